@@ -1,0 +1,2 @@
+/** Growth laws as closed-form flow maps. Start at */
+package growingon.growth;

@@ -1,0 +1,95 @@
+package growingon.nursery;
+
+/**
+ * An autonomous growth law of the trunk, d in mm, t in growth years, as data; the closed-form flow
+ * maps are in the package {@code growth}.
+ */
+public sealed interface Curve {
+  /** Name used in species.json. */
+  String word();
+
+  /**
+   * d' = g up to {@code mostMm}.
+   *
+   * @param gMmAYear g, mm a year
+   * @param mostMm trunk at which growth stops; infinite if none is given
+   */
+  record Steady(double gMmAYear, double mostMm) implements Curve {
+    public Steady {
+      Check.notNegative(gMmAYear, "steady growth g");
+      Check.that(mostMm > 0, "most mm must be more than 0", mostMm);
+    }
+
+    @Override
+    public String word() {
+      return "steady";
+    }
+  }
+
+  /** d' = k (D − d); D in mm, k a year. */
+  record Levelling(double finalMm, double k) implements Curve {
+    public Levelling {
+      Check.positive(finalMm, "levelling D");
+      Check.notNegative(k, "levelling k");
+    }
+
+    @Override
+    public String word() {
+      return "levelling";
+    }
+  }
+
+  /** d' = r d (1 − d/D); D in mm, r a year. */
+  record Logistic(double finalMm, double r) implements Curve {
+    public Logistic {
+      Check.positive(finalMm, "logistic D");
+      Check.notNegative(r, "logistic r");
+    }
+
+    @Override
+    public String word() {
+      return "logistic";
+    }
+  }
+
+  /** d' = r d ln(D/d); D in mm, r a year. */
+  record Gompertz(double finalMm, double r) implements Curve {
+    public Gompertz {
+      Check.positive(finalMm, "gompertz D");
+      Check.notNegative(r, "gompertz r");
+    }
+
+    @Override
+    public String word() {
+      return "gompertz";
+    }
+  }
+
+  /** Chapman–Richards, d = D (1 − e^(−k a))^p; D in mm, k a year, p without unit. */
+  record Richards(double finalMm, double k, double p) implements Curve {
+    public Richards {
+      Check.positive(finalMm, "richards D");
+      Check.notNegative(k, "richards k");
+      Check.positive(p, "richards p");
+    }
+
+    @Override
+    public String word() {
+      return "richards";
+    }
+  }
+
+  /** d' = (r/q) d (1 − (d/D)^q); D in mm, r a year, q without unit. */
+  record ThetaLogistic(double finalMm, double r, double q) implements Curve {
+    public ThetaLogistic {
+      Check.positive(finalMm, "theta-logistic D");
+      Check.notNegative(r, "theta-logistic r");
+      Check.positive(q, "theta-logistic q");
+    }
+
+    @Override
+    public String word() {
+      return "theta-logistic";
+    }
+  }
+}

@@ -1,0 +1,39 @@
+package growingon.nursery;
+
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What can be sold of a grade in a season, and at what price.
+ *
+ * @param species the species, or empty for any of the ladder
+ * @param ladder the grade ladder
+ * @param grade a grade of it
+ * @param season the one season it holds for, as written in reports (2026/27); empty for every one
+ * @param months the months in which it sells
+ * @param units plants a season; empty for all that is ready
+ * @param price list price of one plant, plan currency
+ * @param morePerMm added to the price per mm of trunk above the grade's least
+ * @param spread coefficient of variation of demand and price, for chances
+ */
+public record Demand(
+    Optional<String> species,
+    String ladder,
+    String grade,
+    Optional<String> season,
+    MonthSpan months,
+    OptionalDouble units,
+    double price,
+    double morePerMm,
+    double spread) {
+  public Demand {
+    Objects.requireNonNull(species);
+    Objects.requireNonNull(season);
+    Objects.requireNonNull(months);
+    Check.notNegative(units.orElse(0), "units");
+    Check.notNegative(price, "price");
+    Check.notNegative(morePerMm, "more per mm");
+    Check.notNegative(spread, "spread");
+  }
+}

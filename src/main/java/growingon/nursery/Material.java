@@ -1,0 +1,27 @@
+package growingon.nursery;
+
+/**
+ * Something used up by the work: wire, dressing, ties, canes.
+ *
+ * @param name as routes name it
+ * @param unit the unit it is counted in
+ * @param pack units in a pack
+ * @param packPrice price of a pack
+ * @param onHand units on hand
+ * @param comesBackShare share that can be used again twelve months later
+ */
+public record Material(
+    String name, String unit, double pack, double packPrice, double onHand, double comesBackShare) {
+  public Material {
+    Check.named(name, "a material");
+    Check.positive(pack, "pack of " + name);
+    Check.notNegative(packPrice, "pack price of " + name);
+    Check.notNegative(onHand, "on hand of " + name);
+    Check.share(comesBackShare, "what comes back of " + name);
+  }
+
+  /** Price of one unit. */
+  public double unitPrice() {
+    return packPrice / pack;
+  }
+}

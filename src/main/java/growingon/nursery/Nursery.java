@@ -1,0 +1,84 @@
+package growingon.nursery;
+
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * What the nursery is and assumes, apart from its stock. Maps keep the order of the files.
+ *
+ * @param settings the settings
+ * @param species by name
+ * @param ladders by name
+ * @param qualities what each quality fetches
+ * @param routes by name
+ * @param pots by name
+ * @param components by name
+ * @param mixes by name
+ * @param materials by name
+ * @param places by name; empty means that no space answer is asked for
+ * @param demand in row order
+ * @param care in row order
+ * @param otherCash in row order
+ */
+public record Nursery(
+    Settings settings,
+    Map<String, Species> species,
+    Map<String, Ladder> ladders,
+    Map<Quality, QualityRule> qualities,
+    Map<String, Route> routes,
+    Map<String, Pot> pots,
+    Map<String, Component> components,
+    Map<String, Mix> mixes,
+    Map<String, Material> materials,
+    Map<String, Place> places,
+    List<Demand> demand,
+    List<Care> care,
+    List<OtherCash> otherCash) {
+  public Nursery {
+    Objects.requireNonNull(settings);
+    species = ordered(species);
+    ladders = ordered(ladders);
+    qualities = ordered(qualities);
+    routes = ordered(routes);
+    pots = ordered(pots);
+    components = ordered(components);
+    mixes = ordered(mixes);
+    materials = ordered(materials);
+    places = ordered(places);
+    demand = List.copyOf(demand);
+    care = List.copyOf(care);
+    otherCash = List.copyOf(otherCash);
+    for (Quality quality : Quality.values()) {
+      Check.that(qualities.containsKey(quality), "every quality needs a rule", quality);
+    }
+  }
+
+  private static <K, V> Map<K, V> ordered(Map<K, V> map) {
+    return Collections.unmodifiableMap(new LinkedHashMap<>(map));
+  }
+
+  /** The species of a lot. */
+  public Species speciesOf(Lot lot) {
+    return get(species, lot.species(), "species");
+  }
+
+  /** The grade ladder of a lot's species. */
+  public Ladder ladderOf(Lot lot) {
+    return get(ladders, speciesOf(lot).ladder(), "ladder");
+  }
+
+  /** The route of a lot. */
+  public Route routeOf(Lot lot) {
+    return get(routes, lot.route(), "route");
+  }
+
+  /** The value of a name; the checks of {@code load} make sure that it is there. */
+  public static <V> V get(Map<String, V> map, String name, String what) {
+    V value = map.get(name);
+    Check.that(value != null, "unknown " + what, name);
+    return value;
+  }
+}

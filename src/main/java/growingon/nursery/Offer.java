@@ -1,0 +1,119 @@
+package growingon.nursery;
+
+import java.time.YearMonth;
+import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * A lot that can be bought.
+ *
+ * @param name unique among offers and lots
+ * @param take plants taken where there is no plan.json; 0 for none
+ * @param currency code of the currency of prices
+ * @param rate plan currency for one unit of it
+ * @param breaks price breaks, least quantity rising
+ * @param multiple sold in multiples of
+ * @param most greatest quantity; empty for no limit
+ * @param arrival month of arrival
+ * @param carriage for the whole order, offer currency
+ * @param importCharges for the whole order, offer currency
+ * @param lossSure how sure its loss is, 0 to 1
+ * @param fails chance that it fails as a whole, 0 to 1
+ * @param lot the lot it becomes, with quantity 0 and without a purchase
+ */
+public record Offer(
+    String name,
+    int take,
+    String currency,
+    double rate,
+    List<PriceBreak> breaks,
+    int multiple,
+    OptionalInt most,
+    YearMonth arrival,
+    double carriage,
+    double importCharges,
+    double lossSure,
+    double fails,
+    Lot lot) {
+  /**
+   * A price from a quantity upwards.
+   *
+   * @param least least quantity
+   * @param unitPrice price of every plant from that quantity, offer currency
+   */
+  public record PriceBreak(int least, double unitPrice) {
+    public PriceBreak {
+      Check.that(least >= 1, "a least quantity is at least 1", least);
+      Check.notNegative(unitPrice, "unit price");
+    }
+  }
+
+  public Offer {
+    Check.named(name, "an offer");
+    Check.notNegative(take, "take of " + name);
+    Check.positive(rate, "exchange rate of " + currency);
+    breaks = List.copyOf(breaks);
+    Check.that(!breaks.isEmpty(), "an offer needs a price", name);
+    for (int i = 1; i < breaks.size(); i++) {
+      Check.that(breaks.get(i).least() > breaks.get(i - 1).least(), "price breaks must rise", name);
+    }
+    Check.that(multiple >= 1, "a multiple is at least 1", multiple);
+    Objects.requireNonNull(most);
+    Objects.requireNonNull(arrival);
+    Check.notNegative(carriage, "carriage");
+    Check.notNegative(importCharges, "import charges");
+    Objects.requireNonNull(lot);
+  }
+
+  /** Least quantity that can be bought. */
+  public int least() {
+    return breaks.get(0).least();
+  }
+
+  /** Whether a quantity can be bought: 0, or at least the least, a multiple, at most the most. */
+  public boolean allows(int quantity) {
+    return quantity == 0
+        || (quantity >= least() && quantity % multiple == 0 && quantity <= most.orElse(quantity));
+  }
+
+  /** Price of one plant at a quantity, offer currency: the greatest break at or below it. */
+  public double unitPrice(int quantity) {
+    double price = breaks.get(0).unitPrice();
+    for (PriceBreak step : breaks) {
+      if (step.least() <= quantity) {
+        price = step.unitPrice();
+      }
+    }
+    return price;
+  }
+
+  /** The lot that a quantity of the offer becomes, costs in plan currency. */
+  public Lot taken(int quantity) {
+    Purchase purchase =
+        new Purchase(
+            unitPrice(quantity) * rate, carriage * rate, importCharges * rate, lossSure, fails);
+    return new Lot(
+        name,
+        lot.species(),
+        lot.form(),
+        quantity,
+        arrival,
+        arrival,
+        lot.trunks(),
+        lot.quality(),
+        lot.potting(),
+        lot.standing(),
+        lot.route(),
+        Optional.empty(),
+        Optional.empty(),
+        lot.hold(),
+        0,
+        lot.notBefore(),
+        lot.apartMonths(),
+        0,
+        Optional.of(purchase),
+        lot.papers());
+  }
+}

@@ -1,0 +1,62 @@
+package growingon.nursery;
+
+import java.time.YearMonth;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A bench, tunnel bay, standing ground, field bed or quarantine place.
+ *
+ * @param name as lots name it
+ * @param kind what sort of place
+ * @param condition growing condition, if it names one
+ * @param squareMetres whole floor or bench area
+ * @param usableShare share of it on which plants can stand
+ * @param benchDepthMm depth across which whole rows must fit, if it is a bench of that sort
+ * @param kgPerM2 greatest load, if known
+ * @param costPerM2Year yearly cost of a square metre, used or not
+ * @param layout square or offset rows
+ * @param liftFrom height from which pots are lifted
+ * @param from first month it can be used, if not always
+ * @param until last month it can be used, if not for ever
+ */
+public record Place(
+    String name,
+    PlaceKind kind,
+    Optional<String> condition,
+    double squareMetres,
+    double usableShare,
+    OptionalDouble benchDepthMm,
+    OptionalDouble kgPerM2,
+    double costPerM2Year,
+    Layout layout,
+    LiftFrom liftFrom,
+    Optional<YearMonth> from,
+    Optional<YearMonth> until) {
+  public Place {
+    Check.named(name, "a place");
+    Objects.requireNonNull(kind);
+    Objects.requireNonNull(condition);
+    Objects.requireNonNull(layout);
+    Objects.requireNonNull(liftFrom);
+    Objects.requireNonNull(from);
+    Objects.requireNonNull(until);
+    Check.notNegative(squareMetres, "square metres of " + name);
+    Check.that(usableShare > 0 && usableShare <= 1, "usable share of " + name, usableShare);
+    Check.positive(benchDepthMm.orElse(1), "bench depth of " + name);
+    Check.positive(kgPerM2.orElse(1), "load limit of " + name);
+    Check.notNegative(costPerM2Year, "cost of " + name);
+  }
+
+  /** Whether it can be used in the month. */
+  public boolean isOpen(YearMonth month) {
+    return from.map(first -> !month.isBefore(first)).orElse(true)
+        && until.map(last -> !month.isAfter(last)).orElse(true);
+  }
+
+  /** Square metres on which plants can stand in the month; 0 when it is closed. */
+  public double capacityM2(YearMonth month) {
+    return isOpen(month) ? squareMetres * usableShare : 0;
+  }
+}

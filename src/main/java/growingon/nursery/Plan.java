@@ -1,0 +1,39 @@
+package growingon.nursery;
+
+import java.time.YearMonth;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * A horizon, the stock, and the offers taken up.
+ *
+ * @param name of the plan, also of its report folder
+ * @param firstMonth first month
+ * @param seasons number of seasons, 1 to 40
+ * @param take plants taken of each offer
+ * @param slices K, representative plants a lot
+ * @param draws draws for chances, 0 for none
+ * @param seed of the draws
+ * @param horizonValueShare share of list price that plants unsold at the end are worth
+ */
+public record Plan(
+    String name,
+    YearMonth firstMonth,
+    int seasons,
+    Map<String, Integer> take,
+    int slices,
+    int draws,
+    long seed,
+    double horizonValueShare) {
+  public Plan {
+    Check.named(name, "a plan");
+    Objects.requireNonNull(firstMonth);
+    Check.that(seasons >= 1 && seasons <= 40, "a plan has 1 to 40 seasons", seasons);
+    take = Collections.unmodifiableMap(new LinkedHashMap<>(take));
+    Check.that(slices >= 16, "K is at least 16", slices);
+    Check.notNegative(draws, "draws");
+    Check.notNegative(horizonValueShare, "horizon value");
+  }
+}

@@ -1,0 +1,39 @@
+package growingon.nursery;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * All that a projection needs: the nursery, the plan, and the lots standing or bought in it.
+ *
+ * @param nursery the nursery and its assumptions
+ * @param plan the plan
+ * @param lots stock rows in order, then offers taken
+ */
+public record Scenario(Nursery nursery, Plan plan, List<Lot> lots) {
+  public Scenario {
+    Objects.requireNonNull(nursery);
+    Objects.requireNonNull(plan);
+    lots = List.copyOf(lots);
+    Check.that(
+        lots.stream().map(Lot::name).distinct().count() == lots.size(),
+        "lot names must differ",
+        lots.size());
+  }
+
+  /** The months of the plan. */
+  public Horizon horizon() {
+    return new Horizon(plan.firstMonth(), plan.seasons(), nursery.settings().seasonStart());
+  }
+
+  /** The same without one lot. */
+  public Scenario without(String lot) {
+    return new Scenario(
+        nursery, plan, lots.stream().filter(each -> !each.name().equals(lot)).toList());
+  }
+
+  /** The same with other lots. */
+  public Scenario withLots(List<Lot> others) {
+    return new Scenario(nursery, plan, others);
+  }
+}

@@ -1,0 +1,75 @@
+package growingon.nursery;
+
+import java.time.Month;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The settings of a nursery.
+ *
+ * @param name of the nursery
+ * @param hemisphere which half of the world
+ * @param seasonStart first month of a season
+ * @param currency plan currency
+ * @param exchangeRates plan currency for one unit of each foreign currency
+ * @param hourlyRate cost of an hour of work
+ * @param paidShare share of hours paid in cash
+ * @param hoursAvailable hours available in each month, January first; empty if not stated
+ * @param discountRate a year, real
+ * @param salesPattern how a season's demand falls over the months
+ * @param wasteShare substrate wasted
+ * @param orderLeadMonths months between ordering and need
+ * @param openingCash cash at the start of the plan
+ * @param lowestCash lowest cash allowed, if stated
+ * @param winter months spent in winter places
+ * @param winterGapMm gap in winter places
+ * @param winterMoveMinutes minutes to move one plant, each way
+ * @param girthBaseFactor trunk above the flare over trunk at the girth's height
+ * @param labourSpread coefficient of variation of minutes, for chances
+ */
+public record Settings(
+    String name,
+    Hemisphere hemisphere,
+    Month seasonStart,
+    String currency,
+    Map<String, Double> exchangeRates,
+    double hourlyRate,
+    double paidShare,
+    Optional<List<Double>> hoursAvailable,
+    double discountRate,
+    MonthShares salesPattern,
+    double wasteShare,
+    int orderLeadMonths,
+    double openingCash,
+    OptionalDouble lowestCash,
+    MonthSpan winter,
+    double winterGapMm,
+    double winterMoveMinutes,
+    double girthBaseFactor,
+    double labourSpread) {
+  public Settings {
+    Check.named(name, "the nursery");
+    Objects.requireNonNull(hemisphere);
+    Objects.requireNonNull(seasonStart);
+    Check.named(currency, "the currency");
+    exchangeRates = Map.copyOf(exchangeRates);
+    hoursAvailable = hoursAvailable.map(List::copyOf);
+    hoursAvailable.ifPresent(
+        hours -> Check.that(hours.size() == 12, "hours are twelve numbers", hours.size()));
+    Check.notNegative(hourlyRate, "hourly rate");
+    Check.share(paidShare, "share of hours paid");
+    Check.that(discountRate > -1, "a discount rate is above -100 %", discountRate);
+    Objects.requireNonNull(salesPattern);
+    Check.notNegative(wasteShare, "waste");
+    Check.notNegative(orderLeadMonths, "order lead months");
+    Objects.requireNonNull(lowestCash);
+    Objects.requireNonNull(winter);
+    Check.notNegative(winterGapMm, "winter gap");
+    Check.notNegative(winterMoveMinutes, "minutes of a winter move");
+    Check.positive(girthBaseFactor, "girth base factor");
+    Check.notNegative(labourSpread, "labour spread");
+  }
+}

@@ -1,0 +1,69 @@
+package growingon.nursery;
+
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * A taxon with its growth and loss assumptions. Shares are 0 to 1, rates are a year.
+ *
+ * @param name as in the stock list
+ * @param ladder name of its grade ladder
+ * @param habit deciduous or evergreen
+ * @param usualCondition growing condition where neither pot nor place names one
+ * @param growth a curve for each growing condition
+ * @param growthMonths how a year's growth falls over the months
+ * @param vigourSpread coefficient of variation between plants
+ * @param yearSpread coefficient of variation between years
+ * @param firstYearLoss share lost in the arrival month and the 11 after
+ * @param laterLoss share lost a year after that
+ * @param lossMonths how a year's loss falls over the months
+ * @param lossSpread coefficient of variation of the loss between years
+ * @param checkFirstYear growth factor in the month of root work and the next 11
+ * @param checkSecondYear growth factor for the 12 months after that
+ * @param potBoundMonths months at full rate after potting
+ * @param potBoundFactor growth factor after that
+ * @param winterPlace where potted plants stand in winter, if not in their own place
+ * @param healthNote plant health note, may be empty
+ */
+public record Species(
+    String name,
+    String ladder,
+    Habit habit,
+    String usualCondition,
+    Map<String, Curve> growth,
+    MonthShares growthMonths,
+    double vigourSpread,
+    double yearSpread,
+    double firstYearLoss,
+    double laterLoss,
+    MonthShares lossMonths,
+    double lossSpread,
+    double checkFirstYear,
+    double checkSecondYear,
+    int potBoundMonths,
+    double potBoundFactor,
+    Optional<String> winterPlace,
+    String healthNote) {
+  public Species {
+    Check.named(name, "a species");
+    Check.named(ladder, "the ladder of " + name);
+    Check.named(usualCondition, "the usual condition of " + name);
+    growth = Map.copyOf(growth);
+    Check.that(growth.containsKey(usualCondition), "the usual condition needs a curve", growth);
+    Check.notNegative(vigourSpread, "vigour spread");
+    Check.notNegative(yearSpread, "year spread");
+    Check.share(firstYearLoss, "first-year loss");
+    Check.share(laterLoss, "later loss");
+    Check.notNegative(lossSpread, "loss spread");
+    Check.positive(checkFirstYear, "root-work check 1");
+    Check.positive(checkSecondYear, "root-work check 2");
+    Check.notNegative(potBoundMonths, "pot-bound months");
+    Check.positive(potBoundFactor, "pot-bound factor");
+    Objects.requireNonNull(habit);
+    Objects.requireNonNull(growthMonths);
+    Objects.requireNonNull(lossMonths);
+    Objects.requireNonNull(winterPlace);
+    Objects.requireNonNull(healthNote);
+  }
+}

@@ -1,0 +1,64 @@
+package growingon.nursery;
+
+import java.time.Month;
+import java.util.Collections;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+
+/**
+ * One piece of work on a lot in a month, with what it uses and costs, all per plant.
+ *
+ * @param name unique in its route
+ * @param when when it is due
+ * @param toMonth last month of the window over which hours and materials are spread, if any
+ * @param minutes minutes of work a plant
+ * @param pot the pot it goes into, if it is potted
+ * @param mix the mix used, if any
+ * @param ballKeptShare share of the old ball that stays on
+ * @param liftedBallLitres size of the ball lifted from the ground
+ * @param place where the lot goes, if it moves
+ * @param spacing how it stands from now on, if stated
+ * @param lossShare share that dies of the step
+ * @param cullShare share of the living, not kept, that is culled, worst quality first
+ * @param sort whether the lot is sorted
+ * @param rootWork whether roots are cut: the growth check starts again
+ * @param trainingStarts whether training starts
+ * @param materials amount of each material a plant, in the material's unit
+ */
+public record Step(
+    String name,
+    When when,
+    Optional<Month> toMonth,
+    double minutes,
+    Optional<String> pot,
+    Optional<String> mix,
+    double ballKeptShare,
+    double liftedBallLitres,
+    Optional<String> place,
+    Optional<Spacing> spacing,
+    double lossShare,
+    double cullShare,
+    boolean sort,
+    boolean rootWork,
+    boolean trainingStarts,
+    Map<String, Double> materials) {
+  public Step {
+    Check.named(name, "a step");
+    Objects.requireNonNull(when);
+    Objects.requireNonNull(toMonth);
+    Objects.requireNonNull(pot);
+    Objects.requireNonNull(mix);
+    Objects.requireNonNull(place);
+    Objects.requireNonNull(spacing);
+    Check.notNegative(minutes, "minutes of " + name);
+    Check.share(ballKeptShare, "ball kept of " + name);
+    Check.notNegative(liftedBallLitres, "lifted ball of " + name);
+    Check.share(lossShare, "loss of " + name);
+    Check.share(cullShare, "cull of " + name);
+    Check.that(mix.isEmpty() || pot.isPresent(), "a mix needs a pot in the same step", name);
+    materials = Collections.unmodifiableMap(new LinkedHashMap<>(materials));
+    materials.values().forEach(amount -> Check.notNegative(amount, "material of " + name));
+  }
+}

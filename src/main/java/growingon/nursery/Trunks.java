@@ -1,0 +1,38 @@
+package growingon.nursery;
+
+/** How thick the trunks of a lot are, in mm just above the root flare. */
+public sealed interface Trunks {
+  /** Mean trunk, mm. */
+  double meanMm();
+
+  /**
+   * Lognormal with a mean and a coefficient of variation.
+   *
+   * @param meanMm mean, mm
+   * @param spread coefficient of variation, 0 for all alike
+   */
+  record Measured(double meanMm, double spread) implements Trunks {
+    public Measured {
+      Check.positive(meanMm, "mean trunk");
+      Check.notNegative(spread, "trunk spread");
+    }
+  }
+
+  /**
+   * A size class: evenly spread between two trunks.
+   *
+   * @param fromMm lower end, mm
+   * @param toMm upper end, mm
+   */
+  record SizeClass(double fromMm, double toMm) implements Trunks {
+    public SizeClass {
+      Check.positive(fromMm, "trunk from");
+      Check.that(toMm >= fromMm, "a size class runs upwards", toMm);
+    }
+
+    @Override
+    public double meanMm() {
+      return (fromMm + toMm) / 2;
+    }
+  }
+}

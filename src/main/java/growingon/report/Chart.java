@@ -1,0 +1,83 @@
+package growingon.report;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A chart, described.
+ *
+ * @param name unique, lower case, words joined by hyphens; the PNG file's name
+ * @param title as shown
+ * @param subtitle one line that says what to look for, may be empty
+ * @param kind how it is drawn
+ * @param unit unit of the value axis
+ * @param categories labels along the time axis, months (ISO, 2027-03) or season labels
+ * @param series what is drawn, in order, first at the bottom of a stack
+ */
+public record Chart(
+    String name,
+    String title,
+    String subtitle,
+    ChartKind kind,
+    String unit,
+    List<String> categories,
+    List<Series> series) {
+  /** How a chart is drawn. */
+  public enum ChartKind {
+    /** Bars stacked by series, a bar for each category. */
+    STACKED_BARS,
+    /** Areas stacked by series over months. */
+    STACKED_AREAS,
+    /** Bars side by side for each category. */
+    BARS,
+    /** Lines over months. */
+    LINES,
+    /** A small panel for each pair of needed and limit series, over months. */
+    PANELS
+  }
+
+  /** What a series stands for, apart from its values. */
+  public enum Role {
+    /** A quantity needed, made or sold. */
+    VALUE,
+    /** A limit drawn as a line: capacity, hours available, lowest cash. */
+    LIMIT,
+    /** A quantity drawn as a line over bars or areas. */
+    LINE
+  }
+
+  /**
+   * One series.
+   *
+   * @param name as labelled
+   * @param role value, limit or line
+   * @param values one for each category; NaN where there is none
+   * @param group panel it belongs to in a PANELS chart, else empty
+   * @param colour index into the palette, the same for the same thing in every chart
+   */
+  public record Series(String name, Role role, List<Double> values, String group, int colour) {
+    public Series {
+      Objects.requireNonNull(name);
+      Objects.requireNonNull(role);
+      values = List.copyOf(values);
+      Objects.requireNonNull(group);
+    }
+  }
+
+  public Chart {
+    Objects.requireNonNull(name);
+    Objects.requireNonNull(title);
+    Objects.requireNonNull(subtitle);
+    Objects.requireNonNull(kind);
+    Objects.requireNonNull(unit);
+    categories = List.copyOf(categories);
+    series = List.copyOf(series);
+    for (Series each : series) {
+      if (each.values().size() != categories.size()) {
+        throw new IllegalArgumentException(
+            "series %s of %s has %d values for %d categories"
+                .formatted(each.name(), name, each.values().size(), categories.size()));
+      }
+    }
+  }
+}

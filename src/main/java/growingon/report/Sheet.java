@@ -1,0 +1,39 @@
+package growingon.report;
+
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A sheet of the workbook: tables one below the other, and charts by name beside or below them.
+ *
+ * @param name sheet name, at most 31 characters
+ * @param sentences shown at the top, as text
+ * @param tables top to bottom
+ * @param charts names of charts shown on the sheet
+ * @param portrait whether it prints upright; else A4 landscape
+ */
+public record Sheet(
+    String name,
+    List<String> sentences,
+    List<Table> tables,
+    List<String> charts,
+    boolean portrait) {
+  public Sheet {
+    Objects.requireNonNull(name);
+    sentences = List.copyOf(sentences);
+    tables = List.copyOf(tables);
+    charts = List.copyOf(charts);
+  }
+
+  /** A landscape sheet of tables. */
+  public static Sheet of(String name, Table... tables) {
+    return new Sheet(name, List.of(), List.of(tables), List.of(), false);
+  }
+
+  /** Whether there is nothing to show; such a sheet is not written. */
+  public boolean isEmpty() {
+    return sentences.isEmpty()
+        && charts.isEmpty()
+        && tables.stream().allMatch(table -> table.rows().isEmpty());
+  }
+}

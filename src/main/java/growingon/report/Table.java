@@ -1,0 +1,40 @@
+package growingon.report;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Objects;
+
+/**
+ * A table of a report. A cell is null (empty), a String, a {@link java.time.YearMonth}, a {@link
+ * Plants}, a Double, an Integer or a Long, as its column's kind says.
+ *
+ * @param name unique, lower case, words joined by hyphens: {@code bench-space}; the CSV file's name
+ * @param title as shown
+ * @param notes sentences that say how the figures came about, shown above the table
+ * @param columns left to right
+ * @param rows top to bottom, a cell for every column
+ */
+public record Table(
+    String name, String title, List<String> notes, List<Column> columns, List<List<Object>> rows) {
+  public Table {
+    Objects.requireNonNull(name);
+    Objects.requireNonNull(title);
+    notes = List.copyOf(notes);
+    columns = List.copyOf(columns);
+    List<List<Object>> copy = new ArrayList<>(rows.size());
+    for (List<Object> row : rows) {
+      if (row.size() != columns.size()) {
+        throw new IllegalArgumentException(
+            "a row of %s has %d cells for %d columns".formatted(name, row.size(), columns.size()));
+      }
+      copy.add(Collections.unmodifiableList(new ArrayList<>(row)));
+    }
+    rows = Collections.unmodifiableList(copy);
+  }
+
+  /** Whether any column has a total. */
+  public boolean hasTotals() {
+    return columns.stream().anyMatch(Column::total);
+  }
+}
