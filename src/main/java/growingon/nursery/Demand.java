@@ -36,4 +36,10 @@ public record Demand(
     Check.notNegative(morePerMm, "more per mm");
     Check.notNegative(spread, "spread");
   }
+
+  /** The same row at prices multiplied by a factor. */
+  public Demand times(double factor) {
+    return new Demand(
+        species, ladder, grade, season, months, units, price * factor, morePerMm * factor, spread);
+  }
 }

@@ -74,6 +74,25 @@ public record Lot(
 
   /** The same lot with another name and number of plants. */
   public Lot withQuantity(String newName, int newQuantity, int newKept) {
+    return with(newName, newQuantity, newKept, quality, purchase);
+  }
+
+  /** The same lot sorting otherwise. */
+  public Lot withQuality(QualityShares newQuality) {
+    return with(name, quantity, kept, newQuality, purchase);
+  }
+
+  /** The same lot bought otherwise. */
+  public Lot withPurchase(Optional<Purchase> newPurchase) {
+    return with(name, quantity, kept, quality, newPurchase);
+  }
+
+  private Lot with(
+      String newName,
+      int newQuantity,
+      int newKept,
+      QualityShares newQuality,
+      Optional<Purchase> newPurchase) {
     return new Lot(
         newName,
         species,
@@ -82,7 +101,7 @@ public record Lot(
         arrived,
         counted,
         trunks,
-        quality,
+        newQuality,
         potting,
         standing,
         route,
@@ -93,7 +112,7 @@ public record Lot(
         notBefore,
         apartMonths,
         unitCost,
-        purchase,
+        newPurchase,
         papers);
   }
 }

@@ -75,6 +75,24 @@ public record Nursery(
     return get(routes, lot.route(), "route");
   }
 
+  /** The same with other demand. */
+  public Nursery withDemand(List<Demand> newDemand) {
+    return new Nursery(
+        settings,
+        species,
+        ladders,
+        qualities,
+        routes,
+        pots,
+        components,
+        mixes,
+        materials,
+        places,
+        newDemand,
+        care,
+        otherCash);
+  }
+
   /** The value of a name; the checks of {@code load} make sure that it is there. */
   public static <V> V get(Map<String, V> map, String name, String what) {
     V value = map.get(name);

@@ -1,0 +1,51 @@
+package growingon.growth;
+
+import growingon.nursery.Curve;
+
+/**
+ * The flow map of an autonomous growth law d' = f(d): where a trunk stands after a time, exactly.
+ * For every law {@code advance(advance(d, s), t) = advance(d, s + t)}; a trunk at or above the
+ * law's final size stays as it is.
+ */
+public interface Flow {
+  /**
+   * Trunk after some growth.
+   *
+   * @param mm trunk now, mm, more than 0
+   * @param years growth years, 0 or more
+   * @return trunk then, mm
+   */
+  double advance(double mm, double years);
+
+  /**
+   * Growth years until a trunk reaches a size; the inverse of {@link #advance}.
+   *
+   * @param mm trunk now, mm, more than 0
+   * @param targetMm size to reach, mm
+   * @return growth years; 0 if it is there already, infinite if it never gets there
+   */
+  double yearsTo(double mm, double targetMm);
+
+  /** The flow map of a law. */
+  static Flow of(Curve curve) {
+    if (curve instanceof Curve.Steady law) {
+      return new SteadyFlow(law.gMmAYear(), law.mostMm());
+    }
+    if (curve instanceof Curve.Levelling law) {
+      return new RelaxingFlow(law.finalMm(), law.k(), Scale.LINEAR, 1);
+    }
+    if (curve instanceof Curve.Logistic law) {
+      return new RelaxingFlow(law.finalMm(), law.r(), Scale.THETA, 1);
+    }
+    if (curve instanceof Curve.Gompertz law) {
+      return new RelaxingFlow(law.finalMm(), law.r(), Scale.LOG, 1);
+    }
+    if (curve instanceof Curve.Richards law) {
+      return new RelaxingFlow(law.finalMm(), law.k(), Scale.ROOT, law.p());
+    }
+    if (curve instanceof Curve.ThetaLogistic law) {
+      return new RelaxingFlow(law.finalMm(), law.r(), Scale.THETA, law.q());
+    }
+    throw new IllegalArgumentException("no flow map for the curve " + curve);
+  }
+}

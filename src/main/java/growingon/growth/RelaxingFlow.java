@@ -1,0 +1,36 @@
+package growingon.growth;
+
+/**
+ * A law that relaxes towards a final size D: on its own {@link Scale} the distance to D shrinks as
+ * e^(−rate t). The formulas are those of design section 6.2: levelling (monomolecular), logistic,
+ * Gompertz, Chapman–Richards and theta-logistic; see e.g. Zeide, "Analysis of growth equations",
+ * Forest Science 39 (1993), from memory.
+ *
+ * @param finalMm D, mm
+ * @param rate a growth year
+ * @param scale the scale of the law
+ * @param shape exponent p or q; 1 where the law has none
+ */
+record RelaxingFlow(double finalMm, double rate, Scale scale, double shape) implements Flow {
+  @Override
+  public double advance(double mm, double years) {
+    if (mm >= finalMm || years == 0) {
+      return mm;
+    }
+    double distance = scale.distance(mm / finalMm, shape) * Math.exp(-rate * years);
+    return Math.max(mm, finalMm * scale.part(distance, shape));
+  }
+
+  @Override
+  public double yearsTo(double mm, double targetMm) {
+    if (mm >= targetMm) {
+      return 0;
+    }
+    if (targetMm >= finalMm || rate == 0) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double now = scale.distance(mm / finalMm, shape);
+    double then = scale.distance(targetMm / finalMm, shape);
+    return Math.log(now / then) / rate;
+  }
+}

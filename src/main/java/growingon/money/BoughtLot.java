@@ -1,0 +1,131 @@
+package growingon.money;
+
+import growingon.nursery.Lot;
+import growingon.nursery.Scenario;
+import growingon.project.Projector;
+import growingon.project.SpaceUse;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * What a lot bought within the plan is worth to the whole nursery: the plan with it against the
+ * plan without it, so that what it crowds out counts.
+ *
+ * @param lot the lot
+ * @param landed its cost landed, plan currency
+ * @param flows net flows with it less those without it, horizon value included, by month
+ * @param presentValue their present value
+ * @param ratesOfReturn yearly, every root; empty for none
+ * @param payback first month from which its cumulative flows stay at or above nil
+ * @param overflows where and when it makes places overflow, or overflow more
+ * @param hoursShort hours short because of it, by month
+ * @param bargain how far price, plants and selling price may move
+ */
+public record BoughtLot(
+    Lot lot,
+    double landed,
+    double[] flows,
+    double presentValue,
+    List<Double> ratesOfReturn,
+    OptionalInt payback,
+    List<Overflow> overflows,
+    double[] hoursShort,
+    Bargain bargain) {
+  /**
+   * Square metres by which a place overflows because of the lot.
+   *
+   * @param place the place, empty for lots without one
+   * @param month month offset
+   * @param m2 square metres more over capacity than without the lot
+   */
+  public record Overflow(String place, int month, double m2) {}
+
+  /**
+   * The values at which the lot neither gains nor loses.
+   *
+   * @param mostEach the most that can be paid for a plant, plan currency, all else as planned;
+   *     empty if it does not pay as a gift
+   * @param fewestUsable the fewest firsts and seconds in 100 at which it pays; empty if it does not
+   *     pay with 100
+   * @param leastPriceShare the share of all selling prices at which it just pays; empty if it sells
+   *     nothing
+   * @param averagePrice mean price its plants fetch as planned; NaN if it sells nothing
+   */
+  public record Bargain(
+      OptionalDouble mostEach,
+      OptionalInt fewestUsable,
+      OptionalDouble leastPriceShare,
+      double averagePrice) {
+    /** The least mean price its plants must fetch; empty if it sells nothing. */
+    public OptionalDouble leastPrice() {
+      return leastPriceShare.isPresent()
+          ? OptionalDouble.of(leastPriceShare.getAsDouble() * averagePrice)
+          : OptionalDouble.empty();
+    }
+  }
+
+  public BoughtLot {
+    ratesOfReturn = List.copyOf(ratesOfReturn);
+    overflows = List.copyOf(overflows);
+  }
+
+  /** Weighs every lot bought within the plan, in the order of the scenario. */
+  public static List<BoughtLot> weigh(Accounts with) {
+    Scenario scenario = with.projection().scenario();
+    List<BoughtLot> list = new ArrayList<>();
+    for (Lot lot : scenario.lots()) {
+      if (lot.purchase().isPresent() && lot.quantity() > 0) {
+        list.add(weigh(lot, with));
+      }
+    }
+    return list;
+  }
+
+  private static BoughtLot weigh(Lot lot, Accounts with) {
+    Scenario scenario = with.projection().scenario();
+    Accounts without = Accounts.of(Projector.project(scenario.without(lot.name())));
+    double[] flows = difference(with, without);
+    double value = Finance.presentValue(flows, scenario.nursery().settings().discountRate());
+    double[] hoursShort = new double[flows.length];
+    for (int month = 0; month < flows.length; month++) {
+      hoursShort[month] = Math.max(0, with.hours().shortBy(month) - without.hours().shortBy(month));
+    }
+    return new BoughtLot(
+        lot,
+        lot.purchase().get().landed(lot.quantity()),
+        flows,
+        value,
+        Finance.ratesOfReturn(flows),
+        Finance.payback(flows),
+        overflows(with.space(), without.space()),
+        hoursShort,
+        new Bargaining(scenario, lot, with, without, value).bargain());
+  }
+
+  /** Flows with the lot less those without it. */
+  static double[] difference(Accounts with, Accounts without) {
+    double[] flows = with.flowsWithHorizonValue();
+    double[] others = without.flowsWithHorizonValue();
+    for (int month = 0; month < flows.length; month++) {
+      flows[month] -= others[month];
+    }
+    return flows;
+  }
+
+  private static List<Overflow> overflows(SpaceUse with, SpaceUse without) {
+    List<Overflow> list = new ArrayList<>();
+    for (String place : with.places()) {
+      List<SpaceUse.PlaceMonth> before = without.months(place);
+      for (SpaceUse.PlaceMonth now : with.months(place)) {
+        double then = before == null ? 0 : before.get(now.month()).overflowM2();
+        double more = now.overflowM2() - then;
+        if (more > 1e-9) {
+          list.add(new Overflow(place, now.month(), more));
+        }
+      }
+    }
+    return list;
+  }
+}

@@ -1,0 +1,169 @@
+package growingon.money;
+
+import growingon.nursery.Horizon;
+import growingon.nursery.Lot;
+import growingon.nursery.Nursery;
+import growingon.nursery.OtherCash;
+import growingon.nursery.Place;
+import growingon.nursery.Purchase;
+import growingon.nursery.Settings;
+import growingon.project.HoursUse;
+import growingon.project.LotHistory;
+import growingon.project.Projection;
+import growingon.project.Sale;
+import growingon.project.Supplies;
+import java.util.EnumMap;
+import java.util.Map;
+
+/** Cash of the whole nursery by month: receipts positive, payments negative. */
+public final class CashFlow {
+  private final Map<CashItem, double[]> items = new EnumMap<>(CashItem.class);
+  private final double opening;
+  private final int months;
+
+  private CashFlow(int months, double opening) {
+    this.months = months;
+    this.opening = opening;
+    for (CashItem item : CashItem.values()) {
+      items.put(item, new double[months]);
+    }
+  }
+
+  /** Books a projection. */
+  public static CashFlow of(Projection projection, Supplies supplies, HoursUse hours) {
+    Nursery nursery = projection.scenario().nursery();
+    Settings settings = nursery.settings();
+    CashFlow cash = new CashFlow(projection.horizon().months(), settings.openingCash());
+    projection.lots().forEach(lot -> cash.bookLot(lot, projection.horizon()));
+    supplies.items().forEach(cash::bookPacks);
+    for (int month = 0; month < cash.months; month++) {
+      cash.book(
+          CashItem.HOURS,
+          month,
+          -hours.needed(month) * settings.hourlyRate() * settings.paidShare());
+      for (Place place : nursery.places().values()) {
+        cash.book(CashItem.PLACES, month, -monthlyCost(place, projection.horizon(), month));
+      }
+    }
+    nursery.otherCash().forEach(other -> cash.bookOther(other, projection.horizon()));
+    return cash;
+  }
+
+  /** Cost of a place in a month, used or not, while it is open. */
+  static double monthlyCost(Place place, Horizon horizon, int month) {
+    return place.isOpen(horizon.month(month))
+        ? place.squareMetres() * place.costPerM2Year() / 12
+        : 0;
+  }
+
+  private void book(CashItem item, int month, double amount) {
+    items.get(item)[month] += amount;
+  }
+
+  private void bookLot(LotHistory history, Horizon horizon) {
+    Lot lot = history.lot();
+    if (lot.purchase().isPresent()) {
+      Purchase purchase = lot.purchase().get();
+      int month = horizon.offset(lot.arrived());
+      book(CashItem.PLANTS, month, -purchase.unitPrice() * lot.quantity());
+      book(CashItem.CARRIAGE, month, -purchase.carriage() - purchase.importCharges());
+    }
+    for (Sale sale : history.sales()) {
+      book(CashItem.SALES, sale.month(), sale.money());
+    }
+    for (int month = 0; month < months; month++) {
+      book(CashItem.CARE, month, -history.careCost(month));
+    }
+  }
+
+  private void bookPacks(Supplies.Item item) {
+    CashItem line =
+        switch (item.kind()) {
+          case POT -> CashItem.POTS;
+          case COMPONENT -> CashItem.SUBSTRATE;
+          case MATERIAL -> CashItem.MATERIALS;
+        };
+    for (int month = 0; month < months; month++) {
+      book(line, month, -item.cost(month));
+    }
+  }
+
+  private void bookOther(OtherCash other, Horizon horizon) {
+    for (int month = 0; month < months; month++) {
+      boolean due =
+          switch (other.every()) {
+            case ONCE -> other.when().get().equals(horizon.month(month));
+            case MONTH -> true;
+            case SEASON -> month == horizon.seasonFirst(horizon.season(month));
+          };
+      if (due) {
+        book(CashItem.OTHER, month, other.amount());
+      }
+    }
+  }
+
+  /** Number of months. */
+  public int months() {
+    return months;
+  }
+
+  /** Cash before the first month. */
+  public double opening() {
+    return opening;
+  }
+
+  /** One line in a month. */
+  public double get(CashItem item, int month) {
+    return items.get(item)[month];
+  }
+
+  /** One line over the whole plan. */
+  public double total(CashItem item) {
+    double sum = 0;
+    for (double amount : items.get(item)) {
+      sum += amount;
+    }
+    return sum;
+  }
+
+  /** All lines of a month together. */
+  public double net(int month) {
+    double sum = 0;
+    for (double[] amounts : items.values()) {
+      sum += amounts[month];
+    }
+    return sum;
+  }
+
+  /** Net flows by month. */
+  public double[] flows() {
+    double[] flows = new double[months];
+    for (int month = 0; month < months; month++) {
+      flows[month] = net(month);
+    }
+    return flows;
+  }
+
+  /** Cash at the end of each month. */
+  public double[] balances() {
+    double[] balances = flows();
+    double sum = opening;
+    for (int month = 0; month < months; month++) {
+      sum += balances[month];
+      balances[month] = sum;
+    }
+    return balances;
+  }
+
+  /** The month with the lowest cash at its end; the first of several. */
+  public int lowestMonth() {
+    double[] balances = balances();
+    int lowest = 0;
+    for (int month = 1; month < months; month++) {
+      if (balances[month] < balances[lowest]) {
+        lowest = month;
+      }
+    }
+    return lowest;
+  }
+}

@@ -1,0 +1,37 @@
+package growingon.money;
+
+/** A line of the cash flow. */
+public enum CashItem {
+  /** Sales. */
+  SALES("sales"),
+  /** Plants bought, at their unit price. */
+  PLANTS("plants bought"),
+  /** Carriage and import charges. */
+  CARRIAGE("carriage and import charges"),
+  /** Pots, whole packs. */
+  POTS("pots"),
+  /** Substrate components, whole bags. */
+  SUBSTRATE("substrate"),
+  /** Materials, whole packs. */
+  MATERIALS("materials"),
+  /** The paid share of all hours. */
+  HOURS("hours paid"),
+  /** Places, used or not. */
+  PLACES("places"),
+  /** Care by area in use. */
+  CARE("care"),
+  /** Cash that no lot causes. */
+  OTHER("other cash");
+
+  private final String word;
+
+  CashItem(String word) {
+    this.word = word;
+  }
+
+  /** As shown in reports. */
+  @Override
+  public String toString() {
+    return word;
+  }
+}

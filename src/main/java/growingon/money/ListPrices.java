@@ -1,0 +1,65 @@
+package growingon.money;
+
+import growingon.nursery.Demand;
+import growingon.nursery.Grade;
+import growingon.nursery.Lot;
+import growingon.nursery.Nursery;
+import growingon.nursery.Quality;
+import growingon.project.LotHistory;
+import growingon.project.SeasonStock;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/** List prices: of a species' own demand rows the dearest, else of the rows for any species. */
+final class ListPrices {
+  private final Nursery nursery;
+
+  ListPrices(Nursery nursery) {
+    this.nursery = nursery;
+  }
+
+  /** List price of a first of a grade; empty if no row prices it. */
+  OptionalDouble of(Lot lot, String grade) {
+    OptionalDouble own = dearest(lot, grade, true);
+    return own.isPresent() ? own : dearest(lot, grade, false);
+  }
+
+  private OptionalDouble dearest(Lot lot, String grade, boolean ownRows) {
+    String ladder = nursery.ladderOf(lot).name();
+    return nursery.demand().stream()
+        .filter(row -> row.ladder().equals(ladder) && row.grade().equals(grade))
+        .filter(row -> row.species().isPresent() == ownRows)
+        .filter(row -> row.species().map(lot.species()::equals).orElse(true))
+        .mapToDouble(Demand::price)
+        .max();
+  }
+
+  /** Index of the highest grade that has a price; −1 if none has. */
+  int topPriced(Lot lot) {
+    List<Grade> grades = nursery.ladderOf(lot).grades();
+    for (int grade = grades.size() - 1; grade >= 0; grade--) {
+      if (of(lot, grades.get(grade).name()).isPresent()) {
+        return grade;
+      }
+    }
+    return -1;
+  }
+
+  /** Plants standing at the end of the plan that are not kept and have a grade, at list price. */
+  double unsold(LotHistory history) {
+    List<SeasonStock> seasons = history.seasons();
+    if (seasons.isEmpty()) {
+      return 0;
+    }
+    SeasonStock end = seasons.get(seasons.size() - 1);
+    double sum = 0;
+    for (int grade = 0; grade < history.grades().size(); grade++) {
+      double price = of(history.lot(), history.grades().get(grade).name()).orElse(0);
+      for (Quality quality : Quality.values()) {
+        double share = nursery.qualities().get(quality).priceShare();
+        sum += end.standing()[quality.ordinal()][grade + 1] * price * share;
+      }
+    }
+    return sum;
+  }
+}

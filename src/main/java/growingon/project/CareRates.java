@@ -1,0 +1,43 @@
+package growingon.project;
+
+import growingon.nursery.Care;
+import growingon.nursery.Place;
+import growingon.nursery.PlaceKind;
+import java.util.List;
+import java.util.Optional;
+
+/** Care of a square metre in use, by kind of place and month; several care rows add up. */
+final class CareRates {
+  private static final int NO_PLACE = PlaceKind.values().length;
+
+  private final double[][] minutes = new double[NO_PLACE + 1][12];
+  private final double[][] cost = new double[NO_PLACE + 1][12];
+
+  CareRates(List<Care> rows) {
+    for (Care row : rows) {
+      for (int kind = 0; kind <= NO_PLACE; kind++) {
+        boolean applies = row.kind().isEmpty() || row.kind().get().ordinal() == kind;
+        for (int month = 0; applies && month < 12; month++) {
+          if (row.months().contains(month + 1)) {
+            minutes[kind][month] += row.minutesPerM2();
+            cost[kind][month] += row.costPerM2();
+          }
+        }
+      }
+    }
+  }
+
+  /** Minutes for a square metre in a month (0 = January). */
+  double minutes(Optional<Place> place, int month) {
+    return minutes[index(place)][month];
+  }
+
+  /** Cost of a square metre in a month (0 = January). */
+  double cost(Optional<Place> place, int month) {
+    return cost[index(place)][month];
+  }
+
+  private static int index(Optional<Place> place) {
+    return place.map(each -> each.kind().ordinal()).orElse(NO_PLACE);
+  }
+}

@@ -1,0 +1,69 @@
+package growingon.project;
+
+import growingon.nursery.Component;
+import growingon.nursery.Mix;
+import growingon.nursery.Pot;
+import growingon.nursery.Step;
+import java.util.Map;
+
+/**
+ * What fills one pot: ball lifted from the ground and mix, in litres as firmed in the pot (design
+ * sections 6.7 and 6.8).
+ *
+ * @param liftedLitres ball lifted from the ground
+ * @param mixLitres mix
+ * @param mixKg weight of the mix, wet
+ */
+record Filling(double liftedLitres, double mixLitres, double mixKg) {
+  static final Filling NONE = new Filling(0, 0, 0);
+
+  /** Wet field soil with roots, kg a litre (design section 6.7). */
+  static final double LIFTED_KG_PER_LITRE = 1.6;
+
+  double litres() {
+    return liftedLitres + mixLitres;
+  }
+
+  double kg() {
+    return liftedKg() + mixKg;
+  }
+
+  double liftedKg() {
+    return liftedLitres * LIFTED_KG_PER_LITRE;
+  }
+
+  /** The ball that stays on at a potting step, at most what the new pot holds. */
+  Filling ballKept(Step step, boolean potted, Pot into) {
+    Filling before = potted ? this : new Filling(step.liftedBallLitres(), 0, 0);
+    double share = step.ballKeptShare();
+    double litres = before.litres() * share;
+    double fits = litres > into.fillLitres() ? into.fillLitres() / litres : 1;
+    return before.times(share * fits);
+  }
+
+  /** With fresh mix up to the fill of the pot. */
+  Filling filledUp(Pot pot, Mix mix, Map<String, Component> components) {
+    double fresh = Math.max(0, pot.fillLitres() - litres());
+    return new Filling(
+        liftedLitres, mixLitres + fresh, mixKg + fresh * wetKgPerPottedLitre(mix, components));
+  }
+
+  /** Filled up with something that no mix names: taken as 1 kg a litre (a round figure). */
+  Filling filledUp(Pot pot) {
+    double fresh = Math.max(0, pot.fillLitres() - litres());
+    return new Filling(liftedLitres, mixLitres + fresh, mixKg + fresh);
+  }
+
+  private Filling times(double factor) {
+    return new Filling(liftedLitres * factor, mixLitres * factor, mixKg * factor);
+  }
+
+  /** Wet weight of a litre of mix as firmed in the pot, kg. */
+  static double wetKgPerPottedLitre(Mix mix, Map<String, Component> components) {
+    double kg = 0;
+    for (String component : mix.parts().keySet()) {
+      kg += mix.share(component) * components.get(component).wetKgPerLitre();
+    }
+    return kg * mix.looseLitresPerPottedLitre();
+  }
+}

@@ -1,0 +1,368 @@
+package growingon.project;
+
+import growingon.growth.Flow;
+import growingon.nursery.Curve;
+import growingon.nursery.Grade;
+import growingon.nursery.Quality;
+import growingon.nursery.QualityRule;
+import growingon.nursery.QualityShares;
+import growingon.nursery.Trunks;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The plants of one lot as they grow: K representative plants, their trunks, and how many plants
+ * each stands for.
+ *
+ * <p>Everything that speeds or slows a lot multiplies its growth time, and only vigour differs
+ * between its slices. So a lot needs one growth clock: slice i stands at flow(trunk0_i, vigour_i ×
+ * clock), and it reaches a grade when the clock passes a value worked out once. A month costs an
+ * addition, not K exponentials; trunks are worked out where something asks for them.
+ */
+final class Growing {
+  private final Grade[] grades;
+  private final int slices;
+  private final double[] trunkAtZero;
+  private final double[] vigour;
+  private final double[] clockAtGrade;
+  private final int[] thick;
+  private final int[] sellsAs;
+  private final List<Stream> streams = new ArrayList<>();
+  private double kept;
+  private double alive = 1;
+  private double clock;
+  private Curve curve;
+  private Flow flow;
+
+  Growing(LotPlan plan, Lattice lattice, Map<Quality, QualityRule> qualities) {
+    this.grades = plan.grades().toArray(new Grade[0]);
+    this.slices = lattice.slices();
+    this.trunkAtZero = new double[slices];
+    this.vigour = new double[slices];
+    this.thick = new int[slices];
+    this.sellsAs = new int[slices];
+    this.clockAtGrade = new double[slices * (grades.length + 1)];
+    for (int i = 0; i < slices; i++) {
+      trunkAtZero[i] = trunk(plan.lot.trunks(), lattice.trunkCoordinate(i));
+      vigour[i] = Lattice.lognormal(1, plan.species.vigourSpread(), lattice.vigourCoordinate(i));
+    }
+    this.kept = plan.lot.kept();
+    layOutStreams(plan, lattice, qualities);
+  }
+
+  private static double trunk(Trunks trunks, double coordinate) {
+    if (trunks instanceof Trunks.SizeClass evenly) {
+      return evenly.fromMm() + coordinate * (evenly.toMm() - evenly.fromMm());
+    }
+    Trunks.Measured measured = (Trunks.Measured) trunks;
+    return Lattice.lognormal(measured.meanMm(), measured.spread(), coordinate);
+  }
+
+  private void layOutStreams(LotPlan plan, Lattice lattice, Map<Quality, QualityRule> qualities) {
+    QualityShares shares = plan.lot.quality();
+    double[] cuts = {0, shares.first(), Math.min(1, shares.first() + shares.second()), 1};
+    double perSlice = (double) (plan.lot.quantity() - plan.lot.kept()) / slices;
+    for (Quality quality : Quality.values()) {
+      double from = cuts[quality.ordinal()];
+      double to = cuts[quality.ordinal() + 1];
+      for (boolean held : new boolean[] {false, true}) {
+        double share = held ? plan.heldShare : 1 - plan.heldShare;
+        if (to > from && share > 0) {
+          double[] weights = new double[slices];
+          for (int i = 0; i < slices; i++) {
+            double part = lattice.shareBelow(to, i) - lattice.shareBelow(from, i);
+            weights[i] = perSlice * share * part;
+          }
+          double price = qualities.get(quality).priceShare();
+          int sellsFrom = held ? plan.holdFrom : 0;
+          streams.add(new Stream(quality, price, sellsFrom, weights, grades.length));
+        }
+      }
+    }
+  }
+
+  /** Plants alive now, kept ones among them. */
+  double living() {
+    return alive * (kept + notKept());
+  }
+
+  /** Kept plants alive now. */
+  double keptLiving() {
+    return alive * kept;
+  }
+
+  private double notKept() {
+    double sum = 0;
+    for (Stream stream : streams) {
+      sum += stream.sum;
+    }
+    return sum;
+  }
+
+  /** A share of all plants dies; gives how many. */
+  double die(double share) {
+    double died = living() * share;
+    alive *= 1 - share;
+    return died;
+  }
+
+  /** Culls every plant of a quality that is not kept; gives how many. */
+  double cullAll(Quality quality) {
+    double culled = 0;
+    for (Stream stream : streams) {
+      if (stream.quality == quality) {
+        culled += alive * stream.sum;
+        stream.take(1);
+      }
+    }
+    return culled;
+  }
+
+  /**
+   * Culls a share of the plants that are not kept; gives how many.
+   *
+   * @param share share of the living that are not kept
+   * @param worstFirst whether qualities are known, so that the worst go first
+   */
+  double cull(double share, boolean worstFirst) {
+    double wanted = notKept() * share;
+    if (wanted == 0) {
+      return 0;
+    }
+    if (!worstFirst) {
+      streams.forEach(stream -> stream.take(share));
+      return alive * wanted;
+    }
+    double left = wanted;
+    for (int q = Quality.values().length - 1; q >= 0 && left > 0; q--) {
+      left -= cullOf(Quality.values()[q], left);
+    }
+    return alive * (wanted - left);
+  }
+
+  private double cullOf(Quality quality, double wanted) {
+    double there = 0;
+    for (Stream stream : streams) {
+      there += stream.quality == quality ? stream.sum : 0;
+    }
+    if (there == 0) {
+      return 0;
+    }
+    double part = Math.min(1, wanted / there);
+    for (Stream stream : streams) {
+      if (stream.quality == quality) {
+        stream.take(part);
+      }
+    }
+    return part * there;
+  }
+
+  /** Lets the lot go on by another law from where its trunks stand now. */
+  void growBy(Curve law) {
+    if (law.equals(curve)) {
+      return;
+    }
+    if (curve != null) {
+      for (int i = 0; i < slices; i++) {
+        trunkAtZero[i] = trunk(i);
+      }
+    }
+    curve = law;
+    flow = Flow.of(law);
+    clock = 0;
+    for (int i = 0; i < slices; i++) {
+      for (int g = 0; g < grades.length; g++) {
+        clockAtGrade[i * (grades.length + 1) + g] =
+            flow.yearsTo(trunkAtZero[i], grades[g].leastTrunkMm()) / vigour[i];
+      }
+      clockAtGrade[i * (grades.length + 1) + grades.length] = Double.POSITIVE_INFINITY;
+    }
+  }
+
+  /** Advances the growth clock, in growth years of a plant of vigour 1. */
+  void grow(double growthYears) {
+    clock += growthYears;
+  }
+
+  /** Trunk of a slice now, mm. */
+  double trunk(int slice) {
+    return flow.advance(trunkAtZero[slice], vigour[slice] * clock);
+  }
+
+  /** Mean trunk of the living plants, mm; 0 for an empty lot. */
+  double meanTrunk() {
+    return mean(1);
+  }
+
+  /** Mean of the squared trunk of the living plants, mm²; 0 for an empty lot. */
+  double meanSquaredTrunk() {
+    return mean(2);
+  }
+
+  private double mean(int power) {
+    double plants = 0;
+    double sum = 0;
+    for (int i = 0; i < slices; i++) {
+      double weight = kept / slices;
+      for (Stream stream : streams) {
+        weight += stream.weights[i];
+      }
+      double trunk = trunk(i);
+      plants += weight;
+      sum += weight * (power == 1 ? trunk : trunk * trunk);
+    }
+    return plants == 0 ? 0 : sum / plants;
+  }
+
+  /** Notes which grade each slice is thick enough for by now. */
+  private void measure() {
+    int width = grades.length + 1;
+    for (int i = 0; i < slices; i++) {
+      int grade = thick[i];
+      while (clockAtGrade[i * width + grade] <= clock) {
+        grade++;
+      }
+      thick[i] = grade;
+    }
+  }
+
+  /**
+   * Grades the lot for sale: works out for every stream how many plants may be sold at each grade.
+   *
+   * @param trainingMonths whole months since training started, −1 if it has not
+   */
+  void gradeForSale(int trainingMonths) {
+    measure();
+    int[] table = saleTable(trainingMonths);
+    for (int i = 0; i < slices; i++) {
+      sellsAs[i] = table[thick[i]];
+    }
+    for (Stream stream : streams) {
+      stream.readyByGrade(sellsAs);
+    }
+  }
+
+  /** For each number of grades a trunk is thick enough for: the grade it sells as, −1 for none. */
+  private int[] saleTable(int trainingMonths) {
+    int[] table = new int[grades.length + 1];
+    for (int thickFor = 0; thickFor <= grades.length; thickFor++) {
+      int best = highestMet(thickFor, trainingMonths);
+      table[thickFor] = waits(best, thickFor, trainingMonths) ? -1 : best;
+    }
+    return table;
+  }
+
+  private int highestMet(int thickFor, int trainingMonths) {
+    int best = thickFor - 1;
+    while (best >= 0 && !isTrained(best, trainingMonths)) {
+      best--;
+    }
+    return best;
+  }
+
+  private boolean isTrained(int grade, int trainingMonths) {
+    return grades[grade].leastTrainingMonths() <= Math.max(0, trainingMonths);
+  }
+
+  private boolean waits(int best, int thickFor, int trainingMonths) {
+    if (trainingMonths < 0) {
+      return false;
+    }
+    for (int grade = best + 1; grade < thickFor; grade++) {
+      int lacking = grades[grade].leastTrainingMonths() - trainingMonths;
+      if (lacking <= grades[grade].waitMonths()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Streams, firsts before seconds before thirds, free before held. */
+  List<Stream> streams() {
+    return streams;
+  }
+
+  /** Share of plants that are still alive of those not culled and not sold. */
+  double alive() {
+    return alive;
+  }
+
+  /** Plants of a quality that may be sold as a grade now; after {@link #gradeForSale}. */
+  double ready(Quality quality, int grade) {
+    double sum = 0;
+    for (Stream stream : streams) {
+      sum += stream.quality == quality ? stream.ready[grade] : 0;
+    }
+    return alive * sum;
+  }
+
+  /** Mm above the grade's least, summed over the plants of a quality ready as a grade. */
+  double mmAboveLeast(Quality quality, int grade) {
+    double least = grades[grade].leastTrunkMm();
+    double sum = 0;
+    for (int i = 0; i < slices; i++) {
+      if (sellsAs[i] == grade) {
+        sum += readyWeight(quality, grade, i) * (trunk(i) - least);
+      }
+    }
+    return alive * sum;
+  }
+
+  private double readyWeight(Quality quality, int grade, int slice) {
+    double weight = 0;
+    for (Stream stream : streams) {
+      boolean sells = stream.quality == quality && stream.mayGrade && stream.sellsFrom <= grade;
+      weight += sells ? stream.weights[slice] : 0;
+    }
+    return weight;
+  }
+
+  /** Sells a share of the plants of a quality that are ready as a grade, every slice alike. */
+  void sell(Quality quality, int grade, double share) {
+    for (Stream stream : streams) {
+      if (stream.quality == quality && stream.mayGrade && stream.sellsFrom <= grade) {
+        stream.sell(grade, sellsAs, share);
+      }
+    }
+  }
+
+  /**
+   * Plants standing by grade, waiting ones at the grade they have.
+   *
+   * @param trainingMonths whole months since training started, −1 if it has not
+   * @return [quality][0 = no grade, then grades from the lowest]; kept plants, whose quality does
+   *     not matter, in a fourth row
+   */
+  double[][] standing(int trainingMonths) {
+    measure();
+    double[][] standing = new double[Quality.values().length + 1][grades.length + 1];
+    for (int i = 0; i < slices; i++) {
+      int grade = highestMet(thick[i], trainingMonths) + 1;
+      for (Stream stream : streams) {
+        standing[stream.quality.ordinal()][stream.mayGrade ? grade : 0] +=
+            alive * stream.weights[i];
+      }
+      standing[Quality.values().length][grade] += alive * kept / slices;
+    }
+    return standing;
+  }
+
+  /**
+   * Share of the slices that a grade fits by now, as they would stand without sales and losses.
+   *
+   * @param grade index of the grade
+   * @param trainingMonths whole months since training started, −1 if it has not
+   */
+  double shareGraded(int grade, int trainingMonths) {
+    if (!isTrained(grade, trainingMonths)) {
+      return 0;
+    }
+    measure();
+    int graded = 0;
+    for (int each : thick) {
+      graded += each > grade ? 1 : 0;
+    }
+    return (double) graded / slices;
+  }
+}

@@ -1,0 +1,64 @@
+package growingon.project;
+
+import growingon.nursery.Horizon;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Hours of work by month and job against the hours available. */
+public final class HoursUse {
+  private final Map<String, double[]> byJob;
+  private final double[] needed;
+  private final Optional<double[]> available;
+
+  private HoursUse(Map<String, double[]> byJob, double[] needed, Optional<double[]> available) {
+    this.byJob = byJob;
+    this.needed = needed;
+    this.available = available;
+  }
+
+  /** Adds up a projection. */
+  public static HoursUse of(Projection projection) {
+    Horizon horizon = projection.horizon();
+    Map<String, double[]> byJob = new LinkedHashMap<>();
+    double[] needed = new double[horizon.months()];
+    for (LotHistory lot : projection.lots()) {
+      for (Work work : lot.works()) {
+        byJob.computeIfAbsent(work.job(), job -> new double[needed.length])[work.month()] +=
+            work.hours();
+        needed[work.month()] += work.hours();
+      }
+    }
+    Optional<List<Double>> stated = projection.scenario().nursery().settings().hoursAvailable();
+    return new HoursUse(byJob, needed, stated.map(hours -> spread(hours, horizon)));
+  }
+
+  private static double[] spread(List<Double> hours, Horizon horizon) {
+    double[] available = new double[horizon.months()];
+    for (int month = 0; month < available.length; month++) {
+      available[month] = hours.get(horizon.month(month).getMonthValue() - 1);
+    }
+    return available;
+  }
+
+  /** Hours of each job by month, jobs in the order in which they first come up. */
+  public Map<String, double[]> byJob() {
+    return byJob;
+  }
+
+  /** Hours needed in a month. */
+  public double needed(int month) {
+    return needed[month];
+  }
+
+  /** Hours available in a month; empty if the nursery does not say. */
+  public Optional<Double> available(int month) {
+    return available.map(hours -> hours[month]);
+  }
+
+  /** Hours short in a month; 0 if there are enough or nothing is stated. */
+  public double shortBy(int month) {
+    return available.map(hours -> Math.max(0, needed[month] - hours[month])).orElse(0.0);
+  }
+}

@@ -1,0 +1,139 @@
+package growingon.project;
+
+import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.hipparchus.util.ArithmeticUtils;
+
+/**
+ * K representative plants on a lattice: slice i has the coordinates u_j(i) = ((i a_j mod K) + ½)/K
+ * for trunk, vigour and quality. For K = 64, a = (1, 19, 27), whose pairwise correlations are at
+ * most 0.042; for another K the multipliers are the coprime pair with the lowest largest pairwise
+ * discrepancy, ties by correlation, then by size (design section 6.1).
+ */
+final class Lattice {
+  private final int slices;
+  private final int vigourStep;
+  private final int qualityStep;
+
+  private Lattice(int slices, int vigourStep, int qualityStep) {
+    this.slices = slices;
+    this.vigourStep = vigourStep;
+    this.qualityStep = qualityStep;
+  }
+
+  /** The lattice of K slices, K at least 16. */
+  static Lattice of(int slices) {
+    return slices == 64 ? new Lattice(64, 19, 27) : search(slices);
+  }
+
+  int slices() {
+    return slices;
+  }
+
+  int vigourStep() {
+    return vigourStep;
+  }
+
+  int qualityStep() {
+    return qualityStep;
+  }
+
+  double trunkCoordinate(int slice) {
+    return (slice + 0.5) / slices;
+  }
+
+  double vigourCoordinate(int slice) {
+    return (slice * vigourStep % slices + 0.5) / slices;
+  }
+
+  /**
+   * Share of a slice whose quality coordinate lies below a cut: clip(K q − (i a_3 mod K), 0, 1).
+   */
+  double shareBelow(double cut, int slice) {
+    return Math.max(0, Math.min(1, slices * cut - slice * qualityStep % slices));
+  }
+
+  /** Lognormal quantile with the given mean and coefficient of variation. */
+  static double lognormal(double mean, double spread, double coordinate) {
+    if (spread == 0) {
+      return mean;
+    }
+    double variance = Math.log1p(spread * spread);
+    double normal = STANDARD_NORMAL.inverseCumulativeProbability(coordinate);
+    return mean * Math.exp(Math.sqrt(variance) * normal - variance / 2);
+  }
+
+  private static final NormalDistribution STANDARD_NORMAL = new NormalDistribution();
+
+  private static Lattice search(int slices) {
+    double[] discrepancy = new double[slices];
+    double[] correlation = new double[slices];
+    for (int a = 1; a < slices; a++) {
+      if (coprime(a, slices)) {
+        discrepancy[a] = discrepancy(a, slices);
+        correlation[a] = correlation(a, slices);
+      }
+    }
+    Lattice best = null;
+    double bestDiscrepancy = Double.POSITIVE_INFINITY;
+    double bestCorrelation = Double.POSITIVE_INFINITY;
+    for (int a = 2; a < slices; a++) {
+      for (int b = a + 1; b < slices; b++) {
+        int between = coprime(a, slices) && coprime(b, slices) ? quotient(b, a, slices) : 0;
+        if (between == 0) {
+          continue;
+        }
+        double worst = Math.max(discrepancy[a], Math.max(discrepancy[b], discrepancy[between]));
+        double tie = Math.max(correlation[a], Math.max(correlation[b], correlation[between]));
+        if (worst < bestDiscrepancy - 1e-12
+            || (worst < bestDiscrepancy + 1e-12 && tie < bestCorrelation - 1e-12)) {
+          best = new Lattice(slices, a, b);
+          bestDiscrepancy = worst;
+          bestCorrelation = tie;
+        }
+      }
+    }
+    return best;
+  }
+
+  private static boolean coprime(int a, int b) {
+    return ArithmeticUtils.gcd(a, b) == 1;
+  }
+
+  /** b / a modulo K: the multiplier that links the two coordinates with each other. */
+  private static int quotient(int b, int a, int slices) {
+    for (int c = 1; c < slices; c++) {
+      if ((long) a * c % slices == b) {
+        return c;
+      }
+    }
+    return 0;
+  }
+
+  /** Largest gap between count share and area over all boxes with corners on the grid. */
+  private static double discrepancy(int a, int slices) {
+    int[] counts = new int[slices + 1];
+    double worst = 0;
+    for (int i = 0; i < slices; i++) {
+      int y = (int) ((long) i * a % slices);
+      for (int top = y + 1; top <= slices; top++) {
+        counts[top]++;
+      }
+      for (int top = 1; top <= slices; top++) {
+        double area = (i + 1.0) * top / slices / slices;
+        worst = Math.max(worst, Math.abs((double) counts[top] / slices - area));
+      }
+    }
+    return worst;
+  }
+
+  private static double correlation(int a, int slices) {
+    double middle = (slices - 1) / 2.0;
+    double product = 0;
+    double square = 0;
+    for (int i = 0; i < slices; i++) {
+      product += (i - middle) * ((long) i * a % slices - middle);
+      square += (i - middle) * (i - middle);
+    }
+    return Math.abs(product / square);
+  }
+}

@@ -1,0 +1,217 @@
+package growingon.project;
+
+import growingon.nursery.Grade;
+import growingon.nursery.Lot;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+import java.util.OptionalInt;
+
+/**
+ * What happens to one lot over the plan. Months are offsets from the plan's first month; numbers
+ * are expected plants.
+ */
+public final class LotHistory {
+  private static final double[] TENTHS = {0.1, 0.5, 0.9};
+
+  private final Lot lot;
+  private final List<Grade> grades;
+  private final int start;
+  private final double[] standing;
+  private final double[] died;
+  private final double[] culled;
+  private final double[] sold;
+  private final double[] careCost;
+  private final Stood[] stood;
+  private final List<Happening> happenings = new ArrayList<>();
+  private final List<Use> uses = new ArrayList<>();
+  private final List<Freed> freed = new ArrayList<>();
+  private final List<Work> works = new ArrayList<>();
+  private final List<Sale> sales = new ArrayList<>();
+  private final List<SeasonStock> seasons = new ArrayList<>();
+  private final int[][] reached;
+  private double diedBefore;
+  private double keptAtEnd;
+
+  LotHistory(LotPlan plan, int months) {
+    this.lot = plan.lot;
+    this.grades = plan.grades();
+    this.start = plan.start;
+    this.standing = new double[months];
+    this.died = new double[months];
+    this.culled = new double[months];
+    this.sold = new double[months];
+    this.careCost = new double[months];
+    this.stood = new Stood[months];
+    this.reached = new int[grades.size()][TENTHS.length];
+    for (int[] each : reached) {
+      Arrays.fill(each, Integer.MIN_VALUE);
+    }
+  }
+
+  void diedBefore(double plants) {
+    diedBefore += plants;
+  }
+
+  void died(int month, double plants) {
+    died[month] += plants;
+  }
+
+  void culled(int month, double plants) {
+    culled[month] += plants;
+  }
+
+  void happened(Happening happening) {
+    happenings.add(happening);
+  }
+
+  void used(Use use) {
+    if (use.amount() > 0) {
+      uses.add(use);
+    }
+  }
+
+  void freed(Freed pots) {
+    if (pots.amount() > 0 && pots.month() < standing.length) {
+      freed.add(pots);
+    }
+  }
+
+  void worked(Work work) {
+    if (work.hours() > 0 && work.month() < standing.length) {
+      works.add(work);
+    }
+  }
+
+  void sold(Sale sale) {
+    sales.add(sale);
+    sold[sale.month()] += sale.units();
+  }
+
+  void stood(Stood where, double care) {
+    stood[where.month()] = where;
+    careCost[where.month()] = care;
+  }
+
+  void seasonEnded(SeasonStock stock) {
+    seasons.add(stock);
+  }
+
+  void graded(int month, int grade, double share) {
+    for (int i = 0; i < TENTHS.length; i++) {
+      if (reached[grade][i] == Integer.MIN_VALUE && share >= TENTHS[i]) {
+        reached[grade][i] = month;
+      }
+    }
+  }
+
+  void monthEnded(int month, double living, double kept) {
+    standing[month] = living;
+    keptAtEnd = kept;
+  }
+
+  /** The lot. */
+  public Lot lot() {
+    return lot;
+  }
+
+  /** Grades of its ladder, lowest first. */
+  public List<Grade> grades() {
+    return grades;
+  }
+
+  /** First month in which it is in the plan. */
+  public int start() {
+    return start;
+  }
+
+  /** Number of months of the plan. */
+  public int months() {
+    return standing.length;
+  }
+
+  /** Plants alive at the end of a month. */
+  public double standing(int month) {
+    return standing[month];
+  }
+
+  /** Plants that died in a month, of steps and of losses. */
+  public double died(int month) {
+    return died[month];
+  }
+
+  /** Plants that died between the count and the plan's first month. */
+  public double diedBefore() {
+    return diedBefore;
+  }
+
+  /** Plants culled in a month. */
+  public double culled(int month) {
+    return culled[month];
+  }
+
+  /** Plants sold in a month. */
+  public double sold(int month) {
+    return sold[month];
+  }
+
+  /** Kept plants alive at the end of the plan. */
+  public double keptAtEnd() {
+    return keptAtEnd;
+  }
+
+  /** Cost of care by area in a month, plan currency. */
+  public double careCost(int month) {
+    return careCost[month];
+  }
+
+  /** Where it stands in a month; null while it is not there or when none is left. */
+  public Stood stood(int month) {
+    return stood[month];
+  }
+
+  /** Steps and moves in order of time. */
+  public List<Happening> happenings() {
+    return Collections.unmodifiableList(happenings);
+  }
+
+  /** What it uses up. */
+  public List<Use> uses() {
+    return Collections.unmodifiableList(uses);
+  }
+
+  /** Old pots it gives back. */
+  public List<Freed> freed() {
+    return Collections.unmodifiableList(freed);
+  }
+
+  /** Hours of work. */
+  public List<Work> works() {
+    return Collections.unmodifiableList(works);
+  }
+
+  /** Sales in order of time. */
+  public List<Sale> sales() {
+    return Collections.unmodifiableList(sales);
+  }
+
+  /** How it stands at the end of each season in which it is there. */
+  public List<SeasonStock> seasons() {
+    return Collections.unmodifiableList(seasons);
+  }
+
+  /** When it reaches each grade, lowest first. */
+  public List<Reached> reached() {
+    List<Reached> list = new ArrayList<>();
+    for (int grade = 0; grade < reached.length; grade++) {
+      int[] months = reached[grade];
+      list.add(new Reached(grade, month(months[0]), month(months[1]), month(months[2])));
+    }
+    return list;
+  }
+
+  private static OptionalInt month(int month) {
+    return month == Integer.MIN_VALUE ? OptionalInt.empty() : OptionalInt.of(month);
+  }
+}

@@ -1,0 +1,467 @@
+package growingon.project;
+
+import growingon.nursery.Curve;
+import growingon.nursery.Mix;
+import growingon.nursery.Nursery;
+import growingon.nursery.Place;
+import growingon.nursery.PlaceKind;
+import growingon.nursery.Pot;
+import growingon.nursery.Quality;
+import growingon.nursery.Settings;
+import growingon.nursery.Spacing;
+import growingon.nursery.Step;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.Supplier;
+
+/** One lot on its way through the months: its plants, pot, place and clocks. */
+final class LotState {
+  private static final int NEVER = Integer.MIN_VALUE;
+
+  final LotPlan plan;
+  final Growing plants;
+  final Schedule schedule;
+  final LotHistory history;
+  private final Nursery nursery;
+  private final Settings settings;
+  private final Calendar calendar;
+  private final Optional<Place> apartPlace;
+  private final CareRates care;
+  private Optional<Pot> pot;
+  private Optional<Place> place;
+  private Spacing spacing;
+  private Filling filling = Filling.NONE;
+  private int pottedAt = NEVER;
+  private int rootWorkAt = NEVER;
+  private int trainingAt = NEVER;
+  private boolean sorted;
+  private boolean inWinterPlace;
+
+  LotState(LotPlan plan, Engine engine) {
+    this.plan = plan;
+    this.nursery = engine.nursery();
+    this.settings = nursery.settings();
+    this.calendar = engine.calendar();
+    this.care = engine.care();
+    this.apartPlace =
+        nursery.places().values().stream()
+            .filter(each -> each.kind() == PlaceKind.QUARANTINE)
+            .findFirst();
+    this.plants = new Growing(plan, engine.lattice(), nursery.qualities());
+    this.schedule = new Schedule(plan.route, engine.horizon().firstMonth(), plan.arrival);
+    this.history = new LotHistory(plan, engine.horizon().months());
+    this.pot = plan.lot.potting().pot().map(nursery.pots()::get);
+    this.place = plan.lot.standing().place().map(nursery.places()::get);
+    this.spacing = plan.lot.standing().spacing().orElse(Spacing.NO_GAP);
+    takeUp(engine);
+  }
+
+  /** Brings the state to the plan's first month, or to the lot's arrival. */
+  private void takeUp(Engine engine) {
+    if (plan.arrival < 0) {
+      int last = plan.lot.lastStep().map(plan.route::indexOf).orElseGet(() -> lastByDates(engine));
+      schedule.alreadyDone(last, -1);
+      for (int i = 0; i <= last; i++) {
+        replay(i, schedule.doneAt(i));
+      }
+    }
+    plan.lot.potting().potted().ifPresent(month -> pottedAt = engine.horizon().offset(month));
+    plan.lot.potting().rootWork().ifPresent(month -> rootWorkAt = engine.horizon().offset(month));
+    plan.lot.trainingSince().ifPresent(month -> trainingAt = engine.horizon().offset(month));
+    if (pot.isPresent() && pottedAt == NEVER) {
+      pottedAt = plan.arrival;
+    }
+    settleFilling();
+    sorted = plan.lot.quality().sorted();
+    inWinterPlace = belongsInWinterPlace(plan.start);
+    plants.growBy(curve(plan.counted));
+    carryForward();
+  }
+
+  private int lastByDates(Engine engine) {
+    int last =
+        Schedule.lastDoneByDates(plan.route, engine.horizon().firstMonth(), plan.arrival, -1);
+    Optional<String> reached = Optional.empty();
+    for (int i = 0; i <= last; i++) {
+      reached = plan.steps().get(i).pot().or(current(reached));
+    }
+    if (last >= 0 && reached.isPresent() && !reached.equals(pot.map(Pot::name))) {
+      engine.remark(
+          Remarks.lastStepDisagrees(
+              plan.lot.name(),
+              plan.steps().get(last).name(),
+              reached.get(),
+              pot.map(Pot::name).orElse("no pot")));
+    }
+    return last;
+  }
+
+  private static Supplier<Optional<String>> current(Optional<String> value) {
+    return () -> value;
+  }
+
+  /** What a step done before the plan left behind, as far as the stock row does not say. */
+  private void replay(int index, OptionalInt doneAt) {
+    if (doneAt.isEmpty()) {
+      return;
+    }
+    Step step = plan.steps().get(index);
+    if (step.pot().isPresent()) {
+      pottedAt = doneAt.getAsInt();
+      fill(step, step.pot().map(nursery.pots()::get).get());
+    }
+    rootWorkAt = step.rootWork() ? doneAt.getAsInt() : rootWorkAt;
+    trainingAt = step.trainingStarts() ? doneAt.getAsInt() : trainingAt;
+    if (plan.lot.standing().spacing().isEmpty()) {
+      spacing = step.spacing().orElse(spacing);
+    }
+    if (plan.lot.standing().place().isEmpty() && step.place().isPresent()) {
+      place = step.place().map(nursery.places()::get);
+    }
+  }
+
+  /** Makes the filling agree with the pot that the stock row states. */
+  private void settleFilling() {
+    if (pot.isEmpty()) {
+      filling = Filling.NONE;
+      pottedAt = NEVER;
+    } else if (Math.abs(filling.litres() - pot.get().fillLitres()) > 1e-9) {
+      filling = Filling.NONE.filledUp(pot.get());
+    }
+  }
+
+  /** Growth and losses from an older count to the plan's first month. */
+  private void carryForward() {
+    for (int month = plan.counted; month < plan.start; month++) {
+      grow(month);
+      history.diedBefore(plants.die(1 - survival(month)));
+    }
+  }
+
+  private double survival(int month) {
+    return plan.survival(month, calendar.monthOfYear(month));
+  }
+
+  boolean isEmpty() {
+    return plants.living() <= 0;
+  }
+
+  /** The place in which the lot stands in a month. */
+  private Optional<Place> standsIn(int month) {
+    if (plan.isApart(month) && apartPlace.isPresent()) {
+      return apartPlace;
+    }
+    return belongsInWinterPlace(month) ? plan.winterPlace : place;
+  }
+
+  /** Potted plants with a winter place stand in it in the winter months, unless they are apart. */
+  private boolean belongsInWinterPlace(int month) {
+    return pot.isPresent()
+        && plan.winterPlace.isPresent()
+        && !plan.winterPlace.equals(place)
+        && !plan.isApart(month)
+        && settings.winter().contains(calendar.monthOfYear(month) + 1);
+  }
+
+  private String placeName(int month) {
+    return standsIn(month).map(Place::name).orElse("");
+  }
+
+  /** The month's steps and moves, in route order. */
+  void work(int month, Engine engine) {
+    if (isEmpty() || plan.isApart(month)) {
+      return;
+    }
+    for (int i = 0; i < plan.steps().size(); i++) {
+      if (!isEmpty() && schedule.isDue(i, month, plants::meanTrunk)) {
+        doStep(i, month, engine);
+      }
+    }
+    moveForWinter(month);
+  }
+
+  private void doStep(int index, int month, Engine engine) {
+    Step step = plan.steps().get(index);
+    Schedule.Done done = schedule.done(index, month);
+    done.late()
+        .filter(late -> !plan.isApart(late.dueMonth()) || late.yearsMoved() > 0)
+        .ifPresent(
+            late ->
+                engine.remark(
+                    Remarks.lateStep(
+                        plan.lot.name(),
+                        step.name(),
+                        engine.horizon().month(late.dueMonth()),
+                        engine.horizon().month(month),
+                        late.yearsMoved())));
+    String before = placeName(month);
+    double died = plants.die(step.lossShare());
+    double culled = sortAndCull(step, month);
+    history.died(month, died);
+    history.culled(month, culled);
+    double living = plants.living();
+    double hours = spreadWork(step, month, done.monthsOfWork(), living);
+    Potted potted = pot(step, month, living);
+    step.place().ifPresent(name -> place = Optional.of(nursery.places().get(name)));
+    spacing = step.spacing().orElse(spacing);
+    rootWorkAt = step.rootWork() ? month : rootWorkAt;
+    trainingAt = step.trainingStarts() ? month : trainingAt;
+    plants.growBy(curve(month));
+    history.happened(
+        new Happening(
+            month,
+            done.monthsOfWork(),
+            step.name(),
+            before,
+            placeName(month),
+            living,
+            died,
+            culled,
+            step.pot(),
+            potted.pots(),
+            potted.litres(),
+            hours,
+            weight().kg(),
+            done.late().map(late -> OptionalInt.of(late.dueMonth())).orElse(OptionalInt.empty())));
+  }
+
+  /** Sorts, if the step does or it was left to, and culls; old pots of the culled come back. */
+  private double sortAndCull(Step step, int month) {
+    double culled = 0;
+    if (step.sort()) {
+      culled += sort();
+    }
+    culled += plants.cull(step.cullShare(), sorted);
+    freePots(month, culled);
+    return culled;
+  }
+
+  private double sort() {
+    sorted = true;
+    double culled = 0;
+    for (Quality quality : Quality.values()) {
+      if (!nursery.qualities().get(quality).potted()) {
+        culled += plants.cullAll(quality);
+      }
+    }
+    return culled;
+  }
+
+  /** A lot without a sorting step ahead of it is sorted as it comes. */
+  void sortOnArrival(int month) {
+    if (sorted) {
+      return;
+    }
+    for (int i = 0; i < plan.steps().size(); i++) {
+      if (plan.steps().get(i).sort() && schedule.doneAt(i).isEmpty()) {
+        return;
+      }
+    }
+    double culled = sort();
+    history.culled(month, culled);
+    freePots(month, culled);
+  }
+
+  private void freePots(int month, double plantsGone) {
+    pot.ifPresent(
+        old -> history.freed(new Freed(month + 1, old.name(), plantsGone * old.reuseShare())));
+  }
+
+  private double spreadWork(Step step, int month, int months, double living) {
+    double hours = living * step.minutes() / 60;
+    for (int i = 0; i < months; i++) {
+      history.worked(new Work(month + i, step.name(), living, hours / months));
+      for (Map.Entry<String, Double> material : step.materials().entrySet()) {
+        double amount = living * material.getValue() / months;
+        if (month + i < history.months()) {
+          history.used(new Use(month + i, Use.Kind.MATERIAL, material.getKey(), amount));
+        }
+      }
+    }
+    return hours;
+  }
+
+  private record Potted(double pots, double litres) {}
+
+  private Potted pot(Step step, int month, double living) {
+    if (step.pot().isEmpty()) {
+      return new Potted(0, 0);
+    }
+    Pot into = nursery.pots().get(step.pot().get());
+    boolean same = pot.map(Pot::name).filter(into.name()::equals).isPresent();
+    if (!same) {
+      freePots(month, living);
+      history.used(new Use(month, Use.Kind.POT, into.name(), living));
+    }
+    double pottedLitres = fill(step, into);
+    double litres = 0;
+    if (step.mix().isPresent()) {
+      Mix mix = nursery.mixes().get(step.mix().get());
+      litres =
+          living * pottedLitres * mix.looseLitresPerPottedLitre() * (1 + settings.wasteShare());
+      for (String component : mix.parts().keySet()) {
+        double amount = litres * mix.share(component);
+        history.used(new Use(month, Use.Kind.COMPONENT, component, amount));
+      }
+    }
+    pot = Optional.of(into);
+    pottedAt = month;
+    return new Potted(same ? 0 : living, litres);
+  }
+
+  /** Fills a pot round the ball that stays on; gives the litres of mix in one pot. */
+  private double fill(Step step, Pot into) {
+    Filling ball = filling.ballKept(step, filling.litres() > 0, into);
+    filling =
+        step.mix()
+            .map(mix -> ball.filledUp(into, nursery.mixes().get(mix), nursery.components()))
+            .orElseGet(() -> ball.filledUp(into));
+    return Math.max(0, into.fillLitres() - ball.litres());
+  }
+
+  private void moveForWinter(int month) {
+    boolean inside = belongsInWinterPlace(month);
+    if (inside != inWinterPlace) {
+      double living = plants.living();
+      double hours = living * settings.winterMoveMinutes() / 60;
+      history.worked(new Work(month, Work.WINTER_MOVE, living, hours));
+      String there = plan.winterPlace.get().name();
+      String own = place.map(Place::name).orElse("");
+      history.happened(
+          new Happening(
+              month,
+              1,
+              Work.WINTER_MOVE,
+              inside ? own : there,
+              inside ? there : own,
+              living,
+              0,
+              0,
+              Optional.empty(),
+              0,
+              0,
+              hours,
+              weight().kg(),
+              OptionalInt.empty()));
+      inWinterPlace = inside;
+    }
+  }
+
+  /** Reads space, load and care for the month. */
+  void stand(int month) {
+    double living = plants.living();
+    if (living <= 0) {
+      return;
+    }
+    Optional<Place> where = standsIn(month);
+    Spacing gaps =
+        belongsInWinterPlace(month)
+            ? new Spacing(settings.winterGapMm(), OptionalDouble.empty())
+            : spacing;
+    double m2 = living * Footprint.m2(pot, plan.lot.standing().crownMm(), gaps, where);
+    int monthOfYear = calendar.monthOfYear(month);
+    history.worked(new Work(month, Work.CARE, living, m2 * care.minutes(where, monthOfYear) / 60));
+    history.stood(
+        new Stood(
+            month,
+            where.map(Place::name).orElse(""),
+            living,
+            m2,
+            weight(),
+            pot.map(Pot::name).orElse("")),
+        m2 * care.cost(where, monthOfYear));
+  }
+
+  private Weight weight() {
+    if (pot.isEmpty()) {
+      return Weight.NONE;
+    }
+    return new Weight(
+        filling.mixKg(),
+        filling.liftedKg(),
+        pot.get().emptyKg(),
+        Weight.woodKg(plants.meanSquaredTrunk(), plan.lot.standing().heightLeftMm()));
+  }
+
+  void grow(int month) {
+    plants.growBy(curve(month));
+    plants.grow(growthYears(month));
+  }
+
+  private Curve curve(int month) {
+    return plan.species.growth().get(condition(month));
+  }
+
+  /** Growing condition: the place's in a field bed or without a pot, else the pot's, else usual. */
+  private String condition(int month) {
+    Optional<Place> where = standsIn(month);
+    boolean ofPlace =
+        pot.isEmpty() || where.filter(each -> each.kind() == PlaceKind.FIELD_BED).isPresent();
+    Optional<String> named =
+        ofPlace ? where.flatMap(Place::condition) : pot.flatMap(Pot::condition);
+    return named.orElse(plan.species.usualCondition());
+  }
+
+  /** Growth years of a month: share × root-work check × pot-bound factor. */
+  private double growthYears(int month) {
+    return plan.species.growthMonths().get(calendar.monthOfYear(month))
+        * rootWorkCheck(month)
+        * potBoundFactor(month);
+  }
+
+  private double rootWorkCheck(int month) {
+    if (rootWorkAt == NEVER || month - rootWorkAt >= 24) {
+      return 1;
+    }
+    return month - rootWorkAt < 12 ? plan.species.checkFirstYear() : plan.species.checkSecondYear();
+  }
+
+  private double potBoundFactor(int month) {
+    return pottedAt == NEVER || month - pottedAt < plan.species.potBoundMonths()
+        ? 1
+        : plan.species.potBoundFactor();
+  }
+
+  void lose(int month) {
+    history.died(month, plants.die(1 - survival(month)));
+  }
+
+  /** Whole months since training started, −1 if it has not. */
+  private int trainingMonths(int month) {
+    return trainingAt == NEVER || trainingAt > month ? -1 : month - trainingAt;
+  }
+
+  boolean maySell(int month) {
+    return sorted && month >= plan.notBefore && !plan.isApart(month) && !isEmpty();
+  }
+
+  void gradeForSale(int month) {
+    plants.gradeForSale(trainingMonths(month));
+  }
+
+  void endMonth(int month) {
+    for (int grade = 0; grade < plan.grades().size(); grade++) {
+      history.graded(month, grade, plants.shareGraded(grade, trainingMonths(month)));
+    }
+    history.monthEnded(month, plants.living(), plants.keptLiving());
+    if (calendar.isSeasonEnd(month)) {
+      history.seasonEnded(seasonStock(month));
+    }
+  }
+
+  private SeasonStock seasonStock(int month) {
+    double[][] ready = new double[Quality.values().length][plan.grades().size()];
+    if (maySell(month)) {
+      gradeForSale(month);
+      for (Quality quality : Quality.values()) {
+        for (int grade = 0; grade < plan.grades().size(); grade++) {
+          ready[quality.ordinal()][grade] = plants.ready(quality, grade);
+        }
+      }
+    }
+    return new SeasonStock(
+        calendar.season(month), plants.standing(trainingMonths(month)), ready, plants.meanTrunk());
+  }
+}

@@ -1,0 +1,19 @@
+package growingon.project;
+
+import growingon.nursery.Scenario;
+
+/** Projects a nursery's lots over the months of a plan (design sections 6.1 to 6.5). */
+public final class Projector {
+  private Projector() {}
+
+  /**
+   * The plan's line: expected numbers of plants, month by month.
+   *
+   * @param scenario a checked scenario
+   * @return what happens to every lot
+   * @throws BalanceException if plants are lost or made, which is a fault of the program
+   */
+  public static Projection project(Scenario scenario) {
+    return new Engine(scenario).run();
+  }
+}

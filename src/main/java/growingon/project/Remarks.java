@@ -1,0 +1,55 @@
+package growingon.project;
+
+import growingon.problem.Problem;
+import growingon.problem.Reason;
+import growingon.problem.Severity;
+import growingon.problem.Where;
+import java.time.YearMonth;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
+/** Sentences about what a projection had to decide. */
+final class Remarks {
+  private static final DateTimeFormatter MONTH =
+      DateTimeFormatter.ofPattern("MMM yyyy", Locale.ENGLISH);
+
+  private Remarks() {}
+
+  static Problem lateStep(String lot, String step, YearMonth due, YearMonth done, int years) {
+    String moved =
+        years == 0
+            ? "its later dated steps stay as they are"
+            : "its later dated steps move by " + years + (years == 1 ? " year" : " years");
+    return new Problem(
+        Severity.NOTICE,
+        Reason.ASSUMED,
+        "lot %s: step %s was due in %s and is done in %s; %s"
+            .formatted(lot, step, due.format(MONTH), done.format(MONTH), moved),
+        Where.NOWHERE,
+        "",
+        "if it is done already, name it as last step in the stock list");
+  }
+
+  static Problem lastStepDisagrees(String lot, String step, String potOfStep, String potOfLot) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.CONTRADICTION,
+        "lot %s: by its dates the last step done is %s, which would leave it in pot %s"
+            .formatted(lot, step, potOfStep),
+        Where.NOWHERE,
+        "the stock list says " + potOfLot,
+        "type the last step done into the stock list");
+  }
+
+  static Problem noQuarantine(String lot) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.MISSING,
+        "lot %s is to stand apart, but the nursery has no quarantine place; it stands in its own"
+                .formatted(lot)
+            + " place, not sold, moved or worked meanwhile",
+        Where.NOWHERE,
+        "",
+        "add a place of the kind quarantine, or set apart months to 0");
+  }
+}

@@ -1,0 +1,78 @@
+package growingon.project;
+
+import growingon.nursery.Quality;
+import java.util.Arrays;
+
+/**
+ * Plants of one lot that sort and sell alike: one quality, either free or held back. Weights are
+ * plants of each slice at arrival, less what was culled and sold since; deaths, which fall on all
+ * alike, are kept as one factor in {@link Growing}.
+ */
+final class Stream {
+  final Quality quality;
+  final boolean mayGrade;
+  final double priceShare;
+  final int sellsFrom;
+  final double[] weights;
+  final double[] ready;
+  double sum;
+
+  /**
+   * A stream.
+   *
+   * @param quality its quality
+   * @param priceShare share of the list price it fetches; a third without a price does not grade
+   * @param sellsFrom lowest grade at which it is sold
+   * @param weights plants of each slice
+   * @param grades number of grades on the ladder
+   */
+  Stream(Quality quality, double priceShare, int sellsFrom, double[] weights, int grades) {
+    this.quality = quality;
+    this.mayGrade = quality != Quality.THIRD || priceShare > 0;
+    this.priceShare = priceShare;
+    this.sellsFrom = sellsFrom;
+    this.weights = weights;
+    this.ready = new double[grades];
+    addUp();
+  }
+
+  private void addUp() {
+    double total = 0;
+    for (double weight : weights) {
+      total += weight;
+    }
+    sum = total;
+  }
+
+  /** Takes the same share of every slice away. */
+  void take(double share) {
+    for (int i = 0; i < weights.length; i++) {
+      weights[i] *= 1 - share;
+    }
+    addUp();
+  }
+
+  /** Adds up the plants that could be sold at each grade. */
+  void readyByGrade(int[] sellsAs) {
+    Arrays.fill(ready, 0);
+    if (sum == 0 || !mayGrade) {
+      return;
+    }
+    for (int i = 0; i < weights.length; i++) {
+      if (sellsAs[i] >= sellsFrom) {
+        ready[sellsAs[i]] += weights[i];
+      }
+    }
+  }
+
+  /** Takes a share of the plants that sell as a grade away. */
+  void sell(int grade, int[] sellsAs, double share) {
+    for (int i = 0; i < weights.length; i++) {
+      if (sellsAs[i] == grade) {
+        weights[i] *= 1 - share;
+      }
+    }
+    ready[grade] *= 1 - share;
+    addUp();
+  }
+}
