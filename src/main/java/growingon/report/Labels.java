@@ -1,0 +1,23 @@
+package growingon.report;
+
+import java.time.YearMonth;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
+/** How months and numbers are written in sentences. */
+final class Labels {
+  private static final DateTimeFormatter MONTH =
+      DateTimeFormatter.ofPattern("MMM yyyy", Locale.ENGLISH);
+
+  private Labels() {}
+
+  /** Mar 2027. */
+  static String month(YearMonth month) {
+    return month.format(MONTH);
+  }
+
+  /** 12,345. */
+  static String whole(double number) {
+    return String.format(Locale.ENGLISH, "%,d", Math.round(number));
+  }
+}
