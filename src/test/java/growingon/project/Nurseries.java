@@ -1,0 +1,370 @@
+package growingon.project;
+
+import growingon.nursery.Care;
+import growingon.nursery.Component;
+import growingon.nursery.Curve;
+import growingon.nursery.Demand;
+import growingon.nursery.Grade;
+import growingon.nursery.Habit;
+import growingon.nursery.Hemisphere;
+import growingon.nursery.Ladder;
+import growingon.nursery.Layout;
+import growingon.nursery.LiftFrom;
+import growingon.nursery.Lot;
+import growingon.nursery.Material;
+import growingon.nursery.Mix;
+import growingon.nursery.MonthShares;
+import growingon.nursery.MonthSpan;
+import growingon.nursery.Nursery;
+import growingon.nursery.OtherCash;
+import growingon.nursery.Place;
+import growingon.nursery.PlaceKind;
+import growingon.nursery.Plan;
+import growingon.nursery.Pot;
+import growingon.nursery.PotShape;
+import growingon.nursery.Quality;
+import growingon.nursery.QualityRule;
+import growingon.nursery.Route;
+import growingon.nursery.Scenario;
+import growingon.nursery.Settings;
+import growingon.nursery.Species;
+import growingon.nursery.Step;
+import java.time.Month;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A nursery to be built up in a test. It starts bare: one ladder of one grade "any" from 1 mm, one
+ * species "ash" that grows 6 mm a year, no losses, no places, no demand.
+ */
+public final class Nurseries {
+  public static final YearMonth NOV_2026 = YearMonth.of(2026, 11);
+
+  private final Map<String, Species> species = new LinkedHashMap<>();
+  private final Map<String, Ladder> ladders = new LinkedHashMap<>();
+  private final Map<Quality, QualityRule> qualities = new EnumMap<>(Quality.class);
+  private final Map<String, Route> routes = new LinkedHashMap<>();
+  private final Map<String, Pot> pots = new LinkedHashMap<>();
+  private final Map<String, Component> components = new LinkedHashMap<>();
+  private final Map<String, Mix> mixes = new LinkedHashMap<>();
+  private final Map<String, Material> materials = new LinkedHashMap<>();
+  private final Map<String, Place> places = new LinkedHashMap<>();
+  private final List<Demand> demand = new ArrayList<>();
+  private final List<Care> care = new ArrayList<>();
+  private final List<OtherCash> otherCash = new ArrayList<>();
+  private final List<Lot> lots = new ArrayList<>();
+  private YearMonth firstMonth = NOV_2026;
+  private int seasons = 3;
+  private int slices = 64;
+  private double horizonValue;
+  private Month seasonStart = Month.NOVEMBER;
+  private double hourlyRate;
+  private double paidShare = 1;
+  private Optional<List<Double>> hours = Optional.empty();
+  private double discountRate;
+  private double openingCash;
+  private double waste;
+  private int leadMonths = 1;
+  private MonthShares salesPattern = MonthShares.EVEN;
+  private double winterGap;
+  private double winterMinutes = 1;
+
+  private Nurseries() {}
+
+  /** The bare nursery. */
+  public static Nurseries bare() {
+    Nurseries bare = new Nurseries();
+    bare.ladder("one", new Grade("any", 1, 1, 0, 12));
+    bare.species(bareSpecies("ash", "one"));
+    bare.quality(Quality.FIRST, 1, true);
+    bare.quality(Quality.SECOND, 0.6, true);
+    bare.quality(Quality.THIRD, 0.2, false);
+    bare.route("none");
+    return bare;
+  }
+
+  /** A species that grows 6 mm in a full year, loses nothing, and knows neither check nor limit. */
+  public static Species bareSpecies(String name, String ladder) {
+    return new Species(
+        name,
+        ladder,
+        Habit.DECIDUOUS,
+        "pot",
+        Map.of("pot", new Curve.Steady(6, Double.POSITIVE_INFINITY)),
+        MonthShares.EVEN,
+        0,
+        0,
+        0,
+        0,
+        MonthShares.EVEN,
+        0,
+        1,
+        1,
+        1200,
+        1,
+        Optional.empty(),
+        "");
+  }
+
+  public Nurseries species(Species each) {
+    species.put(each.name(), each);
+    return this;
+  }
+
+  public Nurseries ladder(String name, Grade... grades) {
+    ladders.put(name, new Ladder(name, List.of(grades)));
+    return this;
+  }
+
+  public Nurseries quality(Quality quality, double priceShare, boolean potted) {
+    qualities.put(quality, new QualityRule(priceShare, potted));
+    return this;
+  }
+
+  public Nurseries route(String name, Step... steps) {
+    routes.put(name, new Route(name, List.of(steps)));
+    return this;
+  }
+
+  public Nurseries pot(Pot pot) {
+    pots.put(pot.name(), pot);
+    return this;
+  }
+
+  /** A round pot: 200 mm top, 160 mm base, 180 mm high, one a pack. */
+  public static Pot roundPot(String name) {
+    return new Pot(
+        name,
+        PotShape.ROUND,
+        200,
+        160,
+        180,
+        200,
+        OptionalDouble.empty(),
+        Optional.empty(),
+        0.9,
+        2,
+        1,
+        0,
+        0,
+        0.2);
+  }
+
+  /** A pot that holds exactly the litres stated when filled. */
+  public static Pot litrePot(String name, double litres, double topMm) {
+    return new Pot(
+        name,
+        PotShape.LITRES,
+        topMm,
+        topMm,
+        topMm,
+        topMm,
+        OptionalDouble.of(litres),
+        Optional.empty(),
+        1,
+        2,
+        1,
+        0,
+        0,
+        0);
+  }
+
+  public Nurseries component(Component component) {
+    components.put(component.name(), component);
+    return this;
+  }
+
+  public Nurseries mix(Mix mix) {
+    mixes.put(mix.name(), mix);
+    return this;
+  }
+
+  public Nurseries material(Material material) {
+    materials.put(material.name(), material);
+    return this;
+  }
+
+  public Nurseries place(Place place) {
+    places.put(place.name(), place);
+    return this;
+  }
+
+  /** A place of a kind, all usable, free of cost. */
+  public static Place place(String name, PlaceKind kind, double squareMetres) {
+    return place(name, kind, squareMetres, 1, 0);
+  }
+
+  public static Place place(
+      String name, PlaceKind kind, double squareMetres, double usable, double costPerM2Year) {
+    return new Place(
+        name,
+        kind,
+        Optional.empty(),
+        squareMetres,
+        usable,
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        costPerM2Year,
+        Layout.SQUARE,
+        LiftFrom.BENCH,
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  public Nurseries demand(Demand row) {
+    demand.add(row);
+    return this;
+  }
+
+  /** All that is ready of a grade sells all year at a price. */
+  public Nurseries sellsAll(String ladder, String grade, double price) {
+    return demand(demandRow(ladder, grade, OptionalDouble.empty(), price));
+  }
+
+  public static Demand demandRow(String ladder, String grade, OptionalDouble units, double price) {
+    return new Demand(
+        Optional.empty(), ladder, grade, Optional.empty(), MonthSpan.ALL_YEAR, units, price, 0, 0);
+  }
+
+  public Nurseries care(Care row) {
+    care.add(row);
+    return this;
+  }
+
+  public Nurseries otherCash(OtherCash row) {
+    otherCash.add(row);
+    return this;
+  }
+
+  public Nurseries lot(Lot lot) {
+    lots.add(lot);
+    return this;
+  }
+
+  public Nurseries lots(List<Lot> all) {
+    lots.clear();
+    lots.addAll(all);
+    return this;
+  }
+
+  public Nurseries firstMonth(int year, int month) {
+    firstMonth = YearMonth.of(year, month);
+    return this;
+  }
+
+  public Nurseries seasons(int number) {
+    seasons = number;
+    return this;
+  }
+
+  public Nurseries seasonStart(Month month) {
+    seasonStart = month;
+    return this;
+  }
+
+  public Nurseries slices(int number) {
+    slices = number;
+    return this;
+  }
+
+  public Nurseries horizonValue(double share) {
+    horizonValue = share;
+    return this;
+  }
+
+  public Nurseries labour(double rate, double paid) {
+    hourlyRate = rate;
+    paidShare = paid;
+    return this;
+  }
+
+  public Nurseries hoursAvailable(double eachMonth) {
+    hours = Optional.of(Collections.nCopies(12, eachMonth));
+    return this;
+  }
+
+  public Nurseries discountRate(double rate) {
+    discountRate = rate;
+    return this;
+  }
+
+  public Nurseries openingCash(double amount) {
+    openingCash = amount;
+    return this;
+  }
+
+  public Nurseries waste(double share) {
+    waste = share;
+    return this;
+  }
+
+  public Nurseries leadMonths(int months) {
+    leadMonths = months;
+    return this;
+  }
+
+  public Nurseries salesPattern(double... weights) {
+    salesPattern = MonthShares.of(weights);
+    return this;
+  }
+
+  public Nurseries winter(double gapMm, double minutes) {
+    winterGap = gapMm;
+    winterMinutes = minutes;
+    return this;
+  }
+
+  public Nursery nursery() {
+    Settings settings =
+        new Settings(
+            "Test nursery",
+            Hemisphere.NORTH,
+            seasonStart,
+            "GBP",
+            Map.of(),
+            hourlyRate,
+            paidShare,
+            hours,
+            discountRate,
+            salesPattern,
+            waste,
+            leadMonths,
+            openingCash,
+            OptionalDouble.empty(),
+            new MonthSpan(11, 3),
+            winterGap,
+            winterMinutes,
+            1.25,
+            0);
+    return new Nursery(
+        settings,
+        species,
+        ladders,
+        qualities,
+        routes,
+        pots,
+        components,
+        mixes,
+        materials,
+        places,
+        demand,
+        care,
+        otherCash);
+  }
+
+  public Scenario scenario() {
+    Plan plan = new Plan("test plan", firstMonth, seasons, Map.of(), slices, 0, 1, horizonValue);
+    return new Scenario(nursery(), plan, lots);
+  }
+
+  public Projection project() {
+    return Projector.project(scenario());
+  }
+}
