@@ -113,12 +113,19 @@ final class LotState {
       fill(step, step.pot().map(nursery.pots()::get).get());
     }
     rootWorkAt = step.rootWork() ? doneAt.getAsInt() : rootWorkAt;
-    trainingAt = step.trainingStarts() ? doneAt.getAsInt() : trainingAt;
+    startTraining(step, doneAt.getAsInt());
     if (plan.lot.standing().spacing().isEmpty()) {
       spacing = step.spacing().orElse(spacing);
     }
     if (plan.lot.standing().place().isEmpty() && step.place().isPresent()) {
       place = step.place().map(nursery.places()::get);
+    }
+  }
+
+  /** Training, once started, goes on. */
+  private void startTraining(Step step, int month) {
+    if (step.trainingStarts() && trainingAt == NEVER) {
+      trainingAt = month;
     }
   }
 
@@ -207,7 +214,7 @@ final class LotState {
     step.place().ifPresent(name -> place = Optional.of(nursery.places().get(name)));
     spacing = step.spacing().orElse(spacing);
     rootWorkAt = step.rootWork() ? month : rootWorkAt;
-    trainingAt = step.trainingStarts() ? month : trainingAt;
+    startTraining(step, month);
     plants.growBy(curve(month));
     history.happened(
         new Happening(
