@@ -1,5 +1,6 @@
 package growingon.project;
 
+import java.math.BigInteger;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.util.ArithmeticUtils;
 
@@ -73,15 +74,17 @@ final class Lattice {
         correlation[a] = correlation(a, slices);
       }
     }
+    int[] inverse = inverses(slices);
     Lattice best = null;
     double bestDiscrepancy = Double.POSITIVE_INFINITY;
     double bestCorrelation = Double.POSITIVE_INFINITY;
     for (int a = 2; a < slices; a++) {
       for (int b = a + 1; b < slices; b++) {
-        int between = coprime(a, slices) && coprime(b, slices) ? quotient(b, a, slices) : 0;
-        if (between == 0) {
+        if (inverse[a] == 0 || inverse[b] == 0) {
           continue;
         }
+        // b/a modulo K is the multiplier that links the two coordinates with each other.
+        int between = (int) ((long) b * inverse[a] % slices);
         double worst = Math.max(discrepancy[a], Math.max(discrepancy[b], discrepancy[between]));
         double tie = Math.max(correlation[a], Math.max(correlation[b], correlation[between]));
         if (worst < bestDiscrepancy - 1e-12
@@ -99,14 +102,15 @@ final class Lattice {
     return ArithmeticUtils.gcd(a, b) == 1;
   }
 
-  /** b / a modulo K: the multiplier that links the two coordinates with each other. */
-  private static int quotient(int b, int a, int slices) {
-    for (int c = 1; c < slices; c++) {
-      if ((long) a * c % slices == b) {
-        return c;
+  /** For each multiplier its inverse modulo K; 0 for one that shares a divisor with K. */
+  private static int[] inverses(int slices) {
+    int[] inverse = new int[slices];
+    for (int a = 1; a < slices; a++) {
+      if (coprime(a, slices)) {
+        inverse[a] = BigInteger.valueOf(a).modInverse(BigInteger.valueOf(slices)).intValueExact();
       }
     }
-    return 0;
+    return inverse;
   }
 
   /** Largest gap between count share and area over all boxes with corners on the grid. */

@@ -1,8 +1,10 @@
 package growingon.project;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import growingon.nursery.Lot;
+import growingon.nursery.Material;
 import growingon.nursery.Step;
 import growingon.problem.Problem;
 import java.time.Month;
@@ -129,9 +131,7 @@ class ScheduleTest {
     assertThat(dates(projection)).containsExactly("pot 2027-04", "wire 2027-10");
     assertThat(projection.lots().get(0).works())
         .extracting(Work::month, Work::hours)
-        .containsExactly(
-            org.assertj.core.groups.Tuple.tuple(5, 50.0),
-            org.assertj.core.groups.Tuple.tuple(6, 50.0));
+        .containsExactly(tuple(5, 50.0), tuple(6, 50.0));
   }
 
   @Test
@@ -147,7 +147,7 @@ class ScheduleTest {
     Projection projection =
         Nurseries.bare()
             .pot(Nurseries.roundPot("p"))
-            .material(new growingon.nursery.Material("wire", "m", 10, 1, 0, 0))
+            .material(new Material("wire", "m", 10, 1, 0, 0))
             .route(
                 "r",
                 Steps.in("pot", Month.MARCH, 0)
@@ -163,10 +163,7 @@ class ScheduleTest {
     assertThat(lot.works()).extracting(Work::hours).containsOnly(3.0);
     assertThat(lot.uses())
         .extracting(Use::month, Use::item, Use::amount)
-        .contains(
-            org.assertj.core.groups.Tuple.tuple(4, "p", 90.0),
-            org.assertj.core.groups.Tuple.tuple(4, "wire", 90.0),
-            org.assertj.core.groups.Tuple.tuple(6, "wire", 90.0));
+        .contains(tuple(4, "p", 90.0), tuple(4, "wire", 90.0), tuple(6, "wire", 90.0));
     assertThat(lot.stood(3).pot()).isEmpty();
     assertThat(lot.stood(4).pot()).isEqualTo("p");
   }
