@@ -4,16 +4,19 @@ import growingon.nursery.Demand;
 import growingon.nursery.MonthShares;
 import growingon.nursery.Quality;
 import growingon.nursery.QualityRule;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.TreeMap;
 
 /**
  * Sells what is ready to what is wanted, month by month (design section 6.5): rows of a species
  * before rows of any species, dearer first, then row order; within a row firsts before seconds,
- * oldest arrival first, ties by name; of a lot the same share of every slice and stream.
+ * oldest arrival first; of lots that arrived together the same share of every lot, slice and
+ * stream, so that it does not matter how a batch is split into lots.
  */
 final class Market {
   private static final double NEGLIGIBLE = 1e-9;
@@ -26,7 +29,7 @@ final class Market {
 
   /** A demand row with what it can be met from. */
   private record Row(
-      int index, Demand demand, List<Integer> lots, int grade, double[] unitsByMonth) {}
+      int index, Demand demand, List<List<Integer>> batches, int grade, double[] unitsByMonth) {}
 
   private final List<LotState> lots;
 
@@ -47,19 +50,16 @@ final class Market {
   }
 
   private Row row(int index, Demand demand) {
-    List<Integer> sellers = new ArrayList<>();
+    Map<YearMonth, List<Integer>> batches = new TreeMap<>();
     for (int i = 0; i < lots.size(); i++) {
       LotPlan plan = lots.get(i).plan;
       boolean species = demand.species().map(plan.lot.species()::equals).orElse(true);
       if (species && plan.ladder.name().equals(demand.ladder())) {
-        sellers.add(i);
+        batches.computeIfAbsent(plan.lot.arrived(), month -> new ArrayList<>()).add(i);
       }
     }
-    sellers.sort(
-        Comparator.comparing((Integer i) -> lots.get(i).plan.lot.arrived())
-            .thenComparing(i -> lots.get(i).plan.lot.name()));
     int grade = engine.nursery().ladders().get(demand.ladder()).indexOf(demand.grade());
-    return new Row(index, demand, sellers, grade, unitsByMonth(demand));
+    return new Row(index, demand, List.copyOf(batches.values()), grade, unitsByMonth(demand));
   }
 
   /** Units of each month of the year, January first; infinite where all that is ready sells. */
@@ -98,15 +98,34 @@ final class Market {
   private double meet(Row row, int month, double wanted) {
     double left = wanted;
     for (Quality quality : Quality.values()) {
-      for (int i = 0; i < row.lots().size() && left > 0; i++) {
-        LotState lot = lots.get(row.lots().get(i));
-        if (lot.maySell(month)) {
-          gradeOnce(row.lots().get(i), month);
-          left -= sellFrom(lot, row, quality, month, left);
+      for (List<Integer> batch : row.batches()) {
+        if (left > 0) {
+          left -= sellFrom(batch, row, quality, month, left);
         }
       }
     }
     return left;
+  }
+
+  /** Sells the same share of every lot of a batch; gives how many plants. */
+  private double sellFrom(List<Integer> batch, Row row, Quality quality, int month, double wanted) {
+    double ready = 0;
+    for (int lot : batch) {
+      if (lots.get(lot).maySell(month)) {
+        gradeOnce(lot, month);
+        ready += lots.get(lot).plants.ready(quality, row.grade());
+      }
+    }
+    if (ready <= 0) {
+      return 0;
+    }
+    double share = Math.min(1, wanted / ready);
+    for (int lot : batch) {
+      if (lots.get(lot).maySell(month)) {
+        sell(lots.get(lot), row, quality, month, share);
+      }
+    }
+    return share * ready;
   }
 
   private void gradeOnce(int lot, int month) {
@@ -116,13 +135,11 @@ final class Market {
     }
   }
 
-  private double sellFrom(LotState lot, Row row, Quality quality, int month, double wanted) {
-    double ready = lot.plants.ready(quality, row.grade());
-    if (ready <= 0) {
-      return 0;
+  private void sell(LotState lot, Row row, Quality quality, int month, double share) {
+    double units = share * lot.plants.ready(quality, row.grade());
+    if (units <= 0) {
+      return;
     }
-    double share = Math.min(1, wanted / ready);
-    double units = share * ready;
     double money = units * row.demand().price() * qualities.get(quality).priceShare();
     if (row.demand().morePerMm() > 0) {
       double mm = lot.plants.mmAboveLeast(quality, row.grade());
@@ -130,7 +147,6 @@ final class Market {
     }
     lot.plants.sell(quality, row.grade(), share);
     lot.history.sold(new Sale(month, row.index(), row.grade(), quality, units, money));
-    return units;
   }
 
   List<Missed> missed() {

@@ -48,7 +48,7 @@ class GrowthAndLossTest {
         IntStream.rangeClosed(7, 16)
             .mapToObj(inch -> new Grade("inch " + inch, inch, inch - 0.5, 0, 0))
             .toArray(Grade[]::new);
-    Nurseries nursery = Nurseries.bare().ladder("inches", inches).seasons(1).slices(1024);
+    Nurseries nursery = Nurseries.bare().ladder("inches", inches).seasons(1).slices(512);
     for (int i = 0; i < survivors.length; i++) {
       // Every class grows by steady growth from its own class to its projected midpoint.
       double growth = midpoints[i] - (6 + i);
@@ -70,7 +70,7 @@ class GrowthAndLossTest {
         counted[inch] += byGrade[inch + 1] / 1e6;
       }
     }
-    // A slice is 1/1024 of a class, so a class edge is met within one slice of each lot.
+    // A slice is 1/512 of a class, so a class edge is met within one slice of each lot.
     for (int inch = 0; inch < counted.length; inch++) {
       assertThat(counted[inch]).isCloseTo(published[inch], within(0.11));
     }
@@ -517,16 +517,16 @@ class GrowthAndLossTest {
   }
 
   @Test
-  void sales_oldestArrivalFirst_tiesByName() {
+  void sales_oldestArrivalFirst_ofLotsThatArrivedTogetherTheSameShare() {
     Nurseries nursery =
         Nurseries.bare()
             .demand(Nurseries.demandRow("one", "any", OptionalDouble.of(1440), 1))
             .lot(Lots.lot("young").arrived(2026, 9).build())
-            .lot(Lots.lot("old b").arrived(2025, 9).build())
-            .lot(Lots.lot("old a").arrived(2025, 9).build());
+            .lot(Lots.lot("old b").arrived(2025, 9).quantity(50).build())
+            .lot(Lots.lot("old a").arrived(2025, 9).quantity(150).build());
     Projection projection = nursery.project();
-    assertThat(projection.lot("old a").sold(0)).isCloseTo(100, within(1e-9));
-    assertThat(projection.lot("old b").sold(0)).isCloseTo(20, within(1e-9));
+    assertThat(projection.lot("old a").sold(0)).isCloseTo(90, within(1e-9));
+    assertThat(projection.lot("old b").sold(0)).isCloseTo(30, within(1e-9));
     assertThat(projection.lot("young").sold(0)).isZero();
     assertThat(projection.lot("young").sold(1)).isCloseTo(40, within(1e-9));
   }

@@ -90,6 +90,107 @@ public final class Nurseries {
     return bare;
   }
 
+  /**
+   * A small nursery at work: two ladders, three species (one wintering in a tunnel), two routes
+   * with potting, sorting, culls, windows and repotting, demand with and without units, care,
+   * places of three kinds and money. Lots are added by the test.
+   */
+  public static Nurseries working() {
+    Nurseries n = bare();
+    n.ladder(
+        "patio trees",
+        new Grade("started", 1, 15, 6, 3),
+        new Grade("branched", 2, 25, 24, 12),
+        new Grade("specimen", 3, 40, 48, 12));
+    n.species(workingSpecies("maple", 55, 0.35, Optional.empty()));
+    n.species(workingSpecies("elm", 70, 0.25, Optional.of("tunnel")));
+    n.species(workingSpecies("larch", 45, 0.45, Optional.empty()));
+    n.component(new Component("bark", 60, 7, 120, 0.4));
+    n.component(new Component("grit", 20, 5, 0, 1.5));
+    n.mix(new Mix("training mix", Map.of("bark", 3.0, "grit", 2.0), 0.1, 0.1));
+    n.material(new Material("wire", "m", 50, 12, 20, 0.25));
+    n.pot(roundPot("7 litre")).pot(litrePot("15 litre", 15, 300));
+    n.place(place("bench", PlaceKind.BENCH, 40, 0.8, 12));
+    n.place(place("ground", PlaceKind.STANDING_GROUND, 90, 0.7, 3));
+    n.place(place("tunnel", PlaceKind.TUNNEL, 15, 0.9, 20));
+    n.place(place("corner", PlaceKind.QUARANTINE, 6, 1, 5));
+    n.route(
+        "field tree",
+        Steps.onArrival("reduce and pot")
+            .minutes(12)
+            .pot("7 litre", "training mix")
+            .ball(0.5, 6)
+            .loss(0.04)
+            .cull(0.02)
+            .sort()
+            .rootWork()
+            .trainingStarts()
+            .place("bench")
+            .gap(60)
+            .material("wire", 1.5)
+            .build(),
+        Steps.in("wire", Month.MAY, 1).to(Month.JULY).minutes(8).material("wire", 2).build(),
+        Steps.once("pot on", Month.MARCH, 30)
+            .minutes(15)
+            .pot("15 litre", "training mix")
+            .place("ground")
+            .gap(150)
+            .build(),
+        Steps.every("prune", 1, Month.AUGUST).minutes(3).build());
+    n.route(
+        "liner",
+        Steps.in("pot", Month.MARCH, 0)
+            .to(Month.APRIL)
+            .minutes(5)
+            .pot("7 litre", "training mix")
+            .loss(0.02)
+            .trainingStarts()
+            .place("ground")
+            .build(),
+        Steps.after("tie in", 4, "pot").minutes(2).build(),
+        Steps.every("repot", 3, Month.MARCH).minutes(9).pot("7 litre", "training mix").build());
+    n.demand(demandRow("patio trees", "started", OptionalDouble.of(60), 40));
+    n.demand(demandRow("patio trees", "branched", OptionalDouble.of(30), 90));
+    n.demand(demandRow("patio trees", "specimen", OptionalDouble.empty(), 220));
+    n.demand(
+        new Demand(
+            Optional.of("elm"),
+            "patio trees",
+            "started",
+            Optional.empty(),
+            new MonthSpan(3, 6),
+            OptionalDouble.of(20),
+            48,
+            1.5,
+            0));
+    n.care(new Care(Optional.empty(), new MonthSpan(4, 9), 2, 0.05));
+    n.labour(15, 0.6).hoursAvailable(60).discountRate(0.06).openingCash(5000).waste(0.05);
+    return n.winter(40, 1.5).seasons(6);
+  }
+
+  private static Species workingSpecies(
+      String name, double finalMm, double rate, Optional<String> winterPlace) {
+    return new Species(
+        name,
+        "patio trees",
+        Habit.DECIDUOUS,
+        "pot",
+        Map.of("pot", new Curve.Logistic(finalMm, rate)),
+        MonthShares.of(0, 0, 2, 10, 20, 22, 20, 14, 8, 4, 0, 0),
+        0.2,
+        0.1,
+        0.08,
+        0.03,
+        MonthShares.of(12, 12, 10, 8, 6, 8, 10, 10, 6, 6, 6, 6),
+        0.25,
+        0.6,
+        0.85,
+        36,
+        0.6,
+        winterPlace,
+        "");
+  }
+
   /** A species that grows 6 mm in a full year, loses nothing, and knows neither check nor limit. */
   public static Species bareSpecies(String name, String ladder) {
     return new Species(
@@ -231,6 +332,11 @@ public final class Nurseries {
   public static Demand demandRow(String ladder, String grade, OptionalDouble units, double price) {
     return new Demand(
         Optional.empty(), ladder, grade, Optional.empty(), MonthSpan.ALL_YEAR, units, price, 0, 0);
+  }
+
+  public Nurseries withoutDemand() {
+    demand.clear();
+    return this;
   }
 
   public Nurseries care(Care row) {
