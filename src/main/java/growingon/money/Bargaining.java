@@ -95,19 +95,24 @@ final class Bargaining {
   }
 
   private double valueWithUsable(int inHundred) {
+    Scenario changed = replaced(scenario, withUsable(lot, inHundred));
+    Accounts changedWith = Accounts.of(Projector.project(changed));
+    return Finance.presentValue(BoughtLot.difference(changedWith, without), rate);
+  }
+
+  /** The lot with so many firsts and seconds in 100, in the proportion it has now. */
+  private static Lot withUsable(Lot lot, int inHundred) {
     QualityShares now = lot.quality();
     double usable = now.first() + now.second();
     double firsts = usable == 0 ? 1 : now.first() / usable;
     double share = inHundred / 100.0;
-    QualityShares shares =
-        new QualityShares(share * firsts, share * (1 - firsts), now.sorted(), now.sure());
-    return valueOf(lot.withQuality(shares));
+    return lot.withQuality(
+        new QualityShares(share * firsts, share * (1 - firsts), now.sorted(), now.sure()));
   }
 
-  /** Present value of having a changed lot against not having it. */
-  private double valueOf(Lot changed) {
-    Accounts changedWith = Accounts.of(Projector.project(replaced(scenario, changed)));
-    return Finance.presentValue(BoughtLot.difference(changedWith, without), rate);
+  /** Present value of the lot with so many usable plants in 100, by running the plan again. */
+  static double valueWithUsable(Scenario scenario, Lot lot, int inHundred) {
+    return value(replaced(scenario, withUsable(lot, inHundred)), lot);
   }
 
   /** Present value of the lot at another unit price, worked out by running the plan again. */
