@@ -28,10 +28,13 @@ final class Growing {
   private final double[] clockAtGrade;
   private final int[] thick;
   private final int[] sellsAs;
+  private final int[] saleTable;
   private final List<Stream> streams = new ArrayList<>();
   private double kept;
   private double alive = 1;
   private double clock;
+  private double nextClock;
+  private boolean graded;
   private Curve curve;
   private Flow flow;
 
@@ -42,21 +45,23 @@ final class Growing {
     this.vigour = new double[slices];
     this.thick = new int[slices];
     this.sellsAs = new int[slices];
+    this.saleTable = new int[grades.length + 1];
     this.clockAtGrade = new double[slices * (grades.length + 1)];
     for (int i = 0; i < slices; i++) {
-      trunkAtZero[i] = trunk(plan.lot.trunks(), lattice.trunkCoordinate(i));
-      vigour[i] = Lattice.lognormal(1, plan.species.vigourSpread(), lattice.vigourCoordinate(i));
+      trunkAtZero[i] = trunk(plan.lot.trunks(), lattice, i);
+      vigour[i] = Lattice.lognormal(1, plan.species.vigourSpread(), lattice.vigourScore(i));
     }
     this.kept = plan.lot.kept();
     layOutStreams(plan, lattice, qualities);
   }
 
-  private static double trunk(Trunks trunks, double coordinate) {
+  private static double trunk(Trunks trunks, Lattice lattice, int slice) {
     if (trunks instanceof Trunks.SizeClass evenly) {
-      return evenly.fromMm() + coordinate * (evenly.toMm() - evenly.fromMm());
+      double share = lattice.trunkCoordinate(slice);
+      return evenly.fromMm() + share * (evenly.toMm() - evenly.fromMm());
     }
     Trunks.Measured measured = (Trunks.Measured) trunks;
-    return Lattice.lognormal(measured.meanMm(), measured.spread(), coordinate);
+    return Lattice.lognormal(measured.meanMm(), measured.spread(), lattice.trunkScore(slice));
   }
 
   private void layOutStreams(LotPlan plan, Lattice lattice, Map<Quality, QualityRule> qualities) {
@@ -90,6 +95,15 @@ final class Growing {
   /** Kept plants alive now. */
   double keptLiving() {
     return alive * kept;
+  }
+
+  /** Plants alive now, added up slice by slice: the same number by another way. */
+  double count() {
+    double sum = kept;
+    for (Stream stream : streams) {
+      sum += stream.count();
+    }
+    return alive * sum;
   }
 
   private double notKept() {
@@ -171,6 +185,7 @@ final class Growing {
     curve = law;
     flow = Flow.of(law);
     clock = 0;
+    nextClock = 0;
     for (int i = 0; i < slices; i++) {
       for (int g = 0; g < grades.length; g++) {
         clockAtGrade[i * (grades.length + 1) + g] =
@@ -215,42 +230,61 @@ final class Growing {
     return plants == 0 ? 0 : sum / plants;
   }
 
-  /** Notes which grade each slice is thick enough for by now. */
+  /**
+   * Notes which grade each slice is thick enough for by now; if any moved up, it must be graded
+   * anew.
+   */
   private void measure() {
+    if (clock < nextClock) {
+      return;
+    }
     int width = grades.length + 1;
+    double next = Double.POSITIVE_INFINITY;
     for (int i = 0; i < slices; i++) {
       int grade = thick[i];
       while (clockAtGrade[i * width + grade] <= clock) {
         grade++;
       }
       thick[i] = grade;
+      next = Math.min(next, clockAtGrade[i * width + grade]);
     }
+    nextClock = next;
+    graded = false;
   }
 
   /**
    * Grades the lot for sale: works out for every stream how many plants may be sold at each grade.
+   * Where no plant moved up and training changes nothing, all is as it was.
    *
    * @param trainingMonths whole months since training started, −1 if it has not
    */
   void gradeForSale(int trainingMonths) {
     measure();
-    int[] table = saleTable(trainingMonths);
-    for (int i = 0; i < slices; i++) {
-      sellsAs[i] = table[thick[i]];
-    }
-    for (Stream stream : streams) {
-      stream.readyByGrade(sellsAs);
+    boolean changed = fillSaleTable(trainingMonths);
+    if (changed || !graded) {
+      for (int i = 0; i < slices; i++) {
+        sellsAs[i] = saleTable[thick[i]];
+      }
+      for (Stream stream : streams) {
+        stream.readyByGrade(sellsAs);
+      }
+      graded = true;
     }
   }
 
-  /** For each number of grades a trunk is thick enough for: the grade it sells as, −1 for none. */
-  private int[] saleTable(int trainingMonths) {
-    int[] table = new int[grades.length + 1];
+  /**
+   * For each number of grades a trunk is thick enough for: the grade it sells as, −1 for none.
+   * Gives whether any entry changed.
+   */
+  private boolean fillSaleTable(int trainingMonths) {
+    boolean changed = false;
     for (int thickFor = 0; thickFor <= grades.length; thickFor++) {
       int best = highestMet(thickFor, trainingMonths);
-      table[thickFor] = waits(best, thickFor, trainingMonths) ? -1 : best;
+      int sells = waits(best, thickFor, trainingMonths) ? -1 : best;
+      changed |= saleTable[thickFor] != sells;
+      saleTable[thickFor] = sells;
     }
-    return table;
+    return changed;
   }
 
   private int highestMet(int thickFor, int trainingMonths) {

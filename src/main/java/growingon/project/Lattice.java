@@ -14,16 +14,19 @@ final class Lattice {
   private final int slices;
   private final int vigourStep;
   private final int qualityStep;
+  private final double[] scores;
 
   private Lattice(int slices, int vigourStep, int qualityStep) {
     this.slices = slices;
+    this.scores = new double[slices];
     this.vigourStep = vigourStep;
     this.qualityStep = qualityStep;
   }
 
   /** The lattice of K slices, K at least 16. */
   static Lattice of(int slices) {
-    return slices == 64 ? new Lattice(64, 19, 27) : search(slices);
+    Lattice lattice = slices == 64 ? new Lattice(64, 19, 27) : search(slices);
+    return lattice.withScores();
   }
 
   int slices() {
@@ -42,8 +45,14 @@ final class Lattice {
     return (slice + 0.5) / slices;
   }
 
-  double vigourCoordinate(int slice) {
-    return (slice * vigourStep % slices + 0.5) / slices;
+  /** Standard normal quantile of a slice's trunk coordinate. */
+  double trunkScore(int slice) {
+    return scores[slice];
+  }
+
+  /** Standard normal quantile of a slice's vigour coordinate. */
+  double vigourScore(int slice) {
+    return scores[slice * vigourStep % slices];
   }
 
   /**
@@ -53,17 +62,19 @@ final class Lattice {
     return Math.max(0, Math.min(1, slices * cut - slice * qualityStep % slices));
   }
 
-  /** Lognormal quantile with the given mean and coefficient of variation. */
-  static double lognormal(double mean, double spread, double coordinate) {
-    if (spread == 0) {
-      return mean;
-    }
+  /** Lognormal quantile with a mean and coefficient of variation, from a standard normal one. */
+  static double lognormal(double mean, double spread, double score) {
     double variance = Math.log1p(spread * spread);
-    double normal = STANDARD_NORMAL.inverseCumulativeProbability(coordinate);
-    return mean * Math.exp(Math.sqrt(variance) * normal - variance / 2);
+    return spread == 0 ? mean : mean * Math.exp(Math.sqrt(variance) * score - variance / 2);
   }
 
-  private static final NormalDistribution STANDARD_NORMAL = new NormalDistribution();
+  private Lattice withScores() {
+    NormalDistribution normal = new NormalDistribution();
+    for (int i = 0; i < slices; i++) {
+      scores[i] = normal.inverseCumulativeProbability(trunkCoordinate(i));
+    }
+    return this;
+  }
 
   private static Lattice search(int slices) {
     double[] discrepancy = new double[slices];

@@ -452,7 +452,7 @@ final class LotState {
     for (int grade = 0; grade < plan.grades().size(); grade++) {
       history.graded(month, grade, plants.shareGraded(grade, trainingMonths(month)));
     }
-    history.monthEnded(month, plants.living(), plants.keptLiving());
+    history.monthEnded(month, plants.count(), plants.keptLiving());
     if (calendar.isSeasonEnd(month)) {
       history.seasonEnded(seasonStock(month));
     }

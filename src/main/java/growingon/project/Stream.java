@@ -37,17 +37,25 @@ final class Stream {
   }
 
   private void addUp() {
+    sum = count();
+  }
+
+  /** Adds the slices up anew, for the check of what was kept up to date step by step. */
+  double count() {
     double total = 0;
     for (double weight : weights) {
       total += weight;
     }
-    sum = total;
+    return total;
   }
 
   /** Takes the same share of every slice away. */
   void take(double share) {
     for (int i = 0; i < weights.length; i++) {
       weights[i] *= 1 - share;
+    }
+    for (int grade = 0; grade < ready.length; grade++) {
+      ready[grade] *= 1 - share;
     }
     addUp();
   }
@@ -67,12 +75,14 @@ final class Stream {
 
   /** Takes a share of the plants that sell as a grade away. */
   void sell(int grade, int[] sellsAs, double share) {
-    for (int i = 0; i < weights.length; i++) {
-      if (sellsAs[i] == grade) {
-        weights[i] *= 1 - share;
-      }
+    if (ready[grade] == 0) {
+      return;
     }
-    ready[grade] *= 1 - share;
-    addUp();
+    double left = 1 - share;
+    for (int i = 0; i < weights.length; i++) {
+      weights[i] *= sellsAs[i] == grade ? left : 1;
+    }
+    sum = Math.max(0, sum - ready[grade] * share);
+    ready[grade] *= left;
   }
 }

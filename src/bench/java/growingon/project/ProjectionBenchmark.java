@@ -1,0 +1,102 @@
+package growingon.project;
+
+import growingon.money.Accounts;
+import growingon.nursery.Lot;
+import growingon.nursery.Quality;
+import growingon.nursery.Scenario;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.TimeUnit;
+import org.openjdk.jmh.annotations.Benchmark;
+import org.openjdk.jmh.annotations.BenchmarkMode;
+import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Measurement;
+import org.openjdk.jmh.annotations.Mode;
+import org.openjdk.jmh.annotations.OperationsPerInvocation;
+import org.openjdk.jmh.annotations.OutputTimeUnit;
+import org.openjdk.jmh.annotations.Scope;
+import org.openjdk.jmh.annotations.Setup;
+import org.openjdk.jmh.annotations.State;
+import org.openjdk.jmh.annotations.Warmup;
+
+/**
+ * Time for one plant-month: one representative plant in one month. 200 lots of 64 representative
+ * plants over 10 seasons.
+ */
+@State(Scope.Benchmark)
+@BenchmarkMode(Mode.AverageTime)
+@OutputTimeUnit(TimeUnit.NANOSECONDS)
+@Fork(1)
+@Warmup(iterations = 4, time = 1)
+@Measurement(iterations = 6, time = 1)
+public class ProjectionBenchmark {
+  private static final int LOTS = 200;
+  private static final int MONTHS = 120;
+  private static final int PLANT_MONTHS = LOTS * MONTHS * 64;
+
+  private Scenario scenario;
+  private List<LotPlan> plans;
+  private Lattice lattice;
+
+  /** Lots of three species that arrive over five years, sized so that they sell at every grade. */
+  @Setup
+  public void lots() {
+    Nurseries nursery = Nurseries.working().seasons(10);
+    String[] species = {"maple", "elm", "larch"};
+    List<Lot> lots = new ArrayList<>();
+    for (int i = 0; i < LOTS; i++) {
+      int month = i % 60 - 24;
+      var arrived = Nurseries.NOV_2026.plusMonths(month);
+      Lots lot =
+          Lots.lot("lot " + i)
+              .species(species[i % 3])
+              .arrived(arrived.getYear(), arrived.getMonthValue())
+              .trunks(10 + i % 25, 0.18)
+              .quality(0.6, 0.3, false)
+              .place("ground")
+              .plantsPerM2(8)
+              .route(i % 2 == 0 ? "field tree" : "liner");
+      lots.add((month < 0 ? lot : lot.bought(12, 90)).build());
+    }
+    scenario = nursery.lots(lots).scenario();
+    plans =
+        lots.stream().map(lot -> new LotPlan(lot, scenario.nursery(), scenario.horizon())).toList();
+    lattice = Lattice.of(64);
+  }
+
+  /** The kernel alone: growth, losses, grading and a sale in every month, for every lot. */
+  @Benchmark
+  @OperationsPerInvocation(PLANT_MONTHS)
+  public double kernel() {
+    double sold = 0;
+    for (LotPlan plan : plans) {
+      Growing plants = new Growing(plan, lattice, scenario.nursery().qualities());
+      plants.growBy(plan.species.growth().get("pot"));
+      for (int month = 0; month < MONTHS; month++) {
+        plants.grow(plan.species.growthMonths().get(month % 12));
+        plants.die(1 - plan.survival(month, month % 12));
+        plants.gradeForSale(month);
+        double ready = plants.ready(Quality.FIRST, 0);
+        if (ready > 0) {
+          plants.sell(Quality.FIRST, 0, Math.min(1, 1 / ready));
+        }
+        sold += ready;
+      }
+    }
+    return sold;
+  }
+
+  /** The whole projection: steps, space, weights, market and histories as well. */
+  @Benchmark
+  @OperationsPerInvocation(PLANT_MONTHS)
+  public Projection projection() {
+    return Projector.project(scenario);
+  }
+
+  /** The whole projection with its accounts. */
+  @Benchmark
+  @OperationsPerInvocation(PLANT_MONTHS)
+  public Accounts accounts() {
+    return Accounts.of(Projector.project(scenario));
+  }
+}
