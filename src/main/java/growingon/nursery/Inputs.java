@@ -1,21 +1,35 @@
 package growingon.nursery;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * Everything read for a plan.
  *
  * @param scenario what is to be projected
- * @param offers every offer, taken or not
+ * @param offers every offer that arrives within the plan, taken or not
  * @param assumptions every value used and where it came from
  * @param stockRows rows of the stock list that were read
+ * @param reportFolder the folder that the plan's file names for its report, if it names one
  */
 public record Inputs(
-    Scenario scenario, List<Offer> offers, List<Assumption> assumptions, int stockRows) {
+    Scenario scenario,
+    List<Offer> offers,
+    List<Assumption> assumptions,
+    int stockRows,
+    Optional<Path> reportFolder) {
   public Inputs {
     Objects.requireNonNull(scenario);
     offers = List.copyOf(offers);
     assumptions = List.copyOf(assumptions);
+    Objects.requireNonNull(reportFolder);
+  }
+
+  /** Inputs of a plan that names no folder for its report. */
+  public Inputs(
+      Scenario scenario, List<Offer> offers, List<Assumption> assumptions, int stockRows) {
+    this(scenario, offers, assumptions, stockRows, Optional.empty());
   }
 }

@@ -7,8 +7,8 @@ import java.util.Objects;
  *
  * @param file file name as the user knows it, e.g. {@code stock.xlsx}
  * @param sheet sheet name, empty for a CSV or JSON file
- * @param row row number counted as a spreadsheet does, from 1; 0 if none
- * @param column heading of the column, or JSON path, empty if none
+ * @param row row number counted as a spreadsheet does, or line of a JSON file, from 1; 0 if none
+ * @param column heading of the column, or key of a JSON file, empty if none
  */
 public record Where(String file, String sheet, int row, String column) {
   /** No particular place. */
@@ -30,18 +30,22 @@ public record Where(String file, String sheet, int row, String column) {
     return new Where(file, sheet, row, heading);
   }
 
-  /** As printed: {@code stock.xlsx, sheet stock, row 7, column quantity}; empty for nowhere. */
+  /**
+   * As printed: {@code stock.xlsx, sheet stock, row 7, column quantity} or {@code plan.json, line
+   * 3, key seasons}; empty for nowhere.
+   */
   @Override
   public String toString() {
+    boolean json = file.endsWith(".json");
     StringBuilder text = new StringBuilder(file);
     if (!sheet.isEmpty()) {
       text.append(text.length() > 0 ? ", " : "").append("sheet ").append(sheet);
     }
     if (row > 0) {
-      text.append(text.length() > 0 ? ", " : "").append("row ").append(row);
+      text.append(text.length() > 0 ? ", " : "").append(json ? "line " : "row ").append(row);
     }
     if (!column.isEmpty()) {
-      text.append(text.length() > 0 ? ", " : "").append("column ").append(column);
+      text.append(text.length() > 0 ? ", " : "").append(json ? "key " : "column ").append(column);
     }
     return text.toString();
   }

@@ -1,0 +1,65 @@
+package growingon.load;
+
+import growingon.problem.Advice;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+
+/**
+ * Things defined by name in a table.
+ *
+ * @param names every name, also of faulty rows
+ * @param values the things whose rows are fine, in row order
+ */
+record Defined<T>(Names names, Map<String, T> values) {
+  /** Nothing yet. */
+  static <T> Defined<T> none(Names names) {
+    return new Defined<>(names, new LinkedHashMap<>());
+  }
+
+  /**
+   * One thing a row.
+   *
+   * @param heading the column with the names
+   * @param read makes the thing of its name and row
+   */
+  static <T> Defined<T> rows(
+      Names names,
+      Optional<Table> table,
+      String heading,
+      BiFunction<String, Row, Optional<T>> read) {
+    Defined<T> defined = none(names);
+    table.ifPresent(
+        found -> {
+          defined.openIfUnreadable(found);
+          found.rows().forEach(row -> defined.addRow(row, heading, read));
+        });
+    return defined;
+  }
+
+  void openIfUnreadable(Table table) {
+    if (!table.isReadable()) {
+      names.leaveOpen();
+    }
+  }
+
+  private void addRow(Row row, String heading, BiFunction<String, Row, Optional<T>> read) {
+    String name = define(row, heading);
+    Optional<T> value = read.apply(name, row);
+    value.ifPresent(found -> values.put(name, found));
+  }
+
+  /** Reads the name that a row defines, and reports it if it is there already. */
+  String define(Row row, String heading) {
+    String name = row.has(heading) ? row.get(heading, As.NAME) : "";
+    if (!name.isEmpty() && !names.add(name)) {
+      row.fail(heading, where -> Advice.defined(where, name, names.find(name).orElse(name)));
+    }
+    return name;
+  }
+
+  Optional<T> find(String name) {
+    return Optional.ofNullable(values.get(name));
+  }
+}

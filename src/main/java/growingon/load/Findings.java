@@ -1,0 +1,35 @@
+package growingon.load;
+
+import growingon.nursery.Assumption;
+import growingon.problem.Problem;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What comes up while reading: every problem, and every value used with where it came from. */
+final class Findings {
+  /** Source of a value that no file states. */
+  static final String DEFAULT = "default";
+
+  private final List<Problem> problems = new ArrayList<>();
+  private final List<Assumption> assumptions = new ArrayList<>();
+
+  void add(Problem problem) {
+    problems.add(problem);
+  }
+
+  void add(Assumption assumption) {
+    assumptions.add(assumption);
+  }
+
+  List<Problem> problems() {
+    return List.copyOf(problems);
+  }
+
+  List<Assumption> assumptions() {
+    return List.copyOf(assumptions);
+  }
+
+  boolean hasErrors() {
+    return problems.stream().anyMatch(Problem::isError);
+  }
+}

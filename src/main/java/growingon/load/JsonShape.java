@@ -1,0 +1,121 @@
+package growingon.load;
+
+import growingon.load.Cell.Field;
+import growingon.load.Cell.Fields;
+import growingon.problem.Advice;
+import growingon.problem.Where;
+import java.lang.reflect.ParameterizedType;
+import java.lang.reflect.RecordComponent;
+import java.lang.reflect.Type;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** Compares a JSON object with the keys that a shape, a record of {@link Key}s, knows. */
+final class JsonShape {
+  private final Where where;
+  private final Findings findings;
+  private boolean fine = true;
+
+  JsonShape(Where where, Findings findings) {
+    this.where = where;
+    this.findings = findings;
+  }
+
+  /** The keys of a shape with the types of their values. */
+  static Map<String, Type> keys(Class<?> shape) {
+    Map<String, Type> keys = new LinkedHashMap<>();
+    for (RecordComponent component : shape.getRecordComponents()) {
+      keys.put(keyOf(shape, component).value(), component.getGenericType());
+    }
+    return keys;
+  }
+
+  private static Key keyOf(Class<?> shape, RecordComponent component) {
+    try {
+      return shape.getDeclaredField(component.getName()).getAnnotation(Key.class);
+    } catch (NoSuchFieldException impossible) {
+      throw new IllegalStateException("a record has a field for each component", impossible);
+    }
+  }
+
+  /** Reports every unknown key and every value of a wrong sort; whether there was none. */
+  boolean check(Fields fields, Class<?> shape) {
+    checkRecord(fields, shape);
+    return fine;
+  }
+
+  private void checkRecord(Fields fields, Class<?> shape) {
+    Map<String, Type> keys = keys(shape);
+    fields
+        .fields()
+        .forEach(
+            (key, field) -> {
+              Type type = keys.get(key);
+              if (type == null) {
+                report(
+                    Advice.unknownKey(
+                        at(field),
+                        key,
+                        Nearest.to(key, keys.keySet()),
+                        List.copyOf(keys.keySet())));
+              } else {
+                checkValue(key, field, type);
+              }
+            });
+  }
+
+  private void checkValue(String key, Field field, Type type) {
+    Cell value = field.value();
+    boolean map = type instanceof ParameterizedType of && of.getRawType() == Map.class;
+    boolean list = type instanceof ParameterizedType of && of.getRawType() == List.class;
+    boolean record = type instanceof Class<?> of && of.isRecord();
+    if (value.isEmpty()) {
+      return;
+    }
+    if ((map || record) != value instanceof Fields || list != value instanceof Cell.Items) {
+      report(Advice.wrongJsonSort(at(field).column(key), value.shown(), sort(map || record, list)));
+    } else if (map) {
+      Type entry = ((ParameterizedType) type).getActualTypeArguments()[1];
+      ((Fields) value).fields().forEach((name, each) -> checkValue(name, each, entry));
+    } else if (record) {
+      checkRecord((Fields) value, (Class<?>) type);
+    }
+  }
+
+  private static String sort(boolean object, boolean list) {
+    if (object) {
+      return "an object in braces { }";
+    }
+    return list ? "a list in brackets [ ]" : "a single value";
+  }
+
+  private Where at(Field field) {
+    return new Where(where.file(), "", field.line(), "");
+  }
+
+  private void report(growingon.problem.Problem problem) {
+    findings.add(problem);
+    fine = false;
+  }
+
+  /** The values of an object as a row of the file. */
+  static Row row(Fields fields, String subject, Where file, Findings findings) {
+    return row(fields, subject, file, NumberStyle.POINT, findings);
+  }
+
+  /** The same where the object was gathered from a sheet. */
+  static Row row(Fields fields, String subject, Where file, NumberStyle style, Findings findings) {
+    Map<String, Cell> cells = new LinkedHashMap<>();
+    Map<String, Where> places = new LinkedHashMap<>();
+    fields
+        .fields()
+        .forEach(
+            (key, field) -> {
+              cells.put(key, field.value());
+              places.put(key, new Where(file.file(), file.sheet(), field.line(), key));
+            });
+    Where begin = new Where(file.file(), file.sheet(), fields.line(), "");
+    return new Row(file.file(), subject, begin, style, cells, places, findings);
+  }
+}

@@ -1,0 +1,98 @@
+package growingon.load;
+
+import growingon.nursery.Inputs;
+import growingon.problem.Advice;
+import growingon.problem.Loaded;
+import growingon.problem.Where;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+
+/** Reads a plan with its nursery; the only way into this package. */
+public final class Loader {
+  private Loader() {}
+
+  /**
+   * Reads and checks everything that a plan needs. Every problem found is returned, not only the
+   * first; with an error among them there are no inputs.
+   *
+   * @param what a plan.json, a nursery folder, or one .xlsx workbook; without a plan.json the plan
+   *     has the name of the folder or workbook, begins this month, runs five seasons and takes the
+   *     offers marked so
+   * @param options the month it is
+   */
+  public static Loaded<Inputs> load(Path what, LoadOptions options) {
+    Reading reading = read(what, options);
+    return reading
+        .inputs()
+        .map(inputs -> Loaded.of(inputs, reading.findings().problems()))
+        .orElseGet(() -> Loaded.failed(reading.findings().problems()));
+  }
+
+  /**
+   * What came of reading.
+   *
+   * @param rows how many rows there were, were accepted and were reported
+   */
+  record Reading(Optional<Inputs> inputs, Findings findings, RowCount rows) {}
+
+  static Reading read(Path what, LoadOptions options) {
+    Findings findings = new Findings();
+    String name = String.valueOf(what.getFileName());
+    if (!Files.exists(what)) {
+      findings.add(Advice.notThere(Where.file(what.toString())));
+      return nothing(findings);
+    }
+    if (Files.isDirectory(what)) {
+      Path plan = what.resolve(NurseryFiles.PLAN_JSON);
+      return Files.isRegularFile(plan)
+          ? plan(plan, options, findings)
+          : nursery(what, options, findings);
+    }
+    return switch (NurseryFiles.extensionOf(name)) {
+      case "json" -> planFile(what, name, options, findings);
+      case "xlsx" -> nursery(what, options, findings);
+      default -> {
+        findings.add(Advice.notReadable(Where.file(name)));
+        yield nothing(findings);
+      }
+    };
+  }
+
+  private static Reading nothing(Findings findings) {
+    return new Reading(Optional.empty(), findings, RowCount.NONE);
+  }
+
+  private static Reading planFile(Path file, String name, LoadOptions options, Findings findings) {
+    if (name.equals(NurseryFiles.NURSERY_JSON) || name.equals(NurseryFiles.SPECIES_JSON)) {
+      findings.add(Advice.notAPlan(Where.file(name)));
+      return nothing(findings);
+    }
+    return plan(file, options, findings);
+  }
+
+  private static Reading plan(Path file, LoadOptions options, Findings findings) {
+    JsonObject json = JsonObject.read(file, PlanShape.class, findings);
+    PlanReader plan = PlanReader.of(json, findings);
+    Path nursery = plan.nursery(file);
+    plan.readHorizon(options.thisMonth());
+    if (json.isBroken() || plan.isWithoutHorizon()) {
+      return nothing(findings);
+    }
+    if (!Files.exists(nursery)) {
+      findings.add(Advice.noNursery(plan.where(PlanShape.NURSERY), nursery.toString()));
+      return nothing(findings);
+    }
+    String name = NurseryFiles.baseOf(file.getFileName().toString());
+    Optional<Path> reportFolder = plan.reportFolder(file);
+    return new NurseryReader(NurseryFiles.read(nursery, findings), plan, findings)
+        .read(name, reportFolder);
+  }
+
+  private static Reading nursery(Path nursery, LoadOptions options, Findings findings) {
+    NurseryFiles files = NurseryFiles.read(nursery, findings);
+    PlanReader plan = PlanReader.none(findings);
+    plan.readHorizon(options.thisMonth());
+    return new NurseryReader(files, plan, findings).read(files.name(), Optional.empty());
+  }
+}

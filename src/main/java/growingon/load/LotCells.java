@@ -1,0 +1,162 @@
+package growingon.load;
+
+import growingon.load.GradesTable.LadderRead;
+import growingon.nursery.Form;
+import growingon.nursery.Hemisphere;
+import growingon.nursery.Hold;
+import growingon.nursery.QualityShares;
+import growingon.nursery.Species;
+import growingon.nursery.Trunks;
+import growingon.problem.Advice;
+import java.time.YearMonth;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The columns that stock and offers have in common. */
+final class LotCells {
+  static final String SPECIES = "species";
+  static final String FORM = "form";
+  static final String TRUNK = "trunk mm";
+  static final String TRUNK_SPREAD = "trunk spread %";
+  static final String TRUNK_FROM = "trunk from mm";
+  static final String TRUNK_TO = "trunk to mm";
+  static final String GIRTH_FROM = "girth from cm";
+  static final String GIRTH_TO = "girth to cm";
+  static final String FIRST = "first %";
+  static final String SECOND = "second %";
+  static final String PLACE = "place";
+  static final String CROWN = "crown mm";
+  static final String HEIGHT_LEFT = "height left mm";
+  static final String ROUTE = "route";
+  static final String HOLD_GRADE = "hold to grade";
+  static final String HOLD_SHARE = "hold share %";
+  static final String NOT_BEFORE = "not before";
+  static final String APART = "apart months";
+  static final String SUPPLIER = "supplier";
+  static final String PASSPORT = "passport";
+  static final String ORIGIN = "origin";
+  static final String NOTE = "note";
+
+  static final Range APART_MONTHS = Range.of(0, 60);
+
+  /** Months after arrival in which plants lifted from the ground are not sold. */
+  private static final int SETTLING_MONTHS = 6;
+
+  private static final double USUAL_SPREAD = 0.15;
+
+  private LotCells() {}
+
+  /**
+   * Trunks as mean and spread, or as a class of trunk or girth.
+   *
+   * @param girthBaseFactor trunk above the flare over trunk at the height of the girth
+   */
+  static Optional<Trunks> trunks(Row row, double girthBaseFactor) {
+    boolean mean = row.has(TRUNK);
+    boolean trunkClass = row.has(TRUNK_FROM) || row.has(TRUNK_TO);
+    boolean girthClass = row.has(GIRTH_FROM) || row.has(GIRTH_TO);
+    long ways = Stream.of(mean, trunkClass, girthClass).filter(way -> way).count();
+    if (ways == 0) {
+      row.fail(TRUNK, Advice::noTrunk);
+      return Optional.empty();
+    }
+    if (ways > 1) {
+      row.fail(TRUNK, Advice::trunkTwice);
+      return Optional.empty();
+    }
+    if (mean) {
+      return measured(row);
+    }
+    if (row.has(TRUNK_SPREAD)) {
+      row.fail(TRUNK_SPREAD, where -> Advice.spreadOfClass(where, row.cell(TRUNK_SPREAD).shown()));
+    }
+    return trunkClass
+        ? sizeClass(row, TRUNK_FROM, TRUNK_TO, 1)
+        : sizeClass(row, GIRTH_FROM, GIRTH_TO, 10 / Math.PI * girthBaseFactor);
+  }
+
+  private static Optional<Trunks> measured(Row row) {
+    Optional<Double> mean = row.find(TRUNK, As.number(Range.OVER_ZERO));
+    double spread = row.get(TRUNK_SPREAD, As.percent(Range.of(0, 200)), USUAL_SPREAD);
+    return mean.map(mm -> new Trunks.Measured(mm, spread));
+  }
+
+  private static Optional<Trunks> sizeClass(Row row, String from, String to, double mmPerUnit) {
+    row.needs(from, to);
+    Optional<Double> low = row.find(from, As.number(Range.OVER_ZERO));
+    Optional<Double> high = row.find(to, As.number(Range.OVER_ZERO));
+    if (low.isEmpty() || high.isEmpty()) {
+      return Optional.empty();
+    }
+    if (high.get() < low.get()) {
+      row.fail(to, where -> Advice.classFalls(where, row.cell(to).shown(), row.cell(from).shown()));
+      return Optional.empty();
+    }
+    return Optional.of(new Trunks.SizeClass(low.get() * mmPerUnit, high.get() * mmPerUnit));
+  }
+
+  /** How the lot sorts. */
+  static Optional<QualityShares> quality(Row row, boolean sorted, double sure) {
+    double first = row.get(FIRST, As.share(), 1.0);
+    double second = row.get(SECOND, As.share(), 0.0);
+    if (first + second > 1 + 1e-9) {
+      row.fail(
+          SECOND,
+          where -> Advice.qualitiesOverAll(where, Cell.Number.plain((first + second) * 100)));
+      return Optional.empty();
+    }
+    return Optional.of(new QualityShares(first, second, sorted, sure));
+  }
+
+  /** What is held back; the grade must be on the ladder of the species. */
+  static Optional<Hold> hold(
+      Row row, String name, Defined<Species> species, Defined<LadderRead> ladders) {
+    if (!row.has(HOLD_GRADE)) {
+      if (row.has(HOLD_SHARE)) {
+        row.fail(HOLD_SHARE, where -> Advice.holdWithoutGrade(where, row.cell(HOLD_SHARE).shown()));
+      }
+      return Optional.empty();
+    }
+    Names anyGrade = new Names("grade", GradesTable.FORMAT.name()).leaveOpen();
+    Names grades =
+        species
+            .find(name)
+            .flatMap(found -> ladders.find(found.ladder()))
+            .map(LadderRead::grades)
+            .orElse(anyGrade);
+    Optional<String> grade = row.findName(HOLD_GRADE, grades);
+    double share = row.get(HOLD_SHARE, As.share(), 1.0);
+    return grade.map(found -> new Hold(found, share));
+  }
+
+  /** First month of sale: plants lifted from the ground need half a year to settle. */
+  static YearMonth notBefore(Row row, Form form, YearMonth arrived) {
+    YearMonth usual = form.liftedFromGround() ? arrived.plusMonths(SETTLING_MONTHS) : arrived;
+    return row.get(NOT_BEFORE, As.MONTH, usual);
+  }
+
+  /** Plants lifted from the ground travel only while they rest. */
+  static void checkArrival(Row row, String heading, Form form, YearMonth arrival, Hemisphere half) {
+    if (form.liftedFromGround() && !DormantSeason.contains(arrival.getMonth(), half)) {
+      row.remark(
+          heading,
+          where ->
+              Advice.arrivesOutOfSeason(
+                  where,
+                  row.cell(heading).shown(),
+                  form.toString(),
+                  As.nameOf(arrival.getMonth()),
+                  DormantSeason.words(half)));
+    }
+  }
+
+  static String text(Row row, String heading) {
+    return row.find(heading, As.TEXT).orElse("");
+  }
+
+  /** Headings of the ways to state trunks. */
+  static List<String> trunkHeadings() {
+    return List.of(TRUNK, TRUNK_SPREAD, TRUNK_FROM, TRUNK_TO, GIRTH_FROM, GIRTH_TO);
+  }
+}

@@ -1,0 +1,186 @@
+package growingon.load;
+
+import growingon.load.RoutesTable.RouteRead;
+import growingon.nursery.Lot;
+import growingon.nursery.Place;
+import growingon.nursery.PlaceKind;
+import growingon.nursery.Pot;
+import growingon.nursery.Route;
+import growingon.nursery.Spacing;
+import growingon.nursery.Species;
+import growingon.nursery.Step;
+import growingon.nursery.When;
+import growingon.problem.Advice;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Follows a lot along the steps ahead of it: wherever it comes, its species must have a growth
+ * curve, and where it stands without a pot its spacing must be known. What is amiss with a species
+ * on a route is said once, at the first lot that meets it.
+ */
+final class LotChecks {
+  private final Definitions known;
+  private final Set<List<String>> told = new HashSet<>();
+
+  LotChecks(Definitions known) {
+    this.known = known;
+  }
+
+  /** Where and in what a lot stands after a step; the step is empty before the first. */
+  private record State(
+      Optional<String> pot,
+      Optional<String> place,
+      Optional<Spacing> spacing,
+      boolean inGround,
+      Optional<String> step) {}
+
+  /** Checks a lot whose row is fine. */
+  void check(Row row, Lot lot) {
+    Optional<Route> route = known.routes().find(lot.route()).flatMap(RouteRead::route);
+    Optional<Species> species = known.species().find(lot.species());
+    if (route.isPresent() && species.isPresent()) {
+      walk(row, lot, route.get(), species.get());
+    }
+  }
+
+  private void walk(Row row, Lot lot, Route route, Species species) {
+    int done = StepsDone.of(lot, route, known.horizon().firstMonth());
+    State state = start(lot, route, done);
+    checkApart(row, lot, state, species);
+    boolean arriving = done == 0 && startsOnArrival(lot, route);
+    if (!arriving) {
+      check(row, lot, state, species);
+    }
+    for (int i = 0; i < route.steps().size(); i++) {
+      Step step = route.steps().get(i);
+      if (i >= done || step.when().recurs()) {
+        state = after(state, step);
+        boolean moreOnArrival = arriving && onArrival(route, i + 1);
+        if (!moreOnArrival) {
+          check(row, lot, state, species);
+          checkRecurring(row, lot, route, i, state, species);
+        }
+      }
+    }
+  }
+
+  private boolean startsOnArrival(Lot lot, Route route) {
+    return !lot.arrived().isBefore(known.horizon().firstMonth()) && onArrival(route, 0);
+  }
+
+  private static boolean onArrival(Route route, int index) {
+    return index < route.steps().size() && route.steps().get(index).when() instanceof When.Arrival;
+  }
+
+  /** A recurring step may come again after any later step. */
+  private void checkRecurring(
+      Row row, Lot lot, Route route, int index, State state, Species species) {
+    route.steps().subList(0, index).stream()
+        .filter(step -> step.when().recurs())
+        .forEach(step -> check(row, lot, after(state, step), species));
+  }
+
+  private State start(Lot lot, Route route, int done) {
+    Optional<Spacing> fromSteps =
+        route.steps().subList(0, done).stream()
+            .map(Step::spacing)
+            .flatMap(Optional::stream)
+            .reduce((earlier, later) -> later);
+    boolean inGround = lot.standing().place().filter(this::isField).isPresent();
+    return new State(
+        lot.potting().pot(),
+        lot.standing().place(),
+        lot.standing().spacing().or(() -> fromSteps),
+        inGround,
+        Optional.empty());
+  }
+
+  private State after(State before, Step step) {
+    Optional<String> place = step.place().or(before::place);
+    boolean planted = step.place().filter(this::isField).isPresent() && step.pot().isEmpty();
+    boolean stays = before.inGround() && step.pot().isEmpty() && step.place().isEmpty();
+    return new State(
+        step.pot().or(before::pot),
+        place,
+        step.spacing().or(before::spacing),
+        planted || stays,
+        Optional.of(step.name()));
+  }
+
+  private boolean isField(String place) {
+    return known.places().find(place).filter(p -> p.kind() == PlaceKind.FIELD_BED).isPresent();
+  }
+
+  private void check(Row row, Lot lot, State state, Species species) {
+    checkCondition(row, lot, state, species);
+    checkSpacing(row, lot, state);
+    Optional<String> winter = species.winterPlace();
+    if (winter.isPresent() && state.pot().isPresent()) {
+      checkCondition(row, lot, standingIn(state, winter), species);
+    }
+  }
+
+  private static State standingIn(State state, Optional<String> place) {
+    return new State(state.pot(), place, state.spacing(), state.inGround(), state.step());
+  }
+
+  /** Plants that stand apart may grow in the condition of the quarantine place. */
+  private void checkApart(Row row, Lot lot, State state, Species species) {
+    boolean apart =
+        lot.arrived().plusMonths(lot.apartMonths()).isAfter(known.horizon().firstMonth());
+    if (lot.apartMonths() > 0 && apart) {
+      known.places().values().values().stream()
+          .filter(place -> place.kind() == PlaceKind.QUARANTINE)
+          .forEach(
+              place ->
+                  checkCondition(row, lot, standingIn(state, Optional.of(place.name())), species));
+    }
+  }
+
+  private void checkCondition(Row row, Lot lot, State state, Species species) {
+    String condition = condition(state, species);
+    if (species.growth().containsKey(condition) || !told.add(List.of(species.name(), condition))) {
+      return;
+    }
+    String heading = state.step().isPresent() ? LotCells.ROUTE : LotCells.SPECIES;
+    String found = row.cell(heading).shown();
+    row.fail(
+        heading,
+        where ->
+            Advice.conditionWithoutCurve(
+                where,
+                found,
+                lot.name(),
+                state.step(),
+                condition,
+                species.name(),
+                species.growth().keySet()));
+  }
+
+  /** That of the place in a field bed or without a pot, else of the pot, else the usual one. */
+  private String condition(State state, Species species) {
+    Optional<Place> place = state.place().flatMap(known.places()::find);
+    boolean placeCounts =
+        state.pot().isEmpty() || place.filter(p -> p.kind() == PlaceKind.FIELD_BED).isPresent();
+    Optional<String> ofPlace = placeCounts ? place.flatMap(Place::condition) : Optional.empty();
+    return ofPlace
+        .or(() -> state.pot().flatMap(known.pots()::find).flatMap(Pot::condition))
+        .orElse(species.usualCondition());
+  }
+
+  private void checkSpacing(Row row, Lot lot, State state) {
+    boolean needsSpacing =
+        !known.places().values().isEmpty() && (state.pot().isEmpty() || state.inGround());
+    boolean given = state.spacing().filter(each -> each.plantsPerM2().isPresent()).isPresent();
+    if (needsSpacing
+        && !given
+        && told.add(List.of(lot.route(), "spacing", state.step().orElse(lot.name())))) {
+      String heading = state.step().isPresent() ? LotCells.ROUTE : Spacings.PLANTS;
+      String found = row.cell(heading).shown();
+      row.fail(heading, where -> Advice.noSpacing(where, found, lot.name(), state.step()));
+    }
+  }
+}

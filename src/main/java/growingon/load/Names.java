@@ -1,0 +1,80 @@
+package growingon.load;
+
+import growingon.problem.Advice;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The names that a table defines, compared without regard to case and spaces. A name whose own row
+ * is faulty counts as known, so that one fault is not reported again wherever the name is used.
+ */
+final class Names {
+  private final String what;
+  private final String table;
+  private final Map<String, String> spellings = new LinkedHashMap<>();
+  private boolean open;
+  private boolean ignored;
+
+  /**
+   * No names yet.
+   *
+   * @param what what is named, as in "unknown species"
+   * @param table the table that defines them
+   */
+  Names(String what, String table) {
+    this.what = what;
+    this.table = table;
+  }
+
+  /** Every name is taken as known: the table could not be read, which is problem enough. */
+  Names leaveOpen() {
+    open = true;
+    return this;
+  }
+
+  /** Names count as not given: the nursery does not keep such a table. */
+  Names ignore() {
+    ignored = true;
+    return this;
+  }
+
+  /** Adds a name; false if it was there before. */
+  boolean add(String name) {
+    return spellings.putIfAbsent(Texts.key(name), name) == null;
+  }
+
+  boolean contains(String name) {
+    return spellings.containsKey(Texts.key(name));
+  }
+
+  Optional<String> find(String name) {
+    return Optional.ofNullable(spellings.get(Texts.key(name)));
+  }
+
+  List<String> all() {
+    return List.copyOf(spellings.values());
+  }
+
+  /**
+   * The defining spelling, empty text if such names are not looked at.
+   *
+   * @throws CellFault if nothing defines the name
+   */
+  String spelling(String typed) {
+    if (ignored) {
+      return "";
+    }
+    return find(typed).orElseGet(() -> unknown(typed));
+  }
+
+  private String unknown(String typed) {
+    if (open) {
+      return typed;
+    }
+    throw new CellFault(
+        where ->
+            Advice.unknownName(where, what, typed, table, Nearest.to(typed, spellings.values())));
+  }
+}

@@ -1,0 +1,118 @@
+package growingon.load;
+
+import growingon.problem.Advice;
+import growingon.problem.Where;
+import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/**
+ * What a nursery folder or workbook holds.
+ *
+ * @param where the folder or workbook
+ * @param name of it, without the extension
+ * @param tables every table
+ * @param species species.json, if it is there
+ * @param settings nursery.json, if it is there
+ */
+record NurseryFiles(
+    Where where,
+    String name,
+    Tables tables,
+    Optional<JsonObject> species,
+    Optional<JsonObject> settings) {
+  static final String SPECIES_JSON = "species.json";
+  static final String NURSERY_JSON = "nursery.json";
+  static final String PLAN_JSON = "plan.json";
+  private static final Set<String> OTHER_SHEETS =
+      Set.of("xls", "xlsm", "xlsb", "ods", "numbers", "tsv");
+
+  /** Reads the tables of a folder or of one workbook. */
+  static NurseryFiles read(Path nursery, Findings findings) {
+    return Files.isDirectory(nursery) ? folder(nursery, findings) : workbook(nursery, findings);
+  }
+
+  private static NurseryFiles workbook(Path file, Findings findings) {
+    Tables tables = new Tables(findings);
+    tables.addWorkbook(file);
+    String name = file.getFileName().toString();
+    return new NurseryFiles(
+        Where.file(name), baseOf(name), tables, Optional.empty(), Optional.empty());
+  }
+
+  private static NurseryFiles folder(Path folder, Findings findings) {
+    String name = String.valueOf(folder.toAbsolutePath().normalize().getFileName());
+    Tables tables = new Tables(findings);
+    list(folder, findings).forEach(file -> add(file, tables, findings));
+    return new NurseryFiles(
+        Where.file(name),
+        name,
+        tables,
+        json(folder.resolve(SPECIES_JSON), SpeciesShape.class, findings),
+        json(folder.resolve(NURSERY_JSON), NurseryShape.class, findings));
+  }
+
+  private static Optional<JsonObject> json(
+      Path file, Class<? extends Record> shape, Findings findings) {
+    return Files.isRegularFile(file)
+        ? Optional.of(JsonObject.read(file, shape, findings))
+        : Optional.empty();
+  }
+
+  /** Files of a folder by name, so that problems come in the same order everywhere. */
+  private static List<Path> list(Path folder, Findings findings) {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files.filter(Files::isRegularFile).filter(NurseryFiles::isKept).sorted().toList();
+    } catch (AccessDeniedException denied) {
+      findings.add(Advice.noAccess(Where.file(folder.toString())));
+    } catch (IOException broken) {
+      findings.add(Advice.cannotRead(Where.file(folder.toString()), broken.getMessage()));
+    }
+    return List.of();
+  }
+
+  /** Names with a dot or ~$ in front are those of programs, such as lock files. */
+  private static boolean isKept(Path file) {
+    String name = file.getFileName().toString();
+    return !name.startsWith(".") && !name.startsWith("~$");
+  }
+
+  private static void add(Path file, Tables tables, Findings findings) {
+    String name = file.getFileName().toString();
+    String extension = extensionOf(name);
+    switch (extension) {
+      case "csv" -> tables.addCsv(file);
+      case "xlsx" -> tables.addWorkbook(file);
+      case "json" -> remarkJson(name, findings);
+      default -> {
+        if (OTHER_SHEETS.contains(extension)) {
+          findings.add(Advice.otherSpreadsheet(Where.file(name)));
+        }
+      }
+    }
+  }
+
+  /** A plan may have any name; of the others a slip in the name is worth a word. */
+  private static void remarkJson(String name, Findings findings) {
+    List<String> known = List.of(SPECIES_JSON, NURSERY_JSON);
+    if (!known.contains(name) && !name.equals(PLAN_JSON)) {
+      findings.add(Advice.otherJson(Where.file(name), Nearest.to(name, known)));
+    }
+  }
+
+  static String extensionOf(String name) {
+    int dot = name.lastIndexOf('.');
+    return dot < 0 ? "" : name.substring(dot + 1).toLowerCase(Locale.ROOT);
+  }
+
+  static String baseOf(String name) {
+    int dot = name.lastIndexOf('.');
+    return dot <= 0 ? name : name.substring(0, dot);
+  }
+}

@@ -1,0 +1,174 @@
+package growingon.load;
+
+import growingon.load.GradesTable.LadderRead;
+import growingon.load.RoutesTable.RouteRead;
+import growingon.nursery.Care;
+import growingon.nursery.Component;
+import growingon.nursery.Demand;
+import growingon.nursery.Horizon;
+import growingon.nursery.Inputs;
+import growingon.nursery.Lot;
+import growingon.nursery.Material;
+import growingon.nursery.Mix;
+import growingon.nursery.Nursery;
+import growingon.nursery.Offer;
+import growingon.nursery.OtherCash;
+import growingon.nursery.Place;
+import growingon.nursery.Plan;
+import growingon.nursery.Pot;
+import growingon.nursery.Quality;
+import growingon.nursery.QualityRule;
+import growingon.nursery.Scenario;
+import growingon.nursery.Settings;
+import growingon.nursery.Species;
+import growingon.problem.Advice;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Reads the tables of a nursery in the order in which they name each other. */
+final class NurseryReader {
+  private final NurseryFiles files;
+  private final PlanReader planReader;
+  private final Findings findings;
+
+  NurseryReader(NurseryFiles files, PlanReader planReader, Findings findings) {
+    this.files = files;
+    this.planReader = planReader;
+    this.findings = findings;
+  }
+
+  /** Everything that does not name a lot. */
+  private record Base(
+      Definitions known,
+      Map<Quality, QualityRule> qualities,
+      Defined<Component> components,
+      Defined<Mix> mixes,
+      Defined<Material> materials,
+      List<Demand> demand,
+      List<Care> care,
+      List<OtherCash> otherCash) {}
+
+  /**
+   * Reads all of it.
+   *
+   * @param planName name of the plan if it states none
+   */
+  Loader.Reading read(String planName, Optional<Path> reportFolder) {
+    remarkMissing();
+    Settings settings = settings();
+    Horizon horizon =
+        new Horizon(planReader.firstMonth(), planReader.seasons(), settings.seasonStart());
+    Base base = base(settings, horizon);
+    LotChecks checks = new LotChecks(base.known);
+    Defined<Lot> stock = StockTable.read(table(StockTable.FORMAT), base.known, checks);
+    Defined<Offer> offers =
+        OffersTable.read(
+            table(OffersTable.FORMAT), base.known, checks, stock.names(), planReader.isStated());
+    Plan plan = planReader.read(planName, horizon, offers, findings);
+    StockChecks.check(base.known, stock, table(StockTable.FORMAT), offers, plan, findings);
+    RowCount rows = RowCount.of(files.tables().all(), findings.problems());
+    return new Loader.Reading(
+        findings.hasErrors()
+            ? Optional.empty()
+            : Optional.of(inputs(base, stock, offers, plan, reportFolder)),
+        findings,
+        rows);
+  }
+
+  private Optional<Table> table(TableFormat format) {
+    return files.tables().find(format);
+  }
+
+  /** Without these there is nothing to plan. */
+  private void remarkMissing() {
+    for (TableFormat format : List.of(StockTable.FORMAT, RoutesTable.FORMAT, GradesTable.FORMAT)) {
+      if (table(format).isEmpty()) {
+        findings.add(Advice.missingTable(files.where(), format.name()));
+      }
+    }
+    if (table(SpeciesTable.FORMAT).isEmpty() && files.species().isEmpty()) {
+      findings.add(Advice.missingSpecies(files.where()));
+    }
+  }
+
+  private Settings settings() {
+    Row row =
+        SettingsReader.row(files.settings(), table(SettingsReader.FORMAT), files.where(), findings);
+    return SettingsReader.read(row, files.name(), table(HoursTable.FORMAT), findings);
+  }
+
+  private Base base(Settings settings, Horizon horizon) {
+    String currency = settings.currency();
+    Map<Quality, QualityRule> qualities =
+        QualitiesTable.read(table(QualitiesTable.FORMAT), findings);
+    Defined<LadderRead> ladders = GradesTable.read(table(GradesTable.FORMAT));
+    Defined<Pot> pots = PotsTable.read(table(PotsTable.FORMAT), currency);
+    Defined<Component> components = ComponentsTable.read(table(ComponentsTable.FORMAT), currency);
+    Defined<Mix> mixes = MixesTable.read(table(MixesTable.FORMAT), components);
+    Defined<Material> materials = MaterialsTable.read(table(MaterialsTable.FORMAT), currency);
+    Defined<Place> places = PlacesTable.read(table(PlacesTable.FORMAT), currency, findings);
+    Defined<Species> species =
+        SpeciesTable.read(
+            table(SpeciesTable.FORMAT),
+            files.species(),
+            ladders.names(),
+            places,
+            settings.hemisphere(),
+            findings);
+    Defined<RouteRead> routes =
+        RoutesTable.read(
+            table(RoutesTable.FORMAT),
+            new RoutesTable.Known(pots, mixes, places, materials, settings.hemisphere()));
+    return new Base(
+        new Definitions(settings, horizon, ladders, pots, places, species, routes),
+        qualities,
+        components,
+        mixes,
+        materials,
+        DemandTable.read(table(DemandTable.FORMAT), species, ladders, settings, horizon, findings),
+        CareTable.read(table(CareTable.FORMAT), currency),
+        OtherCashTable.read(table(OtherCashTable.FORMAT), currency, horizon));
+  }
+
+  private Inputs inputs(
+      Base base,
+      Defined<Lot> stock,
+      Defined<Offer> offers,
+      Plan plan,
+      Optional<Path> reportFolder) {
+    Definitions known = base.known;
+    Nursery nursery =
+        new Nursery(
+            known.settings(),
+            known.species().values(),
+            GradesTable.fine(known.ladders()),
+            base.qualities,
+            RoutesTable.fine(known.routes()),
+            known.pots().values(),
+            base.components.values(),
+            base.mixes.values(),
+            base.materials.values(),
+            known.places().values(),
+            base.demand,
+            base.care,
+            base.otherCash);
+    List<Lot> lots = new ArrayList<>(stock.values().values());
+    offers.values().values().stream()
+        .filter(offer -> plan.take().getOrDefault(offer.name(), 0) > 0)
+        .map(offer -> offer.taken(plan.take().get(offer.name())))
+        .forEach(lots::add);
+    List<Offer> within =
+        offers.values().values().stream()
+            .filter(offer -> known.horizon().contains(offer.arrival()))
+            .toList();
+    return new Inputs(
+        new Scenario(nursery, plan, lots),
+        within,
+        findings.assumptions(),
+        stock.values().size(),
+        reportFolder);
+  }
+}

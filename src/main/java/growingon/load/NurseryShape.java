@@ -1,0 +1,98 @@
+package growingon.load;
+
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The keys of nursery.json, and the names of the `settings` sheet that may stand in its place.
+ * Months are numbers 1 to 12 or words. All amounts are without VAT. The components are looked at,
+ * never filled: values go through {@link Row}, like those of tables.
+ */
+record NurseryShape(
+    @Key(value = "$schema", says = "JSON Schema of this file, for editors") String schema,
+    @Key(value = NAME, says = "Name of the nursery [the folder's name]") String name,
+    @Key(
+            value = HEMISPHERE,
+            says = "Half of the world; mirrors the shipped month shares [north]",
+            words = {"north", "south"})
+        String hemisphere,
+    @Key(
+            value = SEASON_START,
+            says = "First month of a season [10 north, 4 south]",
+            least = 1,
+            most = 12)
+        Integer seasonStart,
+    @Key(value = CURRENCY, says = "Currency of the plan, as GBP", needed = true) String currency,
+    @Key(
+            value = EXCHANGE_RATES,
+            says = "Plan currency for ONE unit of each foreign currency [none]",
+            least = 0)
+        Map<String, Double> exchangeRates,
+    @Key(value = HOURLY_RATE, says = "Cost of an hour of work", needed = true, least = 0)
+        Double hourlyRate,
+    @Key(value = PAID, says = "Share of hours paid in cash, % [100]", least = 0, most = 100)
+        Double paid,
+    @Key(
+            value = HOURS_A_WEEK,
+            says = "Hours available a week, the same all year, if there is no table hours [none]",
+            least = 0)
+        Double hoursAWeek,
+    @Key(value = DISCOUNT, says = "Discount rate, % a year, real", needed = true, least = -99)
+        Double discount,
+    @Key(
+            value = SALES_PATTERN,
+            says =
+                "How a season's sales fall over the months: 12 shares or percentages, January first [even]",
+            items = 12,
+            least = 0)
+        List<Double> salesPattern,
+    @Key(value = WASTE, says = "Substrate wasted, % [5]", least = 0) Double waste,
+    @Key(value = ORDER_LEAD, says = "Months between ordering and need [1]", least = 0, most = 24)
+        Integer orderLead,
+    @Key(value = OPENING_CASH, says = "Cash at the start of the plan [0]") Double openingCash,
+    @Key(value = LOWEST_CASH, says = "Lowest cash allowed, negative for an overdraft [none]")
+        Double lowestCash,
+    @Key(
+            value = WINTER_FROM,
+            says = "First month in winter places [11 north, 5 south]",
+            least = 1,
+            most = 12)
+        Integer winterFrom,
+    @Key(
+            value = WINTER_TO,
+            says = "Last month in winter places [3 north, 9 south]",
+            least = 1,
+            most = 12)
+        Integer winterTo,
+    @Key(value = WINTER_GAP, says = "Gap in winter places, mm [0]", least = 0) Double winterGap,
+    @Key(value = WINTER_MOVE, says = "Minutes to move one plant, each way [1]", least = 0)
+        Double winterMove,
+    @Key(
+            value = GIRTH_FACTOR,
+            says = "Trunk above the root flare over trunk at the height of the girth [1.25]",
+            least = 0.1,
+            most = 10)
+        Double girthFactor,
+    @Key(value = LABOUR_SPREAD, says = "Spread of minutes, %, for chances [10]", least = 0)
+        Double labourSpread) {
+  static final String NAME = "name";
+  static final String HEMISPHERE = "hemisphere";
+  static final String SEASON_START = "season start month";
+  static final String CURRENCY = "currency";
+  static final String EXCHANGE_RATES = "exchange rates";
+  static final String HOURLY_RATE = "hourly rate";
+  static final String PAID = "hours paid in cash %";
+  static final String HOURS_A_WEEK = "hours a week";
+  static final String DISCOUNT = "discount rate % a year";
+  static final String SALES_PATTERN = "month pattern of sales";
+  static final String WASTE = "waste %";
+  static final String ORDER_LEAD = "order lead months";
+  static final String OPENING_CASH = "opening cash";
+  static final String LOWEST_CASH = "lowest cash allowed";
+  static final String WINTER_FROM = "winter from";
+  static final String WINTER_TO = "winter to";
+  static final String WINTER_GAP = "winter gap mm";
+  static final String WINTER_MOVE = "minutes a winter move";
+  static final String GIRTH_FACTOR = "girth base factor";
+  static final String LABOUR_SPREAD = "labour spread %";
+}

@@ -1,0 +1,181 @@
+package growingon.load;
+
+import growingon.load.Cell.Fields;
+import growingon.nursery.Horizon;
+import growingon.nursery.Offer;
+import growingon.nursery.Plan;
+import growingon.problem.Advice;
+import growingon.problem.Where;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.YearMonth;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+
+/** The plan of a plan.json (see {@link PlanShape}), or the one that holds where there is none. */
+final class PlanReader {
+  /** A plan's name is also that of its report folder, on any file system. */
+  private static final Pattern NO_FOLDER_NAME = Pattern.compile(".*[\\\\/:*?\"<>|].*|\\..*|.*\\.");
+
+  private static final int USUAL_DRAWS = 200;
+
+  private final Row row;
+  private final boolean stated;
+  private YearMonth firstMonth;
+  private int seasons;
+
+  private PlanReader(Row row, boolean stated) {
+    this.row = row;
+    this.stated = stated;
+  }
+
+  /** The plan of a file. */
+  static PlanReader of(JsonObject json, Findings findings) {
+    return new PlanReader(json.row(findings), true);
+  }
+
+  /** No plan.json: the stock and the offers marked "take". */
+  static PlanReader none(Findings findings) {
+    return new PlanReader(Rows.none("plan", "", findings), false);
+  }
+
+  /** The nursery that a plan's file names, or the folder that the file stands in. */
+  Path nursery(Path planFile) {
+    Path folder = planFile.toAbsolutePath().getParent();
+    return row.find(PlanShape.NURSERY, path()).map(folder::resolve).orElse(folder).normalize();
+  }
+
+  /** The folder that it names for its report. */
+  Optional<Path> reportFolder(Path planFile) {
+    Path folder = planFile.toAbsolutePath().getParent();
+    return row.find(PlanShape.REPORT_FOLDER, path()).map(folder::resolve).map(Path::normalize);
+  }
+
+  private static As<Path> path() {
+    return new As<>(Path.of(""), (cell, spot) -> pathOf(cell), Path::toString, heading -> "");
+  }
+
+  private static Path pathOf(Cell cell) {
+    try {
+      return Path.of(As.TEXT.reader().read(cell, null));
+    } catch (InvalidPathException noPath) {
+      throw new CellFault(where -> Advice.notAPath(where, cell.shown()));
+    }
+  }
+
+  /** Where the value of a key stands. */
+  Where where(String key) {
+    return row.where(key);
+  }
+
+  /** Reads first month and seasons; needed before anything that lies in time. */
+  void readHorizon(YearMonth thisMonth) {
+    firstMonth = row.get(PlanShape.FIRST_MONTH, As.MONTH, thisMonth);
+    seasons = row.get(PlanShape.SEASONS, As.whole(Range.of(1, 40)), 5);
+  }
+
+  YearMonth firstMonth() {
+    return firstMonth;
+  }
+
+  int seasons() {
+    return seasons;
+  }
+
+  /** Whether months and seasons could not be read; then nothing can be checked against them. */
+  boolean isWithoutHorizon() {
+    return row.isFailed();
+  }
+
+  /** Whether the plan says which offers are taken; if not, the offers table does. */
+  boolean isStated() {
+    return stated;
+  }
+
+  /**
+   * The whole plan.
+   *
+   * @param name if it states none
+   * @param horizon its months
+   * @param offers every offer that is fine, and the names of all
+   */
+  Plan read(String name, Horizon horizon, Defined<Offer> offers, Findings findings) {
+    Map<String, Integer> take = stated ? take(horizon, offers, findings) : marked(offers);
+    int usualDraws =
+        take.keySet().stream().anyMatch(each -> isUnsure(offers, each)) ? USUAL_DRAWS : 0;
+    return new Plan(
+        planName(name),
+        horizon.firstMonth(),
+        horizon.seasons(),
+        take,
+        Math.max(16, row.get(PlanShape.SLICES, As.whole(Range.of(16, 4096)), 64)),
+        row.get(PlanShape.DRAWS, As.whole(Range.of(0, 100_000)), usualDraws),
+        row.get(PlanShape.SEED, As.wholeLong(), 1L),
+        row.get(PlanShape.HORIZON_VALUE, As.percent(Range.of(0, 1000)), 0.0));
+  }
+
+  private String planName(String ifEmpty) {
+    String name = row.get(PlanShape.NAME, As.NAME, ifEmpty);
+    if (NO_FOLDER_NAME.matcher(name).matches()) {
+      row.fail(PlanShape.NAME, where -> Advice.noFolderName(where, name));
+    }
+    return name.isEmpty() ? ifEmpty : name;
+  }
+
+  private static boolean isUnsure(Defined<Offer> offers, String name) {
+    return offers
+        .find(name)
+        .filter(
+            offer -> offer.lot().quality().sure() < 1 || offer.lossSure() < 1 || offer.fails() > 0)
+        .isPresent();
+  }
+
+  private static Map<String, Integer> marked(Defined<Offer> offers) {
+    Map<String, Integer> take = new LinkedHashMap<>();
+    offers.values().values().stream()
+        .filter(offer -> offer.take() > 0)
+        .forEach(offer -> take.put(offer.name(), offer.take()));
+    return take;
+  }
+
+  private Map<String, Integer> take(Horizon horizon, Defined<Offer> offers, Findings findings) {
+    Map<String, Integer> take = new LinkedHashMap<>();
+    if (row.cell(PlanShape.TAKE) instanceof Fields fields) {
+      Where file = row.where();
+      Row each = JsonShape.row(fields, PlanShape.TAKE, file, findings);
+      each.headings().forEach(typed -> addTake(take, each, typed, offers, horizon));
+    }
+    return take;
+  }
+
+  private void addTake(
+      Map<String, Integer> take, Row each, String typed, Defined<Offer> offers, Horizon horizon) {
+    String name = spelling(each, typed, offers.names());
+    Optional<Integer> quantity = each.find(typed, Quantities.plants());
+    if (name.isEmpty() || quantity.isEmpty()) {
+      return;
+    }
+    if (take.putIfAbsent(name, quantity.get()) != null) {
+      each.fail(typed, where -> Advice.defined(where, typed, name));
+    }
+    offers.find(name).ifPresent(offer -> check(offer, quantity.get(), each, typed, horizon));
+  }
+
+  private static void check(Offer offer, int quantity, Row row, String typed, Horizon horizon) {
+    Quantities.check(offer, quantity, row, typed);
+    if (quantity > 0 && !horizon.contains(offer.arrival())) {
+      row.fail(typed, where -> Advice.takenOutsidePlan(where, offer.name(), offer.arrival()));
+    }
+  }
+
+  private static String spelling(Row each, String typed, Names offers) {
+    try {
+      return offers.spelling(typed);
+    } catch (CellFault unknown) {
+      each.fail(typed, unknown::at);
+      return "";
+    }
+  }
+}

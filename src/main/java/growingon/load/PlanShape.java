@@ -1,0 +1,54 @@
+package growingon.load;
+
+import java.util.Map;
+
+/**
+ * The keys of a plan's JSON file: a horizon, a nursery, and the offers taken up. For instance
+ * {@code { "name": "with the ridge lot", "nursery": "../demo-data", "first month": "2026-11",
+ * "seasons": 6, "take": { "ridge lot": 120 }, "draws": 1000, "seed": 1 }}. The components are
+ * looked at, never filled: values go through {@link Row}, like those of tables.
+ */
+record PlanShape(
+    @Key(value = "$schema", says = "JSON Schema of this file, for editors") String schema,
+    @Key(value = NAME, says = "Name of the plan and of its report folder [the file's name]")
+        String name,
+    @Key(
+            value = NURSERY,
+            says =
+                "Folder with the nursery's tables, or one workbook, seen from this file [its own folder]")
+        String nursery,
+    @Key(value = FIRST_MONTH, says = "First month of the plan, as 2026-11 [this month]")
+        String firstMonth,
+    @Key(value = SEASONS, says = "Number of seasons [5]", least = 1, most = 40) Integer seasons,
+    @Key(value = TAKE, says = "Offers taken and the number of plants of each [none]", least = 0)
+        Map<String, Integer> take,
+    @Key(value = SLICES, says = "Representative plants a lot [64]", least = 16, most = 4096)
+        Integer slices,
+    @Key(
+            value = DRAWS,
+            says =
+                "Draws for chances [200 where an offer taken has an uncertain quality, loss or failure, else 0]",
+            least = 0,
+            most = 100_000)
+        Integer draws,
+    @Key(value = SEED, says = "Seed of the draws [1]") Long seed,
+    @Key(
+            value = HORIZON_VALUE,
+            says = "What plants unsold at the end are worth, % of list price [0]",
+            least = 0)
+        Double horizonValue,
+    @Key(
+            value = REPORT_FOLDER,
+            says = "Folder for the report, seen from this file [reports/ and the plan's name]")
+        String reportFolder) {
+  static final String NAME = "name";
+  static final String NURSERY = "nursery";
+  static final String FIRST_MONTH = "first month";
+  static final String SEASONS = "seasons";
+  static final String TAKE = "take";
+  static final String SLICES = "K";
+  static final String DRAWS = "draws";
+  static final String SEED = "seed";
+  static final String HORIZON_VALUE = "horizon value % of list price";
+  static final String REPORT_FOLDER = "report folder";
+}

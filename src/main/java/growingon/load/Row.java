@@ -1,0 +1,266 @@
+package growingon.load;
+
+import growingon.nursery.Assumption;
+import growingon.problem.Advice;
+import growingon.problem.Problem;
+import growingon.problem.Where;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.function.Supplier;
+
+/**
+ * A row of a table, or an object of a JSON file, and the one way to its values: {@code get} for a
+ * value that must be there or has a default, {@code find} for one that may be missing. A value that
+ * cannot be read becomes a problem with file, row and column, the reader goes on with a
+ * placeholder, and {@link #accept} then yields nothing. Every value read or assumed is listed with
+ * its source.
+ */
+final class Row {
+  private final String table;
+  private final String subject;
+  private final Where where;
+  private final String source;
+  private final NumberStyle style;
+  private final Map<String, Cell> cells;
+  private final Map<String, Where> places;
+  private final Findings findings;
+  private final Set<String> toldMissing = new HashSet<>();
+  private boolean failed;
+  private boolean accepted;
+
+  /**
+   * A row.
+   *
+   * @param table table or file it belongs to
+   * @param subject what it is of, for the list of assumptions
+   * @param cells by heading; a heading without a cell counts as empty
+   * @param places where a heading's value stands if not in the row itself: lines of a JSON file
+   */
+  Row(
+      String table,
+      String subject,
+      Where where,
+      NumberStyle style,
+      Map<String, Cell> cells,
+      Map<String, Where> places,
+      Findings findings) {
+    this.table = table;
+    this.subject = subject;
+    this.where = where;
+    this.source = where.toString();
+    this.style = style;
+    this.cells = cells;
+    this.places = places;
+    this.findings = findings;
+  }
+
+  /** Where the row stands. */
+  Where where() {
+    return where;
+  }
+
+  /** Where the value of a heading stands. */
+  Where where(String heading) {
+    return places.getOrDefault(heading, where.column(heading));
+  }
+
+  NumberStyle style() {
+    return style;
+  }
+
+  Cell cell(String heading) {
+    return cells.getOrDefault(heading, Cell.EMPTY);
+  }
+
+  boolean has(String heading) {
+    return !cell(heading).isEmpty();
+  }
+
+  /**
+   * Reports in one sentence what is missing of the values that the row needs, so that a total or a
+   * remark that slipped into a table does not cause a heap of problems.
+   */
+  void needs(String... headings) {
+    List<String> missing =
+        Arrays.stream(headings)
+            .filter(heading -> !has(heading) && toldMissing.add(heading))
+            .toList();
+    if (missing.size() == 1) {
+      fail(missing.get(0), Advice::missingValue);
+    } else if (!missing.isEmpty()) {
+      report(Advice.missingValues(where, firstShown(), missing));
+    }
+  }
+
+  /** The row could not be had, which is reported: of these values nobody needs to hear more. */
+  Row missesQuietly(String... headings) {
+    toldMissing.addAll(List.of(headings));
+    return this;
+  }
+
+  private String firstShown() {
+    return cells.values().stream()
+        .filter(cell -> !cell.isEmpty())
+        .map(Cell::shown)
+        .findFirst()
+        .orElse("");
+  }
+
+  /** A value that must be there. */
+  <T> T get(String heading, As<T> as) {
+    Optional<T> found = find(heading, as);
+    if (found.isEmpty() && !has(heading) && toldMissing.add(heading)) {
+      fail(heading, Advice::missingValue);
+    }
+    return found.orElse(as.placeholder());
+  }
+
+  /** A value with a default. */
+  <T> T get(String heading, As<T> as, T ifEmpty) {
+    if (!has(heading)) {
+      assume(heading, as, ifEmpty);
+      return ifEmpty;
+    }
+    return find(heading, as).orElse(as.placeholder());
+  }
+
+  /** A value that may be missing; empty also if it cannot be read, and then the row has failed. */
+  <T> Optional<T> find(String heading, As<T> as) {
+    Cell cell = cell(heading);
+    if (cell.isEmpty()) {
+      return Optional.empty();
+    }
+    try {
+      T value = readable(cell, heading).read(as);
+      note(heading, as, value, sourceOf(heading));
+      return Optional.of(value);
+    } catch (CellFault fault) {
+      report(fault.at(where(heading)));
+      return Optional.empty();
+    }
+  }
+
+  private FilledSpot readable(Cell cell, String heading) {
+    if (cell instanceof Cell.Broken broken) {
+      throw new CellFault(broken.problem());
+    }
+    return new FilledSpot(cell, heading);
+  }
+
+  /** A name, spelt as where it is defined; empty also if nothing defines it. */
+  Optional<String> findName(String heading, Names names) {
+    return find(heading, namedIn(names)).filter(name -> !name.isEmpty());
+  }
+
+  /** A name that must be there, spelt as where it is defined. */
+  String getName(String heading, Names names) {
+    return get(heading, namedIn(names));
+  }
+
+  private static As<String> namedIn(Names names) {
+    return new As<>(
+        "",
+        (cell, spot) -> names.spelling(As.NAME.reader().read(cell, spot)),
+        text -> text,
+        heading -> "");
+  }
+
+  /** Lists a value that was not in the file. */
+  <T> void assume(String heading, As<T> as, T value) {
+    note(heading, as, value, Findings.DEFAULT);
+  }
+
+  private String sourceOf(String heading) {
+    Where place = places.get(heading);
+    return place == null ? source : place.column("").toString();
+  }
+
+  private <T> void note(String heading, As<T> as, T value, String from) {
+    String shown = as.shown().apply(value);
+    if (!shown.isEmpty() && !shown.equals(subject)) {
+      findings.add(new Assumption(table, subject, heading, shown, as.unit().apply(heading), from));
+    }
+  }
+
+  /** Reports that the row cannot be used as it is. */
+  void fail(String heading, Function<Where, Problem> problem) {
+    report(problem.apply(where(heading)));
+  }
+
+  /** Reports that the row as a whole cannot be used as it is. */
+  void fail(Function<Where, Problem> problem) {
+    report(problem.apply(where));
+  }
+
+  /** Reports something that the user should know, and goes on. */
+  void remark(String heading, Function<Where, Problem> problem) {
+    report(problem.apply(where(heading)));
+  }
+
+  private void report(Problem problem) {
+    findings.add(problem);
+    failed |= problem.isError();
+  }
+
+  /** Marks the row as failed for a fault that is reported elsewhere. */
+  void fault() {
+    failed = true;
+  }
+
+  /** Headings with a value. */
+  List<String> headings() {
+    return List.copyOf(cells.keySet());
+  }
+
+  boolean isFailed() {
+    return failed;
+  }
+
+  boolean isAccepted() {
+    return accepted && !failed;
+  }
+
+  /** What the row states, unless something is wrong with it. */
+  <T> Optional<T> accept(Supplier<T> made) {
+    if (failed) {
+      return Optional.empty();
+    }
+    accepted = true;
+    return Optional.of(made.get());
+  }
+
+  /** A filled cell of this row. */
+  private final class FilledSpot implements Spot {
+    private final Cell cell;
+    private final String heading;
+
+    FilledSpot(Cell cell, String heading) {
+      this.cell = cell;
+      this.heading = heading;
+    }
+
+    <T> T read(As<T> as) {
+      return as.reader().read(cell, this);
+    }
+
+    @Override
+    public String heading() {
+      return heading;
+    }
+
+    @Override
+    public NumberStyle style() {
+      return style;
+    }
+
+    @Override
+    public void remark(Function<Where, Problem> problem) {
+      Row.this.remark(heading, problem);
+    }
+  }
+}

@@ -1,0 +1,19 @@
+package growingon.load;
+
+import growingon.problem.Where;
+import java.util.Map;
+
+/** Rows that no file has. */
+final class Rows {
+  private Rows() {}
+
+  /** A row without values, so that defaults are listed like those of a row that is there. */
+  static Row none(String table, String subject, Findings findings) {
+    return none(table, subject, Where.NOWHERE, findings);
+  }
+
+  /** The same, with the place where its values are missing. */
+  static Row none(String table, String subject, Where where, Findings findings) {
+    return new Row(table, subject, where, NumberStyle.POINT, Map.of(), Map.of(), findings);
+  }
+}

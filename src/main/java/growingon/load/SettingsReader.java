@@ -1,0 +1,198 @@
+package growingon.load;
+
+import growingon.load.Cell.Field;
+import growingon.load.Cell.Fields;
+import growingon.nursery.Hemisphere;
+import growingon.nursery.MonthShares;
+import growingon.nursery.MonthSpan;
+import growingon.nursery.Settings;
+import growingon.problem.Advice;
+import growingon.problem.Where;
+import java.time.Month;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The settings of a nursery, from nursery.json or from a table {@code settings}:
+ *
+ * <pre>
+ * name    a key of nursery.json (see {@link NurseryShape}); "exchange rate EUR" for each currency
+ * value   its value; twelve numbers with semicolons between them
+ * note    not read
+ * </pre>
+ */
+final class SettingsReader {
+  private static final String NAME = "name";
+  private static final String VALUE = "value";
+  private static final String NOTE = "note";
+  static final TableFormat FORMAT = TableFormat.of("settings", NAME, VALUE).with(NOTE);
+
+  /** Common practice, no source: spread of the minutes that the same work takes. */
+  private static final double LABOUR_SPREAD = 0.1;
+
+  private static final String[] NEEDED = {
+    NurseryShape.CURRENCY, NurseryShape.HOURLY_RATE, NurseryShape.DISCOUNT
+  };
+
+  private static final String RATE_PREFIX = "exchange rate ";
+  private static final Range MONTHS_AHEAD = Range.of(0, 24);
+
+  private SettingsReader() {}
+
+  /** The settings as one row, from whichever source there is. */
+  static Row row(
+      Optional<JsonObject> json, Optional<Table> table, Where nursery, Findings findings) {
+    if (json.isPresent() && table.isPresent()) {
+      findings.add(Advice.settingsTwice(json.get().where(), table.get().where()));
+    }
+    Row row =
+        json.map(object -> object.row(findings))
+            .or(() -> table.map(found -> gathered(found, findings)))
+            .orElseGet(() -> Rows.none(FORMAT.name(), "", nursery, findings));
+    boolean broken =
+        json.map(JsonObject::isBroken).or(() -> table.map(t -> !t.isReadable())).orElse(false);
+    return broken ? row.missesQuietly(NEEDED) : row;
+  }
+
+  private static Row gathered(Table table, Findings findings) {
+    Map<String, Field> fields = new LinkedHashMap<>();
+    Map<String, Field> rates = new LinkedHashMap<>();
+    for (Row row : table.rows()) {
+      row.needs(NAME);
+      row.find(NAME, As.TEXT).ifPresent(name -> addTo(fields, rates, name, row));
+      row.accept(() -> row);
+    }
+    NumberStyle style = table.rows().stream().findFirst().map(Row::style).orElse(NumberStyle.POINT);
+    if (!rates.isEmpty()) {
+      fields.put(NurseryShape.EXCHANGE_RATES, new Field(new Fields(rates, 0), 0));
+    }
+    return JsonShape.row(new Fields(fields, 0), "", table.where(), style, findings);
+  }
+
+  private static void addTo(
+      Map<String, Field> fields, Map<String, Field> rates, String name, Row row) {
+    String key = Texts.headingKey(name);
+    Field field = new Field(row.cell(VALUE), row.where().row());
+    if (key.startsWith(RATE_PREFIX)) {
+      String currency = name.substring(name.lastIndexOf(' ') + 1);
+      put(rates, currency, field, name, row);
+      return;
+    }
+    Optional<String> known =
+        keys().stream()
+            .filter(
+                each ->
+                    Texts.headingKey(each).equals(key)
+                        || Texts.headingKey(each).equals(Texts.headingKeyWithoutRemarks(name)))
+            .findFirst();
+    known.ifPresentOrElse(
+        found -> put(fields, found, field, name, row),
+        () ->
+            row.fail(NAME, where -> Advice.unknownSetting(where, name, Nearest.to(name, keys()))));
+  }
+
+  private static void put(
+      Map<String, Field> fields, String key, Field field, String name, Row row) {
+    if (fields.putIfAbsent(key, field) != null) {
+      row.fail(NAME, where -> Advice.defined(where, name, key));
+    }
+  }
+
+  private static List<String> keys() {
+    List<String> keys = new ArrayList<>(JsonShape.keys(NurseryShape.class).keySet());
+    keys.remove("$schema");
+    keys.remove(NurseryShape.EXCHANGE_RATES);
+    return keys;
+  }
+
+  static Hemisphere hemisphere(Row row) {
+    return row.get(NurseryShape.HEMISPHERE, As.word(Hemisphere.class), Hemisphere.NORTH);
+  }
+
+  /** The currency of the plan; a placeholder if there is none, which is reported. */
+  static String currency(Row row) {
+    String currency = row.get(NurseryShape.CURRENCY, code());
+    return currency.isEmpty() ? Currency.UNKNOWN : currency;
+  }
+
+  private static As<String> code() {
+    return new As<>("", (cell, spot) -> codeOf(cell), text -> text, heading -> "");
+  }
+
+  private static String codeOf(Cell cell) {
+    return Currency.code(cell.shown())
+        .orElseThrow(() -> new CellFault(where -> Advice.notACurrency(where, cell.shown())));
+  }
+
+  /**
+   * The settings of the row.
+   *
+   * @param name of the nursery if it states none
+   */
+  static Settings read(Row row, String name, Optional<Table> hoursTable, Findings findings) {
+    row.needs(NEEDED);
+    Hemisphere hemisphere = hemisphere(row);
+    boolean north = hemisphere == Hemisphere.NORTH;
+    String currency = currency(row);
+    As<Double> money = As.money(currency, Range.FROM_ZERO);
+    As<Double> anyMoney = As.money(currency, Range.ANY);
+    Optional<List<Double>> hours = HoursTable.read(hoursTable, row, findings);
+    String stated = row.get(NurseryShape.NAME, As.NAME, name);
+    double winterGap = row.get(NurseryShape.WINTER_GAP, As.number(Range.FROM_ZERO), 0.0);
+    double factor = row.get(NurseryShape.GIRTH_FACTOR, As.number(Range.of(0.1, 10)), 1.25);
+    return new Settings(
+        stated.isEmpty() ? name : stated,
+        hemisphere,
+        row.get(NurseryShape.SEASON_START, As.CALENDAR_MONTH, north ? Month.OCTOBER : Month.APRIL),
+        currency,
+        rates(row, currency, findings),
+        row.get(NurseryShape.HOURLY_RATE, money),
+        row.get(NurseryShape.PAID, As.share(), 1.0),
+        hours,
+        row.get(NurseryShape.DISCOUNT, As.percent(Range.of(-99, 1000))),
+        MonthLists.get(row, NurseryShape.SALES_PATTERN, MonthShares.EVEN),
+        row.get(NurseryShape.WASTE, As.percent(Range.of(0, 500)), 0.05),
+        row.get(NurseryShape.ORDER_LEAD, As.whole(MONTHS_AHEAD), 1),
+        row.get(NurseryShape.OPENING_CASH, anyMoney, 0.0),
+        PlacesTable.optional(row.find(NurseryShape.LOWEST_CASH, anyMoney)),
+        winter(row, north),
+        winterGap,
+        row.get(NurseryShape.WINTER_MOVE, As.number(Range.FROM_ZERO), 1.0),
+        factor == 0 ? 1.25 : factor,
+        row.get(NurseryShape.LABOUR_SPREAD, As.percent(Range.of(0, 300)), LABOUR_SPREAD));
+  }
+
+  private static MonthSpan winter(Row row, boolean north) {
+    Month from =
+        row.get(NurseryShape.WINTER_FROM, As.CALENDAR_MONTH, north ? Month.NOVEMBER : Month.MAY);
+    Month to =
+        row.get(NurseryShape.WINTER_TO, As.CALENDAR_MONTH, north ? Month.MARCH : Month.SEPTEMBER);
+    return new MonthSpan(from.getValue(), to.getValue());
+  }
+
+  private static Map<String, Double> rates(Row row, String currency, Findings findings) {
+    Map<String, Double> rates = new LinkedHashMap<>();
+    if (row.cell(NurseryShape.EXCHANGE_RATES) instanceof Fields fields) {
+      Row each =
+          JsonShape.row(fields, NurseryShape.EXCHANGE_RATES, row.where(), row.style(), findings);
+      for (String typed : each.headings()) {
+        rate(each, typed, currency).ifPresent(rate -> rates.put(Currency.code(typed).get(), rate));
+      }
+    }
+    return rates;
+  }
+
+  private static Optional<Double> rate(Row row, String typed, String currency) {
+    if (Currency.code(typed).isEmpty()) {
+      row.fail(typed, where -> Advice.notACurrency(where, typed));
+      return Optional.empty();
+    }
+    Optional<Double> rate = row.find(typed, As.number(Range.OVER_ZERO));
+    rate.ifPresent(
+        value -> row.remark(typed, where -> Advice.exchangeRate(where, typed, value, currency)));
+    return rate;
+  }
+}

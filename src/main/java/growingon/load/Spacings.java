@@ -1,0 +1,21 @@
+package growingon.load;
+
+import growingon.nursery.Spacing;
+import java.util.Optional;
+
+/** The columns "gap mm" and "plants per m2". */
+final class Spacings {
+  static final String GAP = "gap mm";
+  static final String PLANTS = "plants per m2";
+
+  private Spacings() {}
+
+  /** The spacing that a row states; empty if it states none. */
+  static Optional<Spacing> find(Row row) {
+    Optional<Double> gap = row.find(GAP, As.number(Range.FROM_ZERO));
+    Optional<Double> plants = row.find(PLANTS, As.number(Range.OVER_ZERO));
+    return gap.isEmpty() && plants.isEmpty()
+        ? Optional.empty()
+        : Optional.of(new Spacing(gap.orElse(0.0), PlacesTable.optional(plants)));
+  }
+}

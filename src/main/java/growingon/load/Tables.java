@@ -1,0 +1,101 @@
+package growingon.load;
+
+import growingon.problem.Advice;
+import growingon.problem.Where;
+import java.nio.file.Path;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/** The tables found so far, by name. */
+final class Tables {
+  /** Kept by the nursery and read by the review, not here. */
+  private static final String DAYBOOK = "daybook";
+
+  private static final List<TableFormat> FORMATS =
+      List.of(
+          StockTable.FORMAT,
+          OffersTable.FORMAT,
+          SpeciesTable.FORMAT,
+          RoutesTable.FORMAT,
+          GradesTable.FORMAT,
+          QualitiesTable.FORMAT,
+          DemandTable.FORMAT,
+          PotsTable.FORMAT,
+          ComponentsTable.FORMAT,
+          MixesTable.FORMAT,
+          MaterialsTable.FORMAT,
+          PlacesTable.FORMAT,
+          CareTable.FORMAT,
+          HoursTable.FORMAT,
+          OtherCashTable.FORMAT,
+          SettingsReader.FORMAT);
+
+  private final Map<String, Table> tables = new LinkedHashMap<>();
+  private final Findings findings;
+
+  Tables(Findings findings) {
+    this.findings = findings;
+  }
+
+  Optional<Table> find(TableFormat format) {
+    return Optional.ofNullable(tables.get(format.name()));
+  }
+
+  List<Table> all() {
+    return List.copyOf(tables.values());
+  }
+
+  /** Adds the table of a CSV file, if its name is that of a table. */
+  void addCsv(Path file) {
+    String name = file.getFileName().toString();
+    String base = name.substring(0, name.lastIndexOf('.'));
+    Where where = Where.file(name);
+    format(base)
+        .ifPresentOrElse(
+            format -> add(format, where, () -> CsvFile.read(file, format, findings)),
+            () -> remarkUnread(where, base));
+  }
+
+  /** Adds the tables of a workbook. */
+  void addWorkbook(Path file) {
+    for (Grid grid : Workbook.read(file, findings)) {
+      String sheet = grid.where().sheet();
+      format(sheet)
+          .ifPresentOrElse(
+              format -> addSheet(grid, format), () -> remarkUnread(grid.where(), sheet));
+    }
+  }
+
+  private void addSheet(Grid grid, TableFormat format) {
+    if (grid.rows().isEmpty()) {
+      findings.add(Advice.emptySheet(grid.where()));
+      return;
+    }
+    add(format, grid.where(), () -> Table.of(grid, format, findings));
+  }
+
+  private void add(TableFormat format, Where where, Supplier<Table> table) {
+    Table there = tables.get(format.name());
+    if (there != null) {
+      findings.add(Advice.tableTwice(where, format.name(), there.where()));
+      return;
+    }
+    tables.put(format.name(), table.get());
+  }
+
+  private static Optional<TableFormat> format(String name) {
+    String key = Texts.headingKey(name);
+    return FORMATS.stream().filter(format -> format.name().equals(key)).findFirst();
+  }
+
+  /** A sheet or file that is no table, perhaps because of a slip in its name. */
+  private void remarkUnread(Where where, String name) {
+    if (!Texts.headingKey(name).equals(DAYBOOK)) {
+      List<String> names = FORMATS.stream().map(TableFormat::name).toList();
+      findings.add(Advice.noTable(where, name, Nearest.to(name, names)));
+    }
+  }
+}

@@ -1,0 +1,50 @@
+package growingon.load;
+
+import java.text.Normalizer;
+import java.util.Locale;
+import java.util.regex.Pattern;
+
+/** Texts as typed, brought into the form in which they are kept or compared. */
+final class Texts {
+  /** Marks that are not seen: zero-width space, byte order mark, and those that turn the line. */
+  private static final Pattern UNSEEN =
+      Pattern.compile("[\\u200B\\u200E\\u200F\\u202A-\\u202E\\u2060\\u2066-\\u2069\\uFEFF]");
+
+  private static final Pattern SPACES = Pattern.compile("[\\s\\p{Z}\\p{Cc}]+");
+  private static final Pattern PERCENT = Pattern.compile("\\s*%\\s*");
+  private static final Pattern JOINTS = Pattern.compile("[-_\\u2010-\\u2015()\\[\\]:]");
+  private static final Pattern REMARKS = Pattern.compile("\\([^)]*\\)|\\[[^]]*\\]");
+
+  private Texts() {}
+
+  /** Without unseen marks, outer spaces and runs of spaces. */
+  static String clean(String typed) {
+    String seen = isPlain(typed) ? typed : UNSEEN.matcher(typed).replaceAll("");
+    return SPACES.matcher(seen).replaceAll(" ").strip();
+  }
+
+  /** Nearly every cell is plain ASCII and needs no search for unseen marks. */
+  private static boolean isPlain(String text) {
+    return text.chars().allMatch(c -> c < 128);
+  }
+
+  /** As names are compared. */
+  static String key(String name) {
+    String clean = clean(name);
+    String normal = isPlain(clean) ? clean : Normalizer.normalize(clean, Normalizer.Form.NFC);
+    return normal.toLowerCase(Locale.ROOT);
+  }
+
+  /**
+   * As headings are compared: "Trunk (mm)" is "trunk mm", "first-year loss%" "first year loss %".
+   */
+  static String headingKey(String heading) {
+    String joined = JOINTS.matcher(key(heading).replace('²', '2')).replaceAll(" ");
+    return clean(PERCENT.matcher(joined).replaceAll(" % "));
+  }
+
+  /** The same without what stands in brackets: "price (one pot)" is "price". */
+  static String headingKeyWithoutRemarks(String heading) {
+    return headingKey(REMARKS.matcher(heading).replaceAll(" "));
+  }
+}

@@ -1,0 +1,136 @@
+package growingon.load;
+
+import growingon.problem.Advice;
+import growingon.problem.Problem;
+import growingon.problem.Where;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.xml.parsers.ParserConfigurationException;
+import org.apache.poi.ooxml.POIXMLException;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
+import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
+import org.apache.poi.openxml4j.opc.OPCPackage;
+import org.apache.poi.openxml4j.opc.PackageAccess;
+import org.apache.poi.openxml4j.util.ZipSecureFile;
+import org.apache.poi.poifs.filesystem.FileMagic;
+import org.apache.poi.poifs.filesystem.POIFSFileSystem;
+import org.apache.poi.util.XMLHelper;
+import org.apache.poi.xssf.eventusermodel.ReadOnlySharedStringsTable;
+import org.apache.poi.xssf.eventusermodel.XSSFReader;
+import org.xml.sax.InputSource;
+import org.xml.sax.SAXException;
+import org.xml.sax.XMLReader;
+import org.xml.sax.helpers.DefaultHandler;
+
+/**
+ * The sheets of a workbook, read as a stream: a sheet whose used range has a million rows costs
+ * only its filled cells. Formulas count with the value that was stored with them.
+ */
+final class Workbook {
+  /** A part that unpacks to more than this is no stock list. */
+  private static final long LARGEST_PART = 512L << 20;
+
+  static {
+    ZipSecureFile.setMaxEntrySize(LARGEST_PART);
+  }
+
+  private Workbook() {}
+
+  /** Every sheet that is not hidden; empty if the file is no workbook, which is reported. */
+  static List<Grid> read(Path file, Findings findings) {
+    Where where = Where.file(file.getFileName().toString());
+    try {
+      return looksRight(file, where, findings) ? sheets(file, where, findings) : List.of();
+    } catch (AccessDeniedException denied) {
+      findings.add(Advice.noAccess(where));
+    } catch (IOException
+        | OpenXML4JException
+        | SAXException
+        | ParserConfigurationException broken) {
+      findings.add(broken(where, broken));
+    } catch (POIXMLException | OpenXML4JRuntimeException | IllegalArgumentException broken) {
+      // the last one is what POI throws on addresses and numbers that are none
+      findings.add(broken(where, broken));
+    }
+    return List.of();
+  }
+
+  private static Problem broken(Where where, Exception broken) {
+    String message = String.valueOf(broken.getMessage());
+    if (message.contains("Zip bomb")) {
+      return Advice.zipBomb(where);
+    }
+    return message.contains("Strict OOXML")
+        ? Advice.strictWorkbook(where)
+        : Advice.brokenWorkbook(where);
+  }
+
+  /** What a file is, it says in its first bytes, whatever its name. */
+  private static boolean looksRight(Path file, Where where, Findings findings) throws IOException {
+    long size = Files.size(file);
+    if (size == 0 || size > Utf8.LARGEST) {
+      findings.add(size == 0 ? Advice.emptyFile(where) : Advice.tooLarge(where, size >> 20));
+      return false;
+    }
+    FileMagic magic = FileMagic.valueOf(file.toFile());
+    if (magic == FileMagic.OLE2) {
+      findings.add(isEncrypted(file) ? Advice.encrypted(where) : Advice.oldWorkbook(where));
+    } else if (magic != FileMagic.OOXML) {
+      findings.add(Advice.noWorkbook(where));
+    }
+    return magic == FileMagic.OOXML;
+  }
+
+  private static boolean isEncrypted(Path file) throws IOException {
+    try (POIFSFileSystem system = new POIFSFileSystem(file.toFile(), true)) {
+      return system.getRoot().hasEntryCaseInsensitive("EncryptedPackage");
+    }
+  }
+
+  private static List<Grid> sheets(Path file, Where where, Findings findings)
+      throws IOException, OpenXML4JException, SAXException, ParserConfigurationException {
+    try (OPCPackage contents = OPCPackage.open(file.toFile(), PackageAccess.READ)) {
+      XSSFReader reader = new XSSFReader(contents);
+      WorkbookParts parts = new WorkbookParts();
+      parse(reader.getWorkbookData(), parts);
+      SheetValues values =
+          new SheetValues(
+              new ReadOnlySharedStringsTable(contents, false),
+              Optional.ofNullable(reader.getStylesTable()),
+              parts.from1904());
+      List<Grid> grids = new ArrayList<>();
+      for (WorkbookParts.SheetPart sheet : parts.sheets()) {
+        Where sheetWhere = new Where(where.file(), sheet.name(), 0, "");
+        if (sheet.hidden()) {
+          findings.add(Advice.hiddenSheet(sheetWhere));
+        } else {
+          grids.add(grid(reader, sheet, sheetWhere, values));
+        }
+      }
+      return grids;
+    }
+  }
+
+  private static Grid grid(
+      XSSFReader reader, WorkbookParts.SheetPart sheet, Where where, SheetValues values)
+      throws IOException, OpenXML4JException, SAXException, ParserConfigurationException {
+    SheetHandler handler = new SheetHandler(values);
+    parse(reader.getSheet(sheet.relation()), handler);
+    return handler.grid(where);
+  }
+
+  private static void parse(InputStream part, DefaultHandler handler)
+      throws IOException, SAXException, ParserConfigurationException {
+    try (InputStream stream = part) {
+      XMLReader xml = XMLHelper.newXMLReader();
+      xml.setContentHandler(handler);
+      xml.parse(new InputSource(stream));
+    }
+  }
+}
