@@ -165,10 +165,11 @@ final class LotChecks {
     Optional<Place> place = state.place().flatMap(known.places()::find);
     boolean placeCounts =
         state.pot().isEmpty() || place.filter(p -> p.kind() == PlaceKind.FIELD_BED).isPresent();
-    Optional<String> ofPlace = placeCounts ? place.flatMap(Place::condition) : Optional.empty();
-    return ofPlace
-        .or(() -> state.pot().flatMap(known.pots()::find).flatMap(Pot::condition))
-        .orElse(species.usualCondition());
+    Optional<String> named =
+        placeCounts
+            ? place.flatMap(Place::condition)
+            : state.pot().flatMap(known.pots()::find).flatMap(Pot::condition);
+    return named.orElse(species.usualCondition());
   }
 
   private void checkSpacing(Row row, Lot lot, State state) {

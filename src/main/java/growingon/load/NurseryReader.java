@@ -68,7 +68,7 @@ final class NurseryReader {
         OffersTable.read(
             table(OffersTable.FORMAT), base.known, checks, stock.names(), planReader.isStated());
     Plan plan = planReader.read(planName, horizon, offers, findings);
-    StockChecks.check(base.known, stock, table(StockTable.FORMAT), offers, plan, findings);
+    StockChecks.check(stock, table(StockTable.FORMAT), findings);
     RowCount rows = RowCount.of(files.tables().all(), findings.problems());
     return new Loader.Reading(
         findings.hasErrors()

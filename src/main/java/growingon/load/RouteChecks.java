@@ -27,20 +27,10 @@ final class RouteChecks {
 
   static void check(List<StepRow> steps, Defined<Place> places, Hemisphere hemisphere) {
     RouteChecks checks = new RouteChecks(steps, places, hemisphere);
-    steps.forEach(checks::checkWindow);
     steps.forEach(checks::checkPotting);
     checks.checkOrder();
     checks.checkSort();
     checks.checkLifting();
-  }
-
-  private void checkWindow(StepRow each) {
-    When when = each.step.when();
-    if (each.step.toMonth().isPresent() && (when.recurs() || when instanceof When.Once)) {
-      each.row.fail(
-          RoutesTable.TO_MONTH,
-          where -> Advice.windowNotHere(where, each.row.cell(RoutesTable.TO_MONTH).shown()));
-    }
   }
 
   private void checkPotting(StepRow each) {

@@ -25,8 +25,7 @@ import java.util.Optional;
  * step                  name of the step, unique in its route
  * when                  arrival | March year 0 | 3 months after STEP (an earlier once-only step) |
  *                       every 3 years in March | March once trunk 40
- * to month              last month of a window over which hours and materials are spread; not for
- *                       steps that recur or wait for a trunk [none]
+ * to month              last month of a window over which hours and materials are spread [none]
  * minutes               of work [0]
  * pot                   it is potted into [none]
  * mix                   it is potted with; needs a pot [none]
@@ -44,7 +43,7 @@ final class RoutesTable {
   private static final String ROUTE = "route";
   private static final String STEP = "step";
   static final String WHEN = "when";
-  static final String TO_MONTH = "to month";
+  private static final String TO_MONTH = "to month";
   private static final String MINUTES = "minutes";
   static final String POT = "pot";
   private static final String MIX = "mix";

@@ -18,7 +18,6 @@ final class StepsDone {
   private final YearMonth arrived;
   private final Map<String, YearMonth> done = new HashMap<>();
   private YearMonth latest;
-  private int yearsLate;
 
   private StepsDone(YearMonth arrived) {
     this.arrived = arrived;
@@ -37,44 +36,34 @@ final class StepsDone {
     for (int i = 0; i < route.steps().size(); i++) {
       Step step = route.steps().get(i);
       if (!step.when().recurs()) {
-        Optional<YearMonth> month = monthOf(step.when());
-        if (month.isEmpty() || !month.get().isBefore(firstMonth)) {
+        Optional<YearMonth> due = due(step.when());
+        if (due.isEmpty() || !due.get().isBefore(firstMonth)) {
           return ahead;
         }
-        done.put(step.name(), month.get());
-        latest = month.get();
+        latest = due.get().isBefore(latest) ? latest : due.get();
+        done.put(step.name(), latest);
         ahead = i + 1;
       }
     }
     return ahead;
   }
 
-  /** When the step is done; empty if that depends on trunks. */
-  private Optional<YearMonth> monthOf(When when) {
+  /** When the step is due; empty if that depends on trunks. */
+  private Optional<YearMonth> due(When when) {
     if (when instanceof When.Arrival) {
       return Optional.of(arrived);
     }
     if (when instanceof When.After after) {
       return Optional.ofNullable(done.get(after.step()))
-          .map(month -> month.plusMonths(after.months()))
-          .map(month -> month.isBefore(latest) ? latest : month);
+          .map(month -> month.plusMonths(after.months()));
     }
-    return when instanceof When.InYear dated ? Optional.of(inYear(dated)) : Optional.empty();
+    return when instanceof When.InYear dated
+        ? Optional.of(first(dated.month()).plusYears(dated.year()))
+        : Optional.empty();
   }
 
-  /** A step that cannot be done by its month waits for the next one, and later ones move along. */
-  private YearMonth inYear(When.InYear dated) {
-    YearMonth month = next(dated.month(), arrived).plusYears(dated.year() + yearsLate);
-    if (month.isBefore(latest)) {
-      YearMonth next = next(dated.month(), latest);
-      yearsLate += next.getYear() - month.getYear();
-      return next;
-    }
-    return month;
-  }
-
-  private static YearMonth next(Month month, YearMonth from) {
-    int wait = Math.floorMod(month.getValue() - from.getMonthValue(), 12);
-    return from.plusMonths(wait);
+  /** The first such month on or after arrival. */
+  private YearMonth first(Month month) {
+    return arrived.plusMonths(Math.floorMod(month.getValue() - arrived.getMonthValue(), 12));
   }
 }

@@ -858,15 +858,6 @@ public final class Advice {
         "write the amount in that unit");
   }
 
-  public static Problem windowNotHere(Where where, String found) {
-    return error(
-        where,
-        Reason.CONTRADICTION,
-        "a step that recurs or waits for a trunk has no to month",
-        found,
-        "leave it empty");
-  }
-
   public static Problem arrivalTooLow(Where where, String above) {
     return error(
         where,
@@ -1132,16 +1123,6 @@ public final class Advice {
         "lots with different passports cannot be one: " + list(passports),
         found,
         "keep them as separate lots");
-  }
-
-  public static Problem noQuarantine(List<String> lots) {
-    return warning(
-        Where.NOWHERE,
-        Reason.MISSING,
-        "there is no quarantine place, so these lots stand among the others in their months apart: "
-            + list(lots),
-        "",
-        "add a place of the kind quarantine");
   }
 
   // Offers and plan
