@@ -155,18 +155,18 @@ record As<T>(
   /** A number under a % heading is in percent; 0.2 that the spreadsheet shows as 20 % is 20. */
   private static double percentOf(Cell cell, Spot spot) {
     if (cell instanceof Cell.Number number) {
-      return bare(number.percent() ? number.value() * 100 : number.value(), number, spot);
+      return number.percent() ? number.value() * 100 : bare(number.value(), cell, spot);
     }
     Amount amount = amount(cell, spot);
     if (!amount.before().isEmpty() || !Unit.PERCENT.accepts(amount.behind())) {
       throw new CellFault(where -> Advice.wrongUnit(where, cell.shown(), "%"));
     }
-    return amount.value();
+    return amount.behind().isEmpty() ? bare(amount.value(), cell, spot) : amount.value();
   }
 
   /** 0.8 under a % heading is 0.8 %, but may have been meant as 80 %. */
-  private static double bare(double percent, Cell.Number cell, Spot spot) {
-    if (!cell.percent() && percent > 0 && percent < 1) {
+  private static double bare(double percent, Cell cell, Spot spot) {
+    if (percent > 0 && percent < 1) {
       spot.remark(where -> Advice.smallPercent(where, cell.shown()));
     }
     return percent;

@@ -58,7 +58,9 @@ final class LotCells {
     boolean girthClass = row.has(GIRTH_FROM) || row.has(GIRTH_TO);
     long ways = Stream.of(mean, trunkClass, girthClass).filter(way -> way).count();
     if (ways == 0) {
-      row.fail(TRUNK, Advice::noTrunk);
+      if (!row.isStray()) {
+        row.fail(TRUNK, Advice::noTrunk);
+      }
       return Optional.empty();
     }
     if (ways > 1) {

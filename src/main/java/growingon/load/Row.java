@@ -97,6 +97,11 @@ final class Row {
     }
   }
 
+  /** Whether so much is missing that more about the row would be noise: a total or a remark. */
+  boolean isStray() {
+    return toldMissing.size() > 1;
+  }
+
   /** The row could not be had, which is reported: of these values nobody needs to hear more. */
   Row missesQuietly(String... headings) {
     toldMissing.addAll(List.of(headings));

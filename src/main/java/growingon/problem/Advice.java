@@ -11,7 +11,7 @@ import java.util.Optional;
  * shown as it stands in the input, but cut short, and without letters that are not seen.
  */
 public final class Advice {
-  private static final int LONGEST = 80;
+  private static final int LONGEST = 100;
 
   private Advice() {}
 
@@ -550,7 +550,7 @@ public final class Advice {
     return error(
         where,
         Reason.DUPLICATE,
-        "this is given already, as " + shown(there),
+        "this is given already" + (found.equals(there) ? "" : ", as " + shown(there)),
         found,
         "keep one of them, or rename it");
   }

@@ -1,0 +1,54 @@
+package growingon.load;
+
+import java.io.IOException;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.time.YearMonth;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Stream;
+
+/** A small invented nursery in test files, kept tidily. */
+final class SmallNursery {
+  static final YearMonth THIS_MONTH = YearMonth.of(2026, 11);
+
+  /** What is said of the tidy nursery. */
+  static final Set<String> USUAL =
+      Set.of("notice: nursery.json, line 4, key CHF: 1 CHF counts as 1.05 EUR");
+
+  private SmallNursery() {}
+
+  static Path resource(String name) {
+    try {
+      return Path.of(SmallNursery.class.getResource("/load/" + name).toURI());
+    } catch (URISyntaxException broken) {
+      throw new IllegalStateException(broken);
+    }
+  }
+
+  static void copyTidy(Path folder) throws IOException {
+    copy("tidy", folder);
+  }
+
+  static void copy(String name, Path folder) throws IOException {
+    try (Stream<Path> files = Files.list(resource(name))) {
+      for (Path file : files.toList()) {
+        Files.copy(file, folder.resolve(file.getFileName()), StandardCopyOption.REPLACE_EXISTING);
+      }
+    }
+  }
+
+  static Loader.Reading read(Path what) {
+    return Loader.read(what, new LoadOptions(THIS_MONTH));
+  }
+
+  /** Problems as "severity: sentence", without those of the tidy nursery. */
+  static List<String> problems(Path what) {
+    return read(what).findings().problems().stream()
+        .map(problem -> problem.severity() + ": " + problem)
+        .filter(sentence -> !USUAL.contains(sentence))
+        .toList();
+  }
+}
