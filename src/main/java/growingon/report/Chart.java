@@ -32,7 +32,10 @@ public record Chart(
     BARS,
     /** Lines over months. */
     LINES,
-    /** A small panel for each pair of needed and limit series, over months. */
+    /**
+     * A small panel for each group, over months: its values stacked, its limit as a line, and what
+     * lies over the limit in another colour. At most 30 groups are drawn.
+     */
     PANELS
   }
 
@@ -53,7 +56,10 @@ public record Chart(
    * @param role value, limit or line
    * @param values one for each category; NaN where there is none
    * @param group panel it belongs to in a PANELS chart, else empty
-   * @param colour index into the palette, the same for the same thing in every chart
+   * @param colour index into the palette, the same for the same thing in every chart: 0 blue, 1
+   *     orange, 2 green, 3 purple, 4 sky blue, 5 yellow, 6 vermilion, 7 black, then the same in a
+   *     lighter tint (8 to 15) and a darker shade (16 to 23). Vermilion is what lies over a limit;
+   *     keep it for that. A limit is drawn black whatever its colour
    */
   public record Series(String name, Role role, List<Double> values, String group, int colour) {
     public Series {

@@ -11,7 +11,8 @@ import java.util.Objects;
  *
  * @param name unique, lower case, words joined by hyphens: {@code bench-space}; the CSV file's name
  * @param title as shown
- * @param notes sentences that say how the figures came about, shown above the table
+ * @param notes sentences that say how the figures came about, shown above the table; below it if
+ *     there are more than three
  * @param columns left to right
  * @param rows top to bottom, a cell for every column
  */

@@ -1,0 +1,98 @@
+package growingon.write;
+
+import java.time.YearMonth;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.function.ToDoubleFunction;
+import java.util.regex.Pattern;
+
+/** Where labels stand along the time axis, chosen so that no two of them touch. */
+final class AxisMarks {
+  private static final Pattern MONTH = Pattern.compile("\\d{4}-(0[1-9]|1[0-2])");
+  private static final DateTimeFormatter MONTH_AND_YEAR =
+      DateTimeFormatter.ofPattern("MMM yyyy", Locale.ENGLISH);
+  private static final int[] STEPS = {1, 2, 3, 6, 12, 24, 60, 120, 240};
+  private static final double AIR = 1.3;
+  private static final int LONGEST_LABEL = 18;
+
+  /** A label and where it stands, in categories from the left edge of the axis. */
+  record Mark(double at, String label) {}
+
+  private AxisMarks() {}
+
+  /**
+   * Marks of an axis.
+   *
+   * @param categories ISO months or any labels
+   * @param room pixels a category has
+   * @param widthOf pixels a label takes
+   */
+  static List<Mark> of(List<String> categories, double room, ToDoubleFunction<String> widthOf) {
+    return areMonths(categories)
+        ? months(categories.stream().map(YearMonth::parse).toList(), room, widthOf)
+        : labels(categories.stream().map(AxisMarks::shorten).toList(), room, widthOf);
+  }
+
+  static boolean areMonths(List<String> categories) {
+    return categories.stream().allMatch(each -> MONTH.matcher(each).matches());
+  }
+
+  private static List<Mark> months(
+      List<YearMonth> months, double room, ToDoubleFunction<String> widthOf) {
+    double dated = widthOf.applyAsDouble("Mmm 2000") * AIR;
+    double yearly = widthOf.applyAsDouble("2000") * AIR;
+    for (int step : STEPS) {
+      if ((step < 12 ? dated : yearly) <= step * room) {
+        return everyMonths(months, step);
+      }
+    }
+    return List.of();
+  }
+
+  private static List<Mark> everyMonths(List<YearMonth> months, int step) {
+    List<Mark> marks = new ArrayList<>();
+    for (int i = 0; i < months.size(); i++) {
+      YearMonth month = months.get(i);
+      long sinceYearNought = month.getYear() * 12L + month.getMonthValue() - 1;
+      if (sinceYearNought % step == 0) {
+        marks.add(
+            step < 12
+                ? new Mark(i + 0.5, month.format(MONTH_AND_YEAR))
+                : new Mark(i, Integer.toString(month.getYear())));
+      }
+    }
+    return marks.isEmpty() && !months.isEmpty()
+        ? List.of(new Mark(0.5, months.get(0).format(MONTH_AND_YEAR)))
+        : marks;
+  }
+
+  private static List<Mark> labels(
+      List<String> labels, double room, ToDoubleFunction<String> widthOf) {
+    double[] widths = labels.stream().mapToDouble(widthOf).toArray();
+    int step = 1;
+    while (step < widths.length && touches(widths, step, room)) {
+      step++;
+    }
+    List<Mark> marks = new ArrayList<>();
+    for (int i = 0; i < widths.length; i += step) {
+      marks.add(new Mark(i + 0.5, labels.get(i)));
+    }
+    return marks;
+  }
+
+  /** Whether, with a label at every so many categories, some two neighbours would touch. */
+  private static boolean touches(double[] widths, int step, double room) {
+    for (int i = 0; i + step < widths.length; i += step) {
+      if ((widths[i] + widths[i + step]) / 2 * 1.15 > step * room) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static String shorten(String label) {
+    return label.length() <= LONGEST_LABEL ? label : label.substring(0, LONGEST_LABEL - 1) + "…";
+  }
+}

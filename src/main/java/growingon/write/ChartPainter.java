@@ -1,0 +1,166 @@
+package growingon.write;
+
+import growingon.report.Chart;
+import growingon.report.Chart.ChartKind;
+import growingon.report.Chart.Role;
+import growingon.report.Chart.Series;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.FontMetrics;
+import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.geom.Rectangle2D;
+import java.awt.image.BufferedImage;
+import java.util.ArrayList;
+import java.util.List;
+import org.jfree.chart.ui.RectangleInsets;
+
+/** Draws a chart as a picture of 1600 by 900 pixels (more for many panels), for 24 cm of paper. */
+final class ChartPainter {
+  static final int WIDTH = 1600;
+  static final int HEIGHT = 900;
+  static final int MARGIN = 24;
+  static final int HEAD = 148;
+  static final Font TITLE = new Font(Font.SANS_SERIF, Font.BOLD, 34);
+  static final Font TEXT = new Font(Font.SANS_SERIF, Font.PLAIN, 23);
+  static final Font SMALL = new Font(Font.SANS_SERIF, Font.PLAIN, 18);
+
+  private static final float LINE_WIDTH = 4;
+  private static final int WIDEST_BAR = 90;
+  private static final int MARKS_UP_TO = 24;
+
+  private ChartPainter() {}
+
+  static BufferedImage paint(Chart chart) {
+    int height = chart.kind() == ChartKind.PANELS ? PanelPainter.height(chart) : HEIGHT;
+    BufferedImage image = new BufferedImage(WIDTH, height, BufferedImage.TYPE_INT_RGB);
+    Graphics2D g2 = image.createGraphics();
+    try {
+      prepare(g2, height);
+      head(g2, chart);
+      body(g2, chart, new Rectangle2D.Double(0, HEAD, WIDTH, height - HEAD));
+    } finally {
+      g2.dispose();
+    }
+    return image;
+  }
+
+  private static void prepare(Graphics2D g2, int height) {
+    g2.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
+    g2.setRenderingHint(
+        RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+    g2.setRenderingHint(
+        RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+    g2.setPaint(Color.WHITE);
+    g2.fillRect(0, 0, WIDTH, height);
+  }
+
+  private static void head(Graphics2D g2, Chart chart) {
+    text(g2, chart.title(), TITLE, Palette.INK, 50);
+    text(g2, chart.subtitle(), TEXT, Palette.QUIET, 88);
+    text(g2, chart.unit(), TEXT, Palette.INK, 134);
+  }
+
+  private static void text(Graphics2D g2, String text, Font font, Color colour, int y) {
+    g2.setFont(font);
+    g2.setPaint(colour);
+    g2.drawString(EndLabels.shorten(text, g2.getFontMetrics(), WIDTH - 2 * MARGIN), MARGIN, y);
+  }
+
+  private static void body(Graphics2D g2, Chart chart, Rectangle2D where) {
+    if (!hasFigures(chart)) {
+      text(g2, "No figures.", TEXT, Palette.QUIET, HEAD + 60);
+    } else if (chart.kind() == ChartKind.PANELS) {
+      PanelPainter.paint(g2, chart, where);
+    } else {
+      single(g2, chart, where);
+    }
+  }
+
+  private static boolean hasFigures(Chart chart) {
+    return chart.series().stream()
+        .flatMap(each -> each.values().stream())
+        .anyMatch(Double::isFinite);
+  }
+
+  private static void single(Graphics2D g2, Chart chart, Rectangle2D where) {
+    List<Series> filled =
+        chart.kind() == ChartKind.LINES ? List.of() : with(chart.series(), Role.VALUE);
+    List<Block> blocks = blocks(chart, filled);
+    List<Series> lined = chart.series().stream().filter(each -> !filled.contains(each)).toList();
+    List<Curve> curves = curves(lined);
+    ChartPlot plot = new ChartPlot(chart.categories(), blocks, curves, TEXT);
+    boolean named = chart.series().size() > 1;
+    List<String> names = named ? chart.series().stream().map(Series::name).toList() : List.of();
+    FontMetrics metrics = g2.getFontMetrics(TEXT);
+    int right = MARGIN + Math.max(36, EndLabels.width(names, metrics));
+    Rectangle2D area = plot.draw(g2, where, new RectangleInsets(8, MARGIN - 8, 16, right));
+    if (named) {
+      labels(g2, area, plot, filled, blocks, lined, curves, chart.kind());
+    }
+  }
+
+  private static List<Block> blocks(Chart chart, List<Series> filled) {
+    int categories = chart.categories().size();
+    double bar = Math.min(0.38, WIDEST_BAR / (1200.0 / categories));
+    return switch (chart.kind()) {
+      case STACKED_AREAS -> Block.stacked(filled, categories, categories == 1 ? bar : 0.5);
+      case BARS -> Block.clustered(filled, categories, Math.max(bar, filled.size() > 1 ? 0.4 : 0));
+      default -> Block.stacked(filled, categories, bar);
+    };
+  }
+
+  private static List<Curve> curves(List<Series> lined) {
+    List<Curve> curves = new ArrayList<>();
+    int lines = 0;
+    for (Series each : lined) {
+      curves.add(
+          each.role() == Role.LIMIT
+              ? Curve.level(values(each), Palette.LIMIT, Palette.limitStroke(LINE_WIDTH))
+              : Curve.through(
+                  each, Palette.stroke(lines++, LINE_WIDTH), each.values().size() <= MARKS_UP_TO));
+    }
+    return curves;
+  }
+
+  private static void labels(
+      Graphics2D g2,
+      Rectangle2D area,
+      ChartPlot plot,
+      List<Series> filled,
+      List<Block> blocks,
+      List<Series> lined,
+      List<Curve> curves,
+      ChartKind kind) {
+    List<EndLabels.Label> labels = new ArrayList<>();
+    for (int i = 0; i < blocks.size(); i++) {
+      Block block = blocks.get(i);
+      double at =
+          kind == ChartKind.BARS ? area.getMinY() : plot.heightOf(block.middleAtEnd(), area);
+      labels.add(kind == ChartKind.BARS ? i : 0, label(filled.get(i), block, at));
+    }
+    for (int i = 0; i < curves.size(); i++) {
+      Curve curve = curves.get(i);
+      labels.add(
+          new EndLabels.Label(
+              lined.get(i).name(),
+              curve.colour(),
+              curve.stroke(),
+              plot.heightOf(curve.atEnd(), area),
+              Double.MAX_VALUE));
+    }
+    EndLabels.draw(g2, area, labels, TEXT);
+  }
+
+  private static EndLabels.Label label(Series series, Block block, double at) {
+    return new EndLabels.Label(series.name(), block.paint(), null, at, block.tallest());
+  }
+
+  static List<Series> with(List<Series> series, Role role) {
+    return series.stream().filter(each -> each.role() == role).toList();
+  }
+
+  static double[] values(Series series) {
+    return series.values().stream().mapToDouble(Double::doubleValue).toArray();
+  }
+}
