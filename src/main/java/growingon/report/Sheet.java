@@ -9,8 +9,8 @@ import java.util.Objects;
  * @param name sheet name, at most 31 characters
  * @param sentences shown at the top, as text
  * @param tables top to bottom
- * @param charts names of charts shown on the sheet: above its tables, or below a table of more than
- *     30 rows
+ * @param charts names of charts shown on the sheet: above its tables, or beside them if one has
+ *     more than 30 rows
  * @param portrait whether it prints upright; else A4 landscape
  */
 public record Sheet(

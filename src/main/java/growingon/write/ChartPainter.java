@@ -32,7 +32,7 @@ final class ChartPainter {
   private ChartPainter() {}
 
   static BufferedImage paint(Chart chart) {
-    int height = chart.kind() == ChartKind.PANELS ? PanelPainter.height(chart) : HEIGHT;
+    int height = height(chart);
     BufferedImage image = new BufferedImage(WIDTH, height, BufferedImage.TYPE_INT_RGB);
     Graphics2D g2 = image.createGraphics();
     try {
@@ -43,6 +43,11 @@ final class ChartPainter {
       g2.dispose();
     }
     return image;
+  }
+
+  /** Height of its picture in pixels. */
+  static int height(Chart chart) {
+    return chart.kind() == ChartKind.PANELS ? PanelPainter.height(chart) : HEIGHT;
   }
 
   private static void prepare(Graphics2D g2, int height) {

@@ -25,7 +25,7 @@ final class Palette {
     Color.BLACK
   };
   private static final float[][] DASHES = {
-    null, {14, 7}, {3, 6}, {14, 6, 3, 6}, {22, 6}, {8, 5, 3, 5, 3, 5}
+    null, {14, 7}, {5, 5}, {14, 6, 4, 6}, {22, 6}, {8, 5, 3, 5, 3, 5}
   };
 
   private Palette() {}

@@ -33,21 +33,22 @@ final class PanelPainter {
 
   static void paint(Graphics2D g2, Chart chart, Rectangle2D where) {
     Map<String, List<Series>> groups = groups(chart);
-    key(g2, chart, groups.size());
     int panels = Math.min(MOST, groups.size());
     int across = across(panels);
     int down = (panels + across - 1) / across;
     double width = (where.getWidth() - 2 * ChartPainter.MARGIN) / across;
     double height = (where.getHeight() - ChartPainter.MARGIN) / down;
     int place = 0;
+    boolean over = false;
     for (Map.Entry<String, List<Series>> group : groups.entrySet()) {
       if (place < panels) {
         double x = where.getX() + ChartPainter.MARGIN + place % across * width;
         double y = where.getY() + place / across * height;
-        panel(g2, chart, group, new Rectangle2D.Double(x, y, width - 14, height - 6));
+        over |= panel(g2, chart, group, new Rectangle2D.Double(x, y, width - 14, height - 6));
       }
       place++;
     }
+    key(g2, chart, groups.size(), over);
   }
 
   private static Map<String, List<Series>> groups(Chart chart) {
@@ -62,7 +63,8 @@ final class PanelPainter {
     return panels <= 1 ? 1 : panels <= 4 ? 2 : panels <= 9 ? 3 : panels <= 16 ? 4 : 5;
   }
 
-  private static void panel(
+  /** Draws a panel and says whether anything in it lies over its limit. */
+  private static boolean panel(
       Graphics2D g2, Chart chart, Map.Entry<String, List<Series>> group, Rectangle2D where) {
     int categories = chart.categories().size();
     List<Series> limits = ChartPainter.with(group.getValue(), Role.LIMIT);
@@ -82,6 +84,7 @@ final class PanelPainter {
             where.getWidth(),
             where.getHeight() - TITLE_HEIGHT);
     plot.draw(g2, below, new RectangleInsets(4, 0, 4, 24));
+    return over;
   }
 
   private static List<Curve> curves(List<Series> series) {
@@ -111,12 +114,12 @@ final class PanelPainter {
   }
 
   /** What the colours and the line mean, right of the unit. */
-  private static void key(Graphics2D g2, Chart chart, int groups) {
+  private static void key(Graphics2D g2, Chart chart, int groups, boolean over) {
     Map<String, EndLabels.Label> labels = new LinkedHashMap<>();
     for (Series each : chart.series()) {
       labels.putIfAbsent(each.name(), sample(each));
     }
-    if (!ChartPainter.with(chart.series(), Role.LIMIT).isEmpty()) {
+    if (over) {
       labels.put("over", new EndLabels.Label("over the limit", HATCHED, null, 0, 0));
     }
     g2.setFont(ChartPainter.TEXT);

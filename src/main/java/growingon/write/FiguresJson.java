@@ -1,0 +1,184 @@
+package growingon.write;
+
+import com.fasterxml.jackson.core.JsonFactory;
+import com.fasterxml.jackson.core.JsonGenerator;
+import com.fasterxml.jackson.core.StreamWriteFeature;
+import growingon.report.Chart;
+import growingon.report.Chart.Series;
+import growingon.report.Column;
+import growingon.report.Plants;
+import growingon.report.Report;
+import growingon.report.Sheet;
+import growingon.report.Table;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Writes figures.json: every table and every chart by name, in the order of the report, at full
+ * precision.
+ *
+ * <pre>{@code
+ * { "made by": "growing-on planner",
+ *   "plan", "nursery", "currency": text, "first month": "2026-11",
+ *   "sheets": [ { "name", "sentences": [text], "tables": [name], "charts": [name] } ],
+ *   "tables": { NAME: { "title", "notes": [text],
+ *       "columns": [ { "key", "heading", "unit", "kind", "total": true or false } ],
+ *       "rows": [ [a value for each column] ] } },
+ *   "charts": { NAME: { "title", "subtitle", "kind", "unit", "categories": [month or label],
+ *       "series": [ { "name", "role", "group", "colour", "values": [a number a category] } ] } } }
+ * }</pre>
+ *
+ * <p>Values: text, months as "2027-03", numbers with the fewest digits that read back as the same
+ * number; plants are the expected number, not rounded; shares are 0 to 1; null where there is
+ * nothing. Units: money in the plan's currency without VAT; the rest as the column or chart says.
+ */
+final class FiguresJson {
+  /** The value by which a folder is known as a report of this program. */
+  static final String MADE_BY = "growing-on planner";
+
+  private final JsonGenerator out;
+
+  private FiguresJson(JsonGenerator out) {
+    this.out = out;
+  }
+
+  static byte[] bytes(Report report) throws IOException {
+    JsonFactory factory =
+        JsonFactory.builder().enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER).build();
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 16);
+    try (JsonGenerator out = factory.createGenerator(bytes)) {
+      out.setPrettyPrinter(new RowsOnLines());
+      new FiguresJson(out).report(report);
+      out.writeRaw('\n');
+    }
+    return bytes.toByteArray();
+  }
+
+  private void report(Report report) throws IOException {
+    out.writeStartObject();
+    out.writeStringField("made by", MADE_BY);
+    out.writeStringField("plan", report.plan());
+    out.writeStringField("nursery", report.nursery());
+    out.writeStringField("currency", report.currency());
+    out.writeStringField("first month", report.firstMonth());
+    out.writeArrayFieldStart("sheets");
+    for (Sheet sheet : report.sheets()) {
+      sheet(sheet);
+    }
+    out.writeEndArray();
+    out.writeObjectFieldStart("tables");
+    for (Table table : ReportFiles.tables(report)) {
+      table(table);
+    }
+    out.writeEndObject();
+    out.writeObjectFieldStart("charts");
+    for (Chart chart : report.charts()) {
+      chart(chart);
+    }
+    out.writeEndObject();
+    out.writeEndObject();
+  }
+
+  private void sheet(Sheet sheet) throws IOException {
+    out.writeStartObject();
+    out.writeStringField("name", sheet.name());
+    texts("sentences", sheet.sentences());
+    texts("tables", sheet.tables().stream().map(Table::name).toList());
+    texts("charts", sheet.charts());
+    out.writeEndObject();
+  }
+
+  private void table(Table table) throws IOException {
+    out.writeObjectFieldStart(table.name());
+    out.writeStringField("title", table.title());
+    texts("notes", table.notes());
+    out.writeArrayFieldStart("columns");
+    for (Column column : table.columns()) {
+      column(column);
+    }
+    out.writeEndArray();
+    out.writeArrayFieldStart("rows");
+    for (List<Object> row : table.rows()) {
+      values(row);
+    }
+    out.writeEndArray();
+    out.writeEndObject();
+  }
+
+  private void column(Column column) throws IOException {
+    out.writeStartObject();
+    out.writeStringField("key", column.key());
+    out.writeStringField("heading", column.heading());
+    out.writeStringField("unit", column.unit());
+    out.writeStringField("kind", word(column.kind()));
+    out.writeBooleanField("total", column.total());
+    out.writeEndObject();
+  }
+
+  private void chart(Chart chart) throws IOException {
+    out.writeObjectFieldStart(chart.name());
+    out.writeStringField("title", chart.title());
+    out.writeStringField("subtitle", chart.subtitle());
+    out.writeStringField("kind", word(chart.kind()));
+    out.writeStringField("unit", chart.unit());
+    texts("categories", chart.categories());
+    out.writeArrayFieldStart("series");
+    for (Series series : chart.series()) {
+      series(series);
+    }
+    out.writeEndArray();
+    out.writeEndObject();
+  }
+
+  private void series(Series series) throws IOException {
+    out.writeStartObject();
+    out.writeStringField("name", series.name());
+    out.writeStringField("role", word(series.role()));
+    out.writeStringField("group", series.group());
+    out.writeNumberField("colour", series.colour());
+    out.writeFieldName("values");
+    values(series.values());
+    out.writeEndObject();
+  }
+
+  private void texts(String name, List<String> texts) throws IOException {
+    out.writeFieldName(name);
+    values(texts);
+  }
+
+  private void values(List<?> values) throws IOException {
+    out.writeStartArray();
+    for (Object value : values) {
+      value(value);
+    }
+    out.writeEndArray();
+  }
+
+  private void value(Object value) throws IOException {
+    if (value instanceof Plants plants) {
+      number(plants.exact());
+    } else if (value instanceof Number number) {
+      number(number.doubleValue());
+    } else if (value == null) {
+      out.writeNull();
+    } else {
+      out.writeString(value.toString());
+    }
+  }
+
+  private void number(double number) throws IOException {
+    if (!Double.isFinite(number)) {
+      out.writeNull();
+    } else if (Numbers.isWhole(number)) {
+      out.writeNumber((long) number);
+    } else {
+      out.writeNumber(number);
+    }
+  }
+
+  private static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+}

@@ -1,0 +1,36 @@
+package growingon.write;
+
+import com.fasterxml.jackson.core.io.NumberOutput;
+import growingon.report.Plants;
+import java.math.BigDecimal;
+import java.util.OptionalDouble;
+
+/** Numbers of cells, and how they are spelt in text files. */
+final class Numbers {
+  private static final double EXACT_WHOLE = 1e15;
+
+  private Numbers() {}
+
+  /** The number a cell shows in the workbook: plants whole; empty for text, months and gaps. */
+  static OptionalDouble shown(Object cell) {
+    if (cell instanceof Plants plants) {
+      return OptionalDouble.of(plants.whole());
+    }
+    if (cell instanceof Number number && Double.isFinite(number.doubleValue())) {
+      return OptionalDouble.of(number.doubleValue());
+    }
+    return OptionalDouble.empty();
+  }
+
+  /** Whether a number is whole and small enough to be spelt as one without loss. */
+  static boolean isWhole(double number) {
+    return number == Math.rint(number) && Math.abs(number) < EXACT_WHOLE;
+  }
+
+  /** Fewest digits that read back as the same number, never in powers of ten. */
+  static String plain(double number) {
+    return isWhole(number)
+        ? Long.toString((long) number)
+        : new BigDecimal(NumberOutput.toString(number, true)).toPlainString();
+  }
+}

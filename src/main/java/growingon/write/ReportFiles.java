@@ -1,0 +1,140 @@
+package growingon.write;
+
+import growingon.report.Chart;
+import growingon.report.Report;
+import growingon.report.Sheet;
+import growingon.report.Table;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.concurrent.Callable;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * Writes the files of a report into an empty folder. Charts are drawn by other threads while this
+ * one writes the workbook; the bytes do not depend on which is first.
+ */
+final class ReportFiles {
+  private static final int THREADS = 2;
+  private static final Pattern NAME = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
+
+  private ReportFiles() {}
+
+  static void write(Report report, Path folder) throws IOException {
+    check(report);
+    Path charts = Files.createDirectory(folder.resolve("charts"));
+    Path tables = Files.createDirectory(folder.resolve("tables"));
+    ExecutorService workers = Executors.newFixedThreadPool(THREADS, ReportFiles::daemon);
+    try {
+      Map<String, Future<byte[]>> drawn = new LinkedHashMap<>();
+      for (Chart chart : report.charts()) {
+        Path file = charts.resolve(chart.name() + ".png");
+        drawn.put(chart.name(), workers.submit(() -> save(file, draw(chart))));
+      }
+      List<Future<byte[]>> texts = texts(report, folder, tables, workers);
+      byte[] workbook = WorkbookWriter.write(report, name -> get(drawn.get(name)));
+      Files.write(folder.resolve("plan.xlsx"), workbook);
+      for (Future<byte[]> each : concat(drawn.values(), texts)) {
+        get(each);
+      }
+    } finally {
+      workers.shutdownNow();
+    }
+  }
+
+  /** Every table of the report once, those of the sheets first. */
+  static List<Table> tables(Report report) {
+    return Stream.concat(
+            report.sheets().stream().flatMap(sheet -> sheet.tables().stream()),
+            report.extra().stream())
+        .distinct()
+        .toList();
+  }
+
+  /** A report that breaks these rules is a fault of the program, not of the input. */
+  private static void check(Report report) {
+    checkNames(report.charts().stream().map(Chart::name).toList());
+    checkNames(tables(report).stream().map(Table::name).toList());
+    Set<String> charts = new HashSet<>(report.charts().stream().map(Chart::name).toList());
+    for (Sheet sheet : report.sheets()) {
+      if (!charts.containsAll(sheet.charts())) {
+        throw new IllegalArgumentException(
+            "sheet " + sheet.name() + " names a chart that is not there: " + sheet.charts());
+      }
+    }
+  }
+
+  private static void checkNames(List<String> names) {
+    Set<String> seen = new HashSet<>();
+    for (String name : names) {
+      if (!NAME.matcher(name).matches() || !seen.add(name)) {
+        throw new IllegalArgumentException("not a name, or given twice: " + name);
+      }
+    }
+  }
+
+  private static List<Future<byte[]>> texts(
+      Report report, Path folder, Path tables, ExecutorService workers) {
+    List<Future<byte[]>> texts = new ArrayList<>();
+    texts.add(submit(workers, folder.resolve("figures.json"), () -> FiguresJson.bytes(report)));
+    texts.add(submit(workers, folder.resolve("problems.txt"), () -> ProblemsText.bytes(report)));
+    for (Table table : tables(report)) {
+      Path file = tables.resolve(table.name() + ".csv");
+      texts.add(submit(workers, file, () -> CsvTables.bytes(table)));
+    }
+    return texts;
+  }
+
+  private static Future<byte[]> submit(
+      ExecutorService workers, Path file, Callable<byte[]> content) {
+    return workers.submit(() -> save(file, content.call()));
+  }
+
+  private static byte[] draw(Chart chart) throws IOException {
+    return PngPicture.encode(ChartPainter.paint(chart));
+  }
+
+  private static byte[] save(Path file, byte[] bytes) throws IOException {
+    Files.write(file, bytes);
+    return bytes;
+  }
+
+  private static <T> List<T> concat(Iterable<T> some, List<T> others) {
+    List<T> all = new ArrayList<>();
+    some.forEach(all::add);
+    all.addAll(others);
+    return all;
+  }
+
+  private static byte[] get(Future<byte[]> future) throws IOException {
+    try {
+      return future.get();
+    } catch (InterruptedException interrupted) {
+      Thread.currentThread().interrupt();
+      throw new IOException("writing the report was interrupted", interrupted);
+    } catch (ExecutionException failed) {
+      if (failed.getCause() instanceof IOException cause) {
+        throw cause;
+      }
+      throw new IllegalStateException("a file of the report could not be made", failed.getCause());
+    }
+  }
+
+  /** A thread that does not keep the program alive. */
+  private static Thread daemon(Runnable work) {
+    Thread thread = new Thread(work, "report-writer");
+    thread.setDaemon(true);
+    return thread;
+  }
+}

@@ -1,0 +1,81 @@
+package growingon.write;
+
+import java.util.regex.Pattern;
+
+/** Text from the input, made safe for the files it goes to. */
+final class SafeText {
+  /** Most characters a spreadsheet cell holds. */
+  static final int MOST_IN_CELL = 32_767;
+
+  private static final String CUT = " … (cut)";
+  private static final char REPLACEMENT = '\uFFFD';
+  private static final Pattern CHARACTER_CODE = Pattern.compile("_(?=x[0-9A-Fa-f]{4}_)");
+
+  private SafeText() {}
+
+  /**
+   * Whether a spreadsheet might take the text for a formula: it begins with = + - @ or, where a
+   * program drops white space in front of these, with a tab or a line break.
+   */
+  static boolean looksLikeFormula(String text) {
+    return !text.isEmpty() && "=+-@\t\r\n".indexOf(text.charAt(0)) >= 0;
+  }
+
+  /** Whether the text is too long for a cell. */
+  static boolean isTooLong(String text) {
+    return forCell(text).endsWith(CUT) && !text.endsWith(CUT);
+  }
+
+  /**
+   * Text as a workbook can hold it: no characters that XML forbids, nothing that reads as a coded
+   * character, no more than a cell holds.
+   */
+  static String forCell(String text) {
+    String clean = CHARACTER_CODE.matcher(forXml(text)).replaceAll("_x005F_");
+    if (clean.length() <= MOST_IN_CELL) {
+      return clean;
+    }
+    int end = MOST_IN_CELL - CUT.length();
+    boolean splitsPair = Character.isHighSurrogate(clean.charAt(end - 1));
+    return clean.substring(0, splitsPair ? end - 1 : end) + CUT;
+  }
+
+  /** Text with each character that XML 1.0 forbids replaced. */
+  static String forXml(String text) {
+    return isLegal(text) ? text : replaceIllegal(text);
+  }
+
+  /**
+   * Text as a CSV cell: one that a spreadsheet might take for a formula gets an apostrophe in
+   * front, which shows it as text.
+   */
+  static String forCsv(String text) {
+    return looksLikeFormula(text) ? "'" + text : text;
+  }
+
+  private static boolean isLegal(String text) {
+    for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
+      if (!isLegal(text.codePointAt(i))) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static boolean isLegal(int point) {
+    return point == '\t'
+        || point == '\n'
+        || point == '\r'
+        || (point >= 0x20 && point <= 0xD7FF)
+        || (point >= 0xE000 && point <= 0xFFFD)
+        || point >= 0x10000;
+  }
+
+  private static String replaceIllegal(String text) {
+    StringBuilder clean = new StringBuilder(text.length());
+    text.codePoints()
+        .map(point -> isLegal(point) ? point : REPLACEMENT)
+        .forEach(clean::appendCodePoint);
+    return clean.toString();
+  }
+}

@@ -1,0 +1,224 @@
+package growingon.write;
+
+import growingon.report.Column;
+import growingon.report.Kind;
+import growingon.report.Plants;
+import growingon.report.Sheet;
+import growingon.report.Table;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/** Decisions about a sheet that are made before its first row is written. */
+final class SheetLayout {
+  /** Characters of a column that nobody set. */
+  static final double USUAL_WIDTH = 9;
+
+  private static final double LONG_TEXT_WIDTH = 62;
+  private static final double TEXT_WIDTH = 42;
+  private static final double LEAST_WIDTH = 6;
+  private static final double ROOM_FOR_ARROW = 2.5;
+  private static final double PADDING = 1.5;
+  private static final double MONTH_WIDTH = 9;
+  private static final double SHED_SCALE = 1.2;
+
+  /** Bold, but a little smaller than the rows. */
+  private static final double HEADING_SCALE = 1.02;
+
+  private static final int CHARTS_ABOVE_UP_TO = 30;
+  private static final int NOTES_ABOVE_UP_TO = 3;
+
+  private final Sheet sheet;
+  private final List<Table> tables;
+  private final double[] widths;
+
+  SheetLayout(Sheet sheet) {
+    this.sheet = sheet;
+    this.tables = sheet.tables().stream().filter(each -> !each.rows().isEmpty()).toList();
+    this.widths = widths();
+  }
+
+  /** Tables that have rows. */
+  List<Table> tables() {
+    return tables;
+  }
+
+  /** The table that gets the filter: the largest, the first of equals; null if there is none. */
+  Table filtered() {
+    return tables.stream()
+        .max(Comparator.comparingInt((Table each) -> each.rows().size()))
+        .orElse(null);
+  }
+
+  /**
+   * The first table, if its heading serves for the filtered table too: only then may it stay in
+   * sight while scrolling and be repeated on each printed page.
+   */
+  Table headed() {
+    if (tables.isEmpty()) {
+      return null;
+    }
+    Table first = tables.get(0);
+    return first.columns().equals(filtered().columns()) ? first : null;
+  }
+
+  /** Whether charts stand above the tables: unless that would push a long table out of sight. */
+  boolean chartsAbove() {
+    return tables.stream().allMatch(each -> each.rows().size() <= CHARTS_ABOVE_UP_TO);
+  }
+
+  static boolean notesAbove(Table table) {
+    return table.notes().size() <= NOTES_ABOVE_UP_TO;
+  }
+
+  /** Whether a table is read and written on in the shed, and so printed larger. */
+  static boolean isForTheShed(Table table) {
+    return table.columns().stream().anyMatch(each -> each.kind() == Kind.TO_FILL);
+  }
+
+  /** How much larger a table is set than others. */
+  static double scale(Table table) {
+    return isForTheShed(table) ? SHED_SCALE : 1;
+  }
+
+  /** Whether a column begins further in, because numbers end right before it. */
+  static boolean isIndented(Table table, int column) {
+    return column > 0
+        && !hasNumbers(table.columns().get(column).kind())
+        && hasNumbers(table.columns().get(column - 1).kind());
+  }
+
+  /** Width of a column in characters. */
+  double width(int column) {
+    return column < widths.length ? widths[column] : USUAL_WIDTH;
+  }
+
+  int columns() {
+    return widths.length;
+  }
+
+  /** Width of the columns from the first to this one, both included. */
+  double widthTo(int column) {
+    double width = 0;
+    for (int i = 0; i <= column; i++) {
+      width += width(i);
+    }
+    return width;
+  }
+
+  /** Last column over which a sentence runs, so that it fills about the width of the page. */
+  int lastColumnOfText() {
+    double page = textWidth();
+    int column = 0;
+    while (widthTo(column) < page
+        && (column < widths.length - 1 || widthTo(column) < page * 0.75)) {
+      column++;
+    }
+    return column;
+  }
+
+  private double textWidth() {
+    return sheet.portrait() ? 92 : 120;
+  }
+
+  private double[] widths() {
+    int most = tables.stream().mapToInt(each -> each.columns().size()).max().orElse(0);
+    if (most == 0) {
+      return new double[] {textWidth()};
+    }
+    double[] widest = new double[most];
+    for (Table table : tables) {
+      for (int i = 0; i < table.columns().size(); i++) {
+        widest[i] = Math.max(widest[i], width(table, i));
+      }
+    }
+    return widest;
+  }
+
+  private double width(Table table, int index) {
+    Column column = table.columns().get(index);
+    double scale = scale(table);
+    if (column.width() > 0) {
+      return column.width() * scale;
+    }
+    double content = content(table, index) + PADDING + (isIndented(table, index) ? 1.5 : 0);
+    return Math.max(LEAST_WIDTH, Math.max(content, heading(column))) * scale;
+  }
+
+  /** The longest word fits, and no heading takes more than three lines. */
+  private static double heading(Column column) {
+    String text = column.headingWithUnit();
+    double third = TextSize.width(text) / 3 + 2;
+    return Math.max(TextSize.longestWord(text), third) * HEADING_SCALE + ROOM_FOR_ARROW;
+  }
+
+  private static double content(Table table, int index) {
+    Column column = table.columns().get(index);
+    double widest = 0;
+    double sum = 0;
+    for (List<Object> row : table.rows()) {
+      Object cell = row.get(index);
+      sum += column.total() ? Numbers.shown(cell).orElse(0) : 0;
+      widest = Math.max(widest, textWidth(cell));
+    }
+    double most = column.kind() == Kind.LONG_TEXT ? LONG_TEXT_WIDTH : TEXT_WIDTH;
+    double indent = 0.7;
+    double number =
+        hasNumbers(column.kind())
+            ? ColumnFormat.of(column, table.rows(), index).characters(sum) + indent
+            : 0;
+    return Math.max(Math.min(widest, most), number);
+  }
+
+  static boolean hasNumbers(Kind kind) {
+    return switch (kind) {
+      case TEXT, LONG_TEXT, MONTH, TO_FILL -> false;
+      default -> true;
+    };
+  }
+
+  private static double textWidth(Object cell) {
+    if (cell instanceof YearMonth) {
+      return MONTH_WIDTH;
+    }
+    return cell instanceof String text && !text.isEmpty() ? TextSize.width(text) : 0;
+  }
+
+  /** Lines that the tallest cell of a row takes. */
+  int lines(Table table, List<Object> row) {
+    int lines = 1;
+    for (int i = 0; i < row.size(); i++) {
+      if (row.get(i) instanceof String text) {
+        lines = Math.max(lines, TextSize.lines(text, width(i) / scale(table) - PADDING));
+      }
+    }
+    return lines;
+  }
+
+  /** Lines that the tallest heading of a table takes. */
+  int headingLines(Table table) {
+    int lines = 1;
+    for (int i = 0; i < table.columns().size(); i++) {
+      String text = table.columns().get(i).headingWithUnit();
+      lines = Math.max(lines, TextSize.lines(text, width(i) / scale(table) / HEADING_SCALE - 0.3));
+    }
+    return lines;
+  }
+
+  /** Rows that begin a group: the value of the first column changes, and some value repeats. */
+  static List<Boolean> groupStarts(Table table) {
+    List<Boolean> starts = new ArrayList<>();
+    Object before = null;
+    int groups = 0;
+    for (List<Object> row : table.rows()) {
+      Object first = row.get(0) instanceof Plants ? null : row.get(0);
+      boolean starting = !starts.isEmpty() && first != null && !first.equals(before);
+      groups += starting ? 1 : 0;
+      starts.add(starting);
+      before = first == null ? before : first;
+    }
+    boolean repeats = groups + 1 < table.rows().size();
+    return repeats ? starts : starts.stream().map(each -> false).toList();
+  }
+}

@@ -1,0 +1,91 @@
+package growingon.write;
+
+import java.io.BufferedWriter;
+import java.io.ByteArrayInputStream;
+import java.io.ByteArrayOutputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.util.Date;
+import java.util.Optional;
+import java.util.zip.Deflater;
+import org.apache.commons.compress.archivers.zip.Zip64Mode;
+import org.apache.commons.compress.archivers.zip.ZipArchiveEntry;
+import org.apache.commons.compress.archivers.zip.ZipArchiveOutputStream;
+import org.apache.poi.ooxml.POIXMLProperties;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
+import org.apache.poi.xssf.streaming.SheetDataWriter;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/**
+ * A workbook whose bytes depend on its content only, not on when or where it is written, and that
+ * leaves no temporary files behind. Rows are streamed: a workbook held as XML objects takes more
+ * than twice the time.
+ */
+final class SteadyWorkbook extends SXSSFWorkbook {
+  private static final int QUICK = 4;
+  private static final int ROWS_HELD = 50;
+  private static final LocalDateTime EPOCH = LocalDateTime.of(2000, 1, 1, 0, 0);
+
+  SteadyWorkbook(String title) {
+    super(new XSSFWorkbook(), ROWS_HELD, false, false);
+    POIXMLProperties.CoreProperties core = getXSSFWorkbook().getProperties().getCoreProperties();
+    core.setCreator("growing-on planner");
+    core.setTitle(SafeText.forXml(title));
+    core.getUnderlyingProperties()
+        .setCreatedProperty(Optional.of(Date.from(EPOCH.toInstant(ZoneOffset.UTC))));
+  }
+
+  byte[] bytes() throws IOException {
+    ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 18);
+    writeAvoidingTempFiles(bytes);
+    return bytes.toByteArray();
+  }
+
+  @Override
+  protected SheetDataWriter createSheetDataWriter() throws IOException {
+    return new MemoryWriter(new ByteArrayOutputStream(1 << 15));
+  }
+
+  @Override
+  protected ZipArchiveOutputStream createArchiveOutputStream(OutputStream out) {
+    ZipArchiveOutputStream zip = new SteadyZip(out);
+    zip.setUseZip64(Zip64Mode.AsNeeded);
+    return zip;
+  }
+
+  /** Zip entries with one fixed time, the same in every time zone. */
+  private static final class SteadyZip extends ZipArchiveOutputStream {
+    SteadyZip(OutputStream out) {
+      super(out);
+    }
+
+    @Override
+    public void putArchiveEntry(ZipArchiveEntry entry) throws IOException {
+      entry.setTime(EPOCH.atZone(ZoneId.systemDefault()).toInstant().toEpochMilli());
+      boolean packed = entry.getName().endsWith(".png");
+      setLevel(packed ? Deflater.NO_COMPRESSION : QUICK);
+      super.putArchiveEntry(entry);
+    }
+  }
+
+  /** Rows of a sheet, kept in memory as they will be zipped. */
+  private static final class MemoryWriter extends SheetDataWriter {
+    private final ByteArrayOutputStream bytes;
+
+    MemoryWriter(ByteArrayOutputStream bytes) throws IOException {
+      super(new BufferedWriter(new OutputStreamWriter(bytes, StandardCharsets.UTF_8)));
+      this.bytes = bytes;
+    }
+
+    @Override
+    public InputStream getWorksheetXMLInputStream() {
+      return new ByteArrayInputStream(bytes.toByteArray());
+    }
+  }
+}

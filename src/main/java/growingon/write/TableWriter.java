@@ -1,0 +1,174 @@
+package growingon.write;
+
+import growingon.report.Column;
+import growingon.report.Kind;
+import growingon.report.Table;
+import growingon.write.CellStyles.Content;
+import growingon.write.CellStyles.Look;
+import growingon.write.CellStyles.Part;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
+import org.apache.poi.ss.usermodel.Cell;
+import org.apache.poi.ss.usermodel.Row;
+import org.apache.poi.ss.util.CellReference;
+
+/** Writes one table: heading, rows, and live totals. */
+final class TableWriter {
+  private static final double LINE = 13;
+  private static final double SHED_ROW = 23;
+  private static final double TALLEST_ROW = 409;
+
+  private final Table table;
+  private final SheetLayout layout;
+  private final CellStyles styles;
+  private final DoubleFunction<Row> newRow;
+  private final List<ColumnFormat> formats = new ArrayList<>();
+  private final boolean large;
+  private boolean cut;
+
+  /**
+   * A writer.
+   *
+   * @param newRow gives the next row of the sheet, of a height in points
+   */
+  TableWriter(Table table, SheetLayout layout, CellStyles styles, DoubleFunction<Row> newRow) {
+    this.table = table;
+    this.layout = layout;
+    this.styles = styles;
+    this.newRow = newRow;
+    this.large = SheetLayout.isForTheShed(table);
+    for (int i = 0; i < table.columns().size(); i++) {
+      formats.add(ColumnFormat.of(table.columns().get(i), table.rows(), i));
+    }
+  }
+
+  void heading() {
+    double line = LINE * SheetLayout.scale(table);
+    Row row = newRow.apply(layout.headingLines(table) * line + 5);
+    for (int i = 0; i < table.columns().size(); i++) {
+      Column column = table.columns().get(i);
+      Content content = SheetLayout.hasNumbers(column.kind()) ? Content.NUMBER : Content.TEXT;
+      put(row, i, Part.HEADING, content, column.headingWithUnit());
+    }
+  }
+
+  void body() {
+    List<Boolean> starts = SheetLayout.groupStarts(table);
+    for (int i = 0; i < table.rows().size(); i++) {
+      List<Object> cells = table.rows().get(i);
+      Part part = starts.get(i) ? Part.FIRST_OF_GROUP : Part.BODY;
+      Row row = newRow.apply(height(cells));
+      for (int c = 0; c < cells.size(); c++) {
+        put(row, c, part, cells.get(c));
+      }
+    }
+  }
+
+  private double height(List<Object> cells) {
+    double lines = layout.lines(table, cells) * LINE * SheetLayout.scale(table) + 3;
+    return Math.min(TALLEST_ROW, large ? Math.max(SHED_ROW, lines) : lines);
+  }
+
+  /**
+   * Totals that follow the filter, with the value they have without one.
+   *
+   * @param first first row of the body, counted from 0
+   * @param last last row of the body
+   */
+  void totals(int first, int last) {
+    if (!table.hasTotals()) {
+      return;
+    }
+    Row row = newRow.apply(large ? SHED_ROW : LINE + 4);
+    for (int i = 0; i < table.columns().size(); i++) {
+      if (table.columns().get(i).total()) {
+        total(row, i, first, last);
+      } else {
+        put(row, i, Part.TOTAL, Content.TEXT, i == 0 ? "Total" : "");
+      }
+    }
+  }
+
+  private void total(Row row, int column, int first, int last) {
+    int index = column;
+    double sum =
+        table.rows().stream().mapToDouble(cells -> Numbers.shown(cells.get(index)).orElse(0)).sum();
+    String letter = CellReference.convertNumToColString(column);
+    Cell cell = row.createCell(column);
+    cell.setCellFormula("SUBTOTAL(109,%s%d:%s%d)".formatted(letter, first + 1, letter, last + 1));
+    cell.setCellValue(sum);
+    cell.setCellStyle(
+        styles.of(
+            new Look(
+                Part.TOTAL,
+                Content.NUMBER,
+                formats.get(column).of(sum),
+                false,
+                false,
+                large,
+                false)));
+  }
+
+  private void put(Row row, int column, Part part, Object value) {
+    Kind kind = table.columns().get(column).kind();
+    OptionalDouble number = Numbers.shown(value);
+    if (number.isPresent()) {
+      number(row, column, part, number.getAsDouble());
+    } else if (value instanceof YearMonth month) {
+      month(row, column, part, month);
+    } else {
+      String text = value instanceof String given ? given : "";
+      put(row, column, part, content(kind, column, text), text);
+    }
+  }
+
+  private Content content(Kind kind, int column, String text) {
+    if (kind == Kind.TO_FILL) {
+      return Content.BOX;
+    }
+    boolean wraps = kind == Kind.LONG_TEXT || TextSize.width(text) > layout.width(column) - 1;
+    return wraps ? Content.WRAPPED : Content.TEXT;
+  }
+
+  private void number(Row row, int column, Part part, double value) {
+    boolean marked = table.columns().get(column).flags(value);
+    Cell cell = row.createCell(column);
+    cell.setCellValue(value);
+    cell.setCellStyle(
+        styles.of(
+            new Look(
+                part, Content.NUMBER, formats.get(column).of(value), marked, false, large, false)));
+  }
+
+  private void month(Row row, int column, Part part, YearMonth month) {
+    Cell cell = row.createCell(column);
+    cell.setCellValue(month.atDay(1));
+    cell.setCellStyle(
+        styles.of(
+            new Look(
+                part, Content.TEXT, ColumnFormat.MONTH, false, false, large, indented(column))));
+  }
+
+  private void put(Row row, int column, Part part, Content content, String text) {
+    Cell cell = row.createCell(column);
+    boolean quoted = SafeText.looksLikeFormula(text);
+    cell.setCellStyle(
+        styles.of(new Look(part, content, "", false, quoted, large, indented(column))));
+    if (!text.isEmpty()) {
+      cut |= SafeText.isTooLong(text);
+      cell.setCellValue(SafeText.forCell(text));
+    }
+  }
+
+  private boolean indented(int column) {
+    return SheetLayout.isIndented(table, column);
+  }
+
+  /** Whether a text was cut because a cell cannot hold it. */
+  boolean hasCut() {
+    return cut;
+  }
+}
