@@ -17,6 +17,7 @@ import growingon.project.Work;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
 
 /**
  * The accounts of a projection.
@@ -135,6 +136,12 @@ public record Accounts(
         .filter(each -> each.lot().name().equals(name))
         .findFirst()
         .orElseThrow(() -> new IllegalArgumentException("no lot " + name));
+  }
+
+  /** Index of the highest grade of a lot's ladder that has a list price; empty if none has. */
+  public OptionalInt topPricedGrade(Lot lot) {
+    int grade = new ListPrices(projection.scenario().nursery()).topPriced(lot);
+    return grade < 0 ? OptionalInt.empty() : OptionalInt.of(grade);
   }
 
   /** List price of all plants unsold at the end that have a grade, kept ones apart. */

@@ -1,0 +1,122 @@
+package growingon.report;
+
+import growingon.money.BoughtLot;
+import growingon.money.BoughtLot.Bargain;
+import growingon.money.BoughtLot.Overflow;
+import growingon.nursery.Horizon;
+import growingon.nursery.Lot;
+import java.time.YearMonth;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalInt;
+
+/** The lots bought within the plan: the nursery with each against the nursery without it. */
+final class BoughtLots {
+  private BoughtLots() {}
+
+  static Table table(Context context) {
+    String currency = context.inputs().scenario().nursery().settings().currency();
+    Rows rows = new Rows();
+    context.bought().forEach(each -> rows.add(row(context, each)));
+    return new Table(
+        "bought-lots", "Lots bought: does each pay", notes(), columns(currency), rows.list());
+  }
+
+  private static List<String> notes() {
+    return List.of(
+        "Gain: present value of the whole nursery's cash with the lot less that without it, so what"
+            + " it crowds out counts; both plans are run in full.",
+        "Most to pay, fewest usable (firsts and seconds in 100) and least price (mean of all its"
+            + " sales) are the values at which the gain is nil, each with all else as planned. "
+            + CashWords.NO_VAT);
+  }
+
+  private static List<Column> columns(String currency) {
+    return List.of(
+        Rows.lot(),
+        Column.of("species", "species", "", Kind.TEXT),
+        Column.of("plants", "plants", "", Kind.COUNT),
+        Column.summed("landed", "cost landed", currency, Kind.MONEY),
+        Column.of("gain", "gain", currency, Kind.MONEY),
+        Column.of("return_rate", "rate of return", "", Kind.TEXT),
+        Column.of("money_back", "money back", "", Kind.MONTH),
+        Column.of("price", "price asked", currency, Kind.MONEY_EACH),
+        Column.of("most_to_pay", "most to pay", currency, Kind.MONEY_EACH),
+        Column.of("usable", "usable expected", "in 100", Kind.NUMBER),
+        Column.of("fewest_usable", "fewest usable", "in 100", Kind.COUNT),
+        Column.of("mean_price", "mean price expected", currency, Kind.MONEY_EACH),
+        Column.of("least_price", "least mean price", currency, Kind.MONEY_EACH),
+        Column.of("overflow", "more space needed", "m²", Kind.SQUARE_METRES),
+        Column.of("hours_short", "more hours needed", "hours", Kind.HOURS),
+        Column.of("verdict", "verdict", "", Kind.LONG_TEXT));
+  }
+
+  private static List<Object> row(Context context, BoughtLot bought) {
+    Lot lot = bought.lot();
+    Bargain bargain = bought.bargain();
+    BoughtWords words = new BoughtWords(context, bought);
+    return Arrays.asList(
+        lot.name(),
+        lot.species(),
+        lot.quantity(),
+        bought.landed(),
+        bought.presentValue(),
+        CashWords.rates(bought.ratesOfReturn()),
+        month(context, bought.payback()),
+        lot.purchase().get().unitPrice(),
+        bargain.mostEach().isPresent() ? bargain.mostEach().getAsDouble() : null,
+        100 * BoughtWords.usable(lot),
+        bargain.fewestUsable().isPresent() ? bargain.fewestUsable().getAsInt() : null,
+        Rows.number(bargain.averagePrice()),
+        Rows.number(bargain.leastPrice().orElse(Double.NaN)),
+        mostOverflow(context, bought),
+        Arrays.stream(bought.hoursShort()).sum(),
+        verdict(words));
+  }
+
+  private static YearMonth month(Context context, OptionalInt offset) {
+    Horizon horizon = context.accounts().projection().horizon();
+    return offset.isPresent() ? horizon.month(offset.getAsInt()) : null;
+  }
+
+  /** Most square metres over capacity that it adds in any month, all places together. */
+  private static Double mostOverflow(Context context, BoughtLot bought) {
+    if (context.inputs().scenario().nursery().places().isEmpty()) {
+      return null;
+    }
+    double[] byMonth = new double[bought.flows().length];
+    for (Overflow each : bought.overflows()) {
+      byMonth[each.month()] += each.m2();
+    }
+    return Arrays.stream(byMonth).max().orElse(0);
+  }
+
+  private static String verdict(BoughtWords words) {
+    String pays = words.pays() ? "pays" : "does not pay";
+    return words.space().isEmpty() ? pays : pays + ", with " + Phrases.list(words.space());
+  }
+
+  /** Cash with the lot less cash without it, month by month. */
+  static Table flows(Context context) {
+    String currency = context.inputs().scenario().nursery().settings().currency();
+    Horizon horizon = context.accounts().projection().horizon();
+    Rows rows = new Rows();
+    for (BoughtLot each : context.bought()) {
+      double sum = 0;
+      for (int month = 0; month < each.flows().length; month++) {
+        sum += each.flows()[month];
+        rows.add(each.lot().name(), horizon.month(month), each.flows()[month], sum);
+      }
+    }
+    return new Table(
+        "bought-lot-flows",
+        "Lots bought: cash with the lot less cash without it",
+        List.of(CashWords.NO_VAT),
+        List.of(
+            Rows.lot(),
+            Rows.month(),
+            Column.of("flow", "in less out", currency, Kind.MONEY),
+            Column.of("cumulative", "since the start", currency, Kind.MONEY)),
+        rows.list());
+  }
+}

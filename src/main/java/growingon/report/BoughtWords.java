@@ -1,0 +1,188 @@
+package growingon.report;
+
+import growingon.money.Accounts;
+import growingon.money.BoughtLot;
+import growingon.money.BoughtLot.Bargain;
+import growingon.money.BoughtLot.Overflow;
+import growingon.money.LotAccount;
+import growingon.nursery.Horizon;
+import growingon.nursery.Lot;
+import growingon.nursery.Settings;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** What is said about a bought lot: whether it pays, why, and how far one may go. */
+final class BoughtWords {
+  private static final double HALF_A_CENT = 0.005;
+  private static final int PLACES_NAMED = 3;
+
+  private final Accounts accounts;
+  private final Horizon horizon;
+  private final Settings settings;
+  private final String currency;
+  private final BoughtLot bought;
+  private final LotAccount account;
+
+  BoughtWords(Context context, BoughtLot bought) {
+    this.accounts = context.accounts();
+    this.horizon = accounts.projection().horizon();
+    this.settings = context.inputs().scenario().nursery().settings();
+    this.currency = settings.currency();
+    this.bought = bought;
+    this.account = accounts.lot(bought.lot().name());
+  }
+
+  boolean pays() {
+    return bought.presentValue() >= -HALF_A_CENT;
+  }
+
+  /** Whether it pays, with the reason, the figures to bargain with, and the room it takes. */
+  String summary() {
+    return String.join(" ", verdict(), reason(), bargain(), needs());
+  }
+
+  private String verdict() {
+    Lot lot = bought.lot();
+    double value = bought.presentValue();
+    return "%s (%s %s, %s landed) %s: with it the nursery has %s %s than without it%s; %s."
+        .formatted(
+            Phrases.sentence(lot.name()),
+            Labels.whole(lot.quantity()),
+            lot.species(),
+            money(bought.landed()),
+            pays() ? "pays" : "does not pay",
+            money(Math.abs(value)),
+            pays() ? "more" : "less",
+            today(),
+            CashWords.payback(bought.payback(), horizon));
+  }
+
+  private String today() {
+    return settings.discountRate() == 0
+        ? ""
+        : ", in today's money at %s a year".formatted(Phrases.rate(settings.discountRate()));
+  }
+
+  private String reason() {
+    String reason =
+        "It sells %s for %s and costs %s with pots, work and space"
+            .formatted(
+                Phrases.plants(account.sold()), money(account.sales()), money(account.costs()));
+    double unsold = account.standing() - account.kept();
+    return Math.round(unsold) == 0
+        ? reason + "."
+        : "%s; %s unsold at the end, worth %s at list."
+            .formatted(reason, Phrases.plants(unsold), money(account.unsoldAtList()));
+  }
+
+  private String bargain() {
+    return "%s; %s must be usable (%s expected); %s."
+        .formatted(
+            mostEach(), fewestUsable(), Labels.whole(100 * usable(bought.lot())), leastPrice());
+  }
+
+  static double usable(Lot lot) {
+    return lot.quality().first() + lot.quality().second();
+  }
+
+  private String mostEach() {
+    Bargain bargain = bought.bargain();
+    String asked = Phrases.each(currency, bought.lot().purchase().get().unitPrice());
+    return bargain.mostEach().isPresent()
+        ? "The most you can pay is %s each (%s asked)"
+            .formatted(Phrases.each(currency, bargain.mostEach().getAsDouble()), asked)
+        : "Even as a gift it would not pay (%s each asked)".formatted(asked);
+  }
+
+  private String fewestUsable() {
+    Bargain bargain = bought.bargain();
+    return bargain.fewestUsable().isPresent()
+        ? "at least " + bargain.fewestUsable().getAsInt() + " in 100"
+        : "more than 100 in 100";
+  }
+
+  private String leastPrice() {
+    Bargain bargain = bought.bargain();
+    if (bargain.leastPrice().isEmpty() || Double.isNaN(bargain.averagePrice())) {
+      return "none of its plants is sold within the plan";
+    }
+    return "a plant must fetch %s on average (%s expected)"
+        .formatted(
+            Phrases.each(currency, Math.max(0, bargain.leastPrice().getAsDouble())),
+            Phrases.each(currency, bargain.averagePrice()));
+  }
+
+  private String needs() {
+    List<String> needs = new ArrayList<>(space());
+    List<Spell> hours = hoursShort();
+    if (!hours.isEmpty()) {
+      Spell worst = Spell.worst(hours);
+      needs.add(
+          "up to %s more a month (%s)"
+              .formatted(Phrases.hours(worst.most()), Phrases.month(horizon, worst.worst())));
+    }
+    String only = pays() ? "It pays only with " : "It also needs ";
+    return needs.isEmpty()
+        ? "It needs no more space or hours than there are."
+        : only + Phrases.list(needs) + ".";
+  }
+
+  private List<Spell> hoursShort() {
+    double[] hours = bought.hoursShort();
+    return Spell.of(hours.length, month -> hours[month]);
+  }
+
+  /** 60.0 m² more in Nov–Mar in Cold tunnel. */
+  List<String> space() {
+    List<String> needs = new ArrayList<>();
+    overflows()
+        .forEach(
+            (place, months) -> {
+              double most = months.stream().mapToDouble(Overflow::m2).max().getAsDouble();
+              List<Integer> when =
+                  months.stream().map(each -> horizon.month(each.month()).getMonthValue()).toList();
+              String where = place.isEmpty() ? "for lots without a place" : "in " + place;
+              needs.add(
+                  "%s more %s, %s"
+                      .formatted(Phrases.squareMetres(most), where, Phrases.calendarSpan(when)));
+            });
+    return needs.size() > PLACES_NAMED
+        ? List.of(needs.get(0), "more space in " + (needs.size() - 1) + " other places")
+        : needs;
+  }
+
+  private Map<String, List<Overflow>> overflows() {
+    Map<String, List<Overflow>> byPlace = new LinkedHashMap<>();
+    if (accounts.projection().scenario().nursery().places().isEmpty()) {
+      return byPlace;
+    }
+    for (Overflow each : bought.overflows()) {
+      if (each.m2() > Phrases.NEGLIGIBLE) {
+        byPlace.computeIfAbsent(each.place(), name -> new ArrayList<>()).add(each);
+      }
+    }
+    return byPlace;
+  }
+
+  private String money(double amount) {
+    return Phrases.money(currency, amount);
+  }
+
+  /** The line for the terminal. */
+  String headline() {
+    Bargain bargain = bought.bargain();
+    String most =
+        bargain.mostEach().isPresent()
+            ? "you can pay " + Phrases.each(currency, bargain.mostEach().getAsDouble()) + " each"
+            : "not even a gift would pay";
+    return "%s %s: %s %s; %s."
+        .formatted(
+            Phrases.sentence(bought.lot().name()),
+            pays() ? "pays" : "does not pay",
+            money(Math.abs(bought.presentValue())),
+            pays() ? "gained" : "lost",
+            most);
+  }
+}

@@ -1,0 +1,156 @@
+package growingon.report;
+
+import growingon.money.CashFlow;
+import growingon.money.CashItem;
+import growingon.money.Reconciliation;
+import growingon.nursery.Horizon;
+import growingon.nursery.Settings;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/** Cash by season and month, and the way from the lots' accounts to it. */
+final class CashSheet {
+  private final Context context;
+  private final CashFlow cash;
+  private final Horizon horizon;
+  private final Settings settings;
+  private final String currency;
+  private final List<CashItem> items;
+
+  private CashSheet(Context context) {
+    this.context = context;
+    this.cash = context.accounts().cash();
+    this.horizon = context.accounts().projection().horizon();
+    this.settings = context.inputs().scenario().nursery().settings();
+    this.currency = settings.currency();
+    this.items = Arrays.stream(CashItem.values()).filter(this::isUsed).toList();
+  }
+
+  private boolean isUsed(CashItem item) {
+    for (int month = 0; month < cash.months(); month++) {
+      if (cash.get(item, month) != 0) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  static Sheet of(Context context) {
+    CashSheet sheet = new CashSheet(context);
+    List<Table> tables = List.of(sheet.seasons(), sheet.months(), sheet.reconciliation());
+    return new Sheet("Cash", new CashWords(context).sheet(), tables, List.of(), false);
+  }
+
+  private Column money(String key, String heading) {
+    return Column.summed(key, heading, currency, Kind.MONEY);
+  }
+
+  private List<Column> columns(Column when, Column... last) {
+    List<Column> columns = new ArrayList<>(List.of(when));
+    for (CashItem item : items) {
+      columns.add(money(item.name().toLowerCase(Locale.ENGLISH), item.toString()));
+    }
+    columns.add(Columns.belowNil(money("net", "in less out")));
+    columns.addAll(List.of(last));
+    return columns;
+  }
+
+  private Column balance(String key, String heading) {
+    return Columns.belowNil(Column.of(key, heading, currency, Kind.MONEY));
+  }
+
+  private Table seasons() {
+    double[] balances = cash.balances();
+    Rows rows = new Rows();
+    for (int season = 0; season < horizon.seasons(); season++) {
+      int first = horizon.seasonFirst(season);
+      int last = horizon.seasonLast(season);
+      List<Object> row = new ArrayList<>(List.of(horizon.seasonLabel(season)));
+      items.forEach(item -> row.add(sum(item, first, last)));
+      row.add(Arrays.stream(CashItem.values()).mapToDouble(item -> sum(item, first, last)).sum());
+      row.add(balances[last]);
+      row.add(Arrays.stream(balances, first, last + 1).min().getAsDouble());
+      rows.add(row);
+    }
+    return new Table(
+        "cash-by-season",
+        "Cash by season",
+        List.of(
+            "Money is counted in the month in which it moves: plants on arrival, pots, substrate and"
+                + " materials in whole packs in the month of need, hours at %s each of which %s are"
+                    .formatted(
+                        Phrases.each(currency, settings.hourlyRate()),
+                        Phrases.percent(settings.paidShare()))
+                + " paid in cash, places whether used or not.",
+            "Lines that are nil throughout are left out. Out is shown below nil."),
+        columns(
+            Rows.season(),
+            balance("balance", "cash at its end"),
+            balance("lowest", "lowest month end")),
+        rows.list());
+  }
+
+  private double sum(CashItem item, int first, int last) {
+    double sum = 0;
+    for (int month = first; month <= last; month++) {
+      sum += cash.get(item, month);
+    }
+    return sum;
+  }
+
+  private Table months() {
+    double[] balances = cash.balances();
+    Rows rows = new Rows();
+    for (int month = 0; month < cash.months(); month++) {
+      List<Object> row = new ArrayList<>(List.of(horizon.month(month)));
+      for (CashItem item : items) {
+        row.add(sum(item, month, month));
+      }
+      row.add(cash.net(month));
+      row.add(balances[month]);
+      rows.add(row);
+    }
+    String opening = Phrases.money(currency, cash.opening());
+    return new Table(
+        "cash",
+        "Cash by month",
+        List.of("The plan opens with " + opening + ", as the settings say. " + CashWords.NO_VAT),
+        columns(Rows.month(), balance("balance", "cash at its end")),
+        rows.list());
+  }
+
+  private Table reconciliation() {
+    Reconciliation lines = context.accounts().reconciliation();
+    Rows rows = new Rows();
+    rows.add(
+        "results of all lots",
+        lines.lots(),
+        "sales less plants, pots, substrate, materials, all hours, care and the place charge");
+    rows.add(
+        "space not used",
+        lines.spaceNotUsed(),
+        "cost of places that no lot carries; above nil where lots stand over capacity");
+    rows.add(
+        "packs and stock on hand",
+        lines.packsAndStock(),
+        "lots pay for what they use, cash for whole packs: stock built up or drawn down");
+    rows.add(
+        "hours not paid in cash",
+        lines.hoursNotPaid(),
+        "lots are charged all hours, cash pays the share of the settings");
+    rows.add("other cash", lines.otherCash(), "what no lot causes");
+    return new Table(
+        "lots-to-cash",
+        "From the lots' accounts to the nursery's cash",
+        List.of(
+            "The total is the change of cash over the plan, %s, to the cent."
+                .formatted(Phrases.each(currency, lines.cash()))),
+        List.of(
+            Column.of("line", "line", "", Kind.TEXT),
+            money("amount", "amount"),
+            Column.of("why", "what it is", "", Kind.LONG_TEXT)),
+        rows.list());
+  }
+}

@@ -1,0 +1,123 @@
+package growingon.report;
+
+import growingon.money.Accounts;
+import growingon.money.CashFlow;
+import growingon.money.Finance;
+import growingon.money.LotAccount;
+import growingon.nursery.Horizon;
+import growingon.nursery.Settings;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalInt;
+
+/** What is said about cash. */
+final class CashWords {
+  static final String NO_VAT = "All amounts are without VAT, in prices of the first month.";
+
+  private final Accounts accounts;
+  private final CashFlow cash;
+  private final Horizon horizon;
+  private final Settings settings;
+  private final String currency;
+
+  CashWords(Context context) {
+    this.accounts = context.accounts();
+    this.cash = accounts.cash();
+    this.horizon = accounts.projection().horizon();
+    this.settings = context.inputs().scenario().nursery().settings();
+    this.currency = settings.currency();
+  }
+
+  /** The lowest month, the limit, where it starts and ends. */
+  String summary() {
+    double[] balances = cash.balances();
+    int lowest = cash.lowestMonth();
+    return "Cash is lowest at the end of %s, at %s%s; the plan opens with %s and ends with %s."
+        .formatted(
+            Phrases.month(horizon, lowest),
+            money(balances[lowest]),
+            belowLimit(balances),
+            money(cash.opening()),
+            money(balances[balances.length - 1]));
+  }
+
+  private String belowLimit(double[] balances) {
+    if (settings.lowestCash().isEmpty()) {
+      return "";
+    }
+    double limit = settings.lowestCash().getAsDouble();
+    List<Spell> below = Spell.of(balances.length, month -> limit - balances[month]);
+    return below.isEmpty()
+        ? ", never below the %s allowed".formatted(money(limit))
+        : ", below the %s allowed %s".formatted(money(limit), Shortage.when(below, horizon));
+  }
+
+  /** What stands at the top of the Cash sheet. */
+  List<String> sheet() {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(summary());
+    sentences.add(value());
+    sentences.add(unsold());
+    sentences.add(NO_VAT);
+    return sentences;
+  }
+
+  private String value() {
+    double[] flows = accounts.flowsWithHorizonValue();
+    return "Net present value of the plan %s at %s a year; internal rate of return %s; %s."
+        .formatted(
+            money(accounts.presentValue()),
+            Phrases.rate(settings.discountRate()),
+            rates(Finance.ratesOfReturn(flows)),
+            payback(Finance.payback(flows), horizon));
+  }
+
+  /** 8.7 % a year, none, or several with their values. */
+  static String rates(List<Double> rates) {
+    if (rates.isEmpty()) {
+      return "none";
+    }
+    List<String> all = rates.stream().map(Phrases::rate).toList();
+    return all.size() == 1
+        ? all.get(0) + " a year"
+        : "several (" + Phrases.list(all) + " a year), so it says nothing by itself";
+  }
+
+  static String payback(OptionalInt month, Horizon horizon) {
+    return month.isPresent()
+        ? "the money is back in " + Phrases.month(horizon, month.getAsInt())
+        : "the money is not back within the plan";
+  }
+
+  /** N plants unsold at the end, worth X at list. */
+  String unsold() {
+    double plants = accounts.lots().stream().mapToDouble(lot -> lot.standing() - lot.kept()).sum();
+    double kept = accounts.lots().stream().mapToDouble(LotAccount::kept).sum();
+    double share = accounts.projection().scenario().plan().horizonValueShare();
+    String valued =
+        share == 0
+            ? "not counted in the value of the plan"
+            : "counted at %s of that in its last month".formatted(Phrases.percent(share));
+    return "%s unsold at the end, worth %s at list, %s%s."
+        .formatted(
+            Phrases.plants(plants),
+            money(accounts.unsoldAtList()),
+            valued,
+            Math.round(kept) == 0 ? "" : "; " + Labels.whole(kept) + " more are kept");
+  }
+
+  private String money(double amount) {
+    return Phrases.money(currency, amount);
+  }
+
+  /** The line for the terminal. */
+  String headline() {
+    double[] balances = cash.balances();
+    int lowest = cash.lowestMonth();
+    return "Cash: lowest %s at the end of %s; %s at the end of the plan."
+        .formatted(
+            money(balances[lowest]),
+            Phrases.month(horizon, lowest),
+            money(balances[balances.length - 1]));
+  }
+}

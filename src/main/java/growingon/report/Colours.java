@@ -1,0 +1,28 @@
+package growingon.report;
+
+/**
+ * Which palette colour a thing has, the same in every chart. The palette has eight colours, then
+ * the same lighter, then darker; the last of each eight is black or grey and kept for the rest.
+ */
+final class Colours {
+  /** Grey: what has no grade yet, or all the rest. */
+  static final int REST = 15;
+
+  /** Black: plants never for sale. */
+  static final int KEPT = 7;
+
+  /** Sky blue: square metres needed. */
+  static final int SPACE = 4;
+
+  /** Blue: cash. */
+  static final int CASH = 0;
+
+  private static final int COLOURED = 7;
+
+  private Colours() {}
+
+  /** Colour of the n-th thing of a kind, 0 = first. */
+  static int of(int n) {
+    return n / COLOURED * (COLOURED + 1) + n % COLOURED;
+  }
+}

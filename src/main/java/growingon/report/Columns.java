@@ -1,0 +1,16 @@
+package growingon.report;
+
+/** Columns whose values above or below nil the reader should see at once. */
+final class Columns {
+  private Columns() {}
+
+  /** What is too much or short: space, hours. */
+  static Column aboveNil(Column column) {
+    return column;
+  }
+
+  /** What should not fall below nil: cash, a result, room left. */
+  static Column belowNil(Column column) {
+    return column;
+  }
+}

@@ -1,0 +1,53 @@
+package growingon.report;
+
+import growingon.nursery.Grade;
+import growingon.nursery.Ladder;
+import growingon.nursery.Nursery;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Every grade of every ladder in one order, with what it is called and its colour. */
+final class Grades {
+  /**
+   * A grade.
+   *
+   * @param ladder name of its ladder
+   * @param index its index on it, 0 = lowest
+   * @param label as shown: its name, with the ladder's where two ladders have a grade of that name
+   * @param colour the same in every chart
+   */
+  record Named(String ladder, int index, String label, int colour) {}
+
+  private final List<Named> all = new ArrayList<>();
+
+  Grades(Nursery nursery) {
+    List<String> names =
+        nursery.ladders().values().stream()
+            .flatMap(ladder -> ladder.grades().stream())
+            .map(Grade::name)
+            .toList();
+    for (Ladder ladder : nursery.ladders().values()) {
+      for (int index = 0; index < ladder.grades().size(); index++) {
+        String name = ladder.grades().get(index).name();
+        boolean alone = names.indexOf(name) == names.lastIndexOf(name);
+        String label = alone ? name : ladder.name() + ", " + name;
+        all.add(new Named(ladder.name(), index, label, Colours.of(all.size())));
+      }
+    }
+  }
+
+  /** All of them, ladder by ladder, lowest first. */
+  List<Named> all() {
+    return all;
+  }
+
+  /** Place of a grade in {@link #all}. */
+  int indexOf(String ladder, int grade) {
+    for (int i = 0; i < all.size(); i++) {
+      if (all.get(i).ladder().equals(ladder) && all.get(i).index() == grade) {
+        return i;
+      }
+    }
+    throw new IllegalArgumentException("no grade " + grade + " on ladder " + ladder);
+  }
+}

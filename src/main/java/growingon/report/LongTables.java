@@ -1,0 +1,134 @@
+package growingon.report;
+
+import growingon.nursery.Horizon;
+import growingon.project.LotHistory;
+import growingon.project.Sale;
+import growingon.project.Stood;
+import growingon.project.Use;
+import java.util.ArrayList;
+import java.util.List;
+
+/** The long series that go to the tables and to figures.json but on no sheet. */
+final class LongTables {
+  private static final String PRECISION = "Expected plants at full precision, not rounded.";
+
+  private LongTables() {}
+
+  static List<Table> of(Context context) {
+    List<Table> tables = new ArrayList<>();
+    tables.add(lotMonths(context));
+    tables.add(lotUses(context));
+    tables.add(salesLines(context));
+    tables.add(HoursSheet.lines(context));
+    if (!context.inputs().scenario().nursery().places().isEmpty()) {
+      tables.add(BenchSpaceSheet.placeMonths(context));
+    }
+    if (!context.bought().isEmpty()) {
+      tables.add(BoughtLots.flows(context));
+    }
+    return tables;
+  }
+
+  private static Table lotMonths(Context context) {
+    Horizon horizon = context.accounts().projection().horizon();
+    Rows rows = new Rows();
+    for (LotHistory lot : context.accounts().projection().lots()) {
+      for (int month = lot.start(); month < lot.months(); month++) {
+        Stood stood = lot.stood(month);
+        rows.add(
+            lot.lot().name(),
+            horizon.month(month),
+            lot.standing(month),
+            lot.died(month),
+            lot.culled(month),
+            lot.sold(month),
+            stood == null ? null : Rows.text(stood.place()),
+            stood == null ? null : stood.m2(),
+            stood == null ? null : stood.weight().kg());
+      }
+    }
+    return new Table(
+        "lot-months",
+        "Every lot in every month",
+        List.of(
+            PRECISION
+                + " Standing is at the end of the month; place, square metres and weight are read"
+                + " after the month's work, before its losses and sales."),
+        List.of(
+            Rows.lot(),
+            Rows.month(),
+            Column.of("standing", "standing", "", Kind.NUMBER),
+            Column.of("died", "died", "", Kind.NUMBER),
+            Column.of("culled", "culled", "", Kind.NUMBER),
+            Column.of("sold", "sold", "", Kind.NUMBER),
+            Rows.place(),
+            Column.of("m2", "space", "m²", Kind.SQUARE_METRES),
+            Column.of("kg_each", "weight of one plant", "kg", Kind.KG)),
+        rows.list());
+  }
+
+  private static Table lotUses(Context context) {
+    Horizon horizon = context.accounts().projection().horizon();
+    Rows rows = new Rows();
+    for (LotHistory lot : context.accounts().projection().lots()) {
+      for (Use use : lot.uses()) {
+        double price = context.accounts().supplies().item(use.kind(), use.item()).unitPrice();
+        rows.add(
+            lot.lot().name(),
+            horizon.month(use.month()),
+            use.item(),
+            use.amount(),
+            context.accounts().supplies().item(use.kind(), use.item()).unit(),
+            use.amount() * price);
+      }
+    }
+    String currency = context.inputs().scenario().nursery().settings().currency();
+    return new Table(
+        "lot-uses",
+        "What every lot uses, month by month",
+        List.of("Substrate in loose litres with waste; cost at the price of one unit."),
+        List.of(
+            Rows.lot(),
+            Rows.month(),
+            Column.of("item", "item", "", Kind.TEXT),
+            Column.of("amount", "amount", "", Kind.NUMBER),
+            Column.of("unit", "unit", "", Kind.TEXT),
+            Column.summed("cost", "cost", currency, Kind.MONEY)),
+        rows.list());
+  }
+
+  private static Table salesLines(Context context) {
+    Horizon horizon = context.accounts().projection().horizon();
+    Rows rows = new Rows();
+    for (LotHistory lot : context.accounts().projection().lots()) {
+      for (Sale sale : lot.sales()) {
+        rows.add(
+            horizon.month(sale.month()),
+            Rows.season(horizon, sale.month()),
+            lot.lot().name(),
+            lot.lot().species(),
+            lot.grades().get(sale.grade()).name(),
+            sale.quality().toString(),
+            sale.row() + 1,
+            sale.units(),
+            sale.money());
+      }
+    }
+    String currency = context.inputs().scenario().nursery().settings().currency();
+    return new Table(
+        "sales-lines",
+        "Every sale expected",
+        List.of(PRECISION + " Row: of the demand table, 1 for its first. " + CashWords.NO_VAT),
+        List.of(
+            Rows.month(),
+            Rows.season(),
+            Rows.lot(),
+            Column.of("species", "species", "", Kind.TEXT),
+            Column.of("grade", "grade", "", Kind.TEXT),
+            Column.of("quality", "quality", "", Kind.TEXT),
+            Column.of("row", "demand row", "", Kind.COUNT),
+            Column.summed("units", "plants", "", Kind.NUMBER),
+            Column.summed("money", "received", currency, Kind.MONEY)),
+        rows.list());
+  }
+}

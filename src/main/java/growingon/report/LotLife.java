@@ -1,0 +1,288 @@
+package growingon.report;
+
+import growingon.nursery.Horizon;
+import growingon.nursery.Lot;
+import growingon.nursery.Purchase;
+import growingon.nursery.Trunks;
+import growingon.project.Happening;
+import growingon.project.LotHistory;
+import growingon.project.Reached;
+import growingon.project.Sale;
+import growingon.project.SeasonStock;
+import growingon.project.Stood;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** The line of life of one lot: what happens to it, in order of time. */
+final class LotLife {
+  /**
+   * One event.
+   *
+   * @param month offset of its month
+   * @param order place within the month: arrival, work, moves, grades, season end
+   * @param event one or two words
+   * @param what what happened
+   * @param plants plants it concerns, or that stand afterwards
+   * @param place where the lot stands afterwards, empty without a place
+   * @param hours hours of work; NaN where none are asked for
+   * @param received money received; NaN where none is asked for
+   */
+  record Event(
+      int month,
+      int order,
+      String event,
+      String what,
+      double plants,
+      String place,
+      double hours,
+      double received) {}
+
+  private final LotHistory lot;
+  private final Horizon horizon;
+  private final String currency;
+  private final List<Event> events = new ArrayList<>();
+
+  private LotLife(LotHistory lot, Horizon horizon, String currency) {
+    this.lot = lot;
+    this.horizon = horizon;
+    this.currency = currency;
+  }
+
+  static List<Event> of(LotHistory lot, Horizon horizon, String currency) {
+    LotLife life = new LotLife(lot, horizon, currency);
+    if (lot.start() >= lot.months()) {
+      return List.of();
+    }
+    life.begins();
+    lot.happenings().forEach(life::works);
+    life.moves();
+    lot.reached().forEach(life::reaches);
+    lot.seasons().forEach(life::seasonEnds);
+    life.events.sort(Comparator.comparingInt(Event::month).thenComparingInt(Event::order));
+    return life.events;
+  }
+
+  private void add(int month, int order, String event, String what, double plants) {
+    add(new Event(month, order, event, what, plants, placeIn(month), Double.NaN, Double.NaN));
+  }
+
+  private void add(Event event) {
+    events.add(event);
+  }
+
+  private String placeIn(int month) {
+    Stood stood = lot.stood(month);
+    return stood == null ? "" : stood.place();
+  }
+
+  private void begins() {
+    Lot plants = lot.lot();
+    boolean arrives = horizon.contains(plants.arrived());
+    List<String> parts = new ArrayList<>();
+    parts.add(arrives ? plants.form().toString() : "here since " + Labels.month(plants.arrived()));
+    parts.add("trunk " + trunks(plants.trunks()));
+    plants.potting().pot().ifPresent(pot -> parts.add("in pot " + pot));
+    plants.purchase().ifPresent(bought -> parts.add(price(bought, plants)));
+    if (lot.diedBefore() >= 0.5) {
+      parts.add(Phrases.plants(lot.diedBefore()) + " died since the count");
+    }
+    waits(plants).ifPresent(parts::add);
+    double number = plants.quantity() - lot.diedBefore();
+    add(lot.start(), 0, arrives ? "arrives" : "stands", String.join("; ", parts), number);
+  }
+
+  private String price(Purchase bought, Lot plants) {
+    return "%s each, %s landed"
+        .formatted(
+            Phrases.each(currency, bought.unitPrice()),
+            Phrases.money(currency, bought.landed(plants.quantity())));
+  }
+
+  private Optional<String> waits(Lot plants) {
+    int apartUntil = horizon.offset(plants.arrived()) + plants.apartMonths() - 1;
+    List<String> waits = new ArrayList<>();
+    if (apartUntil >= lot.start()) {
+      waits.add("stands apart to " + Phrases.month(horizon, apartUntil));
+    }
+    if (horizon.offset(plants.notBefore()) > lot.start()) {
+      waits.add("not sold before " + Labels.month(plants.notBefore()));
+    }
+    return waits.isEmpty() ? Optional.empty() : Optional.of(Phrases.list(waits));
+  }
+
+  /** 14 mm on average, or 10 to 14 mm. */
+  static String trunks(Trunks trunks) {
+    return trunks instanceof Trunks.SizeClass evenly
+        ? "%s to %s mm".formatted(mm(evenly.fromMm()), mm(evenly.toMm()))
+        : mm(trunks.meanMm()) + " mm on average";
+  }
+
+  private static String mm(double value) {
+    return String.format(Locale.ENGLISH, "%.0f", value);
+  }
+
+  private void works(Happening done) {
+    List<String> parts = new ArrayList<>();
+    done.pot().ifPresent(pot -> parts.add("into pot " + pot + used(done)));
+    if (done.died() >= 0.5) {
+      parts.add(Phrases.plants(done.died()) + " lost by it");
+    }
+    if (done.culled() >= 0.5) {
+      parts.add(Phrases.plants(done.culled()) + " culled");
+    }
+    if (done.months() > 1) {
+      parts.add("work spread to " + Phrases.month(horizon, done.month() + done.months() - 1));
+    }
+    if (!done.place().equals(done.toPlace())) {
+      parts.add(moved(done));
+    }
+    if (done.dueMonth().isPresent()) {
+      parts.add("was due in " + Phrases.month(horizon, done.dueMonth().getAsInt()));
+    }
+    add(
+        new Event(
+            done.month(),
+            1,
+            done.job(),
+            String.join("; ", parts),
+            done.plants(),
+            done.toPlace(),
+            done.hours(),
+            Double.NaN));
+  }
+
+  private static String used(Happening done) {
+    String again = done.potsUsed() < 0.5 ? " (its own again)" : "";
+    return done.substrateLitres() < 0.5
+        ? again
+        : again + " with " + Phrases.counted(done.substrateLitres(), "litre", "litres") + " of mix";
+  }
+
+  private static String moved(Happening done) {
+    String from = done.place().isEmpty() ? "no place" : done.place();
+    String to = done.toPlace().isEmpty() ? "no place" : done.toPlace();
+    return "from " + from + " to " + to;
+  }
+
+  /** Moves that no step made: into its own place after a time apart. */
+  private void moves() {
+    for (int month = lot.start() + 1; month < lot.months(); month++) {
+      String before = placeIn(month - 1);
+      String now = placeIn(month);
+      if (lot.stood(month) != null && !now.equals(before) && !isTold(month, now)) {
+        String what = "from " + (before.isEmpty() ? "no place" : before) + " to its own place";
+        add(month, 2, "moves", what, lot.stood(month).plants());
+      }
+    }
+  }
+
+  private boolean isTold(int month, String place) {
+    return lot.happenings().stream()
+        .anyMatch(
+            done ->
+                done.month() == month
+                    && done.toPlace().equals(place)
+                    && !done.place().equals(place));
+  }
+
+  private void reaches(Reached reached) {
+    String grade = lot.grades().get(reached.grade()).name();
+    Map<Integer, String> tenths = new LinkedHashMap<>();
+    put(tenths, reached.firstTenth(), "a tenth has");
+    put(tenths, reached.middle(), "half have");
+    put(tenths, reached.lastTenth(), "nine tenths have");
+    tenths.forEach((month, who) -> addGrade(month, who, grade));
+  }
+
+  private static void put(Map<Integer, String> tenths, OptionalInt month, String who) {
+    month.ifPresent(each -> tenths.put(each, who));
+  }
+
+  private void addGrade(int month, String who, String grade) {
+    add(month, 3, "grade", who + " reached " + grade, lot.standing(month));
+  }
+
+  private void seasonEnds(SeasonStock stock) {
+    int first = Math.max(lot.start(), horizon.seasonFirst(stock.season()));
+    int last = horizon.seasonLast(stock.season());
+    double died = 0;
+    double culled = 0;
+    double sold = 0;
+    for (int month = first; month <= last; month++) {
+      died += lot.died(month);
+      culled += lot.culled(month);
+      sold += lot.sold(month);
+    }
+    double standing = lot.standing(last);
+    if (standing + sold + died + culled < 1e-9) {
+      return;
+    }
+    String what = seasonText(stock, new double[] {sold, died, culled}, first, last);
+    double received = received(first, last);
+    String event = last == lot.months() - 1 ? "end of plan" : "season end";
+    add(new Event(last, 4, event, what, standing, placeIn(last), Double.NaN, received));
+  }
+
+  private String seasonText(SeasonStock stock, double[] gone, int first, int last) {
+    List<String> parts = new ArrayList<>();
+    parts.add(horizon.seasonLabel(stock.season()));
+    if (Math.round(gone[0]) > 0) {
+      parts.add(Phrases.plants(gone[0]) + " sold (" + soldByGrade(first, last) + ")");
+    }
+    if (Math.round(gone[1]) > 0) {
+      parts.add(Phrases.plants(gone[1]) + " died");
+    }
+    if (Math.round(gone[2]) > 0) {
+      parts.add(Phrases.plants(gone[2]) + " culled");
+    }
+    double standing = lot.standing(last);
+    if (Math.round(standing) > 0) {
+      String trunk = String.format(Locale.ENGLISH, "%.1f mm", stock.meanTrunkMm());
+      parts.add(Phrases.counted(standing, "stands", "stand") + ", mean trunk " + trunk);
+      parts.add(ready(stock));
+    } else {
+      parts.add("none stands");
+    }
+    return String.join("; ", parts);
+  }
+
+  private String soldByGrade(int first, int last) {
+    double[] byGrade = new double[lot.grades().size()];
+    for (Sale sale : lot.sales()) {
+      if (sale.month() >= first && sale.month() <= last) {
+        byGrade[sale.grade()] += sale.units();
+      }
+    }
+    List<String> parts = new ArrayList<>();
+    List<Plants> whole = WholePlants.round(byGrade);
+    for (int grade = 0; grade < byGrade.length; grade++) {
+      if (whole.get(grade).whole() > 0) {
+        parts.add(whole.get(grade).whole() + " " + lot.grades().get(grade).name());
+      }
+    }
+    return Phrases.list(parts);
+  }
+
+  private String ready(SeasonStock stock) {
+    double ready = 0;
+    for (double[] quality : stock.ready()) {
+      for (double grade : quality) {
+        ready += grade;
+      }
+    }
+    return Math.round(ready) == 0 ? "none ready to sell" : Labels.whole(ready) + " ready to sell";
+  }
+
+  private double received(int first, int last) {
+    return lot.sales().stream()
+        .filter(sale -> sale.month() >= first && sale.month() <= last)
+        .mapToDouble(Sale::money)
+        .sum();
+  }
+}

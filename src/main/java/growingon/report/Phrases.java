@@ -1,0 +1,134 @@
+package growingon.report;
+
+import growingon.nursery.Horizon;
+import java.time.Month;
+import java.time.YearMonth;
+import java.time.format.TextStyle;
+import java.util.Collection;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.UnaryOperator;
+
+/** How amounts, months and lists are said in sentences. */
+final class Phrases {
+  /** What is less is shown as nil: square metres and hours have one decimal, plants none. */
+  static final double NEGLIGIBLE = 0.05;
+
+  private Phrases() {}
+
+  /** EUR 12,345. */
+  static String money(String currency, double amount) {
+    return currency + " " + Labels.whole(amount);
+  }
+
+  /** EUR 12.30, of one plant. */
+  static String each(String currency, double amount) {
+    return currency + String.format(Locale.ENGLISH, " %,.2f", amount);
+  }
+
+  /** 14.5 m². */
+  static String squareMetres(double amount) {
+    return String.format(Locale.ENGLISH, "%,.1f m²", amount);
+  }
+
+  /** 52 hours; below ten with a decimal. */
+  static String hours(double amount) {
+    String pattern = amount < 9.95 ? "%,.1f hours" : "%,.0f hours";
+    return String.format(Locale.ENGLISH, pattern, amount);
+  }
+
+  /** 85 %. */
+  static String percent(double share) {
+    return Labels.whole(share * 100) + " %";
+  }
+
+  /** 12.3 %. */
+  static String rate(double share) {
+    return String.format(Locale.ENGLISH, "%.1f %%", share * 100);
+  }
+
+  /** 1 plant, 2 plants. */
+  static String counted(double number, String one, String many) {
+    String whole = Labels.whole(number);
+    return whole + " " + ("1".equals(whole) ? one : many);
+  }
+
+  static String plants(double number) {
+    return counted(number, "plant", "plants");
+  }
+
+  /** a, b and c. */
+  static String list(List<String> words) {
+    int last = words.size() - 1;
+    return last < 1
+        ? String.join("", words)
+        : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+  }
+
+  /** At most so many of them, and how many more there are. */
+  static String list(List<String> words, int most) {
+    int more = words.size() - most;
+    return more < 2
+        ? list(words)
+        : String.join(", ", words.subList(0, most)) + " and " + more + " more";
+  }
+
+  /**
+   * As many words as fit into a line, and how many more there are.
+   *
+   * @param width most characters of the line
+   * @param line makes the whole line from the listed words
+   */
+  static String fitted(List<String> words, int width, UnaryOperator<String> line) {
+    String text = line.apply(list(words));
+    for (int most = words.size() - 2; most > 0 && text.length() > width; most--) {
+      text = line.apply(list(words, most));
+    }
+    return text;
+  }
+
+  /** in Mar 2027, or from Nov 2026 to Mar 2027. */
+  static String span(YearMonth from, YearMonth to) {
+    return from.equals(to)
+        ? "in " + Labels.month(from)
+        : "from " + Labels.month(from) + " to " + Labels.month(to);
+  }
+
+  static String month(Horizon horizon, int offset) {
+    return Labels.month(horizon.month(offset));
+  }
+
+  /**
+   * The shortest span of the calendar that holds all months given: Nov–Mar, Mar, or all year.
+   *
+   * @param months 1 = January, at least one
+   */
+  static String calendarSpan(Collection<Integer> months) {
+    Set<Integer> sorted = new TreeSet<>(months);
+    int bestFrom = 0;
+    int bestLength = 13;
+    for (int from : sorted) {
+      int length =
+          sorted.stream().mapToInt(each -> Math.floorMod(each - from, 12) + 1).max().getAsInt();
+      bestFrom = length < bestLength ? from : bestFrom;
+      bestLength = Math.min(bestLength, length);
+    }
+    if (bestLength > 10) {
+      return "all year";
+    }
+    String from = shortMonth(bestFrom);
+    String to = shortMonth((bestFrom + bestLength - 2) % 12 + 1);
+    return bestLength == 1 ? from : from + "–" + to;
+  }
+
+  private static String shortMonth(int month) {
+    return Month.of(month).getDisplayName(TextStyle.SHORT, Locale.ENGLISH);
+  }
+
+  /** The text with a capital first letter. */
+  static String sentence(String text) {
+    return text.isEmpty() ? text : Character.toUpperCase(text.charAt(0)) + text.substring(1);
+  }
+}

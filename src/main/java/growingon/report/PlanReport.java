@@ -1,0 +1,84 @@
+package growingon.report;
+
+import growingon.money.Accounts;
+import growingon.money.BoughtLot;
+import growingon.nursery.Inputs;
+import growingon.problem.Problem;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** Puts the report of a plan together: its sheets in order, charts, long tables and headlines. */
+public final class PlanReport {
+  /** Which charts stand on which sheet. */
+  private static final Map<String, List<String>> CHARTS =
+      Map.of(
+          "Summary", List.of(Charts.SPACE, Charts.SALES),
+          "Bench space", List.of(Charts.SPACE),
+          "Cash", List.of(Charts.CASH),
+          "Stock by season", List.of(Charts.STOCK),
+          "Sales", List.of(Charts.SALES),
+          "Hours", List.of(Charts.HOURS),
+          "Pots", List.of(Charts.POTS),
+          "Substrate", List.of(Charts.SUBSTRATE));
+
+  private PlanReport() {}
+
+  /**
+   * Describes a plan.
+   *
+   * @param inputs what was read
+   * @param problems everything found while reading; what the projection remarked is added
+   * @param accounts the plan's accounts
+   * @param bought what each lot bought within the plan is worth
+   */
+  public static Report of(
+      Inputs inputs, List<Problem> problems, Accounts accounts, List<BoughtLot> bought) {
+    Set<Problem> all = new LinkedHashSet<>(problems);
+    all.addAll(accounts.projection().remarks());
+    Context context = new Context(inputs, accounts, bought, List.copyOf(all));
+    SeasonFigures figures = new SeasonFigures(accounts);
+    List<Chart> charts = Charts.of(context, figures);
+    return new Report(
+        inputs.scenario().plan().name(),
+        inputs.scenario().nursery().settings().name(),
+        inputs.scenario().nursery().settings().currency(),
+        inputs.scenario().plan().firstMonth().toString(),
+        withCharts(sheets(context), charts),
+        charts,
+        LongTables.of(context),
+        Headlines.of(context, figures),
+        context.problems());
+  }
+
+  private static List<Sheet> sheets(Context context) {
+    return List.of(
+        SummarySheet.of(context),
+        BenchSpaceSheet.of(context),
+        CashSheet.of(context),
+        LotsSheet.of(context),
+        HoursSheet.of(context));
+  }
+
+  /** Adds to each sheet those of its charts that have something to show. */
+  private static List<Sheet> withCharts(List<Sheet> sheets, List<Chart> charts) {
+    Set<String> drawn = charts.stream().map(Chart::name).collect(Collectors.toSet());
+    List<Sheet> list = new ArrayList<>();
+    for (Sheet sheet : sheets) {
+      Set<String> names = new LinkedHashSet<>(sheet.charts());
+      names.addAll(CHARTS.getOrDefault(sheet.name(), List.of()));
+      names.retainAll(drawn);
+      list.add(
+          new Sheet(
+              sheet.name(),
+              sheet.sentences(),
+              sheet.tables(),
+              List.copyOf(names),
+              sheet.portrait()));
+    }
+    return list;
+  }
+}

@@ -1,0 +1,75 @@
+package growingon.report;
+
+import growingon.nursery.Horizon;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/** Rows of a table in the making, and how cells and columns that need a word are made. */
+final class Rows {
+  private final List<List<Object>> rows = new ArrayList<>();
+
+  /** Adds a row; a cell may be null. */
+  Rows add(Object... cells) {
+    rows.add(Arrays.asList(cells));
+    return this;
+  }
+
+  /** Adds a row. */
+  Rows add(List<Object> cells) {
+    rows.add(cells);
+    return this;
+  }
+
+  List<List<Object>> list() {
+    return rows;
+  }
+
+  /** Empty for what is not a number, such as the cost of each of no plants. */
+  static Double number(double value) {
+    return Double.isFinite(value) ? value : null;
+  }
+
+  /** Empty text leaves a cell empty. */
+  static String text(String value) {
+    return value.isEmpty() ? null : value;
+  }
+
+  static Column month() {
+    return Column.of("month", "month", "", Kind.MONTH);
+  }
+
+  static Column season() {
+    return Column.of("season", "season", "", Kind.TEXT);
+  }
+
+  static Column lot() {
+    return Column.of("lot", "lot", "", Kind.TEXT);
+  }
+
+  static Column place() {
+    return Column.of("place", "place", "", Kind.TEXT);
+  }
+
+  static String season(Horizon horizon, int month) {
+    return horizon.seasonLabel(horizon.season(month));
+  }
+
+  /**
+   * Names as column keys: lower case letters and digits joined by underscores, numbered where two
+   * names would have the same.
+   */
+  static List<String> keys(List<String> names) {
+    List<String> keys = new ArrayList<>();
+    for (String name : names) {
+      String key = name.toLowerCase(Locale.ENGLISH).replaceAll("[^\\p{L}\\p{N}]+", "_");
+      String candidate = key;
+      for (int number = 2; keys.contains(candidate); number++) {
+        candidate = key + "_" + number;
+      }
+      keys.add(candidate);
+    }
+    return keys;
+  }
+}

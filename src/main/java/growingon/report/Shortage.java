@@ -1,0 +1,33 @@
+package growingon.report;
+
+import growingon.nursery.Horizon;
+import java.util.List;
+import java.util.stream.IntStream;
+
+/** Says when something is short or too much. */
+final class Shortage {
+  private Shortage() {}
+
+  /**
+   * {@code from Nov 2027 to Mar 2028}, or {@code in 15 months (Nov–Mar) from Nov 2026 to Mar 2031}.
+   */
+  static String when(List<Spell> spells, Horizon horizon) {
+    Spell first = spells.get(0);
+    Spell last = spells.get(spells.size() - 1);
+    String span = Phrases.span(horizon.month(first.first()), horizon.month(last.last()));
+    if (spells.size() == 1) {
+      return span;
+    }
+    String calendar = Phrases.calendarSpan(calendarMonths(spells, horizon));
+    String some = "in " + Spell.months(spells) + " months ";
+    return some + ("all year".equals(calendar) ? "" : "(" + calendar + ") ") + span;
+  }
+
+  private static List<Integer> calendarMonths(List<Spell> spells, Horizon horizon) {
+    return spells.stream()
+        .flatMapToInt(spell -> IntStream.rangeClosed(spell.first(), spell.last()))
+        .map(month -> horizon.month(month).getMonthValue())
+        .boxed()
+        .toList();
+  }
+}

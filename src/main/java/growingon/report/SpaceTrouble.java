@@ -1,0 +1,60 @@
+package growingon.report;
+
+import growingon.money.Accounts;
+import growingon.nursery.Nursery;
+import growingon.nursery.Place;
+import growingon.nursery.PlaceKind;
+import growingon.project.SpaceUse;
+import growingon.project.SpaceUse.PlaceMonth;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A place that does not hold what is to stand in it.
+ *
+ * @param name of the place, empty for lots without a place
+ * @param place the place, empty for lots without one
+ * @param spells when it does not fit, in order of time
+ */
+record SpaceTrouble(String name, Optional<Place> place, List<Spell> spells) {
+  /** Every such place: quarantine first, then where most is missing; lots without a place last. */
+  static List<SpaceTrouble> of(Accounts accounts) {
+    Nursery nursery = accounts.projection().scenario().nursery();
+    List<SpaceTrouble> troubles = new ArrayList<>();
+    if (nursery.places().isEmpty()) {
+      return troubles;
+    }
+    for (String name : accounts.space().places()) {
+      List<PlaceMonth> months = accounts.space().months(name);
+      List<Spell> spells = Spell.of(months.size(), month -> months.get(month).overflowM2());
+      if (!spells.isEmpty()) {
+        troubles.add(
+            new SpaceTrouble(name, Optional.ofNullable(nursery.places().get(name)), spells));
+      }
+    }
+    troubles.sort(
+        Comparator.comparing((SpaceTrouble each) -> each.place().isEmpty())
+            .thenComparing(each -> !each.isQuarantine())
+            .thenComparing(each -> -each.worst().most()));
+    return troubles;
+  }
+
+  private boolean isQuarantine() {
+    return place.filter(each -> each.kind() == PlaceKind.QUARANTINE).isPresent();
+  }
+
+  Spell worst() {
+    return Spell.worst(spells);
+  }
+
+  /** The place of its kind with most room in a month, if any has room that shows. */
+  Optional<PlaceMonth> roomiest(int month, Accounts accounts) {
+    SpaceUse space = accounts.space();
+    Nursery nursery = accounts.projection().scenario().nursery();
+    return place
+        .flatMap(each -> space.roomiestLike(each, month, nursery.places()))
+        .filter(room -> room.roomM2() > Phrases.NEGLIGIBLE);
+  }
+}

@@ -1,0 +1,130 @@
+package growingon.report;
+
+import growingon.money.Accounts;
+import growingon.nursery.Horizon;
+import growingon.nursery.Nursery;
+import growingon.nursery.Place;
+import growingon.project.SpaceUse.PlaceMonth;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What is said about where it fits and where not. */
+final class SpaceWords {
+  private static final int TOLD_WHOLE = 2;
+  private static final int NAMED = 4;
+  private static final int LINES = 3;
+
+  private final Accounts accounts;
+  private final Horizon horizon;
+  private final Nursery nursery;
+  private final List<SpaceTrouble> troubles;
+
+  SpaceWords(Context context) {
+    this.accounts = context.accounts();
+    this.horizon = accounts.projection().horizon();
+    this.nursery = accounts.projection().scenario().nursery();
+    this.troubles = SpaceTrouble.of(accounts);
+  }
+
+  /** Where it does not fit, when, by how much, and where there is room. */
+  String summary() {
+    if (nursery.places().isEmpty()) {
+      return "The nursery has no places table, so nothing can be said about space.";
+    }
+    if (troubles.isEmpty()) {
+      return "Everything fits: " + fullest();
+    }
+    List<String> sentences = new ArrayList<>();
+    troubles.stream().limit(TOLD_WHOLE).map(this::told).forEach(sentences::add);
+    List<SpaceTrouble> rest = troubles.subList(sentences.size(), troubles.size());
+    if (!rest.isEmpty()) {
+      List<String> names = rest.stream().map(this::named).toList();
+      sentences.add("Also too small: " + Phrases.list(names, NAMED) + ".");
+    }
+    return String.join(" ", sentences);
+  }
+
+  private String fullest() {
+    PlaceMonth fullest = null;
+    double most = -1;
+    for (String place : accounts.space().places()) {
+      for (PlaceMonth month : accounts.space().months(place)) {
+        double share = month.capacityM2() > 0 ? month.neededM2() / month.capacityM2() : 0;
+        if (share > most) {
+          most = share;
+          fullest = month;
+        }
+      }
+    }
+    return "the fullest place is %s in %s, with %s of its %s in use."
+        .formatted(
+            fullest.place(),
+            Phrases.month(horizon, fullest.month()),
+            Phrases.percent(most),
+            Phrases.squareMetres(fullest.capacityM2()));
+  }
+
+  private String told(SpaceTrouble trouble) {
+    Spell worst = trouble.worst();
+    String month = Phrases.month(horizon, worst.worst());
+    if (trouble.place().isEmpty()) {
+      return "Lots without a place need up to %s (%s): give each a place in the stock list."
+          .formatted(Phrases.squareMetres(worst.most()), month);
+    }
+    PlaceMonth then = accounts.space().months(trouble.name()).get(worst.worst());
+    return "%s is too small %s: most is missing in %s, %s (%s needed, %s there); %s."
+        .formatted(
+            Phrases.sentence(trouble.name()),
+            Shortage.when(trouble.spells(), horizon),
+            month,
+            Phrases.squareMetres(worst.most()),
+            Phrases.squareMetres(then.neededM2()),
+            Phrases.squareMetres(then.capacityM2()),
+            room(trouble, trouble.place().get(), worst.worst()));
+  }
+
+  private String room(SpaceTrouble trouble, Place place, int month) {
+    return trouble
+        .roomiest(month, accounts)
+        .map(
+            room ->
+                "the %s with most room then is %s, %s"
+                    .formatted(place.kind(), room.place(), Phrases.squareMetres(room.roomM2())))
+        .orElse("no other " + place.kind() + " has room then");
+  }
+
+  private String named(SpaceTrouble trouble) {
+    Spell worst = trouble.worst();
+    String name = trouble.place().isEmpty() ? "room for lots without a place" : trouble.name();
+    return "%s (by up to %s, %s)"
+        .formatted(name, Phrases.squareMetres(worst.most()), Phrases.month(horizon, worst.worst()));
+  }
+
+  /** The lines for the terminal. */
+  List<String> headlines() {
+    if (nursery.places().isEmpty()) {
+      return List.of("Space: not known, the nursery has no places table.");
+    }
+    if (troubles.isEmpty()) {
+      return List.of("Space: everything fits.");
+    }
+    List<String> lines = new ArrayList<>();
+    troubles.stream().limit(LINES).map(this::headline).forEach(lines::add);
+    if (troubles.size() > LINES) {
+      int more = troubles.size() - LINES;
+      lines.add("Does not fit: " + Phrases.counted(more, "place more.", "places more."));
+    }
+    return lines;
+  }
+
+  private String headline(SpaceTrouble trouble) {
+    Spell worst = trouble.worst();
+    String name = trouble.place().isEmpty() ? "lots without a place" : trouble.name();
+    return "Does not fit: %s %s, by up to %s (%s)."
+        .formatted(
+            name,
+            Shortage.when(trouble.spells(), horizon),
+            Phrases.squareMetres(worst.most()),
+            Phrases.month(horizon, worst.worst()));
+  }
+}

@@ -1,0 +1,109 @@
+package growingon.report;
+
+import growingon.project.SpaceUse.PlaceMonth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/** What a grower reads first. */
+final class SummarySheet {
+  private SummarySheet() {}
+
+  static Sheet of(Context context) {
+    SeasonFigures figures = new SeasonFigures(context.accounts());
+    return new Sheet(
+        "Summary",
+        sentences(context, figures),
+        List.of(seasons(context, figures)),
+        List.of(),
+        true);
+  }
+
+  private static List<String> sentences(Context context, SeasonFigures figures) {
+    if (context.inputs().scenario().lots().isEmpty()) {
+      return List.of(
+          "There is no lot in this plan: the stock list is empty and no offer is taken.");
+    }
+    SaleWords sales = new SaleWords(context, figures);
+    List<String> sentences = new ArrayList<>();
+    sentences.add(sales.saleable());
+    sentences.add(sales.bySeason());
+    sentences.add(new SpaceWords(context).summary());
+    sentences.add(new HoursWords(context).summary());
+    sentences.add(new OrderWords(context, figures).summary());
+    sentences.add(new CashWords(context).summary());
+    context.bought().forEach(bought -> sentences.add(new BoughtWords(context, bought).summary()));
+    return sentences;
+  }
+
+  private static Table seasons(Context context, SeasonFigures figures) {
+    String currency = context.inputs().scenario().nursery().settings().currency();
+    boolean hours = context.accounts().hours().available(0).isPresent();
+    boolean space = !context.inputs().scenario().nursery().places().isEmpty();
+    List<Column> columns = new ArrayList<>();
+    columns.add(Rows.season());
+    columns.add(Column.summed("sales", "sales", currency, Kind.MONEY));
+    columns.add(Column.summed("sold", "plants sold", "", Kind.PLANTS));
+    columns.add(Column.of("standing", "plants at its end", "", Kind.PLANTS));
+    columns.add(Columns.belowNil(Column.of("cash", "cash at its end", currency, Kind.MONEY)));
+    if (space) {
+      columns.add(
+          Columns.aboveNil(Column.of("overflow", "most space missing", "m²", Kind.SQUARE_METRES)));
+      columns.add(Column.of("overflow_in", "in", "", Kind.TEXT));
+    }
+    if (hours) {
+      columns.add(
+          Columns.aboveNil(Column.summed("hours_short", "hours short", "hours", Kind.HOURS)));
+    }
+    return new Table(
+        "seasons",
+        "Season by season",
+        notes(space, hours),
+        columns,
+        rows(context, figures, space, hours));
+  }
+
+  private static List<String> notes(boolean space, boolean hours) {
+    List<String> notes = new ArrayList<>();
+    notes.add("Expected plants, rounded so that the column adds up. " + CashWords.NO_VAT);
+    if (space || hours) {
+      notes.add(
+          (space ? "Most space missing: in one place, in its worst month of the season. " : "")
+              + (hours ? "Hours short: added up over the months in which hours are short." : ""));
+    }
+    return notes;
+  }
+
+  private static List<List<Object>> rows(
+      Context context, SeasonFigures figures, boolean space, boolean hours) {
+    List<Plants> sold =
+        WholePlants.round(
+            IntStream.range(0, figures.seasons()).mapToDouble(figures::sold).toArray());
+    Rows rows = new Rows();
+    for (int season = 0; season < figures.seasons(); season++) {
+      double standing = figures.standing(season);
+      List<Object> row = new ArrayList<>();
+      row.add(figures.label(season));
+      row.add(figures.money(season));
+      row.add(sold.get(season));
+      row.add(new Plants(standing, Math.round(standing)));
+      row.add(figures.cash(season));
+      if (space) {
+        Optional<PlaceMonth> peak = figures.peakOverflow(season);
+        row.add(peak.map(each -> each.overflowM2()).orElse(0.0));
+        row.add(peak.map(each -> where(context, each)).orElse(null));
+      }
+      if (hours) {
+        row.add(figures.hoursShort(season));
+      }
+      rows.add(row);
+    }
+    return rows.list();
+  }
+
+  private static String where(Context context, PlaceMonth peak) {
+    String place = peak.place().isEmpty() ? "without a place" : peak.place();
+    return place + ", " + Phrases.month(context.accounts().projection().horizon(), peak.month());
+  }
+}
