@@ -129,7 +129,9 @@ final class BenchSpaceSheet {
   private Table months() {
     Rows rows = new Rows();
     for (String place : accounts.space().places()) {
-      accounts.space().months(place).forEach(month -> rows.add(row(place, month)));
+      accounts.space().months(place).stream()
+          .filter(month -> month.plants() > 0)
+          .forEach(month -> rows.add(row(place, month)));
     }
     return new Table(
         "bench-space",
@@ -138,7 +140,8 @@ final class BenchSpaceSheet {
             "Needed: plants standing after the month's work and before its losses and sales, times"
                 + " the square metres of one: the larger of pot and crown, with its gap, as the"
                 + " place is laid out, or by plants per m² where the stock list or route says so.",
-            "There: the square metres of the places table times its usable share, nil while closed."),
+            "There: the square metres of the places table times its usable share, nil while closed."
+                + " Months in which nothing stands in a place are left out."),
         List.of(
             Rows.place(),
             Rows.month(),

@@ -56,7 +56,13 @@ final class BoughtWords {
             money(Math.abs(value)),
             pays() ? "more" : "less",
             today(),
-            CashWords.payback(bought.payback(), horizon));
+            moneyBack());
+  }
+
+  private String moneyBack() {
+    return bought.payback().isPresent()
+        ? "the money is back in " + Phrases.month(horizon, bought.payback().getAsInt())
+        : "the money is not back within the plan";
   }
 
   private String today() {
@@ -145,7 +151,7 @@ final class BoughtWords {
                   months.stream().map(each -> horizon.month(each.month()).getMonthValue()).toList();
               String where = place.isEmpty() ? "for lots without a place" : "in " + place;
               needs.add(
-                  "%s more %s, %s"
+                  "%s more %s (%s)"
                       .formatted(Phrases.squareMetres(most), where, Phrases.calendarSpan(when)));
             });
     return needs.size() > PLACES_NAMED

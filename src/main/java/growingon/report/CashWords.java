@@ -69,7 +69,7 @@ final class CashWords {
             money(accounts.presentValue()),
             Phrases.rate(settings.discountRate()),
             rates(Finance.ratesOfReturn(flows)),
-            payback(Finance.payback(flows), horizon));
+            since(Finance.payback(flows)));
   }
 
   /** 8.7 % a year, none, or several with their values. */
@@ -83,10 +83,12 @@ final class CashWords {
         : "several (" + Phrases.list(all) + " a year), so it says nothing by itself";
   }
 
-  static String payback(OptionalInt month, Horizon horizon) {
+  /** When the plan as a whole has brought in more than it took, for good. */
+  private String since(OptionalInt month) {
     return month.isPresent()
-        ? "the money is back in " + Phrases.month(horizon, month.getAsInt())
-        : "the money is not back within the plan";
+        ? "from %s on more has come in than gone out"
+            .formatted(Phrases.month(horizon, month.getAsInt()))
+        : "over the whole plan more goes out than comes in";
   }
 
   /** N plants unsold at the end, worth X at list. */

@@ -30,7 +30,7 @@ final class Grades {
       for (int index = 0; index < ladder.grades().size(); index++) {
         String name = ladder.grades().get(index).name();
         boolean alone = names.indexOf(name) == names.lastIndexOf(name);
-        String label = alone ? name : ladder.name() + ", " + name;
+        String label = alone ? name : name + " (" + ladder.name() + ")";
         all.add(new Named(ladder.name(), index, label, Colours.of(all.size())));
       }
     }

@@ -40,11 +40,10 @@ final class HoursWords {
 
   private String told() {
     Spell worst = Spell.worst(spells);
-    return "Hours are short %s: most in %s, by %s (%s needed, %s available), %s taking most of them."
+    return "Hours are short %s, %s (%s needed, %s available); %s takes most of them."
         .formatted(
             Shortage.when(spells, horizon),
-            Phrases.month(horizon, worst.worst()),
-            Phrases.hours(worst.most()),
+            Shortage.most(spells, horizon, Phrases.hours(worst.most())),
             Labels.whole(hours.needed(worst.worst())),
             Labels.whole(hours.available(worst.worst()).orElseThrow()),
             largestJob(worst.worst()));
@@ -57,7 +56,7 @@ final class HoursWords {
         .orElseThrow();
   }
 
-  /** The month with most hours short, or, where none are, with most hours needed. */
+  /** The month with most hours needed, the first of equals. */
   private int busiest() {
     return IntStream.range(0, horizon.months())
         .boxed()
@@ -77,11 +76,8 @@ final class HoursWords {
     if (spells.isEmpty()) {
       return "Hours: enough in every month.";
     }
-    Spell worst = Spell.worst(spells);
-    return "Hours short: %s, by up to %s (%s)."
-        .formatted(
-            Shortage.when(spells, horizon),
-            Phrases.hours(worst.most()),
-            Phrases.month(horizon, worst.worst()));
+    String amount = Phrases.hours(Spell.worst(spells).most());
+    return "Hours short: %s, %s."
+        .formatted(Shortage.when(spells, horizon), Shortage.upTo(spells, horizon, amount));
   }
 }

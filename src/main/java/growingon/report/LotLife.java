@@ -10,6 +10,7 @@ import growingon.project.Reached;
 import growingon.project.Sale;
 import growingon.project.SeasonStock;
 import growingon.project.Stood;
+import growingon.project.Work;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -139,7 +140,7 @@ final class LotLife {
     if (done.months() > 1) {
       parts.add("work spread to " + Phrases.month(horizon, done.month() + done.months() - 1));
     }
-    if (!done.place().equals(done.toPlace())) {
+    if (!done.place().equals(done.toPlace()) && !isMovedForWinter(done)) {
       parts.add(moved(done));
     }
     if (done.dueMonth().isPresent()) {
@@ -162,6 +163,14 @@ final class LotLife {
     return done.substrateLitres() < 0.5
         ? again
         : again + " with " + Phrases.counted(done.substrateLitres(), "litre", "litres") + " of mix";
+  }
+
+  /** Whether the winter move of the same month tells the move already. */
+  private boolean isMovedForWinter(Happening done) {
+    return !done.job().equals(Work.WINTER_MOVE)
+        && lot.happenings().stream()
+            .anyMatch(
+                other -> other.month() == done.month() && other.job().equals(Work.WINTER_MOVE));
   }
 
   private static String moved(Happening done) {

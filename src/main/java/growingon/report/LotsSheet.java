@@ -58,7 +58,7 @@ final class LotsSheet {
                 .formatted(
                     Phrases.counted(late.size(), "lot", "lots"),
                     Phrases.month(horizon, horizon.months() - 1),
-                    Phrases.list(late, 8))
+                    Phrases.list(late, 8, "lots"))
             + " longer plan shows more of what such lots earn.");
   }
 

@@ -37,7 +37,7 @@ final class OrderWords {
         "Order first, by the end of %s: %s, for %s together."
             .formatted(
                 Phrases.month(horizon, orders.get(0).orderMonth()),
-                Phrases.list(firstThings(), NAMED),
+                Phrases.list(firstThings(), NAMED, "things"),
                 Phrases.money(currency, cost(first())));
     return first + tooLate() + untilNext();
   }
@@ -97,9 +97,12 @@ final class OrderWords {
     }
     String month = Phrases.month(horizon, orders.get(0).orderMonth());
     String money = Phrases.money(currency, cost(first()));
+    List<String> things = firstThings();
     return Phrases.fitted(
-        firstThings(),
+        things.size(),
         Headlines.WIDTH,
-        list -> "Order by the end of " + month + ": " + list + ", " + money + ".");
+        most ->
+            "Order by the end of %s: %s, %s."
+                .formatted(month, Phrases.list(things, most, "things"), money));
   }
 }

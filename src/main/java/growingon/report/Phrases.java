@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.function.UnaryOperator;
+import java.util.function.IntFunction;
 
 /** How amounts, months and lists are said in sentences. */
 final class Phrases {
@@ -67,33 +67,42 @@ final class Phrases {
         : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
   }
 
-  /** At most so many of them, and how many more there are. */
-  static String list(List<String> words, int most) {
+  /**
+   * At most so many of them, and how many more there are: a, b and 3 more places.
+   *
+   * @param most how many are named
+   * @param others what the rest are called, in the plural
+   */
+  static String list(List<String> words, int most, String others) {
     int more = words.size() - most;
     return more < 2
         ? list(words)
-        : String.join(", ", words.subList(0, most)) + " and " + more + " more";
+        : "%s and %d more %s".formatted(String.join(", ", words.subList(0, most)), more, others);
   }
 
   /**
-   * As many words as fit into a line, and how many more there are.
+   * The longest of a line's forms that fits.
    *
+   * @param size how many words there are to name
    * @param width most characters of the line
-   * @param line makes the whole line from the listed words
+   * @param line the line with so many of them named
    */
-  static String fitted(List<String> words, int width, UnaryOperator<String> line) {
-    String text = line.apply(list(words));
-    for (int most = words.size() - 2; most > 0 && text.length() > width; most--) {
-      text = line.apply(list(words, most));
+  static String fitted(int size, int width, IntFunction<String> line) {
+    int named = size;
+    while (named > 1 && line.apply(named).length() > width) {
+      named--;
     }
-    return text;
+    return line.apply(named);
   }
 
-  /** in Mar 2027, or from Nov 2026 to Mar 2027. */
+  /** in Mar 2027, from Mar to May 2027, or from Nov 2026 to Mar 2027. */
   static String span(YearMonth from, YearMonth to) {
-    return from.equals(to)
-        ? "in " + Labels.month(from)
-        : "from " + Labels.month(from) + " to " + Labels.month(to);
+    if (from.equals(to)) {
+      return "in " + Labels.month(from);
+    }
+    boolean sameYear = from.getYear() == to.getYear();
+    String first = sameYear ? shortMonth(from.getMonthValue()) : Labels.month(from);
+    return "from " + first + " to " + Labels.month(to);
   }
 
   static String month(Horizon horizon, int offset) {

@@ -1,6 +1,5 @@
 package growingon.report;
 
-import growingon.nursery.Nursery;
 import growingon.project.LotHistory;
 import growingon.project.Missed;
 import growingon.project.Sale;
@@ -10,7 +9,6 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 
 /** What is said about what can be sold and what it brings. */
@@ -36,8 +34,7 @@ final class SaleWords {
     if (plants == 0) {
       return seasonAhead() + " no plant is ready to be sold.";
     }
-    String what = Phrases.list(kinds().stream().map(Count::text).toList(), NAMED);
-    String can = Phrases.plants(plants) + " can be sold: " + what + ".";
+    String can = Phrases.plants(plants) + " can be sold: " + named(kinds(), NAMED) + ".";
     return seasonAhead() + " " + can + " " + soldOfThem(plants);
   }
 
@@ -63,7 +60,7 @@ final class SaleWords {
       return "No sales are expected: the nursery has no demand table.";
     }
     double sum = IntStream.range(0, figures.seasons()).mapToDouble(figures::money).sum();
-    String seasons = Phrases.list(seasonSales(), SEASONS_NAMED);
+    String seasons = Phrases.list(seasonSales(), SEASONS_NAMED, "seasons");
     String all = figures.seasons() == 1 ? "" : "; in all " + Phrases.money(currency, sum);
     return "Sales expected: %s%s, without VAT.%s".formatted(seasons, all, missed());
   }
@@ -90,20 +87,35 @@ final class SaleWords {
       lines.add("Saleable in " + season + ": nothing.");
     } else {
       String plants = Phrases.plants(figures.saleable(next));
-      List<String> what = kinds().stream().map(Count::text).toList();
-      lines.add(line(what, list -> "Saleable in " + season + ": " + plants + ": " + list + "."));
+      List<Count> kinds = kinds();
+      lines.add(
+          Phrases.fitted(
+              kinds.size(),
+              Headlines.WIDTH,
+              most -> "Saleable in %s: %s (%s).".formatted(season, plants, named(kinds, most))));
       lines.add(
           "Sold of them: %s, for %s."
               .formatted(
                   Phrases.plants(figures.sold(next)),
                   Phrases.money(currency, figures.money(next))));
     }
-    lines.add(line(seasonSales(), list -> "Expected sales: " + list + "."));
+    List<String> sales = seasonSales();
+    lines.add(
+        Phrases.fitted(
+            sales.size(),
+            Headlines.WIDTH,
+            most -> "Expected sales: " + Phrases.list(sales, most, "seasons") + "."));
     return lines;
   }
 
-  private static String line(List<String> words, UnaryOperator<String> line) {
-    return Phrases.fitted(words, Headlines.WIDTH, line);
+  /** The most numerous by name, and how many plants the others are. */
+  private static String named(List<Count> kinds, int most) {
+    List<String> words = new ArrayList<>(kinds.stream().limit(most).map(Count::text).toList());
+    long others = kinds.stream().skip(most).mapToLong(each -> each.plants().whole()).sum();
+    if (others > 0) {
+      words.add(Phrases.counted(others, "other", "others"));
+    }
+    return Phrases.list(words);
   }
 
   /** So many plants of a species and grade. */
@@ -148,9 +160,7 @@ final class SaleWords {
     }
   }
 
-  private String name(LotHistory lot, int grade) {
-    Nursery nursery = context.inputs().scenario().nursery();
-    int index = figures.grades().indexOf(nursery.ladderOf(lot.lot()).name(), grade);
-    return lot.lot().species() + " " + figures.grades().all().get(index).label();
+  private static String name(LotHistory lot, int grade) {
+    return lot.lot().species() + " " + lot.grades().get(grade).name();
   }
 }

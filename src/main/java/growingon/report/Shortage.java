@@ -23,6 +23,24 @@ final class Shortage {
     return some + ("all year".equals(calendar) ? "" : "(" + calendar + ") ") + span;
   }
 
+  /**
+   * {@code by 14.5 m²} where one month is short, else {@code most in Jan 2028, by 14.5 m²}.
+   *
+   * @param amount of the worst month, with its unit
+   */
+  static String most(List<Spell> spells, Horizon horizon, String amount) {
+    return Spell.months(spells) == 1
+        ? "by " + amount
+        : "most in " + Phrases.month(horizon, Spell.worst(spells).worst()) + ", by " + amount;
+  }
+
+  /** The same for a short line: {@code by 14.5 m²}, {@code by up to 14.5 m² (Jan 2028)}. */
+  static String upTo(List<Spell> spells, Horizon horizon, String amount) {
+    return Spell.months(spells) == 1
+        ? "by " + amount
+        : "by up to %s (%s)".formatted(amount, Phrases.month(horizon, Spell.worst(spells).worst()));
+  }
+
   private static List<Integer> calendarMonths(List<Spell> spells, Horizon horizon) {
     return spells.stream()
         .flatMapToInt(spell -> IntStream.rangeClosed(spell.first(), spell.last()))

@@ -4,6 +4,7 @@ import growingon.money.Accounts;
 import growingon.nursery.Horizon;
 import growingon.nursery.Nursery;
 import growingon.nursery.Place;
+import growingon.nursery.PlaceKind;
 import growingon.project.SpaceUse.PlaceMonth;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,7 +40,7 @@ final class SpaceWords {
     List<SpaceTrouble> rest = troubles.subList(sentences.size(), troubles.size());
     if (!rest.isEmpty()) {
       List<String> names = rest.stream().map(this::named).toList();
-      sentences.add("Also too small: " + Phrases.list(names, NAMED) + ".");
+      sentences.add("Also too small: " + Phrases.list(names, NAMED, "places") + ".");
     }
     return String.join(" ", sentences);
   }
@@ -72,25 +73,30 @@ final class SpaceWords {
           .formatted(Phrases.squareMetres(worst.most()), month);
     }
     PlaceMonth then = accounts.space().months(trouble.name()).get(worst.worst());
-    return "%s is too small %s: most is missing in %s, %s (%s needed, %s there); %s."
+    return "%s is too small %s, %s (%s needed, %s there); %s."
         .formatted(
             Phrases.sentence(trouble.name()),
             Shortage.when(trouble.spells(), horizon),
-            month,
-            Phrases.squareMetres(worst.most()),
+            Shortage.most(trouble.spells(), horizon, Phrases.squareMetres(worst.most())),
             Phrases.squareMetres(then.neededM2()),
             Phrases.squareMetres(then.capacityM2()),
             room(trouble, trouble.place().get(), worst.worst()));
   }
 
   private String room(SpaceTrouble trouble, Place place, int month) {
+    String kind =
+        place.kind() == PlaceKind.QUARANTINE ? "quarantine place" : place.kind().toString();
+    if (nursery.places().values().stream().filter(each -> each.kind() == place.kind()).count()
+        == 1) {
+      return "there is no other " + kind;
+    }
     return trouble
         .roomiest(month, accounts)
         .map(
             room ->
-                "the %s with most room then is %s, %s"
-                    .formatted(place.kind(), room.place(), Phrases.squareMetres(room.roomM2())))
-        .orElse("no other " + place.kind() + " has room then");
+                "the %s with most room then is %s, %s free"
+                    .formatted(kind, room.place(), Phrases.squareMetres(room.roomM2())))
+        .orElse("no other " + kind + " has room then");
   }
 
   private String named(SpaceTrouble trouble) {
@@ -118,13 +124,12 @@ final class SpaceWords {
   }
 
   private String headline(SpaceTrouble trouble) {
-    Spell worst = trouble.worst();
     String name = trouble.place().isEmpty() ? "lots without a place" : trouble.name();
-    return "Does not fit: %s %s, by up to %s (%s)."
+    String amount = Phrases.squareMetres(trouble.worst().most());
+    return "Does not fit: %s %s, %s."
         .formatted(
             name,
             Shortage.when(trouble.spells(), horizon),
-            Phrases.squareMetres(worst.most()),
-            Phrases.month(horizon, worst.worst()));
+            Shortage.upTo(trouble.spells(), horizon, amount));
   }
 }

@@ -50,7 +50,7 @@ final class SummarySheet {
     if (space) {
       columns.add(
           Columns.aboveNil(Column.of("overflow", "most space missing", "m²", Kind.SQUARE_METRES)));
-      columns.add(Column.of("overflow_in", "in", "", Kind.TEXT));
+      columns.add(Column.of("overflow_in", "where and when", "", Kind.TEXT));
     }
     if (hours) {
       columns.add(
