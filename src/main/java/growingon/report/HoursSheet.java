@@ -182,12 +182,12 @@ final class HoursSheet {
 
   /** Hours of every lot, month and job, for the long tables. */
   static Table lines(Context context) {
-    Horizon horizon = context.accounts().projection().horizon();
+    Dates dates = new Dates(context.accounts().projection().horizon());
     Rows rows = new Rows();
     for (LotHistory lot : context.accounts().projection().lots()) {
       for (Work work : lot.works()) {
         rows.add(
-            lot.lot().name(), horizon.month(work.month()), work.job(), work.plants(), work.hours());
+            lot.lot().name(), dates.month(work.month()), work.job(), work.plants(), work.hours());
       }
     }
     return new Table(

@@ -18,6 +18,9 @@ final class Labels {
 
   /** 12,345. */
   static String whole(double number) {
-    return String.format(Locale.ENGLISH, "%,d", Math.round(number));
+    long whole = Math.round(number);
+    return Math.abs(whole) < 1000
+        ? Long.toString(whole)
+        : String.format(Locale.ENGLISH, "%,d", whole);
   }
 }

@@ -1,9 +1,9 @@
 package growingon.report;
 
-import growingon.nursery.Horizon;
 import growingon.project.LotHistory;
 import growingon.project.Sale;
 import growingon.project.Stood;
+import growingon.project.Supplies;
 import growingon.project.Use;
 import java.util.ArrayList;
 import java.util.List;
@@ -30,14 +30,14 @@ final class LongTables {
   }
 
   private static Table lotMonths(Context context) {
-    Horizon horizon = context.accounts().projection().horizon();
+    Dates dates = new Dates(context.accounts().projection().horizon());
     Rows rows = new Rows();
     for (LotHistory lot : context.accounts().projection().lots()) {
       for (int month = lot.start(); month < lot.months(); month++) {
         Stood stood = lot.stood(month);
         rows.add(
             lot.lot().name(),
-            horizon.month(month),
+            dates.month(month),
             lot.standing(month),
             lot.died(month),
             lot.culled(month),
@@ -68,18 +68,18 @@ final class LongTables {
   }
 
   private static Table lotUses(Context context) {
-    Horizon horizon = context.accounts().projection().horizon();
+    Dates dates = new Dates(context.accounts().projection().horizon());
     Rows rows = new Rows();
     for (LotHistory lot : context.accounts().projection().lots()) {
       for (Use use : lot.uses()) {
-        double price = context.accounts().supplies().item(use.kind(), use.item()).unitPrice();
+        Supplies.Item item = context.accounts().supplies().item(use.kind(), use.item());
         rows.add(
             lot.lot().name(),
-            horizon.month(use.month()),
+            dates.month(use.month()),
             use.item(),
             use.amount(),
-            context.accounts().supplies().item(use.kind(), use.item()).unit(),
-            use.amount() * price);
+            item.unit(),
+            use.amount() * item.unitPrice());
       }
     }
     String currency = context.inputs().scenario().nursery().settings().currency();
@@ -98,13 +98,13 @@ final class LongTables {
   }
 
   private static Table salesLines(Context context) {
-    Horizon horizon = context.accounts().projection().horizon();
+    Dates dates = new Dates(context.accounts().projection().horizon());
     Rows rows = new Rows();
     for (LotHistory lot : context.accounts().projection().lots()) {
       for (Sale sale : lot.sales()) {
         rows.add(
-            horizon.month(sale.month()),
-            Rows.season(horizon, sale.month()),
+            dates.month(sale.month()),
+            dates.season(sale.month()),
             lot.lot().name(),
             lot.lot().species(),
             lot.grades().get(sale.grade()).name(),

@@ -15,7 +15,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -125,7 +124,7 @@ final class LotLife {
   }
 
   private static String mm(double value) {
-    return String.format(Locale.ENGLISH, "%.0f", value);
+    return Labels.whole(value);
   }
 
   private void works(Happening done) {
@@ -252,7 +251,7 @@ final class LotLife {
     }
     double standing = lot.standing(last);
     if (Math.round(standing) > 0) {
-      String trunk = String.format(Locale.ENGLISH, "%.1f mm", stock.meanTrunkMm());
+      String trunk = Math.round(stock.meanTrunkMm() * 10) / 10.0 + " mm";
       parts.add(Phrases.counted(standing, "stands", "stand") + ", mean trunk " + trunk);
       parts.add(ready(stock));
     } else {

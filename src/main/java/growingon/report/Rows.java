@@ -1,6 +1,5 @@
 package growingon.report;
 
-import growingon.nursery.Horizon;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -50,10 +49,6 @@ final class Rows {
 
   static Column place() {
     return Column.of("place", "place", "", Kind.TEXT);
-  }
-
-  static String season(Horizon horizon, int month) {
-    return horizon.seasonLabel(horizon.season(month));
   }
 
   /**

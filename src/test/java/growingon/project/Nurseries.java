@@ -70,6 +70,7 @@ public final class Nurseries {
   private Optional<List<Double>> hours = Optional.empty();
   private double discountRate;
   private double openingCash;
+  private OptionalDouble lowestCash = OptionalDouble.empty();
   private double waste;
   private int leadMonths = 1;
   private MonthShares salesPattern = MonthShares.EVEN;
@@ -406,6 +407,11 @@ public final class Nurseries {
     return this;
   }
 
+  public Nurseries lowestCash(double amount) {
+    lowestCash = OptionalDouble.of(amount);
+    return this;
+  }
+
   public Nurseries waste(double share) {
     waste = share;
     return this;
@@ -443,7 +449,7 @@ public final class Nurseries {
             waste,
             leadMonths,
             openingCash,
-            OptionalDouble.empty(),
+            lowestCash,
             new MonthSpan(11, 3),
             winterGap,
             winterMinutes,

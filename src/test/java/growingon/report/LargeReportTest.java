@@ -1,0 +1,31 @@
+package growingon.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import growingon.nursery.Lot;
+import growingon.nursery.Scenario;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** A nursery of 1,000 lots over ten seasons is reported in a moment. */
+class LargeReportTest {
+  @Test
+  void report_thousandLotsTenSeasons_isMadeWithinTwoSeconds() {
+    List<Lot> lots = new ArrayList<>();
+    List<Lot> stock = SmallNursery.stock();
+    for (int i = 0; i < 1000; i++) {
+      Lot lot = stock.get(i % stock.size());
+      lots.add(lot.withQuantity(lot.name() + " no " + i, lot.quantity(), lot.kept()));
+    }
+    Scenario large = SmallNursery.nursery().seasons(10).lots(lots).scenario();
+    Context context = SmallNursery.context(large);
+    long start = System.nanoTime();
+    Report report =
+        PlanReport.of(context.inputs(), List.of(), context.accounts(), context.bought());
+    Duration took = Duration.ofNanos(System.nanoTime() - start);
+    assertThat(report.extra().get(0).rows()).hasSize(1000 * large.horizon().months());
+    assertThat(took).isLessThan(Duration.ofSeconds(2));
+  }
+}
