@@ -15,7 +15,7 @@ import org.junit.jupiter.api.Test;
 /** Where there is little or nothing to report, a sheet is left out or says so; nothing fails. */
 class BareReportTest {
   private static Report report(Nurseries nursery) {
-    return SmallNursery.report(nursery.scenario());
+    return MapleNursery.report(nursery.scenario());
   }
 
   private static List<String> sheets(Report report) {
@@ -119,7 +119,7 @@ class BareReportTest {
             .lot(Lots.lot("new").arrived(2027, 2).apart(3).route("potted").build())
             .place(Nurseries.place("bench", PlaceKind.BENCH, 50))
             .scenario();
-    Context context = SmallNursery.context(late);
+    Context context = MapleNursery.context(late);
     List<Problem> remarks = context.accounts().projection().remarks();
     assertThat(remarks).isNotEmpty();
     Report report = PlanReport.of(context.inputs(), remarks, context.accounts(), context.bought());

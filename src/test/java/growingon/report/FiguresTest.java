@@ -36,7 +36,7 @@ class FiguresTest {
 
   @BeforeAll
   static void makeReport() {
-    context = SmallNursery.context(SmallNursery.scenario());
+    context = MapleNursery.context(MapleNursery.scenario());
     accounts = context.accounts();
     horizon = accounts.projection().horizon();
     report = PlanReport.of(context.inputs(), List.of(), accounts, context.bought());
@@ -212,7 +212,7 @@ class FiguresTest {
       steps[i] = Steps.onArrival("job " + i).minutes(i + 1).build();
     }
     nursery.route("busy", steps).lot(Lots.lot("a").route("busy").build());
-    HoursUse hours = SmallNursery.context(nursery.scenario()).accounts().hours();
+    HoursUse hours = MapleNursery.context(nursery.scenario()).accounts().hours();
     Map<String, double[]> jobs = HoursSheet.mainJobs(hours, 1);
     assertThat(jobs.keySet())
         .containsExactly(

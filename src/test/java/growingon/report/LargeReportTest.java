@@ -14,13 +14,13 @@ class LargeReportTest {
   @Test
   void report_thousandLotsTenSeasons_isMadeWithinTwoSeconds() {
     List<Lot> lots = new ArrayList<>();
-    List<Lot> stock = SmallNursery.stock();
+    List<Lot> stock = MapleNursery.stock();
     for (int i = 0; i < 1000; i++) {
       Lot lot = stock.get(i % stock.size());
       lots.add(lot.withQuantity(lot.name() + " no " + i, lot.quantity(), lot.kept()));
     }
-    Scenario large = SmallNursery.nursery().seasons(10).lots(lots).scenario();
-    Context context = SmallNursery.context(large);
+    Scenario large = MapleNursery.nursery().seasons(10).lots(lots).scenario();
+    Context context = MapleNursery.context(large);
     long start = System.nanoTime();
     Report report =
         PlanReport.of(context.inputs(), List.of(), context.accounts(), context.bought());

@@ -29,7 +29,7 @@ class SummarySentencesTest {
   }
 
   private static Context context(Nurseries nursery) {
-    return SmallNursery.context(nursery.scenario());
+    return MapleNursery.context(nursery.scenario());
   }
 
   private static SaleWords sales(Nurseries nursery) {
@@ -343,7 +343,7 @@ class SummarySentencesTest {
   @Test
   void summary_noLots_saysSo() {
     Scenario empty = Nurseries.bare().lots(List.of()).scenario();
-    assertThat(SummarySheet.of(SmallNursery.context(empty)).sentences())
+    assertThat(SummarySheet.of(MapleNursery.context(empty)).sentences())
         .containsExactly(
             "There is no lot in this plan: the stock list is empty and no offer is taken.");
   }

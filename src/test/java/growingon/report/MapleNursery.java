@@ -34,8 +34,8 @@ import java.util.OptionalDouble;
  * An invented nursery that has something to say: a tunnel too small in winter, a month with too few
  * hours, two ladders, a lot bought partly unseen. It begins in November, its seasons in October.
  */
-final class SmallNursery {
-  private SmallNursery() {}
+final class MapleNursery {
+  private MapleNursery() {}
 
   static Nurseries nursery() {
     Nurseries small =
