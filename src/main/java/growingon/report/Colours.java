@@ -2,7 +2,8 @@ package growingon.report;
 
 /**
  * Which palette colour a thing has, the same in every chart. The palette has eight colours, then
- * the same lighter, then darker; the last of each eight is black or grey and kept for the rest.
+ * the same lighter, then darker; the last two of each eight are kept: vermilion for what lies over
+ * a limit, black and grey for the rest.
  */
 final class Colours {
   /** Grey: what has no grade yet, or all the rest. */
@@ -17,12 +18,13 @@ final class Colours {
   /** Blue: cash. */
   static final int CASH = 0;
 
-  private static final int COLOURED = 7;
+  private static final int EIGHT = 8;
+  private static final int FREE = 6;
 
   private Colours() {}
 
   /** Colour of the n-th thing of a kind, 0 = first. */
   static int of(int n) {
-    return n / COLOURED * (COLOURED + 1) + n % COLOURED;
+    return n / FREE * EIGHT + n % FREE;
   }
 }
