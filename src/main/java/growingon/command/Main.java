@@ -1,8 +1,41 @@
 package growingon.command;
 
-/** Entry point. */
+import java.io.PrintWriter;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import picocli.CommandLine;
+
+/** Entry point of {@code growing-on.jar}. */
 public final class Main {
   private Main() {}
 
-  public static void main(String[] args) {}
+  /**
+   * Runs a command and ends with its exit code: 0 done, 1 our fault, 2 wrong usage, 3 bad input.
+   *
+   * @param args the command line
+   */
+  public static void main(String[] args) {
+    // Charts are drawn without a screen, and the workbook library logs nothing a grower can use.
+    System.setProperty("java.awt.headless", "true");
+    System.setProperty("log4j2.StatusLogger.level", "OFF");
+    PrintWriter out = new PrintWriter(System.out, true, terminalCharset());
+    PrintWriter err = new PrintWriter(System.err, true, terminalCharset());
+    System.exit(run(out, err, args));
+  }
+
+  /** The terminal's own character set where it is known, else UTF-8. */
+  private static Charset terminalCharset() {
+    return System.console() == null ? StandardCharsets.UTF_8 : System.console().charset();
+  }
+
+  /** Runs a command; gives its exit code. */
+  static int run(PrintWriter out, PrintWriter err, String... args) {
+    CommandLine line = new CommandLine(new GrowingOn());
+    line.setOut(out);
+    line.setErr(err);
+    line.setUsageHelpAutoWidth(true);
+    line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.setExecutionExceptionHandler(new Faults());
+    return line.execute(args);
+  }
 }

@@ -1,0 +1,76 @@
+package growingon.command;
+
+import growingon.nursery.Inputs;
+import growingon.problem.Loaded;
+import growingon.problem.Problem;
+import growingon.problem.Severity;
+import growingon.project.Happening;
+import growingon.project.LotHistory;
+import growingon.project.Projection;
+import growingon.project.Projector;
+import growingon.project.Work;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.concurrent.Callable;
+import java.util.stream.Collectors;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** Reads and checks, shows every problem and when each step of each lot falls; writes nothing. */
+@Command(
+    name = "check",
+    mixinStandardHelpOptions = true,
+    description = "Reads and checks only: every problem, and the month of each step of each lot.")
+final class CheckCommand implements Callable<Integer> {
+  private static final DateTimeFormatter MONTH =
+      DateTimeFormatter.ofPattern("MMM yyyy", Locale.ENGLISH);
+
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "WHAT", description = "A plan.json, a nursery folder, or one workbook.")
+  private Path what;
+
+  @Override
+  public Integer call() {
+    PrintWriter out = spec.commandLine().getOut();
+    Loaded<Inputs> loaded = Reading.read(what, Clock.systemDefaultZone());
+    List<Problem> problems = new ArrayList<>(loaded.problems());
+    if (loaded.value().isEmpty()) {
+      Reading.print(problems, Severity.NOTICE, spec.commandLine().getErr());
+      spec.commandLine().getErr().println(Reading.count(problems) + ".");
+      return ExitCode.BAD_INPUT;
+    }
+    Projection projection = Projector.project(loaded.value().get().scenario());
+    problems.addAll(projection.remarks());
+    out.println("Steps of each lot:");
+    projection.lots().forEach(lot -> out.println("  " + steps(lot, projection)));
+    Reading.print(problems, Severity.NOTICE, out);
+    out.println(
+        "%d stock rows and %d lots read; %s."
+            .formatted(
+                loaded.value().get().stockRows(),
+                projection.lots().size(),
+                Reading.count(problems)));
+    return ExitCode.DONE;
+  }
+
+  private static String steps(LotHistory lot, Projection projection) {
+    String steps =
+        lot.happenings().stream()
+            .filter(each -> !each.job().equals(Work.WINTER_MOVE))
+            .map(each -> each.job() + " " + month(each, projection))
+            .collect(Collectors.joining(", "));
+    return lot.lot().name() + ": " + (steps.isEmpty() ? "no step within the plan" : steps);
+  }
+
+  private static String month(Happening step, Projection projection) {
+    return projection.horizon().month(step.month()).format(MONTH);
+  }
+}

@@ -1,0 +1,45 @@
+package growingon.command;
+
+import growingon.write.NotAReportFolder;
+import java.io.IOException;
+import java.io.PrintWriter;
+import picocli.CommandLine;
+
+/** Turns what went wrong while a command ran into a sentence and an exit code. */
+final class Faults implements CommandLine.IExecutionExceptionHandler {
+  @Override
+  public int handleExecutionException(
+      Exception fault, CommandLine line, CommandLine.ParseResult parsed) {
+    PrintWriter err = line.getErr();
+    if (showsStacktrace(line)) {
+      fault.printStackTrace(err);
+    }
+    if (fault instanceof NotAReportFolder) {
+      err.println(fault.getMessage());
+      return ExitCode.WRONG_USAGE;
+    }
+    if (fault instanceof IOException) {
+      err.println("The report could not be written: " + reason(fault));
+      err.println("An earlier report, if there was one, is as it was.");
+      return ExitCode.OUR_FAULT;
+    }
+    err.println("This is a fault of the program, not of your files: " + reason(fault));
+    err.println("Nothing was written. Run again with --stacktrace and report what it shows.");
+    return ExitCode.OUR_FAULT;
+  }
+
+  private static boolean showsStacktrace(CommandLine line) {
+    CommandLine top = line;
+    while (top.getParent() != null) {
+      top = top.getParent();
+    }
+    return top.getCommand() instanceof GrowingOn program && program.showsStacktrace();
+  }
+
+  private static String reason(Exception fault) {
+    String message = fault.getMessage();
+    return message == null || message.isBlank()
+        ? fault.getClass().getSimpleName()
+        : fault.getClass().getSimpleName() + ", " + message;
+  }
+}

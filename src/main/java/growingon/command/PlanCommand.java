@@ -1,0 +1,98 @@
+package growingon.command;
+
+import growingon.money.Accounts;
+import growingon.money.BoughtLot;
+import growingon.nursery.Inputs;
+import growingon.nursery.Plan;
+import growingon.problem.Loaded;
+import growingon.problem.Problem;
+import growingon.problem.Severity;
+import growingon.project.Projector;
+import growingon.report.PlanReport;
+import growingon.report.Report;
+import growingon.write.ReportFolder;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** The main job: read, check, project, account, describe, write. */
+@Command(
+    name = "plan",
+    mixinStandardHelpOptions = true,
+    description = "Projects a nursery and writes the plan: workbook, charts, tables and figures.")
+final class PlanCommand implements Callable<Integer> {
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "WHAT", description = "A plan.json, a nursery folder, or one workbook.")
+  private Path what;
+
+  @Option(
+      names = "--out",
+      paramLabel = "FOLDER",
+      description = "Where the report goes (else reports/<plan name>).")
+  private Path out;
+
+  @Option(
+      names = "--force",
+      description = "Replace the folder of --out even if it is no report of this program.")
+  private boolean force;
+
+  @Override
+  public Integer call() throws IOException {
+    Outcome outcome;
+    try (Progress progress = Progress.on(spec.commandLine().getErr())) {
+      outcome = run(progress);
+    }
+    return outcome.report().isPresent() ? tell(outcome) : refuse(outcome.problems());
+  }
+
+  /** What became of a run: a report and its folder, or only problems. */
+  private record Outcome(Optional<Report> report, Path folder, List<Problem> problems) {}
+
+  private Outcome run(Progress progress) throws IOException {
+    progress.phase("Reading " + what);
+    Loaded<Inputs> loaded = Reading.read(what, Clock.systemDefaultZone());
+    if (loaded.value().isEmpty()) {
+      return new Outcome(Optional.empty(), what, loaded.problems());
+    }
+    Inputs inputs = loaded.value().get();
+    progress.phase("Projecting " + inputs.scenario().lots().size() + " lots");
+    Accounts accounts = Accounts.of(Projector.project(inputs.scenario()));
+    progress.phase("Weighing the lots bought");
+    List<BoughtLot> bought = BoughtLot.weigh(accounts);
+    Report report = PlanReport.of(inputs, loaded.problems(), accounts, bought);
+    Path folder = folder(inputs.scenario().plan());
+    progress.phase("Writing " + folder);
+    ReportFolder.write(report, folder, force);
+    return new Outcome(Optional.of(report), folder, report.problems());
+  }
+
+  private int tell(Outcome outcome) {
+    PrintWriter out = spec.commandLine().getOut();
+    outcome.report().get().headlines().forEach(out::println);
+    out.println(
+        "Report: %s (%s: problems.txt)"
+            .formatted(outcome.folder(), Reading.count(outcome.problems())));
+    return ExitCode.DONE;
+  }
+
+  private int refuse(List<Problem> problems) {
+    PrintWriter err = spec.commandLine().getErr();
+    Reading.print(problems, Severity.NOTICE, err);
+    err.println(Reading.count(problems) + ". Nothing was written; put the errors right first.");
+    return ExitCode.BAD_INPUT;
+  }
+
+  private Path folder(Plan plan) {
+    return out != null ? out : Path.of("reports").resolve(FolderName.of(plan.name()));
+  }
+}

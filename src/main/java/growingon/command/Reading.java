@@ -1,0 +1,47 @@
+package growingon.command;
+
+import growingon.load.LoadOptions;
+import growingon.load.Loader;
+import growingon.nursery.Inputs;
+import growingon.problem.Loaded;
+import growingon.problem.Problem;
+import growingon.problem.Severity;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.YearMonth;
+import java.util.List;
+
+/** The reading that all commands share, and how its problems are shown. */
+final class Reading {
+  private Reading() {}
+
+  static Loaded<Inputs> read(Path what, Clock clock) {
+    return Loader.load(what, new LoadOptions(YearMonth.now(clock)));
+  }
+
+  /** Prints every problem of at least a severity, errors first. */
+  static void print(List<Problem> problems, Severity least, PrintWriter to) {
+    for (Severity severity : Severity.values()) {
+      if (severity.compareTo(least) <= 0) {
+        problems.stream()
+            .filter(problem -> problem.severity() == severity)
+            .forEach(problem -> to.println(severity + ": " + problem));
+      }
+    }
+  }
+
+  /** 3 errors, 1 warning, 12 notices. */
+  static String count(List<Problem> problems) {
+    StringBuilder text = new StringBuilder();
+    for (Severity severity : Severity.values()) {
+      long number = problems.stream().filter(each -> each.severity() == severity).count();
+      text.append(text.length() > 0 ? ", " : "")
+          .append(number)
+          .append(' ')
+          .append(severity)
+          .append(number == 1 ? "" : "s");
+    }
+    return text.toString();
+  }
+}

@@ -1,0 +1,179 @@
+package growingon;
+
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaClasses;
+import com.tngtech.archunit.core.importer.ClassFileImporter;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.lang.ArchRule;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.TestFactory;
+
+/** Which package may use which, and why. */
+class HouseRulesTest {
+  private static final JavaClasses HOUSE =
+      new ClassFileImporter()
+          .withImportOption(ImportOption.Predefined.DO_NOT_INCLUDE_TESTS)
+          .importPackages("growingon");
+
+  private record Room(String name, List<String> mayUse, String reason) {}
+
+  private static final List<Room> ROOMS =
+      List.of(
+          new Room("problem", List.of(), "every package speaks of problems, so it knows none"),
+          new Room("nursery", List.of(), "the domain is the ground floor"),
+          new Room("load", List.of("nursery"), "reading knows the domain, not what becomes of it"),
+          new Room("growth", List.of("nursery"), "growth laws are mathematics over their data"),
+          new Room("project", List.of("nursery", "growth"), "the projection knows no money"),
+          new Room("money", List.of("nursery", "project"), "accounts book what was projected"),
+          new Room(
+              "report",
+              List.of("nursery", "project", "money"),
+              "a report describes results and knows no file format"),
+          new Room("write", List.of("report"), "writing formats a report and reckons nothing"));
+
+  @TestFactory
+  Stream<DynamicTest> package_usesOnlyItsNeighbours() {
+    return ROOMS.stream().map(room -> DynamicTest.dynamicTest(room.name(), () -> check(room)));
+  }
+
+  private static void check(Room room) {
+    List<String> allowed = new ArrayList<>();
+    allowed.add("growingon." + room.name());
+    allowed.add("growingon.problem");
+    room.mayUse().forEach(name -> allowed.add("growingon." + name));
+    noClasses()
+        .that()
+        .resideInAPackage("growingon." + room.name())
+        .should()
+        .dependOnClassesThat(
+            com.tngtech.archunit.base.DescribedPredicate.describe(
+                "live in another room of the house",
+                (JavaClass used) ->
+                    used.getPackageName().startsWith("growingon.")
+                        && !allowed.contains(used.getPackageName())))
+        .because(room.reason())
+        .check(HOUSE);
+  }
+
+  @Test
+  void packages_haveNoCycles() {
+    slices()
+        .matching("growingon.(*)..")
+        .should()
+        .beFreeOfCycles()
+        .because("data flows one way: read, check, project, account, describe, write")
+        .check(HOUSE);
+  }
+
+  @Test
+  void workbookLibrary_isTouchedByLoadAndWriteOnly() {
+    onlyIn("org.apache.poi..", "files are read in load and written in write", "load", "write");
+  }
+
+  @Test
+  void chartLibrary_isTouchedByWriteOnly() {
+    onlyIn("org.jfree..", "charts are drawn in write", "write");
+  }
+
+  @Test
+  void jsonLibrary_isTouchedByLoadAndWriteOnly() {
+    onlyIn("com.fasterxml.jackson..", "JSON is a file format", "load", "write");
+  }
+
+  private static void onlyIn(String library, String reason, String... rooms) {
+    noClasses()
+        .that()
+        .resideOutsideOfPackages(
+            Stream.of(rooms).map(room -> "growingon." + room).toArray(String[]::new))
+        .should()
+        .dependOnClassesThat()
+        .resideInAPackage(library)
+        .because(reason)
+        .check(HOUSE);
+  }
+
+  @Test
+  void printing_andEnding_isTheCommandsBusiness() {
+    ArchRule rule =
+        noClasses()
+            .that()
+            .resideOutsideOfPackage("growingon.command")
+            .should()
+            .accessField(System.class, "out")
+            .orShould()
+            .accessField(System.class, "err")
+            .orShould()
+            .callMethod(System.class, "exit", int.class)
+            .because("what a user reads comes from one place");
+    rule.check(HOUSE);
+  }
+
+  @Test
+  void chance_hasNoStaticGenerator() {
+    noClasses()
+        .should()
+        .callMethod(Math.class, "random")
+        .orShould()
+        .dependOnClassesThat()
+        .areAssignableTo(Random.class)
+        .because("every random number is keyed by what it is for, never by call order")
+        .check(HOUSE);
+  }
+
+  @Test
+  void clocks_areArguments() {
+    noClasses()
+        .that()
+        .resideOutsideOfPackage("growingon.command")
+        .should()
+        .callMethod(System.class, "currentTimeMillis")
+        .orShould()
+        .callMethod(java.time.YearMonth.class, "now")
+        .orShould()
+        .callMethod(java.time.LocalDate.class, "now")
+        .orShould()
+        .callMethod(java.time.Instant.class, "now")
+        .because("the same inputs give the same bytes")
+        .check(HOUSE);
+  }
+
+  @Test
+  void publicTypes_areOnlyThoseThatAnotherPackageNeeds() {
+    // A type that only its own package uses stays package-private (Main is used by the launcher).
+    Map<String, Boolean> exempt = Map.of("growingon.command.Main", true);
+    classes()
+        .that()
+        .arePublic()
+        .and()
+        .areTopLevelClasses()
+        .and(
+            com.tngtech.archunit.base.DescribedPredicate.describe(
+                "are no doors by design",
+                (JavaClass type) ->
+                    !exempt.containsKey(type.getName())
+                        && !type.getSimpleName().equals("package-info")))
+        .should(
+            com.tngtech.archunit.lang.ArchCondition.from(
+                com.tngtech.archunit.base.DescribedPredicate.describe(
+                    "be used by another package",
+                    (JavaClass type) ->
+                        type.getDirectDependenciesToSelf().stream()
+                            .anyMatch(
+                                use ->
+                                    !use.getOriginClass()
+                                        .getPackageName()
+                                        .equals(type.getPackageName())))))
+        .because("every package has a door, and the rest is its own business")
+        .check(HOUSE);
+  }
+}
