@@ -4,7 +4,7 @@ package growingon.project;
  * The balance arrived = died + culled + sold + standing does not hold for a lot: a fault of the
  * program, never of the input.
  */
-public final class BalanceException extends RuntimeException {
+final class BalanceException extends IllegalStateException {
   private static final long serialVersionUID = 1L;
 
   BalanceException(String lot, String month, double expected, double found) {

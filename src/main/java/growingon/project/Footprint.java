@@ -8,7 +8,7 @@ import growingon.nursery.Spacing;
 import java.util.Optional;
 
 /** How much floor or bench one plant takes (design section 6.7). */
-public final class Footprint {
+final class Footprint {
   private static final double OFFSET_FACTOR = Math.sqrt(3) / 2;
 
   private Footprint() {}
@@ -24,8 +24,7 @@ public final class Footprint {
    * @param place where it stands; empty for a plant without a place, which is set out square
    * @return m² a plant; 0 for a plant without pot and without plants per m²
    */
-  public static double m2(
-      Optional<Pot> pot, double crownMm, Spacing spacing, Optional<Place> place) {
+  static double m2(Optional<Pot> pot, double crownMm, Spacing spacing, Optional<Place> place) {
     if (spacing.plantsPerM2().isPresent()) {
       return 1 / spacing.plantsPerM2().getAsDouble();
     }
@@ -46,7 +45,7 @@ public final class Footprint {
   }
 
   /** Whole rows across a bench; one even if a plant is wider than the bench. */
-  public static int rows(double depthMm, double sideMm, double gapMm) {
+  static int rows(double depthMm, double sideMm, double gapMm) {
     return (int) Math.max(1, Math.floor((depthMm + gapMm) / (sideMm + gapMm) + 1e-9));
   }
 
@@ -58,7 +57,7 @@ public final class Footprint {
    * @param depthMm short side of the bench
    * @param sideMm pot diameter with its gap
    */
-  public static int offsetCount(double lengthMm, double depthMm, double sideMm) {
+  static int offsetCount(double lengthMm, double depthMm, double sideMm) {
     int rows = (int) Math.floor((depthMm - sideMm) / (OFFSET_FACTOR * sideMm) + 1e-9) + 1;
     int full = (int) Math.floor(lengthMm / sideMm + 1e-9);
     int moved = (int) Math.floor((lengthMm - sideMm / 2) / sideMm + 1e-9);

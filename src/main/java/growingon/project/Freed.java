@@ -7,4 +7,4 @@ package growingon.project;
  * @param pot name of the pot
  * @param amount pots
  */
-public record Freed(int month, String pot, double amount) {}
+record Freed(int month, String pot, double amount) {}

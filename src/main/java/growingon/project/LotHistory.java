@@ -182,7 +182,7 @@ public final class LotHistory {
   }
 
   /** Old pots it gives back. */
-  public List<Freed> freed() {
+  List<Freed> freed() {
     return Collections.unmodifiableList(freed);
   }
 

@@ -11,7 +11,7 @@ public final class Projector {
    *
    * @param scenario a checked scenario
    * @return what happens to every lot
-   * @throws BalanceException if plants are lost or made, which is a fault of the program
+   * @throws IllegalStateException if plants are lost or made, which is a fault of the program
    */
   public static Projection project(Scenario scenario) {
     return new Engine(scenario).run();
