@@ -18,6 +18,7 @@ import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.TimeUnit;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
@@ -49,7 +50,23 @@ final class ReportFiles {
         get(each);
       }
     } finally {
-      workers.shutdownNow();
+      stop(workers);
+    }
+  }
+
+  /** Waits until nobody writes any more, so that a half filled folder can be deleted. */
+  private static void stop(ExecutorService workers) {
+    workers.shutdownNow();
+    boolean interrupted = Thread.interrupted();
+    try {
+      if (!workers.awaitTermination(1, TimeUnit.MINUTES)) {
+        throw new IllegalStateException("a chart is still being drawn after a minute");
+      }
+    } catch (InterruptedException again) {
+      interrupted = true;
+    }
+    if (interrupted) {
+      Thread.currentThread().interrupt();
     }
   }
 

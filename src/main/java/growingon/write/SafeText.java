@@ -21,9 +21,9 @@ final class SafeText {
     return !text.isEmpty() && "=+-@\t\r\n".indexOf(text.charAt(0)) >= 0;
   }
 
-  /** Whether the text is too long for a cell. */
-  static boolean isTooLong(String text) {
-    return forCell(text).endsWith(CUT) && !text.endsWith(CUT);
+  /** Whether a text was cut to become what {@link #forCell} gave. */
+  static boolean isCut(String text, String cell) {
+    return cell.endsWith(CUT) && !text.endsWith(CUT);
   }
 
   /**
@@ -31,7 +31,9 @@ final class SafeText {
    * character, no more than a cell holds.
    */
   static String forCell(String text) {
-    String clean = CHARACTER_CODE.matcher(forXml(text)).replaceAll("_x005F_");
+    String legal = forXml(text);
+    String clean =
+        legal.contains("_x") ? CHARACTER_CODE.matcher(legal).replaceAll("_x005F_") : legal;
     if (clean.length() <= MOST_IN_CELL) {
       return clean;
     }

@@ -158,8 +158,9 @@ final class TableWriter {
     cell.setCellStyle(
         styles.of(new Look(part, content, "", false, quoted, large, indented(column))));
     if (!text.isEmpty()) {
-      cut |= SafeText.isTooLong(text);
-      cell.setCellValue(SafeText.forCell(text));
+      String safe = SafeText.forCell(text);
+      cut |= SafeText.isCut(text, safe);
+      cell.setCellValue(safe);
     }
   }
 

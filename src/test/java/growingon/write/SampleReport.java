@@ -50,6 +50,20 @@ final class SampleReport {
         problems());
   }
 
+  /** A report of one table and one chart, where a test is about the folder only. */
+  static Report small() {
+    return new Report(
+        "small",
+        "Ninefold trees",
+        "EUR",
+        FIRST.toString(),
+        List.of(new Sheet("To order", List.of(), List.of(orders()), List.of("cash"), false)),
+        List.of(charts().get(5)),
+        List.of(),
+        List.of(),
+        List.of());
+  }
+
   static List<Sheet> sheets() {
     return List.of(
         new Sheet(

@@ -1,0 +1,46 @@
+package growingon.write;
+
+import growingon.report.Chart;
+import growingon.report.Chart.ChartKind;
+import growingon.report.Chart.Role;
+import growingon.report.Chart.Series;
+import growingon.report.Column;
+import growingon.report.Kind;
+import growingon.report.Report;
+import growingon.report.Sheet;
+import growingon.report.Table;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+
+/** Writes a tiny report to nowhere, so that the classes it takes are loaded. */
+final class WarmUp {
+  private WarmUp() {}
+
+  static void run() {
+    Chart chart =
+        new Chart(
+            "warm-up",
+            "",
+            "",
+            ChartKind.BARS,
+            "",
+            List.of("2000-01"),
+            List.of(new Series("", Role.VALUE, List.of(1.0), "", 0)));
+    Table table =
+        new Table(
+            "warm-up",
+            "",
+            List.of(),
+            List.of(Column.summed("a", "a", "", Kind.COUNT)),
+            List.of(List.of(1)));
+    Sheet sheet = new Sheet("a", List.of(), List.of(table), List.of(chart.name()), false);
+    Report report =
+        new Report("", "", "", "", List.of(sheet), List.of(chart), List.of(), List.of(), List.of());
+    try {
+      WorkbookWriter.write(report, name -> PngPicture.encode(ChartPainter.paint(chart)));
+    } catch (IOException impossible) {
+      throw new UncheckedIOException("writing to memory failed", impossible);
+    }
+  }
+}

@@ -1,0 +1,177 @@
+package growingon.write;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import growingon.report.Chart;
+import growingon.report.Chart.ChartKind;
+import growingon.report.Chart.Role;
+import growingon.report.Chart.Series;
+import java.awt.Color;
+import java.awt.image.BufferedImage;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class ChartPainterTest {
+  @Test
+  void chart_ofEachSample_showsTheColoursOfItsSeries() {
+    for (Chart chart : SampleReport.charts()) {
+      BufferedImage image = ChartPainter.paint(chart);
+      assertThat(image.getWidth()).isEqualTo(1600);
+      assertThat(image.getHeight()).isEqualTo(900);
+      for (Series series : chart.series()) {
+        Color colour = series.role() == Role.LIMIT ? Color.BLACK : Palette.of(series.colour());
+        assertThat(count(image, colour)).as(chart.name() + " " + series.name()).isGreaterThan(200);
+      }
+    }
+  }
+
+  static Stream<Arguments> oddShapes() {
+    return Stream.of(
+            shape("one month", 1, 1, i -> 5),
+            shape("one month of many series", 1, 12, i -> 5),
+            shape("all nought", 24, 3, i -> 0),
+            shape("gaps", 24, 3, i -> i % 3 == 0 ? Double.NaN : i),
+            shape("every second a gap", 24, 1, i -> i % 2 == 0 ? Double.NaN : i),
+            shape("below nought", 24, 3, i -> -i),
+            shape("both signs", 24, 3, i -> i - 12),
+            shape("forty series", 72, 40, i -> i + 1),
+            shape("forty years", 480, 4, i -> i),
+            shape("huge", 24, 2, i -> 1e9 * i),
+            shape("tiny", 24, 2, i -> 1e-6 * i))
+        .flatMap(
+            shape ->
+                Stream.of(ChartKind.values()).map(kind -> Arguments.of(shape.name(), kind, shape)));
+  }
+
+  private static Shape shape(String name, int months, int count, IntToDoubleFunction value) {
+    List<Series> series = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      series.add(series("series " + i, Role.VALUE, months, value, "group " + i, i));
+    }
+    return new Shape(name, months, series);
+  }
+
+  record Shape(String name, int months, List<Series> series) {
+    Chart as(ChartKind kind) {
+      return new Chart("odd", "Odd", "", kind, "things", SampleReport.months(months), series);
+    }
+  }
+
+  @ParameterizedTest(name = "{0} as {1}")
+  @MethodSource("oddShapes")
+  void chart_ofOddShape_isDrawn(String name, ChartKind kind, Shape shape) {
+    BufferedImage image = ChartPainter.paint(shape.as(kind));
+    assertThat(inked(image)).as("pixels that are not white").isGreaterThan(2_000);
+  }
+
+  @ParameterizedTest
+  @EnumSource(ChartKind.class)
+  void chart_withoutFigures_saysSo(ChartKind kind) {
+    Chart gaps = new Shape("gaps", 3, List.of(valueSeries(3, i -> Double.NaN))).as(kind);
+    Chart nothing = new Chart("odd", "Odd", "", kind, "things", List.of(), List.of());
+    assertThat(ChartPainter.paint(gaps).getWidth()).isEqualTo(1600);
+    assertThat(inked(ChartPainter.paint(nothing))).isGreaterThan(500);
+  }
+
+  @Test
+  void stack_drawn_reachesTheSumOfItsSeries() {
+    Chart stacked =
+        new Shape("two", 2, List.of(valueSeries(2, i -> 30), valueSeries(2, i -> 70)))
+            .as(ChartKind.STACKED_BARS);
+    Chart single =
+        new Shape("two", 2, List.of(valueSeries(2, i -> 100))).as(ChartKind.STACKED_BARS);
+    Color blue = Palette.of(0);
+    assertThat(top(ChartPainter.paint(stacked), blue))
+        .isEqualTo(top(ChartPainter.paint(single), blue));
+  }
+
+  @Test
+  void panel_withMoreThanItsLimit_showsTheRestHatched() {
+    BufferedImage over = ChartPainter.paint(panel(12));
+    BufferedImage within = ChartPainter.paint(panel(8));
+    assertThat(count(over, Palette.OVER)).isGreaterThan(5_000);
+    assertThat(count(within, Palette.OVER)).isZero();
+  }
+
+  private static Chart panel(double needed) {
+    return new Chart(
+        "space",
+        "Space",
+        "",
+        ChartKind.PANELS,
+        "m²",
+        SampleReport.months(12),
+        List.of(
+            series("needed", Role.VALUE, 12, i -> needed, "bench", 4),
+            series("there", Role.LIMIT, 12, i -> 10, "bench", 7)));
+  }
+
+  @Test
+  void panels_manyOrMoreThanFit_areDrawnHigher() {
+    assertThat(ChartPainter.paint(SampleReport.space(72, 30)).getHeight()).isEqualTo(1100);
+    assertThat(ChartPainter.paint(SampleReport.space(72, 34)).getHeight()).isEqualTo(1100);
+  }
+
+  @Test
+  void palette_firstEight_areThoseOfOkabeAndIto() {
+    // Okabe and Ito, Color Universal Design (2008), figure 16: the set of eight.
+    assertThat(IntStream.range(0, 8).mapToObj(Palette::of))
+        .containsExactlyInAnyOrder(
+            new Color(0, 0, 0),
+            new Color(230, 159, 0),
+            new Color(86, 180, 233),
+            new Color(0, 158, 115),
+            new Color(240, 228, 66),
+            new Color(0, 114, 178),
+            new Color(213, 94, 0),
+            new Color(204, 121, 167));
+    assertThat(IntStream.range(0, 24).mapToObj(Palette::of).distinct()).hasSizeGreaterThan(22);
+    assertThat(Palette.of(24)).isEqualTo(Palette.of(0));
+  }
+
+  private static Series valueSeries(int months, IntToDoubleFunction value) {
+    return series("value", Role.VALUE, months, value, "", 0);
+  }
+
+  private static Series series(
+      String name, Role role, int months, IntToDoubleFunction value, String group, int colour) {
+    List<Double> values = IntStream.range(0, months).mapToObj(value::applyAsDouble).toList();
+    return new Series(name, role, values, group, colour);
+  }
+
+  private static long count(BufferedImage image, Color colour) {
+    return pixels(image).filter(pixel -> pixel == (colour.getRGB() & 0xFFFFFF)).count();
+  }
+
+  private static long inked(BufferedImage image) {
+    return pixels(image).filter(pixel -> pixel != 0xFFFFFF).count();
+  }
+
+  private static IntStream pixels(BufferedImage image) {
+    return IntStream.of(
+            image.getRGB(0, 0, image.getWidth(), image.getHeight(), null, 0, image.getWidth()))
+        .map(pixel -> pixel & 0xFFFFFF);
+  }
+
+  /** First row from the top, below the heading, with a run of the colour. */
+  private static int top(BufferedImage image, Color colour) {
+    for (int y = ChartPainter.HEAD; y < image.getHeight(); y++) {
+      int run = 0;
+      for (int x = 0; x < 1100; x++) {
+        run += image.getRGB(x, y) == colour.getRGB() ? 1 : 0;
+      }
+      if (run > 40) {
+        return y;
+      }
+    }
+    throw new AssertionError("nothing drawn in " + colour);
+  }
+}

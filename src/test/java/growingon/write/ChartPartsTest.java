@@ -1,0 +1,102 @@
+package growingon.write;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import javax.imageio.ImageIO;
+import net.jqwik.api.Example;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
+import net.jqwik.api.constraints.Size;
+
+class ChartPartsTest {
+  private static final double LETTER = 13;
+
+  @Property(tries = 300)
+  void monthLabels_forAnyLength_neverTouch(
+      @ForAll @IntRange(min = 1, max = 480) int months,
+      @ForAll @IntRange(min = 150, max = 1400) int pixels) {
+    double room = (double) pixels / months;
+    List<AxisMarks.Mark> marks =
+        AxisMarks.of(SampleReport.months(months), room, label -> LETTER * label.length());
+    for (int i = 1; i < marks.size(); i++) {
+      AxisMarks.Mark left = marks.get(i - 1);
+      AxisMarks.Mark right = marks.get(i);
+      double between = (right.at() - left.at()) * room;
+      assertThat(between)
+          .isGreaterThan(LETTER * (left.label().length() + right.label().length()) / 2);
+    }
+    assertThat(marks).isNotEmpty();
+  }
+
+  @Example
+  void monthLabels_forAYearAndForForty_areMonthsAndRoundYears() {
+    assertThat(labels(12, 1200))
+        .containsExactly("Nov 2026", "Jan 2027", "Mar 2027", "May 2027", "Jul 2027", "Sep 2027");
+    assertThat(labels(480, 1200))
+        .containsExactly("2030", "2035", "2040", "2045", "2050", "2055", "2060", "2065");
+  }
+
+  private static List<String> labels(int months, double pixels) {
+    return AxisMarks.of(
+            SampleReport.months(months), pixels / months, label -> LETTER * label.length())
+        .stream()
+        .map(AxisMarks.Mark::label)
+        .toList();
+  }
+
+  @Example
+  void seasonLabels_oneOfThemLong_allStandIfNoTwoTouch() {
+    List<String> seasons =
+        List.of("2026/27 from Nov", "2027/28", "2028/29", "a very long name of a season");
+    assertThat(AxisMarks.of(seasons, 200, label -> LETTER * label.length()))
+        .extracting(AxisMarks.Mark::label)
+        .containsExactly("2026/27 from Nov", "2027/28", "2028/29", "a very long name …");
+  }
+
+  @Property
+  void endLabels_thatFit_areSpreadInOrderWithinTheChart(
+      @ForAll @Size(min = 1, max = 30) List<@DoubleRange(min = 0, max = 700) Double> wished) {
+    double[] sorted = wished.stream().mapToDouble(Double::doubleValue).sorted().toArray();
+    double[] spread = EndLabels.spread(sorted, 20, 0, 700);
+    for (int i = 1; i < spread.length; i++) {
+      assertThat(spread[i] - spread[i - 1]).isGreaterThanOrEqualTo(20 - 1e-9);
+    }
+    assertThat(spread[0]).isGreaterThanOrEqualTo(-1e-9);
+    assertThat(spread[spread.length - 1]).isLessThanOrEqualTo(700);
+  }
+
+  @Example
+  void endLabels_alreadyApart_stay() {
+    double[] heights = DoubleStream.of(10, 200, 690).toArray();
+    assertThat(EndLabels.spread(heights, 20, 0, 700)).containsExactly(10, 200, 690);
+  }
+
+  @Example
+  void picture_encodedAndReadBack_isTheSame() throws IOException {
+    BufferedImage image = ChartPainter.paint(SampleReport.charts().get(0));
+    BufferedImage back = ImageIO.read(new ByteArrayInputStream(PngPicture.encode(image)));
+    assertThat(Arrays.equals(pixels(image), pixels(back))).isTrue();
+  }
+
+  private static int[] pixels(BufferedImage image) {
+    int width = image.getWidth();
+    return image.getRGB(0, 0, width, image.getHeight(), null, 0, width);
+  }
+
+  @Example
+  void words_ofAChart_nameItsPanels() {
+    assertThat(ChartWords.alternative(SampleReport.space(12, 2)))
+        .isEqualTo(
+            "Chart: Bench space by place, in m², 2026-11 to 2027-10."
+                + " Hatched: more than the place holds. Shown: long bench, short bench."
+                + " The figures are in figures.json.");
+  }
+}

@@ -1,0 +1,250 @@
+package growingon.write;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import growingon.report.Report;
+import growingon.report.Sheet;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.TimeZone;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+class ReportFolderTest {
+  @TempDir Path temporary;
+
+  @Test
+  void report_written_hasEveryFile() throws IOException {
+    Path folder = temporary.resolve("deep/down/plan");
+    ReportFolder.write(SampleReport.report(), folder);
+    assertThat(files(folder).keySet())
+        .contains(
+            "plan.xlsx",
+            "figures.json",
+            "problems.txt",
+            "charts/bench-space.png",
+            "charts/cash.png",
+            "tables/cash.csv",
+            "tables/monthly.csv");
+    assertThat(files(folder)).hasSize(3 + 6 + 10);
+    assertThat(names(folder.getParent())).containsExactly("plan");
+  }
+
+  @Test
+  void sameReport_writtenTwice_givesTheSameBytes() throws IOException {
+    Path one = temporary.resolve("one");
+    Path two = temporary.resolve("two");
+    TimeZone before = TimeZone.getDefault();
+    try {
+      TimeZone.setDefault(TimeZone.getTimeZone("Pacific/Auckland"));
+      ReportFolder.write(SampleReport.report(), one);
+      TimeZone.setDefault(TimeZone.getTimeZone("America/Lima"));
+      ReportFolder.write(SampleReport.report(), two);
+    } finally {
+      TimeZone.setDefault(before);
+    }
+    Map<String, byte[]> first = files(one);
+    Map<String, byte[]> second = files(two);
+    assertThat(first.keySet()).isEqualTo(second.keySet());
+    first.forEach((name, bytes) -> assertThat(second.get(name)).as(name).isEqualTo(bytes));
+  }
+
+  @Test
+  void report_writtenAgain_replacesOldFilesAndKeepsThoseOfOthers() throws IOException {
+    Path folder = temporary.resolve("plan");
+    ReportFolder.write(SampleReport.small(), folder);
+    Files.writeString(folder.resolve("charts/old-chart.png"), "of an earlier run");
+    Files.writeString(folder.resolve("my notes.txt"), "ask about the lime");
+
+    ReportFolder.write(SampleReport.small(), folder);
+
+    assertThat(folder.resolve("charts/old-chart.png")).doesNotExist();
+    assertThat(folder.resolve("my notes.txt")).hasContent("ask about the lime");
+    assertThat(names(temporary)).containsExactly("plan");
+  }
+
+  @Test
+  void emptyFolder_inTheWay_isFilled() throws IOException {
+    Path folder = Files.createDirectory(temporary.resolve("plan"));
+    ReportFolder.write(SampleReport.small(), folder);
+    assertThat(folder.resolve("plan.xlsx")).exists();
+  }
+
+  @Test
+  void folderOfSomethingElse_inTheWay_isRefusedAndLeftAlone() throws IOException {
+    Path folder = Files.createDirectory(temporary.resolve("plan"));
+    Files.writeString(folder.resolve("stock.csv"), "lot,quantity");
+    Files.writeString(folder.resolve("figures.json"), "{\"made by\": \"someone else\"}");
+
+    assertThatThrownBy(() -> ReportFolder.write(SampleReport.small(), folder))
+        .isInstanceOf(NotAReportFolder.class)
+        .hasMessage(folder + " holds something else than a report of this program");
+
+    assertThat(names(folder)).containsExactly("figures.json", "stock.csv");
+    assertThat(names(temporary)).containsExactly("plan");
+  }
+
+  @Test
+  void folderOfSomethingElse_forced_keepsItsFiles() throws IOException {
+    Path folder = Files.createDirectory(temporary.resolve("plan"));
+    Files.createDirectory(folder.resolve("inputs"));
+    Files.writeString(folder.resolve("inputs/stock.csv"), "lot,quantity");
+
+    ReportFolder.write(SampleReport.small(), folder, true);
+
+    assertThat(folder.resolve("plan.xlsx")).exists();
+    assertThat(folder.resolve("inputs/stock.csv")).hasContent("lot,quantity");
+  }
+
+  @Test
+  void placeThatIsNeverReplaced_forced_isRefused() throws IOException {
+    Path file = Files.writeString(temporary.resolve("plan"), "a file");
+    for (Path never :
+        List.of(
+            file,
+            temporary.getRoot(),
+            Path.of(System.getProperty("user.home")),
+            Path.of(System.getProperty("user.dir")).toAbsolutePath().getParent())) {
+      assertThatThrownBy(() -> ReportFolder.write(SampleReport.small(), never, true))
+          .as(never.toString())
+          .isInstanceOf(NotAReportFolder.class);
+    }
+    assertThat(file).hasContent("a file");
+  }
+
+  @Test
+  void step_failingHalfWay_leavesTheLastReport() throws IOException {
+    Path folder = temporary.resolve("plan");
+    ReportFolder.write(SampleReport.small(), folder);
+    Map<String, byte[]> before = files(folder);
+
+    assertThatThrownBy(
+            () ->
+                new FolderSwap(folder, false)
+                    .replaceWith(
+                        fresh -> {
+                          Files.writeString(fresh.resolve("plan.xlsx"), "half");
+                          throw new IOException("disk full");
+                        }))
+        .isInstanceOf(IOException.class)
+        .hasMessage("disk full");
+
+    assertSame(before, files(folder));
+    assertThat(names(temporary)).containsExactly("plan");
+  }
+
+  @Test
+  void report_thatBreaksARule_leavesTheLastReport() throws IOException {
+    Path folder = temporary.resolve("plan");
+    ReportFolder.write(SampleReport.small(), folder);
+    Map<String, byte[]> before = files(folder);
+    Report good = SampleReport.small();
+    Report bad =
+        new Report(
+            good.plan(),
+            good.nursery(),
+            good.currency(),
+            good.firstMonth(),
+            List.of(new Sheet("Summary", List.of(), List.of(), List.of("no-such"), true)),
+            good.charts(),
+            List.of(),
+            List.of(),
+            List.of());
+
+    assertThatThrownBy(() -> ReportFolder.write(bad, folder))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("sheet Summary names a chart that is not there: [no-such]");
+
+    assertSame(before, files(folder));
+    assertThat(names(temporary)).containsExactly("plan");
+  }
+
+  @Test
+  void thread_interruptedWhileWriting_leavesTheLastReport() throws IOException {
+    Path folder = temporary.resolve("plan");
+    ReportFolder.write(SampleReport.small(), folder);
+    Map<String, byte[]> before = files(folder);
+    Thread.currentThread().interrupt();
+    try {
+      assertThatThrownBy(() -> ReportFolder.write(SampleReport.small(), folder))
+          .isInstanceOf(IOException.class);
+    } finally {
+      assertThat(Thread.interrupted()).isTrue();
+    }
+    assertSame(before, files(folder));
+    assertThat(names(temporary)).containsExactly("plan");
+  }
+
+  @Test
+  void run_killedWhileWriting_isClearedAwayByTheNext() throws IOException {
+    Path folder = temporary.resolve("plan");
+    Path half = Files.createDirectory(temporary.resolve(".plan.new"));
+    Files.writeString(half.resolve("plan.xlsx"), "half");
+    Files.createFile(temporary.resolve(".plan.lock"));
+
+    ReportFolder.write(SampleReport.small(), folder);
+
+    assertThat(names(temporary)).containsExactly("plan");
+  }
+
+  @Test
+  void run_killedBetweenTheRenames_isPutBackByTheNext() throws IOException {
+    Path folder = temporary.resolve("plan");
+    ReportFolder.write(SampleReport.small(), folder);
+    Map<String, byte[]> before = files(folder);
+    Files.move(folder, temporary.resolve(".plan.old"));
+
+    assertThatThrownBy(
+            () ->
+                new FolderSwap(folder, false)
+                    .replaceWith(
+                        fresh -> {
+                          throw new IOException("stopped again");
+                        }))
+        .hasMessage("stopped again");
+
+    assertSame(before, files(folder));
+    assertThat(names(temporary)).containsExactly("plan");
+  }
+
+  @Test
+  void run_whileAnotherWritesTheSame_isRefused() throws IOException {
+    Path folder = temporary.resolve("plan");
+    new FolderSwap(folder, false)
+        .replaceWith(
+            fresh -> {
+              Files.writeString(fresh.resolve("figures.json"), FiguresJson.MADE_BY);
+              assertThatThrownBy(() -> ReportFolder.write(SampleReport.small(), folder))
+                  .isInstanceOf(IOException.class)
+                  .hasMessage("another run is writing " + folder + "; wait for it");
+            });
+    assertThat(names(folder)).containsExactly("figures.json");
+  }
+
+  private static void assertSame(Map<String, byte[]> before, Map<String, byte[]> after) {
+    assertThat(after.keySet()).isEqualTo(before.keySet());
+    before.forEach((name, bytes) -> assertThat(after.get(name)).as(name).isEqualTo(bytes));
+  }
+
+  private static Map<String, byte[]> files(Path folder) throws IOException {
+    Map<String, byte[]> files = new TreeMap<>();
+    try (Stream<Path> paths = Files.walk(folder)) {
+      for (Path path : paths.filter(Files::isRegularFile).toList()) {
+        files.put(folder.relativize(path).toString().replace('\\', '/'), Files.readAllBytes(path));
+      }
+    }
+    return files;
+  }
+
+  private static List<String> names(Path folder) throws IOException {
+    try (Stream<Path> paths = Files.list(folder)) {
+      return paths.map(path -> path.getFileName().toString()).sorted().toList();
+    }
+  }
+}
