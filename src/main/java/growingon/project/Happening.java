@@ -17,9 +17,10 @@ import java.util.OptionalInt;
  * @param pot the pot it goes into, if any
  * @param potsUsed pots taken from the store
  * @param substrateLitres loose litres mixed, with waste
- * @param hours hours of work in all its months
+ * @param hours hours of work of all people in all its months
  * @param kgEach weight of one plant afterwards
  * @param dueMonth month in which it was due, if it was done later
+ * @param lifting how a plant must be lifted for it
  */
 public record Happening(
     int month,
@@ -35,4 +36,10 @@ public record Happening(
     double substrateLitres,
     double hours,
     double kgEach,
-    OptionalInt dueMonth) {}
+    OptionalInt dueMonth,
+    Lifting lifting) {
+  /** Weight of all plants worked on, afterwards, kg. */
+  public double kgInAll() {
+    return plants * kgEach;
+  }
+}

@@ -131,6 +131,11 @@ public final class LotHistory {
     return standing.length;
   }
 
+  /** Plants alive when it comes into the plan: as counted, less what died since. */
+  public double standingAtStart() {
+    return lot.quantity() - diedBefore;
+  }
+
   /** Plants alive at the end of a month. */
   public double standing(int month) {
     return standing[month];

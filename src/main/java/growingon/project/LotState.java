@@ -173,7 +173,11 @@ final class LotState {
   }
 
   private String placeName(int month) {
-    return standsIn(month).map(Place::name).orElse("");
+    return name(standsIn(month));
+  }
+
+  private static String name(Optional<Place> place) {
+    return place.map(Place::name).orElse("");
   }
 
   /** The month's steps and moves, in route order. */
@@ -203,25 +207,26 @@ final class LotState {
                         engine.horizon().month(late.dueMonth()),
                         engine.horizon().month(month),
                         late.yearsMoved())));
-    String before = placeName(month);
+    Optional<Place> before = standsIn(month);
     double died = plants.die(step.lossShare());
     double culled = sortAndCull(step, month);
     history.died(month, died);
     history.culled(month, culled);
     double living = plants.living();
-    double hours = spreadWork(step, month, done.monthsOfWork(), living);
     Potted potted = pot(step, month, living);
     step.place().ifPresent(name -> place = Optional.of(nursery.places().get(name)));
     spacing = step.spacing().orElse(spacing);
     rootWorkAt = step.rootWork() ? month : rootWorkAt;
     startTraining(step, month);
     plants.growBy(curve(month));
+    Lifting lifting = lifts(step) ? lifting(before, standsIn(month)) : Lifting.NOTHING_LIFTED;
+    double hours = spreadWork(step, month, done.monthsOfWork(), living, lifting.people());
     history.happened(
         new Happening(
             month,
             done.monthsOfWork(),
             step.name(),
-            before,
+            name(before),
             placeName(month),
             living,
             died,
@@ -231,7 +236,17 @@ final class LotState {
             potted.litres(),
             hours,
             weight().kg(),
-            done.late().map(late -> OptionalInt.of(late.dueMonth())).orElse(OptionalInt.empty())));
+            done.late().map(late -> OptionalInt.of(late.dueMonth())).orElse(OptionalInt.empty()),
+            lifting));
+  }
+
+  /** Potting, moving and lifting take a plant up; wiring and pruning leave it where it stands. */
+  private static boolean lifts(Step step) {
+    return step.pot().isPresent() || step.place().isPresent() || step.liftedBallLitres() > 0;
+  }
+
+  private Lifting lifting(Optional<Place> takenUp, Optional<Place> setDown) {
+    return Lifting.of(weight().kg(), Lifting.lower(takenUp, setDown));
   }
 
   /** Sorts, if the step does or it was left to, and culls; old pots of the culled come back. */
@@ -276,8 +291,8 @@ final class LotState {
         old -> history.freed(new Freed(month + 1, old.name(), plantsGone * old.reuseShare())));
   }
 
-  private double spreadWork(Step step, int month, int months, double living) {
-    double hours = living * step.minutes() / 60;
+  private double spreadWork(Step step, int month, int months, double living, int people) {
+    double hours = living * step.minutes() * people / 60;
     for (int i = 0; i < months; i++) {
       history.worked(new Work(month + i, step.name(), living, hours / months));
       for (Map.Entry<String, Double> material : step.materials().entrySet()) {
@@ -332,10 +347,11 @@ final class LotState {
     boolean inside = belongsInWinterPlace(month);
     if (inside != inWinterPlace) {
       double living = plants.living();
-      double hours = living * settings.winterMoveMinutes() / 60;
+      Lifting lifting = lifting(place, plan.winterPlace);
+      double hours = living * settings.winterMoveMinutes() * lifting.people() / 60;
       history.worked(new Work(month, Work.WINTER_MOVE, living, hours));
       String there = plan.winterPlace.get().name();
-      String own = place.map(Place::name).orElse("");
+      String own = name(place);
       history.happened(
           new Happening(
               month,
@@ -351,7 +367,8 @@ final class LotState {
               0,
               hours,
               weight().kg(),
-              OptionalInt.empty()));
+              OptionalInt.empty(),
+              lifting));
       inWinterPlace = inside;
     }
   }

@@ -102,11 +102,10 @@ public final class SpaceUse {
 
     void add(LotHistory lot, Stood stood) {
       int month = stood.month();
-      double weight = stood.plants() * stood.weight().kg();
       plants[month] += stood.plants();
       m2[month] += stood.m2();
-      kg[month] += weight;
-      double load = stood.m2() == 0 ? 0 : weight / stood.m2();
+      kg[month] += stood.plants() * stood.weight().kg();
+      double load = stood.kgPerM2();
       if (load > heaviest[month]) {
         heaviest[month] = load;
         heaviestLot[month] = lot.lot().name();

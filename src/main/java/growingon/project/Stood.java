@@ -10,4 +10,9 @@ package growingon.project;
  * @param weight weight of one plant; nothing for plants not in pots
  * @param pot pot they stand in, empty if none
  */
-public record Stood(int month, String place, double plants, double m2, Weight weight, String pot) {}
+public record Stood(int month, String place, double plants, double m2, Weight weight, String pot) {
+  /** Load of the area it needs, kg per m²; 0 for a lot that needs none. */
+  public double kgPerM2() {
+    return m2 == 0 ? 0 : plants * weight.kg() / m2;
+  }
+}
