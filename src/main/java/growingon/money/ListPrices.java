@@ -11,15 +11,16 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /** List prices: of a species' own demand rows the dearest, else of the rows for any species. */
-final class ListPrices {
+public final class ListPrices {
   private final Nursery nursery;
 
-  ListPrices(Nursery nursery) {
+  /** The prices of a nursery's demand table. */
+  public ListPrices(Nursery nursery) {
     this.nursery = nursery;
   }
 
   /** List price of a first of a grade; empty if no row prices it. */
-  OptionalDouble of(Lot lot, String grade) {
+  public OptionalDouble of(Lot lot, String grade) {
     OptionalDouble own = dearest(lot, grade, true);
     return own.isPresent() ? own : dearest(lot, grade, false);
   }
