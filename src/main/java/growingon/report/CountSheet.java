@@ -1,0 +1,94 @@
+package growingon.report;
+
+import growingon.project.LotHistory;
+import growingon.project.Projection;
+import growingon.project.Stood;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * A list to count the stock by: lots in the order of places, with cells to fill. From {@code date}
+ * on its headings are those of the daybook, so that the filled list can be read as one.
+ */
+final class CountSheet {
+  private final Projection projection;
+  private final Map<String, Integer> placeOrder = new HashMap<>();
+
+  private CountSheet(Projection projection) {
+    this.projection = projection;
+    projection
+        .scenario()
+        .nursery()
+        .places()
+        .keySet()
+        .forEach(name -> placeOrder.put(name, placeOrder.size()));
+  }
+
+  static Sheet of(Context context) {
+    CountSheet sheet = new CountSheet(context.accounts().projection());
+    return FilledSheet.of(
+        "Count sheet",
+        List.of(
+            "Walk the places in this order and fill in date, quantity and, where you measure, trunk"
+                + " and spread of a handful of plants. Write a line for each grade or quality if you"
+                + " count them apart. Save the filled list as daybook.csv, or copy its lines into the"
+                + " sheet daybook: the headings are the daybook's; place and expected are only there"
+                + " to help you find and check.",
+            "Expected: plants alive at the plan's start, from the last count less the losses assumed"
+                + " since."),
+        sheet.table());
+  }
+
+  private Table table() {
+    TableBuilder table =
+        TableBuilder.table("count-sheet", "Count of the stock")
+            .text("place")
+            .text("lot")
+            .plants("expected")
+            .column("date", "", Kind.TO_FILL)
+            .text("what")
+            .column("quantity", "", Kind.TO_FILL)
+            .column("grade", "", Kind.TO_FILL)
+            .column("quality", "", Kind.TO_FILL)
+            .column("trunk mm", "", Kind.TO_FILL)
+            .column("trunk spread %", "", Kind.TO_FILL)
+            .column("note", "", Kind.TO_FILL);
+    for (LotHistory lot : inPlaceOrder()) {
+      table.row(
+          place(lot).isEmpty() ? "no place" : place(lot),
+          lot.lot().name(),
+          lot.standingAtStart(),
+          null,
+          "counted",
+          null,
+          null,
+          null,
+          null,
+          null,
+          null);
+    }
+    return table.build();
+  }
+
+  /** Lots that are here already, by place, then in the order of the stock list. */
+  private List<LotHistory> inPlaceOrder() {
+    List<LotHistory> lots = new ArrayList<>();
+    for (LotHistory lot : projection.lots()) {
+      if (lot.lot().purchase().isEmpty() && lot.start() == 0 && lot.standingAtStart() > 0) {
+        lots.add(lot);
+      }
+    }
+    lots.sort(
+        Comparator.comparingInt(lot -> placeOrder.getOrDefault(place(lot), placeOrder.size())));
+    return lots;
+  }
+
+  /** Where it stands in the first month; where it is booked if nothing of it is left by then. */
+  private static String place(LotHistory lot) {
+    Stood stood = lot.stood(0);
+    return stood != null ? stood.place() : lot.lot().standing().place().orElse("");
+  }
+}

@@ -1,0 +1,15 @@
+package growingon.report;
+
+import java.util.List;
+import java.util.stream.Stream;
+
+/** A sheet of those tables that have rows; without any, its sentences have nothing to be about. */
+final class FilledSheet {
+  private FilledSheet() {}
+
+  static Sheet of(String name, List<String> sentences, Table... tables) {
+    List<Table> filled = Stream.of(tables).filter(table -> !table.rows().isEmpty()).toList();
+    List<String> said = filled.isEmpty() ? List.<String>of() : sentences;
+    return new Sheet(name, said, filled, List.of(), false);
+  }
+}

@@ -1,0 +1,180 @@
+package growingon.report;
+
+import growingon.nursery.Horizon;
+import growingon.nursery.LiftFrom;
+import growingon.nursery.Nursery;
+import growingon.nursery.Step;
+import growingon.project.Happening;
+import growingon.project.Lifting;
+import growingon.project.LotHistory;
+import growingon.project.Projection;
+import java.time.YearMonth;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/** The job list: what is done where, in which month, with what, and a box to tick. */
+final class JobsSheet {
+  private static final int NEXT_MONTHS = 3;
+  private static final double NEGLIGIBLE = 0.05;
+  private static final DateTimeFormatter SHORT_MONTH =
+      DateTimeFormatter.ofPattern("MMM", Locale.ENGLISH);
+
+  private final Projection projection;
+  private final Nursery nursery;
+  private final Horizon horizon;
+  private final Map<String, Integer> placeOrder = new HashMap<>();
+
+  private record Job(LotHistory lot, Happening happening) {}
+
+  private JobsSheet(Projection projection) {
+    this.projection = projection;
+    this.nursery = projection.scenario().nursery();
+    this.horizon = projection.horizon();
+    nursery.places().keySet().forEach(name -> placeOrder.put(name, placeOrder.size()));
+  }
+
+  static Sheet of(Context context) {
+    JobsSheet sheet = new JobsSheet(context.accounts().projection());
+    List<Job> jobs = sheet.inOrder();
+    return FilledSheet.of(
+        "Jobs",
+        sheet.sentences(jobs),
+        sheet.table("jobs-next", sheet.nextTitle(), jobs.stream().filter(JobsSheet::isNext)),
+        sheet.table("jobs", "Later jobs", jobs.stream().filter(job -> !isNext(job))));
+  }
+
+  private static boolean isNext(Job job) {
+    return job.happening().month() < NEXT_MONTHS;
+  }
+
+  /**
+   * By month, then places in the order of the places table, then lots in the order of the stock.
+   */
+  private List<Job> inOrder() {
+    List<Job> jobs = new ArrayList<>();
+    for (LotHistory lot : projection.lots()) {
+      lot.happenings().forEach(happening -> jobs.add(new Job(lot, happening)));
+    }
+    jobs.sort(
+        Comparator.comparingInt((Job job) -> job.happening().month())
+            .thenComparingInt(job -> place(job.happening().place())));
+    return jobs;
+  }
+
+  private int place(String name) {
+    return placeOrder.getOrDefault(name, Integer.MAX_VALUE);
+  }
+
+  private String nextTitle() {
+    YearMonth last = horizon.month(Math.min(NEXT_MONTHS, horizon.months()) - 1);
+    return "The next three months: "
+        + Labels.month(horizon.firstMonth())
+        + " to "
+        + Labels.month(last);
+  }
+
+  private List<String> sentences(List<Job> jobs) {
+    List<String> sentences = new ArrayList<>();
+    if (jobs.stream().noneMatch(JobsSheet::isNext)) {
+      sentences.add("No job is due in the next three months.");
+    }
+    sentences.add(
+        "A job that may be done over several months stands in the first, with its months beside it;"
+            + " its hours and litres are those of the whole job. Daily care (watering, weeding) is"
+            + " on the sheet Hours. Weights stand where plants are lifted: potted or moved.");
+    sentences.add(
+        "“2 people or trolley”: a plant weighs more than %.0f kg from a bench or %.0f kg from the"
+                .formatted(Lifting.firstKg(LiftFrom.BENCH), Lifting.firstKg(LiftFrom.GROUND))
+            + " ground, and the hours are those of two people. “Mind who lifts”: more than %.0f or"
+                .formatted(Lifting.secondKg(LiftFrom.BENCH))
+            + " %.0f kg, too much for some. ".formatted(Lifting.secondKg(LiftFrom.GROUND))
+            + Sentences.LIFTING);
+    return sentences;
+  }
+
+  private Table table(String name, String title, Stream<Job> jobs) {
+    TableBuilder table =
+        TableBuilder.table(name, title)
+            .month("month")
+            .text("place")
+            .text("lot")
+            .text("job")
+            .column("plants", "", Kind.PLANTS)
+            .text("pot")
+            .summed("mix", "litres", Kind.LITRES)
+            .summed("hours", "", Kind.HOURS)
+            .column("one plant", "kg", Kind.KG)
+            .summed("moved", "kg", Kind.KG)
+            .longText("note")
+            .column("done", "", Kind.TO_FILL);
+    jobs.forEach(job -> add(table, job));
+    return table.build();
+  }
+
+  private void add(TableBuilder table, Job job) {
+    Happening done = job.happening();
+    boolean lifts = done.lifting() != Lifting.NOTHING_LIFTED;
+    table.row(
+        horizon.month(done.month()),
+        done.place().isEmpty() ? "no place" : done.place(),
+        job.lot().lot().name(),
+        done.job(),
+        WholePlants.nearest(done.plants()),
+        done.pot().orElse(null),
+        unlessNil(done.substrateLitres()),
+        done.hours(),
+        lifts ? unlessNil(done.kgEach()) : null,
+        lifts ? unlessNil(done.kgInAll()) : null,
+        note(job),
+        null);
+  }
+
+  private static Double unlessNil(double value) {
+    return value == 0 ? null : value;
+  }
+
+  /** What a job needs to be minded of; null for nothing. */
+  private String note(Job job) {
+    Happening done = job.happening();
+    List<String> notes = new ArrayList<>();
+    if (done.months() > 1) {
+      notes.add(window(done));
+    }
+    mix(job).ifPresent(notes::add);
+    if (!done.toPlace().equals(done.place()) && !done.toPlace().isEmpty()) {
+      notes.add("to " + done.toPlace());
+    }
+    if (done.culled() > NEGLIGIBLE) {
+      notes.add("about %s to cull".formatted(Labels.whole(Math.max(1, done.culled()))));
+    }
+    if (done.lifting() == Lifting.TWO_PEOPLE) {
+      notes.add("2 people or trolley");
+    } else if (done.lifting() == Lifting.NOT_FOR_EVERYONE) {
+      notes.add("mind who lifts");
+    }
+    done.dueMonth()
+        .ifPresent(month -> notes.add("was due in " + Labels.month(horizon.month(month))));
+    return notes.isEmpty() ? null : String.join("; ", notes);
+  }
+
+  private String window(Happening done) {
+    YearMonth first = horizon.month(done.month());
+    YearMonth last = first.plusMonths(done.months() - 1L);
+    return first.format(SHORT_MONTH) + "–" + last.format(SHORT_MONTH);
+  }
+
+  private Optional<String> mix(Job job) {
+    List<Step> steps = nursery.routeOf(job.lot().lot()).steps();
+    return steps.stream()
+        .filter(step -> step.name().equals(job.happening().job()))
+        .findFirst()
+        .flatMap(Step::mix);
+  }
+}

@@ -1,0 +1,147 @@
+package growingon.report;
+
+import growingon.money.LotAccount;
+import growingon.money.Reconciliation;
+import java.util.List;
+
+/** What each lot takes and brings, and how the lots' results lead to the nursery's cash. */
+final class LotAccountsSheet {
+  private final List<LotAccount> accounts;
+  private final String currency;
+
+  private LotAccountsSheet(Context context) {
+    this.accounts = context.accounts().lots();
+    this.currency = context.inputs().scenario().nursery().settings().currency();
+  }
+
+  static Sheet of(Context context) {
+    LotAccountsSheet sheet = new LotAccountsSheet(context);
+    if (sheet.accounts.isEmpty()) {
+      return FilledSheet.of("Lot accounts", List.of());
+    }
+    return FilledSheet.of(
+        "Lot accounts",
+        List.of(
+            Sentences.WITHOUT_VAT,
+            "A lot is charged with what it uses at the price of one unit, all its hours at the hourly"
+                + " rate, and the square metres it needs, month by month. What that leaves over"
+                + " against the nursery's cash stands at the end.",
+            Sentences.EXPECTED),
+        sheet.results(),
+        sheet.costs(),
+        sheet.reconciliation(context.accounts().reconciliation()));
+  }
+
+  private Table results() {
+    TableBuilder table =
+        TableBuilder.table("lot-accounts", "Plants and result of each lot")
+            .note(
+                "Result = sales − costs within the plan. Cost to date: spent before the plan (unit"
+                    + " cost of the stock list × quantity); it is in no cash figure. Standing has"
+                    + " the kept plants among it. Unsold at list: plants with a grade left at the"
+                    + " plan's end, at list price, kept ones apart; a value on paper, in no result.")
+            .text("lot")
+            .text("species")
+            .summed("started", "", Kind.COUNT)
+            .plants("lost")
+            .plants("sold")
+            .plants("standing")
+            .plants("of these kept")
+            .summed("costs", currency, Kind.MONEY)
+            .summed("sales", currency, Kind.MONEY)
+            .summed("result", currency, Kind.MONEY)
+            .summed("cost to date", currency, Kind.MONEY)
+            .summed("result with cost to date", currency, Kind.MONEY)
+            .summed("unsold at list", currency, Kind.MONEY);
+    List<List<Plants>> plants =
+        WholePlants.grid(
+            accounts.stream()
+                .map(each -> new double[] {each.lost(), each.sold(), each.standing()})
+                .toList());
+    for (int i = 0; i < accounts.size(); i++) {
+      LotAccount account = accounts.get(i);
+      table.row(
+          account.lot().name(),
+          account.lot().species(),
+          account.lot().quantity(),
+          plants.get(i).get(0),
+          plants.get(i).get(1),
+          plants.get(i).get(2),
+          account.kept(),
+          account.costs(),
+          account.sales(),
+          account.result(),
+          account.spentBefore(),
+          account.resultWithSpentBefore(),
+          account.unsoldAtList());
+    }
+    return table.build();
+  }
+
+  private Table costs() {
+    TableBuilder table =
+        TableBuilder.table("lot-costs", "Costs of each lot within the plan")
+            .note(
+                "Place: the square metre months it stood × the place's yearly cost / 12 / usable"
+                    + " share. Costs per plant include the cost to date; a plant alive is one"
+                    + " neither dead nor culled, sold or standing.")
+            .text("lot")
+            .text("species")
+            .summed("plants bought", currency, Kind.MONEY)
+            .summed("carriage, charges", currency, Kind.MONEY)
+            .summed("pots", currency, Kind.MONEY)
+            .summed("substrate", currency, Kind.MONEY)
+            .summed("materials", currency, Kind.MONEY)
+            .summed("hours", "", Kind.HOURS)
+            .summed("labour", currency, Kind.MONEY)
+            .summed("care", currency, Kind.MONEY)
+            .summed("space", "m² months", Kind.SQUARE_METRES)
+            .summed("place", currency, Kind.MONEY)
+            .summed("costs", currency, Kind.MONEY)
+            .column("cost per plant started", currency, Kind.MONEY_EACH)
+            .column("per plant alive", currency, Kind.MONEY_EACH)
+            .column("per plant sold", currency, Kind.MONEY_EACH);
+    for (LotAccount account : accounts) {
+      table.row(
+          account.lot().name(),
+          account.lot().species(),
+          account.plants(),
+          account.carriage(),
+          account.pots(),
+          account.substrate(),
+          account.materials(),
+          account.hours(),
+          account.labour(),
+          account.care(),
+          account.m2Months(),
+          account.placeCharge(),
+          account.costs(),
+          account.costPerStarted(),
+          account.costPerAlive(),
+          account.costPerSold());
+    }
+    return table.build();
+  }
+
+  private Table reconciliation(Reconciliation lines) {
+    return TableBuilder.table("reconciliation", "From the lots' results to the nursery's cash")
+        .note("The total is the change of cash over the whole plan, as on the sheet Cash.")
+        .note(
+            "Space not used: places cost the same used or not, and this is what no lot carries; it is"
+                + " above nil where plants stand over capacity.")
+        .note(
+            "Packs and stock on hand: lots are charged with what they use, cash pays whole packs;"
+                + " stock on hand used up, less packs bought and left over.")
+        .note(
+            "Hours not paid: hours charged to lots that are not paid in cash (setting hours paid in"
+                + " cash). Other cash: what no lot causes (table other cash).")
+        .text("line")
+        .summed("amount", currency, Kind.MONEY)
+        .row("results of all lots", lines.lots())
+        .row("space not used", lines.spaceNotUsed())
+        .row("packs and stock on hand", lines.packsAndStock())
+        .row("hours not paid", lines.hoursNotPaid())
+        .row("other cash", lines.otherCash())
+        .build();
+  }
+}

@@ -1,0 +1,51 @@
+package growingon.report;
+
+import java.util.List;
+
+/** Sentences that stand on more than one sheet. */
+final class Sentences {
+  static final String WITHOUT_VAT = "All amounts are without VAT, in prices of the first month.";
+
+  static final String EXPECTED =
+      "Plants are expected numbers, shown whole and rounded so that each column adds up;"
+          + " figures.json has them in full.";
+
+  static final String LIFTING =
+      "Lifting weights are screening values, no limits: follow your local codes, and use a trolley"
+          + " or two people. A wet pot weighs more than a dry one; the weights here are wet ones.";
+
+  static final String BENCH_LOADS =
+      "Bench loads are worked out from wet mix, pots and wood: ask whoever built the bench or house"
+          + " what it carries, and keep the heaviest lots over its legs.";
+
+  static final String PLANT_HEALTH =
+      "Plants bought in or brought from abroad may need plant passports, certificates, an inspection"
+          + " and a time apart; ask the local plant health service before you order.";
+
+  static final String SPRAYS =
+      "Use sprays and wound dressings by their label, and with the licence they ask for.";
+
+  static final String POISON =
+      "Some species are poisonous or irritate the skin or eyes: wear gloves, and keep cuttings from"
+          + " children and animals.";
+
+  static final String NO_PROMISE =
+      "A forecast is no promise: growth, losses, demand and prices will differ from what was"
+          + " assumed.";
+
+  static final String NO_ADVICE = "Nothing here is tax or investment advice.";
+
+  private Sentences() {}
+
+  /** The cautions, each with what it is about. */
+  static List<List<String>> cautions() {
+    return List.of(
+        List.of("lifting", LIFTING),
+        List.of("bench loads", BENCH_LOADS),
+        List.of("plant health", PLANT_HEALTH),
+        List.of("sprays and dressings", SPRAYS),
+        List.of("poisonous plants", POISON),
+        List.of("forecast", NO_PROMISE),
+        List.of("advice", NO_ADVICE));
+  }
+}

@@ -1,0 +1,114 @@
+package growingon.report;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.Function;
+
+/**
+ * Puts a table together. A number in a column of plants is rounded when the table is built, by
+ * largest remainder, so that the column adds up; a {@link Plants} stays as it is. NaN becomes an
+ * empty cell.
+ */
+final class TableBuilder {
+  private final String name;
+  private final String title;
+  private final List<String> notes = new ArrayList<>();
+  private final List<Column> columns = new ArrayList<>();
+  private final List<Object[]> rows = new ArrayList<>();
+  private int group = -1;
+
+  private TableBuilder(String name, String title) {
+    this.name = name;
+    this.title = title;
+  }
+
+  static TableBuilder table(String name, String title) {
+    return new TableBuilder(name, title);
+  }
+
+  /** A sentence that says how the figures came about. */
+  TableBuilder note(String sentence) {
+    notes.add(sentence);
+    return this;
+  }
+
+  TableBuilder text(String heading) {
+    return column(heading, "", Kind.TEXT);
+  }
+
+  TableBuilder longText(String heading) {
+    return column(heading, "", Kind.LONG_TEXT);
+  }
+
+  TableBuilder month(String heading) {
+    return column(heading, "", Kind.MONTH);
+  }
+
+  /** Plants with a total under them. */
+  TableBuilder plants(String heading) {
+    return summed(heading, "", Kind.PLANTS);
+  }
+
+  /** A column without a total. */
+  TableBuilder column(String heading, String unit, Kind kind) {
+    columns.add(Column.of(key(heading), heading, unit, kind));
+    return this;
+  }
+
+  /** A column with a total. */
+  TableBuilder summed(String heading, String unit, Kind kind) {
+    columns.add(Column.summed(key(heading), heading, unit, kind));
+    return this;
+  }
+
+  /** Plants are rounded among the rows that are alike in the column added last. */
+  TableBuilder roundedWithin() {
+    group = columns.size() - 1;
+    return this;
+  }
+
+  private static String key(String heading) {
+    return heading.toLowerCase(Locale.ROOT).replaceAll("[^a-z0-9%]+", "_");
+  }
+
+  TableBuilder row(Object... cells) {
+    Object[] row = new Object[cells.length];
+    for (int i = 0; i < cells.length; i++) {
+      row[i] = cells[i] instanceof Double number && number.isNaN() ? null : cells[i];
+    }
+    rows.add(row);
+    return this;
+  }
+
+  Table build() {
+    for (int column = 0; column < columns.size(); column++) {
+      if (columns.get(column).kind() == Kind.PLANTS) {
+        roundColumn(column);
+      }
+    }
+    return new Table(name, title, notes, columns, rows.stream().map(Arrays::asList).toList());
+  }
+
+  private void roundColumn(int column) {
+    Map<Object, List<Object[]>> groups = new LinkedHashMap<>();
+    Function<Object[], Object> alike = row -> group < 0 ? "" : row[group];
+    for (Object[] row : rows) {
+      if (row[column] instanceof Double) {
+        groups.computeIfAbsent(alike.apply(row), any -> new ArrayList<>()).add(row);
+      }
+    }
+    groups.values().forEach(rowsAlike -> roundCells(rowsAlike, column));
+  }
+
+  private static void roundCells(List<Object[]> rows, int column) {
+    double[] exact = rows.stream().mapToDouble(row -> (Double) row[column]).toArray();
+    List<Plants> plants = WholePlants.round(exact);
+    for (int i = 0; i < exact.length; i++) {
+      rows.get(i)[column] = plants.get(i);
+    }
+  }
+}

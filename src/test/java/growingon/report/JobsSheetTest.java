@@ -1,0 +1,126 @@
+package growingon.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import growingon.nursery.LiftFrom;
+import growingon.nursery.PlaceKind;
+import growingon.project.LotHistory;
+import growingon.project.Lots;
+import growingon.project.Nurseries;
+import growingon.project.Steps;
+import java.time.Month;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+class JobsSheetTest {
+  private final Context context = SmallNursery.context();
+  private final Sheet sheet = JobsSheet.of(context);
+  private final Cells next = Cells.of(sheet, "jobs-next");
+  private final Cells later = Cells.of(sheet, "jobs");
+
+  @Test
+  void jobs_ofTheNextThreeMonths_haveTheirOwnTableBeforeTheRest() {
+    assertThat(sheet.tables()).extracting(Table::name).containsExactly("jobs-next", "jobs");
+    assertThat(sheet.tables().get(0).title())
+        .isEqualTo("The next three months: Nov 2026 to Jan 2027");
+    assertThat(next.all("month")).allMatch(m -> ((YearMonth) m).isBefore(YearMonth.of(2027, 2)));
+    assertThat(later.all("month")).allMatch(m -> ((YearMonth) m).isAfter(YearMonth.of(2027, 1)));
+  }
+
+  @Test
+  void jobs_everyHappening_standsOnceWithItsHoursAndLitres() {
+    List<LotHistory> lots = context.accounts().projection().lots();
+    int happenings = lots.stream().mapToInt(lot -> lot.happenings().size()).sum();
+    double hours =
+        lots.stream().flatMap(lot -> lot.happenings().stream()).mapToDouble(h -> h.hours()).sum();
+
+    assertThat(next.rows().size() + later.rows().size()).isEqualTo(happenings);
+    assertThat(next.sum("hours") + later.sum("hours")).isCloseTo(hours, within(1e-9));
+  }
+
+  @Test
+  void job_overSeveralMonths_saysItsWindow() {
+    assertThat(later.get(later.row("job", "pot on"), "note")).asString().startsWith("Mar–May");
+    assertThat(next.get(next.row("job", "trim"), "note")).isEqualTo("Dec–Jan");
+  }
+
+  @Test
+  void job_heavyPlantsLifted_asksForTwoPeopleAndSaysWhereTo() {
+    List<Object> lifting = later.row("job", "lift and pot");
+
+    assertThat(later.get(lifting, "note"))
+        .isEqualTo("open mix; to Ground; about 12 to cull; 2 people or trolley");
+    assertThat(later.get(lifting, "place")).isEqualTo("Field");
+    assertThat(later.get(lifting, "pot")).isEqualTo("15 litre");
+    assertThat((Double) later.get(lifting, "one plant")).isGreaterThan(10);
+    assertThat((Double) later.get(lifting, "moved"))
+        .isCloseTo(
+            ((Plants) later.get(lifting, "plants")).exact()
+                * (Double) later.get(lifting, "one plant"),
+            within(1e-9));
+  }
+
+  @Test
+  void job_doneAfterItsDate_saysWhenItWasDue() {
+    List<List<Object>> wiring =
+        later.rows(
+            row ->
+                later.get(row, "lot").equals("oak-field") && later.get(row, "job").equals("wire"));
+
+    assertThat(wiring).hasSize(1);
+    assertThat(later.get(wiring.get(0), "note")).asString().endsWith("was due in Dec 2026");
+  }
+
+  @Test
+  void winterMoves_areJobsBothWays() {
+    List<List<Object>> moves =
+        later.rows(
+            row ->
+                later.get(row, "lot").equals("hb-liners")
+                    && later.get(row, "job").equals("winter move"));
+
+    assertThat(moves).extracting(row -> later.get(row, "place")).startsWith("Tunnel", "Bench");
+    assertThat(moves).extracting(row -> later.get(row, "note")).startsWith("to Bench", "to Tunnel");
+  }
+
+  @Test
+  void jobs_ofAMonth_followTheOrderOfPlaces() {
+    List<String> places = new ArrayList<>(context.inputs().scenario().nursery().places().keySet());
+    for (int i = 1; i < later.rows().size(); i++) {
+      YearMonth before = (YearMonth) later.get(later.rows().get(i - 1), "month");
+      YearMonth month = (YearMonth) later.get(later.rows().get(i), "month");
+      assertThat(month).isAfterOrEqualTo(before);
+      if (month.equals(before)) {
+        assertThat(places.indexOf(later.get(later.rows().get(i), "place")))
+            .isGreaterThanOrEqualTo(places.indexOf(later.get(later.rows().get(i - 1), "place")));
+      }
+    }
+  }
+
+  @Test
+  void jobs_everyOne_hasAnEmptyBoxToTick() {
+    assertThat(next.table().columns().get(next.column("done")).kind()).isEqualTo(Kind.TO_FILL);
+    assertThat(next.all("done")).containsOnlyNulls();
+  }
+
+  @Test
+  void jobs_noneSoon_saysSo() {
+    Nurseries nursery =
+        Nurseries.bare()
+            .place(
+                SmallNursery.place(
+                    "yard", PlaceKind.STANDING_GROUND, 20, LiftFrom.GROUND, OptionalDouble.empty()))
+            .route("late", Steps.in("prune", Month.JUNE, 0).minutes(5).build())
+            .lot(Lots.lot("lot").place("yard").plantsPerM2(9).route("late").build());
+
+    Sheet quiet = JobsSheet.of(SmallNursery.context(nursery));
+
+    assertThat(quiet.tables()).extracting(Table::name).containsExactly("jobs");
+    assertThat(quiet.sentences()).contains("No job is due in the next three months.");
+    assertThat(Cells.of(quiet, "jobs").all("note")).containsOnlyNulls();
+  }
+}

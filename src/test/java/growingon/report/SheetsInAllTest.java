@@ -1,0 +1,137 @@
+package growingon.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import growingon.nursery.Lot;
+import growingon.project.Lots;
+import growingon.project.Nurseries;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+
+/** What holds for all sheets of this package made from the nursery's year. */
+class SheetsInAllTest {
+  private static final List<Function<Context, Sheet>> SHEETS =
+      List.of(
+          JobsSheet::of,
+          OrderSheet::of,
+          StockSheet::of,
+          SaleableSheet::of,
+          SalesSheet::of,
+          PotsSheet::of,
+          SubstrateSheet::of,
+          MaterialsSheet::of,
+          WeightsSheet::of,
+          LotAccountsSheet::of,
+          CountSheet::of,
+          AssumptionsSheet::of,
+          NotesSheet::of);
+
+  private static List<Sheet> sheets(Context context) {
+    return SHEETS.stream().map(sheet -> sheet.apply(context)).toList();
+  }
+
+  private static List<Sheet> filled(Context context) {
+    return sheets(context).stream().filter(sheet -> !sheet.isEmpty()).toList();
+  }
+
+  @Test
+  void tables_namesAndKeys_areUnique() {
+    List<String> names =
+        sheets(SmallNursery.context()).stream()
+            .flatMap(sheet -> sheet.tables().stream())
+            .map(Table::name)
+            .toList();
+
+    assertThat(names).doesNotHaveDuplicates().allMatch(name -> name.matches("[a-z]+(-[a-z]+)*"));
+    assertThat(sheets(SmallNursery.context()).stream().flatMap(sheet -> sheet.tables().stream()))
+        .allSatisfy(
+            table -> assertThat(table.columns()).extracting(Column::key).doesNotHaveDuplicates());
+  }
+
+  @Test
+  void moneySheets_sayThatVatIsNotIn() {
+    List<Sheet> money =
+        sheets(SmallNursery.context()).stream().filter(SheetsInAllTest::hasMoney).toList();
+
+    assertThat(money).hasSizeGreaterThan(5);
+    assertThat(money).allSatisfy(s -> assertThat(s.sentences()).contains(Sentences.WITHOUT_VAT));
+  }
+
+  private static boolean hasMoney(Sheet sheet) {
+    return sheet.tables().stream()
+        .flatMap(table -> table.columns().stream())
+        .anyMatch(c -> c.kind() == Kind.MONEY || c.kind() == Kind.MONEY_EACH);
+  }
+
+  @Test
+  void sheets_ofANurseryWithoutLots_areEmptyButForTheNotes() {
+    assertThat(filled(SmallNursery.context(Nurseries.bare())))
+        .extracting(Sheet::name)
+        .containsExactly("Notes");
+  }
+
+  @Test
+  void sheets_ofALotWithoutPotPlaceWorkOrDemand_showWhatThereIs() {
+    Nurseries nursery = Nurseries.bare().lot(Lots.lot("heeled in").plantsPerM2(10).build());
+
+    List<Sheet> filled = filled(SmallNursery.context(nursery));
+
+    assertThat(filled)
+        .extracting(Sheet::name)
+        .containsExactly("Stock by season", "Saleable", "Lot accounts", "Count sheet", "Notes");
+    assertThat(Cells.of(filled.get(3), "count-sheet").all("place")).containsExactly("no place");
+  }
+
+  @Test
+  void sheets_ofALotOfNone_doNotFail() {
+    Nurseries nursery = Nurseries.bare().lot(Lots.lot("gone").quantity(0).plantsPerM2(9).build());
+
+    assertThat(filled(SmallNursery.context(nursery)))
+        .extracting(Sheet::name)
+        .containsExactly("Lot accounts", "Notes");
+  }
+
+  @Test
+  void sheets_ofAPartSeason_labelItSo() {
+    Nurseries nursery =
+        SmallNursery.nursery().firstMonth(2027, 2).lots(withoutBought(SmallNursery.nursery()));
+
+    Cells stock = Cells.of(StockSheet.of(SmallNursery.context(nursery)), "stock-by-species");
+
+    assertThat(stock.table().columns())
+        .extracting(Column::heading)
+        .contains("2026/27 from Feb", "2027/28");
+  }
+
+  private static List<Lot> withoutBought(Nurseries nursery) {
+    return nursery.scenario().lots().stream()
+        .filter(lot -> lot.purchase().isEmpty())
+        .collect(Collectors.toList());
+  }
+
+  @Test
+  void sheets_ofAThousandLotsOverTenSeasons_areMadeWithinTwoSeconds() {
+    List<Lot> few = withoutBought(SmallNursery.nursery());
+    List<Lot> many = new ArrayList<>();
+    for (int i = 0; i < 1000; i++) {
+      Lot one = few.get(i % few.size());
+      many.add(one.withQuantity(one.name() + " " + i, one.quantity() + i % 7, one.kept()));
+    }
+    Context context = SmallNursery.context(SmallNursery.nursery().seasons(10).lots(many));
+
+    // the first run is the compiler's, and other programs may run beside this one
+    Duration best = Duration.ofDays(1);
+    for (int i = 0; i < 4; i++) {
+      long start = System.nanoTime();
+      assertThat(sheets(context)).hasSize(SHEETS.size());
+      Duration took = Duration.ofNanos(System.nanoTime() - start);
+      best = took.compareTo(best) < 0 ? took : best;
+    }
+
+    assertThat(best).isLessThan(Duration.ofSeconds(2));
+  }
+}
