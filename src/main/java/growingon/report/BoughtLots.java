@@ -14,64 +14,85 @@ import java.util.OptionalInt;
 final class BoughtLots {
   private BoughtLots() {}
 
-  static Table table(Context context) {
-    String currency = context.inputs().scenario().nursery().settings().currency();
+  static List<Table> tables(Context context) {
+    return List.of(gains(context), limits(context));
+  }
+
+  private static String currency(Context context) {
+    return context.inputs().scenario().nursery().settings().currency();
+  }
+
+  private static Table gains(Context context) {
+    String currency = currency(context);
     Rows rows = new Rows();
-    context.bought().forEach(each -> rows.add(row(context, each)));
+    context.bought().forEach(each -> rows.add(gain(context, each)));
     return new Table(
-        "bought-lots", "Lots bought: does each pay", notes(), columns(currency), rows.list());
+        "bought-lots",
+        "Lots bought: does each pay",
+        List.of(
+            "Gain: present value of the whole nursery's cash with the lot less that without it, so"
+                + " what it crowds out counts; both plans are run in full. More space and hours: what"
+                + " is missing because of it, in the worst month and in all. "
+                + CashWords.NO_VAT),
+        List.of(
+            Rows.lot(),
+            Column.of("plants", "plants", "", Kind.COUNT),
+            Column.summed("landed", "cost landed", currency, Kind.MONEY),
+            Columns.belowNil(Column.of("gain", "gain", currency, Kind.MONEY)),
+            Column.of("return_rate", "rate of return", "", Kind.TEXT),
+            Column.of("money_back", "money back", "", Kind.MONTH),
+            Columns.aboveNil(Column.of("overflow", "more space", "m²", Kind.SQUARE_METRES)),
+            Columns.aboveNil(Column.of("hours_short", "more hours", "hours", Kind.HOURS)),
+            Column.of("verdict", "verdict", "", Kind.LONG_TEXT)),
+        rows.list());
   }
 
-  private static List<String> notes() {
-    return List.of(
-        "Gain: present value of the whole nursery's cash with the lot less that without it, so what"
-            + " it crowds out counts; both plans are run in full.",
-        "Most to pay, fewest usable (firsts and seconds in 100) and least price (mean of all its"
-            + " sales) are the values at which the gain is nil, each with all else as planned. "
-            + CashWords.NO_VAT);
-  }
-
-  private static List<Column> columns(String currency) {
-    return List.of(
-        Rows.lot(),
-        Column.of("species", "species", "", Kind.TEXT),
-        Column.of("plants", "plants", "", Kind.COUNT),
-        Column.summed("landed", "cost landed", currency, Kind.MONEY),
-        Column.of("gain", "gain", currency, Kind.MONEY),
-        Column.of("return_rate", "rate of return", "", Kind.TEXT),
-        Column.of("money_back", "money back", "", Kind.MONTH),
-        Column.of("price", "price asked", currency, Kind.MONEY_EACH),
-        Column.of("most_to_pay", "most to pay", currency, Kind.MONEY_EACH),
-        Column.of("usable", "usable expected", "in 100", Kind.NUMBER),
-        Column.of("fewest_usable", "fewest usable", "in 100", Kind.COUNT),
-        Column.of("mean_price", "mean price expected", currency, Kind.MONEY_EACH),
-        Column.of("least_price", "least mean price", currency, Kind.MONEY_EACH),
-        Column.of("overflow", "more space needed", "m²", Kind.SQUARE_METRES),
-        Column.of("hours_short", "more hours needed", "hours", Kind.HOURS),
-        Column.of("verdict", "verdict", "", Kind.LONG_TEXT));
-  }
-
-  private static List<Object> row(Context context, BoughtLot bought) {
-    Lot lot = bought.lot();
-    Bargain bargain = bought.bargain();
-    BoughtWords words = new BoughtWords(context, bought);
+  private static List<Object> gain(Context context, BoughtLot bought) {
     return Arrays.asList(
-        lot.name(),
-        lot.species(),
-        lot.quantity(),
+        bought.lot().name(),
+        bought.lot().quantity(),
         bought.landed(),
         bought.presentValue(),
         CashWords.rates(bought.ratesOfReturn()),
         month(context, bought.payback()),
+        mostOverflow(context, bought),
+        Arrays.stream(bought.hoursShort()).sum(),
+        verdict(new BoughtWords(context, bought)));
+  }
+
+  private static Table limits(Context context) {
+    String currency = currency(context);
+    Rows rows = new Rows();
+    context.bought().forEach(each -> rows.add(limit(each)));
+    return new Table(
+        "bought-lot-limits",
+        "Lots bought: how far you may go",
+        List.of(
+            "The most to pay, the fewest usable (firsts and seconds) and the least mean price of all"
+                + " its sales are the values at which the gain is nil, each with all else as planned;"
+                + " empty where none would do."),
+        List.of(
+            Rows.lot(),
+            Column.of("price", "price asked", currency, Kind.MONEY_EACH),
+            Column.of("most_to_pay", "most to pay", currency, Kind.MONEY_EACH),
+            Column.of("usable", "usable expected", "in 100", Kind.NUMBER),
+            Column.of("fewest_usable", "fewest usable", "in 100", Kind.COUNT),
+            Column.of("mean_price", "mean price expected", currency, Kind.MONEY_EACH),
+            Column.of("least_price", "least mean price", currency, Kind.MONEY_EACH)),
+        rows.list());
+  }
+
+  private static List<Object> limit(BoughtLot bought) {
+    Lot lot = bought.lot();
+    Bargain bargain = bought.bargain();
+    return Arrays.asList(
+        lot.name(),
         lot.purchase().get().unitPrice(),
         bargain.mostEach().isPresent() ? bargain.mostEach().getAsDouble() : null,
         100 * BoughtWords.usable(lot),
         bargain.fewestUsable().isPresent() ? bargain.fewestUsable().getAsInt() : null,
         Rows.number(bargain.averagePrice()),
-        Rows.number(bargain.leastPrice().orElse(Double.NaN)),
-        mostOverflow(context, bought),
-        Arrays.stream(bought.hoursShort()).sum(),
-        verdict(words));
+        Rows.number(bargain.leastPrice().orElse(Double.NaN)));
   }
 
   private static YearMonth month(Context context, OptionalInt offset) {
@@ -98,7 +119,7 @@ final class BoughtLots {
 
   /** Cash with the lot less cash without it, month by month. */
   static Table flows(Context context) {
-    String currency = context.inputs().scenario().nursery().settings().currency();
+    String currency = currency(context);
     Horizon horizon = context.accounts().projection().horizon();
     Rows rows = new Rows();
     for (BoughtLot each : context.bought()) {

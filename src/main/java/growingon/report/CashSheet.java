@@ -124,33 +124,23 @@ final class CashSheet {
   private Table reconciliation() {
     Reconciliation lines = context.accounts().reconciliation();
     Rows rows = new Rows();
-    rows.add(
-        "results of all lots",
-        lines.lots(),
-        "sales less plants, pots, substrate, materials, all hours, care and the place charge");
-    rows.add(
-        "space not used",
-        lines.spaceNotUsed(),
-        "cost of places that no lot carries; above nil where lots stand over capacity");
-    rows.add(
-        "packs and stock on hand",
-        lines.packsAndStock(),
-        "lots pay for what they use, cash for whole packs: stock built up or drawn down");
-    rows.add(
-        "hours not paid in cash",
-        lines.hoursNotPaid(),
-        "lots are charged all hours, cash pays the share of the settings");
-    rows.add("other cash", lines.otherCash(), "what no lot causes");
+    rows.add("results of all lots", lines.lots());
+    rows.add("space not used", lines.spaceNotUsed());
+    rows.add("packs and stock on hand", lines.packsAndStock());
+    rows.add("hours not paid in cash", lines.hoursNotPaid());
+    rows.add("other cash", lines.otherCash());
     return new Table(
         "lots-to-cash",
         "From the lots' accounts to the nursery's cash",
         List.of(
             "The total is the change of cash over the plan, %s, to the cent."
-                .formatted(Phrases.each(currency, lines.cash()))),
-        List.of(
-            Column.of("line", "line", "", Kind.TEXT),
-            money("amount", "amount"),
-            Column.of("why", "what it is", "", Kind.LONG_TEXT)),
+                .formatted(Phrases.each(currency, lines.cash())),
+            "Results: sales less plants, pots, substrate, materials, all hours, care and the place"
+                + " charge. Space not used: what places cost that no lot carries; above nil where"
+                + " lots stand over capacity.",
+            "Packs and stock on hand: lots pay for what they use, cash for whole packs. Hours not"
+                + " paid in cash: lots are charged all hours, cash pays the share of the settings."),
+        List.of(Column.of("line", "line", "", Kind.TEXT), money("amount", "amount")),
         rows.list());
   }
 }

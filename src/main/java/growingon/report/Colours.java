@@ -23,8 +23,12 @@ final class Colours {
 
   private Colours() {}
 
-  /** Colour of the n-th thing of a kind, 0 = first. */
+  /**
+   * Colour of the n-th thing of a kind, 0 = first. Each further round of the palette starts one
+   * colour later, so that a lighter blue does not follow on sky blue.
+   */
   static int of(int n) {
-    return n / FREE * EIGHT + n % FREE;
+    int round = n / FREE;
+    return round * EIGHT + (n + round) % FREE;
   }
 }

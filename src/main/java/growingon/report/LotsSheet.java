@@ -11,13 +11,9 @@ import growingon.project.Use;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalInt;
-import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.IntStream;
 
 /** Every lot: where it comes from, what becomes of it, and its line of life. */
 final class LotsSheet {
@@ -42,9 +38,13 @@ final class LotsSheet {
     }
     List<Table> tables = new ArrayList<>();
     if (!context.bought().isEmpty()) {
-      tables.add(BoughtLots.table(context));
+      tables.addAll(BoughtLots.tables(context));
     }
-    tables.addAll(List.of(sheet.summary(), sheet.uses(), sheet.grades(), sheet.lives()));
+    tables.addAll(List.of(sheet.summary(), sheet.uses(), sheet.grades()));
+    if (sheet.lots.stream().anyMatch(LotsSheet::hasPapers)) {
+      tables.add(sheet.papers());
+    }
+    tables.add(sheet.lives());
     return new Sheet("Lots", sheet.sentences(), tables, List.of(), false);
   }
 
@@ -79,97 +79,95 @@ final class LotsSheet {
     return offset.isPresent() ? horizon.month(offset.getAsInt()) : null;
   }
 
-  /** Adds a column of texts if any lot has one. */
-  private void optional(
-      List<Column> columns,
-      List<Function<LotHistory, Object>> cells,
-      String heading,
-      Function<Papers, String> paper) {
-    if (lots.stream().anyMatch(lot -> !paper.apply(lot.lot().papers()).isEmpty())) {
-      columns.add(Column.of(heading.replace(' ', '_'), heading, "", Kind.TEXT));
-      cells.add(lot -> Rows.text(paper.apply(lot.lot().papers())));
-    }
-  }
-
   private Table summary() {
-    List<Column> columns = new ArrayList<>();
-    List<Function<LotHistory, Object>> cells = new ArrayList<>();
-    columns.add(Rows.lot());
-    cells.add(lot -> lot.lot().name());
-    columns.add(Column.of("species", "species", "", Kind.TEXT));
-    cells.add(lot -> lot.lot().species());
-    columns.add(Column.of("form", "form", "", Kind.TEXT));
-    cells.add(lot -> lot.lot().form().toString());
-    columns.add(Column.of("arrived", "arrived", "", Kind.MONTH));
-    cells.add(lot -> lot.lot().arrived());
-    optional(columns, cells, "supplier", Papers::supplier);
-    optional(columns, cells, "passport", Papers::passport);
-    optional(columns, cells, "origin", Papers::origin);
-    optional(columns, cells, "from lot", Papers::fromLot);
-    columns.add(Column.of("trunk_mm", "mean trunk", "mm", Kind.MM));
-    cells.add(lot -> lot.lot().trunks().meanMm());
-    plants(columns, cells, "started", "plants at the start", LotAccount::started);
-    plants(columns, cells, "lost", "lost or culled", LotAccount::lost);
-    plants(columns, cells, "sold", "sold", LotAccount::sold);
-    plants(columns, cells, "standing", "standing at the end", LotAccount::standing);
-    plants(columns, cells, "kept", "of these kept", LotAccount::kept);
-    columns.add(Column.of("place", "place at the end", "", Kind.TEXT));
-    cells.add(this::placeAtEnd);
-    columns.add(Column.of("top_grade", "dearest grade", "", Kind.TEXT));
-    cells.add(this::topGrade);
-    columns.add(Column.of("middle_at_top", "middle plant reaches it", "", Kind.MONTH));
-    cells.add(lot -> month(middleAtTop(lot)));
-    columns.add(Column.of("remark", "remark", "", Kind.LONG_TEXT));
-    cells.add(lot -> isLate(lot) ? "the middle plant does not reach it within the plan" : null);
-    return table("lots", "Lots", summaryNotes(), columns, cells);
-  }
-
-  private static List<String> summaryNotes() {
-    return List.of(
-        "Plants are expected numbers, rounded so that each column adds up; a row may be out by one."
-            + " At the start: as counted in the stock list, or bought. Lost or culled: since that"
-            + " count.",
-        "Dearest grade: the highest of its ladder that the demand table prices. The middle plant is"
-            + " the one that half of the lot reach a grade before, trunk and training together.");
-  }
-
-  private Table table(
-      String name,
-      String title,
-      List<String> notes,
-      List<Column> columns,
-      List<Function<LotHistory, Object>> cells) {
-    List<List<Object>> rows = new ArrayList<>();
-    for (LotHistory lot : lots) {
-      List<Object> row = new ArrayList<>(cells.size());
-      cells.forEach(cell -> row.add(cell.apply(lot)));
+    List<List<Plants>> plants =
+        List.of(
+            whole(LotAccount::lost),
+            whole(LotAccount::sold),
+            whole(LotAccount::standing),
+            whole(LotAccount::kept));
+    Rows rows = new Rows();
+    for (int i = 0; i < lots.size(); i++) {
+      LotHistory lot = lots.get(i);
+      List<Object> row = new ArrayList<>();
+      row.add(lot.lot().name());
+      row.add(lot.lot().species());
+      row.add(lot.lot().quantity());
+      for (List<Plants> column : plants) {
+        row.add(column.get(i));
+      }
+      row.add(placeAtEnd(lot));
       rows.add(row);
     }
-    return new Table(name, title, notes, columns, rows);
+    return new Table(
+        "lots",
+        "Lots",
+        List.of(
+            "Plants are expected numbers, rounded so that each column adds up; a row may be out by"
+                + " one. At the start: as counted in the stock list, or bought. Lost or culled: since"
+                + " that count."),
+        List.of(
+            Rows.lot(),
+            species(),
+            Column.summed("started", "plants at the start", "", Kind.COUNT),
+            Column.summed("lost", "lost or culled", "", Kind.PLANTS),
+            Column.summed("sold", "sold", "", Kind.PLANTS),
+            Column.summed("standing", "standing at the end", "", Kind.PLANTS),
+            Column.summed("kept", "of these kept", "", Kind.PLANTS),
+            Column.of("place", "place at the end", "", Kind.TEXT)),
+        rows.list());
   }
 
-  /** Adds a column of plants of the lots' accounts that adds up. */
-  private void plants(
-      List<Column> columns,
-      List<Function<LotHistory, Object>> cells,
-      String key,
-      String heading,
-      ToDoubleFunction<LotAccount> value) {
-    List<Plants> whole = WholePlants.round(accounts.lots().stream().mapToDouble(value).toArray());
-    Map<LotHistory, Plants> byLot = new LinkedHashMap<>();
-    IntStream.range(0, lots.size()).forEach(i -> byLot.put(lots.get(i), whole.get(i)));
-    columns.add(Column.summed(key, heading, "", Kind.PLANTS));
-    cells.add(byLot::get);
+  private List<Plants> whole(ToDoubleFunction<LotAccount> value) {
+    return WholePlants.round(accounts.lots().stream().mapToDouble(value).toArray());
+  }
+
+  private static Column species() {
+    return Column.of("species", "species", "", Kind.TEXT);
+  }
+
+  private static boolean hasPapers(LotHistory lot) {
+    return !lot.lot().papers().equals(Papers.NONE);
+  }
+
+  private Table papers() {
+    Rows rows = new Rows();
+    for (LotHistory lot : lots) {
+      Papers papers = lot.lot().papers();
+      if (hasPapers(lot)) {
+        rows.add(
+            lot.lot().name(),
+            lot.lot().species(),
+            lot.lot().arrived(),
+            Rows.text(papers.supplier()),
+            Rows.text(papers.passport()),
+            Rows.text(papers.origin()),
+            Rows.text(papers.fromLot()),
+            lot.lot().form().toString(),
+            Rows.text(papers.note()));
+      }
+    }
+    return new Table(
+        "lot-papers",
+        "Where lots come from",
+        List.of(
+            "As in the stock list and the offers; lots of which nothing is stated are left out."),
+        List.of(
+            Rows.lot(),
+            species(),
+            Column.of("arrived", "arrived", "", Kind.MONTH),
+            Column.of("supplier", "supplier", "", Kind.TEXT),
+            Column.of("passport", "passport", "", Kind.TEXT),
+            Column.of("origin", "origin", "", Kind.TEXT),
+            Column.of("from_lot", "from lot", "", Kind.TEXT),
+            Column.of("form", "form", "", Kind.TEXT),
+            Column.of("note", "note", "", Kind.LONG_TEXT)),
+        rows.list());
   }
 
   private String placeAtEnd(LotHistory lot) {
     Stood stood = lot.stood(lot.months() - 1);
     return stood == null || lot.standing(lot.months() - 1) < 0.5 ? null : Rows.text(stood.place());
-  }
-
-  private String topGrade(LotHistory lot) {
-    OptionalInt top = top(lot);
-    return top.isEmpty() ? null : lot.grades().get(top.getAsInt()).name();
   }
 
   private Table uses() {
@@ -193,8 +191,7 @@ final class LotsSheet {
             Column.summed("m2_months", "space", "m²-months", Kind.NUMBER),
             Column.summed("costs", "costs", currency, Kind.MONEY),
             Column.summed("sales", "sales", currency, Kind.MONEY),
-            Columns.belowNil(Column.summed("result", "result", currency, Kind.MONEY)),
-            Column.summed("unsold", "unsold at list", currency, Kind.MONEY)),
+            Columns.belowNil(Column.summed("result", "result", currency, Kind.MONEY))),
         rows);
   }
 
@@ -207,8 +204,7 @@ final class LotsSheet {
         account.m2Months(),
         account.costs(),
         account.sales(),
-        account.result(),
-        account.unsoldAtList());
+        account.result());
   }
 
   private static double used(LotHistory lot, Use.Kind kind) {
@@ -218,15 +214,18 @@ final class LotsSheet {
   private Table grades() {
     Rows rows = new Rows();
     for (LotHistory lot : lots) {
+      int top = top(lot).orElse(-1);
       for (Reached reached : lot.reached()) {
-        if (reached.firstTenth().isPresent()) {
+        boolean dearest = reached.grade() == top && lot.lot().quantity() > 0;
+        if (reached.firstTenth().isPresent() || dearest) {
           rows.add(
               lot.lot().name(),
               lot.lot().species(),
               lot.grades().get(reached.grade()).name(),
               month(reached.firstTenth()),
               month(reached.middle()),
-              month(reached.lastTenth()));
+              month(reached.lastTenth()),
+              dearest ? remark(reached) : null);
         }
       }
     }
@@ -234,17 +233,23 @@ final class LotsSheet {
         "lot-grades",
         "When each lot reaches its grades",
         List.of(
-            "The month by which a tenth, half and nine tenths of the plants have the trunk and the"
-                + " training, as if none were lost or sold; the plan's first month where they have"
-                + " it already, empty where they do not within the plan."),
+            "The month by which a tenth, half (the middle plant) and nine tenths of the plants have"
+                + " the trunk and the training, as if none were lost or sold; the plan's first month"
+                + " where they have it already, empty where they do not within the plan.",
+            "Dearest: the highest grade of its ladder that the demand table prices."),
         List.of(
             Rows.lot(),
-            Column.of("species", "species", "", Kind.TEXT),
+            species(),
             Column.of("grade", "grade", "", Kind.TEXT),
             Column.of("first_tenth", "first tenth", "", Kind.MONTH),
             Column.of("middle", "middle plant", "", Kind.MONTH),
-            Column.of("last_tenth", "last tenth", "", Kind.MONTH)),
+            Column.of("last_tenth", "last tenth", "", Kind.MONTH),
+            Column.of("remark", "remark", "", Kind.TEXT)),
         rows.list());
+  }
+
+  private static String remark(Reached reached) {
+    return reached.middle().isPresent() ? "dearest" : "dearest; after the plan";
   }
 
   private Table lives() {
@@ -253,13 +258,14 @@ final class LotsSheet {
       for (LotLife.Event event : LotLife.of(lot, horizon, currency)) {
         rows.add(
             lot.lot().name(),
+            lot.lot().species(),
             horizon.month(event.month()),
             event.event(),
-            Rows.text(event.what()),
             new Plants(event.plants(), Math.round(event.plants())),
             Rows.text(event.place()),
             Rows.number(event.hours()),
-            Rows.number(event.received()));
+            Rows.number(event.received()),
+            Rows.text(event.what()));
       }
     }
     return new Table(
@@ -272,13 +278,14 @@ final class LotsSheet {
                 + " sales brought, without VAT."),
         List.of(
             Rows.lot(),
+            species(),
             Rows.month(),
             Column.of("event", "event", "", Kind.TEXT),
-            Column.of("what", "what happens", "", Kind.LONG_TEXT),
             Column.of("plants", "plants", "", Kind.PLANTS),
             Column.of("place", "stands in", "", Kind.TEXT),
             Column.of("hours", "work", "hours", Kind.HOURS),
-            Column.of("received", "received", currency, Kind.MONEY)),
+            Column.of("received", "received", currency, Kind.MONEY),
+            Column.of("what", "what happens", "", Kind.LONG_TEXT)),
         rows.list());
   }
 }
