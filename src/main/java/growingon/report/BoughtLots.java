@@ -33,7 +33,7 @@ final class BoughtLots {
             "Gain: present value of the whole nursery's cash with the lot less that without it, so"
                 + " what it crowds out counts; both plans are run in full. More space and hours: what"
                 + " is missing because of it, in the worst month and in all. "
-                + CashWords.NO_VAT),
+                + Sentences.WITHOUT_VAT),
         List.of(
             Rows.lot(),
             Column.of("plants", "plants", "", Kind.COUNT),
@@ -132,7 +132,7 @@ final class BoughtLots {
     return new Table(
         "bought-lot-flows",
         "Lots bought: cash with the lot less cash without it",
-        List.of(CashWords.NO_VAT),
+        List.of(Sentences.WITHOUT_VAT),
         List.of(
             Rows.lot(),
             Rows.month(),

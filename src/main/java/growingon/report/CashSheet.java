@@ -2,7 +2,6 @@ package growingon.report;
 
 import growingon.money.CashFlow;
 import growingon.money.CashItem;
-import growingon.money.Reconciliation;
 import growingon.nursery.Horizon;
 import growingon.nursery.Settings;
 import java.util.ArrayList;
@@ -12,7 +11,6 @@ import java.util.Locale;
 
 /** Cash by season and month, and the way from the lots' accounts to it. */
 final class CashSheet {
-  private final Context context;
   private final CashFlow cash;
   private final Horizon horizon;
   private final Settings settings;
@@ -20,7 +18,6 @@ final class CashSheet {
   private final List<CashItem> items;
 
   private CashSheet(Context context) {
-    this.context = context;
     this.cash = context.accounts().cash();
     this.horizon = context.accounts().projection().horizon();
     this.settings = context.inputs().scenario().nursery().settings();
@@ -39,7 +36,7 @@ final class CashSheet {
 
   static Sheet of(Context context) {
     CashSheet sheet = new CashSheet(context);
-    List<Table> tables = List.of(sheet.seasons(), sheet.months(), sheet.reconciliation());
+    List<Table> tables = List.of(sheet.seasons(), sheet.months(), ReconciliationTable.of(context));
     return new Sheet("Cash", new CashWords(context).sheet(), tables, List.of(), false);
   }
 
@@ -116,31 +113,9 @@ final class CashSheet {
     return new Table(
         "cash",
         "Cash by month",
-        List.of("The plan opens with " + opening + ", as the settings say. " + CashWords.NO_VAT),
-        columns(Rows.month(), balance("balance", "cash at its end")),
-        rows.list());
-  }
-
-  private Table reconciliation() {
-    Reconciliation lines = context.accounts().reconciliation();
-    Rows rows = new Rows();
-    rows.add("results of all lots", lines.lots());
-    rows.add("space not used", lines.spaceNotUsed());
-    rows.add("packs and stock on hand", lines.packsAndStock());
-    rows.add("hours not paid in cash", lines.hoursNotPaid());
-    rows.add("other cash", lines.otherCash());
-    return new Table(
-        "lots-to-cash",
-        "From the lots' accounts to the nursery's cash",
         List.of(
-            "The total is the change of cash over the plan, %s, to the cent."
-                .formatted(Phrases.each(currency, lines.cash())),
-            "Results: sales less plants, pots, substrate, materials, all hours, care and the place"
-                + " charge. Space not used: what places cost that no lot carries; above nil where"
-                + " lots stand over capacity.",
-            "Packs and stock on hand: lots pay for what they use, cash for whole packs. Hours not"
-                + " paid in cash: lots are charged all hours, cash pays the share of the settings."),
-        List.of(Column.of("line", "line", "", Kind.TEXT), money("amount", "amount")),
+            "The plan opens with " + opening + ", as the settings say. " + Sentences.WITHOUT_VAT),
+        columns(Rows.month(), balance("balance", "cash at its end")),
         rows.list());
   }
 }

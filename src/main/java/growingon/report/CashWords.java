@@ -12,8 +12,6 @@ import java.util.OptionalInt;
 
 /** What is said about cash. */
 final class CashWords {
-  static final String NO_VAT = "All amounts are without VAT, in prices of the first month.";
-
   private final Accounts accounts;
   private final CashFlow cash;
   private final Horizon horizon;
@@ -58,7 +56,7 @@ final class CashWords {
     sentences.add(summary());
     sentences.add(value());
     sentences.add(unsold());
-    sentences.add(NO_VAT);
+    sentences.add(Sentences.WITHOUT_VAT);
     return sentences;
   }
 

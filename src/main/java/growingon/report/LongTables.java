@@ -118,7 +118,7 @@ final class LongTables {
     return new Table(
         "sales-lines",
         "Every sale expected",
-        List.of(PRECISION + " Row: of the demand table, 1 for its first. " + CashWords.NO_VAT),
+        List.of(PRECISION + " Row: of the demand table, 1 for its first. " + Sentences.WITHOUT_VAT),
         List.of(
             Rows.month(),
             Rows.season(),

@@ -1,7 +1,6 @@
 package growingon.report;
 
 import growingon.money.LotAccount;
-import growingon.money.Reconciliation;
 import java.util.List;
 
 /** What each lot takes and brings, and how the lots' results lead to the nursery's cash. */
@@ -29,7 +28,7 @@ final class LotAccountsSheet {
             Sentences.EXPECTED),
         sheet.results(),
         sheet.costs(),
-        sheet.reconciliation(context.accounts().reconciliation()));
+        ReconciliationTable.of(context));
   }
 
   private Table results() {
@@ -121,27 +120,5 @@ final class LotAccountsSheet {
           account.costPerSold());
     }
     return table.build();
-  }
-
-  private Table reconciliation(Reconciliation lines) {
-    return TableBuilder.table("reconciliation", "From the lots' results to the nursery's cash")
-        .note("The total is the change of cash over the whole plan, as on the sheet Cash.")
-        .note(
-            "Space not used: places cost the same used or not, and this is what no lot carries; it is"
-                + " above nil where plants stand over capacity.")
-        .note(
-            "Packs and stock on hand: lots are charged with what they use, cash pays whole packs;"
-                + " stock on hand used up, less packs bought and left over.")
-        .note(
-            "Hours not paid: hours charged to lots that are not paid in cash (setting hours paid in"
-                + " cash). Other cash: what no lot causes (table other cash).")
-        .text("line")
-        .summed("amount", currency, Kind.MONEY)
-        .row("results of all lots", lines.lots())
-        .row("space not used", lines.spaceNotUsed())
-        .row("packs and stock on hand", lines.packsAndStock())
-        .row("hours not paid", lines.hoursNotPaid())
-        .row("other cash", lines.otherCash())
-        .build();
   }
 }

@@ -182,7 +182,7 @@ final class LotsSheet {
             "Over the whole plan. Costs: plants, carriage, pots, substrate and materials at the price"
                 + " of one unit, all hours, care and the place charge; Lot accounts shows each."
                 + " Result: sales less these costs. Plants standing at the end have no value here. "
-                + CashWords.NO_VAT),
+                + Sentences.WITHOUT_VAT),
         List.of(
             Rows.lot(),
             Column.summed("pots", "pots", "", Kind.NUMBER),

@@ -57,10 +57,23 @@ public final class PlanReport {
   private static List<Sheet> sheets(Context context) {
     return List.of(
         SummarySheet.of(context),
+        JobsSheet.of(context),
         BenchSpaceSheet.of(context),
+        OrderSheet.of(context),
         CashSheet.of(context),
         LotsSheet.of(context),
-        HoursSheet.of(context));
+        StockSheet.of(context),
+        SaleableSheet.of(context),
+        SalesSheet.of(context),
+        HoursSheet.of(context),
+        PotsSheet.of(context),
+        SubstrateSheet.of(context),
+        MaterialsSheet.of(context),
+        WeightsSheet.of(context),
+        LotAccountsSheet.of(context),
+        CountSheet.of(context),
+        AssumptionsSheet.of(context),
+        NotesSheet.of(context));
   }
 
   /** Adds to each sheet those of its charts that have something to show. */

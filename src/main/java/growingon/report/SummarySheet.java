@@ -66,7 +66,7 @@ final class SummarySheet {
 
   private static List<String> notes(boolean space, boolean hours) {
     List<String> notes = new ArrayList<>();
-    notes.add("Expected plants, rounded so that the column adds up. " + CashWords.NO_VAT);
+    notes.add("Expected plants, rounded so that the column adds up. " + Sentences.WITHOUT_VAT);
     if (space || hours) {
       notes.add(
           (space ? "Most space missing: in one place, in its worst month of the season. " : "")

@@ -44,8 +44,9 @@ class FiguresTest {
 
   private static Stream<Table> tables() {
     return Stream.concat(
-        report.sheets().stream().flatMap(sheet -> sheet.tables().stream()),
-        report.extra().stream());
+            report.sheets().stream().flatMap(sheet -> sheet.tables().stream()),
+            report.extra().stream())
+        .distinct();
   }
 
   private static Table table(String name) {
@@ -142,9 +143,70 @@ class FiguresTest {
   @Test
   void lotsToCash_addUpToTheChangeOfCash() {
     double change = Arrays.stream(accounts.cash().flows()).sum();
-    assertThat(total("lots-to-cash", "amount")).isEqualTo(change, within(CENT));
+    assertThat(total("reconciliation", "amount")).isEqualTo(change, within(CENT));
     assertThat(total("lots-use", "result"))
-        .isEqualTo(number(table("lots-to-cash").rows().get(0).get(1)), within(CENT));
+        .isEqualTo(number(table("reconciliation").rows().get(0).get(1)), within(CENT));
+  }
+
+  @Test
+  void otherSheets_agreeWithTheseOnes() {
+    CashFlow cash = accounts.cash();
+    double sales = cash.total(CashItem.SALES);
+    double bought =
+        cash.total(CashItem.POTS) + cash.total(CashItem.SUBSTRATE) + cash.total(CashItem.MATERIALS);
+    assertThat(total("sales-by-season", "receipts")).isEqualTo(sales, within(CENT));
+    assertThat(total("sales", "receipts")).isEqualTo(sales, within(CENT));
+    assertThat(total("lot-accounts", "sales")).isEqualTo(sales, within(CENT));
+    assertThat(total("orders", "cost")).isEqualTo(-bought, within(CENT));
+    assertThat(total("lot-accounts", "started")).isEqualTo(total("lots", "started"));
+    SeasonFigures figures = new SeasonFigures(accounts);
+    Table saleable = table("saleable-by-season");
+    List<Object> next =
+        saleable.rows().stream()
+            .filter(row -> row.get(0).equals(figures.label(figures.next())))
+            .findFirst()
+            .orElseThrow();
+    assertThat(number(next.get(column(saleable, "in_all"))))
+        .isEqualTo(figures.saleable(figures.next()), within(1e-6));
+  }
+
+  @Test
+  void moneySheets_sayThatVatIsNotIn() {
+    for (Sheet sheet : report.sheets()) {
+      boolean money =
+          sheet.tables().stream()
+              .flatMap(table -> table.columns().stream())
+              .anyMatch(column -> column.kind() == Kind.MONEY || column.kind() == Kind.MONEY_EACH);
+      Stream<String> notes = sheet.tables().stream().flatMap(table -> table.notes().stream());
+      boolean says =
+          Stream.concat(sheet.sentences().stream(), notes)
+              .anyMatch(sentence -> sentence.contains("without VAT"));
+      assertThat(says || !money).as(sheet.name()).isTrue();
+    }
+  }
+
+  @Test
+  void sheets_areInTheOrderInWhichTheyAreRead() {
+    assertThat(report.sheets().stream().map(Sheet::name))
+        .containsExactly(
+            "Summary",
+            "Jobs",
+            "Bench space",
+            "To order",
+            "Cash",
+            "Lots",
+            "Stock by season",
+            "Saleable",
+            "Sales",
+            "Hours",
+            "Pots",
+            "Substrate",
+            "Materials",
+            "Weights",
+            "Lot accounts",
+            "Count sheet",
+            "Assumptions",
+            "Notes");
   }
 
   @Test
