@@ -130,6 +130,7 @@ final class Workbook {
     try (InputStream stream = part) {
       XMLReader xml = XMLHelper.newXMLReader();
       xml.setContentHandler(handler);
+      xml.setErrorHandler(handler);
       xml.parse(new InputSource(stream));
     }
   }

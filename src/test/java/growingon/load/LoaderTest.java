@@ -1,0 +1,437 @@
+package growingon.load;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import growingon.nursery.Assumption;
+import growingon.nursery.Form;
+import growingon.nursery.Hemisphere;
+import growingon.nursery.Inputs;
+import growingon.nursery.Lot;
+import growingon.nursery.MonthShares;
+import growingon.nursery.MonthSpan;
+import growingon.nursery.Offer;
+import growingon.nursery.OtherCash;
+import growingon.nursery.Plan;
+import growingon.nursery.Quality;
+import growingon.nursery.Settings;
+import growingon.nursery.Species;
+import growingon.nursery.Trunks;
+import growingon.nursery.When;
+import growingon.problem.Loaded;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Month;
+import java.time.YearMonth;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** What is read from where, and what holds where a file says nothing. */
+class LoaderTest {
+  private static final LoadOptions OPTIONS = new LoadOptions(SmallNursery.THIS_MONTH);
+
+  @TempDir private Path folder;
+
+  @BeforeEach
+  void layOut() throws IOException {
+    SmallNursery.copyTidy(folder);
+  }
+
+  private static Inputs load(Path what) {
+    Loaded<Inputs> loaded = Loader.load(what, OPTIONS);
+    assertThat(loaded.value()).as("%s", loaded.problems()).isPresent();
+    return loaded.value().get();
+  }
+
+  private void change(String file, String from, String to) throws IOException {
+    Path path = folder.resolve(file);
+    String text = Files.readString(path);
+    assertThat(text).contains(from);
+    Files.writeString(path, text.replace(from, to));
+  }
+
+  private Lot lot(String name) {
+    return load(folder).scenario().lots().stream()
+        .filter(each -> each.name().equals(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private Offer offer(String name) {
+    return load(folder).offers().stream()
+        .filter(each -> each.name().equals(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void folderWithAPlan_isThatPlan() {
+    Plan plan = load(folder).scenario().plan();
+
+    assertThat(plan.name()).isEqualTo("first plan");
+    assertThat(plan.firstMonth()).isEqualTo(YearMonth.of(2026, 11));
+    assertThat(plan.seasons()).isEqualTo(4);
+    assertThat(plan.take()).isEqualTo(Map.of("spring liners", 200));
+    assertThat(plan.seed()).isEqualTo(7);
+  }
+
+  @Test
+  void folderWithoutAPlan_hasItsNameThisMonthFiveSeasonsAndWhatIsMarked() throws IOException {
+    Files.delete(folder.resolve("plan.json"));
+
+    Plan plan = load(folder).scenario().plan();
+
+    assertThat(plan.name()).isEqualTo(folder.getFileName().toString());
+    assertThat(plan.firstMonth()).isEqualTo(SmallNursery.THIS_MONTH);
+    assertThat(plan.seasons()).isEqualTo(5);
+    assertThat(plan.take()).isEqualTo(Map.of("spring liners", 100));
+    assertThat(plan.slices()).isEqualTo(64);
+    assertThat(plan.seed()).isEqualTo(1);
+    assertThat(plan.horizonValueShare()).isZero();
+  }
+
+  @Test
+  void planFile_findsItsNurseryFromItsOwnFolder() throws IOException {
+    Path plans = Files.createDirectory(folder.resolve("plans"));
+    Path file = plans.resolve("quick look.json");
+    Files.writeString(
+        file, "{\"nursery\": \"..\", \"first month\": \"2026-12\", \"report folder\": \"out\"}");
+
+    Inputs inputs = load(file);
+
+    assertThat(inputs.scenario().plan().name()).isEqualTo("quick look");
+    assertThat(inputs.scenario().plan().firstMonth()).isEqualTo(YearMonth.of(2026, 12));
+    assertThat(inputs.scenario().plan().take()).isEmpty();
+    assertThat(inputs.scenario().lots()).hasSize(3);
+    assertThat(inputs.reportFolder()).contains(plans.resolve("out").toAbsolutePath().normalize());
+  }
+
+  @Test
+  void planOfANurseryThatIsNotThere_saysWhereItWasSought() throws IOException {
+    Path file = folder.resolve("other.json");
+    Files.writeString(file, "{\"nursery\": \"nowhere\"}");
+
+    assertThat(SmallNursery.problems(file))
+        .containsExactly(
+            "error: other.json, line 1, key nursery: there is no such nursery folder ("
+                + folder.toAbsolutePath().resolve("nowhere")
+                + "); the path is seen from the plan's own folder");
+  }
+
+  @Test
+  void whatIsNotThere_isSaid() {
+    assertThat(SmallNursery.problems(Path.of("no-such-folder")))
+        .containsExactly(
+            "error: no-such-folder: there is no such file or folder; give a plan.json, a nursery"
+                + " folder or one .xlsx workbook");
+  }
+
+  @Test
+  void singleTable_isNoPlan() {
+    assertThat(SmallNursery.problems(folder.resolve("stock.csv")))
+        .containsExactly(
+            "error: stock.csv: this is none of the files that can be planned from; give a"
+                + " plan.json, a nursery folder or one .xlsx workbook");
+    assertThat(SmallNursery.problems(folder.resolve("nursery.json")))
+        .containsExactly(
+            "error: nursery.json: this file is part of a nursery, not a plan; give its folder");
+  }
+
+  @Test
+  void emptyFolder_lacksWhatAPlanNeeds(@TempDir Path empty) {
+    String name = empty.getFileName().toString();
+
+    assertThat(SmallNursery.problems(empty))
+        .containsExactly(
+            "error: "
+                + name
+                + ": there is no table stock; add a sheet of that name to a workbook"
+                + " of the folder, or stock.csv",
+            "error: "
+                + name
+                + ": there is no table routes; add a sheet of that name to a workbook"
+                + " of the folder, or routes.csv",
+            "error: "
+                + name
+                + ": there is no table grades; add a sheet of that name to a workbook"
+                + " of the folder, or grades.csv",
+            "error: "
+                + name
+                + ": there is neither a table species nor species.json; add one of"
+                + " them",
+            "error: "
+                + name
+                + ": this row lacks currency, hourly rate and discount rate % a year;"
+                + " complete it, or move totals and remarks out of the table",
+            "notice: there is no table places, so the plan says nothing about space, and places"
+                + " named elsewhere do not count",
+            "warning: there is no demand, so nothing is sold; add a table demand with prices");
+  }
+
+  @Test
+  void oneWorkbook_isAWholeNursery(@TempDir Path elsewhere) throws IOException {
+    Path file = elsewhere.resolve("My nursery.xlsx");
+    try (XSSFWorkbook book = new XSSFWorkbook()) {
+      Books.row(book.createSheet("settings"), 0, 0, "name", "value");
+      Books.row(book.getSheet("settings"), 1, 0, "currency", "EUR");
+      Books.row(book.getSheet("settings"), 2, 0, "hourly rate", 20);
+      Books.row(book.getSheet("settings"), 3, 0, "discount rate % a year", 3);
+      Books.row(
+          book.createSheet("species"),
+          0,
+          0,
+          "species",
+          "ladder",
+          "usual condition",
+          "mm a year open bed",
+          "first-year loss %",
+          "later loss %");
+      Books.row(book.getSheet("species"), 1, 0, "Larch", "all", "open bed", 4, 5, 2);
+      Books.row(book.createSheet("grades"), 0, 0, "ladder", "grade", "rank", "least trunk mm");
+      Books.row(book.getSheet("grades"), 1, 0, "all", "good", 1, 20);
+      Books.row(book.createSheet("routes"), 0, 0, "route", "step", "when", "minutes");
+      Books.row(book.getSheet("routes"), 1, 0, "plain", "prune", "every year in July", 3);
+      Books.row(
+          book.createSheet("stock"),
+          0,
+          0,
+          "lot",
+          "species",
+          "form",
+          "quantity",
+          "arrived",
+          "trunk mm",
+          "route",
+          "place");
+      Books.row(
+          book.getSheet("stock"),
+          1,
+          0,
+          "larches",
+          "larch",
+          "seedling",
+          80,
+          "2025-04",
+          7,
+          "plain",
+          "behind the shed");
+      Books.save(book, file);
+    }
+
+    Inputs inputs = load(file);
+
+    assertThat(inputs.scenario().plan().name()).isEqualTo("My nursery");
+    assertThat(inputs.scenario().nursery().settings().name()).isEqualTo("My nursery");
+    assertThat(inputs.scenario().nursery().places()).isEmpty();
+    assertThat(inputs.scenario().lots()).singleElement().extracting(Lot::quantity).isEqualTo(80);
+    assertThat(inputs.scenario().lots().get(0).standing().place()).isEmpty();
+    assertThat(SmallNursery.problems(file))
+        .containsExactly(
+            "notice: there is no table places, so the plan says nothing about space, and places"
+                + " named elsewhere do not count",
+            "warning: there is no demand, so nothing is sold; add a table demand with prices");
+  }
+
+  @Test
+  void settings_whereNothingIsSaid_haveTheirDefaults() throws IOException {
+    Files.delete(folder.resolve("hours.csv"));
+    Files.writeString(
+        folder.resolve("nursery.json"),
+        "{\"currency\": \"CHF\", \"hourly rate\": 30, \"discount rate % a year\": 2}");
+
+    Settings settings = load(folder).scenario().nursery().settings();
+
+    assertThat(settings)
+        .isEqualTo(
+            new Settings(
+                folder.getFileName().toString(),
+                Hemisphere.NORTH,
+                Month.OCTOBER,
+                "CHF",
+                Map.of(),
+                30,
+                1,
+                Optional.empty(),
+                0.02,
+                MonthShares.EVEN,
+                0.05,
+                1,
+                0,
+                OptionalDouble.empty(),
+                new MonthSpan(11, 3),
+                0,
+                1,
+                1.25,
+                0.1));
+  }
+
+  @Test
+  void southernNursery_hasTheYearTurnedRound() throws IOException {
+    change("nursery.json", "\"currency\"", "\"hemisphere\": \"south\", \"currency\"");
+
+    Inputs inputs = load(folder);
+    Settings settings = inputs.scenario().nursery().settings();
+    Species rowan = inputs.scenario().nursery().species().get("Rowan");
+
+    assertThat(settings.seasonStart()).isEqualTo(Month.APRIL);
+    assertThat(settings.winter()).isEqualTo(new MonthSpan(5, 9));
+    assertThat(rowan.growthMonths())
+        .isEqualTo(MonthShares.of(0, 0, 3, 12, 22, 22, 16, 12, 8, 4, 1, 0).mirrored());
+  }
+
+  @Test
+  void hoursAWeek_areSpreadOverTheMonthsByTheirDays() throws IOException {
+    Files.delete(folder.resolve("hours.csv"));
+    change("nursery.json", "\"hourly rate\"", "\"hours a week\": 70, \"hourly rate\"");
+
+    List<Double> hours = load(folder).scenario().nursery().settings().hoursAvailable().get();
+
+    assertThat(hours.get(0)).isEqualTo(310);
+    assertThat(hours.get(1)).isEqualTo(282.5);
+    assertThat(hours.get(3)).isEqualTo(300);
+  }
+
+  @Test
+  void qualities_withoutARow_haveTheirDefaults() {
+    var qualities = load(folder).scenario().nursery().qualities();
+
+    assertThat(qualities.get(Quality.FIRST).priceShare()).isEqualTo(1);
+    assertThat(qualities.get(Quality.SECOND).priceShare()).isEqualTo(0.6);
+    assertThat(qualities.get(Quality.SECOND).potted()).isTrue();
+    assertThat(qualities.get(Quality.THIRD).priceShare()).isEqualTo(0.15);
+    assertThat(qualities.get(Quality.THIRD).potted()).isFalse();
+  }
+
+  @Test
+  void stockRow_whereNothingIsSaid_hasItsDefaults() {
+    Lot yews = lot("Yews");
+
+    assertThat(yews.counted()).isEqualTo(YearMonth.of(2026, 11));
+    assertThat(yews.quality().first()).isEqualTo(1);
+    assertThat(yews.quality().sorted()).isTrue();
+    assertThat(yews.potting().pot()).isEmpty();
+    assertThat(yews.potting().potted()).isEmpty();
+    assertThat(yews.lastStep()).isEmpty();
+    assertThat(yews.kept()).isZero();
+    assertThat(yews.apartMonths()).isZero();
+    assertThat(yews.standing().heightLeftMm()).isEqualTo(600);
+  }
+
+  @Test
+  void notBefore_isHalfAYearAfterArrivalForPlantsLiftedFromTheGround() {
+    assertThat(lot("Yews").form()).isEqualTo(Form.BARE_ROOT);
+    assertThat(lot("Yews").notBefore()).isEqualTo(YearMonth.of(2025, 5));
+    assertThat(lot("Old rowans").notBefore()).isEqualTo(lot("Old rowans").arrived());
+    assertThat(offer("spring liners").lot().notBefore()).isEqualTo(YearMonth.of(2027, 8));
+  }
+
+  @Test
+  void girthClass_becomesATrunkClass() {
+    Trunks.SizeClass trunks = (Trunks.SizeClass) lot("Old rowans").trunks();
+
+    // girth 10 to 12 cm: 10 x cm / pi x 1.25
+    assertThat(trunks.fromMm()).isCloseTo(39.789, Offset.offset(0.001));
+    assertThat(trunks.toMm()).isCloseTo(47.746, Offset.offset(0.001));
+  }
+
+  @Test
+  void holdGradeWithoutAShare_holdsAll() {
+    assertThat(lot("Old rowans").hold().get().share()).isEqualTo(1);
+  }
+
+  @Test
+  void offerTaken_costsThePriceOfItsBreakInPlanCurrency() throws IOException {
+    change("plan.json", "\"spring liners\": 200", "\"spring liners\": 200, \"BIG yews\": 10");
+
+    assertThat(lot("spring liners").purchase().get().unitPrice()).isEqualTo(2.10);
+    assertThat(lot("big yews").purchase().get().unitPrice())
+        .isCloseTo(55 * 1.05, Offset.offset(1e-9));
+    assertThat(lot("big yews").purchase().get().carriage()).isEqualTo(630);
+    assertThat(load(folder).scenario().lots())
+        .extracting(Lot::name)
+        .containsExactly("12", "Yews", "Old rowans", "spring liners", "big yews");
+  }
+
+  @Test
+  void priceBreak_holdsFromItsLeastUpwards() throws IOException {
+    change("offers.csv", ",50,50,500,", ",50,1,500,");
+
+    assertThat(offer("spring liners").unitPrice(199)).isEqualTo(2.40);
+    assertThat(offer("spring liners").unitPrice(200)).isEqualTo(2.10);
+  }
+
+  @Test
+  void draws_areTwoHundredWhereAnOfferTakenIsUncertain() throws IOException {
+    assertThat(load(folder).scenario().plan().draws()).isEqualTo(200);
+
+    change("offers.csv", "80,15,70,", "80,15,,");
+
+    assertThat(load(folder).scenario().plan().draws()).isZero();
+  }
+
+  @Test
+  void potOfWhichOnlyTheLitresAreKnown_hasATopFromTheTable() {
+    assertThat(load(folder).scenario().nursery().pots().get("big tub").topMm()).isEqualTo(400);
+    assertThat(PotTops.topMm(2.17)).isEqualTo(170);
+    assertThat(PotTops.topMm(2.6)).isBetween(170.0, 190.0);
+    assertThat(PotTops.topMm(2000)).isCloseTo(1600, Offset.offset(1e-6));
+  }
+
+  @Test
+  void routes_keepEveryWayToSayWhen() {
+    assertThat(load(folder).scenario().nursery().routes().values())
+        .flatExtracting(route -> route.steps().stream().map(step -> step.when()).toList())
+        .containsExactly(
+            new When.Arrival(),
+            new When.After(3, "pot up"),
+            new When.InYear(Month.MARCH, 2),
+            new When.Every(3, Month.MARCH),
+            new When.InYear(Month.MARCH, 1),
+            new When.Once(Month.MARCH, 40));
+  }
+
+  @Test
+  void otherCash_isOnceOrEveryMonthOrEverySeason() {
+    assertThat(load(folder).scenario().nursery().otherCash())
+        .extracting(OtherCash::every)
+        .containsExactly(OtherCash.Every.MONTH, OtherCash.Every.SEASON, OtherCash.Every.ONCE);
+  }
+
+  @Test
+  void everyValueUsed_isListedWithItsSource() {
+    List<Assumption> assumptions = load(folder).assumptions();
+
+    assertThat(assumptions)
+        .contains(
+            new Assumption("stock", "12", "trunk mm", "14.5", "mm", "stock.csv, row 2"),
+            new Assumption("stock", "12", "unit cost", "3.25", "EUR", "stock.csv, row 2"),
+            new Assumption("stock", "Yews", "height left mm", "600", "mm", "default"),
+            new Assumption("species", "Rowan", "loss spread %", "25", "%", "default"),
+            new Assumption(
+                "species.json", "Yew", "later loss %", "1.5", "%", "species.json, line 14"),
+            new Assumption("species.json", "Yew, field", "g", "4", "", "species.json, line 10"),
+            new Assumption(
+                "nursery.json", "", "hours paid in cash %", "60", "%", "nursery.json, line 6"),
+            new Assumption("nursery.json", "", "waste %", "5", "%", "default"),
+            new Assumption(
+                "plan.json", "take", "spring liners", "200", "plants", "plan.json, line 5"),
+            new Assumption("offers", "big yews", "carriage", "600", "CHF", "offers.csv, row 4"),
+            new Assumption("qualities", "second", "price %", "60", "%", "default"));
+  }
+
+  @Test
+  void repeatedReading_givesTheSame() {
+    Loader.Reading first = SmallNursery.read(folder);
+    Loader.Reading second = SmallNursery.read(folder);
+
+    assertThat(second.inputs()).isEqualTo(first.inputs());
+    assertThat(second.findings().problems()).isEqualTo(first.findings().problems());
+  }
+}
