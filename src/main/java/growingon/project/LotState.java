@@ -351,7 +351,8 @@ final class LotState {
       double hours = living * settings.winterMoveMinutes() * lifting.people() / 60;
       history.worked(new Work(month, Work.WINTER_MOVE, living, hours));
       String there = plan.winterPlace.get().name();
-      String own = name(place);
+      boolean fromApart = plan.isApart(month - 1) && apartPlace.isPresent();
+      String own = name(fromApart ? apartPlace : place);
       history.happened(
           new Happening(
               month,

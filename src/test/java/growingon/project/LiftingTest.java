@@ -161,6 +161,23 @@ class LiftingTest {
     assertThat(back.hours()).isCloseTo(100 * 3 * 2 / 60.0, within(1e-9));
   }
 
+  @Test
+  void winterMove_outOfQuarantine_startsThere() {
+    LotHistory lot =
+        nursery()
+            .place(place("tunnel", LiftFrom.GROUND))
+            .place(Nurseries.place("corner", PlaceKind.QUARANTINE, 20))
+            .species(withWinterPlace(Nurseries.bareSpecies("ash", "one"), "tunnel"))
+            .lot(Lots.lot("lot").pot("15 litre").place("bench").plantsPerM2(4).apart(1).build())
+            .project()
+            .lot("lot");
+
+    Happening move = job(lot, Work.WINTER_MOVE);
+    assertThat(move.month()).isEqualTo(1);
+    assertThat(move.place()).isEqualTo("corner");
+    assertThat(move.toPlace()).isEqualTo("tunnel");
+  }
+
   private static Species withWinterPlace(Species species, String place) {
     return new Species(
         species.name(),
