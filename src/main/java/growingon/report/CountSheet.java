@@ -49,13 +49,20 @@ final class CountSheet {
             .text("lot")
             .plants("expected")
             .column("date", "", Kind.TO_FILL)
+            .wide(12)
             .text("what")
             .column("quantity", "", Kind.TO_FILL)
+            .wide(9)
             .column("grade", "", Kind.TO_FILL)
+            .wide(12)
             .column("quality", "", Kind.TO_FILL)
+            .wide(9)
             .column("trunk mm", "", Kind.TO_FILL)
+            .wide(8)
             .column("trunk spread %", "", Kind.TO_FILL)
-            .column("note", "", Kind.TO_FILL);
+            .wide(9)
+            .column("note", "", Kind.TO_FILL)
+            .wide(26);
     for (LotHistory lot : inPlaceOrder()) {
       table.row(
           place(lot).isEmpty() ? "no place" : place(lot),

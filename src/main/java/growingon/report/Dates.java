@@ -27,4 +27,9 @@ final class Dates {
   String season(int offset) {
     return seasons[horizon.season(offset)];
   }
+
+  /** Label of a season, 0 = first. */
+  String label(int season) {
+    return seasons[season];
+  }
 }

@@ -113,7 +113,9 @@ final class JobsSheet {
             .column("one plant", "kg", Kind.KG)
             .summed("moved", "kg", Kind.KG)
             .longText("note")
-            .column("done", "", Kind.TO_FILL);
+            .wide(32)
+            .column("done", "", Kind.TO_FILL)
+            .wide(6);
     jobs.forEach(job -> add(table, job));
     return table.build();
   }

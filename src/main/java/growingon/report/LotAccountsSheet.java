@@ -49,8 +49,10 @@ final class LotAccountsSheet {
             .summed("costs", currency, Kind.MONEY)
             .summed("sales", currency, Kind.MONEY)
             .summed("result", currency, Kind.MONEY)
+            .flagged(Column.Flag.BELOW_ZERO)
             .summed("cost to date", currency, Kind.MONEY)
             .summed("result with cost to date", currency, Kind.MONEY)
+            .flagged(Column.Flag.BELOW_ZERO)
             .summed("unsold at list", currency, Kind.MONEY);
     List<List<Plants>> plants =
         WholePlants.grid(

@@ -12,11 +12,13 @@ import java.util.function.Function;
 /** What can be sold in each season: what is sold in it, and what stands ready at its end. */
 final class SaleableSheet {
   private final Horizon horizon;
+  private final Dates dates;
   private final String currency;
   private final Function<Trade.Cell, Double> listPrice;
 
   private SaleableSheet(Projection projection) {
     this.horizon = projection.horizon();
+    this.dates = new Dates(horizon);
     this.currency = projection.scenario().nursery().settings().currency();
     this.listPrice = Trade.listPrices(projection);
   }
@@ -56,7 +58,7 @@ final class SaleableSheet {
     TableBuilder table =
         plantColumns(TableBuilder.table("saleable-by-season", "By season").text("season"));
     for (List<Trade.Cell> season : trade.bySeason()) {
-      table.row(row(List.of(horizon.seasonLabel(season.get(0).season())), season));
+      table.row(row(List.of(dates.label(season.get(0).season())), season));
     }
     return table.build();
   }
@@ -77,11 +79,10 @@ final class SaleableSheet {
       Trade.Cell first = line.get(0);
       table.row(
           row(
-              List.of(
-                  horizon.seasonLabel(first.season()), first.lot().lot().species(), first.grade()),
+              List.of(dates.label(first.season()), first.lot().lot().species(), first.grade()),
               line,
               listPrice.apply(first),
-              horizon.month(firstMonth(line))));
+              dates.month(firstMonth(line))));
     }
     return table.build();
   }
@@ -100,13 +101,13 @@ final class SaleableSheet {
       table.row(
           row(
               List.of(
-                  horizon.seasonLabel(first.season()),
+                  dates.label(first.season()),
                   first.lot().lot().name(),
                   first.lot().lot().species(),
                   first.grade()),
               line,
               listPrice.apply(first),
-              horizon.month(firstMonth(line))));
+              dates.month(firstMonth(line))));
     }
     return table.build();
   }

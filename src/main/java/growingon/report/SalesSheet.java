@@ -17,6 +17,7 @@ import java.util.stream.Collectors;
 /** What is sold in each season and for how much, and what was wanted and could not be sold. */
 final class SalesSheet {
   private final Horizon horizon;
+  private final Dates dates;
   private final String currency;
   private final List<Wanted> demand = new ArrayList<>();
 
@@ -25,6 +26,7 @@ final class SalesSheet {
 
   private SalesSheet(Projection projection) {
     this.horizon = projection.horizon();
+    this.dates = new Dates(horizon);
     this.currency = projection.scenario().nursery().settings().currency();
     Map<Integer, List<DemandMet>> bySeason =
         DemandMet.of(projection).stream()
@@ -75,6 +77,7 @@ final class SalesSheet {
             .plants("plants sold")
             .summed("receipts", currency, Kind.MONEY)
             .plants("plants missed")
+            .flagged(Column.Flag.ABOVE_ZERO)
             .summed("missed at list price", currency, Kind.MONEY);
     Map<Integer, List<Trade.Cell>> bySeason =
         trade.cells().stream().collect(Collectors.groupingBy(Trade.Cell::season));
@@ -93,7 +96,7 @@ final class SalesSheet {
         }
       }
       if (sold.exact() > 0 || exact > 0) {
-        String label = horizon.seasonLabel(season);
+        String label = dates.label(season);
         table.row(label, sold, receipts, new Plants(exact, missed), missedAtList);
       }
     }
@@ -109,7 +112,7 @@ final class SalesSheet {
     for (Trade.Cell cell : trade.cells()) {
       if (cell.sold().exact() > 0) {
         table.row(
-            horizon.seasonLabel(cell.season()),
+            dates.label(cell.season()),
             cell.lot().lot().species(),
             cell.grade(),
             cell.quality().toString(),
@@ -131,7 +134,7 @@ final class SalesSheet {
     for (Trade.Cell cell : trade.cells()) {
       if (cell.sold().exact() > 0) {
         table.row(
-            horizon.seasonLabel(cell.season()),
+            dates.label(cell.season()),
             cell.lot().lot().name(),
             cell.lot().lot().species(),
             cell.grade(),
@@ -168,13 +171,14 @@ final class SalesSheet {
             .plants("wanted")
             .plants("sold")
             .plants("missed")
+            .flagged(Column.Flag.ABOVE_ZERO)
             .column("list price", currency, Kind.MONEY_EACH)
             .summed("missed at list price", currency, Kind.MONEY);
     for (Wanted each : demand) {
       Demand row = each.met().demand();
       boolean limited = row.units().isPresent();
       table.row(
-          horizon.seasonLabel(each.met().season()),
+          dates.label(each.met().season()),
           row.species().orElse("any"),
           row.ladder(),
           row.grade(),

@@ -2,11 +2,8 @@ package growingon.report;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
-import java.util.function.Function;
 
 /**
  * Puts a table together. A number in a column of plants is rounded when the table is built, by
@@ -19,7 +16,6 @@ final class TableBuilder {
   private final List<String> notes = new ArrayList<>();
   private final List<Column> columns = new ArrayList<>();
   private final List<Object[]> rows = new ArrayList<>();
-  private int group = -1;
 
   private TableBuilder(String name, String title) {
     this.name = name;
@@ -65,9 +61,15 @@ final class TableBuilder {
     return this;
   }
 
-  /** Plants are rounded among the rows that are alike in the column added last. */
-  TableBuilder roundedWithin() {
-    group = columns.size() - 1;
+  /** The column added last is printed at a stated width in characters. */
+  TableBuilder wide(int characters) {
+    columns.add(columns.remove(columns.size() - 1).wide(characters));
+    return this;
+  }
+
+  /** Some values of the column added last are marked. */
+  TableBuilder flagged(Column.Flag flag) {
+    columns.add(columns.remove(columns.size() - 1).flagged(flag));
     return this;
   }
 
@@ -94,21 +96,11 @@ final class TableBuilder {
   }
 
   private void roundColumn(int column) {
-    Map<Object, List<Object[]>> groups = new LinkedHashMap<>();
-    Function<Object[], Object> alike = row -> group < 0 ? "" : row[group];
-    for (Object[] row : rows) {
-      if (row[column] instanceof Double) {
-        groups.computeIfAbsent(alike.apply(row), any -> new ArrayList<>()).add(row);
-      }
-    }
-    groups.values().forEach(rowsAlike -> roundCells(rowsAlike, column));
-  }
-
-  private static void roundCells(List<Object[]> rows, int column) {
-    double[] exact = rows.stream().mapToDouble(row -> (Double) row[column]).toArray();
+    List<Object[]> numbers = rows.stream().filter(row -> row[column] instanceof Double).toList();
+    double[] exact = numbers.stream().mapToDouble(row -> (Double) row[column]).toArray();
     List<Plants> plants = WholePlants.round(exact);
     for (int i = 0; i < exact.length; i++) {
-      rows.get(i)[column] = plants.get(i);
+      numbers.get(i)[column] = plants.get(i);
     }
   }
 }
