@@ -35,8 +35,7 @@ public class ProjectionBenchmark {
   private static final int PLANT_MONTHS = LOTS * MONTHS * 64;
 
   private Scenario scenario;
-  private List<LotPlan> plans;
-  private Lattice lattice;
+  private Programme programme;
 
   /** Lots of three species that arrive over five years, sized so that they sell at every grade. */
   @Setup
@@ -59,9 +58,7 @@ public class ProjectionBenchmark {
       lots.add((month < 0 ? lot : lot.bought(12, 90)).build());
     }
     scenario = nursery.lots(lots).scenario();
-    plans =
-        lots.stream().map(lot -> new LotPlan(lot, scenario.nursery(), scenario.horizon())).toList();
-    lattice = Lattice.of(64);
+    programme = Programme.of(scenario);
   }
 
   /** The kernel alone: growth, losses, grading and a sale in every month, for every lot. */
@@ -69,12 +66,12 @@ public class ProjectionBenchmark {
   @OperationsPerInvocation(PLANT_MONTHS)
   public double kernel() {
     double sold = 0;
-    for (LotPlan plan : plans) {
-      Growing plants = new Growing(plan, lattice, scenario.nursery().qualities());
+    for (LotPlan plan : programme.lots()) {
+      Growing plants = new Growing(plan, plan.lot.quality());
       plants.growBy(plan.species.growth().get("pot"));
       for (int month = 0; month < MONTHS; month++) {
         plants.grow(plan.species.growthMonths().get(month % 12));
-        plants.die(1 - plan.survival(month, month % 12));
+        plants.die(plants.living() * 0.004);
         plants.gradeForSale(month);
         double ready = plants.ready(Quality.FIRST, 0);
         if (ready > 0) {

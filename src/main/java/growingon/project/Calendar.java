@@ -5,11 +5,16 @@ import growingon.nursery.Horizon;
 /** The months of a horizon as plain numbers, for the loops. */
 final class Calendar {
   private final int first;
+  private final int monthsMissed;
+  private final int firstSeasonYear;
   private final int[] season;
   private final boolean[] seasonEnd;
 
   Calendar(Horizon horizon) {
     this.first = horizon.firstMonth().getMonthValue() - 1;
+    this.monthsMissed =
+        Math.floorMod(horizon.firstMonth().getMonthValue() - horizon.seasonStart().getValue(), 12);
+    this.firstSeasonYear = horizon.firstMonth().minusMonths(monthsMissed).getYear();
     this.season = new int[horizon.months()];
     this.seasonEnd = new boolean[horizon.months()];
     for (int month = 0; month < season.length; month++) {
@@ -21,6 +26,11 @@ final class Calendar {
   /** Month of the year, 0 = January, of an offset that may lie before the plan. */
   int monthOfYear(int month) {
     return Math.floorMod(first + month, 12);
+  }
+
+  /** Year in which the season of an offset starts; the offset may lie before or after the plan. */
+  int seasonYear(int month) {
+    return firstSeasonYear + Math.floorDiv(month + monthsMissed, 12);
   }
 
   int season(int month) {

@@ -4,12 +4,8 @@ import growingon.growth.Flow;
 import growingon.nursery.Curve;
 import growingon.nursery.Grade;
 import growingon.nursery.Quality;
-import growingon.nursery.QualityRule;
 import growingon.nursery.QualityShares;
-import growingon.nursery.Trunks;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 
 /**
  * The plants of one lot as they grow: K representative plants, their trunks, and how many plants
@@ -21,16 +17,17 @@ import java.util.Map;
  * addition, not K exponentials; trunks are worked out where something asks for them.
  */
 final class Growing {
+  private final GrowthStart start;
   private final Grade[] grades;
   private final int slices;
-  private final double[] trunkAtZero;
   private final double[] vigour;
-  private final double[] clockAtGrade;
   private final int[] thick;
   private final int[] sellsAs;
   private final int[] saleTable;
-  private final List<Stream> streams = new ArrayList<>();
-  private double kept;
+  private final List<Stream> streams;
+  private final double kept;
+  private double[] trunkAtZero;
+  private double[] clockAtGrade;
   private double alive = 1;
   private double clock;
   private double nextClock;
@@ -38,53 +35,17 @@ final class Growing {
   private Curve curve;
   private Flow flow;
 
-  Growing(LotPlan plan, Lattice lattice, Map<Quality, QualityRule> qualities) {
-    this.grades = plan.grades().toArray(new Grade[0]);
-    this.slices = lattice.slices();
-    this.trunkAtZero = new double[slices];
-    this.vigour = new double[slices];
+  Growing(LotPlan plan, QualityShares quality) {
+    this.start = plan.growthStart;
+    this.grades = start.grades;
+    this.slices = start.trunks.length;
+    this.trunkAtZero = start.trunks;
+    this.vigour = start.vigour;
     this.thick = new int[slices];
     this.sellsAs = new int[slices];
     this.saleTable = new int[grades.length + 1];
-    this.clockAtGrade = new double[slices * (grades.length + 1)];
-    for (int i = 0; i < slices; i++) {
-      trunkAtZero[i] = trunk(plan.lot.trunks(), lattice, i);
-      vigour[i] = Lattice.lognormal(1, plan.species.vigourSpread(), lattice.vigourScore(i));
-    }
     this.kept = plan.lot.kept();
-    layOutStreams(plan, lattice, qualities);
-  }
-
-  private static double trunk(Trunks trunks, Lattice lattice, int slice) {
-    if (trunks instanceof Trunks.SizeClass evenly) {
-      double share = lattice.trunkCoordinate(slice);
-      return evenly.fromMm() + share * (evenly.toMm() - evenly.fromMm());
-    }
-    Trunks.Measured measured = (Trunks.Measured) trunks;
-    return Lattice.lognormal(measured.meanMm(), measured.spread(), lattice.trunkScore(slice));
-  }
-
-  private void layOutStreams(LotPlan plan, Lattice lattice, Map<Quality, QualityRule> qualities) {
-    QualityShares shares = plan.lot.quality();
-    double[] cuts = {0, shares.first(), Math.min(1, shares.first() + shares.second()), 1};
-    double perSlice = (double) (plan.lot.quantity() - plan.lot.kept()) / slices;
-    for (Quality quality : Quality.values()) {
-      double from = cuts[quality.ordinal()];
-      double to = cuts[quality.ordinal() + 1];
-      for (boolean held : new boolean[] {false, true}) {
-        double share = held ? plan.heldShare : 1 - plan.heldShare;
-        if (to > from && share > 0) {
-          double[] weights = new double[slices];
-          for (int i = 0; i < slices; i++) {
-            double part = lattice.shareBelow(to, i) - lattice.shareBelow(from, i);
-            weights[i] = perSlice * share * part;
-          }
-          double price = qualities.get(quality).priceShare();
-          int sellsFrom = held ? plan.holdFrom : 0;
-          streams.add(new Stream(quality, price, sellsFrom, weights, grades.length));
-        }
-      }
-    }
+    this.streams = start.streams(quality);
   }
 
   /** Plants alive now, kept ones among them. */
@@ -114,10 +75,11 @@ final class Growing {
     return sum;
   }
 
-  /** A share of all plants dies; gives how many. */
-  double die(double share) {
-    double died = living() * share;
-    alive *= 1 - share;
+  /** So many plants die, all alike; gives how many. */
+  double die(double plants) {
+    double living = living();
+    double died = Math.min(plants, living);
+    alive *= living == 0 ? 1 : 1 - died / living;
     return died;
   }
 
@@ -177,22 +139,21 @@ final class Growing {
     if (law.equals(curve)) {
       return;
     }
-    if (curve != null) {
+    Flow next = Flow.of(law);
+    if (curve == null) {
+      clockAtGrade = start.clocks(law);
+    } else {
+      double[] now = new double[slices];
       for (int i = 0; i < slices; i++) {
-        trunkAtZero[i] = trunk(i);
+        now[i] = trunk(i);
       }
+      trunkAtZero = now;
+      clockAtGrade = GrowthStart.clocks(next, now, vigour, grades);
     }
     curve = law;
-    flow = Flow.of(law);
+    flow = next;
     clock = 0;
     nextClock = 0;
-    for (int i = 0; i < slices; i++) {
-      for (int g = 0; g < grades.length; g++) {
-        clockAtGrade[i * (grades.length + 1) + g] =
-            flow.yearsTo(trunkAtZero[i], grades[g].leastTrunkMm()) / vigour[i];
-      }
-      clockAtGrade[i * (grades.length + 1) + grades.length] = Double.POSITIVE_INFINITY;
-    }
   }
 
   /** Advances the growth clock, in growth years of a plant of vigour 1. */

@@ -2,6 +2,7 @@ package growingon.project;
 
 import growingon.nursery.Grade;
 import growingon.nursery.Lot;
+import growingon.nursery.Quality;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -12,7 +13,7 @@ import java.util.OptionalInt;
  * What happens to one lot over the plan. Months are offsets from the plan's first month; numbers
  * are expected plants.
  */
-public final class LotHistory {
+public final class LotHistory implements Recorder {
   private static final double[] TENTHS = {0.1, 0.5, 0.9};
 
   private final Lot lot;
@@ -31,6 +32,7 @@ public final class LotHistory {
   private final List<Sale> sales = new ArrayList<>();
   private final List<SeasonStock> seasons = new ArrayList<>();
   private final int[][] reached;
+  private double[][] seasonEnd;
   private double diedBefore;
   private double keptAtEnd;
 
@@ -50,15 +52,18 @@ public final class LotHistory {
     }
   }
 
-  void diedBefore(double plants) {
+  @Override
+  public void diedBefore(double plants) {
     diedBefore += plants;
   }
 
-  void died(int month, double plants) {
+  @Override
+  public void died(int month, double plants) {
     died[month] += plants;
   }
 
-  void culled(int month, double plants) {
+  @Override
+  public void culled(int month, double plants) {
     culled[month] += plants;
   }
 
@@ -66,36 +71,50 @@ public final class LotHistory {
     happenings.add(happening);
   }
 
-  void used(Use use) {
-    if (use.amount() > 0) {
-      uses.add(use);
+  @Override
+  public void used(int month, Use.Kind kind, String item, double amount) {
+    if (amount > 0 && month < standing.length) {
+      uses.add(new Use(month, kind, item, amount));
     }
   }
 
-  void freed(Freed pots) {
-    if (pots.amount() > 0 && pots.month() < standing.length) {
-      freed.add(pots);
+  @Override
+  public void freed(int month, String pot, double amount) {
+    if (amount > 0 && month < standing.length) {
+      freed.add(new Freed(month, pot, amount));
     }
   }
 
-  void worked(Work work) {
-    if (work.hours() > 0 && work.month() < standing.length) {
-      works.add(work);
+  @Override
+  public void worked(int month, String job, double plants, double hours) {
+    if (hours > 0 && month < standing.length) {
+      works.add(new Work(month, job, plants, hours));
     }
   }
 
-  void sold(Sale sale) {
-    sales.add(sale);
-    sold[sale.month()] += sale.units();
+  @Override
+  public void sold(int month, int row, int grade, Quality quality, double units, double money) {
+    sales.add(new Sale(month, row, grade, quality, units, money));
+    sold[month] += units;
   }
 
-  void stood(Stood where, double care) {
+  @Override
+  public void stood(int month, String place, double plants, double m2, double care) {
+    careCost[month] = care;
+  }
+
+  void weighed(Stood where) {
     stood[where.month()] = where;
-    careCost[where.month()] = care;
   }
 
-  void seasonEnded(SeasonStock stock) {
-    seasons.add(stock);
+  @Override
+  public void seasonEnded(int season, double[][] atEnd) {
+    seasonEnd = atEnd;
+  }
+
+  /** Adds to the season's end what could be sold then, and the mean trunk. */
+  void seasonSeen(int season, double[][] ready, double meanTrunkMm) {
+    seasons.add(new SeasonStock(season, seasonEnd, ready, meanTrunkMm));
   }
 
   void graded(int month, int grade, double share) {

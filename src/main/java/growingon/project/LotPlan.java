@@ -27,10 +27,9 @@ final class LotPlan {
   final int notBefore;
   final int holdFrom;
   final double heldShare;
-  final double[] firstYearSurvival = new double[12];
-  final double[] laterSurvival = new double[12];
+  final GrowthStart growthStart;
 
-  LotPlan(Lot lot, Nursery nursery, Horizon horizon) {
+  LotPlan(Lot lot, Nursery nursery, Horizon horizon, Lattice lattice) {
     this.lot = lot;
     this.species = nursery.speciesOf(lot);
     this.ladder = nursery.ladderOf(lot);
@@ -43,11 +42,7 @@ final class LotPlan {
     this.notBefore = horizon.offset(lot.notBefore());
     this.holdFrom = lot.hold().map(Hold::grade).map(ladder::indexOf).orElse(0);
     this.heldShare = lot.hold().map(Hold::share).orElse(0.0);
-    for (int month = 0; month < 12; month++) {
-      double share = species.lossMonths().get(month);
-      firstYearSurvival[month] = Math.pow(1 - species.firstYearLoss(), share);
-      laterSurvival[month] = Math.pow(1 - species.laterLoss(), share);
-    }
+    this.growthStart = new GrowthStart(this, lattice, nursery.qualities());
   }
 
   List<Grade> grades() {
@@ -58,9 +53,9 @@ final class LotPlan {
     return route.steps();
   }
 
-  /** Share that survives a month's losses; the first year is the arrival month and the 11 after. */
-  double survival(int month, int monthOfYear) {
-    return (month - arrival < 12 ? firstYearSurvival : laterSurvival)[monthOfYear];
+  /** Whether a month is one of the first year: the arrival month and the 11 after. */
+  boolean isFirstYear(int month) {
+    return month - arrival < 12;
   }
 
   boolean isApart(int month) {

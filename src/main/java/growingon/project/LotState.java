@@ -23,7 +23,9 @@ final class LotState {
   final LotPlan plan;
   final Growing plants;
   final Schedule schedule;
-  final LotHistory history;
+  private final Recorder to;
+  private final LotHistory history;
+  private final Luck luck;
   private final Nursery nursery;
   private final Settings settings;
   private final Calendar calendar;
@@ -39,37 +41,51 @@ final class LotState {
   private boolean sorted;
   private boolean inWinterPlace;
 
-  LotState(LotPlan plan, Engine engine) {
+  /**
+   * A lot before its first month.
+   *
+   * @param to takes down what happens
+   * @param history takes down the particulars too; null where nobody asks for them
+   */
+  LotState(LotPlan plan, Run run, Recorder to, LotHistory history) {
     this.plan = plan;
-    this.nursery = engine.nursery();
+    this.to = to;
+    this.history = history;
+    this.luck = run.luck();
+    Programme programme = run.programme();
+    this.nursery = programme.nursery();
     this.settings = nursery.settings();
-    this.calendar = engine.calendar();
-    this.care = engine.care();
-    this.apartPlace =
-        nursery.places().values().stream()
-            .filter(each -> each.kind() == PlaceKind.QUARANTINE)
-            .findFirst();
-    this.plants = new Growing(plan, engine.lattice(), nursery.qualities());
-    this.schedule = new Schedule(plan.route, engine.horizon().firstMonth(), plan.arrival);
-    this.history = new LotHistory(plan, engine.horizon().months());
+    this.calendar = programme.calendar();
+    this.care = programme.care();
+    this.apartPlace = programme.apartPlace();
+    this.plants = new Growing(plan, luck.quality(plan.lot));
+    this.schedule = new Schedule(plan.route, programme.horizon().firstMonth(), plan.arrival);
     this.pot = plan.lot.potting().pot().map(nursery.pots()::get);
     this.place = plan.lot.standing().place().map(nursery.places()::get);
     this.spacing = plan.lot.standing().spacing().orElse(Spacing.NO_GAP);
-    takeUp(engine);
+    takeUp(run);
   }
 
   /** Brings the state to the plan's first month, or to the lot's arrival. */
-  private void takeUp(Engine engine) {
+  private void takeUp(Run run) {
     if (plan.arrival < 0) {
-      int last = plan.lot.lastStep().map(plan.route::indexOf).orElseGet(() -> lastByDates(engine));
+      int last = plan.lot.lastStep().map(plan.route::indexOf).orElseGet(() -> lastByDates(run));
       schedule.alreadyDone(last, -1);
       for (int i = 0; i <= last; i++) {
         replay(i, schedule.doneAt(i));
       }
     }
-    plan.lot.potting().potted().ifPresent(month -> pottedAt = engine.horizon().offset(month));
-    plan.lot.potting().rootWork().ifPresent(month -> rootWorkAt = engine.horizon().offset(month));
-    plan.lot.trainingSince().ifPresent(month -> trainingAt = engine.horizon().offset(month));
+    plan.lot
+        .potting()
+        .potted()
+        .ifPresent(month -> pottedAt = run.programme().horizon().offset(month));
+    plan.lot
+        .potting()
+        .rootWork()
+        .ifPresent(month -> rootWorkAt = run.programme().horizon().offset(month));
+    plan.lot
+        .trainingSince()
+        .ifPresent(month -> trainingAt = run.programme().horizon().offset(month));
     if (pot.isPresent() && pottedAt == NEVER) {
       pottedAt = plan.arrival;
     }
@@ -80,15 +96,16 @@ final class LotState {
     carryForward();
   }
 
-  private int lastByDates(Engine engine) {
+  private int lastByDates(Run run) {
     int last =
-        Schedule.lastDoneByDates(plan.route, engine.horizon().firstMonth(), plan.arrival, -1);
+        Schedule.lastDoneByDates(
+            plan.route, run.programme().horizon().firstMonth(), plan.arrival, -1);
     Optional<String> reached = Optional.empty();
     for (int i = 0; i <= last; i++) {
       reached = plan.steps().get(i).pot().or(current(reached));
     }
     if (last >= 0 && reached.isPresent() && !reached.equals(pot.map(Pot::name))) {
-      engine.remark(
+      run.remark(
           Remarks.lastStepDisagrees(
               plan.lot.name(),
               plan.steps().get(last).name(),
@@ -143,12 +160,36 @@ final class LotState {
   private void carryForward() {
     for (int month = plan.counted; month < plan.start; month++) {
       grow(month);
-      history.diedBefore(plants.die(1 - survival(month)));
+      to.diedBefore(plants.die(plants.living() * lossShare(month, Luck.NONE)));
     }
   }
 
-  private double survival(int month) {
-    return plan.survival(month, calendar.monthOfYear(month));
+  /** Share lost in a month: a year's loss spread by month shares, 1 − (1 − q)^s. */
+  private double lossShare(int month, Luck by) {
+    double share = plan.species.lossMonths().get(calendar.monthOfYear(month));
+    if (share == 0) {
+      return 0;
+    }
+    double expected =
+        plan.isFirstYear(month)
+            ? by.consignmentLoss(plan.lot, plan.species.firstYearLoss())
+            : plan.species.laterLoss();
+    double year = by.loss(plan.species, expected, calendar.seasonYear(month));
+    return 1 - Math.pow(1 - year, share);
+  }
+
+  /** So many plants as luck has it die in a month. */
+  private double die(int month, int event, double share) {
+    double living = plants.living();
+    return plants.die(luck.deaths(plan.lot, month, event, living, share));
+  }
+
+  /** Takes the lot in: a lot that failed on its way is dead on arrival, others are sorted. */
+  void arrive(int month) {
+    if (month == plan.arrival && luck.fails(plan.lot)) {
+      to.died(month, plants.die(plants.living()));
+    }
+    sortOnArrival(month);
   }
 
   boolean isEmpty() {
@@ -181,37 +222,38 @@ final class LotState {
   }
 
   /** The month's steps and moves, in route order. */
-  void work(int month, Engine engine) {
+  void work(int month, Run run) {
     if (isEmpty() || plan.isApart(month)) {
       return;
     }
     for (int i = 0; i < plan.steps().size(); i++) {
       if (!isEmpty() && schedule.isDue(i, month, plants::meanTrunk)) {
-        doStep(i, month, engine);
+        doStep(i, month, run);
       }
     }
     moveForWinter(month);
   }
 
-  private void doStep(int index, int month, Engine engine) {
+  private void doStep(int index, int month, Run run) {
     Step step = plan.steps().get(index);
     Schedule.Done done = schedule.done(index, month);
     done.late()
         .filter(late -> !plan.isApart(late.dueMonth()) || late.yearsMoved() > 0)
         .ifPresent(
             late ->
-                engine.remark(
+                run.remark(
                     Remarks.lateStep(
                         plan.lot.name(),
                         step.name(),
-                        engine.horizon().month(late.dueMonth()),
-                        engine.horizon().month(month),
+                        run.programme().horizon().month(late.dueMonth()),
+                        run.programme().horizon().month(month),
                         late.yearsMoved())));
     Optional<Place> before = standsIn(month);
-    double died = plants.die(step.lossShare());
+    double loss = luck.consignmentLoss(plan.lot, step.lossShare());
+    double died = die(month, index + 1, loss);
     double culled = sortAndCull(step, month);
-    history.died(month, died);
-    history.culled(month, culled);
+    to.died(month, died);
+    to.culled(month, culled);
     double living = plants.living();
     Potted potted = pot(step, month, living);
     step.place().ifPresent(name -> place = Optional.of(nursery.places().get(name)));
@@ -221,6 +263,9 @@ final class LotState {
     plants.growBy(curve(month));
     Lifting lifting = lifts(step) ? lifting(before, standsIn(month)) : Lifting.NOTHING_LIFTED;
     double hours = spreadWork(step, month, done.monthsOfWork(), living, lifting.people());
+    if (history == null) {
+      return;
+    }
     history.happened(
         new Happening(
             month,
@@ -272,7 +317,7 @@ final class LotState {
   }
 
   /** A lot without a sorting step ahead of it is sorted as it comes. */
-  void sortOnArrival(int month) {
+  private void sortOnArrival(int month) {
     if (sorted) {
       return;
     }
@@ -282,24 +327,21 @@ final class LotState {
       }
     }
     double culled = sort();
-    history.culled(month, culled);
+    to.culled(month, culled);
     freePots(month, culled);
   }
 
   private void freePots(int month, double plantsGone) {
-    pot.ifPresent(
-        old -> history.freed(new Freed(month + 1, old.name(), plantsGone * old.reuseShare())));
+    pot.ifPresent(old -> to.freed(month + 1, old.name(), plantsGone * old.reuseShare()));
   }
 
   private double spreadWork(Step step, int month, int months, double living, int people) {
-    double hours = living * step.minutes() * people / 60;
+    double hours = living * step.minutes() * people * minutes(month) / 60;
     for (int i = 0; i < months; i++) {
-      history.worked(new Work(month + i, step.name(), living, hours / months));
+      to.worked(month + i, step.name(), living, hours / months);
       for (Map.Entry<String, Double> material : step.materials().entrySet()) {
         double amount = living * material.getValue() / months;
-        if (month + i < history.months()) {
-          history.used(new Use(month + i, Use.Kind.MATERIAL, material.getKey(), amount));
-        }
+        to.used(month + i, Use.Kind.MATERIAL, material.getKey(), amount);
       }
     }
     return hours;
@@ -315,7 +357,7 @@ final class LotState {
     boolean same = pot.map(Pot::name).filter(into.name()::equals).isPresent();
     if (!same) {
       freePots(month, living);
-      history.used(new Use(month, Use.Kind.POT, into.name(), living));
+      to.used(month, Use.Kind.POT, into.name(), living);
     }
     double pottedLitres = fill(step, into);
     double litres = 0;
@@ -325,7 +367,7 @@ final class LotState {
           living * pottedLitres * mix.looseLitresPerPottedLitre() * (1 + settings.wasteShare());
       for (String component : mix.parts().keySet()) {
         double amount = litres * mix.share(component);
-        history.used(new Use(month, Use.Kind.COMPONENT, component, amount));
+        to.used(month, Use.Kind.COMPONENT, component, amount);
       }
     }
     pot = Optional.of(into);
@@ -348,8 +390,12 @@ final class LotState {
     if (inside != inWinterPlace) {
       double living = plants.living();
       Lifting lifting = lifting(place, plan.winterPlace);
-      double hours = living * settings.winterMoveMinutes() * lifting.people() / 60;
-      history.worked(new Work(month, Work.WINTER_MOVE, living, hours));
+      double hours = living * settings.winterMoveMinutes() * lifting.people() * minutes(month) / 60;
+      to.worked(month, Work.WINTER_MOVE, living, hours);
+      inWinterPlace = inside;
+      if (history == null) {
+        return;
+      }
       String there = plan.winterPlace.get().name();
       boolean fromApart = plan.isApart(month - 1) && apartPlace.isPresent();
       String own = name(fromApart ? apartPlace : place);
@@ -370,7 +416,6 @@ final class LotState {
               weight().kg(),
               OptionalInt.empty(),
               lifting));
-      inWinterPlace = inside;
     }
   }
 
@@ -387,16 +432,18 @@ final class LotState {
             : spacing;
     double m2 = living * Footprint.m2(pot, plan.lot.standing().crownMm(), gaps, where);
     int monthOfYear = calendar.monthOfYear(month);
-    history.worked(new Work(month, Work.CARE, living, m2 * care.minutes(where, monthOfYear) / 60));
-    history.stood(
-        new Stood(
-            month,
-            where.map(Place::name).orElse(""),
-            living,
-            m2,
-            weight(),
-            pot.map(Pot::name).orElse("")),
-        m2 * care.cost(where, monthOfYear));
+    double hours = m2 * care.minutes(where, monthOfYear) * minutes(month) / 60;
+    String name = name(where);
+    to.worked(month, Work.CARE, living, hours);
+    to.stood(month, name, living, m2, m2 * care.cost(where, monthOfYear));
+    if (history != null) {
+      String potName = pot.map(Pot::name).orElse("");
+      history.weighed(new Stood(month, name, living, m2, weight(), potName));
+    }
+  }
+
+  private double minutes(int month) {
+    return luck.minutes(calendar.seasonYear(month));
   }
 
   private Weight weight() {
@@ -412,7 +459,12 @@ final class LotState {
 
   void grow(int month) {
     plants.growBy(curve(month));
-    plants.grow(growthYears(month));
+    plants.grow(growthYears(month) * yearEffect(month));
+  }
+
+  /** The season's luck; growth before the plan has been what it was. */
+  private double yearEffect(int month) {
+    return month < 0 ? 1 : luck.growth(plan.species, calendar.seasonYear(month));
   }
 
   private Curve curve(int month) {
@@ -450,7 +502,7 @@ final class LotState {
   }
 
   void lose(int month) {
-    history.died(month, plants.die(1 - survival(month)));
+    to.died(month, die(month, 0, lossShare(month, luck)));
   }
 
   /** Whole months since training started, −1 if it has not. */
@@ -466,17 +518,30 @@ final class LotState {
     plants.gradeForSale(trainingMonths(month));
   }
 
+  void sold(int month, int row, int grade, Quality quality, double units, double money) {
+    to.sold(month, row, grade, quality, units, money);
+  }
+
   void endMonth(int month) {
+    if (calendar.isSeasonEnd(month)) {
+      to.seasonEnded(calendar.season(month), plants.standing(trainingMonths(month)));
+    }
+    if (history != null) {
+      noteMonth(month);
+    }
+  }
+
+  private void noteMonth(int month) {
     for (int grade = 0; grade < plan.grades().size(); grade++) {
       history.graded(month, grade, plants.shareGraded(grade, trainingMonths(month)));
     }
     history.monthEnded(month, plants.count(), plants.keptLiving());
     if (calendar.isSeasonEnd(month)) {
-      history.seasonEnded(seasonStock(month));
+      history.seasonSeen(calendar.season(month), readyNow(month), plants.meanTrunk());
     }
   }
 
-  private SeasonStock seasonStock(int month) {
+  private double[][] readyNow(int month) {
     double[][] ready = new double[Quality.values().length][plan.grades().size()];
     if (maySell(month)) {
       gradeForSale(month);
@@ -486,7 +551,6 @@ final class LotState {
         }
       }
     }
-    return new SeasonStock(
-        calendar.season(month), plants.standing(trainingMonths(month)), ready, plants.meanTrunk());
+    return ready;
   }
 }

@@ -1,16 +1,11 @@
 package growingon.project;
 
-import growingon.nursery.Demand;
-import growingon.nursery.MonthShares;
 import growingon.nursery.Quality;
 import growingon.nursery.QualityRule;
-import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 
 /**
  * Sells what is ready to what is wanted, month by month (design section 6.5): rows of a species
@@ -21,71 +16,26 @@ import java.util.TreeMap;
 final class Market {
   private static final double NEGLIGIBLE = 1e-9;
 
-  private final Engine engine;
-  private final List<Row> rows = new ArrayList<>();
+  private final Programme programme;
+  private final Luck luck;
+  private final List<LotState> lots;
   private final Map<Quality, QualityRule> qualities;
   private final List<Missed> missed = new ArrayList<>();
   private final int[] gradedIn;
 
-  /** A demand row with what it can be met from. */
-  private record Row(
-      int index, Demand demand, List<List<Integer>> batches, int grade, double[] unitsByMonth) {}
-
-  private final List<LotState> lots;
-
-  Market(Engine engine, List<LotState> lots) {
-    this.engine = engine;
+  Market(Programme programme, Luck luck, List<LotState> lots) {
+    this.programme = programme;
+    this.luck = luck;
     this.lots = lots;
-    this.qualities = engine.nursery().qualities();
+    this.qualities = programme.nursery().qualities();
     this.gradedIn = new int[lots.size()];
     Arrays.fill(gradedIn, -1);
-    List<Demand> demand = engine.nursery().demand();
-    for (int index = 0; index < demand.size(); index++) {
-      rows.add(row(index, demand.get(index)));
-    }
-    rows.sort(
-        Comparator.comparing((Row row) -> row.demand().species().isEmpty())
-            .thenComparing(row -> -row.demand().price())
-            .thenComparing(Row::index));
-  }
-
-  private Row row(int index, Demand demand) {
-    Map<YearMonth, List<Integer>> batches = new TreeMap<>();
-    for (int i = 0; i < lots.size(); i++) {
-      LotPlan plan = lots.get(i).plan;
-      boolean species = demand.species().map(plan.lot.species()::equals).orElse(true);
-      if (species && plan.ladder.name().equals(demand.ladder())) {
-        batches.computeIfAbsent(plan.lot.arrived(), month -> new ArrayList<>()).add(i);
-      }
-    }
-    int grade = engine.nursery().ladders().get(demand.ladder()).indexOf(demand.grade());
-    return new Row(index, demand, List.copyOf(batches.values()), grade, unitsByMonth(demand));
-  }
-
-  /** Units of each month of the year, January first; infinite where all that is ready sells. */
-  private double[] unitsByMonth(Demand demand) {
-    MonthShares pattern = engine.nursery().settings().salesPattern();
-    double sum = 0;
-    for (int month = 0; month < 12; month++) {
-      sum += demand.months().contains(month + 1) ? pattern.get(month) : 0;
-    }
-    double[] units = new double[12];
-    for (int month = 0; month < 12; month++) {
-      if (demand.months().contains(month + 1) && pattern.get(month) > 0) {
-        units[month] =
-            demand.units().isPresent()
-                ? demand.units().getAsDouble() * pattern.get(month) / sum
-                : Double.POSITIVE_INFINITY;
-      }
-    }
-    return units;
   }
 
   void sell(int month) {
-    int monthOfYear = engine.calendar().monthOfYear(month);
-    String season = engine.horizon().seasonName(engine.calendar().season(month));
-    for (Row row : rows) {
-      double wanted = row.unitsByMonth()[monthOfYear];
+    String season = programme.horizon().seasonName(programme.calendar().season(month));
+    for (DemandRow row : programme.rows()) {
+      double wanted = wanted(row, month);
       if (wanted > 0 && row.demand().season().map(season::equals).orElse(true)) {
         double left = meet(row, month, wanted);
         if (left > NEGLIGIBLE && Double.isFinite(left)) {
@@ -95,7 +45,12 @@ final class Market {
     }
   }
 
-  private double meet(Row row, int month, double wanted) {
+  private double wanted(DemandRow row, int month) {
+    double units = row.unitsByMonth()[programme.calendar().monthOfYear(month)];
+    return units > 0 ? units * luck.units(row.demand(), programme.calendar().seasonYear(month)) : 0;
+  }
+
+  private double meet(DemandRow row, int month, double wanted) {
     double left = wanted;
     for (Quality quality : Quality.values()) {
       for (List<Integer> batch : row.batches()) {
@@ -108,7 +63,8 @@ final class Market {
   }
 
   /** Sells the same share of every lot of a batch; gives how many plants. */
-  private double sellFrom(List<Integer> batch, Row row, Quality quality, int month, double wanted) {
+  private double sellFrom(
+      List<Integer> batch, DemandRow row, Quality quality, int month, double wanted) {
     double ready = 0;
     for (int lot : batch) {
       if (lots.get(lot).maySell(month)) {
@@ -135,7 +91,7 @@ final class Market {
     }
   }
 
-  private void sell(LotState lot, Row row, Quality quality, int month, double share) {
+  private void sell(LotState lot, DemandRow row, Quality quality, int month, double share) {
     double units = share * lot.plants.ready(quality, row.grade());
     if (units <= 0) {
       return;
@@ -146,7 +102,8 @@ final class Market {
       money += share * mm * row.demand().morePerMm();
     }
     lot.plants.sell(quality, row.grade(), share);
-    lot.history.sold(new Sale(month, row.index(), row.grade(), quality, units, money));
+    money *= luck.price(row.demand(), programme.calendar().seasonYear(month));
+    lot.sold(month, row.index(), row.grade(), quality, units, money);
   }
 
   List<Missed> missed() {

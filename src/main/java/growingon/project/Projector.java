@@ -14,6 +14,6 @@ public final class Projector {
    * @throws IllegalStateException if plants are lost or made, which is a fault of the program
    */
   public static Projection project(Scenario scenario) {
-    return new Engine(scenario).run();
+    return Programme.of(scenario).expected();
   }
 }

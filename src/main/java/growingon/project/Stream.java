@@ -36,6 +36,11 @@ final class Stream {
     addUp();
   }
 
+  /** The same plants anew. */
+  Stream copy() {
+    return new Stream(quality, priceShare, sellsFrom, weights.clone(), ready.length);
+  }
+
   private void addUp() {
     sum = count();
   }

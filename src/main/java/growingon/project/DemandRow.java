@@ -1,0 +1,70 @@
+package growingon.project;
+
+import growingon.nursery.Demand;
+import growingon.nursery.MonthShares;
+import growingon.nursery.Nursery;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * A demand row with what it can be met from.
+ *
+ * @param index its row in the nursery's demand
+ * @param demand the row
+ * @param batches indexes of the lots that can meet it, those that arrived together in one batch,
+ *     oldest batch first
+ * @param grade index of its grade
+ * @param unitsByMonth units of each month of the year, January first; infinite where all that is
+ *     ready sells
+ */
+record DemandRow(
+    int index, Demand demand, List<List<Integer>> batches, int grade, double[] unitsByMonth) {
+  /** Rows in the order in which they are met. */
+  static List<DemandRow> inOrder(Nursery nursery, List<LotPlan> lots) {
+    List<DemandRow> rows = new ArrayList<>();
+    for (int index = 0; index < nursery.demand().size(); index++) {
+      Demand demand = nursery.demand().get(index);
+      int grade = nursery.ladders().get(demand.ladder()).indexOf(demand.grade());
+      double[] units = unitsByMonth(demand, nursery.settings().salesPattern());
+      rows.add(new DemandRow(index, demand, batches(demand, lots), grade, units));
+    }
+    rows.sort(
+        Comparator.comparing((DemandRow row) -> row.demand().species().isEmpty())
+            .thenComparing(row -> -row.demand().price())
+            .thenComparing(DemandRow::index));
+    return List.copyOf(rows);
+  }
+
+  private static List<List<Integer>> batches(Demand demand, List<LotPlan> lots) {
+    Map<YearMonth, List<Integer>> batches = new TreeMap<>();
+    for (int i = 0; i < lots.size(); i++) {
+      LotPlan plan = lots.get(i);
+      boolean species = demand.species().map(plan.lot.species()::equals).orElse(true);
+      if (species && plan.ladder.name().equals(demand.ladder())) {
+        batches.computeIfAbsent(plan.lot.arrived(), month -> new ArrayList<>()).add(i);
+      }
+    }
+    return List.copyOf(batches.values());
+  }
+
+  private static double[] unitsByMonth(Demand demand, MonthShares pattern) {
+    double sum = 0;
+    for (int month = 0; month < 12; month++) {
+      sum += demand.months().contains(month + 1) ? pattern.get(month) : 0;
+    }
+    double[] units = new double[12];
+    for (int month = 0; month < 12; month++) {
+      if (demand.months().contains(month + 1) && pattern.get(month) > 0) {
+        units[month] =
+            demand.units().isPresent()
+                ? demand.units().getAsDouble() * pattern.get(month) / sum
+                : Double.POSITIVE_INFINITY;
+      }
+    }
+    return units;
+  }
+}

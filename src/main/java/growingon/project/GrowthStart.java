@@ -1,0 +1,107 @@
+package growingon.project;
+
+import growingon.growth.Flow;
+import growingon.nursery.Curve;
+import growingon.nursery.Grade;
+import growingon.nursery.Quality;
+import growingon.nursery.QualityRule;
+import growingon.nursery.QualityShares;
+import growingon.nursery.Trunks;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * How the representative plants of a lot start: their trunks and vigour, when they reach the
+ * grades, and how many plants each stands for. The same for every run of a lot, so it is worked out
+ * once; its arrays are shared and never changed.
+ */
+final class GrowthStart {
+  private final LotPlan plan;
+  private final Lattice lattice;
+  private final Map<Quality, QualityRule> qualities;
+  private final Map<Curve, double[]> clocks = new ConcurrentHashMap<>();
+  private final List<Stream> expectedStreams;
+  final Grade[] grades;
+  final double[] trunks;
+  final double[] vigour;
+
+  GrowthStart(LotPlan plan, Lattice lattice, Map<Quality, QualityRule> qualities) {
+    this.plan = plan;
+    this.lattice = lattice;
+    this.qualities = qualities;
+    this.grades = plan.grades().toArray(new Grade[0]);
+    this.trunks = new double[lattice.slices()];
+    this.vigour = new double[lattice.slices()];
+    for (int i = 0; i < trunks.length; i++) {
+      trunks[i] = trunk(plan.lot.trunks(), i);
+      vigour[i] = Lattice.lognormal(1, plan.species.vigourSpread(), lattice.vigourScore(i));
+    }
+    this.expectedStreams = layOut(plan.lot.quality());
+  }
+
+  private double trunk(Trunks stated, int slice) {
+    if (stated instanceof Trunks.SizeClass evenly) {
+      double share = lattice.trunkCoordinate(slice);
+      return evenly.fromMm() + share * (evenly.toMm() - evenly.fromMm());
+    }
+    Trunks.Measured measured = (Trunks.Measured) stated;
+    return Lattice.lognormal(measured.meanMm(), measured.spread(), lattice.trunkScore(slice));
+  }
+
+  /** For a law, the growth clock at which each slice reaches each grade from its first trunk. */
+  double[] clocks(Curve curve) {
+    return clocks.computeIfAbsent(curve, law -> clocks(Flow.of(law), trunks, vigour, grades));
+  }
+
+  /**
+   * The growth clock at which slices reach grades: [slice × (grades + 1) + grade], with an entry at
+   * the end of each slice that is never reached.
+   */
+  static double[] clocks(Flow flow, double[] trunks, double[] vigour, Grade[] grades) {
+    int width = grades.length + 1;
+    double[] clocks = new double[trunks.length * width];
+    for (int i = 0; i < trunks.length; i++) {
+      for (int g = 0; g < grades.length; g++) {
+        clocks[i * width + g] = flow.yearsTo(trunks[i], grades[g].leastTrunkMm()) / vigour[i];
+      }
+      clocks[i * width + grades.length] = Double.POSITIVE_INFINITY;
+    }
+    return clocks;
+  }
+
+  /** Fresh streams for a run in which the lot sorts as stated. */
+  List<Stream> streams(QualityShares shares) {
+    if (!shares.equals(plan.lot.quality())) {
+      return layOut(shares);
+    }
+    List<Stream> fresh = new ArrayList<>(expectedStreams.size());
+    expectedStreams.forEach(stream -> fresh.add(stream.copy()));
+    return fresh;
+  }
+
+  private List<Stream> layOut(QualityShares shares) {
+    double[] cuts = {0, shares.first(), Math.min(1, shares.first() + shares.second()), 1};
+    double perSlice = (double) (plan.lot.quantity() - plan.lot.kept()) / trunks.length;
+    List<Stream> streams = new ArrayList<>();
+    for (Quality quality : Quality.values()) {
+      double from = cuts[quality.ordinal()];
+      double to = cuts[quality.ordinal() + 1];
+      for (boolean held : new boolean[] {false, true}) {
+        double share = held ? plan.heldShare : 1 - plan.heldShare;
+        if (to > from && share > 0) {
+          double[] weights = new double[trunks.length];
+          for (int i = 0; i < weights.length; i++) {
+            double part = lattice.shareBelow(to, i) - lattice.shareBelow(from, i);
+            weights[i] = perSlice * share * part;
+          }
+          double price = qualities.get(quality).priceShare();
+          int sellsFrom = held ? plan.holdFrom : 0;
+          streams.add(new Stream(quality, price, sellsFrom, weights, grades.length));
+        }
+      }
+    }
+    return streams;
+  }
+}

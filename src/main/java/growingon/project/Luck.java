@@ -1,0 +1,74 @@
+package growingon.project;
+
+import growingon.nursery.Demand;
+import growingon.nursery.Lot;
+import growingon.nursery.QualityShares;
+import growingon.nursery.Species;
+
+/**
+ * What luck does to a projection. The plan's line has none ({@link #NONE}); a draw has its own.
+ * Seasons are named by the year in which they start.
+ */
+public interface Luck {
+  /** Everything as expected. */
+  Luck NONE = new Luck() {};
+
+  /** Factor on the growth time of a species in a season. */
+  default double growth(Species species, int season) {
+    return 1;
+  }
+
+  /**
+   * Yearly loss of a species in a season.
+   *
+   * @param expected the loss to be expected, 0 to 1
+   */
+  default double loss(Species species, double expected, int season) {
+    return expected;
+  }
+
+  /**
+   * Loss of a lot that goes with its consignment: of its steps and of its first year.
+   *
+   * @param expected the loss to be expected, 0 to 1
+   */
+  default double consignmentLoss(Lot lot, double expected) {
+    return expected;
+  }
+
+  /** Whether the whole lot is dead on arrival. */
+  default boolean fails(Lot lot) {
+    return false;
+  }
+
+  /** How the lot turns out to sort. */
+  default QualityShares quality(Lot lot) {
+    return lot.quality();
+  }
+
+  /** Factor on the units of a demand row in a season. */
+  default double units(Demand row, int season) {
+    return 1;
+  }
+
+  /** Factor on the price of a demand row in a season. */
+  default double price(Demand row, int season) {
+    return 1;
+  }
+
+  /** Factor on all minutes of a season. */
+  default double minutes(int season) {
+    return 1;
+  }
+
+  /**
+   * Plants that die in a month.
+   *
+   * @param event what kills them: 0 for the month's losses, else one more than the step's index
+   * @param living plants alive
+   * @param share share to be expected
+   */
+  default double deaths(Lot lot, int month, int event, double living, double share) {
+    return living * share;
+  }
+}

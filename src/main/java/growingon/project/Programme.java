@@ -1,0 +1,96 @@
+package growingon.project;
+
+import growingon.nursery.Horizon;
+import growingon.nursery.Nursery;
+import growingon.nursery.Place;
+import growingon.nursery.PlaceKind;
+import growingon.nursery.Scenario;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.IntFunction;
+
+/**
+ * A scenario made ready to run as often as wanted, by several threads at once: everything that no
+ * luck changes.
+ */
+public final class Programme {
+  private final Scenario scenario;
+  private final Horizon horizon;
+  private final Calendar calendar;
+  private final CareRates care;
+  private final Optional<Place> apartPlace;
+  private final List<LotPlan> lots = new ArrayList<>();
+  private final List<DemandRow> rows;
+
+  private Programme(Scenario scenario) {
+    this.scenario = scenario;
+    this.horizon = scenario.horizon();
+    this.calendar = new Calendar(horizon);
+    this.care = new CareRates(scenario.nursery().care());
+    this.apartPlace =
+        scenario.nursery().places().values().stream()
+            .filter(place -> place.kind() == PlaceKind.QUARANTINE)
+            .findFirst();
+    Lattice lattice = Lattice.of(scenario.plan().slices());
+    scenario
+        .lots()
+        .forEach(lot -> lots.add(new LotPlan(lot, scenario.nursery(), horizon, lattice)));
+    this.rows = DemandRow.inOrder(scenario.nursery(), lots);
+  }
+
+  /** Makes a checked scenario ready. */
+  public static Programme of(Scenario scenario) {
+    return new Programme(scenario);
+  }
+
+  /** The plan's line: expected numbers, with all particulars. */
+  Projection expected() {
+    return new Run(this, Luck.NONE).withHistories();
+  }
+
+  /**
+   * Runs the months once.
+   *
+   * @param luck the luck of this run
+   * @param recorders gives the recorder of each lot by its index in the scenario
+   * @return demand that could not be met
+   */
+  public List<Missed> run(Luck luck, IntFunction<Recorder> recorders) {
+    return new Run(this, luck).withRecorders(recorders);
+  }
+
+  /** The scenario. */
+  public Scenario scenario() {
+    return scenario;
+  }
+
+  /** The months of the plan. */
+  public Horizon horizon() {
+    return horizon;
+  }
+
+  Nursery nursery() {
+    return scenario.nursery();
+  }
+
+  Calendar calendar() {
+    return calendar;
+  }
+
+  CareRates care() {
+    return care;
+  }
+
+  Optional<Place> apartPlace() {
+    return apartPlace;
+  }
+
+  List<LotPlan> lots() {
+    return lots;
+  }
+
+  List<DemandRow> rows() {
+    return rows;
+  }
+}

@@ -1,0 +1,41 @@
+package growingon.project;
+
+import growingon.nursery.Quality;
+
+/**
+ * Takes down what happens to one lot. Months are offsets from the plan's first month; a month after
+ * the plan's end may be named, and is to be left out.
+ */
+public interface Recorder {
+  /** Plants died between the count and the plan's first month. */
+  void diedBefore(double plants);
+
+  /** Plants died. */
+  void died(int month, double plants);
+
+  /** Plants were culled. */
+  void culled(int month, double plants);
+
+  /** Plants were sold to a demand row. */
+  void sold(int month, int row, int grade, Quality quality, double units, double money);
+
+  /** Pots, loose litres of a component, or units of a material were used. */
+  void used(int month, Use.Kind kind, String item, double amount);
+
+  /** Old pots can be used again from a month on. */
+  void freed(int month, String pot, double amount);
+
+  /** Hours were worked. */
+  void worked(int month, String job, double plants, double hours);
+
+  /** The lot stands in a place (empty without one), and its care costs money. */
+  void stood(int month, String place, double plants, double m2, double careCost);
+
+  /**
+   * A season ended.
+   *
+   * @param standing [quality][0 = no grade, then grades from the lowest], kept plants in a fourth
+   *     row
+   */
+  void seasonEnded(int season, double[][] standing);
+}

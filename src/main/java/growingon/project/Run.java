@@ -1,0 +1,88 @@
+package growingon.project;
+
+import growingon.problem.Problem;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.IntFunction;
+
+/** One pass through the months of a programme. */
+final class Run {
+  private final Programme programme;
+  private final Luck luck;
+  private final List<Problem> remarks = new ArrayList<>();
+
+  Run(Programme programme, Luck luck) {
+    this.programme = programme;
+    this.luck = luck;
+  }
+
+  Programme programme() {
+    return programme;
+  }
+
+  Luck luck() {
+    return luck;
+  }
+
+  void remark(Problem problem) {
+    remarks.add(problem);
+  }
+
+  Projection withHistories() {
+    List<LotState> lots = new ArrayList<>();
+    List<LotHistory> histories = new ArrayList<>();
+    for (LotPlan plan : programme.lots()) {
+      remarkOnTimeApart(plan);
+      LotHistory history = new LotHistory(plan, programme.horizon().months());
+      histories.add(history);
+      lots.add(new LotState(plan, this, history, history));
+    }
+    List<Missed> missed = run(lots);
+    return new Projection(programme.scenario(), programme.horizon(), histories, missed, remarks);
+  }
+
+  List<Missed> withRecorders(IntFunction<Recorder> recorders) {
+    List<LotState> lots = new ArrayList<>();
+    for (int i = 0; i < programme.lots().size(); i++) {
+      lots.add(new LotState(programme.lots().get(i), this, recorders.apply(i), null));
+    }
+    return run(lots);
+  }
+
+  private void remarkOnTimeApart(LotPlan plan) {
+    boolean hasPlaces = !programme.nursery().places().isEmpty();
+    if (plan.apartUntil > plan.start && hasPlaces && programme.apartPlace().isEmpty()) {
+      remark(Remarks.noQuarantine(plan.lot.name()));
+    }
+  }
+
+  private List<Missed> run(List<LotState> lots) {
+    Market market = new Market(programme, luck, lots);
+    for (int month = 0; month < programme.horizon().months(); month++) {
+      runMonth(month, lots, market);
+    }
+    return market.missed();
+  }
+
+  /** The order of a month (design section 6.4). */
+  private void runMonth(int month, List<LotState> lots, Market market) {
+    for (LotState lot : lots) {
+      if (month < lot.plan.start) {
+        continue;
+      }
+      if (month == lot.plan.start) {
+        lot.arrive(month);
+      }
+      lot.work(month, this);
+      lot.stand(month);
+      lot.grow(month);
+      lot.lose(month);
+    }
+    market.sell(month);
+    for (LotState lot : lots) {
+      if (month >= lot.plan.start) {
+        lot.endMonth(month);
+      }
+    }
+  }
+}
