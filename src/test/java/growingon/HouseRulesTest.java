@@ -36,8 +36,12 @@ class HouseRulesTest {
           new Room("project", List.of("nursery", "growth"), "the projection knows no money"),
           new Room("money", List.of("nursery", "project"), "accounts book what was projected"),
           new Room(
-              "report",
+              "chance",
               List.of("nursery", "project", "money"),
+              "chances run the projection and its accounts many times"),
+          new Room(
+              "report",
+              List.of("nursery", "project", "money", "chance"),
               "a report describes results and knows no file format"),
           new Room("write", List.of("report"), "writing formats a report and reckons nothing"));
 

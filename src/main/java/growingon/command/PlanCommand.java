@@ -1,5 +1,6 @@
 package growingon.command;
 
+import growingon.chance.Chances;
 import growingon.money.Accounts;
 import growingon.money.BoughtLot;
 import growingon.nursery.Inputs;
@@ -46,6 +47,18 @@ final class PlanCommand implements Callable<Integer> {
       description = "Replace the folder of --out even if it is no report of this program.")
   private boolean force;
 
+  @Option(
+      names = "--draws",
+      paramLabel = "N",
+      description = "Draws for chances, 0 for none (else as the plan says).")
+  private Integer draws;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      description = "Seed of the draws (else as the plan says).")
+  private Long seed;
+
   @Override
   public Integer call() throws IOException {
     Outcome outcome;
@@ -64,16 +77,41 @@ final class PlanCommand implements Callable<Integer> {
     if (loaded.value().isEmpty()) {
       return new Outcome(Optional.empty(), what, loaded.problems());
     }
-    Inputs inputs = loaded.value().get();
+    Inputs inputs = asked(loaded.value().get());
     progress.phase("Projecting " + inputs.scenario().lots().size() + " lots");
     Accounts accounts = Accounts.of(Projector.project(inputs.scenario()));
     progress.phase("Weighing the lots bought");
     List<BoughtLot> bought = BoughtLot.weigh(accounts);
-    Report report = PlanReport.of(inputs, loaded.problems(), accounts, bought);
-    Path folder = folder(inputs.scenario().plan());
+    Optional<Chances> chances = draw(accounts, bought, progress);
+    Report report = PlanReport.of(inputs, loaded.problems(), accounts, bought, chances);
+    Path folder = folder(inputs);
     progress.phase("Writing " + folder);
     ReportFolder.write(report, folder, force);
     return new Outcome(Optional.of(report), folder, report.problems());
+  }
+
+  private static Optional<Chances> draw(
+      Accounts accounts, List<BoughtLot> bought, Progress progress) {
+    int draws = accounts.projection().scenario().plan().draws();
+    if (draws == 0) {
+      return Optional.empty();
+    }
+    int threads = Runtime.getRuntime().availableProcessors();
+    progress.phase("Drawing " + draws + " seasons' luck");
+    return Optional.of(
+        Chances.draw(
+            accounts,
+            bought,
+            threads,
+            done -> progress.phase("Drawing luck, " + 100 * done / draws + " %")));
+  }
+
+  /** The plan as read, with draws and seed as the command line says. */
+  private Inputs asked(Inputs read) {
+    Plan plan = read.scenario().plan();
+    plan = draws == null ? plan : plan.withDraws(draws);
+    plan = seed == null ? plan : plan.withSeed(seed);
+    return read.withPlan(plan);
   }
 
   private int tell(Outcome outcome) {
@@ -92,7 +130,11 @@ final class PlanCommand implements Callable<Integer> {
     return ExitCode.BAD_INPUT;
   }
 
-  private Path folder(Plan plan) {
-    return out != null ? out : Path.of("reports").resolve(FolderName.of(plan.name()));
+  /**
+   * Where the report goes: where the command line says, else the plan, else reports/<plan name>.
+   */
+  private Path folder(Inputs inputs) {
+    String name = FolderName.of(inputs.scenario().plan().name());
+    return out != null ? out : inputs.reportFolder().orElse(Path.of("reports").resolve(name));
   }
 }

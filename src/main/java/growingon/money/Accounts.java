@@ -1,9 +1,7 @@
 package growingon.money;
 
-import growingon.nursery.Horizon;
 import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
-import growingon.nursery.Place;
 import growingon.nursery.Purchase;
 import growingon.project.HoursUse;
 import growingon.project.LotHistory;
@@ -89,7 +87,12 @@ public record Accounts(
       Stood stood = history.stood(month);
       if (stood != null && !stood.place().isEmpty()) {
         m2Months += stood.m2();
-        charge += charge(nursery.places().get(stood.place()), projection.horizon(), stood);
+        charge +=
+            stood.m2()
+                * nursery
+                    .places()
+                    .get(stood.place())
+                    .chargePerM2(projection.horizon().month(month));
       }
     }
     return new LotAccount(
@@ -112,13 +115,6 @@ public record Accounts(
         history.standing(history.months() - 1),
         history.keptAtEnd(),
         prices.unsold(history));
-  }
-
-  /** A square metre in use costs what its usable share of the place costs in a month. */
-  private static double charge(Place place, Horizon horizon, Stood stood) {
-    return place.isOpen(horizon.month(stood.month()))
-        ? place.costPerM2Year() / 12 / place.usableShare() * stood.m2()
-        : 0;
   }
 
   private static Map<Use.Kind, Double> used(LotHistory history, Supplies supplies) {

@@ -42,18 +42,11 @@ public final class CashFlow {
           month,
           -hours.needed(month) * settings.hourlyRate() * settings.paidShare());
       for (Place place : nursery.places().values()) {
-        cash.book(CashItem.PLACES, month, -monthlyCost(place, projection.horizon(), month));
+        cash.book(CashItem.PLACES, month, -place.monthlyCost(projection.horizon().month(month)));
       }
     }
     nursery.otherCash().forEach(other -> cash.bookOther(other, projection.horizon()));
     return cash;
-  }
-
-  /** Cost of a place in a month, used or not, while it is open. */
-  static double monthlyCost(Place place, Horizon horizon, int month) {
-    return place.isOpen(horizon.month(month))
-        ? place.squareMetres() * place.costPerM2Year() / 12
-        : 0;
   }
 
   private void book(CashItem item, int month, double amount) {
@@ -90,13 +83,7 @@ public final class CashFlow {
 
   private void bookOther(OtherCash other, Horizon horizon) {
     for (int month = 0; month < months; month++) {
-      boolean due =
-          switch (other.every()) {
-            case ONCE -> other.when().get().equals(horizon.month(month));
-            case MONTH -> true;
-            case SEASON -> month == horizon.seasonFirst(horizon.season(month));
-          };
-      if (due) {
+      if (other.isDue(month, horizon)) {
         book(CashItem.OTHER, month, other.amount());
       }
     }

@@ -32,4 +32,10 @@ public record Inputs(
       Scenario scenario, List<Offer> offers, List<Assumption> assumptions, int stockRows) {
     this(scenario, offers, assumptions, stockRows, Optional.empty());
   }
+
+  /** The same inputs with another plan. */
+  public Inputs withPlan(Plan plan) {
+    Scenario changed = new Scenario(scenario.nursery(), plan, scenario.lots());
+    return new Inputs(changed, offers, assumptions, stockRows, reportFolder);
+  }
 }

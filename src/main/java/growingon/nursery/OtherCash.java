@@ -27,4 +27,13 @@ public record OtherCash(Optional<YearMonth> when, Every every, String what, doub
     Check.named(what, "other cash");
     Check.that(Double.isFinite(amount), "an amount is a number", amount);
   }
+
+  /** Whether it falls in a month of a plan, given as its offset. */
+  public boolean isDue(int month, Horizon horizon) {
+    return switch (every) {
+      case ONCE -> when.get().equals(horizon.month(month));
+      case MONTH -> true;
+      case SEASON -> month == horizon.seasonFirst(horizon.season(month));
+    };
+  }
 }

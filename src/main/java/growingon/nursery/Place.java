@@ -59,4 +59,14 @@ public record Place(
   public double capacityM2(YearMonth month) {
     return isOpen(month) ? squareMetres * usableShare : 0;
   }
+
+  /** What the whole place costs in a month, used or not; nothing while it is closed. */
+  public double monthlyCost(YearMonth month) {
+    return isOpen(month) ? squareMetres * costPerM2Year / 12 : 0;
+  }
+
+  /** What a square metre in use is charged in a month: the cost of the usable share alone. */
+  public double chargePerM2(YearMonth month) {
+    return isOpen(month) ? costPerM2Year / 12 / usableShare : 0;
+  }
 }

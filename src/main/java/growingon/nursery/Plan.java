@@ -36,4 +36,14 @@ public record Plan(
     Check.notNegative(draws, "draws");
     Check.notNegative(horizonValueShare, "horizon value");
   }
+
+  /** The same plan with another number of draws. */
+  public Plan withDraws(int newDraws) {
+    return new Plan(name, firstMonth, seasons, take, slices, newDraws, seed, horizonValueShare);
+  }
+
+  /** The same plan with another seed. */
+  public Plan withSeed(long newSeed) {
+    return new Plan(name, firstMonth, seasons, take, slices, draws, newSeed, horizonValueShare);
+  }
 }

@@ -40,6 +40,9 @@ final class LotState {
   private int trainingAt = NEVER;
   private boolean sorted;
   private boolean inWinterPlace;
+  private int knownSeason = NEVER;
+  private boolean knownFirstYear;
+  private double knownSurvival;
 
   /**
    * A lot before its first month.
@@ -167,27 +170,37 @@ final class LotState {
   /** Share lost in a month: a year's loss spread by month shares, 1 − (1 − q)^s. */
   private double lossShare(int month, Luck by) {
     double share = plan.species.lossMonths().get(calendar.monthOfYear(month));
-    if (share == 0) {
-      return 0;
+    return share == 0 ? 0 : -Math.expm1(share * logOfYearlySurvival(month, by));
+  }
+
+  /** ln(1 − q) of the season, kept until the season or the lot's first year ends. */
+  private double logOfYearlySurvival(int month, Luck by) {
+    boolean firstYear = plan.isFirstYear(month);
+    int season = calendar.seasonYear(month);
+    if (season != knownSeason || firstYear != knownFirstYear || by != luck) {
+      double expected =
+          firstYear
+              ? by.consignmentLoss(plan.lot, plan.species.firstYearLoss())
+              : plan.species.laterLoss();
+      knownSurvival = Math.log1p(-by.loss(plan.species, expected, season));
+      knownFirstYear = firstYear;
+      knownSeason = by == luck ? season : NEVER;
     }
-    double expected =
-        plan.isFirstYear(month)
-            ? by.consignmentLoss(plan.lot, plan.species.firstYearLoss())
-            : plan.species.laterLoss();
-    double year = by.loss(plan.species, expected, calendar.seasonYear(month));
-    return 1 - Math.pow(1 - year, share);
+    return knownSurvival;
   }
 
   /** So many plants as luck has it die in a month. */
   private double die(int month, int event, double share) {
     double living = plants.living();
-    return plants.die(luck.deaths(plan.lot, month, event, living, share));
+    return share == 0 || living == 0
+        ? 0
+        : plants.die(luck.deaths(plan.lot, month, event, living, share));
   }
 
   /** Takes the lot in: a lot that failed on its way is dead on arrival, others are sorted. */
   void arrive(int month) {
-    if (month == plan.arrival && luck.fails(plan.lot)) {
-      to.died(month, plants.die(plants.living()));
+    if (month == plan.arrival) {
+      to.died(month, plants.die(plants.living() * luck.deadOnArrival(plan.lot)));
     }
     sortOnArrival(month);
   }

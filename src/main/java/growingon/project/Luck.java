@@ -36,9 +36,11 @@ public interface Luck {
     return expected;
   }
 
-  /** Whether the whole lot is dead on arrival. */
-  default boolean fails(Lot lot) {
-    return false;
+  /**
+   * Share of a lot that is dead on arrival, beside its other losses; 1 where the whole lot failed.
+   */
+  default double deadOnArrival(Lot lot) {
+    return 0;
   }
 
   /** How the lot turns out to sort. */

@@ -1,23 +1,17 @@
 package growingon.project;
 
-import growingon.nursery.Component;
-import growingon.nursery.Material;
 import growingon.nursery.Nursery;
-import growingon.nursery.Pot;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 
 /**
  * The running stock of every pot, component and material: on hand first, whole packs bought in the
  * month in which it would go below nil, the rest carried on (design section 6.8).
  */
 public final class Supplies {
-  /** Months until what comes back of a material is used again: a growing year; our choice. */
-  private static final int MONTHS_UNTIL_BACK = 12;
-
+  private final Stores stores;
   private final List<Item> items;
   private final int leadMonths;
 
@@ -62,110 +56,26 @@ public final class Supplies {
     }
   }
 
-  private Supplies(List<Item> items, int leadMonths) {
-    this.items = items;
+  private Supplies(Stores stores, int leadMonths) {
+    this.stores = stores;
+    this.items = List.copyOf(stores.items());
     this.leadMonths = leadMonths;
   }
 
   /** Adds up what a projection uses and works out what must be bought. */
   public static Supplies of(Projection projection) {
     Nursery nursery = projection.scenario().nursery();
-    int months = projection.horizon().months();
-    List<Item> items = new ArrayList<>();
-    for (Pot pot : nursery.pots().values()) {
-      items.add(
-          blank(
-              Use.Kind.POT,
-              pot.name(),
-              "pots",
-              pot.pack(),
-              pot.price() * pot.pack(),
-              pot.onHand(),
-              months));
-    }
-    for (Component each : nursery.components().values()) {
-      items.add(
-          blank(
-              Use.Kind.COMPONENT,
-              each.name(),
-              "litres",
-              each.bagLitres(),
-              each.bagPrice(),
-              each.onHandLitres(),
-              months));
-    }
-    for (Material each : nursery.materials().values()) {
-      items.add(
-          blank(
-              Use.Kind.MATERIAL,
-              each.name(),
-              each.unit(),
-              each.pack(),
-              each.packPrice(),
-              each.onHand(),
-              months));
-    }
+    Stores stores = new Stores(nursery, projection.horizon().months());
     for (LotHistory lot : projection.lots()) {
-      add(lot, items, nursery.materials());
-    }
-    items.forEach(Supplies::buy);
-    return new Supplies(List.copyOf(items), nursery.settings().orderLeadMonths());
-  }
-
-  private static Item blank(
-      Use.Kind kind,
-      String name,
-      String unit,
-      double pack,
-      double packPrice,
-      double onHand,
-      int months) {
-    return new Item(
-        kind,
-        name,
-        unit,
-        pack,
-        packPrice,
-        onHand,
-        new double[months],
-        new double[months],
-        new int[months],
-        new double[months]);
-  }
-
-  private static void add(LotHistory lot, List<Item> items, Map<String, Material> materials) {
-    for (Use use : lot.uses()) {
-      Item item = find(items, use.kind(), use.item());
-      item.used()[use.month()] += use.amount();
-      int again = use.month() + MONTHS_UNTIL_BACK;
-      if (use.kind() == Use.Kind.MATERIAL && again < item.back().length) {
-        item.back()[again] += use.amount() * materials.get(use.item()).comesBackShare();
+      for (Use use : lot.uses()) {
+        stores.use(use.month(), use.kind(), use.item(), use.amount());
+      }
+      for (Freed freed : lot.freed()) {
+        stores.takeBack(freed.month(), freed.pot(), freed.amount());
       }
     }
-    for (Freed freed : lot.freed()) {
-      find(items, Use.Kind.POT, freed.pot()).back()[freed.month()] += freed.amount();
-    }
-  }
-
-  private static Item find(List<Item> items, Use.Kind kind, String name) {
-    return items.stream()
-        .filter(item -> item.kind() == kind && item.name().equals(name))
-        .findFirst()
-        .orElseThrow(() -> new IllegalStateException("no item " + kind + " " + name));
-  }
-
-  /** Buys whole packs in the month in which the stock would go below nil. */
-  private static void buy(Item item) {
-    double stock = item.onHand();
-    for (int month = 0; month < item.used().length; month++) {
-      stock += item.back()[month] - item.used()[month];
-      if (stock < 0) {
-        int packs = (int) Math.ceil(-stock / item.packSize() - 1e-9);
-        item.packs()[month] = packs;
-        stock += packs * item.packSize();
-      }
-      item.left()[month] = stock;
-    }
+    stores.buy();
+    return new Supplies(stores, nursery.settings().orderLeadMonths());
   }
 
   /** Every item, pots first, then components, then materials. */
@@ -180,7 +90,7 @@ public final class Supplies {
 
   /** An item by name. */
   public Item item(Use.Kind kind, String name) {
-    return find(items, kind, name);
+    return stores.item(kind, name);
   }
 
   /**

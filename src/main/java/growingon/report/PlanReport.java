@@ -1,5 +1,6 @@
 package growingon.report;
 
+import growingon.chance.Chances;
 import growingon.money.Accounts;
 import growingon.money.BoughtLot;
 import growingon.nursery.Inputs;
@@ -8,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
 
@@ -34,12 +36,17 @@ public final class PlanReport {
    * @param problems everything found while reading; what the projection remarked is added
    * @param accounts the plan's accounts
    * @param bought what each lot bought within the plan is worth
+   * @param chances how sure the plan is, where draws were made
    */
   public static Report of(
-      Inputs inputs, List<Problem> problems, Accounts accounts, List<BoughtLot> bought) {
+      Inputs inputs,
+      List<Problem> problems,
+      Accounts accounts,
+      List<BoughtLot> bought,
+      Optional<Chances> chances) {
     Set<Problem> all = new LinkedHashSet<>(problems);
     all.addAll(accounts.projection().remarks());
-    Context context = new Context(inputs, accounts, bought, List.copyOf(all));
+    Context context = new Context(inputs, accounts, bought, chances, List.copyOf(all));
     SeasonFigures figures = new SeasonFigures(accounts);
     List<Chart> charts = Charts.of(context, figures);
     return new Report(

@@ -10,6 +10,7 @@ import growingon.project.Nurseries;
 import growingon.project.Steps;
 import java.time.Month;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Where there is little or nothing to report, a sheet is left out or says so; nothing fails. */
@@ -122,7 +123,9 @@ class BareReportTest {
     Context context = MapleNursery.context(late);
     List<Problem> remarks = context.accounts().projection().remarks();
     assertThat(remarks).isNotEmpty();
-    Report report = PlanReport.of(context.inputs(), remarks, context.accounts(), context.bought());
+    Report report =
+        PlanReport.of(
+            context.inputs(), remarks, context.accounts(), context.bought(), Optional.empty());
     assertThat(report.problems()).containsExactlyElementsOf(remarks);
   }
 }

@@ -21,6 +21,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -39,7 +40,8 @@ class FiguresTest {
     context = MapleNursery.context(MapleNursery.scenario());
     accounts = context.accounts();
     horizon = accounts.projection().horizon();
-    report = PlanReport.of(context.inputs(), List.of(), accounts, context.bought());
+    report =
+        PlanReport.of(context.inputs(), List.of(), accounts, context.bought(), Optional.empty());
   }
 
   private static Stream<Table> tables() {

@@ -6,6 +6,7 @@ import growingon.nursery.Lot;
 import growingon.nursery.Scenario;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** A nursery of 1,000 lots over ten seasons is reported whole. */
@@ -21,7 +22,8 @@ class LargeReportTest {
     Scenario large = MapleNursery.nursery().seasons(10).lots(lots).scenario();
     Context context = MapleNursery.context(large);
     Report report =
-        PlanReport.of(context.inputs(), List.of(), context.accounts(), context.bought());
+        PlanReport.of(
+            context.inputs(), List.of(), context.accounts(), context.bought(), Optional.empty());
     assertThat(report.extra().get(0).rows()).hasSize(1000 * large.horizon().months());
   }
 }

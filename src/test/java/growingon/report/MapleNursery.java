@@ -223,11 +223,13 @@ final class MapleNursery {
 
   static Context context(Scenario scenario) {
     Accounts accounts = Accounts.of(Projector.project(scenario));
-    return new Context(inputs(scenario), accounts, BoughtLot.weigh(accounts), List.of());
+    return new Context(
+        inputs(scenario), accounts, BoughtLot.weigh(accounts), Optional.empty(), List.of());
   }
 
   static Report report(Scenario scenario) {
     Context context = context(scenario);
-    return PlanReport.of(context.inputs(), List.of(), context.accounts(), context.bought());
+    return PlanReport.of(
+        context.inputs(), List.of(), context.accounts(), context.bought(), Optional.empty());
   }
 }

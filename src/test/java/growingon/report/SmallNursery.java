@@ -58,7 +58,7 @@ final class SmallNursery {
     Scenario scenario = nursery().scenario();
     Accounts accounts = Accounts.of(Projector.project(scenario));
     Inputs inputs = new Inputs(scenario, List.of(offer()), assumptions(), 5);
-    return new Context(inputs, accounts, BoughtLot.weigh(accounts), problems());
+    return new Context(inputs, accounts, BoughtLot.weigh(accounts), Optional.empty(), problems());
   }
 
   /** The context of any other nursery, without offers and problems. */
@@ -66,7 +66,11 @@ final class SmallNursery {
     Scenario scenario = nurseries.scenario();
     Accounts accounts = Accounts.of(Projector.project(scenario));
     return new Context(
-        new Inputs(scenario, List.of(), List.of(), 0), accounts, List.of(), List.of());
+        new Inputs(scenario, List.of(), List.of(), 0),
+        accounts,
+        List.of(),
+        Optional.empty(),
+        List.of());
   }
 
   static Nurseries nursery() {

@@ -1,0 +1,156 @@
+package growingon.chance;
+
+import growingon.money.Accounts;
+import growingon.money.BoughtLot;
+import growingon.nursery.Scenario;
+import growingon.project.Programme;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.IntConsumer;
+
+/**
+ * How sure a plan is: quantiles over many draws (design section 6.6).
+ *
+ * @param draws number of draws
+ * @param sales money by season
+ * @param units plants sold of each grade by season
+ * @param stock plants standing of each grade at each season's end, kept ones apart
+ * @param space square metres needed in each place by month
+ * @param chanceOfOverflow chance that a place overflows, by place and month, 0 to 1
+ * @param hours hours needed by month
+ * @param chanceOfShortHours chance that the hours do not suffice, by month; empty if none are
+ *     stated
+ * @param cash cash at the end of each month
+ * @param chanceBelowLowest chance that cash falls below the lowest allowed in some month; empty if
+ *     none is stated
+ * @param lotResults result of each lot over the plan, by name
+ * @param gambles each lot bought within the plan
+ */
+public record Chances(
+    int draws,
+    List<Quantiles> sales,
+    Map<GradeName, List<Quantiles>> units,
+    Map<GradeName, List<Quantiles>> stock,
+    Map<String, List<Quantiles>> space,
+    Map<String, double[]> chanceOfOverflow,
+    List<Quantiles> hours,
+    double[] chanceOfShortHours,
+    List<Quantiles> cash,
+    OptionalDouble chanceBelowLowest,
+    Map<String, Quantiles> lotResults,
+    List<Gamble> gambles) {
+  /** Below this number of draws a report says that they are too few to tell. */
+  public static final int FEW = 100;
+
+  /** A grade of a ladder. */
+  public record GradeName(String ladder, String grade) {}
+
+  /**
+   * Draws a plan as often as it says.
+   *
+   * @param expected the plan's line
+   * @param bought what each lot bought is worth on the plan's line
+   * @param threads how many threads draw; their number changes nothing but the time
+   * @param done told how many draws are done, from any thread
+   */
+  public static Chances draw(
+      Accounts expected, List<BoughtLot> bought, int threads, IntConsumer done) {
+    Scenario scenario = expected.projection().scenario();
+    Samples samples = new Samples(scenario, bought.size());
+    new Drawing(scenario, bought, samples).run(threads, done);
+    List<Gamble> gambles = new ArrayList<>();
+    for (int i = 0; i < bought.size(); i++) {
+      gambles.add(Gamble.of(expected, bought.get(i), samples.gains[i], samples.paybacks[i]));
+    }
+    return describe(scenario, samples, gambles);
+  }
+
+  private static Chances describe(Scenario scenario, Samples samples, List<Gamble> gambles) {
+    Programme programme = Programme.of(scenario);
+    Map<GradeName, List<Quantiles>> units = new LinkedHashMap<>();
+    Map<GradeName, List<Quantiles>> stock = new LinkedHashMap<>();
+    List<GradeName> grades = samples.grades.names();
+    for (int grade = 0; grade < grades.size(); grade++) {
+      units.put(grades.get(grade), quantiles(samples.units[grade]));
+      stock.put(grades.get(grade), quantiles(samples.stock[grade]));
+    }
+    Map<String, List<Quantiles>> space = new LinkedHashMap<>();
+    Map<String, double[]> overflow = new LinkedHashMap<>();
+    int index = 0;
+    for (var place : scenario.nursery().places().values()) {
+      double[][] needed = samples.space[index++];
+      space.put(place.name(), quantiles(needed));
+      double[] chance = new double[needed.length];
+      for (int month = 0; month < chance.length; month++) {
+        double capacity = place.capacityM2(programme.horizon().month(month));
+        chance[month] = shareAbove(needed[month], capacity + 1e-9);
+      }
+      overflow.put(place.name(), chance);
+    }
+    Map<String, Quantiles> results = new LinkedHashMap<>();
+    for (int lot = 0; lot < scenario.lots().size(); lot++) {
+      results.put(scenario.lots().get(lot).name(), Quantiles.of(samples.lotResults[lot]));
+    }
+    return new Chances(
+        scenario.plan().draws(),
+        quantiles(samples.sales),
+        units,
+        stock,
+        space,
+        overflow,
+        quantiles(samples.hours),
+        shortHours(scenario, samples),
+        quantiles(samples.cash),
+        belowLowest(scenario, samples),
+        results,
+        List.copyOf(gambles));
+  }
+
+  private static List<Quantiles> quantiles(double[][] samples) {
+    List<Quantiles> list = new ArrayList<>(samples.length);
+    for (double[] sample : samples) {
+      list.add(Quantiles.of(sample));
+    }
+    return list;
+  }
+
+  private static double[] shortHours(Scenario scenario, Samples samples) {
+    if (scenario.nursery().settings().hoursAvailable().isEmpty()) {
+      return new double[0];
+    }
+    List<Double> available = scenario.nursery().settings().hoursAvailable().get();
+    double[] chance = new double[samples.hours.length];
+    for (int month = 0; month < chance.length; month++) {
+      int monthOfYear = scenario.horizon().month(month).getMonthValue();
+      chance[month] = shareAbove(samples.hours[month], available.get(monthOfYear - 1) + 1e-9);
+    }
+    return chance;
+  }
+
+  private static OptionalDouble belowLowest(Scenario scenario, Samples samples) {
+    OptionalDouble lowest = scenario.nursery().settings().lowestCash();
+    if (lowest.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    int below = 0;
+    for (int draw = 0; draw < scenario.plan().draws(); draw++) {
+      double least = Double.POSITIVE_INFINITY;
+      for (double[] month : samples.cash) {
+        least = Math.min(least, month[draw]);
+      }
+      below += least < lowest.getAsDouble() - 1e-9 ? 1 : 0;
+    }
+    return OptionalDouble.of((double) below / scenario.plan().draws());
+  }
+
+  private static double shareAbove(double[] sample, double limit) {
+    int above = 0;
+    for (double each : sample) {
+      above += each > limit ? 1 : 0;
+    }
+    return (double) above / sample.length;
+  }
+}

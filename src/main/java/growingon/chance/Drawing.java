@@ -1,0 +1,97 @@
+package growingon.chance;
+
+import growingon.money.BoughtLot;
+import growingon.money.Finance;
+import growingon.nursery.Scenario;
+import growingon.project.Luck;
+import growingon.project.Programme;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.IntConsumer;
+
+/**
+ * Draws a plan many times, with every lot bought and, on the same luck, without each of them, so
+ * that what a lot crowds out counts.
+ */
+final class Drawing {
+  /** A lot that is never paid back within the plan. */
+  static final int NEVER = Integer.MAX_VALUE;
+
+  private final Scenario scenario;
+  private final List<BoughtLot> bought;
+  private final Samples samples;
+  private final Programme with;
+  private final List<Programme> without = new ArrayList<>();
+  private final Spreads spreads = new Spreads();
+  private final Names names = new Names();
+
+  Drawing(Scenario scenario, List<BoughtLot> bought, Samples samples) {
+    this.scenario = scenario;
+    this.bought = bought;
+    this.samples = samples;
+    this.with = Programme.of(scenario);
+    bought.forEach(lot -> without.add(Programme.of(scenario.without(lot.lot().name()))));
+  }
+
+  /** Draws on so many threads; which thread makes which draw changes no number. */
+  void run(int threads, IntConsumer done) {
+    AtomicInteger next = new AtomicInteger();
+    AtomicInteger finished = new AtomicInteger();
+    ExecutorService pool = Executors.newFixedThreadPool(threads, Drawing::daemon);
+    try {
+      List<Future<?>> workers = new ArrayList<>();
+      for (int i = 0; i < threads; i++) {
+        workers.add(pool.submit(() -> work(next, finished, done)));
+      }
+      for (Future<?> worker : workers) {
+        worker.get();
+      }
+    } catch (InterruptedException interrupted) {
+      Thread.currentThread().interrupt();
+      throw new IllegalStateException("interrupted while drawing", interrupted);
+    } catch (ExecutionException fault) {
+      throw new IllegalStateException(fault.getCause().getMessage(), fault.getCause());
+    } finally {
+      pool.shutdownNow();
+    }
+  }
+
+  private static Thread daemon(Runnable task) {
+    Thread thread = new Thread(task, "draws");
+    thread.setDaemon(true);
+    return thread;
+  }
+
+  private void work(AtomicInteger next, AtomicInteger finished, IntConsumer done) {
+    Tally tally = new Tally(with, samples.grades);
+    List<Tally> others = without.stream().map(each -> new Tally(each, samples.grades)).toList();
+    for (int draw = next.getAndIncrement();
+        draw < scenario.plan().draws() && !Thread.currentThread().isInterrupted();
+        draw = next.getAndIncrement()) {
+      make(draw, tally, others);
+      done.accept(finished.incrementAndGet());
+    }
+  }
+
+  private void make(int draw, Tally tally, List<Tally> others) {
+    Keyed keyed = new Keyed(scenario.plan().seed(), draw);
+    Luck luck = new DrawnLuck(keyed, scenario.nursery().settings(), spreads, names);
+    tally.run(luck);
+    samples.take(draw, tally);
+    for (int i = 0; i < bought.size(); i++) {
+      others.get(i).run(luck);
+      double[] gain = tally.flows.clone();
+      for (int month = 0; month < gain.length; month++) {
+        gain[month] -= others.get(i).flows[month];
+      }
+      double rate = scenario.nursery().settings().discountRate();
+      samples.gains[i][draw] = Finance.presentValue(gain, rate);
+      samples.paybacks[i][draw] = Finance.payback(gain).orElse(NEVER);
+    }
+  }
+}

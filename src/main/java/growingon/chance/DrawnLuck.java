@@ -1,0 +1,129 @@
+package growingon.chance;
+
+import growingon.chance.Keyed.What;
+import growingon.nursery.Demand;
+import growingon.nursery.Lot;
+import growingon.nursery.Purchase;
+import growingon.nursery.QualityShares;
+import growingon.nursery.Settings;
+import growingon.nursery.Species;
+import growingon.project.Luck;
+
+/**
+ * The luck of one draw (design section 6.6). Growth and loss of a season have two parts of equal
+ * weight: one shared by all species and one of the species' own, so that two species are correlated
+ * by a half.
+ */
+final class DrawnLuck implements Luck {
+  private static final double HALF = Math.sqrt(0.5);
+
+  private final Keyed keyed;
+  private final Settings settings;
+  private final Spreads spreads;
+  private final Names names;
+
+  DrawnLuck(Keyed keyed, Settings settings, Spreads spreads, Names names) {
+    this.names = names;
+    this.keyed = keyed;
+    this.settings = settings;
+    this.spreads = spreads;
+  }
+
+  @Override
+  public double growth(Species species, int season) {
+    if (species.yearSpread() == 0) {
+      return 1;
+    }
+    double score = score(What.GROWTH_OF_ALL, What.GROWTH_OF_SPECIES, species, season);
+    return Keyed.lognormal(species.yearSpread(), score);
+  }
+
+  /** Standard normal score of a species in a season: half shared by all, half its own. */
+  private double score(What all, What own, Species species, int season) {
+    double common = keyed.normal(all, 0, season);
+    return HALF * (common + keyed.normal(own, names.of(species.name()), season));
+  }
+
+  @Override
+  public double loss(Species species, double expected, int season) {
+    if (species.lossSpread() == 0) {
+      return expected;
+    }
+    double score = score(What.LOSS_OF_ALL, What.LOSS_OF_SPECIES, species, season);
+    return spreads.share(expected, expected * species.lossSpread(), score);
+  }
+
+  @Override
+  public double consignmentLoss(Lot lot, double expected) {
+    double deviation = Spreads.consignmentDeviation(lot, expected);
+    return deviation == 0
+        ? expected
+        : spreads.share(
+            expected, deviation, keyed.normal(What.CONSIGNMENT, names.of(lot.name()), 0));
+  }
+
+  @Override
+  public double deadOnArrival(Lot lot) {
+    double chance = lot.purchase().map(Purchase::fails).orElse(0.0);
+    boolean fails = chance > 0 && keyed.uniform(What.FAILURE, names.of(lot.name()), 0) < chance;
+    return fails ? 1 : 0;
+  }
+
+  /** Dirichlet with the stated means, from as many plants as the sureness is worth. */
+  @Override
+  public QualityShares quality(Lot lot) {
+    QualityShares stated = lot.quality();
+    if (stated.sorted() || stated.sure() >= 1) {
+      return stated;
+    }
+    double seen = Spreads.plantsSeen(stated.sure());
+    long whose = names.of(lot.name());
+    double firsts = keyed.gamma(seen * stated.first(), What.FIRSTS, whose);
+    double seconds = keyed.gamma(seen * stated.second(), What.SECONDS, whose);
+    double thirds = keyed.gamma(seen * stated.third(), What.THIRDS, whose);
+    double sum = firsts + seconds + thirds;
+    return new QualityShares(firsts / sum, seconds / sum, false, stated.sure());
+  }
+
+  @Override
+  public double units(Demand row, int season) {
+    return market(row, What.UNITS, season);
+  }
+
+  @Override
+  public double price(Demand row, int season) {
+    return market(row, What.PRICE, season);
+  }
+
+  private double market(Demand row, What what, int season) {
+    return row.spread() == 0
+        ? 1
+        : Keyed.lognormal(row.spread(), keyed.normal(what, nameOf(row), season));
+  }
+
+  private long nameOf(Demand row) {
+    return names.of(row.species().orElse("*") + "\n" + row.ladder() + "\n" + row.grade());
+  }
+
+  @Override
+  public double minutes(int season) {
+    return settings.labourSpread() == 0
+        ? 1
+        : Keyed.lognormal(settings.labourSpread(), keyed.normal(What.MINUTES, 0, season));
+  }
+
+  /**
+   * Whole plants. Sales may leave part of a plant alive; it then counts as one or none by chance.
+   */
+  @Override
+  public double deaths(Lot lot, int month, int event, double living, double share) {
+    long whose = names.of(lot.name());
+    long when = 1000L * month + 2L * event;
+    int whole = (int) Math.floor(living);
+    double part = living - whole;
+    if (part > 1e-9) {
+      whole += keyed.uniform(What.DEATHS, whose, when + 1) < part ? 1 : 0;
+    }
+    return Math.min(living, keyed.binomial(whole, share, What.DEATHS, whose, when));
+  }
+}

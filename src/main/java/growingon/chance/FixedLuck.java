@@ -1,0 +1,118 @@
+package growingon.chance;
+
+import growingon.nursery.Demand;
+import growingon.nursery.Lot;
+import growingon.nursery.QualityShares;
+import growingon.nursery.Settings;
+import growingon.nursery.Species;
+import growingon.project.Luck;
+import java.util.OptionalDouble;
+
+/**
+ * Luck in which one assumption is set, all others are as expected. Scores are standard normal. What
+ * differs from season to season is set for all seasons at once to where its mean over the seasons
+ * would lie: the score over the square root of their number.
+ */
+final class FixedLuck implements Luck {
+  /** The assumption that is set. */
+  enum Assumption {
+    GROWTH,
+    LOSS,
+    CONSIGNMENT,
+    FIRSTS,
+    UNITS,
+    PRICE,
+    MINUTES,
+    ARRIVAL_DEATHS
+  }
+
+  private final Assumption assumption;
+  private final double score;
+  private final double seasonScore;
+  private final Lot lot;
+  private final OptionalDouble share;
+  private final Settings settings;
+  private final Spreads spreads;
+
+  /**
+   * Luck with one assumption set.
+   *
+   * @param score standard normal score, where it is set by score
+   * @param seasons number of seasons of the plan
+   * @param lot the lot whose luck it is
+   * @param share the share of firsts, or of plants dead on arrival, where it is set by share
+   */
+  FixedLuck(
+      Assumption assumption,
+      double score,
+      int seasons,
+      Lot lot,
+      OptionalDouble share,
+      Settings settings,
+      Spreads spreads) {
+    this.assumption = assumption;
+    this.score = score;
+    this.seasonScore = score / Math.sqrt(seasons);
+    this.lot = lot;
+    this.share = share;
+    this.settings = settings;
+    this.spreads = spreads;
+  }
+
+  @Override
+  public double growth(Species species, int season) {
+    return assumption == Assumption.GROWTH ? Keyed.lognormal(species.yearSpread(), seasonScore) : 1;
+  }
+
+  @Override
+  public double loss(Species species, double expected, int season) {
+    return assumption == Assumption.LOSS
+        ? spreads.share(expected, expected * species.lossSpread(), seasonScore)
+        : expected;
+  }
+
+  @Override
+  public double consignmentLoss(Lot each, double expected) {
+    return assumption == Assumption.CONSIGNMENT && each.name().equals(lot.name())
+        ? spreads.share(expected, Spreads.consignmentDeviation(each, expected), score)
+        : expected;
+  }
+
+  @Override
+  public double deadOnArrival(Lot each) {
+    return assumption == Assumption.ARRIVAL_DEATHS && each.name().equals(lot.name())
+        ? share.getAsDouble()
+        : 0;
+  }
+
+  @Override
+  public QualityShares quality(Lot each) {
+    return assumption == Assumption.FIRSTS && each.name().equals(lot.name())
+        ? withFirsts(each.quality(), share.getAsDouble())
+        : each.quality();
+  }
+
+  /** Another share of firsts; seconds and thirds keep their proportion. */
+  static QualityShares withFirsts(QualityShares stated, double firsts) {
+    double others = 1 - stated.first();
+    double seconds = others <= 0 ? 0 : stated.second() / others;
+    return new QualityShares(firsts, (1 - firsts) * seconds, stated.sorted(), stated.sure());
+  }
+
+  @Override
+  public double units(Demand row, int season) {
+    return assumption == Assumption.UNITS ? Keyed.lognormal(row.spread(), seasonScore) : 1;
+  }
+
+  @Override
+  public double price(Demand row, int season) {
+    return assumption == Assumption.PRICE ? Keyed.lognormal(row.spread(), seasonScore) : 1;
+  }
+
+  @Override
+  public double minutes(int season) {
+    return assumption == Assumption.MINUTES
+        ? Keyed.lognormal(settings.labourSpread(), seasonScore)
+        : 1;
+  }
+}

@@ -1,0 +1,105 @@
+package growingon.chance;
+
+import growingon.money.Accounts;
+import growingon.money.BoughtLot;
+import growingon.money.Finance;
+import growingon.nursery.Purchase;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * A bought lot under chance: the whole nursery with it against without it, on the same luck.
+ *
+ * @param bought the lot on the plan's line
+ * @param gain present value it adds
+ * @param gains that of every draw, rising
+ * @param chancePays chance that it adds value, 0 to 1; then its return is above the discount rate
+ * @param chanceLosesTenth chance that it loses more than a tenth of what it cost landed
+ * @param paidBackEven month by which it is paid back with a chance of 50 %
+ * @param paidBackSure month by which it is paid back with a chance of 90 %
+ * @param mostLanded the landed cost at which the mean gain is nil; exact, since it is paid at once
+ * @param breakEvens values at which the plan's line gains nil
+ * @param swings what each assumption moves, largest first
+ */
+public record Gamble(
+    BoughtLot bought,
+    Quantiles gain,
+    double[] gains,
+    double chancePays,
+    double chanceLosesTenth,
+    OptionalInt paidBackEven,
+    OptionalInt paidBackSure,
+    double mostLanded,
+    BreakEvens breakEvens,
+    List<Swing> swings) {
+  /**
+   * Values at which the plan's line gains nil, all else as planned; empty where none does.
+   *
+   * @param survivors plants of 100 bought that must live through the first year and the steps in it
+   * @param firsts share of firsts, the others in the proportion they have
+   * @param price share of all selling prices
+   */
+  public record BreakEvens(OptionalDouble survivors, OptionalDouble firsts, OptionalDouble price) {}
+
+  /**
+   * What one assumption moves, all others as planned.
+   *
+   * @param assumption what it is
+   * @param low its value at P10, in words
+   * @param high its value at P90, in words
+   * @param gainAtLow gain of the plan's line there
+   * @param gainAtHigh gain of the plan's line there
+   */
+  public record Swing(
+      String assumption, String low, String high, double gainAtLow, double gainAtHigh) {
+    /** How far the gain moves. */
+    public double width() {
+      return Math.abs(gainAtHigh - gainAtLow);
+    }
+  }
+
+  static Gamble of(Accounts expected, BoughtLot bought, double[] gains, int[] paybacks) {
+    double[] sorted = gains.clone();
+    Arrays.sort(sorted);
+    Quantiles gain = Quantiles.of(gains);
+    double tenth = -0.1 * bought.landed();
+    Sensitivity sensitivity = new Sensitivity(expected.projection().scenario(), bought.lot());
+    int arrival = expected.projection().horizon().offset(bought.lot().arrived());
+    double rate = expected.projection().scenario().nursery().settings().discountRate();
+    double discount = Math.pow(1 + Finance.monthRate(rate), arrival);
+    return new Gamble(
+        bought,
+        gain,
+        sorted,
+        share(sorted, 0, true),
+        share(sorted, tenth, false),
+        paidBack(paybacks, 0.5),
+        paidBack(paybacks, 0.9),
+        bought.landed() + gain.mean() * discount,
+        sensitivity.breakEvens(bought),
+        sensitivity.swings());
+  }
+
+  private static double share(double[] sorted, double limit, boolean atLeast) {
+    int count = 0;
+    for (double each : sorted) {
+      count += (atLeast ? each >= limit : each < limit) ? 1 : 0;
+    }
+    return (double) count / sorted.length;
+  }
+
+  /** The first month by which at least a share of the draws is paid back. */
+  private static OptionalInt paidBack(int[] paybacks, double chance) {
+    int[] sorted = paybacks.clone();
+    Arrays.sort(sorted);
+    int month = sorted[(int) Math.ceil(chance * sorted.length) - 1];
+    return month == Drawing.NEVER ? OptionalInt.empty() : OptionalInt.of(month);
+  }
+
+  /** Whether the lot may fail as a whole, as stated. */
+  public double chanceFails() {
+    return bought.lot().purchase().map(Purchase::fails).orElse(0.0);
+  }
+}

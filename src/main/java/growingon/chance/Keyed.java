@@ -1,0 +1,99 @@
+package growingon.chance;
+
+import org.hipparchus.distribution.continuous.GammaDistribution;
+import org.hipparchus.distribution.discrete.BinomialDistribution;
+import org.hipparchus.special.Erf;
+
+/**
+ * Random numbers by key: each is a function of (seed, draw, what, whose, year) alone, never of the
+ * order in which it is asked for. So one thread gives what many give, and adding a lot changes no
+ * other lot's luck. The mixing is that of SplitMix64 (Steele, Lea and Flood 2014, from memory).
+ */
+final class Keyed {
+  /** What a random number is for. */
+  enum What {
+    GROWTH_OF_ALL,
+    GROWTH_OF_SPECIES,
+    LOSS_OF_ALL,
+    LOSS_OF_SPECIES,
+    CONSIGNMENT,
+    FAILURE,
+    FIRSTS,
+    SECONDS,
+    THIRDS,
+    UNITS,
+    PRICE,
+    MINUTES,
+    DEATHS
+  }
+
+  /** Below this expected number a binomial is found by adding probabilities up from none. */
+  private static final double FEW = 40;
+
+  private final long key;
+
+  Keyed(long seed, int draw) {
+    this.key = mix(mix(seed) + draw);
+  }
+
+  private static long mix(long value) {
+    long z = value + 0x9E3779B97F4A7C15L;
+    z = (z ^ (z >>> 30)) * 0xBF58476D1CE4E5B9L;
+    z = (z ^ (z >>> 27)) * 0x94D049BB133111EBL;
+    return z ^ (z >>> 31);
+  }
+
+  /** Evenly spread, above 0 and below 1. */
+  double uniform(What what, long whose, long year) {
+    long bits = mix(mix(mix(key + what.ordinal()) + whose) + year);
+    return ((bits >>> 11) + 0.5) * 0x1.0p-53;
+  }
+
+  /** Standard normal. */
+  double normal(What what, long whose, long year) {
+    return normalQuantile(uniform(what, whose, year));
+  }
+
+  static double normalQuantile(double probability) {
+    return Math.sqrt(2) * Erf.erfInv(2 * probability - 1);
+  }
+
+  /** Lognormal with mean 1 and a coefficient of variation, from a standard normal score. */
+  static double lognormal(double spread, double score) {
+    if (spread == 0) {
+      return 1;
+    }
+    double variance = Math.log1p(spread * spread);
+    return Math.exp(Math.sqrt(variance) * score - variance / 2);
+  }
+
+  /** Gamma with a shape and scale 1; 0 for shape 0. */
+  double gamma(double shape, What what, long whose) {
+    return shape == 0
+        ? 0
+        : new GammaDistribution(shape, 1).inverseCumulativeProbability(uniform(what, whose, 0));
+  }
+
+  /** Binomial: how many of a number come to pass, each with a probability. */
+  double binomial(int number, double probability, What what, long whose, long year) {
+    if (number == 0 || probability <= 0) {
+      return 0;
+    }
+    if (probability >= 1) {
+      return number;
+    }
+    double left = uniform(what, whose, year);
+    if (number * probability > FEW) {
+      return new BinomialDistribution(number, probability).inverseCumulativeProbability(left);
+    }
+    double odds = probability / (1 - probability);
+    double chance = Math.exp(number * Math.log1p(-probability));
+    int count = 0;
+    while (left > chance && count < number) {
+      left -= chance;
+      chance *= odds * (number - count) / (count + 1);
+      count++;
+    }
+    return count;
+  }
+}

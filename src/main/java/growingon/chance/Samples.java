@@ -1,0 +1,62 @@
+package growingon.chance;
+
+import growingon.nursery.Scenario;
+
+/**
+ * What the quantiles need of every draw; arrays end in [draw], so that draws may come in any order.
+ */
+final class Samples {
+  final Grades grades;
+  final double[][] sales;
+  final double[][][] units;
+  final double[][][] stock;
+  final double[][][] space;
+  final double[][] hours;
+  final double[][] cash;
+  final double[][] lotResults;
+  final double[][] gains;
+  final int[][] paybacks;
+  private final double opening;
+
+  Samples(Scenario scenario, int boughtLots) {
+    int draws = scenario.plan().draws();
+    int seasons = scenario.plan().seasons();
+    int months = scenario.horizon().months();
+    this.grades = new Grades(scenario.nursery());
+    this.sales = new double[seasons][draws];
+    this.units = new double[grades.size()][seasons][draws];
+    this.stock = new double[grades.size()][seasons][draws];
+    this.space = new double[scenario.nursery().places().size()][months][draws];
+    this.hours = new double[months][draws];
+    this.cash = new double[months][draws];
+    this.lotResults = new double[scenario.lots().size()][draws];
+    this.gains = new double[boughtLots][draws];
+    this.paybacks = new int[boughtLots][draws];
+    this.opening = scenario.nursery().settings().openingCash();
+  }
+
+  /** Takes a draw over from a tally. */
+  void take(int draw, Tally tally) {
+    copy(tally.salesBySeason, sales, draw);
+    copy(tally.hours, hours, draw);
+    copy(tally.lotResults, lotResults, draw);
+    for (int grade = 0; grade < units.length; grade++) {
+      copy(tally.unitsBySeason[grade], units[grade], draw);
+      copy(tally.stockBySeason[grade], stock[grade], draw);
+    }
+    for (int place = 0; place < space.length; place++) {
+      copy(tally.space[place], space[place], draw);
+    }
+    double balance = opening;
+    for (int month = 0; month < cash.length; month++) {
+      balance += tally.flows[month];
+      cash[month][draw] = balance;
+    }
+  }
+
+  private static void copy(double[] from, double[][] to, int draw) {
+    for (int i = 0; i < from.length; i++) {
+      to[i][draw] = from[i];
+    }
+  }
+}

@@ -1,0 +1,214 @@
+package growingon.chance;
+
+import growingon.chance.FixedLuck.Assumption;
+import growingon.chance.Gamble.BreakEvens;
+import growingon.chance.Gamble.Swing;
+import growingon.money.BoughtLot;
+import growingon.money.Finance;
+import growingon.nursery.Demand;
+import growingon.nursery.Lot;
+import growingon.nursery.Purchase;
+import growingon.nursery.QualityShares;
+import growingon.nursery.Scenario;
+import growingon.nursery.Settings;
+import growingon.nursery.Species;
+import growingon.nursery.Step;
+import growingon.nursery.When;
+import growingon.project.Luck;
+import growingon.project.Programme;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import org.hipparchus.analysis.solvers.BrentSolver;
+import org.hipparchus.distribution.continuous.BetaDistribution;
+
+/** Moves one assumption at a time about a bought lot, on the real model. */
+final class Sensitivity {
+  /** Standard normal score of P90. */
+  private static final double P90 = Keyed.normalQuantile(0.9);
+
+  private final Scenario scenario;
+  private final Settings settings;
+  private final Lot lot;
+  private final Species species;
+  private final Spreads spreads = new Spreads();
+  private final Tally with;
+  private final Tally without;
+
+  Sensitivity(Scenario scenario, Lot lot) {
+    this.scenario = scenario;
+    this.settings = scenario.nursery().settings();
+    this.lot = lot;
+    this.species = scenario.nursery().speciesOf(lot);
+    Grades grades = new Grades(scenario.nursery());
+    this.with = new Tally(Programme.of(scenario), grades);
+    this.without = new Tally(Programme.of(scenario.without(lot.name())), grades);
+  }
+
+  private double gain(Luck luck) {
+    with.run(luck);
+    without.run(luck);
+    double[] flows = with.flows.clone();
+    for (int month = 0; month < flows.length; month++) {
+      flows[month] -= without.flows[month];
+    }
+    return Finance.presentValue(flows, settings.discountRate());
+  }
+
+  private Luck by(Assumption assumption, double score) {
+    return luck(assumption, score, OptionalDouble.empty());
+  }
+
+  private Luck at(Assumption assumption, double share) {
+    return luck(assumption, 0, OptionalDouble.of(share));
+  }
+
+  private Luck luck(Assumption assumption, double score, OptionalDouble share) {
+    int seasons = scenario.plan().seasons();
+    return new FixedLuck(assumption, score, seasons, lot, share, settings, spreads);
+  }
+
+  /** Every assumption that has a spread, widest swing first. */
+  List<Swing> swings() {
+    List<Swing> swings = new ArrayList<>();
+    int seasons = scenario.plan().seasons();
+    if (species.yearSpread() > 0) {
+      double score = P90 / Math.sqrt(seasons);
+      swings.add(
+          swing(
+              "growth, mean of the seasons",
+              Assumption.GROWTH,
+              percent(Keyed.lognormal(species.yearSpread(), -score)),
+              percent(Keyed.lognormal(species.yearSpread(), score))));
+    }
+    if (species.lossSpread() > 0 && species.laterLoss() > 0) {
+      double score = P90 / Math.sqrt(seasons);
+      double deviation = species.laterLoss() * species.lossSpread();
+      swings.add(
+          swing(
+              "yearly loss, mean of the seasons",
+              Assumption.LOSS,
+              percent(spreads.share(species.laterLoss(), deviation, -score)),
+              percent(spreads.share(species.laterLoss(), deviation, score))));
+    }
+    double first = species.firstYearLoss();
+    double deviation = Spreads.consignmentDeviation(lot, first);
+    if (deviation > 0) {
+      swings.add(
+          swing(
+              "first-year loss of this consignment",
+              Assumption.CONSIGNMENT,
+              percent(spreads.share(first, deviation, -P90)),
+              percent(spreads.share(first, deviation, P90))));
+    }
+    addQuality(swings);
+    addMarket(swings);
+    if (settings.labourSpread() > 0) {
+      double score = P90 / Math.sqrt(seasons);
+      swings.add(
+          swing(
+              "minutes of work, mean of the seasons",
+              Assumption.MINUTES,
+              percent(Keyed.lognormal(settings.labourSpread(), -score)),
+              percent(Keyed.lognormal(settings.labourSpread(), score))));
+    }
+    addFailure(swings);
+    swings.sort(Comparator.comparingDouble(Swing::width).reversed());
+    return List.copyOf(swings);
+  }
+
+  private Swing swing(String name, Assumption assumption, String low, String high) {
+    return new Swing(name, low, high, gain(by(assumption, -P90)), gain(by(assumption, P90)));
+  }
+
+  private void addQuality(List<Swing> swings) {
+    QualityShares stated = lot.quality();
+    boolean unseen = !stated.sorted() && stated.sure() < 1;
+    if (unseen && stated.first() > 0 && stated.first() < 1) {
+      double seen = Spreads.plantsSeen(stated.sure());
+      BetaDistribution firsts =
+          new BetaDistribution(seen * stated.first(), seen * (1 - stated.first()));
+      double low = firsts.inverseCumulativeProbability(0.1);
+      double high = firsts.inverseCumulativeProbability(0.9);
+      swings.add(
+          new Swing(
+              "share of firsts",
+              percent(low),
+              percent(high),
+              gain(at(Assumption.FIRSTS, low)),
+              gain(at(Assumption.FIRSTS, high))));
+    }
+  }
+
+  private void addMarket(List<Swing> swings) {
+    double widest =
+        scenario.nursery().demand().stream()
+            .filter(row -> row.species().map(lot.species()::equals).orElse(true))
+            .filter(row -> row.ladder().equals(species.ladder()))
+            .mapToDouble(Demand::spread)
+            .max()
+            .orElse(0);
+    if (widest > 0) {
+      double score = P90 / Math.sqrt(scenario.plan().seasons());
+      String low = percent(Keyed.lognormal(widest, -score));
+      String high = percent(Keyed.lognormal(widest, score));
+      swings.add(swing("units wanted, mean of the seasons", Assumption.UNITS, low, high));
+      swings.add(swing("selling prices, mean of the seasons", Assumption.PRICE, low, high));
+    }
+  }
+
+  private void addFailure(List<Swing> swings) {
+    if (lot.purchase().map(Purchase::fails).orElse(0.0) > 0) {
+      swings.add(
+          new Swing(
+              "the whole consignment fails",
+              "it does",
+              "it does not",
+              gain(at(Assumption.ARRIVAL_DEATHS, 1)),
+              gain(Luck.NONE)));
+    }
+  }
+
+  private static String percent(double share) {
+    return String.format(Locale.ENGLISH, "%.0f %%", 100 * share);
+  }
+
+  BreakEvens breakEvens(BoughtLot bought) {
+    OptionalDouble dead = root(share -> gain(at(Assumption.ARRIVAL_DEATHS, share)), 0, 1);
+    OptionalDouble survivors =
+        dead.isPresent()
+            ? OptionalDouble.of(100 * (1 - dead.getAsDouble()) * expectedFirstYear())
+            : OptionalDouble.empty();
+    OptionalDouble firsts =
+        lot.quality().sorted()
+            ? OptionalDouble.empty()
+            : root(share -> gain(at(Assumption.FIRSTS, share)), 0, 1);
+    return new BreakEvens(survivors, firsts, bought.bargain().leastPriceShare());
+  }
+
+  /** Share expected to live through the first year and the steps on arrival and in it. */
+  private double expectedFirstYear() {
+    double alive = 1 - species.firstYearLoss();
+    for (Step step : scenario.nursery().routeOf(lot).steps()) {
+      boolean inFirstYear =
+          step.when() instanceof When.Arrival
+              || step.when() instanceof When.InYear inYear && inYear.year() == 0;
+      alive *= inFirstYear ? 1 - step.lossShare() : 1;
+    }
+    return alive;
+  }
+
+  private static OptionalDouble root(DoubleUnaryOperator gain, double from, double to) {
+    double low = gain.applyAsDouble(from);
+    double high = gain.applyAsDouble(to);
+    if (low == 0) {
+      return OptionalDouble.of(from);
+    }
+    return low * high > 0
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(new BrentSolver(1e-6, 1e-4).solve(60, gain::applyAsDouble, from, to));
+  }
+}

@@ -1,0 +1,130 @@
+package growingon.project;
+
+import growingon.nursery.Component;
+import growingon.nursery.Material;
+import growingon.nursery.Nursery;
+import growingon.nursery.Pot;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * The stores of a nursery over a plan, filled in as items are used and come back, then bought for:
+ * on hand first, whole packs in the month in which an item would go below nil, the rest carried on
+ * (design section 6.8). Can be cleared and used again.
+ */
+public final class Stores {
+  /** Months until what comes back of a material is used again: a growing year; our choice. */
+  private static final int MONTHS_UNTIL_BACK = 12;
+
+  private final List<Supplies.Item> items = new ArrayList<>();
+  private final Map<Use.Kind, Map<String, Supplies.Item>> byName = new EnumMap<>(Use.Kind.class);
+  private final Map<String, Material> materials;
+  private final int months;
+
+  /** The stores of a nursery, empty of use, over so many months. */
+  public Stores(Nursery nursery, int months) {
+    this.months = months;
+    this.materials = nursery.materials();
+    for (Pot pot : nursery.pots().values()) {
+      double packPrice = pot.price() * pot.pack();
+      add(Use.Kind.POT, pot.name(), "pots", pot.pack(), packPrice, pot.onHand());
+    }
+    for (Component each : nursery.components().values()) {
+      add(
+          Use.Kind.COMPONENT,
+          each.name(),
+          "litres",
+          each.bagLitres(),
+          each.bagPrice(),
+          each.onHandLitres());
+    }
+    for (Material each : nursery.materials().values()) {
+      add(
+          Use.Kind.MATERIAL,
+          each.name(),
+          each.unit(),
+          each.pack(),
+          each.packPrice(),
+          each.onHand());
+    }
+  }
+
+  private void add(
+      Use.Kind kind, String name, String unit, double pack, double packPrice, double onHand) {
+    Supplies.Item item =
+        new Supplies.Item(
+            kind,
+            name,
+            unit,
+            pack,
+            packPrice,
+            onHand,
+            new double[months],
+            new double[months],
+            new int[months],
+            new double[months]);
+    items.add(item);
+    byName.computeIfAbsent(kind, each -> new HashMap<>()).put(name, item);
+  }
+
+  /** An item by name. */
+  public Supplies.Item item(Use.Kind kind, String name) {
+    Supplies.Item item = byName.getOrDefault(kind, Map.of()).get(name);
+    if (item == null) {
+      throw new IllegalArgumentException("no item " + kind + " " + name);
+    }
+    return item;
+  }
+
+  /** Takes so much out in a month; a share of a material comes back a growing year later. */
+  public void use(int month, Use.Kind kind, String name, double amount) {
+    Supplies.Item item = item(kind, name);
+    item.used()[month] += amount;
+    int again = month + MONTHS_UNTIL_BACK;
+    if (kind == Use.Kind.MATERIAL && again < months) {
+      item.back()[again] += amount * materials.get(name).comesBackShare();
+    }
+  }
+
+  /** Takes old pots in that can be used from a month on. */
+  public void takeBack(int month, String pot, double amount) {
+    item(Use.Kind.POT, pot).back()[month] += amount;
+  }
+
+  /** Works out what must be bought of every item. */
+  public void buy() {
+    items.forEach(Stores::buy);
+  }
+
+  private static void buy(Supplies.Item item) {
+    double stock = item.onHand();
+    for (int month = 0; month < item.used().length; month++) {
+      stock += item.back()[month] - item.used()[month];
+      if (stock < 0) {
+        int packs = (int) Math.ceil(-stock / item.packSize() - 1e-9);
+        item.packs()[month] = packs;
+        stock += packs * item.packSize();
+      }
+      item.left()[month] = stock;
+    }
+  }
+
+  /** Forgets what was used, came back and was bought. */
+  public void clear() {
+    for (Supplies.Item item : items) {
+      Arrays.fill(item.used(), 0);
+      Arrays.fill(item.back(), 0);
+      Arrays.fill(item.packs(), 0);
+      Arrays.fill(item.left(), 0);
+    }
+  }
+
+  /** Every item, pots first, then components, then materials. */
+  public List<Supplies.Item> items() {
+    return items;
+  }
+}
