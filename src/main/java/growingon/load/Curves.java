@@ -53,7 +53,9 @@ final class Curves {
       species.fail(where -> Advice.missingValue(line));
       return;
     }
-    Row row = JsonShape.row(parameters, name + ", " + condition, file, findings);
+    Row row =
+        JsonShape.row(
+            SpeciesTable.FORMAT.name(), parameters, name + ", " + condition, file, findings);
     Optional<Curve> curve = curve(row);
     if (row.isFailed()) {
       species.fault();

@@ -27,8 +27,8 @@ record JsonObject(Where where, Optional<Fields> contents) {
     return contents.orElse(new Fields(Map.of(), 0));
   }
 
-  /** Its values as a row. */
-  Row row(Findings findings) {
-    return JsonShape.row(fields(), "", where, findings);
+  /** Its values as a row of what counts as the table. */
+  Row row(String table, Findings findings) {
+    return JsonShape.row(table, fields(), "", where, findings);
   }
 }

@@ -99,23 +99,37 @@ final class JsonShape {
     fine = false;
   }
 
-  /** The values of an object as a row of the file. */
-  static Row row(Fields fields, String subject, Where file, Findings findings) {
-    return row(fields, subject, file, NumberStyle.POINT, findings);
+  /**
+   * The values of an object as a row of the file.
+   *
+   * @param table what the values count as among the assumptions
+   */
+  static Row row(String table, Fields fields, String subject, Where file, Findings findings) {
+    return row(table, fields, subject, file, NumberStyle.POINT, findings);
   }
 
-  /** The same where the object was gathered from a sheet. */
-  static Row row(Fields fields, String subject, Where file, NumberStyle style, Findings findings) {
+  /** The same where the object was gathered from a sheet, in whose second column values stand. */
+  static Row row(
+      String table,
+      Fields fields,
+      String subject,
+      Where file,
+      NumberStyle style,
+      Findings findings) {
     Map<String, Cell> cells = new LinkedHashMap<>();
     Map<String, Where> places = new LinkedHashMap<>();
+    boolean json = file.file().endsWith(".json");
     fields
         .fields()
         .forEach(
             (key, field) -> {
               cells.put(key, field.value());
-              places.put(key, new Where(file.file(), file.sheet(), field.line(), key));
+              places.put(
+                  key,
+                  new Where(
+                      file.file(), file.sheet(), field.line(), json ? key : SettingsReader.VALUE));
             });
     Where begin = new Where(file.file(), file.sheet(), fields.line(), "");
-    return new Row(file.file(), subject, begin, style, cells, places, findings);
+    return new Row(table, List.of(), subject, begin, style, cells, places, findings);
   }
 }

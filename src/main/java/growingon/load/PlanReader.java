@@ -19,6 +19,7 @@ final class PlanReader {
   /** A plan's name is also that of its report folder, on any file system. */
   private static final Pattern NO_FOLDER_NAME = Pattern.compile(".*[\\\\/:*?\"<>|].*|\\..*|.*\\.");
 
+  private static final String TABLE = "plan";
   private static final int USUAL_DRAWS = 200;
 
   private final Row row;
@@ -33,12 +34,12 @@ final class PlanReader {
 
   /** The plan of a file. */
   static PlanReader of(JsonObject json, Findings findings) {
-    return new PlanReader(json.row(findings), true);
+    return new PlanReader(json.row(TABLE, findings), true);
   }
 
   /** No plan.json: the stock and the offers marked "take". */
   static PlanReader none(Findings findings) {
-    return new PlanReader(Rows.none("plan", "", findings), false);
+    return new PlanReader(Rows.none(TABLE, "", findings), false);
   }
 
   /** The nursery that a plan's file names, or the folder that the file stands in. */
@@ -144,7 +145,7 @@ final class PlanReader {
     Map<String, Integer> take = new LinkedHashMap<>();
     if (row.cell(PlanShape.TAKE) instanceof Fields fields) {
       Where file = row.where();
-      Row each = JsonShape.row(fields, PlanShape.TAKE, file, findings);
+      Row each = JsonShape.row(TABLE, fields, PlanShape.TAKE, file, findings);
       each.headings().forEach(typed -> addTake(take, each, typed, offers, horizon));
     }
     return take;

@@ -10,12 +10,15 @@ import growingon.problem.Advice;
  * @param open whether the least value itself is not allowed
  */
 record Range(double least, double most, boolean open) {
-  static final Range ANY = new Range(Double.NEGATIVE_INFINITY, Double.POSITIVE_INFINITY, false);
+  /** Nothing that a nursery counts, measures or pays is more. */
+  private static final double LIMIT = 1e9;
+
+  static final Range ANY = new Range(-LIMIT, LIMIT, false);
   static final Range FROM_ZERO = from(0);
-  static final Range OVER_ZERO = new Range(0, Double.POSITIVE_INFINITY, true);
+  static final Range OVER_ZERO = new Range(0, LIMIT, true);
 
   static Range from(double least) {
-    return new Range(least, Double.POSITIVE_INFINITY, false);
+    return new Range(least, LIMIT, false);
   }
 
   static Range of(double least, double most) {
@@ -24,20 +27,28 @@ record Range(double least, double most, boolean open) {
 
   /** The value again, or a fault that says what is allowed. */
   double check(double value, String shown) {
-    if (value > most || value < least || (open && value == least)) {
-      throw new CellFault(where -> Advice.outOfRange(where, shown, toString()));
+    if (value > most) {
+      throw new CellFault(
+          where -> Advice.outOfRange(where, shown, most == LIMIT ? atMost() : words()));
+    }
+    if (value < least || (open && value == least)) {
+      throw new CellFault(where -> Advice.outOfRange(where, shown, words()));
     }
     return value;
   }
 
+  private String atMost() {
+    return "at most " + Cell.Number.plain(most);
+  }
+
   /** As in "it must be 0 or more". */
-  @Override
-  public String toString() {
+  private String words() {
     String low = Cell.Number.plain(least);
-    String high = Cell.Number.plain(most);
-    if (most == Double.POSITIVE_INFINITY) {
+    if (most == LIMIT) {
       return open ? "more than " + low : low + " or more";
     }
-    return open ? "more than " + low + " and at most " + high : "between " + low + " and " + high;
+    return open
+        ? "more than " + low + " and " + atMost()
+        : "between " + low + " and " + Cell.Number.plain(most);
   }
 }

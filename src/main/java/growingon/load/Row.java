@@ -22,6 +22,7 @@ import java.util.function.Supplier;
  */
 final class Row {
   private final String table;
+  private final List<String> subjectHeadings;
   private final String subject;
   private final Where where;
   private final String source;
@@ -37,12 +38,14 @@ final class Row {
    * A row.
    *
    * @param table table or file it belongs to
+   * @param subjectHeadings headings of the values that say what it is of
    * @param subject what it is of, for the list of assumptions
    * @param cells by heading; a heading without a cell counts as empty
    * @param places where a heading's value stands if not in the row itself: lines of a JSON file
    */
   Row(
       String table,
+      List<String> subjectHeadings,
       String subject,
       Where where,
       NumberStyle style,
@@ -50,6 +53,7 @@ final class Row {
       Map<String, Where> places,
       Findings findings) {
     this.table = table;
+    this.subjectHeadings = subjectHeadings;
     this.subject = subject;
     this.where = where;
     this.source = where.toString();
@@ -86,15 +90,19 @@ final class Row {
    * remark that slipped into a table does not cause a heap of problems.
    */
   void needs(String... headings) {
-    List<String> missing =
-        Arrays.stream(headings)
-            .filter(heading -> !has(heading) && toldMissing.add(heading))
-            .toList();
+    List<String> missing = missing(headings);
     if (missing.size() == 1) {
       fail(missing.get(0), Advice::missingValue);
     } else if (!missing.isEmpty()) {
       report(Advice.missingValues(where, firstShown(), missing));
     }
+  }
+
+  /** Which of the values are missing; they will not be reported again. */
+  List<String> missing(String... headings) {
+    return Arrays.stream(headings)
+        .filter(heading -> !has(heading) && toldMissing.add(heading))
+        .toList();
   }
 
   /** Whether so much is missing that more about the row would be noise: a total or a remark. */
@@ -187,7 +195,7 @@ final class Row {
 
   private <T> void note(String heading, As<T> as, T value, String from) {
     String shown = as.shown().apply(value);
-    if (!shown.isEmpty() && !shown.equals(subject)) {
+    if (!shown.isEmpty() && !subjectHeadings.contains(heading)) {
       findings.add(new Assumption(table, subject, heading, shown, as.unit().apply(heading), from));
     }
   }

@@ -1,6 +1,7 @@
 package growingon.load;
 
 import growingon.problem.Where;
+import java.util.List;
 import java.util.Map;
 
 /** Rows that no file has. */
@@ -14,6 +15,7 @@ final class Rows {
 
   /** The same, with the place where its values are missing. */
   static Row none(String table, String subject, Where where, Findings findings) {
-    return new Row(table, subject, where, NumberStyle.POINT, Map.of(), Map.of(), findings);
+    return new Row(
+        table, List.of(), subject, where, NumberStyle.POINT, Map.of(), Map.of(), findings);
   }
 }

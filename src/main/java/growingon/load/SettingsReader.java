@@ -26,7 +26,7 @@ import java.util.Optional;
  */
 final class SettingsReader {
   private static final String NAME = "name";
-  private static final String VALUE = "value";
+  static final String VALUE = "value";
   private static final String NOTE = "note";
   static final TableFormat FORMAT = TableFormat.of("settings", NAME, VALUE).with(NOTE);
 
@@ -49,7 +49,7 @@ final class SettingsReader {
       findings.add(Advice.settingsTwice(json.get().where(), table.get().where()));
     }
     Row row =
-        json.map(object -> object.row(findings))
+        json.map(object -> object.row(FORMAT.name(), findings))
             .or(() -> table.map(found -> gathered(found, findings)))
             .orElseGet(() -> Rows.none(FORMAT.name(), "", nursery, findings));
     boolean broken =
@@ -69,7 +69,7 @@ final class SettingsReader {
     if (!rates.isEmpty()) {
       fields.put(NurseryShape.EXCHANGE_RATES, new Field(new Fields(rates, 0), 0));
     }
-    return JsonShape.row(new Fields(fields, 0), "", table.where(), style, findings);
+    return JsonShape.row(FORMAT.name(), new Fields(fields, 0), "", table.where(), style, findings);
   }
 
   private static void addTo(
@@ -133,7 +133,10 @@ final class SettingsReader {
    * @param name of the nursery if it states none
    */
   static Settings read(Row row, String name, Optional<Table> hoursTable, Findings findings) {
-    row.needs(NEEDED);
+    List<String> missing = row.missing(NEEDED);
+    if (!missing.isEmpty()) {
+      row.fail(where -> Advice.missingSettings(where, missing));
+    }
     Hemisphere hemisphere = hemisphere(row);
     boolean north = hemisphere == Hemisphere.NORTH;
     String currency = currency(row);
@@ -177,7 +180,13 @@ final class SettingsReader {
     Map<String, Double> rates = new LinkedHashMap<>();
     if (row.cell(NurseryShape.EXCHANGE_RATES) instanceof Fields fields) {
       Row each =
-          JsonShape.row(fields, NurseryShape.EXCHANGE_RATES, row.where(), row.style(), findings);
+          JsonShape.row(
+              FORMAT.name(),
+              fields,
+              NurseryShape.EXCHANGE_RATES,
+              row.where(),
+              row.style(),
+              findings);
       for (String typed : each.headings()) {
         rate(each, typed, currency).ifPresent(rate -> rates.put(Currency.code(typed).get(), rate));
       }

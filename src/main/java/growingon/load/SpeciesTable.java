@@ -151,7 +151,7 @@ final class SpeciesTable {
       findings.add(Advice.missingValue(line));
       return;
     }
-    Row row = JsonShape.row(fields, name, file, findings);
+    Row row = JsonShape.row(FORMAT.name(), fields, name, file, findings);
     row.needs(LADDER, USUAL_CONDITION, SpeciesShape.Entry.GROWTH, FIRST_YEAR_LOSS, LATER_LOSS);
     add(name, row, Curves.read(row, name, file, findings));
   }

@@ -179,6 +179,7 @@ final class Table {
       Row row =
           new Row(
               format.name(),
+              format.subject(),
               subject(cells),
               at(gridRow.number()),
               grid.style(),

@@ -1,9 +1,11 @@
 package growingon.load;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * The headings of a table.
@@ -14,7 +16,7 @@ import java.util.Optional;
  * @param prefix beginning of headings of which there may be any number, such as "mm a year " before
  *     a growing condition; empty if there are none
  * @param subject headings whose values say what a row is of
- * @param aliases other ways to write a heading
+ * @param spellings heading by each way to write it, as {@link Texts#headingKey} gives it
  */
 record TableFormat(
     String name,
@@ -22,12 +24,18 @@ record TableFormat(
     List<String> optional,
     String prefix,
     List<String> subject,
-    Map<String, String> aliases) {
+    Map<String, String> spellings) {
+  /** No heading is longer. */
+  private static final int LONGEST = 200;
+
   TableFormat {
     needed = List.copyOf(needed);
     optional = List.copyOf(optional);
     subject = List.copyOf(subject);
-    aliases = Map.copyOf(aliases);
+    Map<String, String> all = new HashMap<>(spellings);
+    Stream.concat(needed.stream(), optional.stream())
+        .forEach(heading -> all.put(Texts.headingKey(heading), heading));
+    spellings = Map.copyOf(all);
   }
 
   /** A table with the headings that it needs; the first says what a row is of. */
@@ -36,15 +44,15 @@ record TableFormat(
   }
 
   TableFormat with(String... more) {
-    return new TableFormat(name, needed, List.of(more), prefix, subject, aliases);
+    return new TableFormat(name, needed, List.of(more), prefix, subject, spellings);
   }
 
   TableFormat withAny(String beginning) {
-    return new TableFormat(name, needed, optional, beginning, subject, aliases);
+    return new TableFormat(name, needed, optional, beginning, subject, spellings);
   }
 
   TableFormat about(String... headings) {
-    return new TableFormat(name, needed, optional, prefix, List.of(headings), aliases);
+    return new TableFormat(name, needed, optional, prefix, List.of(headings), spellings);
   }
 
   /** Another way to write a heading. */
@@ -60,17 +68,16 @@ record TableFormat(
 
   /** The heading that is meant by what was typed, if it is one of this table. */
   Optional<String> heading(String typed) {
-    return matching(Texts.headingKey(typed))
-        .or(() -> matching(Texts.headingKeyWithoutRemarks(typed)));
+    return typed.length() > LONGEST
+        ? Optional.empty()
+        : matching(Texts.headingKey(typed))
+            .or(() -> matching(Texts.headingKeyWithoutRemarks(typed)));
   }
 
   private Optional<String> matching(String key) {
-    if (aliases.containsKey(key)) {
-      return Optional.of(aliases.get(key));
-    }
     if (!prefix.isEmpty() && key.startsWith(prefix) && key.length() > prefix.length()) {
       return Optional.of(key);
     }
-    return known().stream().filter(each -> Texts.headingKey(each).equals(key)).findFirst();
+    return Optional.ofNullable(spellings.get(key));
   }
 }

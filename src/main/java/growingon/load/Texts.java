@@ -19,20 +19,29 @@ final class Texts {
 
   /** Without unseen marks, outer spaces and runs of spaces. */
   static String clean(String typed) {
-    String seen = isPlain(typed) ? typed : UNSEEN.matcher(typed).replaceAll("");
-    return SPACES.matcher(seen).replaceAll(" ").strip();
+    if (isClean(typed)) {
+      return typed;
+    }
+    return SPACES.matcher(UNSEEN.matcher(typed).replaceAll("")).replaceAll(" ").strip();
   }
 
-  /** Nearly every cell is plain ASCII and needs no search for unseen marks. */
-  private static boolean isPlain(String text) {
-    return text.chars().allMatch(c -> c < 128);
+  /** Nearly every cell is plain and tidy, and need not be searched for unseen marks. */
+  private static boolean isClean(String text) {
+    boolean space = true;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      if (c < ' ' || c > '~' || (c == ' ' && space)) {
+        return false;
+      }
+      space = c == ' ';
+    }
+    return !space || text.isEmpty();
   }
 
   /** As names are compared. */
   static String key(String name) {
     String clean = clean(name);
-    String normal = isPlain(clean) ? clean : Normalizer.normalize(clean, Normalizer.Form.NFC);
-    return normal.toLowerCase(Locale.ROOT);
+    return Normalizer.normalize(clean, Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
   }
 
   /**

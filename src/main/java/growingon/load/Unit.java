@@ -1,6 +1,5 @@
 package growingon.load;
 
-import java.util.Arrays;
 import java.util.Set;
 
 /** Units that a heading names and that may be typed into its cells. */
@@ -36,27 +35,23 @@ enum Unit {
     return typed.isEmpty() || spellings.contains(Texts.key(typed).replace('²', '2'));
   }
 
-  /** The unit that a heading names. */
+  /** The unit that a heading names, by whole words. */
   static Unit of(String heading) {
-    Set<String> words = Set.copyOf(Arrays.asList(Texts.headingKey(heading).split(" ")));
-    if (words.contains("%")) {
+    String words = " " + heading + " ";
+    if (words.contains(" % ")) {
       return PERCENT;
     }
-    if (heading.startsWith("plants per m2")) {
+    if (heading.equals(Spacings.PLANTS)) {
       return PER_M2;
     }
-    if (words.contains("kg")) {
-      return words.contains("m2") ? KG_PER_M2 : KG;
+    if (words.contains(" kg ")) {
+      return words.contains(" m2 ") ? KG_PER_M2 : KG;
     }
-    return firstOf(words);
-  }
-
-  private static Unit firstOf(Set<String> words) {
     for (Unit unit : new Unit[] {MM, CM, LITRES, MINUTES, HOURS, MONTHS}) {
-      if (words.contains(unit.word)) {
+      if (words.contains(" " + unit.word + " ")) {
         return unit;
       }
     }
-    return words.contains("metres") ? M2 : COUNT;
+    return words.contains(" metres ") ? M2 : COUNT;
   }
 }

@@ -332,9 +332,9 @@ public final class Advice {
     return error(
         where,
         Reason.MISSING,
-        "this row lacks " + list(headings),
+        (isJson(where) ? "this entry lacks " : "this row lacks ") + list(headings),
         found,
-        "complete it, or move totals and remarks out of the table");
+        isJson(where) ? "complete it" : "complete it, or move totals and remarks out of the table");
   }
 
   public static Problem nothingUnderHeadings(Where where, String found) {
@@ -651,6 +651,15 @@ public final class Advice {
   }
 
   // Settings
+
+  public static Problem missingSettings(Where where, List<String> keys) {
+    return error(
+        where,
+        Reason.MISSING,
+        "the settings lack " + list(keys),
+        "",
+        "add to nursery.json or to a table settings what is missing");
+  }
 
   public static Problem unknownSetting(Where where, String found, Optional<String> nearest) {
     return error(
@@ -1226,6 +1235,10 @@ public final class Advice {
         "a plan's name is that of its report folder and may not hold / \\ : * ? \" < > | or begin or end with a dot",
         found,
         "rename the plan");
+  }
+
+  private static boolean isJson(Where where) {
+    return where.file().endsWith(".json");
   }
 
   private static Problem error(

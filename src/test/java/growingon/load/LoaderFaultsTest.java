@@ -177,7 +177,7 @@ class LoaderFaultsTest {
             "error: nursery.json, line 5, key hourly rate: this must be a single value ([21]); correct it"),
         fault(
             "json-needed-key-missing",
-            "error: nursery.json, line 1, key currency: this value is missing; fill it in",
+            "error: nursery.json, line 1: the settings lack currency; add to nursery.json or to a table settings what is missing",
             "notice: nursery.json, line 4, key CHF: 1 CHF counts as 1.05 plan currency"),
         fault(
             "json-of-another-kind",

@@ -168,8 +168,8 @@ class LoaderTest {
                 + " them",
             "error: "
                 + name
-                + ": this row lacks currency, hourly rate and discount rate % a year;"
-                + " complete it, or move totals and remarks out of the table",
+                + ": the settings lack currency, hourly rate and discount rate % a year;"
+                + " add to nursery.json or to a table settings what is missing",
             "notice: there is no table places, so the plan says nothing about space, and places"
                 + " named elsewhere do not count",
             "warning: there is no demand, so nothing is sold; add a table demand with prices");
@@ -414,14 +414,12 @@ class LoaderTest {
             new Assumption("stock", "12", "unit cost", "3.25", "EUR", "stock.csv, row 2"),
             new Assumption("stock", "Yews", "height left mm", "600", "mm", "default"),
             new Assumption("species", "Rowan", "loss spread %", "25", "%", "default"),
+            new Assumption("species", "Yew", "later loss %", "1.5", "%", "species.json, line 14"),
+            new Assumption("species", "Yew, field", "g", "4", "", "species.json, line 10"),
             new Assumption(
-                "species.json", "Yew", "later loss %", "1.5", "%", "species.json, line 14"),
-            new Assumption("species.json", "Yew, field", "g", "4", "", "species.json, line 10"),
-            new Assumption(
-                "nursery.json", "", "hours paid in cash %", "60", "%", "nursery.json, line 6"),
-            new Assumption("nursery.json", "", "waste %", "5", "%", "default"),
-            new Assumption(
-                "plan.json", "take", "spring liners", "200", "plants", "plan.json, line 5"),
+                "settings", "", "hours paid in cash %", "60", "%", "nursery.json, line 6"),
+            new Assumption("settings", "", "waste %", "5", "%", "default"),
+            new Assumption("plan", "take", "spring liners", "200", "plants", "plan.json, line 5"),
             new Assumption("offers", "big yews", "carriage", "600", "CHF", "offers.csv, row 4"),
             new Assumption("qualities", "second", "price %", "60", "%", "default"));
   }

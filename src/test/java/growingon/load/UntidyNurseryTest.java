@@ -355,7 +355,7 @@ class UntidyNurseryTest {
                 + " column is not read (seen by)",
             "notice: Our nursery 2026.xlsx, sheet addresses: this is no table of a nursery and is"
                 + " not read (addresses)",
-            "notice: Our nursery 2026.xlsx, sheet Settings, row 4, column CHF: 1 CHF counts as"
+            "notice: Our nursery 2026.xlsx, sheet Settings, row 4, column value: 1 CHF counts as"
                 + " 1.05 EUR");
   }
 }
