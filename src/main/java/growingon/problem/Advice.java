@@ -100,7 +100,9 @@ public final class Advice {
         Reason.UNREADABLE,
         "this text file is not UTF-8",
         "",
-        "save it as \"CSV UTF-8\", or keep the table in an .xlsx workbook");
+        isJson(where)
+            ? "save it as UTF-8"
+            : "save it as \"CSV UTF-8\", or keep the table in an .xlsx workbook");
   }
 
   public static Problem brokenCsv(Where where, String row) {

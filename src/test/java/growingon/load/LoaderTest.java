@@ -287,6 +287,14 @@ class LoaderTest {
   }
 
   @Test
+  void seasonsFromJanuary_areWrittenWithOneYear() throws IOException {
+    change("nursery.json", "\"currency\"", "\"season start month\": \"January\", \"currency\"");
+    change("demand.csv", "2027/28", "2028");
+
+    assertThat(load(folder).scenario().nursery().demand().get(1).season()).contains("2028");
+  }
+
+  @Test
   void hoursAWeek_areSpreadOverTheMonthsByTheirDays() throws IOException {
     Files.delete(folder.resolve("hours.csv"));
     change("nursery.json", "\"hourly rate\"", "\"hours a week\": 70, \"hourly rate\"");

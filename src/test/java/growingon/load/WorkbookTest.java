@@ -28,6 +28,7 @@ import org.apache.poi.poifs.crypt.EncryptionInfo;
 import org.apache.poi.poifs.crypt.EncryptionMode;
 import org.apache.poi.poifs.crypt.Encryptor;
 import org.apache.poi.poifs.filesystem.POIFSFileSystem;
+import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
@@ -456,6 +457,64 @@ class WorkbookTest {
         .contains(
             "error: stock.xlsx: this is a workbook of the old kind (.xls); save it as an Excel"
                 + " workbook (.xlsx)");
+  }
+
+  @Test
+  void strictWorkbook_isRefused() throws IOException {
+    stock(lot("A"));
+    rewrite(
+        "_rels/.rels",
+        xml ->
+            xml.replace(
+                "http://schemas.openxmlformats.org/officeDocument/2006/relationships/officeDocument",
+                "http://purl.oclc.org/ooxml/officeDocument/relationships/officeDocument"));
+
+    assertThat(problems())
+        .contains(
+            "error: stock.xlsx: this workbook is saved as \"Strict Open XML\", which cannot be"
+                + " read; save it as an Excel workbook (.xlsx)");
+  }
+
+  @Test
+  void settingsSheet_withFaults_saysEachInItsRow() throws IOException {
+    Files.delete(folder.resolve("nursery.json"));
+    stock(
+        lot("A"),
+        book -> {
+          Sheet sheet = book.createSheet("settings");
+          row(sheet, 0, 0, "name", "value");
+          row(sheet, 1, 0, "currency", "EUR");
+          row(sheet, 2, 0, "hourly rat", 20);
+          row(sheet, 3, 0, "discount rate % a year", "three");
+          row(sheet, 4, 0, "currency", "GBP");
+          row(sheet, 5, 0, null, 7);
+          row(sheet, 6, 0, "exchange rate CHF", 0);
+        });
+
+    assertThat(problems())
+        .containsSubsequence(
+            "error: stock.xlsx, sheet settings, row 3, column name: this setting is not known"
+                + " (hourly rat); the nearest known one is hourly rate",
+            "error: stock.xlsx, sheet settings, row 5, column name: this is given already"
+                + " (currency); keep one of them, or rename it",
+            "error: stock.xlsx, sheet settings, row 6, column name: this value is missing; fill it"
+                + " in",
+            "error: stock.xlsx, sheet settings: the settings lack hourly rate; add to nursery.json"
+                + " or to a table settings what is missing",
+            "error: stock.xlsx, sheet settings, row 7, column value: this must be more than 0 (0);"
+                + " correct it",
+            "error: stock.xlsx, sheet settings, row 4, column value: this is no number (three);"
+                + " write digits, such as 12.5");
+  }
+
+  @Test
+  void settingsGivenTwice_areRefused() throws IOException {
+    stock(lot("A"), book -> row(book.createSheet("settings"), 0, 0, "name", "value"));
+
+    assertThat(problems())
+        .containsExactly(
+            "error: nursery.json: the settings are given twice, here and in stock.xlsx, sheet"
+                + " settings; keep one of them");
   }
 
   @Test
