@@ -51,8 +51,11 @@ final class ColumnFormat {
   /** Format of one value, as a spreadsheet spells it. */
   String of(double value) {
     String shown = number(value) + (column.kind() == Kind.SHARE ? "%" : "") + MARGIN;
+    if (value == 0 && isQuantity()) {
+      return "\"–\"" + MARGIN;
+    }
     if (isNought(value)) {
-      return column.flag() == Flag.ABOVE_ZERO ? "\"–\"" + MARGIN : shown + ";" + shown;
+      return shown + ";" + shown;
     }
     return column.flags(value) ? marked(shown) : shown;
   }
@@ -84,6 +87,14 @@ final class ColumnFormat {
   /** A sign in front, so that a marked value shows in a black print too. */
   private String marked(String number) {
     return column.flag() == Flag.ABOVE_ZERO ? "\"▲ \"" + number : number + ";\"▼ \"-" + number;
+  }
+
+  /** Whether none of it is shown by a dash, which is quieter than a nought in a large table. */
+  private boolean isQuantity() {
+    return switch (column.kind()) {
+      case PLANTS, MONEY, HOURS, LITRES, SQUARE_METRES, KG -> true;
+      default -> false;
+    };
   }
 
   /** Whether it is shown as nought; such a value gets no minus sign. */

@@ -136,6 +136,9 @@ final class ReportFiles {
 
   private static byte[] get(Future<byte[]> future) throws IOException {
     try {
+      if (Thread.interrupted()) {
+        throw new InterruptedException("before a file was done");
+      }
       return future.get();
     } catch (InterruptedException interrupted) {
       Thread.currentThread().interrupt();

@@ -9,6 +9,7 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /** Decisions about a sheet that are made before its first row is written. */
 final class SheetLayout {
@@ -17,6 +18,16 @@ final class SheetLayout {
 
   private static final double LONG_TEXT_WIDTH = 62;
   private static final double TEXT_WIDTH = 42;
+
+  /** Widest text where another table of the sheet has something else in the same column. */
+  private static final double SHARED_TEXT_WIDTH = 26;
+
+  /** Characters of a sheet that still prints legibly on one page, at about 7 points. */
+  private static final double UPRIGHT_LIMIT = 140;
+
+  private static final double LANDSCAPE_LIMIT = 205;
+  private static final double LEAST_TEXT_WIDTH = 13;
+  private static final double LEAST_LONG_TEXT_WIDTH = 24;
   private static final double LEAST_WIDTH = 6;
   private static final double ROOM_FOR_ARROW = 2.5;
   private static final double PADDING = 1.5;
@@ -51,16 +62,25 @@ final class SheetLayout {
         .orElse(null);
   }
 
-  /**
-   * The first table, if its heading serves for the filtered table too: only then may it stay in
-   * sight while scrolling and be repeated on each printed page.
-   */
+  /** The first table, if its heading serves for the filtered one too: then it stays in sight. */
   Table headed() {
     if (tables.isEmpty()) {
       return null;
     }
     Table first = tables.get(0);
     return first.columns().equals(filtered().columns()) ? first : null;
+  }
+
+  /**
+   * The table whose heading is repeated on each printed page after it: the last one, or the first
+   * of the last ones if they have the same columns.
+   */
+  Table repeated() {
+    int place = tables.size() - 1;
+    while (place > 0 && tables.get(place - 1).columns().equals(tables.get(place).columns())) {
+      place--;
+    }
+    return place < 0 ? null : tables.get(place);
   }
 
   /** Whether charts stand above the tables: unless that would push a long table out of sight. */
@@ -128,12 +148,48 @@ final class SheetLayout {
       return new double[] {textWidth()};
     }
     double[] widest = new double[most];
+    double[] least = new double[most];
     for (Table table : tables) {
       for (int i = 0; i < table.columns().size(); i++) {
-        widest[i] = Math.max(widest[i], width(table, i));
+        double width = width(table, i);
+        widest[i] = Math.max(widest[i], width);
+        least[i] = Math.max(least[i], shrinks(table, i) ? least(table, i) : width);
       }
     }
-    return widest;
+    return shrunk(widest, least, sheet.portrait() ? UPRIGHT_LIMIT : LANDSCAPE_LIMIT);
+  }
+
+  /** Columns of text give way, the widest first, until the sheet is narrow enough to print. */
+  static double[] shrunk(double[] widest, double[] least, double limit) {
+    double[] widths = widest.clone();
+    double cap = Math.floor(LONG_TEXT_WIDTH * SHED_SCALE);
+    while (DoubleStream.of(widths).sum() > limit && cap > LEAST_TEXT_WIDTH) {
+      cap--;
+      for (int i = 0; i < widths.length; i++) {
+        widths[i] = Math.min(widths[i], Math.max(least[i], cap));
+      }
+    }
+    return widths;
+  }
+
+  private static boolean shrinks(Table table, int index) {
+    Column column = table.columns().get(index);
+    return column.width() == 0 && (column.kind() == Kind.TEXT || column.kind() == Kind.LONG_TEXT);
+  }
+
+  private static double least(Table table, int index) {
+    Column column = table.columns().get(index);
+    double text = column.kind() == Kind.LONG_TEXT ? LEAST_LONG_TEXT_WIDTH : LEAST_TEXT_WIDTH;
+    return Math.max(text, heading(column)) * scale(table);
+  }
+
+  /** Whether another table of the sheet has a column of another kind at this place, or none. */
+  private boolean isShared(int index) {
+    return tables.stream()
+            .map(each -> index < each.columns().size() ? each.columns().get(index).kind() : null)
+            .distinct()
+            .count()
+        > 1;
   }
 
   private double width(Table table, int index) {
@@ -153,7 +209,7 @@ final class SheetLayout {
     return Math.max(TextSize.longestWord(text), third) * HEADING_SCALE + ROOM_FOR_ARROW;
   }
 
-  private static double content(Table table, int index) {
+  private double content(Table table, int index) {
     Column column = table.columns().get(index);
     double widest = 0;
     double sum = 0;
@@ -162,7 +218,8 @@ final class SheetLayout {
       sum += column.total() ? Numbers.shown(cell).orElse(0) : 0;
       widest = Math.max(widest, textWidth(cell));
     }
-    double most = column.kind() == Kind.LONG_TEXT ? LONG_TEXT_WIDTH : TEXT_WIDTH;
+    double usual = column.kind() == Kind.LONG_TEXT ? LONG_TEXT_WIDTH : TEXT_WIDTH;
+    double most = isShared(index) ? SHARED_TEXT_WIDTH : usual;
     double indent = 0.7;
     double number =
         hasNumbers(column.kind())
@@ -189,11 +246,25 @@ final class SheetLayout {
   int lines(Table table, List<Object> row) {
     int lines = 1;
     for (int i = 0; i < row.size(); i++) {
-      if (row.get(i) instanceof String text) {
-        lines = Math.max(lines, TextSize.lines(text, width(i) / scale(table) - PADDING));
+      if (row.get(i) instanceof String text && wraps(table, i, text)) {
+        lines = Math.max(lines, TextSize.lines(text, room(table, i)));
       }
     }
     return lines;
+  }
+
+  /** Whether a text wraps; one in the last column of its table may run on over empty cells. */
+  boolean wraps(Table table, int column, String text) {
+    boolean last = column == table.columns().size() - 1;
+    double beyond =
+        last ? widthTo(Math.max(columns() - 1, lastColumnOfText())) - widthTo(column) : 0;
+    return text.indexOf('\n') >= 0
+        || TextSize.width(text) > room(table, column) + beyond / scale(table);
+  }
+
+  private double room(Table table, int column) {
+    double indent = isIndented(table, column) ? 1.5 : 0;
+    return width(column) / scale(table) - 1 - indent;
   }
 
   /** Lines that the tallest heading of a table takes. */

@@ -158,8 +158,12 @@ final class SheetWriter {
     int heading = next;
     double above = heights.stream().mapToDouble(Double::doubleValue).sum();
     writer.heading();
-    if (table == layout.headed()) {
-      keepInSight(table, heading, above);
+    if (table == layout.headed() && above <= TALLEST_FROZEN) {
+      int columns = table.columns().size() > 12 && layout.width(0) < 30 ? 1 : 0;
+      target.createFreezePane(columns, heading + 1);
+    }
+    if (table == layout.repeated()) {
+      target.setRepeatingRows(new CellRangeAddress(heading, heading, -1, -1));
     }
     int first = next;
     besideRow = besideRow == 0 ? first : besideRow;
@@ -178,14 +182,6 @@ final class SheetWriter {
               "A text longer than a cell holds was cut; it stands whole in tables/"
                   + table.name()
                   + ".csv."));
-    }
-  }
-
-  private void keepInSight(Table table, int heading, double above) {
-    target.setRepeatingRows(new CellRangeAddress(heading, heading, -1, -1));
-    if (above <= TALLEST_FROZEN) {
-      int columns = table.columns().size() > 12 && layout.width(0) < 30 ? 1 : 0;
-      target.createFreezePane(columns, heading + 1);
     }
   }
 

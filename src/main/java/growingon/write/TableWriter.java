@@ -129,8 +129,7 @@ final class TableWriter {
     if (kind == Kind.TO_FILL) {
       return Content.BOX;
     }
-    boolean wraps = kind == Kind.LONG_TEXT || TextSize.width(text) > layout.width(column) - 1;
-    return wraps ? Content.WRAPPED : Content.TEXT;
+    return layout.wraps(table, column, text) ? Content.WRAPPED : Content.TEXT;
   }
 
   private void number(Row row, int column, Part part, double value) {
