@@ -43,6 +43,8 @@ final class LotLife {
       double hours,
       double received) {}
 
+  private static final double HALF_A_CENT = 0.005;
+
   private final LotHistory lot;
   private final Horizon horizon;
   private final String currency;
@@ -128,6 +130,9 @@ final class LotLife {
   }
 
   private void works(Happening done) {
+    if (done.plants() + done.died() + done.culled() < Phrases.NEGLIGIBLE) {
+      return;
+    }
     List<String> parts = new ArrayList<>();
     done.pot().ifPresent(pot -> parts.add("into pot " + pot + used(done)));
     if (done.died() >= 0.5) {
@@ -183,11 +188,15 @@ final class LotLife {
     for (int month = lot.start() + 1; month < lot.months(); month++) {
       String before = placeIn(month - 1);
       String now = placeIn(month);
-      if (lot.stood(month) != null && !now.equals(before) && !isTold(month, now)) {
+      if (isThere(month) && !now.equals(before) && !isTold(month, now)) {
         String what = "from " + (before.isEmpty() ? "no place" : before) + " to its own place";
         add(month, 2, "moves", what, lot.stood(month).plants());
       }
     }
+  }
+
+  private boolean isThere(int month) {
+    return lot.stood(month) != null && lot.stood(month).plants() >= Phrases.NEGLIGIBLE;
   }
 
   private boolean isTold(int month, String place) {
@@ -213,7 +222,9 @@ final class LotLife {
   }
 
   private void addGrade(int month, String who, String grade) {
-    add(month, 3, "grade", who + " reached " + grade, lot.standing(month));
+    if (lot.standing(month) >= 0.5) {
+      add(month, 3, "grade", who + " reached " + grade, lot.standing(month));
+    }
   }
 
   private void seasonEnds(SeasonStock stock) {
@@ -228,11 +239,11 @@ final class LotLife {
       sold += lot.sold(month);
     }
     double standing = lot.standing(last);
-    if (standing + sold + died + culled < 1e-9) {
+    double received = received(first, last);
+    if (standing + sold + died + culled < Phrases.NEGLIGIBLE && received < HALF_A_CENT) {
       return;
     }
     String what = seasonText(stock, new double[] {sold, died, culled}, first, last);
-    double received = received(first, last);
     String event = last == lot.months() - 1 ? "end of plan" : "season end";
     add(new Event(last, 4, event, what, standing, placeIn(last), Double.NaN, received));
   }

@@ -1,31 +1,29 @@
 package growingon.report;
 
-import growingon.project.LotHistory;
 import growingon.project.Missed;
-import growingon.project.Sale;
-import growingon.project.SeasonStock;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.IntStream;
 
 /** What is said about what can be sold and what it brings. */
 final class SaleWords {
   private static final int NAMED = 5;
+  private static final int DEAREST = 2;
+  private static final int FIRST_LINE = 3;
   private static final int SEASONS_NAMED = 10;
 
   private final Context context;
   private final SeasonFigures figures;
   private final String currency;
   private final int next;
+  private final SeasonAhead ahead;
 
   SaleWords(Context context, SeasonFigures figures) {
     this.context = context;
     this.figures = figures;
     this.currency = context.inputs().scenario().nursery().settings().currency();
     this.next = figures.next();
+    this.ahead = new SeasonAhead(context.accounts(), figures);
   }
 
   /** What is saleable in the first full season. */
@@ -34,7 +32,7 @@ final class SaleWords {
     if (plants == 0) {
       return seasonAhead() + " no plant is ready to be sold.";
     }
-    String can = Phrases.plants(plants) + " can be sold: " + named(kinds(), NAMED) + ".";
+    String can = Phrases.plants(plants) + " can be sold: " + named(saleablePlants(), NAMED) + ".";
     return seasonAhead() + " " + can + " " + soldOfThem(plants);
   }
 
@@ -45,13 +43,26 @@ final class SaleWords {
 
   private String soldOfThem(long plants) {
     long sold = Math.round(figures.sold(next));
-    String money = Phrases.money(currency, figures.money(next));
     if (sold == 0) {
       return "The plan sells none of them: the demand table asks for none.";
     }
-    return sold == plants
-        ? "The plan sells them all, for " + money + "."
-        : "The plan sells " + Labels.whole(sold) + " of them, for " + money + ".";
+    String which = sold == plants ? "them all" : Labels.whole(sold) + " of them";
+    return "The plan sells %s, for %s%s."
+        .formatted(which, Phrases.money(currency, figures.money(next)), dearest());
+  }
+
+  /** What brings most of the money, where there is much to choose from. */
+  private String dearest() {
+    List<String> kinds = ahead.kindsByMoney();
+    return kinds.size() <= DEAREST
+        ? ""
+        : ", above all for " + Phrases.list(kinds.subList(0, DEAREST));
+  }
+
+  /** By species and grade where these are few, else by grade alone. */
+  private List<SeasonAhead.Count> saleablePlants() {
+    List<SeasonAhead.Count> kinds = ahead.kinds();
+    return kinds.size() <= NAMED ? kinds : ahead.grades();
   }
 
   /** Expected sales by season. */
@@ -87,80 +98,48 @@ final class SaleWords {
       lines.add("Saleable in " + season + ": nothing.");
     } else {
       String plants = Phrases.plants(figures.saleable(next));
-      List<Count> kinds = kinds();
+      List<SeasonAhead.Count> counts = saleablePlants();
       lines.add(
           Phrases.fitted(
-              kinds.size(),
+              counts.size(),
               Headlines.WIDTH,
-              most -> "Saleable in %s: %s (%s).".formatted(season, plants, named(kinds, most))));
+              most -> "Saleable in %s: %s; %s.".formatted(season, plants, named(counts, most))));
       lines.add(
-          "Sold of them: %s, for %s."
+          "Sold of them: %s, for %s%s."
               .formatted(
                   Phrases.plants(figures.sold(next)),
-                  Phrases.money(currency, figures.money(next))));
+                  Phrases.money(currency, figures.money(next)),
+                  dearest()));
     }
-    List<String> sales = seasonSales();
-    lines.add(
-        Phrases.fitted(
-            sales.size(),
-            Headlines.WIDTH,
-            most -> "Expected sales: " + Phrases.list(sales, most, "seasons") + "."));
+    lines.addAll(seasonLines());
     return lines;
   }
 
-  /** The most numerous by name, and how many plants the others are. */
-  private static String named(List<Count> kinds, int most) {
-    List<String> words = new ArrayList<>(kinds.stream().limit(most).map(Count::text).toList());
-    long others = kinds.stream().skip(most).mapToLong(each -> each.plants().whole()).sum();
+  /** Expected sales of all seasons in one line, or in two. */
+  private List<String> seasonLines() {
+    List<String> sales = seasonSales();
+    String one = "Expected sales: " + Phrases.list(sales) + ".";
+    if (one.length() <= Headlines.WIDTH) {
+      return List.of(one);
+    }
+    int first = Math.min(FIRST_LINE, sales.size());
+    return List.of(
+        "Expected sales: " + String.join(", ", sales.subList(0, first)) + ",",
+        Phrases.fitted(
+            sales.size() - first,
+            Headlines.WIDTH,
+            most ->
+                "  " + Phrases.list(sales.subList(first, sales.size()), most, "seasons") + "."));
+  }
+
+  /** The first of them by name, and how many plants the others are. */
+  private static String named(List<SeasonAhead.Count> counts, int most) {
+    List<String> words =
+        new ArrayList<>(counts.stream().limit(most).map(SeasonAhead.Count::text).toList());
+    long others = counts.stream().skip(most).mapToLong(each -> each.plants().whole()).sum();
     if (others > 0) {
       words.add(Phrases.counted(others, "other", "others"));
     }
     return Phrases.list(words);
-  }
-
-  /** So many plants of a species and grade. */
-  private record Count(String name, Plants plants) {
-    String text() {
-      return Labels.whole(plants.whole()) + " " + name;
-    }
-  }
-
-  /** Saleable plants of the first full season by species and grade, most first. */
-  private List<Count> kinds() {
-    Map<String, Double> sums = new LinkedHashMap<>();
-    for (LotHistory lot : context.accounts().projection().lots()) {
-      addSaleable(lot, sums);
-    }
-    double[] exact = sums.values().stream().mapToDouble(Double::doubleValue).toArray();
-    List<Plants> whole = WholePlants.round(exact);
-    List<String> names = List.copyOf(sums.keySet());
-    return IntStream.range(0, exact.length)
-        .mapToObj(i -> new Count(names.get(i), whole.get(i)))
-        .filter(count -> count.plants().whole() > 0)
-        .sorted(Comparator.comparingLong((Count count) -> -count.plants().whole()))
-        .toList();
-  }
-
-  private void addSaleable(LotHistory lot, Map<String, Double> sums) {
-    int from = context.accounts().projection().horizon().seasonFirst(next);
-    int to = context.accounts().projection().horizon().seasonLast(next);
-    for (Sale sale : lot.sales()) {
-      if (sale.month() >= from && sale.month() <= to) {
-        sums.merge(name(lot, sale.grade()), sale.units(), Double::sum);
-      }
-    }
-    for (SeasonStock stock : lot.seasons()) {
-      for (int grade = 0; stock.season() == next && grade < lot.grades().size(); grade++) {
-        for (double[] ready : stock.ready()) {
-          if (ready[grade] > 0) {
-            sums.merge(name(lot, grade), ready[grade], Double::sum);
-          }
-        }
-      }
-    }
-  }
-
-  private static String name(LotHistory lot, int grade) {
-    return lot.lot().species() + " " + lot.grades().get(grade).name();
   }
 }

@@ -424,9 +424,10 @@ class FiguresTest {
     assertThat(report.headlines())
         .containsExactly(
             "Test nursery, test plan: Nov 2026 to Sep 2030, 4 lots, 440 plants.",
-            "Saleable in 2027/28: 205 plants (132 Field maple small, 66 Field maple large, 4 Rock"
-                + " pine shelf and 3 others).",
-            "Sold of them: 102 plants, for GBP 7,470.",
+            "Saleable in 2027/28: 205 plants; 132 Field maple small, 66 Field maple large, 4 Rock pine"
+                + " shelf and 3 others.",
+            "Sold of them: 102 plants, for GBP 7,470, above all for Field maple large and Field maple"
+                + " small.",
             "Expected sales: 2026/27 from Nov GBP 3,532, 2027/28 GBP 7,470, 2028/29 GBP 7,915 and"
                 + " 2029/30 GBP 4,739.",
             "Does not fit: nook from Jan to Feb 2027, by up to 4.0 m² (Jan 2027).",
