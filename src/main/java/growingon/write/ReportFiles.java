@@ -8,6 +8,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -71,12 +72,20 @@ final class ReportFiles {
   }
 
   /** Every table of the report once, those of the sheets first. */
-  static List<Table> tables(Report report) {
-    return Stream.concat(
+  static Collection<Table> tables(Report report) {
+    Map<String, Table> tables = new LinkedHashMap<>();
+    Stream.concat(
             report.sheets().stream().flatMap(sheet -> sheet.tables().stream()),
             report.extra().stream())
-        .distinct()
-        .toList();
+        .forEach(table -> add(tables, table));
+    return tables.values();
+  }
+
+  private static void add(Map<String, Table> tables, Table table) {
+    Table before = tables.putIfAbsent(table.name(), table);
+    if (before != null && before != table && !before.equals(table)) {
+      throw new IllegalArgumentException("two tables have one name: " + table.name());
+    }
   }
 
   /** A report that breaks these rules is a fault of the program, not of the input. */

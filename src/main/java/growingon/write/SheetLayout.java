@@ -8,7 +8,9 @@ import growingon.report.Table;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.stream.DoubleStream;
 
 /** Decisions about a sheet that are made before its first row is written. */
@@ -42,6 +44,7 @@ final class SheetLayout {
 
   private final Sheet sheet;
   private final List<Table> tables;
+  private final Map<Table, Double> scales = new IdentityHashMap<>();
   private final double[] widths;
 
   SheetLayout(Sheet sheet) {
@@ -98,8 +101,8 @@ final class SheetLayout {
   }
 
   /** How much larger a table is set than others. */
-  static double scale(Table table) {
-    return isForTheShed(table) ? SHED_SCALE : 1;
+  double scale(Table table) {
+    return scales.computeIfAbsent(table, each -> isForTheShed(each) ? SHED_SCALE : 1);
   }
 
   /** Whether a column begins further in, because numbers end right before it. */
@@ -177,7 +180,7 @@ final class SheetLayout {
     return column.width() == 0 && (column.kind() == Kind.TEXT || column.kind() == Kind.LONG_TEXT);
   }
 
-  private static double least(Table table, int index) {
+  private double least(Table table, int index) {
     Column column = table.columns().get(index);
     double text = column.kind() == Kind.LONG_TEXT ? LEAST_LONG_TEXT_WIDTH : LEAST_TEXT_WIDTH;
     return Math.max(text, heading(column)) * scale(table);

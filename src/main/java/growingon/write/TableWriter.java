@@ -46,7 +46,7 @@ final class TableWriter {
   }
 
   void heading() {
-    double line = LINE * SheetLayout.scale(table);
+    double line = LINE * layout.scale(table);
     Row row = newRow.apply(layout.headingLines(table) * line + 5);
     for (int i = 0; i < table.columns().size(); i++) {
       Column column = table.columns().get(i);
@@ -68,7 +68,7 @@ final class TableWriter {
   }
 
   private double height(List<Object> cells) {
-    double lines = layout.lines(table, cells) * LINE * SheetLayout.scale(table) + 3;
+    double lines = layout.lines(table, cells) * LINE * layout.scale(table) + 3;
     return Math.min(TALLEST_ROW, large ? Math.max(SHED_ROW, lines) : lines);
   }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import growingon.report.Report;
 import growingon.report.Sheet;
+import growingon.report.Table;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -163,6 +164,25 @@ class ReportFolderTest {
 
     assertSame(before, files(folder));
     assertThat(names(temporary)).containsExactly("plan");
+  }
+
+  @Test
+  void tables_differentOnesOfOneName_areAFaultOfTheProgram() {
+    Report small = SampleReport.small();
+    Report twice =
+        new Report(
+            small.plan(),
+            small.nursery(),
+            small.currency(),
+            small.firstMonth(),
+            small.sheets(),
+            small.charts(),
+            List.of(new Table("to-order", "Another", List.of(), List.of(), List.of())),
+            List.of(),
+            List.of());
+    assertThatThrownBy(() -> ReportFolder.write(twice, temporary.resolve("plan")))
+        .isInstanceOf(IllegalArgumentException.class)
+        .hasMessage("two tables have one name: to-order");
   }
 
   @Test
