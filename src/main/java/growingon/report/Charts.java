@@ -13,6 +13,7 @@ import growingon.report.Chart.Series;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,6 +29,9 @@ final class Charts {
   static final String STOCK = "stock-by-grade";
   static final String SALES = "sales-by-season";
   static final String CASH = "cash";
+
+  /** As many panels as one chart draws. */
+  private static final int PANELS = 30;
 
   private final Accounts accounts;
   private final SeasonFigures figures;
@@ -152,10 +156,22 @@ final class Charts {
         series);
   }
 
+  /** In the order of the places; where too many for one chart, those that overflow come first. */
+  private List<String> placesDrawn() {
+    if (nursery.places().isEmpty()) {
+      return List.of();
+    }
+    List<String> places = new ArrayList<>(accounts.space().places());
+    if (places.size() > PANELS) {
+      List<String> over = SpaceTrouble.of(accounts).stream().map(SpaceTrouble::name).toList();
+      places.sort(Comparator.comparing(place -> !over.contains(place)));
+    }
+    return places;
+  }
+
   private Optional<Chart> space() {
     List<Series> series = new ArrayList<>();
-    for (String place :
-        nursery.places().isEmpty() ? List.<String>of() : accounts.space().places()) {
+    for (String place : placesDrawn()) {
       List<PlaceMonth> list = accounts.space().months(place);
       String group = place.isEmpty() ? "without a place" : place;
       List<Double> needed = list.stream().map(PlaceMonth::neededM2).toList();

@@ -73,4 +73,22 @@ class BenchSpaceSheetTest {
     assertThat(tables.get(2).rows().get(0))
         .containsExactly(YearMonth.of(2026, 11), 11.0, 12.0, -12.5);
   }
+
+  @Test
+  void chart_morePlacesThanPanels_drawsThoseThatOverflowFirst() {
+    Nurseries nursery =
+        Nurseries.bare().lot(Lots.lot("a").plantsPerM2(8).place("bench 32").build());
+    for (int i = 1; i <= 32; i++) {
+      nursery.place(Nurseries.place("bench " + i, PlaceKind.BENCH, 5));
+    }
+    Context context = SmallNursery.context(nursery);
+    Chart chart =
+        Charts.of(context, new SeasonFigures(context.accounts())).stream()
+            .filter(each -> each.name().equals("bench-space"))
+            .findFirst()
+            .orElseThrow();
+    assertThat(chart.series().stream().map(Chart.Series::group).distinct())
+        .hasSize(32)
+        .startsWith("bench 32", "bench 1", "bench 2");
+  }
 }

@@ -33,8 +33,7 @@ class LotsSheetTest {
   @Test
   void lineOfLife_aBoughtLot_isToldInOrderOfTime() {
     // Of 100, 5 are lost and 19 culled at potting; one thin is sold a month from August 2027 on;
-    // the
-    // trunks, 12.1 mm on arrival in February 2027, pass 20 mm in the 16th month.
+    // the trunks, 12.1 mm on arrival in February 2027, pass 20 mm in the 16th month.
     Nurseries nursery =
         twoGrades()
             .pot(Nurseries.litrePot("3 litres", 3, 190))
