@@ -73,6 +73,7 @@ final class PlanCommand implements Callable<Integer> {
 
   private Outcome run(Progress progress) throws IOException {
     progress.phase("Reading " + what);
+    ReportFolder.prepare();
     Loaded<Inputs> loaded = Reading.read(what, Clock.systemDefaultZone());
     if (loaded.value().isEmpty()) {
       return new Outcome(Optional.empty(), what, loaded.problems());

@@ -17,6 +17,9 @@ import java.util.List;
  * addition, not K exponentials; trunks are worked out where something asks for them.
  */
 final class Growing {
+  /** Twelve twelfths of a year's growth may fall short of a year by this much of rounding. */
+  private static final double ROUNDING = 1e-12;
+
   private final GrowthStart start;
   private final Grade[] grades;
   private final int slices;
@@ -196,14 +199,14 @@ final class Growing {
    * anew.
    */
   private void measure() {
-    if (clock < nextClock) {
+    if (clock + ROUNDING < nextClock) {
       return;
     }
     int width = grades.length + 1;
     double next = Double.POSITIVE_INFINITY;
     for (int i = 0; i < slices; i++) {
       int grade = thick[i];
-      while (clockAtGrade[i * width + grade] <= clock) {
+      while (clockAtGrade[i * width + grade] <= clock + ROUNDING) {
         grade++;
       }
       thick[i] = grade;

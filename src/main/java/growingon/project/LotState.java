@@ -19,6 +19,7 @@ import java.util.function.Supplier;
 /** One lot on its way through the months: its plants, pot, place and clocks. */
 final class LotState {
   private static final int NEVER = Integer.MIN_VALUE;
+  private static final double LEAST_PLANTS = 1e-9;
 
   final LotPlan plan;
   final Growing plants;
@@ -205,8 +206,9 @@ final class LotState {
     sortOnArrival(month);
   }
 
+  /** Whether nothing is left but the dust of dividing; such a lot is done with. */
   boolean isEmpty() {
-    return plants.living() <= 0;
+    return plants.living() < LEAST_PLANTS;
   }
 
   /** The place in which the lot stands in a month. */
@@ -434,10 +436,10 @@ final class LotState {
 
   /** Reads space, load and care for the month. */
   void stand(int month) {
-    double living = plants.living();
-    if (living <= 0) {
+    if (isEmpty()) {
       return;
     }
+    double living = plants.living();
     Optional<Place> where = standsIn(month);
     Spacing gaps =
         belongsInWinterPlace(month)

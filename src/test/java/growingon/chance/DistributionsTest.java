@@ -79,7 +79,9 @@ class DistributionsTest {
     follows(sample(i -> keyed(3).uniform(What.UNITS, 5, i)), even);
   }
 
-  /** A fault planted in the sampler, a uniform raised to the power 1.1, is caught by the same check. */
+  /**
+   * A fault planted in the sampler, a uniform raised to the power 1.1, is caught by the same check.
+   */
   @Test
   void uniform_bentALittle_isCaught() {
     double[] faulty = sample(i -> Math.pow(keyed(i).uniform(What.UNITS, 5, 2030), 1.1));

@@ -10,6 +10,7 @@ import growingon.nursery.Lot;
 import growingon.nursery.Material;
 import growingon.nursery.MonthShares;
 import growingon.nursery.MonthSpan;
+import growingon.nursery.Offer;
 import growingon.nursery.OtherCash;
 import growingon.nursery.PlaceKind;
 import growingon.nursery.Species;
@@ -19,10 +20,12 @@ import growingon.project.Nurseries;
 import growingon.project.Projector;
 import growingon.project.Steps;
 import java.time.Month;
+import java.time.YearMonth;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -317,6 +320,33 @@ class AccountsTest {
     assertThat(Bargaining.valueAtPrice(with.projection().scenario(), ridge(), most))
         .isCloseTo(0, within(0.005));
     assertThat(most).isGreaterThan(28).isLessThan(200);
+  }
+
+  /** 99 and 100 plants around a price break at 100 cost as stated, carriage and rate included. */
+  @Test
+  void priceBreak_ninetyNineAndAHundredPlants_costAsStated() {
+    Offer offer =
+        new Offer(
+            "liners",
+            0,
+            "EUR",
+            0.8,
+            List.of(new Offer.PriceBreak(10, 5), new Offer.PriceBreak(100, 4)),
+            1,
+            OptionalInt.empty(),
+            YearMonth.of(2027, 2),
+            60,
+            10,
+            1,
+            0,
+            field("liners", 1).arrived(2027, 2).build());
+    assertThat(bookedFor(offer.taken(99))).isCloseTo((99 * 5 + 70) * 0.8, within(1e-9));
+    assertThat(bookedFor(offer.taken(100))).isCloseTo((100 * 4 + 70) * 0.8, within(1e-9));
+  }
+
+  private static double bookedFor(Lot lot) {
+    CashFlow cash = accounts(Nurseries.working().lot(lot)).cash();
+    return -cash.get(CashItem.PLANTS, 3) - cash.get(CashItem.CARRIAGE, 3);
   }
 
   @Test
