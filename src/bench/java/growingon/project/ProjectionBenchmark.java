@@ -1,11 +1,8 @@
 package growingon.project;
 
 import growingon.money.Accounts;
-import growingon.nursery.Lot;
 import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -37,27 +34,9 @@ public class ProjectionBenchmark {
   private Scenario scenario;
   private Programme programme;
 
-  /** Lots of three species that arrive over five years, sized so that they sell at every grade. */
   @Setup
-  public void lots() {
-    Nurseries nursery = Nurseries.working().seasons(10);
-    String[] species = {"maple", "elm", "larch"};
-    List<Lot> lots = new ArrayList<>();
-    for (int i = 0; i < LOTS; i++) {
-      int month = i % 60 - 24;
-      var arrived = Nurseries.NOV_2026.plusMonths(month);
-      Lots lot =
-          Lots.lot("lot " + i)
-              .species(species[i % 3])
-              .arrived(arrived.getYear(), arrived.getMonthValue())
-              .trunks(10 + i % 25, 0.18)
-              .quality(0.6, 0.3, false)
-              .place("ground")
-              .plantsPerM2(8)
-              .route(i % 2 == 0 ? "field tree" : "liner");
-      lots.add((month < 0 ? lot : lot.bought(12, 90)).build());
-    }
-    scenario = nursery.lots(lots).scenario();
+  public void nursery() {
+    scenario = LargeNursery.of(LOTS, 0);
     programme = Programme.of(scenario);
   }
 

@@ -34,6 +34,7 @@ final class Tally {
   private final Stores stores;
   private final Map<String, Integer> placeIndex = new HashMap<>();
   private final List<Place> places;
+  private final double[][] charges;
   private final double[] fixedFlows;
   private final double[][][] listPrices;
   private final int[][] gradeIndex;
@@ -69,6 +70,7 @@ final class Tally {
       season[month] = horizon.season(month);
       fixedFlows[month] = fixedFlow(month);
     }
+    this.charges = charges();
     this.gradeIndex = new int[lotResults.length][];
     this.listPrices = new double[lotResults.length][][];
     ListPrices prices = new ListPrices(nursery);
@@ -88,6 +90,16 @@ final class Tally {
       flow += other.isDue(month, horizon) ? other.amount() : 0;
     }
     return flow;
+  }
+
+  private double[][] charges() {
+    double[][] table = new double[places.size()][flows.length];
+    for (int place = 0; place < table.length; place++) {
+      for (int month = 0; month < flows.length; month++) {
+        table[place][month] = places.get(place).chargePerM2(horizon.month(month));
+      }
+    }
+    return table;
   }
 
   private double[][] listPrices(Lot lot, ListPrices prices) {
@@ -205,7 +217,7 @@ final class Tally {
       if (!place.isEmpty()) {
         int index = placeIndex.get(place);
         space[index][month] += m2;
-        lotResults[lot] -= m2 * places.get(index).chargePerM2(horizon.month(month));
+        lotResults[lot] -= m2 * charges[index][month];
       }
     }
 

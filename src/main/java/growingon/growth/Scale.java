@@ -45,7 +45,7 @@ enum Scale {
   THETA {
     @Override
     double distance(double part, double shape) {
-      return Math.expm1(-shape * Math.log(part));
+      return shape == 1 ? 1 / part - 1 : Math.expm1(-shape * Math.log(part));
     }
 
     @Override

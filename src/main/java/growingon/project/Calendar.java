@@ -1,24 +1,32 @@
 package growingon.project;
 
 import growingon.nursery.Horizon;
+import growingon.nursery.MonthSpan;
 
 /** The months of a horizon as plain numbers, for the loops. */
 final class Calendar {
   private final int first;
   private final int monthsMissed;
   private final int firstSeasonYear;
+  private final boolean[] winter = new boolean[12];
+  private final String[] seasonName;
   private final int[] season;
   private final boolean[] seasonEnd;
 
-  Calendar(Horizon horizon) {
+  Calendar(Horizon horizon, MonthSpan winter) {
     this.first = horizon.firstMonth().getMonthValue() - 1;
     this.monthsMissed =
         Math.floorMod(horizon.firstMonth().getMonthValue() - horizon.seasonStart().getValue(), 12);
     this.firstSeasonYear = horizon.firstMonth().minusMonths(monthsMissed).getYear();
+    for (int month = 0; month < 12; month++) {
+      this.winter[month] = winter.contains(month + 1);
+    }
+    this.seasonName = new String[horizon.months()];
     this.season = new int[horizon.months()];
     this.seasonEnd = new boolean[horizon.months()];
     for (int month = 0; month < season.length; month++) {
       season[month] = horizon.season(month);
+      seasonName[month] = horizon.seasonName(season[month]);
       seasonEnd[month] = horizon.isSeasonEnd(month);
     }
   }
@@ -31,6 +39,14 @@ final class Calendar {
   /** Year in which the season of an offset starts; the offset may lie before or after the plan. */
   int seasonYear(int month) {
     return firstSeasonYear + Math.floorDiv(month + monthsMissed, 12);
+  }
+
+  boolean isWinter(int month) {
+    return winter[monthOfYear(month)];
+  }
+
+  String seasonName(int month) {
+    return seasonName[month];
   }
 
   int season(int month) {

@@ -21,8 +21,7 @@ import java.util.TreeMap;
  * @param unitsByMonth units of each month of the year, January first; infinite where all that is
  *     ready sells
  */
-record DemandRow(
-    int index, Demand demand, List<List<Integer>> batches, int grade, double[] unitsByMonth) {
+record DemandRow(int index, Demand demand, List<int[]> batches, int grade, double[] unitsByMonth) {
   /** Rows in the order in which they are met. */
   static List<DemandRow> inOrder(Nursery nursery, List<LotPlan> lots) {
     List<DemandRow> rows = new ArrayList<>();
@@ -39,7 +38,7 @@ record DemandRow(
     return List.copyOf(rows);
   }
 
-  private static List<List<Integer>> batches(Demand demand, List<LotPlan> lots) {
+  private static List<int[]> batches(Demand demand, List<LotPlan> lots) {
     Map<YearMonth, List<Integer>> batches = new TreeMap<>();
     for (int i = 0; i < lots.size(); i++) {
       LotPlan plan = lots.get(i);
@@ -48,7 +47,9 @@ record DemandRow(
         batches.computeIfAbsent(plan.lot.arrived(), month -> new ArrayList<>()).add(i);
       }
     }
-    return List.copyOf(batches.values());
+    return batches.values().stream()
+        .map(batch -> batch.stream().mapToInt(Integer::intValue).toArray())
+        .toList();
   }
 
   private static double[] unitsByMonth(Demand demand, MonthShares pattern) {

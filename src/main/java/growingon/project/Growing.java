@@ -5,7 +5,7 @@ import growingon.nursery.Curve;
 import growingon.nursery.Grade;
 import growingon.nursery.Quality;
 import growingon.nursery.QualityShares;
-import java.util.List;
+import java.util.Arrays;
 
 /**
  * The plants of one lot as they grow: K representative plants, their trunks, and how many plants
@@ -27,13 +27,18 @@ final class Growing {
   private final int[] thick;
   private final int[] sellsAs;
   private final int[] saleTable;
-  private final List<Stream> streams;
+  private final Stream[] streams;
+  private final double[] ready;
   private final double kept;
+  private final int mostTraining;
   private double[] trunkAtZero;
-  private double[] clockAtGrade;
+  private Crossings crossings;
+  private int crossed;
+  private double notKept;
+  private boolean changed = true;
   private double alive = 1;
   private double clock;
-  private double nextClock;
+  private int gradedTraining = Integer.MIN_VALUE;
   private boolean graded;
   private Curve curve;
   private Flow flow;
@@ -48,7 +53,9 @@ final class Growing {
     this.sellsAs = new int[slices];
     this.saleTable = new int[grades.length + 1];
     this.kept = plan.lot.kept();
-    this.streams = start.streams(quality);
+    this.streams = start.streams(quality).toArray(new Stream[0]);
+    this.ready = new double[Quality.values().length * grades.length];
+    this.mostTraining = Arrays.stream(grades).mapToInt(Grade::leastTrainingMonths).max().orElse(0);
   }
 
   /** Plants alive now, kept ones among them. */
@@ -71,11 +78,15 @@ final class Growing {
   }
 
   private double notKept() {
-    double sum = 0;
-    for (Stream stream : streams) {
-      sum += stream.sum;
+    if (changed) {
+      double sum = 0;
+      for (Stream stream : streams) {
+        sum += stream.sum;
+      }
+      notKept = sum;
+      changed = false;
     }
-    return sum;
+    return notKept;
   }
 
   /** So many plants die, all alike; gives how many. */
@@ -88,6 +99,8 @@ final class Growing {
 
   /** Culls every plant of a quality that is not kept; gives how many. */
   double cullAll(Quality quality) {
+    changed = true;
+    graded = false;
     double culled = 0;
     for (Stream stream : streams) {
       if (stream.quality == quality) {
@@ -109,8 +122,12 @@ final class Growing {
     if (wanted == 0) {
       return 0;
     }
+    changed = true;
+    graded = false;
     if (!worstFirst) {
-      streams.forEach(stream -> stream.take(share));
+      for (Stream stream : streams) {
+        stream.take(share);
+      }
       return alive * wanted;
     }
     double left = wanted;
@@ -139,24 +156,24 @@ final class Growing {
 
   /** Lets the lot go on by another law from where its trunks stand now. */
   void growBy(Curve law) {
-    if (law.equals(curve)) {
+    if (law == curve || law.equals(curve)) {
       return;
     }
     Flow next = Flow.of(law);
     if (curve == null) {
-      clockAtGrade = start.clocks(law);
+      crossings = start.crossings(law);
     } else {
       double[] now = new double[slices];
       for (int i = 0; i < slices; i++) {
         now[i] = trunk(i);
       }
       trunkAtZero = now;
-      clockAtGrade = GrowthStart.clocks(next, now, vigour, grades);
+      crossings = new Crossings(next, now, vigour, grades, thick);
     }
     curve = law;
     flow = next;
     clock = 0;
-    nextClock = 0;
+    crossed = 0;
   }
 
   /** Advances the growth clock, in growth years of a plant of vigour 1. */
@@ -194,26 +211,35 @@ final class Growing {
     return plants == 0 ? 0 : sum / plants;
   }
 
-  /**
-   * Notes which grade each slice is thick enough for by now; if any moved up, it must be graded
-   * anew.
-   */
+  /** Notes which slices have grown thick enough for one grade more by now. */
   private void measure() {
-    if (clock + ROUNDING < nextClock) {
-      return;
-    }
-    int width = grades.length + 1;
-    double next = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < slices; i++) {
-      int grade = thick[i];
-      while (clockAtGrade[i * width + grade] <= clock + ROUNDING) {
-        grade++;
+    while (crossings.isOver(crossed, clock + ROUNDING)) {
+      int slice = crossings.slice(crossed++);
+      int was = thick[slice]++;
+      if (graded) {
+        moveUp(slice, saleTable[was], saleTable[was + 1]);
       }
-      thick[i] = grade;
-      next = Math.min(next, clockAtGrade[i * width + grade]);
     }
-    nextClock = next;
-    graded = false;
+  }
+
+  /** A slice sells as another grade from now on; −1 stands for none. */
+  private void moveUp(int slice, int from, int to) {
+    sellsAs[slice] = to;
+    for (Stream stream : streams) {
+      double weight = stream.mayGrade ? stream.weights[slice] : 0;
+      if (from >= stream.sellsFrom) {
+        add(stream, from, -weight);
+      }
+      if (to >= stream.sellsFrom) {
+        add(stream, to, weight);
+      }
+    }
+  }
+
+  private void add(Stream stream, int grade, double weight) {
+    stream.ready[grade] = Math.max(0, stream.ready[grade] + weight);
+    int at = stream.quality.ordinal() * grades.length + grade;
+    ready[at] = Math.max(0, ready[at] + weight);
   }
 
   /**
@@ -224,15 +250,23 @@ final class Growing {
    */
   void gradeForSale(int trainingMonths) {
     measure();
-    boolean changed = fillSaleTable(trainingMonths);
-    if (changed || !graded) {
-      for (int i = 0; i < slices; i++) {
-        sellsAs[i] = saleTable[thick[i]];
-      }
-      for (Stream stream : streams) {
-        stream.readyByGrade(sellsAs);
-      }
+    boolean otherwise = fillSaleTable(trainingMonths);
+    if (otherwise || !graded) {
+      gradeAnew();
       graded = true;
+    }
+  }
+
+  private void gradeAnew() {
+    for (int i = 0; i < slices; i++) {
+      sellsAs[i] = saleTable[thick[i]];
+    }
+    Arrays.fill(ready, 0);
+    for (Stream stream : streams) {
+      stream.readyByGrade(sellsAs);
+      for (int grade = 0; grade < grades.length; grade++) {
+        ready[stream.quality.ordinal() * grades.length + grade] += stream.ready[grade];
+      }
     }
   }
 
@@ -241,14 +275,21 @@ final class Growing {
    * Gives whether any entry changed.
    */
   private boolean fillSaleTable(int trainingMonths) {
-    boolean changed = false;
+    boolean asBefore =
+        trainingMonths == gradedTraining
+            || trainingMonths > mostTraining && gradedTraining > mostTraining;
+    if (asBefore) {
+      return false;
+    }
+    gradedTraining = trainingMonths;
+    boolean otherwise = false;
     for (int thickFor = 0; thickFor <= grades.length; thickFor++) {
       int best = highestMet(thickFor, trainingMonths);
       int sells = waits(best, thickFor, trainingMonths) ? -1 : best;
-      changed |= saleTable[thickFor] != sells;
+      otherwise |= saleTable[thickFor] != sells;
       saleTable[thickFor] = sells;
     }
-    return changed;
+    return otherwise;
   }
 
   private int highestMet(int thickFor, int trainingMonths) {
@@ -276,23 +317,9 @@ final class Growing {
     return false;
   }
 
-  /** Streams, firsts before seconds before thirds, free before held. */
-  List<Stream> streams() {
-    return streams;
-  }
-
-  /** Share of plants that are still alive of those not culled and not sold. */
-  double alive() {
-    return alive;
-  }
-
   /** Plants of a quality that may be sold as a grade now; after {@link #gradeForSale}. */
   double ready(Quality quality, int grade) {
-    double sum = 0;
-    for (Stream stream : streams) {
-      sum += stream.quality == quality ? stream.ready[grade] : 0;
-    }
-    return alive * sum;
+    return alive * ready[quality.ordinal() * grades.length + grade];
   }
 
   /** Mm above the grade's least, summed over the plants of a quality ready as a grade. */
@@ -318,6 +345,8 @@ final class Growing {
 
   /** Sells a share of the plants of a quality that are ready as a grade, every slice alike. */
   void sell(Quality quality, int grade, double share) {
+    changed = true;
+    ready[quality.ordinal() * grades.length + grade] *= 1 - share;
     for (Stream stream : streams) {
       if (stream.quality == quality && stream.mayGrade && stream.sellsFrom <= grade) {
         stream.sell(grade, sellsAs, share);

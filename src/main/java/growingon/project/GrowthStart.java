@@ -21,7 +21,7 @@ final class GrowthStart {
   private final LotPlan plan;
   private final Lattice lattice;
   private final Map<Quality, QualityRule> qualities;
-  private final Map<Curve, double[]> clocks = new ConcurrentHashMap<>();
+  private final Map<Curve, Crossings> crossings = new ConcurrentHashMap<>();
   private final List<Stream> expectedStreams;
   final Grade[] grades;
   final double[] trunks;
@@ -50,25 +50,10 @@ final class GrowthStart {
     return Lattice.lognormal(measured.meanMm(), measured.spread(), lattice.trunkScore(slice));
   }
 
-  /** For a law, the growth clock at which each slice reaches each grade from its first trunk. */
-  double[] clocks(Curve curve) {
-    return clocks.computeIfAbsent(curve, law -> clocks(Flow.of(law), trunks, vigour, grades));
-  }
-
-  /**
-   * The growth clock at which slices reach grades: [slice × (grades + 1) + grade], with an entry at
-   * the end of each slice that is never reached.
-   */
-  static double[] clocks(Flow flow, double[] trunks, double[] vigour, Grade[] grades) {
-    int width = grades.length + 1;
-    double[] clocks = new double[trunks.length * width];
-    for (int i = 0; i < trunks.length; i++) {
-      for (int g = 0; g < grades.length; g++) {
-        clocks[i * width + g] = flow.yearsTo(trunks[i], grades[g].leastTrunkMm()) / vigour[i];
-      }
-      clocks[i * width + grades.length] = Double.POSITIVE_INFINITY;
-    }
-    return clocks;
+  /** For a law, when each slice crosses into each grade from its first trunk. */
+  Crossings crossings(Curve curve) {
+    return crossings.computeIfAbsent(
+        curve, law -> new Crossings(Flow.of(law), trunks, vigour, grades, new int[trunks.length]));
   }
 
   /** Fresh streams for a run in which the lot sorts as stated. */

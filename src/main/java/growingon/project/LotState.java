@@ -44,6 +44,13 @@ final class LotState {
   private int knownSeason = NEVER;
   private boolean knownFirstYear;
   private double knownSurvival;
+  private int growthSeason = NEVER;
+  private double seasonGrowth;
+  private Optional<Pot> knownPot;
+  private Optional<Place> knownWhere;
+  private Spacing knownSpacing;
+  private boolean knownWinter;
+  private double knownM2;
 
   /**
    * A lot before its first month.
@@ -171,7 +178,7 @@ final class LotState {
   /** Share lost in a month: a year's loss spread by month shares, 1 − (1 − q)^s. */
   private double lossShare(int month, Luck by) {
     double share = plan.species.lossMonths().get(calendar.monthOfYear(month));
-    return share == 0 ? 0 : -Math.expm1(share * logOfYearlySurvival(month, by));
+    return share == 0 ? 0 : 1 - Math.exp(share * logOfYearlySurvival(month, by));
   }
 
   /** ln(1 − q) of the season, kept until the season or the lot's first year ends. */
@@ -221,11 +228,11 @@ final class LotState {
 
   /** Potted plants with a winter place stand in it in the winter months, unless they are apart. */
   private boolean belongsInWinterPlace(int month) {
-    return pot.isPresent()
-        && plan.winterPlace.isPresent()
-        && !plan.winterPlace.equals(place)
+    return plan.winterPlace.isPresent()
+        && calendar.isWinter(month)
+        && pot.isPresent()
         && !plan.isApart(month)
-        && settings.winter().contains(calendar.monthOfYear(month) + 1);
+        && !plan.winterPlace.equals(place);
   }
 
   private String placeName(int month) {
@@ -441,11 +448,7 @@ final class LotState {
     }
     double living = plants.living();
     Optional<Place> where = standsIn(month);
-    Spacing gaps =
-        belongsInWinterPlace(month)
-            ? new Spacing(settings.winterGapMm(), OptionalDouble.empty())
-            : spacing;
-    double m2 = living * Footprint.m2(pot, plan.lot.standing().crownMm(), gaps, where);
+    double m2 = living * m2Each(where, belongsInWinterPlace(month));
     int monthOfYear = calendar.monthOfYear(month);
     double hours = m2 * care.minutes(where, monthOfYear) * minutes(month) / 60;
     String name = name(where);
@@ -455,6 +458,21 @@ final class LotState {
       String potName = pot.map(Pot::name).orElse("");
       history.weighed(new Stood(month, name, living, m2, weight(), potName));
     }
+  }
+
+  /** Square metres of one plant, kept until it is potted, moved or set out otherwise. */
+  private double m2Each(Optional<Place> where, boolean winter) {
+    boolean same =
+        pot == knownPot && where == knownWhere && spacing == knownSpacing && winter == knownWinter;
+    if (!same) {
+      knownPot = pot;
+      knownWhere = where;
+      knownSpacing = spacing;
+      knownWinter = winter;
+      Spacing gaps = winter ? new Spacing(settings.winterGapMm(), OptionalDouble.empty()) : spacing;
+      knownM2 = Footprint.m2(pot, plan.lot.standing().crownMm(), gaps, where);
+    }
+    return knownM2;
   }
 
   private double minutes(int month) {
@@ -472,14 +490,26 @@ final class LotState {
         Weight.woodKg(plants.meanSquaredTrunk(), plan.lot.standing().heightLeftMm()));
   }
 
+  /** Growth years of a month: share × root-work check × pot-bound factor × the season's luck. */
   void grow(int month) {
+    double share = plan.species.growthMonths().get(calendar.monthOfYear(month));
     plants.growBy(curve(month));
-    plants.grow(growthYears(month) * yearEffect(month));
+    if (share > 0) {
+      plants.grow(share * rootWorkCheck(month) * potBoundFactor(month) * yearEffect(month));
+    }
   }
 
   /** The season's luck; growth before the plan has been what it was. */
   private double yearEffect(int month) {
-    return month < 0 ? 1 : luck.growth(plan.species, calendar.seasonYear(month));
+    if (month < 0) {
+      return 1;
+    }
+    int season = calendar.seasonYear(month);
+    if (season != growthSeason) {
+      growthSeason = season;
+      seasonGrowth = luck.growth(plan.species, season);
+    }
+    return seasonGrowth;
   }
 
   private Curve curve(int month) {
@@ -494,13 +524,6 @@ final class LotState {
     Optional<String> named =
         ofPlace ? where.flatMap(Place::condition) : pot.flatMap(Pot::condition);
     return named.orElse(plan.species.usualCondition());
-  }
-
-  /** Growth years of a month: share × root-work check × pot-bound factor. */
-  private double growthYears(int month) {
-    return plan.species.growthMonths().get(calendar.monthOfYear(month))
-        * rootWorkCheck(month)
-        * potBoundFactor(month);
   }
 
   private double rootWorkCheck(int month) {

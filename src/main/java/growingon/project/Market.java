@@ -18,7 +18,7 @@ final class Market {
 
   private final Programme programme;
   private final Luck luck;
-  private final List<LotState> lots;
+  private final LotState[] lots;
   private final Map<Quality, QualityRule> qualities;
   private final List<Missed> missed = new ArrayList<>();
   private final int[] gradedIn;
@@ -26,14 +26,14 @@ final class Market {
   Market(Programme programme, Luck luck, List<LotState> lots) {
     this.programme = programme;
     this.luck = luck;
-    this.lots = lots;
+    this.lots = lots.toArray(new LotState[0]);
     this.qualities = programme.nursery().qualities();
     this.gradedIn = new int[lots.size()];
     Arrays.fill(gradedIn, -1);
   }
 
   void sell(int month) {
-    String season = programme.horizon().seasonName(programme.calendar().season(month));
+    String season = programme.calendar().seasonName(month);
     for (DemandRow row : programme.rows()) {
       double wanted = wanted(row, month);
       if (wanted > 0 && row.demand().season().map(season::equals).orElse(true)) {
@@ -53,7 +53,7 @@ final class Market {
   private double meet(DemandRow row, int month, double wanted) {
     double left = wanted;
     for (Quality quality : Quality.values()) {
-      for (List<Integer> batch : row.batches()) {
+      for (int[] batch : row.batches()) {
         if (left > 0) {
           left -= sellFrom(batch, row, quality, month, left);
         }
@@ -63,22 +63,21 @@ final class Market {
   }
 
   /** Sells the same share of every lot of a batch; gives how many plants. */
-  private double sellFrom(
-      List<Integer> batch, DemandRow row, Quality quality, int month, double wanted) {
+  private double sellFrom(int[] batch, DemandRow row, Quality quality, int month, double wanted) {
     double ready = 0;
     for (int lot : batch) {
-      if (lots.get(lot).maySell(month)) {
+      if (lots[lot].maySell(month)) {
         gradeOnce(lot, month);
-        ready += lots.get(lot).plants.ready(quality, row.grade());
+        ready += lots[lot].plants.ready(quality, row.grade());
       }
     }
-    if (ready <= 0) {
+    if (ready <= NEGLIGIBLE) {
       return 0;
     }
     double share = Math.min(1, wanted / ready);
     for (int lot : batch) {
-      if (lots.get(lot).maySell(month)) {
-        sell(lots.get(lot), row, quality, month, share);
+      if (lots[lot].maySell(month)) {
+        sell(lots[lot], row, quality, month, share);
       }
     }
     return share * ready;
@@ -86,7 +85,7 @@ final class Market {
 
   private void gradeOnce(int lot, int month) {
     if (gradedIn[lot] != month) {
-      lots.get(lot).gradeForSale(month);
+      lots[lot].gradeForSale(month);
       gradedIn[lot] = month;
     }
   }

@@ -26,7 +26,7 @@ public final class Programme {
   private Programme(Scenario scenario) {
     this.scenario = scenario;
     this.horizon = scenario.horizon();
-    this.calendar = new Calendar(horizon);
+    this.calendar = new Calendar(horizon, scenario.nursery().settings().winter());
     this.care = new CareRates(scenario.nursery().care());
     this.apartPlace =
         scenario.nursery().places().values().stream()

@@ -24,6 +24,7 @@ final class Schedule {
   private final YearMonth firstMonth;
   private final int arrival;
   private final int[] doneAt;
+  private final int[] startMonth;
   private final int[] nextOnceOnly;
   private int next;
   private int moved;
@@ -42,6 +43,7 @@ final class Schedule {
     int steps = route.steps().size();
     this.doneAt = new int[steps];
     Arrays.fill(doneAt, NOT_YET);
+    this.startMonth = route.steps().stream().mapToInt(Schedule::startMonth).toArray();
     this.nextOnceOnly = new int[steps + 1];
     nextOnceOnly[steps] = steps;
     for (int i = steps - 1; i >= 0; i--) {
@@ -56,12 +58,16 @@ final class Schedule {
 
   /** Offset of the first such month on or after an offset. */
   private int firstOnOrAfter(int offset, Month month) {
-    int from = firstMonth.plusMonths(offset).getMonthValue();
-    return offset + Math.floorMod(month.getValue() - from, 12);
+    return offset + Math.floorMod(month.getValue() - monthOfYear(offset), 12);
+  }
+
+  /** Month of the year, 1 = January, of an offset. */
+  private int monthOfYear(int offset) {
+    return Math.floorMod(firstMonth.getMonthValue() - 1 + offset, 12) + 1;
   }
 
   private boolean isMonth(int offset, Month month) {
-    return firstMonth.plusMonths(offset).getMonth() == month;
+    return monthOfYear(offset) == month.getValue();
   }
 
   /**
@@ -72,22 +78,20 @@ final class Schedule {
     if (step(index).toMonth().isEmpty()) {
       return 1;
     }
-    Month first = startMonth(index).orElseGet(() -> firstMonth.plusMonths(month).getMonth());
-    return Math.floorMod(step(index).toMonth().get().getValue() - first.getValue(), 12) + 1;
+    int first = startMonth[index] == 0 ? monthOfYear(month) : startMonth[index];
+    return Math.floorMod(step(index).toMonth().get().getValue() - first, 12) + 1;
   }
 
-  private Optional<Month> startMonth(int index) {
-    When when = step(index).when();
+  /** Month of the year in which a step's window opens, 1 = January; 0 if its date decides. */
+  private static int startMonth(Step step) {
+    When when = step.when();
     if (when instanceof When.InYear rule) {
-      return Optional.of(rule.month());
+      return rule.month().getValue();
     }
     if (when instanceof When.Every rule) {
-      return Optional.of(rule.month());
+      return rule.month().getValue();
     }
-    if (when instanceof When.Once rule) {
-      return Optional.of(rule.month());
-    }
-    return Optional.empty();
+    return when instanceof When.Once rule ? rule.month().getValue() : 0;
   }
 
   /** The month of a step by its date alone; empty where a trunk or an undone step decides. */
@@ -135,8 +139,8 @@ final class Schedule {
     When when = step(index).when();
     if (when instanceof When.Every) {
       return next > index
-          && month >= dated(index).orElse(Integer.MAX_VALUE)
-          && isWindowOpen(index, month);
+          && isWindowOpen(index, month)
+          && month >= dated(index).orElse(Integer.MAX_VALUE);
     }
     if (index != next) {
       return false;
@@ -157,11 +161,7 @@ final class Schedule {
 
   /** Months since the window of a dated step opened, 0 to 11. */
   private int monthsIntoWindow(int index, int month) {
-    return startMonth(index)
-        .map(
-            first ->
-                Math.floorMod(firstMonth.plusMonths(month).getMonthValue() - first.getValue(), 12))
-        .orElse(0);
+    return startMonth[index] == 0 ? 0 : Math.floorMod(monthOfYear(month) - startMonth[index], 12);
   }
 
   /** A step done later than its date. */
