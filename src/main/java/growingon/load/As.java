@@ -1,6 +1,7 @@
 package growingon.load;
 
 import growingon.problem.Advice;
+import java.time.LocalDate;
 import java.time.Month;
 import java.time.YearMonth;
 import java.time.format.TextStyle;
@@ -44,6 +45,10 @@ record As<T>(
   /** A month of a year. */
   static final As<YearMonth> MONTH =
       new As<>(YearMonth.of(2000, 1), As::month, YearMonth::toString, NO_UNIT);
+
+  /** A date with its day. */
+  static final As<LocalDate> DATE =
+      new As<>(LocalDate.of(2000, 1, 1), As::date, LocalDate::toString, NO_UNIT);
 
   /** A month of every year. */
   static final As<Month> CALENDAR_MONTH =
@@ -221,6 +226,19 @@ record As<T>(
       spot.remark(where -> Advice.yearNotShown(where, date.shown()));
     }
     return YearMonth.from(date.date());
+  }
+
+  private static LocalDate date(Cell cell, Spot spot) {
+    if (cell instanceof Cell.Date date) {
+      if (!date.yearShown()) {
+        spot.remark(where -> Advice.yearOfDateNotShown(where, date.shown()));
+      }
+      return date.date();
+    }
+    if (cell instanceof Cell.Text text) {
+      return Months.date(text.text());
+    }
+    throw new CellFault(where -> Advice.notADay(where, cell.shown()));
   }
 
   private static Month calendarMonth(Cell cell, Spot spot) {

@@ -43,6 +43,9 @@ final class LotCells {
   /** Months after arrival in which plants lifted from the ground are not sold. */
   private static final int SETTLING_MONTHS = 6;
 
+  /** Spread of trunks, percent of their mean. */
+  static final Range SPREADS = Range.of(0, 200);
+
   private static final double USUAL_SPREAD = 0.15;
 
   private LotCells() {}
@@ -80,7 +83,7 @@ final class LotCells {
 
   private static Optional<Trunks> measured(Row row) {
     Optional<Double> mean = row.find(TRUNK, As.number(Range.OVER_ZERO));
-    double spread = row.get(TRUNK_SPREAD, As.percent(Range.of(0, 200)), USUAL_SPREAD);
+    double spread = row.get(TRUNK_SPREAD, As.percent(SPREADS), USUAL_SPREAD);
     return mean.map(mm -> new Trunks.Measured(mm, spread));
   }
 
@@ -120,16 +123,18 @@ final class LotCells {
       }
       return Optional.empty();
     }
-    Names anyGrade = new Names("grade", GradesTable.FORMAT.name()).leaveOpen();
-    Names grades =
-        species
-            .find(name)
-            .flatMap(found -> ladders.find(found.ladder()))
-            .map(LadderRead::grades)
-            .orElse(anyGrade);
-    Optional<String> grade = row.findName(HOLD_GRADE, grades);
+    Optional<String> grade = row.findName(HOLD_GRADE, grades(name, species, ladders));
     double share = row.get(HOLD_SHARE, As.share(), 1.0);
     return grade.map(found -> new Hold(found, share));
+  }
+
+  /** Grades on the ladder of a species; any, where that cannot be known. */
+  static Names grades(String name, Defined<Species> species, Defined<LadderRead> ladders) {
+    return species
+        .find(name)
+        .flatMap(found -> ladders.find(found.ladder()))
+        .map(LadderRead::grades)
+        .orElseGet(() -> new Names("grade", GradesTable.FORMAT.name()).leaveOpen());
   }
 
   /** First month of sale: plants lifted from the ground need half a year to settle. */

@@ -68,24 +68,35 @@ final class Months {
    * @throws CellFault if the text is none, or may be two
    */
   static YearMonth month(String text) {
-    Optional<YearMonth> month =
-        text.length() > LONGEST
-            ? Optional.empty()
-            : withNumbers(text).or(() -> withWords(Texts.key(text)));
-    return month
-        .filter(found -> found.getYear() >= FIRST_YEAR && found.getYear() <= LAST_YEAR)
+    return findDate(text)
+        .map(YearMonth::from)
+        .or(() -> text.length() > LONGEST ? Optional.empty() : withoutDay(text))
+        .filter(found -> isOfOurTime(found.getYear()))
         .orElseThrow(() -> new CellFault(where -> Advice.notAMonth(where, text)));
   }
 
-  private static Optional<YearMonth> withNumbers(String text) {
-    Matcher yearFirst = YEAR_FIRST.matcher(text);
-    if (yearFirst.matches()) {
-      return of(yearFirst.group(1), yearFirst.group(2));
-    }
-    Matcher monthFirst = MONTH_FIRST.matcher(text);
-    if (monthFirst.matches()) {
-      return of(monthFirst.group(2), monthFirst.group(1));
-    }
+  /**
+   * A date with its day.
+   *
+   * @throws CellFault if the text is none, or may be two
+   */
+  static LocalDate date(String text) {
+    return findDate(text)
+        .filter(found -> isOfOurTime(found.getYear()))
+        .orElseThrow(() -> new CellFault(where -> Advice.notADay(where, text)));
+  }
+
+  private static boolean isOfOurTime(int year) {
+    return year >= FIRST_YEAR && year <= LAST_YEAR;
+  }
+
+  private static Optional<LocalDate> findDate(String text) {
+    return text.length() > LONGEST
+        ? Optional.empty()
+        : dateWithNumbers(text).or(() -> dateWithWords(Texts.key(text)));
+  }
+
+  private static Optional<LocalDate> dateWithNumbers(String text) {
     Matcher iso = ISO_DATE.matcher(text);
     if (iso.matches()) {
       return ofDate(iso.group(1), Integer.parseInt(iso.group(2)), iso.group(3));
@@ -95,7 +106,7 @@ final class Months {
   }
 
   /** 15.3.2027 is European; 3/4/2027 may be April or March. */
-  private static Optional<YearMonth> ofDayDate(Matcher date, String text) {
+  private static Optional<LocalDate> ofDayDate(Matcher date, String text) {
     int first = Integer.parseInt(date.group(1));
     int second = Integer.parseInt(date.group(3));
     boolean point = date.group(2).equals(".");
@@ -107,15 +118,7 @@ final class Months {
         date.group(4), dayFirst ? second : first, dayFirst ? date.group(1) : date.group(3));
   }
 
-  private static Optional<YearMonth> withWords(String text) {
-    Matcher wordYear = WORD_YEAR.matcher(text);
-    if (wordYear.matches()) {
-      return of(wordYear.group(2), wordYear.group(1));
-    }
-    Matcher yearWord = YEAR_WORD.matcher(text);
-    if (yearWord.matches()) {
-      return of(yearWord.group(1), yearWord.group(2));
-    }
+  private static Optional<LocalDate> dateWithWords(String text) {
     Matcher dayWord = DAY_WORD_YEAR.matcher(text);
     if (dayWord.matches()) {
       return ofNamedDate(dayWord.group(3), dayWord.group(2), dayWord.group(1));
@@ -126,6 +129,26 @@ final class Months {
         : Optional.empty();
   }
 
+  private static Optional<YearMonth> withoutDay(String text) {
+    Matcher yearFirst = YEAR_FIRST.matcher(text);
+    if (yearFirst.matches()) {
+      return of(yearFirst.group(1), yearFirst.group(2));
+    }
+    Matcher monthFirst = MONTH_FIRST.matcher(text);
+    return monthFirst.matches()
+        ? of(monthFirst.group(2), monthFirst.group(1))
+        : withWords(Texts.key(text));
+  }
+
+  private static Optional<YearMonth> withWords(String text) {
+    Matcher wordYear = WORD_YEAR.matcher(text);
+    if (wordYear.matches()) {
+      return of(wordYear.group(2), wordYear.group(1));
+    }
+    Matcher yearWord = YEAR_WORD.matcher(text);
+    return yearWord.matches() ? of(yearWord.group(1), yearWord.group(2)) : Optional.empty();
+  }
+
   private static Optional<YearMonth> of(String year, String month) {
     int full = Integer.parseInt(year) + (year.length() == 2 ? 2000 : 0);
     Optional<Month> named =
@@ -133,14 +156,13 @@ final class Months {
     return named.map(found -> YearMonth.of(full, found));
   }
 
-  private static Optional<YearMonth> ofNamedDate(String year, String month, String day) {
+  private static Optional<LocalDate> ofNamedDate(String year, String month, String day) {
     return named(month).flatMap(found -> ofDate(year, found.getValue(), day));
   }
 
-  private static Optional<YearMonth> ofDate(String year, int month, String day) {
+  private static Optional<LocalDate> ofDate(String year, int month, String day) {
     try {
-      return Optional.of(
-          YearMonth.from(LocalDate.of(Integer.parseInt(year), month, Integer.parseInt(day))));
+      return Optional.of(LocalDate.of(Integer.parseInt(year), month, Integer.parseInt(day)));
     } catch (DateTimeException noSuchDay) {
       return Optional.empty();
     }

@@ -34,6 +34,11 @@ final class Names {
     return this;
   }
 
+  /** Whether every name is taken as known. */
+  boolean isOpen() {
+    return open;
+  }
+
   /** Names count as not given: the nursery does not keep such a table. */
   Names ignore() {
     ignored = true;

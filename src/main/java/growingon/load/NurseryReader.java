@@ -4,6 +4,7 @@ import growingon.load.GradesTable.LadderRead;
 import growingon.load.RoutesTable.RouteRead;
 import growingon.nursery.Care;
 import growingon.nursery.Component;
+import growingon.nursery.DaybookLine;
 import growingon.nursery.Demand;
 import growingon.nursery.Horizon;
 import growingon.nursery.Inputs;
@@ -69,11 +70,17 @@ final class NurseryReader {
             table(OffersTable.FORMAT), base.known, checks, stock.names(), planReader.isStated());
     Plan plan = planReader.read(planName, horizon, offers, findings);
     StockChecks.check(stock, table(StockTable.FORMAT), findings);
+    List<DaybookLine> daybook =
+        DaybookTable.read(
+            table(DaybookTable.FORMAT),
+            base.known,
+            new DaybookLots(stock, table(StockTable.FORMAT), offers, table(OffersTable.FORMAT)),
+            findings);
     RowCount rows = RowCount.of(files.tables().all(), findings.problems());
     return new Loader.Reading(
         findings.hasErrors()
             ? Optional.empty()
-            : Optional.of(inputs(base, stock, offers, plan, reportFolder)),
+            : Optional.of(inputs(base, stock, offers, plan, reportFolder, daybook)),
         findings,
         rows);
   }
@@ -138,7 +145,8 @@ final class NurseryReader {
       Defined<Lot> stock,
       Defined<Offer> offers,
       Plan plan,
-      Optional<Path> reportFolder) {
+      Optional<Path> reportFolder,
+      List<DaybookLine> daybook) {
     Definitions known = base.known;
     Nursery nursery =
         new Nursery(
@@ -169,6 +177,7 @@ final class NurseryReader {
         within,
         findings.assumptions(),
         stock.values().size(),
-        reportFolder);
+        reportFolder,
+        daybook);
   }
 }

@@ -11,9 +11,6 @@ import java.util.function.Supplier;
 
 /** The tables found so far, by name. */
 final class Tables {
-  /** Kept by the nursery and read by the review, not here. */
-  private static final String DAYBOOK = "daybook";
-
   private static final List<TableFormat> FORMATS =
       List.of(
           StockTable.FORMAT,
@@ -31,6 +28,7 @@ final class Tables {
           CareTable.FORMAT,
           HoursTable.FORMAT,
           OtherCashTable.FORMAT,
+          DaybookTable.FORMAT,
           SettingsReader.FORMAT);
 
   private final Map<String, Table> tables = new LinkedHashMap<>();
@@ -93,9 +91,7 @@ final class Tables {
 
   /** A sheet or file that is no table, perhaps because of a slip in its name. */
   private void remarkUnread(Where where, String name) {
-    if (!Texts.headingKey(name).equals(DAYBOOK)) {
-      List<String> names = FORMATS.stream().map(TableFormat::name).toList();
-      findings.add(Advice.noTable(where, name, Nearest.to(name, names)));
-    }
+    List<String> names = FORMATS.stream().map(TableFormat::name).toList();
+    findings.add(Advice.noTable(where, name, Nearest.to(name, names)));
   }
 }

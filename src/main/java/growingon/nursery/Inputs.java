@@ -13,18 +13,31 @@ import java.util.Optional;
  * @param assumptions every value used and where it came from
  * @param stockRows rows of the stock list that were read
  * @param reportFolder the folder that the plan's file names for its report, if it names one
+ * @param daybook what happened, by date; lines of one day in the order of the table
  */
 public record Inputs(
     Scenario scenario,
     List<Offer> offers,
     List<Assumption> assumptions,
     int stockRows,
-    Optional<Path> reportFolder) {
+    Optional<Path> reportFolder,
+    List<DaybookLine> daybook) {
   public Inputs {
     Objects.requireNonNull(scenario);
     offers = List.copyOf(offers);
     assumptions = List.copyOf(assumptions);
     Objects.requireNonNull(reportFolder);
+    daybook = List.copyOf(daybook);
+  }
+
+  /** Inputs of a nursery that keeps no daybook. */
+  public Inputs(
+      Scenario scenario,
+      List<Offer> offers,
+      List<Assumption> assumptions,
+      int stockRows,
+      Optional<Path> reportFolder) {
+    this(scenario, offers, assumptions, stockRows, reportFolder, List.of());
   }
 
   /** Inputs of a plan that names no folder for its report. */
@@ -36,6 +49,6 @@ public record Inputs(
   /** The same inputs with another plan. */
   public Inputs withPlan(Plan plan) {
     Scenario changed = new Scenario(scenario.nursery(), plan, scenario.lots());
-    return new Inputs(changed, offers, assumptions, stockRows, reportFolder);
+    return new Inputs(changed, offers, assumptions, stockRows, reportFolder, daybook);
   }
 }

@@ -493,6 +493,20 @@ public final class Advice {
         "see that the year is right, and write it as 2027-03");
   }
 
+  public static Problem notADay(Where where, String found) {
+    return error(
+        where, Reason.WRONG_VALUE, "this is no date with its day", found, "write it as 2027-03-15");
+  }
+
+  public static Problem yearOfDateNotShown(Where where, String found) {
+    return warning(
+        where,
+        Reason.ASSUMED,
+        "this cell shows no year but holds one, perhaps that in which it was typed",
+        found,
+        "see that the year is right, and write it as 2027-03-15");
+  }
+
   public static Problem notACalendarMonth(Where where, String found) {
     return error(where, Reason.WRONG_VALUE, "this is no month", found, "write March or 3");
   }
@@ -1237,6 +1251,83 @@ public final class Advice {
         "a plan's name is that of its report folder and may not hold / \\ : * ? \" < > | or begin or end with a dot",
         found,
         "rename the plan");
+  }
+
+  // Daybook
+
+  public static Problem beforeTheLot(Where where, String found, String lot, String from) {
+    return error(
+        where,
+        Reason.CONTRADICTION,
+        "the lot " + shown(lot) + " is not there before " + from,
+        found,
+        "correct the date, or the arrival of the lot");
+  }
+
+  public static Problem splitWithoutLot(Where where) {
+    return error(
+        where,
+        Reason.MISSING,
+        "it is not said which lot the plants split off go to",
+        "",
+        "fill in to lot, with a new name if it is a new lot");
+  }
+
+  public static Problem movedWithoutLot(Where where) {
+    return error(
+        where,
+        Reason.MISSING,
+        "it is not said which lot the plants are moved to",
+        "",
+        "fill in to lot, or leave quantity empty if the whole lot went to another place");
+  }
+
+  public static Problem intoItself(Where where, String found) {
+    return error(
+        where,
+        Reason.CONTRADICTION,
+        "these plants would go to the lot they come from",
+        found,
+        "name the other lot");
+  }
+
+  public static Problem spentNothing(Where where) {
+    return error(
+        where, Reason.MISSING, "it is not said what was spent", "", "fill in amount or hours");
+  }
+
+  public static Problem joinedPassports(
+      Where where,
+      String lot,
+      String passport,
+      Where stated,
+      String other,
+      String otherPassport,
+      Where otherStated) {
+    return error(
+        where,
+        Reason.CONTRADICTION,
+        "a lot has one passport, but "
+            + ofPassport(lot, passport, stated)
+            + " and "
+            + ofPassport(other, otherPassport, otherStated),
+        other,
+        "keep them as separate lots");
+  }
+
+  private static String ofPassport(String lot, String passport, Where stated) {
+    return shown(lot) + " has " + shown(passport) + " by " + stated;
+  }
+
+  public static Problem notCounted(Where where, int rows) {
+    return notice(
+        where,
+        Reason.MISSING,
+        rows == 1
+            ? "1 row to count was left blank and is passed over"
+            : rows + " rows to count were left blank and are passed over",
+        "",
+        "");
   }
 
   private static boolean isJson(Where where) {

@@ -114,6 +114,63 @@ class LoaderFaultsTest {
             "curve-with-a-foreign-parameter",
             "error: species.json, line 9, key k: a logistic curve has no such parameter (k); it has D and r"),
         fault(
+            "daybook-before-the-lot",
+            "error: daybook.csv, row 3, column date: the lot Yews is not there before 2024-11 (2024-10-31); correct the date, or the arrival of the lot"),
+        fault(
+            "daybook-before-the-split",
+            "error: daybook.csv, row 3, column date: the lot Yews for hedges is not there before 2026-03-02 (2026-03-01); correct the date, or the arrival of the lot"),
+        fault(
+            "daybook-count-of-nothing",
+            "error: daybook.csv, row 2, column quantity: this value is missing; fill it in"),
+        fault(
+            "daybook-date-is-a-month",
+            "error: daybook.csv, row 2, column date: this is no date with its day (2026-03); write it as 2027-03-15"),
+        fault(
+            "daybook-date-is-missing",
+            "error: daybook.csv, row 2, column date: this value is missing; fill it in"),
+        fault(
+            "daybook-grade-of-no-ladder",
+            "error: daybook.csv, row 3, column grade: unknown grade of the ladder small trees (bensh); the nearest known one is bench"),
+        fault(
+            "daybook-joins-passports",
+            "error: daybook.csv, row 2, column to lot: a lot has one passport, but 12 has UP-77 by stock.csv, row 2 and spring liners has UP-78 by offers.csv, row 2 (spring liners); keep them as separate lots"),
+        fault(
+            "daybook-joins-passports-of-a-split",
+            "error: daybook.csv, row 2, column to lot: a lot has one passport, but spring liners has UP-78 by offers.csv, row 2 and mixed rowans has UP-77 by daybook.csv, row 3 (mixed rowans); keep them as separate lots"),
+        fault(
+            "daybook-lot-is-unknown",
+            "error: daybook.csv, row 2, column lot: unknown lot (Yewz); the nearest known one is Yews"),
+        fault(
+            "daybook-moves-into-itself",
+            "error: daybook.csv, row 2, column to lot: these plants would go to the lot they come from (Yews); name the other lot"),
+        fault(
+            "daybook-moves-nowhere",
+            "error: daybook.csv, row 2, column to lot: it is not said which lot the plants are moved to; fill in to lot, or leave quantity empty if the whole lot went to another place"),
+        fault(
+            "daybook-moves-to-an-unknown-lot",
+            "error: daybook.csv, row 2, column to lot: unknown lot (Old rowens); the nearest known one is Old rowans"),
+        fault(
+            "daybook-quality-is-mistyped",
+            "error: daybook.csv, row 2, column quality: this must be one of first, second and third (secund); perhaps second is meant"),
+        fault(
+            "daybook-quantity-is-negative",
+            "error: daybook.csv, row 2, column quantity: this must be between 0 and 10000000 (-4); correct it"),
+        fault(
+            "daybook-spends-nothing",
+            "error: daybook.csv, row 2, column amount: it is not said what was spent; fill in amount or hours"),
+        fault(
+            "daybook-splits-to-nothing",
+            "error: daybook.csv, row 2, column to lot: it is not said which lot the plants split off go to; fill in to lot, with a new name if it is a new lot"),
+        fault(
+            "daybook-total-under-the-list",
+            "error: daybook.csv, row 3: this row lacks date, lot and what (2); complete it, or move totals and remarks out of the table"),
+        fault(
+            "daybook-what-is-unknown",
+            "error: daybook.csv, row 2, column what: this must be one of arrived, counted, sold, died, culled, split, moved, potted, used, returned, found, lost, spent and released (solt); perhaps sold is meant"),
+        fault(
+            "daybook-without-what",
+            "error: daybook.csv, row 2, column what: this value is missing; fill it in"),
+        fault(
             "demand-without-rows",
             "warning: there is no demand, so nothing is sold; add a table demand with prices"),
         fault(

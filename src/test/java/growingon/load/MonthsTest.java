@@ -128,4 +128,33 @@ class MonthsTest {
       assertThat(refused.at(Where.NOWHERE).isError()).isTrue();
     }
   }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "2027-03-15",
+        "2027-03-15T00:00",
+        "15.03.2027",
+        "15.3.2027",
+        "15/03/2027",
+        "03/15/2027",
+        "15 March 2027",
+        "15th Mar 2027",
+        "15-Mar-2027",
+        "March 15, 2027"
+      })
+  void date_asPeopleTypeIt_isRead(String text) {
+    assertThat(Months.date(text)).isEqualTo(LocalDate.of(2027, 3, 15));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"2027-03", "March 27", "2027-02-30", "15.3.", "15.3.1027", "15", "soon"})
+  void date_withoutDayOrThatIsNone_isRefused(String text) {
+    assertThatThrownBy(() -> Months.date(text))
+        .isInstanceOfSatisfying(
+            CellFault.class,
+            fault ->
+                assertThat(fault.at(Where.NOWHERE).sentence())
+                    .isEqualTo("this is no date with its day"));
+  }
 }
