@@ -10,8 +10,9 @@ import java.util.List;
 import java.util.Map;
 
 /**
- * A list to count the stock by: lots in the order of places, with cells to fill. From {@code date}
- * on its headings are those of the daybook, so that the filled list can be read as one.
+ * A list to count the stock by: lots in the order of places, with cells to fill. Its headings are
+ * those of the daybook but for place and expected, which the reader of the daybook knows and leaves
+ * alone, so that the filled list can be read as one. It has no total, which would be a faulty line.
  */
 final class CountSheet {
   private final Projection projection;
@@ -34,9 +35,11 @@ final class CountSheet {
         List.of(
             "Walk the places in this order and fill in date, quantity and, where you measure, trunk"
                 + " and spread of a handful of plants. Write a line for each grade or quality if you"
-                + " count them apart. Save the filled list as daybook.csv, or copy its lines into the"
-                + " sheet daybook: the headings are the daybook's; place and expected are only there"
-                + " to help you find and check.",
+                + " count them apart, with the lot's name and the word counted.",
+            "When it is filled in, copy this sheet as it is into a workbook of the nursery folder and"
+                + " name the sheet daybook. If you keep a daybook already, copy the lines into it,"
+                + " each column under the same heading. Lines left blank are passed over; place and"
+                + " expected are only there to help you find and check, and are not read.",
             "Expected: plants alive at the plan's start, from the last count less the losses assumed"
                 + " since."),
         sheet.table());
@@ -47,7 +50,7 @@ final class CountSheet {
         TableBuilder.table("count-sheet", "Count of the stock")
             .text("place")
             .text("lot")
-            .plants("expected")
+            .column("expected", "", Kind.PLANTS)
             .column("date", "", Kind.TO_FILL)
             .wide(12)
             .text("what")
