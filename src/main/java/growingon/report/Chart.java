@@ -36,7 +36,17 @@ public record Chart(
      * A small panel for each group, over months: its values stacked, its limit as a line, and what
      * lies over the limit in another colour. At most 30 groups are drawn.
      */
-    PANELS
+    PANELS,
+    /**
+     * Bars that touch, over value classes: category i is named by its lower edge, and the name
+     * stands there.
+     */
+    HISTOGRAM,
+    /**
+     * A row for each category, the first at the top: a bar from the LINE to LOW and one to HIGH,
+     * over a value axis along the bottom.
+     */
+    SWINGS
   }
 
   /** What a series stands for, apart from its values. */
@@ -46,7 +56,14 @@ public record Chart(
     /** A limit drawn as a line: capacity, hours available, lowest cash. */
     LIMIT,
     /** A quantity drawn as a line over bars or areas. */
-    LINE
+    LINE,
+    /**
+     * Lower edge of a band, followed by the series of its upper edge: shaded among lines, an
+     * upright stroke on bars, thin lines in panels.
+     */
+    LOW,
+    /** Upper edge of the band whose lower edge is the series before. */
+    HIGH
   }
 
   /**

@@ -1,5 +1,6 @@
 package growingon.report;
 
+import growingon.chance.Chances;
 import growingon.money.Accounts;
 import growingon.nursery.Horizon;
 import growingon.nursery.Nursery;
@@ -39,8 +40,10 @@ final class Charts {
   private final Horizon horizon;
   private final List<String> months;
   private final List<String> seasons;
+  private final Optional<Chances> chances;
 
   private Charts(Context context, SeasonFigures figures) {
+    this.chances = context.chances();
     this.accounts = context.accounts();
     this.figures = figures;
     this.nursery = context.inputs().scenario().nursery();
@@ -52,19 +55,25 @@ final class Charts {
 
   static List<Chart> of(Context context, SeasonFigures figures) {
     Charts charts = new Charts(context, figures);
+    List<Chart> all = new ArrayList<>(charts.all());
+    all.addAll(ChanceCharts.of(context));
+    return all;
+  }
+
+  private List<Chart> all() {
     return List.of(
-            charts.sales(),
-            charts.space(),
-            charts.hours(),
-            charts.cash(),
-            charts.stock(),
-            charts.supplies(
+            sales(),
+            space(),
+            hours(),
+            cash(),
+            stock(),
+            supplies(
                 POTS,
                 Use.Kind.POT,
                 "Pots used by season",
                 "What the work takes, bought or on hand.",
                 "pots"),
-            charts.supplies(
+            supplies(
                 SUBSTRATE,
                 Use.Kind.COMPONENT,
                 "Substrate used by season",
@@ -93,14 +102,24 @@ final class Charts {
 
   private Optional<Chart> sales() {
     List<Series> series = byGrade(figures::money);
+    if (!series.isEmpty()) {
+      chances.ifPresent(
+          drawn -> series.addAll(ChanceCharts.band(drawn.sales(), "", Colours.KEPT)));
+    }
     return chart(
         SALES,
         "Expected sales by season",
-        "By grade, lowest at the bottom; without VAT.",
+        "By grade, lowest at the bottom; without VAT." + inDraws("stroke"),
         ChartKind.STACKED_BARS,
         currency() + " a season",
         seasons,
         series);
+  }
+
+  private String inDraws(String mark) {
+    return chances.isEmpty()
+        ? ""
+        : " Eight draws of ten lie within the %s.".formatted(mark);
   }
 
   /** A value by grade and season. */
@@ -177,12 +196,18 @@ final class Charts {
       List<Double> needed = list.stream().map(PlaceMonth::neededM2).toList();
       List<Double> there = list.stream().map(PlaceMonth::capacityM2).toList();
       series.add(new Series("needed", Role.VALUE, needed, group, Colours.SPACE));
+      chances
+          .filter(drawn -> drawn.space().containsKey(place))
+          .ifPresent(
+              drawn ->
+                  series.addAll(
+                      ChanceCharts.band(drawn.space().get(place), group, Colours.EDGE)));
       series.add(new Series("there", Role.LIMIT, there, group, Colours.KEPT));
     }
     return chart(
         SPACE,
         "Bench space by place",
-        "Above the line it does not fit.",
+        "Above the line it does not fit." + inDraws("two thin lines"),
         ChartKind.PANELS,
         "m²",
         months,
@@ -217,8 +242,10 @@ final class Charts {
   private Optional<Chart> cash() {
     double[] balances = accounts.cash().balances();
     List<Series> series = new ArrayList<>();
+    chances.ifPresent(drawn -> series.addAll(ChanceCharts.band(drawn.cash(), "", Colours.SPACE)));
+    String line = chances.isPresent() ? "plan's line" : "cash";
     series.add(
-        new Series("cash", Role.VALUE, Arrays.stream(balances).boxed().toList(), "", Colours.CASH));
+        new Series(line, Role.VALUE, Arrays.stream(balances).boxed().toList(), "", Colours.CASH));
     nursery
         .settings()
         .lowestCash()
@@ -236,7 +263,9 @@ final class Charts {
         CASH,
         "Cash at the end of each month",
         "Lowest at the end of %s, %s; without VAT."
-            .formatted(Phrases.month(horizon, lowest), Phrases.money(currency(), balances[lowest])),
+                .formatted(
+                    Phrases.month(horizon, lowest), Phrases.money(currency(), balances[lowest]))
+            + inDraws("band"),
         ChartKind.LINES,
         currency(),
         months,

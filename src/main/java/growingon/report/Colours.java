@@ -18,6 +18,12 @@ final class Colours {
   /** Blue: cash. */
   static final int CASH = 0;
 
+  /** Dark blue: edges of what draws need of space. */
+  static final int EDGE = 16;
+
+  /** Orange: what does not pay, an assumption at its low end. */
+  static final int LOSS = 1;
+
   private static final int EIGHT = 8;
   private static final int FREE = 6;
 

@@ -29,6 +29,9 @@ final class Headlines {
         .limit(LOTS_NAMED)
         .map(bought -> new BoughtWords(context, bought).headline())
         .forEach(lines::add);
+    if (context.chances().isPresent() && !context.inputs().scenario().lots().isEmpty()) {
+      lines.addAll(new ChanceWords(context).headlines());
+    }
     long warnings =
         context.problems().stream().filter(each -> each.severity() == Severity.WARNING).count();
     if (warnings > 0) {

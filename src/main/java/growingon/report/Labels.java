@@ -23,4 +23,11 @@ final class Labels {
         ? Long.toString(whole)
         : String.format(Locale.ENGLISH, "%,d", whole);
   }
+
+  /** 3, or 2.5 where it is not whole. */
+  static String number(double number) {
+    return Math.abs(number - Math.rint(number)) < 0.05
+        ? whole(number)
+        : String.format(Locale.ENGLISH, "%,.1f", number);
+  }
 }

@@ -26,6 +26,7 @@ final class LongTables {
     if (!context.bought().isEmpty()) {
       tables.add(BoughtLots.flows(context));
     }
+    tables.addAll(ChancesSheet.longTables(context));
     return tables;
   }
 

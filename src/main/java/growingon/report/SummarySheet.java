@@ -34,6 +34,7 @@ final class SummarySheet {
     sentences.add(new OrderWords(context, figures).summary());
     sentences.add(new CashWords(context).summary());
     context.bought().forEach(bought -> sentences.add(new BoughtWords(context, bought).summary()));
+    context.chances().ifPresent(drawn -> sentences.addAll(new ChanceWords(context).summary()));
     return sentences;
   }
 

@@ -13,6 +13,7 @@ import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.jfree.chart.ui.RectangleInsets;
 
 /** Draws a chart as a picture of 1600 by 900 pixels (more for many panels), for 24 cm of paper. */
@@ -47,7 +48,11 @@ final class ChartPainter {
 
   /** Height of its picture in pixels. */
   static int height(Chart chart) {
-    return chart.kind() == ChartKind.PANELS ? PanelPainter.height(chart) : HEIGHT;
+    return switch (chart.kind()) {
+      case PANELS -> PanelPainter.height(chart);
+      case SWINGS -> SwingPainter.height(chart);
+      default -> HEIGHT;
+    };
   }
 
   private static void prepare(Graphics2D g2, int height) {
@@ -77,6 +82,8 @@ final class ChartPainter {
       text(g2, "No figures.", TEXT, Palette.QUIET, HEAD + 60);
     } else if (chart.kind() == ChartKind.PANELS) {
       PanelPainter.paint(g2, chart, where);
+    } else if (chart.kind() == ChartKind.SWINGS) {
+      SwingPainter.paint(g2, chart, where);
     } else {
       single(g2, chart, where);
     }
@@ -92,16 +99,24 @@ final class ChartPainter {
     List<Series> filled =
         chart.kind() == ChartKind.LINES ? List.of() : with(chart.series(), Role.VALUE);
     List<Block> blocks = blocks(chart, filled);
-    List<Series> lined = chart.series().stream().filter(each -> !filled.contains(each)).toList();
-    List<Curve> curves = curves(lined);
-    ChartPlot plot = new ChartPlot(chart.categories(), blocks, curves, TEXT);
+    List<Series> lined = lined(chart, filled);
+    List<Curve> curves = curves(lined, chart);
+    List<Band> bands = chart.kind() == ChartKind.LINES ? Band.of(chart.series()) : List.of();
+    ChartPlot plot =
+        chart.kind() == ChartKind.HISTOGRAM
+            ? ChartPlot.atEdges(chart.categories(), blocks, TEXT)
+            : new ChartPlot(chart.categories(), blocks, bands, curves, TEXT);
     boolean named = chart.series().size() > 1;
-    List<String> names = named ? chart.series().stream().map(Series::name).toList() : List.of();
+    List<String> names =
+        named
+            ? chart.series().stream().map(each -> name(each, chart)).toList()
+            : List.of();
     FontMetrics metrics = g2.getFontMetrics(TEXT);
     int right = MARGIN + Math.max(36, EndLabels.width(names, metrics));
-    Rectangle2D area = plot.draw(g2, where, new RectangleInsets(8, MARGIN - 8, 16, right));
+    int left = chart.kind() == ChartKind.HISTOGRAM ? 2 * MARGIN : MARGIN - 8;
+    Rectangle2D area = plot.draw(g2, where, new RectangleInsets(8, left, 16, right));
     if (named) {
-      labels(g2, area, plot, filled, blocks, lined, curves, chart.kind());
+      labels(g2, area, plot, filled, blocks, lined, curves, chart);
     }
   }
 
@@ -111,21 +126,49 @@ final class ChartPainter {
     return switch (chart.kind()) {
       case STACKED_AREAS -> Block.stacked(filled, categories, categories == 1 ? bar : 0.5);
       case BARS -> Block.clustered(filled, categories, Math.max(bar, filled.size() > 1 ? 0.4 : 0));
+      case HISTOGRAM -> Block.stacked(filled, categories, 0.48);
       default -> Block.stacked(filled, categories, bar);
     };
   }
 
-  private static List<Curve> curves(List<Series> lined) {
+  /** What is drawn as a line; the lower edge of a stroke on bars is drawn with its upper one. */
+  private static List<Series> lined(Chart chart, List<Series> filled) {
+    boolean strokes = chart.kind() != ChartKind.LINES;
+    return chart.kind() == ChartKind.HISTOGRAM
+        ? List.of()
+        : chart.series().stream()
+            .filter(each -> !filled.contains(each))
+            .filter(each -> !(strokes && each.role() == Role.LOW))
+            .toList();
+  }
+
+  private static List<Curve> curves(List<Series> lined, Chart chart) {
     List<Curve> curves = new ArrayList<>();
     int lines = 0;
     for (Series each : lined) {
-      curves.add(
-          each.role() == Role.LIMIT
-              ? Curve.level(values(each), Palette.LIMIT, Palette.limitStroke(LINE_WIDTH))
-              : Curve.through(
-                  each, Palette.stroke(lines++, LINE_WIDTH), each.values().size() <= MARKS_UP_TO));
+      if (each.role() == Role.LIMIT) {
+        curves.add(Curve.level(values(each), Palette.LIMIT, Palette.limitStroke(LINE_WIDTH)));
+      } else if (!Band.isEdge(each)) {
+        boolean marks = each.values().size() <= MARKS_UP_TO;
+        curves.add(Curve.through(each, Palette.stroke(lines++, LINE_WIDTH), marks));
+      } else {
+        curves.add(edge(each, chart));
+      }
     }
     return curves;
+  }
+
+  private static Curve edge(Series edge, Chart chart) {
+    return strokeOf(edge, chart)
+        .map(band -> Curve.strokes(band.low(), edge, Palette.stroke(0, LINE_WIDTH)))
+        .orElseGet(() -> Curve.through(edge, Palette.edgeStroke(LINE_WIDTH - 1), false));
+  }
+
+  /** The band that is drawn as a stroke on each bar, if the series is its upper edge. */
+  private static Optional<Band> strokeOf(Series edge, Chart chart) {
+    return chart.kind() == ChartKind.LINES
+        ? Optional.empty()
+        : Band.of(chart.series()).stream().filter(each -> each.high() == edge).findFirst();
   }
 
   private static void labels(
@@ -136,25 +179,32 @@ final class ChartPainter {
       List<Block> blocks,
       List<Series> lined,
       List<Curve> curves,
-      ChartKind kind) {
+      Chart chart) {
+    boolean bars = chart.kind() == ChartKind.BARS;
     List<EndLabels.Label> labels = new ArrayList<>();
     for (int i = 0; i < blocks.size(); i++) {
       Block block = blocks.get(i);
-      double at =
-          kind == ChartKind.BARS ? area.getMinY() : plot.heightOf(block.middleAtEnd(), area);
-      labels.add(kind == ChartKind.BARS ? i : 0, label(filled.get(i), block, at));
+      double at = bars ? area.getMinY() : plot.heightOf(block.middleAtEnd(), area);
+      labels.add(bars ? i : 0, label(filled.get(i), block, at));
     }
     for (int i = 0; i < curves.size(); i++) {
       Curve curve = curves.get(i);
       labels.add(
           new EndLabels.Label(
-              lined.get(i).name(),
+              name(lined.get(i), chart),
               curve.colour(),
               curve.stroke(),
               plot.heightOf(curve.atEnd(), area),
               Double.MAX_VALUE));
     }
     EndLabels.draw(g2, area, labels, TEXT);
+  }
+
+  /** A stroke on a bar bears the names of both its ends. */
+  private static String name(Series lined, Chart chart) {
+    return strokeOf(lined, chart)
+        .map(band -> band.low().name() + " to " + band.high().name())
+        .orElse(lined.name());
   }
 
   private static EndLabels.Label label(Series series, Block block, double at) {

@@ -18,18 +18,23 @@ import org.jfree.chart.JFreeChart;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnitSource;
 import org.jfree.chart.plot.DatasetRenderingOrder;
+import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.chart.plot.PlotRenderingInfo;
 import org.jfree.chart.plot.XYPlot;
+import org.jfree.chart.renderer.xy.DeviationRenderer;
 import org.jfree.chart.renderer.xy.StandardXYBarPainter;
 import org.jfree.chart.renderer.xy.XYBarRenderer;
+import org.jfree.chart.renderer.xy.XYItemRenderer;
 import org.jfree.chart.renderer.xy.XYItemRendererState;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.data.Range;
 import org.jfree.data.xy.DefaultXYDataset;
 import org.jfree.data.xy.XYDataset;
+import org.jfree.data.xy.YIntervalSeries;
+import org.jfree.data.xy.YIntervalSeriesCollection;
 
-/** Blocks and curves over a time axis, drawn into a rectangle. */
+/** Bands, blocks and curves over an axis of categories, drawn into a rectangle. */
 final class ChartPlot {
   private static final double HEADROOM = 0.06;
   private static final double MARK_SIZE = 11;
@@ -37,22 +42,86 @@ final class ChartPlot {
   private final XYPlot plot;
   private final Font font;
   private final Range range;
+  private int layers;
 
   ChartPlot(List<String> categories, List<Block> blocks, List<Curve> curves, Font font) {
+    this(categories, blocks, List.of(), curves, font);
+  }
+
+  /** One with bands shaded below everything else. */
+  ChartPlot(
+      List<String> categories,
+      List<Block> blocks,
+      List<Band> bands,
+      List<Curve> curves,
+      Font font) {
+    this(new TimeAxis(categories, font, false), categories.size(), blocks, bands, curves, font);
+  }
+
+  private ChartPlot(
+      TimeAxis axis,
+      int categories,
+      List<Block> blocks,
+      List<Band> bands,
+      List<Curve> curves,
+      Font font) {
     this.font = font;
     this.range = range(blocks, curves);
     this.plot = new XYPlot();
-    plot.setDomainAxis(new TimeAxis(categories, font));
+    plot.setDomainAxis(axis);
     plot.setRangeAxis(valueAxis());
     paintFrame();
-    plot.setDataset(0, new BlockDataset(blocks));
-    plot.setRenderer(0, blockRenderer(blocks, categories.size()));
-    List<Curve> halos = blocks.isEmpty() ? List.of() : curves.stream().map(Curve::halo).toList();
-    plot.setDataset(1, dataset(halos));
-    plot.setRenderer(1, curveRenderer(halos));
-    plot.setDataset(2, dataset(curves));
-    plot.setRenderer(2, curveRenderer(curves));
+    bands.forEach(band -> add(intervals(band), bandRenderer(band)));
+    add(new BlockDataset(blocks), blockRenderer(blocks, categories));
+    List<Curve> halos =
+        blocks.isEmpty()
+            ? List.of()
+            : curves.stream().filter(Curve::isBold).map(Curve::halo).toList();
+    add(dataset(halos), curveRenderer(halos));
+    add(dataset(curves), curveRenderer(curves));
     plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
+  }
+
+  /** One whose categories are named at their lower edges. */
+  static ChartPlot atEdges(List<String> categories, List<Block> blocks, Font font) {
+    TimeAxis axis = new TimeAxis(categories, font, true);
+    return new ChartPlot(axis, categories.size(), blocks, List.of(), List.of(), font);
+  }
+
+  /** One that lies on its side: a row for each category, the first at the top. */
+  static ChartPlot across(
+      List<String> categories, List<Block> blocks, List<Curve> curves, Font font) {
+    ChartPlot lying = new ChartPlot(categories, blocks, curves, font);
+    lying.plot.setOrientation(PlotOrientation.HORIZONTAL);
+    lying.plot.getDomainAxis().setInverted(true);
+    return lying;
+  }
+
+  private void add(XYDataset dataset, XYItemRenderer renderer) {
+    plot.setDataset(layers, dataset);
+    plot.setRenderer(layers, renderer);
+    layers++;
+  }
+
+  private static DeviationRenderer bandRenderer(Band band) {
+    DeviationRenderer renderer = new DeviationRenderer(false, false);
+    renderer.setAlpha(1);
+    renderer.setSeriesFillPaint(0, Palette.pale(band.high().colour()));
+    return renderer;
+  }
+
+  private static YIntervalSeriesCollection intervals(Band band) {
+    YIntervalSeries series = new YIntervalSeries(0);
+    for (int i = 0; i < band.low().values().size(); i++) {
+      double low = band.low().values().get(i);
+      double high = band.high().values().get(i);
+      if (Double.isFinite(low) && Double.isFinite(high)) {
+        series.add(i + 0.5, high, low, high);
+      }
+    }
+    YIntervalSeriesCollection collection = new YIntervalSeriesCollection();
+    collection.addSeries(series);
+    return collection;
   }
 
   /** Draws it and says where the area within the axes lies. */

@@ -30,6 +30,29 @@ record Curve(Color colour, BasicStroke stroke, boolean marks, double[] x, double
     return new Curve(colour, stroke, false, x, y);
   }
 
+  /** An upright stroke with short ends in each category, from low to high. */
+  static Curve strokes(Series low, Series high, BasicStroke stroke) {
+    int categories = low.values().size();
+    double[] x = new double[9 * categories];
+    double[] y = new double[x.length];
+    for (int i = 0; i < categories; i++) {
+      double bottom = low.values().get(i);
+      double top = high.values().get(i);
+      double[] xs = {0.43, 0.57, Double.NaN, 0.5, 0.5, Double.NaN, 0.43, 0.57, Double.NaN};
+      double[] ys = {bottom, bottom, Double.NaN, bottom, top, Double.NaN, top, top, Double.NaN};
+      for (int k = 0; k < 9; k++) {
+        x[9 * i + k] = i + xs[k];
+        y[9 * i + k] = ys[k];
+      }
+    }
+    return new Curve(Palette.of(high.colour()), stroke, false, x, y);
+  }
+
+  /** Whether it is meant to stand out; thin ones would hide with their halo what lies below. */
+  boolean isBold() {
+    return stroke.getLineWidth() > 2;
+  }
+
   /** A white line under this one, so that it stands out from blocks of any colour. */
   Curve halo() {
     return new Curve(Color.WHITE, new BasicStroke(stroke.getLineWidth() + 3), false, x, y);

@@ -41,6 +41,16 @@ final class Palette {
     };
   }
 
+  /** So pale that lines and letters of the colour itself stand out from it. */
+  static Color pale(int index) {
+    return mix(of(index), Color.WHITE, 0.75);
+  }
+
+  /** Stroke of the edge of a band. */
+  static BasicStroke edgeStroke(float width) {
+    return dashed(width, new float[] {3, 4});
+  }
+
   /** Stroke of the n-th line, so that lines differ in a black print too. */
   static BasicStroke stroke(int line, float width) {
     float[] dash = DASHES[Math.floorMod(line, DASHES.length)];

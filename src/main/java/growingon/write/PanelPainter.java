@@ -12,6 +12,7 @@ import java.awt.TexturePaint;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -95,9 +96,17 @@ final class PanelPainter {
         curves.add(Curve.level(values, Palette.LIMIT, Palette.limitStroke(2.5f)));
       } else if (each.role() == Role.LINE) {
         curves.add(Curve.through(each, Palette.stroke(0, 3), false));
+      } else if (Band.isEdge(each)) {
+        Color colour = Palette.of(each.colour());
+        curves.add(Curve.level(ChartPainter.values(each), colour, edgeStroke(each)));
       }
     }
     return curves;
+  }
+
+  /** The upper edge drawn through, the lower one dotted. */
+  private static BasicStroke edgeStroke(Series edge) {
+    return edge.role() == Role.HIGH ? Palette.stroke(0, 2) : Palette.edgeStroke(2);
   }
 
   private static void title(Graphics2D g2, String name, boolean over, Rectangle2D where) {
@@ -122,13 +131,19 @@ final class PanelPainter {
     if (over) {
       labels.put("over", new EndLabels.Label("over the limit", HATCHED, null, 0, 0));
     }
+    if (groups > MOST) {
+      String some = MOST + " of " + groups + " shown";
+      labels.put(some, new EndLabels.Label(some, null, null, 0, 0));
+    }
+    key(g2, chart, labels.values());
+  }
+
+  /** Names with samples, right of the unit. */
+  static void key(Graphics2D g2, Chart chart, Collection<EndLabels.Label> labels) {
     g2.setFont(ChartPainter.TEXT);
     double x = ChartPainter.MARGIN + g2.getFontMetrics().stringWidth(chart.unit()) + 20;
-    for (EndLabels.Label each : labels.values()) {
+    for (EndLabels.Label each : labels) {
       x = keyEntry(g2, each, x);
-    }
-    if (groups > MOST) {
-      keyEntry(g2, new EndLabels.Label(MOST + " of " + groups + " shown", null, null, 0, 0), x);
     }
   }
 
@@ -138,6 +153,9 @@ final class PanelPainter {
       case LINE ->
           new EndLabels.Label(
               series.name(), Palette.of(series.colour()), Palette.stroke(0, 3), 0, 0);
+      case LOW, HIGH ->
+          new EndLabels.Label(
+              series.name(), Palette.of(series.colour()), edgeStroke(series), 0, 0);
       case LIMIT ->
           new EndLabels.Label(series.name(), Palette.LIMIT, Palette.limitStroke(2.5f), 0, 0);
     };

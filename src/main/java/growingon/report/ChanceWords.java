@@ -1,0 +1,199 @@
+package growingon.report;
+
+import growingon.chance.Chances;
+import growingon.chance.Gamble;
+import growingon.chance.Quantiles;
+import growingon.money.Accounts;
+import growingon.nursery.Horizon;
+import growingon.nursery.Settings;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+
+/** What is said about how sure the plan is. */
+final class ChanceWords {
+  private static final int LOTS_NAMED = 2;
+
+  private final Context context;
+  private final Chances chances;
+  private final Accounts accounts;
+  private final Horizon horizon;
+  private final Settings settings;
+
+  /** For a context with chances. */
+  ChanceWords(Context context) {
+    this.context = context;
+    this.chances = context.chances().orElseThrow();
+    this.accounts = context.accounts();
+    this.horizon = accounts.projection().horizon();
+    this.settings = context.inputs().scenario().nursery().settings();
+  }
+
+  /** What stands at the top of the Chances sheet. */
+  List<String> sheet() {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(draws());
+    few().ifPresent(sentences::add);
+    sentences.add(line());
+    space().ifPresent(sentences::add);
+    hours().ifPresent(sentences::add);
+    cash().ifPresent(sentences::add);
+    sentences.add(Sentences.WITHOUT_VAT);
+    return sentences;
+  }
+
+  private String draws() {
+    return Phrases.counted(chances.draws(), "draw", "draws")
+        + " of growth, losses, the quality of unseen lots, demand, prices and minutes of work. P10 is"
+        + " undercut in one draw of ten, P50 in every second, P90 in nine of ten; ± is the sampling"
+        + " error of the mean, one standard error.";
+  }
+
+  /** Says that there are too few draws, if there are. */
+  Optional<String> few() {
+    return chances.draws() >= Chances.FEW
+        ? Optional.empty()
+        : Optional.of(
+            "%s too few to tell: with fewer than %d, chances and quantiles change much with the"
+                    .formatted(
+                        Phrases.counted(chances.draws(), "draw is", "draws are"), Chances.FEW)
+                + " seed. Ask for 1,000 (--draws 1000).");
+  }
+
+  private String line() {
+    double plan = IntStream.range(0, horizon.seasons()).mapToDouble(this::sold).sum();
+    double mean = chances.sales().stream().mapToDouble(Quantiles::mean).sum();
+    return "The plan's line is what comes of every assumption as stated; it is not the mean. Where"
+        + " demand binds the mean lies below it: a good year sells no more than is wanted, a bad one"
+        + " less. Over the whole plan the line sells for %s, the draws on average for %s."
+            .formatted(money(plan), money(mean));
+  }
+
+  private double sold(int season) {
+    return new SeasonFigures(accounts).money(season);
+  }
+
+  private String money(double amount) {
+    return Phrases.money(settings.currency(), amount);
+  }
+
+  /** A place and month with what P90 lies over the room there, below nil if under it. */
+  private record Tightest(String place, int month, double over) {}
+
+  private Optional<Tightest> tightest() {
+    Tightest worst = null;
+    for (var place : context.inputs().scenario().nursery().places().values()) {
+      List<Quantiles> drawn = chances.space().get(place.name());
+      for (int month = 0; month < drawn.size(); month++) {
+        double over = drawn.get(month).p90() - place.capacityM2(horizon.month(month));
+        if (worst == null || over > worst.over()) {
+          worst = new Tightest(place.name(), month, over);
+        }
+      }
+    }
+    return Optional.ofNullable(worst);
+  }
+
+  private Optional<String> space() {
+    return tightest()
+        .map(
+            worst ->
+                worst.over() > Phrases.NEGLIGIBLE
+                    ? "%s is the tightest place: in %s it overflows %s, by more than %s in one of ten."
+                        .formatted(
+                            Phrases.sentence(worst.place()),
+                            Phrases.month(horizon, worst.month()),
+                            overflow(worst),
+                            Phrases.squareMetres(worst.over()))
+                    : "No place overflows in more than one draw of ten in any month.");
+  }
+
+  private String overflow(Tightest worst) {
+    double chance = chances.chanceOfOverflow().get(worst.place())[worst.month()];
+    return Odds.in(chance, chances.draws());
+  }
+
+  private double hoursOver(int month) {
+    return chances.hours().get(month).p90() - accounts.hours().available(month).orElseThrow();
+  }
+
+  /** The month in which P90 lies highest over the hours there are; empty if none are stated. */
+  private Optional<Integer> busiest() {
+    return chances.chanceOfShortHours().length == 0
+        ? Optional.empty()
+        : IntStream.range(0, horizon.months())
+            .boxed()
+            .reduce((a, b) -> hoursOver(b) > hoursOver(a) ? b : a);
+  }
+
+  private Optional<String> hours() {
+    return busiest()
+        .map(
+            month ->
+                hoursOver(month) > Phrases.NEGLIGIBLE
+                    ? "Hours are tightest in %s: they do not suffice %s, and more than %s are missing in one of ten."
+                        .formatted(
+                            Phrases.month(horizon, month),
+                            Odds.in(chances.chanceOfShortHours()[month], chances.draws()),
+                            Phrases.hours(hoursOver(month)))
+                    : "The hours suffice in nine draws of ten in every month.");
+  }
+
+  private Optional<String> cash() {
+    if (chances.chanceBelowLowest().isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        "Cash falls below the %s allowed in some month %s."
+            .formatted(
+                money(settings.lowestCash().getAsDouble()),
+                Odds.in(chances.chanceBelowLowest().getAsDouble(), chances.draws())));
+  }
+
+  /** The lines for the terminal: of each of the first lots bought, then space and hours. */
+  List<String> headlines() {
+    List<String> lines = new ArrayList<>();
+    chances.gambles().stream().limit(LOTS_NAMED).map(this::headline).forEach(lines::add);
+    List<String> parts = new ArrayList<>();
+    tightest()
+        .ifPresent(
+            worst ->
+                parts.add(
+                    "%s overflows %s (%s)"
+                        .formatted(
+                            worst.place(),
+                            overflow(worst),
+                            Phrases.month(horizon, worst.month()))));
+    busiest()
+        .ifPresent(
+            month ->
+                parts.add(
+                    "hours short %s (%s)"
+                        .formatted(
+                            Odds.briefly(chances.chanceOfShortHours()[month], chances.draws()),
+                            Phrases.month(horizon, month))));
+    if (!parts.isEmpty()) {
+      lines.add("At worst: " + String.join("; ", parts) + ".");
+    }
+    return lines;
+  }
+
+  private String headline(Gamble gamble) {
+    return "%s pays %s; gain %s (P10) to %s (P90)%s."
+        .formatted(
+            Phrases.sentence(gamble.bought().lot().name()),
+            Odds.in(gamble.chancePays(), chances.draws()),
+            money(gamble.gain().p10()),
+            Labels.whole(gamble.gain().p90()),
+            chances.draws() < Chances.FEW ? "; too few draws to tell" : "");
+  }
+
+  /** What the Summary says of each lot bought. */
+  List<String> summary() {
+    return chances.gambles().stream()
+        .map(gamble -> new VerdictWords(context, gamble).sentence())
+        .toList();
+  }
+}

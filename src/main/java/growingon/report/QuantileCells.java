@@ -1,0 +1,62 @@
+package growingon.report;
+
+import growingon.chance.Quantiles;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Quantiles as columns of a table: the plan's line first, then what the draws say. */
+final class QuantileCells {
+  private final String unit;
+  private final Kind kind;
+
+  QuantileCells(String unit, Kind kind) {
+    this.unit = unit;
+    this.kind = kind;
+  }
+
+  /** Columns of a table on a sheet; of the errors only that of the mean. */
+  List<Column> columns() {
+    return List.of(
+        column("plan", "plan's line"),
+        column("mean", "mean"),
+        column("mean_error", "mean ±"),
+        column("p10", "P10"),
+        column("p50", "P50"),
+        column("p90", "P90"));
+  }
+
+  List<Object> cells(double plan, Quantiles drawn) {
+    return List.of(
+        cell(plan),
+        cell(drawn.mean()),
+        cell(drawn.meanError()),
+        cell(drawn.p10()),
+        cell(drawn.p50()),
+        cell(drawn.p90()));
+  }
+
+  /** The columns with the sampling error of every quantile, for figures.json and tables/. */
+  List<Column> columnsWithErrors() {
+    List<Column> columns = new ArrayList<>(columns());
+    columns.add(column("p10_error", "P10 ±"));
+    columns.add(column("p50_error", "P50 ±"));
+    columns.add(column("p90_error", "P90 ±"));
+    return columns;
+  }
+
+  List<Object> cellsWithErrors(double plan, Quantiles drawn) {
+    List<Object> cells = new ArrayList<>(cells(plan, drawn));
+    cells.add(cell(drawn.p10Error()));
+    cells.add(cell(drawn.p50Error()));
+    cells.add(cell(drawn.p90Error()));
+    return cells;
+  }
+
+  private Column column(String key, String heading) {
+    return Column.of(key, heading, unit, kind);
+  }
+
+  private Object cell(double value) {
+    return kind == Kind.PLANTS ? new Plants(value, Math.round(value)) : (Object) value;
+  }
+}

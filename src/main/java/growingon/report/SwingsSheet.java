@@ -1,0 +1,61 @@
+package growingon.report;
+
+import growingon.chance.Gamble;
+import growingon.chance.Gamble.Swing;
+import java.util.List;
+
+/** What each assumption moves, one at a time, for each lot bought within the plan. */
+final class SwingsSheet {
+  static final String NAME = "Swings";
+
+  private SwingsSheet() {}
+
+  /** Empty without draws, without a lot bought, and where nothing is unsure. */
+  static Sheet of(Context context) {
+    List<Gamble> gambles = context.chances().map(each -> each.gambles()).orElse(List.of());
+    if (gambles.stream().allMatch(each -> each.swings().isEmpty())) {
+      return Sheet.of(NAME);
+    }
+    String note =
+        "One assumption at a time is set to its P10 and P90, all others stay as planned; what differs"
+            + " from season to season is set for all seasons at once to the P10 and P90 of its mean.";
+    return new Sheet(
+        NAME,
+        List.of(note, Sentences.WITHOUT_VAT),
+        List.of(table(context, gambles)),
+        ChanceCharts.swings(gambles),
+        false);
+  }
+
+  private static Table table(Context context, List<Gamble> gambles) {
+    String currency = context.inputs().scenario().nursery().settings().currency();
+    Rows rows = new Rows();
+    for (Gamble gamble : gambles) {
+      for (Swing swing : gamble.swings()) {
+        rows.add(
+            gamble.bought().lot().name(),
+            swing.assumption(),
+            swing.low(),
+            swing.high(),
+            swing.gainAtLow(),
+            gamble.bought().presentValue(),
+            swing.gainAtHigh(),
+            swing.width());
+      }
+    }
+    return new Table(
+        "swings",
+        "What each assumption moves",
+        List.of("Gain of the lot, as on Lot verdicts; the widest swing first."),
+        List.of(
+            Rows.lot(),
+            Column.of("assumption", "assumption", "", Kind.TEXT),
+            Column.of("low", "at P10", "", Kind.TEXT),
+            Column.of("high", "at P90", "", Kind.TEXT),
+            Columns.belowNil(Column.of("gain_low", "gain at P10", currency, Kind.MONEY)),
+            Columns.belowNil(Column.of("plan", "plan's line", currency, Kind.MONEY)),
+            Columns.belowNil(Column.of("gain_high", "gain at P90", currency, Kind.MONEY)),
+            Column.of("width", "moves it by", currency, Kind.MONEY)),
+        rows.list());
+  }
+}
