@@ -40,7 +40,7 @@ final class AssumptionsSheet {
         table.build());
   }
 
-  private static boolean isDefault(Assumption assumption) {
+  static boolean isDefault(Assumption assumption) {
     return assumption.source().startsWith(DEFAULT);
   }
 

@@ -49,16 +49,19 @@ public final class PlanReport {
     Context context = new Context(inputs, accounts, bought, chances, List.copyOf(all));
     SeasonFigures figures = new SeasonFigures(accounts);
     List<Chart> charts = Charts.of(context, figures);
+    List<Sheet> sheets = withCharts(sheets(context), charts);
     return new Report(
         inputs.scenario().plan().name(),
         inputs.scenario().nursery().settings().name(),
         inputs.scenario().nursery().settings().currency(),
         inputs.scenario().plan().firstMonth().toString(),
-        withCharts(sheets(context), charts),
+        sheets,
         charts,
         LongTables.of(context),
         Headlines.of(context, figures),
-        context.problems());
+        context.problems(),
+        Answers.of(context, figures, sheets),
+        List.of());
   }
 
   private static List<Sheet> sheets(Context context) {

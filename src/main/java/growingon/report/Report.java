@@ -17,6 +17,8 @@ import java.util.Objects;
  * @param extra tables that go to figures.json and tables/ but on no sheet (long monthly series)
  * @param headlines the dozen lines that the terminal shows
  * @param problems every problem found while reading and projecting
+ * @param answers what a reader wants to know first, each with how it came about; may be empty
+ * @param leftOut what an edition for somebody else leaves out, by kind; empty for a whole report
  */
 public record Report(
     String plan,
@@ -27,7 +29,9 @@ public record Report(
     List<Chart> charts,
     List<Table> extra,
     List<String> headlines,
-    List<Problem> problems) {
+    List<Problem> problems,
+    List<Answer> answers,
+    List<String> leftOut) {
   public Report {
     Objects.requireNonNull(plan);
     Objects.requireNonNull(nursery);
@@ -38,5 +42,37 @@ public record Report(
     extra = List.copyOf(extra);
     headlines = List.copyOf(headlines);
     problems = List.copyOf(problems);
+    answers = List.copyOf(answers);
+    leftOut = List.copyOf(leftOut);
+  }
+
+  /** A whole report without answers. */
+  public Report(
+      String plan,
+      String nursery,
+      String currency,
+      String firstMonth,
+      List<Sheet> sheets,
+      List<Chart> charts,
+      List<Table> extra,
+      List<String> headlines,
+      List<Problem> problems) {
+    this(
+        plan,
+        nursery,
+        currency,
+        firstMonth,
+        sheets,
+        charts,
+        extra,
+        headlines,
+        problems,
+        List.of(),
+        List.of());
+  }
+
+  /** Whether it is an edition for somebody who is not to see everything. */
+  public boolean isEdition() {
+    return !leftOut.isEmpty();
   }
 }

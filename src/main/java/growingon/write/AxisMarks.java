@@ -39,6 +39,13 @@ final class AxisMarks {
     return categories.stream().allMatch(each -> MONTH.matcher(each).matches());
   }
 
+  /** A category as it is read: Mar 2027 for a month. */
+  static String spelt(String category) {
+    return MONTH.matcher(category).matches()
+        ? YearMonth.parse(category).format(MONTH_AND_YEAR)
+        : category;
+  }
+
   private static List<Mark> months(
       List<YearMonth> months, double room, ToDoubleFunction<String> widthOf) {
     double dated = widthOf.applyAsDouble("Mmm 2000") * AIR;

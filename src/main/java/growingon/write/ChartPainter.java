@@ -37,13 +37,19 @@ final class ChartPainter {
     BufferedImage image = new BufferedImage(WIDTH, height, BufferedImage.TYPE_INT_RGB);
     Graphics2D g2 = image.createGraphics();
     try {
-      prepare(g2, height);
-      head(g2, chart);
-      body(g2, chart, new Rectangle2D.Double(0, HEAD, WIDTH, height - HEAD));
+      draw(g2, chart);
     } finally {
       g2.dispose();
     }
     return image;
+  }
+
+  /** Draws a chart from the upper left corner of whatever is drawn on. */
+  static void draw(Graphics2D g2, Chart chart) {
+    int height = height(chart);
+    prepare(g2, height);
+    head(g2, chart);
+    body(g2, chart, new Rectangle2D.Double(0, HEAD, WIDTH, height - HEAD));
   }
 
   /** Height of its picture in pixels. */

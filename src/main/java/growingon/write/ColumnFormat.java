@@ -4,6 +4,7 @@ import growingon.report.Column;
 import growingon.report.Column.Flag;
 import growingon.report.Kind;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.DoubleStream;
 
 /**
@@ -17,6 +18,8 @@ final class ColumnFormat {
   /** Keeps numbers off what stands right of them; an indent of the cell is not drawn everywhere. */
   private static final String MARGIN = "_)";
 
+  private static final String FIGURE_SPACE = "\u2007";
+  private static final String POINT_SPACE = "\u2008";
   private static final double LARGE = 1000;
   private static final double LARGE_SHARE = 0.1;
 
@@ -58,6 +61,25 @@ final class ColumnFormat {
       return shown + ";" + shown;
     }
     return column.flags(value) ? marked(shown) : shown;
+  }
+
+  /** One value as text, padded so that the points of a column set to the right stand in line. */
+  String text(double value) {
+    if (isNought(value) && column.flag() == Flag.ABOVE_ZERO) {
+      return "–";
+    }
+    boolean even = column.kind() == Kind.MONEY_EACH || column.kind() == Kind.SHARE;
+    int own = even ? places : needed(scaled(value), places);
+    double shown = isNought(value) ? 0 : scaled(value);
+    String number = String.format(Locale.ENGLISH, "%,." + own + "f", shown);
+    String padding =
+        (own == 0 && places > 0 ? POINT_SPACE : "") + FIGURE_SPACE.repeat(places - own);
+    return mark(value) + number + padding + (column.kind() == Kind.SHARE ? " %" : "");
+  }
+
+  private String mark(double value) {
+    boolean marked = !isNought(value) && column.flags(value);
+    return !marked ? "" : column.flag() == Flag.ABOVE_ZERO ? "▲ " : "▼ ";
   }
 
   /** Characters that the widest number takes. */

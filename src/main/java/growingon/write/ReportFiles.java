@@ -40,11 +40,22 @@ final class ReportFiles {
     ExecutorService workers = Executors.newFixedThreadPool(THREADS, ReportFiles::daemon);
     try {
       Map<String, Future<byte[]>> drawn = new LinkedHashMap<>();
+      Map<String, Future<String>> onPage = new LinkedHashMap<>();
       for (Chart chart : report.charts()) {
         Path file = charts.resolve(chart.name() + ".png");
         drawn.put(chart.name(), workers.submit(() -> save(file, draw(chart))));
       }
+      for (Chart chart : report.charts()) {
+        Future<byte[]> png = drawn.get(chart.name());
+        onPage.put(chart.name(), workers.submit(() -> onPage(chart, png)));
+      }
       List<Future<byte[]>> texts = texts(report, folder, tables, workers);
+      Path page = folder.resolve("report.html");
+      texts.add(
+          submit(
+              workers,
+              page,
+              () -> PageWriter.bytes(report, chart -> get(onPage.get(chart.name())))));
       byte[] workbook = WorkbookWriter.write(report, name -> get(drawn.get(name)));
       Files.write(folder.resolve("plan.xlsx"), workbook);
       for (Future<byte[]> each : concat(drawn.values(), texts)) {
@@ -131,6 +142,11 @@ final class ReportFiles {
     return PngPicture.encode(ChartPainter.paint(chart));
   }
 
+  /** A chart as the page holds it; queued after the picture, so that it never waits in vain. */
+  private static String onPage(Chart chart, Future<byte[]> png) throws IOException {
+    return SvgPicture.suits(chart) ? SvgPicture.draw(chart) : PageWriter.dataUri(get(png));
+  }
+
   private static byte[] save(Path file, byte[] bytes) throws IOException {
     Files.write(file, bytes);
     return bytes;
@@ -143,7 +159,7 @@ final class ReportFiles {
     return all;
   }
 
-  private static byte[] get(Future<byte[]> future) throws IOException {
+  private static <T> T get(Future<T> future) throws IOException {
     try {
       if (Thread.interrupted()) {
         throw new InterruptedException("before a file was done");

@@ -29,11 +29,12 @@ class ReportFolderTest {
             "plan.xlsx",
             "figures.json",
             "problems.txt",
+            "report.html",
             "charts/bench-space.png",
             "charts/cash.png",
             "tables/cash.csv",
             "tables/monthly.csv");
-    assertThat(files(folder)).hasSize(3 + 6 + 10);
+    assertThat(files(folder)).hasSize(4 + 6 + 10);
     assertThat(names(folder.getParent())).containsExactly("plan");
   }
 

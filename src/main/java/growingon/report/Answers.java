@@ -1,0 +1,139 @@
+package growingon.report;
+
+import growingon.nursery.Assumption;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Set;
+
+/** The questions that a grower, or somebody shown the plan, has first, and how each is answered. */
+final class Answers {
+  private static final int DEFAULTS_NAMED = 6;
+
+  private final Context context;
+  private final SeasonFigures figures;
+  private final List<Table> tables;
+
+  private Answers(Context context, SeasonFigures figures, List<Sheet> sheets) {
+    this.context = context;
+    this.figures = figures;
+    this.tables = sheets.stream().flatMap(sheet -> sheet.tables().stream()).toList();
+  }
+
+  /**
+   * The answers of a whole report.
+   *
+   * @param sheets the report's sheets, whose notes say how figures came about
+   */
+  static List<Answer> of(Context context, SeasonFigures figures, List<Sheet> sheets) {
+    if (context.inputs().scenario().lots().isEmpty()) {
+      return List.of();
+    }
+    Answers answers = new Answers(context, figures, sheets);
+    List<Answer> list = new ArrayList<>();
+    list.add(answers.saleable());
+    list.add(answers.space());
+    list.add(answers.hours());
+    list.add(answers.orders());
+    list.add(answers.earnings());
+    if (!context.bought().isEmpty()) {
+      list.add(answers.bought());
+    }
+    return list;
+  }
+
+  Answer saleable() {
+    return answer(
+        "What can be sold",
+        List.of(new SaleWords(context, figures).saleable()),
+        List.of("saleable", "saleable-by-season", "stock-by-species"),
+        List.of("stock", "species", "routes", "grades"));
+  }
+
+  Answer space() {
+    return answer(
+        "Does it fit",
+        List.of(new SpaceWords(context).summary()),
+        List.of("space-overflow", "bench-space"),
+        List.of("places", "pots"));
+  }
+
+  Answer hours() {
+    return answer(
+        "Are there hours enough",
+        List.of(new HoursWords(context).summary()),
+        List.of("hours", "hours-short"),
+        List.of("hours", "care"));
+  }
+
+  Answer orders() {
+    return answer(
+        "What to order, and by when",
+        List.of(new OrderWords(context, figures).summary()),
+        List.of("orders", "orders-plants", "orders-by-season"),
+        List.of("pots", "mixes", "components", "materials"));
+  }
+
+  Answer earnings() {
+    CashWords cash = new CashWords(context);
+    List<String> sentences = new ArrayList<>();
+    sentences.add(new SaleWords(context, figures).bySeason());
+    sentences.addAll(cash.sheet());
+    sentences.remove(Sentences.WITHOUT_VAT);
+    return answer(
+        "What it earns",
+        sentences,
+        List.of("sales-by-season", "cash-by-season", "cash"),
+        List.of("demand", "qualities", "nursery.json", "settings", "other cash"));
+  }
+
+  Answer bought() {
+    return answer(
+        "Do the bought lots pay",
+        context.bought().stream().map(each -> new BoughtWords(context, each).summary()).toList(),
+        List.of("bought-lots", "bought-lot-limits"),
+        List.of("offers"));
+  }
+
+  private Answer answer(
+      String question, List<String> sentences, List<String> from, List<String> typedIn) {
+    Set<String> how = new LinkedHashSet<>();
+    List<String> found = new ArrayList<>();
+    for (String name : from) {
+      tables.stream()
+          .filter(table -> table.name().equals(name))
+          .forEach(
+              table -> {
+                how.addAll(table.notes());
+                found.add(name);
+              });
+    }
+    typedIn.forEach(table -> how.addAll(assumed(table)));
+    return new Answer(question, sentences, List.copyOf(how), found);
+  }
+
+  /** How many values of an input table were typed, and which are defaults. */
+  private List<String> assumed(String table) {
+    List<Assumption> all =
+        context.inputs().assumptions().stream().filter(each -> each.table().equals(table)).toList();
+    if (all.isEmpty()) {
+      return List.of();
+    }
+    List<String> defaults =
+        all.stream().filter(AssumptionsSheet::isDefault).map(Answers::named).distinct().toList();
+    String typed =
+        "From %s: %s used".formatted(table, Phrases.counted(all.size(), "value", "values"));
+    return List.of(
+        defaults.isEmpty()
+            ? typed + ", all of them typed."
+            : typed
+                + ", the rest defaults: "
+                + Phrases.list(defaults, DEFAULTS_NAMED, "kinds of default")
+                + " (Assumptions has them all).");
+  }
+
+  private static String named(Assumption assumption) {
+    String unit = assumption.unit().isEmpty() ? "" : " " + assumption.unit();
+    return assumption.what() + " " + assumption.value() + unit;
+  }
+}
