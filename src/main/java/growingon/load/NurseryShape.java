@@ -74,7 +74,20 @@ record NurseryShape(
             most = 10)
         Double girthFactor,
     @Key(value = LABOUR_SPREAD, says = "Spread of minutes, %, for chances [10]", least = 0)
-        Double labourSpread) {
+        Double labourSpread,
+    @Key(
+            value = YEAR_END,
+            says =
+                "Last month of the business year, when stock is valued [month before the season]",
+            least = 1,
+            most = 12)
+        Integer yearEnd,
+    @Key(
+            value = SELLING_COST,
+            says = "What selling costs, % of the list price [0]",
+            least = 0,
+            most = 100)
+        Double sellingCost) {
   static final String NAME = "name";
   static final String HEMISPHERE = "hemisphere";
   static final String SEASON_START = "season start month";
@@ -95,4 +108,6 @@ record NurseryShape(
   static final String WINTER_MOVE = "minutes a winter move";
   static final String GIRTH_FACTOR = "girth base factor";
   static final String LABOUR_SPREAD = "labour spread %";
+  static final String YEAR_END = "year end month";
+  static final String SELLING_COST = "selling cost %";
 }

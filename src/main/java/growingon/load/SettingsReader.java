@@ -146,10 +146,12 @@ final class SettingsReader {
     String stated = row.get(NurseryShape.NAME, As.NAME, name);
     double winterGap = row.get(NurseryShape.WINTER_GAP, As.number(Range.FROM_ZERO), 0.0);
     double factor = row.get(NurseryShape.GIRTH_FACTOR, As.number(Range.of(0.1, 10)), 1.25);
+    Month seasonStart =
+        row.get(NurseryShape.SEASON_START, As.CALENDAR_MONTH, north ? Month.OCTOBER : Month.APRIL);
     return new Settings(
         stated.isEmpty() ? name : stated,
         hemisphere,
-        row.get(NurseryShape.SEASON_START, As.CALENDAR_MONTH, north ? Month.OCTOBER : Month.APRIL),
+        seasonStart,
         currency,
         rates(row, currency, findings),
         row.get(NurseryShape.HOURLY_RATE, money),
@@ -165,7 +167,9 @@ final class SettingsReader {
         winterGap,
         row.get(NurseryShape.WINTER_MOVE, As.number(Range.FROM_ZERO), 1.0),
         factor == 0 ? 1.25 : factor,
-        row.get(NurseryShape.LABOUR_SPREAD, As.percent(Range.of(0, 300)), LABOUR_SPREAD));
+        row.get(NurseryShape.LABOUR_SPREAD, As.percent(Range.of(0, 300)), LABOUR_SPREAD),
+        row.get(NurseryShape.YEAR_END, As.CALENDAR_MONTH, seasonStart.minus(1)),
+        row.get(NurseryShape.SELLING_COST, As.share(), 0.0));
   }
 
   private static MonthSpan winter(Row row, boolean north) {

@@ -29,6 +29,8 @@ import java.util.OptionalDouble;
  * @param winterMoveMinutes minutes to move one plant, each way
  * @param girthBaseFactor trunk above the flare over trunk at the girth's height
  * @param labourSpread coefficient of variation of minutes, for chances
+ * @param yearEnd last month of the business year, for which the stock is valued
+ * @param sellingCostShare share of the list price that selling costs
  */
 public record Settings(
     String name,
@@ -49,7 +51,9 @@ public record Settings(
     double winterGapMm,
     double winterMoveMinutes,
     double girthBaseFactor,
-    double labourSpread) {
+    double labourSpread,
+    Month yearEnd,
+    double sellingCostShare) {
   public Settings {
     Check.named(name, "the nursery");
     Objects.requireNonNull(hemisphere);
@@ -71,5 +75,7 @@ public record Settings(
     Check.notNegative(winterMoveMinutes, "minutes of a winter move");
     Check.positive(girthBaseFactor, "girth base factor");
     Check.notNegative(labourSpread, "labour spread");
+    Objects.requireNonNull(yearEnd);
+    Check.share(sellingCostShare, "selling cost");
   }
 }

@@ -2,6 +2,7 @@ package growingon.project;
 
 import growingon.nursery.Horizon;
 import growingon.nursery.MonthSpan;
+import java.time.Month;
 
 /** The months of a horizon as plain numbers, for the loops. */
 final class Calendar {
@@ -12,8 +13,16 @@ final class Calendar {
   private final String[] seasonName;
   private final int[] season;
   private final boolean[] seasonEnd;
+  private final int yearEnd;
 
-  Calendar(Horizon horizon, MonthSpan winter) {
+  /**
+   * The months of a horizon.
+   *
+   * @param winter months spent in winter places
+   * @param yearEnd last month of the business year
+   */
+  Calendar(Horizon horizon, MonthSpan winter, Month yearEnd) {
+    this.yearEnd = yearEnd.getValue() - 1;
     this.first = horizon.firstMonth().getMonthValue() - 1;
     this.monthsMissed =
         Math.floorMod(horizon.firstMonth().getMonthValue() - horizon.seasonStart().getValue(), 12);
@@ -51,6 +60,10 @@ final class Calendar {
 
   int season(int month) {
     return season[month];
+  }
+
+  boolean isYearEnd(int month) {
+    return monthOfYear(month) == yearEnd;
   }
 
   boolean isSeasonEnd(int month) {

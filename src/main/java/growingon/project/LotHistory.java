@@ -32,6 +32,7 @@ public final class LotHistory implements Recorder {
   private final List<Sale> sales = new ArrayList<>();
   private final List<SeasonStock> seasons = new ArrayList<>();
   private final int[][] reached;
+  private final List<YearEnd> yearEnds = new ArrayList<>();
   private double[][] seasonEnd;
   private double diedBefore;
   private double keptAtEnd;
@@ -115,6 +116,10 @@ public final class LotHistory implements Recorder {
   /** Adds to the season's end what could be sold then, and the mean trunk. */
   void seasonSeen(int season, double[][] ready, double meanTrunkMm) {
     seasons.add(new SeasonStock(season, seasonEnd, ready, meanTrunkMm));
+  }
+
+  void yearEnded(YearEnd stock) {
+    yearEnds.add(stock);
   }
 
   void graded(int month, int grade, double share) {
@@ -218,6 +223,11 @@ public final class LotHistory implements Recorder {
   /** Sales in order of time. */
   public List<Sale> sales() {
     return Collections.unmodifiableList(sales);
+  }
+
+  /** How it stands at the end of each business year in which it is there. */
+  public List<YearEnd> yearEnds() {
+    return Collections.unmodifiableList(yearEnds);
   }
 
   /** How it stands at the end of each season in which it is there. */

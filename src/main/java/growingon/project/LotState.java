@@ -574,6 +574,9 @@ final class LotState {
       history.graded(month, grade, plants.shareGraded(grade, trainingMonths(month)));
     }
     history.monthEnded(month, plants.count(), plants.keptLiving());
+    if (calendar.isYearEnd(month)) {
+      history.yearEnded(new YearEnd(month, plants.standing(trainingMonths(month))));
+    }
     if (calendar.isSeasonEnd(month)) {
       history.seasonSeen(calendar.season(month), readyNow(month), plants.meanTrunk());
     }

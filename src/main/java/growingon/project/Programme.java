@@ -26,7 +26,11 @@ public final class Programme {
   private Programme(Scenario scenario) {
     this.scenario = scenario;
     this.horizon = scenario.horizon();
-    this.calendar = new Calendar(horizon, scenario.nursery().settings().winter());
+    this.calendar =
+        new Calendar(
+            horizon,
+            scenario.nursery().settings().winter(),
+            scenario.nursery().settings().yearEnd());
     this.care = new CareRates(scenario.nursery().care());
     this.apartPlace =
         scenario.nursery().places().values().stream()

@@ -84,6 +84,7 @@ public final class PlanReport {
         MaterialsSheet.of(context),
         WeightsSheet.of(context),
         LotAccountsSheet.of(context),
+        StockValueSheet.of(context),
         CountSheet.of(context),
         AssumptionsSheet.of(context),
         NotesSheet.of(context));

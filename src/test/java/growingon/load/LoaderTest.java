@@ -269,7 +269,9 @@ class LoaderTest {
                 0,
                 1,
                 1.25,
-                0.1));
+                0.1,
+                Month.SEPTEMBER,
+                0));
   }
 
   @Test

@@ -454,6 +454,8 @@ public final class Nurseries {
             winterGap,
             winterMinutes,
             1.25,
+            0,
+            seasonStart.minus(1),
             0);
     return new Nursery(
         settings,
