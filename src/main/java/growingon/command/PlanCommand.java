@@ -9,6 +9,8 @@ import growingon.problem.Loaded;
 import growingon.problem.Problem;
 import growingon.problem.Severity;
 import growingon.project.Projector;
+import growingon.report.Audience;
+import growingon.report.Edition;
 import growingon.report.PlanReport;
 import growingon.report.Report;
 import growingon.write.ReportFolder;
@@ -19,6 +21,7 @@ import java.time.Clock;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -59,13 +62,43 @@ final class PlanCommand implements Callable<Integer> {
       description = "Seed of the draws (else as the plan says).")
   private Long seed;
 
+  @Option(
+      names = "--for",
+      paramLabel = "WHO",
+      description =
+          "An edition for a partner, bank or customer, in reports/<plan name>-for-<who>, without"
+              + " what they are not to see.")
+  private Audience audience;
+
+  @Option(
+      names = "--with-costs",
+      description = "Show a partner suppliers, what plants cost, and offers not taken.")
+  private boolean withCosts;
+
+  @Option(names = "--with-prices", description = "Show a customer list prices.")
+  private boolean withPrices;
+
   @Override
   public Integer call() throws IOException {
+    checkEdition();
     Outcome outcome;
     try (Progress progress = Progress.on(spec.commandLine().getErr())) {
       outcome = run(progress);
     }
     return outcome.report().isPresent() ? tell(outcome) : refuse(outcome.problems());
+  }
+
+  private void checkEdition() {
+    if (withCosts && audience != Audience.PARTNER) {
+      throw wrong("--with-costs goes with --for partner only");
+    }
+    if (withPrices && audience != Audience.CUSTOMER) {
+      throw wrong("--with-prices goes with --for customer only");
+    }
+  }
+
+  private CommandLine.ParameterException wrong(String sentence) {
+    return new CommandLine.ParameterException(spec.commandLine(), sentence);
   }
 
   /** What became of a run: a report and its folder, or only problems. */
@@ -79,6 +112,9 @@ final class PlanCommand implements Callable<Integer> {
       return new Outcome(Optional.empty(), what, loaded.problems());
     }
     Inputs inputs = asked(loaded.value().get());
+    if (audience != null) {
+      return edition(inputs, loaded.problems(), progress);
+    }
     progress.phase("Projecting " + inputs.scenario().lots().size() + " lots");
     Accounts accounts = Accounts.of(Projector.project(inputs.scenario()));
     progress.phase("Weighing the lots bought");
@@ -89,6 +125,23 @@ final class PlanCommand implements Callable<Integer> {
     progress.phase("Writing " + folder);
     ReportFolder.write(report, folder, force);
     return new Outcome(Optional.of(report), folder, report.problems());
+  }
+
+  /** Projects what the edition's reader may see, and describes that. */
+  private Outcome edition(Inputs whole, List<Problem> problems, Progress progress)
+      throws IOException {
+    Edition edition = new Edition(audience, withCosts, withPrices);
+    Inputs seen = edition.seen(whole);
+    progress.phase("Projecting " + seen.scenario().lots().size() + " lots");
+    Accounts accounts = Accounts.of(Projector.project(seen.scenario()));
+    List<BoughtLot> bought = audience == Audience.PARTNER ? BoughtLot.weigh(accounts) : List.of();
+    Path usual = folder(whole);
+    Path folder =
+        out != null ? out : usual.resolveSibling(usual.getFileName() + edition.folderEnding());
+    progress.phase("Writing " + folder);
+    Report report = edition.report(seen, accounts, bought);
+    ReportFolder.write(report, folder, force);
+    return new Outcome(Optional.of(report), folder, problems);
   }
 
   private static Optional<Chances> draw(
@@ -119,8 +172,11 @@ final class PlanCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     outcome.report().get().headlines().forEach(out::println);
     out.println(
-        "Report: %s (%s: problems.txt)"
-            .formatted(outcome.folder(), Reading.count(outcome.problems())));
+        audience == null
+            ? "Report: %s (%s: problems.txt)"
+                .formatted(outcome.folder(), Reading.count(outcome.problems()))
+            : "Edition: %s (%s while reading; they are not in it)"
+                .formatted(outcome.folder(), Reading.count(outcome.problems())));
     return ExitCode.DONE;
   }
 

@@ -87,6 +87,33 @@ public record Lot(
     return with(name, quantity, kept, quality, newPurchase);
   }
 
+  /**
+   * The same lot under another name and with other papers, for those who are not to see its own.
+   */
+  public Lot as(String newName, Papers newPapers) {
+    return new Lot(
+        newName,
+        species,
+        form,
+        quantity,
+        arrived,
+        counted,
+        trunks,
+        quality,
+        potting,
+        standing,
+        route,
+        lastStep,
+        trainingSince,
+        hold,
+        kept,
+        notBefore,
+        apartMonths,
+        unitCost,
+        purchase,
+        newPapers);
+  }
+
   private Lot with(
       String newName,
       int newQuantity,

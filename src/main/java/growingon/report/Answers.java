@@ -14,7 +14,7 @@ final class Answers {
   private final SeasonFigures figures;
   private final List<Table> tables;
 
-  private Answers(Context context, SeasonFigures figures, List<Sheet> sheets) {
+  Answers(Context context, SeasonFigures figures, List<Sheet> sheets) {
     this.context = context;
     this.figures = figures;
     this.tables = sheets.stream().flatMap(sheet -> sheet.tables().stream()).toList();
@@ -93,6 +93,15 @@ final class Answers {
         context.bought().stream().map(each -> new BoughtWords(context, each).summary()).toList(),
         List.of("bought-lots", "bought-lot-limits"),
         List.of("offers"));
+  }
+
+  /** The same for eyes that are not to see what a plant costs. */
+  Answer boughtWithoutCosts() {
+    return answer(
+        "Do the bought lots pay",
+        context.bought().stream().map(each -> new BoughtWords(context, each).gain()).toList(),
+        List.of("bought-lots"),
+        List.of());
   }
 
   private Answer answer(

@@ -59,6 +59,22 @@ final class BoughtWords {
             moneyBack());
   }
 
+  /** Whether it pays, without what it costs. */
+  String gain() {
+    Lot lot = bought.lot();
+    double value = bought.presentValue();
+    return "%s (%s %s) %s: with it the nursery has %s %s than without it%s; %s."
+        .formatted(
+            Phrases.sentence(lot.name()),
+            Labels.whole(lot.quantity()),
+            lot.species(),
+            pays() ? "pays" : "does not pay",
+            money(Math.abs(value)),
+            pays() ? "more" : "less",
+            today(),
+            moneyBack());
+  }
+
   private String moneyBack() {
     return bought.payback().isPresent()
         ? "the money is back in " + Phrases.month(horizon, bought.payback().getAsInt())

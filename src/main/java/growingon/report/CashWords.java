@@ -50,6 +50,11 @@ final class CashWords {
         : ", below the %s allowed %s".formatted(money(limit), Shortage.when(below, horizon));
   }
 
+  /** Cash and the value of the plan, without anything of the lots. */
+  List<String> cashAndValue() {
+    return List.of(summary(), value(), Sentences.WITHOUT_VAT);
+  }
+
   /** What stands at the top of the Cash sheet. */
   List<String> sheet() {
     List<String> sentences = new ArrayList<>();

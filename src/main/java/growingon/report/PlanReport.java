@@ -91,7 +91,7 @@ public final class PlanReport {
   }
 
   /** Adds to each sheet those of its charts that have something to show. */
-  private static List<Sheet> withCharts(List<Sheet> sheets, List<Chart> charts) {
+  static List<Sheet> withCharts(List<Sheet> sheets, List<Chart> charts) {
     Set<String> drawn = charts.stream().map(Chart::name).collect(Collectors.toSet());
     List<Sheet> list = new ArrayList<>();
     for (Sheet sheet : sheets) {

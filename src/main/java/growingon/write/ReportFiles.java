@@ -125,7 +125,9 @@ final class ReportFiles {
       Report report, Path folder, Path tables, ExecutorService workers) {
     List<Future<byte[]>> texts = new ArrayList<>();
     texts.add(submit(workers, folder.resolve("figures.json"), () -> FiguresJson.bytes(report)));
-    texts.add(submit(workers, folder.resolve("problems.txt"), () -> ProblemsText.bytes(report)));
+    if (!report.isEdition()) {
+      texts.add(submit(workers, folder.resolve("problems.txt"), () -> ProblemsText.bytes(report)));
+    }
     for (Table table : tables(report)) {
       Path file = tables.resolve(table.name() + ".csv");
       texts.add(submit(workers, file, () -> CsvTables.bytes(table)));

@@ -105,11 +105,11 @@ final class SheetWriter {
 
   private void head(Report report) {
     text(Part.TITLE, sheet.name(), 24);
-    String amounts = "amounts in " + report.currency();
-    text(
-        Part.SUBTITLE,
-        String.join(" · ", report.nursery(), "plan: " + report.plan(), amounts),
-        ROW);
+    List<String> about = new ArrayList<>(List.of(report.nursery(), "plan: " + report.plan()));
+    if (!report.currency().isEmpty()) {
+      about.add("amounts in " + report.currency());
+    }
+    text(Part.SUBTITLE, String.join(" · ", about), ROW);
     space(6);
     sheet.sentences().forEach(each -> wrapped(Part.SENTENCE, each, 14.5, 4));
     if (!sheet.sentences().isEmpty()) {
