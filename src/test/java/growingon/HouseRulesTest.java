@@ -43,7 +43,11 @@ class HouseRulesTest {
               "report",
               List.of("nursery", "project", "money", "chance"),
               "a report describes results and knows no file format"),
-          new Room("write", List.of("report"), "writing formats a report and reckons nothing"));
+          new Room("write", List.of("report"), "writing formats a report and reckons nothing"),
+          new Room(
+              "start",
+              List.of("nursery", "load", "report"),
+              "a folder to type over has the headings that are read, and is described, not written"));
 
   @TestFactory
   Stream<DynamicTest> package_usesOnlyItsNeighbours() {

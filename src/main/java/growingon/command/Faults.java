@@ -1,6 +1,7 @@
 package growingon.command;
 
 import growingon.write.NotAReportFolder;
+import growingon.write.NotAnEmptyFolder;
 import java.io.IOException;
 import java.io.PrintWriter;
 import picocli.CommandLine;
@@ -14,13 +15,13 @@ final class Faults implements CommandLine.IExecutionExceptionHandler {
     if (showsStacktrace(line)) {
       fault.printStackTrace(err);
     }
-    if (fault instanceof NotAReportFolder) {
+    if (fault instanceof NotAReportFolder || fault instanceof NotAnEmptyFolder) {
       err.println(fault.getMessage());
       return ExitCode.WRONG_USAGE;
     }
     if (fault instanceof IOException) {
-      err.println("The report could not be written: " + reason(fault));
-      err.println("An earlier report, if there was one, is as it was.");
+      err.println("The files could not be written: " + reason(fault));
+      err.println("What was there before is as it was.");
       return ExitCode.OUR_FAULT;
     }
     err.println("This is a fault of the program, not of your files: " + reason(fault));

@@ -24,6 +24,8 @@ import picocli.CommandLine.Spec;
     subcommands = {
       PlanCommand.class,
       CheckCommand.class,
+      CompareCommand.class,
+      StartCommand.class,
       CommandLine.HelpCommand.class,
       AutoComplete.GenerateCompletion.class
     })

@@ -12,6 +12,7 @@ import growingon.project.Projector;
 import growingon.report.Audience;
 import growingon.report.Edition;
 import growingon.report.PlanReport;
+import growingon.report.QuickAnswer;
 import growingon.report.Report;
 import growingon.write.ReportFolder;
 import java.io.IOException;
@@ -120,7 +121,8 @@ final class PlanCommand implements Callable<Integer> {
     progress.phase("Weighing the lots bought");
     List<BoughtLot> bought = BoughtLot.weigh(accounts);
     Optional<Chances> chances = draw(accounts, bought, progress);
-    Report report = PlanReport.of(inputs, loaded.problems(), accounts, bought, chances);
+    Report whole = PlanReport.of(inputs, loaded.problems(), accounts, bought, chances);
+    Report report = answered(whole, inputs, accounts, bought);
     Path folder = folder(inputs);
     progress.phase("Writing " + folder);
     ReportFolder.write(report, folder, force);
@@ -166,6 +168,14 @@ final class PlanCommand implements Callable<Integer> {
     plan = draws == null ? plan : plan.withDraws(draws);
     plan = seed == null ? plan : plan.withSeed(seed);
     return read.withPlan(plan);
+  }
+
+  /** The same with the answer in front, where a quick sheet asked. */
+  private static Report answered(
+      Report report, Inputs inputs, Accounts accounts, List<BoughtLot> bought) {
+    return inputs.quick().isPresent()
+        ? QuickAnswer.of(report, inputs, accounts, bought.get(0))
+        : report;
   }
 
   private int tell(Outcome outcome) {

@@ -2,6 +2,7 @@ package growingon.load;
 
 import growingon.nursery.Assumption;
 import growingon.problem.Problem;
+import growingon.problem.Where;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -19,6 +20,19 @@ final class Findings {
 
   void add(Assumption assumption) {
     assumptions.add(assumption);
+  }
+
+  /** Of the problems found so far those of one sheet, or of no sheet in particular. */
+  Findings about(Where sheet) {
+    Findings some = new Findings();
+    problems.stream()
+        .filter(each -> each.where().sheet().isEmpty() || isIn(each.where(), sheet))
+        .forEach(some::add);
+    return some;
+  }
+
+  private static boolean isIn(Where place, Where sheet) {
+    return place.file().equals(sheet.file()) && place.sheet().equals(sheet.sheet());
   }
 
   List<Problem> problems() {

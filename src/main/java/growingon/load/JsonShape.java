@@ -7,6 +7,7 @@ import growingon.problem.Where;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,16 @@ final class JsonShape {
       keys.put(keyOf(shape, component).value(), component.getGenericType());
     }
     return keys;
+  }
+
+  /** What a key of a shape is, with its unit and default. */
+  static String says(Class<?> shape, String key) {
+    return Arrays.stream(shape.getRecordComponents())
+        .map(component -> keyOf(shape, component))
+        .filter(each -> each.value().equals(key))
+        .map(Key::says)
+        .findFirst()
+        .orElseThrow();
   }
 
   private static Key keyOf(Class<?> shape, RecordComponent component) {

@@ -44,10 +44,7 @@ public final class Loader {
       return nothing(findings);
     }
     if (Files.isDirectory(what)) {
-      Path plan = what.resolve(NurseryFiles.PLAN_JSON);
-      return Files.isRegularFile(plan)
-          ? plan(plan, options, findings)
-          : nursery(what, options, findings);
+      return folder(what, options, findings);
     }
     return switch (NurseryFiles.extensionOf(name)) {
       case "json" -> planFile(what, name, options, findings);
@@ -57,6 +54,22 @@ public final class Loader {
         yield nothing(findings);
       }
     };
+  }
+
+  /**
+   * A folder: its quick sheet if that is filled in, else its plan, else the offers marked. Looked
+   * at with findings of their own, because a plan may name another nursery.
+   */
+  private static Reading folder(Path what, LoadOptions options, Findings findings) {
+    Path plan = what.resolve(NurseryFiles.PLAN_JSON);
+    if (Files.isRegularFile(plan) && !asksQuickly(what)) {
+      return plan(plan, options, findings);
+    }
+    return nursery(what, options, findings);
+  }
+
+  private static boolean asksQuickly(Path folder) {
+    return QuickSheet.isAsked(NurseryFiles.read(folder, new Findings()).tables());
   }
 
   private static Reading nothing(Findings findings) {
@@ -91,6 +104,9 @@ public final class Loader {
 
   private static Reading nursery(Path nursery, LoadOptions options, Findings findings) {
     NurseryFiles files = NurseryFiles.read(nursery, findings);
+    if (QuickSheet.isAsked(files.tables())) {
+      return QuickSheet.read(files, findings);
+    }
     PlanReader plan = PlanReader.none(findings);
     plan.readHorizon(options.thisMonth());
     return new NurseryReader(files, plan, findings).read(files.name(), Optional.empty());

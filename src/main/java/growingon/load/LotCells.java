@@ -41,7 +41,7 @@ final class LotCells {
   static final Range APART_MONTHS = Range.of(0, 60);
 
   /** Months after arrival in which plants lifted from the ground are not sold. */
-  private static final int SETTLING_MONTHS = 6;
+  static final int SETTLING_MONTHS = 6;
 
   /** Spread of trunks, percent of their mean. */
   static final Range SPREADS = Range.of(0, 200);

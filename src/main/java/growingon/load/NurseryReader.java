@@ -67,7 +67,7 @@ final class NurseryReader {
     Defined<Lot> stock = StockTable.read(table(StockTable.FORMAT), base.known, checks);
     Defined<Offer> offers =
         OffersTable.read(
-            table(OffersTable.FORMAT), base.known, checks, stock.names(), planReader.isStated());
+            table(OffersTable.FORMAT), base.known, checks, stock.names(), planReader.statesTakes());
     Plan plan = planReader.read(planName, horizon, offers, findings);
     StockChecks.check(stock, table(StockTable.FORMAT), findings);
     List<DaybookLine> daybook =
@@ -178,6 +178,7 @@ final class NurseryReader {
         findings.assumptions(),
         stock.values().size(),
         reportFolder,
-        daybook);
+        daybook,
+        Optional.empty());
   }
 }

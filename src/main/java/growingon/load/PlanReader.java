@@ -91,8 +91,8 @@ final class PlanReader {
   }
 
   /** Whether the plan says which offers are taken; if not, the offers table does. */
-  boolean isStated() {
-    return stated;
+  boolean statesTakes() {
+    return stated && row.has(PlanShape.TAKE);
   }
 
   /**
@@ -103,7 +103,7 @@ final class PlanReader {
    * @param offers every offer that is fine, and the names of all
    */
   Plan read(String name, Horizon horizon, Defined<Offer> offers, Findings findings) {
-    Map<String, Integer> take = stated ? take(horizon, offers, findings) : marked(offers);
+    Map<String, Integer> take = statesTakes() ? take(horizon, offers, findings) : marked(offers);
     int usualDraws =
         take.keySet().stream().anyMatch(each -> isUnsure(offers, each)) ? USUAL_DRAWS : 0;
     return new Plan(

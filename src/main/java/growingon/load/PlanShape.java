@@ -20,7 +20,11 @@ record PlanShape(
     @Key(value = FIRST_MONTH, says = "First month of the plan, as 2026-11 [this month]")
         String firstMonth,
     @Key(value = SEASONS, says = "Number of seasons [5]", least = 1, most = 40) Integer seasons,
-    @Key(value = TAKE, says = "Offers taken and the number of plants of each [none]", least = 0)
+    @Key(
+            value = TAKE,
+            says =
+                "Offers taken and the number of plants of each [those marked take in the offers table]",
+            least = 0)
         Map<String, Integer> take,
     @Key(value = SLICES, says = "Representative plants a lot [64]", least = 16, most = 4096)
         Integer slices,

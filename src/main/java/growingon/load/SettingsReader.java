@@ -101,7 +101,8 @@ final class SettingsReader {
     }
   }
 
-  private static List<String> keys() {
+  /** Every setting but the exchange rates. */
+  static List<String> keys() {
     List<String> keys = new ArrayList<>(JsonShape.keys(NurseryShape.class).keySet());
     keys.remove("$schema");
     keys.remove(NurseryShape.EXCHANGE_RATES);
@@ -118,7 +119,7 @@ final class SettingsReader {
     return currency.isEmpty() ? Currency.UNKNOWN : currency;
   }
 
-  private static As<String> code() {
+  static As<String> code() {
     return new As<>("", (cell, spot) -> codeOf(cell), text -> text, heading -> "");
   }
 

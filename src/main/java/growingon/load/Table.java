@@ -40,6 +40,11 @@ final class Table {
     return rows;
   }
 
+  /** Whether it is a table of the format. */
+  boolean isOf(TableFormat other) {
+    return format.equals(other);
+  }
+
   /** Whether its headings are such that its rows could be read. */
   boolean isReadable() {
     return readable;

@@ -7,10 +7,14 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Supplier;
 
 /** The tables found so far, by name. */
 final class Tables {
+  /** Sheets that are there for whoever types. */
+  private static final Set<String> NOT_READ_HERE = Set.of("lists", "read me");
+
   private static final List<TableFormat> FORMATS =
       List.of(
           StockTable.FORMAT,
@@ -29,7 +33,8 @@ final class Tables {
           HoursTable.FORMAT,
           OtherCashTable.FORMAT,
           DaybookTable.FORMAT,
-          SettingsReader.FORMAT);
+          SettingsReader.FORMAT,
+          QuickSheet.FORMAT);
 
   private final Map<String, Table> tables = new LinkedHashMap<>();
   private final Findings findings;
@@ -42,8 +47,9 @@ final class Tables {
     return Optional.ofNullable(tables.get(format.name()));
   }
 
+  /** Every table but the quick sheet, which stands for itself. */
   List<Table> all() {
-    return List.copyOf(tables.values());
+    return tables.values().stream().filter(each -> !each.isOf(QuickSheet.FORMAT)).toList();
   }
 
   /** Adds the table of a CSV file, if its name is that of a table. */
@@ -84,14 +90,25 @@ final class Tables {
     tables.put(format.name(), table.get());
   }
 
+  /** Every table that is read here, the quick sheet among them. */
+  static List<TableFormat> formats() {
+    return FORMATS;
+  }
+
   private static Optional<TableFormat> format(String name) {
     String key = Texts.headingKey(name);
     return FORMATS.stream().filter(format -> format.name().equals(key)).findFirst();
   }
 
+  static boolean isNotReadHere(String name) {
+    return NOT_READ_HERE.contains(Texts.headingKey(name));
+  }
+
   /** A sheet or file that is no table, perhaps because of a slip in its name. */
   private void remarkUnread(Where where, String name) {
-    List<String> names = FORMATS.stream().map(TableFormat::name).toList();
-    findings.add(Advice.noTable(where, name, Nearest.to(name, names)));
+    if (!isNotReadHere(name)) {
+      List<String> names = FORMATS.stream().map(TableFormat::name).toList();
+      findings.add(Advice.noTable(where, name, Nearest.to(name, names)));
+    }
   }
 }

@@ -108,12 +108,19 @@ final class Workbook {
       for (WorkbookParts.SheetPart sheet : parts.sheets()) {
         Where sheetWhere = new Where(where.file(), sheet.name(), 0, "");
         if (sheet.hidden()) {
-          findings.add(Advice.hiddenSheet(sheetWhere));
+          remarkHidden(sheetWhere, findings);
         } else {
           grids.add(grid(reader, sheet, sheetWhere, values));
         }
       }
       return grids;
+    }
+  }
+
+  /** A sheet that would not be read anyway may be hidden. */
+  private static void remarkHidden(Where sheet, Findings findings) {
+    if (!Tables.isNotReadHere(sheet.sheet())) {
+      findings.add(Advice.hiddenSheet(sheet));
     }
   }
 

@@ -14,6 +14,7 @@ import java.util.Optional;
  * @param stockRows rows of the stock list that were read
  * @param reportFolder the folder that the plan's file names for its report, if it names one
  * @param daybook what happened, by date; lines of one day in the order of the table
+ * @param quick the question of the quick sheet, if that is what is planned
  */
 public record Inputs(
     Scenario scenario,
@@ -21,23 +22,25 @@ public record Inputs(
     List<Assumption> assumptions,
     int stockRows,
     Optional<Path> reportFolder,
-    List<DaybookLine> daybook) {
+    List<DaybookLine> daybook,
+    Optional<Quick> quick) {
   public Inputs {
     Objects.requireNonNull(scenario);
     offers = List.copyOf(offers);
     assumptions = List.copyOf(assumptions);
     Objects.requireNonNull(reportFolder);
     daybook = List.copyOf(daybook);
+    Objects.requireNonNull(quick);
   }
 
-  /** Inputs of a nursery that keeps no daybook. */
+  /** Inputs of a nursery's tables. */
   public Inputs(
       Scenario scenario,
       List<Offer> offers,
       List<Assumption> assumptions,
       int stockRows,
       Optional<Path> reportFolder) {
-    this(scenario, offers, assumptions, stockRows, reportFolder, List.of());
+    this(scenario, offers, assumptions, stockRows, reportFolder, List.of(), Optional.empty());
   }
 
   /** Inputs of a plan that names no folder for its report. */
@@ -49,6 +52,6 @@ public record Inputs(
   /** The same inputs with another plan. */
   public Inputs withPlan(Plan plan) {
     Scenario changed = new Scenario(scenario.nursery(), plan, scenario.lots());
-    return new Inputs(changed, offers, assumptions, stockRows, reportFolder, daybook);
+    return new Inputs(changed, offers, assumptions, stockRows, reportFolder, daybook, quick);
   }
 }

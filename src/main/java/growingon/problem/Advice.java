@@ -246,6 +246,35 @@ public final class Advice {
         "");
   }
 
+  public static Problem trunkOrGirth(Where where, String found) {
+    return error(
+        where,
+        Reason.WRONG_VALUE,
+        "this is neither a trunk in mm nor a girth in cm",
+        found,
+        "write 35 for a trunk of 35 mm, or 12-14 cm for a girth");
+  }
+
+  public static Problem firstsAndSeconds(Where where, String found) {
+    return error(
+        where,
+        Reason.WRONG_VALUE,
+        "firsts and seconds in ten are two numbers that make at most ten",
+        found,
+        "write them as 6 and 2, or one number if you cannot tell them apart");
+  }
+
+  public static Problem unknownQuickLine(Where where, String found, Optional<String> nearest) {
+    return error(
+        where,
+        Reason.UNKNOWN_NAME,
+        "the quick sheet has no such line",
+        found,
+        nearest
+            .map(near -> "the nearest line is " + near)
+            .orElse("start a new folder to see its lines"));
+  }
+
   public static Problem noDemand() {
     return warning(
         Where.NOWHERE,

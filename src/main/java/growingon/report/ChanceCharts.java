@@ -142,13 +142,16 @@ final class ChanceCharts {
             new Series("at P10", Role.LOW, low, "", Colours.LOSS),
             new Series("at P90", Role.HIGH, high, "", Colours.CASH),
             new Series(
-                "plan's line", Role.LINE, Collections.nCopies(rows.size(), plan), "", Colours.KEPT)));
+                "plan's line",
+                Role.LINE,
+                Collections.nCopies(rows.size(), plan),
+                "",
+                Colours.KEPT)));
   }
 
   private static String row(Swing swing, Gamble gamble) {
     if (VerdictWords.isWholeFailure(swing)) {
-      return "%s (chance %s)"
-          .formatted(swing.assumption(), Phrases.percent(gamble.chanceFails()));
+      return "%s (chance %s)".formatted(swing.assumption(), Phrases.percent(gamble.chanceFails()));
     }
     String assumption = swing.assumption().replace(", mean of the seasons", "");
     return "%s (%s, %s)".formatted(assumption, swing.low(), swing.high());

@@ -7,7 +7,6 @@ import growingon.money.Accounts;
 import growingon.nursery.Horizon;
 import growingon.nursery.Settings;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;

@@ -32,8 +32,7 @@ final class ChancesSheet {
     this.horizon = accounts.projection().horizon();
     this.figures = new SeasonFigures(accounts);
     this.money =
-        new QuantileCells(
-            context.inputs().scenario().nursery().settings().currency(), Kind.MONEY);
+        new QuantileCells(context.inputs().scenario().nursery().settings().currency(), Kind.MONEY);
   }
 
   /** Empty without draws, and without lots to draw. */
@@ -107,8 +106,7 @@ final class ChancesSheet {
         .lotResults()
         .forEach(
             (lot, drawn) ->
-                rows.add(
-                    row(List.of(lot), money.cells(accounts.lot(lot).result(), drawn))));
+                rows.add(row(List.of(lot), money.cells(accounts.lot(lot).result(), drawn))));
     return new Table(
         "chance-lots",
         "The result of each lot",
@@ -184,7 +182,11 @@ final class ChancesSheet {
         if (chances.space().get(place).get(month).mean() > 0) {
           rows.add(
               row(
-                  List.of(horizon.seasonLabel(season), place, horizon.month(month), there(place, month)),
+                  List.of(
+                      horizon.seasonLabel(season),
+                      place,
+                      horizon.month(month),
+                      there(place, month)),
                   squareMetres.cells(needed(place, month), chances.space().get(place).get(month)),
                   chances.chanceOfOverflow().get(place)[month]));
         }
@@ -222,7 +224,13 @@ final class ChancesSheet {
   }
 
   private double there(String place, int month) {
-    return context.inputs().scenario().nursery().places().get(place).capacityM2(horizon.month(month));
+    return context
+        .inputs()
+        .scenario()
+        .nursery()
+        .places()
+        .get(place)
+        .capacityM2(horizon.month(month));
   }
 
   private double needed(String place, int month) {
@@ -249,8 +257,7 @@ final class ChancesSheet {
     List<Column> columns = new ArrayList<>(columns(List.of(Rows.month()), hours.columns()));
     if (stated) {
       columns.add(1, Column.of("available", "available", "hours", Kind.HOURS));
-      columns.add(
-          Column.of("chance_short", "chance that they do not suffice", "", Kind.SHARE));
+      columns.add(Column.of("chance_short", "chance that they do not suffice", "", Kind.SHARE));
     }
     return new Table(
         "chance-hours",

@@ -103,8 +103,7 @@ final class Charts {
   private Optional<Chart> sales() {
     List<Series> series = byGrade(figures::money);
     if (!series.isEmpty()) {
-      chances.ifPresent(
-          drawn -> series.addAll(ChanceCharts.band(drawn.sales(), "", Colours.KEPT)));
+      chances.ifPresent(drawn -> series.addAll(ChanceCharts.band(drawn.sales(), "", Colours.KEPT)));
     }
     return chart(
         SALES,
@@ -117,9 +116,7 @@ final class Charts {
   }
 
   private String inDraws(String mark) {
-    return chances.isEmpty()
-        ? ""
-        : " Eight draws of ten lie within the %s.".formatted(mark);
+    return chances.isEmpty() ? "" : " Eight draws of ten lie within the %s.".formatted(mark);
   }
 
   /** A value by grade and season. */
@@ -200,8 +197,7 @@ final class Charts {
           .filter(drawn -> drawn.space().containsKey(place))
           .ifPresent(
               drawn ->
-                  series.addAll(
-                      ChanceCharts.band(drawn.space().get(place), group, Colours.EDGE)));
+                  series.addAll(ChanceCharts.band(drawn.space().get(place), group, Colours.EDGE)));
       series.add(new Series("there", Role.LIMIT, there, group, Colours.KEPT));
     }
     return chart(

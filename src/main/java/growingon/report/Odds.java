@@ -38,8 +38,6 @@ final class Odds {
       return Long.toString(Math.round(chance * draws));
     }
     long whole = Math.round(chance * HUNDRED);
-    return whole == 0
-        ? "fewer than 1"
-        : whole == HUNDRED ? "more than 99" : Long.toString(whole);
+    return whole == 0 ? "fewer than 1" : whole == HUNDRED ? "more than 99" : Long.toString(whole);
   }
 }

@@ -185,7 +185,8 @@ final class VerdictWords {
     if (share.isPresent()) {
       return turning(times100(share), pays, "%s firsts in 100");
     }
-    return Optional.of(pays ? "even without firsts it pays" : "even with firsts only it does not pay");
+    return Optional.of(
+        pays ? "even without firsts it pays" : "even with firsts only it does not pay");
   }
 
   private static Optional<String> turning(OptionalDouble value, boolean pays, String what) {
@@ -193,7 +194,8 @@ final class VerdictWords {
       return Optional.empty();
     }
     String at = what.formatted(Labels.whole(value.getAsDouble()));
-    return Optional.of(pays ? "below " + at + " it does not pay" : "it would pay from " + at + " on");
+    return Optional.of(
+        pays ? "below " + at + " it does not pay" : "it would pay from " + at + " on");
   }
 
   private String values(Swing swing) {
@@ -230,8 +232,7 @@ final class VerdictWords {
     double error = 2 * gamble.gain().meanError();
     if (draws < Chances.FEW) {
       return Optional.of(
-          "%s too few to tell."
-              .formatted(Phrases.counted(draws, "draw is", "draws are")));
+          "%s too few to tell.".formatted(Phrases.counted(draws, "draw is", "draws are")));
     }
     return Math.abs(gamble.gain().mean()) < error
         ? Optional.of(

@@ -114,9 +114,7 @@ final class ChartPainter {
             : new ChartPlot(chart.categories(), blocks, bands, curves, TEXT);
     boolean named = chart.series().size() > 1;
     List<String> names =
-        named
-            ? chart.series().stream().map(each -> name(each, chart)).toList()
-            : List.of();
+        named ? chart.series().stream().map(each -> name(each, chart)).toList() : List.of();
     FontMetrics metrics = g2.getFontMetrics(TEXT);
     int right = MARGIN + Math.max(36, EndLabels.width(names, metrics));
     int left = chart.kind() == ChartKind.HISTOGRAM ? 2 * MARGIN : MARGIN - 8;

@@ -154,8 +154,7 @@ final class PanelPainter {
           new EndLabels.Label(
               series.name(), Palette.of(series.colour()), Palette.stroke(0, 3), 0, 0);
       case LOW, HIGH ->
-          new EndLabels.Label(
-              series.name(), Palette.of(series.colour()), edgeStroke(series), 0, 0);
+          new EndLabels.Label(series.name(), Palette.of(series.colour()), edgeStroke(series), 0, 0);
       case LIMIT ->
           new EndLabels.Label(series.name(), Palette.LIMIT, Palette.limitStroke(2.5f), 0, 0);
     };

@@ -42,14 +42,12 @@ final class SwingPainter {
     first(chart, Role.LINE)
         .ifPresent(
             each -> {
-              Curve curve =
-                  Curve.level(line, Palette.of(each.colour()), Palette.limitStroke(4));
+              Curve curve = Curve.level(line, Palette.of(each.colour()), Palette.limitStroke(4));
               curves.add(curve);
               names.add(new EndLabels.Label(each.name(), curve.colour(), curve.stroke(), 0, 0));
             });
     ChartPlot plot = ChartPlot.across(chart.categories(), blocks, curves, ChartPainter.TEXT);
-    plot.draw(
-        g2, where, new RectangleInsets(8, ChartPainter.MARGIN, 16, ChartPainter.MARGIN + 36));
+    plot.draw(g2, where, new RectangleInsets(8, ChartPainter.MARGIN, 16, ChartPainter.MARGIN + 36));
     PanelPainter.key(g2, chart, names);
   }
 

@@ -46,9 +46,7 @@ final class TimeAxis extends NumberAxis {
     }
     FontMetrics metrics = g2.getFontMetrics(getTickLabelFont());
     double room = dataArea.getWidth() / getRange().getLength();
-    return AxisMarks.of(categories, room, metrics::stringWidth).stream()
-        .map(this::tick)
-        .toList();
+    return AxisMarks.of(categories, room, metrics::stringWidth).stream().map(this::tick).toList();
   }
 
   private NumberTick tick(AxisMarks.Mark mark) {

@@ -102,7 +102,9 @@ class LoaderTest {
     Path plans = Files.createDirectory(folder.resolve("plans"));
     Path file = plans.resolve("quick look.json");
     Files.writeString(
-        file, "{\"nursery\": \"..\", \"first month\": \"2026-12\", \"report folder\": \"out\"}");
+        file,
+        "{\"nursery\": \"..\", \"first month\": \"2026-12\", \"report folder\": \"out\","
+            + " \"take\": {}}");
 
     Inputs inputs = load(file);
 
@@ -111,6 +113,14 @@ class LoaderTest {
     assertThat(inputs.scenario().plan().take()).isEmpty();
     assertThat(inputs.scenario().lots()).hasSize(3);
     assertThat(inputs.reportFolder()).contains(plans.resolve("out").toAbsolutePath().normalize());
+  }
+
+  @Test
+  void planFileWithoutTake_takesTheOffersMarked() throws IOException {
+    Path file = folder.resolve("other.json");
+    Files.writeString(file, "{\"first month\": \"2026-12\"}");
+
+    assertThat(load(file).scenario().plan().take()).isEqualTo(Map.of("spring liners", 100));
   }
 
   @Test

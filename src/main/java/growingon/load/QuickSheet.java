@@ -1,0 +1,106 @@
+package growingon.load;
+
+import growingon.nursery.Inputs;
+import growingon.nursery.Scenario;
+import growingon.problem.Advice;
+import growingon.problem.Where;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * The quick sheet: one question about one lot on offer, answered with nothing else.
+ *
+ * <pre>
+ * line       a line of {@link QuickLines}
+ * fill in    its value; empty lines have their usual value
+ * example, usual, meaning, moves   not read
+ * </pre>
+ *
+ * It is asked if one of its cells is filled in, or if no stock list stands beside it. It is then
+ * answered by itself, and no other table is read.
+ */
+final class QuickSheet {
+  private static final String LINE = "line";
+  private static final String FILLED = "fill in";
+  static final TableFormat FORMAT =
+      TableFormat.of("quick", LINE, FILLED).with("example", "usual", "meaning", "moves");
+
+  private QuickSheet() {}
+
+  /** Whether the tables hold a quick sheet that is to be answered. */
+  static boolean isAsked(Tables tables) {
+    return tables
+        .find(FORMAT)
+        .filter(
+            sheet ->
+                tables.find(StockTable.FORMAT).isEmpty()
+                    || sheet.rows().stream().anyMatch(row -> row.has(FILLED)))
+        .isPresent();
+  }
+
+  /** The inputs that the quick sheet stands for. */
+  static Loader.Reading read(NurseryFiles files, Findings before) {
+    Table sheet = files.tables().find(FORMAT).orElseThrow();
+    Findings findings = before.about(sheet.where());
+    Row row = gathered(sheet, findings);
+    QuickScenario made = new QuickScenario(row, planName(files.name()));
+    Optional<Scenario> scenario = sheet.isReadable() ? made.scenario() : Optional.empty();
+    boolean besideTables = !files.tables().all().isEmpty();
+    RowCount rows = RowCount.of(List.of(sheet), findings.problems());
+    return new Loader.Reading(
+        findings.hasErrors()
+            ? Optional.empty()
+            : scenario.map(each -> inputs(each, made, besideTables, findings)),
+        findings,
+        rows);
+  }
+
+  private static String planName(String files) {
+    return files.equalsIgnoreCase(FORMAT.name()) ? files : files + " " + FORMAT.name();
+  }
+
+  private static Inputs inputs(
+      Scenario scenario, QuickScenario made, boolean besideTables, Findings findings) {
+    return new Inputs(
+        scenario,
+        List.of(made.offer()),
+        findings.assumptions(),
+        0,
+        Optional.empty(),
+        List.of(),
+        Optional.of(made.quick(besideTables, findings.assumptions())));
+  }
+
+  /** The lines as one row with a value for each. */
+  private static Row gathered(Table sheet, Findings findings) {
+    Map<String, Cell> cells = new LinkedHashMap<>();
+    Map<String, Where> places = new LinkedHashMap<>();
+    NumberStyle style = sheet.rows().stream().findFirst().map(Row::style).orElse(NumberStyle.POINT);
+    for (Row row : sheet.rows()) {
+      row.needs(LINE);
+      if (row.has(LINE)) {
+        add(row, cells, places);
+      }
+      row.accept(() -> row);
+    }
+    return new Row(FORMAT.name(), List.of(), "", sheet.where(), style, cells, places, findings);
+  }
+
+  private static void add(Row row, Map<String, Cell> cells, Map<String, Where> places) {
+    String typed = row.cell(LINE).shown();
+    List<String> names = QuickLines.all().stream().map(QuickLine::name).toList();
+    Optional<String> known =
+        names.stream()
+            .filter(name -> Texts.headingKey(name).equals(Texts.headingKey(typed)))
+            .findFirst();
+    if (known.isEmpty()) {
+      row.fail(LINE, where -> Advice.unknownQuickLine(where, typed, Nearest.to(typed, names)));
+    } else if (places.putIfAbsent(known.get(), row.where().column(FILLED)) != null) {
+      row.fail(LINE, where -> Advice.defined(where, typed, known.get()));
+    } else {
+      cells.put(known.get(), row.cell(FILLED));
+    }
+  }
+}

@@ -1,0 +1,72 @@
+package growingon.load;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What the tables of a nursery look like, for whoever lays one out: the same constants by which
+ * they are read, so that the two cannot drift apart.
+ */
+public final class TableFormats {
+  private TableFormats() {}
+
+  /**
+   * The headings of a table.
+   *
+   * @param table name of the sheet or CSV file
+   * @param needed headings that must be there
+   * @param optional headings that may be there
+   * @param anyAfter beginning of headings of which there may be any number; empty if there are none
+   */
+  public record TableHeadings(
+      String table, List<String> needed, List<String> optional, String anyAfter) {
+    public TableHeadings {
+      needed = List.copyOf(needed);
+      optional = List.copyOf(optional);
+    }
+
+    /** Whether the heading is one of the table. */
+    public boolean has(String heading) {
+      return needed.contains(heading)
+          || optional.contains(heading)
+          || (!anyAfter.isEmpty() && heading.startsWith(anyAfter));
+    }
+  }
+
+  /**
+   * A setting.
+   *
+   * @param name as it stands in the sheet {@code settings}
+   * @param says what it is, with its unit and default
+   */
+  public record Setting(String name, String says) {}
+
+  /** Every table that a plan reads, the quick sheet among them. */
+  public static List<TableHeadings> all() {
+    return Tables.formats().stream()
+        .map(
+            format ->
+                new TableHeadings(
+                    format.name(), format.needed(), format.optional(), format.prefix()))
+        .toList();
+  }
+
+  /** Unit that a heading names; empty where things are counted or named. */
+  public static String unit(String heading) {
+    return Unit.of(heading).word();
+  }
+
+  /** Every setting that a sheet can state in one cell, in the order of the settings' file. */
+  public static List<Setting> settings() {
+    List<Setting> settings = new ArrayList<>();
+    for (String name : SettingsReader.keys()) {
+      settings.add(new Setting(name, JsonShape.says(NurseryShape.class, name)));
+    }
+    return settings;
+  }
+
+  /** The lines of the quick sheet in order: ten, the eleventh, and those with usual values. */
+  public static List<QuickLine> quickLines() {
+    return QuickLines.all();
+  }
+}

@@ -1,0 +1,236 @@
+package growingon.report;
+
+import growingon.money.Accounts;
+import growingon.money.BoughtLot;
+import growingon.money.CashItem;
+import growingon.money.LotAccount;
+import growingon.nursery.Grade;
+import growingon.nursery.Horizon;
+import growingon.nursery.Nursery;
+import growingon.project.LotHistory;
+import growingon.project.Sale;
+import growingon.project.SpaceUse;
+import growingon.project.Supplies;
+import growingon.report.CompareReport.Side;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.ToDoubleFunction;
+
+/** The figures of two plans, set against each other. */
+final class CompareFigures {
+  private static final double LEAST = 1e-6;
+
+  private final Side first;
+  private final Side second;
+
+  CompareFigures(Side first, Side second) {
+    this.first = first;
+    this.second = second;
+  }
+
+  /**
+   * A topic with what differs in it, largest difference first.
+   *
+   * @param name of its table and sheet
+   * @param unit unit of its values
+   * @param kind what its values are
+   * @param rows what differs
+   */
+  record Topic(String name, String unit, Kind kind, List<Pair> rows) {
+    Topic {
+      rows = List.copyOf(rows);
+    }
+  }
+
+  /**
+   * A figure in both plans; NaN where a plan does not have it.
+   *
+   * @param what the figure
+   * @param season season it is of, empty for the whole plan
+   */
+  record Pair(String what, String season, double before, double after) {
+    double difference() {
+      return orNil(after) - orNil(before);
+    }
+
+    private static double orNil(double value) {
+      return Double.isNaN(value) ? 0 : value;
+    }
+
+    boolean differs() {
+      return Math.abs(difference()) > LEAST || Double.isNaN(before) != Double.isNaN(after);
+    }
+  }
+
+  boolean unlikeCurrencies() {
+    return !first.currency().equals(second.currency());
+  }
+
+  /** In all; then sales, space, hours, purchases, cash and lots. */
+  List<Topic> topics() {
+    String money = unlikeCurrencies() ? "each plan's own currency" : first.currency();
+    return List.of(
+        topic("In all", money, Kind.MONEY, CompareFigures::whole),
+        topic("Sales", money, Kind.MONEY, CompareFigures::sales),
+        topic("Plants sold", "plants", Kind.NUMBER, CompareFigures::plantsSold),
+        topic("Space missing", "m², worst month", Kind.SQUARE_METRES, CompareFigures::space),
+        topic("Hours", "hours", Kind.HOURS, CompareFigures::hours),
+        topic("Purchases", money, Kind.MONEY, CompareFigures::purchases),
+        topic("Cash", money, Kind.MONEY, CompareFigures::cash),
+        topic("Lots", money, Kind.MONEY, CompareFigures::lots));
+  }
+
+  /** What a figure is of. */
+  private record Of(String what, String season) {}
+
+  /** The figures of one plan. */
+  private interface Figures {
+    Map<Of, Double> of(Side side);
+  }
+
+  private Topic topic(String name, String unit, Kind kind, Figures figures) {
+    Map<Of, Double> before = figures.of(first);
+    Map<Of, Double> after = figures.of(second);
+    Set<Of> all = new LinkedHashSet<>(before.keySet());
+    all.addAll(after.keySet());
+    List<Pair> pairs = new ArrayList<>();
+    for (Of of : all) {
+      Pair pair =
+          new Pair(
+              of.what(),
+              of.season(),
+              withoutSignOfNil(before.getOrDefault(of, Double.NaN)),
+              withoutSignOfNil(after.getOrDefault(of, Double.NaN)));
+      if (pair.differs()) {
+        pairs.add(pair);
+      }
+    }
+    pairs.sort(Comparator.comparingDouble((Pair pair) -> -Math.abs(pair.difference())));
+    return new Topic(name, unit, kind, pairs);
+  }
+
+  private static double withoutSignOfNil(double value) {
+    return value == 0 ? 0 : value;
+  }
+
+  private static Map<Of, Double> whole(Side side) {
+    Accounts accounts = side.accounts();
+    Map<Of, Double> map = new LinkedHashMap<>();
+    double[] balances = accounts.cash().balances();
+    map.put(new Of("sales", ""), accounts.cash().total(CashItem.SALES));
+    map.put(new Of("cash at the end", ""), balances[balances.length - 1]);
+    map.put(new Of("lowest cash", ""), Arrays.stream(balances).min().getAsDouble());
+    map.put(new Of("worth in today's money", ""), accounts.presentValue());
+    map.put(new Of("unsold at the end, at list", ""), accounts.unsoldAtList());
+    for (BoughtLot each : side.bought()) {
+      map.put(new Of("gain of " + each.lot().name(), ""), each.presentValue());
+    }
+    return map;
+  }
+
+  private static Map<Of, Double> sales(Side side) {
+    return bySale(side, Sale::money);
+  }
+
+  private static Map<Of, Double> plantsSold(Side side) {
+    return bySale(side, Sale::units);
+  }
+
+  private static Map<Of, Double> bySale(Side side, ToDoubleFunction<Sale> value) {
+    Map<Of, Double> map = new LinkedHashMap<>();
+    Horizon horizon = side.accounts().projection().horizon();
+    for (LotHistory lot : side.accounts().projection().lots()) {
+      List<Grade> grades = lot.grades();
+      for (Sale sale : lot.sales()) {
+        String what = lot.lot().species() + ", " + grades.get(sale.grade()).name();
+        String season = horizon.seasonName(horizon.season(sale.month()));
+        map.merge(new Of(what, season), value.applyAsDouble(sale), Double::sum);
+      }
+    }
+    return map;
+  }
+
+  private static Map<Of, Double> space(Side side) {
+    Map<Of, Double> map = new LinkedHashMap<>();
+    Nursery nursery = side.inputs().scenario().nursery();
+    if (nursery.places().isEmpty()) {
+      return map;
+    }
+    Horizon horizon = side.accounts().projection().horizon();
+    SpaceUse space = side.accounts().space();
+    for (String place : space.places()) {
+      for (SpaceUse.PlaceMonth month : space.months(place)) {
+        String season = horizon.seasonName(horizon.season(month.month()));
+        String name = place.isEmpty() ? "lots without a place" : place;
+        map.merge(new Of(name, season), month.overflowM2(), Math::max);
+      }
+    }
+    return map;
+  }
+
+  private static Map<Of, Double> hours(Side side) {
+    Map<Of, Double> map = new LinkedHashMap<>();
+    Horizon horizon = side.accounts().projection().horizon();
+    side.accounts().hours().byJob().forEach((job, hours) -> addBySeason(map, job, hours, horizon));
+    double[] missing = new double[horizon.months()];
+    Arrays.setAll(missing, side.accounts().hours()::shortBy);
+    addBySeason(map, "hours short", missing, horizon);
+    return map;
+  }
+
+  private static void addBySeason(
+      Map<Of, Double> map, String what, double[] values, Horizon horizon) {
+    for (int month = 0; month < values.length; month++) {
+      String season = horizon.seasonName(horizon.season(month));
+      map.merge(new Of(what, season), values[month], Double::sum);
+    }
+  }
+
+  private static Map<Of, Double> purchases(Side side) {
+    Map<Of, Double> map = new LinkedHashMap<>();
+    Horizon horizon = side.accounts().projection().horizon();
+    for (Supplies.Item item : side.accounts().supplies().items()) {
+      double[] costs = new double[horizon.months()];
+      Arrays.setAll(costs, item::cost);
+      addBySeason(map, item.name(), costs, horizon);
+    }
+    for (CashItem item : new CashItem[] {CashItem.PLANTS, CashItem.CARRIAGE}) {
+      double[] costs = new double[horizon.months()];
+      Arrays.setAll(costs, month -> -side.accounts().cash().get(item, month));
+      addBySeason(map, item.toString(), costs, horizon);
+    }
+    return map;
+  }
+
+  private static Map<Of, Double> cash(Side side) {
+    Map<Of, Double> map = new LinkedHashMap<>();
+    Horizon horizon = side.accounts().projection().horizon();
+    double[] balances = side.accounts().cash().balances();
+    for (int season = 0; season < horizon.seasons(); season++) {
+      map.put(
+          new Of("cash at the end of the season", horizon.seasonName(season)),
+          balances[horizon.seasonLast(season)]);
+    }
+    for (CashItem item : CashItem.values()) {
+      map.put(new Of(item + ", whole plan", ""), side.accounts().cash().total(item));
+    }
+    return map;
+  }
+
+  private static Map<Of, Double> lots(Side side) {
+    Map<Of, Double> map = new LinkedHashMap<>();
+    for (LotAccount lot : side.accounts().lots()) {
+      String name = lot.lot().name();
+      map.put(new Of(name + ": result", ""), lot.result());
+      map.put(new Of(name + ": sales", ""), lot.sales());
+      map.put(new Of(name + ": costs", ""), lot.costs());
+    }
+    return map;
+  }
+}

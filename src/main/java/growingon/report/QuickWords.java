@@ -1,0 +1,286 @@
+package growingon.report;
+
+import growingon.money.Accounts;
+import growingon.money.BoughtLot;
+import growingon.money.BoughtLot.Bargain;
+import growingon.money.LotAccount;
+import growingon.nursery.Horizon;
+import growingon.nursery.Lot;
+import growingon.nursery.Quick;
+import growingon.project.LotHistory;
+import growingon.project.Reached;
+import growingon.project.Stood;
+import growingon.project.Use;
+import growingon.project.Work;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalInt;
+import java.util.stream.Collectors;
+
+/** The answer to a quick question in one screen of sentences. */
+final class QuickWords {
+  private final Quick quick;
+  private final Accounts accounts;
+  private final BoughtLot bought;
+  private final Lot lot;
+  private final LotHistory history;
+  private final LotAccount account;
+  private final Horizon horizon;
+  private final String currency;
+
+  QuickWords(Quick quick, Accounts accounts, BoughtLot bought) {
+    this.quick = quick;
+    this.accounts = accounts;
+    this.bought = bought;
+    this.lot = bought.lot();
+    this.history = accounts.projection().lot(lot.name());
+    this.account = accounts.lot(lot.name());
+    this.horizon = accounts.projection().horizon();
+    this.currency = accounts.projection().scenario().nursery().settings().currency();
+  }
+
+  List<String> sentences() {
+    List<String> lines = new ArrayList<>();
+    lines.add(question());
+    lines.add("Does it pay? " + verdict());
+    lines.add("When: " + when());
+    lines.add("By season: " + bySeason());
+    lines.add("Needs: " + needs());
+    lines.add("Space: " + space());
+    lines.add("Costs: " + costs());
+    lines.add("Most to pay: " + mostEach());
+    lines.add("Fewest usable: " + fewestUsable());
+    lines.add("Least price: " + leastPrice());
+    return lines;
+  }
+
+  private String question() {
+    return "%s %s in %s at %s each and %s carriage, trunks about %s mm, sold from %s mm at %s."
+        .formatted(
+            Labels.whole(lot.quantity()),
+            lot.species(),
+            Labels.month(lot.arrived()),
+            each(lot.purchase().get().unitPrice()),
+            money(lot.purchase().get().carriage()),
+            Labels.whole(lot.trunks().meanMm()),
+            number(quick.soldAtMm()),
+            each(quick.sellingPrice()));
+  }
+
+  private String verdict() {
+    double value = bought.presentValue();
+    String back =
+        bought.payback().isPresent()
+            ? "the money is back in " + Phrases.month(horizon, bought.payback().getAsInt())
+            : "the money does not come back by " + Phrases.month(horizon, horizon.months() - 1);
+    return "%s, %s %s in today's money; %s."
+        .formatted(
+            value >= 0 ? "Yes" : "No",
+            money(Math.abs(value)),
+            value >= 0 ? "gained" : "lost",
+            back);
+  }
+
+  /** When a tenth, half and nine tenths are thick enough. */
+  private String when() {
+    Reached size = history.reached().get(0);
+    String ready =
+        "a tenth are %s mm %s, half %s, nine tenths %s"
+            .formatted(
+                number(quick.soldAtMm()),
+                by(size.firstTenth()),
+                by(size.middle()),
+                by(size.lastTenth()));
+    boolean waits = horizon.offset(lot.notBefore()) > 0;
+    String sale = waits ? "; none is sold before " + Labels.month(lot.notBefore()) : "";
+    return ready + sale + ".";
+  }
+
+  private String by(OptionalInt month) {
+    if (month.isEmpty()) {
+      return "not by " + Phrases.month(horizon, horizon.months() - 1);
+    }
+    return month.getAsInt() <= 0 ? "on arrival" : "by " + Phrases.month(horizon, month.getAsInt());
+  }
+
+  private String bySeason() {
+    double[] ready = QuickTables.ready(history, horizon);
+    List<String> seasons = new ArrayList<>();
+    double sum = 0;
+    for (int season = 0; season < ready.length; season++) {
+      sum += ready[season];
+      if (ready[season] >= Phrases.NEGLIGIBLE) {
+        seasons.add(
+            "%s %s".formatted(horizon.seasonName(season), Phrases.percent(share(ready[season]))));
+      }
+    }
+    if (seasons.isEmpty()) {
+      return "none is ready within the plan.";
+    }
+    return "ready in %s, in all %s of the %s bought%s."
+        .formatted(
+            String.join(", ", seasons),
+            Phrases.percent(share(sum)),
+            Labels.whole(lot.quantity()),
+            stillGrowing());
+  }
+
+  private String stillGrowing() {
+    double left = account.standing();
+    return Math.round(left) == 0
+        ? ""
+        : "; %s unsold in %s and count nothing"
+            .formatted(
+                Phrases.counted(left, "is", "are"), Phrases.month(horizon, horizon.months() - 1));
+  }
+
+  private double share(double plants) {
+    return plants / lot.quantity();
+  }
+
+  private String needs() {
+    double pots = used(Use.Kind.POT);
+    double firstHours =
+        history.works().stream()
+            .filter(work -> work.month() == history.start())
+            .mapToDouble(Work::hours)
+            .sum();
+    return "%s of %s litres, %s litres of loose mix (%s), %s of work, %s of them on arrival."
+        .formatted(
+            Phrases.counted(Math.ceil(pots - 1e-9), "pot", "pots"),
+            number(quick.potLitres()),
+            Labels.whole(used(Use.Kind.COMPONENT)),
+            components(),
+            Phrases.hours(account.hours()),
+            Labels.whole(firstHours));
+  }
+
+  private double used(Use.Kind kind) {
+    return history.uses().stream().filter(use -> use.kind() == kind).mapToDouble(Use::amount).sum();
+  }
+
+  private String components() {
+    Map<String, Double> litres =
+        history.uses().stream()
+            .filter(use -> use.kind() == Use.Kind.COMPONENT)
+            .collect(
+                Collectors.groupingBy(
+                    Use::item, LinkedHashMap::new, Collectors.summingDouble(Use::amount)));
+    return litres.entrySet().stream()
+        .map(each -> each.getKey() + " " + Labels.whole(each.getValue()))
+        .collect(Collectors.joining(", "));
+  }
+
+  private String space() {
+    double most = 0;
+    double plants = 1;
+    for (int month = 0; month < history.months(); month++) {
+      Stood stood = history.stood(month);
+      if (stood != null && stood.m2() > most) {
+        most = stood.m2();
+        plants = stood.plants();
+      }
+    }
+    String needs = Phrases.squareMetres(most) + " at most";
+    if (quick.freeM2().isEmpty()) {
+      return needs + ".";
+    }
+    double free = quick.freeM2().getAsDouble();
+    return free >= most
+        ? "%s, of %s free.".formatted(needs, Phrases.squareMetres(free))
+        : "%s, but only %s are free: room for %s of them."
+            .formatted(
+                needs,
+                Phrases.squareMetres(free),
+                Labels.whole(Math.floor(free / (most / plants) + 1e-9)));
+  }
+
+  private String costs() {
+    List<String> parts = new ArrayList<>();
+    addCost(parts, "plants", account.plants());
+    addCost(parts, "carriage", account.carriage());
+    addCost(parts, "pots", account.pots());
+    addCost(parts, "mix", account.substrate());
+    addCost(parts, "work", account.labour());
+    addCost(parts, "space", account.placeCharge());
+    String all = "%s in all: %s".formatted(money(account.costs()), String.join(", ", parts));
+    return account.sold() < Phrases.NEGLIGIBLE
+        ? all + "."
+        : "%s; %s for each of the %s sold, which bring %s."
+            .formatted(
+                all,
+                each(account.costPerSold()),
+                Labels.whole(account.sold()),
+                money(account.sales()));
+  }
+
+  private static void addCost(List<String> parts, String what, double amount) {
+    if (Math.round(amount) > 0) {
+      parts.add(what + " " + Labels.whole(amount));
+    }
+  }
+
+  private String mostEach() {
+    Bargain bargain = bought.bargain();
+    String asked = each(lot.purchase().get().unitPrice()) + " asked";
+    return bargain.mostEach().isPresent()
+        ? "%s each (%s).".formatted(each(bargain.mostEach().getAsDouble()), asked)
+        : "it does not pay even as a gift (%s).".formatted(asked);
+  }
+
+  private String fewestUsable() {
+    OptionalInt fewest = bought.bargain().fewestUsable();
+    double expected = 10 * BoughtWords.usable(lot);
+    return fewest.isPresent()
+        ? "%s in ten (%s expected).".formatted(number(fewest.getAsInt() / 10.0), number(expected))
+        : "not even ten in ten would do (%s expected).".formatted(number(expected));
+  }
+
+  private String leastPrice() {
+    Bargain bargain = bought.bargain();
+    return bargain.leastPriceShare().isPresent()
+        ? "%s for a first (%s expected)."
+            .formatted(
+                each(Math.max(0, bargain.leastPriceShare().getAsDouble()) * quick.sellingPrice()),
+                each(quick.sellingPrice()))
+        : "none is sold within the plan.";
+  }
+
+  /** The values that nobody typed, by what they move. */
+  List<String> usual() {
+    Map<String, List<String>> byMove = new LinkedHashMap<>();
+    quick
+        .usual()
+        .forEach(
+            each ->
+                byMove.computeIfAbsent(each.moves(), any -> new ArrayList<>()).add(value(each)));
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "Usual values, typed by nobody (common practice, no source); your own go in the quick sheet:");
+    byMove.forEach(
+        (moves, values) -> lines.add("- %s: %s".formatted(moves, String.join(", ", values))));
+    return lines;
+  }
+
+  /** The unit is left out where the line's name says it. */
+  private static String value(Quick.Usual usual) {
+    return usual.what() + " " + usual.value();
+  }
+
+  private String money(double amount) {
+    return Phrases.money(currency, amount);
+  }
+
+  private String each(double amount) {
+    return Phrases.each(currency, amount);
+  }
+
+  private static String number(double value) {
+    return value == Math.rint(value)
+        ? Labels.whole(value)
+        : String.format(Locale.ENGLISH, "%.1f", value);
+  }
+}

@@ -1,0 +1,52 @@
+package growingon.start;
+
+import growingon.nursery.Form;
+import growingon.nursery.Habit;
+import growingon.nursery.Layout;
+import growingon.nursery.LiftFrom;
+import growingon.nursery.PlaceKind;
+import growingon.nursery.PotShape;
+import growingon.nursery.Quality;
+import growingon.report.InputBook.Choice;
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+
+/** The lists that columns choose from: what other sheets name, and the words of the program. */
+final class Choices {
+  private Choices() {}
+
+  static List<Choice> all() {
+    return List.of(
+        Choice.fedBy("species", "species", "species"),
+        Choice.fedBy("ladder", "grades", "ladder"),
+        Choice.fedBy("grade", "grades", "grade"),
+        Choice.fedBy("route", "routes", "route"),
+        Choice.fedBy("step", "routes", "step"),
+        Choice.fedBy("pot", "pots", "pot"),
+        Choice.fedBy("mix", "mixes", "mix"),
+        Choice.fedBy("component", "components", "component"),
+        Choice.fedBy("place", "places", "place"),
+        Choice.of("form", words(Form.values())),
+        Choice.of("kind", words(Habit.values())),
+        Choice.of("shape", words(PotShape.values())),
+        Choice.of("place kind", words(PlaceKind.values())),
+        Choice.of("layout", words(Layout.values())),
+        Choice.of("lift from", words(LiftFrom.values())),
+        Choice.of("quality", words(Quality.values())),
+        Choice.of("month", months()),
+        Choice.of("yes", List.of("yes", "no")));
+  }
+
+  private static List<String> words(Enum<?>[] values) {
+    return Arrays.stream(values).map(Enum::toString).toList();
+  }
+
+  private static List<String> months() {
+    return Arrays.stream(Month.values())
+        .map(month -> month.getDisplayName(TextStyle.FULL, Locale.ENGLISH))
+        .toList();
+  }
+}

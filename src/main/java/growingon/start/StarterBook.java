@@ -1,0 +1,136 @@
+package growingon.start;
+
+import growingon.load.TableFormats;
+import growingon.load.TableFormats.Setting;
+import growingon.load.TableFormats.TableHeadings;
+import growingon.report.InputBook;
+import growingon.report.InputBook.Holds;
+import growingon.report.InputBook.InputColumn;
+import growingon.report.InputBook.InputSheet;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.regex.Pattern;
+import java.util.stream.Collectors;
+import org.apache.commons.csv.CSVRecord;
+
+/** Puts the workbook to type over together from the headings, their notes and the example rows. */
+final class StarterBook {
+  /** The order in which a grower comes to them. */
+  private static final List<String> ORDER =
+      List.of(
+          "quick",
+          "stock",
+          "offers",
+          "species",
+          "grades",
+          "demand",
+          "routes",
+          "pots",
+          "mixes",
+          "components",
+          "materials",
+          "places",
+          "care",
+          "hours",
+          "other cash",
+          "qualities",
+          "settings");
+
+  private static final String QUICK = "quick";
+  private static final String SETTINGS = "settings";
+  private static final Pattern MONTH = Pattern.compile("[0-9]{4}-[0-9]{2}");
+
+  private final int yearsLater;
+  private final List<HeadingNote> notes = HeadingNote.all();
+  private final Map<String, TableHeadings> tables =
+      TableFormats.all().stream().collect(Collectors.toMap(TableHeadings::table, each -> each));
+
+  StarterBook(int yearsLater) {
+    this.yearsLater = yearsLater;
+  }
+
+  InputBook book() {
+    List<InputSheet> sheets = ORDER.stream().map(this::sheet).toList();
+    List<String> words = Resource.text("read-me.txt").lines().toList();
+    return new InputBook("A nursery to type over", words, sheets, Choices.all());
+  }
+
+  private InputSheet sheet(String table) {
+    List<Map<String, String>> examples = examples(table);
+    List<InputColumn> columns =
+        notes.stream()
+            .filter(note -> note.table().equals(table))
+            .map(note -> column(note, examples))
+            .toList();
+    List<List<String>> rows =
+        examples.stream()
+            .map(
+                row ->
+                    columns.stream().map(column -> row.getOrDefault(column.heading(), "")).toList())
+            .toList();
+    boolean quick = table.equals(QUICK);
+    int closedFrom = quick ? QuickRows.asked() : rows.size();
+    return new InputSheet(table, columns, rows, closedFrom, quick ? 1 : -1);
+  }
+
+  private InputColumn column(HeadingNote note, List<Map<String, String>> examples) {
+    boolean needed = tables.get(note.table()).needed().contains(note.heading());
+    String example =
+        examples.stream()
+            .map(row -> row.getOrDefault(note.heading(), ""))
+            .filter(value -> !value.isEmpty())
+            .findFirst()
+            .orElse("");
+    return new InputColumn(
+        note.heading(),
+        note.text(needed, example),
+        Holds.valueOf(note.kind().toUpperCase(Locale.ROOT)),
+        needed,
+        note.expert(),
+        note.choice());
+  }
+
+  private List<Map<String, String>> examples(String table) {
+    return switch (table) {
+      case QUICK -> QuickRows.all();
+      case SETTINGS -> settings();
+      default -> rows(table);
+    };
+  }
+
+  private List<Map<String, String>> rows(String table) {
+    List<Map<String, String>> rows = new ArrayList<>();
+    for (CSVRecord row : Resource.rows("tables/" + table.replace(' ', '-') + ".csv")) {
+      Map<String, String> moved = new LinkedHashMap<>();
+      row.toMap().forEach((heading, value) -> moved.put(heading, moved(value)));
+      rows.add(moved);
+    }
+    return rows;
+  }
+
+  private String moved(String value) {
+    return MONTH.matcher(value).matches()
+        ? YearMonth.parse(value).plusYears(yearsLater).toString()
+        : value;
+  }
+
+  /** Every setting, with the example's value where it has one. */
+  private List<Map<String, String>> settings() {
+    Map<String, String> values =
+        rows(SETTINGS).stream()
+            .collect(Collectors.toMap(row -> row.get("name"), row -> row.get("value")));
+    List<Map<String, String>> rows = new ArrayList<>();
+    for (Setting setting : TableFormats.settings()) {
+      rows.add(
+          Map.of(
+              "name", setting.name(),
+              "value", values.getOrDefault(setting.name(), ""),
+              "note", setting.says()));
+    }
+    return rows;
+  }
+}

@@ -1,0 +1,118 @@
+package growingon.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Two plans side by side. */
+class CompareTest {
+  @TempDir private Path temp;
+  private Path without;
+  private Path with;
+
+  @BeforeEach
+  void plans() throws IOException {
+    Path nursery = temp.resolve("nursery");
+    assertThat(Ran.of("start", nursery.toString()).code()).isZero();
+    without = plan("nothing bought", "{}");
+    with = plan("larches bought", "{\"larches from a field\": 60}");
+  }
+
+  private Path plan(String name, String take) throws IOException {
+    return Files.writeString(
+        temp.resolve(name + ".json"),
+        "{\"name\": \"%s\", \"nursery\": \"nursery\", \"seasons\": 5, \"take\": %s}"
+            .formatted(name, take));
+  }
+
+  private Ran compare(Path one, Path other) {
+    return Ran.of("compare", one.toString(), other.toString(), "--out", out().toString());
+  }
+
+  private Path out() {
+    return temp.resolve("out");
+  }
+
+  @Test
+  void plan_againstItself_differsInNothing() {
+    Ran ran = compare(with, with);
+
+    assertThat(ran.code()).isZero();
+    assertThat(ran.out().lines().toList())
+        .first()
+        .isEqualTo(
+            "larches bought (1) against larches bought (2): nothing differs, neither in the files"
+                + " nor in any figure.");
+    assertThat(ran.out().lines()).hasSize(2);
+  }
+
+  @Test
+  void plans_thatTakeOtherOffers_nameTheReasonAndWhatItMoves() throws IOException {
+    Ran ran = compare(without, with);
+
+    assertThat(ran.err()).isEmpty();
+    assertThat(ran.out())
+        .contains("nothing bought against larches bought: 1 difference in their files.")
+        .contains("Reason: plan: take, larches from a field from none to 60 plants.")
+        .contains("Purchases: plants bought")
+        .contains("Lots: larches from a field: ");
+    assertThat(out().resolve("plan.xlsx")).exists();
+  }
+
+  @Test
+  void differences_areLargestFirst_andAreThoseOfTheTwoPlans() throws IOException {
+    compare(without, with);
+
+    List<String> rows = table("compare-cash").toList();
+    double last = Double.POSITIVE_INFINITY;
+    assertThat(rows).isNotEmpty();
+    for (String row : rows) {
+      String[] cells = row.split(",", -1);
+      int end = cells.length - 1;
+      double before = number(cells[end - 2]);
+      double after = number(cells[end - 1]);
+      double difference = number(cells[end]);
+
+      assertThat(difference).isCloseTo(after - before, Offset.offset(0.01));
+      assertThat(Math.abs(difference)).isLessThanOrEqualTo(last).isPositive();
+      last = Math.abs(difference);
+    }
+  }
+
+  private Stream<String> table(String name) throws IOException {
+    Path file = out().resolve("tables").resolve(name + ".csv");
+    return Files.readAllLines(file, StandardCharsets.UTF_8).stream().skip(1);
+  }
+
+  private static double number(String cell) {
+    return cell.isEmpty() ? 0 : Double.parseDouble(cell);
+  }
+
+  @Test
+  void assumption_thatDiffers_isNamedWithBothValues() throws IOException {
+    Files.writeString(temp.resolve("longer.json"), Files.readString(with).replace("5", "6"));
+    Path longer = temp.resolve("longer.json");
+
+    assertThat(compare(with, longer).out()).contains("Reason: plan: seasons from 5 to 6.");
+  }
+
+  @Test
+  void planThatCannotBeRead_isRefusedWithItsProblems() throws IOException {
+    Path broken = Files.writeString(temp.resolve("broken.json"), "{\"seasons\": \"many\"}");
+
+    Ran ran = compare(with, broken);
+
+    assertThat(ran.code()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(ran.err()).contains("broken.json", "Nothing was written");
+    assertThat(out()).doesNotExist();
+  }
+}
