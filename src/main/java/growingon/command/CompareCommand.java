@@ -1,8 +1,10 @@
 package growingon.command;
 
+import growingon.chance.Chances;
 import growingon.money.Accounts;
 import growingon.money.BoughtLot;
 import growingon.nursery.Inputs;
+import growingon.nursery.Plan;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;
 import growingon.problem.Severity;
@@ -17,10 +19,13 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.function.UnaryOperator;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -30,6 +35,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = "Sets two plans side by side: only what differs, largest first, and why.")
 final class CompareCommand implements Callable<Integer> {
+  private static final int THREADS = Runtime.getRuntime().availableProcessors();
+
   @Spec private CommandSpec spec;
 
   @Parameters(index = "0", paramLabel = "PLAN", description = "A plan, nursery folder or workbook.")
@@ -49,8 +56,17 @@ final class CompareCommand implements Callable<Integer> {
       description = "Replace the folder of --out even if it is no report of this program.")
   private boolean force;
 
+  @Option(
+      names = "--draws",
+      paramLabel = "N",
+      description = "Draws for chances, 0 for none (else as the plan that is drawn more often).")
+  private Integer draws;
+
   @Override
   public Integer call() throws IOException {
+    if (draws != null && draws < 0) {
+      throw new ParameterException(spec.commandLine(), "--draws is 0 or more, not " + draws);
+    }
     Clock clock = Clock.systemDefaultZone();
     Loaded<Inputs> one = Reading.read(first, clock);
     Loaded<Inputs> other = Reading.read(second, clock);
@@ -58,7 +74,10 @@ final class CompareCommand implements Callable<Integer> {
       return refuse(one, other);
     }
     List<String> labels = labels(name(one), name(other));
-    Report report = CompareReport.of(side(labels.get(0), one), side(labels.get(1), other));
+    Report report =
+        CompareReport.of(
+            side(labels.get(0), one, luck(one, other)),
+            side(labels.get(1), other, luck(one, other)));
     Path folder = out != null ? out : Path.of("reports").resolve(FolderName.of(report.plan()));
     ReportFolder.write(report, folder, force);
     PrintWriter to = spec.commandLine().getOut();
@@ -67,10 +86,24 @@ final class CompareCommand implements Callable<Integer> {
     return ExitCode.DONE;
   }
 
-  private static Side side(String label, Loaded<Inputs> loaded) {
-    Inputs inputs = loaded.value().orElseThrow();
+  /** Both plans are drawn as often as the one that is drawn more, on the luck of the first. */
+  private UnaryOperator<Plan> luck(Loaded<Inputs> one, Loaded<Inputs> other) {
+    Plan first = one.value().orElseThrow().scenario().plan();
+    Plan second = other.value().orElseThrow().scenario().plan();
+    int times = draws != null ? draws : Math.max(first.draws(), second.draws());
+    return plan -> plan.withDraws(times).withSeed(first.seed());
+  }
+
+  private static Side side(String label, Loaded<Inputs> loaded, UnaryOperator<Plan> luck) {
+    Inputs read = loaded.value().orElseThrow();
+    Inputs inputs = read.withPlan(luck.apply(read.scenario().plan()));
     Accounts accounts = Accounts.of(Projector.project(inputs.scenario()));
-    return new Side(label, inputs, loaded.problems(), accounts, BoughtLot.weigh(accounts));
+    List<BoughtLot> bought = BoughtLot.weigh(accounts);
+    Optional<Chances> chances =
+        inputs.scenario().plan().draws() == 0
+            ? Optional.empty()
+            : Optional.of(Chances.draw(accounts, bought, THREADS, done -> {}));
+    return new Side(label, inputs, loaded.problems(), accounts, bought, chances);
   }
 
   private static String name(Loaded<Inputs> loaded) {

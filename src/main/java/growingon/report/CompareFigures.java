@@ -1,5 +1,7 @@
 package growingon.report;
 
+import growingon.chance.Chances;
+import growingon.chance.Quantiles;
 import growingon.money.Accounts;
 import growingon.money.BoughtLot;
 import growingon.money.CashItem;
@@ -72,7 +74,7 @@ final class CompareFigures {
     return !first.currency().equals(second.currency());
   }
 
-  /** In all; then sales, space, hours, purchases, cash and lots. */
+  /** In all; then sales, space, hours, purchases, cash, lots and chances. */
   List<Topic> topics() {
     String money = unlikeCurrencies() ? "each plan's own currency" : first.currency();
     return List.of(
@@ -83,7 +85,8 @@ final class CompareFigures {
         topic("Hours", "hours", Kind.HOURS, CompareFigures::hours),
         topic("Purchases", money, Kind.MONEY, CompareFigures::purchases),
         topic("Cash", money, Kind.MONEY, CompareFigures::cash),
-        topic("Lots", money, Kind.MONEY, CompareFigures::lots));
+        topic("Lots", money, Kind.MONEY, CompareFigures::lots),
+        topic("Chances", money, Kind.MONEY, CompareFigures::chances));
   }
 
   /** What a figure is of. */
@@ -232,5 +235,31 @@ final class CompareFigures {
       map.put(new Of(name + ": costs", ""), lot.costs());
     }
     return map;
+  }
+
+  /** What a tenth of all luck falls below, half of it, and nine tenths of it. */
+  private static Map<Of, Double> chances(Side side) {
+    Map<Of, Double> map = new LinkedHashMap<>();
+    if (side.chances().isEmpty()) {
+      return map;
+    }
+    Chances chances = side.chances().get();
+    Horizon horizon = side.accounts().projection().horizon();
+    for (int season = 0; season < horizon.seasons(); season++) {
+      String name = horizon.seasonName(season);
+      addQuantiles(map, "cash", name, chances.cash().get(horizon.seasonLast(season)));
+      addQuantiles(map, "sales", name, chances.sales().get(season));
+    }
+    chances
+        .lotResults()
+        .forEach((lot, result) -> addQuantiles(map, "result of " + lot, "", result));
+    return map;
+  }
+
+  private static void addQuantiles(
+      Map<Of, Double> map, String what, String season, Quantiles quantiles) {
+    map.put(new Of(what + ", P10", season), quantiles.p10());
+    map.put(new Of(what + ", P50", season), quantiles.p50());
+    map.put(new Of(what + ", P90", season), quantiles.p90());
   }
 }

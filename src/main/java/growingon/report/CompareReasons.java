@@ -16,6 +16,7 @@ import java.util.Set;
 final class CompareReasons {
   private static final String NONE = "";
   private static final String PLAN = "plan";
+  private static final Set<String> MOVE_NOTHING = Set.of("name", "draws", "seed");
 
   private final Side first;
   private final Side second;
@@ -47,7 +48,7 @@ final class CompareReasons {
         if (toldRows.add(key.row())) {
           list.add(wholeRow(key, rowsBefore.contains(key.row())));
         }
-      } else if (!isName(key) && !values(before, key).equals(values(after, key))) {
+      } else if (!movesNothing(key) && !values(before, key).equals(values(after, key))) {
         list.add(difference(key, before, after));
       }
     }
@@ -66,9 +67,9 @@ final class CompareReasons {
     return new Key(value.table(), value.subject(), value.what());
   }
 
-  /** That the plans have different names moves nothing. */
-  private static boolean isName(Key key) {
-    return key.table().equals(PLAN) && key.what().equals("name");
+  /** Plans are called and drawn as they like: both are compared on the luck of the first. */
+  private static boolean movesNothing(Key key) {
+    return key.table().equals(PLAN) && MOVE_NOTHING.contains(key.what());
   }
 
   private static Set<Key> rows(Set<Key> keys) {

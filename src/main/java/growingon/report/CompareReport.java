@@ -1,5 +1,6 @@
 package growingon.report;
 
+import growingon.chance.Chances;
 import growingon.money.Accounts;
 import growingon.money.BoughtLot;
 import growingon.nursery.Inputs;
@@ -8,6 +9,7 @@ import growingon.problem.Problem;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Two plans side by side: only what differs, largest first, with the reasons. */
@@ -25,13 +27,15 @@ public final class CompareReport {
    * @param problems everything found while reading
    * @param accounts its accounts
    * @param bought what each lot bought is worth
+   * @param chances how sure it is, on the same luck as the other plan, where draws were made
    */
   public record Side(
       String label,
       Inputs inputs,
       List<Problem> problems,
       Accounts accounts,
-      List<BoughtLot> bought) {
+      List<BoughtLot> bought,
+      Optional<Chances> chances) {
     public Side {
       problems = List.copyOf(problems);
       bought = List.copyOf(bought);
@@ -59,9 +63,10 @@ public final class CompareReport {
     Table why = CompareTables.reasons(reasons, first, second);
     boolean alike = reasons.isEmpty() && lines.isEmpty();
     List<String> sentences =
-        CompareTables.sentences(alike, first, second, reasons, figures.unlikeCurrencies());
+        new ArrayList<>(
+            CompareTables.sentences(alike, first, second, reasons, figures.unlikeCurrencies()));
+    sentences.addAll(CompareTables.reasonLines(reasons, 3 * NAMED));
     List<String> headlines = new ArrayList<>(sentences);
-    headlines.addAll(CompareTables.reasonLines(reasons, 3 * NAMED));
     headlines.addAll(lines);
     return new Report(
         first.label() + " against " + second.label(),
