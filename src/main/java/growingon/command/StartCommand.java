@@ -40,7 +40,13 @@ final class StartCommand implements Callable<Integer> {
     Path workbook = folder.resolve(StartedNursery.WORKBOOK);
     out.println("Open %s and type over the example rows.".formatted(workbook));
     out.println("For one question fill in the ten cells of its sheet quick, and nothing else.");
-    out.println("Then: growing-on plan %s".formatted(folder));
+    out.println("Save it, close it, and run the command: plan %s".formatted(quoted(folder)));
     return ExitCode.DONE;
+  }
+
+  /** As it must be typed: a name with blanks in quotes. */
+  private static String quoted(Path path) {
+    String text = path.toString();
+    return text.contains(" ") ? '"' + text + '"' : text;
   }
 }

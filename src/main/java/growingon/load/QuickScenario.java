@@ -37,6 +37,7 @@ import growingon.nursery.Standing;
 import growingon.nursery.Step;
 import growingon.nursery.Trunks;
 import growingon.nursery.When;
+import growingon.problem.Advice;
 import java.time.Month;
 import java.time.YearMonth;
 import java.util.LinkedHashMap;
@@ -45,6 +46,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 
 /**
  * The nursery, plan and lot that a quick sheet stands for: one lot bought in the first month,
@@ -101,7 +103,7 @@ final class QuickScenario {
   QuickScenario(Row row, String plan) {
     this.row = row;
     this.plan = plan;
-    row.needs(QuickLines.TEN.stream().map(QuickLine::name).toArray(String[]::new));
+    checkFilled(row);
     species = row.get(QuickLines.SPECIES, As.NAME);
     plants = row.get(QuickLines.HOW_MANY, As.whole(Range.of(1, Quantities.PLANTS.most())));
     currency = currency();
@@ -128,8 +130,26 @@ final class QuickScenario {
     pot = row.isFailed() ? null : pot();
   }
 
+  /** Says in one sentence which of the ten are empty. */
+  private static void checkFilled(Row row) {
+    List<String> empty =
+        QuickLines.TEN.stream().map(QuickLine::name).filter(line -> !row.has(line)).toList();
+    row.missesQuietly(empty.toArray(String[]::new));
+    if (empty.size() == 1) {
+      row.fail(empty.get(0), where -> Advice.quickLinesEmpty(where, empty));
+    } else if (!empty.isEmpty()) {
+      row.fail(where -> Advice.quickLinesEmpty(where, empty));
+    }
+  }
+
+  /** As stated, else as a sign beside a price says, else the usual one. */
   private String currency() {
-    String usual = QuickLines.get(QuickLines.CURRENCY).usual();
+    String usual =
+        Stream.of(QuickLines.PRICE, QuickLines.CARRIAGE, QuickLines.SELLING_PRICE)
+            .flatMap(line -> Amount.find(row.cell(line).shown(), NumberStyle.EITHER).stream())
+            .flatMap(amount -> Currency.code(amount.before() + amount.behind()).stream())
+            .findFirst()
+            .orElse(QuickLines.get(QuickLines.CURRENCY).usual());
     return row.get(QuickLines.CURRENCY, SettingsReader.code(), usual);
   }
 

@@ -264,6 +264,17 @@ public final class Advice {
         "write them as 6 and 2, or one number if you cannot tell them apart");
   }
 
+  public static Problem quickLinesEmpty(Where where, List<String> lines) {
+    return error(
+        where,
+        Reason.MISSING,
+        lines.size() == 1
+            ? "one of the ten cells is empty: " + lines.get(0)
+            : "of the ten cells these are empty: " + String.join(", ", lines),
+        "",
+        "fill in all ten, or none of them to plan the tables");
+  }
+
   public static Problem unknownQuickLine(Where where, String found, Optional<String> nearest) {
     return error(
         where,
