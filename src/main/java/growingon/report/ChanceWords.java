@@ -13,8 +13,6 @@ import java.util.stream.IntStream;
 
 /** What is said about how sure the plan is. */
 final class ChanceWords {
-  private static final int LOTS_NAMED = 2;
-
   private final Context context;
   private final Chances chances;
   private final Accounts accounts;
@@ -154,7 +152,7 @@ final class ChanceWords {
   /** The lines for the terminal: of each of the first lots bought, then space and hours. */
   List<String> headlines() {
     List<String> lines = new ArrayList<>();
-    chances.gambles().stream().limit(LOTS_NAMED).map(this::headline).forEach(lines::add);
+    chances.gambles().stream().limit(Headlines.LOTS_NAMED).map(this::headline).forEach(lines::add);
     List<String> parts = new ArrayList<>();
     tightest()
         .ifPresent(
@@ -180,13 +178,17 @@ final class ChanceWords {
   }
 
   private String headline(Gamble gamble) {
-    return "%s pays %s; gain %s (P10) to %s (P90)%s."
-        .formatted(
-            Phrases.sentence(gamble.bought().lot().name()),
-            Odds.in(gamble.chancePays(), chances.draws()),
-            money(gamble.gain().p10()),
-            Labels.whole(gamble.gain().p90()),
-            chances.draws() < Chances.FEW ? "; too few draws to tell" : "");
+    String few = chances.draws() < Chances.FEW ? "; too few draws to tell" : "";
+    String line =
+        "%s pays %s: %s to %s (P10 to P90)"
+            .formatted(
+                Phrases.sentence(gamble.bought().lot().name()),
+                Odds.in(gamble.chancePays(), chances.draws()),
+                money(gamble.gain().p10()),
+                Labels.whole(gamble.gain().p90()));
+    String mean = ", %s on average".formatted(Labels.whole(gamble.gain().mean()));
+    boolean fits = (line + mean + few).length() < Headlines.WIDTH;
+    return line + (fits ? mean : "") + few + ".";
   }
 
   /** What the Summary says of each lot bought. */

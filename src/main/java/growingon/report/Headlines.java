@@ -13,7 +13,7 @@ final class Headlines {
   /** Most characters of a line. */
   static final int WIDTH = 110;
 
-  private static final int LOTS_NAMED = 2;
+  static final int LOTS_NAMED = 2;
 
   private Headlines() {}
 
@@ -25,12 +25,13 @@ final class Headlines {
     lines.add(new HoursWords(context).headline());
     lines.add(new OrderWords(context, figures).headline());
     lines.add(new CashWords(context).headline());
-    context.bought().stream()
-        .limit(LOTS_NAMED)
-        .map(bought -> new BoughtWords(context, bought).headline())
-        .forEach(lines::add);
     if (context.chances().isPresent() && !context.inputs().scenario().lots().isEmpty()) {
       lines.addAll(new ChanceWords(context).headlines());
+    } else {
+      context.bought().stream()
+          .limit(LOTS_NAMED)
+          .map(bought -> new BoughtWords(context, bought).headline())
+          .forEach(lines::add);
     }
     long warnings =
         context.problems().stream().filter(each -> each.severity() == Severity.WARNING).count();

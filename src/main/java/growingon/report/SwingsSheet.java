@@ -46,7 +46,9 @@ final class SwingsSheet {
     return new Table(
         "swings",
         "What each assumption moves",
-        List.of("Gain of the lot, as on Lot verdicts; the widest swing first."),
+        List.of(
+            "Gain of the lot, as on Lot verdicts; the widest swing first. Whole failure is no P10: it"
+                + " has the chance that Lot verdicts names."),
         List.of(
             Rows.lot(),
             Column.of("assumption", "assumption", "", Kind.TEXT),

@@ -32,7 +32,14 @@ final class AxisMarks {
   static List<Mark> of(List<String> categories, double room, ToDoubleFunction<String> widthOf) {
     return areMonths(categories)
         ? months(categories.stream().map(YearMonth::parse).toList(), room, widthOf)
-        : labels(categories.stream().map(AxisMarks::shorten).toList(), room, widthOf);
+        : labels(categories, 0, room, widthOf);
+  }
+
+  /** Marks at the lower edges of value classes, nil among them if it is an edge. */
+  static List<Mark> edges(List<String> edges, double room, ToDoubleFunction<String> widthOf) {
+    return labels(edges, Math.max(0, edges.indexOf("0")), room, widthOf).stream()
+        .map(mark -> new Mark(mark.at() - 0.5, mark.label()))
+        .toList();
   }
 
   static boolean areMonths(List<String> categories) {
@@ -75,23 +82,29 @@ final class AxisMarks {
         : marks;
   }
 
+  /**
+   * Labels at every so many categories.
+   *
+   * @param anchor a category that has one
+   */
   private static List<Mark> labels(
-      List<String> labels, double room, ToDoubleFunction<String> widthOf) {
+      List<String> categories, int anchor, double room, ToDoubleFunction<String> widthOf) {
+    List<String> labels = categories.stream().map(AxisMarks::shorten).toList();
     double[] widths = labels.stream().mapToDouble(widthOf).toArray();
     int step = 1;
-    while (step < widths.length && touches(widths, step, room)) {
+    while (step < widths.length && touches(widths, anchor % step, step, room)) {
       step++;
     }
     List<Mark> marks = new ArrayList<>();
-    for (int i = 0; i < widths.length; i += step) {
+    for (int i = anchor % step; i < widths.length; i += step) {
       marks.add(new Mark(i + 0.5, labels.get(i)));
     }
     return marks;
   }
 
   /** Whether, with a label at every so many categories, some two neighbours would touch. */
-  private static boolean touches(double[] widths, int step, double room) {
-    for (int i = 0; i + step < widths.length; i += step) {
+  private static boolean touches(double[] widths, int first, int step, double room) {
+    for (int i = first; i + step < widths.length; i += step) {
       if ((widths[i] + widths[i + step]) / 2 * 1.15 > step * room) {
         return true;
       }

@@ -46,12 +46,15 @@ final class TimeAxis extends NumberAxis {
     }
     FontMetrics metrics = g2.getFontMetrics(getTickLabelFont());
     double room = dataArea.getWidth() / getRange().getLength();
-    return AxisMarks.of(categories, room, metrics::stringWidth).stream().map(this::tick).toList();
+    List<AxisMarks.Mark> marks =
+        atEdges
+            ? AxisMarks.edges(categories, room, metrics::stringWidth)
+            : AxisMarks.of(categories, room, metrics::stringWidth);
+    return marks.stream().map(TimeAxis::tick).toList();
   }
 
-  private NumberTick tick(AxisMarks.Mark mark) {
-    double at = mark.at() - (atEdges ? 0.5 : 0);
-    return new NumberTick(at, mark.label(), TextAnchor.TOP_CENTER, TextAnchor.TOP_CENTER, 0);
+  private static NumberTick tick(AxisMarks.Mark mark) {
+    return new NumberTick(mark.at(), mark.label(), TextAnchor.TOP_CENTER, TextAnchor.TOP_CENTER, 0);
   }
 
   private List<NumberTick> rows() {

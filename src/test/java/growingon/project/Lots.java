@@ -174,6 +174,18 @@ public final class Lots {
     return this;
   }
 
+  /** Bought, with a loss that is only so sure and a chance that the whole lot fails. */
+  public Lots bought(double unitPrice, double carriage, double lossSure, double fails) {
+    purchase = Optional.of(new Purchase(unitPrice, carriage, 0, lossSure, fails));
+    return this;
+  }
+
+  /** Not sorted, and its shares only so sure. */
+  public Lots unseen(double first, double second, double sure) {
+    quality = new QualityShares(first, second, false, sure);
+    return this;
+  }
+
   public Lots papers(Papers value) {
     papers = value;
     return this;

@@ -1,5 +1,6 @@
 package growingon.report;
 
+import growingon.chance.Chances;
 import growingon.money.Accounts;
 import growingon.money.BoughtLot;
 import growingon.nursery.Care;
@@ -18,6 +19,7 @@ import growingon.nursery.MonthSpan;
 import growingon.nursery.OtherCash;
 import growingon.nursery.Papers;
 import growingon.nursery.PlaceKind;
+import growingon.nursery.Plan;
 import growingon.nursery.Scenario;
 import growingon.nursery.Species;
 import growingon.project.Lots;
@@ -195,6 +197,15 @@ final class MapleNursery {
   }
 
   static Lot ridgeLot() {
+    return ridge().build();
+  }
+
+  /** The ridge lot with quality and loss unsure, and a chance that it fails as a whole. */
+  static Lot unseenRidgeLot() {
+    return ridge().unseen(0.6, 0.25, 0.5).bought(14, 260, 0.5, 0.02).build();
+  }
+
+  private static Lots ridge() {
     return Lots.lot("ridge lot")
         .species("Field maple")
         .form(Form.BARE_ROOT)
@@ -208,8 +219,7 @@ final class MapleNursery {
         .notBefore(2027, 7)
         .apart(2)
         .bought(14, 260)
-        .papers(new Papers("Ridge field", "XX-0002", "abroad", "", ""))
-        .build();
+        .papers(new Papers("Ridge field", "XX-0002", "abroad", "", ""));
   }
 
   /** With the bought lot. */
@@ -231,5 +241,27 @@ final class MapleNursery {
     Context context = context(scenario);
     return PlanReport.of(
         context.inputs(), List.of(), context.accounts(), context.bought(), Optional.empty());
+  }
+
+  /** With draws. */
+  static Context drawn(Scenario scenario, int draws) {
+    Plan plan = scenario.plan().withDraws(draws);
+    Context context = context(new Scenario(scenario.nursery(), plan, scenario.lots()));
+    Chances chances = Chances.draw(context.accounts(), context.bought(), 1, done -> {});
+    return with(context, chances);
+  }
+
+  static Context with(Context context, Chances chances) {
+    return new Context(
+        context.inputs(),
+        context.accounts(),
+        context.bought(),
+        Optional.of(chances),
+        context.problems());
+  }
+
+  static Report report(Context context) {
+    return PlanReport.of(
+        context.inputs(), List.of(), context.accounts(), context.bought(), context.chances());
   }
 }

@@ -115,6 +115,63 @@ class ChartPainterTest {
   }
 
   @Test
+  void band_amongLines_isShadedBetweenItsEdges() {
+    BufferedImage image =
+        ChartPainter.paint(
+            new Shape(
+                    "fan",
+                    12,
+                    List.of(
+                        series("P10", Role.LOW, 12, i -> 20, "", 4),
+                        series("P90", Role.HIGH, 12, i -> 80, "", 4),
+                        series("plan's line", Role.VALUE, 12, i -> 50, "", 0)))
+                .as(ChartKind.LINES));
+    assertThat(count(image, Palette.pale(4))).isGreaterThan(300_000);
+    assertThat(count(image, Palette.of(0))).isGreaterThan(2_000);
+  }
+
+  @Test
+  void band_onBars_isAStrokeFromItsLowerToItsUpperEdge() {
+    Series bars = series("sales", Role.VALUE, 6, i -> 50, "", 0);
+    Series high = series("P90", Role.HIGH, 6, i -> 80, "", 2);
+    BufferedImage image =
+        ChartPainter.paint(
+            new Shape("fan", 6, List.of(bars, series("P10", Role.LOW, 6, i -> 20, "", 2), high))
+                .as(ChartKind.STACKED_BARS));
+    Chart to80 =
+        new Shape("to 80", 6, List.of(series("sales", Role.VALUE, 6, i -> 80, "", 0)))
+            .as(ChartKind.STACKED_BARS);
+    assertThat(count(image, Palette.of(2))).isGreaterThan(3_000);
+    assertThat(top(image, Palette.of(2)))
+        .isBetween(top(ChartPainter.paint(to80), Palette.of(0)) - 3, 900);
+    assertThat(top(image, Palette.of(2))).isLessThan(top(image, Palette.of(0)));
+  }
+
+  @Test
+  void swings_drawn_haveABarToEachEndOfEachRow() {
+    List<Series> series =
+        List.of(
+            series("at P10", Role.LOW, 3, i -> -40 + 10 * i, "", 1),
+            series("at P90", Role.HIGH, 3, i -> 60 - 10 * i, "", 0),
+            series("plan's line", Role.LINE, 3, i -> 10, "", 7));
+    Chart chart =
+        new Chart(
+            "swings",
+            "Swings",
+            "",
+            ChartKind.SWINGS,
+            "EUR",
+            List.of("one", "two", "three"),
+            series);
+    BufferedImage image = ChartPainter.paint(chart);
+    // bars of 50, 40 and 30 on either side
+    assertThat((double) count(image, Palette.of(1)) / count(image, Palette.of(0)))
+        .isBetween(0.95, 1.05);
+    assertThat(count(image, Palette.of(0))).isGreaterThan(20_000);
+    assertThat(image.getHeight()).isEqualTo(ChartPainter.height(chart)).isBetween(400, 1100);
+  }
+
+  @Test
   void panels_manyOrMoreThanFit_areDrawnHigher() {
     assertThat(ChartPainter.paint(SampleReport.space(72, 30)).getHeight()).isEqualTo(1100);
     assertThat(ChartPainter.paint(SampleReport.space(72, 34)).getHeight()).isEqualTo(1100);
