@@ -92,6 +92,7 @@ final class PartnerEdition {
     tables.addAll(costs ? Picked.tables(lots, "bought-lots", "bought-lot-limits") : gains(lots));
     tables.add(accounts());
     if (costs) {
+      tables.add(suppliers());
       tables.addAll(costTable());
     }
     tables.addAll(Picked.tables(lots, "lot-grades"));
@@ -203,6 +204,29 @@ final class PartnerEdition {
       }
     }
     return null;
+  }
+
+  private Table suppliers() {
+    TableBuilder table =
+        TableBuilder.table("lot-suppliers", "Where lots come from, and what a plant cost")
+            .note(
+                "Cost to date: of a plant in the stock list, spent before the plan. Price: of a plant"
+                    + " bought within it. "
+                    + Sentences.WITHOUT_VAT)
+            .text("lot")
+            .text("supplier")
+            .column("cost to date each", currency, Kind.MONEY_EACH)
+            .column("price each", currency, Kind.MONEY_EACH);
+    for (LotAccount account : context.accounts().lots()) {
+      Lot lot = account.lot();
+      boolean bought = lot.purchase().isPresent();
+      table.row(
+          lot.name(),
+          Rows.text(lot.papers().supplier()),
+          bought ? null : lot.unitCost(),
+          bought ? lot.purchase().get().unitPrice() : null);
+    }
+    return table.build();
   }
 
   private Table offers() {

@@ -1,0 +1,85 @@
+package growingon.money;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import growingon.project.Lots;
+import growingon.project.Nurseries;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+
+class StockValueTest {
+  private static Nurseries nursery() {
+    return Nurseries.bare().seasons(2).labour(0, 1);
+  }
+
+  /** 100 plants at 6 each cost 600; 40 are sold and take 240 with them; 60 at 10 list are 600. */
+  @Test
+  void stock_ofWhichSomeIsSold_keepsItsShareOfTheCost() {
+    Accounts accounts =
+        Accounts.of(
+            nursery()
+                .withoutDemand()
+                .demand(Nurseries.demandRow("one", "any", OptionalDouble.of(40), 10))
+                .lot(Lots.lot("a").quantity(100).unitCost(6).build())
+                .seasons(1)
+                .project());
+    StockValue value = StockValue.of(accounts).get(0);
+    assertThat(value.priced()).isCloseTo(60, within(1e-9));
+    assertThat(value.pricedCost()).isCloseTo(360, within(1e-9));
+    assertThat(value.list()).isCloseTo(600, within(1e-9));
+    assertThat(value.value()).isCloseTo(360, within(1e-9));
+  }
+
+  @Test
+  void stock_dearerThanItsListPrice_isWorthTheListPrice() {
+    Accounts accounts =
+        Accounts.of(
+            nursery()
+                .withoutDemand()
+                .demand(Nurseries.demandRow("one", "any", OptionalDouble.of(0), 10))
+                .lot(Lots.lot("a").quantity(100).unitCost(12).kept(20).build())
+                .project());
+    List<StockValue> values = StockValue.of(accounts);
+    assertThat(values).hasSize(2);
+    assertThat(values.get(1).priced()).isCloseTo(80, within(1e-9));
+    assertThat(values.get(1).pricedCost()).isCloseTo(960, within(1e-9));
+    assertThat(values.get(1).value()).isCloseTo(800, within(1e-9));
+  }
+
+  @Test
+  void stock_withoutAPrice_standsAtItsCost() {
+    Accounts accounts =
+        Accounts.of(
+            nursery()
+                .withoutDemand()
+                .lot(Lots.lot("a").quantity(10).unitCost(5).build())
+                .project());
+    StockValue value = StockValue.of(accounts).get(0);
+    assertThat(value.priced()).isZero();
+    assertThat(value.unpriced()).isCloseTo(10, within(1e-9));
+    assertThat(value.value()).isCloseTo(50, within(1e-9));
+  }
+
+  /**
+   * Two ways to a number: the last year's end is the plan's end, and nothing is held for selling.
+   */
+  @Test
+  void list_atThePlansEnd_isThatOfTheAccounts() {
+    Accounts accounts =
+        Accounts.of(
+            nursery()
+                .withoutDemand()
+                .demand(Nurseries.demandRow("one", "any", OptionalDouble.of(7), 10))
+                .lot(Lots.lot("a").quantity(90).quality(0.6, 0.3, true).unitCost(3).build())
+                .project());
+    int last = accounts.projection().horizon().months() - 1;
+    double list =
+        StockValue.of(accounts).stream()
+            .filter(each -> each.month() == last)
+            .mapToDouble(StockValue::list)
+            .sum();
+    assertThat(list).isPositive().isCloseTo(accounts.unsoldAtList(), within(1e-6));
+  }
+}
