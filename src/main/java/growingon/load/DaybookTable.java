@@ -155,6 +155,10 @@ final class DaybookTable {
     if (what == What.MOVED && row.has(QUANTITY) && !row.has(TO_LOT)) {
       row.fail(TO_LOT, Advice::movedWithoutLot);
     }
+    if (!what.mayJoin() && row.has(TO_LOT)) {
+      row.fail(
+          TO_LOT, where -> Advice.toLotOfOther(where, row.cell(TO_LOT).shown(), what.toString()));
+    }
     if (what == What.SPENT && !row.has(AMOUNT) && !row.has(HOURS)) {
       row.fail(AMOUNT, Advice::spentNothing);
     }
@@ -164,7 +168,7 @@ final class DaybookTable {
     Row row = draft.row;
     Optional<String> lot = row.findName(LOT, lots.names());
     Optional<String> toLot =
-        draft.what.isEmpty() ? Optional.empty() : row.findName(TO_LOT, lots.names());
+        draft.what.filter(What::mayJoin).flatMap(what -> row.findName(TO_LOT, lots.names()));
     checkThere(draft, lot, toLot);
     checkJoin(row, lot, toLot);
     Optional<String> grade = row.findName(GRADE, lots.grades(lot.orElse(""), known));

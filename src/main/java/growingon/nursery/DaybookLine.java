@@ -85,6 +85,11 @@ public record DaybookLine(
       return ofPlants;
     }
 
+    /** Whether plants may go to another lot by it. */
+    public boolean mayJoin() {
+      return this == SPLIT || this == MOVED;
+    }
+
     /** The word used in files and reports. */
     @Override
     public String toString() {
@@ -99,6 +104,7 @@ public record DaybookLine(
     notNegative(quantity, "quantity");
     Check.that(!what.needsQuantity() || quantity.isPresent(), what + " needs a quantity", quantity);
     Check.that(what != What.SPLIT || toLot.isPresent(), "a split goes to a lot", toLot);
+    Check.that(toLot.isEmpty() || what.mayJoin(), what + " goes to no other lot", toLot);
     Check.that(!toLot.equals(Optional.of(lot)), "plants go to another lot", lot);
     Objects.requireNonNull(grade);
     Objects.requireNonNull(quality);

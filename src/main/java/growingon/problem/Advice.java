@@ -1322,6 +1322,15 @@ public final class Advice {
         "fill in to lot, or leave quantity empty if the whole lot went to another place");
   }
 
+  public static Problem toLotOfOther(Where where, String found, String what) {
+    return error(
+        where,
+        Reason.CONTRADICTION,
+        "plants go to another lot only where they are split or moved, not " + what,
+        found,
+        "leave to lot empty, or write split or moved");
+  }
+
   public static Problem intoItself(Where where, String found) {
     return error(
         where,

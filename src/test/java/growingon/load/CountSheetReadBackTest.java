@@ -25,6 +25,7 @@ import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -33,19 +34,25 @@ import org.junit.jupiter.api.io.TempDir;
 class CountSheetReadBackTest {
   private static final LocalDate DAY = LocalDate.of(2026, 11, 21);
 
+  @TempDir private static Path reports;
   @TempDir private Path nursery;
-  @TempDir private Path reports;
-  private Path report;
+  private static Path report;
 
-  @BeforeEach
-  void writeReport() throws IOException {
-    SmallNursery.copyTidy(nursery);
-    Inputs inputs = SmallNursery.read(nursery).inputs().orElseThrow();
+  /** Once, because writing a report takes longer than all else here. */
+  @BeforeAll
+  static void writeReport(@TempDir Path planned) throws IOException {
+    SmallNursery.copyTidy(planned);
+    Inputs inputs = SmallNursery.read(planned).inputs().orElseThrow();
     Accounts accounts = Accounts.of(Projector.project(inputs.scenario()));
     report = reports.resolve("first plan");
     ReportFolder.write(
         PlanReport.of(inputs, List.of(), accounts, BoughtLot.weigh(accounts), Optional.empty()),
         report);
+  }
+
+  @BeforeEach
+  void layOut() throws IOException {
+    SmallNursery.copyTidy(nursery);
   }
 
   @Test

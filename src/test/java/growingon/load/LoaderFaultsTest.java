@@ -156,6 +156,9 @@ class LoaderFaultsTest {
             "daybook-quantity-is-negative",
             "error: daybook.csv, row 2, column quantity: this must be between 0 and 10000000 (-4); correct it"),
         fault(
+            "daybook-sells-to-a-lot",
+            "error: daybook.csv, row 2, column to lot: plants go to another lot only where they are split or moved, not sold (Old rowans); leave to lot empty, or write split or moved"),
+        fault(
             "daybook-spends-nothing",
             "error: daybook.csv, row 2, column amount: it is not said what was spent; fill in amount or hours"),
         fault(
