@@ -22,13 +22,18 @@ final class Findings {
     assumptions.add(assumption);
   }
 
-  /** Of the problems found so far those of one sheet, or of no sheet in particular. */
+  /** Of what was found so far that of one sheet, or of no row in particular. */
   Findings about(Where sheet) {
     Findings some = new Findings();
     problems.stream()
-        .filter(each -> each.where().sheet().isEmpty() || isIn(each.where(), sheet))
+        .filter(each -> isOfNoRow(each.where()) || isIn(each.where(), sheet))
         .forEach(some::add);
+    assumptions.forEach(some::add);
     return some;
+  }
+
+  private static boolean isOfNoRow(Where place) {
+    return place.sheet().isEmpty() && place.row() == 0;
   }
 
   private static boolean isIn(Where place, Where sheet) {

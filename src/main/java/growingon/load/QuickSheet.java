@@ -43,10 +43,10 @@ final class QuickSheet {
   /** The inputs that the quick sheet stands for. */
   static Loader.Reading read(NurseryFiles files, Findings before) {
     Table sheet = files.tables().find(FORMAT).orElseThrow();
-    Findings findings = before.about(sheet.where());
-    Row row = gathered(sheet, findings);
+    Row row = gathered(sheet, before);
     QuickScenario made = new QuickScenario(row, planName(files.name()));
     Optional<Scenario> scenario = sheet.isReadable() ? made.scenario() : Optional.empty();
+    Findings findings = before.about(sheet.where());
     boolean besideTables = !files.tables().all().isEmpty();
     RowCount rows = RowCount.of(List.of(sheet), findings.problems());
     return new Loader.Reading(
