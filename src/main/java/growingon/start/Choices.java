@@ -1,5 +1,6 @@
 package growingon.start;
 
+import growingon.nursery.DaybookLine;
 import growingon.nursery.Form;
 import growingon.nursery.Habit;
 import growingon.nursery.Layout;
@@ -29,6 +30,8 @@ final class Choices {
         Choice.fedBy("mix", "mixes", "mix"),
         Choice.fedBy("component", "components", "component"),
         Choice.fedBy("place", "places", "place"),
+        Choice.fedBy("lot", "stock", "lot"),
+        Choice.of("what", words(DaybookLine.What.values())),
         Choice.of("form", words(Form.values())),
         Choice.of("kind", words(Habit.values())),
         Choice.of("shape", words(PotShape.values())),

@@ -25,6 +25,7 @@ final class StarterBook {
           "quick",
           "stock",
           "offers",
+          "daybook",
           "species",
           "grades",
           "demand",
