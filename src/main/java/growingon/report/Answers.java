@@ -39,7 +39,20 @@ final class Answers {
     if (!context.bought().isEmpty()) {
       list.add(answers.bought());
     }
+    if (context.chances().isPresent()) {
+      list.add(answers.chances());
+    }
     return list;
+  }
+
+  private Answer chances() {
+    List<String> sentences = new ArrayList<>(new ChanceWords(context).sheet());
+    sentences.remove(Sentences.WITHOUT_VAT);
+    return answer(
+        "How sure is it",
+        sentences,
+        List.of("chance-sales", "chance-cash", "chance-space", "chance-hours"),
+        List.of());
   }
 
   Answer saleable() {
@@ -90,9 +103,16 @@ final class Answers {
   Answer bought() {
     return answer(
         "Do the bought lots pay",
-        context.bought().stream().map(each -> new BoughtWords(context, each).summary()).toList(),
-        List.of("bought-lots", "bought-lot-limits"),
+        boughtSentences(),
+        List.of("bought-lots", "bought-lot-limits", "lot-verdicts", "lot-break-evens"),
         List.of("offers"));
+  }
+
+  private List<String> boughtSentences() {
+    List<String> sentences = new ArrayList<>();
+    context.bought().forEach(each -> sentences.add(new BoughtWords(context, each).summary()));
+    context.chances().ifPresent(drawn -> sentences.addAll(new ChanceWords(context).summary()));
+    return sentences;
   }
 
   /** The same for eyes that are not to see what a plant costs. */

@@ -251,6 +251,23 @@ class ChancesSheetTest {
   }
 
   @Test
+  void answers_ofThePage_sayHowSureItIsAndWhetherTheLotPays() {
+    String sentence = new VerdictWords(context, chances.gambles().get(0)).sentence();
+
+    assertThat(report.answers())
+        .filteredOn(answer -> answer.question().equals("Do the bought lots pay"))
+        .allMatch(answer -> answer.sentences().contains(sentence))
+        .hasSize(1);
+    assertThat(report.answers())
+        .filteredOn(answer -> answer.question().equals("How sure is it"))
+        .allMatch(
+            answer ->
+                sheet(report, "Chances").sentences().containsAll(answer.sentences())
+                    && !answer.how().isEmpty())
+        .hasSize(1);
+  }
+
+  @Test
   void swings_ofTheLot_areWidestFirstInTableAndChart() {
     Cells swings = table("Swings", "swings");
     Gamble gamble = chances.gambles().get(0);
