@@ -209,6 +209,7 @@ class FiguresTest {
             "Materials",
             "Weights",
             "Lot accounts",
+            "Stock value",
             "Count sheet",
             "Assumptions",
             "Notes");
