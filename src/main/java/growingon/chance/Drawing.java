@@ -85,10 +85,7 @@ final class Drawing {
     samples.take(draw, tally);
     for (int i = 0; i < bought.size(); i++) {
       others.get(i).run(luck);
-      double[] gain = tally.flows.clone();
-      for (int month = 0; month < gain.length; month++) {
-        gain[month] -= others.get(i).flows[month];
-      }
+      double[] gain = tally.gainOver(others.get(i));
       double rate = scenario.nursery().settings().discountRate();
       samples.gains[i][draw] = Finance.presentValue(gain, rate);
       samples.paybacks[i][draw] = Finance.payback(gain).orElse(NEVER);

@@ -51,11 +51,7 @@ final class Sensitivity {
   private double gain(Luck luck) {
     with.run(luck);
     without.run(luck);
-    double[] flows = with.flows.clone();
-    for (int month = 0; month < flows.length; month++) {
-      flows[month] -= without.flows[month];
-    }
-    return Finance.presentValue(flows, settings.discountRate());
+    return Finance.presentValue(with.gainOver(without), settings.discountRate());
   }
 
   private Luck by(Assumption assumption, double score) {
@@ -173,7 +169,8 @@ final class Sensitivity {
   }
 
   private static String percent(double share) {
-    return String.format(Locale.ENGLISH, "%.0f %%", 100 * share);
+    String form = share < 0.1 ? "%.1f %%" : "%.0f %%";
+    return String.format(Locale.ENGLISH, form, 100 * share);
   }
 
   BreakEvens breakEvens(BoughtLot bought) {

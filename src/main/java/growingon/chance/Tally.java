@@ -40,6 +40,7 @@ final class Tally {
   private final int[][] gradeIndex;
   private final int[] season;
   final double[] flows;
+  double horizonValue;
   final double[] hours;
   final double[][] space;
   final double[] salesBySeason;
@@ -134,8 +135,26 @@ final class Tally {
     }
   }
 
+  /** Flows with the value of unsold plants, which is no cash, in the last month. */
+  double[] flowsWithHorizonValue() {
+    double[] valued = flows.clone();
+    valued[valued.length - 1] += horizonValue;
+    return valued;
+  }
+
+  /** What this run brings more than another, by month, unsold plants valued. */
+  double[] gainOver(Tally other) {
+    double[] gain = flowsWithHorizonValue();
+    double[] others = other.flowsWithHorizonValue();
+    for (int month = 0; month < gain.length; month++) {
+      gain[month] -= others[month];
+    }
+    return gain;
+  }
+
   private void clear() {
     stores.clear();
+    horizonValue = 0;
     Arrays.fill(flows, 0);
     Arrays.fill(hours, 0);
     Arrays.fill(salesBySeason, 0);
@@ -229,7 +248,7 @@ final class Tally {
           double plants = standing[quality][grade];
           stockBySeason[gradeIndex[lot][grade - 1]][ended] += plants;
           if (last) {
-            flows[flows.length - 1] +=
+            horizonValue +=
                 programme.scenario().plan().horizonValueShare()
                     * plants
                     * listPrices[lot][quality][grade];

@@ -104,15 +104,20 @@ final class CustomerEdition {
     return lines;
   }
 
-  /** From the grade's least trunk up to the next grade's. */
+  /** From the grade's least trunk up to that of the next grade that asks for a thicker one. */
   private static String size(Trade.Cell cell) {
     List<Grade> grades = cell.lot().grades();
     for (int i = 0; i < grades.size(); i++) {
       if (grades.get(i).name().equals(cell.grade())) {
-        String least = Labels.whole(grades.get(i).leastTrunkMm());
-        return i + 1 < grades.size()
-            ? least + "–" + Labels.whole(grades.get(i + 1).leastTrunkMm()) + " mm"
-            : least + " mm and more";
+        double least = grades.get(i).leastTrunkMm();
+        String from = Labels.whole(least);
+        return grades.stream()
+            .skip(i)
+            .mapToDouble(Grade::leastTrunkMm)
+            .filter(next -> next > least)
+            .mapToObj(next -> from + "–" + Labels.whole(next) + " mm")
+            .findFirst()
+            .orElse(from + " mm and more");
       }
     }
     throw new IllegalStateException("a plant is of a grade of its ladder: " + cell.grade());

@@ -43,11 +43,13 @@
   }
   function sortable(table) {
     Array.prototype.forEach.call(table.tHead.rows[0].cells, function (heading, index) {
+      // The heading's text stays outside the button: browsers leave buttons out of repeated headings in print.
       var button = document.createElement("button");
       button.type = "button";
-      while (heading.firstChild) { button.appendChild(heading.firstChild); }
+      button.setAttribute("aria-label", "Sort by " + words(heading));
+      heading.classList.add("sorts");
       heading.appendChild(button);
-      button.addEventListener("click", function () { sort(table, index, heading); });
+      heading.addEventListener("click", function () { sort(table, index, heading); });
     });
   }
   function filterable(table) {
