@@ -131,7 +131,7 @@ class PageInBrowserTest {
     String numbers =
         "Array.from(t.tBodies[0].rows).map(r => parseFloat(r.cells[n].textContent.replace(/[^0-9.-]/g, '')))";
     String column =
-        "var n = Array.from(t.tHead.rows[0].cells).findIndex(c => c.className === 'n');";
+        "var n = Array.from(t.tHead.rows[0].cells).findIndex(c => c.classList.contains('n'));";
     browser.value(table + column + "t.tHead.rows[0].cells[n].querySelector('button').click()");
     List<Double> up = doubles(browser.value(table + column + numbers));
     assertThat(up).hasSizeGreaterThan(8).isSorted();
