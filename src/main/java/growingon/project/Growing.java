@@ -363,14 +363,21 @@ final class Growing {
    */
   double[][] standing(int trainingMonths) {
     measure();
+    int[] gradeOf = new int[grades.length + 1];
+    for (int thickFor = 0; thickFor <= grades.length; thickFor++) {
+      gradeOf[thickFor] = highestMet(thickFor, trainingMonths) + 1;
+    }
     double[][] standing = new double[Quality.values().length + 1][grades.length + 1];
-    for (int i = 0; i < slices; i++) {
-      int grade = highestMet(thick[i], trainingMonths) + 1;
-      for (Stream stream : streams) {
-        standing[stream.quality.ordinal()][stream.mayGrade ? grade : 0] +=
-            alive * stream.weights[i];
+    for (Stream stream : streams) {
+      double[] row = standing[stream.quality.ordinal()];
+      for (int i = 0; i < slices; i++) {
+        row[stream.mayGrade ? gradeOf[thick[i]] : 0] += alive * stream.weights[i];
       }
-      standing[Quality.values().length][grade] += alive * kept / slices;
+    }
+    if (kept > 0) {
+      for (int i = 0; i < slices; i++) {
+        standing[Quality.values().length][gradeOf[thick[i]]] += alive * kept / slices;
+      }
     }
     return standing;
   }

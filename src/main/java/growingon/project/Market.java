@@ -22,6 +22,7 @@ final class Market {
   private final Map<Quality, QualityRule> qualities;
   private final List<Missed> missed = new ArrayList<>();
   private final int[] gradedIn;
+  private final boolean[] maySell;
 
   Market(Programme programme, Luck luck, List<LotState> lots) {
     this.programme = programme;
@@ -30,10 +31,14 @@ final class Market {
     this.qualities = programme.nursery().qualities();
     this.gradedIn = new int[lots.size()];
     Arrays.fill(gradedIn, -1);
+    this.maySell = new boolean[gradedIn.length];
   }
 
   void sell(int month) {
     String season = programme.calendar().seasonName(month);
+    for (int lot = 0; lot < lots.length; lot++) {
+      maySell[lot] = month >= lots[lot].plan.start && lots[lot].maySell(month);
+    }
     for (DemandRow row : programme.rows()) {
       double wanted = wanted(row, month);
       if (wanted > 0 && row.demand().season().map(season::equals).orElse(true)) {
@@ -66,7 +71,7 @@ final class Market {
   private double sellFrom(int[] batch, DemandRow row, Quality quality, int month, double wanted) {
     double ready = 0;
     for (int lot : batch) {
-      if (lots[lot].maySell(month)) {
+      if (maySell[lot]) {
         gradeOnce(lot, month);
         ready += lots[lot].plants.ready(quality, row.grade());
       }
@@ -76,7 +81,7 @@ final class Market {
     }
     double share = Math.min(1, wanted / ready);
     for (int lot : batch) {
-      if (lots[lot].maySell(month)) {
+      if (maySell[lot]) {
         sell(lots[lot], row, quality, month, share);
       }
     }
