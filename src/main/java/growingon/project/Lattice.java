@@ -33,14 +33,6 @@ final class Lattice {
     return slices;
   }
 
-  int vigourStep() {
-    return vigourStep;
-  }
-
-  int qualityStep() {
-    return qualityStep;
-  }
-
   double trunkCoordinate(int slice) {
     return (slice + 0.5) / slices;
   }

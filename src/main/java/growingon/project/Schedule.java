@@ -256,9 +256,4 @@ final class Schedule {
   OptionalInt doneAt(int index) {
     return doneAt[index] == NOT_YET ? OptionalInt.empty() : OptionalInt.of(doneAt[index]);
   }
-
-  /** The next once-only step, or the number of steps if all are done. */
-  int next() {
-    return next;
-  }
 }
