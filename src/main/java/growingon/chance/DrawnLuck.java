@@ -8,6 +8,8 @@ import growingon.nursery.QualityShares;
 import growingon.nursery.Settings;
 import growingon.nursery.Species;
 import growingon.project.Luck;
+import java.util.HashMap;
+import java.util.Map;
 
 /**
  * The luck of one draw (design section 6.6). Growth and loss of a season have two parts of equal
@@ -21,6 +23,10 @@ final class DrawnLuck implements Luck {
   private final Settings settings;
   private final Spreads spreads;
   private final Names names;
+  private final Map<SeasonScore, Double> scores = new HashMap<>();
+
+  /** What a standard normal score is kept by; many lots of a species ask for the same. */
+  private record SeasonScore(What own, String species, int season) {}
 
   DrawnLuck(Keyed keyed, Settings settings, Spreads spreads, Names names) {
     this.names = names;
@@ -40,8 +46,12 @@ final class DrawnLuck implements Luck {
 
   /** Standard normal score of a species in a season: half shared by all, half its own. */
   private double score(What all, What own, Species species, int season) {
-    double common = keyed.normal(all, 0, season);
-    return HALF * (common + keyed.normal(own, names.of(species.name()), season));
+    return scores.computeIfAbsent(
+        new SeasonScore(own, species.name(), season),
+        each ->
+            HALF
+                * (keyed.normal(all, 0, season)
+                    + keyed.normal(own, names.of(species.name()), season)));
   }
 
   @Override

@@ -87,7 +87,7 @@ final class Keyed {
       return new BinomialDistribution(number, probability).inverseCumulativeProbability(left);
     }
     double odds = probability / (1 - probability);
-    double chance = Math.exp(number * Math.log1p(-probability));
+    double chance = Math.pow(1 - probability, number);
     int count = 0;
     while (left > chance && count < number) {
       left -= chance;

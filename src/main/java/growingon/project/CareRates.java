@@ -28,16 +28,17 @@ final class CareRates {
   }
 
   /** Minutes for a square metre in a month (0 = January). */
-  double minutes(Optional<Place> place, int month) {
-    return minutes[index(place)][month];
+  double minutes(int kind, int month) {
+    return minutes[kind][month];
   }
 
   /** Cost of a square metre in a month (0 = January). */
-  double cost(Optional<Place> place, int month) {
-    return cost[index(place)][month];
+  double cost(int kind, int month) {
+    return cost[kind][month];
   }
 
-  private static int index(Optional<Place> place) {
-    return place.map(each -> each.kind().ordinal()).orElse(NO_PLACE);
+  /** The kind of a place, as the tables count kinds; one of its own for no place. */
+  static int kind(Optional<Place> place) {
+    return place.isPresent() ? place.get().kind().ordinal() : NO_PLACE;
   }
 }

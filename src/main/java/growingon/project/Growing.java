@@ -20,6 +20,8 @@ final class Growing {
   /** Twelve twelfths of a year's growth may fall short of a year by this much of rounding. */
   private static final double ROUNDING = 1e-12;
 
+  private static final int QUALITIES = Quality.values().length;
+
   private final GrowthStart start;
   private final Grade[] grades;
   private final int slices;
@@ -28,7 +30,8 @@ final class Growing {
   private final int[] sellsAs;
   private final int[] saleTable;
   private final Stream[] streams;
-  private final double[] ready;
+  private final Stream[][] ofQuality;
+  private final double[] byThickness;
   private final double kept;
   private final int mostTraining;
   private double[] trunkAtZero;
@@ -38,6 +41,7 @@ final class Growing {
   private boolean changed = true;
   private double alive = 1;
   private double clock;
+  private long readyCells;
   private int gradedTraining = Integer.MIN_VALUE;
   private boolean graded;
   private Curve curve;
@@ -54,7 +58,12 @@ final class Growing {
     this.saleTable = new int[grades.length + 1];
     this.kept = plan.lot.kept();
     this.streams = start.streams(quality).toArray(new Stream[0]);
-    this.ready = new double[Quality.values().length * grades.length];
+    this.ofQuality = new Stream[QUALITIES][];
+    for (Quality each : Quality.values()) {
+      ofQuality[each.ordinal()] =
+          Arrays.stream(streams).filter(stream -> stream.quality == each).toArray(Stream[]::new);
+    }
+    this.byThickness = new double[grades.length + 1];
     this.mostTraining = Arrays.stream(grades).mapToInt(Grade::leastTrainingMonths).max().orElse(0);
   }
 
@@ -196,13 +205,27 @@ final class Growing {
     return mean(2);
   }
 
+  /** No plant's squared trunk is more than this, mm²: that of a thickest and strongest one. */
+  double squaredTrunkAtMost() {
+    double most = flow.advance(max(trunkAtZero), max(vigour) * clock);
+    return most * most;
+  }
+
+  private static double max(double[] values) {
+    double max = 0;
+    for (double value : values) {
+      max = Math.max(max, value);
+    }
+    return max;
+  }
+
   private double mean(int power) {
     double plants = 0;
     double sum = 0;
     for (int i = 0; i < slices; i++) {
       double weight = kept / slices;
       for (Stream stream : streams) {
-        weight += stream.weights[i];
+        weight += stream.weight(i);
       }
       double trunk = trunk(i);
       plants += weight;
@@ -226,11 +249,15 @@ final class Growing {
   private void moveUp(int slice, int from, int to) {
     sellsAs[slice] = to;
     for (Stream stream : streams) {
-      double weight = stream.mayGrade ? stream.weights[slice] : 0;
+      double weight = stream.mayGrade ? stream.weight(slice) : 0;
+      if (weight == 0) {
+        continue;
+      }
       if (from >= stream.sellsFrom) {
         add(stream, from, -weight);
       }
       if (to >= stream.sellsFrom) {
+        readyCells |= cellBit(stream.quality, to);
         add(stream, to, weight);
       }
     }
@@ -238,8 +265,6 @@ final class Growing {
 
   private void add(Stream stream, int grade, double weight) {
     stream.ready[grade] = Math.max(0, stream.ready[grade] + weight);
-    int at = stream.quality.ordinal() * grades.length + grade;
-    ready[at] = Math.max(0, ready[at] + weight);
   }
 
   /**
@@ -247,25 +272,35 @@ final class Growing {
    * Where no plant moved up and training changes nothing, all is as it was.
    *
    * @param trainingMonths whole months since training started, −1 if it has not
+   * @return the bits of {@link #cellBit} of all grades and qualities in which plants may be ready
    */
-  void gradeForSale(int trainingMonths) {
+  long gradeForSale(int trainingMonths) {
     measure();
     boolean otherwise = fillSaleTable(trainingMonths);
     if (otherwise || !graded) {
       gradeAnew();
       graded = true;
     }
+    return readyCells;
+  }
+
+  /**
+   * A bit for a grade and quality. On a ladder of more than 21 grades two may share a bit, so it
+   * tells surely only that nothing is ready.
+   */
+  static long cellBit(Quality quality, int grade) {
+    return 1L << (grade * QUALITIES + quality.ordinal());
   }
 
   private void gradeAnew() {
     for (int i = 0; i < slices; i++) {
       sellsAs[i] = saleTable[thick[i]];
     }
-    Arrays.fill(ready, 0);
+    readyCells = 0;
     for (Stream stream : streams) {
       stream.readyByGrade(sellsAs);
       for (int grade = 0; grade < grades.length; grade++) {
-        ready[stream.quality.ordinal() * grades.length + grade] += stream.ready[grade];
+        readyCells |= stream.ready[grade] > 0 ? cellBit(stream.quality, grade) : 0;
       }
     }
   }
@@ -319,7 +354,11 @@ final class Growing {
 
   /** Plants of a quality that may be sold as a grade now; after {@link #gradeForSale}. */
   double ready(Quality quality, int grade) {
-    return alive * ready[quality.ordinal() * grades.length + grade];
+    double ready = 0;
+    for (Stream stream : ofQuality[quality.ordinal()]) {
+      ready += stream.ready[grade];
+    }
+    return alive * ready;
   }
 
   /** Mm above the grade's least, summed over the plants of a quality ready as a grade. */
@@ -338,7 +377,7 @@ final class Growing {
     double weight = 0;
     for (Stream stream : streams) {
       boolean sells = stream.quality == quality && stream.mayGrade && stream.sellsFrom <= grade;
-      weight += sells ? stream.weights[slice] : 0;
+      weight += sells ? stream.weight(slice) : 0;
     }
     return weight;
   }
@@ -346,12 +385,10 @@ final class Growing {
   /** Sells a share of the plants of a quality that are ready as a grade, every slice alike. */
   void sell(Quality quality, int grade, double share) {
     changed = true;
-    ready[quality.ordinal() * grades.length + grade] *= 1 - share;
-    for (Stream stream : streams) {
-      if (stream.quality == quality && stream.mayGrade && stream.sellsFrom <= grade) {
-        stream.sell(grade, sellsAs, share);
-      }
+    for (Stream stream : ofQuality[quality.ordinal()]) {
+      stream.sell(grade, sellsAs, share);
     }
+    readyCells &= share == 1 ? ~cellBit(quality, grade) : -1;
   }
 
   /**
@@ -367,16 +404,18 @@ final class Growing {
     for (int thickFor = 0; thickFor <= grades.length; thickFor++) {
       gradeOf[thickFor] = highestMet(thickFor, trainingMonths) + 1;
     }
-    double[][] standing = new double[Quality.values().length + 1][grades.length + 1];
+    double[][] standing = new double[QUALITIES + 1][grades.length + 1];
     for (Stream stream : streams) {
+      Arrays.fill(byThickness, 0);
+      stream.addUp(thick, byThickness);
       double[] row = standing[stream.quality.ordinal()];
-      for (int i = 0; i < slices; i++) {
-        row[stream.mayGrade ? gradeOf[thick[i]] : 0] += alive * stream.weights[i];
+      for (int thickFor = 0; thickFor <= grades.length; thickFor++) {
+        row[stream.mayGrade ? gradeOf[thickFor] : 0] += alive * byThickness[thickFor];
       }
     }
     if (kept > 0) {
       for (int i = 0; i < slices; i++) {
-        standing[Quality.values().length][gradeOf[thick[i]]] += alive * kept / slices;
+        standing[QUALITIES][gradeOf[thick[i]]] += alive * kept / slices;
       }
     }
     return standing;

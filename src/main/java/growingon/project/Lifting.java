@@ -3,7 +3,6 @@ package growingon.project;
 import growingon.nursery.LiftFrom;
 import growingon.nursery.Place;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /**
  * How a plant may be lifted by its weight: screening values for one lift close to the body, between
@@ -60,11 +59,8 @@ public enum Lifting {
    * is lifted from the ground, or if it has no place at all.
    */
   public static LiftFrom lower(Optional<Place> takenUp, Optional<Place> setDown) {
-    boolean bench =
-        takenUp.or(() -> setDown).isPresent()
-            && Stream.of(takenUp, setDown)
-                .flatMap(Optional::stream)
-                .allMatch(place -> place.liftFrom() == LiftFrom.BENCH);
-    return bench ? LiftFrom.BENCH : LiftFrom.GROUND;
+    LiftFrom from = takenUp.or(() -> setDown).map(Place::liftFrom).orElse(LiftFrom.GROUND);
+    LiftFrom to = setDown.map(Place::liftFrom).orElse(from);
+    return from == LiftFrom.BENCH ? to : from;
   }
 }

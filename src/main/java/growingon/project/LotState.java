@@ -1,10 +1,9 @@
 package growingon.project;
 
-import growingon.nursery.Curve;
+import growingon.nursery.LiftFrom;
 import growingon.nursery.Mix;
 import growingon.nursery.Nursery;
 import growingon.nursery.Place;
-import growingon.nursery.PlaceKind;
 import growingon.nursery.Pot;
 import growingon.nursery.Quality;
 import growingon.nursery.Settings;
@@ -32,6 +31,7 @@ final class LotState {
   private final Calendar calendar;
   private final Optional<Place> apartPlace;
   private final CareRates care;
+  private final Spacing winterSpacing;
   private Optional<Pot> pot;
   private Optional<Place> place;
   private Spacing spacing;
@@ -46,11 +46,8 @@ final class LotState {
   private double knownSurvival;
   private int growthSeason = NEVER;
   private double seasonGrowth;
-  private Optional<Pot> knownPot;
-  private Optional<Place> knownWhere;
-  private Spacing knownSpacing;
-  private boolean knownWinter;
-  private double knownM2;
+  private Spot summerSpot;
+  private Spot winterSpot;
 
   /**
    * A lot before its first month.
@@ -69,6 +66,7 @@ final class LotState {
     this.calendar = programme.calendar();
     this.care = programme.care();
     this.apartPlace = programme.apartPlace();
+    this.winterSpacing = new Spacing(settings.winterGapMm(), OptionalDouble.empty());
     this.plants = new Growing(plan, luck.quality(plan.lot));
     this.schedule = new Schedule(plan.route, programme.horizon().firstMonth(), plan.arrival);
     this.pot = plan.lot.potting().pot().map(nursery.pots()::get);
@@ -103,7 +101,7 @@ final class LotState {
     settleFilling();
     sorted = plan.lot.quality().sorted();
     inWinterPlace = belongsInWinterPlace(plan.start);
-    plants.growBy(curve(plan.counted));
+    plants.growBy(spot(plan.counted).curve());
     carryForward();
   }
 
@@ -116,12 +114,14 @@ final class LotState {
       reached = plan.steps().get(i).pot().or(current(reached));
     }
     if (last >= 0 && reached.isPresent() && !reached.equals(pot.map(Pot::name))) {
+      Optional<String> expected = reached;
       run.remark(
-          Remarks.lastStepDisagrees(
-              plan.lot.name(),
-              plan.steps().get(last).name(),
-              reached.get(),
-              pot.map(Pot::name).orElse("no pot")));
+          () ->
+              Remarks.lastStepDisagrees(
+                  plan.lot.name(),
+                  plan.steps().get(last).name(),
+                  expected.get(),
+                  pot.map(Pot::name).orElse("no pot")));
     }
     return last;
   }
@@ -190,7 +190,7 @@ final class LotState {
           firstYear
               ? by.consignmentLoss(plan.lot, plan.species.firstYearLoss())
               : plan.species.laterLoss();
-      knownSurvival = Math.log1p(-by.loss(plan.species, expected, season));
+      knownSurvival = Math.log(1 - by.loss(plan.species, expected, season));
       knownFirstYear = firstYear;
       knownSeason = by == luck ? season : NEVER;
     }
@@ -248,12 +248,18 @@ final class LotState {
     if (isEmpty() || plan.isApart(month)) {
       return;
     }
+    if (!schedule.isQuiet(month)) {
+      doSteps(month, run);
+    }
+    moveForWinter(month);
+  }
+
+  private void doSteps(int month, Run run) {
     for (int i = 0; i < plan.steps().size(); i++) {
       if (!isEmpty() && schedule.isDue(i, month, plants::meanTrunk)) {
         doStep(i, month, run);
       }
     }
-    moveForWinter(month);
   }
 
   private void doStep(int index, int month, Run run) {
@@ -264,12 +270,13 @@ final class LotState {
         .ifPresent(
             late ->
                 run.remark(
-                    Remarks.lateStep(
-                        plan.lot.name(),
-                        step.name(),
-                        run.programme().horizon().month(late.dueMonth()),
-                        run.programme().horizon().month(month),
-                        late.yearsMoved())));
+                    () ->
+                        Remarks.lateStep(
+                            plan.lot.name(),
+                            step.name(),
+                            run.programme().horizon().month(late.dueMonth()),
+                            run.programme().horizon().month(month),
+                            late.yearsMoved())));
     Optional<Place> before = standsIn(month);
     double loss = luck.consignmentLoss(plan.lot, step.lossShare());
     double died = die(month, index + 1, loss);
@@ -282,7 +289,7 @@ final class LotState {
     spacing = step.spacing().orElse(spacing);
     rootWorkAt = step.rootWork() ? month : rootWorkAt;
     startTraining(step, month);
-    plants.growBy(curve(month));
+    plants.growBy(spot(month).curve());
     Lifting lifting = lifts(step) ? lifting(before, standsIn(month)) : Lifting.NOTHING_LIFTED;
     double hours = spreadWork(step, month, done.monthsOfWork(), living, lifting.people());
     if (history == null) {
@@ -312,8 +319,15 @@ final class LotState {
     return step.pot().isPresent() || step.place().isPresent() || step.liftedBallLitres() > 0;
   }
 
+  /**
+   * How the lot's plants are lifted. Where nobody asks for the weight itself, plants that could not
+   * be too heavy even if all were as thick as the thickest are not weighed.
+   */
   private Lifting lifting(Optional<Place> takenUp, Optional<Place> setDown) {
-    return Lifting.of(weight().kg(), Lifting.lower(takenUp, setDown));
+    LiftFrom height = Lifting.lower(takenUp, setDown);
+    boolean surelyLight =
+        history == null && weight(plants.squaredTrunkAtMost()).kg() <= Lifting.firstKg(height);
+    return surelyLight ? Lifting.ONE_PERSON : Lifting.of(weight().kg(), height);
   }
 
   /** Sorts, if the step does or it was left to, and culls; old pots of the culled come back. */
@@ -447,32 +461,31 @@ final class LotState {
       return;
     }
     double living = plants.living();
-    Optional<Place> where = standsIn(month);
-    double m2 = living * m2Each(where, belongsInWinterPlace(month));
+    Spot spot = spot(month);
+    double m2 = living * spot.m2Each();
     int monthOfYear = calendar.monthOfYear(month);
-    double hours = m2 * care.minutes(where, monthOfYear) * minutes(month) / 60;
-    String name = name(where);
+    double hours = m2 * care.minutes(spot.careKind(), monthOfYear) * minutes(month) / 60;
     to.worked(month, Work.CARE, living, hours);
-    to.stood(month, name, living, m2, m2 * care.cost(where, monthOfYear));
+    to.stood(month, spot.placeName(), living, m2, m2 * care.cost(spot.careKind(), monthOfYear));
     if (history != null) {
       String potName = pot.map(Pot::name).orElse("");
-      history.weighed(new Stood(month, name, living, m2, weight(), potName));
+      history.weighed(new Stood(month, spot.placeName(), living, m2, weight(), potName));
     }
   }
 
-  /** Square metres of one plant, kept until it is potted, moved or set out otherwise. */
-  private double m2Each(Optional<Place> where, boolean winter) {
-    boolean same =
-        pot == knownPot && where == knownWhere && spacing == knownSpacing && winter == knownWinter;
-    if (!same) {
-      knownPot = pot;
-      knownWhere = where;
-      knownSpacing = spacing;
-      knownWinter = winter;
-      Spacing gaps = winter ? new Spacing(settings.winterGapMm(), OptionalDouble.empty()) : spacing;
-      knownM2 = Footprint.m2(pot, plan.lot.standing().crownMm(), gaps, where);
+  /** How the lot stands in a month, kept until it is potted, moved or set out otherwise. */
+  private Spot spot(int month) {
+    Optional<Place> where = standsIn(month);
+    if (belongsInWinterPlace(month)) {
+      if (winterSpot == null || !winterSpot.isOf(pot, where, winterSpacing)) {
+        winterSpot = Spot.of(plan, pot, where, winterSpacing);
+      }
+      return winterSpot;
     }
-    return knownM2;
+    if (summerSpot == null || !summerSpot.isOf(pot, where, spacing)) {
+      summerSpot = Spot.of(plan, pot, where, spacing);
+    }
+    return summerSpot;
   }
 
   private double minutes(int month) {
@@ -480,6 +493,10 @@ final class LotState {
   }
 
   private Weight weight() {
+    return weight(plants.meanSquaredTrunk());
+  }
+
+  private Weight weight(double squaredTrunk) {
     if (pot.isEmpty()) {
       return Weight.NONE;
     }
@@ -487,13 +504,13 @@ final class LotState {
         filling.mixKg(),
         filling.liftedKg(),
         pot.get().emptyKg(),
-        Weight.woodKg(plants.meanSquaredTrunk(), plan.lot.standing().heightLeftMm()));
+        Weight.woodKg(squaredTrunk, plan.lot.standing().heightLeftMm()));
   }
 
   /** Growth years of a month: share × root-work check × pot-bound factor × the season's luck. */
   void grow(int month) {
     double share = plan.species.growthMonths().get(calendar.monthOfYear(month));
-    plants.growBy(curve(month));
+    plants.growBy(spot(month).curve());
     if (share > 0) {
       plants.grow(share * rootWorkCheck(month) * potBoundFactor(month) * yearEffect(month));
     }
@@ -510,20 +527,6 @@ final class LotState {
       seasonGrowth = luck.growth(plan.species, season);
     }
     return seasonGrowth;
-  }
-
-  private Curve curve(int month) {
-    return plan.species.growth().get(condition(month));
-  }
-
-  /** Growing condition: the place's in a field bed or without a pot, else the pot's, else usual. */
-  private String condition(int month) {
-    Optional<Place> where = standsIn(month);
-    boolean ofPlace =
-        pot.isEmpty() || where.filter(each -> each.kind() == PlaceKind.FIELD_BED).isPresent();
-    Optional<String> named =
-        ofPlace ? where.flatMap(Place::condition) : pot.flatMap(Pot::condition);
-    return named.orElse(plan.species.usualCondition());
   }
 
   private double rootWorkCheck(int month) {
@@ -552,8 +555,9 @@ final class LotState {
     return sorted && month >= plan.notBefore && !plan.isApart(month) && !isEmpty();
   }
 
-  void gradeForSale(int month) {
-    plants.gradeForSale(trainingMonths(month));
+  /** Grades the lot for sale; gives the cells in which plants are ready. */
+  long gradeForSale(int month) {
+    return plants.gradeForSale(trainingMonths(month));
   }
 
   void sold(int month, int row, int grade, Quality quality, double units, double money) {

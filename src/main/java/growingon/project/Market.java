@@ -3,7 +3,6 @@ package growingon.project;
 import growingon.nursery.Quality;
 import growingon.nursery.QualityRule;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 
@@ -15,38 +14,46 @@ import java.util.Map;
  */
 final class Market {
   private static final double NEGLIGIBLE = 1e-9;
+  private static final Quality[] QUALITIES = Quality.values();
 
   private final Programme programme;
   private final Luck luck;
   private final LotState[] lots;
   private final Map<Quality, QualityRule> qualities;
   private final List<Missed> missed = new ArrayList<>();
-  private final int[] gradedIn;
-  private final boolean[] maySell;
+  private final long[] readyCells;
 
   Market(Programme programme, Luck luck, List<LotState> lots) {
     this.programme = programme;
     this.luck = luck;
     this.lots = lots.toArray(new LotState[0]);
     this.qualities = programme.nursery().qualities();
-    this.gradedIn = new int[lots.size()];
-    Arrays.fill(gradedIn, -1);
-    this.maySell = new boolean[gradedIn.length];
+    this.readyCells = new long[lots.size()];
   }
 
   void sell(int month) {
     String season = programme.calendar().seasonName(month);
-    for (int lot = 0; lot < lots.length; lot++) {
-      maySell[lot] = month >= lots[lot].plan.start && lots[lot].maySell(month);
-    }
+    boolean graded = false;
     for (DemandRow row : programme.rows()) {
       double wanted = wanted(row, month);
       if (wanted > 0 && row.demand().season().map(season::equals).orElse(true)) {
+        if (!graded) {
+          grade(month);
+          graded = true;
+        }
         double left = meet(row, month, wanted);
         if (left > NEGLIGIBLE && Double.isFinite(left)) {
           missed.add(new Missed(month, row.index(), left));
         }
       }
+    }
+  }
+
+  /** Grades every lot that may sell, and notes in which grades and qualities it has plants. */
+  private void grade(int month) {
+    for (int lot = 0; lot < lots.length; lot++) {
+      boolean may = month >= lots[lot].plan.start && lots[lot].maySell(month);
+      readyCells[lot] = may ? lots[lot].gradeForSale(month) : 0;
     }
   }
 
@@ -57,10 +64,11 @@ final class Market {
 
   private double meet(DemandRow row, int month, double wanted) {
     double left = wanted;
-    for (Quality quality : Quality.values()) {
+    for (Quality quality : QUALITIES) {
       for (int[] batch : row.batches()) {
-        if (left > 0) {
-          left -= sellFrom(batch, row, quality, month, left);
+        left -= sellFrom(batch, row, quality, month, left);
+        if (left <= 0) {
+          return 0;
         }
       }
     }
@@ -69,10 +77,10 @@ final class Market {
 
   /** Sells the same share of every lot of a batch; gives how many plants. */
   private double sellFrom(int[] batch, DemandRow row, Quality quality, int month, double wanted) {
+    long cell = Growing.cellBit(quality, row.grade());
     double ready = 0;
     for (int lot : batch) {
-      if (maySell[lot]) {
-        gradeOnce(lot, month);
+      if ((readyCells[lot] & cell) != 0) {
         ready += lots[lot].plants.ready(quality, row.grade());
       }
     }
@@ -81,18 +89,11 @@ final class Market {
     }
     double share = Math.min(1, wanted / ready);
     for (int lot : batch) {
-      if (maySell[lot]) {
+      if ((readyCells[lot] & cell) != 0) {
         sell(lots[lot], row, quality, month, share);
       }
     }
     return share * ready;
-  }
-
-  private void gradeOnce(int lot, int month) {
-    if (gradedIn[lot] != month) {
-      lots[lot].gradeForSale(month);
-      gradedIn[lot] = month;
-    }
   }
 
   private void sell(LotState lot, DemandRow row, Quality quality, int month, double share) {

@@ -4,6 +4,7 @@ import growingon.problem.Problem;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
+import java.util.function.Supplier;
 
 /** One pass through the months of a programme. */
 final class Run {
@@ -24,8 +25,11 @@ final class Run {
     return luck;
   }
 
-  void remark(Problem problem) {
-    remarks.add(problem);
+  /** Notes something that the grower is to be told of the plan's line; a draw tells nothing. */
+  void remark(Supplier<Problem> problem) {
+    if (luck == Luck.NONE) {
+      remarks.add(problem.get());
+    }
   }
 
   Projection withHistories() {
@@ -52,7 +56,7 @@ final class Run {
   private void remarkOnTimeApart(LotPlan plan) {
     boolean hasPlaces = !programme.nursery().places().isEmpty();
     if (plan.apartUntil > plan.start && hasPlaces && programme.apartPlace().isEmpty()) {
-      remark(Remarks.noQuarantine(plan.lot.name()));
+      remark(() -> Remarks.noQuarantine(plan.lot.name()));
     }
   }
 

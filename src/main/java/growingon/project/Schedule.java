@@ -28,6 +28,7 @@ final class Schedule {
   private final int[] nextOnceOnly;
   private int next;
   private int moved;
+  private int wake = NOT_YET;
 
   /**
    * A schedule with nothing done yet.
@@ -155,6 +156,32 @@ final class Schedule {
     return month >= due;
   }
 
+  /** Whether no step can be due in a month; asked month by month, it costs next to nothing. */
+  boolean isQuiet(int month) {
+    if (month >= wake) {
+      wake = Integer.MAX_VALUE;
+      for (int index = 0; index < doneAt.length; index++) {
+        wake = Math.min(wake, earliest(index, month));
+      }
+    }
+    return month < wake;
+  }
+
+  /** First month on or after a month in which a step may be due as things stand. */
+  private int earliest(int index, int month) {
+    When when = step(index).when();
+    if (when.recurs() ? next <= index : next != index) {
+      return Integer.MAX_VALUE;
+    }
+    if (when instanceof When.Once rule) {
+      return firstOnOrAfter(month, rule.month());
+    }
+    int from = Math.max(month, dated(index).orElse(Integer.MAX_VALUE));
+    boolean mustWait =
+        startMonth[index] > 0 && from < Integer.MAX_VALUE && !isWindowOpen(index, from);
+    return mustWait ? firstOnOrAfter(from, Month.of(startMonth[index])) : from;
+  }
+
   private boolean isWindowOpen(int index, int month) {
     return monthsIntoWindow(index, month) < windowMonths(index, month);
   }
@@ -187,6 +214,7 @@ final class Schedule {
 
   private void record(int index, int month) {
     doneAt[index] = month;
+    wake = NOT_YET;
     if (index == next) {
       next = nextOnceOnly[index + 1];
     }

@@ -2,18 +2,24 @@ package growingon.project;
 
 import growingon.nursery.Quality;
 import java.util.Arrays;
+import java.util.stream.IntStream;
 
 /**
- * Plants of one lot that sort and sell alike: one quality, either free or held back. Weights are
- * plants of each slice at arrival, less what was culled and sold since; deaths, which fall on all
- * alike, are kept as one factor in {@link Growing}.
+ * Plants of one lot that sort and sell alike: one quality, either free or held back. A slice of the
+ * lot is of one quality, but for the few on a border, so a stream lists only the slices it has
+ * plants of. Weights are plants of each at arrival, less what was culled and sold since; deaths,
+ * which fall on all alike, are kept as one factor in {@link Growing}.
  */
 final class Stream {
+  private static final int NOT_IN_IT = -1;
+
   final Quality quality;
   final boolean mayGrade;
   final double priceShare;
   final int sellsFrom;
-  final double[] weights;
+  private final int[] slices;
+  private final int[] position;
+  private final double[] weights;
   final double[] ready;
   double sum;
 
@@ -23,22 +29,53 @@ final class Stream {
    * @param quality its quality
    * @param priceShare share of the list price it fetches; a third without a price does not grade
    * @param sellsFrom lowest grade at which it is sold
-   * @param weights plants of each slice
+   * @param plants plants of each slice of the lot
    * @param grades number of grades on the ladder
    */
-  Stream(Quality quality, double priceShare, int sellsFrom, double[] weights, int grades) {
+  Stream(Quality quality, double priceShare, int sellsFrom, double[] plants, int grades) {
     this.quality = quality;
     this.mayGrade = quality != Quality.THIRD || priceShare > 0;
     this.priceShare = priceShare;
     this.sellsFrom = sellsFrom;
-    this.weights = weights;
+    this.slices = IntStream.range(0, plants.length).filter(i -> plants[i] > 0).toArray();
+    this.weights = IntStream.of(slices).mapToDouble(slice -> plants[slice]).toArray();
+    this.position = new int[plants.length];
+    Arrays.fill(position, NOT_IN_IT);
+    for (int i = 0; i < slices.length; i++) {
+      position[slices[i]] = i;
+    }
     this.ready = new double[grades];
     addUp();
   }
 
-  /** The same plants anew. */
+  private Stream(Stream same) {
+    this.quality = same.quality;
+    this.mayGrade = same.mayGrade;
+    this.priceShare = same.priceShare;
+    this.sellsFrom = same.sellsFrom;
+    this.slices = same.slices;
+    this.weights = same.weights.clone();
+    this.position = same.position;
+    this.ready = new double[same.ready.length];
+    this.sum = same.sum;
+  }
+
+  /** The same plants anew; only for a stream of which nothing was sold or culled yet. */
   Stream copy() {
-    return new Stream(quality, priceShare, sellsFrom, weights.clone(), ready.length);
+    return new Stream(this);
+  }
+
+  /** Plants of a slice of the lot. */
+  double weight(int slice) {
+    int at = position[slice];
+    return at == NOT_IN_IT ? 0 : weights[at];
+  }
+
+  /** Adds its plants up by a number that each slice of the lot has. */
+  void addUp(int[] numberOf, double[] sums) {
+    for (int i = 0; i < weights.length; i++) {
+      sums[numberOf[slices[i]]] += weights[i];
+    }
   }
 
   private void addUp() {
@@ -72,8 +109,9 @@ final class Stream {
       return;
     }
     for (int i = 0; i < weights.length; i++) {
-      if (sellsAs[i] >= sellsFrom) {
-        ready[sellsAs[i]] += weights[i];
+      int grade = sellsAs[slices[i]];
+      if (grade >= sellsFrom) {
+        ready[grade] += weights[i];
       }
     }
   }
@@ -85,7 +123,7 @@ final class Stream {
     }
     double left = 1 - share;
     for (int i = 0; i < weights.length; i++) {
-      weights[i] *= sellsAs[i] == grade ? left : 1;
+      weights[i] *= sellsAs[slices[i]] == grade ? left : 1;
     }
     sum = Math.max(0, sum - ready[grade] * share);
     ready[grade] *= left;

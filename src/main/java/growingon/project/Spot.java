@@ -1,0 +1,54 @@
+package growingon.project;
+
+import growingon.nursery.Curve;
+import growingon.nursery.Place;
+import growingon.nursery.PlaceKind;
+import growingon.nursery.Pot;
+import growingon.nursery.Spacing;
+import java.util.Optional;
+
+/**
+ * How a lot stands while neither its pot, place nor spacing changes, worked out once.
+ *
+ * @param pot its pot
+ * @param place the place it stands in
+ * @param spacing how it is spaced there
+ * @param placeName name of the place, empty without one
+ * @param careKind its kind in {@link CareRates}
+ * @param m2Each square metres of one plant
+ * @param curve law by which it grows there
+ */
+record Spot(
+    Optional<Pot> pot,
+    Optional<Place> place,
+    Spacing spacing,
+    String placeName,
+    int careKind,
+    double m2Each,
+    Curve curve) {
+  /** Works out how a lot stands. */
+  static Spot of(LotPlan plan, Optional<Pot> pot, Optional<Place> place, Spacing spacing) {
+    return new Spot(
+        pot,
+        place,
+        spacing,
+        place.map(Place::name).orElse(""),
+        CareRates.kind(place),
+        Footprint.m2(pot, plan.lot.standing().crownMm(), spacing, place),
+        plan.species.growth().get(condition(plan, pot, place)));
+  }
+
+  /** Growing condition: the place's in a field bed or without a pot, else the pot's, else usual. */
+  private static String condition(LotPlan plan, Optional<Pot> pot, Optional<Place> place) {
+    boolean ofPlace =
+        pot.isEmpty() || place.filter(each -> each.kind() == PlaceKind.FIELD_BED).isPresent();
+    Optional<String> named =
+        ofPlace ? place.flatMap(Place::condition) : pot.flatMap(Pot::condition);
+    return named.orElse(plan.species.usualCondition());
+  }
+
+  /** Whether it is made of these very values. */
+  boolean isOf(Optional<Pot> ofPot, Optional<Place> ofPlace, Spacing ofSpacing) {
+    return pot == ofPot && place == ofPlace && spacing == ofSpacing;
+  }
+}
