@@ -50,6 +50,11 @@ final class Calendar {
     return firstSeasonYear + Math.floorDiv(month + monthsMissed, 12);
   }
 
+  /** Number of months of the plan. */
+  int months() {
+    return season.length;
+  }
+
   boolean isWinter(int month) {
     return winter[monthOfYear(month)];
   }

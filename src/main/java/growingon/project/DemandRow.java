@@ -18,17 +18,17 @@ import java.util.TreeMap;
  * @param batches indexes of the lots that can meet it, those that arrived together in one batch,
  *     oldest batch first
  * @param grade index of its grade
- * @param unitsByMonth units of each month of the year, January first; infinite where all that is
- *     ready sells
+ * @param units units of each month of the plan; infinite where all that is ready sells, 0 outside
+ *     the months and the season of the row
  */
-record DemandRow(int index, Demand demand, List<int[]> batches, int grade, double[] unitsByMonth) {
+record DemandRow(int index, Demand demand, int[][] batches, int grade, double[] units) {
   /** Rows in the order in which they are met. */
-  static List<DemandRow> inOrder(Nursery nursery, List<LotPlan> lots) {
+  static List<DemandRow> inOrder(Nursery nursery, Calendar calendar, List<LotPlan> lots) {
     List<DemandRow> rows = new ArrayList<>();
     for (int index = 0; index < nursery.demand().size(); index++) {
       Demand demand = nursery.demand().get(index);
       int grade = nursery.ladders().get(demand.ladder()).indexOf(demand.grade());
-      double[] units = unitsByMonth(demand, nursery.settings().salesPattern());
+      double[] units = units(demand, nursery.settings().salesPattern(), calendar);
       rows.add(new DemandRow(index, demand, batches(demand, lots), grade, units));
     }
     rows.sort(
@@ -38,7 +38,7 @@ record DemandRow(int index, Demand demand, List<int[]> batches, int grade, doubl
     return List.copyOf(rows);
   }
 
-  private static List<int[]> batches(Demand demand, List<LotPlan> lots) {
+  private static int[][] batches(Demand demand, List<LotPlan> lots) {
     Map<YearMonth, List<Integer>> batches = new TreeMap<>();
     for (int i = 0; i < lots.size(); i++) {
       LotPlan plan = lots.get(i);
@@ -49,7 +49,17 @@ record DemandRow(int index, Demand demand, List<int[]> batches, int grade, doubl
     }
     return batches.values().stream()
         .map(batch -> batch.stream().mapToInt(Integer::intValue).toArray())
-        .toList();
+        .toArray(int[][]::new);
+  }
+
+  private static double[] units(Demand demand, MonthShares pattern, Calendar calendar) {
+    double[] ofYear = unitsByMonth(demand, pattern);
+    double[] units = new double[calendar.months()];
+    for (int month = 0; month < units.length; month++) {
+      boolean inSeason = demand.season().map(calendar.seasonName(month)::equals).orElse(true);
+      units[month] = inSeason ? ofYear[calendar.monthOfYear(month)] : 0;
+    }
+    return units;
   }
 
   private static double[] unitsByMonth(Demand demand, MonthShares pattern) {

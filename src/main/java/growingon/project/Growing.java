@@ -29,11 +29,9 @@ final class Growing {
   private final int[] thick;
   private final int[] sellsAs;
   private final int[] saleTable;
-  private final Stream[] streams;
-  private final Stream[][] ofQuality;
+  private final Streams streams;
   private final double[] byThickness;
   private final double kept;
-  private final int mostTraining;
   private double[] trunkAtZero;
   private Crossings crossings;
   private int crossed;
@@ -42,7 +40,8 @@ final class Growing {
   private double alive = 1;
   private double clock;
   private long readyCells;
-  private int gradedTraining = Integer.MIN_VALUE;
+  private int tableFrom = Integer.MAX_VALUE;
+  private int tableUntil = Integer.MIN_VALUE;
   private boolean graded;
   private Curve curve;
   private Flow flow;
@@ -57,14 +56,8 @@ final class Growing {
     this.sellsAs = new int[slices];
     this.saleTable = new int[grades.length + 1];
     this.kept = plan.lot.kept();
-    this.streams = start.streams(quality).toArray(new Stream[0]);
-    this.ofQuality = new Stream[QUALITIES][];
-    for (Quality each : Quality.values()) {
-      ofQuality[each.ordinal()] =
-          Arrays.stream(streams).filter(stream -> stream.quality == each).toArray(Stream[]::new);
-    }
+    this.streams = start.streams(quality);
     this.byThickness = new double[grades.length + 1];
-    this.mostTraining = Arrays.stream(grades).mapToInt(Grade::leastTrainingMonths).max().orElse(0);
   }
 
   /** Plants alive now, kept ones among them. */
@@ -80,7 +73,7 @@ final class Growing {
   /** Plants alive now, added up slice by slice: the same number by another way. */
   double count() {
     double sum = kept;
-    for (Stream stream : streams) {
+    for (Stream stream : streams.all) {
       sum += stream.count();
     }
     return alive * sum;
@@ -89,7 +82,7 @@ final class Growing {
   private double notKept() {
     if (changed) {
       double sum = 0;
-      for (Stream stream : streams) {
+      for (Stream stream : streams.all) {
         sum += stream.sum;
       }
       notKept = sum;
@@ -111,11 +104,9 @@ final class Growing {
     changed = true;
     graded = false;
     double culled = 0;
-    for (Stream stream : streams) {
-      if (stream.quality == quality) {
-        culled += alive * stream.sum;
-        stream.take(1);
-      }
+    for (Stream stream : streams.of(quality)) {
+      culled += alive * stream.sum;
+      stream.take(1);
     }
     return culled;
   }
@@ -134,7 +125,7 @@ final class Growing {
     changed = true;
     graded = false;
     if (!worstFirst) {
-      for (Stream stream : streams) {
+      for (Stream stream : streams.all) {
         stream.take(share);
       }
       return alive * wanted;
@@ -148,17 +139,15 @@ final class Growing {
 
   private double cullOf(Quality quality, double wanted) {
     double there = 0;
-    for (Stream stream : streams) {
-      there += stream.quality == quality ? stream.sum : 0;
+    for (Stream stream : streams.of(quality)) {
+      there += stream.sum;
     }
     if (there == 0) {
       return 0;
     }
     double part = Math.min(1, wanted / there);
-    for (Stream stream : streams) {
-      if (stream.quality == quality) {
-        stream.take(part);
-      }
+    for (Stream stream : streams.of(quality)) {
+      stream.take(part);
     }
     return part * there;
   }
@@ -224,7 +213,7 @@ final class Growing {
     double sum = 0;
     for (int i = 0; i < slices; i++) {
       double weight = kept / slices;
-      for (Stream stream : streams) {
+      for (Stream stream : streams.all) {
         weight += stream.weight(i);
       }
       double trunk = trunk(i);
@@ -248,18 +237,22 @@ final class Growing {
   /** A slice sells as another grade from now on; −1 stands for none. */
   private void moveUp(int slice, int from, int to) {
     sellsAs[slice] = to;
-    for (Stream stream : streams) {
-      double weight = stream.mayGrade ? stream.weight(slice) : 0;
-      if (weight == 0) {
-        continue;
-      }
-      if (from >= stream.sellsFrom) {
-        add(stream, from, -weight);
-      }
-      if (to >= stream.sellsFrom) {
-        readyCells |= cellBit(stream.quality, to);
-        add(stream, to, weight);
-      }
+    int last = streams.last(slice);
+    for (int i = streams.first(slice); i <= last; i++) {
+      moveUp(streams.all[i], streams.all[i].weight(slice), from, to);
+    }
+  }
+
+  private void moveUp(Stream stream, double weight, int from, int to) {
+    if (weight == 0 || !stream.mayGrade) {
+      return;
+    }
+    if (from >= stream.sellsFrom) {
+      add(stream, from, -weight);
+    }
+    if (to >= stream.sellsFrom) {
+      readyCells |= cellBit(stream.quality, to);
+      add(stream, to, weight);
     }
   }
 
@@ -297,7 +290,7 @@ final class Growing {
       sellsAs[i] = saleTable[thick[i]];
     }
     readyCells = 0;
-    for (Stream stream : streams) {
+    for (Stream stream : streams.all) {
       stream.readyByGrade(sellsAs);
       for (int grade = 0; grade < grades.length; grade++) {
         readyCells |= stream.ready[grade] > 0 ? cellBit(stream.quality, grade) : 0;
@@ -310,13 +303,11 @@ final class Growing {
    * Gives whether any entry changed.
    */
   private boolean fillSaleTable(int trainingMonths) {
-    boolean asBefore =
-        trainingMonths == gradedTraining
-            || trainingMonths > mostTraining && gradedTraining > mostTraining;
-    if (asBefore) {
+    if (trainingMonths >= tableFrom && trainingMonths < tableUntil) {
       return false;
     }
-    gradedTraining = trainingMonths;
+    tableFrom = trainingMonths;
+    tableUntil = nextChange(trainingMonths);
     boolean otherwise = false;
     for (int thickFor = 0; thickFor <= grades.length; thickFor++) {
       int best = highestMet(thickFor, trainingMonths);
@@ -325,6 +316,18 @@ final class Growing {
       saleTable[thickFor] = sells;
     }
     return otherwise;
+  }
+
+  /** Training months at which the table may change next. */
+  private int nextChange(int trainingMonths) {
+    int next = trainingMonths < 0 ? 0 : Integer.MAX_VALUE;
+    for (Grade grade : grades) {
+      int reached = grade.leastTrainingMonths();
+      int waitedFor = reached - grade.waitMonths();
+      next = reached > trainingMonths ? Math.min(next, reached) : next;
+      next = waitedFor > trainingMonths ? Math.min(next, waitedFor) : next;
+    }
+    return next;
   }
 
   private int highestMet(int thickFor, int trainingMonths) {
@@ -355,7 +358,7 @@ final class Growing {
   /** Plants of a quality that may be sold as a grade now; after {@link #gradeForSale}. */
   double ready(Quality quality, int grade) {
     double ready = 0;
-    for (Stream stream : ofQuality[quality.ordinal()]) {
+    for (Stream stream : streams.of(quality)) {
       ready += stream.ready[grade];
     }
     return alive * ready;
@@ -375,8 +378,8 @@ final class Growing {
 
   private double readyWeight(Quality quality, int grade, int slice) {
     double weight = 0;
-    for (Stream stream : streams) {
-      boolean sells = stream.quality == quality && stream.mayGrade && stream.sellsFrom <= grade;
+    for (Stream stream : streams.of(quality)) {
+      boolean sells = stream.mayGrade && stream.sellsFrom <= grade;
       weight += sells ? stream.weight(slice) : 0;
     }
     return weight;
@@ -385,7 +388,7 @@ final class Growing {
   /** Sells a share of the plants of a quality that are ready as a grade, every slice alike. */
   void sell(Quality quality, int grade, double share) {
     changed = true;
-    for (Stream stream : ofQuality[quality.ordinal()]) {
+    for (Stream stream : streams.of(quality)) {
       stream.sell(grade, sellsAs, share);
     }
     readyCells &= share == 1 ? ~cellBit(quality, grade) : -1;
@@ -405,7 +408,7 @@ final class Growing {
       gradeOf[thickFor] = highestMet(thickFor, trainingMonths) + 1;
     }
     double[][] standing = new double[QUALITIES + 1][grades.length + 1];
-    for (Stream stream : streams) {
+    for (Stream stream : streams.all) {
       Arrays.fill(byThickness, 0);
       stream.addUp(thick, byThickness);
       double[] row = standing[stream.quality.ordinal()];

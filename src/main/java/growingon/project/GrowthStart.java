@@ -22,7 +22,7 @@ final class GrowthStart {
   private final Lattice lattice;
   private final Map<Quality, QualityRule> qualities;
   private final Map<Curve, Crossings> crossings = new ConcurrentHashMap<>();
-  private final List<Stream> expectedStreams;
+  private final Streams expectedStreams;
   final Grade[] grades;
   final double[] trunks;
   final double[] vigour;
@@ -57,16 +57,11 @@ final class GrowthStart {
   }
 
   /** Fresh streams for a run in which the lot sorts as stated. */
-  List<Stream> streams(QualityShares shares) {
-    if (!shares.equals(plan.lot.quality())) {
-      return layOut(shares);
-    }
-    List<Stream> fresh = new ArrayList<>(expectedStreams.size());
-    expectedStreams.forEach(stream -> fresh.add(stream.copy()));
-    return fresh;
+  Streams streams(QualityShares shares) {
+    return shares.equals(plan.lot.quality()) ? expectedStreams.copy() : layOut(shares);
   }
 
-  private List<Stream> layOut(QualityShares shares) {
+  private Streams layOut(QualityShares shares) {
     double[] cuts = {0, shares.first(), Math.min(1, shares.first() + shares.second()), 1};
     double perSlice = (double) (plan.lot.quantity() - plan.lot.kept()) / trunks.length;
     List<Stream> streams = new ArrayList<>();
@@ -87,6 +82,6 @@ final class GrowthStart {
         }
       }
     }
-    return streams;
+    return Streams.of(streams, trunks.length);
   }
 }

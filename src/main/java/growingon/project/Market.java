@@ -21,50 +21,59 @@ final class Market {
   private final LotState[] lots;
   private final Map<Quality, QualityRule> qualities;
   private final List<Missed> missed = new ArrayList<>();
+  private final DemandRow[] rows;
   private final long[] readyCells;
+  private long readySomewhere;
 
   Market(Programme programme, Luck luck, List<LotState> lots) {
     this.programme = programme;
     this.luck = luck;
     this.lots = lots.toArray(new LotState[0]);
     this.qualities = programme.nursery().qualities();
+    this.rows = programme.rows().toArray(new DemandRow[0]);
     this.readyCells = new long[lots.size()];
   }
 
   void sell(int month) {
-    String season = programme.calendar().seasonName(month);
     boolean graded = false;
-    for (DemandRow row : programme.rows()) {
+    for (DemandRow row : rows) {
       double wanted = wanted(row, month);
-      if (wanted > 0 && row.demand().season().map(season::equals).orElse(true)) {
-        if (!graded) {
-          grade(month);
-          graded = true;
-        }
-        double left = meet(row, month, wanted);
-        if (left > NEGLIGIBLE && Double.isFinite(left)) {
-          missed.add(new Missed(month, row.index(), left));
-        }
+      if (wanted == 0) {
+        continue;
+      }
+      if (!graded) {
+        grade(month);
+        graded = true;
+      }
+      double left = meet(row, month, wanted);
+      if (left > NEGLIGIBLE && Double.isFinite(left)) {
+        missed.add(new Missed(month, row.index(), left));
       }
     }
   }
 
   /** Grades every lot that may sell, and notes in which grades and qualities it has plants. */
   private void grade(int month) {
+    readySomewhere = 0;
     for (int lot = 0; lot < lots.length; lot++) {
       boolean may = month >= lots[lot].plan.start && lots[lot].maySell(month);
       readyCells[lot] = may ? lots[lot].gradeForSale(month) : 0;
+      readySomewhere |= readyCells[lot];
     }
   }
 
   private double wanted(DemandRow row, int month) {
-    double units = row.unitsByMonth()[programme.calendar().monthOfYear(month)];
+    double units = row.units()[month];
     return units > 0 ? units * luck.units(row.demand(), programme.calendar().seasonYear(month)) : 0;
   }
 
   private double meet(DemandRow row, int month, double wanted) {
     double left = wanted;
     for (Quality quality : QUALITIES) {
+      long cell = Growing.cellBit(quality, row.grade());
+      if ((readySomewhere & cell) == 0) {
+        continue;
+      }
       for (int[] batch : row.batches()) {
         left -= sellFrom(batch, row, quality, month, left);
         if (left <= 0) {

@@ -40,7 +40,7 @@ public final class Programme {
     scenario
         .lots()
         .forEach(lot -> lots.add(new LotPlan(lot, scenario.nursery(), horizon, lattice)));
-    this.rows = DemandRow.inOrder(scenario.nursery(), lots);
+    this.rows = DemandRow.inOrder(scenario.nursery(), calendar, lots);
   }
 
   /** Makes a checked scenario ready. */
