@@ -40,8 +40,12 @@ class HouseRulesTest {
               List.of("nursery", "project", "money"),
               "chances run the projection and its accounts many times"),
           new Room(
-              "report",
+              "review",
               List.of("nursery", "project", "money", "chance"),
+              "a review runs the projection from what is there and weighs it by accounts and draws"),
+          new Room(
+              "report",
+              List.of("nursery", "project", "money", "chance", "review"),
               "a report describes results and knows no file format"),
           new Room("write", List.of("report"), "writing formats a report and reckons nothing"),
           new Room(

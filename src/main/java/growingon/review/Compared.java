@@ -1,0 +1,40 @@
+package growingon.review;
+
+import java.util.Optional;
+
+/**
+ * A figure as planned and as it came.
+ *
+ * @param planned by the plan, at the end of the daybook's last month
+ * @param real by the daybook; the planned figure where the daybook says nothing
+ * @param isReal whether the daybook says it; if not, a report marks {@code real} "planned"
+ * @param range what the plan's draws said of it; empty if there were none, or none of this figure
+ */
+public record Compared(double planned, double real, boolean isReal, Optional<Range> range) {
+  /** How a figure is to be taken. */
+  public enum Judgement {
+    /** The daybook does not say it. */
+    PLANNED,
+    /** It came, but there is nothing to judge it by: the plan had no draws of it. */
+    NOT_JUDGED,
+    /** It lies within the plan's own P10 to P90: luck. */
+    LUCK,
+    /** It lies outside: look at the assumption. */
+    LOOK_AT_ASSUMPTION
+  }
+
+  /** Real less planned. */
+  public double difference() {
+    return real - planned;
+  }
+
+  /** How it is to be taken. */
+  public Judgement judgement() {
+    if (!isReal) {
+      return Judgement.PLANNED;
+    }
+    return range
+        .map(each -> each.holds(real) ? Judgement.LUCK : Judgement.LOOK_AT_ASSUMPTION)
+        .orElse(Judgement.NOT_JUDGED);
+  }
+}

@@ -1,0 +1,39 @@
+package growingon.review;
+
+import java.time.YearMonth;
+import java.util.List;
+
+/**
+ * A plan as it was frozen: what a review compares with. Plain data, to be written to a file and
+ * read back as it is; lists by month begin with the first month of the plan and hold a value for
+ * each of its months. Money is plan currency without VAT.
+ *
+ * @param name of the plan
+ * @param firstMonth first month, as 2026-11
+ * @param seasons number of seasons
+ * @param draws number of draws of the quantiles, 0 for none
+ * @param seed of the draws
+ * @param lots its lots in the order of the scenario
+ * @param nursery quantiles of all lots together; every list empty where there were no draws
+ * @param offers every offer that could be read then, taken or not
+ */
+public record KeptPlan(
+    String name,
+    String firstMonth,
+    int seasons,
+    int draws,
+    long seed,
+    List<KeptLot> lots,
+    KeptChances nursery,
+    List<KeptOffer> offers) {
+  public KeptPlan {
+    lots = List.copyOf(lots);
+    offers = List.copyOf(offers);
+    YearMonth.parse(firstMonth);
+  }
+
+  /** First month. */
+  YearMonth first() {
+    return YearMonth.parse(firstMonth);
+  }
+}

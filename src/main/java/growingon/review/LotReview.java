@@ -1,0 +1,91 @@
+package growingon.review;
+
+import growingon.nursery.Lot;
+import growingon.nursery.Quality;
+import java.time.LocalDate;
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A lot as planned and as it came, at the end of the daybook's last month. A lot split off by the
+ * daybook is a lot of its own; of what happened before it was split off, and of the plan, it has
+ * its share.
+ *
+ * @param lot the lot
+ * @param splitFrom the lot it was split off from; empty for one of the stock list or an offer
+ * @param part the share of the plants of {@code lot} that this one stands for, 0 to 1; 1 unless
+ *     there was a split
+ * @param isRecorded whether the daybook says anything of it within the plan
+ * @param lastCount when it was last counted
+ * @param place where it stands by the projection, empty without a place or when none is left
+ * @param alive plants alive, kept ones among them
+ * @param qualities plants alive by quality, kept ones left out; a quality without any is left out
+ * @param trunkMm mean trunk, mm; real where it was measured, grown on from then by the projection
+ * @param trunkSpread spread of the trunks as a share of their mean
+ * @param grades plants alive by grade, lowest first
+ * @param unitsSold plants sold up to then
+ * @param sales money of sales up to then
+ * @param hours hours worked up to then
+ * @param costs costs up to then by kind; kinds without any are left out
+ * @param result sales less costs up to then, those before the plan left out
+ * @param balance where its plants went
+ * @param costToDate all that was spent on it up to then, before the plan too
+ * @param costPerLiving of a plant alive; empty when none is alive
+ */
+public record LotReview(
+    Lot lot,
+    Optional<String> splitFrom,
+    double part,
+    boolean isRecorded,
+    Optional<LocalDate> lastCount,
+    String place,
+    Compared alive,
+    Map<Quality, Compared> qualities,
+    Compared trunkMm,
+    Compared trunkSpread,
+    List<OfGrade> grades,
+    Compared unitsSold,
+    Compared sales,
+    Compared hours,
+    Map<CostKind, Compared> costs,
+    Compared result,
+    Whereabouts balance,
+    double costToDate,
+    OptionalDouble costPerLiving) {
+  /**
+   * Plants of a grade.
+   *
+   * @param grade name of the grade, empty for plants without one
+   * @param plants plants alive
+   */
+  public record OfGrade(String grade, Compared plants) {}
+
+  public LotReview {
+    qualities = ordered(qualities, Quality.class);
+    costs = ordered(costs, CostKind.class);
+    grades = List.copyOf(grades);
+  }
+
+  private static <K extends Enum<K>> Map<K, Compared> ordered(Map<K, Compared> map, Class<K> type) {
+    EnumMap<K, Compared> sorted = new EnumMap<>(type);
+    sorted.putAll(map);
+    return Collections.unmodifiableMap(sorted);
+  }
+
+  /** All costs up to then together. */
+  public Compared allCosts() {
+    double planned = 0;
+    double real = 0;
+    boolean isReal = false;
+    for (Compared each : costs.values()) {
+      planned += each.planned();
+      real += each.real();
+      isReal |= each.isReal();
+    }
+    return new Compared(planned, real, isReal, Optional.empty());
+  }
+}

@@ -1,0 +1,20 @@
+package growingon.review;
+
+/**
+ * What a plan's own draws said of a figure.
+ *
+ * @param p10 one draw in ten lay below
+ * @param p50 half of the draws lay below
+ * @param p90 nine draws in ten lay below
+ */
+public record Range(double p10, double p50, double p90) {
+  /** Whether a figure lies from P10 to P90. */
+  public boolean holds(double figure) {
+    return figure >= p10 && figure <= p90;
+  }
+
+  /** The same of a part of the plants. */
+  Range times(double part) {
+    return new Range(p10 * part, p50 * part, p90 * part);
+  }
+}

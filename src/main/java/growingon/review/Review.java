@@ -1,0 +1,78 @@
+package growingon.review;
+
+import growingon.problem.Problem;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What really happened against the plan.
+ *
+ * @param today the month in which it was asked
+ * @param firstMonth first month of the plan
+ * @param through the daybook's last month within the plan: all figures are those of its end; the
+ *     month before the plan if the daybook says nothing within it
+ * @param lastDate the last day that the daybook speaks of; empty if it says nothing
+ * @param keptName name of the kept plan that it is compared with; empty if there is none and the
+ *     plan is used as the files give it now
+ * @param lines lines of the daybook
+ * @param counts counts among them
+ * @param lots each lot, those split off by the daybook after the one they came from
+ * @param nursery all lots together
+ * @param bought each lot bought within the plan that has come by the end of {@code through}
+ * @param kinds how the bought lots came out by supplier, species, and seen or unseen
+ * @param losses losses by reason and lot, largest first
+ * @param suspicions lines that may have to be notified, by date
+ * @param traces where the plants of each passport are
+ * @param faults what is wrong in the records, each with its row
+ */
+public record Review(
+    YearMonth today,
+    YearMonth firstMonth,
+    YearMonth through,
+    Optional<LocalDate> lastDate,
+    Optional<String> keptName,
+    int lines,
+    int counts,
+    List<LotReview> lots,
+    Together nursery,
+    List<BoughtReview> bought,
+    List<GambleKind> kinds,
+    List<Loss> losses,
+    List<Suspicion> suspicions,
+    List<Trace> traces,
+    List<Problem> faults) {
+  /**
+   * All lots together.
+   *
+   * @param alive plants alive
+   * @param unitsSold plants sold up to then
+   * @param sales money of sales up to then
+   * @param hours hours worked up to then
+   * @param costs all costs up to then
+   * @param result sales less costs up to then
+   */
+  public record Together(
+      Compared alive,
+      Compared unitsSold,
+      Compared sales,
+      Compared hours,
+      Compared costs,
+      Compared result) {}
+
+  public Review {
+    lots = List.copyOf(lots);
+    bought = List.copyOf(bought);
+    kinds = List.copyOf(kinds);
+    losses = List.copyOf(losses);
+    suspicions = List.copyOf(suspicions);
+    traces = List.copyOf(traces);
+    faults = List.copyOf(faults);
+  }
+
+  /** Whether a kept plan is compared with. */
+  public boolean hasKeptPlan() {
+    return keptName.isPresent();
+  }
+}

@@ -1,0 +1,39 @@
+package growingon.review;
+
+/**
+ * Where the plants of a lot came from and went, up to the end of the daybook's last month: arrived
+ * + split in + returned + found = died + culled + sold + used + split out + lost + standing.
+ *
+ * @param arrived plants that it started with
+ * @param splitIn came from other lots
+ * @param returned came back
+ * @param found turned up, by the daybook or because a count found more
+ * @param died died, by the daybook or, where it says nothing, by the plan's losses
+ * @param culled thrown out, likewise
+ * @param sold sold
+ * @param used used for classes or display
+ * @param splitOut went to other lots that were there already
+ * @param lost gone, by the daybook or because a count found fewer
+ * @param standing alive
+ */
+public record Whereabouts(
+    double arrived,
+    double splitIn,
+    double returned,
+    double found,
+    double died,
+    double culled,
+    double sold,
+    double used,
+    double splitOut,
+    double lost,
+    double standing) {
+  /** What came less what went and what stands; nil but for rounding. */
+  public double difference() {
+    return arrived
+        + splitIn
+        + returned
+        + found
+        - (died + culled + sold + used + splitOut + lost + standing);
+  }
+}
