@@ -97,9 +97,10 @@ public record Accounts(
     }
     return new LotAccount(
         lot,
-        lot.unitCost() * lot.quantity(),
-        lot.purchase().map(Purchase::unitPrice).orElse(0.0) * lot.quantity(),
-        lot.purchase().map(each -> each.carriage() + each.importCharges()).orElse(0.0),
+        lot.unitCost() * history.quantity(),
+        lot.purchase().map(Purchase::unitPrice).orElse(0.0) * history.quantity(),
+        lot.purchase().map(each -> each.carriage() + each.importCharges()).orElse(0.0)
+            * history.part(),
         used.getOrDefault(Use.Kind.POT, 0.0),
         used.getOrDefault(Use.Kind.COMPONENT, 0.0),
         used.getOrDefault(Use.Kind.MATERIAL, 0.0),
@@ -109,7 +110,7 @@ public record Accounts(
         m2Months,
         charge,
         history.sales().stream().mapToDouble(Sale::money).sum(),
-        lot.quantity(),
+        history.quantity(),
         lost,
         sold,
         history.standing(history.months() - 1),

@@ -58,8 +58,9 @@ public final class CashFlow {
     if (lot.purchase().isPresent()) {
       Purchase purchase = lot.purchase().get();
       int month = horizon.offset(lot.arrived());
-      book(CashItem.PLANTS, month, -purchase.unitPrice() * lot.quantity());
-      book(CashItem.CARRIAGE, month, -purchase.carriage() - purchase.importCharges());
+      book(CashItem.PLANTS, month, -purchase.unitPrice() * history.quantity());
+      double carriage = purchase.carriage() + purchase.importCharges();
+      book(CashItem.CARRIAGE, month, -carriage * history.part());
     }
     for (Sale sale : history.sales()) {
       book(CashItem.SALES, sale.month(), sale.money());

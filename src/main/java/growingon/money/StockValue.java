@@ -85,7 +85,7 @@ public record StockValue(
   private static double[] costPerPlant(LotHistory lot, Accounts accounts) {
     double[] spent = spent(lot, accounts);
     double[] each = new double[lot.months()];
-    double pool = lot.lot().unitCost() * lot.lot().quantity();
+    double pool = lot.lot().unitCost() * lot.quantity();
     for (int month = lot.start(); month < each.length; month++) {
       double standing = lot.standing(month);
       double before = standing + lot.sold(month);
@@ -103,7 +103,8 @@ public record StockValue(
     Supplies supplies = accounts.supplies();
     double[] spent = new double[lot.months()];
     spent[lot.start()] +=
-        lot.lot().purchase().map(purchase -> purchase.landed(lot.lot().quantity())).orElse(0.0);
+        lot.lot().purchase().map(purchase -> purchase.landed(lot.lot().quantity())).orElse(0.0)
+            * lot.part();
     for (Use use : lot.uses()) {
       spent[use.month()] += use.amount() * supplies.item(use.kind(), use.item()).unitPrice();
     }

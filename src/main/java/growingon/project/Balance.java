@@ -3,9 +3,9 @@ package growingon.project;
 import growingon.nursery.Horizon;
 
 /**
- * Conservation: arrived = died + culled + sold + standing, for every lot and month. Standing is
- * added up from the representative plants, the rest from what was booked, so the two are
- * independent.
+ * Conservation: arrived = died + culled + sold + standing, for every lot and month, and where
+ * something is known of a lot what came and went besides. Standing is added up from the
+ * representative plants, the rest from what was booked, so the two are independent.
  */
 final class Balance {
   private static final double TOLERANCE = 1e-9;
@@ -18,9 +18,10 @@ final class Balance {
    * @throws BalanceException naming the lot and the first month in which the balance breaks
    */
   static void check(LotHistory history, Horizon horizon) {
-    double arrived = history.lot().quantity();
+    double arrived = history.quantity();
     double left = arrived - history.diedBefore();
     for (int month = history.start(); month < history.months(); month++) {
+      left += history.came(month) - history.went(month);
       left -= history.died(month) + history.culled(month) + history.sold(month);
       double standing = history.standing(month);
       if (!(Math.abs(left - standing) <= TOLERANCE * Math.max(1, arrived))) {

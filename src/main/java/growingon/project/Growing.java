@@ -5,7 +5,13 @@ import growingon.nursery.Curve;
 import growingon.nursery.Grade;
 import growingon.nursery.Quality;
 import growingon.nursery.QualityShares;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
  * The plants of one lot as they grow: K representative plants, their trunks, and how many plants
@@ -22,6 +28,9 @@ final class Growing {
 
   private static final int QUALITIES = Quality.values().length;
 
+  /** Fewer plants than this are the dust of dividing. */
+  private static final double LEAST_PLANTS = 1e-9;
+
   private final GrowthStart start;
   private final Grade[] grades;
   private final int slices;
@@ -29,9 +38,10 @@ final class Growing {
   private final int[] thick;
   private final int[] sellsAs;
   private final int[] saleTable;
-  private final Streams streams;
+  private final QualityShares quality;
   private final double[] byThickness;
-  private final double kept;
+  private Streams streams;
+  private double kept;
   private double[] trunkAtZero;
   private Crossings crossings;
   private int crossed;
@@ -56,6 +66,7 @@ final class Growing {
     this.sellsAs = new int[slices];
     this.saleTable = new int[grades.length + 1];
     this.kept = plan.lot.kept();
+    this.quality = quality;
     this.streams = start.streams(quality);
     this.byThickness = new double[grades.length + 1];
   }
@@ -221,6 +232,175 @@ final class Growing {
       sum += weight * (power == 1 ? trunk : trunk * trunk);
     }
     return plants == 0 ? 0 : sum / plants;
+  }
+
+  /** Leaves a part of the plants only: the others are told of elsewhere. */
+  void keepPart(double part) {
+    if (part == 1) {
+      return;
+    }
+    kept *= part;
+    for (Stream stream : streams.all) {
+      stream.take(1 - part);
+    }
+    anew();
+  }
+
+  /** Plants come, like those that are there, or like those of the start where none is left. */
+  void come(double plants) {
+    double living = living();
+    if (plants > 0 && living < LEAST_PLANTS) {
+      refill(plants);
+    } else {
+      alive *= 1 + (plants == 0 ? 0 : plants / living);
+    }
+  }
+
+  private void refill(double plants) {
+    kept = 0;
+    alive = 1;
+    consistOf(start.streams(quality));
+    double there = notKept();
+    if (there > 0) {
+      for (Stream stream : streams.all) {
+        stream.take(1 - plants / there);
+      }
+      anew();
+    } else {
+      double[] even = new double[slices];
+      Arrays.fill(even, plants / slices);
+      consistOf(Streams.of(List.of(start.stream(Quality.FIRST, 0, even)), slices));
+    }
+  }
+
+  /** Lets the plants that are not kept be those of some streams. */
+  private void consistOf(Streams all) {
+    streams = all;
+    anew();
+  }
+
+  /** So many plants are there; kept ones among them. */
+  void countAs(double plants) {
+    double living = living();
+    if (plants > living) {
+      come(plants - living);
+    } else {
+      die(living - plants);
+    }
+  }
+
+  /**
+   * The plants that are not kept are of these qualities, in these proportions; plants of a quality
+   * that nobody knew of are like all the others.
+   */
+  void sortAs(Map<Quality, Double> counted) {
+    double total = counted.values().stream().mapToDouble(Double::doubleValue).sum();
+    double all = notKept();
+    if (total == 0 || all == 0) {
+      return;
+    }
+    Map<Integer, double[]> shapes = shapes();
+    List<Stream> sorted = new ArrayList<>();
+    for (Quality each : Quality.values()) {
+      double target = all * counted.getOrDefault(each, 0.0) / total;
+      double there = sumOf(each);
+      for (Stream stream : streams.of(each)) {
+        stream.take(there == 0 ? 0 : 1 - target / there);
+        sorted.add(stream);
+      }
+      if (there == 0 && target > 0) {
+        shapes.forEach(
+            (from, shape) -> sorted.add(start.stream(each, from, scaled(shape, target / all))));
+      }
+    }
+    consistOf(Streams.of(sorted, slices));
+  }
+
+  /** Plants of each slice that are sold from a grade upwards, whatever their quality. */
+  private Map<Integer, double[]> shapes() {
+    Map<Integer, double[]> shapes = new TreeMap<>();
+    for (Stream stream : streams.all) {
+      double[] shape = shapes.computeIfAbsent(stream.sellsFrom, from -> new double[slices]);
+      for (int i = 0; i < slices; i++) {
+        shape[i] += stream.weight(i);
+      }
+    }
+    return shapes;
+  }
+
+  private static double[] scaled(double[] values, double factor) {
+    return Arrays.stream(values).map(each -> each * factor).toArray();
+  }
+
+  private double sumOf(Quality of) {
+    double sum = 0;
+    for (Stream stream : streams.of(of)) {
+      sum += stream.sum;
+    }
+    return sum;
+  }
+
+  /** Culls so many plants of a quality, as far as there are any; gives how many. */
+  double cullPlants(Quality of, double plants) {
+    double culled = plants == 0 || alive == 0 ? 0 : alive * cullOf(of, plants / alive);
+    anew();
+    return culled;
+  }
+
+  /** Takes so many plants that are not kept, of every kind alike; gives how many. */
+  double takeAlike(double plants) {
+    double there = alive * notKept();
+    double taken = Math.min(plants, there);
+    if (taken > 0) {
+      for (Stream stream : streams.all) {
+        stream.take(taken / there);
+      }
+      anew();
+    }
+    return taken;
+  }
+
+  /** The trunks were measured: lets the plants grow on from there, each with its own vigour. */
+  void measured(double meanMm, OptionalDouble spread) {
+    trunkAtZero = new Remeasured(trunks(), weights(), start.trunkScores()).to(meanMm, spread);
+    Arrays.fill(thick, 0);
+    crossings = new Crossings(flow, trunkAtZero, vigour, grades, thick);
+    clock = 0;
+    crossed = 0;
+    anew();
+  }
+
+  private double[] trunks() {
+    return IntStream.range(0, slices).mapToDouble(this::trunk).toArray();
+  }
+
+  /** Plants of each slice but for deaths, which fall on all alike. */
+  private double[] weights() {
+    double[] weights = new double[slices];
+    Arrays.fill(weights, kept / slices);
+    for (Stream stream : streams.all) {
+      for (int i = 0; i < slices; i++) {
+        weights[i] += stream.weight(i);
+      }
+    }
+    return weights;
+  }
+
+  /**
+   * How the lot stands.
+   *
+   * @param trainingMonths whole months since training started, −1 if it has not
+   */
+  MonthStock stock(int trainingMonths) {
+    boolean empty = living() < LEAST_PLANTS;
+    double spread = empty ? 0 : Remeasured.spread(trunks(), weights());
+    return new MonthStock(standing(trainingMonths), empty ? 0 : meanTrunk(), spread);
+  }
+
+  /** Everything that was kept up to date step by step is to be worked out once more. */
+  private void anew() {
+    changed = true;
+    graded = false;
   }
 
   /** Notes which slices have grown thick enough for one grade more by now. */

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 
 /**
  * How the representative plants of a lot start: their trunks and vigour, when they reach the
@@ -76,12 +77,21 @@ final class GrowthStart {
             double part = lattice.shareBelow(to, i) - lattice.shareBelow(from, i);
             weights[i] = perSlice * share * part;
           }
-          double price = qualities.get(quality).priceShare();
-          int sellsFrom = held ? plan.holdFrom : 0;
-          streams.add(new Stream(quality, price, sellsFrom, weights, grades.length));
+          streams.add(stream(quality, held ? plan.holdFrom : 0, weights));
         }
       }
     }
     return Streams.of(streams, trunks.length);
+  }
+
+  /** A stream of plants of a quality that are sold from a grade upwards. */
+  Stream stream(Quality quality, int sellsFrom, double[] weights) {
+    double price = qualities.get(quality).priceShare();
+    return new Stream(quality, price, sellsFrom, weights, grades.length);
+  }
+
+  /** Standard normal scores of the slices' trunks. */
+  double[] trunkScores() {
+    return IntStream.range(0, trunks.length).mapToDouble(lattice::trunkScore).toArray();
   }
 }

@@ -23,6 +23,10 @@ public final class LotHistory implements Recorder {
   private final double[] died;
   private final double[] culled;
   private final double[] sold;
+  private final double[] came;
+  private final double[] went;
+  private final MonthStock[] monthStocks;
+  private final double part;
   private final double[] careCost;
   private final Stood[] stood;
   private final List<Happening> happenings = new ArrayList<>();
@@ -37,7 +41,18 @@ public final class LotHistory implements Recorder {
   private double diedBefore;
   private double keptAtEnd;
 
-  LotHistory(LotPlan plan, int months) {
+  /**
+   * A history in which nothing has happened yet.
+   *
+   * @param part share of the lot's plants that it is of
+   * @param detailed whether it takes down how the lot stands at every month's end
+   */
+  LotHistory(LotPlan plan, int months, double part, boolean detailed) {
+    this.part = part;
+    this.came = new double[months];
+    this.went = new double[months];
+    this.monthStocks = new MonthStock[detailed ? months : 0];
+    Arrays.fill(monthStocks, MonthStock.nothing(plan.grades().size()));
     this.lot = plan.lot;
     this.grades = plan.grades();
     this.start = plan.start;
@@ -66,6 +81,24 @@ public final class LotHistory implements Recorder {
   @Override
   public void culled(int month, double plants) {
     culled[month] += plants;
+  }
+
+  @Override
+  public void came(int month, double plants) {
+    came[month] += plants;
+  }
+
+  @Override
+  public void went(int month, double plants) {
+    went[month] += plants;
+  }
+
+  boolean isDetailed() {
+    return monthStocks.length > 0;
+  }
+
+  void monthSeen(int month, MonthStock stock) {
+    monthStocks[month] = stock;
   }
 
   void happened(Happening happening) {
@@ -155,9 +188,34 @@ public final class LotHistory implements Recorder {
     return standing.length;
   }
 
+  /** Share of the lot's plants that it is of: 1 unless some were split off. */
+  public double part() {
+    return part;
+  }
+
+  /** Plants it is of, as counted. */
+  public double quantity() {
+    return lot.quantity() * part;
+  }
+
   /** Plants alive when it comes into the plan: as counted, less what died since. */
   public double standingAtStart() {
-    return lot.quantity() - diedBefore;
+    return quantity() - diedBefore;
+  }
+
+  /** Plants that were found, returned or came from other lots in a month. */
+  public double came(int month) {
+    return came[month];
+  }
+
+  /** Plants that were lost, used or went to other lots in a month. */
+  public double went(int month) {
+    return went[month];
+  }
+
+  /** How it stands at the end of a month; only of a projection in detail. */
+  public MonthStock monthStock(int month) {
+    return monthStocks[month];
   }
 
   /** Plants alive at the end of a month. */

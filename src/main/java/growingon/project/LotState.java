@@ -9,6 +9,7 @@ import growingon.nursery.Quality;
 import growingon.nursery.Settings;
 import growingon.nursery.Spacing;
 import growingon.nursery.Step;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -25,6 +26,7 @@ final class LotState {
   final Schedule schedule;
   private final Recorder to;
   private final LotHistory history;
+  private final LotFacts facts;
   private final Luck luck;
   private final Nursery nursery;
   private final Settings settings;
@@ -60,6 +62,7 @@ final class LotState {
     this.to = to;
     this.history = history;
     this.luck = run.luck();
+    this.facts = run.facts().of(plan);
     Programme programme = run.programme();
     this.nursery = programme.nursery();
     this.settings = nursery.settings();
@@ -68,6 +71,7 @@ final class LotState {
     this.apartPlace = programme.apartPlace();
     this.winterSpacing = new Spacing(settings.winterGapMm(), OptionalDouble.empty());
     this.plants = new Growing(plan, luck.quality(plan.lot));
+    plants.keepPart(facts.part());
     this.schedule = new Schedule(plan.route, programme.horizon().firstMonth(), plan.arrival);
     this.pot = plan.lot.potting().pot().map(nursery.pots()::get);
     this.place = plan.lot.standing().place().map(nursery.places()::get);
@@ -171,7 +175,99 @@ final class LotState {
   private void carryForward() {
     for (int month = plan.counted; month < plan.start; month++) {
       grow(month);
-      to.diedBefore(plants.die(plants.living() * lossShare(month, Luck.NONE)));
+      if (!isKnown(month)) {
+        to.diedBefore(plants.die(plants.living() * lossShare(month, Luck.NONE)));
+      } else if (month == Math.min(facts.goneThrough(), plan.start - 1)) {
+        startFromWhatIsThere();
+      }
+    }
+  }
+
+  private void startFromWhatIsThere() {
+    double before = plants.living();
+    facts.atStart().ifPresent(plants::countAs);
+    to.diedBefore(before - plants.living());
+  }
+
+  /** Whether only what is known died or was culled in a month. */
+  private boolean isKnown(int month) {
+    return month <= facts.goneThrough();
+  }
+
+  /** Whether anything is known of it. */
+  boolean hasFacts() {
+    return facts != LotFacts.NONE;
+  }
+
+  /** What came and went by what is known of a month. */
+  void comeAndGo(int month) {
+    for (MonthFacts.Change change : facts.month(month).changes()) {
+      switch (change.way()) {
+        case CAME -> came(month, change.plants());
+        case DIED -> to.died(month, plants.die(change.plants()));
+        case CULLED -> culled(month, change);
+        case WENT -> went(month, plants.die(change.plants()));
+      }
+    }
+  }
+
+  private void came(int month, double more) {
+    plants.come(more);
+    to.came(month, more);
+  }
+
+  private void culled(int month, MonthFacts.Change change) {
+    double wanted = change.plants();
+    double ofQuality =
+        change.quality().map(quality -> plants.cullPlants(quality, wanted)).orElse(0.0);
+    double culled = ofQuality + cullWorst(wanted - ofQuality);
+    to.culled(month, culled);
+    freePots(month, culled);
+  }
+
+  /** Culls so many plants, the worst first, and kept ones last. */
+  private double cullWorst(double wanted) {
+    double saleable = plants.living() - plants.keptLiving();
+    double share = saleable > 0 ? Math.max(0, Math.min(1, wanted / saleable)) : 0;
+    double culled = plants.cull(share, true);
+    return culled + plants.die(Math.max(0, wanted - culled));
+  }
+
+  /** What is known to have been sold and used in a month. */
+  List<MonthFacts.Leaving> leaving(int month) {
+    return facts.month(month).leaving();
+  }
+
+  /** Plants that left were alive: what the model took for dead of them is found again. */
+  void makeSure(int month, double leaving) {
+    double found = leaving - plants.living();
+    if (found > 0) {
+      came(month, found);
+    }
+  }
+
+  void went(int month, double plantsGone) {
+    to.went(month, plantsGone);
+  }
+
+  /** Starts anew from what was counted and measured in a month. */
+  void takeCount(int month) {
+    facts.month(month).count().ifPresent(count -> takeCount(month, count));
+  }
+
+  private void takeCount(int month, MonthFacts.Count count) {
+    double before = plants.living();
+    count.living().ifPresent(plants::countAs);
+    double more = plants.living() - before;
+    if (more > 0) {
+      to.came(month, more);
+    } else {
+      went(month, -more);
+    }
+    plants.sortAs(count.qualities());
+    boolean measured = count.trunkMm().isPresent() || count.trunkSpread().isPresent();
+    if (measured && !isEmpty()) {
+      plants.measured(count.trunkMm().orElseGet(plants::meanTrunk), count.trunkSpread());
     }
   }
 
@@ -200,7 +296,7 @@ final class LotState {
   /** So many plants as luck has it die in a month. */
   private double die(int month, int event, double share) {
     double living = plants.living();
-    return share == 0 || living == 0
+    return share == 0 || living == 0 || isKnown(month)
         ? 0
         : plants.die(luck.deaths(plan.lot, month, event, living, share));
   }
@@ -334,18 +430,18 @@ final class LotState {
   private double sortAndCull(Step step, int month) {
     double culled = 0;
     if (step.sort()) {
-      culled += sort();
+      culled += sort(month);
     }
-    culled += plants.cull(step.cullShare(), sorted);
+    culled += isKnown(month) ? 0 : plants.cull(step.cullShare(), sorted);
     freePots(month, culled);
     return culled;
   }
 
-  private double sort() {
+  private double sort(int month) {
     sorted = true;
     double culled = 0;
     for (Quality quality : Quality.values()) {
-      if (!nursery.qualities().get(quality).potted()) {
+      if (!isKnown(month) && !nursery.qualities().get(quality).potted()) {
         culled += plants.cullAll(quality);
       }
     }
@@ -362,7 +458,7 @@ final class LotState {
         return;
       }
     }
-    double culled = sort();
+    double culled = sort(month);
     to.culled(month, culled);
     freePots(month, culled);
   }
@@ -552,7 +648,11 @@ final class LotState {
   }
 
   boolean maySell(int month) {
-    return sorted && month >= plan.notBefore && !plan.isApart(month) && !isEmpty();
+    return sorted
+        && month > facts.soldThrough()
+        && month >= plan.notBefore
+        && !plan.isApart(month)
+        && !isEmpty();
   }
 
   /** Grades the lot for sale; gives the cells in which plants are ready. */
@@ -574,6 +674,9 @@ final class LotState {
   }
 
   private void noteMonth(int month) {
+    if (history.isDetailed()) {
+      history.monthSeen(month, plants.stock(trainingMonths(month)));
+    }
     for (int grade = 0; grade < plan.grades().size(); grade++) {
       history.graded(month, grade, plants.shareGraded(grade, trainingMonths(month)));
     }

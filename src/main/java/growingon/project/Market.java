@@ -24,6 +24,7 @@ final class Market {
   private final DemandRow[] rows;
   private final long[] readyCells;
   private long readySomewhere;
+  private final KnownSales known;
 
   Market(Programme programme, Luck luck, List<LotState> lots) {
     this.programme = programme;
@@ -32,13 +33,15 @@ final class Market {
     this.qualities = programme.nursery().qualities();
     this.rows = programme.rows().toArray(new DemandRow[0]);
     this.readyCells = new long[lots.size()];
+    this.known = new KnownSales(programme, lots);
   }
 
   void sell(int month) {
+    double[] met = known.sell(month);
     boolean graded = false;
     for (DemandRow row : rows) {
-      double wanted = wanted(row, month);
-      if (wanted == 0) {
+      double wanted = wanted(row, month) - met[row.index()];
+      if (wanted <= 0) {
         continue;
       }
       if (!graded) {

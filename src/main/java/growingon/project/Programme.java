@@ -50,7 +50,7 @@ public final class Programme {
 
   /** The plan's line: expected numbers, with all particulars. */
   Projection expected() {
-    return new Run(this, Luck.NONE).withHistories();
+    return new Run(this, Luck.NONE).withHistories(false);
   }
 
   /**

@@ -16,4 +16,16 @@ public final class Projector {
   public static Projection project(Scenario scenario) {
     return Programme.of(scenario).expected();
   }
+
+  /**
+   * The plan's line from what is there: what is known to have happened takes the place of what was
+   * expected. Besides, it takes down how lots stand at every month's end.
+   *
+   * @param scenario a checked scenario
+   * @param facts what is known; {@link Facts#NONE} for the plan's line as it is
+   * @throws IllegalStateException if plants are lost or made, which is a fault of the program
+   */
+  public static Projection project(Scenario scenario, Facts facts) {
+    return new Run(Programme.of(scenario), Luck.NONE, facts).withHistories(true);
+  }
 }

@@ -16,7 +16,13 @@ public interface Recorder {
   /** Plants were culled. */
   void culled(int month, double plants);
 
-  /** Plants were sold to a demand row. */
+  /** Plants came that were there already, or were found; only where something is known. */
+  default void came(int month, double plants) {}
+
+  /** Plants were lost, used, or went to another lot; only where something is known. */
+  default void went(int month, double plants) {}
+
+  /** Plants were sold to a demand row; −1 where no row wants them. */
   void sold(int month, int row, int grade, Quality quality, double units, double money);
 
   /** Pots, loose litres of a component, or units of a material were used. */

@@ -10,11 +10,21 @@ import java.util.function.Supplier;
 final class Run {
   private final Programme programme;
   private final Luck luck;
+  private final Facts facts;
   private final List<Problem> remarks = new ArrayList<>();
 
   Run(Programme programme, Luck luck) {
+    this(programme, luck, Facts.NONE);
+  }
+
+  Run(Programme programme, Luck luck, Facts facts) {
     this.programme = programme;
     this.luck = luck;
+    this.facts = facts;
+  }
+
+  Facts facts() {
+    return facts;
   }
 
   Programme programme() {
@@ -32,12 +42,18 @@ final class Run {
     }
   }
 
-  Projection withHistories() {
+  /**
+   * Runs with all particulars.
+   *
+   * @param detailed whether to take down how lots stand at every month's end
+   */
+  Projection withHistories(boolean detailed) {
     List<LotState> lots = new ArrayList<>();
     List<LotHistory> histories = new ArrayList<>();
     for (LotPlan plan : programme.lots()) {
       remarkOnTimeApart(plan);
-      LotHistory history = new LotHistory(plan, programme.horizon().months());
+      double part = facts.of(plan).part();
+      LotHistory history = new LotHistory(plan, programme.horizon().months(), part, detailed);
       histories.add(history);
       lots.add(new LotState(plan, this, history, history));
     }
@@ -60,7 +76,8 @@ final class Run {
     }
   }
 
-  private List<Missed> run(List<LotState> lots) {
+  /** Runs all months; the lots stand as they do at the end afterwards. */
+  List<Missed> run(List<LotState> lots) {
     Market market = new Market(programme, luck, lots);
     for (int month = 0; month < programme.horizon().months(); month++) {
       runMonth(month, lots, market);
@@ -77,6 +94,9 @@ final class Run {
       if (month == lot.plan.start) {
         lot.arrive(month);
       }
+      if (lot.hasFacts()) {
+        lot.comeAndGo(month);
+      }
       lot.work(month, this);
       lot.stand(month);
       lot.grow(month);
@@ -85,6 +105,9 @@ final class Run {
     market.sell(month);
     for (LotState lot : lots) {
       if (month >= lot.plan.start) {
+        if (lot.hasFacts()) {
+          lot.takeCount(month);
+        }
         lot.endMonth(month);
       }
     }

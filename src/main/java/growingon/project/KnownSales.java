@@ -1,0 +1,131 @@
+package growingon.project;
+
+import growingon.nursery.Demand;
+import growingon.nursery.Quality;
+import growingon.project.MonthFacts.Leaving;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+
+/**
+ * Sells and uses what is known to have been sold and used. What was sold met demand: that of the
+ * rows that it fits, in the order in which the market meets them.
+ */
+final class KnownSales {
+  private final Programme programme;
+  private final LotState[] lots;
+  private final double[] nothingMet;
+
+  KnownSales(Programme programme, List<LotState> lots) {
+    this.programme = programme;
+    this.nothingMet = new double[programme.nursery().demand().size()];
+    this.lots = lots.stream().filter(LotState::hasFacts).toArray(LotState[]::new);
+  }
+
+  /**
+   * Sells what is known of a month.
+   *
+   * @return units of each demand row, by its index, that are met by it
+   */
+  double[] sell(int month) {
+    if (lots.length == 0) {
+      return nothingMet;
+    }
+    double[] met = new double[nothingMet.length];
+    for (LotState lot : lots) {
+      for (Leaving leaving : lot.leaving(month)) {
+        leave(lot, month, leaving, met);
+      }
+    }
+    return met;
+  }
+
+  private void leave(LotState lot, int month, Leaving leaving, double[] met) {
+    Optional<Integer> grade = leaving.grade().map(lot.plan.ladder::indexOf);
+    lot.makeSure(month, leaving.plants());
+    lot.gradeForSale(month);
+    List<Taken> taken =
+        Taken.of(lot.plants, grade, leaving.quality(), leaving.plants(), dearestFirst(lot.plan));
+    double all = taken.stream().mapToDouble(Taken::plants).sum();
+    for (Taken each : taken) {
+      if (!leaving.sold()) {
+        lot.went(month, each.plants());
+        continue;
+      }
+      int asGrade = grade.orElse(each.grade());
+      Quality asQuality = leaving.quality().orElse(each.quality());
+      List<DemandRow> rows = rows(lot.plan, asGrade);
+      OptionalDouble share = share(leaving.money(), each.plants() / all);
+      double money = share.orElseGet(() -> listPrice(rows, month, asQuality, each));
+      lot.sold(month, index(rows, month), asGrade, asQuality, each.plants(), money);
+      meet(rows, month, each.plants(), met);
+    }
+  }
+
+  private static OptionalDouble share(OptionalDouble money, double share) {
+    return money.isPresent() ? OptionalDouble.of(money.getAsDouble() * share) : money;
+  }
+
+  /** Rows that plants of a grade can meet, in the order in which they are met. */
+  private List<DemandRow> rows(LotPlan plan, int grade) {
+    return programme.rows().stream()
+        .filter(row -> row.grade() == grade && row.demand().ladder().equals(plan.ladder.name()))
+        .filter(row -> row.demand().species().map(plan.lot.species()::equals).orElse(true))
+        .toList();
+  }
+
+  private static boolean isOpen(DemandRow row, int month) {
+    return row.units()[month] > 0;
+  }
+
+  /** The row by which plants were sold: the first that is open, else the first; −1 for none. */
+  private static int index(List<DemandRow> rows, int month) {
+    return priced(rows, month).map(DemandRow::index).orElse(-1);
+  }
+
+  private static Optional<DemandRow> priced(List<DemandRow> rows, int month) {
+    return rows.stream()
+        .filter(row -> isOpen(row, month))
+        .findFirst()
+        .or(() -> rows.stream().findFirst());
+  }
+
+  private double listPrice(List<DemandRow> rows, int month, Quality quality, Taken taken) {
+    double share = programme.nursery().qualities().get(quality).priceShare();
+    return priced(rows, month)
+        .map(DemandRow::demand)
+        .map(row -> row.price() * share + row.morePerMm() * taken.mmAboveLeast())
+        .map(price -> price * taken.plants())
+        .orElse(0.0);
+  }
+
+  private static void meet(List<DemandRow> rows, int month, double units, double[] met) {
+    double left = units;
+    for (DemandRow row : rows) {
+      if (isOpen(row, month)) {
+        double part = Math.min(left, Math.max(0, row.units()[month] - met[row.index()]));
+        met[row.index()] += part;
+        left -= part;
+      }
+    }
+  }
+
+  private List<Integer> dearestFirst(LotPlan plan) {
+    return IntStream.range(0, plan.grades().size())
+        .boxed()
+        .sorted(
+            Comparator.comparingDouble((Integer grade) -> -dearest(plan, grade))
+                .thenComparing(Comparator.reverseOrder()))
+        .toList();
+  }
+
+  private double dearest(LotPlan plan, int grade) {
+    return rows(plan, grade).stream()
+        .map(DemandRow::demand)
+        .mapToDouble(Demand::price)
+        .max()
+        .orElse(0);
+  }
+}

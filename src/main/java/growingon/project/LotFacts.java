@@ -1,0 +1,33 @@
+package growingon.project;
+
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * What is known to have happened to a lot. Months are offsets from the plan's first month.
+ *
+ * @param part share of the lot's plants that is spoken of, 0 to 1; the rest was split off
+ * @param soldThrough last month in which only what is known was sold; the market sells after it
+ * @param goneThrough last month in which only what is known died or was culled; the model's losses
+ *     hold after it. It may lie before the plan
+ * @param atStart plants that were there when the plan began, where something is known of the time
+ *     since the lot was counted
+ * @param months what is known of each month
+ */
+public record LotFacts(
+    double part,
+    int soldThrough,
+    int goneThrough,
+    OptionalDouble atStart,
+    Map<Integer, MonthFacts> months) {
+  static final LotFacts NONE =
+      new LotFacts(1, Integer.MIN_VALUE, Integer.MIN_VALUE, OptionalDouble.empty(), Map.of());
+
+  public LotFacts {
+    months = Map.copyOf(months);
+  }
+
+  MonthFacts month(int month) {
+    return months.getOrDefault(month, MonthFacts.NOTHING);
+  }
+}
