@@ -82,9 +82,13 @@ final class Keyed {
     if (probability >= 1) {
       return number;
     }
+    // The chance of none, (1 − p)ⁿ, is at least 1 − np (Bernoulli): most months need no more.
     double left = uniform(what, whose, year);
     if (number * probability > FEW) {
       return new BinomialDistribution(number, probability).inverseCumulativeProbability(left);
+    }
+    if (left <= 1 - number * probability) {
+      return 0;
     }
     double odds = probability / (1 - probability);
     double chance = Math.pow(1 - probability, number);

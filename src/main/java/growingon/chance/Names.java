@@ -12,7 +12,10 @@ final class Names {
   private final Map<String, Long> known = new ConcurrentHashMap<>();
 
   long of(String name) {
-    return known.computeIfAbsent(
-        name, each -> hash.hashString(each, StandardCharsets.UTF_8).asLong());
+    Long number = known.get(name);
+    return number != null
+        ? number
+        : known.computeIfAbsent(
+            name, each -> hash.hashString(each, StandardCharsets.UTF_8).asLong());
   }
 }

@@ -437,7 +437,8 @@ final class Growing {
   }
 
   private void add(Stream stream, int grade, double weight) {
-    stream.ready[grade] = Math.max(0, stream.ready[grade] + weight);
+    double ready = stream.ready[grade] + weight;
+    stream.ready[grade] = ready > 0 ? ready : 0;
   }
 
   /**

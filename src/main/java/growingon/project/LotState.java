@@ -50,6 +50,7 @@ final class LotState {
   private double seasonGrowth;
   private Spot summerSpot;
   private Spot winterSpot;
+  private Spot standing;
 
   /**
    * A lot before its first month.
@@ -174,6 +175,7 @@ final class LotState {
   /** Growth and losses from an older count to the plan's first month. */
   private void carryForward() {
     for (int month = plan.counted; month < plan.start; month++) {
+      standing = spot(month);
       grow(month);
       if (!isKnown(month)) {
         to.diedBefore(plants.die(plants.living() * lossShare(month, Luck.NONE)));
@@ -553,19 +555,20 @@ final class LotState {
 
   /** Reads space, load and care for the month. */
   void stand(int month) {
+    standing = spot(month);
     if (isEmpty()) {
       return;
     }
     double living = plants.living();
-    Spot spot = spot(month);
-    double m2 = living * spot.m2Each();
+    double m2 = living * standing.m2Each();
     int monthOfYear = calendar.monthOfYear(month);
-    double hours = m2 * care.minutes(spot.careKind(), monthOfYear) * minutes(month) / 60;
+    double hours = m2 * care.minutes(standing.careKind(), monthOfYear) * minutes(month) / 60;
     to.worked(month, Work.CARE, living, hours);
-    to.stood(month, spot.placeName(), living, m2, m2 * care.cost(spot.careKind(), monthOfYear));
+    to.stood(
+        month, standing.placeName(), living, m2, m2 * care.cost(standing.careKind(), monthOfYear));
     if (history != null) {
       String potName = pot.map(Pot::name).orElse("");
-      history.weighed(new Stood(month, spot.placeName(), living, m2, weight(), potName));
+      history.weighed(new Stood(month, standing.placeName(), living, m2, weight(), potName));
     }
   }
 
@@ -606,7 +609,7 @@ final class LotState {
   /** Growth years of a month: share × root-work check × pot-bound factor × the season's luck. */
   void grow(int month) {
     double share = plan.species.growthMonths().get(calendar.monthOfYear(month));
-    plants.growBy(spot(month).curve());
+    plants.growBy(standing.curve());
     if (share > 0) {
       plants.grow(share * rootWorkCheck(month) * potBoundFactor(month) * yearEffect(month));
     }
