@@ -122,6 +122,14 @@ final class DrawnLuck implements Luck {
         : Keyed.lognormal(settings.labourSpread(), keyed.normal(What.MINUTES, 0, season));
   }
 
+  @Override
+  public double exchange(String currency, int season) {
+    return settings.exchangeSpread() == 0 || currency.equals(settings.currency())
+        ? 1
+        : Keyed.lognormal(
+            settings.exchangeSpread(), keyed.normal(What.EXCHANGE, names.of(currency), season));
+  }
+
   /**
    * Whole plants. Sales may leave part of a plant alive; it then counts as one or none by chance.
    */

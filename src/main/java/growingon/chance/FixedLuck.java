@@ -23,6 +23,7 @@ final class FixedLuck implements Luck {
     UNITS,
     PRICE,
     MINUTES,
+    EXCHANGE,
     ARRIVAL_DEATHS
   }
 
@@ -113,6 +114,13 @@ final class FixedLuck implements Luck {
   public double minutes(int season) {
     return assumption == Assumption.MINUTES
         ? Keyed.lognormal(settings.labourSpread(), seasonScore)
+        : 1;
+  }
+
+  @Override
+  public double exchange(String currency, int season) {
+    return assumption == Assumption.EXCHANGE && !currency.equals(settings.currency())
+        ? Keyed.lognormal(settings.exchangeSpread(), score)
         : 1;
   }
 }

@@ -24,6 +24,7 @@ final class Keyed {
     UNITS,
     PRICE,
     MINUTES,
+    EXCHANGE,
     DEATHS
   }
 

@@ -111,6 +111,7 @@ final class Sensitivity {
               percent(Keyed.lognormal(settings.labourSpread(), -score)),
               percent(Keyed.lognormal(settings.labourSpread(), score))));
     }
+    addExchange(swings);
     addFailure(swings);
     swings.sort(Comparator.comparingDouble(Swing::width).reversed());
     return List.copyOf(swings);
@@ -153,6 +154,19 @@ final class Sensitivity {
       String high = percent(Keyed.lognormal(widest, score));
       swings.add(swing("units wanted, mean of the seasons", Assumption.UNITS, low, high));
       swings.add(swing("selling prices, mean of the seasons", Assumption.PRICE, low, high));
+    }
+  }
+
+  /** A lot is paid for once, so the rate swings as that of one season. */
+  private void addExchange(List<Swing> swings) {
+    String currency = lot.purchase().map(Purchase::currency).orElse(settings.currency());
+    if (settings.exchangeSpread() > 0 && !currency.equals(settings.currency())) {
+      swings.add(
+          swing(
+              "exchange rate",
+              Assumption.EXCHANGE,
+              percent(Keyed.lognormal(settings.exchangeSpread(), -P90)),
+              percent(Keyed.lognormal(settings.exchangeSpread(), P90))));
     }
   }
 

@@ -121,7 +121,7 @@ final class Tally {
     clear();
     programme.run(luck, Note::new);
     for (int i = 0; i < lotResults.length; i++) {
-      payFor(programme.scenario().lots().get(i), i);
+      payFor(programme.scenario().lots().get(i), i, luck);
     }
     stores.buy();
     for (Supplies.Item item : stores.items()) {
@@ -166,11 +166,14 @@ final class Tally {
     }
   }
 
-  private void payFor(Lot lot, int index) {
+  private void payFor(Lot lot, int index, Luck luck) {
     if (lot.purchase().isPresent()) {
       Purchase purchase = lot.purchase().get();
-      double landed = purchase.landed(lot.quantity());
-      flows[horizon.offset(lot.arrived())] -= landed;
+      int month = horizon.offset(lot.arrived());
+      double landed =
+          purchase.landed(lot.quantity())
+              * luck.exchange(purchase.currency(), horizon.seasonYear(month));
+      flows[month] -= landed;
       lotResults[index] -= landed;
     }
   }

@@ -76,6 +76,11 @@ record NurseryShape(
     @Key(value = LABOUR_SPREAD, says = "Spread of minutes, %, for chances [10]", least = 0)
         Double labourSpread,
     @Key(
+            value = EXCHANGE_SPREAD,
+            says = "Spread of exchange rates from season to season, %, for chances [0]",
+            least = 0)
+        Double exchangeSpread,
+    @Key(
             value = YEAR_END,
             says =
                 "Last month of the business year, when stock is valued [month before the season]",
@@ -108,6 +113,7 @@ record NurseryShape(
   static final String WINTER_MOVE = "minutes a winter move";
   static final String GIRTH_FACTOR = "girth base factor";
   static final String LABOUR_SPREAD = "labour spread %";
+  static final String EXCHANGE_SPREAD = "exchange rate spread %";
   static final String YEAR_END = "year end month";
   static final String SELLING_COST = "selling cost %";
 }

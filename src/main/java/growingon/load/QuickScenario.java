@@ -311,6 +311,7 @@ final class QuickScenario {
         0,
         girthFactor,
         LABOUR_SPREAD,
+        0,
         north ? Month.SEPTEMBER : Month.MARCH,
         0);
   }

@@ -169,6 +169,7 @@ final class SettingsReader {
         row.get(NurseryShape.WINTER_MOVE, As.number(Range.FROM_ZERO), 1.0),
         factor == 0 ? 1.25 : factor,
         row.get(NurseryShape.LABOUR_SPREAD, As.percent(Range.of(0, 300)), LABOUR_SPREAD),
+        row.get(NurseryShape.EXCHANGE_SPREAD, As.percent(Range.of(0, 300)), 0.0),
         row.get(NurseryShape.YEAR_END, As.CALENDAR_MONTH, seasonStart.minus(1)),
         row.get(NurseryShape.SELLING_COST, As.share(), 0.0));
   }

@@ -119,7 +119,13 @@ final class Bargaining {
   static double valueAtPrice(Scenario scenario, Lot lot, double unitPrice) {
     Purchase now = lot.purchase().get();
     Purchase changed =
-        new Purchase(unitPrice, now.carriage(), now.importCharges(), now.lossSure(), now.fails());
+        new Purchase(
+            unitPrice,
+            now.carriage(),
+            now.importCharges(),
+            now.currency(),
+            now.lossSure(),
+            now.fails());
     return value(replaced(scenario, lot.withPurchase(Optional.of(changed))), lot);
   }
 

@@ -53,6 +53,11 @@ public record Horizon(YearMonth firstMonth, int seasons, Month seasonStart) {
     return Math.floorDiv(offset + monthsMissed(), 12);
   }
 
+  /** Year in which the season of an offset starts; the offset may lie before or after the plan. */
+  public int seasonYear(int offset) {
+    return firstMonth.minusMonths(monthsMissed()).getYear() + season(offset);
+  }
+
   /** Whether it is the last month of its season. */
   public boolean isSeasonEnd(int offset) {
     return Math.floorMod(offset + monthsMissed(), 12) == 11;

@@ -93,7 +93,12 @@ public record Offer(
   public Lot taken(int quantity) {
     Purchase purchase =
         new Purchase(
-            unitPrice(quantity) * rate, carriage * rate, importCharges * rate, lossSure, fails);
+            unitPrice(quantity) * rate,
+            carriage * rate,
+            importCharges * rate,
+            currency,
+            lossSure,
+            fails);
     return new Lot(
         name,
         lot.species(),

@@ -7,15 +7,22 @@ package growingon.nursery;
  * @param unitPrice price of one plant at the quantity bought
  * @param carriage for the whole order
  * @param importCharges for the whole order
+ * @param currency in which it is bought; another than the plan's was turned by the exchange rate
  * @param lossSure how sure its loss is, 0 to 1 (for chances)
  * @param fails chance that the whole lot fails, 0 to 1 (for chances)
  */
 public record Purchase(
-    double unitPrice, double carriage, double importCharges, double lossSure, double fails) {
+    double unitPrice,
+    double carriage,
+    double importCharges,
+    String currency,
+    double lossSure,
+    double fails) {
   public Purchase {
     Check.notNegative(unitPrice, "unit price");
     Check.notNegative(carriage, "carriage");
     Check.notNegative(importCharges, "import charges");
+    Check.named(currency, "the currency of a purchase");
     Check.share(lossSure, "how sure the loss is");
     Check.share(fails, "the chance of failure");
   }

@@ -29,6 +29,8 @@ import java.util.OptionalDouble;
  * @param winterMoveMinutes minutes to move one plant, each way
  * @param girthBaseFactor trunk above the flare over trunk at the girth's height
  * @param labourSpread coefficient of variation of minutes, for chances
+ * @param exchangeSpread coefficient of variation of exchange rates from season to season, for
+ *     chances
  * @param yearEnd last month of the business year, for which the stock is valued
  * @param sellingCostShare share of the list price that selling costs
  */
@@ -52,6 +54,7 @@ public record Settings(
     double winterMoveMinutes,
     double girthBaseFactor,
     double labourSpread,
+    double exchangeSpread,
     Month yearEnd,
     double sellingCostShare) {
   public Settings {
@@ -75,6 +78,7 @@ public record Settings(
     Check.notNegative(winterMoveMinutes, "minutes of a winter move");
     Check.positive(girthBaseFactor, "girth base factor");
     Check.notNegative(labourSpread, "labour spread");
+    Check.notNegative(exchangeSpread, "exchange rate spread");
     Objects.requireNonNull(yearEnd);
     Check.share(sellingCostShare, "selling cost");
   }

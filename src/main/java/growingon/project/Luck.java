@@ -63,6 +63,11 @@ public interface Luck {
     return 1;
   }
 
+  /** Factor on what a unit of a currency costs in a season. */
+  default double exchange(String currency, int season) {
+    return 1;
+  }
+
   /**
    * Plants that die in a month.
    *

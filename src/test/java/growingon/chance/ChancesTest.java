@@ -3,6 +3,7 @@ package growingon.chance;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import com.google.common.math.Stats;
 import growingon.money.Accounts;
 import growingon.money.BoughtLot;
 import growingon.nursery.Grade;
@@ -87,7 +88,39 @@ class ChancesTest {
         .arrived(2027, 2)
         .build()
         .withQuality(new QualityShares(0.5, 0.3, false, 0.7))
-        .withPurchase(Optional.of(new Purchase(30, 200, 0, 0.6, 0.05)));
+        .withPurchase(Optional.of(new Purchase(30, 200, 0, "GBP", 0.6, 0.05)));
+  }
+
+  /** Results of a lot of 120 plants at 30 each and 200 for the order, bought in a currency. */
+  private static double[] resultsBoughtIn(String currency, double spread) {
+    Lot lot =
+        field("ridge")
+            .arrived(2027, 2)
+            .quality(1, 0, true)
+            .build()
+            .withPurchase(Optional.of(new Purchase(30, 200, 0, currency, 1, 0)));
+    Nurseries nursery = calm().exchangeSpread(spread).lot(lot);
+    nursery.route("field tree", Steps.onArrival("pot").minutes(9).build());
+    return samples(drawn(nursery, 400, 1)).lotResults[0];
+  }
+
+  @Test
+  void exchangeRates_withoutASpread_moveNothing() {
+    assertThat(resultsBoughtIn("EUR", 0)).containsExactly(resultsBoughtIn("GBP", 0));
+  }
+
+  @Test
+  void exchangeRates_moveWhatIsBoughtAbroad_andNothingElse() {
+    assertThat(resultsBoughtIn("GBP", 0.1)).containsExactly(resultsBoughtIn("GBP", 0));
+    double[] abroad = resultsBoughtIn("EUR", 0.1);
+    double[] home = resultsBoughtIn("GBP", 0.1);
+    double landed = 30 * 120 + 200;
+    double[] dearer = new double[abroad.length];
+    for (int draw = 0; draw < abroad.length; draw++) {
+      dearer[draw] = (home[draw] - abroad[draw]) / landed;
+    }
+    assertThat(Stats.meanOf(dearer)).isCloseTo(0, within(5 * 0.1 / Math.sqrt(400)));
+    assertThat(Stats.of(dearer).populationStandardDeviation()).isCloseTo(0.1, within(0.02));
   }
 
   @Test
@@ -175,8 +208,8 @@ class ChancesTest {
   /** Consignment luck: the mean stays, the bad tenth gets worse. */
   @Test
   void consignmentLuck_lowersTheBadTenth_andKeepsTheMeanSurvival() {
-    Lot sure = gamble().withPurchase(Optional.of(new Purchase(30, 200, 0, 1, 0)));
-    Lot unsure = gamble().withPurchase(Optional.of(new Purchase(30, 200, 0, 0.3, 0)));
+    Lot sure = gamble().withPurchase(Optional.of(new Purchase(30, 200, 0, "GBP", 1, 0)));
+    Lot unsure = gamble().withPurchase(Optional.of(new Purchase(30, 200, 0, "GBP", 0.3, 0)));
     int draws = 600;
     Samples calm = samples(drawn(calm().lot(sure), draws, 5));
     Samples wild = samples(drawn(calm().lot(unsure), draws, 5));
@@ -236,7 +269,7 @@ class ChancesTest {
     // Paying so much more on arrival takes the mean gain away.
     double more = gamble.mostLanded() - bought.landed();
     Lot dearer =
-        gamble().withPurchase(Optional.of(new Purchase(30 + more / 120, 200, 0, 0.6, 0.05)));
+        gamble().withPurchase(Optional.of(new Purchase(30 + more / 120, 200, 0, "GBP", 0.6, 0.05)));
     Scenario dear = scenario.withLots(List.of(scenario.lots().get(0), dearer));
     assertThat(chances(dear, 2).gambles().get(0).gain().mean()).isCloseTo(0, within(0.01));
   }

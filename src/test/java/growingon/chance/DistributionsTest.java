@@ -194,7 +194,7 @@ class DistributionsTest {
   private static Lot unseen(double qualitySure, double lossSure, double fails) {
     Lot lot = Lots.lot("ridge").species("maple").arrived(2027, 2).build();
     return lot.withQuality(new QualityShares(0.5, 0.3, false, qualitySure))
-        .withPurchase(Optional.of(new Purchase(20, 100, 0, lossSure, fails)));
+        .withPurchase(Optional.of(new Purchase(20, 100, 0, "GBP", lossSure, fails)));
   }
 
   /** 80 % sure is as if 40 of its trees had been seen: deviation √(q (1 − q)/41). */

@@ -280,6 +280,7 @@ class LoaderTest {
                 1,
                 1.25,
                 0.1,
+                0,
                 Month.SEPTEMBER,
                 0));
   }

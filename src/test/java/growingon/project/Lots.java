@@ -170,13 +170,13 @@ public final class Lots {
   }
 
   public Lots bought(double unitPrice, double carriage) {
-    purchase = Optional.of(new Purchase(unitPrice, carriage, 0, 1, 0));
+    purchase = Optional.of(new Purchase(unitPrice, carriage, 0, "GBP", 1, 0));
     return this;
   }
 
   /** Bought, with a loss that is only so sure and a chance that the whole lot fails. */
   public Lots bought(double unitPrice, double carriage, double lossSure, double fails) {
-    purchase = Optional.of(new Purchase(unitPrice, carriage, 0, lossSure, fails));
+    purchase = Optional.of(new Purchase(unitPrice, carriage, 0, "GBP", lossSure, fails));
     return this;
   }
 

@@ -56,6 +56,7 @@ public final class Nurseries {
   private final Map<String, Mix> mixes = new LinkedHashMap<>();
   private final Map<String, Material> materials = new LinkedHashMap<>();
   private final Map<String, Place> places = new LinkedHashMap<>();
+  private double exchangeSpread;
   private final List<Demand> demand = new ArrayList<>();
   private final List<Care> care = new ArrayList<>();
   private final List<OtherCash> otherCash = new ArrayList<>();
@@ -427,6 +428,11 @@ public final class Nurseries {
     return this;
   }
 
+  public Nurseries exchangeSpread(double spread) {
+    exchangeSpread = spread;
+    return this;
+  }
+
   public Nurseries winter(double gapMm, double minutes) {
     winterGap = gapMm;
     winterMinutes = minutes;
@@ -455,6 +461,7 @@ public final class Nurseries {
             winterMinutes,
             1.25,
             0,
+            exchangeSpread,
             seasonStart.minus(1),
             0);
     return new Nursery(

@@ -195,6 +195,7 @@ class ProjectionProperties {
                             each.unitPrice(),
                             each.carriage() / 2,
                             each.importCharges() / 2,
+                            each.currency(),
                             each.lossSure(),
                             each.fails())));
   }
