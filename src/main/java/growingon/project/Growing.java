@@ -43,8 +43,9 @@ final class Growing {
   private Streams streams;
   private double kept;
   private double[] trunkAtZero;
-  private Crossings crossings;
-  private int crossed;
+  private final double[] nextClock;
+  private double[][] clocksFromStart;
+  private double soonest;
   private double notKept;
   private boolean changed = true;
   private double alive = 1;
@@ -63,6 +64,7 @@ final class Growing {
     this.trunkAtZero = start.trunks;
     this.vigour = start.vigour;
     this.thick = new int[slices];
+    this.nextClock = new double[slices];
     this.sellsAs = new int[slices];
     this.saleTable = new int[grades.length + 1];
     this.kept = plan.lot.kept();
@@ -170,19 +172,38 @@ final class Growing {
     }
     Flow next = Flow.of(law);
     if (curve == null) {
-      crossings = start.crossings(law);
+      clocksFromStart = start.clocks(law);
     } else {
       double[] now = new double[slices];
       for (int i = 0; i < slices; i++) {
         now[i] = trunk(i);
       }
       trunkAtZero = now;
-      crossings = new Crossings(next, now, vigour, grades, thick);
+      clocksFromStart = null;
     }
     curve = law;
     flow = next;
     clock = 0;
-    crossed = 0;
+    lookAhead();
+  }
+
+  /** Works out when each slice grows thick enough for one grade more. */
+  private void lookAhead() {
+    soonest = Double.POSITIVE_INFINITY;
+    for (int slice = 0; slice < slices; slice++) {
+      nextClock[slice] = clockTo(slice, thick[slice]);
+      soonest = Math.min(soonest, nextClock[slice]);
+    }
+  }
+
+  /** Growth clock at which a slice is thick enough for a grade; never for one that is not there. */
+  private double clockTo(int slice, int grade) {
+    if (grade == grades.length) {
+      return Double.POSITIVE_INFINITY;
+    }
+    return clocksFromStart != null
+        ? clocksFromStart[slice][grade]
+        : flow.yearsTo(trunkAtZero[slice], grades[grade].leastTrunkMm()) / vigour[slice];
   }
 
   /** Advances the growth clock, in growth years of a plant of vigour 1. */
@@ -364,9 +385,9 @@ final class Growing {
   void measured(double meanMm, OptionalDouble spread) {
     trunkAtZero = new Remeasured(trunks(), weights(), start.trunkScores()).to(meanMm, spread);
     Arrays.fill(thick, 0);
-    crossings = new Crossings(flow, trunkAtZero, vigour, grades, thick);
+    clocksFromStart = null;
     clock = 0;
-    crossed = 0;
+    lookAhead();
     anew();
   }
 
@@ -405,12 +426,20 @@ final class Growing {
 
   /** Notes which slices have grown thick enough for one grade more by now. */
   private void measure() {
-    while (crossings.isOver(crossed, clock + ROUNDING)) {
-      int slice = crossings.slice(crossed++);
-      int was = thick[slice]++;
-      if (graded) {
-        moveUp(slice, saleTable[was], saleTable[was + 1]);
+    double now = clock + ROUNDING;
+    if (now < soonest) {
+      return;
+    }
+    soonest = Double.POSITIVE_INFINITY;
+    for (int slice = 0; slice < slices; slice++) {
+      while (nextClock[slice] <= now) {
+        int was = thick[slice]++;
+        nextClock[slice] = clockTo(slice, was + 1);
+        if (graded) {
+          moveUp(slice, saleTable[was], saleTable[was + 1]);
+        }
       }
+      soonest = Math.min(soonest, nextClock[slice]);
     }
   }
 
@@ -549,21 +578,12 @@ final class Growing {
   double mmAboveLeast(Quality quality, int grade) {
     double least = grades[grade].leastTrunkMm();
     double sum = 0;
-    for (int i = 0; i < slices; i++) {
-      if (sellsAs[i] == grade) {
-        sum += readyWeight(quality, grade, i) * (trunk(i) - least);
+    for (Stream stream : streams.of(quality)) {
+      if (stream.ready[grade] > 0) {
+        sum += stream.sum(grade, sellsAs, slice -> trunk(slice) - least);
       }
     }
     return alive * sum;
-  }
-
-  private double readyWeight(Quality quality, int grade, int slice) {
-    double weight = 0;
-    for (Stream stream : streams.of(quality)) {
-      boolean sells = stream.mayGrade && stream.sellsFrom <= grade;
-      weight += sells ? stream.weight(slice) : 0;
-    }
-    return weight;
   }
 
   /** Sells a share of the plants of a quality that are ready as a grade, every slice alike. */

@@ -22,7 +22,7 @@ final class GrowthStart {
   private final LotPlan plan;
   private final Lattice lattice;
   private final Map<Quality, QualityRule> qualities;
-  private final Map<Curve, Crossings> crossings = new ConcurrentHashMap<>();
+  private final Map<Curve, double[][]> clocks = new ConcurrentHashMap<>();
   private final Streams expectedStreams;
   final Grade[] grades;
   final double[] trunks;
@@ -51,10 +51,20 @@ final class GrowthStart {
     return Lattice.lognormal(measured.meanMm(), measured.spread(), lattice.trunkScore(slice));
   }
 
-  /** For a law, when each slice crosses into each grade from its first trunk. */
-  Crossings crossings(Curve curve) {
-    return crossings.computeIfAbsent(
-        curve, law -> new Crossings(Flow.of(law), trunks, vigour, grades, new int[trunks.length]));
+  /** For a law, the growth clocks at which each slice is thick enough for each grade. */
+  double[][] clocks(Curve curve) {
+    return clocks.computeIfAbsent(curve, law -> clocks(Flow.of(law)));
+  }
+
+  private double[][] clocks(Flow flow) {
+    double[][] table = new double[trunks.length][grades.length];
+    for (int slice = 0; slice < trunks.length; slice++) {
+      for (int grade = 0; grade < grades.length; grade++) {
+        double years = flow.yearsTo(trunks[slice], grades[grade].leastTrunkMm());
+        table[slice][grade] = years / vigour[slice];
+      }
+    }
+    return table;
   }
 
   /** Fresh streams for a run in which the lot sorts as stated. */

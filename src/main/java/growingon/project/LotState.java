@@ -34,6 +34,7 @@ final class LotState {
   private final Optional<Place> apartPlace;
   private final CareRates care;
   private final Spacing winterSpacing;
+  private final double[] minutes;
   private Optional<Pot> pot;
   private Optional<Place> place;
   private Spacing spacing;
@@ -63,6 +64,7 @@ final class LotState {
     this.to = to;
     this.history = history;
     this.luck = run.luck();
+    this.minutes = run.minutes();
     this.facts = run.facts().of(plan);
     Programme programme = run.programme();
     this.nursery = programme.nursery();
@@ -588,7 +590,7 @@ final class LotState {
   }
 
   private double minutes(int month) {
-    return luck.minutes(calendar.seasonYear(month));
+    return minutes[month];
   }
 
   private Weight weight() {

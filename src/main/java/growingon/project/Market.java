@@ -22,7 +22,10 @@ final class Market {
   private final Map<Quality, QualityRule> qualities;
   private final List<Missed> missed = new ArrayList<>();
   private final DemandRow[] rows;
+  private final double[] unitsFactor;
+  private final double[] priceFactor;
   private final long[] readyCells;
+  private int season = Integer.MIN_VALUE;
   private long readySomewhere;
   private final KnownSales known;
 
@@ -32,11 +35,18 @@ final class Market {
     this.lots = lots.toArray(new LotState[0]);
     this.qualities = programme.nursery().qualities();
     this.rows = programme.rows().toArray(new DemandRow[0]);
+    this.unitsFactor = new double[rows.length];
+    this.priceFactor = new double[rows.length];
     this.readyCells = new long[lots.size()];
     this.known = new KnownSales(programme, lots);
   }
 
   void sell(int month) {
+    int year = programme.calendar().seasonYear(month);
+    if (year != season) {
+      season = year;
+      beginSeason();
+    }
     double[] met = known.sell(month);
     boolean graded = false;
     for (DemandRow row : rows) {
@@ -55,6 +65,13 @@ final class Market {
     }
   }
 
+  private void beginSeason() {
+    for (DemandRow row : rows) {
+      unitsFactor[row.index()] = luck.units(row.demand(), season);
+      priceFactor[row.index()] = luck.price(row.demand(), season);
+    }
+  }
+
   /** Grades every lot that may sell, and notes in which grades and qualities it has plants. */
   private void grade(int month) {
     readySomewhere = 0;
@@ -67,7 +84,7 @@ final class Market {
 
   private double wanted(DemandRow row, int month) {
     double units = row.units()[month];
-    return units > 0 ? units * luck.units(row.demand(), programme.calendar().seasonYear(month)) : 0;
+    return units > 0 ? units * unitsFactor[row.index()] : 0;
   }
 
   private double meet(DemandRow row, int month, double wanted) {
@@ -119,7 +136,7 @@ final class Market {
       money += share * mm * row.demand().morePerMm();
     }
     lot.plants.sell(quality, row.grade(), share);
-    money *= luck.price(row.demand(), programme.calendar().seasonYear(month));
+    money *= priceFactor[row.index()];
     lot.sold(month, row.index(), row.grade(), quality, units, money);
   }
 

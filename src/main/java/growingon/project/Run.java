@@ -5,12 +5,14 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntFunction;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 
 /** One pass through the months of a programme. */
 final class Run {
   private final Programme programme;
   private final Luck luck;
   private final Facts facts;
+  private final double[] minutes;
   private final List<Problem> remarks = new ArrayList<>();
 
   Run(Programme programme, Luck luck) {
@@ -21,6 +23,15 @@ final class Run {
     this.programme = programme;
     this.luck = luck;
     this.facts = facts;
+    this.minutes =
+        IntStream.range(0, programme.horizon().months())
+            .mapToDouble(month -> luck.minutes(programme.calendar().seasonYear(month)))
+            .toArray();
+  }
+
+  /** Factor on all minutes of each month. */
+  double[] minutes() {
+    return minutes;
   }
 
   Facts facts() {

@@ -2,6 +2,7 @@ package growingon.project;
 
 import growingon.nursery.Quality;
 import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -114,6 +115,17 @@ final class Stream {
         ready[grade] += weights[i];
       }
     }
+  }
+
+  /** Adds a number of each plant up over the plants that sell as a grade. */
+  double sum(int grade, int[] sellsAs, IntToDoubleFunction ofSlice) {
+    double total = 0;
+    for (int i = 0; i < weights.length; i++) {
+      if (sellsAs[slices[i]] == grade && weights[i] > 0) {
+        total += weights[i] * ofSlice.applyAsDouble(slices[i]);
+      }
+    }
+    return total;
   }
 
   /** Takes a share of the plants that sell as a grade away. */
