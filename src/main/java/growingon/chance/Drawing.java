@@ -7,10 +7,6 @@ import growingon.project.Luck;
 import growingon.project.Programme;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.ExecutionException;
-import java.util.concurrent.ExecutorService;
-import java.util.concurrent.Executors;
-import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
 
@@ -42,29 +38,7 @@ final class Drawing {
   void run(int threads, IntConsumer done) {
     AtomicInteger next = new AtomicInteger();
     AtomicInteger finished = new AtomicInteger();
-    ExecutorService pool = Executors.newFixedThreadPool(threads, Drawing::daemon);
-    try {
-      List<Future<?>> workers = new ArrayList<>();
-      for (int i = 0; i < threads; i++) {
-        workers.add(pool.submit(() -> work(next, finished, done)));
-      }
-      for (Future<?> worker : workers) {
-        worker.get();
-      }
-    } catch (InterruptedException interrupted) {
-      Thread.currentThread().interrupt();
-      throw new IllegalStateException("interrupted while drawing", interrupted);
-    } catch (ExecutionException fault) {
-      throw new IllegalStateException(fault.getCause().getMessage(), fault.getCause());
-    } finally {
-      pool.shutdownNow();
-    }
-  }
-
-  private static Thread daemon(Runnable task) {
-    Thread thread = new Thread(task, "draws");
-    thread.setDaemon(true);
-    return thread;
+    Workers.run(threads, () -> work(next, finished, done));
   }
 
   private void work(AtomicInteger next, AtomicInteger finished, IntConsumer done) {

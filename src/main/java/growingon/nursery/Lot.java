@@ -1,6 +1,7 @@
 package growingon.nursery;
 
 import java.time.YearMonth;
+import java.time.temporal.ChronoUnit;
 import java.util.Objects;
 import java.util.Optional;
 
@@ -112,6 +113,31 @@ public record Lot(
         unitCost,
         purchase,
         newPapers);
+  }
+
+  /** The same lot, come in another month; what is counted from its arrival moves along. */
+  public Lot arrivedIn(YearMonth month) {
+    return new Lot(
+        name,
+        species,
+        form,
+        quantity,
+        month,
+        month,
+        trunks,
+        quality,
+        potting,
+        standing,
+        route,
+        lastStep,
+        trainingSince,
+        hold,
+        kept,
+        notBefore.plusMonths(ChronoUnit.MONTHS.between(arrived, month)),
+        apartMonths,
+        unitCost,
+        purchase,
+        papers);
   }
 
   private Lot with(

@@ -1379,6 +1379,97 @@ public final class Advice {
         "");
   }
 
+  public static Problem moreThanAlive(
+      Where where,
+      String found,
+      String lot,
+      String what,
+      String alive,
+      int rows,
+      List<Where> lastRows) {
+    return warning(
+        where,
+        Reason.CONTRADICTION,
+        "more plants of "
+            + shown(lot)
+            + " "
+            + what
+            + " than the "
+            + alive
+            + " alive"
+            + by(rows, lastRows),
+        found,
+        "correct the row that is wrong, or enter plants that were found or returned");
+  }
+
+  /** As in " by rows 3, 5 and 8 before it". */
+  private static String by(int rows, List<Where> last) {
+    if (rows == 0) {
+      return "";
+    }
+    List<String> numbers = last.stream().map(row -> Integer.toString(row.row())).toList();
+    String these = (numbers.size() == 1 ? "row " : "rows ") + list(numbers);
+    return rows > numbers.size()
+        ? " by " + rows + " rows before it, the last of them " + these
+        : " by " + these + " before it";
+  }
+
+  public static Problem countRises(Where where, String found, String lot, String alive) {
+    return warning(
+        where,
+        Reason.CONTRADICTION,
+        "more plants of " + shown(lot) + " are counted than the " + alive + " that were alive",
+        found,
+        "enter plants that were found or returned, or correct the count");
+  }
+
+  public static Problem gradeNotReached(
+      Where where, String found, String lot, int months, long thickestMm) {
+    String training =
+        months < 0 ? "its training has not started" : "it is in training for " + months + " months";
+    return warning(
+        where,
+        Reason.CONTRADICTION,
+        "plants of "
+            + shown(lot)
+            + " cannot have reached this grade: "
+            + training
+            + " and its thickest are about "
+            + thickestMm
+            + " mm",
+        found,
+        "correct the grade, or the lot's trunk and training since");
+  }
+
+  public static Problem afterToday(Where where, String found) {
+    return warning(
+        where,
+        Reason.OUT_OF_RANGE,
+        "this day is still to come, so the row is left out",
+        found,
+        "correct the date");
+  }
+
+  public static Problem notInThePlan(Where where, String lot) {
+    return warning(
+        where,
+        Reason.CONTRADICTION,
+        "by the daybook this lot has not arrived, and the plan does not buy it; its rows are left"
+            + " out",
+        lot,
+        "enter its arrival, or take the offer up in the plan");
+  }
+
+  public static Problem splitBeforeTheCount(Where where, String lot) {
+    return warning(
+        where,
+        Reason.CONTRADICTION,
+        "this lot was split off before the stock was counted, but the stock list does not have it;"
+            + " its rows are left out",
+        lot,
+        "add it to the stock list");
+  }
+
   private static boolean isJson(Where where) {
     return where.file().endsWith(".json");
   }

@@ -415,7 +415,8 @@ final class Growing {
   MonthStock stock(int trainingMonths) {
     boolean empty = living() < LEAST_PLANTS;
     double spread = empty ? 0 : Remeasured.spread(trunks(), weights());
-    return new MonthStock(standing(trainingMonths), empty ? 0 : meanTrunk(), spread);
+    return new MonthStock(
+        standing(trainingMonths), empty ? 0 : meanTrunk(), spread, max(trunks()), trainingMonths);
   }
 
   /** Everything that was kept up to date step by step is to be worked out once more. */

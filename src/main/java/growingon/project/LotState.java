@@ -670,6 +670,9 @@ final class LotState {
   }
 
   void endMonth(int month) {
+    if (to.asksForTrunks()) {
+      to.trunk(month, isEmpty() ? 0 : plants.meanTrunk());
+    }
     if (calendar.isSeasonEnd(month)) {
       to.seasonEnded(calendar.season(month), plants.standing(trainingMonths(month)));
     }

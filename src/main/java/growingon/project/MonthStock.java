@@ -8,11 +8,18 @@ import java.util.Arrays;
  * @param standing [quality][0 = no grade, then grades from the lowest], kept plants in a fourth row
  * @param meanTrunkMm mean trunk of the living plants, mm; 0 for none
  * @param trunkSpread their spread as a share of the mean
+ * @param thickestMm trunk of the thickest representative plant, mm
+ * @param trainingMonths whole months since training started, −1 if it has not
  */
-public record MonthStock(double[][] standing, double meanTrunkMm, double trunkSpread) {
+public record MonthStock(
+    double[][] standing,
+    double meanTrunkMm,
+    double trunkSpread,
+    double thickestMm,
+    int trainingMonths) {
   /** No plants. */
   static MonthStock nothing(int grades) {
-    return new MonthStock(new double[4][grades + 1], 0, 0);
+    return new MonthStock(new double[4][grades + 1], 0, 0, 0, -1);
   }
 
   /** Plants of a row of {@code standing}, whatever their grade. */

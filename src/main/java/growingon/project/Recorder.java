@@ -44,4 +44,12 @@ public interface Recorder {
    *     row
    */
   void seasonEnded(int season, double[][] standing);
+
+  /** Whether it wants to know the mean trunk at every month's end, which costs time. */
+  default boolean asksForTrunks() {
+    return false;
+  }
+
+  /** Mean trunk of the living plants at a month's end, mm; 0 for none. */
+  default void trunk(int month, double meanMm) {}
 }

@@ -6,7 +6,8 @@ import java.util.Optional;
  * A figure as planned and as it came.
  *
  * @param planned by the plan, at the end of the daybook's last month
- * @param real by the daybook; the planned figure where the daybook says nothing
+ * @param real by the daybook; where it says nothing, by the plan's assumptions for the plants that
+ *     are there
  * @param isReal whether the daybook says it; if not, a report marks {@code real} "planned"
  * @param range what the plan's draws said of it; empty if there were none, or none of this figure
  */
@@ -21,6 +22,12 @@ public record Compared(double planned, double real, boolean isReal, Optional<Ran
     LUCK,
     /** It lies outside: look at the assumption. */
     LOOK_AT_ASSUMPTION
+  }
+
+  /** Both together; what the draws say of two figures does not add up. */
+  Compared plus(Compared other) {
+    return new Compared(
+        planned + other.planned, real + other.real, isReal || other.isReal, Optional.empty());
   }
 
   /** Real less planned. */

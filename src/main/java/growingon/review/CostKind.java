@@ -30,6 +30,19 @@ public enum CostKind {
     this.word = word;
   }
 
+  /**
+   * The kind of a line's amount by the reason it gives; {@link #OTHER} if it names none. Labour is
+   * counted in hours, so money for it is another cost.
+   */
+  static CostKind named(String reason) {
+    for (CostKind kind : values()) {
+      if (kind != LABOUR && kind.word.equalsIgnoreCase(reason.strip())) {
+        return kind;
+      }
+    }
+    return OTHER;
+  }
+
   /** The word used in files and reports. */
   @Override
   public String toString() {

@@ -1,7 +1,9 @@
 package growingon.review;
 
+import growingon.nursery.Inputs;
 import java.time.YearMonth;
 import java.util.List;
+import java.util.function.IntConsumer;
 
 /**
  * A plan as it was frozen: what a review compares with. Plain data, to be written to a file and
@@ -30,6 +32,17 @@ public record KeptPlan(
     lots = List.copyOf(lots);
     offers = List.copyOf(offers);
     YearMonth.parse(firstMonth);
+  }
+
+  /**
+   * Freezes a plan, with quantiles if it has draws.
+   *
+   * @param inputs the plan
+   * @param threads how many threads draw; their number changes nothing but the time
+   * @param done told how many draws are done, from any thread
+   */
+  public static KeptPlan of(Inputs inputs, int threads, IntConsumer done) {
+    return Freezing.freeze(inputs, threads, done);
   }
 
   /** First month. */

@@ -34,7 +34,8 @@ import java.util.OptionalDouble;
  * @param result sales less costs up to then, those before the plan left out
  * @param balance where its plants went
  * @param costToDate all that was spent on it up to then, before the plan too
- * @param costPerLiving of a plant alive; empty when none is alive
+ * @param costPerLiving {@code costToDate} for each plant that lived to stand, be sold or be used;
+ *     empty for none
  */
 public record LotReview(
     Lot lot,
@@ -78,14 +79,7 @@ public record LotReview(
 
   /** All costs up to then together. */
   public Compared allCosts() {
-    double planned = 0;
-    double real = 0;
-    boolean isReal = false;
-    for (Compared each : costs.values()) {
-      planned += each.planned();
-      real += each.real();
-      isReal |= each.isReal();
-    }
-    return new Compared(planned, real, isReal, Optional.empty());
+    return costs.values().stream()
+        .reduce(new Compared(0, 0, false, Optional.empty()), Compared::plus);
   }
 }

@@ -1,5 +1,6 @@
 package growingon.review;
 
+import growingon.nursery.Inputs;
 import growingon.problem.Problem;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -60,6 +61,18 @@ public record Review(
       Compared hours,
       Compared costs,
       Compared result) {}
+
+  /**
+   * Reviews a plan.
+   *
+   * @param inputs the plan with its daybook
+   * @param today the month in which it is asked; lines of later months are faults
+   * @param kept the plan as it was kept; if there is none, the plan is taken as the inputs give it
+   * @return what happened, and what is wrong in the records
+   */
+  public static Review of(Inputs inputs, YearMonth today, Optional<KeptPlan> kept) {
+    return new Reviewing(inputs, today, kept).review();
+  }
 
   public Review {
     lots = List.copyOf(lots);

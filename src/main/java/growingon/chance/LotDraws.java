@@ -1,0 +1,241 @@
+package growingon.chance;
+
+import growingon.nursery.Lot;
+import growingon.nursery.Nursery;
+import growingon.nursery.Quality;
+import growingon.nursery.Scenario;
+import growingon.project.Luck;
+import growingon.project.Programme;
+import growingon.project.Recorder;
+import growingon.project.Stores;
+import growingon.project.Use;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.IntConsumer;
+
+/** What many draws of a plan say of each lot month by month, on the luck of {@link Chances}. */
+public final class LotDraws {
+  private static final int LIVING = 0;
+  private static final int TRUNK = 1;
+  private static final int UNITS = 2;
+  private static final int SALES = 3;
+  private static final int HOURS = 4;
+  private static final int RESULT = 5;
+  private static final int FIGURES = 6;
+
+  private final Scenario scenario;
+  private final Programme programme;
+  private final Nursery nursery;
+  private final Spreads spreads = new Spreads();
+  private final Names names = new Names();
+  private final Stores prices;
+  private final int months;
+  // By lot (all together last), figure, month and draw; four bytes a number, as there are many.
+  private final float[][][][] samples;
+
+  /** P10, P50 and P90 of a figure. */
+  public record Tenths(double p10, double p50, double p90) {}
+
+  /**
+   * Figures by month, all but plants alive and trunks added up from the plan's first month.
+   *
+   * @param living plants alive at the month's end
+   * @param trunkMm mean trunk of the living, mm; empty for all lots together
+   * @param unitsSold plants sold
+   * @param sales money of sales
+   * @param hours hours worked
+   * @param result sales less what the lot's account is charged
+   */
+  public record Figures(
+      List<Tenths> living,
+      List<Tenths> trunkMm,
+      List<Tenths> unitsSold,
+      List<Tenths> sales,
+      List<Tenths> hours,
+      List<Tenths> result) {}
+
+  private LotDraws(Scenario scenario) {
+    this.scenario = scenario;
+    this.programme = Programme.of(scenario);
+    this.nursery = scenario.nursery();
+    this.months = programme.horizon().months();
+    this.prices = new Stores(nursery, months);
+    this.samples = new float[scenario.lots().size() + 1][FIGURES][months][scenario.plan().draws()];
+  }
+
+  /**
+   * Draws a plan as often as it says.
+   *
+   * @param threads how many threads draw; their number changes nothing but the time
+   * @param done told how many draws are done, from any thread
+   */
+  public static LotDraws draw(Scenario scenario, int threads, IntConsumer done) {
+    LotDraws draws = new LotDraws(scenario);
+    AtomicInteger next = new AtomicInteger();
+    AtomicInteger finished = new AtomicInteger();
+    Workers.run(threads, () -> draws.work(next, finished, done));
+    return draws;
+  }
+
+  private void work(AtomicInteger next, AtomicInteger finished, IntConsumer done) {
+    int draws = scenario.plan().draws();
+    for (int draw = next.getAndIncrement();
+        draw < draws && !Thread.currentThread().isInterrupted();
+        draw = next.getAndIncrement()) {
+      make(draw);
+      done.accept(finished.incrementAndGet());
+    }
+  }
+
+  private void make(int draw) {
+    Luck luck =
+        new DrawnLuck(new Keyed(scenario.plan().seed(), draw), nursery.settings(), spreads, names);
+    List<Note> notes = new ArrayList<>();
+    scenario.lots().forEach(lot -> notes.add(new Note(lot)));
+    programme.run(luck, notes::get);
+    double[][] together = new double[FIGURES][months];
+    for (int lot = 0; lot < notes.size(); lot++) {
+      double[][] figures = notes.get(lot).addUp();
+      for (int figure = 0; figure < FIGURES; figure++) {
+        take(draw, samples[lot][figure], figures[figure]);
+        for (int month = 0; month < months; month++) {
+          together[figure][month] += figures[figure][month];
+        }
+      }
+    }
+    for (int figure = 0; figure < FIGURES; figure++) {
+      take(draw, samples[notes.size()][figure], together[figure]);
+    }
+  }
+
+  private static void take(int draw, float[][] into, double[] byMonth) {
+    for (int month = 0; month < byMonth.length; month++) {
+      into[month][draw] = (float) byMonth[month];
+    }
+  }
+
+  /** What the draws say of a lot, by its index in the scenario. */
+  public Figures lot(int index) {
+    float[][][] of = samples[index];
+    return new Figures(
+        tenths(of[LIVING]),
+        tenths(of[TRUNK]),
+        tenths(of[UNITS]),
+        tenths(of[SALES]),
+        tenths(of[HOURS]),
+        tenths(of[RESULT]));
+  }
+
+  /** What the draws say of all lots together. */
+  public Figures together() {
+    Figures all = lot(scenario.lots().size());
+    return new Figures(
+        all.living(), List.of(), all.unitsSold(), all.sales(), all.hours(), all.result());
+  }
+
+  private static List<Tenths> tenths(float[][] byMonth) {
+    return Arrays.stream(byMonth).map(LotDraws::tenths).toList();
+  }
+
+  private static Tenths tenths(float[] draws) {
+    double[] sample = new double[draws.length];
+    for (int i = 0; i < sample.length; i++) {
+      sample[i] = draws[i];
+    }
+    Quantiles quantiles = Quantiles.of(sample);
+    return new Tenths(quantiles.p10(), quantiles.p50(), quantiles.p90());
+  }
+
+  /** Takes down one lot in one draw; flows by month, added up at the end. */
+  private final class Note implements Recorder {
+    private final double[][] flows = new double[FIGURES][months];
+
+    Note(Lot lot) {
+      int start = Math.max(0, programme.horizon().offset(lot.arrived()));
+      flows[LIVING][start] += lot.quantity();
+      lot.purchase().ifPresent(bought -> flows[RESULT][start] -= bought.landed(lot.quantity()));
+    }
+
+    double[][] addUp() {
+      for (int figure = 0; figure < FIGURES; figure++) {
+        for (int month = 1; month < months && figure != TRUNK; month++) {
+          flows[figure][month] += flows[figure][month - 1];
+        }
+      }
+      return flows;
+    }
+
+    private void charge(int month, double amount) {
+      flows[RESULT][month] -= amount;
+    }
+
+    @Override
+    public boolean asksForTrunks() {
+      return true;
+    }
+
+    @Override
+    public void trunk(int month, double meanMm) {
+      flows[TRUNK][month] = meanMm;
+    }
+
+    @Override
+    public void diedBefore(double plants) {
+      flows[LIVING][0] -= plants;
+    }
+
+    @Override
+    public void died(int month, double plants) {
+      flows[LIVING][month] -= plants;
+    }
+
+    @Override
+    public void culled(int month, double plants) {
+      flows[LIVING][month] -= plants;
+    }
+
+    @Override
+    public void sold(int month, int row, int grade, Quality quality, double units, double money) {
+      flows[LIVING][month] -= units;
+      flows[UNITS][month] += units;
+      flows[SALES][month] += money;
+      flows[RESULT][month] += money;
+    }
+
+    @Override
+    public void used(int month, Use.Kind kind, String item, double amount) {
+      if (month < months) {
+        charge(month, amount * prices.item(kind, item).unitPrice());
+      }
+    }
+
+    @Override
+    public void freed(int month, String pot, double amount) {
+      // Old pots that come back are no income of a lot.
+    }
+
+    @Override
+    public void worked(int month, String job, double plants, double hours) {
+      if (month < months) {
+        flows[HOURS][month] += hours;
+        charge(month, hours * nursery.settings().hourlyRate());
+      }
+    }
+
+    @Override
+    public void stood(int month, String place, double plants, double m2, double careCost) {
+      charge(month, careCost);
+      if (!place.isEmpty()) {
+        double each = nursery.places().get(place).chargePerM2(programme.horizon().month(month));
+        charge(month, m2 * each);
+      }
+    }
+
+    @Override
+    public void seasonEnded(int season, double[][] standing) {
+      // Every month is taken down already.
+    }
+  }
+}

@@ -1,0 +1,107 @@
+package growingon.review;
+
+import growingon.money.Accounts;
+import growingon.nursery.DaybookLine;
+import growingon.nursery.DaybookLine.What;
+import growingon.nursery.Grade;
+import growingon.nursery.Horizon;
+import growingon.nursery.Inputs;
+import growingon.problem.Advice;
+import growingon.problem.Problem;
+import growingon.project.LotHistory;
+import growingon.project.MonthStock;
+import growingon.project.Projection;
+import growingon.project.Projector;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** One review: reads the books, projects from what is there, compares. */
+final class Reviewing {
+  /**
+   * The thickest plant of a lot may be so much thicker than its thickest representative one: of ten
+   * thousand plants whose trunks spread by 15 %, the thickest is about 1.2 times as thick.
+   */
+  private static final double THICKER_THAN_THICKEST = 1.25;
+
+  private final Inputs inputs;
+  private final YearMonth today;
+  private final Optional<KeptPlan> kept;
+  private final Ledger ledger;
+  private final Horizon horizon;
+
+  Reviewing(Inputs inputs, YearMonth today, Optional<KeptPlan> kept) {
+    this.inputs = inputs;
+    this.today = today;
+    this.kept = kept;
+    this.ledger = Ledger.of(inputs, today);
+    this.horizon = inputs.scenario().horizon();
+  }
+
+  Review review() {
+    Projection now = Projector.project(inputs.scenario().withLots(ledger.lots()), ledger.facts());
+    Expected expected = new Expected(kept.orElseGet(() -> Freezing.freezeLine(inputs)), horizon);
+    Standing standing = new Standing(ledger, Accounts.of(now));
+    List<LotReview> lots = new LotsReviewed(standing, expected).lots();
+    List<BoughtReview> bought = new BoughtReviewed(standing, expected).bought();
+    Records records = new Records(ledger, standing);
+    return new Review(
+        today,
+        horizon.firstMonth(),
+        horizon.month(ledger.through()),
+        ledger.lastDate(),
+        kept.map(KeptPlan::name),
+        ledger.lines().size(),
+        (int) ledger.lines().stream().filter(line -> line.what() == What.COUNTED).count(),
+        lots,
+        LotsReviewed.together(lots, expected, ledger.through()),
+        bought,
+        GambleKinds.of(bought),
+        records.losses(),
+        records.suspicions(),
+        records.traces(),
+        faults(now));
+  }
+
+  private List<Problem> faults(Projection now) {
+    Map<String, LotHistory> histories = new HashMap<>();
+    now.lots().forEach(history -> histories.put(history.lot().name(), history));
+    List<Problem> faults = new ArrayList<>(ledger.faults());
+    for (Ledger.Graded graded : ledger.graded()) {
+      LotHistory history = histories.get(graded.line().lot());
+      if (graded.month() >= history.start()) {
+        gradeFault(graded.line(), history, history.monthStock(graded.month()))
+            .ifPresent(faults::add);
+      }
+    }
+    return faults;
+  }
+
+  private static Optional<Problem> gradeFault(
+      DaybookLine line, LotHistory history, MonthStock stock) {
+    Optional<Grade> grade =
+        history.grades().stream()
+            .filter(each -> each.name().equals(line.grade().orElseThrow()))
+            .findFirst();
+    boolean isTooThin =
+        grade
+            .filter(each -> stock.thickestMm() * THICKER_THAN_THICKEST < each.leastTrunkMm())
+            .isPresent();
+    boolean isUntrained =
+        grade
+            .filter(each -> Math.max(0, stock.trainingMonths()) < each.leastTrainingMonths())
+            .isPresent();
+    return isTooThin || isUntrained
+        ? Optional.of(
+            Advice.gradeNotReached(
+                line.where().column("grade"),
+                grade.get().name(),
+                line.lot(),
+                stock.trainingMonths(),
+                Math.round(stock.thickestMm())))
+        : Optional.empty();
+  }
+}
