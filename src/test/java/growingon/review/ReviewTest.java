@@ -1,0 +1,559 @@
+package growingon.review;
+
+import static growingon.nursery.DaybookLine.What.ARRIVED;
+import static growingon.nursery.DaybookLine.What.COUNTED;
+import static growingon.nursery.DaybookLine.What.CULLED;
+import static growingon.nursery.DaybookLine.What.DIED;
+import static growingon.nursery.DaybookLine.What.FOUND;
+import static growingon.nursery.DaybookLine.What.LOST;
+import static growingon.nursery.DaybookLine.What.MOVED;
+import static growingon.nursery.DaybookLine.What.RETURNED;
+import static growingon.nursery.DaybookLine.What.SOLD;
+import static growingon.nursery.DaybookLine.What.SPENT;
+import static growingon.nursery.DaybookLine.What.SPLIT;
+import static growingon.nursery.DaybookLine.What.USED;
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
+import static org.assertj.core.api.Assertions.within;
+
+import growingon.nursery.DaybookLine;
+import growingon.nursery.Inputs;
+import growingon.nursery.Papers;
+import growingon.nursery.Quality;
+import growingon.nursery.Scenario;
+import growingon.problem.Problem;
+import growingon.project.Lots;
+import growingon.project.Nurseries;
+import growingon.review.BoughtReview.Payback;
+import growingon.review.BoughtReview.Verdict;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** A plan with its daybook. */
+class ReviewTest {
+  private static final YearMonth TODAY = YearMonth.of(2028, 6);
+  private static final double TINY = 1e-9;
+
+  private static Review review(Scenario scenario, Diary diary) {
+    return Review.of(diary.of(scenario), TODAY, Optional.empty());
+  }
+
+  private static LotReview lot(Review review, String name) {
+    return review.lots().stream()
+        .filter(each -> each.lot().name().equals(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static BoughtReview bought(Review review, String name) {
+    return review.bought().stream()
+        .filter(each -> each.lot().name().equals(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static List<String> sentences(Review review) {
+    return review.faults().stream().map(Problem::toString).toList();
+  }
+
+  private static Nurseries plain() {
+    return Nurseries.bare().labour(12, 0.5).sellsAll("one", "any", 20);
+  }
+
+  private static Scenario twoHundred() {
+    return plain()
+        .lot(
+            Lots.lot("liners")
+                .quantity(200)
+                .unitCost(3)
+                .papers(new Papers("Oldshaw Seedlings", "OS-1", "home grown", "", ""))
+                .build())
+        .scenario();
+  }
+
+  private static Diary splitInThree() {
+    return new Diary()
+        .on("2026-11-20", "liners", SPENT)
+        .amount(400)
+        .because("materials")
+        .on("2026-12-01", "liners", SPLIT, 90)
+        .to("liners A")
+        .on("2026-12-01", "liners", SPLIT, 60)
+        .to("liners B");
+  }
+
+  @Test
+  void lotOf200_split90And60And50_addsUpToTheParent() {
+    Review review = review(twoHundred(), splitInThree());
+    assertThat(review.faults()).isEmpty();
+    assertThat(review.lots())
+        .extracting(each -> each.lot().name())
+        .containsExactly("liners", "liners A", "liners B");
+    assertThat(review.lots())
+        .extracting(each -> Math.round(each.alive().real() * 1e6) / 1e6)
+        .containsExactly(50.0, 90.0, 60.0);
+    Review whole =
+        review(
+            twoHundred(),
+            new Diary()
+                .on("2026-11-20", "liners", SPENT)
+                .amount(400)
+                .because("materials")
+                .on("2026-12-01", "liners", COUNTED, 200));
+    double cost = review.lots().stream().mapToDouble(LotReview::costToDate).sum();
+    assertThat(cost).isCloseTo(lot(whole, "liners").costToDate(), within(1e-6));
+    assertThat(cost).isGreaterThan(200 * 3 + 400 - TINY);
+    assertThat(lot(review, "liners B").costToDate()).isCloseTo(cost * 60 / 200, within(1e-6));
+    assertThat(lot(review, "liners A").splitFrom()).contains("liners");
+    assertThat(lot(review, "liners A").lot().papers().passport()).isEqualTo("OS-1");
+    assertThat(lot(review, "liners A").lot().papers().fromLot()).isEqualTo("liners");
+  }
+
+  @Test
+  void salesAfterASplit_goToTheRightPart() {
+    Review review =
+        review(
+            twoHundred(),
+            splitInThree()
+                .on("2026-12-15", "liners A", SOLD, 30)
+                .amount(450)
+                .on("2027-01-10", "liners", SOLD, 5)
+                .amount(60));
+    assertThat(lot(review, "liners A").unitsSold().real()).isCloseTo(30, within(TINY));
+    assertThat(lot(review, "liners A").sales().real()).isCloseTo(450, within(1e-6));
+    assertThat(lot(review, "liners A").alive().real()).isCloseTo(60, within(1e-6));
+    assertThat(lot(review, "liners").sales().real()).isCloseTo(60, within(1e-6));
+    assertThat(lot(review, "liners").alive().real()).isCloseTo(45, within(1e-6));
+    assertThat(lot(review, "liners B").unitsSold().real()).isZero();
+  }
+
+  @Test
+  void salesBeforeASplit_goAlongByShare() {
+    Review review =
+        review(
+            twoHundred(),
+            new Diary()
+                .on("2026-11-05", "liners", SOLD, 40)
+                .amount(800)
+                .on("2026-12-01", "liners", SPLIT, 40)
+                .to("liners A"));
+    assertThat(lot(review, "liners A").sales().real()).isCloseTo(200, within(1e-6));
+    assertThat(lot(review, "liners").sales().real()).isCloseTo(600, within(1e-6));
+    assertThat(lot(review, "liners A").alive().real()).isCloseTo(40, within(1e-6));
+    assertThat(lot(review, "liners").alive().real()).isCloseTo(120, within(1e-6));
+  }
+
+  @Test
+  void lotSplitOffOnTheDayOfItsOwnSplit_isFollowed() {
+    Review review =
+        review(
+            twoHundred(),
+            new Diary()
+                .on("2026-12-01", "M", SPLIT, 20)
+                .to("C")
+                .on("2026-12-01", "liners", SPLIT, 80)
+                .to("M"));
+    assertThat(review.faults()).isEmpty();
+    assertThat(lot(review, "C").alive().real()).isCloseTo(20, within(1e-6));
+    assertThat(lot(review, "M").alive().real()).isCloseTo(60, within(1e-6));
+    assertThat(lot(review, "liners").alive().real()).isCloseTo(120, within(1e-6));
+  }
+
+  @Test
+  void plantsThatJoinAnotherLot_changeBothCounts_andTakeTheirCostAlong() {
+    Scenario scenario =
+        plain()
+            .lot(Lots.lot("A").quantity(100).unitCost(4).build())
+            .lot(Lots.lot("B").quantity(50).unitCost(10).build())
+            .scenario();
+    Review review = review(scenario, new Diary().on("2026-12-05", "A", MOVED, 25).to("B"));
+    assertThat(review.faults()).isEmpty();
+    assertThat(lot(review, "A").balance().splitOut()).isCloseTo(25, within(TINY));
+    assertThat(lot(review, "A").alive().real()).isCloseTo(75, within(TINY));
+    assertThat(lot(review, "B").balance().splitIn()).isCloseTo(25, within(TINY));
+    assertThat(lot(review, "B").alive().real()).isCloseTo(75, within(TINY));
+    assertThat(lot(review, "A").costToDate()).isCloseTo(300, within(1e-6));
+    assertThat(lot(review, "B").costToDate()).isCloseTo(600, within(1e-6));
+  }
+
+  /**
+   * Cost per living tree by Gilman, University of Florida 2001: 14 trees of each method; container
+   * 144, field 107, planting 145, staking 25, water 131 with and 22 without the summer's. The live
+   * counts are derived from the published costs.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "144, 145, 25, 131, 0, 445",
+    "107, 145, 0, 131, 0, 383",
+    "144, 145, 25, 22, 6, 588",
+    "144, 145, 25, 22, 8, 784",
+    "144, 145, 25, 22, 7, 672",
+    "144, 145, 25, 22, 10, 1176",
+    "107, 145, 0, 22, 4, 383.6"
+  })
+  void costPerLivingTree_agreesWithGilman(
+      double tree, double planting, double staking, double water, int died, double expected) {
+    Scenario scenario =
+        Nurseries.bare()
+            .lot(Lots.lot("trees").quantity(14).arrived(2027, 2).bought(99, 0).build())
+            .scenario();
+    Diary diary =
+        new Diary()
+            .on("2027-02-03", "trees", ARRIVED, 14)
+            .amount(14 * tree)
+            .on("2027-02-04", "trees", SPENT)
+            .amount(14 * planting)
+            .because("planting")
+            .on("2027-02-05", "trees", SPENT)
+            .amount(14 * staking)
+            .because("stakes")
+            .on("2027-08-31", "trees", SPENT)
+            .amount(14 * water)
+            .because("water")
+            .on("2027-09-01", "trees", DIED, died)
+            .because("drought");
+    LotReview trees = lot(review(scenario, diary), "trees");
+    assertThat(trees.alive().real()).isCloseTo(14 - died, within(1e-9));
+    assertThat(trees.costPerLiving().getAsDouble()).isCloseTo(expected, within(0.05));
+  }
+
+  @Test
+  void moreGoneThanAlive_isNamedWithItsRows() {
+    Review review =
+        review(
+            twoHundred(),
+            new Diary()
+                .on("2026-11-10", "liners", COUNTED, 120)
+                .on("2026-11-12", "liners", DIED, 15)
+                .on("2026-12-01", "liners", SOLD, 110)
+                .amount(2000));
+    assertThat(sentences(review))
+        .containsExactly(
+            "daybook.csv, row 4: more plants of liners are sold than the 105 alive by rows 2 and 3"
+                + " before it (110); correct the row that is wrong, or enter plants that were found"
+                + " or returned");
+    Whereabouts balance = lot(review, "liners").balance();
+    assertThat(balance.sold()).isCloseTo(110, within(TINY));
+    assertThat(balance.difference()).isCloseTo(0, within(TINY));
+  }
+
+  @Test
+  void countThatRises_isNamed_unlessPlantsWereFound() {
+    Diary diary =
+        new Diary()
+            .on("2026-12-01", "liners", COUNTED, 180)
+            .on("2027-02-01", "liners", COUNTED, 184);
+    assertThat(sentences(review(twoHundred(), diary)))
+        .containsExactly(
+            "daybook.csv, row 3: more plants of liners are counted than the 180 that were alive"
+                + " (184); enter plants that were found or returned, or correct the count");
+    diary.on("2027-01-15", "liners", FOUND, 4);
+    assertThat(review(twoHundred(), diary).faults()).isEmpty();
+  }
+
+  @Test
+  void gradeThatCannotBeReached_isNamed() {
+    Scenario scenario =
+        Nurseries.working()
+            .lot(
+                Lots.lot("young elms")
+                    .species("elm")
+                    .trunks(9, 0.15)
+                    .pot("7 litre")
+                    .place("ground")
+                    .route("liner")
+                    .build())
+            .scenario();
+    Review review =
+        review(scenario, new Diary().on("2026-12-03", "young elms", COUNTED, 90).grade("specimen"));
+    assertThat(sentences(review))
+        .containsExactly(
+            "daybook.csv, row 2, column grade: plants of young elms cannot have reached this grade:"
+                + " its training has not started and its thickest are about 13 mm (specimen);"
+                + " correct the grade, or the lot's trunk and training since");
+  }
+
+  @Test
+  void lineOfADayToCome_isLeftOut() {
+    Review review =
+        review(twoHundred(), new Diary().on("2028-07-01", "liners", SOLD, 10).amount(100));
+    assertThat(sentences(review))
+        .containsExactly(
+            "daybook.csv, row 2: this day is still to come, so the row is left out (2028-07-01);"
+                + " correct the date");
+    assertThat(review.lines()).isZero();
+    assertThat(lot(review, "liners").isRecorded()).isFalse();
+  }
+
+  @Test
+  void balance_holdsForEveryWayOfComingAndGoing() {
+    Review review =
+        review(
+            twoHundred(),
+            new Diary()
+                .on("2026-11-10", "liners", DIED, 12)
+                .on("2026-11-11", "liners", CULLED, 3)
+                .on("2026-11-20", "liners", LOST, 2)
+                .on("2026-12-01", "liners", SOLD, 40)
+                .amount(800)
+                .on("2026-12-02", "liners", USED, 6)
+                .amount(120)
+                .on("2027-01-05", "liners", RETURNED, 4)
+                .amount(80)
+                .on("2027-01-09", "liners", FOUND, 1)
+                .on("2027-02-01", "liners", COUNTED, 139));
+    assertThat(review.faults()).isEmpty();
+    Whereabouts balance = lot(review, "liners").balance();
+    assertThat(balance.difference()).isCloseTo(0, within(1e-9));
+    assertThat(balance.died()).isCloseTo(12, within(1e-9));
+    assertThat(balance.culled()).isCloseTo(3, within(1e-9));
+    assertThat(balance.used()).isCloseTo(6, within(1e-9));
+    assertThat(balance.returned()).isCloseTo(4, within(1e-9));
+    assertThat(balance.found()).isCloseTo(1, within(1e-9));
+    assertThat(balance.lost()).isCloseTo(2 + 3, within(1e-9));
+    assertThat(balance.standing()).isCloseTo(139, within(1e-9));
+    assertThat(lot(review, "liners").sales().real()).isCloseTo(800 + 120 - 80, within(1e-9));
+  }
+
+  @ParameterizedTest
+  @ValueSource(longs = {1, 2, 3})
+  void orderOfLines_doesNotMatter(long seed) {
+    List<DaybookLine> lines = new ArrayList<>(manyLines().lines());
+    Collections.shuffle(lines, new Random(seed));
+    Scenario scenario = twoHundred();
+    Review inOrder = Review.of(manyLines().of(scenario), TODAY, Optional.empty());
+    Review shuffled = Review.of(Diary.inputs(scenario, lines), TODAY, Optional.empty());
+    assertThat(shuffled).usingRecursiveComparison().isEqualTo(inOrder);
+  }
+
+  private static Diary manyLines() {
+    return splitInThree()
+        .on("2026-12-01", "liners", COUNTED, 48)
+        .on("2026-12-01", "liners A", COUNTED, 50)
+        .quality(Quality.FIRST)
+        .trunks(11, 0.1)
+        .on("2026-12-01", "liners A", COUNTED, 38)
+        .quality(Quality.SECOND)
+        .trunks(10, 0.2)
+        .on("2026-12-15", "liners A", SOLD, 30)
+        .amount(450)
+        .on("2026-12-15", "liners A", DIED, 2)
+        .because("frost")
+        .on("2027-03-01", "liners B", LOST, 1)
+        .on("2027-03-01", "liners B", SOLD, 3)
+        .customer("K7")
+        .amount(70);
+  }
+
+  @Test
+  void losses_byReason_largestFirst_andSuspicionsByDate() {
+    Review review =
+        review(
+            twoHundred(),
+            new Diary()
+                .on("2026-11-10", "liners", DIED, 3)
+                .because("frost")
+                .on("2026-11-12", "liners", DIED, 9)
+                .because("Notifiable? leaves wilting")
+                .on("2026-12-10", "liners", DIED, 5)
+                .because("frost"));
+    assertThat(review.losses())
+        .extracting(Loss::reason, Loss::plants, Loss::lines, Loss::supplier, Loss::isNotifiable)
+        .containsExactly(
+            tuple("Notifiable? leaves wilting", 9.0, 1, "Oldshaw Seedlings", true),
+            tuple("frost", 8.0, 2, "Oldshaw Seedlings", false));
+    assertThat(review.suspicions())
+        .extracting(Suspicion::lot, Suspicion::passport, each -> each.where().row())
+        .containsExactly(tuple("liners", "OS-1", 3));
+  }
+
+  @Test
+  void trace_followsAPassportToItsLotsAndCustomers() {
+    Review review = review(twoHundred(), manyLines());
+    assertThat(review.traces()).hasSize(1);
+    Trace trace = review.traces().get(0);
+    assertThat(trace.passport()).isEqualTo("OS-1");
+    assertThat(trace.lots())
+        .extracting(Trace.TracedLot::lot)
+        .containsExactly("liners", "liners A", "liners B");
+    assertThat(trace.lots().get(2).sales())
+        .extracting(Trace.Left::customer, Trace.Left::plants)
+        .containsExactly(tuple("K7", 3.0));
+    assertThat(trace.lots().get(0).moves()).hasSize(2);
+  }
+
+  private static Scenario gamble() {
+    return plain()
+        .lot(
+            Lots.lot("gamble")
+                .quantity(100)
+                .arrived(2027, 2)
+                .notBefore(2027, 6)
+                .bought(8, 50)
+                .papers(new Papers("Tansy Hill", "TH-1", "", "", ""))
+                .build())
+        .seasons(3)
+        .scenario();
+  }
+
+  @Test
+  void lotThatEarnedItsMoney_paid() {
+    BoughtReview gamble =
+        bought(
+            review(
+                gamble(),
+                new Diary()
+                    .on("2027-02-03", "gamble", ARRIVED, 100)
+                    .on("2027-06-20", "gamble", SOLD, 60)
+                    .amount(1200)),
+            "gamble");
+    assertThat(gamble.resultSoFar()).isCloseTo(1200 - 850, within(1e-6));
+    assertThat(gamble.verdict().kind()).isEqualTo(Verdict.Kind.PAID);
+    assertThat(gamble.verdict().why()).isEqualTo(Verdict.Why.MONEY_IS_BACK);
+    assertThat(gamble.payback().state()).isEqualTo(Payback.State.REACHED);
+    assertThat(gamble.payback().month()).contains(YearMonth.of(2027, 6));
+    assertThat(gamble.toBeEven()).isEmpty();
+    assertThat(gamble.unitsToCome()).isCloseTo(40, within(1e-6));
+  }
+
+  @Test
+  void lotThatDied_didNotPay() {
+    BoughtReview gamble =
+        bought(
+            review(
+                gamble(),
+                new Diary()
+                    .on("2027-02-03", "gamble", ARRIVED, 100)
+                    .on("2027-04-20", "gamble", DIED, 100)
+                    .because("frost")),
+            "gamble");
+    assertThat(gamble.verdict().kind()).isEqualTo(Verdict.Kind.DID_NOT_PAY);
+    assertThat(gamble.verdict().why()).isEqualTo(Verdict.Why.NOTHING_LEFT);
+    assertThat(gamble.verdict().amount()).isCloseTo(850, within(1e-6));
+    assertThat(gamble.causes())
+        .filteredOn(each -> each.cents() != 0)
+        .extracting(CausePart::cause, CausePart::cents)
+        .containsExactly(tuple(Cause.LOSSES, -200000L));
+  }
+
+  @Test
+  void lotStillInTheRed_isUndecided_andSaysWhatMustBeSold() {
+    BoughtReview gamble =
+        bought(
+            review(
+                gamble(),
+                new Diary()
+                    .on("2027-02-03", "gamble", ARRIVED, 100)
+                    .on("2027-06-20", "gamble", SOLD, 10)
+                    .amount(200)),
+            "gamble");
+    assertThat(gamble.verdict().kind()).isEqualTo(Verdict.Kind.UNDECIDED);
+    assertThat(gamble.verdict().why()).isEqualTo(Verdict.Why.EXPECTED_TO_PAY);
+    assertThat(gamble.toBeEven())
+        .contains(new BoughtReview.ToBeEven(33, gamble.toBeEven().get().price(), true));
+    assertThat(gamble.toBeEven().get().price()).isCloseTo(20, within(1e-9));
+    assertThat(gamble.payback().state()).isEqualTo(Payback.State.EXPECTED);
+    assertThat(gamble.payback().month()).contains(YearMonth.of(2027, 7));
+    assertThat(gamble.payback().planned()).contains(YearMonth.of(2027, 6));
+    assertThat(gamble.expectedMoney()).hasSameSizeAs(gamble.plannedMoney());
+    assertThat(gamble.expected())
+        .isCloseTo(gamble.expectedMoney().get(gamble.expectedMoney().size() - 1), within(1e-6));
+  }
+
+  @Test
+  void boughtLot_withItsSplitOffs_isOneGamble() {
+    Review review =
+        review(
+            gamble(),
+            new Diary()
+                .on("2027-02-03", "gamble", ARRIVED, 100)
+                .on("2027-03-03", "gamble", SPLIT, 100)
+                .to("all of it")
+                .on("2027-06-20", "all of it", SOLD, 60)
+                .amount(1200));
+    assertThat(review.bought()).hasSize(1);
+    BoughtReview gamble = bought(review, "gamble");
+    assertThat(gamble.parts()).containsExactly("gamble", "all of it");
+    assertThat(gamble.resultSoFar()).isCloseTo(350, within(1e-6));
+    assertThat(review.kinds())
+        .extracting(GambleKind::by, GambleKind::kind, GambleKind::paid)
+        .containsExactly(
+            tuple(GambleKind.By.SUPPLIER, "Tansy Hill", 1),
+            tuple(GambleKind.By.SPECIES, "ash", 1),
+            tuple(GambleKind.By.SEEN, "seen", 1));
+  }
+
+  @Test
+  void fewerPlantsForLessMoney_comeAsTheyCame() {
+    Review review =
+        review(gamble(), new Diary().on("2027-03-09", "gamble", ARRIVED, 80).amount(600));
+    LotReview lot = lot(review, "gamble");
+    assertThat(lot.lot().arrived()).isEqualTo(YearMonth.of(2027, 3));
+    assertThat(lot.alive().real()).isCloseTo(80, within(TINY));
+    assertThat(lot.alive().planned()).isCloseTo(100, within(TINY));
+    Compared plants = lot.costs().get(CostKind.PLANTS);
+    assertThat(plants.real()).isCloseTo(600, within(TINY));
+    assertThat(plants.isReal()).isTrue();
+    assertThat(lot.costs().get(CostKind.CARRIAGE).isReal()).isFalse();
+  }
+
+  @Test
+  void realFigure_insideThePlansTenths_isLuck_outsideOne_isAnAssumption() {
+    Scenario scenario = twoHundred();
+    KeptPlan line = KeptPlan.of(new Diary().of(scenario), 1, done -> {});
+    Review calm = judged(scenario, line, 150, 190);
+    assertThat(lot(calm, "liners").alive().judgement()).isEqualTo(Compared.Judgement.LUCK);
+    Review odd = judged(scenario, line, 181, 190);
+    assertThat(lot(odd, "liners").alive().judgement())
+        .isEqualTo(Compared.Judgement.LOOK_AT_ASSUMPTION);
+    assertThat(lot(odd, "liners").hours().judgement()).isEqualTo(Compared.Judgement.PLANNED);
+    assertThat(odd.keptName()).contains("test plan");
+  }
+
+  /** 180 are counted, against draws that lay between two numbers. */
+  private static Review judged(Scenario scenario, KeptPlan line, double low, double high) {
+    List<Double> lows = Collections.nCopies(36, low);
+    List<Double> highs = Collections.nCopies(36, high);
+    KeptQuantiles living = new KeptQuantiles(lows, lows, highs);
+    KeptQuantiles none = KeptQuantiles.NONE;
+    KeptLot lot = line.lots().get(0);
+    KeptLot drawn =
+        new KeptLot(
+            lot.name(),
+            lot.species(),
+            lot.supplier(),
+            lot.bought(),
+            lot.quantity(),
+            lot.spentBefore(),
+            lot.living(),
+            lot.trunkMm(),
+            lot.trunkSpread(),
+            lot.byQuality(),
+            lot.byGrade(),
+            lot.sales(),
+            lot.hours(),
+            lot.costs(),
+            lot.result(),
+            new KeptChances(living, none, none, none, none, none));
+    KeptPlan kept =
+        new KeptPlan(
+            line.name(),
+            line.firstMonth(),
+            line.seasons(),
+            200,
+            1,
+            List.of(drawn),
+            KeptChances.NONE,
+            List.of());
+    Inputs inputs = new Diary().on("2026-11-20", "liners", COUNTED, 180).of(scenario);
+    return Review.of(inputs, TODAY, Optional.of(kept));
+  }
+}
