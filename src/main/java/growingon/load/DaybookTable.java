@@ -30,9 +30,14 @@ import java.util.Set;
  * quality          first, second or third [not said]
  * trunk mm         mean of the trunks measured [not measured]
  * trunk spread %   of them [not measured]
- * amount           money of the whole line, in the plan's currency; spent needs it or hours
+ * amount           money of the whole line, in the plan's currency; spent needs it or hours. Received
+ *                  where plants are sold or used, paid back where they are returned, else spent: on
+ *                  the plants themselves where they arrived
  * hours            worked
- * customer code, reason, note   [none]
+ * reason           [none] of spent: carriage, pots, substrate, materials, care or place, if it is one
+ *                  of these costs. A reason that begins with "notifiable" says that the line may have
+ *                  to be told to the plant health service
+ * customer code, note   [none]
  * place, expected  columns of the count sheet, not read
  * </pre>
  */
