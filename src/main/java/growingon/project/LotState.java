@@ -203,9 +203,17 @@ final class LotState {
     return facts != LotFacts.NONE;
   }
 
-  /** What came and went by what is known of a month. */
+  /** What came and went by what is known of a month up to its last cull: before its steps. */
   void comeAndGo(int month) {
-    for (MonthFacts.Change change : facts.month(month).changes()) {
+    if (!hasFacts()) {
+      return;
+    }
+    MonthFacts known = facts.month(month);
+    comeAndGo(month, known.changes().subList(0, known.afterLastCull()));
+  }
+
+  private void comeAndGo(int month, List<MonthFacts.Change> changes) {
+    for (MonthFacts.Change change : changes) {
       switch (change.way()) {
         case CAME -> came(month, change.plants());
         case DIED -> to.died(month, plants.die(change.plants()));
@@ -256,7 +264,9 @@ final class LotState {
 
   /** Starts anew from what was counted and measured in a month. */
   void takeCount(int month) {
-    facts.month(month).count().ifPresent(count -> takeCount(month, count));
+    if (hasFacts()) {
+      facts.month(month).count().ifPresent(count -> takeCount(month, count));
+    }
   }
 
   private void takeCount(int month, MonthFacts.Count count) {
@@ -643,7 +653,12 @@ final class LotState {
         : plan.species.potBoundFactor();
   }
 
+  /** What came and went after the month's last cull, then the losses that are to be expected. */
   void lose(int month) {
+    if (hasFacts()) {
+      MonthFacts known = facts.month(month);
+      comeAndGo(month, known.changes().subList(known.afterLastCull(), known.changes().size()));
+    }
     to.died(month, die(month, 0, lossShare(month, luck)));
   }
 

@@ -7,8 +7,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
- * What is known to have happened to a lot in a month. Plants come and go at its beginning, are sold
- * and used at its end, and a count holds for its end.
+ * What is known to have happened to a lot in a month. Plants are culled, as they are sorted, before
+ * the month's steps; what comes and goes after its last cull does so after its growth. Plants are
+ * sold and used at its end, and a count holds for its end.
  *
  * @param changes plants that came and went, in order
  * @param leaving plants sold and used, in order
@@ -20,6 +21,15 @@ public record MonthFacts(List<Change> changes, List<Leaving> leaving, Optional<C
   public MonthFacts {
     changes = List.copyOf(changes);
     leaving = List.copyOf(leaving);
+  }
+
+  /** Index of the first change after the last cull. */
+  int afterLastCull() {
+    int after = 0;
+    for (int i = 0; i < changes.size(); i++) {
+      after = changes.get(i).way() == Way.CULLED ? i + 1 : after;
+    }
+    return after;
   }
 
   /** How plants come and go. */
