@@ -1441,15 +1441,6 @@ public final class Advice {
         "correct the grade, or the lot's trunk and training since");
   }
 
-  public static Problem afterToday(Where where, String found) {
-    return warning(
-        where,
-        Reason.OUT_OF_RANGE,
-        "this day is still to come, so the row is left out",
-        found,
-        "correct the date");
-  }
-
   public static Problem notInThePlan(Where where, String lot) {
     return warning(
         where,

@@ -92,23 +92,15 @@ final class Ledger {
   private Ledger(Inputs inputs, YearMonth today) {
     Scenario scenario = inputs.scenario();
     this.horizon = scenario.horizon();
-    List<DaybookLine> past = new ArrayList<>();
-    for (DaybookLine line : inputs.daybook()) {
-      if (YearMonth.from(line.date()).isAfter(today)) {
-        faults.add(Advice.afterToday(line.where(), line.date().toString()));
-      } else {
-        past.add(line);
-      }
-    }
-    past.sort(IN_ORDER);
-    this.lines = List.copyOf(past);
-    this.lastDate = past.isEmpty() ? Optional.empty() : Optional.of(last(past).date());
+    this.lines =
+        inputs.daybook().stream()
+            .filter(line -> !YearMonth.from(line.date()).isAfter(today))
+            .sorted(IN_ORDER)
+            .toList();
+    this.lastDate =
+        lines.isEmpty() ? Optional.empty() : Optional.of(lines.get(lines.size() - 1).date());
     this.through = lines.stream().mapToInt(this::month).filter(this::isPlanned).max().orElse(-1);
     open(scenario, inputs.offers());
-  }
-
-  private static DaybookLine last(List<DaybookLine> lines) {
-    return lines.get(lines.size() - 1);
   }
 
   /** Reads the daybook of some inputs; lines of months after this one are left out. */

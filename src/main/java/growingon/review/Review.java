@@ -10,14 +10,14 @@ import java.util.Optional;
 /**
  * What really happened against the plan.
  *
- * @param today the month in which it was asked
+ * @param today the month of which it was asked
  * @param firstMonth first month of the plan
  * @param through the daybook's last month within the plan: all figures are those of its end; the
  *     month before the plan if the daybook says nothing within it
  * @param lastDate the last day that the daybook speaks of; empty if it says nothing
  * @param keptName name of the kept plan that it is compared with; empty if there is none and the
  *     plan is used as the files give it now
- * @param lines lines of the daybook
+ * @param lines lines of the daybook up to then
  * @param counts counts among them
  * @param lots each lot, those split off by the daybook after the one they came from
  * @param nursery all lots together
@@ -66,7 +66,7 @@ public record Review(
    * Reviews a plan.
    *
    * @param inputs the plan with its daybook
-   * @param today the month in which it is asked; lines of later months are faults
+   * @param today the month of which it is asked; nothing of later months is known in it
    * @param kept the plan as it was kept; if there is none, the plan is taken as the inputs give it
    * @return what happened, and what is wrong in the records
    */
