@@ -164,6 +164,9 @@ public final class LotDraws {
           flows[figure][month] += flows[figure][month - 1];
         }
       }
+      for (int month = 0; month < months; month++) {
+        flows[LIVING][month] = Math.max(0, flows[LIVING][month]);
+      }
       return flows;
     }
 

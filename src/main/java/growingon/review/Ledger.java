@@ -67,7 +67,10 @@ final class Ledger {
           .thenComparing(line -> line.quantity().orElse(-1))
           .thenComparing(line -> line.amount().orElse(-1))
           .thenComparing(line -> line.hours().orElse(-1))
-          .thenComparing(line -> line.trunkMm().orElse(-1));
+          .thenComparing(line -> line.trunkMm().orElse(-1))
+          .thenComparing(DaybookLine::reason)
+          .thenComparing(DaybookLine::customer)
+          .thenComparing(line -> line.where().row());
 
   private final Horizon horizon;
   private final Map<String, Book> books = new LinkedHashMap<>();

@@ -188,6 +188,10 @@ final class LotsReviewed {
   private Whereabouts whereabouts(OfLot lot) {
     Book book = lot.book();
     LotHistory history = lot.history();
+    if (standing.projection().horizon().offset(book.lot.arrived()) > flows
+        && book.lot.purchase().isPresent()) {
+      return Whereabouts.NOT_YET_HERE;
+    }
     double came = upTo(history::came);
     double went = upTo(history::went);
     return new Whereabouts(

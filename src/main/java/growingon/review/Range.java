@@ -8,9 +8,13 @@ package growingon.review;
  * @param p90 nine draws in ten lay below
  */
 public record Range(double p10, double p50, double p90) {
+  /** Draws are kept to about seven digits. */
+  private static final double ROUNDING = 1e-6;
+
   /** Whether a figure lies from P10 to P90. */
   public boolean holds(double figure) {
-    return figure >= p10 && figure <= p90;
+    double rounding = ROUNDING * Math.max(1, Math.abs(figure));
+    return figure >= p10 - rounding && figure <= p90 + rounding;
   }
 
   /** The same of a part of the plants. */

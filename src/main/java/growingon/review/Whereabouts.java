@@ -28,6 +28,9 @@ public record Whereabouts(
     double splitOut,
     double lost,
     double standing) {
+  /** Of a lot that has not arrived yet. */
+  static final Whereabouts NOT_YET_HERE = new Whereabouts(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
+
   /** What came less what went and what stands; nil but for rounding. */
   public double difference() {
     return arrived

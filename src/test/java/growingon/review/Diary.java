@@ -131,4 +131,22 @@ final class Diary {
   static Inputs inputs(Scenario scenario, List<DaybookLine> lines) {
     return new Inputs(scenario, List.of(), List.of(), 0, Optional.empty(), lines, Optional.empty());
   }
+
+  /** As a property that fails shows it. */
+  @Override
+  public String toString() {
+    return lines().stream()
+        .map(
+            line ->
+                line.date()
+                    + " "
+                    + line.lot()
+                    + " "
+                    + line.what()
+                    + " "
+                    + line.quantity()
+                    + line.toLot().map(lot -> " to " + lot).orElse(""))
+        .toList()
+        .toString();
+  }
 }
