@@ -33,6 +33,12 @@ final class Expected {
     return index < 0 ? 0 : values.get(index);
   }
 
+  /** Plants alive at the end of a month; as counted for the month before the kept plan. */
+  double alive(KeptLot lot, int month) {
+    boolean isBefore = month + shift < 0;
+    return isBefore ? (lot.bought() ? 0 : lot.quantity()) : at(lot.living(), month);
+  }
+
   /** Values up to a month added up, that month counted. */
   double upTo(List<Double> values, int month) {
     double sum = 0;

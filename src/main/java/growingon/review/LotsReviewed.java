@@ -38,7 +38,7 @@ final class LotsReviewed {
   private LotReview lot(OfLot lot) {
     Book book = lot.book();
     MonthStock now = lot.history().monthStock(stock);
-    double alive = lot.history().standing(stock);
+    double alive = lot.alive(flows);
     Whereabouts balance = whereabouts(lot);
     double costToDate = lot.costToDate(flows);
     double lived = balance.standing() + balance.sold() + balance.used();
@@ -51,7 +51,7 @@ final class LotsReviewed {
         lot.place(flows),
         scaled(
             book,
-            kept -> expected.at(kept.living(), stock),
+            kept -> expected.alive(kept, flows),
             alive,
             book.isRecorded,
             chances -> chances.living()),
@@ -205,7 +205,7 @@ final class LotsReviewed {
         book.used,
         book.splitOut,
         went - book.used - book.splitOut,
-        flows < 0 ? history.standingAtStart() : history.standing(flows));
+        lot.alive(flows));
   }
 
   private double upTo(IntToDoubleFunction byMonth) {
@@ -221,9 +221,8 @@ final class LotsReviewed {
     List<KeptLot> kept = expected.kept().lots();
     KeptChances chances = expected.kept().nursery();
     Sum sum = new Sum(lots, kept, expected, through);
-    int stock = Math.max(0, through);
     return new Review.Together(
-        sum.of(LotReview::alive, lot -> expected.at(lot.living(), stock), chances.living()),
+        sum.of(LotReview::alive, lot -> expected.alive(lot, through), chances.living()),
         sum.of(LotReview::unitsSold, lot -> expected.unitsUpTo(lot, through), chances.unitsSold()),
         sum.of(LotReview::sales, lot -> expected.salesUpTo(lot, through), chances.sales()),
         sum.of(LotReview::hours, lot -> expected.upTo(lot.hours(), through), chances.hours()),

@@ -151,7 +151,7 @@ final class Records {
 
   private TracedLot traced(OfLot lot, List<Moved> moves, List<Left> left) {
     Papers papers = lot.book().lot.papers();
-    int month = Math.max(0, standing.through());
+    int month = standing.through();
     return new TracedLot(
         lot.name(),
         lot.book().lot.species(),
@@ -159,7 +159,7 @@ final class Records {
         papers.origin(),
         lot.book().splitFrom,
         lot.place(month),
-        lot.history().standing(month),
+        lot.alive(month),
         moves,
         left);
   }

@@ -37,8 +37,14 @@ final class Standing {
     /** Where it stands at the end of a month; empty without a place or when none is left. */
     String place(int month) {
       Stood stood = history.stood(Math.max(0, month));
-      boolean isThere = stood != null && history.standing(Math.max(0, month)) > 1e-6;
+      boolean isThere = stood != null && alive(month) > 1e-6;
       return isThere ? stood.place() : "";
+    }
+
+    /** Plants alive at the end of a month; as the plan begins for the month before it. */
+    double alive(int month) {
+      double atStart = book.lot.purchase().isPresent() ? 0 : history.standingAtStart();
+      return month < 0 ? atStart : history.standing(month);
     }
 
     /** All that was spent on it up to the end of a month, before the plan too. */

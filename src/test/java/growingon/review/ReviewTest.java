@@ -18,6 +18,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import growingon.nursery.DaybookLine;
 import growingon.nursery.Inputs;
+import growingon.nursery.Offer;
 import growingon.nursery.Papers;
 import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
@@ -31,6 +32,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -551,5 +553,87 @@ class ReviewTest {
             List.of());
     Inputs inputs = new Diary().on("2026-11-20", "liners", COUNTED, 180).of(scenario);
     return Review.of(inputs, TODAY, Optional.of(kept));
+  }
+
+  @Test
+  void lotThatNeitherCameNorIsBought_isNamedOnce() {
+    Review review =
+        review(
+            twoHundred(),
+            new Diary().on("2026-12-01", "whips", DIED, 3).on("2026-12-09", "whips", DIED, 2));
+    assertThat(sentences(review))
+        .containsExactly(
+            "daybook.csv, row 2: by the daybook this lot has not arrived, and the plan does not buy"
+                + " it; its rows are left out (whips); enter its arrival, or take the offer up in"
+                + " the plan");
+  }
+
+  @Test
+  void lotSplitOffBeforeTheCount_andNotInTheStock_isNamed() {
+    Review review =
+        review(twoHundred(), new Diary().on("2026-08-01", "liners", SPLIT, 20).to("liners X"));
+    assertThat(sentences(review))
+        .containsExactly(
+            "daybook.csv, row 2: this lot was split off before the stock was counted, but the stock"
+                + " list does not have it; its rows are left out (liners X); add it to the stock"
+                + " list");
+    assertThat(review.lots()).hasSize(1);
+  }
+
+  @Test
+  void offerThatThePlanDoesNotTake_butThatCame_isReviewed() {
+    Offer offer =
+        new Offer(
+            "late whips",
+            0,
+            "GBP",
+            1,
+            List.of(new Offer.PriceBreak(1, 2)),
+            1,
+            OptionalInt.empty(),
+            YearMonth.of(2027, 2),
+            30,
+            0,
+            1,
+            0,
+            Lots.lot("late whips").arrived(2027, 2).quantity(0).build());
+    Inputs without = new Diary().on("2027-03-05", "late whips", ARRIVED, 40).of(twoHundred());
+    Inputs inputs =
+        new Inputs(
+            without.scenario(),
+            List.of(offer),
+            List.of(),
+            0,
+            Optional.empty(),
+            without.daybook(),
+            Optional.empty());
+    Review review = Review.of(inputs, TODAY, Optional.empty());
+    assertThat(review.faults()).isEmpty();
+    LotReview whips = lot(review, "late whips");
+    assertThat(whips.alive().planned()).isZero();
+    assertThat(whips.alive().real()).isCloseTo(40, within(TINY));
+    assertThat(bought(review, "late whips").landed()).isCloseTo(110, within(TINY));
+    assertThat(bought(review, "late whips").planned()).isZero();
+  }
+
+  @Test
+  void linesSinceAnOlderCount_areGoneBeforeThePlan() {
+    Scenario scenario =
+        plain()
+            .lot(Lots.lot("oaks").quantity(100).counted(2026, 6).arrived(2025, 3).build())
+            .scenario();
+    Review review =
+        review(
+            scenario,
+            new Diary()
+                .on("2026-05-01", "oaks", DIED, 50)
+                .on("2026-08-01", "oaks", DIED, 8)
+                .on("2026-09-01", "oaks", SOLD, 12)
+                .amount(100));
+    LotReview oaks = lot(review, "oaks");
+    assertThat(oaks.alive().real()).isCloseTo(80, within(TINY));
+    assertThat(oaks.sales().real()).isZero();
+    assertThat(oaks.balance().difference()).isCloseTo(0, within(TINY));
+    assertThat(review.losses()).extracting(Loss::plants).containsExactly(58.0);
   }
 }
