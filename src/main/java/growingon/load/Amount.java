@@ -39,8 +39,16 @@ record Amount(String before, double value, String behind) {
         .orElseThrow(() -> new CellFault(where -> Advice.notANumber(where, text)));
   }
 
+  /** Whether it is a number and nothing else. */
+  boolean isBare() {
+    return before.isEmpty() && behind.isEmpty();
+  }
+
   /** The amount that a text states, or empty if it is no number at all. */
   static Optional<Amount> find(String text, NumberStyle style) {
+    if (isPlain(text, style)) {
+      return Optional.of(new Amount("", Double.parseDouble(text), ""));
+    }
     Matcher parts = PARTS.matcher(text);
     if (text.length() > LONGEST || !parts.matches()) {
       return Optional.empty();
@@ -53,6 +61,23 @@ record Amount(String before, double value, String behind) {
             value ->
                 new Amount(
                     parts.group(1).strip(), negative ? -value : value, parts.group(3).strip()));
+  }
+
+  /**
+   * Most numbers are a few digits, with a decimal point where nothing else can be meant by one, and
+   * need not be taken apart.
+   */
+  private static boolean isPlain(String text, NumberStyle style) {
+    int points = 0;
+    for (int i = 0; i < text.length(); i++) {
+      char c = text.charAt(i);
+      points += c == '.' ? 1 : 0;
+      if (c != '.' && (c < '0' || c > '9')) {
+        return false;
+      }
+    }
+    boolean point = points == 1 && style == NumberStyle.POINT && !text.endsWith(".");
+    return !text.isEmpty() && text.length() <= LONGEST && (points == 0 || point);
   }
 
   private static Optional<Double> value(String digits, String text, NumberStyle style) {

@@ -143,7 +143,6 @@ record As<T>(
 
   /** The number of a cell in the unit of its heading; a percentage is none. */
   private static double measure(Cell cell, Spot spot) {
-    Unit unit = Unit.of(spot.heading());
     if (cell instanceof Cell.Number number) {
       if (number.percent()) {
         throw new CellFault(where -> Advice.percentWhereNone(where, cell.shown()));
@@ -151,10 +150,15 @@ record As<T>(
       return number.value();
     }
     Amount amount = amount(cell, spot);
-    if (!amount.before().isEmpty() || !unit.accepts(amount.behind())) {
-      throw new CellFault(where -> Advice.wrongUnit(where, cell.shown(), unit.word()));
+    if (!amount.isBare() && !isIn(Unit.of(spot.heading()), amount)) {
+      String unit = Unit.of(spot.heading()).word();
+      throw new CellFault(where -> Advice.wrongUnit(where, cell.shown(), unit));
     }
     return amount.value();
+  }
+
+  private static boolean isIn(Unit unit, Amount amount) {
+    return amount.before().isEmpty() && unit.accepts(amount.behind());
   }
 
   /** A number under a % heading is in percent; 0.2 that the spreadsheet shows as 20 % is 20. */
@@ -163,7 +167,7 @@ record As<T>(
       return number.percent() ? number.value() * 100 : bare(number.value(), cell, spot);
     }
     Amount amount = amount(cell, spot);
-    if (!amount.before().isEmpty() || !Unit.PERCENT.accepts(amount.behind())) {
+    if (!isIn(Unit.PERCENT, amount)) {
       throw new CellFault(where -> Advice.wrongUnit(where, cell.shown(), "%"));
     }
     return amount.behind().isEmpty() ? bare(amount.value(), cell, spot) : amount.value();
@@ -256,7 +260,7 @@ record As<T>(
 
   private static Optional<Month> numberedMonth(String text, Spot spot) {
     return Amount.find(text, spot.style())
-        .filter(amount -> amount.before().isEmpty() && amount.behind().isEmpty())
+        .filter(Amount::isBare)
         .flatMap(amount -> Months.numbered(amount.value()));
   }
 
@@ -269,11 +273,18 @@ record As<T>(
   }
 
   private static <E extends Enum<E>> E oneOf(List<E> values, Cell cell) {
-    String key = Texts.headingKey(cell.shown());
-    return values.stream()
-        .filter(value -> value.toString().equals(key))
-        .findFirst()
+    return find(values, cell.shown())
+        .or(() -> find(values, Texts.headingKey(cell.shown())))
         .orElseThrow(() -> noneOf(values.stream().map(E::toString).toList(), cell));
+  }
+
+  private static <E extends Enum<E>> Optional<E> find(List<E> values, String word) {
+    for (E value : values) {
+      if (value.toString().equals(word)) {
+        return Optional.of(value);
+      }
+    }
+    return Optional.empty();
   }
 
   private static CellFault noneOf(List<String> words, Cell cell) {
@@ -299,7 +310,7 @@ record As<T>(
       return number.value();
     }
     Amount amount = amount(cell, spot);
-    if (!amount.before().isEmpty() || !Unit.PERCENT.accepts(amount.behind())) {
+    if (!isIn(Unit.PERCENT, amount)) {
       throw new CellFault(where -> Advice.notANumber(where, cell.shown()));
     }
     return amount.value();

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedMap;
@@ -32,9 +33,9 @@ final class CsvFile {
 
   private static Optional<Grid> grid(
       String text, Where where, TableFormat format, Findings findings) {
-    Parsed commas = parse(text, ',', where);
-    Parsed semicolons = parse(text, ';', where);
-    Parsed best = semicolons.score(format) > commas.score(format) ? semicolons : commas;
+    int commas = parse(text, ',', where, Headings.ROWS_SEARCHED).score(format);
+    int semicolons = parse(text, ';', where, Headings.ROWS_SEARCHED).score(format);
+    Parsed best = parse(text, semicolons > commas ? ';' : ',', where, Integer.MAX_VALUE);
     if (best.fault.isPresent()) {
       findings.add(Advice.brokenCsv(where, best.fault.get()));
       return Optional.empty();
@@ -48,14 +49,15 @@ final class CsvFile {
     }
   }
 
-  /** As far as it can be parsed, with what stopped it. */
-  private static Parsed parse(String text, char delimiter, Where where) {
+  /** As far as it can be parsed and is asked for, with what stopped it. */
+  private static Parsed parse(String text, char delimiter, Where where, int most) {
     NumberStyle style = delimiter == ';' ? NumberStyle.COMMA : NumberStyle.POINT;
     List<GridRow> rows = new ArrayList<>();
     Optional<String> fault = Optional.empty();
     try (CSVParser parser = CSVParser.parse(text, format(delimiter))) {
-      for (CSVRecord record : parser) {
-        addRow(rows, record);
+      Iterator<CSVRecord> records = parser.iterator();
+      while (rows.size() < most && records.hasNext()) {
+        addRow(rows, records.next());
       }
     } catch (UncheckedIOException broken) {
       fault = Optional.of("row " + (rows.size() + 1));

@@ -88,6 +88,9 @@ final class DaybookTable {
     this.lots = lots;
   }
 
+  private static final As<What> WHATS = As.word(What.class);
+  private static final As<Quality> QUALITIES = As.word(Quality.class);
+
   private static TableFormat allSubject(TableFormat format) {
     return format.about(format.known().toArray(String[]::new));
   }
@@ -134,7 +137,7 @@ final class DaybookTable {
   private Draft draft(Row row) {
     row.needs(DATE, LOT, WHAT);
     Optional<LocalDate> date = row.find(DATE, As.DATE);
-    Optional<What> what = row.find(WHAT, As.word(What.class));
+    Optional<What> what = row.find(WHAT, WHATS);
     what.ifPresent(found -> checkNeeds(row, found));
     what.ifPresent(found -> tellLots(row, found, date));
     return new Draft(row, date, what);
@@ -178,7 +181,7 @@ final class DaybookTable {
     checkJoin(row, lot, toLot);
     Optional<String> grade = row.findName(GRADE, lots.grades(lot.orElse(""), known));
     OptionalDouble quantity = number(row.find(QUANTITY, Quantities.plants()));
-    Optional<Quality> quality = row.find(QUALITY, As.word(Quality.class));
+    Optional<Quality> quality = row.find(QUALITY, QUALITIES);
     OptionalDouble trunk = number(row.find(LotCells.TRUNK, As.number(Range.OVER_ZERO)));
     OptionalDouble spread = number(row.find(LotCells.TRUNK_SPREAD, As.percent(LotCells.SPREADS)));
     OptionalDouble amount =

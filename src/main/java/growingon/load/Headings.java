@@ -26,7 +26,7 @@ record Headings(
     Map<Integer, String> unknown,
     List<String> twice) {
   /** Titles and remarks above a heading row do not run on for ever. */
-  private static final int ROWS_SEARCHED = 60;
+  static final int ROWS_SEARCHED = 60;
 
   /** The headings of a table in a grid, if any row looks like a heading row. */
   static Optional<Headings> find(Grid grid, TableFormat format) {

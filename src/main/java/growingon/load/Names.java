@@ -14,6 +14,12 @@ final class Names {
   private final String what;
   private final String table;
   private final Map<String, String> spellings = new LinkedHashMap<>();
+  private final As<String> reading =
+      new As<>(
+          "",
+          (cell, spot) -> spelling(As.NAME.reader().read(cell, spot)),
+          text -> text,
+          heading -> "");
   private boolean open;
   private boolean ignored;
 
@@ -43,6 +49,11 @@ final class Names {
   Names ignore() {
     ignored = true;
     return this;
+  }
+
+  /** A cell read as one of the names, spelt as where it is defined. */
+  As<String> reading() {
+    return reading;
   }
 
   /** Adds a name; false if it was there before. */

@@ -85,7 +85,8 @@ final class QuickSheet {
       }
       row.accept(() -> row);
     }
-    return new Row(FORMAT.name(), List.of(), "", sheet.where(), style, cells, places, findings);
+    return new Row(
+        FORMAT.name(), List.of(), () -> "", sheet.where(), style, cells, places, findings);
   }
 
   private static void add(Row row, Map<String, Cell> cells, Map<String, Where> places) {

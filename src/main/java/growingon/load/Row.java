@@ -23,9 +23,8 @@ import java.util.function.Supplier;
 final class Row {
   private final String table;
   private final List<String> subjectHeadings;
-  private final String subject;
+  private final Supplier<String> subject;
   private final Where where;
-  private final String source;
   private final NumberStyle style;
   private final Map<String, Cell> cells;
   private final Map<String, Where> places;
@@ -39,14 +38,14 @@ final class Row {
    *
    * @param table table or file it belongs to
    * @param subjectHeadings headings of the values that say what it is of
-   * @param subject what it is of, for the list of assumptions
+   * @param subject what it is of, for the list of assumptions; asked for only if there are some
    * @param cells by heading; a heading without a cell counts as empty
    * @param places where a heading's value stands if not in the row itself: lines of a JSON file
    */
   Row(
       String table,
       List<String> subjectHeadings,
-      String subject,
+      Supplier<String> subject,
       Where where,
       NumberStyle style,
       Map<String, Cell> cells,
@@ -56,7 +55,6 @@ final class Row {
     this.subjectHeadings = subjectHeadings;
     this.subject = subject;
     this.where = where;
-    this.source = where.toString();
     this.style = style;
     this.cells = cells;
     this.places = places;
@@ -150,7 +148,7 @@ final class Row {
     }
     try {
       T value = readable(cell, heading).read(as);
-      note(heading, as, value, sourceOf(heading));
+      note(heading, as, value, () -> sourceOf(heading));
       return Optional.of(value);
     } catch (CellFault fault) {
       report(fault.at(where(heading)));
@@ -167,36 +165,32 @@ final class Row {
 
   /** A name, spelt as where it is defined; empty also if nothing defines it. */
   Optional<String> findName(String heading, Names names) {
-    return find(heading, namedIn(names)).filter(name -> !name.isEmpty());
+    return find(heading, names.reading()).filter(name -> !name.isEmpty());
   }
 
   /** A name that must be there, spelt as where it is defined. */
   String getName(String heading, Names names) {
-    return get(heading, namedIn(names));
-  }
-
-  private static As<String> namedIn(Names names) {
-    return new As<>(
-        "",
-        (cell, spot) -> names.spelling(As.NAME.reader().read(cell, spot)),
-        text -> text,
-        heading -> "");
+    return get(heading, names.reading());
   }
 
   /** Lists a value that was not in the file. */
   <T> void assume(String heading, As<T> as, T value) {
-    note(heading, as, value, Findings.DEFAULT);
+    note(heading, as, value, () -> Findings.DEFAULT);
   }
 
   private String sourceOf(String heading) {
     Where place = places.get(heading);
-    return place == null ? source : place.column("").toString();
+    return (place == null ? where : place.column("")).toString();
   }
 
-  private <T> void note(String heading, As<T> as, T value, String from) {
+  private <T> void note(String heading, As<T> as, T value, Supplier<String> from) {
+    if (subjectHeadings.contains(heading)) {
+      return;
+    }
     String shown = as.shown().apply(value);
-    if (!shown.isEmpty() && !subjectHeadings.contains(heading)) {
-      findings.add(new Assumption(table, subject, heading, shown, as.unit().apply(heading), from));
+    if (!shown.isEmpty()) {
+      String unit = as.unit().apply(heading);
+      findings.add(new Assumption(table, subject.get(), heading, shown, unit, from.get()));
     }
   }
 

@@ -25,6 +25,9 @@ final class SheetValues {
   private final boolean from1904;
   private final Map<Integer, Shape> shapes = new HashMap<>();
 
+  /** Shared texts as cells, by their index as written: many cells share one. */
+  private final Map<String, Cell> texts = new HashMap<>();
+
   private record Shape(boolean date, boolean yearShown, boolean percent) {}
 
   private static final Shape PLAIN = new Shape(false, false, false);
@@ -48,7 +51,7 @@ final class SheetValues {
       return new Cell.Broken("", where -> Advice.formulaWithoutValue(where));
     }
     return switch (type) {
-      case "s" -> value.isEmpty() ? Cell.EMPTY : Cell.ofText(shared(value));
+      case "s" -> value.isEmpty() ? Cell.EMPTY : texts.computeIfAbsent(value, this::shared);
       case "b" -> value.isEmpty() ? Cell.EMPTY : new Cell.Flag(value.equals("1"));
       case "e" -> new Cell.Broken(value, where -> Advice.formulaError(where, value));
       case "str", "inlineStr", "d" -> Cell.ofText(value);
@@ -56,9 +59,9 @@ final class SheetValues {
     };
   }
 
-  private String shared(String index) {
+  private Cell shared(String index) {
     try {
-      return strings.getItemAt(Integer.parseInt(index)).getString();
+      return Cell.ofText(strings.getItemAt(Integer.parseInt(index)).getString());
     } catch (NumberFormatException | IndexOutOfBoundsException broken) {
       throw new POIXMLException("a shared text is missing", broken);
     }

@@ -112,9 +112,11 @@ final class Table {
       headings.columns().values().forEach(headed::addAll);
       Map<Integer, GridRow> unheaded = new LinkedHashMap<>();
       for (GridRow row : body()) {
-        row.cells().keySet().stream()
-            .filter(column -> !headed.contains(column))
-            .forEach(column -> unheaded.putIfAbsent(column, row));
+        for (Integer column : row.cells().keySet()) {
+          if (!headed.contains(column)) {
+            unheaded.putIfAbsent(column, row);
+          }
+        }
       }
       unheaded.entrySet().stream()
           .limit(REMARKS)
@@ -168,11 +170,11 @@ final class Table {
           .columns()
           .forEach(
               (heading, columns) -> {
-                Where cellWhere = at(gridRow.number()).column(heading);
-                Cell cell = only(gridRow, columns, cellWhere, faults);
-                Cell merged =
-                    merged(gridRow, columns.get(0), merges, mergedTexts, cellWhere, faults);
-                Cell value = cell.isEmpty() ? merged : cell;
+                boolean plain = merges.isEmpty() && columns.size() == 1;
+                Cell value =
+                    plain
+                        ? gridRow.cell(columns.get(0))
+                        : value(heading, gridRow, columns, merges, mergedTexts, faults);
                 if (!value.isEmpty()) {
                   cells.put(heading, value);
                 }
@@ -180,12 +182,26 @@ final class Table {
       return finish(gridRow, cells, faults);
     }
 
+    /** The value of a heading that is merged, or of a row with merged cells. */
+    private Cell value(
+        String heading,
+        GridRow gridRow,
+        List<Integer> columns,
+        List<Merge> merges,
+        Map<Integer, Cell> mergedTexts,
+        List<Problem> faults) {
+      Where where = at(gridRow.number()).column(heading);
+      Cell cell = only(gridRow, columns, where, faults);
+      Cell merged = merged(gridRow, columns.get(0), merges, mergedTexts, where, faults);
+      return cell.isEmpty() ? merged : cell;
+    }
+
     private Row finish(GridRow gridRow, Map<String, Cell> cells, List<Problem> faults) {
       Row row =
           new Row(
               format.name(),
               format.subject(),
-              subject(cells),
+              () -> subject(cells),
               at(gridRow.number()),
               grid.style(),
               cells,

@@ -40,8 +40,10 @@ final class Texts {
 
   /** As names are compared. */
   static String key(String name) {
-    String clean = clean(name);
-    return Normalizer.normalize(clean, Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
+    if (isClean(name)) {
+      return name.toLowerCase(Locale.ROOT);
+    }
+    return Normalizer.normalize(clean(name), Normalizer.Form.NFC).toLowerCase(Locale.ROOT);
   }
 
   /**
