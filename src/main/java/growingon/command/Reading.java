@@ -9,7 +9,7 @@ import growingon.problem.Severity;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.YearMonth;
+import java.time.LocalDate;
 import java.util.List;
 
 /** The reading that all commands share, and how its problems are shown. */
@@ -17,7 +17,7 @@ final class Reading {
   private Reading() {}
 
   static Loaded<Inputs> read(Path what, Clock clock) {
-    return Loader.load(what, new LoadOptions(YearMonth.now(clock)));
+    return Loader.load(what, new LoadOptions(LocalDate.now(clock)));
   }
 
   /** Prints every problem of at least a severity, errors first. */

@@ -50,6 +50,9 @@ final class DaybookLots {
   /** Two passports that would meet in one lot. */
   record Clash(Passport from, Passport to) {}
 
+  /** Two species that would meet in one lot. */
+  record Unlike(String from, String to) {}
+
   DaybookLots(
       Defined<Lot> stock,
       Optional<Table> stockTable,
@@ -100,6 +103,13 @@ final class DaybookLots {
     names.find(to).filter(made::contains).ifPresent(lot -> startOn(lot, date));
   }
 
+  /** The lot that a name which is new may have been meant for. */
+  Optional<String> nearlyNamed(String name) {
+    return names.isOpen() || names.contains(name)
+        ? Optional.empty()
+        : Nearest.slip(name, names.all());
+  }
+
   /** Plants of a lot arrive: an offer's month was only a plan, the stock list's is what was. */
   void arrive(String name, Optional<LocalDate> date) {
     names.find(name).filter(fromOffers::contains).ifPresent(lot -> come(lot, date));
@@ -126,6 +136,15 @@ final class DaybookLots {
   /** Grades that plants of a lot may have. */
   Names grades(String lot, Definitions known) {
     return LotCells.grades(species.getOrDefault(lot, ""), known.species(), known.ladders());
+  }
+
+  /** The species of two lots, where both are known and differ. */
+  Optional<Unlike> unlike(String from, String to) {
+    String mine = species.get(from);
+    String theirs = species.get(to);
+    return mine == null || theirs == null || mine.equals(theirs)
+        ? Optional.empty()
+        : Optional.of(new Unlike(mine, theirs));
   }
 
   /**

@@ -17,7 +17,7 @@ import java.util.Set;
  * needed. The count sheet of a report, filled in, is a daybook.
  *
  * <pre>
- * date             the day
+ * date             the day, not after today
  * lot              of the stock list, an offer that has come, or a lot split off before
  * what             arrived, counted, sold, died, culled, split, moved, potted, used (class, display),
  *                  returned, found, lost, spent or released (need no longer stand apart)
@@ -82,10 +82,12 @@ final class DaybookTable {
 
   private final Definitions known;
   private final DaybookLots lots;
+  private final LocalDate today;
 
-  private DaybookTable(Definitions known, DaybookLots lots) {
+  private DaybookTable(Definitions known, DaybookLots lots, LocalDate today) {
     this.known = known;
     this.lots = lots;
+    this.today = today;
   }
 
   private static final As<What> WHATS = As.word(What.class);
@@ -97,8 +99,12 @@ final class DaybookTable {
 
   /** Lines by date; those of one day as in the table. */
   static List<DaybookLine> read(
-      Optional<Table> table, Definitions known, DaybookLots lots, Findings findings) {
-    DaybookTable reader = new DaybookTable(known, lots);
+      Optional<Table> table,
+      Definitions known,
+      DaybookLots lots,
+      LocalDate today,
+      Findings findings) {
+    DaybookTable reader = new DaybookTable(known, lots, today);
     return table.map(found -> reader.lines(found, findings)).orElse(List.of());
   }
 
@@ -140,12 +146,19 @@ final class DaybookTable {
     Optional<What> what = row.find(WHAT, WHATS);
     what.ifPresent(found -> checkNeeds(row, found));
     what.ifPresent(found -> tellLots(row, found, date));
+    date.filter(found -> found.isAfter(today))
+        .ifPresent(
+            found ->
+                row.fail(DATE, where -> Advice.afterToday(where, row.cell(DATE).shown(), today)));
     return new Draft(row, date, what);
   }
 
   private void tellLots(Row row, What what, Optional<LocalDate> date) {
     if (what == What.SPLIT && row.has(TO_LOT)) {
-      lots.split(row.cell(TO_LOT).shown(), date);
+      String to = row.cell(TO_LOT).shown();
+      lots.nearlyNamed(to)
+          .ifPresent(near -> row.remark(TO_LOT, where -> Advice.nearlyNamed(where, to, near)));
+      lots.split(to, date);
     }
     if (what == What.ARRIVED) {
       lots.arrive(row.cell(LOT).shown(), date);
@@ -241,6 +254,15 @@ final class DaybookTable {
     }
     if (lot.equals(toLot)) {
       row.fail(TO_LOT, where -> Advice.intoItself(where, toLot.get()));
+      return;
+    }
+    Optional<DaybookLots.Unlike> unlike = lots.unlike(lot.get(), toLot.get());
+    if (unlike.isPresent()) {
+      row.fail(
+          TO_LOT,
+          where ->
+              Advice.joinedSpecies(
+                  where, lot.get(), unlike.get().from(), toLot.get(), unlike.get().to()));
       return;
     }
     lots.join(lot.get(), toLot.get(), row.where())

@@ -99,7 +99,7 @@ public final class Loader {
     String name = NurseryFiles.baseOf(file.getFileName().toString());
     Optional<Path> reportFolder = plan.reportFolder(file);
     return new NurseryReader(NurseryFiles.read(nursery, findings), plan, findings)
-        .read(name, reportFolder);
+        .read(name, reportFolder, options.today());
   }
 
   private static Reading nursery(Path nursery, LoadOptions options, Findings findings) {
@@ -109,6 +109,7 @@ public final class Loader {
     }
     PlanReader plan = PlanReader.none(findings);
     plan.readHorizon(options.thisMonth());
-    return new NurseryReader(files, plan, findings).read(files.name(), Optional.empty());
+    return new NurseryReader(files, plan, findings)
+        .read(files.name(), Optional.empty(), options.today());
   }
 }

@@ -2,12 +2,21 @@ package growingon.load;
 
 import java.util.Collection;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
 /** The known name that a mistyped one was most likely meant to be. */
 final class Nearest {
   /** Beyond this no name is a slip of the finger, and the search would take long. */
   private static final int LONGEST = 200;
+
+  /** From this length on two letters may differ by a slip. */
+  private static final int LONG = 8;
+
+  /** What tells the parts of a lot from each other: digits, and letters that stand alone. */
+  private static final Pattern LABEL = Pattern.compile("\\p{N}+|(?<!\\p{L})\\p{L}(?!\\p{L})");
+
+  private static final Pattern SPACES = Pattern.compile("[^\\p{L}]+");
 
   private Nearest() {}
 
@@ -17,7 +26,28 @@ final class Nearest {
     if (key.length() > LONGEST) {
       return Optional.empty();
     }
-    int limit = Math.max(1, key.length() / 3);
+    return within(Math.max(1, key.length() / 3), key, known);
+  }
+
+  /**
+   * The one that a new name may have been meant for by a slip of one or two letters. Names that
+   * differ in a number or a single letter only, such as Yews A and Yews B, are no slips.
+   */
+  static Optional<String> slip(String typed, Collection<String> known) {
+    String key = Texts.key(typed);
+    if (key.length() > LONGEST) {
+      return Optional.empty();
+    }
+    String word = withoutLabels(key);
+    return within(key.length() < LONG ? 1 : 2, key, known)
+        .filter(near -> !withoutLabels(Texts.key(near)).equals(word));
+  }
+
+  private static String withoutLabels(String key) {
+    return SPACES.matcher(LABEL.matcher(key).replaceAll(" ")).replaceAll(" ").strip();
+  }
+
+  private static Optional<String> within(int limit, String key, Collection<String> known) {
     LevenshteinDistance distance = new LevenshteinDistance(limit);
     String best = null;
     int least = limit + 1;

@@ -24,6 +24,7 @@ import growingon.nursery.Settings;
 import growingon.nursery.Species;
 import growingon.problem.Advice;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -56,8 +57,9 @@ final class NurseryReader {
    * Reads all of it.
    *
    * @param planName name of the plan if it states none
+   * @param today nothing has happened after it
    */
-  Loader.Reading read(String planName, Optional<Path> reportFolder) {
+  Loader.Reading read(String planName, Optional<Path> reportFolder, LocalDate today) {
     remarkMissing();
     Settings settings = settings();
     Horizon horizon =
@@ -75,6 +77,7 @@ final class NurseryReader {
             table(DaybookTable.FORMAT),
             base.known,
             new DaybookLots(stock, table(StockTable.FORMAT), offers, table(OffersTable.FORMAT)),
+            today,
             findings);
     RowCount rows = RowCount.of(files.tables().all(), findings.problems());
     return new Loader.Reading(

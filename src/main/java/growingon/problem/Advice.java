@@ -1,5 +1,6 @@
 package growingon.problem;
 
+import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.Collection;
 import java.util.List;
@@ -1302,6 +1303,41 @@ public final class Advice {
         "the lot " + shown(lot) + " is not there before " + from,
         found,
         "correct the date, or the arrival of the lot");
+  }
+
+  public static Problem afterToday(Where where, String found, LocalDate today) {
+    return error(
+        where,
+        Reason.CONTRADICTION,
+        "this day has not come yet, today is " + today,
+        found,
+        "correct the date");
+  }
+
+  public static Problem nearlyNamed(Where where, String found, String near) {
+    return warning(
+        where,
+        Reason.UNKNOWN_NAME,
+        "this split makes a new lot whose name is nearly that of the lot " + shown(near),
+        found,
+        "if " + shown(near) + " is meant, write it so");
+  }
+
+  public static Problem joinedSpecies(
+      Where where, String lot, String species, String other, String otherSpecies) {
+    return error(
+        where,
+        Reason.CONTRADICTION,
+        "a lot is of one species, but "
+            + shown(lot)
+            + " is "
+            + shown(species)
+            + " and "
+            + shown(other)
+            + " is "
+            + shown(otherSpecies),
+        other,
+        "keep them as separate lots");
   }
 
   public static Problem splitWithoutLot(Where where) {

@@ -127,6 +127,24 @@ class DaybookTest {
   }
 
   @Test
+  void newNames_thatDifferInANumberOrALetter_areNoSlips() throws IOException {
+    Files.writeString(
+        folder.resolve("daybook.csv"),
+        """
+        date,lot,what,quantity,to lot
+        2027-03-01,Yews,split,20,Yews A
+        2027-03-01,Yews,split,20,Yews B
+        2027-03-01,12,split,20,13
+        2027-03-01,Yews,split,2,Yew
+        """);
+
+    assertThat(SmallNursery.problems(folder))
+        .containsExactly(
+            "warning: daybook.csv, row 5, column to lot: this split makes a new lot whose name is"
+                + " nearly that of the lot Yews (Yew); if Yews is meant, write it so");
+  }
+
+  @Test
   void passport_handedOnByAJoin_staysWithTheLot() throws IOException {
     Files.writeString(
         folder.resolve("daybook.csv"),

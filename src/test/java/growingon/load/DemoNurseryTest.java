@@ -6,6 +6,7 @@ import growingon.problem.Problem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
@@ -29,7 +30,8 @@ class DemoNurseryTest {
 
   @Test
   void demoNursery_isReadWithoutAPlanToo() {
-    assertThat(SmallNursery.read(Path.of("demo-data")).findings().problems())
+    LoadOptions options = new LoadOptions(LocalDate.of(2026, 11, 20));
+    assertThat(Loader.read(Path.of("demo-data"), options).findings().problems())
         .filteredOn(Problem::isError)
         .isEmpty();
   }

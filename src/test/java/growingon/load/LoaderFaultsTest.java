@@ -123,6 +123,9 @@ class LoaderFaultsTest {
             "daybook-count-of-nothing",
             "error: daybook.csv, row 2, column quantity: this value is missing; fill it in"),
         fault(
+            "daybook-date-has-not-come",
+            "error: daybook.csv, row 2, column date: this day has not come yet, today is 2027-04-30 (2027-05-01); correct the date"),
+        fault(
             "daybook-date-is-a-month",
             "error: daybook.csv, row 2, column date: this is no date with its day (2026-03); write it as 2027-03-15"),
         fault(
@@ -137,6 +140,12 @@ class LoaderFaultsTest {
         fault(
             "daybook-joins-passports-of-a-split",
             "error: daybook.csv, row 2, column to lot: a lot has one passport, but spring liners has UP-78 by offers.csv, row 2 and mixed rowans has UP-77 by daybook.csv, row 3 (mixed rowans); keep them as separate lots"),
+        fault(
+            "daybook-joins-species",
+            "error: daybook.csv, row 2, column to lot: a lot is of one species, but Yews is Yew and Old rowans is Rowan (Old rowans); keep them as separate lots"),
+        fault(
+            "daybook-joins-species-of-a-split",
+            "error: daybook.csv, row 3, column to lot: a lot is of one species, but Old rowans is Rowan and for hedges is Yew (for hedges); keep them as separate lots"),
         fault(
             "daybook-lot-is-unknown",
             "error: daybook.csv, row 2, column lot: unknown lot (Yewz); the nearest known one is Yews"),
@@ -161,6 +170,9 @@ class LoaderFaultsTest {
         fault(
             "daybook-spends-nothing",
             "error: daybook.csv, row 2, column amount: it is not said what was spent; fill in amount or hours"),
+        fault(
+            "daybook-splits-to-a-name-nearly-known",
+            "warning: daybook.csv, row 2, column to lot: this split makes a new lot whose name is nearly that of the lot Old rowans (Old rowens); if Old rowans is meant, write it so"),
         fault(
             "daybook-splits-to-nothing",
             "error: daybook.csv, row 2, column to lot: it is not said which lot the plants split off go to; fill in to lot, with a new name if it is a new lot"),

@@ -21,6 +21,7 @@ import growingon.problem.Loaded;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.Month;
 import java.time.YearMonth;
 import java.util.List;
@@ -35,7 +36,7 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** What is read from where, and what holds where a file says nothing. */
 class LoaderTest {
-  private static final LoadOptions OPTIONS = new LoadOptions(SmallNursery.THIS_MONTH);
+  private static final LoadOptions OPTIONS = new LoadOptions(LocalDate.of(2026, 11, 20));
 
   @TempDir private Path folder;
 
@@ -89,7 +90,7 @@ class LoaderTest {
     Plan plan = load(folder).scenario().plan();
 
     assertThat(plan.name()).isEqualTo(folder.getFileName().toString());
-    assertThat(plan.firstMonth()).isEqualTo(SmallNursery.THIS_MONTH);
+    assertThat(plan.firstMonth()).isEqualTo(YearMonth.of(2026, 11));
     assertThat(plan.seasons()).isEqualTo(5);
     assertThat(plan.take()).isEqualTo(Map.of("spring liners", 100));
     assertThat(plan.slices()).isEqualTo(64);

@@ -14,6 +14,7 @@ import growingon.problem.Problem;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,7 +26,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** What the ten cells are read as. */
 class QuickSheetTest {
-  private static final LoadOptions OPTIONS = new LoadOptions(YearMonth.of(2026, 11));
+  private static final LoadOptions OPTIONS = new LoadOptions(LocalDate.of(2026, 11, 20));
   private static final List<List<String>> TEN =
       List.of(
           List.of("species", "Scots pine"),

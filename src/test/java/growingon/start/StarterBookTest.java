@@ -39,7 +39,7 @@ class StarterBookTest {
         StartedNursery.plan(),
         StartedNursery.PLAN,
         folder);
-    Loaded<Inputs> loaded = Loader.load(folder, new LoadOptions(month));
+    Loaded<Inputs> loaded = Loader.load(folder, new LoadOptions(month.atDay(1)));
     assertThat(loaded.problems()).isEmpty();
     return loaded.value().orElseThrow();
   }
