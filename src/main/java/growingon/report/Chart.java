@@ -46,7 +46,12 @@ public record Chart(
      * A row for each category, the first at the top: a bar from the LINE to LOW and one to HIGH,
      * over a value axis along the bottom.
      */
-    SWINGS
+    SWINGS,
+    /**
+     * A bridge: what the first series has stands on nil, and what the others have begins where the
+     * category before ended.
+     */
+    BRIDGE
   }
 
   /** What a series stands for, apart from its values. */

@@ -45,6 +45,32 @@ record Block(Paint paint, double left, double right, double[] low, double[] high
     return blocks;
   }
 
+  /**
+   * A bridge: a value of the first series stands on zero, one of another series begins where the
+   * category before ended.
+   */
+  static List<Block> bridge(List<Series> series, int categories, double half) {
+    double[] ends = new double[categories];
+    List<Block> blocks = new ArrayList<>();
+    for (Series each : series) {
+      blocks.add(empty(Palette.of(each.colour()), categories, 0.5 - half, 0.5 + half));
+    }
+    for (int i = 0; i < categories; i++) {
+      double end = i == 0 ? 0 : ends[i - 1];
+      for (int s = 0; s < series.size(); s++) {
+        double value = series.get(s).values().get(i);
+        if (!Double.isNaN(value)) {
+          double start = s == 0 ? 0 : end;
+          end = start + value;
+          blocks.get(s).low[i] = start;
+          blocks.get(s).high[i] = end;
+        }
+      }
+      ends[i] = end;
+    }
+    return blocks;
+  }
+
   /** The part of each block below a limit, and as last one everything above it. */
   static List<Block> cutAt(List<Block> blocks, double[] limit, Paint over) {
     List<Block> parts = new ArrayList<>();

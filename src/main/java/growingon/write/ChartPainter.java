@@ -131,6 +131,7 @@ final class ChartPainter {
       case STACKED_AREAS -> Block.stacked(filled, categories, categories == 1 ? bar : 0.5);
       case BARS -> Block.clustered(filled, categories, Math.max(bar, filled.size() > 1 ? 0.4 : 0));
       case HISTOGRAM -> Block.stacked(filled, categories, 0.48);
+      case BRIDGE -> Block.bridge(filled, categories, bar);
       default -> Block.stacked(filled, categories, bar);
     };
   }
@@ -184,7 +185,7 @@ final class ChartPainter {
       List<Series> lined,
       List<Curve> curves,
       Chart chart) {
-    boolean bars = chart.kind() == ChartKind.BARS;
+    boolean bars = chart.kind() == ChartKind.BARS || chart.kind() == ChartKind.BRIDGE;
     List<EndLabels.Label> labels = new ArrayList<>();
     for (int i = 0; i < blocks.size(); i++) {
       Block block = blocks.get(i);

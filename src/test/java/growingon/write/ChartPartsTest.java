@@ -2,6 +2,8 @@ package growingon.write;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import growingon.report.Chart.Role;
+import growingon.report.Chart.Series;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -98,5 +100,28 @@ class ChartPartsTest {
             "Chart: Bench space by place, in m², 2026-11 to 2027-10."
                 + " Hatched: more than the place holds. Shown: long bench, short bench."
                 + " The figures are in figures.json.");
+  }
+
+  @Example
+  void bridge_steps_beginWhereTheOneBeforeEnded() {
+    List<Block> blocks =
+        Block.bridge(
+            List.of(
+                bar(100.0, Double.NaN, Double.NaN, 60.0),
+                bar(Double.NaN, 30.0, Double.NaN, Double.NaN),
+                bar(Double.NaN, Double.NaN, -70.0, Double.NaN)),
+            4,
+            0.4);
+
+    assertThat(blocks.get(0).low()).containsExactly(0, Double.NaN, Double.NaN, 0);
+    assertThat(blocks.get(0).high()).containsExactly(100, Double.NaN, Double.NaN, 60);
+    assertThat(blocks.get(1).low()[1]).isEqualTo(100);
+    assertThat(blocks.get(1).high()[1]).isEqualTo(130);
+    assertThat(blocks.get(2).low()[2]).isEqualTo(130);
+    assertThat(blocks.get(2).high()[2]).isEqualTo(60);
+  }
+
+  private static Series bar(Double... values) {
+    return new Series("", Role.VALUE, List.of(values), "", 0);
   }
 }
