@@ -72,7 +72,7 @@ class EditionCommandTest {
     Files.writeString(folder.resolve("offers.csv"), OFFERS);
     Files.writeString(
         folder.resolve("daybook.csv"),
-        "date,lot,what,quantity,customer code\n2026-12-01,canarylot one,sold,3,canarycustomer\n");
+        "date,lot,what,quantity,customer code\n2024-12-01,canarylot one,sold,3,canarycustomer\n");
     addHealthNote(folder.resolve("species.csv"));
     plan = root.resolve("canaryfile.json");
     Files.writeString(
