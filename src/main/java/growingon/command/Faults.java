@@ -1,5 +1,6 @@
 package growingon.command;
 
+import growingon.write.AlreadyFrozen;
 import growingon.write.NotAReportFolder;
 import growingon.write.NotAnEmptyFolder;
 import java.io.IOException;
@@ -15,7 +16,9 @@ final class Faults implements CommandLine.IExecutionExceptionHandler {
     if (showsStacktrace(line)) {
       fault.printStackTrace(err);
     }
-    if (fault instanceof NotAReportFolder || fault instanceof NotAnEmptyFolder) {
+    if (fault instanceof NotAReportFolder
+        || fault instanceof NotAnEmptyFolder
+        || fault instanceof AlreadyFrozen) {
       err.println(fault.getMessage());
       return ExitCode.WRONG_USAGE;
     }

@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
     subcommands = {
       PlanCommand.class,
       CheckCommand.class,
+      ReviewCommand.class,
       CompareCommand.class,
       StartCommand.class,
       CommandLine.HelpCommand.class,

@@ -14,6 +14,8 @@ import growingon.report.Edition;
 import growingon.report.PlanReport;
 import growingon.report.QuickAnswer;
 import growingon.report.Report;
+import growingon.review.KeptPlan;
+import growingon.write.FrozenFile;
 import growingon.write.ReportFolder;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -35,6 +37,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = "Projects a nursery and writes the plan: workbook, charts, tables and figures.")
 final class PlanCommand implements Callable<Integer> {
+  private static final int THREADS = Runtime.getRuntime().availableProcessors();
+
   @Spec private CommandSpec spec;
 
   @Parameters(paramLabel = "WHAT", description = "A plan.json, a nursery folder, or one workbook.")
@@ -48,8 +52,18 @@ final class PlanCommand implements Callable<Integer> {
 
   @Option(
       names = "--force",
-      description = "Replace the folder of --out even if it is no report of this program.")
+      description = {
+        "Replace the folder of --out even if it is no report of this program,",
+        "and with --keep a kept plan that says otherwise."
+      })
   private boolean force;
+
+  @Option(
+      names = "--keep",
+      description =
+          "Also freeze figures and offers in plans/kept/<plan>-<first month>.json, which review"
+              + " compares with.")
+  private boolean keep;
 
   @Option(
       names = "--draws",
@@ -93,6 +107,9 @@ final class PlanCommand implements Callable<Integer> {
     if (withCosts && audience != Audience.PARTNER) {
       throw wrong("--with-costs goes with --for partner only");
     }
+    if (keep && audience != null) {
+      throw wrong("--keep freezes the whole plan, so it does not go with --for");
+    }
     if (withPrices && audience != Audience.CUSTOMER) {
       throw wrong("--with-prices goes with --for customer only");
     }
@@ -103,14 +120,15 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   /** What became of a run: a report and its folder, or only problems. */
-  private record Outcome(Optional<Report> report, Path folder, List<Problem> problems) {}
+  private record Outcome(
+      Optional<Report> report, Path folder, Optional<Path> kept, List<Problem> problems) {}
 
   private Outcome run(Progress progress) throws IOException {
     progress.phase("Reading " + what);
     ReportFolder.prepare();
     Loaded<Inputs> loaded = Reading.read(what, Clock.systemDefaultZone());
     if (loaded.value().isEmpty()) {
-      return new Outcome(Optional.empty(), what, loaded.problems());
+      return new Outcome(Optional.empty(), what, Optional.empty(), loaded.problems());
     }
     Inputs inputs = asked(loaded.value().get());
     if (audience != null) {
@@ -123,10 +141,19 @@ final class PlanCommand implements Callable<Integer> {
     Optional<Chances> chances = draw(accounts, bought, progress);
     Report whole = PlanReport.of(inputs, loaded.problems(), accounts, bought, chances);
     Report report = answered(whole, inputs, accounts, bought);
+    Optional<Path> kept = keep ? Optional.of(freeze(inputs, progress)) : Optional.empty();
     Path folder = folder(inputs);
     progress.phase("Writing " + folder);
     ReportFolder.write(report, folder, force);
-    return new Outcome(Optional.of(report), folder, report.problems());
+    return new Outcome(Optional.of(report), folder, kept, report.problems());
+  }
+
+  /** Keeps the plan; where. */
+  private Path freeze(Inputs inputs, Progress progress) throws IOException {
+    Path file = KeptFile.of(what, inputs.scenario().plan());
+    progress.phase("Keeping " + file);
+    FrozenFile.write(KeptPlan.of(inputs, THREADS, done -> {}), file, force);
+    return file;
   }
 
   /** Projects what the edition's reader may see, and describes that. */
@@ -143,7 +170,7 @@ final class PlanCommand implements Callable<Integer> {
     progress.phase("Writing " + folder);
     Report report = edition.report(seen, accounts, bought);
     ReportFolder.write(report, folder, force);
-    return new Outcome(Optional.of(report), folder, problems);
+    return new Outcome(Optional.of(report), folder, Optional.empty(), problems);
   }
 
   private static Optional<Chances> draw(
@@ -152,13 +179,12 @@ final class PlanCommand implements Callable<Integer> {
     if (draws == 0) {
       return Optional.empty();
     }
-    int threads = Runtime.getRuntime().availableProcessors();
     progress.phase("Drawing " + draws + " seasons' luck");
     return Optional.of(
         Chances.draw(
             accounts,
             bought,
-            threads,
+            THREADS,
             done -> progress.phase("Drawing luck, " + 100 * done / draws + " %")));
   }
 
@@ -187,6 +213,9 @@ final class PlanCommand implements Callable<Integer> {
                 .formatted(outcome.folder(), Reading.count(outcome.problems()))
             : "Edition: %s (%s while reading; they are not in it)"
                 .formatted(outcome.folder(), Reading.count(outcome.problems())));
+    outcome
+        .kept()
+        .ifPresent(file -> out.println("Kept: %s (review compares with it)".formatted(file)));
     return ExitCode.DONE;
   }
 

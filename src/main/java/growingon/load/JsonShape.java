@@ -10,10 +10,17 @@ import java.lang.reflect.Type;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.regex.Pattern;
 
-/** Compares a JSON object with the keys that a shape, a record of {@link Key}s, knows. */
+/**
+ * Compares a JSON object with the keys that a shape knows: a record of {@link Key}s, or one whose
+ * keys are the words of its components' names.
+ */
 final class JsonShape {
+  private static final Pattern CAPITAL = Pattern.compile("(\\p{Lu})");
+
   private final Where where;
   private final Findings findings;
   private boolean fine = true;
@@ -27,9 +34,19 @@ final class JsonShape {
   static Map<String, Type> keys(Class<?> shape) {
     Map<String, Type> keys = new LinkedHashMap<>();
     for (RecordComponent component : shape.getRecordComponents()) {
-      keys.put(keyOf(shape, component).value(), component.getGenericType());
+      keys.put(nameOf(shape, component), component.getGenericType());
     }
     return keys;
+  }
+
+  private static String nameOf(Class<?> shape, RecordComponent component) {
+    Key key = keyOf(shape, component);
+    return key == null ? words(component.getName()) : key.value();
+  }
+
+  /** The key of a component without a {@link Key}: {@code firstMonth} is "first month". */
+  static String words(String component) {
+    return CAPITAL.matcher(component).replaceAll(" $1").toLowerCase(Locale.ROOT);
   }
 
   /** What a key of a shape is, with its unit and default. */
@@ -91,6 +108,11 @@ final class JsonShape {
       ((Fields) value).fields().forEach((name, each) -> checkValue(name, each, entry));
     } else if (record) {
       checkRecord((Fields) value, (Class<?>) type);
+    } else if (list) {
+      Type item = ((ParameterizedType) type).getActualTypeArguments()[0];
+      ((Cell.Items) value)
+          .items()
+          .forEach(each -> checkValue(key, new Field(each, field.line()), item));
     }
   }
 

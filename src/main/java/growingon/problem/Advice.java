@@ -1305,6 +1305,16 @@ public final class Advice {
         "correct the date, or the arrival of the lot");
   }
 
+  public static Problem noDaybook(Where where) {
+    return error(
+        where,
+        Reason.MISSING,
+        "there is no daybook, or nothing in it, so there is nothing to review",
+        "",
+        "add a sheet or file daybook with a line for each happening, such as a count sheet filled"
+            + " in");
+  }
+
   public static Problem afterToday(Where where, String found, LocalDate today) {
     return error(
         where,
@@ -1495,6 +1505,20 @@ public final class Advice {
             + " its rows are left out",
         lot,
         "add it to the stock list");
+  }
+
+  // What was frozen
+
+  private static final String FREEZE_AGAIN =
+      "bring the file back as it was, or keep the plan again with plan --keep";
+
+  public static Problem frozenLacks(Where where, String key) {
+    return error(where, Reason.MISSING, "the key " + key + " is missing", "", FREEZE_AGAIN);
+  }
+
+  public static Problem frozenWrong(Where where, String found) {
+    return error(
+        where, Reason.WRONG_VALUE, "this is not what was written here", found, FREEZE_AGAIN);
   }
 
   private static boolean isJson(Where where) {

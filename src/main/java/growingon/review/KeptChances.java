@@ -10,7 +10,7 @@ package growingon.review;
  * @param hours hours worked up to then
  * @param result sales less all costs up to then
  */
-public record KeptChances(
+record KeptChances(
     KeptQuantiles living,
     KeptQuantiles trunkMm,
     KeptQuantiles unitsSold,

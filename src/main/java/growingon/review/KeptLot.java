@@ -28,7 +28,7 @@ import java.util.Map;
  * @param result sales less all costs up to the month's end, those before the plan left out
  * @param chances quantiles; every list empty where there were no draws
  */
-public record KeptLot(
+record KeptLot(
     String name,
     String species,
     String supplier,

@@ -21,7 +21,7 @@ package growingon.review;
  * @param lossSure how sure its loss is, 0 to 1
  * @param fails chance that it fails as a whole, 0 to 1
  */
-public record KeptOffer(
+record KeptOffer(
     String name,
     int taken,
     String species,

@@ -10,7 +10,7 @@ import java.util.Optional;
  * @param p50 half of the draws lay below
  * @param p90 nine draws in ten lay below
  */
-public record KeptQuantiles(List<Double> p10, List<Double> p50, List<Double> p90) {
+record KeptQuantiles(List<Double> p10, List<Double> p50, List<Double> p90) {
   /** No draws. */
   public static final KeptQuantiles NONE = new KeptQuantiles(List.of(), List.of(), List.of());
 

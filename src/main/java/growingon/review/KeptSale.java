@@ -9,4 +9,4 @@ package growingon.review;
  * @param units plants
  * @param money plan currency
  */
-public record KeptSale(int month, String grade, String quality, double units, double money) {}
+record KeptSale(int month, String grade, String quality, double units, double money) {}

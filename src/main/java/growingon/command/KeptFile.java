@@ -1,0 +1,33 @@
+package growingon.command;
+
+import growingon.nursery.Plan;
+import java.nio.file.Files;
+import java.nio.file.Path;
+
+/** Where a plan is kept: in plans/kept, beside the plans or in the nursery folder. */
+final class KeptFile {
+  private static final String PLANS = "plans";
+  private static final String KEPT = "kept";
+
+  private KeptFile() {}
+
+  /**
+   * The file that a plan is kept in.
+   *
+   * @param what the plan.json, nursery folder or workbook that was planned
+   */
+  static Path of(Path what, Plan plan) {
+    String name = FolderName.of(plan.name()) + "-" + plan.firstMonth() + ".json";
+    return folder(what).resolve(KEPT).resolve(name);
+  }
+
+  private static Path folder(Path what) {
+    if (Files.isDirectory(what)) {
+      return what.resolve(PLANS);
+    }
+    Path beside = what.toAbsolutePath().getParent();
+    boolean amongPlans = String.valueOf(beside.getFileName()).equals(PLANS);
+    Path shown = what.getParent() == null ? Path.of("") : what.getParent();
+    return amongPlans ? shown : shown.resolve(PLANS);
+  }
+}

@@ -1,0 +1,72 @@
+package growingon.report;
+
+import growingon.review.Compared;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** The columns of a figure as planned and as it came, the same in every table of a review. */
+final class ComparedCells {
+  /** What the marks mean; stands above the tables that have them. */
+  static final String NOTE =
+      "Real: by the daybook; marked planned where it says nothing. P10 to P90: what the kept plan"
+          + " itself had for likely; a real figure between them is luck, one outside asks whether"
+          + " the assumption is right.";
+
+  private static final double NEGLIGIBLE = 1e-9;
+
+  private ComparedCells() {}
+
+  /** Adds the columns; plants and money that add up have totals. */
+  static void columns(TableBuilder table, String unit, Kind kind) {
+    add(table, "planned", unit, kind);
+    add(table, "real", unit, kind);
+    table.text("marked");
+    add(table, "difference", unit, kind);
+    Kind edge = kind == Kind.PLANTS ? Kind.COUNT : kind;
+    table.column("P10", unit, edge).column("P90", unit, edge).text("how to take it");
+  }
+
+  private static void add(TableBuilder table, String heading, String unit, Kind kind) {
+    if (kind == Kind.PLANTS || kind == Kind.MONEY || kind == Kind.HOURS) {
+      table.summed(heading, unit, kind);
+    } else {
+      table.column(heading, unit, kind);
+    }
+  }
+
+  /** Cells of a row that begins with others. */
+  static Object[] row(Compared figure, Object... before) {
+    List<Object> cells = new ArrayList<>(Arrays.asList(before));
+    cells.add(figure.planned());
+    cells.add(figure.real());
+    cells.add(figure.isReal() ? null : "planned");
+    cells.add(figure.isReal() ? (Double) figure.difference() : null);
+    cells.add(figure.range().map(each -> (Double) each.p10()).orElse(null));
+    cells.add(figure.range().map(each -> (Double) each.p90()).orElse(null));
+    cells.add(words(figure.judgement()));
+    return cells.toArray();
+  }
+
+  /** Cells of a figure of which the plan had none. */
+  static Object[] unplanned(Compared figure, Object... before) {
+    List<Object> cells = new ArrayList<>(Arrays.asList(before));
+    cells.addAll(
+        Arrays.asList(
+            null, figure.real(), figure.isReal() ? null : "planned", null, null, null, null));
+    return cells.toArray();
+  }
+
+  /** Whether there is or was to be any. */
+  static boolean saysAnything(Compared figure) {
+    return Math.abs(figure.planned()) > NEGLIGIBLE || Math.abs(figure.real()) > NEGLIGIBLE;
+  }
+
+  private static String words(Compared.Judgement judgement) {
+    return switch (judgement) {
+      case PLANNED, NOT_JUDGED -> null;
+      case LUCK -> "luck";
+      case LOOK_AT_ASSUMPTION -> "look at the assumption";
+    };
+  }
+}

@@ -1,0 +1,46 @@
+package growingon.report;
+
+import growingon.review.Compared;
+import growingon.review.Review;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What a grower reads first of a review; a suspicion that may have to be notified stands on top.
+ */
+final class ReviewSummarySheet {
+  private ReviewSummarySheet() {}
+
+  static Sheet of(Review review, ReviewWords words, ReviewCharts charts, String currency) {
+    List<String> sentences = new ArrayList<>(words.notifiable());
+    sentences.addAll(words.basis());
+    sentences.addAll(words.verdicts());
+    sentences.addAll(words.plants());
+    sentences.addAll(words.faults());
+    return new Sheet("Summary", sentences, List.of(soFar(review, currency)), charts.first(), true);
+  }
+
+  private static Table soFar(Review review, String currency) {
+    Review.Together all = review.nursery();
+    TableBuilder table =
+        TableBuilder.table("so-far", "The nursery so far")
+            .note(
+                "Up to the end of the daybook's last month. What the daybook does not say counts as"
+                    + " planned. "
+                    + Sentences.WITHOUT_VAT)
+            .text("what")
+            .text("unit");
+    ComparedCells.columns(table, "", Kind.NUMBER);
+    row(table, "plants alive", "plants", all.alive());
+    row(table, "plants sold", "plants", all.unitsSold());
+    row(table, "sales", currency, all.sales());
+    row(table, "hours", "hours", all.hours());
+    row(table, "costs", currency, all.costs());
+    row(table, "result", currency, all.result());
+    return table.build();
+  }
+
+  private static void row(TableBuilder table, String what, String unit, Compared figure) {
+    table.row(ComparedCells.row(figure, what, unit));
+  }
+}

@@ -1,0 +1,172 @@
+package growingon.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Keeping a plan and reviewing it, from the command line, with the demonstration nursery. */
+class ReviewCommandTest {
+  private static final Path KEPT = Path.of("plans", "kept", "two seasons on-2022-11.json");
+
+  @TempDir private Path folder;
+  private Path plan;
+  private Path nursery;
+  private Path kept;
+
+  @BeforeEach
+  void layOut() throws IOException {
+    nursery = Files.createDirectories(folder.resolve("demo-data").resolve("two-seasons-on"));
+    try (Stream<Path> files = Files.list(Path.of("demo-data", "two-seasons-on"))) {
+      for (Path file : files.toList()) {
+        Files.copy(file, nursery.resolve(file.getFileName()));
+      }
+    }
+    plan = Files.createDirectories(folder.resolve("plans")).resolve("two-seasons-on.json");
+    Files.copy(Path.of("plans", "two-seasons-on.json"), plan);
+    kept = folder.resolve(KEPT);
+    Files.createDirectories(kept.getParent());
+  }
+
+  private Ran review(String out) {
+    return Ran.of("review", plan.toString(), "--out", folder.resolve(out).toString());
+  }
+
+  private Ran keep(String... more) {
+    String[] words = {"plan", plan.toString(), "--keep", "--out", folder.resolve("p").toString()};
+    return Ran.of(Stream.concat(Stream.of(words), Stream.of(more)).toArray(String[]::new));
+  }
+
+  @Test
+  void demonstration_hasALotOfEachVerdict() throws IOException {
+    Files.copy(KEPT, kept);
+
+    Ran ran = review("r");
+
+    assertThat(ran.code()).as(ran.err()).isZero();
+    assertThat(ran.out())
+        .contains("Compared with the plan kept as two seasons on.")
+        .contains("Polder tridents paid: ")
+        .contains("Cobnut Farm crabs did not pay: ")
+        .contains("Hornbeam whips is undecided: ")
+        .contains("No fault was found in the records.")
+        .contains("Report: " + folder.resolve("r"));
+    assertThat(ran.out().lines()).allMatch(line -> line.length() <= 140);
+    assertThat(folder.resolve("r"))
+        .isDirectoryContaining("glob:**plan.xlsx")
+        .isDirectoryContaining("glob:**report.html")
+        .isDirectoryContaining("glob:**figures.json");
+    assertThat(Files.readString(folder.resolve("r").resolve("report.html")))
+        .contains("Did the bought lots pay");
+  }
+
+  @Test
+  void committedKeptPlan_isWhatThePlanGives_andIsLeftAsItIs() throws IOException {
+    Ran ran = keep();
+
+    assertThat(ran.code()).as(ran.err()).isZero();
+    assertThat(ran.out()).contains("Kept: " + kept + " (review compares with it)");
+    assertThat(Files.readString(kept))
+        .as("keep it again with: plan plans/two-seasons-on.json --keep --force")
+        .isEqualTo(Files.readString(KEPT));
+    assertThat(keep().code()).isZero();
+  }
+
+  @Test
+  void keptPlan_thatSaysOtherwise_isReplacedOnlyByForce() throws IOException {
+    Files.writeString(kept, "{}");
+
+    Ran refused = keep("--draws", "0");
+
+    assertThat(refused.code()).isEqualTo(ExitCode.WRONG_USAGE);
+    assertThat(refused.err())
+        .isEqualTo(
+            kept
+                + " is there already and says otherwise. It was left as it is; use --force to"
+                + " replace it.\n");
+    assertThat(kept).hasContent("{}");
+    assertThat(folder.resolve("p")).doesNotExist();
+    assertThat(keep("--draws", "0", "--force").code()).isZero();
+    assertThat(Files.size(kept)).isGreaterThan(1000);
+  }
+
+  @Test
+  void review_doneTwice_givesTheSameBytes() throws IOException {
+    Files.copy(KEPT, kept);
+
+    review("one");
+    review("two");
+
+    assertThat(files(folder.resolve("one")))
+        .isEqualTo(files(folder.resolve("two")))
+        .hasSizeGreaterThan(20);
+  }
+
+  private static Map<String, Integer> files(Path root) throws IOException {
+    Map<String, Integer> files = new TreeMap<>();
+    try (Stream<Path> all = Files.walk(root)) {
+      for (Path file : all.filter(Files::isRegularFile).toList()) {
+        String name = root.relativize(file).toString();
+        files.put(name, java.util.Arrays.hashCode(Files.readAllBytes(file)));
+      }
+    }
+    return files;
+  }
+
+  @Test
+  void withoutAKeptPlan_itSaysSo() {
+    Ran ran = review("r");
+
+    assertThat(ran.code()).as(ran.err()).isZero();
+    assertThat(ran.out())
+        .contains(
+            "There is no kept plan: planned is what the files give now. Keep the next one with plan"
+                + " --keep, before anything happens.");
+  }
+
+  @Test
+  void withoutADaybook_thereIsNothingToReview() throws IOException {
+    Files.delete(nursery.resolve("daybook.csv"));
+
+    Ran ran = review("r");
+
+    assertThat(ran.code()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(ran.err())
+        .contains(
+            "error: "
+                + plan
+                + ": there is no daybook, or nothing in it, so there is nothing to review; add a"
+                + " sheet or file daybook with a line for each happening, such as a count sheet"
+                + " filled in")
+        .endsWith("Nothing was written; put the errors right first.\n");
+    assertThat(folder.resolve("r")).doesNotExist();
+  }
+
+  @Test
+  void keptPlan_thatWasTamperedWith_isReported() throws IOException {
+    Files.writeString(kept, Files.readString(KEPT).replaceFirst("\"seasons\"", "\"seasens\""));
+
+    Ran ran = review("r");
+
+    assertThat(ran.code()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(ran.err())
+        .contains(
+            "error: two seasons on-2022-11.json, line 4: this key is not known (seasens); the"
+                + " nearest known one is seasons");
+  }
+
+  @Test
+  void keeping_doesNotGoWithAnEdition() {
+    Ran ran = keep("--for", "bank");
+
+    assertThat(ran.code()).isEqualTo(ExitCode.WRONG_USAGE);
+    assertThat(ran.err()).contains("--keep freezes the whole plan, so it does not go with --for");
+  }
+}

@@ -1,0 +1,251 @@
+package growingon.report;
+
+import growingon.nursery.DaybookLine.What;
+import growingon.nursery.Inputs;
+import growingon.nursery.Lot;
+import growingon.nursery.Papers;
+import growingon.nursery.Quality;
+import growingon.problem.Advice;
+import growingon.problem.Problem;
+import growingon.problem.Where;
+import growingon.review.BoughtReview;
+import growingon.review.BoughtReview.Payback;
+import growingon.review.BoughtReview.Payback.State;
+import growingon.review.BoughtReview.ToBeEven;
+import growingon.review.BoughtReview.Verdict;
+import growingon.review.BoughtReview.Verdict.Kind;
+import growingon.review.BoughtReview.Verdict.Why;
+import growingon.review.Cause;
+import growingon.review.CausePart;
+import growingon.review.Compared;
+import growingon.review.CostKind;
+import growingon.review.GambleKind;
+import growingon.review.Loss;
+import growingon.review.LotReview;
+import growingon.review.Range;
+import growingon.review.Review;
+import growingon.review.Suspicion;
+import growingon.review.Trace;
+import growingon.review.Whereabouts;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+
+/** An invented review with a lot for every verdict, of the months November 2026 to October 2027. */
+final class SampleReview {
+  static final YearMonth THROUGH = YearMonth.of(2027, 10);
+  private static final int MONTHS = 47;
+
+  private SampleReview() {}
+
+  static Inputs inputs() {
+    return SmallNursery.context().inputs();
+  }
+
+  static Lot lot(String name) {
+    Lot far = inputs().scenario().lots().get(5);
+    return far.as(name, new Papers("Hill Farm Plants", "XX-1", "hills", "", ""));
+  }
+
+  static Review review(List<Suspicion> suspicions, Optional<String> kept, List<Problem> faults) {
+    List<BoughtReview> bought = bought();
+    return new Review(
+        YearMonth.of(2027, 11),
+        SmallNursery.FIRST,
+        THROUGH,
+        Optional.of(LocalDate.of(2027, 10, 28)),
+        kept,
+        212,
+        14,
+        List.of(far(), tall()),
+        new Review.Together(
+            real(150, 141),
+            real(80, 92),
+            real(4200, 4711),
+            real(310, 297),
+            planned(2600),
+            real(1600, 2111)),
+        bought,
+        List.of(
+            new GambleKind(GambleKind.By.SUPPLIER, "Hill Farm Plants", 6, 2, 2, 2, 1050, 900, 310),
+            new GambleKind(GambleKind.By.SEEN, "unseen", 6, 2, 2, 2, 1050, 900, 310)),
+        List.of(
+            new Loss("frost", "Larch", "Hill Farm Plants", "far larch", What.DIED, 12, 3, false),
+            new Loss("", "Larch", "Hill Farm Plants", "tall larch", What.LOST, 2, 1, false)),
+        suspicions,
+        List.of(trace()),
+        faults);
+  }
+
+  static Review review() {
+    return review(List.of(), Optional.of("kept by hand"), List.of());
+  }
+
+  static Suspicion suspicion() {
+    return new Suspicion(
+        LocalDate.of(2027, 6, 3),
+        "far larch",
+        "XX-1",
+        "Ground",
+        new Where("daybook.csv", "", 7, ""));
+  }
+
+  static Problem fault() {
+    return Advice.beforeTheLot(
+        new Where("daybook.csv", "", 9, "date"), "2026-01-03", "far larch", "2026-12");
+  }
+
+  private static Compared real(double planned, double real) {
+    return new Compared(planned, real, true, Optional.empty());
+  }
+
+  private static Compared planned(double planned) {
+    return new Compared(planned, planned, false, Optional.empty());
+  }
+
+  private static Compared ranged(double planned, double real, double p10, double p90) {
+    return new Compared(planned, real, true, Optional.of(new Range(p10, planned, p90)));
+  }
+
+  private static LotReview far() {
+    return new LotReview(
+        lot("far larch"),
+        Optional.empty(),
+        1,
+        true,
+        Optional.of(LocalDate.of(2027, 10, 28)),
+        "Ground",
+        ranged(36, 24, 31, 38),
+        Map.of(Quality.FIRST, real(36, 24)),
+        ranged(13.1, 13.4, 12.4, 13.9),
+        planned(0.2),
+        List.of(
+            new LotReview.OfGrade("", planned(4)), new LotReview.OfGrade("small", real(32, 20))),
+        real(0, 2),
+        real(0, 57),
+        planned(11.5),
+        Map.of(CostKind.PLANTS, real(120, 131), CostKind.LABOUR, planned(190)),
+        real(-310, -264),
+        new Whereabouts(40, 0, 0, 0, 12, 0, 2, 0, 2, 0, 24),
+        321,
+        OptionalDouble.of(321.0 / 24));
+  }
+
+  private static LotReview tall() {
+    return new LotReview(
+        lot("tall larch"),
+        Optional.of("far larch"),
+        0.05,
+        true,
+        Optional.empty(),
+        "",
+        planned(2),
+        Map.of(),
+        planned(13),
+        planned(0.2),
+        List.of(),
+        planned(0),
+        planned(0),
+        planned(0.5),
+        Map.of(),
+        planned(-16),
+        new Whereabouts(0, 2, 0, 0, 0, 0, 0, 0, 0, 2, 0),
+        16,
+        OptionalDouble.empty());
+  }
+
+  private static List<BoughtReview> bought() {
+    Optional<YearMonth> by = Optional.of(YearMonth.of(2028, 5));
+    return List.of(
+        bought("one", new Verdict(Kind.PAID, Why.ALL_SOLD_AHEAD, 412, Optional.empty()), 0),
+        bought("two", new Verdict(Kind.PAID, Why.MONEY_IS_BACK, 88, by), 5),
+        bought("three", new Verdict(Kind.DID_NOT_PAY, Why.NOTHING_LEFT, 390, Optional.empty()), 0),
+        bought("four", new Verdict(Kind.DID_NOT_PAY, Why.CANNOT_BE_REACHED, 120, by), 7),
+        bought("five", new Verdict(Kind.UNDECIDED, Why.EXPECTED_TO_PAY, 260, by), 30),
+        bought("six", new Verdict(Kind.UNDECIDED, Why.EXPECTED_TO_FALL_SHORT, 75, by), 30));
+  }
+
+  static BoughtReview bought(String name, Verdict verdict, double standing) {
+    List<CausePart> causes = new ArrayList<>();
+    long[] cents = {-4000, 1250, -31010, -2000, 0, 5005, 700};
+    for (Cause cause : Cause.values()) {
+      causes.add(new CausePart(cause, cents[cause.ordinal()]));
+    }
+    State state =
+        switch (verdict.kind()) {
+          case PAID -> State.REACHED;
+          case DID_NOT_PAY -> State.NEVER;
+          case UNDECIDED -> State.EXPECTED;
+        };
+    Optional<YearMonth> back =
+        state == State.NEVER ? Optional.empty() : Optional.of(YearMonth.of(2028, 4));
+    Optional<ToBeEven> even =
+        verdict.kind() == Kind.PAID || standing == 0
+            ? Optional.empty()
+            : Optional.of(new ToBeEven(9, 28.5, standing >= 9));
+    return new BoughtReview(
+        lot(name),
+        List.of(name),
+        true,
+        175,
+        -160,
+        -200,
+        250.55,
+        300,
+        standing,
+        standing,
+        0,
+        351.10,
+        new Payback(state, back, Optional.of(YearMonth.of(2028, 1))),
+        even,
+        verdict,
+        causes,
+        money(-175, 12),
+        money(-175, 5));
+  }
+
+  /** Money that rises by so much a month from where it starts. */
+  private static List<Double> money(double start, double rise) {
+    return IntStream.range(0, MONTHS).mapToObj(month -> start + rise * month).toList();
+  }
+
+  private static Trace trace() {
+    Trace.Left sale =
+        new Trace.Left(
+            LocalDate.of(2027, 9, 4),
+            What.SOLD,
+            2,
+            Optional.of("small"),
+            Optional.of(Quality.FIRST),
+            "K7",
+            new Where("daybook.csv", "", 21, ""));
+    Trace.Moved moved =
+        new Trace.Moved(
+            LocalDate.of(2027, 5, 2),
+            "far larch",
+            "tall larch",
+            2,
+            new Where("daybook.csv", "", 12, ""));
+    return new Trace(
+        "XX-1",
+        List.of(
+            traced("far larch", Optional.empty(), "Ground", 24, List.of(moved), List.of(sale)),
+            traced("tall larch", Optional.of("far larch"), "", 0, List.of(moved), List.of())));
+  }
+
+  private static Trace.TracedLot traced(
+      String lot,
+      Optional<String> from,
+      String place,
+      double alive,
+      List<Trace.Moved> moves,
+      List<Trace.Left> sales) {
+    return new Trace.TracedLot(
+        lot, "Larch", "Hill Farm Plants", "hills", from, place, alive, moves, sales);
+  }
+}
