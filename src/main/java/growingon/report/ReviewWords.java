@@ -184,8 +184,7 @@ final class ReviewWords {
           case CANNOT_BE_REACHED ->
               "even if the %s that stand sell, %s will be missing."
                   .formatted(Phrases.plants(bought.standing()), amount);
-          case EXPECTED_TO_PAY ->
-              "%s must still be earned, which is expected%s.".formatted(amount, by(verdict));
+          case EXPECTED_TO_PAY -> "%s must still be earned%s.".formatted(amount, by(verdict));
           case EXPECTED_TO_FALL_SHORT ->
               "if it goes on as expected, %s will be missing at the end of the plan."
                   .formatted(amount);
@@ -193,7 +192,10 @@ final class ReviewWords {
   }
 
   private static String by(Verdict verdict) {
-    return verdict.by().map(month -> " by " + Labels.month(month)).orElse("");
+    return verdict
+        .by()
+        .map(month -> ", by plants expected to sell until " + Labels.month(month))
+        .orElse("");
   }
 
   private String result(BoughtReview bought) {

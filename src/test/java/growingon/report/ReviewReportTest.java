@@ -97,7 +97,7 @@ class ReviewReportTest {
                 + less
                 + " Its money does not come back within the plan (planned: Jan 2028). Sell 9 more"
                 + " at GBP 28.50 to be even, but so many do not stand.",
-            "Five is undecided: GBP 260 must still be earned, which is expected by May 2028. "
+            "Five is undecided: GBP 260 must still be earned, by plants expected to sell until May 2028. "
                 + less
                 + " Its money is expected back in Apr 2028 (planned: Jan 2028). Sell 9 more at GBP"
                 + " 28.50 to be even.",
