@@ -18,6 +18,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 
 /** One review: reads the books, projects from what is there, compares. */
 final class Reviewing {
@@ -42,8 +44,10 @@ final class Reviewing {
   }
 
   Review review() {
+    CompletableFuture<KeptPlan> planned =
+        CompletableFuture.supplyAsync(() -> kept.orElseGet(() -> Freezing.freezeLine(inputs)));
     Projection now = Projector.project(inputs.scenario().withLots(ledger.lots()), ledger.facts());
-    Expected expected = new Expected(kept.orElseGet(() -> Freezing.freezeLine(inputs)), horizon);
+    Expected expected = new Expected(of(planned), horizon);
     Standing standing = new Standing(ledger, Accounts.of(now));
     List<LotReview> lots = new LotsReviewed(standing, expected).lots();
     List<BoughtReview> bought = new BoughtReviewed(standing, expected).bought();
@@ -64,6 +68,15 @@ final class Reviewing {
         records.suspicions(),
         records.traces(),
         faults(now));
+  }
+
+  /** What was reckoned meanwhile; a fault of it as if it had come up here. */
+  private static KeptPlan of(CompletableFuture<KeptPlan> planned) {
+    try {
+      return planned.join();
+    } catch (CompletionException fault) {
+      throw fault.getCause() instanceof RuntimeException cause ? cause : fault;
+    }
   }
 
   private List<Problem> faults(Projection now) {
