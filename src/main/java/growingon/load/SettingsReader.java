@@ -76,7 +76,7 @@ final class SettingsReader {
       Map<String, Field> fields, Map<String, Field> rates, String name, Row row) {
     String key = Texts.headingKey(name);
     Field field = new Field(row.cell(VALUE), row.where().row());
-    if (key.startsWith(RATE_PREFIX)) {
+    if (key.startsWith(RATE_PREFIX) && !key.equals(NurseryShape.EXCHANGE_SPREAD)) {
       String currency = name.substring(name.lastIndexOf(' ') + 1);
       put(rates, currency, field, name, row);
       return;
