@@ -109,9 +109,9 @@ final class DaybookTable {
   }
 
   /** A row of which date and what have been read; what they mean for lots must be known first. */
-  private record Draft(Row row, Optional<LocalDate> date, Optional<What> what) {
-    LocalDate orderedBy() {
-      return date.orElse(LocalDate.MAX);
+  private record Draft(Row row, Optional<LocalDate> date, Optional<What> what, long orderedBy) {
+    Draft(Row row, Optional<LocalDate> date, Optional<What> what) {
+      this(row, date, what, date.orElse(LocalDate.MAX).toEpochDay());
     }
   }
 
@@ -129,7 +129,7 @@ final class DaybookTable {
     if (blank > 0) {
       findings.add(Advice.notCounted(table.where(), blank));
     }
-    drafts.sort(Comparator.comparing(Draft::orderedBy));
+    drafts.sort(Comparator.comparingLong(Draft::orderedBy));
     return drafts.stream().map(this::line).flatMap(Optional::stream).toList();
   }
 
