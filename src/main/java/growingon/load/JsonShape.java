@@ -109,10 +109,15 @@ final class JsonShape {
     } else if (record) {
       checkRecord((Fields) value, (Class<?>) type);
     } else if (list) {
-      Type item = ((ParameterizedType) type).getActualTypeArguments()[0];
-      ((Cell.Items) value)
-          .items()
-          .forEach(each -> checkValue(key, new Field(each, field.line()), item));
+      checkItems(key, (Cell.Items) value, field, type);
+    }
+  }
+
+  /** Plain values of a list are looked at when they are read. */
+  private void checkItems(String key, Cell.Items list, Field field, Type type) {
+    Type item = ((ParameterizedType) type).getActualTypeArguments()[0];
+    if (!(item instanceof Class<?> of) || of.isRecord()) {
+      list.items().forEach(each -> checkValue(key, new Field(each, field.line()), item));
     }
   }
 
