@@ -184,6 +184,24 @@ class ReviewReportTest {
   }
 
   @Test
+  void manyLots_thoseThatDifferMostAreShown_andAllStandInTheTables() {
+    Report large = of(SampleReview.ofLots(302));
+    Cells shown = Cells.of(large.sheets().get(1), "lots-result");
+
+    assertThat(shown.rows()).hasSize(300);
+    assertThat(shown.all("lot")).startsWith("lot 2", "lot 3").endsWith("lot 301");
+    assertThat(large.sheets().get(1).sentences())
+        .contains(
+            "Shown are the 300 lots of 302 whose result differs most; all of them stand in"
+                + " tables/.");
+    assertThat(large.extra())
+        .filteredOn(each -> each.name().equals("all-lots-result"))
+        .singleElement()
+        .satisfies(each -> assertThat(each.rows()).hasSize(302));
+    assertThat(report.extra()).isEmpty();
+  }
+
+  @Test
   void losses_areAddedUpByReason() {
     Cells reasons = Cells.of(sheet("Losses"), "losses-by-reason");
 

@@ -112,6 +112,52 @@ final class SampleReview {
     return new Compared(planned, real, true, Optional.of(new Range(p10, planned, p90)));
   }
 
+  /** The same with so many lots, each a plant better off than the one before. */
+  static Review ofLots(int number) {
+    Review small = review();
+    LotReview far = far();
+    List<LotReview> lots = new ArrayList<>();
+    for (int i = 0; i < number; i++) {
+      lots.add(
+          new LotReview(
+              lot("lot " + i),
+              far.splitFrom(),
+              far.part(),
+              far.isRecorded(),
+              far.lastCount(),
+              far.place(),
+              far.alive(),
+              far.qualities(),
+              far.trunkMm(),
+              far.trunkSpread(),
+              far.grades(),
+              far.unitsSold(),
+              far.sales(),
+              far.hours(),
+              far.costs(),
+              real(0, i),
+              far.balance(),
+              far.costToDate(),
+              far.costPerLiving()));
+    }
+    return new Review(
+        small.today(),
+        small.firstMonth(),
+        small.through(),
+        small.lastDate(),
+        small.keptName(),
+        small.lines(),
+        small.counts(),
+        lots,
+        small.nursery(),
+        small.bought(),
+        small.kinds(),
+        small.losses(),
+        small.suspicions(),
+        small.traces(),
+        small.faults());
+  }
+
   private static LotReview far() {
     return new LotReview(
         lot("far larch"),
