@@ -8,7 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
 
-/** Reads a plan with its nursery; the only way into this package. */
+/** Reads a plan with its nursery; the way into this package for all that a grower types. */
 public final class Loader {
   private Loader() {}
 

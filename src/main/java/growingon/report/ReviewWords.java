@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
+import org.apache.commons.text.WordUtils;
 
 /** What is said about a review. */
 final class ReviewWords {
@@ -31,6 +32,8 @@ final class ReviewWords {
   private static final int FIGURES_NAMED = 3;
   private static final int CAUSES_NAMED = 2;
   private static final int REASONS_IN_TERMINAL = 3;
+
+  private static final String INDENT = "  ";
 
   /** What is looked at for more than luck. */
   private static final Map<String, Function<LotReview, Compared>> FIGURES = figures();
@@ -66,7 +69,16 @@ final class ReviewWords {
     lines.add(losses(REASONS_IN_TERMINAL));
     moreThanLuck().ifPresent(lines::add);
     lines.addAll(faults());
-    return lines;
+    return lines.stream().flatMap(ReviewWords::wrapped).toList();
+  }
+
+  /** Lines that a terminal shows whole; those that go on with one are indented. */
+  private static Stream<String> wrapped(String line) {
+    return line.length() <= Headlines.WIDTH
+        ? Stream.of(line)
+        : (INDENT.repeat(line.startsWith(INDENT) ? 1 : 0)
+                + WordUtils.wrap(line, Headlines.WIDTH, "\n" + INDENT, false))
+            .lines();
   }
 
   /** What stands at the top of everything, if anything does. */
@@ -155,9 +167,10 @@ final class ReviewWords {
   /** Two lines of a lot; the second belongs to the first. */
   private List<String> headline(BoughtReview bought) {
     return List.of(
-        Phrases.sentence(bought.lot().name()) + " " + reason(bought),
-        "  Over the whole plan %s expected, %s planned%s."
-            .formatted(money(bought.expected()), money(bought.planned()), mostly(bought)));
+        Phrases.sentence(bought.lot().name()) + " " + reason(bought) + unrecorded(bought),
+        INDENT
+            + "Over the whole plan %s expected, %s planned%s."
+                .formatted(money(bought.expected()), money(bought.planned()), mostly(bought)));
   }
 
   /** Whether a lot paid, why, against what was planned, and what would make it even. */
@@ -166,7 +179,15 @@ final class ReviewWords {
         " ",
         Phrases.sentence(bought.lot().name()) + " " + reason(bought),
         result(bought),
-        payback(bought) + toBeEven(bought));
+        payback(bought) + toBeEven(bought) + unrecorded(bought));
+  }
+
+  /** A verdict on a lot that nobody wrote anything of is the plan's own. */
+  private String unrecorded(BoughtReview bought) {
+    boolean isRecorded =
+        review.lots().stream()
+            .anyMatch(each -> each.isRecorded() && bought.parts().contains(each.lot().name()));
+    return isRecorded ? "" : " The daybook says nothing of it: this is the plan's figure.";
   }
 
   private String reason(BoughtReview bought) {
@@ -319,13 +340,13 @@ final class ReviewWords {
         (what, figure) -> {
           long lots = unlikely(figure).count();
           if (lots > 0) {
-            parts.add("%s of %s".formatted(what, Phrases.counted(lots, "lot", "lots")));
+            parts.add("%s %d".formatted(what, lots));
           }
         });
     return parts.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            "More than luck: %s; see the sheet %s."
+            "Lots with more than luck: %s; see the sheet %s."
                 .formatted(Phrases.list(parts), AgainstPlanSheet.NAME));
   }
 

@@ -51,7 +51,11 @@ class ReviewReportTest {
             + " have to be notified, of far larch (passport XX-1, now in Ground).";
 
     assertThat(suspected.sheets().get(0).sentences().get(0)).isEqualTo(sentence);
-    assertThat(suspected.headlines().get(0)).isEqualTo(sentence);
+    assertThat(suspected.headlines().subList(0, 2))
+        .containsExactly(
+            "Ask the plant health service before moving plants: the daybook notes a suspicion that"
+                + " may have to be notified,",
+            "  of far larch (passport XX-1, now in Ground).");
     assertThat(suspected.answers().get(0).sentences()).containsExactly(sentence);
   }
 
@@ -107,6 +111,23 @@ class ReviewReportTest {
                 + " Its money is expected back in Apr 2028 (planned: Jan 2028). Sell 9 more at GBP"
                 + " 28.50 to be even.",
             Sentences.WITHOUT_VAT);
+  }
+
+  @Test
+  void verdict_onALotThatTheDaybookDoesNotMention_saysSo() {
+    Review silent =
+        SampleReview.ofBought(
+            new BoughtReview.Verdict(
+                BoughtReview.Verdict.Kind.PAID,
+                BoughtReview.Verdict.Why.ALL_SOLD_AHEAD,
+                412,
+                Optional.empty()));
+
+    assertThat(of(silent).headlines())
+        .contains(
+            "One paid: nothing is left to sell, and GBP 412 remain. The daybook says nothing of it:"
+                + " this is the plan's",
+            "  figure.");
   }
 
   @Test

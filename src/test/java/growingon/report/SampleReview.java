@@ -53,7 +53,21 @@ final class SampleReview {
   }
 
   static Review review(List<Suspicion> suspicions, Optional<String> kept, List<Problem> faults) {
-    List<BoughtReview> bought = bought();
+    return review(List.of(far(), tall()), bought(), suspicions, kept, faults);
+  }
+
+  /** One bought lot, of which the daybook says nothing. */
+  static Review ofBought(Verdict verdict) {
+    return review(
+        List.of(), List.of(bought("one", verdict, 0)), List.of(), Optional.empty(), List.of());
+  }
+
+  private static Review review(
+      List<LotReview> lots,
+      List<BoughtReview> bought,
+      List<Suspicion> suspicions,
+      Optional<String> kept,
+      List<Problem> faults) {
     return new Review(
         YearMonth.of(2027, 11),
         SmallNursery.FIRST,
@@ -62,7 +76,7 @@ final class SampleReview {
         kept,
         212,
         14,
-        List.of(far(), tall()),
+        lots,
         new Review.Together(
             real(150, 141),
             real(80, 92),
@@ -114,7 +128,6 @@ final class SampleReview {
 
   /** The same with so many lots, each a plant better off than the one before. */
   static Review ofLots(int number) {
-    Review small = review();
     LotReview far = far();
     List<LotReview> lots = new ArrayList<>();
     for (int i = 0; i < number; i++) {
@@ -140,22 +153,7 @@ final class SampleReview {
               far.costToDate(),
               far.costPerLiving()));
     }
-    return new Review(
-        small.today(),
-        small.firstMonth(),
-        small.through(),
-        small.lastDate(),
-        small.keptName(),
-        small.lines(),
-        small.counts(),
-        lots,
-        small.nursery(),
-        small.bought(),
-        small.kinds(),
-        small.losses(),
-        small.suspicions(),
-        small.traces(),
-        small.faults());
+    return review(lots, bought(), List.of(), Optional.empty(), List.of());
   }
 
   private static LotReview far() {
@@ -236,7 +234,7 @@ final class SampleReview {
             : Optional.of(new ToBeEven(9, 28.5, standing >= 9));
     return new BoughtReview(
         lot(name),
-        List.of(name),
+        List.of(name, "far larch"),
         true,
         175,
         -160,
