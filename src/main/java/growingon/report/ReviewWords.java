@@ -4,16 +4,13 @@ import static growingon.review.Compared.Judgement.LOOK_AT_ASSUMPTION;
 
 import growingon.nursery.Inputs;
 import growingon.nursery.Settings;
-import growingon.review.BoughtReview;
 import growingon.review.BoughtReview.Verdict;
-import growingon.review.CausePart;
 import growingon.review.Compared;
 import growingon.review.Loss;
 import growingon.review.LotReview;
 import growingon.review.Review;
 import growingon.review.Suspicion;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,24 +27,23 @@ final class ReviewWords {
   private static final int LOTS_TOLD = 12;
   private static final int REASONS_NAMED = 4;
   private static final int FIGURES_NAMED = 3;
-  private static final int CAUSES_NAMED = 2;
   private static final int REASONS_IN_TERMINAL = 3;
 
-  private static final String INDENT = "  ";
+  static final String INDENT = "  ";
 
   /** What is looked at for more than luck. */
   private static final Map<String, Function<LotReview, Compared>> FIGURES = figures();
 
-  private static final double HALF = 0.5;
-
   private final Inputs inputs;
   private final Review review;
   private final Settings settings;
+  private final PaidWords paid;
 
   ReviewWords(Inputs inputs, Review review) {
     this.inputs = inputs;
     this.review = review;
     this.settings = inputs.scenario().nursery().settings();
+    this.paid = new PaidWords(review, settings.currency());
   }
 
   /** The lines that a grower reads in the terminal. */
@@ -61,7 +57,7 @@ final class ReviewWords {
                 inputs.scenario().plan().name(),
                 review.lastDate().map(Object::toString).orElse("now")));
     lines.addAll(basis());
-    review.bought().stream().limit(LOTS_TOLD).forEach(each -> lines.addAll(headline(each)));
+    review.bought().stream().limit(LOTS_TOLD).forEach(each -> lines.addAll(paid.headlines(each)));
     if (review.bought().size() > LOTS_TOLD) {
       lines.add(outcome());
     }
@@ -138,7 +134,7 @@ final class ReviewWords {
     }
     List<String> sentences = new ArrayList<>();
     sentences.add(outcome());
-    review.bought().stream().limit(LOTS_TOLD).map(this::verdict).forEach(sentences::add);
+    review.bought().stream().limit(LOTS_TOLD).map(paid::verdict).forEach(sentences::add);
     int more = review.bought().size() - LOTS_TOLD;
     if (more > 0) {
       sentences.add("%s more: see the sheet %s.".formatted(more, DidItPaySheet.NAME));
@@ -162,117 +158,6 @@ final class ReviewWords {
         .formatted(
             Phrases.counted(review.bought().size(), "bought lot", "bought lots"),
             String.join("; ", parts));
-  }
-
-  /** Two lines of a lot; the second belongs to the first. */
-  private List<String> headline(BoughtReview bought) {
-    return List.of(
-        Phrases.sentence(bought.lot().name()) + " " + reason(bought) + unrecorded(bought),
-        INDENT
-            + "Over the whole plan %s expected, %s planned%s."
-                .formatted(money(bought.expected()), money(bought.planned()), mostly(bought)));
-  }
-
-  /** Whether a lot paid, why, against what was planned, and what would make it even. */
-  String verdict(BoughtReview bought) {
-    return String.join(
-        " ",
-        Phrases.sentence(bought.lot().name()) + " " + reason(bought),
-        result(bought),
-        payback(bought) + toBeEven(bought) + unrecorded(bought));
-  }
-
-  /** A verdict on a lot that nobody wrote anything of is the plan's own. */
-  private String unrecorded(BoughtReview bought) {
-    boolean isRecorded =
-        review.lots().stream()
-            .anyMatch(each -> each.isRecorded() && bought.parts().contains(each.lot().name()));
-    return isRecorded ? "" : " The daybook says nothing of it: this is the plan's figure.";
-  }
-
-  private String reason(BoughtReview bought) {
-    Verdict verdict = bought.verdict();
-    String amount = money(Math.abs(verdict.amount()));
-    String kind = verdict.kind() == Verdict.Kind.UNDECIDED ? "is undecided" : verdict.kind() + "";
-    return kind
-        + ": "
-        + switch (verdict.why()) {
-          case ALL_SOLD_AHEAD -> "nothing is left to sell, and %s remain.".formatted(amount);
-          case MONEY_IS_BACK ->
-              "its money is back and %s more, whatever becomes of the %s that stand."
-                  .formatted(amount, Phrases.plants(bought.standing()));
-          case NOTHING_LEFT -> "nothing is left to sell, and %s are missing.".formatted(amount);
-          case CANNOT_BE_REACHED ->
-              "even if the %s that stand sell, %s will be missing."
-                  .formatted(Phrases.plants(bought.standing()), amount);
-          case EXPECTED_TO_PAY -> "%s must still be earned%s.".formatted(amount, by(verdict));
-          case EXPECTED_TO_FALL_SHORT ->
-              "if it goes on as expected, %s will be missing at the end of the plan."
-                  .formatted(amount);
-        };
-  }
-
-  private static String by(Verdict verdict) {
-    return verdict
-        .by()
-        .map(month -> ", by plants expected to sell until " + Labels.month(month))
-        .orElse("");
-  }
-
-  private String result(BoughtReview bought) {
-    double difference = bought.differenceCents() / 100.0;
-    String against =
-        Math.abs(difference) < HALF
-            ? "as planned"
-            : "%s %s than planned%s"
-                .formatted(
-                    money(Math.abs(difference)), difference > 0 ? "more" : "less", mostly(bought));
-    return "Result so far %s; over the whole plan %s expected, %s."
-        .formatted(money(bought.resultSoFar()), money(bought.expected()), against);
-  }
-
-  /** The causes that weigh most. */
-  private String mostly(BoughtReview bought) {
-    List<String> causes =
-        bought.causes().stream()
-            .filter(each -> Math.abs(each.amount()) >= HALF)
-            .sorted(Comparator.comparingLong((CausePart each) -> -Math.abs(each.cents())))
-            .limit(CAUSES_NAMED)
-            .map(each -> "%s (%s)".formatted(each.cause(), signed(each.amount())))
-            .toList();
-    return causes.isEmpty() ? "" : ", mostly by " + Phrases.list(causes);
-  }
-
-  private String payback(BoughtReview bought) {
-    BoughtReview.Payback payback = bought.payback();
-    String planned =
-        payback
-            .planned()
-            .map(month -> " (planned: %s)".formatted(Labels.month(month)))
-            .orElse(" (planned: not within the plan)");
-    return switch (payback.state()) {
-      case REACHED ->
-          "Its money was back in " + Labels.month(payback.month().orElseThrow()) + planned + ".";
-      case EXPECTED ->
-          "Its money is expected back in "
-              + Labels.month(payback.month().orElseThrow())
-              + planned
-              + ".";
-      case NEVER -> "Its money does not come back within the plan" + planned + ".";
-    };
-  }
-
-  private String toBeEven(BoughtReview bought) {
-    return bought
-        .toBeEven()
-        .map(
-            even ->
-                " Sell %s more at %s to be even%s."
-                    .formatted(
-                        even.plants(),
-                        Phrases.each(settings.currency(), even.price()),
-                        even.isEnough() ? "" : ", but so many do not stand"))
-        .orElse("");
   }
 
   /** How many were sold, live and were lost, against the plan. */
@@ -376,9 +261,5 @@ final class ReviewWords {
 
   private String money(double amount) {
     return Phrases.money(settings.currency(), amount);
-  }
-
-  private String signed(double amount) {
-    return "%s%s".formatted(amount > 0 ? "+" : "", Labels.whole(amount));
   }
 }
