@@ -12,6 +12,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Puts the report of a plan together: its sheets in order, charts, long tables and headlines. */
 public final class PlanReport {
@@ -49,7 +50,8 @@ public final class PlanReport {
     Context context = new Context(inputs, accounts, bought, chances, List.copyOf(all));
     SeasonFigures figures = new SeasonFigures(accounts);
     List<Chart> charts = Charts.of(context, figures);
-    List<Sheet> sheets = withCharts(sheets(context), charts);
+    SheetLimit limited = SheetLimit.of(sheets(context), SheetLimit.MOST_ROWS);
+    List<Sheet> sheets = withCharts(limited.sheets(), charts);
     return new Report(
         inputs.scenario().plan().name(),
         inputs.scenario().nursery().settings().name(),
@@ -57,7 +59,7 @@ public final class PlanReport {
         inputs.scenario().plan().firstMonth().toString(),
         sheets,
         charts,
-        LongTables.of(context),
+        Stream.concat(LongTables.of(context).stream(), limited.tables().stream()).toList(),
         Headlines.of(context, figures),
         context.problems(),
         Answers.of(context, figures, sheets),
