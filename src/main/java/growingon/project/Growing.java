@@ -26,6 +26,9 @@ final class Growing {
   /** Twelve twelfths of a year's growth may fall short of a year by this much of rounding. */
   private static final double ROUNDING = 1e-12;
 
+  /** Slices are looked at in blocks: in most months none of a block reaches a grade. */
+  private static final int BLOCK = 8;
+
   private static final int QUALITIES = Quality.values().length;
 
   /** Fewer plants than this are the dust of dividing. */
@@ -44,8 +47,8 @@ final class Growing {
   private double kept;
   private double[] trunkAtZero;
   private final double[] nextClock;
+  private final double[] soonest;
   private double[][] clocksFromStart;
-  private double soonest;
   private double notKept;
   private boolean changed = true;
   private double alive = 1;
@@ -65,6 +68,7 @@ final class Growing {
     this.vigour = start.vigour;
     this.thick = new int[slices];
     this.nextClock = new double[slices];
+    this.soonest = new double[(slices + BLOCK - 1) / BLOCK];
     this.sellsAs = new int[slices];
     this.saleTable = new int[grades.length + 1];
     this.kept = plan.lot.kept();
@@ -189,11 +193,20 @@ final class Growing {
 
   /** Works out when each slice grows thick enough for one grade more. */
   private void lookAhead() {
-    soonest = Double.POSITIVE_INFINITY;
     for (int slice = 0; slice < slices; slice++) {
       nextClock[slice] = clockTo(slice, thick[slice]);
-      soonest = Math.min(soonest, nextClock[slice]);
     }
+    for (int block = 0; block < soonest.length; block++) {
+      soonest[block] = soonestOf(block);
+    }
+  }
+
+  private double soonestOf(int block) {
+    double first = Double.POSITIVE_INFINITY;
+    for (int slice = block * BLOCK; slice < Math.min(slices, (block + 1) * BLOCK); slice++) {
+      first = Math.min(first, nextClock[slice]);
+    }
+    return first;
   }
 
   /** Growth clock at which a slice is thick enough for a grade; never for one that is not there. */
@@ -428,11 +441,15 @@ final class Growing {
   /** Notes which slices have grown thick enough for one grade more by now. */
   private void measure() {
     double now = clock + ROUNDING;
-    if (now < soonest) {
-      return;
+    for (int block = 0; block < soonest.length; block++) {
+      if (soonest[block] <= now) {
+        measure(block, now);
+      }
     }
-    soonest = Double.POSITIVE_INFINITY;
-    for (int slice = 0; slice < slices; slice++) {
+  }
+
+  private void measure(int block, double now) {
+    for (int slice = block * BLOCK; slice < Math.min(slices, (block + 1) * BLOCK); slice++) {
       while (nextClock[slice] <= now) {
         int was = thick[slice]++;
         nextClock[slice] = clockTo(slice, was + 1);
@@ -440,8 +457,8 @@ final class Growing {
           moveUp(slice, saleTable[was], saleTable[was + 1]);
         }
       }
-      soonest = Math.min(soonest, nextClock[slice]);
     }
+    soonest[block] = soonestOf(block);
   }
 
   /** A slice sells as another grade from now on; −1 stands for none. */
