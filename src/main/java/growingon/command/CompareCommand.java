@@ -7,7 +7,6 @@ import growingon.nursery.Inputs;
 import growingon.nursery.Plan;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;
-import growingon.problem.Severity;
 import growingon.project.Projector;
 import growingon.report.CompareReport;
 import growingon.report.CompareReport.Side;
@@ -118,11 +117,8 @@ final class CompareCommand implements Callable<Integer> {
   }
 
   private int refuse(Loaded<Inputs> one, Loaded<Inputs> other) {
-    PrintWriter err = spec.commandLine().getErr();
     List<Problem> problems = new ArrayList<>(one.problems());
     problems.addAll(other.problems());
-    Reading.print(problems, Severity.NOTICE, err);
-    err.println(Reading.count(problems) + ". Nothing was written; put the errors right first.");
-    return ExitCode.BAD_INPUT;
+    return Reading.refuse(problems, spec.commandLine().getErr());
   }
 }

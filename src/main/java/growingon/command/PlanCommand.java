@@ -7,7 +7,6 @@ import growingon.nursery.Inputs;
 import growingon.nursery.Plan;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;
-import growingon.problem.Severity;
 import growingon.project.Projector;
 import growingon.report.Audience;
 import growingon.report.Edition;
@@ -100,7 +99,9 @@ final class PlanCommand implements Callable<Integer> {
     try (Progress progress = Progress.on(spec.commandLine().getErr())) {
       outcome = run(progress);
     }
-    return outcome.report().isPresent() ? tell(outcome) : refuse(outcome.problems());
+    return outcome.report().isPresent()
+        ? tell(outcome)
+        : Reading.refuse(outcome.problems(), spec.commandLine().getErr());
   }
 
   private void checkEdition() {
@@ -219,18 +220,7 @@ final class PlanCommand implements Callable<Integer> {
     return ExitCode.DONE;
   }
 
-  private int refuse(List<Problem> problems) {
-    PrintWriter err = spec.commandLine().getErr();
-    Reading.print(problems, Severity.NOTICE, err);
-    err.println(Reading.count(problems) + ". Nothing was written; put the errors right first.");
-    return ExitCode.BAD_INPUT;
-  }
-
-  /**
-   * Where the report goes: where the command line says, else the plan, else reports/<plan name>.
-   */
   private Path folder(Inputs inputs) {
-    String name = FolderName.of(inputs.scenario().plan().name());
-    return out != null ? out : inputs.reportFolder().orElse(Path.of("reports").resolve(name));
+    return out != null ? out : Reading.usualFolder(inputs);
   }
 }

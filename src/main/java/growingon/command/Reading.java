@@ -31,6 +31,19 @@ final class Reading {
     }
   }
 
+  /** Says on the error stream why nothing was written; gives the exit code. */
+  static int refuse(List<Problem> problems, PrintWriter err) {
+    print(problems, Severity.NOTICE, err);
+    err.println(count(problems) + ". Nothing was written; put the errors right first.");
+    return ExitCode.BAD_INPUT;
+  }
+
+  /** Where a plan's report goes if nobody says: where the plan says, else reports/<plan name>. */
+  static Path usualFolder(Inputs inputs) {
+    String name = FolderName.of(inputs.scenario().plan().name());
+    return inputs.reportFolder().orElse(Path.of("reports").resolve(name));
+  }
+
   /** 3 errors, 1 warning, 12 notices. */
   static String count(List<Problem> problems) {
     StringBuilder text = new StringBuilder();

@@ -2,11 +2,9 @@ package growingon.command;
 
 import growingon.load.FrozenReader;
 import growingon.nursery.Inputs;
-import growingon.nursery.Plan;
 import growingon.problem.Advice;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;
-import growingon.problem.Severity;
 import growingon.problem.Where;
 import growingon.report.Report;
 import growingon.report.ReviewReport;
@@ -65,7 +63,9 @@ final class ReviewCommand implements Callable<Integer> {
     try (Progress progress = Progress.on(spec.commandLine().getErr())) {
       outcome = run(Clock.systemDefaultZone(), progress);
     }
-    return outcome.report().isPresent() ? tell(outcome) : refuse(outcome.problems());
+    return outcome.report().isPresent()
+        ? tell(outcome)
+        : Reading.refuse(outcome.problems(), spec.commandLine().getErr());
   }
 
   private Outcome run(Clock clock, Progress progress) throws IOException {
@@ -111,20 +111,11 @@ final class ReviewCommand implements Callable<Integer> {
     return ExitCode.DONE;
   }
 
-  private int refuse(List<Problem> problems) {
-    PrintWriter err = spec.commandLine().getErr();
-    Reading.print(problems, Severity.NOTICE, err);
-    err.println(Reading.count(problems) + ". Nothing was written; put the errors right first.");
-    return ExitCode.BAD_INPUT;
-  }
-
   /**
    * Where the command line says, else beside the plan's report, else reports/<plan name>-review.
    */
   private Path folder(Inputs inputs) {
-    Plan plan = inputs.scenario().plan();
-    Path usual =
-        inputs.reportFolder().orElse(Path.of("reports").resolve(FolderName.of(plan.name())));
+    Path usual = Reading.usualFolder(inputs);
     return out != null ? out : usual.resolveSibling(usual.getFileName() + ENDING);
   }
 }
