@@ -29,8 +29,10 @@ final class Numbers {
 
   /** Fewest digits that read back as the same number, never in powers of ten. */
   static String plain(double number) {
-    return isWhole(number)
-        ? Long.toString((long) number)
-        : new BigDecimal(NumberOutput.toString(number, true)).toPlainString();
+    if (isWhole(number)) {
+      return Long.toString((long) number);
+    }
+    String shortest = NumberOutput.toString(number, true);
+    return shortest.indexOf('E') < 0 ? shortest : new BigDecimal(shortest).toPlainString();
   }
 }
