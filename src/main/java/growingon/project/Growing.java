@@ -453,7 +453,7 @@ final class Growing {
       while (nextClock[slice] <= now) {
         int was = thick[slice]++;
         nextClock[slice] = clockTo(slice, was + 1);
-        if (graded) {
+        if (graded && saleTable[was] != saleTable[was + 1]) {
           moveUp(slice, saleTable[was], saleTable[was + 1]);
         }
       }
