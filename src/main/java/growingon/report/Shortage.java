@@ -9,7 +9,8 @@ final class Shortage {
   private Shortage() {}
 
   /**
-   * {@code from Nov 2027 to Mar 2028}, or {@code in 15 months (Nov–Mar) from Nov 2026 to Mar 2031}.
+   * {@code from Nov 2027 to Mar 2028}, {@code in Mar 2028 and Mar 2029}, or {@code in 15 months
+   * (Nov–Mar) from Nov 2026 to Mar 2031}.
    */
   static String when(List<Spell> spells, Horizon horizon) {
     Spell first = spells.get(0);
@@ -17,6 +18,10 @@ final class Shortage {
     String span = Phrases.span(horizon.month(first.first()), horizon.month(last.last()));
     if (spells.size() == 1) {
       return span;
+    }
+    if (Spell.months(spells) == 2) {
+      return "in %s and %s"
+          .formatted(Phrases.month(horizon, first.first()), Phrases.month(horizon, last.last()));
     }
     String calendar = Phrases.calendarSpan(calendarMonths(spells, horizon));
     String some = "in " + Spell.months(spells) + " months ";

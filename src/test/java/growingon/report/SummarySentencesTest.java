@@ -184,7 +184,7 @@ class SummarySentencesTest {
   void hours_shortInTwoYears() {
     assertThat(hours(wired().hoursAvailable(45)))
         .isEqualTo(
-            "Hours are short in 2 months (Mar) from Mar 2028 to Mar 2029, most in Mar 2028, by 55"
+            "Hours are short in Mar 2028 and Mar 2029, most in Mar 2028, by 55"
                 + " hours (100 needed, 45 available); wire takes most of them.");
   }
 
