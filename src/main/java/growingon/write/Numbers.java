@@ -2,7 +2,9 @@ package growingon.write;
 
 import com.fasterxml.jackson.core.io.NumberOutput;
 import growingon.report.Plants;
+import growingon.report.Table;
 import java.math.BigDecimal;
+import java.util.List;
 import java.util.OptionalDouble;
 
 /** Numbers of cells, and how they are spelt in text files. */
@@ -34,5 +36,19 @@ final class Numbers {
     }
     String shortest = NumberOutput.toString(number, true);
     return shortest.indexOf('E') < 0 ? shortest : new BigDecimal(shortest).toPlainString();
+  }
+
+  /**
+   * The total of a column; none where it has none, or no number in any row: a total of nil would
+   * say that there are figures and that they cancel out.
+   */
+  static OptionalDouble total(Table table, int column) {
+    if (!table.columns().get(column).total()) {
+      return OptionalDouble.empty();
+    }
+    List<OptionalDouble> shown = table.rows().stream().map(row -> shown(row.get(column))).toList();
+    return shown.stream().allMatch(OptionalDouble::isEmpty)
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(shown.stream().mapToDouble(each -> each.orElse(0)).sum());
   }
 }

@@ -93,12 +93,11 @@ final class PageTables {
 
   private static Cell total(Table table, ColumnFormat format, int index) {
     Column column = table.columns().get(index);
-    if (!column.total()) {
+    OptionalDouble sum = Numbers.total(table, index);
+    if (sum.isEmpty()) {
       return new Cell(index == 0 ? "Total" : "", css(column), null, false, index == 0);
     }
-    double sum =
-        table.rows().stream().mapToDouble(row -> Numbers.shown(row.get(index)).orElse(0)).sum();
-    return new Cell(format.text(sum), css(column), null, false, false);
+    return new Cell(format.text(sum.getAsDouble()), css(column), null, false, false);
   }
 
   /** n number, m month, t text, l long text, f to fill. */

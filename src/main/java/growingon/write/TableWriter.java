@@ -84,18 +84,16 @@ final class TableWriter {
     }
     Row row = newRow.apply(large ? SHED_ROW : LINE + 4);
     for (int i = 0; i < table.columns().size(); i++) {
-      if (table.columns().get(i).total()) {
-        total(row, i, first, last);
+      OptionalDouble sum = Numbers.total(table, i);
+      if (sum.isPresent()) {
+        total(row, i, first, last, sum.getAsDouble());
       } else {
         put(row, i, Part.TOTAL, Content.TEXT, i == 0 ? "Total" : "");
       }
     }
   }
 
-  private void total(Row row, int column, int first, int last) {
-    int index = column;
-    double sum =
-        table.rows().stream().mapToDouble(cells -> Numbers.shown(cells.get(index)).orElse(0)).sum();
+  private void total(Row row, int column, int first, int last, double sum) {
     String letter = CellReference.convertNumToColString(column);
     Cell cell = row.createCell(column);
     cell.setCellFormula("SUBTOTAL(109,%s%d:%s%d)".formatted(letter, first + 1, letter, last + 1));
