@@ -140,7 +140,7 @@ public final class FrozenReader {
     if (value != Math.rint(value)) {
       return Optional.empty();
     }
-    if (type == int.class) {
+    if (type == int.class && Math.abs(value) <= Integer.MAX_VALUE) {
       return Optional.of((int) value);
     }
     return type == long.class ? Optional.of((long) value) : Optional.empty();

@@ -225,14 +225,15 @@ final class ReviewWords {
         (what, figure) -> {
           long lots = unlikely(figure).count();
           if (lots > 0) {
-            parts.add("%s %d".formatted(what, lots));
+            String counted =
+                parts.isEmpty() ? Phrases.counted((int) lots, "lot", "lots") : "" + lots;
+            parts.add("%s of %s".formatted(what, counted));
           }
         });
     return parts.isEmpty()
         ? Optional.empty()
         : Optional.of(
-            "Lots with more than luck: %s; see the sheet %s."
-                .formatted(Phrases.list(parts), AgainstPlanSheet.NAME));
+            "More than luck: %s; see %s.".formatted(Phrases.list(parts), AgainstPlanSheet.NAME));
   }
 
   private Stream<LotReview> unlikely(Function<LotReview, Compared> figure) {

@@ -4,6 +4,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /**
  * A lot of a plan as it was frozen. Lists hold a value for each month of the plan; a month before
@@ -55,5 +56,20 @@ record KeptLot(
     hours = List.copyOf(hours);
     costs = Collections.unmodifiableMap(new LinkedHashMap<>(costs));
     result = List.copyOf(result);
+    int months = living.size();
+    boolean even =
+        Stream.of(
+                Stream.of(trunkMm, trunkSpread, hours, result),
+                byQuality.values().stream(),
+                byGrade.values().stream(),
+                costs.values().stream())
+            .flatMap(each -> each)
+            .allMatch(each -> each.size() == months);
+    if (!even || !(quantity >= 0)) {
+      throw new IllegalArgumentException(
+          even
+              ? "%,.0f plants of %s".formatted(quantity, name)
+              : "lists of unlike length of " + name);
+    }
   }
 }

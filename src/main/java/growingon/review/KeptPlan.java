@@ -4,6 +4,7 @@ import growingon.nursery.Inputs;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.function.IntConsumer;
+import java.util.regex.Pattern;
 
 /**
  * A plan as it was frozen: what a review compares with. Plain data, to be written to a file and
@@ -28,10 +29,28 @@ public record KeptPlan(
     List<KeptLot> lots,
     KeptChances nursery,
     List<KeptOffer> offers) {
+  private static final Pattern MONTH = Pattern.compile("\\d{4}-(0[1-9]|1[0-2])");
+  private static final int MOST_SEASONS = 40;
+
   public KeptPlan {
     lots = List.copyOf(lots);
     offers = List.copyOf(offers);
-    YearMonth.parse(firstMonth);
+    if (!MONTH.matcher(firstMonth).matches()) {
+      throw new IllegalArgumentException("first month " + firstMonth);
+    }
+    if (seasons < 1 || seasons > MOST_SEASONS) {
+      throw new IllegalArgumentException("%,d seasons".formatted(seasons));
+    }
+    lots.forEach(lot -> checkMonths(lot, seasons));
+  }
+
+  // The first season may be a part of one: it has a month at least.
+  private static void checkMonths(KeptLot lot, int seasons) {
+    int months = lot.living().size();
+    if (months <= (seasons - 1) * 12 || months > seasons * 12) {
+      throw new IllegalArgumentException(
+          "%,d months of %s in %d seasons".formatted(months, lot.name(), seasons));
+    }
   }
 
   /**

@@ -7,10 +7,13 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Keeping a plan and reviewing it, from the command line, with the demonstration nursery. */
 class ReviewCommandTest {
@@ -52,6 +55,10 @@ class ReviewCommandTest {
 
     assertThat(ran.code()).as(ran.err()).isZero();
     assertThat(ran.out())
+        .contains("Withyfold Nursery, two seasons on: what happened until 2024-10-28.\n")
+        .contains(
+            "More than luck: plants alive of 5 lots, trunks of 5, sales of 5 and hours of 6; see"
+                + " Lots against plan.\n")
         .contains("Compared with the plan kept as two seasons on.")
         .contains("Polder tridents paid: ")
         .contains("Cobnut Farm crabs did not pay: ")
@@ -160,6 +167,31 @@ class ReviewCommandTest {
         .contains(
             "error: two seasons on-2022-11.json, line 4: this key is not known (seasens); the"
                 + " nearest known one is seasons");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "\"seasons\" : 6 | \"seasons\" : 0 | line 1: this is not what was written here (0 seasons)",
+        "\"seasons\" : 6 | \"seasons\" : 3 | line 1: this is not what was written here (71 months of"
+            + " Maples of 2020 in 3 seasons)",
+        "\"seasons\" : 6 | \"seasons\" : 1e12 | line 4, key seasons: this is not what was written"
+            + " here (1000000000000)",
+        "\"2022-11\" | \"2022-13\" | line 1: this is not what was written here (first month 2022-13)",
+        "\"quantity\" : 200 | \"quantity\" : -2 | line 8: this is not what was written here (-2 plants"
+            + " of Maples of 2020)",
+        "\"trunk mm\" : [ | \"trunk mm\" : [1, | line 8: this is not what was written here (lists of"
+            + " unlike length of Maples of 2020)",
+      })
+  void keptPlan_withFiguresThatCannotBe_isReported(String was, String is, String problem)
+      throws IOException {
+    Files.writeString(kept, Files.readString(KEPT).replaceFirst(Pattern.quote(was), is));
+
+    Ran ran = review("r");
+
+    assertThat(ran.code()).as(ran.err()).isEqualTo(ExitCode.BAD_INPUT);
+    assertThat(ran.err()).contains("error: two seasons on-2022-11.json, " + problem + ";");
   }
 
   @Test
