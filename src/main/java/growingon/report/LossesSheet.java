@@ -70,7 +70,7 @@ final class LossesSheet {
         .forEach(
             each ->
                 table.row(
-                    each.getKey().isEmpty() ? "not said" : each.getKey(),
+                    each.getKey().isEmpty() ? "no reason given" : each.getKey(),
                     each.getValue(),
                     all == 0 ? null : (Double) (each.getValue() / all),
                     lines.get(each.getKey())));

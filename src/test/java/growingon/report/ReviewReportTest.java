@@ -226,7 +226,7 @@ class ReviewReportTest {
   void losses_areAddedUpByReason() {
     Cells reasons = Cells.of(sheet("Losses"), "losses-by-reason");
 
-    assertThat(reasons.all("reason")).containsExactly("frost", "not said");
+    assertThat(reasons.all("reason")).containsExactly("frost", "no reason given");
     assertThat(reasons.wholeSum("plants")).isEqualTo(14);
     assertThat(sheet("Summary").sentences())
         .contains("Died, culled or lost: 14 plants (frost 12 and no reason given 2).");
