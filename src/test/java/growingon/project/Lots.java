@@ -48,6 +48,31 @@ public final class Lots {
     return new Lots(name);
   }
 
+  /** A lot of field-grown maples bought in February 2027 and sorted when it is potted. */
+  public static Lots boughtMaples(String name) {
+    return lot(name)
+        .species("maple")
+        .quantity(120)
+        .trunks(21, 0.22)
+        .quality(0.55, 0.3, false)
+        .arrived(2027, 2)
+        .bought(14, 120)
+        .place("ground")
+        .route("field tree");
+  }
+
+  /** Elms that have stood in seven-litre pots since March 2026. */
+  public static Lots pottedElms(String name) {
+    return lot(name)
+        .species("elm")
+        .quantity(90)
+        .trunks(14, 0.15)
+        .arrived(2026, 3)
+        .pot("7 litre")
+        .place("ground")
+        .route("liner");
+  }
+
   public Lots species(String value) {
     species = value;
     return this;

@@ -26,28 +26,8 @@ class AsExpectedTest {
 
   private static Scenario scenario() {
     return Nurseries.working()
-        .lot(
-            Lots.lot(GAMBLE)
-                .species("maple")
-                .quantity(120)
-                .trunks(21, 0.22)
-                .quality(0.55, 0.3, false)
-                .hold("branched", 0.3)
-                .arrived(2027, 2)
-                .bought(14, 120)
-                .place("ground")
-                .route("field tree")
-                .build())
-        .lot(
-            Lots.lot("elms")
-                .species("elm")
-                .quantity(90)
-                .trunks(14, 0.15)
-                .arrived(2026, 3)
-                .pot("7 litre")
-                .place("ground")
-                .route("liner")
-                .build())
+        .lot(Lots.boughtMaples(GAMBLE).hold("branched", 0.3).build())
+        .lot(Lots.pottedElms("elms").build())
         .scenario();
   }
 

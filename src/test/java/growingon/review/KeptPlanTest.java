@@ -30,16 +30,7 @@ class KeptPlanTest {
                 .place("ground")
                 .route("field tree")
                 .build())
-        .lot(
-            Lots.lot("elms")
-                .species("elm")
-                .quantity(90)
-                .trunks(14, 0.15)
-                .arrived(2026, 3)
-                .pot("7 litre")
-                .place("ground")
-                .route("liner")
-                .build())
+        .lot(Lots.pottedElms("elms").build())
         .scenario();
   }
 
