@@ -17,7 +17,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.junit.jupiter.api.AfterAll;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -86,11 +85,6 @@ class PageInBrowserTest {
   @org.junit.jupiter.api.AfterEach
   void close() throws InterruptedException {
     browser.close();
-  }
-
-  @AfterAll
-  static void said() {
-    assertThat(runs).isNotZero();
   }
 
   private JsonNode openAll(int width) {
