@@ -2,6 +2,7 @@ package growingon.chance;
 
 import growingon.money.Accounts;
 import growingon.money.BoughtLot;
+import growingon.money.GradeName;
 import growingon.nursery.Scenario;
 import growingon.project.Programme;
 import java.util.ArrayList;
@@ -44,9 +45,6 @@ public record Chances(
     List<Gamble> gambles) {
   /** Below this number of draws a report says that they are too few to tell. */
   public static final int FEW = 100;
-
-  /** A grade of a ladder. */
-  public record GradeName(String ladder, String grade) {}
 
   /**
    * Draws a plan as often as it says.

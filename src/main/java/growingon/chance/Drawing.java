@@ -2,6 +2,7 @@ package growingon.chance;
 
 import growingon.money.BoughtLot;
 import growingon.money.Finance;
+import growingon.money.Tally;
 import growingon.nursery.Scenario;
 import growingon.project.Luck;
 import growingon.project.Programme;

@@ -1,12 +1,14 @@
 package growingon.chance;
 
+import growingon.money.GradeNumbers;
+import growingon.money.Tally;
 import growingon.nursery.Scenario;
 
 /**
  * What the quantiles need of every draw; arrays end in [draw], so that draws may come in any order.
  */
 final class Samples {
-  final Grades grades;
+  final GradeNumbers grades;
   final double[][] sales;
   final double[][][] units;
   final double[][][] stock;
@@ -22,7 +24,7 @@ final class Samples {
     int draws = scenario.plan().draws();
     int seasons = scenario.plan().seasons();
     int months = scenario.horizon().months();
-    this.grades = new Grades(scenario.nursery());
+    this.grades = new GradeNumbers(scenario.nursery());
     this.sales = new double[seasons][draws];
     this.units = new double[grades.size()][seasons][draws];
     this.stock = new double[grades.size()][seasons][draws];
@@ -37,19 +39,19 @@ final class Samples {
 
   /** Takes a draw over from a tally. */
   void take(int draw, Tally tally) {
-    copy(tally.salesBySeason, sales, draw);
-    copy(tally.hours, hours, draw);
-    copy(tally.lotResults, lotResults, draw);
+    copy(tally.salesBySeason(), sales, draw);
+    copy(tally.hours(), hours, draw);
+    copy(tally.lotResults(), lotResults, draw);
     for (int grade = 0; grade < units.length; grade++) {
-      copy(tally.unitsBySeason[grade], units[grade], draw);
-      copy(tally.stockBySeason[grade], stock[grade], draw);
+      copy(tally.unitsBySeason()[grade], units[grade], draw);
+      copy(tally.stockBySeason()[grade], stock[grade], draw);
     }
     for (int place = 0; place < space.length; place++) {
-      copy(tally.space[place], space[place], draw);
+      copy(tally.space()[place], space[place], draw);
     }
     double balance = opening;
     for (int month = 0; month < cash.length; month++) {
-      balance += tally.flows[month];
+      balance += tally.flows()[month];
       cash[month][draw] = balance;
     }
   }

@@ -5,6 +5,8 @@ import growingon.chance.Gamble.BreakEvens;
 import growingon.chance.Gamble.Swing;
 import growingon.money.BoughtLot;
 import growingon.money.Finance;
+import growingon.money.GradeNumbers;
+import growingon.money.Tally;
 import growingon.nursery.Demand;
 import growingon.nursery.Lot;
 import growingon.nursery.Purchase;
@@ -43,7 +45,7 @@ final class Sensitivity {
     this.settings = scenario.nursery().settings();
     this.lot = lot;
     this.species = scenario.nursery().speciesOf(lot);
-    Grades grades = new Grades(scenario.nursery());
+    GradeNumbers grades = new GradeNumbers(scenario.nursery());
     this.with = new Tally(Programme.of(scenario), grades);
     this.without = new Tally(Programme.of(scenario.without(lot.name())), grades);
   }

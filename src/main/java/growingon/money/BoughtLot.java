@@ -1,10 +1,6 @@
 package growingon.money;
 
 import growingon.nursery.Lot;
-import growingon.nursery.Scenario;
-import growingon.project.Projector;
-import growingon.project.SpaceUse;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -71,61 +67,16 @@ public record BoughtLot(
     overflows = List.copyOf(overflows);
   }
 
-  /** Weighs every lot bought within the plan, in the order of the scenario. */
+  /** Weighs every lot bought within the plan, in the order of the scenario, on all processors. */
   public static List<BoughtLot> weigh(Accounts with) {
-    Scenario scenario = with.projection().scenario();
-    List<BoughtLot> list = new ArrayList<>();
-    for (Lot lot : scenario.lots()) {
-      if (lot.purchase().isPresent() && lot.quantity() > 0) {
-        list.add(weigh(lot, with));
-      }
+    List<Lot> bought =
+        with.projection().scenario().lots().stream()
+            .filter(lot -> lot.purchase().isPresent() && lot.quantity() > 0)
+            .toList();
+    if (bought.isEmpty()) {
+      return List.of();
     }
-    return list;
-  }
-
-  private static BoughtLot weigh(Lot lot, Accounts with) {
-    Scenario scenario = with.projection().scenario();
-    Accounts without = Accounts.of(Projector.project(scenario.without(lot.name())));
-    double[] flows = difference(with, without);
-    double value = Finance.presentValue(flows, scenario.nursery().settings().discountRate());
-    double[] hoursShort = new double[flows.length];
-    for (int month = 0; month < flows.length; month++) {
-      hoursShort[month] = Math.max(0, with.hours().shortBy(month) - without.hours().shortBy(month));
-    }
-    return new BoughtLot(
-        lot,
-        lot.purchase().get().landed(lot.quantity()),
-        flows,
-        value,
-        Finance.ratesOfReturn(flows),
-        Finance.payback(flows),
-        overflows(with.space(), without.space()),
-        hoursShort,
-        new Bargaining(scenario, lot, with, without, value).bargain());
-  }
-
-  /** Flows with the lot less those without it. */
-  static double[] difference(Accounts with, Accounts without) {
-    double[] flows = with.flowsWithHorizonValue();
-    double[] others = without.flowsWithHorizonValue();
-    for (int month = 0; month < flows.length; month++) {
-      flows[month] -= others[month];
-    }
-    return flows;
-  }
-
-  private static List<Overflow> overflows(SpaceUse with, SpaceUse without) {
-    List<Overflow> list = new ArrayList<>();
-    for (String place : with.places()) {
-      List<SpaceUse.PlaceMonth> before = without.months(place);
-      for (SpaceUse.PlaceMonth now : with.months(place)) {
-        double then = before == null ? 0 : before.get(now.month()).overflowM2();
-        double more = now.overflowM2() - then;
-        if (more > 1e-9) {
-          list.add(new Overflow(place, now.month(), more));
-        }
-      }
-    }
-    return list;
+    Weighing weighing = new Weighing(with);
+    return bought.parallelStream().map(weighing::weigh).toList();
   }
 }

@@ -11,7 +11,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
-import java.util.stream.IntStream;
 
 /**
  * The plants of one lot as they grow: K representative plants, their trunks, and how many plants
@@ -29,6 +28,8 @@ final class Growing {
   /** Slices are looked at in blocks: in most months none of a block reaches a grade. */
   private static final int BLOCK = 8;
 
+  private static final double NOT_YET = -1;
+
   private static final int QUALITIES = Quality.values().length;
 
   /** Fewer plants than this are the dust of dividing. */
@@ -39,6 +40,7 @@ final class Growing {
   private final int slices;
   private final double[] vigour;
   private final int[] thick;
+  private final int[] slicesThickFor;
   private final int[] sellsAs;
   private final int[] saleTable;
   private final QualityShares quality;
@@ -46,6 +48,9 @@ final class Growing {
   private Streams streams;
   private double kept;
   private double[] trunkAtZero;
+  private final double[] trunks;
+  private final double[] scratch;
+  private double trunksAt = NOT_YET;
   private final double[] nextClock;
   private final double[] soonest;
   private double[][] clocksFromStart;
@@ -65,8 +70,11 @@ final class Growing {
     this.grades = start.grades;
     this.slices = start.trunks.length;
     this.trunkAtZero = start.trunks;
+    this.trunks = new double[slices];
+    this.scratch = new double[slices];
     this.vigour = start.vigour;
     this.thick = new int[slices];
+    this.slicesThickFor = new int[grades.length];
     this.nextClock = new double[slices];
     this.soonest = new double[(slices + BLOCK - 1) / BLOCK];
     this.sellsAs = new int[slices];
@@ -80,6 +88,11 @@ final class Growing {
   /** Plants alive now, kept ones among them. */
   double living() {
     return alive * (kept + notKept());
+  }
+
+  /** Whether nothing is left but the dust of dividing. */
+  boolean isEmpty() {
+    return living() < LEAST_PLANTS;
   }
 
   /** Kept plants alive now. */
@@ -178,16 +191,13 @@ final class Growing {
     if (curve == null) {
       clocksFromStart = start.clocks(law);
     } else {
-      double[] now = new double[slices];
-      for (int i = 0; i < slices; i++) {
-        now[i] = trunk(i);
-      }
-      trunkAtZero = now;
+      trunkAtZero = trunks().clone();
       clocksFromStart = null;
     }
     curve = law;
     flow = next;
     clock = 0;
+    trunksAt = NOT_YET;
     lookAhead();
   }
 
@@ -254,16 +264,19 @@ final class Growing {
   }
 
   private double mean(int power) {
-    double plants = 0;
-    double sum = 0;
-    for (int i = 0; i < slices; i++) {
-      double weight = kept / slices;
-      for (Stream stream : streams.all) {
-        weight += stream.weight(i);
+    double[] trunks = trunks();
+    double[] values = trunks;
+    if (power == 2) {
+      values = scratch;
+      for (int i = 0; i < slices; i++) {
+        values[i] = trunks[i] * trunks[i];
       }
-      double trunk = trunk(i);
-      plants += weight;
-      sum += weight * (power == 1 ? trunk : trunk * trunk);
+    }
+    double plants = kept;
+    double sum = kept == 0 ? 0 : kept / slices * Arrays.stream(values).sum();
+    for (Stream stream : streams.all) {
+      plants += stream.count();
+      sum += stream.sum(values);
     }
     return plants == 0 ? 0 : sum / plants;
   }
@@ -282,11 +295,10 @@ final class Growing {
 
   /** Plants come, like those that are there, or like those of the start where none is left. */
   void come(double plants) {
-    double living = living();
-    if (plants > 0 && living < LEAST_PLANTS) {
+    if (plants > 0 && isEmpty()) {
       refill(plants);
     } else {
-      alive *= 1 + (plants == 0 ? 0 : plants / living);
+      alive *= 1 + (plants == 0 ? 0 : plants / living());
     }
   }
 
@@ -398,14 +410,23 @@ final class Growing {
   void measured(double meanMm, OptionalDouble spread) {
     trunkAtZero = new Remeasured(trunks(), weights(), start.trunkScores()).to(meanMm, spread);
     Arrays.fill(thick, 0);
+    Arrays.fill(slicesThickFor, 0);
     clocksFromStart = null;
     clock = 0;
+    trunksAt = NOT_YET;
     lookAhead();
     anew();
   }
 
+  /** Trunk of every slice, mm; worked out anew where the plants have grown since it was asked. */
   private double[] trunks() {
-    return IntStream.range(0, slices).mapToDouble(this::trunk).toArray();
+    if (trunksAt != clock) {
+      for (int i = 0; i < slices; i++) {
+        trunks[i] = trunk(i);
+      }
+      trunksAt = clock;
+    }
+    return trunks;
   }
 
   /** Plants of each slice but for deaths, which fall on all alike. */
@@ -426,7 +447,7 @@ final class Growing {
    * @param trainingMonths whole months since training started, −1 if it has not
    */
   MonthStock stock(int trainingMonths) {
-    boolean empty = living() < LEAST_PLANTS;
+    boolean empty = isEmpty();
     double spread = empty ? 0 : Remeasured.spread(trunks(), weights());
     return new MonthStock(
         standing(trainingMonths), empty ? 0 : meanTrunk(), spread, max(trunks()), trainingMonths);
@@ -452,6 +473,7 @@ final class Growing {
     for (int slice = block * BLOCK; slice < Math.min(slices, (block + 1) * BLOCK); slice++) {
       while (nextClock[slice] <= now) {
         int was = thick[slice]++;
+        slicesThickFor[was]++;
         nextClock[slice] = clockTo(slice, was + 1);
         if (graded && saleTable[was] != saleTable[was + 1]) {
           moveUp(slice, saleTable[was], saleTable[was + 1]);
@@ -654,10 +676,6 @@ final class Growing {
       return 0;
     }
     measure();
-    int graded = 0;
-    for (int each : thick) {
-      graded += each > grade ? 1 : 0;
-    }
-    return (double) graded / slices;
+    return (double) slicesThickFor[grade] / slices;
   }
 }

@@ -19,7 +19,6 @@ import java.util.function.Supplier;
 /** One lot on its way through the months: its plants, pot, place and clocks. */
 final class LotState {
   private static final int NEVER = Integer.MIN_VALUE;
-  private static final double LEAST_PLANTS = 1e-9;
 
   final LotPlan plan;
   final Growing plants;
@@ -325,7 +324,7 @@ final class LotState {
 
   /** Whether nothing is left but the dust of dividing; such a lot is done with. */
   boolean isEmpty() {
-    return plants.living() < LEAST_PLANTS;
+    return plants.isEmpty();
   }
 
   /** The place in which the lot stands in a month. */

@@ -92,6 +92,15 @@ final class Stream {
     return total;
   }
 
+  /** Adds a number of each plant up, given one for every slice of the lot. */
+  double sum(double[] ofSlice) {
+    double total = 0;
+    for (int i = 0; i < weights.length; i++) {
+      total += weights[i] * ofSlice[slices[i]];
+    }
+    return total;
+  }
+
   /** Takes the same share of every slice away. */
   void take(double share) {
     for (int i = 0; i < weights.length; i++) {

@@ -1,9 +1,9 @@
 package growingon.report;
 
 import growingon.chance.Chances;
-import growingon.chance.Chances.GradeName;
 import growingon.chance.Quantiles;
 import growingon.money.Accounts;
+import growingon.money.GradeName;
 import growingon.nursery.Horizon;
 import growingon.project.SpaceUse.PlaceMonth;
 import java.util.ArrayList;

@@ -5,14 +5,19 @@ import static org.assertj.core.api.Assertions.within;
 
 import growingon.nursery.Care;
 import growingon.nursery.Curve;
+import growingon.nursery.Demand;
 import growingon.nursery.Habit;
 import growingon.nursery.Lot;
 import growingon.nursery.Material;
 import growingon.nursery.MonthShares;
 import growingon.nursery.MonthSpan;
+import growingon.nursery.Nursery;
 import growingon.nursery.Offer;
 import growingon.nursery.OtherCash;
 import growingon.nursery.PlaceKind;
+import growingon.nursery.Purchase;
+import growingon.nursery.QualityShares;
+import growingon.nursery.Scenario;
 import growingon.nursery.Species;
 import growingon.nursery.Step;
 import growingon.project.Lots;
@@ -317,7 +322,7 @@ class AccountsTest {
     Accounts with = accounts(gamble(ridge()));
     BoughtLot bought = BoughtLot.weigh(with).get(0);
     double most = bought.bargain().mostEach().getAsDouble();
-    assertThat(Bargaining.valueAtPrice(with.projection().scenario(), ridge(), most))
+    assertThat(valueAtPrice(with.projection().scenario(), ridge(), most))
         .isCloseTo(0, within(0.005));
     assertThat(most).isGreaterThan(28).isLessThan(200);
   }
@@ -354,7 +359,7 @@ class AccountsTest {
     Accounts with = accounts(gamble(ridge()));
     double before = Double.POSITIVE_INFINITY;
     for (double price : List.of(0.0, 10.0, 28.0, 60.0, 120.0)) {
-      double value = Bargaining.valueAtPrice(with.projection().scenario(), ridge(), price);
+      double value = valueAtPrice(with.projection().scenario(), ridge(), price);
       assertThat(value).isLessThan(before);
       before = value;
     }
@@ -365,7 +370,7 @@ class AccountsTest {
     Accounts with = accounts(gamble(ridge()));
     BoughtLot.Bargain bargain = BoughtLot.weigh(with).get(0).bargain();
     double share = bargain.leastPriceShare().getAsDouble();
-    assertThat(Bargaining.valueAtPrices(with.projection().scenario(), ridge(), share))
+    assertThat(valueAtPrices(with.projection().scenario(), ridge(), share))
         .isCloseTo(0, within(0.005));
     assertThat(bargain.leastPrice().getAsDouble())
         .isCloseTo(share * bargain.averagePrice(), within(1e-9));
@@ -377,9 +382,52 @@ class AccountsTest {
     BoughtLot bought = BoughtLot.weigh(with).get(0);
     int fewest = bought.bargain().fewestUsable().getAsInt();
     assertThat(fewest).isBetween(1, 90);
-    assertThat(Bargaining.valueWithUsable(with.projection().scenario(), ridge(), fewest))
+    assertThat(valueWithUsable(with.projection().scenario(), ridge(), fewest))
         .isGreaterThanOrEqualTo(0);
-    assertThat(Bargaining.valueWithUsable(with.projection().scenario(), ridge(), fewest - 1))
-        .isNegative();
+    assertThat(valueWithUsable(with.projection().scenario(), ridge(), fewest - 1)).isNegative();
+  }
+
+  /** Present value of the lot with so many usable plants in 100, by booking the plan again. */
+  private static double valueWithUsable(Scenario scenario, Lot lot, int inHundred) {
+    QualityShares now = lot.quality();
+    double firsts = now.first() / (now.first() + now.second());
+    double share = inHundred / 100.0;
+    return value(
+        scenario,
+        lot.withQuality(
+            new QualityShares(share * firsts, share * (1 - firsts), now.sorted(), now.sure())));
+  }
+
+  /** Present value of the lot at another unit price, by booking the plan again. */
+  private static double valueAtPrice(Scenario scenario, Lot lot, double unitPrice) {
+    Purchase now = lot.purchase().get();
+    return value(
+        scenario,
+        lot.withPurchase(
+            Optional.of(
+                new Purchase(
+                    unitPrice,
+                    now.carriage(),
+                    now.importCharges(),
+                    now.currency(),
+                    now.lossSure(),
+                    now.fails()))));
+  }
+
+  /** Present value of the lot with all selling prices multiplied, by booking the plan again. */
+  private static double valueAtPrices(Scenario scenario, Lot lot, double factor) {
+    Nursery nursery = scenario.nursery();
+    List<Demand> demand = nursery.demand().stream().map(row -> row.times(factor)).toList();
+    return value(new Scenario(nursery.withDemand(demand), scenario.plan(), scenario.lots()), lot);
+  }
+
+  private static double value(Scenario scenario, Lot changed) {
+    Scenario with =
+        scenario.withLots(
+            scenario.lots().stream()
+                .map(each -> each.name().equals(changed.name()) ? changed : each)
+                .toList());
+    return Accounts.of(Projector.project(with)).presentValue()
+        - Accounts.of(Projector.project(with.without(changed.name()))).presentValue();
   }
 }

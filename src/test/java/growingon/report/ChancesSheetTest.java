@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import growingon.chance.Chances;
-import growingon.chance.Chances.GradeName;
 import growingon.chance.Gamble;
 import growingon.chance.Quantiles;
+import growingon.money.GradeName;
 import growingon.nursery.Horizon;
 import growingon.nursery.Scenario;
 import growingon.project.Lots;

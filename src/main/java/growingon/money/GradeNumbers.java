@@ -1,4 +1,4 @@
-package growingon.chance;
+package growingon.money;
 
 import growingon.nursery.Grade;
 import growingon.nursery.Ladder;
@@ -9,31 +9,35 @@ import java.util.List;
 import java.util.Map;
 
 /** Numbers the grades of all ladders of a nursery. */
-final class Grades {
+public final class GradeNumbers {
   private final Map<String, int[]> byLadder = new HashMap<>();
-  private final List<Chances.GradeName> names = new ArrayList<>();
+  private final List<GradeName> names = new ArrayList<>();
 
-  Grades(Nursery nursery) {
+  /** Numbers the grades of a nursery. */
+  public GradeNumbers(Nursery nursery) {
     for (Ladder ladder : nursery.ladders().values()) {
       int[] numbers = new int[ladder.grades().size()];
       for (int grade = 0; grade < numbers.length; grade++) {
         Grade each = ladder.grades().get(grade);
         numbers[grade] = names.size();
-        names.add(new Chances.GradeName(ladder.name(), each.name()));
+        names.add(new GradeName(ladder.name(), each.name()));
       }
       byLadder.put(ladder.name(), numbers);
     }
   }
 
+  /** Numbers of a ladder's grades, lowest first. */
   int[] of(Ladder ladder) {
     return byLadder.get(ladder.name());
   }
 
-  int size() {
+  /** How many grades there are. */
+  public int size() {
     return names.size();
   }
 
-  List<Chances.GradeName> names() {
+  /** Their names, by number. */
+  public List<GradeName> names() {
     return names;
   }
 }

@@ -1,6 +1,5 @@
-package growingon.chance;
+package growingon.money;
 
-import growingon.money.ListPrices;
 import growingon.nursery.Grade;
 import growingon.nursery.Horizon;
 import growingon.nursery.Lot;
@@ -24,9 +23,11 @@ import java.util.Map;
 
 /**
  * Adds up one run at a time: cash, space, hours, sales and stock of the nursery, and each lot's
- * result. Used again for run after run by one thread.
+ * result. It keeps no history, so a run costs little and can be made thousands of times; {@link
+ * Accounts} books the same from a projection. Used again for run after run by one thread. Its
+ * arrays are its own, to be read until the next run.
  */
-final class Tally {
+public final class Tally {
   private final Programme programme;
   private final Nursery nursery;
   private final Settings settings;
@@ -39,16 +40,22 @@ final class Tally {
   private final double[][][] listPrices;
   private final int[][] gradeIndex;
   private final int[] season;
-  final double[] flows;
-  double horizonValue;
-  final double[] hours;
-  final double[][] space;
-  final double[] salesBySeason;
-  final double[][] unitsBySeason;
-  final double[][] stockBySeason;
-  final double[] lotResults;
+  private final double[] flows;
+  private final double[] sales;
+  private double horizonValue;
+  private final double[] hours;
+  private final double[][] space;
+  private final double[] salesBySeason;
+  private final double[][] unitsBySeason;
+  private final double[][] stockBySeason;
+  private final double[] lotResults;
 
-  Tally(Programme programme, Grades grades) {
+  /**
+   * A tally of a programme's runs.
+   *
+   * @param grades numbers of the grades of its nursery
+   */
+  public Tally(Programme programme, GradeNumbers grades) {
     this.programme = programme;
     Scenario scenario = programme.scenario();
     this.nursery = scenario.nursery();
@@ -59,8 +66,9 @@ final class Tally {
     this.places = List.copyOf(nursery.places().values());
     places.forEach(place -> placeIndex.put(place.name(), placeIndex.size()));
     this.flows = new double[months];
+    this.sales = new double[months];
     this.hours = new double[months];
-    this.space = new double[places.size()][months];
+    this.space = new double[places.size() + 1][months];
     this.salesBySeason = new double[scenario.plan().seasons()];
     this.unitsBySeason = new double[grades.size()][scenario.plan().seasons()];
     this.stockBySeason = new double[grades.size()][scenario.plan().seasons()];
@@ -117,7 +125,7 @@ final class Tally {
   }
 
   /** Runs the programme once and adds it up; what was there before is forgotten. */
-  void run(Luck luck) {
+  public void run(Luck luck) {
     clear();
     programme.run(luck, Note::new);
     for (int i = 0; i < lotResults.length; i++) {
@@ -135,6 +143,56 @@ final class Tally {
     }
   }
 
+  /** The programme. */
+  Programme programme() {
+    return programme;
+  }
+
+  /** Net cash flow by month, plan currency. */
+  public double[] flows() {
+    return flows;
+  }
+
+  /** Sales by month, plan currency. */
+  double[] sales() {
+    return sales;
+  }
+
+  /** Value of unsold plants at the end, as far as the plan counts it. */
+  double horizonValue() {
+    return horizonValue;
+  }
+
+  /** Hours of work by month. */
+  public double[] hours() {
+    return hours;
+  }
+
+  /** Square metres needed, [place in the order of the table; last, of lots without one][month]. */
+  public double[][] space() {
+    return space;
+  }
+
+  /** Sales by season, plan currency. */
+  public double[] salesBySeason() {
+    return salesBySeason;
+  }
+
+  /** Plants sold, [number of the grade][season]. */
+  public double[][] unitsBySeason() {
+    return unitsBySeason;
+  }
+
+  /** Plants standing at the end, [number of the grade][season]. */
+  public double[][] stockBySeason() {
+    return stockBySeason;
+  }
+
+  /** Sales of each lot less what its account is charged, in the order of the scenario. */
+  public double[] lotResults() {
+    return lotResults;
+  }
+
   /** Flows with the value of unsold plants, which is no cash, in the last month. */
   double[] flowsWithHorizonValue() {
     double[] valued = flows.clone();
@@ -143,7 +201,7 @@ final class Tally {
   }
 
   /** What this run brings more than another, by month, unsold plants valued. */
-  double[] gainOver(Tally other) {
+  public double[] gainOver(Tally other) {
     double[] gain = flowsWithHorizonValue();
     double[] others = other.flowsWithHorizonValue();
     for (int month = 0; month < gain.length; month++) {
@@ -156,6 +214,7 @@ final class Tally {
     stores.clear();
     horizonValue = 0;
     Arrays.fill(flows, 0);
+    Arrays.fill(sales, 0);
     Arrays.fill(hours, 0);
     Arrays.fill(salesBySeason, 0);
     Arrays.fill(lotResults, 0);
@@ -204,6 +263,7 @@ final class Tally {
     @Override
     public void sold(int month, int row, int grade, Quality quality, double units, double money) {
       flows[month] += money;
+      sales[month] += money;
       lotResults[lot] += money;
       salesBySeason[season[month]] += money;
       unitsBySeason[gradeIndex[lot][grade]][season[month]] += units;
@@ -236,7 +296,9 @@ final class Tally {
     public void stood(int month, String place, double plants, double m2, double careCost) {
       flows[month] -= careCost;
       lotResults[lot] -= careCost;
-      if (!place.isEmpty()) {
+      if (place.isEmpty()) {
+        space[places.size()][month] += m2;
+      } else {
         int index = placeIndex.get(place);
         space[index][month] += m2;
         lotResults[lot] -= m2 * charges[index][month];

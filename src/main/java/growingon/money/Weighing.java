@@ -1,0 +1,76 @@
+package growingon.money;
+
+import growingon.nursery.Lot;
+import growingon.nursery.Place;
+import growingon.nursery.Scenario;
+import growingon.project.Luck;
+import growingon.project.Programme;
+import java.util.ArrayList;
+import java.util.List;
+
+/** Weighs lots bought within a plan, each against the plan without it. */
+final class Weighing {
+  private static final double ROUNDING = 1e-9;
+
+  private final Accounts accounts;
+  private final Scenario scenario;
+  private final GradeNumbers grades;
+  private final Tally with;
+
+  Weighing(Accounts accounts) {
+    this.accounts = accounts;
+    this.scenario = accounts.projection().scenario();
+    this.grades = new GradeNumbers(scenario.nursery());
+    this.with = tally(scenario);
+  }
+
+  private Tally tally(Scenario of) {
+    Tally tally = new Tally(Programme.of(of), grades);
+    tally.run(Luck.NONE);
+    return tally;
+  }
+
+  BoughtLot weigh(Lot lot) {
+    Tally without = tally(scenario.without(lot.name()));
+    double[] flows = with.gainOver(without);
+    double value = Finance.presentValue(flows, scenario.nursery().settings().discountRate());
+    return new BoughtLot(
+        lot,
+        lot.purchase().get().landed(lot.quantity()),
+        flows,
+        value,
+        Finance.ratesOfReturn(flows),
+        Finance.payback(flows),
+        overflows(without),
+        hoursShort(without),
+        new Bargaining(accounts, lot, with, without, grades, value).bargain());
+  }
+
+  private double[] hoursShort(Tally without) {
+    double[] more = new double[with.hours().length];
+    for (int month = 0; month < more.length; month++) {
+      double available = accounts.hours().available(month).orElse(Double.POSITIVE_INFINITY);
+      double shortBefore = Math.max(0, without.hours()[month] - available);
+      more[month] = Math.max(0, Math.max(0, with.hours()[month] - available) - shortBefore);
+    }
+    return more;
+  }
+
+  private List<BoughtLot.Overflow> overflows(Tally without) {
+    List<Place> places = List.copyOf(scenario.nursery().places().values());
+    List<BoughtLot.Overflow> list = new ArrayList<>();
+    for (int place = 0; place <= places.size(); place++) {
+      for (int month = 0; month < with.hours().length; month++) {
+        boolean isPlace = place < places.size();
+        double capacity =
+            isPlace ? places.get(place).capacityM2(scenario.horizon().month(month)) : 0;
+        double before = Math.max(0, without.space()[place][month] - capacity);
+        double more = Math.max(0, with.space()[place][month] - capacity) - before;
+        if (more > ROUNDING) {
+          list.add(new BoughtLot.Overflow(isPlace ? places.get(place).name() : "", month, more));
+        }
+      }
+    }
+    return list;
+  }
+}
