@@ -180,20 +180,24 @@ final class HoursSheet {
     return new Table("hours-by-season", "Hours by season", notes, columns, rows.list());
   }
 
-  /** Hours of every lot, month and job, for the long tables. */
+  /** Hours of every lot, month and job but care, for the long tables. */
   static Table lines(Context context) {
     Dates dates = new Dates(context.accounts().projection().horizon());
     Rows rows = new Rows();
     for (LotHistory lot : context.accounts().projection().lots()) {
       for (Work work : lot.works()) {
-        rows.add(
-            lot.lot().name(), dates.month(work.month()), work.job(), work.plants(), work.hours());
+        if (!work.job().equals(Work.CARE)) {
+          rows.add(
+              lot.lot().name(), dates.month(work.month()), work.job(), work.plants(), work.hours());
+        }
       }
     }
     return new Table(
         "hours-lines",
         "Hours of every lot, month and job",
-        List.of("Expected plants and hours at full precision."),
+        List.of(
+            "Expected plants and hours at full precision. Care, which is to do in every month, is"
+                + " the column care of lot-months."),
         List.of(
             Rows.lot(),
             Rows.month(),

@@ -5,6 +5,7 @@ import growingon.project.Sale;
 import growingon.project.Stood;
 import growingon.project.Supplies;
 import growingon.project.Use;
+import growingon.project.Work;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -34,6 +35,10 @@ final class LongTables {
     Dates dates = new Dates(context.accounts().projection().horizon());
     Rows rows = new Rows();
     for (LotHistory lot : context.accounts().projection().lots()) {
+      double[] care = new double[lot.months()];
+      lot.works().stream()
+          .filter(work -> work.job().equals(Work.CARE))
+          .forEach(work -> care[work.month()] += work.hours());
       for (int month = lot.start(); month < lot.months(); month++) {
         Stood stood = lot.stood(month);
         rows.add(
@@ -45,7 +50,8 @@ final class LongTables {
             lot.sold(month),
             stood == null ? null : Rows.text(stood.place()),
             stood == null ? null : stood.m2(),
-            stood == null ? null : stood.weight().kg());
+            stood == null ? null : stood.weight().kg(),
+            care[month]);
       }
     }
     return new Table(
@@ -64,7 +70,8 @@ final class LongTables {
             Column.of("sold", "sold", "", Kind.NUMBER),
             Rows.place(),
             Column.of("m2", "space", "m²", Kind.SQUARE_METRES),
-            Column.of("kg_each", "weight of one plant", "kg", Kind.KG)),
+            Column.of("kg_each", "weight of one plant", "kg", Kind.KG),
+            Column.summed("care", "care", "hours", Kind.HOURS)),
         rows.list());
   }
 

@@ -1,7 +1,6 @@
 package growingon.report;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
@@ -11,13 +10,13 @@ final class Rows {
 
   /** Adds a row; a cell may be null. */
   Rows add(Object... cells) {
-    rows.add(Arrays.asList(cells));
+    rows.add(new FixedRow(cells));
     return this;
   }
 
   /** Adds a row. */
   Rows add(List<Object> cells) {
-    rows.add(cells);
+    rows.add(new FixedRow(cells.toArray()));
     return this;
   }
 

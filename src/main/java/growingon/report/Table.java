@@ -29,7 +29,7 @@ public record Table(
         throw new IllegalArgumentException(
             "a row of %s has %d cells for %d columns".formatted(name, row.size(), columns.size()));
       }
-      copy.add(Collections.unmodifiableList(new ArrayList<>(row)));
+      copy.add(row instanceof FixedRow ? row : new FixedRow(row.toArray()));
     }
     rows = Collections.unmodifiableList(copy);
   }

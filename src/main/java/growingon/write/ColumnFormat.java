@@ -3,8 +3,10 @@ package growingon.write;
 import growingon.report.Column;
 import growingon.report.Column.Flag;
 import growingon.report.Kind;
-import java.util.List;
+import growingon.report.Table;
+import java.util.HashMap;
 import java.util.Locale;
+import java.util.Map;
 import java.util.stream.DoubleStream;
 
 /**
@@ -23,7 +25,10 @@ final class ColumnFormat {
   private static final double LARGE = 1000;
   private static final double LARGE_SHARE = 0.1;
 
+  private static final double[] POWERS = {1, 10, 100};
+
   private final Column column;
+  private final Map<Integer, String> formats = new HashMap<>();
   private final int places;
   private final double largest;
   private final double smallest;
@@ -42,17 +47,19 @@ final class ColumnFormat {
                 .orElse(0);
   }
 
-  static ColumnFormat of(Column column, List<List<Object>> rows, int index) {
-    double[] values =
-        rows.stream()
-            .map(row -> Numbers.shown(row.get(index)))
-            .flatMapToDouble(value -> value.stream())
-            .toArray();
-    return new ColumnFormat(column, values);
+  static ColumnFormat of(Table table, int column) {
+    return new ColumnFormat(table.columns().get(column), Numbers.shown(table, column).toArray());
   }
 
-  /** Format of one value, as a spreadsheet spells it. */
+  /** Format of one value, as a spreadsheet spells it; there are few, so each is spelt once. */
   String of(double value) {
+    boolean nought = isNought(value);
+    int kind =
+        (value == 0 ? 1 : 0) + (nought ? 2 : 0) + (column.flags(value) ? 4 : 0) + 8 * own(value);
+    return formats.computeIfAbsent(kind, each -> spell(value));
+  }
+
+  private String spell(double value) {
     String shown = number(value) + (column.kind() == Kind.SHARE ? "%" : "") + MARGIN;
     if (value == 0 && isQuantity()) {
       return "\"–\"" + MARGIN;
@@ -68,13 +75,18 @@ final class ColumnFormat {
     if (isNought(value) && column.flag() == Flag.ABOVE_ZERO) {
       return "–";
     }
-    boolean even = column.kind() == Kind.MONEY_EACH || column.kind() == Kind.SHARE;
-    int own = even ? places : needed(scaled(value), places);
+    int own = own(value);
     double shown = isNought(value) ? 0 : scaled(value);
     String number = String.format(Locale.ENGLISH, "%,." + own + "f", shown);
     String padding =
         (own == 0 && places > 0 ? POINT_SPACE : "") + FIGURE_SPACE.repeat(places - own);
     return mark(value) + number + padding + (column.kind() == Kind.SHARE ? " %" : "");
+  }
+
+  /** Decimals that a value is shown with. */
+  private int own(double value) {
+    boolean even = column.kind() == Kind.MONEY_EACH || column.kind() == Kind.SHARE;
+    return even ? places : needed(scaled(value), places);
   }
 
   private String mark(double value) {
@@ -99,8 +111,7 @@ final class ColumnFormat {
     if (places == 0) {
       return "#,##0";
     }
-    boolean even = column.kind() == Kind.MONEY_EACH || column.kind() == Kind.SHARE;
-    int own = even ? places : needed(scaled(value), places);
+    int own = own(value);
     String decimals = own == 0 ? "" : "." + "0".repeat(own);
     String point = own == 0 ? "_." : "";
     return "#,##0" + decimals + point + "_0".repeat(places - own);
@@ -121,7 +132,7 @@ final class ColumnFormat {
 
   /** Whether it is shown as nought; such a value gets no minus sign. */
   private boolean isNought(double value) {
-    return Math.abs(scaled(value)) < 0.5 * Math.pow(10, -places);
+    return Math.abs(scaled(value)) < 0.5 / POWERS[places];
   }
 
   private double scaled(double value) {
@@ -141,7 +152,7 @@ final class ColumnFormat {
 
   /** Decimals that a value has when it is rounded to at most so many. */
   private static int needed(double value, int most) {
-    long rounded = Math.round(value * Math.pow(10, most));
+    long rounded = Math.round(value * POWERS[most]);
     int places = most;
     while (places > 0 && rounded % 10 == 0) {
       rounded /= 10;

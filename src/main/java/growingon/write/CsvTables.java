@@ -2,10 +2,13 @@ package growingon.write;
 
 import growingon.report.Column;
 import growingon.report.Table;
+import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.OutputStream;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
-import java.util.OptionalDouble;
 import org.apache.commons.csv.CSVFormat;
 
 /**
@@ -20,19 +23,21 @@ final class CsvTables {
 
   private CsvTables() {}
 
-  static byte[] bytes(Table table) throws IOException {
-    StringBuilder text = new StringBuilder();
-    FORMAT.printRecord(text, table.columns().stream().map(Column::key).toArray());
-    for (List<Object> row : table.rows()) {
-      FORMAT.printRecord(text, row.stream().map(CsvTables::cell).toArray());
+  static void write(Table table, OutputStream to) throws IOException {
+    try (Writer out = new BufferedWriter(new OutputStreamWriter(to, StandardCharsets.UTF_8))) {
+      FORMAT.printRecord(out, table.columns().stream().map(Column::key).toArray());
+      for (List<Object> row : table.rows()) {
+        for (int i = 0; i < row.size(); i++) {
+          FORMAT.print(cell(row.get(i)), out, i == 0);
+        }
+        FORMAT.println(out);
+      }
     }
-    return text.toString().getBytes(StandardCharsets.UTF_8);
   }
 
   private static String cell(Object cell) {
-    OptionalDouble number = Numbers.shown(cell);
-    if (number.isPresent()) {
-      return Numbers.plain(number.getAsDouble());
+    if (Numbers.isShown(cell)) {
+      return Numbers.plain(Numbers.shown(cell));
     }
     if (cell instanceof Number) {
       return "";

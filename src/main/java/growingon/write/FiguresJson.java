@@ -10,8 +10,8 @@ import growingon.report.Plants;
 import growingon.report.Report;
 import growingon.report.Sheet;
 import growingon.report.Table;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.util.List;
 import java.util.Locale;
 
@@ -44,16 +44,14 @@ final class FiguresJson {
     this.out = out;
   }
 
-  static byte[] bytes(Report report) throws IOException {
+  static void write(Report report, OutputStream to) throws IOException {
     JsonFactory factory =
         JsonFactory.builder().enable(StreamWriteFeature.USE_FAST_DOUBLE_WRITER).build();
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream(1 << 16);
-    try (JsonGenerator out = factory.createGenerator(bytes)) {
+    try (JsonGenerator out = factory.createGenerator(to)) {
       out.setPrettyPrinter(new RowsOnLines());
       new FiguresJson(out).report(report);
       out.writeRaw('\n');
     }
-    return bytes.toByteArray();
   }
 
   private void report(Report report) throws IOException {

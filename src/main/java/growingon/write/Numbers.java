@@ -4,8 +4,8 @@ import com.fasterxml.jackson.core.io.NumberOutput;
 import growingon.report.Plants;
 import growingon.report.Table;
 import java.math.BigDecimal;
-import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 
 /** Numbers of cells, and how they are spelt in text files. */
 final class Numbers {
@@ -13,15 +13,23 @@ final class Numbers {
 
   private Numbers() {}
 
-  /** The number a cell shows in the workbook: plants whole; empty for text, months and gaps. */
-  static OptionalDouble shown(Object cell) {
-    if (cell instanceof Plants plants) {
-      return OptionalDouble.of(plants.whole());
-    }
-    if (cell instanceof Number number && Double.isFinite(number.doubleValue())) {
-      return OptionalDouble.of(number.doubleValue());
-    }
-    return OptionalDouble.empty();
+  /** Whether a cell shows a number in the workbook; not so text, months and gaps. */
+  static boolean isShown(Object cell) {
+    return cell instanceof Plants
+        || cell instanceof Number number && Double.isFinite(number.doubleValue());
+  }
+
+  /** The number that a cell shows in the workbook: plants whole. */
+  static double shown(Object cell) {
+    return cell instanceof Plants plants ? plants.whole() : ((Number) cell).doubleValue();
+  }
+
+  /** The numbers of a column that are shown, from top to bottom. */
+  static DoubleStream shown(Table table, int column) {
+    return table.rows().stream()
+        .map(row -> row.get(column))
+        .filter(Numbers::isShown)
+        .mapToDouble(Numbers::shown);
   }
 
   /** Whether a number is whole and small enough to be spelt as one without loss. */
@@ -46,9 +54,9 @@ final class Numbers {
     if (!table.columns().get(column).total()) {
       return OptionalDouble.empty();
     }
-    List<OptionalDouble> shown = table.rows().stream().map(row -> shown(row.get(column))).toList();
-    return shown.stream().allMatch(OptionalDouble::isEmpty)
+    double[] shown = shown(table, column).toArray();
+    return shown.length == 0
         ? OptionalDouble.empty()
-        : OptionalDouble.of(shown.stream().mapToDouble(each -> each.orElse(0)).sum());
+        : OptionalDouble.of(DoubleStream.of(shown).sum());
   }
 }

@@ -44,7 +44,7 @@ final class PageTables {
     }
     List<ColumnFormat> formats = new ArrayList<>();
     for (int i = 0; i < table.columns().size(); i++) {
-      formats.add(ColumnFormat.of(table.columns().get(i), table.rows(), i));
+      formats.add(ColumnFormat.of(table, i));
     }
     List<List<Cell>> rows = table.rows().stream().map(row -> cells(table, row, formats)).toList();
     return new Grid(
@@ -67,9 +67,8 @@ final class PageTables {
 
   private static Cell cell(Column column, Object value, ColumnFormat format, boolean first) {
     String css = css(column);
-    OptionalDouble number = Numbers.shown(value);
-    if (number.isPresent()) {
-      double shown = number.getAsDouble();
+    if (Numbers.isShown(value)) {
+      double shown = Numbers.shown(value);
       return new Cell(format.text(shown), css, null, column.flags(shown), false);
     }
     if (value instanceof YearMonth month) {

@@ -4,7 +4,9 @@ import growingon.report.Chart;
 import growingon.report.Report;
 import growingon.report.Sheet;
 import growingon.report.Table;
+import java.io.BufferedOutputStream;
 import java.io.IOException;
+import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -14,7 +16,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.concurrent.Callable;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -29,6 +30,7 @@ import java.util.stream.Stream;
  */
 final class ReportFiles {
   private static final int THREADS = 2;
+  private static final int BUFFER = 1 << 16;
   private static final Pattern NAME = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
 
   private ReportFiles() {}
@@ -49,16 +51,17 @@ final class ReportFiles {
         Future<byte[]> png = drawn.get(chart.name());
         onPage.put(chart.name(), workers.submit(() -> onPage(chart, png)));
       }
-      List<Future<byte[]>> texts = texts(report, folder, tables, workers);
+      List<Future<?>> texts = texts(report, folder, tables, workers);
       Path page = folder.resolve("report.html");
       texts.add(
           submit(
               workers,
               page,
-              () -> PageWriter.bytes(report, chart -> get(onPage.get(chart.name())))));
+              out -> out.write(PageWriter.bytes(report, chart -> get(onPage.get(chart.name()))))));
       byte[] workbook = WorkbookWriter.write(report, name -> get(drawn.get(name)));
       Files.write(folder.resolve("plan.xlsx"), workbook);
-      for (Future<byte[]> each : concat(drawn.values(), texts)) {
+      texts.addAll(drawn.values());
+      for (Future<?> each : texts) {
         get(each);
       }
     } finally {
@@ -121,23 +124,38 @@ final class ReportFiles {
     }
   }
 
-  private static List<Future<byte[]>> texts(
+  private static List<Future<?>> texts(
       Report report, Path folder, Path tables, ExecutorService workers) {
-    List<Future<byte[]>> texts = new ArrayList<>();
-    texts.add(submit(workers, folder.resolve("figures.json"), () -> FiguresJson.bytes(report)));
+    List<Future<?>> texts = new ArrayList<>();
+    texts.add(
+        submit(workers, folder.resolve("figures.json"), out -> FiguresJson.write(report, out)));
     if (!report.isEdition()) {
-      texts.add(submit(workers, folder.resolve("problems.txt"), () -> ProblemsText.bytes(report)));
+      texts.add(
+          submit(
+              workers,
+              folder.resolve("problems.txt"),
+              out -> out.write(ProblemsText.bytes(report))));
     }
     for (Table table : tables(report)) {
       Path file = tables.resolve(table.name() + ".csv");
-      texts.add(submit(workers, file, () -> CsvTables.bytes(table)));
+      texts.add(submit(workers, file, out -> CsvTables.write(table, out)));
     }
     return texts;
   }
 
-  private static Future<byte[]> submit(
-      ExecutorService workers, Path file, Callable<byte[]> content) {
-    return workers.submit(() -> save(file, content.call()));
+  /** What a file holds; written as it comes about, as the long tables take much room. */
+  private interface Content {
+    void write(OutputStream out) throws IOException;
+  }
+
+  private static Future<?> submit(ExecutorService workers, Path file, Content content) {
+    return workers.submit(
+        () -> {
+          try (OutputStream out = new BufferedOutputStream(Files.newOutputStream(file), BUFFER)) {
+            content.write(out);
+          }
+          return file;
+        });
   }
 
   private static byte[] draw(Chart chart) throws IOException {
@@ -152,13 +170,6 @@ final class ReportFiles {
   private static byte[] save(Path file, byte[] bytes) throws IOException {
     Files.write(file, bytes);
     return bytes;
-  }
-
-  private static <T> List<T> concat(Iterable<T> some, List<T> others) {
-    List<T> all = new ArrayList<>();
-    some.forEach(all::add);
-    all.addAll(others);
-    return all;
   }
 
   private static <T> T get(Future<T> future) throws IOException {

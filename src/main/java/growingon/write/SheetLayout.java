@@ -7,6 +7,7 @@ import growingon.report.Sheet;
 import growingon.report.Table;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
@@ -45,6 +46,7 @@ final class SheetLayout {
   private final Sheet sheet;
   private final List<Table> tables;
   private final Map<Table, Double> scales = new IdentityHashMap<>();
+  private final Map<Table, double[]> unwrapped = new IdentityHashMap<>();
   private final double[] widths;
 
   SheetLayout(Sheet sheet) {
@@ -215,18 +217,16 @@ final class SheetLayout {
   private double content(Table table, int index) {
     Column column = table.columns().get(index);
     double widest = 0;
-    double sum = 0;
     for (List<Object> row : table.rows()) {
-      Object cell = row.get(index);
-      sum += column.total() ? Numbers.shown(cell).orElse(0) : 0;
-      widest = Math.max(widest, textWidth(cell));
+      widest = Math.max(widest, textWidth(row.get(index)));
     }
     double usual = column.kind() == Kind.LONG_TEXT ? LONG_TEXT_WIDTH : TEXT_WIDTH;
     double most = isShared(index) ? SHARED_TEXT_WIDTH : usual;
     double indent = 0.7;
     double number =
         hasNumbers(column.kind())
-            ? ColumnFormat.of(column, table.rows(), index).characters(sum) + indent
+            ? ColumnFormat.of(table, index).characters(Numbers.total(table, index).orElse(0))
+                + indent
             : 0;
     return Math.max(Math.min(widest, most), number);
   }
@@ -258,11 +258,21 @@ final class SheetLayout {
 
   /** Whether a text wraps; one in the last column of its table may run on over empty cells. */
   boolean wraps(Table table, int column, String text) {
-    boolean last = column == table.columns().size() - 1;
-    double beyond =
-        last ? widthTo(Math.max(columns() - 1, lastColumnOfText())) - widthTo(column) : 0;
-    return text.indexOf('\n') >= 0
-        || TextSize.width(text) > room(table, column) + beyond / scale(table);
+    return text.indexOf('\n') >= 0 || TextSize.width(text) > roomsUnwrapped(table)[column];
+  }
+
+  /** Widest text of each column that does not wrap. */
+  private double[] roomsUnwrapped(Table table) {
+    return unwrapped.computeIfAbsent(
+        table,
+        each -> {
+          double[] rooms = new double[each.columns().size()];
+          Arrays.setAll(rooms, column -> room(each, column));
+          int last = rooms.length - 1;
+          double beyond = widthTo(Math.max(columns() - 1, lastColumnOfText())) - widthTo(last);
+          rooms[last] += beyond / scale(each);
+          return rooms;
+        });
   }
 
   private double room(Table table, int column) {

@@ -41,7 +41,7 @@ final class TableWriter {
     this.newRow = newRow;
     this.large = SheetLayout.isForTheShed(table);
     for (int i = 0; i < table.columns().size(); i++) {
-      formats.add(ColumnFormat.of(table.columns().get(i), table.rows(), i));
+      formats.add(ColumnFormat.of(table, i));
     }
   }
 
@@ -112,9 +112,8 @@ final class TableWriter {
 
   private void put(Row row, int column, Part part, Object value) {
     Kind kind = table.columns().get(column).kind();
-    OptionalDouble number = Numbers.shown(value);
-    if (number.isPresent()) {
-      number(row, column, part, number.getAsDouble());
+    if (Numbers.isShown(value)) {
+      number(row, column, part, Numbers.shown(value));
     } else if (value instanceof YearMonth month) {
       month(row, column, part, month);
     } else {

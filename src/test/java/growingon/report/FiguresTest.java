@@ -264,7 +264,9 @@ class FiguresTest {
     }
     assertThat(total("hours-by-season", "needed"))
         .isEqualTo(total("hours", "needed"), within(1e-9));
-    assertThat(total("hours-lines", "hours")).isEqualTo(total("hours", "needed"), within(1e-9));
+    assertThat(total("hours-lines", "hours") + total("lot-months", "care"))
+        .isEqualTo(total("hours", "needed"), within(1e-9));
+    assertThat(total("lot-months", "care")).isGreaterThan(1);
     assertThat(total("hours-by-season", "short")).isEqualTo(total("hours", "short"), within(1e-9));
     assertThat(total("hours-short", "short_in_all"))
         .isEqualTo(total("hours", "short"), within(1e-9));

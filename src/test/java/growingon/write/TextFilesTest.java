@@ -10,6 +10,7 @@ import growingon.report.Plants;
 import growingon.report.Report;
 import growingon.report.Sheet;
 import growingon.report.Table;
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
@@ -41,7 +42,7 @@ class TextFilesTest {
 
   @Example
   void csv_ofEveryKind_isPlainAndSafe() throws IOException {
-    assertThat(new String(CsvTables.bytes(TABLE), StandardCharsets.UTF_8))
+    assertThat(csv(TABLE))
         .isEqualTo(
             "text,month,plants,money,done\r\n"
                 + "\"a, \"\"b\"\"\",2027-03,3,0.30000000000000004,\r\n"
@@ -58,7 +59,7 @@ class TextFilesTest {
             List.of(),
             List.of(Column.of("a", "a", "", Kind.TEXT), Column.of("b", "b", "", Kind.TEXT)),
             List.of(SampleReport.row(text, "end")));
-    String written = new String(CsvTables.bytes(table), StandardCharsets.UTF_8);
+    String written = csv(table);
     var records = CSVFormat.RFC4180.parse(new StringReader(written)).getRecords();
     String expected = new String(text.getBytes(StandardCharsets.UTF_8), StandardCharsets.UTF_8);
     assertThat(records).hasSize(2);
@@ -86,7 +87,7 @@ class TextFilesTest {
   @Example
   void figures_ofTheSample_holdEveryTableAndSeriesAtFullPrecision() throws IOException {
     Report report = SampleReport.report();
-    JsonNode figures = new ObjectMapper().readTree(FiguresJson.bytes(report));
+    JsonNode figures = new ObjectMapper().readTree(json(report));
 
     assertThat(figures.get("made by").asText()).isEqualTo("growing-on planner");
     assertThat(figures.get("first month").asText()).isEqualTo("2026-11");
@@ -140,7 +141,7 @@ class TextFilesTest {
   @Example
   void figures_ofASmallReport_areLaidOutARowOnALine() throws IOException {
     Report report = reportOf(List.of(Sheet.of("Sheet", TABLE)), List.of());
-    assertThat(new String(FiguresJson.bytes(report), StandardCharsets.UTF_8))
+    assertThat(json(report))
         .isEqualTo(
             """
             {
@@ -204,5 +205,17 @@ class TextFilesTest {
   private static Report reportOf(List<Sheet> sheets, List<Table> extra) {
     return new Report(
         "plan", "nursery", "EUR", "2026-11", sheets, List.of(), extra, List.of(), List.of());
+  }
+
+  private static String csv(Table table) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    CsvTables.write(table, out);
+    return out.toString(StandardCharsets.UTF_8);
+  }
+
+  private static String json(Report report) throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    FiguresJson.write(report, out);
+    return out.toString(StandardCharsets.UTF_8);
   }
 }

@@ -131,7 +131,9 @@ class WorkbookTest {
   @Test
   void numberThatRoundsToNought_shown_hasNoMinusSign() {
     Column money = Column.of("money", "money", "EUR", Kind.MONEY);
-    ColumnFormat format = ColumnFormat.of(money, List.of(SampleReport.row(-0.2)), 0);
+    ColumnFormat format =
+        ColumnFormat.of(
+            new Table("t", "", List.of(), List.of(money), List.of(SampleReport.row(-0.2))), 0);
     assertThat(format.of(-0.2)).isEqualTo("#,##0_);#,##0_)");
     assertThat(format.of(-0.5)).isEqualTo("#,##0_)");
   }
