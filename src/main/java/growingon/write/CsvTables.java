@@ -28,20 +28,26 @@ final class CsvTables {
       FORMAT.printRecord(out, table.columns().stream().map(Column::key).toArray());
       for (List<Object> row : table.rows()) {
         for (int i = 0; i < row.size(); i++) {
-          FORMAT.print(cell(row.get(i)), out, i == 0);
+          print(row.get(i), out, i == 0);
         }
         FORMAT.println(out);
       }
     }
   }
 
-  private static String cell(Object cell) {
+  /** Most cells are numbers, which need no quotes and so are not looked at for them. */
+  private static void print(Object cell, Writer out, boolean first) throws IOException {
     if (Numbers.isShown(cell)) {
-      return Numbers.plain(Numbers.shown(cell));
+      if (!first) {
+        out.write(FORMAT.getDelimiterString());
+      }
+      out.write(Numbers.plain(Numbers.shown(cell)));
+    } else {
+      FORMAT.print(text(cell), out, first);
     }
-    if (cell instanceof Number) {
-      return "";
-    }
-    return cell == null ? "" : SafeText.forCsv(cell.toString());
+  }
+
+  private static String text(Object cell) {
+    return cell == null || cell instanceof Number ? "" : SafeText.forCsv(cell.toString());
   }
 }

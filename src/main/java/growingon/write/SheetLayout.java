@@ -13,6 +13,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
 /** Decisions about a sheet that are made before its first row is written. */
 final class SheetLayout {
@@ -46,6 +47,7 @@ final class SheetLayout {
   private final Sheet sheet;
   private final List<Table> tables;
   private final Map<Table, Double> scales = new IdentityHashMap<>();
+  private final Map<Table, List<ColumnFormat>> formats = new IdentityHashMap<>();
   private final Map<Table, double[]> unwrapped = new IdentityHashMap<>();
   private final double[] widths;
 
@@ -218,17 +220,28 @@ final class SheetLayout {
     Column column = table.columns().get(index);
     double widest = 0;
     for (List<Object> row : table.rows()) {
-      widest = Math.max(widest, textWidth(row.get(index)));
+      widest = Math.max(widest, widthBeyond(widest, row.get(index)));
     }
     double usual = column.kind() == Kind.LONG_TEXT ? LONG_TEXT_WIDTH : TEXT_WIDTH;
     double most = isShared(index) ? SHARED_TEXT_WIDTH : usual;
     double indent = 0.7;
     double number =
         hasNumbers(column.kind())
-            ? ColumnFormat.of(table, index).characters(Numbers.total(table, index).orElse(0))
-                + indent
+            ? format(table, index).characters(Numbers.total(table, index).orElse(0)) + indent
             : 0;
     return Math.max(Math.min(widest, most), number);
+  }
+
+  /** How the numbers of a column are shown. */
+  ColumnFormat format(Table table, int column) {
+    return formats
+        .computeIfAbsent(
+            table,
+            each ->
+                IntStream.range(0, each.columns().size())
+                    .mapToObj(index -> ColumnFormat.of(each, index))
+                    .toList())
+        .get(column);
   }
 
   static boolean hasNumbers(Kind kind) {
@@ -238,11 +251,14 @@ final class SheetLayout {
     };
   }
 
-  private static double textWidth(Object cell) {
+  /** Width of a cell's text; 0 for one that is surely no wider than some other. */
+  private static double widthBeyond(double other, Object cell) {
     if (cell instanceof YearMonth) {
       return MONTH_WIDTH;
     }
-    return cell instanceof String text && !text.isEmpty() ? TextSize.width(text) : 0;
+    return cell instanceof String text && !TextSize.surelyFits(text, other)
+        ? TextSize.width(text)
+        : 0;
   }
 
   /** Lines that the tallest cell of a row takes. */
@@ -258,7 +274,9 @@ final class SheetLayout {
 
   /** Whether a text wraps; one in the last column of its table may run on over empty cells. */
   boolean wraps(Table table, int column, String text) {
-    return text.indexOf('\n') >= 0 || TextSize.width(text) > roomsUnwrapped(table)[column];
+    double room = roomsUnwrapped(table)[column];
+    boolean fits = TextSize.surelyFits(text, room) || TextSize.width(text) <= room;
+    return text.indexOf('\n') >= 0 || !fits;
   }
 
   /** Widest text of each column that does not wrap. */

@@ -76,11 +76,38 @@ final class SteadyWorkbook extends SXSSFWorkbook {
 
   /** Rows of a sheet, kept in memory as they will be zipped. */
   private static final class MemoryWriter extends SheetDataWriter {
+    private static final int NO_BREAK_SPACE = 0xA0;
+
     private final ByteArrayOutputStream bytes;
 
     MemoryWriter(ByteArrayOutputStream bytes) throws IOException {
       super(new BufferedWriter(new OutputStreamWriter(bytes, StandardCharsets.UTF_8)));
       this.bytes = bytes;
+    }
+
+    /** Text that needs no escaping, as nearly all, is written whole instead of sign by sign. */
+    @Override
+    protected void outputEscapedString(String text) throws IOException {
+      if (isPlain(text)) {
+        _out.write(text);
+      } else {
+        super.outputEscapedString(text);
+      }
+    }
+
+    private static boolean isPlain(String text) {
+      for (int i = 0; i < text.length(); i++) {
+        if (!isPlain(text.charAt(i))) {
+          return false;
+        }
+      }
+      return true;
+    }
+
+    private static boolean isPlain(char character) {
+      return character >= ' ' && character <= '~'
+          ? "&<>\"".indexOf(character) < 0
+          : character > NO_BREAK_SPACE && character < Character.MIN_SURROGATE;
     }
 
     @Override

@@ -41,7 +41,7 @@ final class TableWriter {
     this.newRow = newRow;
     this.large = SheetLayout.isForTheShed(table);
     for (int i = 0; i < table.columns().size(); i++) {
-      formats.add(ColumnFormat.of(table, i));
+      formats.add(layout.format(table, i));
     }
   }
 

@@ -19,24 +19,31 @@ final class TextSize {
   private static final double CHARACTER = 535;
 
   private static final double SPACE = 278 / CHARACTER;
+  private static final int WIDE = 589;
+  private static final int WIDEST = 1016;
   private static final int FIRST_IDEOGRAPH = 0x2E80;
 
   private TextSize() {}
 
   static double width(String text) {
-    double width = 0;
+    int width = 0;
     for (int i = 0; i < text.length(); i++) {
       width += width(text.charAt(i));
     }
-    return width;
+    return width / CHARACTER;
   }
 
-  private static double width(char character) {
+  private static int width(char character) {
     int index = character - ' ';
     if (index >= 0 && index < WIDTHS.length) {
-      return WIDTHS[index] / CHARACTER;
+      return WIDTHS[index];
     }
-    return character < FIRST_IDEOGRAPH ? 1.1 : 1.9;
+    return character < FIRST_IDEOGRAPH ? WIDE : WIDEST;
+  }
+
+  /** Whether a text is surely no wider, told by its length alone; most are, and so need no more. */
+  static boolean surelyFits(String text, double width) {
+    return text.length() * WIDEST <= width * CHARACTER;
   }
 
   /** Width of the longest word. */
