@@ -32,7 +32,7 @@ final class Drawing {
     this.bought = bought;
     this.samples = samples;
     this.with = Programme.of(scenario);
-    bought.forEach(lot -> without.add(Programme.of(scenario.without(lot.lot().name()))));
+    bought.forEach(lot -> without.add(with.without(lot.lot().name())));
   }
 
   /** Draws on so many threads; which thread makes which draw changes no number. */

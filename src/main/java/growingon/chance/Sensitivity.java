@@ -46,8 +46,9 @@ final class Sensitivity {
     this.lot = lot;
     this.species = scenario.nursery().speciesOf(lot);
     GradeNumbers grades = new GradeNumbers(scenario.nursery());
-    this.with = new Tally(Programme.of(scenario), grades);
-    this.without = new Tally(Programme.of(scenario.without(lot.name())), grades);
+    Programme programme = Programme.of(scenario);
+    this.with = new Tally(programme, grades);
+    this.without = new Tally(programme.without(lot.name()), grades);
   }
 
   private double gain(Luck luck) {

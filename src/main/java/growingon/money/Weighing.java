@@ -21,17 +21,17 @@ final class Weighing {
     this.accounts = accounts;
     this.scenario = accounts.projection().scenario();
     this.grades = new GradeNumbers(scenario.nursery());
-    this.with = tally(scenario);
+    this.with = tally(Programme.of(scenario));
   }
 
-  private Tally tally(Scenario of) {
-    Tally tally = new Tally(Programme.of(of), grades);
+  private Tally tally(Programme programme) {
+    Tally tally = new Tally(programme, grades);
     tally.run(Luck.NONE);
     return tally;
   }
 
   BoughtLot weigh(Lot lot) {
-    Tally without = tally(scenario.without(lot.name()));
+    Tally without = tally(with.programme().without(lot.name()));
     double[] flows = with.gainOver(without);
     double value = Finance.presentValue(flows, scenario.nursery().settings().discountRate());
     return new BoughtLot(

@@ -1,6 +1,7 @@
 package growingon.project;
 
 import growingon.nursery.Horizon;
+import growingon.nursery.Lot;
 
 /**
  * Conservation: arrived = died + culled + sold + standing, for every lot and month, and where
@@ -13,7 +14,27 @@ final class Balance {
   private Balance() {}
 
   /**
-   * Checks one lot.
+   * Checks one lot at the end of any run, one without a history too.
+   *
+   * @param part share of the lot's plants that it is of
+   * @param accountedFor plants that died, were culled, sold or went, less those that came
+   * @param standing plants that stand, added up slice by slice
+   * @throws BalanceException naming the lot
+   */
+  static void check(Lot lot, double part, double accountedFor, double standing, Horizon horizon) {
+    double arrived = lot.quantity() * part;
+    check(lot.name(), arrived, arrived - accountedFor, standing, horizon.months() - 1, horizon);
+  }
+
+  private static void check(
+      String lot, double arrived, double left, double standing, int month, Horizon horizon) {
+    if (!(Math.abs(left - standing) <= TOLERANCE * Math.max(1, arrived))) {
+      throw new BalanceException(lot, horizon.month(month).toString(), left, standing);
+    }
+  }
+
+  /**
+   * Checks one lot month by month.
    *
    * @throws BalanceException naming the lot and the first month in which the balance breaks
    */
@@ -23,11 +44,7 @@ final class Balance {
     for (int month = history.start(); month < history.months(); month++) {
       left += history.came(month) - history.went(month);
       left -= history.died(month) + history.culled(month) + history.sold(month);
-      double standing = history.standing(month);
-      if (!(Math.abs(left - standing) <= TOLERANCE * Math.max(1, arrived))) {
-        throw new BalanceException(
-            history.lot().name(), horizon.month(month).toString(), left, standing);
-      }
+      check(history.lot().name(), arrived, left, history.standing(month), month, horizon);
     }
   }
 }

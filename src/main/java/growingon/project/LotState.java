@@ -1,5 +1,6 @@
 package growingon.project;
 
+import growingon.nursery.Horizon;
 import growingon.nursery.LiftFrom;
 import growingon.nursery.Mix;
 import growingon.nursery.Nursery;
@@ -34,6 +35,7 @@ final class LotState {
   private final CareRates care;
   private final Spacing winterSpacing;
   private final double[] minutes;
+  private double accountedFor;
   private Optional<Pot> pot;
   private Optional<Place> place;
   private Spacing spacing;
@@ -122,6 +124,7 @@ final class LotState {
     if (last >= 0 && reached.isPresent() && !reached.equals(pot.map(Pot::name))) {
       Optional<String> expected = reached;
       run.remark(
+          plan,
           () ->
               Remarks.lastStepDisagrees(
                   plan.lot.name(),
@@ -179,7 +182,7 @@ final class LotState {
       standing = spot(month);
       grow(month);
       if (!isKnown(month)) {
-        to.diedBefore(plants.die(plants.living() * lossShare(month, Luck.NONE)));
+        noteDiedBefore(plants.die(plants.living() * lossShare(month, Luck.NONE)));
       } else if (month == Math.min(facts.goneThrough(), plan.start - 1)) {
         startFromWhatIsThere();
       }
@@ -189,7 +192,7 @@ final class LotState {
   private void startFromWhatIsThere() {
     double before = plants.living();
     facts.atStart().ifPresent(plants::countAs);
-    to.diedBefore(before - plants.living());
+    noteDiedBefore(before - plants.living());
   }
 
   /** Whether only what is known died or was culled in a month. */
@@ -215,7 +218,7 @@ final class LotState {
     for (MonthFacts.Change change : changes) {
       switch (change.way()) {
         case CAME -> came(month, change.plants());
-        case DIED -> to.died(month, plants.die(change.plants()));
+        case DIED -> noteDied(month, plants.die(change.plants()));
         case CULLED -> culled(month, change);
         case WENT -> went(month, plants.die(change.plants()));
       }
@@ -224,7 +227,7 @@ final class LotState {
 
   private void came(int month, double more) {
     plants.come(more);
-    to.came(month, more);
+    noteCame(month, more);
   }
 
   private void culled(int month, MonthFacts.Change change) {
@@ -232,7 +235,7 @@ final class LotState {
     double ofQuality =
         change.quality().map(quality -> plants.cullPlants(quality, wanted)).orElse(0.0);
     double culled = ofQuality + cullWorst(wanted - ofQuality);
-    to.culled(month, culled);
+    noteCulled(month, culled);
     freePots(month, culled);
   }
 
@@ -258,7 +261,7 @@ final class LotState {
   }
 
   void went(int month, double plantsGone) {
-    to.went(month, plantsGone);
+    noteWent(month, plantsGone);
   }
 
   /** Starts anew from what was counted and measured in a month. */
@@ -273,7 +276,7 @@ final class LotState {
     count.living().ifPresent(plants::countAs);
     double more = plants.living() - before;
     if (more > 0) {
-      to.came(month, more);
+      noteCame(month, more);
     } else {
       went(month, -more);
     }
@@ -317,7 +320,7 @@ final class LotState {
   /** Takes the lot in: a lot that failed on its way is dead on arrival, others are sorted. */
   void arrive(int month) {
     if (month == plan.arrival) {
-      to.died(month, plants.die(plants.living() * luck.deadOnArrival(plan.lot)));
+      noteDied(month, plants.die(plants.living() * luck.deadOnArrival(plan.lot)));
     }
     sortOnArrival(month);
   }
@@ -379,6 +382,7 @@ final class LotState {
         .ifPresent(
             late ->
                 run.remark(
+                    plan,
                     () ->
                         Remarks.lateStep(
                             plan.lot.name(),
@@ -390,8 +394,8 @@ final class LotState {
     double loss = luck.consignmentLoss(plan.lot, step.lossShare());
     double died = die(month, index + 1, loss);
     double culled = sortAndCull(step, month);
-    to.died(month, died);
-    to.culled(month, culled);
+    noteDied(month, died);
+    noteCulled(month, culled);
     double living = plants.living();
     Potted potted = pot(step, month, living);
     step.place().ifPresent(name -> place = Optional.of(nursery.places().get(name)));
@@ -472,7 +476,7 @@ final class LotState {
       }
     }
     double culled = sort(month);
-    to.culled(month, culled);
+    noteCulled(month, culled);
     freePots(month, culled);
   }
 
@@ -658,7 +662,7 @@ final class LotState {
       MonthFacts known = facts.month(month);
       comeAndGo(month, known.changes().subList(known.afterLastCull(), known.changes().size()));
     }
-    to.died(month, die(month, 0, lossShare(month, luck)));
+    noteDied(month, die(month, 0, lossShare(month, luck)));
   }
 
   /** Whole months since training started, −1 if it has not. */
@@ -680,7 +684,42 @@ final class LotState {
   }
 
   void sold(int month, int row, int grade, Quality quality, double units, double money) {
+    accountedFor += units;
     to.sold(month, row, grade, quality, units, money);
+  }
+
+  private void noteDiedBefore(double dead) {
+    accountedFor += dead;
+    to.diedBefore(dead);
+  }
+
+  private void noteDied(int month, double dead) {
+    accountedFor += dead;
+    to.died(month, dead);
+  }
+
+  private void noteCulled(int month, double culled) {
+    accountedFor += culled;
+    to.culled(month, culled);
+  }
+
+  private void noteCame(int month, double more) {
+    accountedFor -= more;
+    to.came(month, more);
+  }
+
+  private void noteWent(int month, double gone) {
+    accountedFor += gone;
+    to.went(month, gone);
+  }
+
+  /**
+   * Checks that what was booked and what stands are all the plants there were.
+   *
+   * @throws BalanceException if they are not
+   */
+  void checkBalance(Horizon horizon) {
+    Balance.check(plan.lot, facts.part(), accountedFor, plants.count(), horizon);
   }
 
   void endMonth(int month) {

@@ -5,7 +5,6 @@ import growingon.nursery.Nursery;
 import growingon.nursery.Place;
 import growingon.nursery.PlaceKind;
 import growingon.nursery.Scenario;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
@@ -20,10 +19,10 @@ public final class Programme {
   private final Calendar calendar;
   private final CareRates care;
   private final Optional<Place> apartPlace;
-  private final List<LotPlan> lots = new ArrayList<>();
+  private final List<LotPlan> lots;
   private final List<DemandRow> rows;
 
-  private Programme(Scenario scenario) {
+  private Programme(Scenario scenario, List<LotPlan> lots) {
     this.scenario = scenario;
     this.horizon = scenario.horizon();
     this.calendar =
@@ -36,16 +35,26 @@ public final class Programme {
         scenario.nursery().places().values().stream()
             .filter(place -> place.kind() == PlaceKind.QUARANTINE)
             .findFirst();
-    Lattice lattice = Lattice.of(scenario.plan().slices());
-    scenario
-        .lots()
-        .forEach(lot -> lots.add(new LotPlan(lot, scenario.nursery(), horizon, lattice)));
+    this.lots = lots;
     this.rows = DemandRow.inOrder(scenario.nursery(), calendar, lots);
   }
 
   /** Makes a checked scenario ready. */
   public static Programme of(Scenario scenario) {
-    return new Programme(scenario);
+    Lattice lattice = Lattice.of(scenario.plan().slices());
+    Horizon horizon = scenario.horizon();
+    return new Programme(
+        scenario,
+        scenario.lots().stream()
+            .map(lot -> new LotPlan(lot, scenario.nursery(), horizon, lattice))
+            .toList());
+  }
+
+  /** The same without a lot; what was made ready for the others serves both. */
+  public Programme without(String name) {
+    return new Programme(
+        scenario.without(name),
+        lots.stream().filter(plan -> !plan.lot.name().equals(name)).toList());
   }
 
   /** The plan's line: expected numbers, with all particulars. */

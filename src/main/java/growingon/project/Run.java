@@ -2,18 +2,24 @@ package growingon.project;
 
 import growingon.problem.Problem;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.function.Consumer;
 import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 /** One pass through the months of a programme. */
 final class Run {
+  /** With fewer, sharing the work takes longer than doing it. */
+  private static final int LOTS_FOR_ALL_PROCESSORS = 200;
+
   private final Programme programme;
   private final Luck luck;
   private final Facts facts;
   private final double[] minutes;
-  private final List<Problem> remarks = new ArrayList<>();
+  private final Map<LotPlan, List<Problem>> remarks = new LinkedHashMap<>();
 
   Run(Programme programme, Luck luck) {
     this(programme, luck, Facts.NONE);
@@ -27,6 +33,7 @@ final class Run {
         IntStream.range(0, programme.horizon().months())
             .mapToDouble(month -> luck.minutes(programme.calendar().seasonYear(month)))
             .toArray();
+    programme.lots().forEach(plan -> remarks.put(plan, new ArrayList<>()));
   }
 
   /** Factor on all minutes of each month. */
@@ -46,10 +53,10 @@ final class Run {
     return luck;
   }
 
-  /** Notes something that the grower is to be told of the plan's line; a draw tells nothing. */
-  void remark(Supplier<Problem> problem) {
+  /** Notes what the grower is to be told of a lot on the plan's line; a draw tells nothing. */
+  void remark(LotPlan plan, Supplier<Problem> problem) {
     if (luck == Luck.NONE) {
-      remarks.add(problem.get());
+      remarks.get(plan).add(problem.get());
     }
   }
 
@@ -59,6 +66,10 @@ final class Run {
    * @param detailed whether to take down how lots stand at every month's end
    */
   Projection withHistories(boolean detailed) {
+    return withHistories(detailed, programme.lots().size() >= LOTS_FOR_ALL_PROCESSORS);
+  }
+
+  Projection withHistories(boolean detailed, boolean onAllProcessors) {
     List<LotState> lots = new ArrayList<>();
     List<LotHistory> histories = new ArrayList<>();
     for (LotPlan plan : programme.lots()) {
@@ -68,8 +79,9 @@ final class Run {
       histories.add(history);
       lots.add(new LotState(plan, this, history, history));
     }
-    List<Missed> missed = run(lots);
-    return new Projection(programme.scenario(), programme.horizon(), histories, missed, remarks);
+    List<Missed> missed = run(lots, onAllProcessors);
+    List<Problem> told = remarks.values().stream().flatMap(List::stream).toList();
+    return new Projection(programme.scenario(), programme.horizon(), histories, missed, told);
   }
 
   List<Missed> withRecorders(IntFunction<Recorder> recorders) {
@@ -83,44 +95,65 @@ final class Run {
   private void remarkOnTimeApart(LotPlan plan) {
     boolean hasPlaces = !programme.nursery().places().isEmpty();
     if (plan.apartUntil > plan.start && hasPlaces && programme.apartPlace().isEmpty()) {
-      remark(() -> Remarks.noQuarantine(plan.lot.name()));
+      remark(plan, () -> Remarks.noQuarantine(plan.lot.name()));
     }
   }
 
   /** Runs all months; the lots stand as they do at the end afterwards. */
   List<Missed> run(List<LotState> lots) {
+    return run(lots, false);
+  }
+
+  /**
+   * Runs all months; the lots stand as they do at the end afterwards. Between two sales no lot
+   * knows of another, so each takes its months alone.
+   *
+   * @param onAllProcessors whether several lots do so at once, which changes no number
+   */
+  private List<Missed> run(List<LotState> lots, boolean onAllProcessors) {
     Market market = new Market(programme, luck, lots);
     for (int month = 0; month < programme.horizon().months(); month++) {
-      runMonth(month, lots, market);
+      int now = month;
+      each(lots, onAllProcessors, lot -> beforeSales(now, lot));
+      market.sell(month);
+      each(lots, onAllProcessors, lot -> afterSales(now, lot));
     }
+    lots.forEach(lot -> lot.checkBalance(programme.horizon()));
     return market.missed();
   }
 
-  /** The order of a month (design section 6.4). */
-  private void runMonth(int month, List<LotState> lots, Market market) {
-    for (LotState lot : lots) {
-      if (month < lot.plan.start) {
-        continue;
-      }
-      if (month == lot.plan.start) {
-        lot.arrive(month);
-      }
-      if (lot.hasFacts()) {
-        lot.comeAndGo(month);
-      }
-      lot.work(month, this);
-      lot.stand(month);
-      lot.grow(month);
-      lot.lose(month);
+  private static void each(List<LotState> lots, boolean onAllProcessors, Consumer<LotState> does) {
+    if (onAllProcessors) {
+      lots.parallelStream().forEach(does);
+    } else {
+      lots.forEach(does);
     }
-    market.sell(month);
-    for (LotState lot : lots) {
-      if (month >= lot.plan.start) {
-        if (lot.hasFacts()) {
-          lot.takeCount(month);
-        }
-        lot.endMonth(month);
-      }
+  }
+
+  /** The order of a month up to its sales (design section 6.4). */
+  private void beforeSales(int month, LotState lot) {
+    if (month < lot.plan.start) {
+      return;
     }
+    if (month == lot.plan.start) {
+      lot.arrive(month);
+    }
+    if (lot.hasFacts()) {
+      lot.comeAndGo(month);
+    }
+    lot.work(month, this);
+    lot.stand(month);
+    lot.grow(month);
+    lot.lose(month);
+  }
+
+  private static void afterSales(int month, LotState lot) {
+    if (month < lot.plan.start) {
+      return;
+    }
+    if (lot.hasFacts()) {
+      lot.takeCount(month);
+    }
+    lot.endMonth(month);
   }
 }

@@ -8,6 +8,7 @@ import growingon.project.Use;
 import growingon.project.Work;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /** The long series that go to the tables and to figures.json but on no sheet. */
 final class LongTables {
@@ -15,18 +16,23 @@ final class LongTables {
 
   private LongTables() {}
 
+  /** No table needs another, so they are made on all processors. */
   static List<Table> of(Context context) {
-    List<Table> tables = new ArrayList<>();
-    tables.add(lotMonths(context));
-    tables.add(lotUses(context));
-    tables.add(salesLines(context));
-    tables.add(HoursSheet.lines(context));
+    List<Function<Context, Table>> makers =
+        new ArrayList<>(
+            List.of(
+                LongTables::lotMonths,
+                LongTables::lotUses,
+                LongTables::salesLines,
+                HoursSheet::lines));
     if (!context.inputs().scenario().nursery().places().isEmpty()) {
-      tables.add(BenchSpaceSheet.placeMonths(context));
+      makers.add(BenchSpaceSheet::placeMonths);
     }
     if (!context.bought().isEmpty()) {
-      tables.add(BoughtLots.flows(context));
+      makers.add(BoughtLots::flows);
     }
+    List<Table> tables =
+        new ArrayList<>(makers.parallelStream().map(maker -> maker.apply(context)).toList());
     tables.addAll(ChancesSheet.longTables(context));
     return tables;
   }

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -66,30 +67,33 @@ public final class PlanReport {
         List.of());
   }
 
+  /** No sheet needs another, so they are made on all processors. */
   private static List<Sheet> sheets(Context context) {
-    return List.of(
-        SummarySheet.of(context),
-        JobsSheet.of(context),
-        BenchSpaceSheet.of(context),
-        OrderSheet.of(context),
-        CashSheet.of(context),
-        LotsSheet.of(context),
-        ChancesSheet.of(context),
-        LotVerdictsSheet.of(context),
-        SwingsSheet.of(context),
-        StockSheet.of(context),
-        SaleableSheet.of(context),
-        SalesSheet.of(context),
-        HoursSheet.of(context),
-        PotsSheet.of(context),
-        SubstrateSheet.of(context),
-        MaterialsSheet.of(context),
-        WeightsSheet.of(context),
-        LotAccountsSheet.of(context),
-        StockValueSheet.of(context),
-        CountSheet.of(context),
-        AssumptionsSheet.of(context),
-        NotesSheet.of(context));
+    List<Function<Context, Sheet>> makers =
+        List.of(
+            SummarySheet::of,
+            JobsSheet::of,
+            BenchSpaceSheet::of,
+            OrderSheet::of,
+            CashSheet::of,
+            LotsSheet::of,
+            ChancesSheet::of,
+            LotVerdictsSheet::of,
+            SwingsSheet::of,
+            StockSheet::of,
+            SaleableSheet::of,
+            SalesSheet::of,
+            HoursSheet::of,
+            PotsSheet::of,
+            SubstrateSheet::of,
+            MaterialsSheet::of,
+            WeightsSheet::of,
+            LotAccountsSheet::of,
+            StockValueSheet::of,
+            CountSheet::of,
+            AssumptionsSheet::of,
+            NotesSheet::of);
+    return makers.parallelStream().map(maker -> maker.apply(context)).toList();
   }
 
   /** Adds to each sheet those of its charts that have something to show. */

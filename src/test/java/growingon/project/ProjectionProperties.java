@@ -95,6 +95,18 @@ class ProjectionProperties {
     }
   }
 
+  /** Lots know of each other through sales only, so it does not matter who runs them. */
+  @Property(tries = 30)
+  void lots_onAllProcessors_fareAsOneByOne(@ForAll("lots") List<Lot> lots) {
+    Programme programme = Programme.of(Nurseries.working().lots(lots).scenario());
+    Projection alone = new Run(programme, Luck.NONE).withHistories(true, false);
+    Projection together = new Run(programme, Luck.NONE).withHistories(true, true);
+    assertThat(together)
+        .usingRecursiveComparison()
+        .ignoringFields("scenario", "horizon")
+        .isEqualTo(alone);
+  }
+
   @Property(tries = 100)
   void moreLoss_neverGivesMorePlants(
       @ForAll("lots") List<Lot> lots,
