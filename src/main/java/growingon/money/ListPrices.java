@@ -8,11 +8,16 @@ import growingon.nursery.Quality;
 import growingon.project.LotHistory;
 import growingon.project.SeasonStock;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 
 /** List prices: of a species' own demand rows the dearest, else of the rows for any species. */
 public final class ListPrices {
   private final Nursery nursery;
+  private final Map<Key, OptionalDouble> known = new ConcurrentHashMap<>();
+
+  private record Key(String species, String grade) {}
 
   /** The prices of a nursery's demand table. */
   public ListPrices(Nursery nursery) {
@@ -21,6 +26,10 @@ public final class ListPrices {
 
   /** List price of a first of a grade; empty if no row prices it. */
   public OptionalDouble of(Lot lot, String grade) {
+    return known.computeIfAbsent(new Key(lot.species(), grade), key -> find(lot, grade));
+  }
+
+  private OptionalDouble find(Lot lot, String grade) {
     OptionalDouble own = dearest(lot, grade, true);
     return own.isPresent() ? own : dearest(lot, grade, false);
   }

@@ -49,18 +49,19 @@ public record StockValue(
   /** Every lot with plants for sale at every year's end, by month and then in order of the lots. */
   public static List<StockValue> of(Accounts accounts) {
     List<StockValue> values = new ArrayList<>();
+    ListPrices prices = new ListPrices(accounts.projection().scenario().nursery());
     for (LotHistory lot : accounts.projection().lots()) {
       double[] cost = costPerPlant(lot, accounts);
-      lot.yearEnds().forEach(end -> values.add(at(end, lot, cost[end.month()], accounts)));
+      lot.yearEnds().forEach(end -> values.add(at(end, lot, cost[end.month()], accounts, prices)));
     }
     values.removeIf(each -> each.priced + each.unpriced < 1e-9);
     values.sort(Comparator.comparingInt(StockValue::month));
     return values;
   }
 
-  private static StockValue at(YearEnd end, LotHistory lot, double cost, Accounts accounts) {
+  private static StockValue at(
+      YearEnd end, LotHistory lot, double cost, Accounts accounts, ListPrices prices) {
     Nursery nursery = accounts.projection().scenario().nursery();
-    ListPrices prices = new ListPrices(nursery);
     double kept = 1 - nursery.settings().sellingCostShare();
     double priced = 0;
     double unpriced = 0;

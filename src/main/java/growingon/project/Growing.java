@@ -53,6 +53,7 @@ final class Growing {
   private double trunksAt = NOT_YET;
   private final double[] nextClock;
   private final double[] soonest;
+  private double soonestOfAll;
   private double[][] clocksFromStart;
   private double notKept;
   private boolean changed = true;
@@ -209,6 +210,7 @@ final class Growing {
     for (int block = 0; block < soonest.length; block++) {
       soonest[block] = soonestOf(block);
     }
+    soonestOfAll = 0;
   }
 
   private double soonestOf(int block) {
@@ -460,12 +462,17 @@ final class Growing {
   }
 
   /** Notes which slices have grown thick enough for one grade more by now. */
-  private void measure() {
+  void measure() {
     double now = clock + ROUNDING;
+    if (soonestOfAll > now) {
+      return;
+    }
+    soonestOfAll = Double.POSITIVE_INFINITY;
     for (int block = 0; block < soonest.length; block++) {
       if (soonest[block] <= now) {
         measure(block, now);
       }
+      soonestOfAll = Math.min(soonestOfAll, soonest[block]);
     }
   }
 

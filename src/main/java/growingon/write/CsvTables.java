@@ -2,12 +2,9 @@ package growingon.write;
 
 import growingon.report.Column;
 import growingon.report.Table;
-import java.io.BufferedWriter;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.OutputStreamWriter;
 import java.io.Writer;
-import java.nio.charset.StandardCharsets;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 
@@ -24,7 +21,7 @@ final class CsvTables {
   private CsvTables() {}
 
   static void write(Table table, OutputStream to) throws IOException {
-    try (Writer out = new BufferedWriter(new OutputStreamWriter(to, StandardCharsets.UTF_8))) {
+    try (Writer out = new Utf8Writer(to)) {
       FORMAT.printRecord(out, table.columns().stream().map(Column::key).toArray());
       for (List<Object> row : table.rows()) {
         for (int i = 0; i < row.size(); i++) {

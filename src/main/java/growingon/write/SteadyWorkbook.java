@@ -1,13 +1,10 @@
 package growingon.write;
 
-import java.io.BufferedWriter;
 import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;
-import java.io.OutputStreamWriter;
-import java.nio.charset.StandardCharsets;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
@@ -81,7 +78,7 @@ final class SteadyWorkbook extends SXSSFWorkbook {
     private final ByteArrayOutputStream bytes;
 
     MemoryWriter(ByteArrayOutputStream bytes) throws IOException {
-      super(new BufferedWriter(new OutputStreamWriter(bytes, StandardCharsets.UTF_8)));
+      super(new Utf8Writer(bytes));
       this.bytes = bytes;
     }
 
