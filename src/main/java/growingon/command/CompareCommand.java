@@ -3,11 +3,11 @@ package growingon.command;
 import growingon.chance.Chances;
 import growingon.money.Accounts;
 import growingon.money.BoughtLot;
+import growingon.money.Reckoned;
 import growingon.nursery.Inputs;
 import growingon.nursery.Plan;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;
-import growingon.project.Projector;
 import growingon.report.CompareReport;
 import growingon.report.CompareReport.Side;
 import growingon.report.Report;
@@ -96,8 +96,9 @@ final class CompareCommand implements Callable<Integer> {
   private static Side side(String label, Loaded<Inputs> loaded, UnaryOperator<Plan> luck) {
     Inputs read = loaded.value().orElseThrow();
     Inputs inputs = read.withPlan(luck.apply(read.scenario().plan()));
-    Accounts accounts = Accounts.of(Projector.project(inputs.scenario()));
-    List<BoughtLot> bought = BoughtLot.weigh(accounts);
+    Reckoned reckoned = Reckoned.of(inputs.scenario());
+    Accounts accounts = reckoned.accounts();
+    List<BoughtLot> bought = reckoned.bought();
     Optional<Chances> chances =
         inputs.scenario().plan().draws() == 0
             ? Optional.empty()

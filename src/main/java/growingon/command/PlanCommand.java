@@ -3,6 +3,7 @@ package growingon.command;
 import growingon.chance.Chances;
 import growingon.money.Accounts;
 import growingon.money.BoughtLot;
+import growingon.money.Reckoned;
 import growingon.nursery.Inputs;
 import growingon.nursery.Plan;
 import growingon.problem.Loaded;
@@ -136,9 +137,9 @@ final class PlanCommand implements Callable<Integer> {
       return edition(inputs, loaded.problems(), progress);
     }
     progress.phase("Projecting " + inputs.scenario().lots().size() + " lots");
-    Accounts accounts = Accounts.of(Projector.project(inputs.scenario()));
-    progress.phase("Weighing the lots bought");
-    List<BoughtLot> bought = BoughtLot.weigh(accounts);
+    Reckoned reckoned = Reckoned.of(inputs.scenario());
+    Accounts accounts = reckoned.accounts();
+    List<BoughtLot> bought = reckoned.bought();
     Optional<Chances> chances = draw(accounts, bought, progress);
     Report whole = PlanReport.of(inputs, loaded.problems(), accounts, bought, chances);
     Report report = answered(whole, inputs, accounts, bought);
@@ -164,7 +165,8 @@ final class PlanCommand implements Callable<Integer> {
     Inputs seen = edition.seen(whole);
     progress.phase("Projecting " + seen.scenario().lots().size() + " lots");
     Accounts accounts = Accounts.of(Projector.project(seen.scenario()));
-    List<BoughtLot> bought = audience == Audience.PARTNER ? BoughtLot.weigh(accounts) : List.of();
+    List<BoughtLot> bought =
+        audience == Audience.PARTNER ? BoughtLot.weigh(seen.scenario()) : List.of();
     Path usual = folder(whole);
     Path folder =
         out != null ? out : usual.resolveSibling(usual.getFileName() + edition.folderEnding());

@@ -3,9 +3,7 @@ package growingon.money;
 import growingon.nursery.Lot;
 import growingon.nursery.QualityShares;
 import growingon.nursery.Scenario;
-import growingon.project.LotHistory;
 import growingon.project.Luck;
-import growingon.project.Sale;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
@@ -16,7 +14,6 @@ import java.util.OptionalInt;
 final class Bargaining {
   private final Scenario scenario;
   private final Lot lot;
-  private final LotHistory history;
   private final Tally with;
   private final Tally without;
   private final Tally changed;
@@ -30,11 +27,9 @@ final class Bargaining {
    * @param without the plan without the lot, run without luck
    * @param value present value of what it gains
    */
-  Bargaining(
-      Accounts accounts, Lot lot, Tally with, Tally without, GradeNumbers grades, double value) {
-    this.scenario = accounts.projection().scenario();
+  Bargaining(Lot lot, Tally with, Tally without, GradeNumbers grades, double value) {
+    this.scenario = with.programme().scenario();
     this.lot = lot;
-    this.history = accounts.projection().lot(lot.name());
     this.with = with;
     this.without = without;
     this.changed = new Tally(with.programme(), grades);
@@ -75,9 +70,8 @@ final class Bargaining {
   }
 
   private double averagePrice() {
-    double units = history.sales().stream().mapToDouble(Sale::units).sum();
-    double money = history.sales().stream().mapToDouble(Sale::money).sum();
-    return money / units;
+    int index = scenario.lots().indexOf(lot);
+    return with.lotSales()[index] / with.lotUnits()[index];
   }
 
   private OptionalInt fewestUsable() {

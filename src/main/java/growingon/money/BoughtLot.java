@@ -1,6 +1,7 @@
 package growingon.money;
 
 import growingon.nursery.Lot;
+import growingon.nursery.Scenario;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -68,15 +69,15 @@ public record BoughtLot(
   }
 
   /** Weighs every lot bought within the plan, in the order of the scenario, on all processors. */
-  public static List<BoughtLot> weigh(Accounts with) {
+  public static List<BoughtLot> weigh(Scenario scenario) {
     List<Lot> bought =
-        with.projection().scenario().lots().stream()
+        scenario.lots().stream()
             .filter(lot -> lot.purchase().isPresent() && lot.quantity() > 0)
             .toList();
     if (bought.isEmpty()) {
       return List.of();
     }
-    Weighing weighing = new Weighing(with);
+    Weighing weighing = new Weighing(scenario);
     return bought.parallelStream().map(weighing::weigh).toList();
   }
 }

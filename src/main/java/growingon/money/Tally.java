@@ -49,6 +49,8 @@ public final class Tally {
   private final double[][] unitsBySeason;
   private final double[][] stockBySeason;
   private final double[] lotResults;
+  private final double[] lotSales;
+  private final double[] lotUnits;
 
   /**
    * A tally of a programme's runs.
@@ -73,6 +75,8 @@ public final class Tally {
     this.unitsBySeason = new double[grades.size()][scenario.plan().seasons()];
     this.stockBySeason = new double[grades.size()][scenario.plan().seasons()];
     this.lotResults = new double[scenario.lots().size()];
+    this.lotSales = new double[lotResults.length];
+    this.lotUnits = new double[lotResults.length];
     this.season = new int[months];
     this.fixedFlows = new double[months];
     for (int month = 0; month < months; month++) {
@@ -193,6 +197,16 @@ public final class Tally {
     return lotResults;
   }
 
+  /** Sales of each lot, plan currency. */
+  double[] lotSales() {
+    return lotSales;
+  }
+
+  /** Plants sold of each lot. */
+  double[] lotUnits() {
+    return lotUnits;
+  }
+
   /** Flows with the value of unsold plants, which is no cash, in the last month. */
   double[] flowsWithHorizonValue() {
     double[] valued = flows.clone();
@@ -218,6 +232,8 @@ public final class Tally {
     Arrays.fill(hours, 0);
     Arrays.fill(salesBySeason, 0);
     Arrays.fill(lotResults, 0);
+    Arrays.fill(lotSales, 0);
+    Arrays.fill(lotUnits, 0);
     for (double[][] table : List.of(space, unitsBySeason, stockBySeason)) {
       for (double[] row : table) {
         Arrays.fill(row, 0);
@@ -265,6 +281,8 @@ public final class Tally {
       flows[month] += money;
       sales[month] += money;
       lotResults[lot] += money;
+      lotSales[lot] += money;
+      lotUnits[lot] += units;
       salesBySeason[season[month]] += money;
       unitsBySeason[gradeIndex[lot][grade]][season[month]] += units;
     }

@@ -3,23 +3,23 @@ package growingon.money;
 import growingon.nursery.Lot;
 import growingon.nursery.Place;
 import growingon.nursery.Scenario;
+import growingon.project.HoursUse;
 import growingon.project.Luck;
 import growingon.project.Programme;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** Weighs lots bought within a plan, each against the plan without it. */
 final class Weighing {
   private static final double ROUNDING = 1e-9;
 
-  private final Accounts accounts;
   private final Scenario scenario;
   private final GradeNumbers grades;
   private final Tally with;
 
-  Weighing(Accounts accounts) {
-    this.accounts = accounts;
-    this.scenario = accounts.projection().scenario();
+  Weighing(Scenario scenario) {
+    this.scenario = scenario;
     this.grades = new GradeNumbers(scenario.nursery());
     this.with = tally(Programme.of(scenario));
   }
@@ -43,15 +43,17 @@ final class Weighing {
         Finance.payback(flows),
         overflows(without),
         hoursShort(without),
-        new Bargaining(accounts, lot, with, without, grades, value).bargain());
+        new Bargaining(lot, with, without, grades, value).bargain());
   }
 
   private double[] hoursShort(Tally without) {
     double[] more = new double[with.hours().length];
-    for (int month = 0; month < more.length; month++) {
-      double available = accounts.hours().available(month).orElse(Double.POSITIVE_INFINITY);
-      double shortBefore = Math.max(0, without.hours()[month] - available);
-      more[month] = Math.max(0, Math.max(0, with.hours()[month] - available) - shortBefore);
+    Optional<double[]> available =
+        HoursUse.available(scenario.nursery().settings(), scenario.horizon());
+    for (int month = 0; month < more.length && available.isPresent(); month++) {
+      double hours = available.get()[month];
+      double before = Math.max(0, without.hours()[month] - hours);
+      more[month] = Math.max(0, Math.max(0, with.hours()[month] - hours) - before);
     }
     return more;
   }

@@ -1,6 +1,7 @@
 package growingon.project;
 
 import growingon.nursery.Horizon;
+import growingon.nursery.Settings;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -30,8 +31,13 @@ public final class HoursUse {
         needed[work.month()] += work.hours();
       }
     }
-    Optional<List<Double>> stated = projection.scenario().nursery().settings().hoursAvailable();
-    return new HoursUse(byJob, needed, stated.map(hours -> spread(hours, horizon)));
+    return new HoursUse(
+        byJob, needed, available(projection.scenario().nursery().settings(), horizon));
+  }
+
+  /** Hours available in each month; empty if the nursery does not say. */
+  public static Optional<double[]> available(Settings settings, Horizon horizon) {
+    return settings.hoursAvailable().map(hours -> spread(hours, horizon));
   }
 
   private static double[] spread(List<Double> hours, Horizon horizon) {

@@ -74,7 +74,8 @@ class ChancesTest {
 
   private static Chances chances(Scenario scenario, int threads) {
     Accounts accounts = Accounts.of(Projector.project(scenario));
-    return Chances.draw(accounts, BoughtLot.weigh(accounts), threads, done -> {});
+    return Chances.draw(
+        accounts, BoughtLot.weigh(accounts.projection().scenario()), threads, done -> {});
   }
 
   private static Samples samples(Scenario scenario) {
@@ -257,14 +258,14 @@ class ChancesTest {
     Scenario scenario =
         drawn(Nurseries.working().lot(field("a").arrived(2025, 3).build()).lot(gamble()), 60, 2);
     Accounts accounts = Accounts.of(Projector.project(scenario));
-    BoughtLot bought = BoughtLot.weigh(accounts).get(0);
+    BoughtLot bought = BoughtLot.weigh(accounts.projection().scenario()).get(0);
     Gamble gamble = chances(scenario, 2).gambles().get(0);
     assertThat(gamble.chancePays()).isBetween(0.0, 1.0);
     assertThat(gamble.gains()).isSorted();
     double firsts = gamble.breakEvens().firsts().orElseThrow();
     Lot atBreakEven = gamble().withQuality(FixedLuck.withFirsts(gamble().quality(), firsts));
     Scenario changed = scenario.withLots(List.of(scenario.lots().get(0), atBreakEven));
-    BoughtLot again = BoughtLot.weigh(Accounts.of(Projector.project(changed))).get(0);
+    BoughtLot again = BoughtLot.weigh(changed).get(0);
     assertThat(again.presentValue()).isCloseTo(0, within(1.0));
     // Paying so much more on arrival takes the mean gain away.
     double more = gamble.mostLanded() - bought.landed();

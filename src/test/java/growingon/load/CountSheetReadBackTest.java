@@ -46,7 +46,12 @@ class CountSheetReadBackTest {
     Accounts accounts = Accounts.of(Projector.project(inputs.scenario()));
     report = reports.resolve("first plan");
     ReportFolder.write(
-        PlanReport.of(inputs, List.of(), accounts, BoughtLot.weigh(accounts), Optional.empty()),
+        PlanReport.of(
+            inputs,
+            List.of(),
+            accounts,
+            BoughtLot.weigh(accounts.projection().scenario()),
+            Optional.empty()),
         report);
   }
 

@@ -306,7 +306,7 @@ class AccountsTest {
   @Test
   void boughtLot_isTheWholeNurseryWithItAgainstWithoutIt() {
     Accounts with = accounts(gamble(ridge()));
-    BoughtLot bought = BoughtLot.weigh(with).get(0);
+    BoughtLot bought = BoughtLot.weigh(with.projection().scenario()).get(0);
     Accounts without =
         Accounts.of(Projector.project(with.projection().scenario().without("ridge")));
     assertThat(bought.landed()).isCloseTo(120 * 28 + 320, within(1e-9));
@@ -320,7 +320,7 @@ class AccountsTest {
   @Test
   void mostYouCanPay_typedBackAsThePrice_givesNil() {
     Accounts with = accounts(gamble(ridge()));
-    BoughtLot bought = BoughtLot.weigh(with).get(0);
+    BoughtLot bought = BoughtLot.weigh(with.projection().scenario()).get(0);
     double most = bought.bargain().mostEach().getAsDouble();
     assertThat(valueAtPrice(with.projection().scenario(), ridge(), most))
         .isCloseTo(0, within(0.005));
@@ -368,7 +368,7 @@ class AccountsTest {
   @Test
   void leastSellingPrice_asAShareOfAllPrices_givesNilWhenRunAgain() {
     Accounts with = accounts(gamble(ridge()));
-    BoughtLot.Bargain bargain = BoughtLot.weigh(with).get(0).bargain();
+    BoughtLot.Bargain bargain = BoughtLot.weigh(with.projection().scenario()).get(0).bargain();
     double share = bargain.leastPriceShare().getAsDouble();
     assertThat(valueAtPrices(with.projection().scenario(), ridge(), share))
         .isCloseTo(0, within(0.005));
@@ -379,7 +379,7 @@ class AccountsTest {
   @Test
   void fewestUsable_paysWithIt_andNotWithOneFewer() {
     Accounts with = accounts(gamble(ridge()));
-    BoughtLot bought = BoughtLot.weigh(with).get(0);
+    BoughtLot bought = BoughtLot.weigh(with.projection().scenario()).get(0);
     int fewest = bought.bargain().fewestUsable().getAsInt();
     assertThat(fewest).isBetween(1, 90);
     assertThat(valueWithUsable(with.projection().scenario(), ridge(), fewest))

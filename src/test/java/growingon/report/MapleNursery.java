@@ -234,7 +234,11 @@ final class MapleNursery {
   static Context context(Scenario scenario) {
     Accounts accounts = Accounts.of(Projector.project(scenario));
     return new Context(
-        inputs(scenario), accounts, BoughtLot.weigh(accounts), Optional.empty(), List.of());
+        inputs(scenario),
+        accounts,
+        BoughtLot.weigh(accounts.projection().scenario()),
+        Optional.empty(),
+        List.of());
   }
 
   static Report report(Scenario scenario) {

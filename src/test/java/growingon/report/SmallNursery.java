@@ -58,7 +58,12 @@ final class SmallNursery {
     Scenario scenario = nursery().scenario();
     Accounts accounts = Accounts.of(Projector.project(scenario));
     Inputs inputs = new Inputs(scenario, List.of(offer()), assumptions(), 5);
-    return new Context(inputs, accounts, BoughtLot.weigh(accounts), Optional.empty(), problems());
+    return new Context(
+        inputs,
+        accounts,
+        BoughtLot.weigh(accounts.projection().scenario()),
+        Optional.empty(),
+        problems());
   }
 
   /** The context of any other nursery, without offers and problems. */

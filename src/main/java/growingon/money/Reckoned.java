@@ -1,0 +1,36 @@
+package growingon.money;
+
+import growingon.nursery.Scenario;
+import growingon.project.Projector;
+import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+
+/**
+ * A plan reckoned: its accounts and what the lots bought within it are worth.
+ *
+ * @param accounts the accounts
+ * @param bought what each lot bought is worth, in the order of the scenario
+ */
+public record Reckoned(Accounts accounts, List<BoughtLot> bought) {
+  public Reckoned {
+    bought = List.copyOf(bought);
+  }
+
+  /**
+   * Projects a plan and books it; the lots bought are weighed meanwhile.
+   *
+   * @throws IllegalStateException if the balance of a lot or of the accounts does not hold, which
+   *     is a fault of the program
+   */
+  public static Reckoned of(Scenario scenario) {
+    CompletableFuture<List<BoughtLot>> weighed =
+        CompletableFuture.supplyAsync(() -> BoughtLot.weigh(scenario));
+    Accounts accounts = Accounts.of(Projector.project(scenario));
+    try {
+      return new Reckoned(accounts, weighed.join());
+    } catch (CompletionException fault) {
+      throw new IllegalStateException(fault.getCause().getMessage(), fault.getCause());
+    }
+  }
+}
