@@ -48,8 +48,7 @@ final class Growing {
   private Streams streams;
   private double kept;
   private double[] trunkAtZero;
-  private final double[] trunks;
-  private final double[] scratch;
+  private double[] trunks;
   private double trunksAt = NOT_YET;
   private final double[] nextClock;
   private final double[] soonest;
@@ -71,8 +70,6 @@ final class Growing {
     this.grades = start.grades;
     this.slices = start.trunks.length;
     this.trunkAtZero = start.trunks;
-    this.trunks = new double[slices];
-    this.scratch = new double[slices];
     this.vigour = start.vigour;
     this.thick = new int[slices];
     this.slicesThickFor = new int[grades.length];
@@ -266,19 +263,18 @@ final class Growing {
   }
 
   private double mean(int power) {
-    double[] trunks = trunks();
-    double[] values = trunks;
-    if (power == 2) {
-      values = scratch;
-      for (int i = 0; i < slices; i++) {
-        values[i] = trunks[i] * trunks[i];
+    double[] now = trunks();
+    double plants = 0;
+    double sum = 0;
+    if (kept > 0) {
+      plants = kept;
+      for (double trunk : now) {
+        sum += kept / slices * (power == 1 ? trunk : trunk * trunk);
       }
     }
-    double plants = kept;
-    double sum = kept == 0 ? 0 : kept / slices * Arrays.stream(values).sum();
     for (Stream stream : streams.all) {
       plants += stream.count();
-      sum += stream.sum(values);
+      sum += power == 1 ? stream.sum(now) : stream.sumOfSquares(now);
     }
     return plants == 0 ? 0 : sum / plants;
   }
@@ -423,6 +419,7 @@ final class Growing {
   /** Trunk of every slice, mm; worked out anew where the plants have grown since it was asked. */
   private double[] trunks() {
     if (trunksAt != clock) {
+      trunks = trunks == null ? new double[slices] : trunks;
       for (int i = 0; i < slices; i++) {
         trunks[i] = trunk(i);
       }

@@ -101,6 +101,16 @@ final class Stream {
     return total;
   }
 
+  /** Adds the square of a number of each plant up, given the number of every slice of the lot. */
+  double sumOfSquares(double[] ofSlice) {
+    double total = 0;
+    for (int i = 0; i < weights.length; i++) {
+      double each = ofSlice[slices[i]];
+      total += weights[i] * each * each;
+    }
+    return total;
+  }
+
   /** Takes the same share of every slice away. */
   void take(double share) {
     for (int i = 0; i < weights.length; i++) {

@@ -7,8 +7,9 @@ import java.util.RandomAccess;
 final class FixedRow extends AbstractList<Object> implements RandomAccess {
   private final Object[] cells;
 
+  /** A row of cells, which is theirs from now on. */
   FixedRow(Object... cells) {
-    this.cells = cells.clone();
+    this.cells = cells;
   }
 
   @Override

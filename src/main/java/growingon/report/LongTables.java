@@ -6,9 +6,12 @@ import growingon.project.Stood;
 import growingon.project.Supplies;
 import growingon.project.Use;
 import growingon.project.Work;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.IntFunction;
+import java.util.stream.IntStream;
 
 /** The long series that go to the tables and to figures.json but on no sheet. */
 final class LongTables {
@@ -39,27 +42,25 @@ final class LongTables {
 
   private static Table lotMonths(Context context) {
     Dates dates = new Dates(context.accounts().projection().horizon());
-    Rows rows = new Rows();
-    for (LotHistory lot : context.accounts().projection().lots()) {
-      double[] care = new double[lot.months()];
-      lot.works().stream()
-          .filter(work -> work.job().equals(Work.CARE))
-          .forEach(work -> care[work.month()] += work.hours());
-      for (int month = lot.start(); month < lot.months(); month++) {
-        Stood stood = lot.stood(month);
-        rows.add(
-            lot.lot().name(),
-            dates.month(month),
-            lot.standing(month),
-            lot.died(month),
-            lot.culled(month),
-            lot.sold(month),
-            stood == null ? null : Rows.text(stood.place()),
-            stood == null ? null : stood.m2(),
-            stood == null ? null : stood.weight().kg(),
-            care[month]);
+    List<LotHistory> lots = context.accounts().projection().lots();
+    double[][] care = new double[lots.size()][];
+    IntStream.Builder lotOf = IntStream.builder();
+    IntStream.Builder monthOf = IntStream.builder();
+    for (int lot = 0; lot < care.length; lot++) {
+      care[lot] = hoursOfCare(lots.get(lot));
+      for (int month = lots.get(lot).start(); month < lots.get(lot).months(); month++) {
+        lotOf.add(lot);
+        monthOf.add(month);
       }
     }
+    int[] lotOfRow = lotOf.build().toArray();
+    int[] monthOfRow = monthOf.build().toArray();
+    IntFunction<FixedRow> row =
+        index -> {
+          int lot = lotOfRow[index];
+          int month = monthOfRow[index];
+          return lotMonth(lots.get(lot), month, dates.month(month), care[lot][month]);
+        };
     return new Table(
         "lot-months",
         "Every lot in every month",
@@ -78,7 +79,32 @@ final class LongTables {
             Column.of("m2", "space", "m²", Kind.SQUARE_METRES),
             Column.of("kg_each", "weight of one plant", "kg", Kind.KG),
             Column.summed("care", "care", "hours", Kind.HOURS)),
-        rows.list());
+        new LazyRows(lotOfRow.length, row));
+  }
+
+  private static double[] hoursOfCare(LotHistory lot) {
+    double[] care = new double[lot.months()];
+    for (Work work : lot.works()) {
+      if (work.job().equals(Work.CARE)) {
+        care[work.month()] += work.hours();
+      }
+    }
+    return care;
+  }
+
+  private static FixedRow lotMonth(LotHistory lot, int month, YearMonth when, double care) {
+    Stood stood = lot.stood(month);
+    return new FixedRow(
+        lot.lot().name(),
+        when,
+        lot.standing(month),
+        lot.died(month),
+        lot.culled(month),
+        lot.sold(month),
+        stood == null ? null : Rows.text(stood.place()),
+        stood == null ? null : stood.m2(),
+        stood == null ? null : stood.weight().kg(),
+        care);
   }
 
   private static Table lotUses(Context context) {

@@ -23,15 +23,19 @@ public record Table(
     Objects.requireNonNull(title);
     notes = List.copyOf(notes);
     columns = List.copyOf(columns);
+    rows = rows instanceof LazyRows ? rows : fixed(name, columns.size(), rows);
+  }
+
+  private static List<List<Object>> fixed(String name, int columns, List<List<Object>> rows) {
     List<List<Object>> copy = new ArrayList<>(rows.size());
     for (List<Object> row : rows) {
-      if (row.size() != columns.size()) {
+      if (row.size() != columns) {
         throw new IllegalArgumentException(
-            "a row of %s has %d cells for %d columns".formatted(name, row.size(), columns.size()));
+            "a row of %s has %d cells for %d columns".formatted(name, row.size(), columns));
       }
       copy.add(row instanceof FixedRow ? row : new FixedRow(row.toArray()));
     }
-    rows = Collections.unmodifiableList(copy);
+    return Collections.unmodifiableList(copy);
   }
 
   /** Whether any column has a total. */
