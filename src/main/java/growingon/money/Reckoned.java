@@ -25,12 +25,19 @@ public record Reckoned(Accounts accounts, List<BoughtLot> bought) {
    */
   public static Reckoned of(Scenario scenario) {
     CompletableFuture<List<BoughtLot>> weighed =
-        CompletableFuture.supplyAsync(() -> BoughtLot.weigh(scenario));
+        CompletableFuture.supplyAsync(() -> BoughtLot.weigh(scenario), Reckoned::start);
     Accounts accounts = Accounts.of(Projector.project(scenario));
     try {
       return new Reckoned(accounts, weighed.join());
     } catch (CompletionException fault) {
       throw new IllegalStateException(fault.getCause().getMessage(), fault.getCause());
     }
+  }
+
+  /** In a thread of its own: those that all share would be taken from the projection. */
+  private static void start(Runnable work) {
+    Thread thread = new Thread(work, "weighing");
+    thread.setDaemon(true);
+    thread.start();
   }
 }
