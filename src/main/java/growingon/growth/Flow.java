@@ -18,6 +18,24 @@ public interface Flow {
   double advance(double mm, double years);
 
   /**
+   * Where a trunk stands on the scale on which the law is simplest; worked out once for a trunk
+   * that is advanced by one time after another.
+   *
+   * @param mm trunk, mm, more than 0
+   */
+  double coordinate(double mm);
+
+  /**
+   * Trunk after some growth, as {@link #advance(double, double)} gives it.
+   *
+   * @param mm trunk now, mm, more than 0
+   * @param coordinate its {@link #coordinate}
+   * @param years growth years, 0 or more
+   * @return trunk then, mm
+   */
+  double advance(double mm, double coordinate, double years);
+
+  /**
    * Growth years until a trunk reaches a size; the inverse of {@link #advance}.
    *
    * @param mm trunk now, mm, more than 0

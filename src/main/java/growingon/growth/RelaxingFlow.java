@@ -14,10 +14,20 @@ package growingon.growth;
 record RelaxingFlow(double finalMm, double rate, Scale scale, double shape) implements Flow {
   @Override
   public double advance(double mm, double years) {
+    return advance(mm, coordinate(mm), years);
+  }
+
+  @Override
+  public double coordinate(double mm) {
+    return mm >= finalMm ? 0 : scale.distance(mm / finalMm, shape);
+  }
+
+  @Override
+  public double advance(double mm, double coordinate, double years) {
     if (mm >= finalMm || years == 0) {
       return mm;
     }
-    double distance = scale.distance(mm / finalMm, shape) * Math.exp(-rate * years);
+    double distance = coordinate * Math.exp(-rate * years);
     return Math.max(mm, finalMm * scale.part(distance, shape));
   }
 

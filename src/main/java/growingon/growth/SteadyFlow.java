@@ -13,6 +13,16 @@ record SteadyFlow(double g, double mostMm) implements Flow {
   }
 
   @Override
+  public double coordinate(double mm) {
+    return mm;
+  }
+
+  @Override
+  public double advance(double mm, double coordinate, double years) {
+    return advance(mm, years);
+  }
+
+  @Override
   public double yearsTo(double mm, double targetMm) {
     if (mm >= targetMm) {
       return 0;

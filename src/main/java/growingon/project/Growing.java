@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
+import java.util.stream.DoubleStream;
 
 /**
  * The plants of one lot as they grow: K representative plants, their trunks, and how many plants
@@ -48,6 +49,7 @@ final class Growing {
   private Streams streams;
   private double kept;
   private double[] trunkAtZero;
+  private double[] coordinates;
   private double[] trunks;
   private double trunksAt = NOT_YET;
   private final double[] nextClock;
@@ -196,6 +198,7 @@ final class Growing {
     flow = next;
     clock = 0;
     trunksAt = NOT_YET;
+    coordinates = null;
     lookAhead();
   }
 
@@ -235,7 +238,13 @@ final class Growing {
 
   /** Trunk of a slice now, mm. */
   double trunk(int slice) {
-    return flow.advance(trunkAtZero[slice], vigour[slice] * clock);
+    if (coordinates == null) {
+      coordinates =
+          trunkAtZero == start.trunks
+              ? start.coordinates(curve)
+              : DoubleStream.of(trunkAtZero).map(flow::coordinate).toArray();
+    }
+    return flow.advance(trunkAtZero[slice], coordinates[slice], vigour[slice] * clock);
   }
 
   /** Mean trunk of the living plants, mm; 0 for an empty lot. */
@@ -412,6 +421,7 @@ final class Growing {
     clocksFromStart = null;
     clock = 0;
     trunksAt = NOT_YET;
+    coordinates = null;
     lookAhead();
     anew();
   }

@@ -11,6 +11,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /**
@@ -23,6 +24,7 @@ final class GrowthStart {
   private final Lattice lattice;
   private final Map<Quality, QualityRule> qualities;
   private final Map<Curve, double[][]> clocks = new ConcurrentHashMap<>();
+  private final Map<Curve, double[]> coordinates = new ConcurrentHashMap<>();
   private final Streams expectedStreams;
   final Grade[] grades;
   final double[] trunks;
@@ -54,6 +56,12 @@ final class GrowthStart {
   /** For a law, the growth clocks at which each slice is thick enough for each grade. */
   double[][] clocks(Curve curve) {
     return clocks.computeIfAbsent(curve, law -> clocks(Flow.of(law)));
+  }
+
+  /** For a law, where each slice's trunk stands on its scale. */
+  double[] coordinates(Curve curve) {
+    return coordinates.computeIfAbsent(
+        curve, law -> DoubleStream.of(trunks).map(Flow.of(law)::coordinate).toArray());
   }
 
   private double[][] clocks(Flow flow) {

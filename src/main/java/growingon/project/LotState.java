@@ -38,6 +38,7 @@ final class LotState {
   private double accountedFor;
   private Optional<Pot> pot;
   private Optional<Place> place;
+  private boolean standsInWinterPlace;
   private Spacing spacing;
   private Filling filling = Filling.NONE;
   private int pottedAt = NEVER;
@@ -78,7 +79,7 @@ final class LotState {
     plants.keepPart(facts.part());
     this.schedule = new Schedule(plan.route, programme.horizon().firstMonth(), plan.arrival);
     this.pot = plan.lot.potting().pot().map(nursery.pots()::get);
-    this.place = plan.lot.standing().place().map(nursery.places()::get);
+    standIn(plan.lot.standing().place().map(nursery.places()::get));
     this.spacing = plan.lot.standing().spacing().orElse(Spacing.NO_GAP);
     takeUp(run);
   }
@@ -155,7 +156,7 @@ final class LotState {
       spacing = step.spacing().orElse(spacing);
     }
     if (plan.lot.standing().place().isEmpty() && step.place().isPresent()) {
-      place = step.place().map(nursery.places()::get);
+      standIn(step.place().map(nursery.places()::get));
     }
   }
 
@@ -344,7 +345,13 @@ final class LotState {
         && calendar.isWinter(month)
         && pot.isPresent()
         && !plan.isApart(month)
-        && !plan.winterPlace.equals(place);
+        && !standsInWinterPlace;
+  }
+
+  /** Stands in a place from now on, but for the winter and while it is apart. */
+  private void standIn(Optional<Place> next) {
+    place = next;
+    standsInWinterPlace = plan.winterPlace.equals(next);
   }
 
   private String placeName(int month) {
@@ -398,7 +405,9 @@ final class LotState {
     noteCulled(month, culled);
     double living = plants.living();
     Potted potted = pot(step, month, living);
-    step.place().ifPresent(name -> place = Optional.of(nursery.places().get(name)));
+    if (step.place().isPresent()) {
+      standIn(step.place().map(nursery.places()::get));
+    }
     spacing = step.spacing().orElse(spacing);
     rootWorkAt = step.rootWork() ? month : rootWorkAt;
     startTraining(step, month);
