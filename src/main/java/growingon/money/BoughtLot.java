@@ -2,6 +2,7 @@ package growingon.money;
 
 import growingon.nursery.Lot;
 import growingon.nursery.Scenario;
+import growingon.project.Programme;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -70,14 +71,19 @@ public record BoughtLot(
 
   /** Weighs every lot bought within the plan, in the order of the scenario, on all processors. */
   public static List<BoughtLot> weigh(Scenario scenario) {
+    return weigh(Programme.of(scenario));
+  }
+
+  /** The same of a scenario that is made ready already. */
+  static List<BoughtLot> weigh(Programme programme) {
     List<Lot> bought =
-        scenario.lots().stream()
+        programme.scenario().lots().stream()
             .filter(lot -> lot.purchase().isPresent() && lot.quantity() > 0)
             .toList();
     if (bought.isEmpty()) {
       return List.of();
     }
-    Weighing weighing = new Weighing(scenario);
+    Weighing weighing = new Weighing(programme);
     return bought.parallelStream().map(weighing::weigh).toList();
   }
 }

@@ -1,6 +1,7 @@
 package growingon.money;
 
 import growingon.nursery.Scenario;
+import growingon.project.Programme;
 import growingon.project.Projector;
 import java.util.List;
 import java.util.concurrent.CompletableFuture;
@@ -24,9 +25,10 @@ public record Reckoned(Accounts accounts, List<BoughtLot> bought) {
    *     is a fault of the program
    */
   public static Reckoned of(Scenario scenario) {
+    Programme programme = Programme.of(scenario);
     CompletableFuture<List<BoughtLot>> weighed =
-        CompletableFuture.supplyAsync(() -> BoughtLot.weigh(scenario), Reckoned::start);
-    Accounts accounts = Accounts.of(Projector.project(scenario));
+        CompletableFuture.supplyAsync(() -> BoughtLot.weigh(programme), Reckoned::start);
+    Accounts accounts = Accounts.of(Projector.project(programme));
     try {
       return new Reckoned(accounts, weighed.join());
     } catch (CompletionException fault) {

@@ -18,10 +18,10 @@ final class Weighing {
   private final GradeNumbers grades;
   private final Tally with;
 
-  Weighing(Scenario scenario) {
-    this.scenario = scenario;
+  Weighing(Programme programme) {
+    this.scenario = programme.scenario();
     this.grades = new GradeNumbers(scenario.nursery());
-    this.with = tally(Programme.of(scenario));
+    this.with = tally(programme);
   }
 
   private Tally tally(Programme programme) {

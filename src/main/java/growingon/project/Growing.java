@@ -55,7 +55,7 @@ final class Growing {
   private final double[] nextClock;
   private final double[] soonest;
   private double soonestOfAll;
-  private double[][] clocksFromStart;
+  private double[] clocksFromStart;
   private double notKept;
   private boolean changed = true;
   private double alive = 1;
@@ -227,7 +227,7 @@ final class Growing {
       return Double.POSITIVE_INFINITY;
     }
     return clocksFromStart != null
-        ? clocksFromStart[slice][grade]
+        ? clocksFromStart[slice * grades.length + grade]
         : flow.yearsTo(trunkAtZero[slice], grades[grade].leastTrunkMm()) / vigour[slice];
   }
 

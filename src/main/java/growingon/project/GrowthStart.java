@@ -23,7 +23,7 @@ final class GrowthStart {
   private final LotPlan plan;
   private final Lattice lattice;
   private final Map<Quality, QualityRule> qualities;
-  private final Map<Curve, double[][]> clocks = new ConcurrentHashMap<>();
+  private final Map<Curve, double[]> clocks = new ConcurrentHashMap<>();
   private final Map<Curve, double[]> coordinates = new ConcurrentHashMap<>();
   private final Streams expectedStreams;
   final Grade[] grades;
@@ -53,8 +53,12 @@ final class GrowthStart {
     return Lattice.lognormal(measured.meanMm(), measured.spread(), lattice.trunkScore(slice));
   }
 
-  /** For a law, the growth clocks at which each slice is thick enough for each grade. */
-  double[][] clocks(Curve curve) {
+  /**
+   * For a law, the growth clocks at which each slice is thick enough for each grade.
+   *
+   * @return the grades of the first slice, lowest first, then those of the second and so on
+   */
+  double[] clocks(Curve curve) {
     return clocks.computeIfAbsent(curve, law -> clocks(Flow.of(law)));
   }
 
@@ -64,12 +68,12 @@ final class GrowthStart {
         curve, law -> DoubleStream.of(trunks).map(Flow.of(law)::coordinate).toArray());
   }
 
-  private double[][] clocks(Flow flow) {
-    double[][] table = new double[trunks.length][grades.length];
+  private double[] clocks(Flow flow) {
+    double[] table = new double[trunks.length * grades.length];
     for (int slice = 0; slice < trunks.length; slice++) {
       for (int grade = 0; grade < grades.length; grade++) {
         double years = flow.yearsTo(trunks[slice], grades[grade].leastTrunkMm());
-        table[slice][grade] = years / vigour[slice];
+        table[slice * grades.length + grade] = years / vigour[slice];
       }
     }
     return table;

@@ -16,6 +16,9 @@ import java.util.OptionalInt;
 public final class LotHistory implements Recorder {
   private static final double[] TENTHS = {0.1, 0.5, 0.9};
 
+  /** Of a lot of which nothing is known nothing comes or goes so. */
+  private static final double[] NONE = {};
+
   private final Lot lot;
   private final List<Grade> grades;
   private final int start;
@@ -23,8 +26,8 @@ public final class LotHistory implements Recorder {
   private final double[] died;
   private final double[] culled;
   private final double[] sold;
-  private final double[] came;
-  private final double[] went;
+  private double[] came = NONE;
+  private double[] went = NONE;
   private final MonthStock[] monthStocks;
   private final double part;
   private final double[] careCost;
@@ -49,8 +52,6 @@ public final class LotHistory implements Recorder {
    */
   LotHistory(LotPlan plan, int months, double part, boolean detailed) {
     this.part = part;
-    this.came = new double[months];
-    this.went = new double[months];
     this.monthStocks = new MonthStock[detailed ? months : 0];
     Arrays.fill(monthStocks, MonthStock.nothing(plan.grades().size()));
     this.lot = plan.lot;
@@ -85,11 +86,13 @@ public final class LotHistory implements Recorder {
 
   @Override
   public void came(int month, double plants) {
+    came = came == NONE ? new double[standing.length] : came;
     came[month] += plants;
   }
 
   @Override
   public void went(int month, double plants) {
+    went = went == NONE ? new double[standing.length] : went;
     went[month] += plants;
   }
 
@@ -205,12 +208,12 @@ public final class LotHistory implements Recorder {
 
   /** Plants that were found, returned or came from other lots in a month. */
   public double came(int month) {
-    return came[month];
+    return came == NONE ? 0 : came[month];
   }
 
   /** Plants that were lost, used or went to other lots in a month. */
   public double went(int month) {
-    return went[month];
+    return went == NONE ? 0 : went[month];
   }
 
   /** How it stands at the end of a month; only of a projection in detail. */

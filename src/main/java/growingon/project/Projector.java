@@ -14,7 +14,12 @@ public final class Projector {
    * @throws IllegalStateException if plants are lost or made, which is a fault of the program
    */
   public static Projection project(Scenario scenario) {
-    return Programme.of(scenario).expected();
+    return project(Programme.of(scenario));
+  }
+
+  /** The same of a scenario that is made ready already. */
+  public static Projection project(Programme programme) {
+    return programme.expected();
   }
 
   /**
