@@ -50,7 +50,9 @@ final class CellStyles {
     TEXT,
     WRAPPED,
     NUMBER,
-    BOX
+    BOX;
+
+    private static final int COUNT = values().length;
   }
 
   /**
@@ -70,23 +72,14 @@ final class CellStyles {
       boolean quoted,
       boolean large,
       boolean indented) {
-    /** As the record's own, which would take a sixth of the time in which a workbook is written. */
-    @Override
-    public int hashCode() {
-      int flags = (marked ? 1 : 0) + (quoted ? 2 : 0) + (large ? 4 : 0) + (indented ? 8 : 0);
-      return ((format.hashCode() * 31 + part.ordinal()) * 31 + content.ordinal()) * 16 + flags;
+    private static int count() {
+      return Part.values().length * Content.COUNT * 16;
     }
 
-    @Override
-    public boolean equals(Object other) {
-      return other instanceof Look look
-          && part == look.part
-          && content == look.content
-          && marked == look.marked
-          && quoted == look.quoted
-          && large == look.large
-          && indented == look.indented
-          && format.equals(look.format);
+    /** Its number among the looks of one format. */
+    private int number() {
+      int flags = (marked ? 1 : 0) + (quoted ? 2 : 0) + (large ? 4 : 0) + (indented ? 8 : 0);
+      return (part.ordinal() * Content.COUNT + content.ordinal()) * 16 + flags;
     }
 
     static Look text(Part part, Content content, String text) {
@@ -98,7 +91,7 @@ final class CellStyles {
   private record Face(double size, boolean bold, String colour, boolean underlined) {}
 
   private final XSSFWorkbook book;
-  private final Map<Look, CellStyle> styles = new HashMap<>();
+  private final Map<String, CellStyle[]> byFormat = new HashMap<>();
   private final Map<Face, XSSFFont> fonts = new HashMap<>();
 
   CellStyles(XSSFWorkbook book) {
@@ -109,7 +102,11 @@ final class CellStyles {
   }
 
   CellStyle of(Look look) {
-    return styles.computeIfAbsent(look, this::make);
+    CellStyle[] styles =
+        byFormat.computeIfAbsent(look.format(), format -> new CellStyle[Look.count()]);
+    int number = look.number();
+    styles[number] = styles[number] == null ? make(look) : styles[number];
+    return styles[number];
   }
 
   private CellStyle make(Look look) {
