@@ -4,7 +4,9 @@ import growingon.nursery.Assumption;
 import growingon.problem.Problem;
 import growingon.problem.Where;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** What comes up while reading: every problem, and every value used with where it came from. */
 final class Findings {
@@ -13,6 +15,7 @@ final class Findings {
 
   private final List<Problem> problems = new ArrayList<>();
   private final List<Assumption> assumptions = new ArrayList<>();
+  private final Map<String, String> texts = new HashMap<>();
 
   void add(Problem problem) {
     problems.add(problem);
@@ -20,6 +23,11 @@ final class Findings {
 
   void add(Assumption assumption) {
     assumptions.add(assumption);
+  }
+
+  /** A text that many rows share, such as a species or a place, kept once for all of them. */
+  String once(String text) {
+    return texts.computeIfAbsent(text, each -> each);
   }
 
   /** Of what was found so far that of one sheet, or of no row in particular. */

@@ -1,5 +1,6 @@
 package growingon.load;
 
+import com.google.common.base.Suppliers;
 import growingon.nursery.Assumption;
 import growingon.problem.Advice;
 import growingon.problem.Problem;
@@ -24,6 +25,7 @@ final class Row {
   private final String table;
   private final List<String> subjectHeadings;
   private final Supplier<String> subject;
+  private final Supplier<String> source;
   private final Where where;
   private final NumberStyle style;
   private final Map<String, Cell> cells;
@@ -53,7 +55,8 @@ final class Row {
       Findings findings) {
     this.table = table;
     this.subjectHeadings = subjectHeadings;
-    this.subject = subject;
+    this.subject = Suppliers.memoize(subject::get);
+    this.source = Suppliers.memoize(() -> where.column("").toString());
     this.where = where;
     this.style = style;
     this.cells = cells;
@@ -180,17 +183,18 @@ final class Row {
 
   private String sourceOf(String heading) {
     Where place = places.get(heading);
-    return (place == null ? where : place.column("")).toString();
+    return place == null ? source.get() : place.column("").toString();
   }
 
-  private <T> void note(String heading, As<T> as, T value, Supplier<String> from) {
+  private <T> void note(String heading, As<T> as, T used, Supplier<String> from) {
     if (subjectHeadings.contains(heading)) {
       return;
     }
-    String shown = as.shown().apply(value);
+    String shown = as.shown().apply(used);
     if (!shown.isEmpty()) {
       String unit = as.unit().apply(heading);
-      findings.add(new Assumption(table, subject.get(), heading, shown, unit, from.get()));
+      String value = findings.once(shown);
+      findings.add(new Assumption(table, subject.get(), heading, value, unit, from.get()));
     }
   }
 
