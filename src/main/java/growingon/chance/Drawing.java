@@ -8,7 +8,6 @@ import growingon.project.Luck;
 import growingon.project.Programme;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
 
 /**
@@ -37,20 +36,14 @@ final class Drawing {
 
   /** Draws on so many threads; which thread makes which draw changes no number. */
   void run(int threads, IntConsumer done) {
-    AtomicInteger next = new AtomicInteger();
-    AtomicInteger finished = new AtomicInteger();
-    Workers.run(threads, () -> work(next, finished, done));
+    Workers.draw(scenario.plan().draws(), threads, this::worker, done);
   }
 
-  private void work(AtomicInteger next, AtomicInteger finished, IntConsumer done) {
+  /** What one thread draws with: tallies of its own. */
+  private IntConsumer worker() {
     Tally tally = new Tally(with, samples.grades);
     List<Tally> others = without.stream().map(each -> new Tally(each, samples.grades)).toList();
-    for (int draw = next.getAndIncrement();
-        draw < scenario.plan().draws() && !Thread.currentThread().isInterrupted();
-        draw = next.getAndIncrement()) {
-      make(draw, tally, others);
-      done.accept(finished.incrementAndGet());
-    }
+    return draw -> make(draw, tally, others);
   }
 
   private void make(int draw, Tally tally, List<Tally> others) {

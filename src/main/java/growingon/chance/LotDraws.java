@@ -2,6 +2,7 @@ package growingon.chance;
 
 import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
+import growingon.nursery.Purchase;
 import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
 import growingon.project.Luck;
@@ -12,7 +13,6 @@ import growingon.project.Use;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.concurrent.atomic.AtomicInteger;
 import java.util.function.IntConsumer;
 
 /** What many draws of a plan say of each lot month by month, on the luck of {@link Chances}. */
@@ -73,27 +73,15 @@ public final class LotDraws {
    */
   public static LotDraws draw(Scenario scenario, int threads, IntConsumer done) {
     LotDraws draws = new LotDraws(scenario);
-    AtomicInteger next = new AtomicInteger();
-    AtomicInteger finished = new AtomicInteger();
-    Workers.run(threads, () -> draws.work(next, finished, done));
+    Workers.draw(scenario.plan().draws(), threads, () -> draws::make, done);
     return draws;
-  }
-
-  private void work(AtomicInteger next, AtomicInteger finished, IntConsumer done) {
-    int draws = scenario.plan().draws();
-    for (int draw = next.getAndIncrement();
-        draw < draws && !Thread.currentThread().isInterrupted();
-        draw = next.getAndIncrement()) {
-      make(draw);
-      done.accept(finished.incrementAndGet());
-    }
   }
 
   private void make(int draw) {
     Luck luck =
         new DrawnLuck(new Keyed(scenario.plan().seed(), draw), nursery.settings(), spreads, names);
     List<Note> notes = new ArrayList<>();
-    scenario.lots().forEach(lot -> notes.add(new Note(lot)));
+    scenario.lots().forEach(lot -> notes.add(new Note(lot, luck)));
     programme.run(luck, notes::get);
     double[][] together = new double[FIGURES][months];
     for (int lot = 0; lot < notes.size(); lot++) {
@@ -152,10 +140,17 @@ public final class LotDraws {
   private final class Note implements Recorder {
     private final double[][] flows = new double[FIGURES][months];
 
-    Note(Lot lot) {
+    Note(Lot lot, Luck luck) {
       int start = Math.max(0, programme.horizon().offset(lot.arrived()));
       flows[LIVING][start] += lot.quantity();
-      lot.purchase().ifPresent(bought -> flows[RESULT][start] -= bought.landed(lot.quantity()));
+      lot.purchase()
+          .ifPresent(
+              bought ->
+                  charge(start, bought.landed(lot.quantity()) * exchange(bought, start, luck)));
+    }
+
+    private double exchange(Purchase bought, int month, Luck luck) {
+      return luck.exchange(bought.currency(), programme.horizon().seasonYear(month));
     }
 
     double[][] addUp() {

@@ -108,8 +108,8 @@ final class GrowthStart {
 
   /** A stream of plants of a quality that are sold from a grade upwards. */
   Stream stream(Quality quality, int sellsFrom, double[] weights) {
-    double price = qualities.get(quality).priceShare();
-    return new Stream(quality, price, sellsFrom, weights, grades.length);
+    boolean mayGrade = quality != Quality.THIRD || qualities.get(quality).priceShare() > 0;
+    return new Stream(quality, mayGrade, sellsFrom, weights, grades.length);
   }
 
   /** Standard normal scores of the slices' trunks. */

@@ -16,7 +16,6 @@ final class Stream {
 
   final Quality quality;
   final boolean mayGrade;
-  final double priceShare;
   final int sellsFrom;
   private final int[] slices;
   private final int[] position;
@@ -28,15 +27,14 @@ final class Stream {
    * A stream.
    *
    * @param quality its quality
-   * @param priceShare share of the list price it fetches; a third without a price does not grade
+   * @param mayGrade whether its plants reach grades
    * @param sellsFrom lowest grade at which it is sold
    * @param plants plants of each slice of the lot
    * @param grades number of grades on the ladder
    */
-  Stream(Quality quality, double priceShare, int sellsFrom, double[] plants, int grades) {
+  Stream(Quality quality, boolean mayGrade, int sellsFrom, double[] plants, int grades) {
     this.quality = quality;
-    this.mayGrade = quality != Quality.THIRD || priceShare > 0;
-    this.priceShare = priceShare;
+    this.mayGrade = mayGrade;
     this.sellsFrom = sellsFrom;
     this.slices = IntStream.range(0, plants.length).filter(i -> plants[i] > 0).toArray();
     this.weights = IntStream.of(slices).mapToDouble(slice -> plants[slice]).toArray();
@@ -52,7 +50,6 @@ final class Stream {
   private Stream(Stream same) {
     this.quality = same.quality;
     this.mayGrade = same.mayGrade;
-    this.priceShare = same.priceShare;
     this.sellsFrom = same.sellsFrom;
     this.slices = same.slices;
     this.weights = same.weights.clone();

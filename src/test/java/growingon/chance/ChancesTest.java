@@ -2,6 +2,7 @@ package growingon.chance;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import com.google.common.math.Stats;
 import growingon.money.Accounts;
@@ -94,6 +95,10 @@ class ChancesTest {
 
   /** Results of a lot of 120 plants at 30 each and 200 for the order, bought in a currency. */
   private static double[] resultsBoughtIn(String currency, double spread) {
+    return samples(boughtIn(currency, spread)).lotResults[0];
+  }
+
+  private static Scenario boughtIn(String currency, double spread) {
     Lot lot =
         field("ridge")
             .arrived(2027, 2)
@@ -102,7 +107,20 @@ class ChancesTest {
             .withPurchase(Optional.of(new Purchase(30, 200, 0, currency, 1, 0)));
     Nurseries nursery = calm().exchangeSpread(spread).lot(lot);
     nursery.route("field tree", Steps.onArrival("pot").minutes(9).build());
-    return samples(drawn(nursery, 400, 1)).lotResults[0];
+    return drawn(nursery, 400, 1);
+  }
+
+  /** Two accounts of the same draws, kept apart from each other. */
+  @Test
+  void lotsMonthByMonth_endWithTheResultOfTheLot() {
+    Scenario scenario = boughtIn("EUR", 0.1);
+    List<LotDraws.Tenths> results = LotDraws.draw(scenario, 2, done -> {}).lot(0).result();
+    LotDraws.Tenths last = results.get(results.size() - 1);
+    Quantiles whole = Quantiles.of(samples(scenario).lotResults[0]);
+    // Figures by month are kept in four bytes.
+    assertThat(last.p10()).isCloseTo(whole.p10(), withinPercentage(0.001));
+    assertThat(last.p50()).isCloseTo(whole.p50(), withinPercentage(0.001));
+    assertThat(last.p90()).isCloseTo(whole.p90(), withinPercentage(0.001));
   }
 
   @Test
