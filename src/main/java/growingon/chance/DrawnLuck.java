@@ -134,8 +134,12 @@ final class DrawnLuck implements Luck {
    * Whole plants. Sales may leave part of a plant alive; it then counts as one or none by chance.
    */
   @Override
-  public double deaths(Lot lot, int month, int event, double living, double share) {
+  public Deaths deaths(Lot lot) {
     long whose = names.of(lot.name());
+    return (month, event, living, share) -> deaths(whose, month, event, living, share);
+  }
+
+  private double deaths(long whose, int month, int event, double living, double share) {
     long when = 1000L * month + 2L * event;
     int whole = (int) Math.floor(living);
     double part = living - whole;

@@ -29,7 +29,10 @@ public record Mix(String name, Map<String, Double> parts, double shrinkage, doub
 
   /** Share of a component in the loose volume, 0 to 1. */
   public double share(String component) {
-    double sum = parts.values().stream().mapToDouble(Double::doubleValue).sum();
+    double sum = 0;
+    for (double part : parts.values()) {
+      sum += part;
+    }
     return parts.getOrDefault(component, 0.0) / sum;
   }
 }

@@ -7,6 +7,7 @@ import java.time.Month;
 /** The months of a horizon as plain numbers, for the loops. */
 final class Calendar {
   private final int first;
+  private final int[] monthOfYear;
   private final int monthsMissed;
   private final int firstSeasonYear;
   private final boolean[] winter = new boolean[12];
@@ -31,9 +32,11 @@ final class Calendar {
       this.winter[month] = winter.contains(month + 1);
     }
     this.seasonName = new String[horizon.months()];
+    this.monthOfYear = new int[horizon.months()];
     this.season = new int[horizon.months()];
     this.seasonEnd = new boolean[horizon.months()];
     for (int month = 0; month < season.length; month++) {
+      monthOfYear[month] = Math.floorMod(first + month, 12);
       season[month] = horizon.season(month);
       seasonName[month] = horizon.seasonName(season[month]);
       seasonEnd[month] = horizon.isSeasonEnd(month);
@@ -42,7 +45,9 @@ final class Calendar {
 
   /** Month of the year, 0 = January, of an offset that may lie before the plan. */
   int monthOfYear(int month) {
-    return Math.floorMod(first + month, 12);
+    return month >= 0 && month < monthOfYear.length
+        ? monthOfYear[month]
+        : Math.floorMod(first + month, 12);
   }
 
   /** Year in which the season of an offset starts; the offset may lie before or after the plan. */

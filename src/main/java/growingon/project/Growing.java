@@ -26,9 +26,6 @@ final class Growing {
   /** Twelve twelfths of a year's growth may fall short of a year by this much of rounding. */
   private static final double ROUNDING = 1e-12;
 
-  /** Slices are looked at in blocks: in most months none of a block reaches a grade. */
-  private static final int BLOCK = 8;
-
   private static final double NOT_YET = -1;
 
   private static final int QUALITIES = Quality.values().length;
@@ -52,10 +49,7 @@ final class Growing {
   private double[] coordinates;
   private double[] trunks;
   private double trunksAt = NOT_YET;
-  private final double[] nextClock;
-  private final double[] soonest;
-  private double soonestOfAll;
-  private double[] clocksFromStart;
+  private Crossings crossings;
   private double notKept;
   private boolean changed = true;
   private double alive = 1;
@@ -75,8 +69,6 @@ final class Growing {
     this.vigour = start.vigour;
     this.thick = new int[slices];
     this.slicesThickFor = new int[grades.length];
-    this.nextClock = new double[slices];
-    this.soonest = new double[(slices + BLOCK - 1) / BLOCK];
     this.sellsAs = new int[slices];
     this.saleTable = new int[grades.length + 1];
     this.kept = plan.lot.kept();
@@ -187,47 +179,20 @@ final class Growing {
     if (law == curve || law.equals(curve)) {
       return;
     }
-    Flow next = Flow.of(law);
-    if (curve == null) {
-      clocksFromStart = start.clocks(law);
-    } else {
-      trunkAtZero = trunks().clone();
-      clocksFromStart = null;
-    }
+    boolean fromStart = curve == null;
+    trunkAtZero = fromStart ? trunkAtZero : trunks().clone();
     curve = law;
-    flow = next;
+    flow = Flow.of(law);
     clock = 0;
     trunksAt = NOT_YET;
     coordinates = null;
-    lookAhead();
-  }
-
-  /** Works out when each slice grows thick enough for one grade more. */
-  private void lookAhead() {
-    for (int slice = 0; slice < slices; slice++) {
-      nextClock[slice] = clockTo(slice, thick[slice]);
-    }
-    for (int block = 0; block < soonest.length; block++) {
-      soonest[block] = soonestOf(block);
-    }
-    soonestOfAll = 0;
-  }
-
-  private double soonestOf(int block) {
-    double first = Double.POSITIVE_INFINITY;
-    for (int slice = block * BLOCK; slice < Math.min(slices, (block + 1) * BLOCK); slice++) {
-      first = Math.min(first, nextClock[slice]);
-    }
-    return first;
+    crossings = fromStart ? start.crossings(law) : new AwaitedCrossings(thick, this::clockTo);
   }
 
   /** Growth clock at which a slice is thick enough for a grade; never for one that is not there. */
   private double clockTo(int slice, int grade) {
-    if (grade == grades.length) {
-      return Double.POSITIVE_INFINITY;
-    }
-    return clocksFromStart != null
-        ? clocksFromStart[slice * grades.length + grade]
+    return grade == grades.length
+        ? Double.POSITIVE_INFINITY
         : flow.yearsTo(trunkAtZero[slice], grades[grade].leastTrunkMm()) / vigour[slice];
   }
 
@@ -418,11 +383,10 @@ final class Growing {
     trunkAtZero = new Remeasured(trunks(), weights(), start.trunkScores()).to(meanMm, spread);
     Arrays.fill(thick, 0);
     Arrays.fill(slicesThickFor, 0);
-    clocksFromStart = null;
     clock = 0;
     trunksAt = NOT_YET;
     coordinates = null;
-    lookAhead();
+    crossings = new AwaitedCrossings(thick, this::clockTo);
     anew();
   }
 
@@ -471,30 +435,13 @@ final class Growing {
   /** Notes which slices have grown thick enough for one grade more by now. */
   void measure() {
     double now = clock + ROUNDING;
-    if (soonestOfAll > now) {
-      return;
-    }
-    soonestOfAll = Double.POSITIVE_INFINITY;
-    for (int block = 0; block < soonest.length; block++) {
-      if (soonest[block] <= now) {
-        measure(block, now);
-      }
-      soonestOfAll = Math.min(soonestOfAll, soonest[block]);
-    }
-  }
-
-  private void measure(int block, double now) {
-    for (int slice = block * BLOCK; slice < Math.min(slices, (block + 1) * BLOCK); slice++) {
-      while (nextClock[slice] <= now) {
-        int was = thick[slice]++;
-        slicesThickFor[was]++;
-        nextClock[slice] = clockTo(slice, was + 1);
-        if (graded && saleTable[was] != saleTable[was + 1]) {
-          moveUp(slice, saleTable[was], saleTable[was + 1]);
-        }
+    for (int slice = crossings.next(now); slice != Crossings.NONE; slice = crossings.next(now)) {
+      int was = thick[slice]++;
+      slicesThickFor[was]++;
+      if (graded && saleTable[was] != saleTable[was + 1]) {
+        moveUp(slice, saleTable[was], saleTable[was + 1]);
       }
     }
-    soonest[block] = soonestOf(block);
   }
 
   /** A slice sells as another grade from now on; −1 stands for none. */

@@ -23,7 +23,7 @@ final class GrowthStart {
   private final LotPlan plan;
   private final Lattice lattice;
   private final Map<Quality, QualityRule> qualities;
-  private final Map<Curve, double[]> clocks = new ConcurrentHashMap<>();
+  private final Map<Curve, ListedCrossings.Order> crossings = new ConcurrentHashMap<>();
   private final Map<Curve, double[]> coordinates = new ConcurrentHashMap<>();
   private final Streams expectedStreams;
   final Grade[] grades;
@@ -53,13 +53,11 @@ final class GrowthStart {
     return Lattice.lognormal(measured.meanMm(), measured.spread(), lattice.trunkScore(slice));
   }
 
-  /**
-   * For a law, the growth clocks at which each slice is thick enough for each grade.
-   *
-   * @return the grades of the first slice, lowest first, then those of the second and so on
-   */
-  double[] clocks(Curve curve) {
-    return clocks.computeIfAbsent(curve, law -> clocks(Flow.of(law)));
+  /** For a law, when the slices are thick enough for one grade more; for one run. */
+  Crossings crossings(Curve curve) {
+    return new ListedCrossings(
+        crossings.computeIfAbsent(
+            curve, law -> new ListedCrossings.Order(clocks(Flow.of(law)), grades.length)));
   }
 
   /** For a law, where each slice's trunk stands on its scale. */

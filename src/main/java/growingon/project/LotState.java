@@ -28,6 +28,7 @@ final class LotState {
   private final LotHistory history;
   private final LotFacts facts;
   private final Luck luck;
+  private final Luck.Deaths deaths;
   private final Nursery nursery;
   private final Settings settings;
   private final Calendar calendar;
@@ -49,6 +50,8 @@ final class LotState {
   private int knownSeason = NEVER;
   private boolean knownFirstYear;
   private double knownSurvival;
+  private double knownLog;
+  private double knownLoss;
   private int growthSeason = NEVER;
   private double seasonGrowth;
   private Spot summerSpot;
@@ -66,6 +69,7 @@ final class LotState {
     this.to = to;
     this.history = history;
     this.luck = run.luck();
+    this.deaths = luck.deaths(plan.lot);
     this.minutes = run.minutes();
     this.facts = run.facts().of(plan);
     Programme programme = run.programme();
@@ -291,7 +295,16 @@ final class LotState {
   /** Share lost in a month: a year's loss spread by month shares, 1 − (1 − q)^s. */
   private double lossShare(int month, Luck by) {
     double share = plan.species.lossMonths().get(calendar.monthOfYear(month));
-    return share == 0 ? 0 : 1 - Math.exp(share * logOfYearlySurvival(month, by));
+    return share == 0 ? 0 : lossShare(share * logOfYearlySurvival(month, by));
+  }
+
+  /** 1 − e^x; the months of a season often share their x. */
+  private double lossShare(double logOfSurvival) {
+    if (logOfSurvival != knownLog) {
+      knownLog = logOfSurvival;
+      knownLoss = 1 - Math.exp(logOfSurvival);
+    }
+    return knownLoss;
   }
 
   /** ln(1 − q) of the season, kept until the season or the lot's first year ends. */
@@ -315,7 +328,7 @@ final class LotState {
     double living = plants.living();
     return share == 0 || living == 0 || isKnown(month)
         ? 0
-        : plants.die(luck.deaths(plan.lot, month, event, living, share));
+        : plants.die(deaths.in(month, event, living, share));
   }
 
   /** Takes the lot in: a lot that failed on its way is dead on arrival, others are sorted. */

@@ -68,14 +68,21 @@ public interface Luck {
     return 1;
   }
 
-  /**
-   * Plants that die in a month.
-   *
-   * @param event what kills them: 0 for the month's losses, else one more than the step's index
-   * @param living plants alive
-   * @param share share to be expected
-   */
-  default double deaths(Lot lot, int month, int event, double living, double share) {
-    return living * share;
+  /** How plants of a lot die; asked once a run. */
+  default Deaths deaths(Lot lot) {
+    return (month, event, living, share) -> living * share;
+  }
+
+  /** How plants of one lot die. */
+  @FunctionalInterface
+  interface Deaths {
+    /**
+     * Plants that die in a month.
+     *
+     * @param event what kills them: 0 for the month's losses, else one more than the step's index
+     * @param living plants alive
+     * @param share share to be expected
+     */
+    double in(int month, int event, double living, double share);
   }
 }

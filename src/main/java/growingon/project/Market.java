@@ -25,6 +25,7 @@ final class Market {
   private final double[] unitsFactor;
   private final double[] priceFactor;
   private final long[] readyCells;
+  private final double[] ready;
   private int season = Integer.MIN_VALUE;
   private long readySomewhere;
   private final KnownSales known;
@@ -38,6 +39,7 @@ final class Market {
     this.unitsFactor = new double[rows.length];
     this.priceFactor = new double[rows.length];
     this.readyCells = new long[lots.size()];
+    this.ready = new double[lots.size()];
     this.known = new KnownSales(programme, lots);
   }
 
@@ -107,29 +109,25 @@ final class Market {
   /** Sells the same share of every lot of a batch; gives how many plants. */
   private double sellFrom(int[] batch, DemandRow row, Quality quality, int month, double wanted) {
     long cell = Growing.cellBit(quality, row.grade());
-    double ready = 0;
+    double inAll = 0;
     for (int lot : batch) {
-      if ((readyCells[lot] & cell) != 0) {
-        ready += lots[lot].plants.ready(quality, row.grade());
-      }
+      ready[lot] = (readyCells[lot] & cell) == 0 ? 0 : lots[lot].plants.ready(quality, row.grade());
+      inAll += ready[lot];
     }
-    if (ready <= NEGLIGIBLE) {
+    if (inAll <= NEGLIGIBLE) {
       return 0;
     }
-    double share = Math.min(1, wanted / ready);
+    double share = Math.min(1, wanted / inAll);
     for (int lot : batch) {
-      if ((readyCells[lot] & cell) != 0) {
-        sell(lots[lot], row, quality, month, share);
+      if (ready[lot] > 0) {
+        sell(lots[lot], row, quality, month, share, share * ready[lot]);
       }
     }
-    return share * ready;
+    return share * inAll;
   }
 
-  private void sell(LotState lot, DemandRow row, Quality quality, int month, double share) {
-    double units = share * lot.plants.ready(quality, row.grade());
-    if (units <= 0) {
-      return;
-    }
+  private void sell(
+      LotState lot, DemandRow row, Quality quality, int month, double share, double units) {
     double money = units * row.demand().price() * qualities.get(quality).priceShare();
     if (row.demand().morePerMm() > 0) {
       double mm = lot.plants.mmAboveLeast(quality, row.grade());

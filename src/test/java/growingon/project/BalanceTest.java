@@ -43,8 +43,8 @@ class BalanceTest {
     Luck lostCount =
         new Luck() {
           @Override
-          public double deaths(Lot lot, int month, int event, double living, double share) {
-            return month == 7 ? Double.NaN : living * share;
+          public Deaths deaths(Lot lot) {
+            return (month, event, living, share) -> month == 7 ? Double.NaN : living * share;
           }
         };
     Run run = new Run(Programme.of(elms()), lostCount);

@@ -1,0 +1,74 @@
+package growingon.project;
+
+/**
+ * Crossings of which only the next of each slice is known, for a law that a lot goes on by from
+ * where it stands: most of the later ones never come.
+ */
+final class AwaitedCrossings implements Crossings {
+  /** Slices are looked at in blocks: in most months none of a block reaches a grade. */
+  private static final int BLOCK = 8;
+
+  /** When a slice is thick enough for a grade. */
+  @FunctionalInterface
+  interface Law {
+    /** Growth clock of it; infinite for never and for a grade that is not there. */
+    double clock(int slice, int grade);
+  }
+
+  private final Law law;
+  private final int[] grade;
+  private final double[] clock;
+  private final double[] soonest;
+  private double soonestOfAll;
+
+  /**
+   * Crossings from now on.
+   *
+   * @param thick for each slice, the number of grades it is thick enough for
+   */
+  AwaitedCrossings(int[] thick, Law law) {
+    this.law = law;
+    this.grade = thick.clone();
+    this.clock = new double[thick.length];
+    for (int slice = 0; slice < clock.length; slice++) {
+      clock[slice] = law.clock(slice, grade[slice]);
+    }
+    this.soonest = new double[(clock.length + BLOCK - 1) / BLOCK];
+    for (int block = 0; block < soonest.length; block++) {
+      lookAhead(block);
+    }
+    soonestOfAll = least(soonest, 0, soonest.length);
+  }
+
+  private void lookAhead(int block) {
+    int from = block * BLOCK;
+    soonest[block] = least(clock, from, Math.min(clock.length, from + BLOCK));
+  }
+
+  private static double least(double[] values, int from, int to) {
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = from; i < to; i++) {
+      least = Math.min(least, values[i]);
+    }
+    return least;
+  }
+
+  @Override
+  public int next(double now) {
+    if (soonestOfAll > now) {
+      return NONE;
+    }
+    int block = 0;
+    while (soonest[block] > now) {
+      block++;
+    }
+    int slice = block * BLOCK;
+    while (clock[slice] > now) {
+      slice++;
+    }
+    clock[slice] = law.clock(slice, ++grade[slice]);
+    lookAhead(block);
+    soonestOfAll = least(soonest, 0, soonest.length);
+    return slice;
+  }
+}

@@ -1,0 +1,47 @@
+package growingon.project;
+
+import java.util.Comparator;
+import java.util.stream.IntStream;
+
+/**
+ * All crossings of a law in the order in which they come, worked out once for all runs of a lot;
+ * each run has its own place in it.
+ */
+final class ListedCrossings implements Crossings {
+  private final Order order;
+  private int at;
+
+  ListedCrossings(Order order) {
+    this.order = order;
+  }
+
+  @Override
+  public int next(double clock) {
+    return at < order.clocks.length && order.clocks[at] <= clock ? order.slices[at++] : NONE;
+  }
+
+  /** Slices in the order in which they reach grades, and the growth clock of each. */
+  static final class Order {
+    private final int[] slices;
+    private final double[] clocks;
+
+    /**
+     * The order of a law's crossings.
+     *
+     * @param clocks growth clocks at which each slice is thick enough for each grade: the grades of
+     *     the first slice, lowest first, then those of the second and so on; infinite for never
+     * @param grades number of grades
+     */
+    Order(double[] clocks, int grades) {
+      int[] sorted =
+          IntStream.range(0, clocks.length)
+              .filter(i -> clocks[i] < Double.POSITIVE_INFINITY)
+              .boxed()
+              .sorted(Comparator.comparingDouble(i -> clocks[i]))
+              .mapToInt(Integer::intValue)
+              .toArray();
+      this.slices = IntStream.of(sorted).map(i -> i / grades).toArray();
+      this.clocks = IntStream.of(sorted).mapToDouble(i -> clocks[i]).toArray();
+    }
+  }
+}
