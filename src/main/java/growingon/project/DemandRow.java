@@ -16,7 +16,7 @@ import java.util.TreeMap;
  * @param index its row in the nursery's demand
  * @param demand the row
  * @param batches indexes of the lots that can meet it, those that arrived together in one batch,
- *     oldest batch first
+ *     oldest batch first; in a batch by name, so that the order of rows does not change a digit
  * @param grade index of its grade
  * @param units units of each month of the plan; infinite where all that is ready sells, 0 outside
  *     the months and the season of the row
@@ -48,7 +48,12 @@ record DemandRow(int index, Demand demand, int[][] batches, int grade, double[] 
       }
     }
     return batches.values().stream()
-        .map(batch -> batch.stream().mapToInt(Integer::intValue).toArray())
+        .map(
+            batch ->
+                batch.stream()
+                    .sorted(Comparator.comparing(i -> lots.get(i).lot.name()))
+                    .mapToInt(Integer::intValue)
+                    .toArray())
         .toArray(int[][]::new);
   }
 
