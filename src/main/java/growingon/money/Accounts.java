@@ -82,6 +82,7 @@ public record Accounts(
     double sold = 0;
     for (int month = 0; month < history.months(); month++) {
       care += history.careCost(month);
+      hours += history.careHours(month);
       lost += history.died(month) + history.culled(month);
       sold += history.sold(month);
       Stood stood = history.stood(month);

@@ -113,7 +113,7 @@ public record StockValue(
       spent[work.month()] += work.hours() * nursery.settings().hourlyRate();
     }
     for (int month = 0; month < spent.length; month++) {
-      spent[month] += lot.careCost(month);
+      spent[month] += lot.careCost(month) + lot.careHours(month) * nursery.settings().hourlyRate();
       Stood stood = lot.stood(month);
       if (stood != null && !stood.place().isEmpty()) {
         Place place = nursery.places().get(stood.place());

@@ -247,7 +247,7 @@ final class Growing {
       }
     }
     for (Stream stream : streams.all) {
-      plants += stream.count();
+      plants += stream.sum;
       sum += power == 1 ? stream.sum(now) : stream.sumOfSquares(now);
     }
     return plants == 0 ? 0 : sum / plants;

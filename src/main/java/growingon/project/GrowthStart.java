@@ -36,10 +36,9 @@ final class GrowthStart {
     this.qualities = qualities;
     this.grades = plan.grades().toArray(new Grade[0]);
     this.trunks = new double[lattice.slices()];
-    this.vigour = new double[lattice.slices()];
+    this.vigour = lattice.vigours(plan.species.vigourSpread());
     for (int i = 0; i < trunks.length; i++) {
       trunks[i] = trunk(plan.lot.trunks(), i);
-      vigour[i] = Lattice.lognormal(1, plan.species.vigourSpread(), lattice.vigourScore(i));
     }
     this.expectedStreams = layOut(plan.lot.quality());
   }

@@ -2,6 +2,7 @@ package growingon.project;
 
 import growingon.nursery.Horizon;
 import growingon.nursery.Settings;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -24,11 +25,24 @@ public final class HoursUse {
     Horizon horizon = projection.horizon();
     Map<String, double[]> byJob = new LinkedHashMap<>();
     double[] needed = new double[horizon.months()];
+    double[] care = new double[needed.length];
+    for (LotHistory lot : projection.lots()) {
+      for (int month = 0; month < needed.length; month++) {
+        care[month] += lot.careHours(month);
+      }
+    }
+    if (Arrays.stream(care).anyMatch(hours -> hours > 0)) {
+      byJob.put(Work.CARE, care);
+    }
     for (LotHistory lot : projection.lots()) {
       for (Work work : lot.works()) {
         byJob.computeIfAbsent(work.job(), job -> new double[needed.length])[work.month()] +=
             work.hours();
-        needed[work.month()] += work.hours();
+      }
+    }
+    for (double[] hours : byJob.values()) {
+      for (int month = 0; month < needed.length; month++) {
+        needed[month] += hours[month];
       }
     }
     return new HoursUse(
@@ -48,7 +62,7 @@ public final class HoursUse {
     return available;
   }
 
-  /** Hours of each job by month, jobs in the order in which they first come up. */
+  /** Hours of each job by month: care, then jobs in the order in which they first come up. */
   public Map<String, double[]> byJob() {
     return byJob;
   }

@@ -1,6 +1,9 @@
 package growingon.project;
 
 import java.math.BigInteger;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.IntStream;
 import org.hipparchus.distribution.continuous.NormalDistribution;
 import org.hipparchus.util.ArithmeticUtils;
 
@@ -15,6 +18,7 @@ final class Lattice {
   private final int vigourStep;
   private final int qualityStep;
   private final double[] scores;
+  private final Map<Double, double[]> vigours = new ConcurrentHashMap<>();
 
   private Lattice(int slices, int vigourStep, int qualityStep) {
     this.slices = slices;
@@ -45,6 +49,16 @@ final class Lattice {
   /** Standard normal quantile of a slice's vigour coordinate. */
   double vigourScore(int slice) {
     return scores[slice * vigourStep % slices];
+  }
+
+  /** Lognormal vigour of every slice, with mean 1; shared by all lots of a spread. */
+  double[] vigours(double spread) {
+    return vigours.computeIfAbsent(
+        spread,
+        each ->
+            IntStream.range(0, slices)
+                .mapToDouble(slice -> lognormal(1, each, vigourScore(slice)))
+                .toArray());
   }
 
   /**

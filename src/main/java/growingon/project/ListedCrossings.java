@@ -10,14 +10,21 @@ import java.util.stream.IntStream;
 final class ListedCrossings implements Crossings {
   private final Order order;
   private int at;
+  private double soonest;
 
   ListedCrossings(Order order) {
     this.order = order;
+    this.soonest = order.clock(0);
   }
 
   @Override
   public int next(double clock) {
-    return at < order.clocks.length && order.clocks[at] <= clock ? order.slices[at++] : NONE;
+    if (soonest > clock) {
+      return NONE;
+    }
+    int slice = order.slices[at++];
+    soonest = order.clock(at);
+    return slice;
   }
 
   /** Slices in the order in which they reach grades, and the growth clock of each. */
@@ -42,6 +49,10 @@ final class ListedCrossings implements Crossings {
               .toArray();
       this.slices = IntStream.of(sorted).map(i -> i / grades).toArray();
       this.clocks = IntStream.of(sorted).mapToDouble(i -> clocks[i]).toArray();
+    }
+
+    private double clock(int index) {
+      return index < clocks.length ? clocks[index] : Double.POSITIVE_INFINITY;
     }
   }
 }

@@ -31,6 +31,7 @@ public final class LotHistory implements Recorder {
   private final MonthStock[] monthStocks;
   private final double part;
   private final double[] careCost;
+  private final double[] careHours;
   private final Stood[] stood;
   private final List<Happening> happenings = new ArrayList<>();
   private final List<Use> uses = new ArrayList<>();
@@ -62,6 +63,7 @@ public final class LotHistory implements Recorder {
     this.culled = new double[months];
     this.sold = new double[months];
     this.careCost = new double[months];
+    this.careHours = new double[months];
     this.stood = new Stood[months];
     this.reached = new int[grades.size()][TENTHS.length];
     for (int[] each : reached) {
@@ -127,6 +129,12 @@ public final class LotHistory implements Recorder {
     if (hours > 0 && month < standing.length) {
       works.add(new Work(month, job, plants, hours));
     }
+  }
+
+  /** As care comes every month, its hours are kept by month. */
+  @Override
+  public void cared(int month, double plants, double hours) {
+    careHours[month] += hours;
   }
 
   @Override
@@ -256,6 +264,11 @@ public final class LotHistory implements Recorder {
     return careCost[month];
   }
 
+  /** Hours of care by area in a month. */
+  public double careHours(int month) {
+    return careHours[month];
+  }
+
   /** Where it stands in a month; null while it is not there or when none is left. */
   public Stood stood(int month) {
     return stood[month];
@@ -276,7 +289,7 @@ public final class LotHistory implements Recorder {
     return Collections.unmodifiableList(freed);
   }
 
-  /** Hours of work. */
+  /** Hours of work but for care. */
   public List<Work> works() {
     return Collections.unmodifiableList(works);
   }

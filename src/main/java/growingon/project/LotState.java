@@ -600,7 +600,7 @@ final class LotState {
     double m2 = living * standing.m2Each();
     int monthOfYear = calendar.monthOfYear(month);
     double hours = m2 * care.minutes(standing.careKind(), monthOfYear) * minutes(month) / 60;
-    to.worked(month, Work.CARE, living, hours);
+    to.cared(month, living, hours);
     to.stood(
         month, standing.placeName(), living, m2, m2 * care.cost(standing.careKind(), monthOfYear));
     if (history != null) {

@@ -34,6 +34,11 @@ public interface Recorder {
   /** Hours were worked. */
   void worked(int month, String job, double plants, double hours);
 
+  /** Hours of care by area were worked; none where nothing is to be cared for. */
+  default void cared(int month, double plants, double hours) {
+    worked(month, Work.CARE, plants, hours);
+  }
+
   /** The lot stands in a place (empty without one), and its care costs money. */
   void stood(int month, String place, double plants, double m2, double careCost);
 

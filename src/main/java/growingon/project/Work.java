@@ -1,7 +1,7 @@
 package growingon.project;
 
 /**
- * Hours of work on a lot in a month.
+ * Hours of a job on a lot in a month.
  *
  * @param month offset from the first month
  * @param job name of the step, or {@link #WINTER_MOVE} or {@link #CARE}

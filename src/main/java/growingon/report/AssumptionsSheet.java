@@ -11,25 +11,6 @@ final class AssumptionsSheet {
 
   static Sheet of(Context context) {
     List<Assumption> assumptions = context.inputs().assumptions();
-    TableBuilder table =
-        TableBuilder.table("assumptions", "Values used")
-            .text("table")
-            .text("subject")
-            .text("what")
-            .text("value")
-            .text("unit")
-            .text("where from")
-            .text("mark");
-    for (Assumption each : assumptions) {
-      table.row(
-          each.table(),
-          unlessEmpty(each.subject()),
-          each.what(),
-          each.value(),
-          unlessEmpty(each.unit()),
-          each.source(),
-          isDefault(each) ? DEFAULT : null);
-    }
     long defaults = assumptions.stream().filter(AssumptionsSheet::isDefault).count();
     return FilledSheet.of(
         "Assumptions",
@@ -37,14 +18,37 @@ final class AssumptionsSheet {
             "Defaults: %s of the %s values below, marked in the last column; nobody typed them."
                     .formatted(Labels.whole(defaults), Labels.whole(assumptions.size()))
                 + " Filter for them, and type your own where you know better."),
-        table.build());
+        table(assumptions));
+  }
+
+  private static Table table(List<Assumption> assumptions) {
+    return new Table(
+        "assumptions",
+        "Values used",
+        List.of(),
+        List.of(
+            Column.of("table", "table", "", Kind.TEXT),
+            Column.of("subject", "subject", "", Kind.TEXT),
+            Column.of("what", "what", "", Kind.TEXT),
+            Column.of("value", "value", "", Kind.TEXT),
+            Column.of("unit", "unit", "", Kind.TEXT),
+            Column.of("where_from", "where from", "", Kind.TEXT),
+            Column.of("mark", "mark", "", Kind.TEXT)),
+        new LazyRows(assumptions.size(), index -> row(assumptions.get(index))));
+  }
+
+  private static FixedRow row(Assumption each) {
+    return new FixedRow(
+        each.table(),
+        Rows.text(each.subject()),
+        each.what(),
+        each.value(),
+        Rows.text(each.unit()),
+        each.source(),
+        isDefault(each) ? DEFAULT : null);
   }
 
   static boolean isDefault(Assumption assumption) {
     return assumption.source().startsWith(DEFAULT);
-  }
-
-  private static String unlessEmpty(String text) {
-    return text.isEmpty() ? null : text;
   }
 }

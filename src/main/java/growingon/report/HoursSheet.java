@@ -183,15 +183,6 @@ final class HoursSheet {
   /** Hours of every lot, month and job but care, for the long tables. */
   static Table lines(Context context) {
     Dates dates = new Dates(context.accounts().projection().horizon());
-    Rows rows = new Rows();
-    for (LotHistory lot : context.accounts().projection().lots()) {
-      for (Work work : lot.works()) {
-        if (!work.job().equals(Work.CARE)) {
-          rows.add(
-              lot.lot().name(), dates.month(work.month()), work.job(), work.plants(), work.hours());
-        }
-      }
-    }
     return new Table(
         "hours-lines",
         "Hours of every lot, month and job",
@@ -204,6 +195,14 @@ final class HoursSheet {
             Column.of("job", "job", "", Kind.TEXT),
             Column.of("plants", "plants", "", Kind.NUMBER),
             summed("hours", "hours")),
-        rows.list());
+        LazyRows.byLot(
+            context.accounts().projection().lots(),
+            lot -> lot.works().size(),
+            (lot, index) -> line(lot, lot.works().get(index), dates)));
+  }
+
+  private static FixedRow line(LotHistory lot, Work work, Dates dates) {
+    return new FixedRow(
+        lot.lot().name(), dates.month(work.month()), work.job(), work.plants(), work.hours());
   }
 }

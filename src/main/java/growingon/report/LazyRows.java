@@ -1,9 +1,12 @@
 package growingon.report;
 
+import growingon.project.LotHistory;
 import java.util.AbstractList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.RandomAccess;
 import java.util.function.IntFunction;
+import java.util.function.ToIntFunction;
 
 /**
  * Rows that are made each time they are asked for: of thousands of lots in every month they would
@@ -21,6 +24,36 @@ final class LazyRows extends AbstractList<List<Object>> implements RandomAccess 
   LazyRows(int size, IntFunction<FixedRow> maker) {
     this.size = size;
     this.maker = maker;
+  }
+
+  /**
+   * Rows of lots, some of each.
+   *
+   * @param rowsOf number of rows of a lot
+   * @param maker makes the row of an index among those of a lot
+   */
+  static LazyRows byLot(List<LotHistory> lots, ToIntFunction<LotHistory> rowsOf, RowOfLot maker) {
+    List<LotHistory> having = lots.stream().filter(lot -> rowsOf.applyAsInt(lot) > 0).toList();
+    int[] first = new int[having.size()];
+    int size = 0;
+    for (int i = 0; i < first.length; i++) {
+      first[i] = size;
+      size += rowsOf.applyAsInt(having.get(i));
+    }
+    return new LazyRows(
+        size,
+        index -> {
+          int found = Arrays.binarySearch(first, index);
+          int lot = found >= 0 ? found : -found - 2;
+          return maker.row(having.get(lot), index - first[lot]);
+        });
+  }
+
+  /** Makes a row of a lot. */
+  @FunctionalInterface
+  interface RowOfLot {
+    /** The row of an index among those of a lot. */
+    FixedRow row(LotHistory lot, int index);
   }
 
   @Override

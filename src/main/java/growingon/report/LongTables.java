@@ -5,13 +5,9 @@ import growingon.project.Sale;
 import growingon.project.Stood;
 import growingon.project.Supplies;
 import growingon.project.Use;
-import growingon.project.Work;
-import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
-import java.util.function.IntFunction;
-import java.util.stream.IntStream;
 
 /** The long series that go to the tables and to figures.json but on no sheet. */
 final class LongTables {
@@ -43,24 +39,6 @@ final class LongTables {
   private static Table lotMonths(Context context) {
     Dates dates = new Dates(context.accounts().projection().horizon());
     List<LotHistory> lots = context.accounts().projection().lots();
-    double[][] care = new double[lots.size()][];
-    IntStream.Builder lotOf = IntStream.builder();
-    IntStream.Builder monthOf = IntStream.builder();
-    for (int lot = 0; lot < care.length; lot++) {
-      care[lot] = hoursOfCare(lots.get(lot));
-      for (int month = lots.get(lot).start(); month < lots.get(lot).months(); month++) {
-        lotOf.add(lot);
-        monthOf.add(month);
-      }
-    }
-    int[] lotOfRow = lotOf.build().toArray();
-    int[] monthOfRow = monthOf.build().toArray();
-    IntFunction<FixedRow> row =
-        index -> {
-          int lot = lotOfRow[index];
-          int month = monthOfRow[index];
-          return lotMonth(lots.get(lot), month, dates.month(month), care[lot][month]);
-        };
     return new Table(
         "lot-months",
         "Every lot in every month",
@@ -79,24 +57,17 @@ final class LongTables {
             Column.of("m2", "space", "m²", Kind.SQUARE_METRES),
             Column.of("kg_each", "weight of one plant", "kg", Kind.KG),
             Column.summed("care", "care", "hours", Kind.HOURS)),
-        new LazyRows(lotOfRow.length, row));
+        LazyRows.byLot(
+            lots,
+            lot -> lot.months() - lot.start(),
+            (lot, index) -> lotMonth(lot, lot.start() + index, dates)));
   }
 
-  private static double[] hoursOfCare(LotHistory lot) {
-    double[] care = new double[lot.months()];
-    for (Work work : lot.works()) {
-      if (work.job().equals(Work.CARE)) {
-        care[work.month()] += work.hours();
-      }
-    }
-    return care;
-  }
-
-  private static FixedRow lotMonth(LotHistory lot, int month, YearMonth when, double care) {
+  private static FixedRow lotMonth(LotHistory lot, int month, Dates dates) {
     Stood stood = lot.stood(month);
     return new FixedRow(
         lot.lot().name(),
-        when,
+        dates.month(month),
         lot.standing(month),
         lot.died(month),
         lot.culled(month),
@@ -104,24 +75,11 @@ final class LongTables {
         stood == null ? null : Rows.text(stood.place()),
         stood == null ? null : stood.m2(),
         stood == null ? null : stood.weight().kg(),
-        care);
+        lot.careHours(month));
   }
 
   private static Table lotUses(Context context) {
     Dates dates = new Dates(context.accounts().projection().horizon());
-    Rows rows = new Rows();
-    for (LotHistory lot : context.accounts().projection().lots()) {
-      for (Use use : lot.uses()) {
-        Supplies.Item item = context.accounts().supplies().item(use.kind(), use.item());
-        rows.add(
-            lot.lot().name(),
-            dates.month(use.month()),
-            use.item(),
-            use.amount(),
-            item.unit(),
-            use.amount() * item.unitPrice());
-      }
-    }
     String currency = context.inputs().scenario().nursery().settings().currency();
     return new Table(
         "lot-uses",
@@ -134,26 +92,25 @@ final class LongTables {
             Column.of("amount", "amount", "", Kind.NUMBER),
             Column.of("unit", "unit", "", Kind.TEXT),
             Column.summed("cost", "cost", currency, Kind.MONEY)),
-        rows.list());
+        LazyRows.byLot(
+            context.accounts().projection().lots(),
+            lot -> lot.uses().size(),
+            (lot, index) -> lotUse(lot, lot.uses().get(index), context, dates)));
+  }
+
+  private static FixedRow lotUse(LotHistory lot, Use use, Context context, Dates dates) {
+    Supplies.Item item = context.accounts().supplies().item(use.kind(), use.item());
+    return new FixedRow(
+        lot.lot().name(),
+        dates.month(use.month()),
+        use.item(),
+        use.amount(),
+        item.unit(),
+        use.amount() * item.unitPrice());
   }
 
   private static Table salesLines(Context context) {
     Dates dates = new Dates(context.accounts().projection().horizon());
-    Rows rows = new Rows();
-    for (LotHistory lot : context.accounts().projection().lots()) {
-      for (Sale sale : lot.sales()) {
-        rows.add(
-            dates.month(sale.month()),
-            dates.season(sale.month()),
-            lot.lot().name(),
-            lot.lot().species(),
-            lot.grades().get(sale.grade()).name(),
-            sale.quality().toString(),
-            sale.row() + 1,
-            sale.units(),
-            sale.money());
-      }
-    }
     String currency = context.inputs().scenario().nursery().settings().currency();
     return new Table(
         "sales-lines",
@@ -169,6 +126,22 @@ final class LongTables {
             Column.of("row", "demand row", "", Kind.COUNT),
             Column.summed("units", "plants", "", Kind.NUMBER),
             Column.summed("money", "received", currency, Kind.MONEY)),
-        rows.list());
+        LazyRows.byLot(
+            context.accounts().projection().lots(),
+            lot -> lot.sales().size(),
+            (lot, index) -> salesLine(lot, lot.sales().get(index), dates)));
+  }
+
+  private static FixedRow salesLine(LotHistory lot, Sale sale, Dates dates) {
+    return new FixedRow(
+        dates.month(sale.month()),
+        dates.season(sale.month()),
+        lot.lot().name(),
+        lot.lot().species(),
+        lot.grades().get(sale.grade()).name(),
+        sale.quality().toString(),
+        sale.row() + 1,
+        sale.units(),
+        sale.money());
   }
 }

@@ -6,4 +6,12 @@ package growingon.report;
  * @param exact expected number, full precision; written to figures.json
  * @param whole as shown
  */
-public record Plants(double exact, long whole) {}
+public record Plants(double exact, long whole) {
+  /** No plants, of which a table has more than of anything else. */
+  static final Plants NONE = new Plants(0, 0);
+
+  /** So many plants. */
+  static Plants of(double exact, long whole) {
+    return exact == 0 && whole == 0 ? NONE : new Plants(exact, whole);
+  }
+}

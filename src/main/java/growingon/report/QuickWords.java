@@ -145,9 +145,10 @@ final class QuickWords {
     double pots = used(Use.Kind.POT);
     double firstHours =
         history.works().stream()
-            .filter(work -> work.month() == history.start())
-            .mapToDouble(Work::hours)
-            .sum();
+                .filter(work -> work.month() == history.start())
+                .mapToDouble(Work::hours)
+                .sum()
+            + history.careHours(history.start());
     return "%s of %s litres, %s litres of loose mix (%s), %s of work, %s of them on arrival."
         .formatted(
             Phrases.counted(Math.ceil(pots - 1e-9), "pot", "pots"),

@@ -206,7 +206,7 @@ final class Trade {
       exact += what.apply(cell).exact();
       whole += what.apply(cell).whole();
     }
-    return new Plants(exact, whole);
+    return Plants.of(exact, whole);
   }
 
   /** Sold and ready unsold plants of the cells. */
@@ -216,12 +216,12 @@ final class Trade {
 
   /** Sold and ready unsold plants of the cells of one quality. */
   static Plants saleable(List<Cell> cells, Quality quality) {
-    Plants none = new Plants(0, 0);
-    return sum(cells, cell -> cell.quality() == quality ? plus(cell.sold(), cell.unsold()) : none);
+    return sum(
+        cells, cell -> cell.quality() == quality ? plus(cell.sold(), cell.unsold()) : Plants.NONE);
   }
 
   private static Plants plus(Plants a, Plants b) {
-    return new Plants(a.exact() + b.exact(), a.whole() + b.whole());
+    return Plants.of(a.exact() + b.exact(), a.whole() + b.whole());
   }
 
   /** List prices by species and grade, looked up once each. */

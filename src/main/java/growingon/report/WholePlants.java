@@ -31,6 +31,9 @@ final class WholePlants {
       whole[i] = (long) Math.floor(exact[i] + 1e-9);
       rest -= whole[i];
     }
+    if (rest == 0) {
+      return whole;
+    }
     List<Integer> byRemainder =
         IntStream.range(0, exact.length)
             .boxed()
@@ -99,6 +102,6 @@ final class WholePlants {
   }
 
   private static List<Plants> plants(double[] exact, long[] whole) {
-    return IntStream.range(0, exact.length).mapToObj(i -> new Plants(exact[i], whole[i])).toList();
+    return IntStream.range(0, exact.length).mapToObj(i -> Plants.of(exact[i], whole[i])).toList();
   }
 }

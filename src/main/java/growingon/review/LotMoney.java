@@ -70,6 +70,8 @@ final class LotMoney {
 
   private void bookPlace(LotHistory history, Nursery nursery, Horizon horizon) {
     for (int month = 0; month < hours.length; month++) {
+      hours[month] += history.careHours(month);
+      add(CostKind.LABOUR, month, history.careHours(month) * nursery.settings().hourlyRate());
       add(CostKind.CARE, month, history.careCost(month));
       Stood stood = history.stood(month);
       if (stood != null && !stood.place().isEmpty()) {

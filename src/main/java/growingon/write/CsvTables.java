@@ -4,7 +4,6 @@ import growingon.report.Column;
 import growingon.report.Table;
 import java.io.IOException;
 import java.io.OutputStream;
-import java.io.Writer;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 
@@ -18,10 +17,13 @@ import org.apache.commons.csv.CSVFormat;
 final class CsvTables {
   private static final CSVFormat FORMAT = CSVFormat.RFC4180;
 
+  /** ASCII characters that never ask for quotes, but for a blank at an end. */
+  private static final boolean[] PLAIN = plain();
+
   private CsvTables() {}
 
   static void write(Table table, OutputStream to) throws IOException {
-    try (Writer out = new Utf8Writer(to)) {
+    try (Utf8Writer out = new Utf8Writer(to)) {
       FORMAT.printRecord(out, table.columns().stream().map(Column::key).toArray());
       for (List<Object> row : table.rows()) {
         for (int i = 0; i < row.size(); i++) {
@@ -32,16 +34,36 @@ final class CsvTables {
     }
   }
 
-  /** Most cells are numbers, which need no quotes and so are not looked at for them. */
-  private static void print(Object cell, Writer out, boolean first) throws IOException {
-    if (Numbers.isShown(cell)) {
-      if (!first) {
-        out.write(FORMAT.getDelimiterString());
-      }
-      out.write(Numbers.plain(Numbers.shown(cell)));
-    } else {
-      FORMAT.print(text(cell), out, first);
+  /** Most cells are numbers or words, which need no quotes and so are written as they are. */
+  private static void print(Object cell, Utf8Writer out, boolean first) throws IOException {
+    boolean isNumber = Numbers.isShown(cell);
+    String text = isNumber ? Numbers.plain(Numbers.shown(cell)) : text(cell);
+    if (!isNumber && !isPlain(text)) {
+      FORMAT.print(text, out, first);
+      return;
     }
+    if (!first) {
+      out.ascii(FORMAT.getDelimiterString());
+    }
+    out.ascii(text);
+  }
+
+  private static boolean[] plain() {
+    boolean[] plain = new boolean[128];
+    " .-/0123456789ABCDEFGHIJKLMNOPQRSTUVWXYZabcdefghijklmnopqrstuvwxyz"
+        .chars()
+        .forEach(character -> plain[character] = true);
+    return plain;
+  }
+
+  private static boolean isPlain(String text) {
+    for (int i = 0; i < text.length(); i++) {
+      char character = text.charAt(i);
+      if (character >= PLAIN.length || !PLAIN[character]) {
+        return false;
+      }
+    }
+    return !text.isEmpty() && text.charAt(0) != ' ' && text.charAt(text.length() - 1) != ' ';
   }
 
   private static String text(Object cell) {

@@ -128,6 +128,7 @@ class RebasingTest {
         assertSame(after.died(later), before.died(later));
         assertSame(after.culled(later), before.culled(later));
         assertSame(after.careCost(later), before.careCost(later));
+        assertSame(after.careHours(later), before.careHours(later));
         if (before.standing(later) > DUST) {
           assertSame(after.monthStock(later), before.monthStock(later));
         }
