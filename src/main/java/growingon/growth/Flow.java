@@ -42,7 +42,19 @@ public interface Flow {
    * @param targetMm size to reach, mm
    * @return growth years; 0 if it is there already, infinite if it never gets there
    */
-  double yearsTo(double mm, double targetMm);
+  default double yearsTo(double mm, double targetMm) {
+    return yearsTo(mm, coordinate(mm), targetMm, coordinate(targetMm));
+  }
+
+  /**
+   * Growth years until a trunk reaches a size, as {@link #yearsTo(double, double)} gives them.
+   *
+   * @param mm trunk now, mm, more than 0
+   * @param coordinate its {@link #coordinate}
+   * @param targetMm size to reach, mm
+   * @param targetCoordinate the coordinate of that size
+   */
+  double yearsTo(double mm, double coordinate, double targetMm, double targetCoordinate);
 
   /** The flow map of a law. */
   static Flow of(Curve curve) {

@@ -32,15 +32,13 @@ record RelaxingFlow(double finalMm, double rate, Scale scale, double shape) impl
   }
 
   @Override
-  public double yearsTo(double mm, double targetMm) {
+  public double yearsTo(double mm, double coordinate, double targetMm, double targetCoordinate) {
     if (mm >= targetMm) {
       return 0;
     }
     if (targetMm >= finalMm || rate == 0) {
       return Double.POSITIVE_INFINITY;
     }
-    double now = scale.distance(mm / finalMm, shape);
-    double then = scale.distance(targetMm / finalMm, shape);
-    return Math.log(now / then) / rate;
+    return Math.log(coordinate / targetCoordinate) / rate;
   }
 }

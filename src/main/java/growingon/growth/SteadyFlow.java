@@ -23,7 +23,7 @@ record SteadyFlow(double g, double mostMm) implements Flow {
   }
 
   @Override
-  public double yearsTo(double mm, double targetMm) {
+  public double yearsTo(double mm, double coordinate, double targetMm, double targetCoordinate) {
     if (mm >= targetMm) {
       return 0;
     }

@@ -47,6 +47,7 @@ final class Growing {
   private double kept;
   private double[] trunkAtZero;
   private double[] coordinates;
+  private double[] gradeCoordinates;
   private double[] trunks;
   private double trunksAt = NOT_YET;
   private Crossings crossings;
@@ -185,15 +186,29 @@ final class Growing {
     flow = Flow.of(law);
     clock = 0;
     trunksAt = NOT_YET;
-    coordinates = null;
-    crossings = fromStart ? start.crossings(law) : new AwaitedCrossings(thick, this::clockTo);
+    if (fromStart) {
+      coordinates = start.coordinates(law);
+      crossings = start.crossings(law);
+    } else {
+      lookAhead();
+    }
+  }
+
+  /** Awaits the crossings from where the trunks stand now. */
+  private void lookAhead() {
+    coordinates = DoubleStream.of(trunkAtZero).map(flow::coordinate).toArray();
+    gradeCoordinates = start.gradeCoordinates(flow);
+    crossings = new AwaitedCrossings(thick, this::clockTo);
   }
 
   /** Growth clock at which a slice is thick enough for a grade; never for one that is not there. */
   private double clockTo(int slice, int grade) {
-    return grade == grades.length
-        ? Double.POSITIVE_INFINITY
-        : flow.yearsTo(trunkAtZero[slice], grades[grade].leastTrunkMm()) / vigour[slice];
+    if (grade == grades.length) {
+      return Double.POSITIVE_INFINITY;
+    }
+    double least = grades[grade].leastTrunkMm();
+    return flow.yearsTo(trunkAtZero[slice], coordinates[slice], least, gradeCoordinates[grade])
+        / vigour[slice];
   }
 
   /** Advances the growth clock, in growth years of a plant of vigour 1. */
@@ -203,12 +218,6 @@ final class Growing {
 
   /** Trunk of a slice now, mm. */
   double trunk(int slice) {
-    if (coordinates == null) {
-      coordinates =
-          trunkAtZero == start.trunks
-              ? start.coordinates(curve)
-              : DoubleStream.of(trunkAtZero).map(flow::coordinate).toArray();
-    }
     return flow.advance(trunkAtZero[slice], coordinates[slice], vigour[slice] * clock);
   }
 
@@ -385,8 +394,7 @@ final class Growing {
     Arrays.fill(slicesThickFor, 0);
     clock = 0;
     trunksAt = NOT_YET;
-    coordinates = null;
-    crossings = new AwaitedCrossings(thick, this::clockTo);
+    lookAhead();
     anew();
   }
 

@@ -8,6 +8,7 @@ import growingon.nursery.QualityRule;
 import growingon.nursery.QualityShares;
 import growingon.nursery.Trunks;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -56,7 +57,7 @@ final class GrowthStart {
   Crossings crossings(Curve curve) {
     return new ListedCrossings(
         crossings.computeIfAbsent(
-            curve, law -> new ListedCrossings.Order(clocks(Flow.of(law)), grades.length)));
+            curve, law -> new ListedCrossings.Order(clocks(law), grades.length)));
   }
 
   /** For a law, where each slice's trunk stands on its scale. */
@@ -65,15 +66,25 @@ final class GrowthStart {
         curve, law -> DoubleStream.of(trunks).map(Flow.of(law)::coordinate).toArray());
   }
 
-  private double[] clocks(Flow flow) {
+  /** Growth clocks at which each slice is thick enough for each grade. */
+  private double[] clocks(Curve law) {
+    Flow flow = Flow.of(law);
+    double[] now = coordinates(law);
+    double[] then = gradeCoordinates(flow);
     double[] table = new double[trunks.length * grades.length];
     for (int slice = 0; slice < trunks.length; slice++) {
       for (int grade = 0; grade < grades.length; grade++) {
-        double years = flow.yearsTo(trunks[slice], grades[grade].leastTrunkMm());
+        double least = grades[grade].leastTrunkMm();
+        double years = flow.yearsTo(trunks[slice], now[slice], least, then[grade]);
         table[slice * grades.length + grade] = years / vigour[slice];
       }
     }
     return table;
+  }
+
+  /** Where the least trunk of each grade stands on the scale of a law. */
+  double[] gradeCoordinates(Flow flow) {
+    return Arrays.stream(grades).mapToDouble(Grade::leastTrunkMm).map(flow::coordinate).toArray();
   }
 
   /** Fresh streams for a run in which the lot sorts as stated. */

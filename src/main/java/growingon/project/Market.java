@@ -5,6 +5,7 @@ import growingon.nursery.QualityRule;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.IntStream;
 
 /**
  * Sells what is ready to what is wanted, month by month (design section 6.5): rows of a species
@@ -13,7 +14,9 @@ import java.util.Map;
  * stream, so that it does not matter how a batch is split into lots.
  */
 final class Market {
+  /** So little of a plant is what rounding left of sums; it is neither wanted nor sold. */
   private static final double NEGLIGIBLE = 1e-9;
+
   private static final Quality[] QUALITIES = Quality.values();
 
   private final Programme programme;
@@ -26,9 +29,11 @@ final class Market {
   private final double[] priceFactor;
   private final long[] readyCells;
   private final double[] ready;
+  private final boolean[] asks;
+  private final int[] lotsWithFacts;
+  private final KnownSales known;
   private int season = Integer.MIN_VALUE;
   private long readySomewhere;
-  private final KnownSales known;
 
   Market(Programme programme, Luck luck, List<LotState> lots) {
     this.programme = programme;
@@ -41,8 +46,36 @@ final class Market {
     this.readyCells = new long[lots.size()];
     this.ready = new double[lots.size()];
     this.known = new KnownSales(programme, lots);
+    this.lotsWithFacts =
+        IntStream.range(0, lots.size()).filter(lot -> lots.get(lot).hasFacts()).toArray();
+    this.asks = new boolean[programme.horizon().months()];
+    for (DemandRow row : rows) {
+      for (int month = 0; month < asks.length; month++) {
+        asks[month] |= row.units()[month] > 0;
+      }
+    }
   }
 
+  /** The first month from a month on in which anything may be sold; the last if there is none. */
+  int nextSale(int from) {
+    int month = from;
+    while (month < asks.length - 1 && !asks[month] && lotsWithFacts.length == 0) {
+      month++;
+    }
+    return month;
+  }
+
+  /**
+   * Grades a lot for the sales of a month, several lots at once if need be. A lot of which
+   * something is known waits for what it is known to have sold.
+   */
+  void prepare(int lot, int month) {
+    if (!lots[lot].hasFacts()) {
+      grade(lot, month);
+    }
+  }
+
+  /** Sells in a month for which every lot was prepared. */
   void sell(int month) {
     int year = programme.calendar().seasonYear(month);
     if (year != season) {
@@ -50,15 +83,17 @@ final class Market {
       beginSeason();
     }
     double[] met = known.sell(month);
-    boolean graded = false;
+    for (int lot : lotsWithFacts) {
+      grade(lot, month);
+    }
+    readySomewhere = 0;
+    for (long ready : readyCells) {
+      readySomewhere |= ready;
+    }
     for (DemandRow row : rows) {
       double wanted = wanted(row, month) - met[row.index()];
-      if (wanted <= 0) {
+      if (wanted <= NEGLIGIBLE) {
         continue;
-      }
-      if (!graded) {
-        grade(month);
-        graded = true;
       }
       double left = meet(row, month, wanted);
       if (left > NEGLIGIBLE && Double.isFinite(left)) {
@@ -74,14 +109,10 @@ final class Market {
     }
   }
 
-  /** Grades every lot that may sell, and notes in which grades and qualities it has plants. */
-  private void grade(int month) {
-    readySomewhere = 0;
-    for (int lot = 0; lot < lots.length; lot++) {
-      boolean may = month >= lots[lot].plan.start && lots[lot].maySell(month);
-      readyCells[lot] = may ? lots[lot].gradeForSale(month) : 0;
-      readySomewhere |= readyCells[lot];
-    }
+  /** Grades a lot if it may sell, and notes in which grades and qualities it has plants. */
+  private void grade(int lot, int month) {
+    boolean may = asks[month] && month >= lots[lot].plan.start && lots[lot].maySell(month);
+    readyCells[lot] = may ? lots[lot].gradeForSale(month) : 0;
   }
 
   private double wanted(DemandRow row, int month) {
@@ -98,7 +129,7 @@ final class Market {
       }
       for (int[] batch : row.batches()) {
         left -= sellFrom(batch, row, quality, month, left);
-        if (left <= 0) {
+        if (left <= NEGLIGIBLE) {
           return 0;
         }
       }
@@ -111,10 +142,10 @@ final class Market {
     long cell = Growing.cellBit(quality, row.grade());
     double inAll = 0;
     for (int lot : batch) {
-      ready[lot] = (readyCells[lot] & cell) == 0 ? 0 : lots[lot].plants.ready(quality, row.grade());
+      ready[lot] = (readyCells[lot] & cell) == 0 ? 0 : ready(lots[lot], quality, row.grade());
       inAll += ready[lot];
     }
-    if (inAll <= NEGLIGIBLE) {
+    if (inAll == 0) {
       return 0;
     }
     double share = Math.min(1, wanted / inAll);
@@ -123,7 +154,13 @@ final class Market {
         sell(lots[lot], row, quality, month, share, share * ready[lot]);
       }
     }
-    return share * inAll;
+    return Math.min(wanted, inAll);
+  }
+
+  /** Plants of a lot that are ready. */
+  private static double ready(LotState lot, Quality quality, int grade) {
+    double ready = lot.plants.ready(quality, grade);
+    return ready > NEGLIGIBLE ? ready : 0;
   }
 
   private void sell(

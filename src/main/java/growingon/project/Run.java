@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.Consumer;
+import java.util.function.IntConsumer;
 import java.util.function.IntFunction;
 import java.util.function.Supplier;
 import java.util.stream.IntStream;
@@ -106,27 +106,43 @@ final class Run {
 
   /**
    * Runs all months; the lots stand as they do at the end afterwards. Between two sales no lot
-   * knows of another, so each takes its months alone.
+   * knows of another, so each goes up to the next sale alone.
    *
    * @param onAllProcessors whether several lots do so at once, which changes no number
    */
   private List<Missed> run(List<LotState> lots, boolean onAllProcessors) {
     Market market = new Market(programme, luck, lots);
-    for (int month = 0; month < programme.horizon().months(); month++) {
-      int now = month;
-      each(lots, onAllProcessors, lot -> beforeSales(now, lot));
-      market.sell(month);
-      each(lots, onAllProcessors, lot -> afterSales(now, lot));
+    int months = programme.horizon().months();
+    int next = 0;
+    while (next < months) {
+      int from = next;
+      int sale = market.nextSale(from);
+      IntConsumer goOn =
+          lot -> {
+            upToSales(from, sale, lots.get(lot));
+            market.prepare(lot, sale);
+          };
+      each(lots, onAllProcessors, goOn);
+      market.sell(sale);
+      next = sale + 1;
     }
+    each(lots, onAllProcessors, lot -> afterSales(months - 1, lots.get(lot)));
     lots.forEach(lot -> lot.checkBalance(programme.horizon()));
     return market.missed();
   }
 
-  private static void each(List<LotState> lots, boolean onAllProcessors, Consumer<LotState> does) {
-    if (onAllProcessors) {
-      lots.parallelStream().forEach(does);
-    } else {
-      lots.forEach(does);
+  private static void each(List<LotState> lots, boolean onAllProcessors, IntConsumer does) {
+    IntStream indexes = IntStream.range(0, lots.size());
+    (onAllProcessors ? indexes.parallel() : indexes).forEach(does);
+  }
+
+  /** The months of a lot up to the sales of the last of them; nothing is sold in the others. */
+  private void upToSales(int from, int to, LotState lot) {
+    for (int month = from; month <= to; month++) {
+      if (month > 0) {
+        afterSales(month - 1, lot);
+      }
+      beforeSales(month, lot);
     }
   }
 

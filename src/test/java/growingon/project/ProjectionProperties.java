@@ -227,6 +227,14 @@ class ProjectionProperties {
     }
   }
 
+  /** What rounding leaves of a lot is nobody's plant; it once made a month the first of sales. */
+  @Property(tries = 100)
+  void noSale_isOfWhatRoundingLeft(@ForAll("lots") List<Lot> lots) {
+    for (LotHistory lot : Nurseries.working().lots(lots).project().lots()) {
+      assertThat(lot.sales()).allMatch(sale -> sale.units() > 1e-9);
+    }
+  }
+
   @Property(tries = 60)
   void planOfFewerSeasons_isThePrefixOfALongerOne(
       @ForAll("lots") List<Lot> lots, @ForAll @IntRange(min = 3, max = 6) int seasons) {
