@@ -1,5 +1,6 @@
 package growingon.report;
 
+import growingon.chance.Chances;
 import growingon.money.Accounts;
 import growingon.money.CashFlow;
 import growingon.money.Finance;
@@ -8,10 +9,12 @@ import growingon.nursery.Horizon;
 import growingon.nursery.Settings;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /** What is said about cash. */
 final class CashWords {
+  private final Optional<Chances> chances;
   private final Accounts accounts;
   private final CashFlow cash;
   private final Horizon horizon;
@@ -19,6 +22,7 @@ final class CashWords {
   private final String currency;
 
   CashWords(Context context) {
+    this.chances = context.chances();
     this.accounts = context.accounts();
     this.cash = accounts.cash();
     this.horizon = accounts.projection().horizon();
@@ -46,8 +50,18 @@ final class CashWords {
     double limit = settings.lowestCash().getAsDouble();
     List<Spell> below = Spell.of(balances.length, month -> limit - balances[month]);
     return below.isEmpty()
-        ? ", never below the %s allowed".formatted(money(limit))
+        ? inDraws().orElse(", never below the %s allowed").formatted(money(limit))
         : ", below the %s allowed %s".formatted(money(limit), Shortage.when(below, horizon));
+  }
+
+  /** The plan's line may keep to a limit that many draws do not. */
+  private Optional<String> inDraws() {
+    return chances
+        .filter(drawn -> drawn.chanceBelowLowest().orElse(0) > 0)
+        .map(drawn -> Odds.in(drawn.chanceBelowLowest().getAsDouble(), drawn.draws()))
+        .map(
+            odds ->
+                ", on the plan's line never below the %s allowed, but " + odds + " in some month");
   }
 
   /** Cash and the value of the plan, without anything of the lots. */
@@ -67,7 +81,8 @@ final class CashWords {
 
   private String value() {
     double[] flows = accounts.flowsWithHorizonValue();
-    return "Net present value of the plan %s at %s a year; internal rate of return %s; %s."
+    return ("Net present value of the plan %s at %s a year; internal rate of return %s, where what"
+            + " stands at the start counts as no outlay; %s.")
         .formatted(
             money(accounts.presentValue()),
             Phrases.rate(settings.discountRate()),

@@ -7,6 +7,7 @@ import growingon.money.Accounts;
 import growingon.nursery.Horizon;
 import growingon.nursery.Settings;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -79,18 +80,33 @@ final class ChanceWords {
   /** A place and month with what P90 lies over the room there, below nil if under it. */
   private record Tightest(String place, int month, double over) {}
 
-  private Optional<Tightest> tightest() {
-    Tightest worst = null;
+  /** Every place and month, the first month first. */
+  private List<Tightest> placeMonths() {
+    List<Tightest> all = new ArrayList<>();
     for (var place : context.inputs().scenario().nursery().places().values()) {
       List<Quantiles> drawn = chances.space().get(place.name());
       for (int month = 0; month < drawn.size(); month++) {
         double over = drawn.get(month).p90() - place.capacityM2(horizon.month(month));
-        if (worst == null || over > worst.over()) {
-          worst = new Tightest(place.name(), month, over);
-        }
+        all.add(new Tightest(place.name(), month, over));
       }
     }
-    return Optional.ofNullable(worst);
+    return all;
+  }
+
+  /** Where and when most room is missing in a bad case. */
+  private Optional<Tightest> tightest() {
+    return placeMonths().stream().reduce((a, b) -> b.over() > a.over() ? b : a);
+  }
+
+  /** Where and when a place overflows most often; of equals where most room is missing. */
+  private Optional<Tightest> surest() {
+    Comparator<Tightest> order =
+        Comparator.comparingDouble(this::chanceOfOverflow).thenComparing(Tightest::over);
+    return placeMonths().stream().reduce((a, b) -> order.compare(b, a) > 0 ? b : a);
+  }
+
+  private double chanceOfOverflow(Tightest where) {
+    return chances.chanceOfOverflow().get(where.place())[where.month()];
   }
 
   private Optional<String> space() {
@@ -99,17 +115,31 @@ final class ChanceWords {
             worst ->
                 worst.over() > Phrases.NEGLIGIBLE
                     ? "%s is the tightest place: in %s it overflows %s, by more than %s in one of ten."
-                        .formatted(
-                            Phrases.sentence(worst.place()),
-                            Phrases.month(horizon, worst.month()),
-                            overflow(worst),
-                            Phrases.squareMetres(worst.over()))
+                            .formatted(
+                                Phrases.sentence(worst.place()),
+                                Phrases.month(horizon, worst.month()),
+                                overflow(worst),
+                                Phrases.squareMetres(worst.over()))
+                        + moreOften(worst)
                     : "No place overflows in more than one draw of ten in any month.");
   }
 
+  private String moreOften(Tightest tightest) {
+    return surest()
+        .filter(surest -> !surest.place().equals(tightest.place()))
+        .filter(surest -> chanceOfOverflow(surest) > chanceOfOverflow(tightest))
+        .map(
+            surest ->
+                " %s overflows more often, if by less: in %s %s."
+                    .formatted(
+                        Phrases.sentence(surest.place()),
+                        Phrases.month(horizon, surest.month()),
+                        overflow(surest)))
+        .orElse("");
+  }
+
   private String overflow(Tightest worst) {
-    double chance = chances.chanceOfOverflow().get(worst.place())[worst.month()];
-    return Odds.in(chance, chances.draws());
+    return Odds.in(chanceOfOverflow(worst), chances.draws());
   }
 
   private double hoursOver(int month) {
@@ -123,6 +153,16 @@ final class ChanceWords {
         : IntStream.range(0, horizon.months())
             .boxed()
             .reduce((a, b) -> hoursOver(b) > hoursOver(a) ? b : a);
+  }
+
+  /** The month in which hours are short most often; empty if none are stated. */
+  private Optional<Integer> surestlyShort() {
+    double[] chance = chances.chanceOfShortHours();
+    Comparator<Integer> order =
+        Comparator.comparingDouble((Integer month) -> chance[month]).thenComparing(this::hoursOver);
+    return IntStream.range(0, chance.length)
+        .boxed()
+        .reduce((a, b) -> order.compare(b, a) > 0 ? b : a);
   }
 
   private Optional<String> hours() {
@@ -154,7 +194,7 @@ final class ChanceWords {
     List<String> lines = new ArrayList<>();
     chances.gambles().stream().limit(Headlines.LOTS_NAMED).map(this::headline).forEach(lines::add);
     List<String> parts = new ArrayList<>();
-    tightest()
+    surest()
         .ifPresent(
             worst ->
                 parts.add(
@@ -163,7 +203,7 @@ final class ChanceWords {
                             worst.place(),
                             overflow(worst),
                             Phrases.month(horizon, worst.month()))));
-    busiest()
+    surestlyShort()
         .ifPresent(
             month ->
                 parts.add(

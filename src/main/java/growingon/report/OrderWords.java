@@ -1,6 +1,7 @@
 package growingon.report;
 
 import growingon.nursery.Horizon;
+import growingon.nursery.Lot;
 import growingon.project.Supplies;
 import growingon.project.Supplies.Order;
 import java.util.ArrayList;
@@ -18,12 +19,16 @@ final class OrderWords {
   private final String nextSeason;
   private final Supplies supplies;
   private final List<Order> orders;
+  private final List<Lot> lots;
+  private final int leadMonths;
 
   OrderWords(Context context, SeasonFigures figures) {
     this.horizon = context.accounts().projection().horizon();
     this.currency = context.inputs().scenario().nursery().settings().currency();
     this.supplies = context.accounts().supplies();
     this.orders = supplies.orders();
+    this.lots = context.inputs().scenario().lots();
+    this.leadMonths = context.inputs().scenario().nursery().settings().orderLeadMonths();
     this.lastOfNext = horizon.seasonLast(figures.next());
     this.nextSeason = figures.label(figures.next());
   }
@@ -59,8 +64,20 @@ final class OrderWords {
     List<Order> until = orders.stream().filter(each -> each.orderMonth() <= lastOfNext).toList();
     return until.size() == first().size()
         ? ""
-        : " Up to the end of %s orders come to %s."
-            .formatted(nextSeason, Phrases.money(currency, cost(until)));
+        : " Up to the end of %s orders of pots, substrate and materials come to %s%s."
+            .formatted(nextSeason, Phrases.money(currency, cost(until)), plants());
+  }
+
+  private String plants() {
+    double plants =
+        lots.stream()
+            .filter(lot -> lot.purchase().isPresent())
+            .filter(lot -> horizon.offset(lot.arrived()) - leadMonths <= lastOfNext)
+            .mapToDouble(lot -> lot.purchase().get().landed(lot.quantity()))
+            .sum();
+    return plants > 0
+        ? ", those of young plants to %s landed".formatted(Phrases.money(currency, plants))
+        : "";
   }
 
   private static double cost(List<Order> some) {

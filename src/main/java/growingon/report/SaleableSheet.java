@@ -68,8 +68,8 @@ final class SaleableSheet {
         plantColumns(
             TableBuilder.table("saleable", "By species and grade")
                 .note(
-                    "List price: of a first, the dearest row of the demand table for the species and"
-                        + " grade. First month: the first in which one is sold; where none is sold,"
+                    "List price: of a first, the dearest of the species' own rows of the demand table"
+                        + " for the grade, else of the rows for any species. First month: the first in which one is sold; where none is sold,"
                         + " the season's last, in which they stand ready.")
                 .text("season")
                 .text("species")

@@ -19,16 +19,24 @@ final class SpaceWords {
   private final Horizon horizon;
   private final Nursery nursery;
   private final List<SpaceTrouble> troubles;
+  private final List<Overload> overloads;
 
   SpaceWords(Context context) {
     this.accounts = context.accounts();
     this.horizon = accounts.projection().horizon();
     this.nursery = accounts.projection().scenario().nursery();
     this.troubles = SpaceTrouble.of(accounts);
+    this.overloads = Overload.of(accounts);
   }
 
-  /** Where it does not fit, when, by how much, and where there is room. */
+  /** Where it does not fit or is too heavy, when, by how much, and where there is room. */
   String summary() {
+    List<String> sentences = new ArrayList<>(List.of(room()));
+    overloads.forEach(overload -> sentences.add(overload.told(horizon)));
+    return String.join(" ", sentences);
+  }
+
+  private String room() {
     if (nursery.places().isEmpty()) {
       return "The nursery has no places table, so nothing can be said about space.";
     }
@@ -108,6 +116,12 @@ final class SpaceWords {
 
   /** The lines for the terminal. */
   List<String> headlines() {
+    List<String> lines = new ArrayList<>(roomLines());
+    overloads.stream().limit(LINES).map(each -> each.headline(horizon)).forEach(lines::add);
+    return lines;
+  }
+
+  private List<String> roomLines() {
     if (nursery.places().isEmpty()) {
       return List.of("Space: not known, the nursery has no places table.");
     }

@@ -21,12 +21,14 @@ final class WeightsSheet {
   private final SpaceUse space;
   private final Horizon horizon;
   private final Map<String, Place> places;
+  private final List<Overload> overloads;
 
   private WeightsSheet(Context context) {
     this.projection = context.accounts().projection();
     this.space = context.accounts().space();
     this.horizon = projection.horizon();
     this.places = projection.scenario().nursery().places();
+    this.overloads = Overload.of(context.accounts());
   }
 
   static Sheet of(Context context) {
@@ -152,6 +154,14 @@ final class WeightsSheet {
     return table.build();
   }
 
+  private String overLimit(Place place) {
+    return overloads.stream()
+        .filter(each -> each.place().equals(place))
+        .map(each -> "over the limit " + Shortage.when(each.spells(), horizon))
+        .findFirst()
+        .orElse(null);
+  }
+
   private void addLoad(TableBuilder table, Place place, PlaceMonth month) {
     boolean limited = place.kgPerM2().isPresent();
     double limit = place.kgPerM2().orElse(Double.POSITIVE_INFINITY);
@@ -163,6 +173,6 @@ final class WeightsSheet {
         month.heaviestKgPerM2(),
         month.meanKgPerM2(),
         limited ? kg(limit) + " kg/m²" : "no limit given",
-        month.heaviestKgPerM2() > limit ? "over the limit" : null);
+        overLimit(place));
   }
 }

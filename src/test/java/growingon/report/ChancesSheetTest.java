@@ -6,11 +6,14 @@ import static org.assertj.core.api.Assertions.within;
 import growingon.chance.Chances;
 import growingon.chance.Gamble;
 import growingon.chance.Quantiles;
+import growingon.money.Accounts;
+import growingon.money.CashFlow;
 import growingon.money.GradeName;
 import growingon.nursery.Horizon;
 import growingon.nursery.Scenario;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
+import growingon.project.Projector;
 import growingon.report.Chart.ChartKind;
 import growingon.report.Chart.Role;
 import growingon.report.Chart.Series;
@@ -352,6 +355,37 @@ class ChancesSheetTest {
         .anyMatch(line -> line.startsWith("At worst: "))
         .noneMatch(line -> line.contains("you can pay"))
         .allMatch(line -> line.length() <= Headlines.WIDTH);
+  }
+
+  @Test
+  void headlines_nameThePlaceThatOverflowsMostOften() {
+    double[] surest = {0};
+    chances
+        .chanceOfOverflow()
+        .values()
+        .forEach(each -> surest[0] = Math.max(surest[0], Arrays.stream(each).max().getAsDouble()));
+    assertThat(surest[0]).isPositive();
+    assertThat(report.headlines())
+        .anyMatch(
+            line ->
+                line.startsWith("At worst: ")
+                    && line.contains(" overflows " + Odds.in(surest[0], chances.draws())));
+  }
+
+  @Test
+  void cash_thatKeepsToItsLimitOnThePlansLineOnly_saysHowOftenItDoesNot() {
+    Nurseries stock = MapleNursery.nursery().lots(MapleNursery.stock());
+    CashFlow cash = Accounts.of(Projector.project(stock.scenario())).cash();
+    double lowest = cash.balances()[cash.lowestMonth()];
+    Scenario justKept = stock.lowestCash(Math.floor(lowest) - 1).scenario();
+
+    Report drawn = MapleNursery.report(MapleNursery.drawn(justKept, 60));
+    assertThat(sheet(drawn, "Cash").sentences().get(0))
+        .containsPattern(
+            ", on the plan's line never below the GBP .* allowed, but in \\d+ of 60 draws in some"
+                + " month; ");
+    assertThat(sheet(MapleNursery.report(justKept), "Cash").sentences().get(0))
+        .containsPattern(", at GBP [0-9,-]+, never below the GBP [0-9,-]+ allowed; ");
   }
 
   @Test

@@ -249,7 +249,34 @@ class SummarySentencesTest {
     assertThat(orders(nursery.seasonStart(Month.JULY)))
         .isEqualTo(
             "Order first, by the end of Feb 2027: 100 pots (3 litres), for GBP 200 together. Up to"
-                + " the end of 2027/28 orders come to GBP 400.");
+                + " the end of 2027/28 orders of pots, substrate and materials come to GBP 400.");
+  }
+
+  @Test
+  void orders_ofYoungPlants_areNamedApart() {
+    Nurseries nursery =
+        potted(Steps.in("pot", Month.MARCH, 0))
+            .lot(
+                Lots.lot("bought")
+                    .arrived(2027, 5)
+                    .plantsPerM2(8)
+                    .route("potted")
+                    .bought(7, 50)
+                    .build());
+    assertThat(orders(nursery.seasonStart(Month.JULY)))
+        .endsWith(" come to GBP 400, those of young plants to GBP 750 landed.");
+  }
+
+  /** Larches in 10 litres at a close gap: heavier than the bench may carry, whatever the room. */
+  @Test
+  void space_placeThatCarriesTooMuch_isSaid() {
+    Context context = SmallNursery.context();
+    assertThat(new SpaceWords(context).summary())
+        .containsPattern(
+            "Bench carries more than its 60 kg/m² .*, (most in .*, )?by .* kg/m² where .* stands; ");
+    assertThat(new SpaceWords(context).headlines())
+        .anyMatch(line -> line.startsWith("Too heavy: Bench "))
+        .noneMatch(line -> line.startsWith("Too heavy: Ground"));
   }
 
   @Test
