@@ -23,6 +23,7 @@ import java.util.stream.Stream;
 final class JobsSheet {
   private static final int NEXT_MONTHS = 3;
   private static final double NEGLIGIBLE = 0.05;
+  private static final double HALF = 0.5;
   private static final DateTimeFormatter SHORT_MONTH =
       DateTimeFormatter.ofPattern("MMM", Locale.ENGLISH);
 
@@ -60,12 +61,19 @@ final class JobsSheet {
   private List<Job> inOrder() {
     List<Job> jobs = new ArrayList<>();
     for (LotHistory lot : projection.lots()) {
-      lot.happenings().forEach(happening -> jobs.add(new Job(lot, happening)));
+      lot.happenings().stream()
+          .filter(JobsSheet::isOnAPlant)
+          .forEach(happening -> jobs.add(new Job(lot, happening)));
     }
     jobs.sort(
         Comparator.comparingInt((Job job) -> job.happening().month())
             .thenComparingInt(job -> place(job.happening().place())));
     return jobs;
+  }
+
+  /** Nobody plans a job on a third of a plant, as may be expected to be left of a lot. */
+  private static boolean isOnAPlant(Happening happening) {
+    return happening.plants() >= HALF;
   }
 
   private int place(String name) {
@@ -88,7 +96,8 @@ final class JobsSheet {
     sentences.add(
         "A job that may be done over several months stands in the first, with its months beside it;"
             + " its hours and litres are those of the whole job. Daily care (watering, weeding) is"
-            + " on the sheet Hours. Weights stand where plants are lifted: potted or moved.");
+            + " on the sheet Hours, and so is the time for jobs on less than half a plant expected,"
+            + " which are left out here. Weights stand where plants are lifted: potted or moved.");
     sentences.add(
         "“2 people or trolley”: a plant weighs more than %.0f kg from a bench or %.0f kg from the"
                 .formatted(Lifting.firstKg(LiftFrom.BENCH), Lifting.firstKg(LiftFrom.GROUND))

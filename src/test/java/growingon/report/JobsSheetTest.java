@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import growingon.nursery.LiftFrom;
 import growingon.nursery.PlaceKind;
+import growingon.project.Happening;
 import growingon.project.LotHistory;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
@@ -34,11 +35,14 @@ class JobsSheetTest {
   @Test
   void jobs_everyHappening_standsOnceWithItsHoursAndLitres() {
     List<LotHistory> lots = context.accounts().projection().lots();
-    int happenings = lots.stream().mapToInt(lot -> lot.happenings().size()).sum();
-    double hours =
-        lots.stream().flatMap(lot -> lot.happenings().stream()).mapToDouble(h -> h.hours()).sum();
+    List<Happening> happenings =
+        lots.stream()
+            .flatMap(lot -> lot.happenings().stream())
+            .filter(each -> each.plants() >= 0.5)
+            .toList();
+    double hours = happenings.stream().mapToDouble(Happening::hours).sum();
 
-    assertThat(next.rows().size() + later.rows().size()).isEqualTo(happenings);
+    assertThat(next.rows().size() + later.rows().size()).isEqualTo(happenings.size());
     assertThat(next.sum("hours") + later.sum("hours")).isCloseTo(hours, within(1e-9));
   }
 
@@ -105,6 +109,26 @@ class JobsSheetTest {
   void jobs_everyOne_hasAnEmptyBoxToTick() {
     assertThat(next.table().columns().get(next.column("done")).kind()).isEqualTo(Kind.TO_FILL);
     assertThat(next.all("done")).containsOnlyNulls();
+  }
+
+  @Test
+  void jobs_onAThirdOfAPlant_areNobodysJobs() {
+    Nurseries nursery =
+        Nurseries.bare()
+            .place(
+                SmallNursery.place(
+                    "yard", PlaceKind.STANDING_GROUND, 20, LiftFrom.GROUND, OptionalDouble.empty()))
+            .route(
+                "lossy",
+                Steps.in("lift", Month.MARCH, 0).minutes(5).build(),
+                Steps.in("wire", Month.JUNE, 0).minutes(5).loss(0.7).build(),
+                Steps.in("prune", Month.AUGUST, 0).minutes(5).build())
+            .lot(Lots.lot("lot").quantity(1).place("yard").plantsPerM2(9).route("lossy").build());
+
+    Sheet sheet = JobsSheet.of(SmallNursery.context(nursery));
+
+    assertThat(Cells.of(sheet, "jobs").all("job")).containsExactly("lift");
+    assertThat(sheet.sentences()).anyMatch(each -> each.contains("less than half a plant"));
   }
 
   @Test
