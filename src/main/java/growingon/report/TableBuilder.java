@@ -1,7 +1,6 @@
 package growingon.report;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
@@ -92,7 +91,8 @@ final class TableBuilder {
         roundColumn(column);
       }
     }
-    return new Table(name, title, notes, columns, rows.stream().map(Arrays::asList).toList());
+    return new Table(
+        name, title, notes, columns, rows.stream().<List<Object>>map(FixedRow::new).toList());
   }
 
   private void roundColumn(int column) {
