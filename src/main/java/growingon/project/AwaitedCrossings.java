@@ -55,7 +55,7 @@ final class AwaitedCrossings implements Crossings {
 
   @Override
   public int next(double now) {
-    if (soonestOfAll > now) {
+    if (!(soonestOfAll <= now)) {
       return NONE;
     }
     int block = 0;

@@ -19,7 +19,7 @@ final class ListedCrossings implements Crossings {
 
   @Override
   public int next(double clock) {
-    if (soonest > clock) {
+    if (!(soonest <= clock)) {
       return NONE;
     }
     int slice = order.slices[at++];

@@ -43,6 +43,8 @@ class CrossingsProperties {
             new int[slices],
             (slice, grade) ->
                 grade == grades ? Double.POSITIVE_INFINITY : clocks[slice * grades + grade]);
+    assertThat(until(Double.NaN, listed)).isEmpty();
+    assertThat(until(Double.NaN, awaited)).isEmpty();
     int[] reached = new int[slices];
     for (double now : new double[] {0, 0.5, 0.5, 3, 11, 12}) {
       List<Integer> told = until(now, listed);
