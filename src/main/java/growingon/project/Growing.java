@@ -50,6 +50,8 @@ final class Growing {
   private double[] gradeCoordinates;
   private double[] trunks;
   private double trunksAt = NOT_YET;
+  private double squaredTrunk;
+  private double squaredAt = NOT_YET;
   private Crossings crossings;
   private double notKept;
   private boolean changed = true;
@@ -102,6 +104,12 @@ final class Growing {
     return alive * sum;
   }
 
+  /** There are other plants than before, or other numbers of them. */
+  private void noteChange() {
+    changed = true;
+    squaredAt = NOT_YET;
+  }
+
   private double notKept() {
     if (changed) {
       double sum = 0;
@@ -124,7 +132,7 @@ final class Growing {
 
   /** Culls every plant of a quality that is not kept; gives how many. */
   double cullAll(Quality quality) {
-    changed = true;
+    noteChange();
     graded = false;
     double culled = 0;
     for (Stream stream : streams.of(quality)) {
@@ -145,7 +153,7 @@ final class Growing {
     if (wanted == 0) {
       return 0;
     }
-    changed = true;
+    noteChange();
     graded = false;
     if (!worstFirst) {
       for (Stream stream : streams.all) {
@@ -186,6 +194,7 @@ final class Growing {
     flow = Flow.of(law);
     clock = 0;
     trunksAt = NOT_YET;
+    squaredAt = NOT_YET;
     if (fromStart) {
       coordinates = start.coordinates(law);
       crossings = start.crossings(law);
@@ -226,9 +235,16 @@ final class Growing {
     return mean(1);
   }
 
-  /** Mean of the squared trunk of the living plants, mm²; 0 for an empty lot. */
+  /**
+   * Mean of the squared trunk of the living plants, mm²; 0 for an empty lot. It stays while they
+   * neither grow nor are sold or culled, as in winter.
+   */
   double meanSquaredTrunk() {
-    return mean(2);
+    if (squaredAt != clock) {
+      squaredTrunk = mean(2);
+      squaredAt = clock;
+    }
+    return squaredTrunk;
   }
 
   /** No plant's squared trunk is more than this, mm²: that of a thickest and strongest one. */
@@ -436,7 +452,7 @@ final class Growing {
 
   /** Everything that was kept up to date step by step is to be worked out once more. */
   private void anew() {
-    changed = true;
+    noteChange();
     graded = false;
   }
 
@@ -597,7 +613,7 @@ final class Growing {
 
   /** Sells a share of the plants of a quality that are ready as a grade, every slice alike. */
   void sell(Quality quality, int grade, double share) {
-    changed = true;
+    noteChange();
     for (Stream stream : streams.of(quality)) {
       stream.sell(grade, sellsAs, share);
     }

@@ -57,6 +57,9 @@ final class LotState {
   private Spot summerSpot;
   private Spot winterSpot;
   private Spot standing;
+  private Weight weight;
+  private double weighedTrunk;
+  private Filling weighedFilling;
 
   /**
    * A lot before its first month.
@@ -628,8 +631,18 @@ final class LotState {
     return minutes[month];
   }
 
+  /** Weight of a plant, the same object while nothing about it changes. */
   private Weight weight() {
-    return weight(plants.meanSquaredTrunk());
+    if (pot.isEmpty()) {
+      return Weight.NONE;
+    }
+    double squaredTrunk = plants.meanSquaredTrunk();
+    if (weight == null || squaredTrunk != weighedTrunk || filling != weighedFilling) {
+      weight = weight(squaredTrunk);
+      weighedTrunk = squaredTrunk;
+      weighedFilling = filling;
+    }
+    return weight;
   }
 
   private Weight weight(double squaredTrunk) {
