@@ -2,7 +2,6 @@ package growingon.chance;
 
 import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
-import growingon.nursery.Purchase;
 import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
 import growingon.project.Luck;
@@ -143,14 +142,9 @@ public final class LotDraws {
     Note(Lot lot, Luck luck) {
       int start = Math.max(0, programme.horizon().offset(lot.arrived()));
       flows[LIVING][start] += lot.quantity();
+      int season = programme.horizon().seasonYear(start);
       lot.purchase()
-          .ifPresent(
-              bought ->
-                  charge(start, bought.landed(lot.quantity()) * exchange(bought, start, luck)));
-    }
-
-    private double exchange(Purchase bought, int month, Luck luck) {
-      return luck.exchange(bought.currency(), programme.horizon().seasonYear(month));
+          .ifPresent(bought -> charge(start, luck.landed(bought, lot.quantity(), season)));
     }
 
     double[][] addUp() {

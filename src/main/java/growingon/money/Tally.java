@@ -6,7 +6,6 @@ import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
 import growingon.nursery.OtherCash;
 import growingon.nursery.Place;
-import growingon.nursery.Purchase;
 import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
 import growingon.nursery.Settings;
@@ -243,11 +242,8 @@ public final class Tally {
 
   private void payFor(Lot lot, int index, Luck luck) {
     if (lot.purchase().isPresent()) {
-      Purchase purchase = lot.purchase().get();
       int month = horizon.offset(lot.arrived());
-      double landed =
-          purchase.landed(lot.quantity())
-              * luck.exchange(purchase.currency(), horizon.seasonYear(month));
+      double landed = luck.landed(lot.purchase().get(), lot.quantity(), horizon.seasonYear(month));
       flows[month] -= landed;
       lotResults[index] -= landed;
     }

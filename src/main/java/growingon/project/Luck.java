@@ -2,6 +2,7 @@ package growingon.project;
 
 import growingon.nursery.Demand;
 import growingon.nursery.Lot;
+import growingon.nursery.Purchase;
 import growingon.nursery.QualityShares;
 import growingon.nursery.Species;
 
@@ -66,6 +67,11 @@ public interface Luck {
   /** Factor on what a unit of a currency costs in a season. */
   default double exchange(String currency, int season) {
     return 1;
+  }
+
+  /** What so many plants of a purchase cost landed in a season, plan currency. */
+  default double landed(Purchase purchase, int quantity, int season) {
+    return purchase.landed(quantity) * exchange(purchase.currency(), season);
   }
 
   /** How plants of a lot die; asked once a run. */

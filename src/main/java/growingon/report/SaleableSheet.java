@@ -69,8 +69,9 @@ final class SaleableSheet {
             TableBuilder.table("saleable", "By species and grade")
                 .note(
                     "List price: of a first, the dearest of the species' own rows of the demand table"
-                        + " for the grade, else of the rows for any species. First month: the first in which one is sold; where none is sold,"
-                        + " the season's last, in which they stand ready.")
+                        + " for the grade, else of the rows for any species. First month: the first"
+                        + " in which one is sold; where none is sold, the season's last, in which"
+                        + " they stand ready.")
                 .text("season")
                 .text("species")
                 .text("grade"));

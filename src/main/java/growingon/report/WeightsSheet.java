@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** What a plant of each lot weighs, how it may be lifted, and what the places have to carry. */
 final class WeightsSheet {
@@ -163,8 +164,7 @@ final class WeightsSheet {
   }
 
   private void addLoad(TableBuilder table, Place place, PlaceMonth month) {
-    boolean limited = place.kgPerM2().isPresent();
-    double limit = place.kgPerM2().orElse(Double.POSITIVE_INFINITY);
+    OptionalDouble limit = place.kgPerM2();
     table.row(
         place.name(),
         place.kind().toString(),
@@ -172,7 +172,7 @@ final class WeightsSheet {
         month.heaviestLot(),
         month.heaviestKgPerM2(),
         month.meanKgPerM2(),
-        limited ? kg(limit) + " kg/m²" : "no limit given",
+        limit.isPresent() ? kg(limit.getAsDouble()) + " kg/m²" : "no limit given",
         overLimit(place));
   }
 }
