@@ -61,7 +61,13 @@ public record Chances(
     new Drawing(scenario, bought, samples).run(threads, done);
     List<Gamble> gambles = new ArrayList<>();
     for (int i = 0; i < bought.size(); i++) {
-      gambles.add(Gamble.of(expected, bought.get(i), samples.gains[i], samples.paybacks[i]));
+      gambles.add(
+          Gamble.of(
+              expected,
+              bought.get(i),
+              samples.gains[i],
+              samples.paybacks[i],
+              samples.leftovers[i]));
     }
     return describe(scenario, samples, gambles);
   }

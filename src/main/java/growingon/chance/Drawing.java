@@ -56,6 +56,7 @@ final class Drawing {
       double[] gain = tally.gainOver(others.get(i));
       double rate = scenario.nursery().settings().discountRate();
       samples.gains[i][draw] = Finance.presentValue(gain, rate);
+      samples.leftovers[i][draw] = tally.leftover(scenario.lots().indexOf(bought.get(i).lot()));
       samples.paybacks[i][draw] = Finance.payback(gain).orElse(NEVER);
     }
   }

@@ -44,6 +44,14 @@ final class DrawnLuck implements Luck {
     return Keyed.lognormal(species.yearSpread(), score);
   }
 
+  @Override
+  public double growth(Lot lot, Species species) {
+    double spread = Spreads.ofLots(species, settings);
+    return spread == 0
+        ? 1
+        : Keyed.lognormal(spread, keyed.normal(What.GROWTH_OF_LOT, names.of(lot.name()), 0));
+  }
+
   /** Standard normal score of a species in a season: half shared by all, half its own. */
   private double score(What all, What own, Species species, int season) {
     return scores.computeIfAbsent(
@@ -97,18 +105,16 @@ final class DrawnLuck implements Luck {
 
   @Override
   public double units(Demand row, int season) {
-    return market(row, What.UNITS, season);
+    return market(row, row.unitsSpread(), What.UNITS, season);
   }
 
   @Override
   public double price(Demand row, int season) {
-    return market(row, What.PRICE, season);
+    return market(row, row.priceSpread(), What.PRICE, season);
   }
 
-  private double market(Demand row, What what, int season) {
-    return row.spread() == 0
-        ? 1
-        : Keyed.lognormal(row.spread(), keyed.normal(what, nameOf(row), season));
+  private double market(Demand row, double spread, What what, int season) {
+    return spread == 0 ? 1 : Keyed.lognormal(spread, keyed.normal(what, nameOf(row), season));
   }
 
   private long nameOf(Demand row) {

@@ -17,6 +17,7 @@ final class FixedLuck implements Luck {
   /** The assumption that is set. */
   enum Assumption {
     GROWTH,
+    GROWTH_OF_LOT,
     LOSS,
     CONSIGNMENT,
     FIRSTS,
@@ -66,6 +67,13 @@ final class FixedLuck implements Luck {
   }
 
   @Override
+  public double growth(Lot each, Species species) {
+    return assumption == Assumption.GROWTH_OF_LOT && each.name().equals(lot.name())
+        ? Keyed.lognormal(Spreads.ofLots(species, settings), score)
+        : 1;
+  }
+
+  @Override
   public double loss(Species species, double expected, int season) {
     return assumption == Assumption.LOSS
         ? spreads.share(expected, expected * species.lossSpread(), seasonScore)
@@ -95,19 +103,19 @@ final class FixedLuck implements Luck {
 
   /** Another share of firsts; seconds and thirds keep their proportion. */
   static QualityShares withFirsts(QualityShares stated, double firsts) {
-    double others = 1 - stated.first();
-    double seconds = others <= 0 ? 0 : stated.second() / others;
+    double others = stated.second() + stated.third();
+    double seconds = others == 0 ? 0 : stated.second() / others;
     return new QualityShares(firsts, (1 - firsts) * seconds, stated.sorted(), stated.sure());
   }
 
   @Override
   public double units(Demand row, int season) {
-    return assumption == Assumption.UNITS ? Keyed.lognormal(row.spread(), seasonScore) : 1;
+    return assumption == Assumption.UNITS ? Keyed.lognormal(row.unitsSpread(), seasonScore) : 1;
   }
 
   @Override
   public double price(Demand row, int season) {
-    return assumption == Assumption.PRICE ? Keyed.lognormal(row.spread(), seasonScore) : 1;
+    return assumption == Assumption.PRICE ? Keyed.lognormal(row.priceSpread(), seasonScore) : 1;
   }
 
   @Override

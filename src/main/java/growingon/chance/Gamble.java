@@ -2,7 +2,9 @@ package growingon.chance;
 
 import growingon.money.Accounts;
 import growingon.money.BoughtLot;
+import growingon.money.Ceiling;
 import growingon.money.Finance;
+import growingon.money.Leftover;
 import growingon.nursery.Purchase;
 import java.util.Arrays;
 import java.util.List;
@@ -19,7 +21,8 @@ import java.util.OptionalInt;
  * @param chanceLosesTenth chance that it loses more than a tenth of what it cost landed
  * @param paidBackEven month by which it is paid back with a chance of 50 %
  * @param paidBackSure month by which it is paid back with a chance of 90 %
- * @param mostLanded the landed cost at which the mean gain is nil; exact, since it is paid at once
+ * @param mostLandedEach the landed price of a plant at which the mean gain is nil; empty if it does
+ *     not pay as a gift
  * @param breakEvens values at which the plan's line gains nil
  * @param swings what each assumption moves, largest first
  */
@@ -31,7 +34,7 @@ public record Gamble(
     double chanceLosesTenth,
     OptionalInt paidBackEven,
     OptionalInt paidBackSure,
-    double mostLanded,
+    OptionalDouble mostLandedEach,
     BreakEvens breakEvens,
     List<Swing> swings) {
   /**
@@ -60,7 +63,8 @@ public record Gamble(
     }
   }
 
-  static Gamble of(Accounts expected, BoughtLot bought, double[] gains, int[] paybacks) {
+  static Gamble of(
+      Accounts expected, BoughtLot bought, double[] gains, int[] paybacks, Leftover[] leftovers) {
     double[] sorted = gains.clone();
     Arrays.sort(sorted);
     Quantiles gain = Quantiles.of(gains);
@@ -68,7 +72,10 @@ public record Gamble(
     Sensitivity sensitivity = new Sensitivity(expected.projection().scenario(), bought.lot());
     int arrival = expected.projection().horizon().offset(bought.lot().arrived());
     double rate = expected.projection().scenario().nursery().settings().discountRate();
-    double discount = Math.pow(1 + Finance.monthRate(rate), arrival);
+    int last = expected.projection().horizon().months() - 1;
+    Ceiling ceiling =
+        new Ceiling(discount(rate, arrival), discount(rate, last), List.of(leftovers));
+    OptionalDouble most = ceiling.most(bought.landed(), gain.mean());
     return new Gamble(
         bought,
         gain,
@@ -77,9 +84,13 @@ public record Gamble(
         share(sorted, tenth, false),
         paidBack(paybacks, 0.5),
         paidBack(paybacks, 0.9),
-        bought.landed() + gain.mean() * discount,
+        most.isPresent() ? OptionalDouble.of(most.getAsDouble() / bought.lot().quantity()) : most,
         sensitivity.breakEvens(bought),
         sensitivity.swings());
+  }
+
+  private static double discount(double rate, int month) {
+    return Math.pow(1 + Finance.monthRate(rate), -month);
   }
 
   private static double share(double[] sorted, double limit, boolean atLeast) {

@@ -25,7 +25,8 @@ final class Keyed {
     PRICE,
     MINUTES,
     EXCHANGE,
-    DEATHS
+    DEATHS,
+    GROWTH_OF_LOT
   }
 
   /** Below this expected number a binomial is found by adding probabilities up from none. */

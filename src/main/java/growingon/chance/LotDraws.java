@@ -1,14 +1,13 @@
 package growingon.chance;
 
+import growingon.money.Booking;
+import growingon.money.CostKind;
+import growingon.money.Tariff;
 import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
-import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
 import growingon.project.Luck;
 import growingon.project.Programme;
-import growingon.project.Recorder;
-import growingon.project.Stores;
-import growingon.project.Use;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -29,7 +28,7 @@ public final class LotDraws {
   private final Nursery nursery;
   private final Spreads spreads = new Spreads();
   private final Names names = new Names();
-  private final Stores prices;
+  private final Tariff tariff;
   private final int months;
   // By lot (all together last), figure, month and draw; four bytes a number, as there are many.
   private final float[][][][] samples;
@@ -60,7 +59,7 @@ public final class LotDraws {
     this.programme = Programme.of(scenario);
     this.nursery = scenario.nursery();
     this.months = programme.horizon().months();
-    this.prices = new Stores(nursery, months);
+    this.tariff = new Tariff(nursery, programme.horizon());
     this.samples = new float[scenario.lots().size() + 1][FIGURES][months][scenario.plan().draws()];
   }
 
@@ -136,15 +135,14 @@ public final class LotDraws {
   }
 
   /** Takes down one lot in one draw; flows by month, added up at the end. */
-  private final class Note implements Recorder {
+  private final class Note extends Booking {
     private final double[][] flows = new double[FIGURES][months];
 
     Note(Lot lot, Luck luck) {
+      super(tariff);
       int start = Math.max(0, programme.horizon().offset(lot.arrived()));
       flows[LIVING][start] += lot.quantity();
-      int season = programme.horizon().seasonYear(start);
-      lot.purchase()
-          .ifPresent(bought -> charge(start, luck.landed(bought, lot.quantity(), season)));
+      buy(lot, start, programme.horizon().seasonYear(start), luck);
     }
 
     double[][] addUp() {
@@ -159,8 +157,22 @@ public final class LotDraws {
       return flows;
     }
 
-    private void charge(int month, double amount) {
+    @Override
+    protected void cost(CostKind kind, int month, double amount) {
       flows[RESULT][month] -= amount;
+    }
+
+    @Override
+    protected void hours(int month, double hours) {
+      flows[HOURS][month] += hours;
+    }
+
+    @Override
+    protected void receipts(int month, double plants, double money) {
+      flows[LIVING][month] -= plants;
+      flows[UNITS][month] += plants;
+      flows[SALES][month] += money;
+      flows[RESULT][month] += money;
     }
 
     @Override
@@ -186,48 +198,6 @@ public final class LotDraws {
     @Override
     public void culled(int month, double plants) {
       flows[LIVING][month] -= plants;
-    }
-
-    @Override
-    public void sold(int month, int row, int grade, Quality quality, double units, double money) {
-      flows[LIVING][month] -= units;
-      flows[UNITS][month] += units;
-      flows[SALES][month] += money;
-      flows[RESULT][month] += money;
-    }
-
-    @Override
-    public void used(int month, Use.Kind kind, String item, double amount) {
-      if (month < months) {
-        charge(month, amount * prices.item(kind, item).unitPrice());
-      }
-    }
-
-    @Override
-    public void freed(int month, String pot, double amount) {
-      // Old pots that come back are no income of a lot.
-    }
-
-    @Override
-    public void worked(int month, String job, double plants, double hours) {
-      if (month < months) {
-        flows[HOURS][month] += hours;
-        charge(month, hours * nursery.settings().hourlyRate());
-      }
-    }
-
-    @Override
-    public void stood(int month, String place, double plants, double m2, double careCost) {
-      charge(month, careCost);
-      if (!place.isEmpty()) {
-        double each = nursery.places().get(place).chargePerM2(programme.horizon().month(month));
-        charge(month, m2 * each);
-      }
-    }
-
-    @Override
-    public void seasonEnded(int season, double[][] standing) {
-      // Every month is taken down already.
     }
   }
 }

@@ -1,6 +1,7 @@
 package growingon.chance;
 
 import growingon.money.GradeNumbers;
+import growingon.money.Leftover;
 import growingon.money.Tally;
 import growingon.nursery.Scenario;
 
@@ -18,6 +19,7 @@ final class Samples {
   final double[][] lotResults;
   final double[][] gains;
   final int[][] paybacks;
+  final Leftover[][] leftovers;
   private final double opening;
 
   Samples(Scenario scenario, int boughtLots) {
@@ -34,6 +36,7 @@ final class Samples {
     this.lotResults = new double[scenario.lots().size()][draws];
     this.gains = new double[boughtLots][draws];
     this.paybacks = new int[boughtLots][draws];
+    this.leftovers = new Leftover[boughtLots][draws];
     this.opening = scenario.nursery().settings().openingCash();
   }
 

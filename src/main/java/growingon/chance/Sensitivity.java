@@ -24,6 +24,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.ToDoubleFunction;
 import org.hipparchus.analysis.solvers.BrentSolver;
 import org.hipparchus.distribution.continuous.BetaDistribution;
 
@@ -82,6 +83,15 @@ final class Sensitivity {
               Assumption.GROWTH,
               percent(Keyed.lognormal(species.yearSpread(), -score)),
               percent(Keyed.lognormal(species.yearSpread(), score))));
+    }
+    double lotSpread = Spreads.ofLots(species, settings);
+    if (lotSpread > 0) {
+      swings.add(
+          swing(
+              "growth of this lot",
+              Assumption.GROWTH_OF_LOT,
+              percent(Keyed.lognormal(lotSpread, -P90)),
+              percent(Keyed.lognormal(lotSpread, P90))));
     }
     if (species.lossSpread() > 0 && species.laterLoss() > 0) {
       double score = P90 / Math.sqrt(seasons);
@@ -144,19 +154,24 @@ final class Sensitivity {
   }
 
   private void addMarket(List<Swing> swings) {
+    addMarket(swings, "units wanted, mean of the seasons", Assumption.UNITS, Demand::unitsSpread);
+    addMarket(swings, "selling prices, mean of the seasons", Assumption.PRICE, Demand::priceSpread);
+  }
+
+  private void addMarket(
+      List<Swing> swings, String name, Assumption of, ToDoubleFunction<Demand> spread) {
     double widest =
         scenario.nursery().demand().stream()
             .filter(row -> row.species().map(lot.species()::equals).orElse(true))
             .filter(row -> row.ladder().equals(species.ladder()))
-            .mapToDouble(Demand::spread)
+            .mapToDouble(spread)
             .max()
             .orElse(0);
     if (widest > 0) {
       double score = P90 / Math.sqrt(scenario.plan().seasons());
       String low = percent(Keyed.lognormal(widest, -score));
       String high = percent(Keyed.lognormal(widest, score));
-      swings.add(swing("units wanted, mean of the seasons", Assumption.UNITS, low, high));
-      swings.add(swing("selling prices, mean of the seasons", Assumption.PRICE, low, high));
+      swings.add(swing(name, of, low, high));
     }
   }
 

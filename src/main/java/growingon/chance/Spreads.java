@@ -2,6 +2,8 @@ package growingon.chance;
 
 import growingon.nursery.Lot;
 import growingon.nursery.Purchase;
+import growingon.nursery.Settings;
+import growingon.nursery.Species;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
@@ -36,5 +38,10 @@ final class Spreads {
   static double consignmentDeviation(Lot lot, double mean) {
     double sure = lot.purchase().map(Purchase::lossSure).orElse(1.0);
     return sure >= 1 ? 0 : Math.sqrt(mean * (1 - mean) / (plantsSeen(sure) + 1));
+  }
+
+  /** Coefficient of variation of growth between lots of a species: its own, else the nursery's. */
+  static double ofLots(Species species, Settings settings) {
+    return species.lotSpread().orElse(settings.lotSpread());
   }
 }

@@ -4,6 +4,7 @@ import growingon.chance.Chances;
 import growingon.money.Accounts;
 import growingon.money.BoughtLot;
 import growingon.money.Reckoned;
+import growingon.money.ValueJoin;
 import growingon.nursery.Inputs;
 import growingon.nursery.Plan;
 import growingon.problem.Loaded;
@@ -141,7 +142,7 @@ final class PlanCommand implements Callable<Integer> {
     Accounts accounts = reckoned.accounts();
     List<BoughtLot> bought = reckoned.bought();
     Optional<Chances> chances = draw(accounts, bought, progress);
-    Report whole = PlanReport.of(inputs, loaded.problems(), accounts, bought, chances);
+    Report whole = PlanReport.of(inputs, loaded.problems(), accounts, reckoned.join(), chances);
     Report report = answered(whole, inputs, accounts, bought);
     Optional<Path> kept = keep ? Optional.of(freeze(inputs, progress)) : Optional.empty();
     Path folder = folder(inputs);
@@ -165,13 +166,13 @@ final class PlanCommand implements Callable<Integer> {
     Inputs seen = edition.seen(whole);
     progress.phase("Projecting " + seen.scenario().lots().size() + " lots");
     Accounts accounts = Accounts.of(Projector.project(seen.scenario()));
-    List<BoughtLot> bought =
-        audience == Audience.PARTNER ? BoughtLot.weigh(seen.scenario()) : List.of();
+    ValueJoin join =
+        audience == Audience.PARTNER ? ValueJoin.of(seen.scenario()) : ValueJoin.NOTHING_BOUGHT;
     Path usual = folder(whole);
     Path folder =
         out != null ? out : usual.resolveSibling(usual.getFileName() + edition.folderEnding());
     progress.phase("Writing " + folder);
-    Report report = edition.report(seen, accounts, bought);
+    Report report = edition.report(seen, accounts, join);
     ReportFolder.write(report, folder, force);
     return new Outcome(Optional.of(report), folder, Optional.empty(), problems);
   }

@@ -24,7 +24,8 @@ import java.util.stream.IntStream;
  * units                  plants a season, or all [all that is ready]
  * price                  list price of a plant
  * more per mm            added to the price per mm of trunk above the grade's least [0]
- * spread %               of demand and price, for chances [0]
+ * units spread %         of the units from season to season, for chances [0]; also "spread %"
+ * price spread %         of the price from season to season, for chances [0]
  * </pre>
  */
 final class DemandTable {
@@ -35,10 +36,20 @@ final class DemandTable {
   private static final String UNITS = "units";
   private static final String PRICE = "price";
   private static final String MORE = "more per mm";
-  private static final String SPREAD = "spread %";
+  private static final String UNITS_SPREAD = "units spread %";
+  private static final String PRICE_SPREAD = "price spread %";
   static final TableFormat FORMAT =
       TableFormat.of("demand", SPECIES, GRADE, PRICE)
-          .with(LADDER, SEASON, MonthSpans.FROM, MonthSpans.TO, UNITS, MORE, SPREAD)
+          .with(
+              LADDER,
+              SEASON,
+              MonthSpans.FROM,
+              MonthSpans.TO,
+              UNITS,
+              MORE,
+              UNITS_SPREAD,
+              PRICE_SPREAD)
+          .alias("spread %", UNITS_SPREAD)
           .about(SPECIES, LADDER, GRADE);
 
   private final Defined<Species> species;
@@ -82,7 +93,8 @@ final class DemandTable {
     Optional<Double> units = units(row);
     double price = row.get(PRICE, As.money(settings.currency(), Range.FROM_ZERO));
     double more = row.get(MORE, As.money(settings.currency(), Range.FROM_ZERO), 0.0);
-    double spread = row.get(SPREAD, As.percent(Range.of(0, 300)), 0.0);
+    double unitsSpread = row.get(UNITS_SPREAD, As.percent(Range.of(0, 300)), 0.0);
+    double priceSpread = row.get(PRICE_SPREAD, As.percent(Range.of(0, 300)), 0.0);
     checkPattern(row, months);
     return row.accept(
         () ->
@@ -95,7 +107,8 @@ final class DemandTable {
                 PlacesTable.optional(units),
                 price,
                 more,
-                spread));
+                unitsSpread,
+                priceSpread));
   }
 
   /** The ladder of the row, which must be that of its species; empty if that one is faulty. */

@@ -5,12 +5,15 @@ import growingon.nursery.Form;
 import growingon.nursery.Hemisphere;
 import growingon.nursery.Hold;
 import growingon.nursery.QualityShares;
+import growingon.nursery.Settings;
 import growingon.nursery.Species;
 import growingon.nursery.Trunks;
 import growingon.problem.Advice;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** The columns that stock and offers have in common. */
@@ -33,12 +36,18 @@ final class LotCells {
   static final String HOLD_SHARE = "hold share %";
   static final String NOT_BEFORE = "not before";
   static final String APART = "apart months";
+  static final String UNTOUCHED = "untouched";
+  static final String HEELED_IN = "heeled in per m2";
   static final String SUPPLIER = "supplier";
   static final String PASSPORT = "passport";
   static final String ORIGIN = "origin";
   static final String NOTE = "note";
 
-  static final Range APART_MONTHS = Range.of(0, 60);
+  private static final Range APART_MONTHS = Range.of(0, 60);
+  private static final Pattern UNTIL = Pattern.compile("until (\\p{L}+)\\.?");
+
+  /** Months that plants of another country stand apart where nothing is said. */
+  private static final int USUAL_APART_MONTHS = 1;
 
   /** Months after arrival in which plants lifted from the ground are not sold. */
   static final int SETTLING_MONTHS = 6;
@@ -141,6 +150,34 @@ final class LotCells {
   static YearMonth notBefore(Row row, Form form, YearMonth arrived) {
     YearMonth usual = form.liftedFromGround() ? arrived.plusMonths(SETTLING_MONTHS) : arrived;
     return row.get(NOT_BEFORE, As.MONTH, usual);
+  }
+
+  /**
+   * Months that it stands apart: a number, or "until June" for the first June after arrival, in
+   * which it is free. Plants from elsewhere usually stand apart a month.
+   */
+  static int apart(Row row, YearMonth arrived, Settings settings) {
+    String origin = text(row, ORIGIN);
+    boolean abroad =
+        !origin.isEmpty()
+            && settings.country().map(Texts::key).filter(Texts.key(origin)::equals).isEmpty();
+    As<Integer> months =
+        new As<>(
+            0,
+            (cell, spot) ->
+                untilMonth(cell, arrived)
+                    .orElseGet(() -> As.whole(APART_MONTHS).reader().read(cell, spot)),
+            Object::toString,
+            heading -> "months");
+    return row.get(APART, months, abroad ? USUAL_APART_MONTHS : 0);
+  }
+
+  private static Optional<Integer> untilMonth(Cell cell, YearMonth arrived) {
+    Matcher until = UNTIL.matcher(Texts.key(cell.shown()));
+    return until.matches()
+        ? Months.named(until.group(1))
+            .map(month -> Math.floorMod(month.getValue() - arrived.getMonthValue() - 1, 12) + 1)
+        : Optional.empty();
   }
 
   /** Plants lifted from the ground travel only while they rest. */

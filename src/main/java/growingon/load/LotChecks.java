@@ -2,15 +2,15 @@ package growingon.load;
 
 import growingon.load.RoutesTable.RouteRead;
 import growingon.nursery.Lot;
-import growingon.nursery.Place;
 import growingon.nursery.PlaceKind;
-import growingon.nursery.Pot;
 import growingon.nursery.Route;
 import growingon.nursery.Spacing;
 import growingon.nursery.Species;
 import growingon.nursery.Step;
+import growingon.nursery.StepsDone;
 import growingon.nursery.When;
 import growingon.problem.Advice;
+import java.time.YearMonth;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -34,7 +34,6 @@ final class LotChecks {
       Optional<String> pot,
       Optional<String> place,
       Optional<Spacing> spacing,
-      boolean inGround,
       Optional<String> step) {}
 
   /** Checks a lot whose row is fine. */
@@ -47,12 +46,12 @@ final class LotChecks {
   }
 
   private void walk(Row row, Lot lot, Route route, Species species) {
-    int done = StepsDone.of(lot, route, known.horizon().firstMonth());
+    int done = StepsDone.of(lot, route, known.horizon().firstMonth()).last() + 1;
     State state = start(lot, route, done);
     checkApart(row, lot, state, species);
     boolean arriving = done == 0 && startsOnArrival(lot, route);
     if (!arriving) {
-      check(row, lot, state, species);
+      check(row, lot, state, species, !isWorkedApart(lot, route, done));
     }
     for (int i = 0; i < route.steps().size(); i++) {
       Step step = route.steps().get(i);
@@ -65,6 +64,28 @@ final class LotChecks {
         }
       }
     }
+  }
+
+  /** Whether it waits heeled in, apart, until its next step: then nobody needs its spacing. */
+  private boolean isWorkedApart(Lot lot, Route route, int done) {
+    YearMonth released = lot.arrived().plusMonths(lot.apartMonths());
+    boolean apart = lot.apartMonths() > 0 && released.isAfter(known.horizon().firstMonth());
+    return apart
+        && route.steps().stream()
+            .skip(done)
+            .filter(step -> !step.when().recurs())
+            .findFirst()
+            .filter(step -> !due(lot, step.when()).isAfter(released))
+            .isPresent();
+  }
+
+  /** Month of a step by its date; a far one where a trunk or another step decides. */
+  private static YearMonth due(Lot lot, When when) {
+    if (when instanceof When.InYear rule) {
+      int months = Math.floorMod(rule.month().getValue() - lot.arrived().getMonthValue(), 12);
+      return lot.arrived().plusMonths(months + 12L * rule.year());
+    }
+    return when instanceof When.Arrival ? lot.arrived() : YearMonth.of(9999, 12);
   }
 
   private boolean startsOnArrival(Lot lot, Route route) {
@@ -89,24 +110,20 @@ final class LotChecks {
             .map(Step::spacing)
             .flatMap(Optional::stream)
             .reduce((earlier, later) -> later);
-    boolean inGround = lot.standing().place().filter(this::isField).isPresent();
     return new State(
         lot.potting().pot(),
         lot.standing().place(),
         lot.standing().spacing().or(() -> fromSteps),
-        inGround,
         Optional.empty());
   }
 
   private State after(State before, Step step) {
-    Optional<String> place = step.place().or(before::place);
-    boolean planted = step.place().filter(this::isField).isPresent() && step.pot().isEmpty();
-    boolean stays = before.inGround() && step.pot().isEmpty() && step.place().isEmpty();
+    boolean intoField = step.place().filter(this::isField).isPresent() && step.pot().isEmpty();
+    boolean plantsOut = step.potEnds() || (intoField && step.rootWork());
     return new State(
-        step.pot().or(before::pot),
-        place,
+        plantsOut ? Optional.empty() : step.pot().or(before::pot),
+        step.place().or(before::place),
         step.spacing().or(before::spacing),
-        planted || stays,
         Optional.of(step.name()));
   }
 
@@ -115,8 +132,14 @@ final class LotChecks {
   }
 
   private void check(Row row, Lot lot, State state, Species species) {
+    check(row, lot, state, species, true);
+  }
+
+  private void check(Row row, Lot lot, State state, Species species, boolean withSpacing) {
     checkCondition(row, lot, state, species);
-    checkSpacing(row, lot, state);
+    if (withSpacing) {
+      checkSpacing(row, lot, state);
+    }
     Optional<String> winter = species.winterPlace();
     if (winter.isPresent() && state.pot().isPresent()) {
       checkCondition(row, lot, standingIn(state, winter), species);
@@ -124,7 +147,7 @@ final class LotChecks {
   }
 
   private static State standingIn(State state, Optional<String> place) {
-    return new State(state.pot(), place, state.spacing(), state.inGround(), state.step());
+    return new State(state.pot(), place, state.spacing(), state.step());
   }
 
   /** Plants that stand apart may grow in the condition of the quarantine place. */
@@ -160,21 +183,13 @@ final class LotChecks {
                 species.growth().keySet()));
   }
 
-  /** That of the place in a field bed or without a pot, else of the pot, else the usual one. */
   private String condition(State state, Species species) {
-    Optional<Place> place = state.place().flatMap(known.places()::find);
-    boolean placeCounts =
-        state.pot().isEmpty() || place.filter(p -> p.kind() == PlaceKind.FIELD_BED).isPresent();
-    Optional<String> named =
-        placeCounts
-            ? place.flatMap(Place::condition)
-            : state.pot().flatMap(known.pots()::find).flatMap(Pot::condition);
-    return named.orElse(species.usualCondition());
+    return species.conditionIn(
+        state.pot().flatMap(known.pots()::find), state.place().flatMap(known.places()::find));
   }
 
   private void checkSpacing(Row row, Lot lot, State state) {
-    boolean needsSpacing =
-        !known.places().values().isEmpty() && (state.pot().isEmpty() || state.inGround());
+    boolean needsSpacing = !known.places().values().isEmpty() && state.pot().isEmpty();
     boolean given = state.spacing().filter(each -> each.plantsPerM2().isPresent()).isPresent();
     if (needsSpacing
         && !given

@@ -28,9 +28,6 @@ final class MixesTable {
   static final TableFormat FORMAT =
       TableFormat.of("mixes", MIX, COMPONENT, PARTS).with(SHRINKAGE, FIRMING).about(MIX, COMPONENT);
 
-  /** Common practice, no source: both about a tenth. */
-  private static final double TENTH = 0.1;
-
   private MixesTable() {}
 
   static Defined<Mix> read(Optional<Table> table, Defined<Component> components) {
@@ -49,8 +46,9 @@ final class MixesTable {
     mixes.names().add(name);
     Map<String, Double> parts = new LinkedHashMap<>();
     rows.forEach(row -> addPart(row, parts, components));
-    double shrinkage = typedOnce(rows, SHRINKAGE, Range.of(0, 90));
-    double firming = typedOnce(rows, FIRMING, Range.of(0, 100));
+    double shrinkage =
+        typedOnce(rows, SHRINKAGE, Range.of(0, 90), Mix.usualShrinkage(parts.size()));
+    double firming = typedOnce(rows, FIRMING, Range.of(0, 100), Mix.USUAL_FIRMING);
     rows.forEach(row -> row.accept(() -> name));
     if (rows.stream().allMatch(Row::isAccepted)) {
       mixes.values().put(name, new Mix(name, parts, shrinkage, firming));
@@ -66,7 +64,7 @@ final class MixesTable {
   }
 
   /** A value of the whole mix, typed on any of its rows; on several only if it is the same. */
-  private static double typedOnce(List<Row> rows, String heading, Range range) {
+  private static double typedOnce(List<Row> rows, String heading, Range range, double usual) {
     Optional<Double> typed = Optional.empty();
     for (Row row : rows) {
       Optional<Double> here = row.find(heading, As.percent(range));
@@ -76,8 +74,8 @@ final class MixesTable {
       typed = typed.or(() -> here);
     }
     if (rows.stream().noneMatch(row -> row.has(heading))) {
-      rows.get(0).assume(heading, As.percent(range), TENTH);
+      rows.get(0).assume(heading, As.percent(range), usual);
     }
-    return typed.orElse(TENTH);
+    return typed.orElse(usual);
   }
 }

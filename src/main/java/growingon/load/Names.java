@@ -51,6 +51,15 @@ final class Names {
     return this;
   }
 
+  /** These names and others, which a third table may name. */
+  Names and(Names others) {
+    Names all = new Names(what + " or " + others.what, table + " or " + others.table);
+    all.spellings.putAll(others.spellings);
+    all.spellings.putAll(spellings);
+    all.open = open || others.open;
+    return all;
+  }
+
   /** A cell read as one of the names, spelt as where it is defined. */
   As<String> reading() {
     return reading;

@@ -50,8 +50,7 @@ final class NurseryReader {
       Defined<Mix> mixes,
       Defined<Material> materials,
       List<Demand> demand,
-      List<Care> care,
-      List<OtherCash> otherCash) {}
+      List<Care> care) {}
 
   /**
    * Reads all of it.
@@ -71,6 +70,12 @@ final class NurseryReader {
         OffersTable.read(
             table(OffersTable.FORMAT), base.known, checks, stock.names(), planReader.statesTakes());
     Plan plan = planReader.read(planName, horizon, offers, findings);
+    List<OtherCash> otherCash =
+        OtherCashTable.read(
+            table(OtherCashTable.FORMAT),
+            settings.currency(),
+            horizon,
+            stock.names().and(offers.names()));
     StockChecks.check(stock, table(StockTable.FORMAT), findings);
     List<DaybookLine> daybook =
         DaybookTable.read(
@@ -83,7 +88,7 @@ final class NurseryReader {
     return new Loader.Reading(
         findings.hasErrors()
             ? Optional.empty()
-            : Optional.of(inputs(base, stock, offers, plan, reportFolder, daybook)),
+            : Optional.of(inputs(base, otherCash, stock, offers, plan, reportFolder, daybook)),
         findings,
         rows);
   }
@@ -95,7 +100,8 @@ final class NurseryReader {
   /** Without these there is nothing to plan. */
   private void remarkMissing() {
     for (TableFormat format : List.of(StockTable.FORMAT, RoutesTable.FORMAT, GradesTable.FORMAT)) {
-      if (table(format).isEmpty()) {
+      boolean offersDo = format == StockTable.FORMAT && table(OffersTable.FORMAT).isPresent();
+      if (table(format).isEmpty() && !offersDo) {
         findings.add(Advice.missingTable(files.where(), format.name()));
       }
     }
@@ -139,12 +145,12 @@ final class NurseryReader {
         mixes,
         materials,
         DemandTable.read(table(DemandTable.FORMAT), species, ladders, settings, horizon, findings),
-        CareTable.read(table(CareTable.FORMAT), currency),
-        OtherCashTable.read(table(OtherCashTable.FORMAT), currency, horizon));
+        CareTable.read(table(CareTable.FORMAT), currency));
   }
 
   private Inputs inputs(
       Base base,
+      List<OtherCash> otherCash,
       Defined<Lot> stock,
       Defined<Offer> offers,
       Plan plan,
@@ -165,7 +171,7 @@ final class NurseryReader {
             known.places().values(),
             base.demand,
             base.care,
-            base.otherCash);
+            otherCash);
     List<Lot> lots = new ArrayList<>(stock.values().values());
     offers.values().values().stream()
         .filter(offer -> plan.take().getOrDefault(offer.name(), 0) > 0)

@@ -68,6 +68,14 @@ record NurseryShape(
     @Key(value = WINTER_MOVE, says = "Minutes to move one plant, each way [1]", least = 0)
         Double winterMove,
     @Key(
+            value = SECOND_PERSON,
+            says =
+                "Minutes a plant of a second person where a job lifts what is too heavy for one [2]",
+            least = 0)
+        Double secondPerson,
+    @Key(value = LIFT_MINUTES, says = "Older name of: second person minutes", least = 0)
+        Double liftMinutes,
+    @Key(
             value = GIRTH_FACTOR,
             says = "Trunk above the root flare over trunk at the height of the girth [1.25]",
             least = 0.1,
@@ -89,10 +97,30 @@ record NurseryShape(
         Integer yearEnd,
     @Key(
             value = SELLING_COST,
-            says = "What selling costs, % of the list price [0]",
+            says = "What selling costs, % of the receipts [0]",
             least = 0,
             most = 100)
-        Double sellingCost) {
+        Double sellingCost,
+    @Key(
+            value = MINUTES_A_SALE,
+            says = "Minutes of work to sell one plant, where its place says no others [0]",
+            least = 0)
+        Double minutesASale,
+    @Key(
+            value = LOT_SPREAD,
+            says = "Spread of growth between lots, beyond that of years, %, for chances [8]",
+            least = 0)
+        Double lotSpread,
+    @Key(
+            value = HEELED_IN,
+            says =
+                "Plants without a pot that wait heeled in, a square metre [60 under 12 mm, 20 to 30 mm, 8 above]",
+            least = 0)
+        Double heeledIn,
+    @Key(
+            value = COUNTRY,
+            says = "Country of the nursery: plants of another origin stand apart a month [none]")
+        String country) {
   static final String NAME = "name";
   static final String HEMISPHERE = "hemisphere";
   static final String SEASON_START = "season start month";
@@ -116,4 +144,10 @@ record NurseryShape(
   static final String EXCHANGE_SPREAD = "exchange rate spread %";
   static final String YEAR_END = "year end month";
   static final String SELLING_COST = "selling cost %";
+  static final String SECOND_PERSON = "second person minutes";
+  static final String LIFT_MINUTES = "lift minutes";
+  static final String MINUTES_A_SALE = "minutes a sale";
+  static final String LOT_SPREAD = "lot spread %";
+  static final String HEELED_IN = "heeled in per m2";
+  static final String COUNTRY = "country";
 }

@@ -41,7 +41,10 @@ import java.util.Set;
  * fails %                      chance that it fails as a whole [0]
  * place, gap mm, plants per m2, crown mm, height left mm   as in stock
  * hold to grade, hold share %, not before                  as in stock
- * apart months                 it stands apart from arrival [1]
+ * apart months, untouched, heeled in per m2                as in stock
+ * pot                          it comes in [none]
+ * ball kept %                  of its ball at its first potting [as its route says]
+ * order by                     month by the end of which it must be ordered [arrival less lead months]
  * supplier, passport, origin, note                         [none]
  * </pre>
  */
@@ -55,6 +58,8 @@ final class OffersTable {
   private static final String MULTIPLE = "multiple";
   private static final String MOST = "most";
   private static final String ARRIVAL = "arrival month";
+  private static final String BALL_KEPT = "ball kept %";
+  private static final String ORDER_BY = "order by";
   private static final String CARRIAGE = "carriage";
   private static final String IMPORT_CHARGES = "import charges";
   private static final String QUALITY_SURE = "quality sure %";
@@ -70,6 +75,7 @@ final class OffersTable {
               LEAST,
               MULTIPLE,
               MOST,
+              ORDER_BY,
               CARRIAGE,
               IMPORT_CHARGES,
               LotCells.TRUNK,
@@ -83,6 +89,8 @@ final class OffersTable {
               QUALITY_SURE,
               LOSS_SURE,
               FAILS,
+              StockTable.POT,
+              BALL_KEPT,
               LotCells.PLACE,
               Spacings.GAP,
               Spacings.PLANTS,
@@ -92,6 +100,8 @@ final class OffersTable {
               LotCells.HOLD_SHARE,
               LotCells.NOT_BEFORE,
               LotCells.APART,
+              LotCells.UNTOUCHED,
+              LotCells.HEELED_IN,
               LotCells.SUPPLIER,
               LotCells.PASSPORT,
               LotCells.ORIGIN,
@@ -202,6 +212,12 @@ final class OffersTable {
     int multiple = row.get(MULTIPLE, As.whole(Range.from(1)), 1);
     Optional<Integer> most = row.find(MOST, As.whole(Range.from(1)));
     YearMonth arrival = row.get(ARRIVAL, As.MONTH);
+    Optional<YearMonth> orderBy = row.find(ORDER_BY, As.MONTH);
+    orderBy
+        .filter(month -> !row.isFailed() && month.isAfter(arrival))
+        .ifPresent(
+            month ->
+                row.fail(ORDER_BY, where -> Advice.orderedAfterArrival(where, month, arrival)));
     double carriage = row.get(CARRIAGE, money, 0.0);
     double importCharges = row.get(IMPORT_CHARGES, money, 0.0);
     double lossSure = row.get(LOSS_SURE, As.share(), 1.0);
@@ -221,6 +237,7 @@ final class OffersTable {
                     multiple,
                     most.map(OptionalInt::of).orElse(OptionalInt.empty()),
                     arrival,
+                    orderBy,
                     carriage,
                     importCharges,
                     lossSure,
@@ -294,6 +311,12 @@ final class OffersTable {
     }
   }
 
+  private Potting potting(Row row) {
+    Optional<String> pot = row.findName(StockTable.POT, known.pots().names());
+    Optional<Double> ballKept = row.find(BALL_KEPT, As.share());
+    return new Potting(pot, Optional.empty(), Optional.empty(), PlacesTable.optional(ballKept));
+  }
+
   private Optional<Lot> lot(String name, Row row, YearMonth arrival) {
     String species = row.getName(LotCells.SPECIES, known.species().names());
     Form form = row.get(LotCells.FORM, As.word(Form.class));
@@ -304,7 +327,9 @@ final class OffersTable {
     String route = row.getName(LotCells.ROUTE, known.routes().names());
     Optional<Hold> hold = LotCells.hold(row, species, known.species(), known.ladders());
     YearMonth notBefore = LotCells.notBefore(row, form, arrival);
-    int apart = row.get(LotCells.APART, As.whole(LotCells.APART_MONTHS), 1);
+    int apart = LotCells.apart(row, arrival, known.settings());
+    boolean untouched = row.get(LotCells.UNTOUCHED, As.YES_NO, false);
+    Potting potting = potting(row);
     Papers papers =
         new Papers(
             LotCells.text(row, LotCells.SUPPLIER),
@@ -325,7 +350,7 @@ final class OffersTable {
             arrival,
             trunks.get(),
             quality.get(),
-            Potting.NONE,
+            potting,
             standing,
             route,
             Optional.empty(),
@@ -334,6 +359,7 @@ final class OffersTable {
             0,
             notBefore,
             apart,
+            untouched,
             0,
             Optional.empty(),
             papers));

@@ -10,33 +10,58 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Cash that no lot causes.
+ * Cash beside what routes and tables cause: of the nursery, or of one lot.
  *
  * <pre>
- * month    "every month", "every season" (in its first month), or a month with its year
- * what     a word for it
- * amount   received if positive, paid if negative
+ * month      "every month", "every season" (in its first month), or a month with its year
+ * what       a word for it
+ * amount     received if positive, paid if negative
+ * from, to   first and last month of what comes again and again [its lot's time, else the plan]
+ * lot        the lot or offer that causes it [none]
+ * hours      of work each time, at the hourly rate on top of the amount [0]
  * </pre>
  */
 final class OtherCashTable {
   private static final String MONTH = "month";
   private static final String WHAT = "what";
   private static final String AMOUNT = "amount";
-  static final TableFormat FORMAT = TableFormat.of("other cash", MONTH, WHAT, AMOUNT).about(WHAT);
+  private static final String FROM = "from";
+  private static final String TO = "to";
+  private static final String LOT = "lot";
+  private static final String HOURS = "hours";
+  static final TableFormat FORMAT =
+      TableFormat.of("other cash", MONTH, WHAT, AMOUNT)
+          .with(FROM, TO, LOT, HOURS)
+          .alias("offer", LOT)
+          .about(WHAT);
 
   private static final Map<String, Every> AGAIN =
       Map.of("every month", Every.MONTH, "every season", Every.SEASON);
 
-  private OtherCashTable() {}
+  private final String currency;
+  private final Horizon horizon;
+  private final Names lots;
 
-  static List<OtherCash> read(Optional<Table> table, String currency, Horizon horizon) {
+  private OtherCashTable(String currency, Horizon horizon, Names lots) {
+    this.currency = currency;
+    this.horizon = horizon;
+    this.lots = lots;
+  }
+
+  /**
+   * All rows.
+   *
+   * @param lots names of lots and offers
+   */
+  static List<OtherCash> read(Optional<Table> table, String currency, Horizon horizon, Names lots) {
+    OtherCashTable reader = new OtherCashTable(currency, horizon, lots);
     return table.map(Table::rows).orElse(List.of()).stream()
-        .map(row -> cash(row, currency, horizon))
+        .map(reader::cash)
         .flatMap(Optional::stream)
         .toList();
   }
 
-  private static Optional<OtherCash> cash(Row row, String currency, Horizon horizon) {
+  private Optional<OtherCash> cash(Row row) {
     row.needs(MONTH, WHAT, AMOUNT);
     Every every = AGAIN.getOrDefault(Texts.key(row.cell(MONTH).shown()), Every.ONCE);
     Optional<YearMonth> when = Optional.empty();
@@ -49,7 +74,22 @@ final class OtherCashTable {
     Optional<YearMonth> month = when;
     String what = row.get(WHAT, As.NAME);
     double amount = row.get(AMOUNT, As.money(currency, Range.ANY));
-    return row.accept(() -> new OtherCash(month, every, what, amount));
+    double hours = row.get(HOURS, As.number(Range.FROM_ZERO), 0.0);
+    Optional<String> lot = row.findName(LOT, lots);
+    Optional<YearMonth> from = row.find(FROM, As.MONTH);
+    Optional<YearMonth> to = row.find(TO, As.MONTH);
+    checkMonths(row, every, from, to);
+    return row.accept(() -> new OtherCash(month, every, what, amount, hours, lot, from, to));
+  }
+
+  private static void checkMonths(
+      Row row, Every every, Optional<YearMonth> from, Optional<YearMonth> to) {
+    if (every == Every.ONCE) {
+      from.ifPresent(month -> row.fail(FROM, where -> Advice.onceWithFrom(where, month)));
+      to.ifPresent(month -> row.fail(TO, where -> Advice.onceWithFrom(where, month)));
+    } else if (from.isPresent() && to.isPresent() && to.get().isBefore(from.get())) {
+      row.fail(TO, where -> Advice.endsBeforeItBegins(where, to.get(), from.get()));
+    }
   }
 
   private static void outside(Row row, YearMonth month) {

@@ -26,6 +26,7 @@ import java.util.OptionalDouble;
  * lift from           bench or ground: height from which pots are lifted [bench of a bench, else
  *                     ground]
  * from, until         first and last month in which it can be used [always]
+ * minutes a sale      minutes of work to sell one plant from it [the nursery's]
  * </pre>
  */
 final class PlacesTable {
@@ -41,9 +42,20 @@ final class PlacesTable {
   private static final String LIFT_FROM = "lift from";
   private static final String FROM = "from";
   private static final String UNTIL = "until";
+  private static final String MINUTES_A_SALE = "minutes a sale";
   static final TableFormat FORMAT =
       TableFormat.of("places", PLACE, KIND, SQUARE_METRES)
-          .with(CONDITION, USABLE, BENCH_DEPTH, KG_PER_M2, COST, LAYOUT, LIFT_FROM, FROM, UNTIL);
+          .with(
+              CONDITION,
+              USABLE,
+              BENCH_DEPTH,
+              KG_PER_M2,
+              COST,
+              LAYOUT,
+              LIFT_FROM,
+              FROM,
+              UNTIL,
+              MINUTES_A_SALE);
 
   private PlacesTable() {}
 
@@ -70,6 +82,7 @@ final class PlacesTable {
     LiftFrom liftFrom = row.get(LIFT_FROM, As.word(LiftFrom.class), usualLift(kind));
     Optional<YearMonth> from = row.find(FROM, As.MONTH);
     Optional<YearMonth> until = row.find(UNTIL, As.MONTH);
+    OptionalDouble sale = optional(row.find(MINUTES_A_SALE, As.number(Range.FROM_ZERO)));
     if (from.isPresent() && until.isPresent() && until.get().isBefore(from.get())) {
       row.fail(UNTIL, where -> Advice.closesBeforeOpening(where, until.get(), from.get()));
     }
@@ -87,7 +100,8 @@ final class PlacesTable {
                 layout,
                 liftFrom,
                 from,
-                until));
+                until,
+                sale));
   }
 
   private static LiftFrom usualLift(PlaceKind kind) {

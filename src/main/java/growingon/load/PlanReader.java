@@ -2,6 +2,7 @@ package growingon.load;
 
 import growingon.load.Cell.Fields;
 import growingon.nursery.Horizon;
+import growingon.nursery.HorizonValue;
 import growingon.nursery.Offer;
 import growingon.nursery.Plan;
 import growingon.problem.Advice;
@@ -21,6 +22,7 @@ final class PlanReader {
 
   private static final String TABLE = "plan";
   private static final int USUAL_DRAWS = 200;
+  private static final String STOCK_VALUE = "stock value";
 
   private final Row row;
   private final boolean stated;
@@ -114,7 +116,25 @@ final class PlanReader {
         Math.max(16, row.get(PlanShape.SLICES, As.whole(Range.of(16, 4096)), 64)),
         row.get(PlanShape.DRAWS, As.whole(Range.of(0, 100_000)), usualDraws),
         row.get(PlanShape.SEED, As.wholeLong(), 1L),
-        row.get(PlanShape.HORIZON_VALUE, As.percent(Range.of(0, 1000)), 0.0));
+        horizonValue());
+  }
+
+  private HorizonValue horizonValue() {
+    boolean both = row.has(PlanShape.HORIZON_VALUE) && row.has(PlanShape.HORIZON_VALUE_OLD);
+    if (both) {
+      row.fail(
+          PlanShape.HORIZON_VALUE_OLD,
+          where -> Advice.defined(where, PlanShape.HORIZON_VALUE_OLD, PlanShape.HORIZON_VALUE));
+    }
+    if (Texts.key(row.cell(PlanShape.HORIZON_VALUE).shown()).equals(STOCK_VALUE)) {
+      row.find(PlanShape.HORIZON_VALUE, As.TEXT);
+      return new HorizonValue.StockValue();
+    }
+    String key =
+        row.has(PlanShape.HORIZON_VALUE_OLD)
+            ? PlanShape.HORIZON_VALUE_OLD
+            : PlanShape.HORIZON_VALUE;
+    return new HorizonValue.OfListPrice(row.get(key, As.percent(Range.of(0, 1000)), 0.0));
   }
 
   private String planName(String ifEmpty) {

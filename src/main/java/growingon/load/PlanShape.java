@@ -38,9 +38,11 @@ record PlanShape(
     @Key(value = SEED, says = "Seed of the draws [1]") Long seed,
     @Key(
             value = HORIZON_VALUE,
-            says = "What plants unsold at the end are worth, % of list price [0]",
-            least = 0)
-        Double horizonValue,
+            says =
+                "What plants unsold at the end are worth: % of list price, or \"stock value\" for the lower of cost and list price, less selling cost [0]")
+        String horizonValue,
+    @Key(value = HORIZON_VALUE_OLD, says = "Older name of: horizon value", least = 0)
+        Double horizonValueOld,
     @Key(
             value = REPORT_FOLDER,
             says = "Folder for the report, seen from this file [reports/ and the plan's name]")
@@ -53,6 +55,7 @@ record PlanShape(
   static final String SLICES = "K";
   static final String DRAWS = "draws";
   static final String SEED = "seed";
-  static final String HORIZON_VALUE = "horizon value % of list price";
+  static final String HORIZON_VALUE = "horizon value";
+  static final String HORIZON_VALUE_OLD = "horizon value % of list price";
   static final String REPORT_FOLDER = "report folder";
 }

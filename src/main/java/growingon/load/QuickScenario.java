@@ -8,6 +8,7 @@ import growingon.nursery.Form;
 import growingon.nursery.Grade;
 import growingon.nursery.Habit;
 import growingon.nursery.Hemisphere;
+import growingon.nursery.HorizonValue;
 import growingon.nursery.Ladder;
 import growingon.nursery.Layout;
 import growingon.nursery.LiftFrom;
@@ -66,8 +67,6 @@ final class QuickScenario {
   private static final double GRIT_KG = 1.5;
   private static final double BARK_KG = 0.6;
   private static final double FILL = 0.9;
-  private static final double SHRINKAGE = 0.1;
-  private static final double FIRMING = 0.1;
   private static final double WASTE = 0.05;
   private static final double HEIGHT_LEFT_MM = 600;
   private static final double YEAR_SPREAD = 0.1;
@@ -233,6 +232,7 @@ final class QuickScenario {
         1,
         OptionalInt.empty(),
         arrival,
+        Optional.empty(),
         carriage,
         0,
         1,
@@ -263,13 +263,15 @@ final class QuickScenario {
         0,
         form.liftedFromGround() ? arrival.plusMonths(LotCells.SETTLING_MONTHS) : arrival,
         0,
+        false,
         0,
         Optional.empty(),
         Papers.NONE);
   }
 
   private Plan plan() {
-    return new Plan(plan, arrival, seasons, Map.of(name(), plants), SLICES, 0, 1, 0);
+    return new Plan(
+        plan, arrival, seasons, Map.of(name(), plants), SLICES, 0, 1, HorizonValue.NOTHING);
   }
 
   private Nursery nursery() {
@@ -309,11 +311,16 @@ final class QuickScenario {
         north ? new MonthSpan(11, 3) : new MonthSpan(5, 9),
         0,
         0,
+        Settings.USUAL_SECOND_PERSON_MINUTES,
         girthFactor,
         LABOUR_SPREAD,
         0,
         north ? Month.SEPTEMBER : Month.MARCH,
-        0);
+        0,
+        0,
+        Settings.USUAL_LOT_SPREAD,
+        OptionalDouble.empty(),
+        Optional.empty());
   }
 
   private Species species() {
@@ -329,6 +336,7 @@ final class QuickScenario {
         MonthLists.growth(habit, hemisphere),
         percent(QuickLines.VIGOUR_SPREAD, 300),
         YEAR_SPREAD,
+        OptionalDouble.empty(),
         percent(QuickLines.FIRST_YEAR_LOSS, 100),
         percent(QuickLines.LATER_LOSS, 100),
         MonthLists.loss(habit, hemisphere),
@@ -355,6 +363,7 @@ final class QuickScenario {
         OptionalDouble.empty(),
         sellingPrice,
         0,
+        0,
         0);
   }
 
@@ -377,8 +386,9 @@ final class QuickScenario {
         Optional.empty(),
         minutes,
         Optional.of(pot.name()),
+        false,
         Optional.of(MIX),
-        0,
+        1,
         ballLitres,
         Optional.empty(),
         Optional.of(spacing),
@@ -386,6 +396,7 @@ final class QuickScenario {
         0,
         true,
         true,
+        Step.GrowthAfter.OF_SPECIES,
         true,
         Map.of());
   }
@@ -398,6 +409,7 @@ final class QuickScenario {
         Optional.empty(),
         number(QuickLines.YEARLY, PLAIN),
         Optional.empty(),
+        false,
         Optional.empty(),
         0,
         0,
@@ -407,6 +419,7 @@ final class QuickScenario {
         0,
         false,
         false,
+        Step.GrowthAfter.OF_SPECIES,
         false,
         Map.of());
   }
@@ -447,7 +460,8 @@ final class QuickScenario {
     parts.put(GRIT, grit);
     parts.put(BARK, 1 - grit);
     parts.values().removeIf(part -> part <= 0);
-    return Map.of(MIX, new Mix(MIX, parts, SHRINKAGE, FIRMING));
+    double shrinkage = Mix.usualShrinkage(parts.size());
+    return Map.of(MIX, new Mix(MIX, parts, shrinkage, Mix.USUAL_FIRMING));
   }
 
   private Place place(double squareMetres) {
@@ -463,6 +477,7 @@ final class QuickScenario {
         Layout.SQUARE,
         LiftFrom.GROUND,
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        OptionalDouble.empty());
   }
 }

@@ -27,7 +27,7 @@ import java.util.Optional;
  *                       every 3 years in March | March once trunk 40
  * to month              last month of a window over which hours and materials are spread [none]
  * minutes               of work [0]
- * pot                   it is potted into [none]
+ * pot                   it is potted into, or "none" where it is planted out of its pot [as before]
  * mix                   it is potted with; needs a pot [none]
  * ball kept %           of the old ball [50]
  * lifted ball litres    ball lifted from the ground [0]
@@ -35,7 +35,9 @@ import java.util.Optional;
  * gap mm, plants per m2 how it stands from now on [as before]
  * loss %                dies of the step [0]
  * cull %                of the living, worst quality first [0]
- * sort, root work, training starts   yes or no; sort in one step of a route only [no]
+ * sort, root work, training starts   yes or no; the first step that sorts counts [no]
+ * growth after 1 %, growth after 2 % growth in the year after its root work, and in the next [the
+ *                       species' root-work check]
  * materials             "2.4 m wire; 5 ml dressing" [none]
  * </pre>
  */
@@ -54,6 +56,9 @@ final class RoutesTable {
   private static final String CULL = "cull %";
   static final String SORT = "sort";
   private static final String ROOT_WORK = "root work";
+  private static final String GROWTH_AFTER_1 = "growth after 1 %";
+  private static final String GROWTH_AFTER_2 = "growth after 2 %";
+  private static final String NO_POT = "none";
   private static final String TRAINING = "training starts";
   private static final String MATERIALS = "materials";
   static final TableFormat FORMAT =
@@ -72,6 +77,8 @@ final class RoutesTable {
               CULL,
               SORT,
               ROOT_WORK,
+              GROWTH_AFTER_1,
+              GROWTH_AFTER_2,
               TRAINING,
               MATERIALS)
           .about(ROUTE, STEP);
@@ -142,7 +149,11 @@ final class RoutesTable {
     }
     Optional<Month> toMonth = row.find(TO_MONTH, As.CALENDAR_MONTH);
     double minutes = row.get(MINUTES, As.number(Range.FROM_ZERO), 0.0);
-    Optional<String> pot = row.findName(POT, known.pots().names());
+    boolean potEnds = Texts.key(row.cell(POT).shown()).equals(NO_POT);
+    Optional<String> pot =
+        potEnds
+            ? row.find(POT, As.TEXT).filter(none -> false)
+            : row.findName(POT, known.pots().names());
     Optional<String> mix = row.findName(MIX, known.mixes().names());
     double ballKept = row.get(BALL_KEPT, As.share(), 0.5);
     double liftedBall = row.get(LIFTED_BALL, As.number(Range.FROM_ZERO), 0.0);
@@ -152,10 +163,11 @@ final class RoutesTable {
     double cull = row.get(CULL, As.share(), 0.0);
     boolean sort = row.get(SORT, As.YES_NO, false);
     boolean rootWork = row.get(ROOT_WORK, As.YES_NO, false);
+    Step.GrowthAfter growthAfter = growthAfter(row, rootWork);
     boolean training = row.get(TRAINING, As.YES_NO, false);
     Map<String, Double> materials =
         row.find(MATERIALS, new Materials(known.materials()).cell()).orElse(Map.of());
-    if (row.has(MIX) && !row.has(POT)) {
+    if (row.has(MIX) && (potEnds || !row.has(POT))) {
       row.fail(MIX, where -> Advice.mixWithoutPot(where, row.cell(MIX).shown()));
     }
     return row.accept(
@@ -166,6 +178,7 @@ final class RoutesTable {
                 toMonth,
                 minutes,
                 pot,
+                potEnds,
                 mix,
                 ballKept,
                 liftedBall,
@@ -175,8 +188,23 @@ final class RoutesTable {
                 cull,
                 sort,
                 rootWork,
+                growthAfter,
                 training,
                 materials));
+  }
+
+  private static Step.GrowthAfter growthAfter(Row row, boolean rootWork) {
+    As<Double> factor = As.percent(Range.of(0, 200));
+    Step.GrowthAfter after =
+        new Step.GrowthAfter(
+            PlacesTable.optional(row.find(GROWTH_AFTER_1, factor)),
+            PlacesTable.optional(row.find(GROWTH_AFTER_2, factor)));
+    if (!rootWork && !after.equals(Step.GrowthAfter.OF_SPECIES)) {
+      String heading = after.first().isPresent() ? GROWTH_AFTER_1 : GROWTH_AFTER_2;
+      row.remark(
+          heading, where -> Advice.growthAfterWithoutRootWork(where, row.cell(heading).shown()));
+    }
+    return after;
   }
 
   /** The routes that are fine. */

@@ -167,11 +167,30 @@ final class SettingsReader {
         winter(row, north),
         winterGap,
         row.get(NurseryShape.WINTER_MOVE, As.number(Range.FROM_ZERO), 1.0),
+        secondPerson(row),
         factor == 0 ? 1.25 : factor,
         row.get(NurseryShape.LABOUR_SPREAD, As.percent(Range.of(0, 300)), LABOUR_SPREAD),
         row.get(NurseryShape.EXCHANGE_SPREAD, As.percent(Range.of(0, 300)), 0.0),
         row.get(NurseryShape.YEAR_END, As.CALENDAR_MONTH, seasonStart.minus(1)),
-        row.get(NurseryShape.SELLING_COST, As.share(), 0.0));
+        row.get(NurseryShape.SELLING_COST, As.share(), 0.0),
+        row.get(NurseryShape.MINUTES_A_SALE, As.number(Range.FROM_ZERO), 0.0),
+        row.get(NurseryShape.LOT_SPREAD, As.percent(Range.of(0, 300)), Settings.USUAL_LOT_SPREAD),
+        PlacesTable.optional(row.find(NurseryShape.HEELED_IN, As.number(Range.OVER_ZERO))),
+        row.find(NurseryShape.COUNTRY, As.NAME));
+  }
+
+  /** The minutes under their name, or under the older one. */
+  private static double secondPerson(Row row) {
+    As<Double> minutes = As.number(Range.FROM_ZERO);
+    boolean twice = row.has(NurseryShape.SECOND_PERSON) && row.has(NurseryShape.LIFT_MINUTES);
+    if (twice) {
+      row.fail(
+          NurseryShape.LIFT_MINUTES,
+          where -> Advice.defined(where, NurseryShape.LIFT_MINUTES, NurseryShape.SECOND_PERSON));
+    }
+    return row.has(NurseryShape.LIFT_MINUTES)
+        ? row.get(NurseryShape.LIFT_MINUTES, minutes)
+        : row.get(NurseryShape.SECOND_PERSON, minutes, Settings.USUAL_SECOND_PERSON_MINUTES);
   }
 
   private static MonthSpan winter(Row row, boolean north) {

@@ -47,6 +47,11 @@ record SpeciesShape(
       @Key(value = SpeciesTable.YEAR_SPREAD, says = "Spread between years, % [10]", least = 0)
           Double yearSpread,
       @Key(
+              value = SpeciesTable.LOT_SPREAD,
+              says = "Spread between lots beyond that of years, % [the nursery's]",
+              least = 0)
+          Double lotSpread,
+      @Key(
               value = SpeciesTable.FIRST_YEAR_LOSS,
               says = "Lost in the month of arrival and the 11 after, %",
               needed = true,

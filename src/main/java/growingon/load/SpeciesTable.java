@@ -13,6 +13,7 @@ import growingon.problem.Where;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * Species with their growth and loss assumptions.
@@ -30,6 +31,7 @@ import java.util.Optional;
  * year spread %           between years [10]
  * first-year loss %       in the month of arrival and the 11 after
  * later loss %            a year after that
+ * lot spread %            between lots beyond that, for chances [the nursery's]
  * loss spread %           of the loss between years [25]
  * root-work check 1       growth factor in the month of root work and the 11 after [0.6]
  * root-work check 2       growth factor in the 12 months after that [0.85]
@@ -50,6 +52,7 @@ final class SpeciesTable {
   static final String MM_A_YEAR = "mm a year ";
   static final String MOST = "most mm";
   static final String VIGOUR_SPREAD = "vigour spread %";
+  static final String LOT_SPREAD = "lot spread %";
   static final String YEAR_SPREAD = "year spread %";
   static final String FIRST_YEAR_LOSS = "first-year loss %";
   static final String LATER_LOSS = "later loss %";
@@ -67,6 +70,7 @@ final class SpeciesTable {
               MOST,
               VIGOUR_SPREAD,
               YEAR_SPREAD,
+              LOT_SPREAD,
               LOSS_SPREAD,
               CHECK_1,
               CHECK_2,
@@ -166,6 +170,8 @@ final class SpeciesTable {
         MonthLists.get(row, SpeciesShape.Entry.LOSS_MONTHS, MonthLists.loss(habit, hemisphere));
     double vigourSpread = row.get(VIGOUR_SPREAD, As.percent(Range.of(0, 300)), 0.2);
     double yearSpread = row.get(YEAR_SPREAD, As.percent(Range.of(0, 300)), 0.1);
+    OptionalDouble lotSpread =
+        PlacesTable.optional(row.find(LOT_SPREAD, As.percent(Range.of(0, 300))));
     double firstYearLoss = row.get(FIRST_YEAR_LOSS, As.share());
     double laterLoss = row.get(LATER_LOSS, As.share());
     double lossSpread = row.get(LOSS_SPREAD, As.percent(Range.of(0, 300)), 0.25);
@@ -189,6 +195,7 @@ final class SpeciesTable {
                     growthMonths,
                     vigourSpread,
                     yearSpread,
+                    lotSpread,
                     firstYearLoss,
                     laterLoss,
                     lossMonths,

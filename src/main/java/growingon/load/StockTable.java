@@ -43,7 +43,9 @@ import java.util.Optional;
  * hold to grade, hold share %  share not sold below a grade [none; 100 of a grade]
  * kept                         plants never for sale [0]
  * not before                   first month of sale [arrival, 6 months later for bare root and root ball]
- * apart months                 it stands apart from arrival [0]
+ * apart months                 it stands apart from arrival, or "until June" [0; 1 of another country]
+ * untouched                    whether it is held officially then: no work but care [no]
+ * heeled in per m2             plants that wait heeled in without a pot [the nursery's, or by trunk]
  * unit cost                    cost to date of a plant [0]
  * supplier, passport, origin, from lot, note   [none]
  * </pre>
@@ -54,7 +56,7 @@ final class StockTable {
   private static final String ARRIVED = "arrived";
   private static final String COUNTED = "counted";
   private static final String SORTED = "sorted";
-  private static final String POT = "pot";
+  static final String POT = "pot";
   private static final String POTTED = "potted";
   private static final String ROOT_WORK = "root work";
   private static final String LAST_STEP = "last step";
@@ -91,6 +93,8 @@ final class StockTable {
               KEPT,
               LotCells.NOT_BEFORE,
               LotCells.APART,
+              LotCells.UNTOUCHED,
+              LotCells.HEELED_IN,
               UNIT_COST,
               LotCells.SUPPLIER,
               LotCells.PASSPORT,
@@ -131,7 +135,8 @@ final class StockTable {
     Optional<Hold> hold = LotCells.hold(row, species, known.species(), known.ladders());
     int kept = row.get(KEPT, Quantities.plants(), 0);
     YearMonth notBefore = LotCells.notBefore(row, form, arrived);
-    int apart = row.get(LotCells.APART, As.whole(LotCells.APART_MONTHS), 0);
+    int apart = LotCells.apart(row, arrived, known.settings());
+    boolean untouched = row.get(LotCells.UNTOUCHED, As.YES_NO, false);
     double unitCost =
         row.get(UNIT_COST, As.money(known.settings().currency(), Range.FROM_ZERO), 0.0);
     Papers papers = papers(row);
@@ -158,6 +163,7 @@ final class StockTable {
                     kept,
                     notBefore,
                     apart,
+                    untouched,
                     unitCost,
                     Optional.empty(),
                     papers));
@@ -179,7 +185,8 @@ final class StockTable {
     Optional<Spacing> spacing = Spacings.find(row);
     double crown = row.get(LotCells.CROWN, As.number(Range.FROM_ZERO), 0.0);
     double height = row.get(LotCells.HEIGHT_LEFT, As.number(Range.FROM_ZERO), USUAL_HEIGHT_LEFT_MM);
-    return new Standing(place, spacing, crown, height);
+    Optional<Double> heeledIn = row.find(LotCells.HEELED_IN, As.number(Range.OVER_ZERO));
+    return new Standing(place, spacing, crown, height, PlacesTable.optional(heeledIn));
   }
 
   private static Papers papers(Row row) {

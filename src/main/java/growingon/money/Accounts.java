@@ -2,19 +2,14 @@ package growingon.money;
 
 import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
-import growingon.nursery.Purchase;
+import growingon.nursery.Scenario;
 import growingon.project.HoursUse;
 import growingon.project.LotHistory;
 import growingon.project.Projection;
-import growingon.project.Sale;
+import growingon.project.SeasonStock;
 import growingon.project.SpaceUse;
-import growingon.project.Stood;
 import growingon.project.Supplies;
-import growingon.project.Use;
-import growingon.project.Work;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Map;
 import java.util.OptionalInt;
 
 /**
@@ -52,13 +47,18 @@ public record Accounts(
 
   /** Books a projection. */
   public static Accounts of(Projection projection) {
+    Scenario scenario = projection.scenario();
+    Nursery nursery = scenario.nursery();
     Supplies supplies = Supplies.of(projection);
     HoursUse hours = HoursUse.of(projection);
-    CashFlow cash = CashFlow.of(projection, supplies, hours);
-    ListPrices prices = new ListPrices(projection.scenario().nursery());
+    Tariff tariff = new Tariff(nursery, projection.horizon());
+    ListPrices prices = new ListPrices(nursery);
     List<LotAccount> lots =
-        projection.lots().stream().map(lot -> account(lot, projection, supplies, prices)).toList();
-    double paidShare = projection.scenario().nursery().settings().paidShare();
+        projection.lots().stream()
+            .map(lot -> account(lot, Ledger.of(lot, tariff, projection.horizon()), prices))
+            .toList();
+    List<Ledger> ledgers = lots.stream().map(LotAccount::ledger).toList();
+    CashFlow cash = CashFlow.of(scenario, ledgers, supplies, hours);
     return new Accounts(
         projection,
         SpaceUse.of(projection),
@@ -66,66 +66,27 @@ public record Accounts(
         hours,
         cash,
         lots,
-        Reconciliation.of(cash, lots, paidShare));
+        Reconciliation.of(cash, lots, nursery.settings()));
   }
 
-  private static LotAccount account(
-      LotHistory history, Projection projection, Supplies supplies, ListPrices prices) {
+  private static LotAccount account(LotHistory history, Ledger ledger, ListPrices prices) {
     Lot lot = history.lot();
-    Nursery nursery = projection.scenario().nursery();
-    Map<Use.Kind, Double> used = used(history, supplies);
-    double hours = history.works().stream().mapToDouble(Work::hours).sum();
-    double care = 0;
     double lost = history.diedBefore();
-    double m2Months = 0;
-    double charge = 0;
     double sold = 0;
     for (int month = 0; month < history.months(); month++) {
-      care += history.careCost(month);
-      hours += history.careHours(month);
       lost += history.died(month) + history.culled(month);
       sold += history.sold(month);
-      Stood stood = history.stood(month);
-      if (stood != null && !stood.place().isEmpty()) {
-        m2Months += stood.m2();
-        charge +=
-            stood.m2()
-                * nursery
-                    .places()
-                    .get(stood.place())
-                    .chargePerM2(projection.horizon().month(month));
-      }
     }
     return new LotAccount(
         lot,
         lot.unitCost() * history.quantity(),
-        lot.purchase().map(Purchase::unitPrice).orElse(0.0) * history.quantity(),
-        lot.purchase().map(each -> each.carriage() + each.importCharges()).orElse(0.0)
-            * history.part(),
-        used.getOrDefault(Use.Kind.POT, 0.0),
-        used.getOrDefault(Use.Kind.COMPONENT, 0.0),
-        used.getOrDefault(Use.Kind.MATERIAL, 0.0),
-        hours,
-        hours * nursery.settings().hourlyRate(),
-        care,
-        m2Months,
-        charge,
-        history.sales().stream().mapToDouble(Sale::money).sum(),
+        ledger,
         history.quantity(),
         lost,
         sold,
         history.standing(history.months() - 1),
         history.keptAtEnd(),
         prices.unsold(history));
-  }
-
-  private static Map<Use.Kind, Double> used(LotHistory history, Supplies supplies) {
-    Map<Use.Kind, Double> used = new EnumMap<>(Use.Kind.class);
-    for (Use use : history.uses()) {
-      double cost = use.amount() * supplies.item(use.kind(), use.item()).unitPrice();
-      used.merge(use.kind(), cost, Double::sum);
-    }
-    return used;
   }
 
   /** The account of a lot. */
@@ -147,10 +108,28 @@ public record Accounts(
     return lots.stream().mapToDouble(LotAccount::unsoldAtList).sum();
   }
 
+  /** What the unsold plants are worth at the end, as the plan says. */
+  public double horizonValue() {
+    Scenario scenario = projection.scenario();
+    ListPrices prices = new ListPrices(scenario.nursery());
+    double sum = 0;
+    for (int i = 0; i < lots.size(); i++) {
+      LotHistory history = projection.lots().get(i);
+      if (!history.seasons().isEmpty()) {
+        SeasonStock end = history.seasons().get(history.seasons().size() - 1);
+        double[] cost = StockValue.costPerPlant(history, lots.get(i).ledger());
+        sum +=
+            EndStock.of(end.standing(), prices.net(history.lot()), cost[cost.length - 1], 0)
+                .worth(scenario.plan().horizonValue());
+      }
+    }
+    return sum;
+  }
+
   /** Monthly flows with the horizon value of unsold plants in the last month. */
   public double[] flowsWithHorizonValue() {
     double[] flows = cash.flows();
-    flows[flows.length - 1] += projection.scenario().plan().horizonValueShare() * unsoldAtList();
+    flows[flows.length - 1] += horizonValue();
     return flows;
   }
 

@@ -4,8 +4,11 @@ import growingon.nursery.Lot;
 import growingon.nursery.QualityShares;
 import growingon.nursery.Scenario;
 import growingon.project.Luck;
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.DoubleUnaryOperator;
+import org.hipparchus.analysis.solvers.BrentSolver;
 
 /**
  * Finds the price, the usable plants and the selling price at which a bought lot neither gains nor
@@ -38,15 +41,22 @@ final class Bargaining {
   }
 
   BoughtLot.Bargain bargain() {
-    return new BoughtLot.Bargain(mostEach(), fewestUsable(), leastPriceShare(), averagePrice());
+    return new BoughtLot.Bargain(
+        mostLandedEach(), fewestUsable(), leastPriceShare(), averagePrice());
   }
 
-  /** The value is linear in the unit price: all plants are paid for in the month of arrival. */
-  private OptionalDouble mostEach() {
-    int arrival = scenario.horizon().offset(lot.arrived());
-    double paidForOne = lot.quantity() * discount(arrival);
-    double most = lot.purchase().get().unitPrice() + value / paidForOne;
-    return most >= 0 ? OptionalDouble.of(most) : OptionalDouble.empty();
+  private OptionalDouble mostLandedEach() {
+    int index = scenario.lots().indexOf(lot);
+    double landed = lot.purchase().get().landed(lot.quantity());
+    Ceiling ceiling =
+        new Ceiling(
+            discount(scenario.horizon().offset(lot.arrived())),
+            discount(scenario.horizon().months() - 1),
+            List.of(with.leftover(index)));
+    OptionalDouble most = ceiling.most(landed, value);
+    return most.isPresent()
+        ? OptionalDouble.of(most.getAsDouble() / lot.quantity())
+        : OptionalDouble.empty();
   }
 
   private double discount(int month) {
@@ -56,17 +66,39 @@ final class Bargaining {
   }
 
   /**
-   * The value is linear in a factor on all selling prices, since the order of sales stays: it is
-   * factor × value of the sales it adds, less value of the costs it adds.
+   * The order of sales stays, so the value moves with a factor on all selling prices: by the sales
+   * it adds, less what selling costs, and by what unsold plants are worth.
    */
   private OptionalDouble leastPriceShare() {
-    double[] sales = new double[with.sales().length];
+    double[] sales = with.netSales();
+    double[] before = without.netSales();
     for (int month = 0; month < sales.length; month++) {
-      sales[month] = with.sales()[month] - without.sales()[month];
+      sales[month] -= before[month];
     }
-    sales[sales.length - 1] += with.horizonValue() - without.horizonValue();
     double added = Finance.presentValue(sales, rate);
-    return added > 0 ? OptionalDouble.of((added - value) / added) : OptionalDouble.empty();
+    double end = discount(sales.length - 1);
+    DoubleUnaryOperator atPrices =
+        factor -> factor * added + end * (with.horizonValue(factor) - without.horizonValue(factor));
+    double rest = value - atPrices.applyAsDouble(1);
+    boolean valuesStock = scenario.plan().horizonValue().isStockValue();
+    double all = atPrices.applyAsDouble(1);
+    if (!valuesStock) {
+      return all > 0 ? OptionalDouble.of(-rest / all) : OptionalDouble.empty();
+    }
+    return added > 0
+        ? root(factor -> rest + atPrices.applyAsDouble(factor))
+        : OptionalDouble.empty();
+  }
+
+  private static OptionalDouble root(DoubleUnaryOperator rising) {
+    double high = 1;
+    while (rising.applyAsDouble(high) < 0) {
+      high *= 2;
+    }
+    return rising.applyAsDouble(0) >= 0
+        ? OptionalDouble.of(0)
+        : OptionalDouble.of(
+            new BrentSolver(1e-12, 1e-12).solve(500, rising::applyAsDouble, 0, high));
   }
 
   private double averagePrice() {

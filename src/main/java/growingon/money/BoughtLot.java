@@ -1,8 +1,6 @@
 package growingon.money;
 
 import growingon.nursery.Lot;
-import growingon.nursery.Scenario;
-import growingon.project.Programme;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -20,6 +18,7 @@ import java.util.OptionalInt;
  * @param overflows where and when it makes places overflow, or overflow more
  * @param hoursShort hours short because of it, by month
  * @param bargain how far price, plants and selling price may move
+ * @param bridge from what it gains to the result of its account
  */
 public record BoughtLot(
     Lot lot,
@@ -30,7 +29,8 @@ public record BoughtLot(
     OptionalInt payback,
     List<Overflow> overflows,
     double[] hoursShort,
-    Bargain bargain) {
+    Bargain bargain,
+    Bridge bridge) {
   /**
    * Square metres by which a place overflows because of the lot.
    *
@@ -43,8 +43,8 @@ public record BoughtLot(
   /**
    * The values at which the lot neither gains nor loses.
    *
-   * @param mostEach the most that can be paid for a plant, plan currency, all else as planned;
-   *     empty if it does not pay as a gift
+   * @param mostLandedEach the most that a plant may cost landed, plan currency, all else as
+   *     planned; empty if it does not pay as a gift
    * @param fewestUsable the fewest firsts and seconds in 100 at which it pays; empty if it does not
    *     pay with 100
    * @param leastPriceShare the share of all selling prices at which it just pays; empty if it sells
@@ -52,7 +52,7 @@ public record BoughtLot(
    * @param averagePrice mean price its plants fetch as planned; NaN if it sells nothing
    */
   public record Bargain(
-      OptionalDouble mostEach,
+      OptionalDouble mostLandedEach,
       OptionalInt fewestUsable,
       OptionalDouble leastPriceShare,
       double averagePrice) {
@@ -64,26 +64,47 @@ public record BoughtLot(
     }
   }
 
+  /**
+   * From what a lot gains for the nursery, in today's money, to the result of its own account; plan
+   * currency.
+   *
+   * @param gain present value of what it gains
+   * @param later what discounting took from it
+   * @param unsold value of unsold plants that counts as gain and is no cash
+   * @param hoursNotPaid hours that its account is charged and nobody is paid for
+   * @param placeCharge charge for space that the nursery pays for, used or not
+   * @param packsAndStock use at the price of one less whole packs bought
+   * @param otherLots what the accounts of other lots are better for it
+   * @param result the result of its account
+   */
+  public record Bridge(
+      double gain,
+      double later,
+      double unsold,
+      double hoursNotPaid,
+      double placeCharge,
+      double packsAndStock,
+      double otherLots,
+      double result) {
+    private static final double HALF_A_CENT = 0.005;
+
+    public Bridge {
+      double sum = gain + later - unsold - hoursNotPaid - placeCharge - packsAndStock - otherLots;
+      double size = Math.abs(gain) + Math.abs(result) + Math.abs(otherLots) + placeCharge;
+      if (!(Math.abs(sum - result) <= HALF_A_CENT + 1e-9 * size)) {
+        throw new IllegalStateException(
+            "the gain of a lot and its account differ by " + (sum - result));
+      }
+    }
+
+    /** What it brings more in cash. */
+    public double cash() {
+      return gain + later - unsold;
+    }
+  }
+
   public BoughtLot {
     ratesOfReturn = List.copyOf(ratesOfReturn);
     overflows = List.copyOf(overflows);
-  }
-
-  /** Weighs every lot bought within the plan, in the order of the scenario, on all processors. */
-  public static List<BoughtLot> weigh(Scenario scenario) {
-    return weigh(Programme.of(scenario));
-  }
-
-  /** The same of a scenario that is made ready already. */
-  static List<BoughtLot> weigh(Programme programme) {
-    List<Lot> bought =
-        programme.scenario().lots().stream()
-            .filter(lot -> lot.purchase().isPresent() && lot.quantity() > 0)
-            .toList();
-    if (bought.isEmpty()) {
-      return List.of();
-    }
-    Weighing weighing = new Weighing(programme);
-    return bought.parallelStream().map(weighing::weigh).toList();
   }
 }

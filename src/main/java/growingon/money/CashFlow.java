@@ -1,18 +1,15 @@
 package growingon.money;
 
 import growingon.nursery.Horizon;
-import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
 import growingon.nursery.OtherCash;
 import growingon.nursery.Place;
-import growingon.nursery.Purchase;
+import growingon.nursery.Scenario;
 import growingon.nursery.Settings;
 import growingon.project.HoursUse;
-import growingon.project.LotHistory;
-import growingon.project.Projection;
-import growingon.project.Sale;
 import growingon.project.Supplies;
 import java.util.EnumMap;
+import java.util.List;
 import java.util.Map;
 
 /** Cash of the whole nursery by month: receipts positive, payments negative. */
@@ -29,12 +26,12 @@ public final class CashFlow {
     }
   }
 
-  /** Books a projection. */
-  public static CashFlow of(Projection projection, Supplies supplies, HoursUse hours) {
-    Nursery nursery = projection.scenario().nursery();
+  /** Books the lots' ledgers, the packs bought, the hours, the places and other cash. */
+  static CashFlow of(Scenario scenario, List<Ledger> lots, Supplies supplies, HoursUse hours) {
+    Nursery nursery = scenario.nursery();
     Settings settings = nursery.settings();
-    CashFlow cash = new CashFlow(projection.horizon().months(), settings.openingCash());
-    projection.lots().forEach(lot -> cash.bookLot(lot, projection.horizon()));
+    CashFlow cash = new CashFlow(scenario.horizon().months(), settings.openingCash());
+    lots.forEach(cash::bookLot);
     supplies.items().forEach(cash::bookPacks);
     for (int month = 0; month < cash.months; month++) {
       cash.book(
@@ -42,10 +39,12 @@ public final class CashFlow {
           month,
           -hours.needed(month) * settings.hourlyRate() * settings.paidShare());
       for (Place place : nursery.places().values()) {
-        cash.book(CashItem.PLACES, month, -place.monthlyCost(projection.horizon().month(month)));
+        cash.book(CashItem.PLACES, month, -place.monthlyCost(scenario.horizon().month(month)));
       }
     }
-    nursery.otherCash().forEach(other -> cash.bookOther(other, projection.horizon()));
+    nursery.otherCash().stream()
+        .filter(row -> row.lot().isEmpty())
+        .forEach(row -> cash.bookOther(row, scenario.horizon()));
     return cash;
   }
 
@@ -53,21 +52,26 @@ public final class CashFlow {
     items.get(item)[month] += amount;
   }
 
-  private void bookLot(LotHistory history, Horizon horizon) {
-    Lot lot = history.lot();
-    if (lot.purchase().isPresent()) {
-      Purchase purchase = lot.purchase().get();
-      int month = horizon.offset(lot.arrived());
-      book(CashItem.PLANTS, month, -purchase.unitPrice() * history.quantity());
-      double carriage = purchase.carriage() + purchase.importCharges();
-      book(CashItem.CARRIAGE, month, -carriage * history.part());
-    }
-    for (Sale sale : history.sales()) {
-      book(CashItem.SALES, sale.month(), sale.money());
-    }
+  private void bookLot(Ledger lot) {
     for (int month = 0; month < months; month++) {
-      book(CashItem.CARE, month, -history.careCost(month));
+      book(CashItem.SALES, month, lot.sales(month));
+      for (CostKind kind : CostKind.values()) {
+        if (kind.isCash()) {
+          book(itemOf(kind), month, -lot.cost(kind, month));
+        }
+      }
     }
+  }
+
+  private static CashItem itemOf(CostKind kind) {
+    return switch (kind) {
+      case PLANTS -> CashItem.PLANTS;
+      case CARRIAGE -> CashItem.CARRIAGE;
+      case CARE -> CashItem.CARE;
+      case SELLING -> CashItem.SELLING;
+      case OTHER -> CashItem.OTHER;
+      default -> throw new IllegalArgumentException("no cash of a lot: " + kind);
+    };
   }
 
   private void bookPacks(Supplies.Item item) {

@@ -4,6 +4,8 @@ package growingon.money;
 public enum CashItem {
   /** Sales. */
   SALES("sales"),
+  /** What selling costs beside its hours. */
+  SELLING("selling costs"),
   /** Plants bought, at their unit price. */
   PLANTS("plants bought"),
   /** Carriage and import charges. */
@@ -20,7 +22,7 @@ public enum CashItem {
   PLACES("places"),
   /** Care by area in use. */
   CARE("care"),
-  /** Cash that no lot causes. */
+  /** Other cash, of lots and of none. */
   OTHER("other cash");
 
   private final String word;

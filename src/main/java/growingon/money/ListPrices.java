@@ -44,6 +44,25 @@ public final class ListPrices {
         .max();
   }
 
+  /**
+   * What plants of a lot would fetch by quality and grade, less what selling costs.
+   *
+   * @return [quality][0 = no grade, then grades from the lowest]; 0 where there is no price
+   */
+  double[][] net(Lot lot) {
+    List<Grade> grades = nursery.ladderOf(lot).grades();
+    double kept = 1 - nursery.settings().sellingCostShare();
+    double[][] table = new double[Quality.values().length][grades.size() + 1];
+    for (Quality quality : Quality.values()) {
+      double share = nursery.qualities().get(quality).priceShare();
+      for (int grade = 0; grade < grades.size(); grade++) {
+        double price = of(lot, grades.get(grade).name()).orElse(0);
+        table[quality.ordinal()][grade + 1] = price * share * kept;
+      }
+    }
+    return table;
+  }
+
   /** Index of the highest grade that has a price; −1 if none has. */
   int topPriced(Lot lot) {
     List<Grade> grades = nursery.ladderOf(lot).grades();

@@ -7,17 +7,7 @@ import growingon.nursery.Lot;
  *
  * @param lot the lot
  * @param spentBefore cost to date of its plants, spent before the plan; never in cash
- * @param plants price of the plants bought
- * @param carriage carriage and import charges
- * @param pots pots used at their unit price
- * @param substrate components used at their unit price
- * @param materials materials used at their unit price
- * @param hours hours of work, care among them
- * @param labour all hours at the hourly rate
- * @param care cost of care by area
- * @param m2Months square metre months in places
- * @param placeCharge what those cost
- * @param sales receipts
+ * @param ledger what it takes and brings within the plan
  * @param started plants at the start
  * @param lost plants that died or were culled
  * @param sold plants sold
@@ -28,31 +18,86 @@ import growingon.nursery.Lot;
 public record LotAccount(
     Lot lot,
     double spentBefore,
-    double plants,
-    double carriage,
-    double pots,
-    double substrate,
-    double materials,
-    double hours,
-    double labour,
-    double care,
-    double m2Months,
-    double placeCharge,
-    double sales,
+    Ledger ledger,
     double started,
     double lost,
     double sold,
     double standing,
     double kept,
     double unsoldAtList) {
+  /** Price of the plants bought. */
+  public double plants() {
+    return ledger.cost(CostKind.PLANTS);
+  }
+
+  /** Carriage and import charges. */
+  public double carriage() {
+    return ledger.cost(CostKind.CARRIAGE);
+  }
+
+  /** Pots used at their unit price. */
+  public double pots() {
+    return ledger.cost(CostKind.POTS);
+  }
+
+  /** Components used at their unit price. */
+  public double substrate() {
+    return ledger.cost(CostKind.SUBSTRATE);
+  }
+
+  /** Materials used at their unit price. */
+  public double materials() {
+    return ledger.cost(CostKind.MATERIALS);
+  }
+
+  /** Hours of work, care and selling among them. */
+  public double hours() {
+    return ledger.hours();
+  }
+
+  /** All hours at the hourly rate. */
+  public double labour() {
+    return ledger.cost(CostKind.LABOUR);
+  }
+
+  /** Cost of care by area. */
+  public double care() {
+    return ledger.cost(CostKind.CARE);
+  }
+
+  /** Square metre months in places. */
+  public double m2Months() {
+    return ledger.m2Months();
+  }
+
+  /** What those cost. */
+  public double placeCharge() {
+    return ledger.cost(CostKind.PLACE);
+  }
+
+  /** What selling costs beside its hours. */
+  public double selling() {
+    return ledger.cost(CostKind.SELLING);
+  }
+
+  /** Other cash that it causes, less what that brings. */
+  public double other() {
+    return ledger.cost(CostKind.OTHER);
+  }
+
+  /** Receipts. */
+  public double sales() {
+    return ledger.sales();
+  }
+
   /** Costs within the plan. */
   public double costs() {
-    return plants + carriage + pots + substrate + materials + labour + care + placeCharge;
+    return ledger.costs();
   }
 
   /** Sales less the costs within the plan. */
   public double result() {
-    return sales - costs();
+    return sales() - costs();
   }
 
   /** Sales less all costs, those before the plan too. */

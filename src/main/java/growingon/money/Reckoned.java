@@ -11,11 +11,23 @@ import java.util.concurrent.CompletionException;
  * A plan reckoned: its accounts and what the lots bought within it are worth.
  *
  * @param accounts the accounts
- * @param bought what each lot bought is worth, in the order of the scenario
+ * @param join what the lots bought gain, joined to the plan's present value
  */
-public record Reckoned(Accounts accounts, List<BoughtLot> bought) {
+public record Reckoned(Accounts accounts, ValueJoin join) {
+  private static final double HALF_A_CENT = 0.005;
+
   public Reckoned {
-    bought = List.copyOf(bought);
+    double booked = accounts.presentValue();
+    if (!(Math.abs(booked - join.presentValue()) <= HALF_A_CENT + 1e-9 * Math.abs(booked))) {
+      throw new IllegalStateException(
+          "the plan is worth %s by its accounts and %s by its lots"
+              .formatted(booked, join.presentValue()));
+    }
+  }
+
+  /** What each lot bought is worth, in the order of the scenario. */
+  public List<BoughtLot> bought() {
+    return join.bought();
   }
 
   /**
@@ -26,8 +38,8 @@ public record Reckoned(Accounts accounts, List<BoughtLot> bought) {
    */
   public static Reckoned of(Scenario scenario) {
     Programme programme = Programme.of(scenario);
-    CompletableFuture<List<BoughtLot>> weighed =
-        CompletableFuture.supplyAsync(() -> BoughtLot.weigh(programme), Reckoned::start);
+    CompletableFuture<ValueJoin> weighed =
+        CompletableFuture.supplyAsync(() -> new Weighing(programme).weigh(), Reckoned::start);
     Accounts accounts = Accounts.of(Projector.project(programme));
     try {
       return new Reckoned(accounts, weighed.join());

@@ -1,5 +1,6 @@
 package growingon.money;
 
+import growingon.nursery.Settings;
 import java.util.List;
 
 /**
@@ -9,7 +10,7 @@ import java.util.List;
  * @param spaceNotUsed place cost that no lot carries; positive where plants stand over capacity
  * @param packsAndStock use at unit price less whole packs bought: stock drawn down or built up
  * @param hoursNotPaid hours charged to lots that are not paid in cash
- * @param otherCash cash that no lot causes
+ * @param otherCash cash that no lot causes, with its hours
  * @param cash change of cash over the plan
  */
 public record Reconciliation(
@@ -20,21 +21,24 @@ public record Reconciliation(
     double otherCash,
     double cash) {
   /** Works the lines out one by one from the cash flow and the accounts. */
-  static Reconciliation of(CashFlow cash, List<LotAccount> accounts, double paidShare) {
+  static Reconciliation of(CashFlow cash, List<LotAccount> accounts, Settings settings) {
     double results = 0;
     double placeCharges = 0;
     double used = 0;
     double labour = 0;
+    double others = 0;
     for (LotAccount account : accounts) {
       results += account.result();
       placeCharges += account.placeCharge();
       used += account.pots() + account.substrate() + account.materials();
       labour += account.labour();
+      others += account.other();
     }
     double bought =
         -cash.total(CashItem.POTS)
             - cash.total(CashItem.SUBSTRATE)
             - cash.total(CashItem.MATERIALS);
+    double hoursOfNoLot = cash.total(CashItem.HOURS) + labour * settings.paidShare();
     double change = 0;
     for (double flow : cash.flows()) {
       change += flow;
@@ -43,8 +47,8 @@ public record Reconciliation(
         results,
         placeCharges + cash.total(CashItem.PLACES),
         used - bought,
-        labour * (1 - paidShare),
-        cash.total(CashItem.OTHER),
+        labour * (1 - settings.paidShare()),
+        cash.total(CashItem.OTHER) + others + hoursOfNoLot,
         change);
   }
 

@@ -1,15 +1,7 @@
 package growingon.money;
 
-import growingon.nursery.Horizon;
 import growingon.nursery.Lot;
-import growingon.nursery.Nursery;
-import growingon.nursery.Place;
-import growingon.nursery.Quality;
 import growingon.project.LotHistory;
-import growingon.project.Stood;
-import growingon.project.Supplies;
-import growingon.project.Use;
-import growingon.project.Work;
 import growingon.project.YearEnd;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -50,76 +42,50 @@ public record StockValue(
   public static List<StockValue> of(Accounts accounts) {
     List<StockValue> values = new ArrayList<>();
     ListPrices prices = new ListPrices(accounts.projection().scenario().nursery());
-    for (LotHistory lot : accounts.projection().lots()) {
-      double[] cost = costPerPlant(lot, accounts);
-      lot.yearEnds().forEach(end -> values.add(at(end, lot, cost[end.month()], accounts, prices)));
+    for (int i = 0; i < accounts.lots().size(); i++) {
+      LotHistory lot = accounts.projection().lots().get(i);
+      double[] cost = costPerPlant(lot, accounts.lots().get(i).ledger());
+      double[][] net = prices.net(lot.lot());
+      for (YearEnd end : lot.yearEnds()) {
+        EndStock stock = EndStock.of(end.standing(), net, cost[end.month()], 0);
+        values.add(of(end.month(), lot.lot(), stock));
+      }
     }
     values.removeIf(each -> each.priced + each.unpriced < 1e-9);
     values.sort(Comparator.comparingInt(StockValue::month));
     return values;
   }
 
-  private static StockValue at(
-      YearEnd end, LotHistory lot, double cost, Accounts accounts, ListPrices prices) {
-    Nursery nursery = accounts.projection().scenario().nursery();
-    double kept = 1 - nursery.settings().sellingCostShare();
-    double priced = 0;
-    double unpriced = 0;
-    double list = 0;
-    for (Quality quality : Quality.values()) {
-      double[] standing = end.standing()[quality.ordinal()];
-      unpriced += standing[0];
-      for (int grade = 1; grade < standing.length; grade++) {
-        double price =
-            prices.of(lot.lot(), lot.grades().get(grade - 1).name()).orElse(0)
-                * nursery.qualities().get(quality).priceShare();
-        priced += price > 0 ? standing[grade] : 0;
-        unpriced += price > 0 ? 0 : standing[grade];
-        list += standing[grade] * price * kept;
-      }
-    }
+  private static StockValue of(int month, Lot lot, EndStock stock) {
     return new StockValue(
-        end.month(), lot.lot(), priced, priced * cost, list, unpriced, unpriced * cost);
+        month,
+        lot,
+        stock.priced(),
+        stock.pricedCost(),
+        stock.list(),
+        stock.unpriced(),
+        stock.unpricedCost());
   }
 
-  /** Cost to date of a plant alive at the end of each month; 0 where none is. */
-  private static double[] costPerPlant(LotHistory lot, Accounts accounts) {
-    double[] spent = spent(lot, accounts);
+  /**
+   * Cost to date of a plant alive at the end of each month; 0 where none is. Losses stay with the
+   * living, a plant sold takes its share away.
+   */
+  static double[] costPerPlant(LotHistory lot, Ledger ledger) {
     double[] each = new double[lot.months()];
     double pool = lot.lot().unitCost() * lot.quantity();
-    for (int month = lot.start(); month < each.length; month++) {
+    for (int month = 0; month < each.length; month++) {
       double standing = lot.standing(month);
       double before = standing + lot.sold(month);
-      pool += spent[month];
-      pool = before > 0 ? pool * standing / before : 0;
+      pool += ledger.costOfStanding(month);
+      pool = month < lot.start() ? pool : keptShare(standing, before) * pool;
       each[month] = standing > 0 ? pool / standing : 0;
     }
     return each;
   }
 
-  /** What the account of the lot is charged in each month. */
-  private static double[] spent(LotHistory lot, Accounts accounts) {
-    Nursery nursery = accounts.projection().scenario().nursery();
-    Horizon horizon = accounts.projection().horizon();
-    Supplies supplies = accounts.supplies();
-    double[] spent = new double[lot.months()];
-    spent[lot.start()] +=
-        lot.lot().purchase().map(purchase -> purchase.landed(lot.lot().quantity())).orElse(0.0)
-            * lot.part();
-    for (Use use : lot.uses()) {
-      spent[use.month()] += use.amount() * supplies.item(use.kind(), use.item()).unitPrice();
-    }
-    for (Work work : lot.works()) {
-      spent[work.month()] += work.hours() * nursery.settings().hourlyRate();
-    }
-    for (int month = 0; month < spent.length; month++) {
-      spent[month] += lot.careCost(month) + lot.careHours(month) * nursery.settings().hourlyRate();
-      Stood stood = lot.stood(month);
-      if (stood != null && !stood.place().isEmpty()) {
-        Place place = nursery.places().get(stood.place());
-        spent[month] += place.chargePerM2(horizon.month(month)) * stood.m2();
-      }
-    }
-    return spent;
+  /** Share of the cost to date that plants alive carry on where some were sold. */
+  static double keptShare(double standing, double before) {
+    return before > 0 ? standing / before : 0;
   }
 }

@@ -1,7 +1,7 @@
 package growingon.money;
 
-import growingon.nursery.Grade;
 import growingon.nursery.Horizon;
+import growingon.nursery.HorizonValue;
 import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
 import growingon.nursery.OtherCash;
@@ -11,7 +11,6 @@ import growingon.nursery.Scenario;
 import growingon.nursery.Settings;
 import growingon.project.Luck;
 import growingon.project.Programme;
-import growingon.project.Recorder;
 import growingon.project.Stores;
 import growingon.project.Supplies;
 import growingon.project.Use;
@@ -28,21 +27,22 @@ import java.util.Map;
  */
 public final class Tally {
   private final Programme programme;
-  private final Nursery nursery;
   private final Settings settings;
   private final Horizon horizon;
+  private final HorizonValue horizonValueOf;
+  private final Tariff tariff;
   private final Stores stores;
   private final Map<String, Integer> placeIndex = new HashMap<>();
-  private final List<Place> places;
-  private final double[][] charges;
-  private final double[] fixedFlows;
-  private final double[][][] listPrices;
+  private final double[] placeFlows;
+  private final double[] otherFlows;
+  private final double[] fixedHours;
+  private final double[][][] netPrices;
   private final int[][] gradeIndex;
   private final int[] season;
   private final double[] flows;
   private final double[] sales;
-  private double horizonValue;
   private final double[] hours;
+  private final double[] costs;
   private final double[][] space;
   private final double[] salesBySeason;
   private final double[][] unitsBySeason;
@@ -50,6 +50,10 @@ public final class Tally {
   private final double[] lotResults;
   private final double[] lotSales;
   private final double[] lotUnits;
+  private final EndStock[] endStocks;
+  private double horizonValue;
+  private double packsBought;
+  private Luck luck;
 
   /**
    * A tally of a programme's runs.
@@ -59,90 +63,79 @@ public final class Tally {
   public Tally(Programme programme, GradeNumbers grades) {
     this.programme = programme;
     Scenario scenario = programme.scenario();
-    this.nursery = scenario.nursery();
+    Nursery nursery = scenario.nursery();
     this.settings = nursery.settings();
     this.horizon = programme.horizon();
+    this.horizonValueOf = scenario.plan().horizonValue();
     int months = horizon.months();
+    this.tariff = new Tariff(nursery, horizon);
     this.stores = new Stores(nursery, months);
-    this.places = List.copyOf(nursery.places().values());
-    places.forEach(place -> placeIndex.put(place.name(), placeIndex.size()));
+    nursery.places().keySet().forEach(place -> placeIndex.put(place, placeIndex.size()));
     this.flows = new double[months];
     this.sales = new double[months];
     this.hours = new double[months];
-    this.space = new double[places.size() + 1][months];
+    this.costs = new double[CostKind.values().length];
+    this.space = new double[nursery.places().size() + 1][months];
     this.salesBySeason = new double[scenario.plan().seasons()];
     this.unitsBySeason = new double[grades.size()][scenario.plan().seasons()];
     this.stockBySeason = new double[grades.size()][scenario.plan().seasons()];
     this.lotResults = new double[scenario.lots().size()];
     this.lotSales = new double[lotResults.length];
     this.lotUnits = new double[lotResults.length];
+    this.endStocks = new EndStock[lotResults.length];
     this.season = new int[months];
-    this.fixedFlows = new double[months];
+    this.placeFlows = new double[months];
+    this.otherFlows = new double[months];
+    this.fixedHours = new double[months];
     for (int month = 0; month < months; month++) {
       season[month] = horizon.season(month);
-      fixedFlows[month] = fixedFlow(month);
     }
-    this.charges = charges();
+    nursery.places().values().forEach(this::addPlace);
+    nursery.otherCash().stream().filter(row -> row.lot().isEmpty()).forEach(this::addOtherCash);
     this.gradeIndex = new int[lotResults.length][];
-    this.listPrices = new double[lotResults.length][][];
+    this.netPrices = new double[lotResults.length][][];
     ListPrices prices = new ListPrices(nursery);
     for (int i = 0; i < lotResults.length; i++) {
       Lot lot = scenario.lots().get(i);
       gradeIndex[i] = grades.of(nursery.ladderOf(lot));
-      listPrices[i] = listPrices(lot, prices);
+      netPrices[i] = prices.net(lot);
     }
   }
 
-  private double fixedFlow(int month) {
-    double flow = 0;
-    for (Place place : places) {
-      flow -= place.monthlyCost(horizon.month(month));
+  private void addPlace(Place place) {
+    for (int month = 0; month < placeFlows.length; month++) {
+      placeFlows[month] -= place.monthlyCost(horizon.month(month));
     }
-    for (OtherCash other : nursery.otherCash()) {
-      flow += other.isDue(month, horizon) ? other.amount() : 0;
-    }
-    return flow;
   }
 
-  private double[][] charges() {
-    double[][] table = new double[places.size()][flows.length];
-    for (int place = 0; place < table.length; place++) {
-      for (int month = 0; month < flows.length; month++) {
-        table[place][month] = places.get(place).chargePerM2(horizon.month(month));
+  private void addOtherCash(OtherCash row) {
+    for (int month = 0; month < otherFlows.length; month++) {
+      if (row.isDue(month, horizon)) {
+        otherFlows[month] += row.amount();
+        fixedHours[month] += row.hours();
       }
     }
-    return table;
-  }
-
-  private double[][] listPrices(Lot lot, ListPrices prices) {
-    List<Grade> grades = nursery.ladderOf(lot).grades();
-    double[][] table = new double[Quality.values().length][grades.size() + 1];
-    for (Quality quality : Quality.values()) {
-      for (int g = 0; g < grades.size(); g++) {
-        table[quality.ordinal()][g + 1] =
-            prices.of(lot, grades.get(g).name()).orElse(0)
-                * nursery.qualities().get(quality).priceShare();
-      }
-    }
-    return table;
   }
 
   /** Runs the programme once and adds it up; what was there before is forgotten. */
-  public void run(Luck luck) {
+  public void run(Luck with) {
     clear();
+    luck = with;
     programme.run(luck, Note::new);
-    for (int i = 0; i < lotResults.length; i++) {
-      payFor(programme.scenario().lots().get(i), i, luck);
-    }
     stores.buy();
     for (Supplies.Item item : stores.items()) {
       for (int month = 0; month < flows.length; month++) {
         flows[month] -= item.cost(month);
+        packsBought += item.cost(month);
       }
     }
     double paid = settings.hourlyRate() * settings.paidShare();
     for (int month = 0; month < flows.length; month++) {
-      flows[month] += fixedFlows[month] - hours[month] * paid;
+      hours[month] += fixedHours[month];
+      flows[month] += placeFlows[month] + otherFlows[month] - hours[month] * paid;
+    }
+    for (EndStock stock : endStocks) {
+      horizonValue += stock.worth(horizonValueOf);
     }
   }
 
@@ -156,9 +149,13 @@ public final class Tally {
     return flows;
   }
 
-  /** Sales by month, plan currency. */
-  double[] sales() {
-    return sales;
+  /** Sales by month, plan currency, less what selling them costs beside its hours. */
+  double[] netSales() {
+    double[] net = sales.clone();
+    for (int month = 0; month < net.length; month++) {
+      net[month] -= tariff.sellingCost(sales[month]);
+    }
+    return net;
   }
 
   /** Value of unsold plants at the end, as far as the plan counts it. */
@@ -166,9 +163,43 @@ public final class Tally {
     return horizonValue;
   }
 
+  /** The same at list prices multiplied by a factor. */
+  double horizonValue(double priceFactor) {
+    double sum = 0;
+    for (EndStock stock : endStocks) {
+      sum += stock.atPrices(priceFactor).worth(horizonValueOf);
+    }
+    return sum;
+  }
+
+  /** Net flows that no lot causes, by month: places, used or not, or other cash and its hours. */
+  double[] flowsOfNoLot(boolean ofPlaces) {
+    double paid = settings.hourlyRate() * settings.paidShare();
+    double[] net = new double[flows.length];
+    for (int month = 0; month < net.length; month++) {
+      net[month] = ofPlaces ? placeFlows[month] : otherFlows[month] - fixedHours[month] * paid;
+    }
+    return net;
+  }
+
+  /** What whole packs of pots, substrate and materials cost. */
+  double packsBought() {
+    return packsBought;
+  }
+
+  /** What is left of a lot at the end, by its index in the scenario. */
+  public Leftover leftover(int lot) {
+    return new Leftover(endStocks[lot], horizonValueOf);
+  }
+
   /** Hours of work by month. */
   public double[] hours() {
     return hours;
+  }
+
+  /** What all lots together are charged of a kind. */
+  double cost(CostKind kind) {
+    return costs[kind.ordinal()];
   }
 
   /** Square metres needed, [place in the order of the table; last, of lots without one][month]. */
@@ -226,13 +257,12 @@ public final class Tally {
   private void clear() {
     stores.clear();
     horizonValue = 0;
-    Arrays.fill(flows, 0);
-    Arrays.fill(sales, 0);
-    Arrays.fill(hours, 0);
-    Arrays.fill(salesBySeason, 0);
-    Arrays.fill(lotResults, 0);
-    Arrays.fill(lotSales, 0);
-    Arrays.fill(lotUnits, 0);
+    packsBought = 0;
+    Arrays.fill(endStocks, EndStock.NOTHING);
+    for (double[] each :
+        List.of(flows, sales, hours, costs, salesBySeason, lotResults, lotSales, lotUnits)) {
+      Arrays.fill(each, 0);
+    }
     for (double[][] table : List.of(space, unitsBySeason, stockBySeason)) {
       for (double[] row : table) {
         Arrays.fill(row, 0);
@@ -240,54 +270,66 @@ public final class Tally {
     }
   }
 
-  private void payFor(Lot lot, int index, Luck luck) {
-    if (lot.purchase().isPresent()) {
-      int month = horizon.offset(lot.arrived());
-      double landed = luck.landed(lot.purchase().get(), lot.quantity(), horizon.seasonYear(month));
-      flows[month] -= landed;
-      lotResults[index] -= landed;
-    }
-  }
-
   /** Takes down one lot. */
-  private final class Note implements Recorder {
+  private final class Note extends Booking {
     private final int lot;
+    private final CostToDate toDate;
 
     Note(int lot) {
+      super(tariff);
       this.lot = lot;
+      Lot bought = programme.scenario().lots().get(lot);
+      this.toDate = horizonValueOf.isStockValue() ? new CostToDate(bought, flows.length) : null;
+      int month = Math.max(0, horizon.offset(bought.arrived()));
+      buy(bought, month, horizon.seasonYear(month), luck);
     }
 
     @Override
-    public void diedBefore(double plants) {
-      // Deaths before the plan cost nothing in it.
+    protected void cost(CostKind kind, int month, double amount) {
+      costs[kind.ordinal()] += amount;
+      lotResults[lot] -= amount;
+      flows[month] -= kind.isCash() ? amount : 0;
+      if (toDate != null) {
+        toDate.cost(kind, month, amount);
+      }
     }
 
     @Override
-    public void died(int month, double plants) {
-      // A death shows in what is sold and what stands.
+    protected void sellingLabour(int month, double amount) {
+      if (toDate != null) {
+        toDate.sellingLabour(month, amount);
+      }
     }
 
     @Override
-    public void culled(int month, double plants) {
-      // A cull shows in what is sold and what stands.
+    protected void hours(int month, double worked) {
+      hours[month] += worked;
     }
 
     @Override
-    public void sold(int month, int row, int grade, Quality quality, double units, double money) {
+    protected void receipts(int month, double plants, double money) {
       flows[month] += money;
       sales[month] += money;
       lotResults[lot] += money;
       lotSales[lot] += money;
-      lotUnits[lot] += units;
+      lotUnits[lot] += plants;
       salesBySeason[season[month]] += money;
+      if (toDate != null) {
+        toDate.sold(plants);
+      }
+    }
+
+    @Override
+    public void sold(int month, int row, int grade, Quality quality, double units, double money) {
+      super.sold(month, row, grade, quality, units, money);
       unitsBySeason[gradeIndex[lot][grade]][season[month]] += units;
     }
 
     @Override
     public void used(int month, Use.Kind kind, String item, double amount) {
+      super.used(month, kind, item, amount);
       if (month < flows.length) {
         stores.use(month, kind, item, amount);
-        lotResults[lot] -= amount * stores.item(kind, item).unitPrice();
       }
     }
 
@@ -299,40 +341,29 @@ public final class Tally {
     }
 
     @Override
-    public void worked(int month, String job, double plants, double hoursWorked) {
-      if (month < flows.length) {
-        hours[month] += hoursWorked;
-        lotResults[lot] -= hoursWorked * settings.hourlyRate();
-      }
+    protected void takesSpace(int month, String place, double m2) {
+      int index = place.isEmpty() ? placeIndex.size() : placeIndex.get(place);
+      space[index][month] += m2;
     }
 
     @Override
-    public void stood(int month, String place, double plants, double m2, double careCost) {
-      flows[month] -= careCost;
-      lotResults[lot] -= careCost;
-      if (place.isEmpty()) {
-        space[places.size()][month] += m2;
-      } else {
-        int index = placeIndex.get(place);
-        space[index][month] += m2;
-        lotResults[lot] -= m2 * charges[index][month];
+    public void monthOver(int month, double living) {
+      if (toDate != null) {
+        toDate.monthOver(month, living);
       }
     }
 
     @Override
     public void seasonEnded(int ended, double[][] standing) {
-      boolean last = ended == salesBySeason.length - 1;
       for (int quality = 0; quality < Quality.values().length; quality++) {
         for (int grade = 1; grade < standing[quality].length; grade++) {
-          double plants = standing[quality][grade];
-          stockBySeason[gradeIndex[lot][grade - 1]][ended] += plants;
-          if (last) {
-            horizonValue +=
-                programme.scenario().plan().horizonValueShare()
-                    * plants
-                    * listPrices[lot][quality][grade];
-          }
+          stockBySeason[gradeIndex[lot][grade - 1]][ended] += standing[quality][grade];
         }
+      }
+      if (ended == salesBySeason.length - 1) {
+        double costEach = toDate == null ? 0 : toDate.costEach();
+        double paidEach = toDate == null ? 0 : toDate.paidEach();
+        endStocks[lot] = EndStock.of(standing, netPrices[lot], costEach, paidEach);
       }
     }
   }

@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
-/** Weighs lots bought within a plan, each against the plan without it. */
+/** Weighs lots bought within a plan, each against the plan without it, and joins what they gain. */
 final class Weighing {
   private static final double ROUNDING = 1e-9;
 
@@ -30,7 +30,62 @@ final class Weighing {
     return tally;
   }
 
-  BoughtLot weigh(Lot lot) {
+  /** Weighs every lot bought, in the order of the scenario, on all processors. */
+  ValueJoin weigh() {
+    List<Lot> bought =
+        scenario.lots().stream()
+            .filter(lot -> lot.purchase().isPresent() && lot.quantity() > 0)
+            .toList();
+    List<BoughtLot> weighed = bought.parallelStream().map(this::weigh).toList();
+    Programme nothing = with.programme();
+    for (Lot lot : bought) {
+      nothing = nothing.without(lot.name());
+    }
+    Tally none = bought.isEmpty() ? with : tally(nothing);
+    double places = presentValue(with.flowsOfNoLot(true));
+    double other = presentValue(with.flowsOfNoLot(false));
+    return new ValueJoin(
+        weighed,
+        presentValue(none.flowsWithHorizonValue()) - places - other,
+        places,
+        other,
+        presentValue(with.flowsWithHorizonValue()));
+  }
+
+  private double presentValue(double[] flows) {
+    return Finance.presentValue(flows, scenario.nursery().settings().discountRate());
+  }
+
+  private BoughtLot.Bridge bridge(Lot lot, double[] flows, double value, Tally without) {
+    int index = scenario.lots().indexOf(lot);
+    double sum = 0;
+    for (double flow : flows) {
+      sum += flow;
+    }
+    double others = 0;
+    for (int i = 0; i < with.lotResults().length; i++) {
+      others += i == index ? 0 : with.lotResults()[i];
+    }
+    for (double result : without.lotResults()) {
+      others -= result;
+    }
+    double used = 0;
+    for (CostKind kind : List.of(CostKind.POTS, CostKind.SUBSTRATE, CostKind.MATERIALS)) {
+      used += with.cost(kind) - without.cost(kind);
+    }
+    double labour = with.cost(CostKind.LABOUR) - without.cost(CostKind.LABOUR);
+    return new BoughtLot.Bridge(
+        value,
+        sum - value,
+        with.horizonValue() - without.horizonValue(),
+        labour * (1 - scenario.nursery().settings().paidShare()),
+        with.cost(CostKind.PLACE) - without.cost(CostKind.PLACE),
+        used - (with.packsBought() - without.packsBought()),
+        others,
+        with.lotResults()[index]);
+  }
+
+  private BoughtLot weigh(Lot lot) {
     Tally without = tally(with.programme().without(lot.name()));
     double[] flows = with.gainOver(without);
     double value = Finance.presentValue(flows, scenario.nursery().settings().discountRate());
@@ -43,7 +98,8 @@ final class Weighing {
         Finance.payback(flows),
         overflows(without),
         hoursShort(without),
-        new Bargaining(lot, with, without, grades, value).bargain());
+        new Bargaining(lot, with, without, grades, value).bargain(),
+        bridge(lot, flows, value, without));
   }
 
   private double[] hoursShort(Tally without) {

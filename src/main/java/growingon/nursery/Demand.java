@@ -15,7 +15,8 @@ import java.util.OptionalDouble;
  * @param units plants a season; empty for all that is ready
  * @param price list price of one plant, plan currency
  * @param morePerMm added to the price per mm of trunk above the grade's least
- * @param spread coefficient of variation of demand and price, for chances
+ * @param unitsSpread coefficient of variation of the units from season to season, for chances
+ * @param priceSpread coefficient of variation of the price from season to season, for chances
  */
 public record Demand(
     Optional<String> species,
@@ -26,7 +27,8 @@ public record Demand(
     OptionalDouble units,
     double price,
     double morePerMm,
-    double spread) {
+    double unitsSpread,
+    double priceSpread) {
   public Demand {
     Objects.requireNonNull(species);
     Objects.requireNonNull(season);
@@ -34,12 +36,22 @@ public record Demand(
     Check.notNegative(units.orElse(0), "units");
     Check.notNegative(price, "price");
     Check.notNegative(morePerMm, "more per mm");
-    Check.notNegative(spread, "spread");
+    Check.notNegative(unitsSpread, "units spread");
+    Check.notNegative(priceSpread, "price spread");
   }
 
   /** The same row at prices multiplied by a factor. */
   public Demand times(double factor) {
     return new Demand(
-        species, ladder, grade, season, months, units, price * factor, morePerMm * factor, spread);
+        species,
+        ladder,
+        grade,
+        season,
+        months,
+        units,
+        price * factor,
+        morePerMm * factor,
+        unitsSpread,
+        priceSpread);
   }
 }

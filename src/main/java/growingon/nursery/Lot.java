@@ -26,6 +26,7 @@ import java.util.Optional;
  * @param kept plants never for sale
  * @param notBefore first month of sale
  * @param apartMonths months it stands apart from arrival
+ * @param untouched whether it is held officially while it stands apart: no work but care
  * @param unitCost cost to date of one plant, spent before the plan
  * @param purchase what it costs, if it is bought within the plan
  * @param papers where it comes from
@@ -48,6 +49,7 @@ public record Lot(
     int kept,
     YearMonth notBefore,
     int apartMonths,
+    boolean untouched,
     double unitCost,
     Optional<Purchase> purchase,
     Papers papers) {
@@ -110,6 +112,7 @@ public record Lot(
         kept,
         notBefore,
         apartMonths,
+        untouched,
         unitCost,
         purchase,
         newPapers);
@@ -135,6 +138,7 @@ public record Lot(
         kept,
         notBefore.plusMonths(ChronoUnit.MONTHS.between(arrived, month)),
         apartMonths,
+        untouched,
         unitCost,
         purchase,
         papers);
@@ -164,6 +168,7 @@ public record Lot(
         newKept,
         notBefore,
         apartMonths,
+        untouched,
         unitCost,
         newPurchase,
         papers);

@@ -13,6 +13,11 @@ import java.util.Map;
  * @param firming share more that goes in when the mix is firmed
  */
 public record Mix(String name, Map<String, Double> parts, double shrinkage, double firming) {
+  /** Usual share more when a mix is firmed; common practice, no source. */
+  public static final double USUAL_FIRMING = 0.1;
+
+  private static final double SHRINKAGE_OF_UNLIKE_PARTS = 0.1;
+
   public Mix {
     Check.named(name, "a mix");
     parts = Collections.unmodifiableMap(new LinkedHashMap<>(parts));
@@ -20,6 +25,14 @@ public record Mix(String name, Map<String, Double> parts, double shrinkage, doub
     parts.values().forEach(part -> Check.positive(part, "a part of " + name));
     Check.that(shrinkage >= 0 && shrinkage < 1, "shrinkage lies from 0 to below 1", shrinkage);
     Check.notNegative(firming, "firming of " + name);
+  }
+
+  /**
+   * Usual shrinkage of a mix of so many components: about a tenth (common practice, no source), as
+   * unlike particle sizes fill each other's gaps; none of one component.
+   */
+  public static double usualShrinkage(int components) {
+    return components > 1 ? SHRINKAGE_OF_UNLIKE_PARTS : 0;
   }
 
   /** Loose litres of all components for one litre in the pot: (1+firming)/(1−shrinkage). */

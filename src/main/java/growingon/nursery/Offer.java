@@ -17,6 +17,7 @@ import java.util.OptionalInt;
  * @param multiple sold in multiples of
  * @param most greatest quantity; empty for no limit
  * @param arrival month of arrival
+ * @param orderBy month by the end of which it must be ordered, if stated
  * @param carriage for the whole order, offer currency
  * @param importCharges for the whole order, offer currency
  * @param lossSure how sure its loss is, 0 to 1
@@ -32,6 +33,7 @@ public record Offer(
     int multiple,
     OptionalInt most,
     YearMonth arrival,
+    Optional<YearMonth> orderBy,
     double carriage,
     double importCharges,
     double lossSure,
@@ -62,6 +64,7 @@ public record Offer(
     Check.that(multiple >= 1, "a multiple is at least 1", multiple);
     Objects.requireNonNull(most);
     Objects.requireNonNull(arrival);
+    Objects.requireNonNull(orderBy);
     Check.notNegative(carriage, "carriage");
     Check.notNegative(importCharges, "import charges");
     Objects.requireNonNull(lot);
@@ -117,6 +120,7 @@ public record Offer(
         0,
         lot.notBefore(),
         lot.apartMonths(),
+        lot.untouched(),
         0,
         Optional.of(purchase),
         lot.papers());

@@ -20,6 +20,7 @@ import java.util.OptionalDouble;
  * @param liftFrom height from which pots are lifted
  * @param from first month it can be used, if not always
  * @param until last month it can be used, if not for ever
+ * @param minutesASale minutes of work to sell one plant from it; empty for the nursery's
  */
 public record Place(
     String name,
@@ -33,7 +34,8 @@ public record Place(
     Layout layout,
     LiftFrom liftFrom,
     Optional<YearMonth> from,
-    Optional<YearMonth> until) {
+    Optional<YearMonth> until,
+    OptionalDouble minutesASale) {
   public Place {
     Check.named(name, "a place");
     Objects.requireNonNull(kind);
@@ -42,6 +44,7 @@ public record Place(
     Objects.requireNonNull(liftFrom);
     Objects.requireNonNull(from);
     Objects.requireNonNull(until);
+    Check.notNegative(minutesASale.orElse(0), "minutes a sale of " + name);
     Check.notNegative(squareMetres, "square metres of " + name);
     Check.that(usableShare > 0 && usableShare <= 1, "usable share of " + name, usableShare);
     Check.positive(benchDepthMm.orElse(1), "bench depth of " + name);

@@ -16,7 +16,7 @@ import java.util.Objects;
  * @param slices K, representative plants a lot
  * @param draws draws for chances, 0 for none
  * @param seed of the draws
- * @param horizonValueShare share of list price that plants unsold at the end are worth
+ * @param horizonValue what plants unsold at the end are worth
  */
 public record Plan(
     String name,
@@ -26,7 +26,7 @@ public record Plan(
     int slices,
     int draws,
     long seed,
-    double horizonValueShare) {
+    HorizonValue horizonValue) {
   public Plan {
     Check.named(name, "a plan");
     Objects.requireNonNull(firstMonth);
@@ -34,16 +34,16 @@ public record Plan(
     take = Collections.unmodifiableMap(new LinkedHashMap<>(take));
     Check.that(slices >= 16, "K is at least 16", slices);
     Check.notNegative(draws, "draws");
-    Check.notNegative(horizonValueShare, "horizon value");
+    Objects.requireNonNull(horizonValue);
   }
 
   /** The same plan with another number of draws. */
   public Plan withDraws(int newDraws) {
-    return new Plan(name, firstMonth, seasons, take, slices, newDraws, seed, horizonValueShare);
+    return new Plan(name, firstMonth, seasons, take, slices, newDraws, seed, horizonValue);
   }
 
   /** The same plan with another seed. */
   public Plan withSeed(long newSeed) {
-    return new Plan(name, firstMonth, seasons, take, slices, draws, newSeed, horizonValueShare);
+    return new Plan(name, firstMonth, seasons, take, slices, draws, newSeed, horizonValue);
   }
 }

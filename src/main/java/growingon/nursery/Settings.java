@@ -27,12 +27,20 @@ import java.util.OptionalDouble;
  * @param winter months spent in winter places
  * @param winterGapMm gap in winter places
  * @param winterMoveMinutes minutes to move one plant, each way
+ * @param secondPersonMinutes minutes a plant for which a second person is needed where it is lifted
+ *     and too heavy for one, at most those of the job
  * @param girthBaseFactor trunk above the flare over trunk at the girth's height
  * @param labourSpread coefficient of variation of minutes, for chances
  * @param exchangeSpread coefficient of variation of exchange rates from season to season, for
  *     chances
  * @param yearEnd last month of the business year, for which the stock is valued
- * @param sellingCostShare share of the list price that selling costs
+ * @param sellingCostShare share of the receipts of a sale that selling costs
+ * @param minutesASale minutes of work to sell one plant, where its place does not say otherwise
+ * @param lotSpread coefficient of variation of growth between lots, beyond that of years, for
+ *     chances
+ * @param heeledInPerM2 plants without a pot that wait heeled in, a square metre; empty to go by
+ *     their trunks
+ * @param country where the nursery lies; plants of another origin stand apart
  */
 public record Settings(
     String name,
@@ -52,11 +60,22 @@ public record Settings(
     MonthSpan winter,
     double winterGapMm,
     double winterMoveMinutes,
+    double secondPersonMinutes,
     double girthBaseFactor,
     double labourSpread,
     double exchangeSpread,
     Month yearEnd,
-    double sellingCostShare) {
+    double sellingCostShare,
+    double minutesASale,
+    double lotSpread,
+    OptionalDouble heeledInPerM2,
+    Optional<String> country) {
+  /** Minutes a plant for which a second person lifts, where nothing is said. */
+  public static final double USUAL_SECOND_PERSON_MINUTES = 2;
+
+  /** Spread of growth between lots, where nothing is said. */
+  public static final double USUAL_LOT_SPREAD = 0.08;
+
   public Settings {
     Check.named(name, "the nursery");
     Objects.requireNonNull(hemisphere);
@@ -81,5 +100,10 @@ public record Settings(
     Check.notNegative(exchangeSpread, "exchange rate spread");
     Objects.requireNonNull(yearEnd);
     Check.share(sellingCostShare, "selling cost");
+    Check.notNegative(secondPersonMinutes, "minutes of a second person");
+    Check.notNegative(minutesASale, "minutes a sale");
+    Check.notNegative(lotSpread, "lot spread");
+    Check.positive(heeledInPerM2.orElse(1), "plants heeled in a square metre");
+    Objects.requireNonNull(country);
   }
 }

@@ -3,6 +3,7 @@ package growingon.nursery;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A taxon with its growth and loss assumptions. Shares are 0 to 1, rates are a year.
@@ -15,6 +16,8 @@ import java.util.Optional;
  * @param growthMonths how a year's growth falls over the months
  * @param vigourSpread coefficient of variation between plants
  * @param yearSpread coefficient of variation between years
+ * @param lotSpread coefficient of variation of growth between lots, beyond that of years; empty for
+ *     the nursery's
  * @param firstYearLoss share lost in the arrival month and the 11 after
  * @param laterLoss share lost a year after that
  * @param lossMonths how a year's loss falls over the months
@@ -35,6 +38,7 @@ public record Species(
     MonthShares growthMonths,
     double vigourSpread,
     double yearSpread,
+    OptionalDouble lotSpread,
     double firstYearLoss,
     double laterLoss,
     MonthShares lossMonths,
@@ -53,6 +57,7 @@ public record Species(
     Check.that(growth.containsKey(usualCondition), "the usual condition needs a curve", growth);
     Check.notNegative(vigourSpread, "vigour spread");
     Check.notNegative(yearSpread, "year spread");
+    Check.notNegative(lotSpread.orElse(0), "lot spread");
     Check.share(firstYearLoss, "first-year loss");
     Check.share(laterLoss, "later loss");
     Check.notNegative(lossSpread, "loss spread");
@@ -65,5 +70,17 @@ public record Species(
     Objects.requireNonNull(lossMonths);
     Objects.requireNonNull(winterPlace);
     Objects.requireNonNull(healthNote);
+  }
+
+  /**
+   * The growing condition of plants in a pot or without one, in a place or without one: the place's
+   * in a field bed or without a pot, else the pot's, else the usual one.
+   */
+  public String conditionIn(Optional<Pot> pot, Optional<Place> place) {
+    boolean ofPlace =
+        pot.isEmpty() || place.filter(each -> each.kind() == PlaceKind.FIELD_BED).isPresent();
+    Optional<String> named =
+        ofPlace ? place.flatMap(Place::condition) : pot.flatMap(Pot::condition);
+    return named.orElse(usualCondition);
   }
 }

@@ -829,6 +829,42 @@ public final class Advice {
         "correct one of them");
   }
 
+  public static Problem onceWithFrom(Where where, YearMonth month) {
+    return error(
+        where,
+        Reason.CONTRADICTION,
+        "what falls in one month has no first or last month",
+        month.toString(),
+        "leave it empty, or write every month or every season under month");
+  }
+
+  public static Problem endsBeforeItBegins(Where where, YearMonth to, YearMonth from) {
+    return error(
+        where,
+        Reason.CONTRADICTION,
+        "it ends before it begins in " + from,
+        to.toString(),
+        "correct one of them");
+  }
+
+  public static Problem orderedAfterArrival(Where where, YearMonth month, YearMonth arrival) {
+    return error(
+        where,
+        Reason.CONTRADICTION,
+        "it is ordered after it arrives in " + arrival,
+        month.toString(),
+        "correct one of them");
+  }
+
+  public static Problem growthAfterWithoutRootWork(Where where, String found) {
+    return warning(
+        where,
+        Reason.CONTRADICTION,
+        "growth after root work changes nothing in a step without root work",
+        found,
+        "write yes under root work, or leave this empty");
+  }
+
   public static Problem speciesTwice(Where where, String name) {
     return error(
         where,

@@ -32,10 +32,9 @@ record Filling(double liftedLitres, double mixLitres, double mixKg) {
     return liftedLitres * LIFTED_KG_PER_LITRE;
   }
 
-  /** The ball that stays on at a potting step, at most what the new pot holds. */
-  Filling ballKept(Step step, boolean potted, Pot into) {
+  /** The share of the ball that stays on at a potting step, at most what the new pot holds. */
+  Filling ballKept(Step step, double share, boolean potted, Pot into) {
     Filling before = potted ? this : new Filling(step.liftedBallLitres(), 0, 0);
-    double share = step.ballKeptShare();
     double litres = before.litres() * share;
     double fits = litres > into.fillLitres() ? into.fillLitres() / litres : 1;
     return before.times(share * fits);

@@ -28,6 +28,9 @@ final class Growing {
 
   private static final double NOT_YET = -1;
 
+  /** Training months of plants whose training neither started nor is to start by a dated step. */
+  static final int UNTRAINED = Integer.MIN_VALUE;
+
   private static final int QUALITIES = Quality.values().length;
 
   /** Fewer plants than this are the dust of dividing. */
@@ -414,8 +417,14 @@ final class Growing {
     anew();
   }
 
-  /** Trunk of every slice, mm; worked out anew where the plants have grown since it was asked. */
+  /**
+   * Trunk of every slice, mm, as given before any growth; worked out anew where the plants have
+   * grown since it was asked.
+   */
   private double[] trunks() {
+    if (flow == null) {
+      return trunkAtZero;
+    }
     if (trunksAt != clock) {
       trunks = trunks == null ? new double[slices] : trunks;
       for (int i = 0; i < slices; i++) {
@@ -499,7 +508,8 @@ final class Growing {
    * Grades the lot for sale: works out for every stream how many plants may be sold at each grade.
    * Where no plant moved up and training changes nothing, all is as it was.
    *
-   * @param trainingMonths whole months since training started, −1 if it has not
+   * @param trainingMonths whole months since training started; negative where it is to start so
+   *     many months from now, {@link #UNTRAINED} where it is not
    * @return the bits of {@link #cellBit} of all grades and qualities in which plants may be ready
    */
   long gradeForSale(int trainingMonths) {
@@ -555,7 +565,10 @@ final class Growing {
 
   /** Training months at which the table may change next. */
   private int nextChange(int trainingMonths) {
-    int next = trainingMonths < 0 ? 0 : Integer.MAX_VALUE;
+    if (trainingMonths == UNTRAINED) {
+      return UNTRAINED + 1;
+    }
+    int next = Integer.MAX_VALUE;
     for (Grade grade : grades) {
       int reached = grade.leastTrainingMonths();
       int waitedFor = reached - grade.waitMonths();
@@ -578,7 +591,7 @@ final class Growing {
   }
 
   private boolean waits(int best, int thickFor, int trainingMonths) {
-    if (trainingMonths < 0) {
+    if (trainingMonths == UNTRAINED) {
       return false;
     }
     for (int grade = best + 1; grade < thickFor; grade++) {

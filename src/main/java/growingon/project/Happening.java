@@ -38,6 +38,47 @@ public record Happening(
     double kgEach,
     OptionalInt dueMonth,
     Lifting lifting) {
+  /** Work that uses nothing up and lifts nothing. */
+  static Happening job(
+      int month, String job, String place, String toPlace, double plants, double hours) {
+    return new Happening(
+        month,
+        1,
+        job,
+        place,
+        toPlace,
+        plants,
+        0,
+        0,
+        Optional.empty(),
+        0,
+        0,
+        hours,
+        0,
+        OptionalInt.empty(),
+        Lifting.NOTHING_LIFTED);
+  }
+
+  /** The same, with plants of a weight lifted for it. */
+  Happening lifted(double kg, Lifting how) {
+    return new Happening(
+        month,
+        months,
+        job,
+        place,
+        toPlace,
+        plants,
+        died,
+        culled,
+        pot,
+        potsUsed,
+        substrateLitres,
+        hours,
+        kg,
+        dueMonth,
+        how);
+  }
+
   /** Weight of all plants worked on, afterwards, kg. */
   public double kgInAll() {
     return plants * kgEach;

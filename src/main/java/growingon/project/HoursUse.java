@@ -1,6 +1,7 @@
 package growingon.project;
 
 import growingon.nursery.Horizon;
+import growingon.nursery.OtherCash;
 import growingon.nursery.Settings;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -40,6 +41,7 @@ public final class HoursUse {
             work.hours();
       }
     }
+    addOtherCash(projection, byJob);
     for (double[] hours : byJob.values()) {
       for (int month = 0; month < needed.length; month++) {
         needed[month] += hours[month];
@@ -47,6 +49,19 @@ public final class HoursUse {
     }
     return new HoursUse(
         byJob, needed, available(projection.scenario().nursery().settings(), horizon));
+  }
+
+  /** Work of other cash that no lot causes; that of lots is among their works. */
+  private static void addOtherCash(Projection projection, Map<String, double[]> byJob) {
+    Horizon horizon = projection.horizon();
+    for (OtherCash row : projection.scenario().nursery().otherCash()) {
+      for (int month = 0; row.lot().isEmpty() && month < horizon.months(); month++) {
+        if (row.hours() > 0 && row.isDue(month, horizon)) {
+          byJob.computeIfAbsent(row.what(), job -> new double[horizon.months()])[month] +=
+              row.hours();
+        }
+      }
+    }
   }
 
   /** Hours available in each month; empty if the nursery does not say. */

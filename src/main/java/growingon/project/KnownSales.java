@@ -96,7 +96,7 @@ final class KnownSales {
     double share = programme.nursery().qualities().get(quality).priceShare();
     return priced(rows, month)
         .map(DemandRow::demand)
-        .map(row -> row.price() * share + row.morePerMm() * taken.mmAboveLeast())
+        .map(row -> (row.price() + row.morePerMm() * taken.mmAboveLeast()) * share)
         .map(price -> price * taken.plants())
         .orElse(0.0);
   }

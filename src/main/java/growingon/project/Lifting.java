@@ -11,29 +11,23 @@ import java.util.Optional;
  * the bench values read in secondary copies, the ground values from memory. A screening value is no
  * limit: above it the job wants a look, a trolley or a second person.
  *
- * <p>Minutes in routes are those of one person. A job that lifts counts for two people where a
- * plant weighs more than the first value. The second value is left to the eye, because the planner
- * does not know who lifts.
+ * <p>Minutes in routes are those of one person. Where a plant weighs more than the first value, a
+ * second person lifts it. The second value is left to the eye, because the planner does not know
+ * who lifts.
  */
 public enum Lifting {
   /** A job that leaves the plants where they stand. */
-  NOTHING_LIFTED(1),
+  NOTHING_LIFTED,
   /** Under both values. */
-  ONE_PERSON(1),
+  ONE_PERSON,
   /** Over the second value, not over the first: not for everyone alone. */
-  NOT_FOR_EVERYONE(1),
+  NOT_FOR_EVERYONE,
   /** Over the first value: two people or a trolley. */
-  TWO_PEOPLE(2);
+  TWO_PEOPLE;
 
-  private final int people;
-
-  Lifting(int people) {
-    this.people = people;
-  }
-
-  /** People whose time the job takes. */
-  public int people() {
-    return people;
+  /** Whether it takes a second person. */
+  public boolean needsTwo() {
+    return this == TWO_PEOPLE;
   }
 
   /** The first screening value of a lifting height, kg. */

@@ -28,6 +28,7 @@ public final class LotHistory implements Recorder {
   private final double[] sold;
   private double[] came = NONE;
   private double[] went = NONE;
+  private double[] paid = NONE;
   private final MonthStock[] monthStocks;
   private final double part;
   private final double[] careCost;
@@ -148,6 +149,12 @@ public final class LotHistory implements Recorder {
     careCost[month] = care;
   }
 
+  @Override
+  public void paid(int month, double amount) {
+    paid = paid == NONE ? new double[standing.length] : paid;
+    paid[month] += amount;
+  }
+
   void weighed(Stood where) {
     stood[where.month()] = where;
   }
@@ -264,6 +271,11 @@ public final class LotHistory implements Recorder {
     return careCost[month];
   }
 
+  /** Other cash that it causes in a month: received if positive, paid if negative. */
+  public double paid(int month) {
+    return paid == NONE ? 0 : paid[month];
+  }
+
   /** Hours of care by area in a month. */
   public double careHours(int month) {
     return careHours[month];
@@ -307,6 +319,32 @@ public final class LotHistory implements Recorder {
   /** How it stands at the end of each season in which it is there. */
   public List<SeasonStock> seasons() {
     return Collections.unmodifiableList(seasons);
+  }
+
+  /**
+   * Tells another recorder what was used, worked, sold, paid and taken up in space, as it was told
+   * here.
+   */
+  public void retell(Recorder to) {
+    for (Use use : uses) {
+      to.used(use.month(), use.kind(), use.item(), use.amount());
+    }
+    for (Work work : works) {
+      to.worked(work.month(), work.job(), work.plants(), work.hours());
+    }
+    for (Sale sale : sales) {
+      to.sold(sale.month(), sale.row(), sale.grade(), sale.quality(), sale.units(), sale.money());
+    }
+    for (int month = 0; month < standing.length; month++) {
+      if (paid(month) != 0) {
+        to.paid(month, paid(month));
+      }
+      if (stood[month] != null) {
+        Stood where = stood[month];
+        to.cared(month, where.plants(), careHours[month]);
+        to.stood(month, where.place(), where.plants(), where.m2(), careCost[month]);
+      }
+    }
   }
 
   /** When it reaches each grade, lowest first. */

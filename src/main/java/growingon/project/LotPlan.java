@@ -6,8 +6,11 @@ import growingon.nursery.Horizon;
 import growingon.nursery.Ladder;
 import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
+import growingon.nursery.OtherCash;
 import growingon.nursery.Place;
+import growingon.nursery.PlaceKind;
 import growingon.nursery.Route;
+import growingon.nursery.Settings;
 import growingon.nursery.Species;
 import growingon.nursery.Step;
 import java.util.List;
@@ -28,6 +31,38 @@ final class LotPlan {
   final int holdFrom;
   final double heldShare;
   final GrowthStart growthStart;
+  final List<OtherCash> otherCash;
+  private final Horizon horizon;
+  private final Settings settings;
+  private final StepKind[] stepKinds;
+
+  /**
+   * What a step does to where and in what the plants stand.
+   *
+   * @param plantsOut takes them out of their pots
+   * @param waits is put off while the lot is apart
+   * @param standsInFieldInPot sets potted plants on a field bed as they are
+   * @param lifts takes each plant up
+   * @param isMove does nothing but carry them elsewhere
+   */
+  private record StepKind(
+      boolean plantsOut, boolean waits, boolean standsInFieldInPot, boolean lifts, boolean isMove) {
+    static StepKind of(Step step, Nursery nursery) {
+      boolean inField =
+          step.place().map(nursery.places()::get).map(Place::kind).stream()
+              .anyMatch(PlaceKind.FIELD_BED::equals);
+      boolean intoField = inField && step.pot().isEmpty();
+      boolean plantsOut = step.potEnds() || (intoField && step.rootWork());
+      boolean pots = step.pot().isPresent() || step.liftedBallLitres() > 0;
+      boolean moves = step.place().isPresent() && !plantsOut;
+      return new StepKind(
+          plantsOut,
+          intoField || (step.potEnds() && step.place().isPresent()),
+          intoField && !plantsOut,
+          pots || moves,
+          moves && !pots);
+    }
+  }
 
   LotPlan(Lot lot, Nursery nursery, Horizon horizon, Lattice lattice) {
     this.lot = lot;
@@ -43,6 +78,54 @@ final class LotPlan {
     this.holdFrom = lot.hold().map(Hold::grade).map(ladder::indexOf).orElse(0);
     this.heldShare = lot.hold().map(Hold::share).orElse(0.0);
     this.growthStart = new GrowthStart(this, lattice, nursery.qualities());
+    this.horizon = horizon;
+    this.settings = nursery.settings();
+    this.otherCash =
+        nursery.otherCash().stream()
+            .filter(row -> row.lot().filter(lot.name()::equals).isPresent())
+            .toList();
+    this.stepKinds =
+        route.steps().stream().map(step -> StepKind.of(step, nursery)).toArray(StepKind[]::new);
+  }
+
+  /** Whether a step takes potted plants out of their pots. */
+  boolean plantsOut(int step) {
+    return stepKinds[step].plantsOut();
+  }
+
+  /** Whether a step is put off while the lot is apart: planting out and setting in the field. */
+  boolean waits(int step) {
+    return stepKinds[step].waits();
+  }
+
+  /** Whether a step sets plants on a field bed without taking them out of their pots. */
+  boolean standsInFieldInPot(int step) {
+    return stepKinds[step].standsInFieldInPot();
+  }
+
+  /** Potting, moving and lifting take a plant up; wiring, pruning and planting out do not. */
+  boolean lifts(int step) {
+    return stepKinds[step].lifts();
+  }
+
+  /** Whether a step does nothing but carry the plants elsewhere. */
+  boolean isMove(int step) {
+    return stepKinds[step].isMove();
+  }
+
+  /** Whether other cash of the lot falls in a month by its own months. */
+  boolean isDue(OtherCash row, int month) {
+    return row.isDue(month, horizon);
+  }
+
+  /** Minutes of work to sell one plant from a place. */
+  double minutesASale(Place from) {
+    return from.minutesASale().orElse(settings.minutesASale());
+  }
+
+  /** Whether nothing but care is done in a month: held officially while apart. */
+  boolean isUntouched(int month) {
+    return lot.untouched() && isApart(month);
   }
 
   List<Grade> grades() {

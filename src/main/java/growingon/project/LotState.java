@@ -2,18 +2,21 @@ package growingon.project;
 
 import growingon.nursery.Horizon;
 import growingon.nursery.LiftFrom;
+import growingon.nursery.Lot;
 import growingon.nursery.Mix;
 import growingon.nursery.Nursery;
+import growingon.nursery.OtherCash;
 import growingon.nursery.Place;
 import growingon.nursery.Pot;
 import growingon.nursery.Quality;
 import growingon.nursery.Settings;
-import growingon.nursery.Spacing;
 import growingon.nursery.Step;
+import growingon.nursery.StepsDone;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Supplier;
 
@@ -27,39 +30,21 @@ final class LotState {
   private final Recorder to;
   private final LotHistory history;
   private final LotFacts facts;
-  private final Luck luck;
-  private final Luck.Deaths deaths;
   private final Nursery nursery;
   private final Settings settings;
   private final Calendar calendar;
-  private final Optional<Place> apartPlace;
   private final CareRates care;
-  private final Spacing winterSpacing;
   private final double[] minutes;
+  private final Position position;
+  private final Vessel vessel;
+  private final Speed speed;
+  private final Survival survival;
+  private final boolean[] waiting;
   private double accountedFor;
-  private Optional<Pot> pot;
-  private Optional<Place> place;
-  private boolean standsInWinterPlace;
-  private Spacing spacing;
-  private Filling filling = Filling.NONE;
-  private int pottedAt = NEVER;
-  private int rootWorkAt = NEVER;
   private int trainingAt = NEVER;
   private boolean sorted;
-  private boolean inWinterPlace;
-  private int knownSeason = NEVER;
-  private boolean knownFirstYear;
-  private double knownSurvival;
-  private double knownLog;
-  private double knownLoss;
-  private int growthSeason = NEVER;
-  private double seasonGrowth;
-  private Spot summerSpot;
-  private Spot winterSpot;
   private Spot standing;
-  private Weight weight;
-  private double weighedTrunk;
-  private Filling weighedFilling;
+  private double soldInMonth;
 
   /**
    * A lot before its first month.
@@ -71,8 +56,6 @@ final class LotState {
     this.plan = plan;
     this.to = to;
     this.history = history;
-    this.luck = run.luck();
-    this.deaths = luck.deaths(plan.lot);
     this.minutes = run.minutes();
     this.facts = run.facts().of(plan);
     Programme programme = run.programme();
@@ -80,91 +63,89 @@ final class LotState {
     this.settings = nursery.settings();
     this.calendar = programme.calendar();
     this.care = programme.care();
-    this.apartPlace = programme.apartPlace();
-    this.winterSpacing = new Spacing(settings.winterGapMm(), OptionalDouble.empty());
-    this.plants = new Growing(plan, luck.quality(plan.lot));
+    this.plants = new Growing(plan, run.luck().quality(plan.lot));
     plants.keepPart(facts.part());
     this.schedule = new Schedule(plan.route, programme.horizon().firstMonth(), plan.arrival);
-    this.pot = plan.lot.potting().pot().map(nursery.pots()::get);
-    standIn(plan.lot.standing().place().map(nursery.places()::get));
-    this.spacing = plan.lot.standing().spacing().orElse(Spacing.NO_GAP);
+    this.position = new Position(plan, programme);
+    this.vessel = new Vessel(plan, nursery);
+    this.speed = new Speed(plan, calendar, run.luck());
+    this.survival = new Survival(plan, calendar, run.luck());
+    this.waiting = new boolean[plan.steps().size()];
     takeUp(run);
   }
 
   /** Brings the state to the plan's first month, or to the lot's arrival. */
   private void takeUp(Run run) {
+    Horizon horizon = run.programme().horizon();
+    Lot lot = plan.lot;
     if (plan.arrival < 0) {
-      int last = plan.lot.lastStep().map(plan.route::indexOf).orElseGet(() -> lastByDates(run));
-      schedule.alreadyDone(last, -1);
-      for (int i = 0; i <= last; i++) {
-        replay(i, schedule.doneAt(i));
+      StepsDone done = StepsDone.of(lot, plan.route, horizon.firstMonth());
+      schedule.alreadyDone(done);
+      done.clashes().forEach(clash -> run.remark(plan, () -> Remarks.clash(lot.name(), clash)));
+      replay();
+      if (lot.lastStep().isEmpty()) {
+        remarkOnPot(done.last(), run);
       }
     }
-    plan.lot
-        .potting()
-        .potted()
-        .ifPresent(month -> pottedAt = run.programme().horizon().offset(month));
-    plan.lot
-        .potting()
-        .rootWork()
-        .ifPresent(month -> rootWorkAt = run.programme().horizon().offset(month));
-    plan.lot
-        .trainingSince()
-        .ifPresent(month -> trainingAt = run.programme().horizon().offset(month));
-    if (pot.isPresent() && pottedAt == NEVER) {
-      pottedAt = plan.arrival;
-    }
-    settleFilling();
-    sorted = plan.lot.quality().sorted();
-    inWinterPlace = belongsInWinterPlace(plan.start);
+    vessel.settle(lot.potting().potted().map(horizon::offset));
+    lot.potting().rootWork().map(horizon::offset).ifPresent(speed::rootsCutIn);
+    trainingAt = lot.trainingSince().map(horizon::offset).orElse(trainingAt);
+    sorted = lot.quality().sorted();
+    position.begin(plan.start, vessel.isPotted());
     plants.growBy(spot(plan.counted).curve());
     carryForward();
+    position.begin(plan.start, vessel.isPotted());
   }
 
-  private int lastByDates(Run run) {
-    int last =
-        Schedule.lastDoneByDates(
-            plan.route, run.programme().horizon().firstMonth(), plan.arrival, -1);
+  /** The pot that the steps done lead to, against the one stated. */
+  private void remarkOnPot(int last, Run run) {
     Optional<String> reached = Optional.empty();
     for (int i = 0; i <= last; i++) {
-      reached = plan.steps().get(i).pot().or(current(reached));
+      reached = plan.plantsOut(i) ? Optional.empty() : plan.steps().get(i).pot().or(same(reached));
     }
-    if (last >= 0 && reached.isPresent() && !reached.equals(pot.map(Pot::name))) {
-      Optional<String> expected = reached;
+    Optional<String> stated = vessel.pot().map(Pot::name);
+    if (reached.isPresent() && !reached.equals(stated)) {
+      String expected = reached.get();
       run.remark(
           plan,
           () ->
               Remarks.lastStepDisagrees(
                   plan.lot.name(),
                   plan.steps().get(last).name(),
-                  expected.get(),
-                  pot.map(Pot::name).orElse("no pot")));
+                  expected,
+                  stated.orElse("no pot")));
     }
-    return last;
   }
 
-  private static Supplier<Optional<String>> current(Optional<String> value) {
+  private static Supplier<Optional<String>> same(Optional<String> value) {
     return () -> value;
   }
 
-  /** What a step done before the plan left behind, as far as the stock row does not say. */
-  private void replay(int index, OptionalInt doneAt) {
-    if (doneAt.isEmpty()) {
-      return;
+  /** What the steps done before the plan left behind, as far as the stock row does not say. */
+  private void replay() {
+    List<Integer> done = new ArrayList<>();
+    for (int i = 0; i < plan.steps().size(); i++) {
+      if (schedule.doneAt(i).isPresent()) {
+        done.add(i);
+      }
     }
-    Step step = plan.steps().get(index);
+    done.sort(Comparator.comparingInt(i -> schedule.doneAt(i).getAsInt()));
+    done.forEach(i -> replay(plan.steps().get(i), schedule.doneAt(i).getAsInt()));
+  }
+
+  private void replay(Step step, int month) {
     if (step.pot().isPresent()) {
-      pottedAt = doneAt.getAsInt();
-      fill(step, step.pot().map(nursery.pots()::get).get());
+      vessel.wasPotted(step, month);
     }
-    rootWorkAt = step.rootWork() ? doneAt.getAsInt() : rootWorkAt;
-    startTraining(step, doneAt.getAsInt());
-    if (plan.lot.standing().spacing().isEmpty()) {
-      spacing = step.spacing().orElse(spacing);
+    if (step.rootWork()) {
+      speed.rootsCut(step, month);
     }
-    if (plan.lot.standing().place().isEmpty() && step.place().isPresent()) {
-      standIn(step.place().map(nursery.places()::get));
-    }
+    startTraining(step, month);
+    boolean spaced = plan.lot.standing().spacing().isPresent();
+    boolean placed = plan.lot.standing().place().isPresent();
+    position.standIn(
+        placed ? Optional.empty() : step.place().map(nursery.places()::get),
+        spaced ? Optional.empty() : step.spacing());
   }
 
   /** Training, once started, goes on. */
@@ -174,23 +155,14 @@ final class LotState {
     }
   }
 
-  /** Makes the filling agree with the pot that the stock row states. */
-  private void settleFilling() {
-    if (pot.isEmpty()) {
-      filling = Filling.NONE;
-      pottedAt = NEVER;
-    } else if (Math.abs(filling.litres() - pot.get().fillLitres()) > 1e-9) {
-      filling = Filling.NONE.filledUp(pot.get());
-    }
-  }
-
   /** Growth and losses from an older count to the plan's first month. */
   private void carryForward() {
     for (int month = plan.counted; month < plan.start; month++) {
+      position.begin(month, vessel.isPotted());
       standing = spot(month);
       grow(month);
       if (!isKnown(month)) {
-        noteDiedBefore(plants.die(plants.living() * lossShare(month, Luck.NONE)));
+        noteDiedBefore(plants.die(plants.living() * survival.expectedShare(month)));
       } else if (month == Math.min(facts.goneThrough(), plan.start - 1)) {
         startFromWhatIsThere();
       }
@@ -295,49 +267,21 @@ final class LotState {
     }
   }
 
-  /** Share lost in a month: a year's loss spread by month shares, 1 − (1 − q)^s. */
-  private double lossShare(int month, Luck by) {
-    double share = plan.species.lossMonths().get(calendar.monthOfYear(month));
-    return share == 0 ? 0 : lossShare(share * logOfYearlySurvival(month, by));
-  }
-
-  /** 1 − e^x; the months of a season often share their x. */
-  private double lossShare(double logOfSurvival) {
-    if (logOfSurvival != knownLog) {
-      knownLog = logOfSurvival;
-      knownLoss = 1 - Math.exp(logOfSurvival);
-    }
-    return knownLoss;
-  }
-
-  /** ln(1 − q) of the season, kept until the season or the lot's first year ends. */
-  private double logOfYearlySurvival(int month, Luck by) {
-    boolean firstYear = plan.isFirstYear(month);
-    int season = calendar.seasonYear(month);
-    if (season != knownSeason || firstYear != knownFirstYear || by != luck) {
-      double expected =
-          firstYear
-              ? by.consignmentLoss(plan.lot, plan.species.firstYearLoss())
-              : plan.species.laterLoss();
-      knownSurvival = Math.log(1 - by.loss(plan.species, expected, season));
-      knownFirstYear = firstYear;
-      knownSeason = by == luck ? season : NEVER;
-    }
-    return knownSurvival;
-  }
-
   /** So many plants as luck has it die in a month. */
   private double die(int month, int event, double share) {
     double living = plants.living();
     return share == 0 || living == 0 || isKnown(month)
         ? 0
-        : plants.die(deaths.in(month, event, living, share));
+        : plants.die(survival.deaths(month, event, living, share));
   }
 
   /** Takes the lot in: a lot that failed on its way is dead on arrival, others are sorted. */
   void arrive(int month) {
+    for (int before = 0; before < month; before++) {
+      payOtherCash(before, false);
+    }
     if (month == plan.arrival) {
-      noteDied(month, plants.die(plants.living() * luck.deadOnArrival(plan.lot)));
+      noteDied(month, plants.die(plants.living() * survival.shareDeadOnArrival()));
     }
     sortOnArrival(month);
   }
@@ -347,89 +291,80 @@ final class LotState {
     return plants.isEmpty();
   }
 
-  /** The place in which the lot stands in a month. */
-  private Optional<Place> standsIn(int month) {
-    if (plan.isApart(month) && apartPlace.isPresent()) {
-      return apartPlace;
-    }
-    return belongsInWinterPlace(month) ? plan.winterPlace : place;
-  }
-
-  /** Potted plants with a winter place stand in it in the winter months, unless they are apart. */
-  private boolean belongsInWinterPlace(int month) {
-    return plan.winterPlace.isPresent()
-        && calendar.isWinter(month)
-        && pot.isPresent()
-        && !plan.isApart(month)
-        && !standsInWinterPlace;
-  }
-
-  /** Stands in a place from now on, but for the winter and while it is apart. */
-  private void standIn(Optional<Place> next) {
-    place = next;
-    standsInWinterPlace = plan.winterPlace.equals(next);
-  }
-
-  private String placeName(int month) {
-    return name(standsIn(month));
-  }
-
   private static String name(Optional<Place> place) {
     return place.map(Place::name).orElse("");
   }
 
-  /** The month's steps and moves, in route order. */
+  /** The month's moves, then its steps in route order. */
   void work(int month, Run run) {
-    if (isEmpty() || plan.isApart(month)) {
+    if (isEmpty()) {
       return;
     }
-    if (!schedule.isQuiet(month)) {
+    if (month > plan.start) {
+      position.turnOf(month, vessel.isPotted()).ifPresent(move -> carry(month, move));
+    }
+    if (plan.isUntouched(month)) {
+      return;
+    }
+    boolean released = month == plan.apartUntil;
+    if (released && plan.lot.untouched()) {
+      schedule.missRecurring(month);
+    }
+    if (released || !schedule.isQuiet(month)) {
       doSteps(month, run);
     }
-    moveForWinter(month);
   }
 
   private void doSteps(int month, Run run) {
     for (int i = 0; i < plan.steps().size(); i++) {
-      if (!isEmpty() && schedule.isDue(i, month, plants::meanTrunk)) {
-        doStep(i, month, run);
+      if (!isEmpty()) {
+        boolean released = isReleased(i, month);
+        if (released || isDue(i, month)) {
+          doStep(i, month, released, run);
+        }
       }
     }
   }
 
-  private void doStep(int index, int month, Run run) {
+  /** Whether a step came due while the lot was apart, and waited until this month. */
+  private boolean isReleased(int index, int month) {
+    return month == plan.apartUntil
+        && plan.waits(index)
+        && (waiting[index] || schedule.isOverdue(index, month));
+  }
+
+  /** Whether a step is to be done now; planting out waits while the lot is apart. */
+  private boolean isDue(int index, int month) {
+    boolean due = schedule.isDue(index, month, plants::meanTrunk);
+    boolean waits = due && plan.isApart(month) && plan.waits(index);
+    waiting[index] |= waits;
+    return due && !waits;
+  }
+
+  private void doStep(int index, int month, boolean released, Run run) {
     Step step = plan.steps().get(index);
-    Schedule.Done done = schedule.done(index, month);
-    done.late()
-        .filter(late -> !plan.isApart(late.dueMonth()) || late.yearsMoved() > 0)
-        .ifPresent(
-            late ->
-                run.remark(
-                    plan,
-                    () ->
-                        Remarks.lateStep(
-                            plan.lot.name(),
-                            step.name(),
-                            run.programme().horizon().month(late.dueMonth()),
-                            run.programme().horizon().month(month),
-                            late.yearsMoved())));
-    Optional<Place> before = standsIn(month);
-    double loss = luck.consignmentLoss(plan.lot, step.lossShare());
-    double died = die(month, index + 1, loss);
+    Schedule.Done done =
+        released ? schedule.doneInOneGo(index, month) : schedule.done(index, month);
+    waiting[index] = false;
+    done.late().ifPresent(late -> remarkLate(step, late, month, run));
+    Optional<Place> before = position.in(month);
+    double died = die(month, index + 1, survival.shareOfStep(step.lossShare()));
     double culled = sortAndCull(step, month);
     noteDied(month, died);
     noteCulled(month, culled);
     double living = plants.living();
     Potted potted = pot(step, month, living);
-    if (step.place().isPresent()) {
-      standIn(step.place().map(nursery.places()::get));
+    plantOut(index, month, living, run);
+    position.standIn(step.place().map(nursery.places()::get), step.spacing());
+    if (step.rootWork()) {
+      speed.rootsCut(step, month);
     }
-    spacing = step.spacing().orElse(spacing);
-    rootWorkAt = step.rootWork() ? month : rootWorkAt;
     startTraining(step, month);
     plants.growBy(spot(month).curve());
-    Lifting lifting = lifts(step) ? lifting(before, standsIn(month)) : Lifting.NOTHING_LIFTED;
-    double hours = spreadWork(step, month, done.monthsOfWork(), living, lifting.people());
+    Lifting lifting =
+        plan.lifts(index) ? lifting(before, position.in(month)) : Lifting.NOTHING_LIFTED;
+    double each = step.minutes() + (lifting.needsTwo() ? secondPerson(index) : 0);
+    double hours = spreadWork(step, month, done.monthsOfWork(), living, each);
     if (history == null) {
       return;
     }
@@ -439,7 +374,7 @@ final class LotState {
             done.monthsOfWork(),
             step.name(),
             name(before),
-            placeName(month),
+            name(position.in(month)),
             living,
             died,
             culled,
@@ -452,9 +387,43 @@ final class LotState {
             lifting));
   }
 
-  /** Potting, moving and lifting take a plant up; wiring and pruning leave it where it stands. */
-  private static boolean lifts(Step step) {
-    return step.pot().isPresent() || step.place().isPresent() || step.liftedBallLitres() > 0;
+  private void remarkLate(Step step, Schedule.Late late, int month, Run run) {
+    Horizon horizon = run.programme().horizon();
+    run.remark(
+        plan,
+        () ->
+            Remarks.lateStep(
+                plan.lot.name(),
+                step.name(),
+                horizon.month(late.dueMonth()),
+                horizon.month(month),
+                late.yearsMoved()));
+  }
+
+  /** Takes the plants out of their pots, if the step does; the pots come back. */
+  private void plantOut(int index, int month, double living, Run run) {
+    if (!vessel.isPotted()) {
+      return;
+    }
+    if (plan.plantsOut(index)) {
+      freePots(month, living);
+      vessel.end();
+      position.plantedOut();
+    } else if (plan.standsInFieldInPot(index)) {
+      Step step = plan.steps().get(index);
+      run.remark(
+          plan,
+          () -> Remarks.standsInItsPot(plan.lot.name(), step.name(), step.place().orElseThrow()));
+    }
+  }
+
+  /**
+   * Minutes a plant of the second person: those of lifting it, at most those of the job; a move is
+   * lifting throughout.
+   */
+  private double secondPerson(int index) {
+    double job = plan.steps().get(index).minutes();
+    return plan.isMove(index) ? job : Math.min(settings.secondPersonMinutes(), job);
   }
 
   /**
@@ -464,8 +433,13 @@ final class LotState {
   private Lifting lifting(Optional<Place> takenUp, Optional<Place> setDown) {
     LiftFrom height = Lifting.lower(takenUp, setDown);
     boolean surelyLight =
-        history == null && weight(plants.squaredTrunkAtMost()).kg() <= Lifting.firstKg(height);
+        history == null
+            && vessel.weight(plants.squaredTrunkAtMost()).kg() <= Lifting.firstKg(height);
     return surelyLight ? Lifting.ONE_PERSON : Lifting.of(weight().kg(), height);
+  }
+
+  private Weight weight() {
+    return vessel.weight(plants);
   }
 
   /** Sorts, if the step does or it was left to, and culls; old pots of the culled come back. */
@@ -506,11 +480,11 @@ final class LotState {
   }
 
   private void freePots(int month, double plantsGone) {
-    pot.ifPresent(old -> to.freed(month + 1, old.name(), plantsGone * old.reuseShare()));
+    vessel.pot().ifPresent(old -> to.freed(month + 1, old.name(), plantsGone * old.reuseShare()));
   }
 
-  private double spreadWork(Step step, int month, int months, double living, int people) {
-    double hours = living * step.minutes() * people * minutes(month) / 60;
+  private double spreadWork(Step step, int month, int months, double living, double minutesEach) {
+    double hours = living * minutesEach * minutes[month] / 60;
     for (int i = 0; i < months; i++) {
       to.worked(month + i, step.name(), living, hours / months);
       for (Map.Entry<String, Double> material : step.materials().entrySet()) {
@@ -528,12 +502,12 @@ final class LotState {
       return new Potted(0, 0);
     }
     Pot into = nursery.pots().get(step.pot().get());
-    boolean same = pot.map(Pot::name).filter(into.name()::equals).isPresent();
+    boolean same = vessel.pot().map(Pot::name).filter(into.name()::equals).isPresent();
     if (!same) {
       freePots(month, living);
       to.used(month, Use.Kind.POT, into.name(), living);
     }
-    double pottedLitres = fill(step, into);
+    double pottedLitres = vessel.pot(step, into, month);
     double litres = 0;
     if (step.mix().isPresent()) {
       Mix mix = nursery.mixes().get(step.mix().get());
@@ -544,56 +518,24 @@ final class LotState {
         to.used(month, Use.Kind.COMPONENT, component, amount);
       }
     }
-    pot = Optional.of(into);
-    pottedAt = month;
     return new Potted(same ? 0 : living, litres);
   }
 
-  /** Fills a pot round the ball that stays on; gives the litres of mix in one pot. */
-  private double fill(Step step, Pot into) {
-    Filling ball = filling.ballKept(step, filling.litres() > 0, into);
-    filling =
-        step.mix()
-            .map(mix -> ball.filledUp(into, nursery.mixes().get(mix), nursery.components()))
-            .orElseGet(() -> ball.filledUp(into));
-    return Math.max(0, into.fillLitres() - ball.litres());
-  }
-
-  private void moveForWinter(int month) {
-    boolean inside = belongsInWinterPlace(month);
-    if (inside != inWinterPlace) {
-      double living = plants.living();
-      Lifting lifting = lifting(place, plan.winterPlace);
-      double hours = living * settings.winterMoveMinutes() * lifting.people() * minutes(month) / 60;
-      to.worked(month, Work.WINTER_MOVE, living, hours);
-      inWinterPlace = inside;
-      if (history == null) {
-        return;
-      }
-      String there = plan.winterPlace.get().name();
-      boolean fromApart = plan.isApart(month - 1) && apartPlace.isPresent();
-      String own = name(fromApart ? apartPlace : place);
+  /** Carries the plants into their winter place or back. */
+  private void carry(int month, Position.Move move) {
+    double living = plants.living();
+    Lifting lifting = lifting(move.from(), move.to());
+    int people = lifting.needsTwo() ? 2 : 1;
+    double hours = living * settings.winterMoveMinutes() * people * minutes[month] / 60;
+    to.worked(month, Work.WINTER_MOVE, living, hours);
+    if (history != null) {
       history.happened(
-          new Happening(
-              month,
-              1,
-              Work.WINTER_MOVE,
-              inside ? own : there,
-              inside ? there : own,
-              living,
-              0,
-              0,
-              Optional.empty(),
-              0,
-              0,
-              hours,
-              weight().kg(),
-              OptionalInt.empty(),
-              lifting));
+          Happening.job(month, Work.WINTER_MOVE, name(move.from()), name(move.to()), living, hours)
+              .lifted(weight().kg(), lifting));
     }
   }
 
-  /** Reads space, load and care for the month. */
+  /** Reads space, load and care for the month, and pays other cash that it causes. */
   void stand(int month) {
     standing = spot(month);
     if (isEmpty()) {
@@ -602,93 +544,51 @@ final class LotState {
     double living = plants.living();
     double m2 = living * standing.m2Each();
     int monthOfYear = calendar.monthOfYear(month);
-    double hours = m2 * care.minutes(standing.careKind(), monthOfYear) * minutes(month) / 60;
+    double hours = m2 * care.minutes(standing.careKind(), monthOfYear) * minutes[month] / 60;
     to.cared(month, living, hours);
     to.stood(
         month, standing.placeName(), living, m2, m2 * care.cost(standing.careKind(), monthOfYear));
     if (history != null) {
-      String potName = pot.map(Pot::name).orElse("");
+      String potName = vessel.pot().map(Pot::name).orElse("");
       history.weighed(new Stood(month, standing.placeName(), living, m2, weight(), potName));
     }
+    payOtherCash(month, true);
   }
 
-  /** How the lot stands in a month, kept until it is potted, moved or set out otherwise. */
-  private Spot spot(int month) {
-    Optional<Place> where = standsIn(month);
-    if (belongsInWinterPlace(month)) {
-      if (winterSpot == null || !winterSpot.isOf(pot, where, winterSpacing)) {
-        winterSpot = Spot.of(plan, pot, where, winterSpacing);
+  /** Other cash of the lot; before it is there only what names its months itself. */
+  private void payOtherCash(int month, boolean isThere) {
+    for (OtherCash row : plan.otherCash) {
+      if (plan.isDue(row, month) && (isThere || row.namesItsMonths())) {
+        to.paid(month, row.amount());
+        work(month, row.what(), isThere ? plants.living() : 0, row.hours() * minutes[month]);
       }
-      return winterSpot;
     }
-    if (summerSpot == null || !summerSpot.isOf(pot, where, spacing)) {
-      summerSpot = Spot.of(plan, pot, where, spacing);
-    }
-    return summerSpot;
   }
 
-  private double minutes(int month) {
-    return minutes[month];
+  /** Work that leaves the plants where they stand. */
+  private void work(int month, String job, double living, double hours) {
+    if (hours == 0) {
+      return;
+    }
+    to.worked(month, job, living, hours);
+    if (history != null) {
+      String place = standing == null ? "" : standing.placeName();
+      history.happened(Happening.job(month, job, place, place, living, hours));
+    }
   }
 
-  /** Weight of a plant, the same object while nothing about it changes. */
-  private Weight weight() {
-    if (pot.isEmpty()) {
-      return Weight.NONE;
-    }
-    double squaredTrunk = plants.meanSquaredTrunk();
-    if (weight == null || squaredTrunk != weighedTrunk || filling != weighedFilling) {
-      weight = weight(squaredTrunk);
-      weighedTrunk = squaredTrunk;
-      weighedFilling = filling;
-    }
-    return weight;
+  /** How the lot stands in a month. */
+  private Spot spot(int month) {
+    return position.spot(month, vessel.pot(), plants::meanTrunk);
   }
 
-  private Weight weight(double squaredTrunk) {
-    if (pot.isEmpty()) {
-      return Weight.NONE;
-    }
-    return new Weight(
-        filling.mixKg(),
-        filling.liftedKg(),
-        pot.get().emptyKg(),
-        Weight.woodKg(squaredTrunk, plan.lot.standing().heightLeftMm()));
-  }
-
-  /** Growth years of a month: share × root-work check × pot-bound factor × the season's luck. */
+  /** Grows for a month. */
   void grow(int month) {
-    double share = plan.species.growthMonths().get(calendar.monthOfYear(month));
     plants.growBy(standing.curve());
-    if (share > 0) {
-      plants.grow(share * rootWorkCheck(month) * potBoundFactor(month) * yearEffect(month));
+    double years = speed.growthYears(month);
+    if (years > 0) {
+      plants.grow(years * vessel.potBoundFactor(month));
     }
-  }
-
-  /** The season's luck; growth before the plan has been what it was. */
-  private double yearEffect(int month) {
-    if (month < 0) {
-      return 1;
-    }
-    int season = calendar.seasonYear(month);
-    if (season != growthSeason) {
-      growthSeason = season;
-      seasonGrowth = luck.growth(plan.species, season);
-    }
-    return seasonGrowth;
-  }
-
-  private double rootWorkCheck(int month) {
-    if (rootWorkAt == NEVER || month - rootWorkAt >= 24) {
-      return 1;
-    }
-    return month - rootWorkAt < 12 ? plan.species.checkFirstYear() : plan.species.checkSecondYear();
-  }
-
-  private double potBoundFactor(int month) {
-    return pottedAt == NEVER || month - pottedAt < plan.species.potBoundMonths()
-        ? 1
-        : plan.species.potBoundFactor();
   }
 
   /** What came and went after the month's last cull, then the losses that are to be expected. */
@@ -697,12 +597,24 @@ final class LotState {
       MonthFacts known = facts.month(month);
       comeAndGo(month, known.changes().subList(known.afterLastCull(), known.changes().size()));
     }
-    noteDied(month, die(month, 0, lossShare(month, luck)));
+    noteDied(month, die(month, 0, survival.share(month)));
   }
 
   /** Whole months since training started, −1 if it has not. */
   private int trainingMonths(int month) {
     return trainingAt == NEVER || trainingAt > month ? -1 : month - trainingAt;
+  }
+
+  /**
+   * Whole months since training started, negative where it is to start by a dated step ahead;
+   * {@link Growing#UNTRAINED} where it is not.
+   */
+  private int trainingClock(int month) {
+    if (trainingAt != NEVER) {
+      return month - trainingAt;
+    }
+    OptionalInt starts = schedule.trainingStarts(month);
+    return starts.isPresent() ? month - starts.getAsInt() : Growing.UNTRAINED;
   }
 
   boolean maySell(int month) {
@@ -715,12 +627,22 @@ final class LotState {
 
   /** Grades the lot for sale; gives the cells in which plants are ready. */
   long gradeForSale(int month) {
-    return plants.gradeForSale(trainingMonths(month));
+    return plants.gradeForSale(trainingClock(month));
   }
 
   void sold(int month, int row, int grade, Quality quality, double units, double money) {
     accountedFor += units;
+    soldInMonth += units;
     to.sold(month, row, grade, quality, units, money);
+  }
+
+  /** The work of the month's sales. */
+  private void sellingWork(int month) {
+    if (soldInMonth > 0) {
+      double each = standing.place().map(plan::minutesASale).orElse(settings.minutesASale());
+      work(month, Work.SELLING, soldInMonth, soldInMonth * each * minutes[month] / 60);
+      soldInMonth = 0;
+    }
   }
 
   private void noteDiedBefore(double dead) {
@@ -758,6 +680,8 @@ final class LotState {
   }
 
   void endMonth(int month) {
+    sellingWork(month);
+    to.monthOver(month, plants.living());
     if (to.asksForTrunks()) {
       to.trunk(month, isEmpty() ? 0 : plants.meanTrunk());
     }

@@ -19,6 +19,11 @@ public interface Luck {
     return 1;
   }
 
+  /** Factor on the growth time of a lot, beside that of its species. */
+  default double growth(Lot lot, Species species) {
+    return 1;
+  }
+
   /**
    * Yearly loss of a species in a season.
    *

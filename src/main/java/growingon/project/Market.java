@@ -165,13 +165,13 @@ final class Market {
 
   private void sell(
       LotState lot, DemandRow row, Quality quality, int month, double share, double units) {
-    double money = units * row.demand().price() * qualities.get(quality).priceShare();
+    double money = units * row.demand().price();
     if (row.demand().morePerMm() > 0) {
       double mm = lot.plants.mmAboveLeast(quality, row.grade());
       money += share * mm * row.demand().morePerMm();
     }
     lot.plants.sell(quality, row.grade(), share);
-    money *= priceFactor[row.index()];
+    money *= qualities.get(quality).priceShare() * priceFactor[row.index()];
     lot.sold(month, row.index(), row.grade(), quality, units, money);
   }
 

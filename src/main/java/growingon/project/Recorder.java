@@ -39,6 +39,9 @@ public interface Recorder {
     worked(month, Work.CARE, plants, hours);
   }
 
+  /** Other cash that the lot causes: received if positive, paid if negative. */
+  void paid(int month, double amount);
+
   /** The lot stands in a place (empty without one), and its care costs money. */
   void stood(int month, String place, double plants, double m2, double careCost);
 
@@ -49,6 +52,9 @@ public interface Recorder {
    *     row
    */
   void seasonEnded(int season, double[][] standing);
+
+  /** A month is over; so many plants are alive. */
+  default void monthOver(int month, double living) {}
 
   /** Whether it wants to know the mean trunk at every month's end, which costs time. */
   default boolean asksForTrunks() {

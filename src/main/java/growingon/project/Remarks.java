@@ -1,5 +1,6 @@
 package growingon.project;
 
+import growingon.nursery.StepsDone;
 import growingon.problem.Problem;
 import growingon.problem.Reason;
 import growingon.problem.Severity;
@@ -41,13 +42,40 @@ final class Remarks {
         "type the last step done into the stock list");
   }
 
+  static Problem clash(String lot, StepsDone.Clash clash) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.CONTRADICTION,
+        "lot %s: by %s the step %s was done in %s, but %s lies in %s"
+            .formatted(
+                lot,
+                clash.heading(),
+                clash.step(),
+                clash.month().format(MONTH),
+                clash.before(),
+                clash.earliest().format(MONTH)),
+        Where.NOWHERE,
+        "",
+        "correct one of them in the stock list; the plan goes on from what is typed");
+  }
+
+  static Problem standsInItsPot(String lot, String step, String place) {
+    return new Problem(
+        Severity.NOTICE,
+        Reason.ASSUMED,
+        "lot %s: the step %s sets it on the field bed %s in its pot".formatted(lot, step, place),
+        Where.NOWHERE,
+        "",
+        "if it is planted out, write none under pot in that step, or mark its root work");
+  }
+
   static Problem noQuarantine(String lot) {
     return new Problem(
         Severity.WARNING,
         Reason.MISSING,
         "lot %s is to stand apart, but the nursery has no quarantine place; it stands in its own"
                 .formatted(lot)
-            + " place, not sold, moved or worked meanwhile",
+            + " place until it is released",
         Where.NOWHERE,
         "",
         "add a place of the kind quarantine, or set apart months to 0");

@@ -12,6 +12,7 @@ import org.hipparchus.analysis.solvers.BrentSolver;
 final class Remeasured {
   private static final double SAME = 1e-13;
   private static final double STEEPEST = 4096;
+  private static final double THICKEST_LOG = 50;
 
   private final double[] logs;
   private final double[] weights;
@@ -48,11 +49,7 @@ final class Remeasured {
    */
   double[] to(double mean, OptionalDouble spread) {
     double now = alike ? 0 : 1;
-    double steepness = spread.isPresent() ? steepness(spread.getAsDouble(), now) : now;
-    double[] moved = new double[logs.length];
-    for (int i = 0; i < moved.length; i++) {
-      moved[i] = Math.exp(steepness * logs[i]);
-    }
+    double[] moved = scaled(spread.isPresent() ? steepness(spread.getAsDouble(), now) : now);
     double factor = mean / mean(moved, weights);
     for (int i = 0; i < moved.length; i++) {
       moved[i] *= factor;
@@ -77,15 +74,23 @@ final class Remeasured {
   }
 
   private double spreadAt(double steepness) {
+    return spread(scaled(steepness), weights);
+  }
+
+  /**
+   * Trunks at a steepness, the thickest with plants as 1. Slices without plants count for nothing;
+   * thicker ones among them keep to numbers that can be reckoned with.
+   */
+  private double[] scaled(double steepness) {
     double most = Double.NEGATIVE_INFINITY;
-    for (double log : logs) {
-      most = Math.max(most, steepness * log);
+    for (int i = 0; i < logs.length; i++) {
+      most = weights[i] > 0 ? Math.max(most, steepness * logs[i]) : most;
     }
     double[] scaled = new double[logs.length];
     for (int i = 0; i < scaled.length; i++) {
-      scaled[i] = Math.exp(steepness * logs[i] - most);
+      scaled[i] = Math.exp(Math.min(THICKEST_LOG, steepness * logs[i] - most));
     }
-    return spread(scaled, weights);
+    return scaled;
   }
 
   /** Spread of values as a share of their mean. */

@@ -2,9 +2,11 @@ package growingon.project;
 
 import growingon.nursery.Route;
 import growingon.nursery.Step;
+import growingon.nursery.StepsDone;
 import growingon.nursery.When;
 import java.time.Month;
 import java.time.YearMonth;
+import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -29,6 +31,8 @@ final class Schedule {
   private int next;
   private int moved;
   private int wake = NOT_YET;
+  private int trainingAskedAt = NOT_YET;
+  private int trainingStarts;
 
   /**
    * A schedule with nothing done yet.
@@ -71,16 +75,30 @@ final class Schedule {
     return monthOfYear(offset) == month.getValue();
   }
 
-  /**
-   * Months over which the work of a step is spread, counted from its own month or, if it has none,
-   * from the month in which it is done.
-   */
-  private int windowMonths(int index, int month) {
-    if (step(index).toMonth().isEmpty()) {
-      return 1;
+  /** Months over which the work of a step is spread, counted from the month it opens in. */
+  private int windowMonths(int index) {
+    return windowMonths(index, opens(index));
+  }
+
+  private int windowMonths(int index, int opens) {
+    Optional<Month> last = step(index).toMonth();
+    return last.isEmpty() ? 1 : Math.floorMod(last.get().getValue() - opens, 12) + 1;
+  }
+
+  /** Month of the year in which the window of a step opens, 1 = January; 0 while nobody knows. */
+  private int opens(int index) {
+    if (startMonth[index] > 0) {
+      return startMonth[index];
     }
-    int first = startMonth[index] == 0 ? monthOfYear(month) : startMonth[index];
-    return Math.floorMod(step(index).toMonth().get().getValue() - first, 12) + 1;
+    OptionalInt due = dated(index);
+    return due.isPresent() ? monthOfYear(due.getAsInt()) : 0;
+  }
+
+  /** Whether it is done in some months of the year only. */
+  private boolean hasSeason(int index) {
+    When when = step(index).when();
+    boolean afterAStep = when instanceof When.After && step(index).toMonth().isPresent();
+    return startMonth[index] > 0 || afterAStep;
   }
 
   /** Month of the year in which a step's window opens, 1 = January; 0 if its date decides. */
@@ -97,6 +115,11 @@ final class Schedule {
 
   /** The month of a step by its date alone; empty where a trunk or an undone step decides. */
   OptionalInt dated(int index) {
+    return dated(index, doneAt);
+  }
+
+  /** The same by other months in which steps are done. */
+  private OptionalInt dated(int index, int[] doneAt) {
     When when = step(index).when();
     if (when instanceof When.Arrival) {
       return OptionalInt.of(arrival);
@@ -149,11 +172,13 @@ final class Schedule {
     if (when instanceof When.Once rule) {
       return isMonth(month, rule.month()) && meanTrunkMm.getAsDouble() >= rule.trunkMm();
     }
-    int due = dated(index).orElse(Integer.MAX_VALUE);
-    if (when instanceof When.InYear) {
-      return month >= due && isWindowOpen(index, month);
-    }
-    return month >= due;
+    return month >= dated(index).orElse(Integer.MAX_VALUE)
+        && (!hasSeason(index) || isWindowOpen(index, month));
+  }
+
+  /** Whether a once-only step is next, and its date has come or passed. */
+  boolean isOverdue(int index, int month) {
+    return index == next && month >= dated(index).orElse(Integer.MAX_VALUE);
   }
 
   /** Whether no step can be due in a month; asked month by month, it costs next to nothing. */
@@ -176,19 +201,29 @@ final class Schedule {
     if (when instanceof When.Once rule) {
       return firstOnOrAfter(month, rule.month());
     }
-    int from = Math.max(month, dated(index).orElse(Integer.MAX_VALUE));
-    boolean mustWait =
-        startMonth[index] > 0 && from < Integer.MAX_VALUE && !isWindowOpen(index, from);
-    return mustWait ? firstOnOrAfter(from, Month.of(startMonth[index])) : from;
+    OptionalInt due = dated(index);
+    return due.isEmpty()
+        ? Integer.MAX_VALUE
+        : openFrom(index, Math.max(month, due.getAsInt()), opens(index));
+  }
+
+  /**
+   * The first month on or after a month in which the window of a step is open.
+   *
+   * @param opens month of the year in which it opens
+   */
+  private int openFrom(int index, int month, int opens) {
+    int into = Math.floorMod(monthOfYear(month) - opens, 12);
+    return hasSeason(index) && into >= windowMonths(index, opens) ? month + 12 - into : month;
   }
 
   private boolean isWindowOpen(int index, int month) {
-    return monthsIntoWindow(index, month) < windowMonths(index, month);
+    return monthsIntoWindow(index, month) < windowMonths(index);
   }
 
-  /** Months since the window of a dated step opened, 0 to 11. */
+  /** Months since the window of a step last opened, 0 to 11. */
   private int monthsIntoWindow(int index, int month) {
-    return startMonth[index] == 0 ? 0 : Math.floorMod(monthOfYear(month) - startMonth[index], 12);
+    return Math.floorMod(monthOfYear(month) - opens(index), 12);
   }
 
   /** A step done later than its date. */
@@ -200,84 +235,97 @@ final class Schedule {
   /** Notes that a step is done in a month in which it is due. */
   Done done(int index, int month) {
     When when = step(index).when();
-    int into = when.recurs() || when instanceof When.InYear ? monthsIntoWindow(index, month) : 0;
-    Optional<Late> late = Optional.empty();
-    if (when instanceof When.InYear) {
-      int due = dated(index).getAsInt();
-      int years = (month - into - due) / 12;
-      late = month > due ? Optional.of(new Late(due, years)) : Optional.empty();
-      moved += 12 * years;
+    if (when instanceof When.Arrival || when instanceof When.Once) {
+      return doneInOneGo(index, month);
     }
-    record(index, when.recurs() ? month - into : month);
-    return new Done(windowMonths(index, month) - into, late);
+    int into = hasSeason(index) ? monthsIntoWindow(index, month) : 0;
+    if (when.recurs()) {
+      record(index, month - into);
+      return new Done(windowMonths(index) - into, Optional.empty());
+    }
+    int due = dated(index).getAsInt();
+    int years = hasSeason(index) ? (month - into - due) / 12 : 0;
+    Optional<Late> late = month > due ? Optional.of(new Late(due, years)) : Optional.empty();
+    int months = windowMonths(index) - into;
+    moved += 12 * years;
+    record(index, month);
+    return new Done(months, late);
+  }
+
+  /**
+   * Notes that a step is done now that nothing keeps it waiting any more: without a notice and
+   * without moving any other, its hours in what is left of its window, else in this month.
+   */
+  Done doneInOneGo(int index, int month) {
+    int into = opens(index) == 0 ? 0 : monthsIntoWindow(index, month);
+    int months = Math.max(1, windowMonths(index) - into);
+    record(index, step(index).when().recurs() ? dated(index).orElse(month) : month);
+    return new Done(months, Optional.empty());
+  }
+
+  /** Recurring steps that came due before a month have not been done, and are not made up for. */
+  void missRecurring(int month) {
+    for (int i = 0; i < doneAt.length; i++) {
+      while (step(i).when().recurs() && next > i && dated(i).orElse(month) < month) {
+        record(i, dated(i).getAsInt());
+      }
+    }
   }
 
   private void record(int index, int month) {
     doneAt[index] = month;
     wake = NOT_YET;
+    trainingAskedAt = NOT_YET;
     if (index == next) {
       next = nextOnceOnly[index + 1];
     }
   }
 
-  /**
-   * Takes the steps up to the last one done before the plan as done, in the months in which they
-   * were due or can at the latest have been done.
-   *
-   * @param last index of the last step done
-   * @param latest the latest month they can have been done in, before the plan
-   */
-  void alreadyDone(int last, int latest) {
-    int before = arrival;
-    for (int i = 0; i <= last; i++) {
-      if (!step(i).when().recurs()) {
-        before = Math.max(before, Math.min(guess(i, before, latest), latest));
-        record(i, before);
+  /** Takes the steps that a lot has behind it as done. */
+  void alreadyDone(StepsDone before) {
+    for (int i = 0; i < doneAt.length; i++) {
+      Optional<YearMonth> month = before.doneAt(i);
+      if (month.isPresent()) {
+        record(i, (int) ChronoUnit.MONTHS.between(firstMonth, month.get()));
       }
     }
-    for (int i = 0; i < route.steps().size(); i++) {
-      if (step(i).when().recurs() && next > i) {
-        recurredBefore(i, latest);
-      }
-    }
-  }
-
-  private void recurredBefore(int index, int latest) {
-    OptionalInt due = dated(index);
-    while (due.isPresent() && due.getAsInt() <= latest) {
-      doneAt[index] = due.getAsInt();
-      due = dated(index);
-    }
-  }
-
-  private int guess(int index, int before, int latest) {
-    if (step(index).when() instanceof When.Once rule) {
-      int month = firstOnOrAfter(latest - 11, rule.month());
-      return Math.max(before, month);
-    }
-    return dated(index).orElse(before);
   }
 
   /**
-   * The last step that can be taken as done by the dates alone: dated steps in order whose month
-   * lies before the plan. A step that a trunk decides ends the search, unless a later one is
-   * stated.
+   * The month in which training is to start by dated steps ahead: arrival, year n, or n months
+   * after such a step. Empty where no step ahead starts it, or a trunk decides about one before it.
    *
-   * @param latest last month before the plan
-   * @return index of the step, −1 for none
+   * @param month offset of the month in which it is asked
    */
-  static int lastDoneByDates(Route route, YearMonth firstMonth, int arrival, int latest) {
-    Schedule trial = new Schedule(route, firstMonth, arrival);
-    int last = -1;
-    for (int i = trial.next; i < route.steps().size(); i = trial.next) {
-      int due = trial.dated(i).orElse(Integer.MAX_VALUE);
-      if (due > latest) {
-        break;
-      }
-      trial.record(i, Math.max(due, last < 0 ? arrival : trial.doneAt[last]));
-      last = i;
+  OptionalInt trainingStarts(int month) {
+    if (trainingAskedAt != NOT_YET && month <= trainingStarts) {
+      return trainingStarts == Integer.MAX_VALUE
+          ? OptionalInt.empty()
+          : OptionalInt.of(trainingStarts);
     }
-    return last;
+    trainingAskedAt = month;
+    trainingStarts = findTrainingStart(month);
+    return trainingStarts(month);
+  }
+
+  private int findTrainingStart(int month) {
+    int[] ahead = doneAt.clone();
+    int before = month;
+    for (int i = next; i < doneAt.length; i++) {
+      if (step(i).when().recurs()) {
+        continue;
+      }
+      OptionalInt due = dated(i, ahead);
+      if (due.isEmpty()) {
+        return Integer.MAX_VALUE;
+      }
+      before = openFrom(i, Math.max(before, due.getAsInt()), monthOfYear(due.getAsInt()));
+      ahead[i] = before;
+      if (step(i).trainingStarts()) {
+        return before;
+      }
+    }
+    return Integer.MAX_VALUE;
   }
 
   /** When a step was done; empty if it is not done yet. */

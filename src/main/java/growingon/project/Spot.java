@@ -2,7 +2,6 @@ package growingon.project;
 
 import growingon.nursery.Curve;
 import growingon.nursery.Place;
-import growingon.nursery.PlaceKind;
 import growingon.nursery.Pot;
 import growingon.nursery.Spacing;
 import java.util.Optional;
@@ -35,16 +34,7 @@ record Spot(
         place.map(Place::name).orElse(""),
         CareRates.kind(place),
         Footprint.m2(pot, plan.lot.standing().crownMm(), spacing, place),
-        plan.species.growth().get(condition(plan, pot, place)));
-  }
-
-  /** Growing condition: the place's in a field bed or without a pot, else the pot's, else usual. */
-  private static String condition(LotPlan plan, Optional<Pot> pot, Optional<Place> place) {
-    boolean ofPlace =
-        pot.isEmpty() || place.filter(each -> each.kind() == PlaceKind.FIELD_BED).isPresent();
-    Optional<String> named =
-        ofPlace ? place.flatMap(Place::condition) : pot.flatMap(Pot::condition);
-    return named.orElse(plan.species.usualCondition());
+        plan.species.growth().get(plan.species.conditionIn(pot, place)));
   }
 
   /** Whether it is made of these very values. */

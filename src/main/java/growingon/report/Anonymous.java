@@ -60,7 +60,7 @@ final class Anonymous {
         plan.slices(),
         0,
         plan.seed(),
-        plan.horizonValueShare());
+        plan.horizonValue());
   }
 
   private Offer offer(Offer offer) {
@@ -74,6 +74,7 @@ final class Anonymous {
         offer.multiple(),
         offer.most(),
         offer.arrival(),
+        offer.orderBy(),
         offer.carriage(),
         offer.importCharges(),
         offer.lossSure(),

@@ -2,6 +2,7 @@ package growingon.report;
 
 import growingon.money.Accounts;
 import growingon.money.LotAccount;
+import growingon.money.ValueJoin;
 import growingon.nursery.Horizon;
 import growingon.nursery.Inputs;
 import growingon.project.Projection;
@@ -42,7 +43,8 @@ final class BankEdition {
   }
 
   static Report of(Inputs seen, Accounts accounts) {
-    Context context = new Context(seen, accounts, List.of(), Optional.empty(), List.of());
+    Context context =
+        new Context(seen, accounts, ValueJoin.NOTHING_BOUGHT, Optional.empty(), List.of());
     return new BankEdition(context).report();
   }
 

@@ -3,11 +3,13 @@ package growingon.report;
 import growingon.money.BoughtLot;
 import growingon.money.BoughtLot.Bargain;
 import growingon.money.BoughtLot.Overflow;
+import growingon.money.ValueJoin;
 import growingon.nursery.Horizon;
 import growingon.nursery.Lot;
 import java.time.YearMonth;
 import java.util.Arrays;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /** The lots bought within the plan: the nursery with each against the nursery without it. */
@@ -15,7 +17,7 @@ final class BoughtLots {
   private BoughtLots() {}
 
   static List<Table> tables(Context context) {
-    return List.of(gains(context), limits(context));
+    return List.of(gains(context), limits(context), bridges(context), join(context));
   }
 
   private static String currency(Context context) {
@@ -62,19 +64,23 @@ final class BoughtLots {
 
   private static Table limits(Context context) {
     String currency = currency(context);
+    boolean drawn = context.chances().isPresent();
     Rows rows = new Rows();
-    context.bought().forEach(each -> rows.add(limit(each)));
+    context.bought().forEach(each -> rows.add(limit(context, each)));
     return new Table(
         "bought-lot-limits",
         "Lots bought: how far you may go",
         List.of(
-            "The most to pay, the fewest usable (firsts and seconds) and the least mean price of all"
-                + " its sales are the values at which the gain is nil, each with all else as planned;"
-                + " empty where none would do."),
+            "Landed: a plant with its share of carriage and charges. The most to pay, the fewest usable"
+                + " (firsts and seconds) and the least mean price of all its sales are the values at"
+                + " which the gain is nil, each with all else as planned; empty where none would do."
+                + (drawn ? " The most to pay is that of the mean of the draws." : "")),
         List.of(
             Rows.lot(),
-            Column.of("price", "price asked", currency, Kind.MONEY_EACH),
-            Column.of("most_to_pay", "most to pay", currency, Kind.MONEY_EACH),
+            Column.of("price", "unit price", currency, Kind.MONEY_EACH),
+            Column.of("landed_each", "landed, each", currency, Kind.MONEY_EACH),
+            Column.of("most_to_pay", "most to pay, landed", currency, Kind.MONEY_EACH),
+            Column.of("most_on_line", "the same on the plan's line", currency, Kind.MONEY_EACH),
             Column.of("usable", "usable expected", "in 100", Kind.NUMBER),
             Column.of("fewest_usable", "fewest usable", "in 100", Kind.COUNT),
             Column.of("mean_price", "mean price expected", currency, Kind.MONEY_EACH),
@@ -82,17 +88,88 @@ final class BoughtLots {
         rows.list());
   }
 
-  private static List<Object> limit(BoughtLot bought) {
+  private static List<Object> limit(Context context, BoughtLot bought) {
     Lot lot = bought.lot();
     Bargain bargain = bought.bargain();
     return Arrays.asList(
         lot.name(),
         lot.purchase().get().unitPrice(),
-        bargain.mostEach().isPresent() ? bargain.mostEach().getAsDouble() : null,
+        bought.landed() / lot.quantity(),
+        cell(BoughtWords.mostLandedEach(context, bought)),
+        cell(bargain.mostLandedEach()),
         100 * BoughtWords.usable(lot),
         bargain.fewestUsable().isPresent() ? bargain.fewestUsable().getAsInt() : null,
         Rows.number(bargain.averagePrice()),
         Rows.number(bargain.leastPrice().orElse(Double.NaN)));
+  }
+
+  private static Double cell(OptionalDouble value) {
+    return value.isPresent() ? (Double) value.getAsDouble() : null;
+  }
+
+  /** From what each lot gains, in today's money, to the result of its account. */
+  private static Table bridges(Context context) {
+    String currency = currency(context);
+    Rows rows = new Rows();
+    for (BoughtLot each : context.bought()) {
+      BoughtLot.Bridge bridge = each.bridge();
+      rows.add(
+          each.lot().name(),
+          bridge.gain(),
+          bridge.later(),
+          -bridge.unsold(),
+          -bridge.hoursNotPaid(),
+          -bridge.placeCharge(),
+          -bridge.packsAndStock(),
+          -bridge.otherLots(),
+          bridge.result());
+    }
+    return new Table(
+        "bought-lot-bridges",
+        "Lots bought: from the gain to the result of the lot's account",
+        List.of(
+            "Gain: what the nursery has more in cash, in today's money. Result: sales less all costs of"
+                + " the lot's account. Between them lie discounting, the value of unsold plants, hours"
+                + " and space that the account is charged though nobody is paid more for them, whole"
+                + " packs, and what other lots sell less or use less because of it. "
+                + Sentences.WITHOUT_VAT),
+        List.of(
+            Rows.lot(),
+            Columns.belowNil(Column.of("gain", "gain", currency, Kind.MONEY)),
+            Column.of("later", "as it comes, undiscounted", currency, Kind.MONEY),
+            Column.of("unsold", "value of unsold plants", currency, Kind.MONEY),
+            Column.of("hours", "hours not paid", currency, Kind.MONEY),
+            Column.of("place", "charge for space", currency, Kind.MONEY),
+            Column.of("packs", "packs and stock on hand", currency, Kind.MONEY),
+            Column.of("others", "other lots", currency, Kind.MONEY),
+            Columns.belowNil(Column.of("result", "result", currency, Kind.MONEY))),
+        rows.list());
+  }
+
+  /** What the lots bought gain, joined to the plan's present value. */
+  private static Table join(Context context) {
+    String currency = currency(context);
+    ValueJoin join = context.join();
+    Rows rows = new Rows();
+    for (BoughtLot each : join.bought()) {
+      rows.add("gain of " + each.lot().name(), each.presentValue());
+    }
+    rows.add("what they gain together beyond that", join.together());
+    rows.add("lots that stand at the start", join.standing());
+    rows.add("places, used or not", join.places());
+    rows.add("other cash of no lot", join.otherCash());
+    return new Table(
+        "bought-lot-join",
+        "From the gains of the lots bought to the present value of the plan",
+        List.of(
+            "The total is the net present value of the plan, %s, to the cent."
+                .formatted(Phrases.each(currency, join.presentValue())),
+            "A gain is the plan with the lot less the plan without it, so what no lot causes is in none"
+                + " of them. Together: they share packs, and sell to the same demand."),
+        List.of(
+            Column.of("line", "line", "", Kind.TEXT),
+            Column.summed("amount", "amount", currency, Kind.MONEY)),
+        rows.list());
   }
 
   private static YearMonth month(Context context, OptionalInt offset) {

@@ -1,10 +1,12 @@
 package growingon.report;
 
+import growingon.chance.Gamble;
 import growingon.money.Accounts;
 import growingon.money.BoughtLot;
 import growingon.money.BoughtLot.Bargain;
 import growingon.money.BoughtLot.Overflow;
 import growingon.money.LotAccount;
+import growingon.money.ValueJoin;
 import growingon.nursery.Horizon;
 import growingon.nursery.Lot;
 import growingon.nursery.Settings;
@@ -12,6 +14,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** What is said about a bought lot: whether it pays, why, and how far one may go. */
 final class BoughtWords {
@@ -24,6 +28,7 @@ final class BoughtWords {
   private final String currency;
   private final BoughtLot bought;
   private final LotAccount account;
+  private final OptionalDouble mostLandedEach;
 
   BoughtWords(Context context, BoughtLot bought) {
     this.accounts = context.accounts();
@@ -32,6 +37,20 @@ final class BoughtWords {
     this.currency = settings.currency();
     this.bought = bought;
     this.account = accounts.lot(bought.lot().name());
+    this.mostLandedEach = mostLandedEach(context, bought);
+  }
+
+  /**
+   * The most that a plant may cost landed: at which the mean gain of the draws is nil, or that of
+   * the plan's line where nothing was drawn.
+   */
+  static OptionalDouble mostLandedEach(Context context, BoughtLot bought) {
+    return context.chances().stream()
+        .flatMap(chances -> chances.gambles().stream())
+        .filter(gamble -> gamble.bought().lot().name().equals(bought.lot().name()))
+        .findFirst()
+        .map(Gamble::mostLandedEach)
+        .orElse(bought.bargain().mostLandedEach());
   }
 
   boolean pays() {
@@ -105,17 +124,46 @@ final class BoughtWords {
             mostEach(), fewestUsable(), Labels.whole(100 * usable(bought.lot())), leastPrice());
   }
 
+  /** From the gain to the result of its account, in one line. */
+  String bridge() {
+    BoughtLot.Bridge bridge = bought.bridge();
+    double other = bridge.packsAndStock() + bridge.otherLots();
+    return "%s: a gain of %s in today's money is %s in cash; less %s of hours not paid, %s of charge for"
+            .formatted(
+                Phrases.sentence(bought.lot().name()),
+                money(bridge.gain()),
+                money(bridge.cash()),
+                money(bridge.hoursNotPaid()),
+                money(bridge.placeCharge()))
+        + " space and %s for packs and other lots its account ends with %s."
+            .formatted(money(other), money(bridge.result()));
+  }
+
+  /** What the lots bought gain, and what of it nobody earns yet; empty where nothing is bought. */
+  static Optional<String> together(Context context) {
+    ValueJoin join = context.join();
+    String currency = context.inputs().scenario().nursery().settings().currency();
+    if (join.bought().isEmpty() || Math.abs(join.costsOfNoLot()) < HALF_A_CENT) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        "The lots bought gain %s in all; of this, and of what stands at the start, %s of costs of no"
+                .formatted(
+                    Phrases.money(currency, join.gains()),
+                    Phrases.money(currency, join.costsOfNoLot()))
+            + " lot must still be earned (places and other cash).");
+  }
+
   static double usable(Lot lot) {
     return lot.quality().first() + lot.quality().second();
   }
 
   private String mostEach() {
-    Bargain bargain = bought.bargain();
-    String asked = Phrases.each(currency, bought.lot().purchase().get().unitPrice());
-    return bargain.mostEach().isPresent()
-        ? "The most you can pay is %s each (%s asked)"
-            .formatted(Phrases.each(currency, bargain.mostEach().getAsDouble()), asked)
-        : "Even as a gift it would not pay (%s each asked)".formatted(asked);
+    String now = Phrases.each(currency, bought.landed() / bought.lot().quantity());
+    return mostLandedEach.isPresent()
+        ? "The most you can pay is %s a plant landed (now %s)"
+            .formatted(Phrases.each(currency, mostLandedEach.getAsDouble()), now)
+        : "Even as a gift it would not pay (now %s a plant landed)".formatted(now);
   }
 
   private String fewestUsable() {
@@ -194,10 +242,11 @@ final class BoughtWords {
 
   /** The line for the terminal. */
   String headline() {
-    Bargain bargain = bought.bargain();
     String most =
-        bargain.mostEach().isPresent()
-            ? "you can pay " + Phrases.each(currency, bargain.mostEach().getAsDouble()) + " each"
+        mostLandedEach.isPresent()
+            ? "you can pay "
+                + Phrases.each(currency, mostLandedEach.getAsDouble())
+                + " a plant landed"
             : "not even a gift would pay";
     return "%s %s: %s %s; %s."
         .formatted(

@@ -6,6 +6,7 @@ import growingon.money.CashFlow;
 import growingon.money.Finance;
 import growingon.money.LotAccount;
 import growingon.nursery.Horizon;
+import growingon.nursery.HorizonValue;
 import growingon.nursery.Settings;
 import java.util.ArrayList;
 import java.util.List;
@@ -113,17 +114,24 @@ final class CashWords {
   String unsold() {
     double plants = accounts.lots().stream().mapToDouble(lot -> lot.standing() - lot.kept()).sum();
     double kept = accounts.lots().stream().mapToDouble(LotAccount::kept).sum();
-    double share = accounts.projection().scenario().plan().horizonValueShare();
-    String valued =
-        share == 0
-            ? "not counted in the value of the plan"
-            : "counted at %s of that in its last month".formatted(Phrases.percent(share));
+    String valued = valued(accounts.projection().scenario().plan().horizonValue());
     return "%s unsold at the end, worth %s at list, %s%s."
         .formatted(
             Phrases.plants(plants),
             money(accounts.unsoldAtList()),
             valued,
             Math.round(kept) == 0 ? "" : "; " + Labels.whole(kept) + " more are kept");
+  }
+
+  private String valued(HorizonValue value) {
+    if (value.isStockValue()) {
+      return "counted at %s in its last month, as the stock is valued"
+          .formatted(money(accounts.horizonValue()));
+    }
+    return value.shareOfList() == 0
+        ? "not counted in the value of the plan"
+        : "counted at %s of that, less what selling costs, in its last month"
+            .formatted(Phrases.percent(value.shareOfList()));
   }
 
   private String money(double amount) {

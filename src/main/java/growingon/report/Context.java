@@ -3,6 +3,7 @@ package growingon.report;
 import growingon.chance.Chances;
 import growingon.money.Accounts;
 import growingon.money.BoughtLot;
+import growingon.money.ValueJoin;
 import growingon.nursery.Inputs;
 import growingon.problem.Problem;
 import java.util.List;
@@ -13,13 +14,18 @@ import java.util.Optional;
  *
  * @param inputs what was read
  * @param accounts the plan's accounts, with its projection
- * @param bought what each lot bought within the plan is worth
+ * @param join what the lots bought within the plan gain, joined to the plan's present value
  * @param chances how sure the plan is, where draws were made
  * @param problems everything found while reading and projecting
  */
 record Context(
     Inputs inputs,
     Accounts accounts,
-    List<BoughtLot> bought,
+    ValueJoin join,
     Optional<Chances> chances,
-    List<Problem> problems) {}
+    List<Problem> problems) {
+  /** What each lot bought within the plan is worth. */
+  List<BoughtLot> bought() {
+    return join.bought();
+  }
+}

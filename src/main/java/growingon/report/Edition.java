@@ -1,9 +1,8 @@
 package growingon.report;
 
 import growingon.money.Accounts;
-import growingon.money.BoughtLot;
+import growingon.money.ValueJoin;
 import growingon.nursery.Inputs;
-import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 
@@ -48,9 +47,9 @@ public record Edition(Audience audience, boolean costs, boolean prices) {
    * @param accounts of a projection of it
    * @param bought what each lot bought within it is worth
    */
-  public Report report(Inputs seen, Accounts accounts, List<BoughtLot> bought) {
+  public Report report(Inputs seen, Accounts accounts, ValueJoin join) {
     return switch (audience) {
-      case PARTNER -> PartnerEdition.of(seen, accounts, bought, costs);
+      case PARTNER -> PartnerEdition.of(seen, accounts, join, costs);
       case BANK -> BankEdition.of(seen, accounts);
       case CUSTOMER -> CustomerEdition.of(accounts, prices);
     };

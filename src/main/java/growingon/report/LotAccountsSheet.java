@@ -84,7 +84,9 @@ final class LotAccountsSheet {
         TableBuilder.table("lot-costs", "Costs of each lot within the plan")
             .note(
                 "Place: the square metre months it stood × the place's yearly cost / 12 / usable"
-                    + " share. Costs per plant include the cost to date; a plant alive is one"
+                    + " share. Selling: the share of receipts that selling costs; its hours are among"
+                    + " the hours. Other: other cash of the lot, less what that brings. Costs per"
+                    + " plant include the cost to date; a plant alive is one"
                     + " neither dead nor culled, sold or standing.")
             .text("lot")
             .text("species")
@@ -98,6 +100,8 @@ final class LotAccountsSheet {
             .summed("care", currency, Kind.MONEY)
             .summed("space", "m² months", Kind.SQUARE_METRES)
             .summed("place", currency, Kind.MONEY)
+            .summed("selling", currency, Kind.MONEY)
+            .summed("other", currency, Kind.MONEY)
             .summed("costs", currency, Kind.MONEY)
             .column("cost per plant started", currency, Kind.MONEY_EACH)
             .column("per plant alive", currency, Kind.MONEY_EACH)
@@ -116,6 +120,8 @@ final class LotAccountsSheet {
           account.care(),
           account.m2Months(),
           account.placeCharge(),
+          account.selling(),
+          account.other(),
           account.costs(),
           account.costPerStarted(),
           account.costPerAlive(),

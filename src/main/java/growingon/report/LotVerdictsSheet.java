@@ -126,8 +126,8 @@ final class LotVerdictsSheet {
               lot.name(),
               each.bought().landed(),
               each.bought().landed() / lot.quantity(),
-              Math.max(0, each.mostLanded()),
-              Math.max(0, each.mostLanded()) / lot.quantity(),
+              cell(each.mostLandedEach(), lot.quantity()),
+              cell(each.mostLandedEach()),
               100 * lot.quality().first(),
               hundred(each.breakEvens().firsts()),
               cell(each.breakEvens().survivors()),
@@ -137,7 +137,8 @@ final class LotVerdictsSheet {
         "lot-break-evens",
         "How far you may go",
         List.of(
-            "Most landed, carriage and charges included: the cost at which the mean gain is nil.",
+            "Most landed, carriage and charges included: the cost at which the mean gain is nil; empty"
+                + " where it would lose even as a gift.",
             "Firsts, plants alive after the first year and its steps, and selling prices: the values at"
                 + " which the plan's line gains nil, all else as planned; empty where none does."),
         List.of(
@@ -166,6 +167,10 @@ final class LotVerdictsSheet {
   }
 
   private static Double cell(OptionalDouble value) {
-    return value.isPresent() ? (Double) value.getAsDouble() : null;
+    return cell(value, 1);
+  }
+
+  private static Double cell(OptionalDouble value, int times) {
+    return value.isPresent() ? (Double) (times * value.getAsDouble()) : null;
   }
 }

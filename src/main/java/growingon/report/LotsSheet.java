@@ -49,17 +49,21 @@ final class LotsSheet {
   }
 
   private List<String> sentences() {
+    List<String> sentences = new ArrayList<>();
+    context.bought().forEach(each -> sentences.add(new BoughtWords(context, each).bridge()));
+    BoughtWords.together(context).ifPresent(sentences::add);
     List<String> late = lots.stream().filter(this::isLate).map(each -> each.lot().name()).toList();
     if (late.isEmpty()) {
-      return List.of();
+      return sentences;
     }
-    return List.of(
+    sentences.add(
         "In %s the middle plant does not reach the dearest grade by %s, the end of the plan: %s. A"
                 .formatted(
                     Phrases.counted(late.size(), "lot", "lots"),
                     Phrases.month(horizon, horizon.months() - 1),
                     Phrases.list(late, 8, "lots"))
             + " longer plan shows more of what such lots earn.");
+    return sentences;
   }
 
   private OptionalInt top(LotHistory lot) {
@@ -180,7 +184,8 @@ final class LotsSheet {
         "What each lot uses and earns",
         List.of(
             "Over the whole plan. Costs: plants, carriage, pots, substrate and materials at the price"
-                + " of one unit, all hours, care and the place charge; Lot accounts shows each."
+                + " of one unit, all hours, care, the place charge, selling and other cash of the lot; Lot"
+                + " accounts shows each."
                 + " Result: sales less these costs. Plants standing at the end have no value here. "
                 + Sentences.WITHOUT_VAT),
         List.of(

@@ -1,8 +1,8 @@
 package growingon.report;
 
 import growingon.money.Accounts;
-import growingon.money.BoughtLot;
 import growingon.money.LotAccount;
+import growingon.money.ValueJoin;
 import growingon.nursery.Inputs;
 import growingon.nursery.Lot;
 import growingon.nursery.Offer;
@@ -26,8 +26,8 @@ final class PartnerEdition {
     this.currency = context.inputs().scenario().nursery().settings().currency();
   }
 
-  static Report of(Inputs seen, Accounts accounts, List<BoughtLot> bought, boolean costs) {
-    Context context = new Context(seen, accounts, bought, Optional.empty(), List.of());
+  static Report of(Inputs seen, Accounts accounts, ValueJoin join, boolean costs) {
+    Context context = new Context(seen, accounts, join, Optional.empty(), List.of());
     return new PartnerEdition(context, costs).report();
   }
 

@@ -2,7 +2,7 @@ package growingon.report;
 
 import growingon.chance.Chances;
 import growingon.money.Accounts;
-import growingon.money.BoughtLot;
+import growingon.money.ValueJoin;
 import growingon.nursery.Inputs;
 import growingon.problem.Problem;
 import java.util.ArrayList;
@@ -37,18 +37,18 @@ public final class PlanReport {
    * @param inputs what was read
    * @param problems everything found while reading; what the projection remarked is added
    * @param accounts the plan's accounts
-   * @param bought what each lot bought within the plan is worth
+   * @param join what the lots bought within the plan gain, joined to the plan's present value
    * @param chances how sure the plan is, where draws were made
    */
   public static Report of(
       Inputs inputs,
       List<Problem> problems,
       Accounts accounts,
-      List<BoughtLot> bought,
+      ValueJoin join,
       Optional<Chances> chances) {
     Set<Problem> all = new LinkedHashSet<>(problems);
     all.addAll(accounts.projection().remarks());
-    Context context = new Context(inputs, accounts, bought, chances, List.copyOf(all));
+    Context context = new Context(inputs, accounts, join, chances, List.copyOf(all));
     SeasonFigures figures = new SeasonFigures(accounts);
     List<Chart> charts = Charts.of(context, figures);
     SheetLimit limited = SheetLimit.of(sheets(context), SheetLimit.MOST_ROWS);

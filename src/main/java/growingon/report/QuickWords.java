@@ -226,10 +226,10 @@ final class QuickWords {
 
   private String mostEach() {
     Bargain bargain = bought.bargain();
-    String asked = each(lot.purchase().get().unitPrice()) + " asked";
-    return bargain.mostEach().isPresent()
-        ? "%s each (%s).".formatted(each(bargain.mostEach().getAsDouble()), asked)
-        : "it does not pay even as a gift (%s).".formatted(asked);
+    String now = "now " + each(bought.landed() / lot.quantity());
+    return bargain.mostLandedEach().isPresent()
+        ? "%s a plant landed (%s).".formatted(each(bargain.mostLandedEach().getAsDouble()), now)
+        : "it does not pay even as a gift (%s a plant landed).".formatted(now);
   }
 
   private String fewestUsable() {

@@ -22,12 +22,12 @@ final class ReconciliationTable {
         List.of(
             "The total is the change of cash over the plan, %s, to the cent."
                 .formatted(Phrases.each(currency, lines.cash())),
-            "Results: sales less plants, pots, substrate, materials, all hours, care and the place"
-                + " charge. Space not used: what places cost that no lot carries; above nil where"
+            "Results: sales less plants, pots, substrate, materials, all hours, care, the place"
+                + " charge, what selling costs and other cash of the lot. Space not used: what places cost that no lot carries; above nil where"
                 + " lots stand over capacity.",
             "Packs and stock on hand: lots pay for what they use, cash for whole packs. Hours not"
                 + " paid: lots are charged all hours, cash pays the share of the settings."
-                + " Other cash: what no lot causes."),
+                + " Other cash: what no lot causes, with its hours."),
         List.of(
             Column.of("line", "line", "", Kind.TEXT),
             Column.summed("amount", "amount", currency, Kind.MONEY)),

@@ -14,14 +14,13 @@ final class VerdictWords {
   static final double NEARLY_ALWAYS = 0.9;
 
   static final double RARELY = 0.05;
+
   private static final double CENT = 0.01;
 
   /** How good a gamble is. */
   enum Verdict {
-    /** The draws do not differ: nothing stated about it is unsure. */
-    CERTAIN("certain"),
     /** Pays in every draw. */
-    SAFE("as good as safe"),
+    SAFE("safe"),
     /** Pays in nine draws of ten or more, and hardly ever loses more than a tenth of its cost. */
     GOOD("a good gamble"),
     /** Gains on average and pays in half the draws or more. */
@@ -55,10 +54,6 @@ final class VerdictWords {
   }
 
   Verdict verdict() {
-    double[] gains = gamble.gains();
-    if (draws > 1 && gains[gains.length - 1] - gains[0] < CENT) {
-      return Verdict.CERTAIN;
-    }
     if (gamble.chancePays() == 1) {
       return Verdict.SAFE;
     }
@@ -87,10 +82,11 @@ final class VerdictWords {
   }
 
   private String odds() {
+    if (drawsAreAlike()) {
+      return "it %s in all %s draws"
+          .formatted(gainsOrLoses(gamble.gain().mean()), Labels.whole(draws));
+    }
     return switch (verdict()) {
-      case CERTAIN ->
-          "it %s in all %s draws"
-              .formatted(gainsOrLoses(gamble.gain().mean()), Labels.whole(draws));
       case SAFE ->
           "it pays %s and %s on average, %s in the worst"
               .formatted(pays(), gainsOrLoses(gamble.gain().mean()), money(gamble.gains()[0]));
@@ -109,6 +105,12 @@ final class VerdictWords {
                   money(gamble.gain().p90()),
                   Odds.briefly(gamble.chanceLosesTenth(), draws));
     };
+  }
+
+  /** Whether nothing stated about it is unsure, so that the draws do not differ. */
+  private boolean drawsAreAlike() {
+    double[] gains = gamble.gains();
+    return draws > 1 && gains[gains.length - 1] - gains[0] < CENT;
   }
 
   private String pays() {
@@ -212,19 +214,16 @@ final class VerdictWords {
   }
 
   private String price() {
-    double most = gamble.mostLanded();
-    String asked = Phrases.each(currency, gamble.bought().landed() / quantity());
-    if (most <= 0) {
+    if (gamble.mostLandedEach().isEmpty()) {
       return "even as a gift, landed free, it would lose on average";
     }
-    return "%s %s landed, %s each (now %s)"
+    return "%s %s a plant landed (now %s)"
         .formatted(
             gamble.gain().mean() >= 0
                 ? "it stays worth its price up to"
                 : "it would be worth buying at",
-            money(most),
-            Phrases.each(currency, most / quantity()),
-            asked);
+            Phrases.each(currency, gamble.mostLandedEach().getAsDouble()),
+            Phrases.each(currency, gamble.bought().landed() / quantity()));
   }
 
   /** Says that the draws do not tell, if the answer turns within twice the sampling error. */

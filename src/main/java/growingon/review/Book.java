@@ -238,7 +238,8 @@ final class Book {
       return;
     }
     if (quality.isPresent()) {
-      facts.qualities.merge(quality.get(), more, (there, change) -> Math.max(0, there + change));
+      double there = facts.qualities.getOrDefault(quality.get(), 0.0);
+      facts.qualities.put(quality.get(), Math.max(0, there + more));
     } else if (before > 0) {
       facts.qualities = times(facts.qualities, alive / before);
     }

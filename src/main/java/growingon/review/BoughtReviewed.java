@@ -1,5 +1,6 @@
 package growingon.review;
 
+import growingon.money.CostKind;
 import growingon.money.Finance;
 import growingon.money.ListPrices;
 import growingon.nursery.Horizon;

@@ -1,5 +1,6 @@
 package growingon.review;
 
+import growingon.money.CostKind;
 import growingon.nursery.Horizon;
 import java.time.temporal.ChronoUnit;
 import java.util.HashMap;

@@ -2,6 +2,7 @@ package growingon.review;
 
 import growingon.chance.LotDraws;
 import growingon.money.Accounts;
+import growingon.money.CostKind;
 import growingon.nursery.Inputs;
 import growingon.nursery.Lot;
 import growingon.nursery.Offer;
@@ -86,7 +87,7 @@ final class Freezing {
   }
 
   private KeptLot lot(LotHistory history, KeptChances chances) {
-    LotMoney money = LotMoney.of(history, accounts);
+    LotMoney money = LotMoney.of(accounts.lot(history.lot().name()).ledger());
     Lot lot = history.lot();
     double[] result = new double[money.months()];
     double sum = 0;
@@ -155,9 +156,7 @@ final class Freezing {
   private Map<String, List<Double>> costs(LotMoney money) {
     Map<String, List<Double>> costs = new LinkedHashMap<>();
     for (CostKind kind : CostKind.values()) {
-      if (kind != CostKind.OTHER) {
-        costs.put(kind.toString(), byMonth(month -> money.cost(kind, month)));
-      }
+      costs.put(kind.toString(), byMonth(month -> money.cost(kind, month)));
     }
     return costs;
   }

@@ -1,5 +1,6 @@
 package growingon.review;
 
+import growingon.money.CostKind;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,14 +1,7 @@
 package growingon.review;
 
-import growingon.money.Accounts;
-import growingon.nursery.Horizon;
-import growingon.nursery.Lot;
-import growingon.nursery.Nursery;
-import growingon.project.LotHistory;
-import growingon.project.Sale;
-import growingon.project.Stood;
-import growingon.project.Use;
-import growingon.project.Work;
+import growingon.money.CostKind;
+import growingon.money.Ledger;
 import java.util.EnumMap;
 import java.util.Map;
 
@@ -28,57 +21,18 @@ final class LotMoney {
     }
   }
 
-  /** By a projection. */
-  static LotMoney of(LotHistory history, Accounts accounts) {
-    LotMoney money = new LotMoney(history.months());
-    Nursery nursery = accounts.projection().scenario().nursery();
-    money.bookPurchase(history, accounts.projection().horizon());
-    for (Use use : history.uses()) {
-      double price = accounts.supplies().item(use.kind(), use.item()).unitPrice();
-      money.add(kind(use.kind()), use.month(), use.amount() * price);
-    }
-    for (Work work : history.works()) {
-      money.hours[work.month()] += work.hours();
-      money.add(CostKind.LABOUR, work.month(), work.hours() * nursery.settings().hourlyRate());
-    }
-    for (Sale sale : history.sales()) {
-      money.units[sale.month()] += sale.units();
-      money.sales[sale.month()] += sale.money();
-    }
-    money.bookPlace(history, nursery, accounts.projection().horizon());
-    return money;
-  }
-
-  private static CostKind kind(Use.Kind kind) {
-    return switch (kind) {
-      case POT -> CostKind.POTS;
-      case COMPONENT -> CostKind.SUBSTRATE;
-      case MATERIAL -> CostKind.MATERIALS;
-    };
-  }
-
-  private void bookPurchase(LotHistory history, Horizon horizon) {
-    Lot lot = history.lot();
-    if (lot.purchase().isEmpty()) {
-      return;
-    }
-    int month = horizon.offset(lot.arrived());
-    add(CostKind.PLANTS, month, lot.purchase().get().unitPrice() * history.quantity());
-    double carriage = lot.purchase().get().carriage() + lot.purchase().get().importCharges();
-    add(CostKind.CARRIAGE, month, carriage * history.part());
-  }
-
-  private void bookPlace(LotHistory history, Nursery nursery, Horizon horizon) {
-    for (int month = 0; month < hours.length; month++) {
-      hours[month] += history.careHours(month);
-      add(CostKind.LABOUR, month, history.careHours(month) * nursery.settings().hourlyRate());
-      add(CostKind.CARE, month, history.careCost(month));
-      Stood stood = history.stood(month);
-      if (stood != null && !stood.place().isEmpty()) {
-        double charge = nursery.places().get(stood.place()).chargePerM2(horizon.month(month));
-        add(CostKind.PLACE, month, charge * stood.m2());
+  /** By the ledger of its account. */
+  static LotMoney of(Ledger ledger) {
+    LotMoney money = new LotMoney(ledger.months());
+    for (int month = 0; month < ledger.months(); month++) {
+      money.hours[month] = ledger.hours(month);
+      money.units[month] = ledger.plantsSold(month);
+      money.sales[month] = ledger.sales(month);
+      for (CostKind kind : CostKind.values()) {
+        money.add(kind, month, ledger.cost(kind, month));
       }
     }
+    return money;
   }
 
   private void add(CostKind kind, int month, double amount) {

@@ -1,5 +1,6 @@
 package growingon.review;
 
+import growingon.money.CostKind;
 import growingon.nursery.Lot;
 import growingon.nursery.Quality;
 import java.time.LocalDate;

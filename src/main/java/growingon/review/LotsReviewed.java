@@ -1,5 +1,6 @@
 package growingon.review;
 
+import growingon.money.CostKind;
 import growingon.nursery.Quality;
 import growingon.project.LotHistory;
 import growingon.project.MonthStock;

@@ -22,11 +22,11 @@ final class Records {
   /** A reason that begins so may have to be notified. */
   private static final String NOTIFIABLE = "notifiable";
 
-  private final Ledger ledger;
+  private final Bookkeeping daybook;
   private final Standing standing;
 
-  Records(Ledger ledger, Standing standing) {
-    this.ledger = ledger;
+  Records(Bookkeeping daybook, Standing standing) {
+    this.daybook = daybook;
     this.standing = standing;
   }
 
@@ -47,7 +47,7 @@ final class Records {
   /** Losses by reason, lot and what happened, largest first. */
   List<Loss> losses() {
     Map<LossKey, double[]> sums = new LinkedHashMap<>();
-    for (DaybookLine line : ledger.lines()) {
+    for (DaybookLine line : daybook.lines()) {
       if (line.what() == What.DIED || line.what() == What.CULLED || line.what() == What.LOST) {
         LossKey key = new LossKey(line.reason().strip(), line.lot(), line.what());
         double[] sum = sums.computeIfAbsent(key, each -> new double[2]);
@@ -80,7 +80,7 @@ final class Records {
 
   /** Lines that may have to be notified, by date. */
   List<Suspicion> suspicions() {
-    return ledger.lines().stream()
+    return daybook.lines().stream()
         .filter(line -> isNotifiable(line.reason()))
         .map(
             line ->
@@ -97,7 +97,7 @@ final class Records {
   List<Trace> traces() {
     Map<String, List<Moved>> moves = new HashMap<>();
     Map<String, List<Left>> left = new HashMap<>();
-    for (DaybookLine line : ledger.lines()) {
+    for (DaybookLine line : daybook.lines()) {
       if (line.toLot().isPresent() && line.quantity().isPresent()) {
         Moved moved = moved(line);
         moves.computeIfAbsent(line.lot(), lot -> new ArrayList<>()).add(moved);

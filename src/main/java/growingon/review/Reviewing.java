@@ -32,36 +32,36 @@ final class Reviewing {
   private final Inputs inputs;
   private final YearMonth today;
   private final Optional<KeptPlan> kept;
-  private final Ledger ledger;
+  private final Bookkeeping daybook;
   private final Horizon horizon;
 
   Reviewing(Inputs inputs, YearMonth today, Optional<KeptPlan> kept) {
     this.inputs = inputs;
     this.today = today;
     this.kept = kept;
-    this.ledger = Ledger.of(inputs, today);
+    this.daybook = Bookkeeping.of(inputs, today);
     this.horizon = inputs.scenario().horizon();
   }
 
   Review review() {
     CompletableFuture<KeptPlan> planned =
         CompletableFuture.supplyAsync(() -> kept.orElseGet(() -> Freezing.freezeLine(inputs)));
-    Projection now = Projector.project(inputs.scenario().withLots(ledger.lots()), ledger.facts());
+    Projection now = Projector.project(inputs.scenario().withLots(daybook.lots()), daybook.facts());
     Expected expected = new Expected(of(planned), horizon);
-    Standing standing = new Standing(ledger, Accounts.of(now));
+    Standing standing = new Standing(daybook, Accounts.of(now));
     List<LotReview> lots = new LotsReviewed(standing, expected).lots();
     List<BoughtReview> bought = new BoughtReviewed(standing, expected).bought();
-    Records records = new Records(ledger, standing);
+    Records records = new Records(daybook, standing);
     return new Review(
         today,
         horizon.firstMonth(),
-        horizon.month(ledger.through()),
-        ledger.lastDate(),
+        horizon.month(daybook.through()),
+        daybook.lastDate(),
         kept.map(KeptPlan::name),
-        ledger.lines().size(),
-        (int) ledger.lines().stream().filter(line -> line.what() == What.COUNTED).count(),
+        daybook.lines().size(),
+        (int) daybook.lines().stream().filter(line -> line.what() == What.COUNTED).count(),
         lots,
-        LotsReviewed.together(lots, expected, ledger.through()),
+        LotsReviewed.together(lots, expected, daybook.through()),
         bought,
         GambleKinds.of(bought),
         records.losses(),
@@ -82,8 +82,8 @@ final class Reviewing {
   private List<Problem> faults(Projection now) {
     Map<String, LotHistory> histories = new HashMap<>();
     now.lots().forEach(history -> histories.put(history.lot().name(), history));
-    List<Problem> faults = new ArrayList<>(ledger.faults());
-    for (Ledger.Graded graded : ledger.graded()) {
+    List<Problem> faults = new ArrayList<>(daybook.faults());
+    for (Bookkeeping.Graded graded : daybook.graded()) {
       LotHistory history = histories.get(graded.line().lot());
       if (graded.month() >= history.start()) {
         gradeFault(graded.line(), history, history.monthStock(graded.month()))

@@ -1,5 +1,6 @@
 package growingon.review;
 
+import growingon.money.CostKind;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.TreeMap;

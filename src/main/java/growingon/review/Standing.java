@@ -17,7 +17,7 @@ import java.util.TreeSet;
  * the daybook says has taken the place of what was reckoned.
  */
 final class Standing {
-  private final Ledger ledger;
+  private final Bookkeeping daybook;
   private final Accounts accounts;
   private final List<OfLot> lots = new ArrayList<>();
   private final Map<String, OfLot> byName = new HashMap<>();
@@ -53,16 +53,16 @@ final class Standing {
     }
   }
 
-  Standing(Ledger ledger, Accounts accounts) {
-    this.ledger = ledger;
+  Standing(Bookkeeping daybook, Accounts accounts) {
+    this.daybook = daybook;
     this.accounts = accounts;
     Settings settings = projection().scenario().nursery().settings();
-    List<Book> books = ledger.inOrder();
+    List<Book> books = daybook.inOrder();
     for (int i = 0; i < books.size(); i++) {
       Book book = books.get(i);
       LotHistory history = projection().lots().get(i);
-      LotMoney money = LotMoney.of(history, accounts);
-      money.correct(book.spending, ledger.through(), settings.hourlyRate());
+      LotMoney money = LotMoney.of(accounts.lots().get(i).ledger());
+      money.correct(book.spending, daybook.through(), settings.hourlyRate());
       double before = book.lot.unitCost() * history.quantity();
       OfLot lot = new OfLot(book, history, money, new double[] {before});
       lots.add(lot);
@@ -124,6 +124,6 @@ final class Standing {
 
   /** Offset of the daybook's last month within the plan, −1 for none. */
   int through() {
-    return ledger.through();
+    return daybook.through();
   }
 }

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 import com.google.common.math.Stats;
 import growingon.money.Accounts;
 import growingon.money.BoughtLot;
+import growingon.money.ValueJoin;
 import growingon.nursery.Grade;
 import growingon.nursery.Lot;
 import growingon.nursery.Plan;
@@ -21,6 +22,7 @@ import growingon.project.Steps;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** What draws of a whole nursery must be. */
@@ -44,6 +46,7 @@ class ChancesTest {
         s.growthMonths(),
         s.vigourSpread(),
         0,
+        OptionalDouble.empty(),
         firstYearLoss,
         laterLoss,
         s.lossMonths(),
@@ -76,7 +79,7 @@ class ChancesTest {
   private static Chances chances(Scenario scenario, int threads) {
     Accounts accounts = Accounts.of(Projector.project(scenario));
     return Chances.draw(
-        accounts, BoughtLot.weigh(accounts.projection().scenario()), threads, done -> {});
+        accounts, ValueJoin.of(accounts.projection().scenario()).bought(), threads, done -> {});
   }
 
   private static Samples samples(Scenario scenario) {
@@ -276,17 +279,17 @@ class ChancesTest {
     Scenario scenario =
         drawn(Nurseries.working().lot(field("a").arrived(2025, 3).build()).lot(gamble()), 60, 2);
     Accounts accounts = Accounts.of(Projector.project(scenario));
-    BoughtLot bought = BoughtLot.weigh(accounts.projection().scenario()).get(0);
+    BoughtLot bought = ValueJoin.of(accounts.projection().scenario()).bought().get(0);
     Gamble gamble = chances(scenario, 2).gambles().get(0);
     assertThat(gamble.chancePays()).isBetween(0.0, 1.0);
     assertThat(gamble.gains()).isSorted();
     double firsts = gamble.breakEvens().firsts().orElseThrow();
     Lot atBreakEven = gamble().withQuality(FixedLuck.withFirsts(gamble().quality(), firsts));
     Scenario changed = scenario.withLots(List.of(scenario.lots().get(0), atBreakEven));
-    BoughtLot again = BoughtLot.weigh(changed).get(0);
+    BoughtLot again = ValueJoin.of(changed).bought().get(0);
     assertThat(again.presentValue()).isCloseTo(0, within(1.0));
     // Paying so much more on arrival takes the mean gain away.
-    double more = gamble.mostLanded() - bought.landed();
+    double more = 120 * gamble.mostLandedEach().orElseThrow() - bought.landed();
     Lot dearer =
         gamble().withPurchase(Optional.of(new Purchase(30 + more / 120, 200, 0, "GBP", 0.6, 0.05)));
     Scenario dear = scenario.withLots(List.of(scenario.lots().get(0), dearer));

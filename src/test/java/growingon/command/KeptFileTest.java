@@ -2,6 +2,7 @@ package growingon.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import growingon.nursery.HorizonValue;
 import growingon.nursery.Plan;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -13,7 +14,8 @@ import org.junit.jupiter.api.io.TempDir;
 
 class KeptFileTest {
   private static final Plan PLAN =
-      new Plan("the ridge: lot", YearMonth.of(2026, 11), 5, Map.of(), 64, 0, 1, 0);
+      new Plan(
+          "the ridge: lot", YearMonth.of(2026, 11), 5, Map.of(), 64, 0, 1, HorizonValue.NOTHING);
 
   @TempDir private Path folder;
 

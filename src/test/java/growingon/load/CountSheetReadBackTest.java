@@ -3,7 +3,7 @@ package growingon.load;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import growingon.money.Accounts;
-import growingon.money.BoughtLot;
+import growingon.money.ValueJoin;
 import growingon.nursery.DaybookLine;
 import growingon.nursery.DaybookLine.What;
 import growingon.nursery.Inputs;
@@ -50,7 +50,7 @@ class CountSheetReadBackTest {
             inputs,
             List.of(),
             accounts,
-            BoughtLot.weigh(accounts.projection().scenario()),
+            ValueJoin.of(accounts.projection().scenario()),
             Optional.empty()),
         report);
   }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import growingon.nursery.Assumption;
 import growingon.nursery.Form;
 import growingon.nursery.Hemisphere;
+import growingon.nursery.HorizonValue;
 import growingon.nursery.Inputs;
 import growingon.nursery.Lot;
 import growingon.nursery.MonthShares;
@@ -95,7 +96,7 @@ class LoaderTest {
     assertThat(plan.take()).isEqualTo(Map.of("spring liners", 100));
     assertThat(plan.slices()).isEqualTo(64);
     assertThat(plan.seed()).isEqualTo(1);
-    assertThat(plan.horizonValueShare()).isZero();
+    assertThat(plan.horizonValue()).isEqualTo(HorizonValue.NOTHING);
   }
 
   @Test
@@ -279,11 +280,16 @@ class LoaderTest {
                 new MonthSpan(11, 3),
                 0,
                 1,
+                2,
                 1.25,
                 0.1,
                 0,
                 Month.SEPTEMBER,
-                0));
+                0,
+                0,
+                0.08,
+                OptionalDouble.empty(),
+                Optional.empty()));
   }
 
   @Test

@@ -93,6 +93,7 @@ class GrowthAndLossTest {
         s.growthMonths(),
         s.vigourSpread(),
         s.yearSpread(),
+        OptionalDouble.empty(),
         s.firstYearLoss(),
         s.laterLoss(),
         s.lossMonths(),
@@ -115,6 +116,7 @@ class GrowthAndLossTest {
         s.growthMonths(),
         s.vigourSpread(),
         s.yearSpread(),
+        OptionalDouble.empty(),
         first,
         later,
         months,
@@ -137,6 +139,7 @@ class GrowthAndLossTest {
         s.growthMonths(),
         s.vigourSpread(),
         s.yearSpread(),
+        OptionalDouble.empty(),
         s.firstYearLoss(),
         s.laterLoss(),
         s.lossMonths(),
@@ -265,6 +268,32 @@ class GrowthAndLossTest {
     assertTrunks(twice.project(), 13, 16, 20.5);
   }
 
+  /** Counted 18 months before the plan, roots cut 6 months before it: the first year is full. */
+  @Test
+  void rootWorkCheck_countOlderThanTheRootWork_doesNotSlowTheMonthsBeforeIt() {
+    Species tree = withChecks(Nurseries.bareSpecies("ash", "one"), 0.5, 0.75, 1200, 1);
+    Projection projection =
+        Nurseries.bare()
+            .species(tree)
+            .lot(Lots.lot("a").arrived(2024, 11).counted(2025, 5).rootWork(2026, 5).build())
+            .project();
+    // 10 + 6 in the year before the work, then 3 in half a year checked by half
+    double start = 10 + 6 + 0.5 * 3;
+    assertTrunks(projection, start + 0.5 * 3 + 0.75 * 3, start + 1.5 + 2.25 + 2.25 + 3);
+  }
+
+  @Test
+  void growthAfterRootWork_asTheStepSays_insteadOfTheSpeciesCheck() {
+    Species tree = withChecks(Nurseries.bareSpecies("ash", "one"), 0.5, 0.75, 1200, 1);
+    Projection projection =
+        Nurseries.bare()
+            .species(tree)
+            .route("r", Steps.onArrival("trim").rootWork().growthAfter(0.9, 1).build())
+            .lot(Lots.lot("a").route("r").build())
+            .project();
+    assertTrunks(projection, 15.4, 21.4, 27.4);
+  }
+
   private static void assertTrunks(Projection projection, double... atSeasonEnds) {
     for (int season = 0; season < atSeasonEnds.length; season++) {
       assertThat(projection.lots().get(0).seasons().get(season).meanTrunkMm())
@@ -303,6 +332,7 @@ class GrowthAndLossTest {
             bare.growthMonths(),
             0,
             0,
+            OptionalDouble.empty(),
             0,
             0,
             bare.lossMonths(),
@@ -326,7 +356,8 @@ class GrowthAndLossTest {
             Layout.SQUARE,
             LiftFrom.GROUND,
             Optional.empty(),
-            Optional.empty());
+            Optional.empty(),
+            OptionalDouble.empty());
     Projection projection =
         Nurseries.bare()
             .species(tree)
@@ -476,6 +507,31 @@ class GrowthAndLossTest {
     assertThat(lot.sold(24)).isCloseTo(82, within(1e-9));
   }
 
+  /** Thick enough for the branched grade, which asks for 12 months of training, wait 18. */
+  @Test
+  void trainingThatIsToStart_withinTheWaitMonths_isWaitedFor() {
+    // Training starts in May 2027, six months ahead: 18 months are lacking, and that is waited for.
+    assertThat(firstSaleWhereTrainingStarts(Steps.in("wire", Month.MAY, 0))).isEqualTo(18);
+    // In June it would be 19: sold at once, at the lower grade.
+    assertThat(firstSaleWhereTrainingStarts(Steps.in("wire", Month.JUNE, 0))).isZero();
+    // A step that a trunk decides has no date.
+    assertThat(firstSaleWhereTrainingStarts(Steps.once("wire", Month.MAY, 1))).isZero();
+  }
+
+  private static int firstSaleWhereTrainingStarts(Steps step) {
+    return Nurseries.bare()
+        .ladder("one", new Grade("any", 1, 1, 0, 0), new Grade("branched", 2, 5, 12, 18))
+        .sellsAll("one", "any", 10)
+        .sellsAll("one", "branched", 30)
+        .route("r", step.trainingStarts().build())
+        .lot(Lots.lot("a").route("r").build())
+        .project()
+        .lot("a")
+        .sales()
+        .get(0)
+        .month();
+  }
+
   @Test
   void holdShare_isNotSoldBelowItsGrade() {
     Nurseries nursery =
@@ -565,6 +621,7 @@ class GrowthAndLossTest {
         OptionalDouble.of(units),
         price,
         0,
+        0,
         0);
   }
 
@@ -580,6 +637,7 @@ class GrowthAndLossTest {
             OptionalDouble.empty(),
             40,
             2,
+            0,
             0);
     Projection projection =
         Nurseries.bare()
@@ -589,7 +647,7 @@ class GrowthAndLossTest {
             .project();
     // Mean trunk 15 + 6 mm by the end of October, 20 above the least of 1 mm.
     assertThat(projection.lots().get(0).sales().get(0).money())
-        .isCloseTo(100 * (40 * 0.6 + 2 * 20), within(1e-6));
+        .isCloseTo(100 * (40 + 2 * 20) * 0.6, within(1e-6));
   }
 
   @Test

@@ -36,7 +36,8 @@ class LiftingTest {
         Layout.SQUARE,
         from,
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        OptionalDouble.empty());
   }
 
   /** Screening values of HSE guidance INDG143; the bench values read in secondary copies (B). */
@@ -106,13 +107,13 @@ class LiftingTest {
   }
 
   @Test
-  void pottedTree_liftedBallAndThickTrunkOnTheGround_takesTwoPeopleForTwiceTheHours() {
+  void pottedTree_liftedBallAndThickTrunkOnTheGround_takesASecondPersonForTheLifting() {
     Happening potted = job(pottedOn("ground", 10, 80), "pot");
 
     // 10 l of ball at 1.6, 5 l of mix at 0.8, wood of 82 mm by March (6 mm a year)
     assertThat(potted.kgEach()).isCloseTo(16 + 4 + 3.1, within(0.1));
     assertThat(potted.lifting()).isEqualTo(Lifting.TWO_PEOPLE);
-    assertThat(potted.hours()).isCloseTo(100 * 6 * 2 / 60.0, within(1e-9));
+    assertThat(potted.hours()).isCloseTo(100 * (6 + 2) / 60.0, within(1e-9));
     assertThat(potted.kgInAll()).isCloseTo(100 * potted.kgEach(), within(1e-9));
   }
 
@@ -140,7 +141,57 @@ class LiftingTest {
     LotHistory lot = pottedOn("ground", 10, 80);
 
     double hours = lot.works().stream().mapToDouble(Work::hours).sum();
-    assertThat(hours).isCloseTo(20 + 100 * 10 / 60.0, within(1e-9));
+    assertThat(hours).isCloseTo(100 * (6 + 2) / 60.0 + 100 * 10 / 60.0, within(1e-9));
+  }
+
+  /** 229 seedlings of 0.55 kg into 10 litre pots, 6 minutes each: 22.9 h, and 2 minutes to lift. */
+  @Test
+  void seedlingsIntoHeavyPots_secondPersonIsForTheLiftingOnly() {
+    Happening potted = job(seedlings(6, 2), "pot");
+
+    assertThat(potted.kgEach()).isGreaterThan(10);
+    assertThat(potted.hours()).isCloseTo(22.9 + 229 * 2 / 60.0, within(1e-9));
+  }
+
+  @Test
+  void secondPerson_isThereForNoLongerThanTheJob() {
+    assertThat(job(seedlings(1.5, 2), "pot").hours()).isCloseTo(229 * 3 / 60.0, within(1e-9));
+    assertThat(job(seedlings(6, 0), "pot").hours()).isCloseTo(22.9, within(1e-9));
+  }
+
+  @Test
+  void stepThatOnlyMoves_isLiftingThroughout() {
+    LotHistory lot =
+        nursery()
+            .route("carry", Steps.in("carry", Month.MARCH, 0).minutes(6).place("bench").build())
+            .lot(Lots.lot("lot").pot("15 litre").place("ground").route("carry").build())
+            .project()
+            .lot("lot");
+    assertThat(job(lot, "carry").hours()).isCloseTo(100 * 6 * 2 / 60.0, within(1e-9));
+  }
+
+  private static LotHistory seedlings(double minutes, double secondPerson) {
+    return nursery()
+        .secondPerson(secondPerson)
+        .pot(litrePot("10 litre", 10, 280))
+        .mix(new Mix("wet", Map.of("bark", 1.0), 0, 0.3))
+        .route(
+            "pot",
+            Steps.in("pot", Month.MARCH, 0)
+                .minutes(minutes)
+                .pot("10 litre", "wet")
+                .ball(1, 0.344)
+                .build())
+        .lot(
+            Lots.lot("lot")
+                .quantity(229)
+                .trunks(3, 0)
+                .place("ground")
+                .plantsPerM2(60)
+                .route("pot")
+                .build())
+        .project()
+        .lot("lot");
   }
 
   @Test
@@ -188,6 +239,7 @@ class LiftingTest {
         species.growthMonths(),
         species.vigourSpread(),
         species.yearSpread(),
+        OptionalDouble.empty(),
         species.firstYearLoss(),
         species.laterLoss(),
         species.lossMonths(),

@@ -36,6 +36,8 @@ public final class Lots {
   private int kept;
   private YearMonth notBefore;
   private int apart;
+  private boolean untouched;
+  private OptionalDouble heeledIn = OptionalDouble.empty();
   private double unitCost;
   private Optional<Purchase> purchase = Optional.empty();
   private Papers papers = Papers.NONE;
@@ -189,6 +191,16 @@ public final class Lots {
     return this;
   }
 
+  public Lots untouched() {
+    untouched = true;
+    return this;
+  }
+
+  public Lots heeledIn(double plantsPerM2) {
+    heeledIn = OptionalDouble.of(plantsPerM2);
+    return this;
+  }
+
   public Lots unitCost(double value) {
     unitCost = value;
     return this;
@@ -228,7 +240,7 @@ public final class Lots {
         trunks,
         quality,
         potting,
-        new Standing(place, spacing, crownMm, heightMm),
+        new Standing(place, spacing, crownMm, heightMm, heeledIn),
         route,
         lastStep,
         training,
@@ -236,6 +248,7 @@ public final class Lots {
         kept,
         notBefore == null ? arrived : notBefore,
         apart,
+        untouched,
         unitCost,
         purchase,
         papers);

@@ -7,6 +7,7 @@ import growingon.nursery.Demand;
 import growingon.nursery.Grade;
 import growingon.nursery.Habit;
 import growingon.nursery.Hemisphere;
+import growingon.nursery.HorizonValue;
 import growingon.nursery.Ladder;
 import growingon.nursery.Layout;
 import growingon.nursery.LiftFrom;
@@ -64,7 +65,7 @@ public final class Nurseries {
   private YearMonth firstMonth = NOV_2026;
   private int seasons = 3;
   private int slices = 64;
-  private double horizonValue;
+  private HorizonValue horizonValue = HorizonValue.NOTHING;
   private Month seasonStart = Month.NOVEMBER;
   private double hourlyRate;
   private double paidShare = 1;
@@ -77,6 +78,10 @@ public final class Nurseries {
   private MonthShares salesPattern = MonthShares.EVEN;
   private double winterGap;
   private double winterMinutes = 1;
+  private double secondPerson = 2;
+  private double sellingCost;
+  private double minutesASale;
+  private double lotSpread;
 
   private Nurseries() {}
 
@@ -164,6 +169,7 @@ public final class Nurseries {
             OptionalDouble.of(20),
             48,
             1.5,
+            0,
             0));
     n.care(new Care(Optional.empty(), new MonthSpan(4, 9), 2, 0.05));
     n.labour(15, 0.6).hoursAvailable(60).discountRate(0.06).openingCash(5000).waste(0.05);
@@ -181,6 +187,7 @@ public final class Nurseries {
         MonthShares.of(0, 0, 2, 10, 20, 22, 20, 14, 8, 4, 0, 0),
         0.2,
         0.1,
+        OptionalDouble.empty(),
         0.08,
         0.03,
         MonthShares.of(12, 12, 10, 8, 6, 8, 10, 10, 6, 6, 6, 6),
@@ -204,6 +211,7 @@ public final class Nurseries {
         MonthShares.EVEN,
         0,
         0,
+        OptionalDouble.empty(),
         0,
         0,
         MonthShares.EVEN,
@@ -318,7 +326,8 @@ public final class Nurseries {
         Layout.SQUARE,
         LiftFrom.BENCH,
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        OptionalDouble.empty());
   }
 
   public Nurseries demand(Demand row) {
@@ -333,7 +342,16 @@ public final class Nurseries {
 
   public static Demand demandRow(String ladder, String grade, OptionalDouble units, double price) {
     return new Demand(
-        Optional.empty(), ladder, grade, Optional.empty(), MonthSpan.ALL_YEAR, units, price, 0, 0);
+        Optional.empty(),
+        ladder,
+        grade,
+        Optional.empty(),
+        MonthSpan.ALL_YEAR,
+        units,
+        price,
+        0,
+        0,
+        0);
   }
 
   public Nurseries withoutDemand() {
@@ -383,7 +401,29 @@ public final class Nurseries {
   }
 
   public Nurseries horizonValue(double share) {
-    horizonValue = share;
+    horizonValue = new HorizonValue.OfListPrice(share);
+    return this;
+  }
+
+  /** Unsold plants count at the end as stock does. */
+  public Nurseries stockValueAtTheEnd() {
+    horizonValue = new HorizonValue.StockValue();
+    return this;
+  }
+
+  public Nurseries lotSpread(double spread) {
+    lotSpread = spread;
+    return this;
+  }
+
+  public Nurseries secondPerson(double minutes) {
+    secondPerson = minutes;
+    return this;
+  }
+
+  public Nurseries selling(double costShare, double minutes) {
+    sellingCost = costShare;
+    minutesASale = minutes;
     return this;
   }
 
@@ -459,11 +499,16 @@ public final class Nurseries {
             new MonthSpan(11, 3),
             winterGap,
             winterMinutes,
+            secondPerson,
             1.25,
             0,
             exchangeSpread,
             seasonStart.minus(1),
-            0);
+            sellingCost,
+            minutesASale,
+            lotSpread,
+            OptionalDouble.empty(),
+            Optional.empty());
     return new Nursery(
         settings,
         species,

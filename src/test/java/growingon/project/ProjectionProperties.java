@@ -10,6 +10,7 @@ import growingon.nursery.Species;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.Random;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -148,6 +149,7 @@ class ProjectionProperties {
             lot.kept(),
             lot.notBefore(),
             lot.apartMonths(),
+            false,
             lot.unitCost(),
             lot.purchase(),
             lot.papers()));
@@ -164,6 +166,7 @@ class ProjectionProperties {
         maple.growthMonths(),
         maple.vigourSpread(),
         maple.yearSpread(),
+        OptionalDouble.empty(),
         loss,
         loss / 2,
         maple.lossMonths(),

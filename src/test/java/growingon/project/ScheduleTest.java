@@ -122,10 +122,10 @@ class ScheduleTest {
 
   @Test
   void windowStillOpen_lateStep_isDoneAtOnce_andNothingMoves() {
-    // Apart until the end of March; the window runs from March to May.
+    // Held officially until the end of March; the window runs from March to May.
     Projection projection =
         run(
-            bought(2027, 2).apart(2),
+            bought(2027, 2).apart(2).untouched(),
             Steps.in("pot", Month.MARCH, 0).to(Month.MAY).minutes(60).build(),
             Steps.in("wire", Month.OCTOBER, 0).build());
     assertThat(dates(projection)).containsExactly("pot 2027-04", "wire 2027-10");
@@ -138,7 +138,8 @@ class ScheduleTest {
   void windowClosed_lateStep_waitsAYear() {
     assertThat(
             dates(
-                bought(2027, 2).apart(3), Steps.in("pot", Month.MARCH, 0).to(Month.APRIL).build()))
+                bought(2027, 2).apart(3).untouched(),
+                Steps.in("pot", Month.MARCH, 0).to(Month.APRIL).build()))
         .containsExactly("pot 2028-03");
   }
 
@@ -195,8 +196,10 @@ class ScheduleTest {
   }
 
   @Test
-  void recurringStep_missedWhileApart_isDoneInTheNextYear() {
-    assertThat(dates(bought(2026, 8).apart(24), Steps.every("prune", 1, Month.JULY).build()))
+  void recurringStep_missedWhileHeld_isDoneInTheNextYear() {
+    assertThat(
+            dates(
+                bought(2026, 8).apart(24).untouched(), Steps.every("prune", 1, Month.JULY).build()))
         .startsWith("prune 2029-07");
   }
 
@@ -287,9 +290,77 @@ class ScheduleTest {
   }
 
   @Test
-  void timeApart_noStepIsDone_andTheArrivalStepFollowsAtItsEnd() {
-    assertThat(dates(bought(2026, 11).apart(2), Steps.onArrival("unpack").build()))
+  void timeApart_workGoesOn() {
+    assertThat(
+            dates(
+                bought(2026, 11).apart(6),
+                Steps.onArrival("unpack").build(),
+                Steps.in("tie in", Month.FEBRUARY, 0).build()))
+        .containsExactly("unpack 2026-11", "tie in 2027-02");
+  }
+
+  @Test
+  void heldOfficially_noStepIsDone_andTheArrivalStepFollowsAtItsEnd() {
+    assertThat(dates(bought(2026, 11).apart(2).untouched(), Steps.onArrival("unpack").build()))
         .containsExactly("unpack 2027-01");
+  }
+
+  @Test
+  void heldOfficially_withoutTimeApart_changesNothing() {
+    assertThat(dates(bought(2026, 11).untouched(), Steps.onArrival("unpack").build()))
+        .containsExactly("unpack 2026-11");
+  }
+
+  @Test
+  void monthsAfterAStep_overdueWithoutAWindow_isDoneAtOnce_andMovesNothing() {
+    // 10 mm in Nov 2026 and 6 mm a year: 17 mm by June 2028, so "reduce" holds up what follows pot.
+    Projection projection =
+        run(
+            bought(2026, 11),
+            Steps.in("pot", Month.MARCH, 0).build(),
+            Steps.once("reduce", Month.JUNE, 17).build(),
+            Steps.after("wire", 3, "pot").build(),
+            Steps.in("prune", Month.OCTOBER, 1).build());
+    assertThat(dates(projection))
+        .containsExactly("pot 2027-03", "reduce 2028-06", "wire 2028-06", "prune 2028-10");
+    assertThat(projection.remarks().get(0).toString())
+        .startsWith(
+            "lot a: step wire was due in Jun 2027 and is done in Jun 2028; its later dated steps stay"
+                + " as they are");
+  }
+
+  @Test
+  void monthsAfterAStep_overdueWithItsWindowOpen_isDoneNow_itsHoursInWhatIsLeftOfIt() {
+    Projection projection =
+        run(
+            bought(2026, 11),
+            Steps.in("pot", Month.MARCH, 0).build(),
+            Steps.once("reduce", Month.JUNE, 17).build(),
+            Steps.after("wire", 1, "pot").to(Month.JULY).minutes(60).build(),
+            Steps.in("prune", Month.OCTOBER, 1).build());
+    // Due in April 2027 until July; in June 2028 two months of the window are left.
+    assertThat(dates(projection))
+        .containsExactly("pot 2027-03", "reduce 2028-06", "wire 2028-06", "prune 2029-10");
+    assertThat(projection.lots().get(0).works())
+        .extracting(Work::month, Work::hours)
+        .containsExactly(tuple(19, 50.0), tuple(20, 50.0));
+    assertThat(projection.remarks()).hasSize(1);
+  }
+
+  @Test
+  void monthsAfterAStep_overdueWithItsWindowClosed_isDoneWhenItNextOpens() {
+    Projection projection =
+        run(
+            bought(2026, 11),
+            Steps.in("pot", Month.MARCH, 0).build(),
+            Steps.once("reduce", Month.JUNE, 17).build(),
+            Steps.after("wire", 9, "pot").to(Month.JANUARY).minutes(60).build());
+    assertThat(dates(projection)).containsExactly("pot 2027-03", "reduce 2028-06", "wire 2028-12");
+    assertThat(projection.lots().get(0).works())
+        .extracting(Work::month, Work::hours)
+        .containsExactly(tuple(25, 50.0), tuple(26, 50.0));
+    assertThat(projection.remarks().get(0).toString())
+        .startsWith("lot a: step wire was due in Dec 2027 and is done in Dec 2028");
   }
 
   @Test

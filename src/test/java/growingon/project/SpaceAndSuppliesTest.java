@@ -39,7 +39,8 @@ class SpaceAndSuppliesTest {
         layout,
         LiftFrom.GROUND,
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        OptionalDouble.empty());
   }
 
   private static double perPlant(double inches, Layout layout) {
@@ -155,7 +156,8 @@ class SpaceAndSuppliesTest {
             Layout.SQUARE,
             LiftFrom.GROUND,
             Optional.of(YearMonth.of(2027, 3)),
-            Optional.of(YearMonth.of(2028, 2)));
+            Optional.of(YearMonth.of(2028, 2)),
+            OptionalDouble.empty());
     assertThat(place.capacityM2(YearMonth.of(2027, 2))).isZero();
     assertThat(place.capacityM2(YearMonth.of(2027, 3))).isCloseTo(70, within(1e-9));
     assertThat(place.capacityM2(YearMonth.of(2028, 3))).isZero();
@@ -502,8 +504,8 @@ class SpaceAndSuppliesTest {
     assertThat(projection.remarks().get(0).toString())
         .isEqualTo(
             "lot a is to stand apart, but the nursery has no quarantine place; it stands in its own"
-                + " place, not sold, moved or worked meanwhile; add a place of the kind quarantine,"
-                + " or set apart months to 0");
+                + " place until it is released; add a place of the kind quarantine, or set apart months"
+                + " to 0");
   }
 
   @Test

@@ -26,6 +26,8 @@ public final class Steps {
   private boolean sort;
   private boolean rootWork;
   private boolean training;
+  private boolean potEnds;
+  private Step.GrowthAfter growthAfter = Step.GrowthAfter.OF_SPECIES;
   private final Map<String, Double> materials = new LinkedHashMap<>();
 
   private Steps(String name, When when) {
@@ -72,6 +74,21 @@ public final class Steps {
   public Steps ball(double keptShare, double liftedLitres) {
     ballKept = keptShare;
     liftedBall = liftedLitres;
+    return this;
+  }
+
+  public Steps outOfThePot() {
+    potEnds = true;
+    return this;
+  }
+
+  public Steps growthAfter(double first, double second) {
+    growthAfter = new Step.GrowthAfter(OptionalDouble.of(first), OptionalDouble.of(second));
+    return this;
+  }
+
+  public Steps plantsPerM2(double plants) {
+    spacing = Optional.of(new Spacing(0, OptionalDouble.of(plants)));
     return this;
   }
 
@@ -122,6 +139,7 @@ public final class Steps {
         toMonth,
         minutes,
         pot,
+        potEnds,
         mix,
         ballKept,
         liftedBall,
@@ -131,6 +149,7 @@ public final class Steps {
         cull,
         sort,
         rootWork,
+        growthAfter,
         training,
         materials);
   }

@@ -97,7 +97,7 @@ class BareReportTest {
     Report report = report(nursery);
     assertThat(sheets(report)).contains("Lots");
     assertThat(report.headlines())
-        .contains("Late pays: GBP 180 gained; you can pay GBP 4.80 each.");
+        .contains("Late pays: GBP 180 gained; you can pay GBP 5.00 a plant landed.");
   }
 
   @Test
@@ -125,7 +125,7 @@ class BareReportTest {
     assertThat(remarks).isNotEmpty();
     Report report =
         PlanReport.of(
-            context.inputs(), remarks, context.accounts(), context.bought(), Optional.empty());
+            context.inputs(), remarks, context.accounts(), context.join(), Optional.empty());
     assertThat(report.problems()).containsExactlyElementsOf(remarks);
   }
 }

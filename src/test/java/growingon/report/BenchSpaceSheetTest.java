@@ -9,6 +9,7 @@ import growingon.project.Nurseries;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class BenchSpaceSheetTest {
@@ -29,7 +30,8 @@ class BenchSpaceSheetTest {
         place.layout(),
         place.liftFrom(),
         Optional.of(YearMonth.of(fromYear, fromMonth)),
-        place.until());
+        place.until(),
+        OptionalDouble.empty());
   }
 
   @Test

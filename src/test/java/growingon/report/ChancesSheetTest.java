@@ -232,7 +232,7 @@ class ChancesSheetTest {
     Cells limits = table("Lot verdicts", "lot-break-evens");
     List<Object> limit = limits.row("lot", "ridge lot");
     assertThat(number(limits.get(limit, "most landed, each")) * 80)
-        .isCloseTo(Math.max(0, gamble.mostLanded()), within(1e-6));
+        .isCloseTo(80 * gamble.mostLandedEach().orElseThrow(), within(1e-6));
     Cells returns = table("Lot verdicts", "lot-returns");
     List<Object> back = returns.row("lot", "ridge lot");
     assertThat(returns.get(back, "rate asked, a year")).isEqualTo(0.05);

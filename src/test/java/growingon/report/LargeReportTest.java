@@ -23,7 +23,7 @@ class LargeReportTest {
     Context context = MapleNursery.context(large);
     Report report =
         PlanReport.of(
-            context.inputs(), List.of(), context.accounts(), context.bought(), Optional.empty());
+            context.inputs(), List.of(), context.accounts(), context.join(), Optional.empty());
     assertThat(report.extra().get(0).rows()).hasSize(1000 * large.horizon().months());
   }
 }

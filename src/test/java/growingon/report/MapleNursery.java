@@ -2,7 +2,7 @@ package growingon.report;
 
 import growingon.chance.Chances;
 import growingon.money.Accounts;
-import growingon.money.BoughtLot;
+import growingon.money.ValueJoin;
 import growingon.nursery.Care;
 import growingon.nursery.Component;
 import growingon.nursery.Curve;
@@ -74,6 +74,7 @@ final class MapleNursery {
         MonthShares.of(0, 0, 2, 10, 20, 22, 20, 14, 8, 4, 0, 0),
         0.2,
         0.1,
+        OptionalDouble.empty(),
         0.06,
         0.02,
         MonthShares.EVEN,
@@ -104,7 +105,8 @@ final class MapleNursery {
         OptionalDouble.of(units),
         price,
         0.5,
-        0.2);
+        0.2,
+        0);
   }
 
   private static Nurseries places(Nurseries small) {
@@ -236,7 +238,7 @@ final class MapleNursery {
     return new Context(
         inputs(scenario),
         accounts,
-        BoughtLot.weigh(accounts.projection().scenario()),
+        ValueJoin.of(accounts.projection().scenario()),
         Optional.empty(),
         List.of());
   }
@@ -244,7 +246,7 @@ final class MapleNursery {
   static Report report(Scenario scenario) {
     Context context = context(scenario);
     return PlanReport.of(
-        context.inputs(), List.of(), context.accounts(), context.bought(), Optional.empty());
+        context.inputs(), List.of(), context.accounts(), context.join(), Optional.empty());
   }
 
   /** With draws. */
@@ -259,13 +261,13 @@ final class MapleNursery {
     return new Context(
         context.inputs(),
         context.accounts(),
-        context.bought(),
+        context.join(),
         Optional.of(chances),
         context.problems());
   }
 
   static Report report(Context context) {
     return PlanReport.of(
-        context.inputs(), List.of(), context.accounts(), context.bought(), context.chances());
+        context.inputs(), List.of(), context.accounts(), context.join(), context.chances());
   }
 }

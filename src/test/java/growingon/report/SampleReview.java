@@ -1,5 +1,6 @@
 package growingon.report;
 
+import growingon.money.CostKind;
 import growingon.nursery.DaybookLine.What;
 import growingon.nursery.Inputs;
 import growingon.nursery.Lot;
@@ -18,7 +19,6 @@ import growingon.review.BoughtReview.Verdict.Why;
 import growingon.review.Cause;
 import growingon.review.CausePart;
 import growingon.review.Compared;
-import growingon.review.CostKind;
 import growingon.review.GambleKind;
 import growingon.review.Loss;
 import growingon.review.LotReview;

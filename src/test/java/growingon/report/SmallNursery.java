@@ -1,7 +1,7 @@
 package growingon.report;
 
 import growingon.money.Accounts;
-import growingon.money.BoughtLot;
+import growingon.money.ValueJoin;
 import growingon.nursery.Assumption;
 import growingon.nursery.Care;
 import growingon.nursery.Component;
@@ -61,7 +61,7 @@ final class SmallNursery {
     return new Context(
         inputs,
         accounts,
-        BoughtLot.weigh(accounts.projection().scenario()),
+        ValueJoin.of(accounts.projection().scenario()),
         Optional.empty(),
         problems());
   }
@@ -73,7 +73,7 @@ final class SmallNursery {
     return new Context(
         new Inputs(scenario, List.of(), List.of(), 0),
         accounts,
-        List.of(),
+        ValueJoin.NOTHING_BOUGHT,
         Optional.empty(),
         List.of());
   }
@@ -106,6 +106,7 @@ final class SmallNursery {
         MonthShares.of(0, 0, 2, 10, 20, 22, 20, 14, 8, 4, 0, 0),
         0.2,
         0.1,
+        OptionalDouble.empty(),
         0.08,
         0.03,
         MonthShares.EVEN,
@@ -180,7 +181,8 @@ final class SmallNursery {
         Layout.SQUARE,
         from,
         Optional.empty(),
-        Optional.empty());
+        Optional.empty(),
+        OptionalDouble.empty());
   }
 
   private static void routes(Nurseries nursery) {
@@ -303,6 +305,7 @@ final class SmallNursery {
         20,
         OptionalInt.empty(),
         YearMonth.of(2026, 12),
+        Optional.empty(),
         45,
         12,
         0.7,

@@ -139,7 +139,14 @@ class SummarySentencesTest {
   void space_quarantineFirst() {
     Nurseries nursery =
         withLot(ash().place("bench"))
-            .lot(Lots.lot("new").plantsPerM2(10).place("bench").arrived(2027, 1).apart(1).build())
+            .lot(
+                Lots.lot("new")
+                    .plantsPerM2(10)
+                    .heeledIn(10)
+                    .place("bench")
+                    .arrived(2027, 1)
+                    .apart(1)
+                    .build())
             .place(Nurseries.place("bench", PlaceKind.BENCH, 10))
             .place(Nurseries.place("nook", PlaceKind.QUARANTINE, 9));
     assertThat(space(nursery))
@@ -317,12 +324,13 @@ class SummarySentencesTest {
             OptionalDouble.empty(),
             10,
             0,
+            0,
             0);
     Context context = context(withLot(ash().kept(10)).demand(none).horizonValue(0.5));
     assertThat(new CashWords(context).unsold())
         .isEqualTo(
-            "90 plants unsold at the end, worth GBP 900 at list, counted at 50 % of that in its last"
-                + " month; 10 more are kept.");
+            "90 plants unsold at the end, worth GBP 900 at list, counted at 50 % of that, less"
+                + " what selling costs, in its last month; 10 more are kept.");
   }
 
   @Test
@@ -334,8 +342,8 @@ class SummarySentencesTest {
         .isEqualTo(
             "Ash 26 (100 ash, GBP 450 landed) pays: with it the nursery has GBP 550 more than"
                 + " without it; the money is back in Nov 2026. It sells 100 plants for GBP 1,000 and"
-                + " costs GBP 450 with pots, work and space. The most you can pay is GBP 9.50 each"
-                + " (GBP 4.00 asked); at least 32 in 100 must be usable (100 expected); a plant must"
+                + " costs GBP 450 with pots, work and space. The most you can pay is GBP 10.00 a plant"
+                + " landed (now GBP 4.50); at least 32 in 100 must be usable (100 expected); a plant must"
                 + " fetch GBP 4.50 on average (GBP 10.00 expected). It needs no more space or hours"
                 + " than there are.");
   }
@@ -360,7 +368,7 @@ class SummarySentencesTest {
             "Ash 26 (100 ash, GBP 450 landed) does not pay: with it the nursery has GBP 450 less"
                 + " than without it; the money is not back within the plan. It sells 0 plants for"
                 + " GBP 0 and costs GBP 450 with pots, work and space; 100 plants unsold at the end,"
-                + " worth GBP 0 at list. Even as a gift it would not pay (GBP 4.00 each asked); more"
+                + " worth GBP 0 at list. Even as a gift it would not pay (now GBP 4.50 a plant landed); more"
                 + " than 100 in 100 must be usable (100 expected); none of its plants is sold within"
                 + " the plan. It needs no more space or hours than there are.");
     assertThat(words.headline())

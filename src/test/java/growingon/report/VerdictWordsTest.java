@@ -72,7 +72,8 @@ class VerdictWordsTest {
             OptionalInt.empty(),
             List.of(),
             new double[PLAN.accounts().cash().months()],
-            new Bargain(OptionalDouble.of(20), OptionalInt.of(1), OptionalDouble.of(1), 40));
+            new Bargain(OptionalDouble.of(20), OptionalInt.of(1), OptionalDouble.of(1), 40),
+            new BoughtLot.Bridge(plan, 0, 0, 0, 0, 0, 0, plan));
     Gamble gamble =
         new Gamble(
             bought,
@@ -82,7 +83,9 @@ class VerdictWordsTest {
             share(gains, -138, false),
             OptionalInt.empty(),
             OptionalInt.empty(),
-            1380 + mean,
+            1380 + mean >= 0
+                ? OptionalDouble.of((1380 + mean) / lot.quantity())
+                : OptionalDouble.empty(),
             breakEvens,
             List.of(swings));
     return new VerdictWords(MapleNursery.with(PLAN, chances(gains.length, gamble)), gamble);
@@ -116,7 +119,7 @@ class VerdictWordsTest {
             "Ridge lot is a fair gamble: it pays in 80 of 100 draws, gains GBP 600 on average (GBP"
                 + " -200 P10, GBP 1,400 P90), and loses more than a tenth of its cost in 13; the"
                 + " share of firsts matters most: below 31 firsts in 100 it does not pay; it stays"
-                + " worth its price up to GBP 1,980 landed, GBP 24.75 each (now GBP 17.25).");
+                + " worth its price up to GBP 24.75 a plant landed (now GBP 17.25).");
   }
 
   @Test
@@ -132,10 +135,9 @@ class VerdictWordsTest {
   void safeLot_namesItsWorstDraw() {
     assertThat(sentence(steps(1001, 50, 1950), NONE))
         .isEqualTo(
-            "Ridge lot is as good as safe: it pays in all 1,001 draws and gains GBP 1,000 on"
-                + " average, GBP 50 in the worst; no assumption about it that is unsure moves it;"
-                + " it stays worth its price up to GBP 2,380 landed, GBP 29.75 each (now GBP"
-                + " 17.25).");
+            "Ridge lot is safe: it pays in all 1,001 draws and gains GBP 1,000 on average, GBP 50 in"
+                + " the worst; no assumption about it that is unsure moves it; it stays worth its"
+                + " price up to GBP 29.75 a plant landed (now GBP 17.25).");
   }
 
   @Test
@@ -154,7 +156,7 @@ class VerdictWordsTest {
             "Ridge lot is a poor gamble: it pays in 33 of 100 draws, loses GBP 300 on average (GBP"
                 + " -1,020 P10, GBP 420 P90), and loses more than a tenth of its cost in 59; the"
                 + " share of firsts matters most: it would pay from 77 firsts in 100 on; it would be"
-                + " worth buying at GBP 1,080 landed, GBP 13.50 each (now GBP 17.25).");
+                + " worth buying at GBP 13.50 a plant landed (now GBP 17.25).");
   }
 
   @Test
@@ -179,19 +181,19 @@ class VerdictWordsTest {
   }
 
   @Test
-  void certainLot_saysThatTheDrawsDoNotDiffer() {
+  void drawsThatDoNotDiffer_areSafeOrHopeless() {
     assertThat(sentence(steps(1000, 300, 300), NONE))
         .startsWith(
-            "Ridge lot is certain: it gains GBP 300 in all 1,000 draws; no assumption about it that"
+            "Ridge lot is safe: it gains GBP 300 in all 1,000 draws; no assumption about it that"
                 + " is unsure moves it; ");
     assertThat(words(steps(1000, -300, -300), -300, MapleNursery.ridgeLot(), NONE).sentence())
-        .startsWith("Ridge lot is certain: it loses GBP 300 in all 1,000 draws; ");
+        .startsWith("Ridge lot is hopeless: it loses GBP 300 in all 1,000 draws; ");
   }
 
   @Test
   void fewDraws_areSaidToBeTooFew() {
     assertThat(sentence(steps(1, 300, 300), NONE))
-        .startsWith("Ridge lot is as good as safe: it pays in the one draw made and gains GBP 300")
+        .startsWith("Ridge lot is safe: it pays in the one draw made and gains GBP 300")
         .endsWith(" 1 draw is too few to tell.");
     assertThat(sentence(steps(99, -100, 900), NONE)).endsWith(" 99 draws are too few to tell.");
   }
@@ -265,6 +267,6 @@ class VerdictWordsTest {
   void verdicts_eachHaveWordsOfTheirOwn() {
     assertThat(Arrays.stream(Verdict.values()).map(Verdict::toString))
         .doesNotHaveDuplicates()
-        .hasSize(6);
+        .hasSize(5);
   }
 }

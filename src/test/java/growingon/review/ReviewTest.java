@@ -16,6 +16,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
+import growingon.money.CostKind;
 import growingon.nursery.DaybookLine;
 import growingon.nursery.Inputs;
 import growingon.nursery.Offer;
@@ -592,6 +593,7 @@ class ReviewTest {
             1,
             OptionalInt.empty(),
             YearMonth.of(2027, 2),
+            Optional.empty(),
             30,
             0,
             1,

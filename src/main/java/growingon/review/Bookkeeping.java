@@ -1,5 +1,6 @@
 package growingon.review;
 
+import growingon.money.CostKind;
 import growingon.nursery.DaybookLine;
 import growingon.nursery.DaybookLine.What;
 import growingon.nursery.Horizon;
@@ -35,7 +36,7 @@ import java.util.TreeMap;
  * <p>A lot that the daybook splits off is a lot of its own from the start, with its share of the
  * plants and of all that happened to them: plants of a lot are treated alike until they are split.
  */
-final class Ledger {
+final class Bookkeeping {
   /** Fewer plants than this are the dust of dividing. */
   private static final double DUST = 1e-6;
 
@@ -92,7 +93,7 @@ final class Ledger {
    */
   record Graded(DaybookLine line, int month) {}
 
-  private Ledger(Inputs inputs, YearMonth today) {
+  private Bookkeeping(Inputs inputs, YearMonth today) {
     Scenario scenario = inputs.scenario();
     this.horizon = scenario.horizon();
     this.lines =
@@ -107,10 +108,10 @@ final class Ledger {
   }
 
   /** Reads the daybook of some inputs; lines of months after this one are left out. */
-  static Ledger of(Inputs inputs, YearMonth today) {
-    Ledger ledger = new Ledger(inputs, today);
-    ledger.read();
-    return ledger;
+  static Bookkeeping of(Inputs inputs, YearMonth today) {
+    Bookkeeping daybook = new Bookkeeping(inputs, today);
+    daybook.read();
+    return daybook;
   }
 
   private int month(DaybookLine line) {

@@ -1,0 +1,68 @@
+package growingon.project;
+
+import growingon.nursery.Step;
+import java.util.OptionalDouble;
+
+/**
+ * What speeds and slows the growth of a lot: the months of the year, root work, the season's and
+ * the lot's luck. A pot that has become too small is told by {@link Vessel}.
+ */
+final class Speed {
+  private static final int NEVER = Integer.MIN_VALUE;
+
+  private final LotPlan plan;
+  private final Calendar calendar;
+  private final Luck luck;
+  private final double ofLot;
+  private int rootWorkAt = NEVER;
+  private Step.GrowthAfter afterRootWork = Step.GrowthAfter.OF_SPECIES;
+  private int season = NEVER;
+  private double ofSeason;
+
+  Speed(LotPlan plan, Calendar calendar, Luck luck) {
+    this.plan = plan;
+    this.calendar = calendar;
+    this.luck = luck;
+    this.ofLot = luck.growth(plan.lot, plan.species);
+  }
+
+  /** Roots were cut by a step in a month. */
+  void rootsCut(Step step, int month) {
+    rootWorkAt = month;
+    afterRootWork = step.growthAfter();
+  }
+
+  /** Roots were last cut in a month that the stock list states; by which step is known already. */
+  void rootsCutIn(int month) {
+    rootWorkAt = month;
+  }
+
+  /** Growth years of a month: share × root-work check × the season's and the lot's luck. */
+  double growthYears(int month) {
+    double share = plan.species.growthMonths().get(calendar.monthOfYear(month));
+    return share == 0 ? 0 : share * rootWorkCheck(month) * luck(month);
+  }
+
+  /** The first value holds in the month of the work and the next 11, the second for 12 more. */
+  private double rootWorkCheck(int month) {
+    if (rootWorkAt == NEVER || month < rootWorkAt || month - rootWorkAt >= 24) {
+      return 1;
+    }
+    boolean first = month - rootWorkAt < 12;
+    OptionalDouble stated = first ? afterRootWork.first() : afterRootWork.second();
+    return stated.orElse(first ? plan.species.checkFirstYear() : plan.species.checkSecondYear());
+  }
+
+  /** Growth before the plan has been what it was. */
+  private double luck(int month) {
+    if (month < 0) {
+      return 1;
+    }
+    int now = calendar.seasonYear(month);
+    if (now != season) {
+      season = now;
+      ofSeason = ofLot * luck.growth(plan.species, now);
+    }
+    return ofSeason;
+  }
+}

@@ -1,0 +1,82 @@
+package growingon.project;
+
+/** How plants of a lot die: a year's loss, spread by month shares, and whom luck takes. */
+final class Survival {
+  private static final int NEVER = Integer.MIN_VALUE;
+
+  private final LotPlan plan;
+  private final Calendar calendar;
+  private final Luck luck;
+  private final Luck.Deaths deaths;
+  private int knownSeason = NEVER;
+  private boolean knownFirstYear;
+  private double knownSurvival;
+  private double knownLog;
+  private double knownLoss;
+
+  Survival(LotPlan plan, Calendar calendar, Luck luck) {
+    this.plan = plan;
+    this.calendar = calendar;
+    this.luck = luck;
+    this.deaths = luck.deaths(plan.lot);
+  }
+
+  /** Share to be expected to die in a month before the plan, in which luck plays no part. */
+  double expectedShare(int month) {
+    return share(month, Luck.NONE);
+  }
+
+  /** Share lost in a month: a year's loss spread by month shares, 1 − (1 − q)^s. */
+  double share(int month) {
+    return share(month, luck);
+  }
+
+  private double share(int month, Luck by) {
+    double share = plan.species.lossMonths().get(calendar.monthOfYear(month));
+    return share == 0 ? 0 : loss(share * logOfYearlySurvival(month, by));
+  }
+
+  /** 1 − e^x; the months of a season often share their x. */
+  private double loss(double logOfSurvival) {
+    if (logOfSurvival != knownLog) {
+      knownLog = logOfSurvival;
+      knownLoss = 1 - Math.exp(logOfSurvival);
+    }
+    return knownLoss;
+  }
+
+  /** ln(1 − q) of the season, kept until the season or the lot's first year ends. */
+  private double logOfYearlySurvival(int month, Luck by) {
+    boolean firstYear = plan.isFirstYear(month);
+    int season = calendar.seasonYear(month);
+    if (season != knownSeason || firstYear != knownFirstYear || by != luck) {
+      double expected =
+          firstYear
+              ? by.consignmentLoss(plan.lot, plan.species.firstYearLoss())
+              : plan.species.laterLoss();
+      knownSurvival = Math.log(1 - by.loss(plan.species, expected, season));
+      knownFirstYear = firstYear;
+      knownSeason = by == luck ? season : NEVER;
+    }
+    return knownSurvival;
+  }
+
+  /** Share that dies of a step. */
+  double shareOfStep(double expected) {
+    return luck.consignmentLoss(plan.lot, expected);
+  }
+
+  /**
+   * Plants that die in a month.
+   *
+   * @param event what kills them: 0 for the month's losses, else one more than the step's index
+   */
+  double deaths(int month, int event, double living, double share) {
+    return deaths.in(month, event, living, share);
+  }
+
+  /** Share that is dead on arrival. */
+  double shareDeadOnArrival() {
+    return luck.deadOnArrival(plan.lot);
+  }
+}

@@ -1,0 +1,133 @@
+package growingon.project;
+
+import growingon.nursery.Mix;
+import growingon.nursery.Nursery;
+import growingon.nursery.Pot;
+import growingon.nursery.Step;
+import java.util.Optional;
+
+/** What the plants of a lot stand in: their pot, what fills it, and since when. */
+final class Vessel {
+  private static final int NEVER = Integer.MIN_VALUE;
+
+  private final LotPlan plan;
+  private final Nursery nursery;
+  private Optional<Pot> pot;
+  private Filling filling = Filling.NONE;
+  private int pottedAt = NEVER;
+  private boolean pottedBefore;
+  private Weight weight;
+  private double weighedTrunk;
+  private Filling weighedFilling;
+
+  Vessel(LotPlan plan, Nursery nursery) {
+    this.plan = plan;
+    this.nursery = nursery;
+    this.pot = plan.lot.potting().pot().map(nursery.pots()::get);
+  }
+
+  /** The pot; empty without one. */
+  Optional<Pot> pot() {
+    return pot;
+  }
+
+  boolean isPotted() {
+    return pot.isPresent();
+  }
+
+  /** A step that pots was done before the plan. */
+  void wasPotted(Step step, int month) {
+    pottedAt = month;
+    fill(step, nursery.pots().get(step.pot().orElseThrow()));
+  }
+
+  /**
+   * Brings pot, filling and clock in line with what the stock list states.
+   *
+   * @param stated offset of the month in which it was potted, if stated
+   */
+  void settle(Optional<Integer> stated) {
+    if (pot.isEmpty()) {
+      filling = Filling.NONE;
+      pottedAt = NEVER;
+      return;
+    }
+    pottedAt = stated.orElse(pottedAt == NEVER ? plan.arrival : pottedAt);
+    if (Math.abs(filling.litres() - pot.get().fillLitres()) > 1e-9) {
+      filling = Filling.NONE.filledUp(pot.get());
+    }
+  }
+
+  /**
+   * Pots the plants.
+   *
+   * @return litres of mix as firmed in one pot
+   */
+  double pot(Step step, Pot into, int month) {
+    double fresh = fill(step, into);
+    pot = Optional.of(into);
+    pottedAt = month;
+    pottedBefore = true;
+    return fresh;
+  }
+
+  /** Fills a pot round the ball that stays on; gives the litres of mix in one pot. */
+  private double fill(Step step, Pot into) {
+    Filling ball = filling.ballKept(step, ballKeptShare(step), filling.litres() > 0, into);
+    filling =
+        step.mix()
+            .map(mix -> filledUp(ball, into, nursery.mixes().get(mix)))
+            .orElseGet(() -> ball.filledUp(into));
+    return Math.max(0, into.fillLitres() - ball.litres());
+  }
+
+  private Filling filledUp(Filling ball, Pot into, Mix mix) {
+    return ball.filledUp(into, mix, nursery.components());
+  }
+
+  /** Of the first potting as the lot says, if it does, else as the step says. */
+  private double ballKeptShare(Step step) {
+    return pottedBefore
+        ? step.ballKeptShare()
+        : plan.lot.potting().ballKept().orElse(step.ballKeptShare());
+  }
+
+  /** The plants are taken out of their pots. */
+  void end() {
+    pot = Optional.empty();
+    filling = Filling.NONE;
+    pottedAt = NEVER;
+  }
+
+  /** Factor on growth of plants that have stood in their pot for long. */
+  double potBoundFactor(int month) {
+    return pottedAt == NEVER || month - pottedAt < plan.species.potBoundMonths()
+        ? 1
+        : plan.species.potBoundFactor();
+  }
+
+  /** Weight of a plant, the same object while nothing about it changes. */
+  Weight weight(Growing plants) {
+    if (pot.isEmpty()) {
+      return Weight.NONE;
+    }
+    double squaredTrunk = plants.meanSquaredTrunk();
+    if (weight == null || squaredTrunk != weighedTrunk || filling != weighedFilling) {
+      weight = weight(squaredTrunk);
+      weighedTrunk = squaredTrunk;
+      weighedFilling = filling;
+    }
+    return weight;
+  }
+
+  /** Weight of a plant whose trunk squared is given, in mm²; nothing without a pot. */
+  Weight weight(double squaredTrunk) {
+    return pot.isEmpty()
+        ? Weight.NONE
+        : new Weight(
+            filling.mixKg(),
+            filling.liftedKg(),
+            pot.get().emptyKg(),
+            Weight.woodKg(squaredTrunk, plan.lot.standing().heightLeftMm()));
+  }
+}
