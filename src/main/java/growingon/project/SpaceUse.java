@@ -134,13 +134,4 @@ public final class SpaceUse {
   public List<PlaceMonth> months(String place) {
     return byPlace.get(place);
   }
-
-  /** The place of the same kind with most room in a month, if any has room. */
-  public Optional<PlaceMonth> roomiestLike(Place place, int month, Map<String, Place> places) {
-    return places.values().stream()
-        .filter(other -> other.kind() == place.kind() && !other.name().equals(place.name()))
-        .map(other -> byPlace.get(other.name()).get(month))
-        .filter(other -> other.roomM2() > 0)
-        .reduce((a, b) -> b.roomM2() > a.roomM2() ? b : a);
-  }
 }

@@ -59,8 +59,8 @@ final class BenchSpaceSheet {
         "space-overflow",
         "Where it does not fit",
         List.of(
-            "Most room: the place of the same kind with most square metres free in the worst month;"
-                + " nothing is moved there by itself."),
+            "Room: places that together could take what is too much in the worst month, of the same"
+                + " condition and kind first; nothing is moved there by itself."),
         List.of(
             Rows.place(),
             Column.of("kind", "kind", "", Kind.TEXT),
@@ -70,14 +70,15 @@ final class BenchSpaceSheet {
             squareMetres("needed", "needed then"),
             squareMetres("capacity", "there then"),
             Columns.aboveNil(squareMetres("overflow", "too much then")),
-            Column.of("most_room", "most room in", "", Kind.TEXT),
+            Column.of("most_room", "room in", "", Kind.TEXT),
             squareMetres("room", "free there")),
         rows);
   }
 
   private List<Object> row(SpaceTrouble trouble, Spell spell) {
     PlaceMonth worst = accounts.space().months(trouble.name()).get(spell.worst());
-    Optional<PlaceMonth> room = trouble.roomiest(spell.worst(), accounts);
+    Optional<RoomElsewhere> room =
+        trouble.place().map(each -> RoomElsewhere.of(each, spell.worst(), spell.most(), accounts));
     return Arrays.asList(
         label(trouble.name()),
         trouble.place().map(place -> place.kind().toString()).orElse(null),
@@ -87,8 +88,8 @@ final class BenchSpaceSheet {
         worst.neededM2(),
         worst.capacityM2(),
         worst.overflowM2(),
-        room.map(PlaceMonth::place).orElse(null),
-        room.map(PlaceMonth::roomM2).orElse(null));
+        room.map(RoomElsewhere::names).map(Rows::text).orElse(null),
+        room.map(RoomElsewhere::roomM2).filter(m2 -> m2 > 0).orElse(null));
   }
 
   /** Room left by month and place, so many places to a table as fit on a page. */
@@ -150,7 +151,7 @@ final class BenchSpaceSheet {
             squareMetres("capacity", "there"),
             Column.of("used", "in use", "", Kind.SHARE),
             Columns.aboveNil(squareMetres("overflow", "too much")),
-            Column.of("most_room", "most room in", "", Kind.TEXT),
+            Column.of("most_room", "room in", "", Kind.TEXT),
             squareMetres("room", "free there")),
         rows.list());
   }
@@ -158,10 +159,10 @@ final class BenchSpaceSheet {
   private List<Object> row(String name, PlaceMonth month) {
     boolean over = month.overflowM2() > Phrases.NEGLIGIBLE;
     Optional<Place> place = Optional.ofNullable(nursery.places().get(name));
-    Optional<PlaceMonth> room =
+    Optional<RoomElsewhere> room =
         place
             .filter(each -> over)
-            .flatMap(each -> accounts.space().roomiestLike(each, month.month(), nursery.places()));
+            .map(each -> RoomElsewhere.of(each, month.month(), month.overflowM2(), accounts));
     return Arrays.asList(
         label(name),
         horizon.month(month.month()),
@@ -170,8 +171,8 @@ final class BenchSpaceSheet {
         month.capacityM2(),
         month.capacityM2() > 0 ? month.neededM2() / month.capacityM2() : null,
         month.overflowM2(),
-        room.map(PlaceMonth::place).orElse(null),
-        room.map(PlaceMonth::roomM2).orElse(null));
+        room.map(RoomElsewhere::names).map(Rows::text).orElse(null),
+        room.map(RoomElsewhere::roomM2).filter(m2 -> m2 > 0).orElse(null));
   }
 
   /** Place-months with weights, for the long tables. */

@@ -80,14 +80,21 @@ final class CashWords {
     return sentences;
   }
 
+  /** A running nursery has no rate of return: what stands at the start was paid for before. */
   private String value() {
     double[] flows = accounts.flowsWithHorizonValue();
-    return ("Net present value of the plan %s at %s a year; internal rate of return %s, where what"
-            + " stands at the start counts as no outlay; %s.")
+    boolean fromBareLand =
+        accounts.lots().stream()
+            .allMatch(lot -> lot.lot().purchase().isPresent() || lot.started() == 0);
+    String rates =
+        fromBareLand
+            ? "internal rate of return %s; ".formatted(rates(Finance.ratesOfReturn(flows)))
+            : "";
+    return "Net present value of the plan %s at %s a year; %s%s."
         .formatted(
             money(accounts.presentValue()),
             Phrases.rate(settings.discountRate()),
-            rates(Finance.ratesOfReturn(flows)),
+            rates,
             since(Finance.payback(flows)));
   }
 

@@ -214,6 +214,7 @@ final class ChanceWords {
     if (!parts.isEmpty()) {
       lines.add("At worst: " + String.join("; ", parts) + ".");
     }
+    cash().ifPresent(lines::add);
     return lines;
   }
 

@@ -9,19 +9,14 @@ final class Odds {
 
   private Odds() {}
 
-  /** in 83 of 100 draws, in all 1,000 draws, in none of 7 draws. */
+  /** in 83 of 100 draws, in all of 100 draws, in none of 7 draws. */
   static String in(double chance, int draws) {
     if (draws == 1) {
       return chance > 0 ? "in the one draw made" : "not in the one draw made";
     }
     long happens = Math.round(chance * draws);
-    if (happens == 0) {
-      return "in none of " + Labels.whole(draws) + " draws";
-    }
-    if (happens == draws) {
-      return "in all " + Labels.whole(draws) + " draws";
-    }
-    return "in " + counted(chance, draws) + " of " + Math.min(HUNDRED, draws) + " draws";
+    String often = happens == 0 ? "none" : happens == draws ? "all" : counted(chance, draws);
+    return "in " + often + " of " + Math.min(HUNDRED, draws) + " draws";
   }
 
   /** The same where the draws have just been named: in 9, in none, in all. */

@@ -9,13 +9,9 @@ import growingon.nursery.Purchase;
 import growingon.nursery.Scenario;
 import growingon.project.Supplies;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 
 /** What must be bought, and by when it must be ordered. */
 final class OrderSheet {
@@ -33,8 +29,7 @@ final class OrderSheet {
   private final Horizon horizon;
   private final String currency;
   private final int leadMonths;
-  private final Map<String, Offer> offers;
-  private final List<Lot> bought;
+  private final List<PlantOrder> plants;
 
   private OrderSheet(Context context) {
     this.context = context;
@@ -42,27 +37,20 @@ final class OrderSheet {
     this.horizon = context.accounts().projection().horizon();
     this.currency = scenario.nursery().settings().currency();
     this.leadMonths = scenario.nursery().settings().orderLeadMonths();
-    this.offers =
-        context.inputs().offers().stream()
-            .collect(Collectors.toMap(Offer::name, Function.identity(), (first, next) -> first));
-    this.bought =
-        scenario.lots().stream()
-            .filter(lot -> lot.purchase().isPresent() && lot.quantity() > 0)
-            .sorted(Comparator.comparing(Lot::arrived))
-            .toList();
+    this.plants = PlantOrder.of(context.inputs());
   }
 
   static Sheet of(Context context) {
     OrderSheet sheet = new OrderSheet(context);
     return FilledSheet.of(
-        "To order", sheet.sentences(), sheet.supplies(), sheet.plants(), sheet.bySeason());
+        "To order", sheet.sentences(), sheet.plants(), sheet.supplies(), sheet.bySeason());
   }
 
   private List<String> sentences() {
     List<String> sentences = new ArrayList<>();
     sentences.add(Sentences.WITHOUT_VAT);
-    bought.stream()
-        .flatMap(lot -> foreign(lot).stream())
+    plants.stream()
+        .flatMap(order -> foreign(order).stream())
         .map(offer -> "1 %s = %s %s.".formatted(offer.currency(), rate(offer.rate()), currency))
         .distinct()
         .forEach(sentences::add);
@@ -70,9 +58,8 @@ final class OrderSheet {
   }
 
   /** The offer a lot comes from, if it is priced in another currency. */
-  private Optional<Offer> foreign(Lot lot) {
-    return Optional.ofNullable(offers.get(lot.name()))
-        .filter(offer -> !offer.currency().equals(currency));
+  private Optional<Offer> foreign(PlantOrder order) {
+    return order.offer().filter(offer -> !offer.currency().equals(currency));
   }
 
   private static String rate(double rate) {
@@ -125,7 +112,8 @@ final class OrderSheet {
             .note(
                 "Offers taken up in this plan. Price and carriage are for the whole quantity at its"
                     + " price break, paid in the month of arrival. "
-                    + leadTime())
+                    + leadTime()
+                    + " An offer may name the month by which it must be ordered.")
             .note(Sentences.PLANT_HEALTH)
             .month("order in")
             .month("arrives in")
@@ -138,11 +126,11 @@ final class OrderSheet {
             .summed("import charges", currency, Kind.MONEY)
             .summed("in all", currency, Kind.MONEY)
             .text("note");
-    for (Lot lot : bought) {
+    for (PlantOrder order : plants) {
+      Lot lot = order.lot();
       Purchase purchase = lot.purchase().get();
-      int due = horizon.offset(lot.arrived()) - leadMonths;
       table.row(
-          horizon.month(Math.max(0, due)),
+          horizon.month(order.orderIn()),
           lot.arrived(),
           lot.name(),
           lot.species(),
@@ -151,18 +139,18 @@ final class OrderSheet {
           purchase.unitPrice(),
           purchase.carriage(),
           purchase.importCharges(),
-          purchase.landed(lot.quantity()),
-          note(lot, due < 0));
+          order.landed(),
+          note(order));
     }
     return table.build();
   }
 
-  private String note(Lot lot, boolean late) {
+  private String note(PlantOrder order) {
     List<String> notes = new ArrayList<>();
-    if (late) {
+    if (order.isLate()) {
       notes.add(LATE);
     }
-    foreign(lot)
+    foreign(order)
         .ifPresent(
             offer ->
                 notes.add(
@@ -170,7 +158,7 @@ final class OrderSheet {
                         Locale.ENGLISH,
                         "%s %,.2f each",
                         offer.currency(),
-                        offer.unitPrice(lot.quantity()))));
+                        offer.unitPrice(order.lot().quantity()))));
     return notes.isEmpty() ? null : String.join("; ", notes);
   }
 

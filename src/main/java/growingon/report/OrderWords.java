@@ -1,13 +1,14 @@
 package growingon.report;
 
 import growingon.nursery.Horizon;
-import growingon.nursery.Lot;
 import growingon.project.Supplies;
 import growingon.project.Supplies.Order;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 
 /** What is said about what must be ordered first. */
 final class OrderWords {
@@ -19,32 +20,41 @@ final class OrderWords {
   private final String nextSeason;
   private final Supplies supplies;
   private final List<Order> orders;
-  private final List<Lot> lots;
-  private final int leadMonths;
+  private final List<PlantOrder> plants;
 
   OrderWords(Context context, SeasonFigures figures) {
     this.horizon = context.accounts().projection().horizon();
     this.currency = context.inputs().scenario().nursery().settings().currency();
     this.supplies = context.accounts().supplies();
     this.orders = supplies.orders();
-    this.lots = context.inputs().scenario().lots();
-    this.leadMonths = context.inputs().scenario().nursery().settings().orderLeadMonths();
+    this.plants = PlantOrder.of(context.inputs());
     this.lastOfNext = horizon.seasonLast(figures.next());
     this.nextSeason = figures.label(figures.next());
   }
 
-  /** What must be ordered first, by when, at what cost. */
+  /** What must be ordered first, by when, at what cost; young plants before all else. */
   String summary() {
-    if (orders.isEmpty()) {
+    if (orders.isEmpty() && plants.isEmpty()) {
       return nothing();
     }
     String first =
         "Order first, by the end of %s: %s, for %s together."
             .formatted(
-                Phrases.month(horizon, orders.get(0).orderMonth()),
+                Phrases.month(horizon, firstMonth()),
                 Phrases.list(firstThings(), NAMED, "things"),
-                Phrases.money(currency, cost(first())));
+                Phrases.money(currency, costOfFirst()));
     return first + tooLate() + untilNext();
+  }
+
+  private int firstMonth() {
+    return Stream.concat(
+            orders.stream().map(Order::orderMonth), plants.stream().map(PlantOrder::orderIn))
+        .min(Comparator.naturalOrder())
+        .orElseThrow();
+  }
+
+  private double costOfFirst() {
+    return cost(first()) + firstPlants().stream().mapToDouble(PlantOrder::landed).sum();
   }
 
   private String nothing() {
@@ -55,29 +65,28 @@ final class OrderWords {
   }
 
   private String tooLate() {
-    return first().stream().anyMatch(Order::late)
-        ? " Some of it is needed sooner than an order takes: see To order."
-        : "";
+    boolean late =
+        first().stream().anyMatch(Order::late)
+            || firstPlants().stream().anyMatch(PlantOrder::isLate);
+    return late ? " Some of it is needed sooner than an order takes: see To order." : "";
   }
 
   private String untilNext() {
     List<Order> until = orders.stream().filter(each -> each.orderMonth() <= lastOfNext).toList();
-    return until.size() == first().size()
-        ? ""
-        : " Up to the end of %s orders of pots, substrate and materials come to %s%s."
-            .formatted(nextSeason, Phrases.money(currency, cost(until)), plants());
-  }
-
-  private String plants() {
-    double plants =
-        lots.stream()
-            .filter(lot -> lot.purchase().isPresent())
-            .filter(lot -> horizon.offset(lot.arrived()) - leadMonths <= lastOfNext)
-            .mapToDouble(lot -> lot.purchase().get().landed(lot.quantity()))
+    double landed =
+        plants.stream()
+            .filter(order -> order.orderIn() <= lastOfNext)
+            .mapToDouble(PlantOrder::landed)
             .sum();
-    return plants > 0
-        ? ", those of young plants to %s landed".formatted(Phrases.money(currency, plants))
-        : "";
+    if (until.size() == first().size() && landed == 0) {
+      return "";
+    }
+    String young =
+        landed > 0
+            ? ", those of young plants to %s landed".formatted(Phrases.money(currency, landed))
+            : "";
+    return " Up to the end of %s orders of pots, substrate and materials come to %s%s."
+        .formatted(nextSeason, Phrases.money(currency, cost(until)), young);
   }
 
   private static double cost(List<Order> some) {
@@ -85,20 +94,34 @@ final class OrderWords {
   }
 
   private List<Order> first() {
-    int month = orders.get(0).orderMonth();
+    int month = firstMonth();
     return orders.stream().filter(each -> each.orderMonth() == month).toList();
   }
 
-  /** What is ordered first, dearest first. */
-  private List<String> firstThings() {
-    Map<Supplies.Item, Integer> packs = new LinkedHashMap<>();
-    List<Order> dearest = new ArrayList<>(first());
-    dearest.sort((a, b) -> Double.compare(b.cost(), a.cost()));
-    dearest.forEach(order -> packs.merge(order.item(), order.packs(), Integer::sum));
-    return packs.entrySet().stream().map(each -> thing(each.getKey(), each.getValue())).toList();
+  private List<PlantOrder> firstPlants() {
+    int month = firstMonth();
+    return plants.stream().filter(each -> each.orderIn() == month).toList();
   }
 
-  private static String thing(Supplies.Item item, int packs) {
+  /** What is ordered first: young plants, then the rest, dearest first. */
+  private List<String> firstThings() {
+    List<String> things = new ArrayList<>();
+    firstPlants().stream()
+        .sorted(Comparator.comparingDouble((PlantOrder order) -> -order.landed()))
+        .forEach(order -> things.add(thing(order)));
+    Map<Supplies.Item, Long> packs = new LinkedHashMap<>();
+    first().stream()
+        .sorted(Comparator.comparingDouble((Order order) -> -order.cost()))
+        .forEach(order -> packs.merge(order.item(), (long) order.packs(), Long::sum));
+    packs.forEach((item, number) -> things.add(thing(item, number)));
+    return things;
+  }
+
+  private static String thing(PlantOrder order) {
+    return "%s (%s)".formatted(Phrases.plants(order.lot().quantity()), order.lot().name());
+  }
+
+  private static String thing(Supplies.Item item, long packs) {
     return switch (item.kind()) {
       case POT ->
           "%s (%s)".formatted(Phrases.counted(packs * item.packSize(), "pot", "pots"), item.name());
@@ -109,11 +132,11 @@ final class OrderWords {
 
   /** The line for the terminal. */
   String headline() {
-    if (orders.isEmpty()) {
+    if (orders.isEmpty() && plants.isEmpty()) {
       return "Order: nothing.";
     }
-    String month = Phrases.month(horizon, orders.get(0).orderMonth());
-    String money = Phrases.money(currency, cost(first()));
+    String month = Phrases.month(horizon, firstMonth());
+    String money = Phrases.money(currency, costOfFirst());
     List<String> things = firstThings();
     return Phrases.fitted(
         things.size(),

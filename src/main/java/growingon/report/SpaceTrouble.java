@@ -4,7 +4,6 @@ import growingon.money.Accounts;
 import growingon.nursery.Nursery;
 import growingon.nursery.Place;
 import growingon.nursery.PlaceKind;
-import growingon.project.SpaceUse;
 import growingon.project.SpaceUse.PlaceMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -47,14 +46,5 @@ record SpaceTrouble(String name, Optional<Place> place, List<Spell> spells) {
 
   Spell worst() {
     return Spell.worst(spells);
-  }
-
-  /** The place of its kind with most room in a month, if any has room that shows. */
-  Optional<PlaceMonth> roomiest(int month, Accounts accounts) {
-    SpaceUse space = accounts.space();
-    Nursery nursery = accounts.projection().scenario().nursery();
-    return place
-        .flatMap(each -> space.roomiestLike(each, month, nursery.places()))
-        .filter(room -> room.roomM2() > Phrases.NEGLIGIBLE);
   }
 }

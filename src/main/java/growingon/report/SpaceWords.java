@@ -4,7 +4,6 @@ import growingon.money.Accounts;
 import growingon.nursery.Horizon;
 import growingon.nursery.Nursery;
 import growingon.nursery.Place;
-import growingon.nursery.PlaceKind;
 import growingon.project.SpaceUse.PlaceMonth;
 import java.util.ArrayList;
 import java.util.List;
@@ -80,6 +79,7 @@ final class SpaceWords {
       return "Lots without a place need up to %s (%s): give each a place in the stock list."
           .formatted(Phrases.squareMetres(worst.most()), month);
     }
+    Place place = trouble.place().get();
     PlaceMonth then = accounts.space().months(trouble.name()).get(worst.worst());
     return "%s is too small %s, %s (%s needed, %s there); %s."
         .formatted(
@@ -88,23 +88,7 @@ final class SpaceWords {
             Shortage.most(trouble.spells(), horizon, Phrases.squareMetres(worst.most())),
             Phrases.squareMetres(then.neededM2()),
             Phrases.squareMetres(then.capacityM2()),
-            room(trouble, trouble.place().get(), worst.worst()));
-  }
-
-  private String room(SpaceTrouble trouble, Place place, int month) {
-    String kind =
-        place.kind() == PlaceKind.QUARANTINE ? "quarantine place" : place.kind().toString();
-    if (nursery.places().values().stream().filter(each -> each.kind() == place.kind()).count()
-        == 1) {
-      return "there is no other " + kind;
-    }
-    return trouble
-        .roomiest(month, accounts)
-        .map(
-            room ->
-                "the %s with most room then is %s, %s free"
-                    .formatted(kind, room.place(), Phrases.squareMetres(room.roomM2())))
-        .orElse("no other " + kind + " has room then");
+            RoomElsewhere.of(place, worst.worst(), worst.most(), accounts).told(place.kind()));
   }
 
   private String named(SpaceTrouble trouble) {

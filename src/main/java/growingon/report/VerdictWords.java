@@ -83,8 +83,7 @@ final class VerdictWords {
 
   private String odds() {
     if (drawsAreAlike()) {
-      return "it %s in all %s draws"
-          .formatted(gainsOrLoses(gamble.gain().mean()), Labels.whole(draws));
+      return "it %s in every draw".formatted(gainsOrLoses(gamble.gain().mean()));
     }
     return switch (verdict()) {
       case SAFE ->

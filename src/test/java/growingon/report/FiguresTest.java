@@ -438,8 +438,7 @@ class FiguresTest {
             "Does not fit: cold tunnel in 7 months (Nov–Mar) from Mar 2027 to Mar 2029, by up to 6.1"
                 + " m² (Mar 2027).",
             "Hours short: in Mar 2027, by 16 hours.",
-            "Order by the end of Feb 2027: 32 bags of pumice, 184 pots (round 12 l) and 22 bags of"
-                + " bark, GBP 950.",
+            "Order by the end of Dec 2026: 80 plants (ridge lot), GBP 1,380.",
             "Cash: lowest GBP 472 at the end of Mar 2027; GBP 13,932 at the end of the plan.",
             "Ridge lot pays: GBP 3,672 gained; you can pay GBP 63.52 a plant landed.");
   }

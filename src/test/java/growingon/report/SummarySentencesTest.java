@@ -118,7 +118,7 @@ class SummarySentencesTest {
     assertThat(space(nursery))
         .isEqualTo(
             "Bench is too small from Nov 2026 to Oct 2029, most in Nov 2026, by 2.5 m² (12.5 m²"
-                + " needed, 10.0 m² there); there is no other bench.");
+                + " needed, 10.0 m² there); no other place has room then.");
   }
 
   @Test
@@ -131,8 +131,22 @@ class SummarySentencesTest {
     assertThat(space(nursery))
         .isEqualTo(
             "Bench is too small from Nov 2026 to Oct 2029, most in Nov 2026, by 2.5 m² (12.5 m²"
-                + " needed, 10.0 m² there); the bench with most room then is back bench, 30.0 m²"
-                + " free.");
+                + " needed, 10.0 m² there); back bench (30.0 m² free) could take it.");
+  }
+
+  @Test
+  void space_severalPlacesTogetherCouldTakeIt_ofTheSameConditionAndKindFirst() {
+    Nurseries nursery =
+        withLot(ash().place("bench").plantsPerM2(2))
+            .place(Nurseries.place("bench", PlaceKind.BENCH, 10))
+            .place(Nurseries.place("bed", PlaceKind.FIELD_BED, 900))
+            .place(Nurseries.place("tunnel", PlaceKind.TUNNEL, 30))
+            .place(Nurseries.place("back bench", PlaceKind.BENCH, 15));
+    assertThat(space(nursery))
+        .endsWith("back bench (15.0 m² free) and tunnel (30.0 m² free) together could take it.");
+    nursery.place(Nurseries.place("tunnel", PlaceKind.TUNNEL, 20));
+    assertThat(space(nursery))
+        .endsWith("back bench (15.0 m² free) and tunnel (20.0 m² free) could take 35.0 m² of it.");
   }
 
   @Test
@@ -151,8 +165,8 @@ class SummarySentencesTest {
             .place(Nurseries.place("nook", PlaceKind.QUARANTINE, 9));
     assertThat(space(nursery))
         .startsWith(
-            "Nook is too small in Jan 2027, by 1.0 m² (10.0 m² needed, 9.0 m² there); there is no"
-                + " other quarantine place. Bench is too small");
+            "Nook is too small in Jan 2027, by 1.0 m² (10.0 m² needed, 9.0 m² there); no"
+                + " other quarantine place has room then. Bench is too small");
   }
 
   @Test

@@ -135,7 +135,7 @@ class VerdictWordsTest {
   void safeLot_namesItsWorstDraw() {
     assertThat(sentence(steps(1001, 50, 1950), NONE))
         .isEqualTo(
-            "Ridge lot is safe: it pays in all 1,001 draws and gains GBP 1,000 on average, GBP 50 in"
+            "Ridge lot is safe: it pays in all of 100 draws and gains GBP 1,000 on average, GBP 50 in"
                 + " the worst; no assumption about it that is unsure moves it; it stays worth its"
                 + " price up to GBP 29.75 a plant landed (now GBP 17.25).");
   }
@@ -174,7 +174,7 @@ class VerdictWordsTest {
 
     assertThat(sentence)
         .isEqualTo(
-            "Ridge lot is hopeless: it pays in none of 1,001 draws, loses GBP 1,500 on average and"
+            "Ridge lot is hopeless: it pays in none of 100 draws, loses GBP 1,500 on average and"
                 + " loses GBP 200 even in the best; the share of firsts matters most: even with"
                 + " firsts only it does not pay; even as a gift, landed free, it would lose on"
                 + " average.");
@@ -184,10 +184,10 @@ class VerdictWordsTest {
   void drawsThatDoNotDiffer_areSafeOrHopeless() {
     assertThat(sentence(steps(1000, 300, 300), NONE))
         .startsWith(
-            "Ridge lot is safe: it gains GBP 300 in all 1,000 draws; no assumption about it that"
+            "Ridge lot is safe: it gains GBP 300 in every draw; no assumption about it that"
                 + " is unsure moves it; ");
     assertThat(words(steps(1000, -300, -300), -300, MapleNursery.ridgeLot(), NONE).sentence())
-        .startsWith("Ridge lot is hopeless: it loses GBP 300 in all 1,000 draws; ");
+        .startsWith("Ridge lot is hopeless: it loses GBP 300 in every draw; ");
   }
 
   @Test
