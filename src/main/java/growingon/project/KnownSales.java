@@ -35,7 +35,7 @@ final class KnownSales {
     }
     double[] met = new double[nothingMet.length];
     for (LotState lot : lots) {
-      for (Leaving leaving : lot.leaving(month)) {
+      for (Leaving leaving : lot.past.leaving(month)) {
         leave(lot, month, leaving, met);
       }
     }
@@ -44,7 +44,7 @@ final class KnownSales {
 
   private void leave(LotState lot, int month, Leaving leaving, double[] met) {
     Optional<Integer> grade = leaving.grade().map(lot.plan.ladder::indexOf);
-    lot.makeSure(month, leaving.plants());
+    lot.past.makeSure(month, leaving.plants());
     lot.gradeForSale(month);
     List<Taken> taken =
         Taken.of(lot.plants, grade, leaving.quality(), leaving.plants(), dearestFirst(lot.plan));

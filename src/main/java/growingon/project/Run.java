@@ -155,9 +155,9 @@ final class Run {
       lot.arrive(month);
     }
     if (lot.hasFacts()) {
-      lot.comeAndGo(month);
+      lot.past.beforeSteps(month);
     }
-    lot.work(month, this);
+    lot.works.ofMonth(month, this);
     lot.stand(month);
     lot.grow(month);
     lot.lose(month);
@@ -168,7 +168,7 @@ final class Run {
       return;
     }
     if (lot.hasFacts()) {
-      lot.takeCount(month);
+      lot.past.takeCount(month);
     }
     lot.endMonth(month);
   }

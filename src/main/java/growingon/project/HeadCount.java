@@ -1,0 +1,58 @@
+package growingon.project;
+
+import growingon.nursery.Horizon;
+
+/**
+ * Books the plants of a lot that come and go: tells a recorder, and adds up what is accounted for,
+ * so that the balance can be checked at the end of any run.
+ */
+final class HeadCount {
+  private final LotPlan plan;
+  private final Recorder to;
+  private double accountedFor;
+
+  HeadCount(LotPlan plan, Recorder to) {
+    this.plan = plan;
+    this.to = to;
+  }
+
+  void diedBefore(double plants) {
+    accountedFor += plants;
+    to.diedBefore(plants);
+  }
+
+  void died(int month, double plants) {
+    accountedFor += plants;
+    to.died(month, plants);
+  }
+
+  void culled(int month, double plants) {
+    accountedFor += plants;
+    to.culled(month, plants);
+  }
+
+  void sold(double plants) {
+    accountedFor += plants;
+  }
+
+  void came(int month, double plants) {
+    accountedFor -= plants;
+    to.came(month, plants);
+  }
+
+  void went(int month, double plants) {
+    accountedFor += plants;
+    to.went(month, plants);
+  }
+
+  /**
+   * Checks that what was booked and what stands are all the plants there were.
+   *
+   * @param part share of the lot's plants that it is of
+   * @param standing plants that stand, added up slice by slice
+   * @throws BalanceException if they are not
+   */
+  void check(double part, double standing, Horizon horizon) {
+    Balance.check(plan.lot, part, accountedFor, standing, horizon);
+  }
+}

@@ -1,0 +1,46 @@
+package growingon.project;
+
+import growingon.nursery.Step;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** When the training of a lot started, or is to start. Once started, it goes on. */
+final class Training {
+  private static final int NEVER = Integer.MIN_VALUE;
+
+  private final Schedule schedule;
+  private int startedAt = NEVER;
+
+  Training(Schedule schedule) {
+    this.schedule = schedule;
+  }
+
+  /** A step was done in a month. */
+  void done(Step step, int month) {
+    if (step.trainingStarts() && startedAt == NEVER) {
+      startedAt = month;
+    }
+  }
+
+  /** As the stock list states it, if it does. */
+  void stated(Optional<Integer> month) {
+    startedAt = month.orElse(startedAt);
+  }
+
+  /** Whole months since training started, −1 if it has not. */
+  int months(int month) {
+    return startedAt == NEVER || startedAt > month ? -1 : month - startedAt;
+  }
+
+  /**
+   * Whole months since training started, negative where it is to start by a dated step ahead;
+   * {@link Growing#UNTRAINED} where it is not.
+   */
+  int clock(int month) {
+    if (startedAt != NEVER) {
+      return month - startedAt;
+    }
+    OptionalInt starts = schedule.trainingStarts(month);
+    return starts.isPresent() ? month - starts.getAsInt() : Growing.UNTRAINED;
+  }
+}

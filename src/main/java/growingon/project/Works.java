@@ -1,0 +1,327 @@
+package growingon.project;
+
+import growingon.nursery.Horizon;
+import growingon.nursery.LiftFrom;
+import growingon.nursery.Mix;
+import growingon.nursery.Nursery;
+import growingon.nursery.OtherCash;
+import growingon.nursery.Place;
+import growingon.nursery.Pot;
+import growingon.nursery.Quality;
+import growingon.nursery.Settings;
+import growingon.nursery.Step;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/** The work on a lot: its steps, what they use and change, its moves, and other work it causes. */
+final class Works {
+  private final LotState lot;
+  private final LotPlan plan;
+  private final HeadCount heads;
+  private final Recorder to;
+  private final LotHistory history;
+  private final Nursery nursery;
+  private final Settings settings;
+  private final double[] minutes;
+  private final boolean[] waiting;
+  private boolean sorted;
+
+  /**
+   * No work done yet.
+   *
+   * @param to takes down what is worked and used
+   * @param history takes down the particulars too; null where nobody asks for them
+   */
+  Works(LotState lot, HeadCount heads, Run run, Recorder to, LotHistory history) {
+    this.lot = lot;
+    this.plan = lot.plan;
+    this.heads = heads;
+    this.to = to;
+    this.history = history;
+    this.nursery = run.programme().nursery();
+    this.settings = nursery.settings();
+    this.minutes = run.minutes();
+    this.waiting = new boolean[plan.steps().size()];
+    this.sorted = plan.lot.quality().sorted();
+  }
+
+  /** Whether the plants are sorted by quality. */
+  boolean isSorted() {
+    return sorted;
+  }
+
+  /** The month's moves, then its steps in route order. */
+  void ofMonth(int month, Run run) {
+    if (lot.isEmpty()) {
+      return;
+    }
+    if (month > plan.start) {
+      lot.position.turnOf(month, lot.vessel.isPotted()).ifPresent(move -> carry(month, move));
+    }
+    if (plan.isUntouched(month)) {
+      return;
+    }
+    boolean released = month == plan.apartUntil;
+    if (released && plan.lot.untouched()) {
+      lot.schedule.missRecurring(month);
+    }
+    if (released || !lot.schedule.isQuiet(month)) {
+      doSteps(month, run);
+    }
+  }
+
+  private void doSteps(int month, Run run) {
+    for (int i = 0; i < plan.steps().size(); i++) {
+      if (!lot.isEmpty()) {
+        boolean released = isReleased(i, month);
+        if (released || isDue(i, month)) {
+          doStep(i, month, released, run);
+        }
+      }
+    }
+  }
+
+  /** Whether a step came due while the lot was apart, and waited until this month. */
+  private boolean isReleased(int index, int month) {
+    return month == plan.apartUntil
+        && plan.waits(index)
+        && (waiting[index] || lot.schedule.isOverdue(index, month));
+  }
+
+  /** Whether a step is to be done now; planting out waits while the lot is apart. */
+  private boolean isDue(int index, int month) {
+    boolean due = lot.schedule.isDue(index, month, lot.plants::meanTrunk);
+    boolean waits = due && plan.isApart(month) && plan.waits(index);
+    waiting[index] |= waits;
+    return due && !waits;
+  }
+
+  private void doStep(int index, int month, boolean released, Run run) {
+    Step step = plan.steps().get(index);
+    Schedule.Done done =
+        released ? lot.schedule.doneInOneGo(index, month) : lot.schedule.done(index, month);
+    waiting[index] = false;
+    done.late().ifPresent(late -> remarkLate(step, late, month, run));
+    Optional<Place> before = lot.position.in(month);
+    double died = lot.die(month, index + 1, lot.survival.shareOfStep(step.lossShare()));
+    double culled = sortAndCull(step, month);
+    heads.died(month, died);
+    heads.culled(month, culled);
+    double living = lot.plants.living();
+    Potted potted = pot(step, month, living);
+    plantOut(index, month, living, run);
+    lot.position.standIn(step.place().map(nursery.places()::get), step.spacing());
+    if (step.rootWork()) {
+      lot.speed.rootsCut(step, month);
+    }
+    lot.training.done(step, month);
+    lot.plants.growBy(lot.spot(month).curve());
+    Lifting lifting =
+        plan.lifts(index) ? lifting(before, lot.position.in(month)) : Lifting.NOTHING_LIFTED;
+    double each = step.minutes() + (lifting.needsTwo() ? secondPerson(index) : 0);
+    double hours = spreadWork(step, month, done.monthsOfWork(), living, each);
+    if (history == null) {
+      return;
+    }
+    history.happened(
+        new Happening(
+            month,
+            done.monthsOfWork(),
+            step.name(),
+            name(before),
+            name(lot.position.in(month)),
+            living,
+            died,
+            culled,
+            step.pot(),
+            potted.pots(),
+            potted.litres(),
+            hours,
+            weight().kg(),
+            done.late().map(late -> OptionalInt.of(late.dueMonth())).orElse(OptionalInt.empty()),
+            lifting));
+  }
+
+  private void remarkLate(Step step, Schedule.Late late, int month, Run run) {
+    Horizon horizon = run.programme().horizon();
+    run.remark(
+        plan,
+        () ->
+            Remarks.lateStep(
+                plan.lot.name(),
+                step.name(),
+                horizon.month(late.dueMonth()),
+                horizon.month(month),
+                late.yearsMoved()));
+  }
+
+  /** Takes the plants out of their pots, if the step does; the pots come back. */
+  private void plantOut(int index, int month, double living, Run run) {
+    if (!lot.vessel.isPotted()) {
+      return;
+    }
+    if (plan.plantsOut(index)) {
+      freePots(month, living);
+      lot.vessel.end();
+      lot.position.plantedOut();
+    } else if (plan.standsInFieldInPot(index)) {
+      Step step = plan.steps().get(index);
+      run.remark(
+          plan,
+          () -> Remarks.standsInItsPot(plan.lot.name(), step.name(), step.place().orElseThrow()));
+    }
+  }
+
+  /**
+   * Minutes a plant of the second person: those of lifting it, at most those of the job; a move is
+   * lifting throughout.
+   */
+  private double secondPerson(int index) {
+    double job = plan.steps().get(index).minutes();
+    return plan.isMove(index) ? job : Math.min(settings.secondPersonMinutes(), job);
+  }
+
+  /**
+   * How the lot's plants are lifted. Where nobody asks for the weight itself, plants that could not
+   * be too heavy even if all were as thick as the thickest are not weighed.
+   */
+  private Lifting lifting(Optional<Place> takenUp, Optional<Place> setDown) {
+    LiftFrom height = Lifting.lower(takenUp, setDown);
+    boolean surelyLight =
+        history == null
+            && lot.vessel.weight(lot.plants.squaredTrunkAtMost()).kg() <= Lifting.firstKg(height);
+    return surelyLight ? Lifting.ONE_PERSON : Lifting.of(weight().kg(), height);
+  }
+
+  private Weight weight() {
+    return lot.vessel.weight(lot.plants);
+  }
+
+  void freePots(int month, double plantsGone) {
+    lot.vessel
+        .pot()
+        .ifPresent(old -> to.freed(month + 1, old.name(), plantsGone * old.reuseShare()));
+  }
+
+  private double spreadWork(Step step, int month, int months, double living, double minutesEach) {
+    double hours = living * minutesEach * minutes[month] / 60;
+    for (int i = 0; i < months; i++) {
+      to.worked(month + i, step.name(), living, hours / months);
+      for (Map.Entry<String, Double> material : step.materials().entrySet()) {
+        double amount = living * material.getValue() / months;
+        to.used(month + i, Use.Kind.MATERIAL, material.getKey(), amount);
+      }
+    }
+    return hours;
+  }
+
+  private record Potted(double pots, double litres) {}
+
+  private Potted pot(Step step, int month, double living) {
+    if (step.pot().isEmpty()) {
+      return new Potted(0, 0);
+    }
+    Pot into = nursery.pots().get(step.pot().get());
+    boolean same = lot.vessel.pot().map(Pot::name).filter(into.name()::equals).isPresent();
+    if (!same) {
+      freePots(month, living);
+      to.used(month, Use.Kind.POT, into.name(), living);
+    }
+    double pottedLitres = lot.vessel.pot(step, into, month);
+    double litres = 0;
+    if (step.mix().isPresent()) {
+      Mix mix = nursery.mixes().get(step.mix().get());
+      litres =
+          living * pottedLitres * mix.looseLitresPerPottedLitre() * (1 + settings.wasteShare());
+      for (String component : mix.parts().keySet()) {
+        double amount = litres * mix.share(component);
+        to.used(month, Use.Kind.COMPONENT, component, amount);
+      }
+    }
+    return new Potted(same ? 0 : living, litres);
+  }
+
+  /** Carries the plants into their winter place or back. */
+  private void carry(int month, Position.Move move) {
+    double living = lot.plants.living();
+    Lifting lifting = lifting(move.from(), move.to());
+    int people = lifting.needsTwo() ? 2 : 1;
+    double hours = living * settings.winterMoveMinutes() * people * minutes[month] / 60;
+    to.worked(month, Work.WINTER_MOVE, living, hours);
+    if (history != null) {
+      history.happened(
+          Happening.job(month, Work.WINTER_MOVE, name(move.from()), name(move.to()), living, hours)
+              .lifted(weight().kg(), lifting));
+    }
+  }
+
+  /** Other cash of the lot; before it is there only what names its months itself. */
+  void payOtherCash(int month, boolean isThere) {
+    for (OtherCash row : plan.otherCash) {
+      if (plan.isDue(row, month) && (isThere || row.namesItsMonths())) {
+        to.paid(month, row.amount());
+        book(month, row.what(), isThere ? lot.plants.living() : 0, row.hours() * minutes[month]);
+      }
+    }
+  }
+
+  /** Work that leaves the plants where they stand. */
+  private void book(int month, String job, double living, double hours) {
+    if (hours == 0) {
+      return;
+    }
+    to.worked(month, job, living, hours);
+    if (history != null) {
+      String place = lot.standing() == null ? "" : lot.standing().placeName();
+      history.happened(Happening.job(month, job, place, place, living, hours));
+    }
+  }
+
+  /** Sorts, if the step does, and culls; old pots of the culled come back. */
+  private double sortAndCull(Step step, int month) {
+    double culled = 0;
+    if (step.sort()) {
+      culled += sort(month);
+    }
+    culled += lot.past.rules(month) ? 0 : lot.plants.cull(step.cullShare(), sorted);
+    freePots(month, culled);
+    return culled;
+  }
+
+  private double sort(int month) {
+    sorted = true;
+    double culled = 0;
+    for (Quality quality : Quality.values()) {
+      if (!lot.past.rules(month) && !nursery.qualities().get(quality).potted()) {
+        culled += lot.plants.cullAll(quality);
+      }
+    }
+    return culled;
+  }
+
+  /** A lot without a sorting step ahead of it is sorted as it comes. */
+  void sortOnArrival(int month) {
+    if (sorted) {
+      return;
+    }
+    for (int i = 0; i < plan.steps().size(); i++) {
+      if (plan.steps().get(i).sort() && lot.schedule.doneAt(i).isEmpty()) {
+        return;
+      }
+    }
+    double culled = sort(month);
+    heads.culled(month, culled);
+    freePots(month, culled);
+  }
+
+  /** The work of selling so many plants in a month. */
+  void sell(int month, double sold) {
+    double each = lot.standing().place().map(plan::minutesASale).orElse(settings.minutesASale());
+    book(month, Work.SELLING, sold, sold * each * minutes[month] / 60);
+  }
+
+  private static String name(Optional<Place> place) {
+    return place.map(Place::name).orElse("");
+  }
+}
