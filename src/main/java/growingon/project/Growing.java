@@ -1,8 +1,6 @@
 package growingon.project;
 
-import growingon.growth.Flow;
 import growingon.nursery.Curve;
-import growingon.nursery.Grade;
 import growingon.nursery.Quality;
 import growingon.nursery.QualityShares;
 import java.util.ArrayList;
@@ -11,76 +9,39 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
-import java.util.stream.DoubleStream;
 
 /**
- * The plants of one lot as they grow: K representative plants, their trunks, and how many plants
- * each stands for.
- *
- * <p>Everything that speeds or slows a lot multiplies its growth time, and only vigour differs
- * between its slices. So a lot needs one growth clock: slice i stands at flow(trunk0_i, vigour_i ×
- * clock), and it reaches a grade when the clock passes a value worked out once. A month costs an
- * addition, not K exponentials; trunks are worked out where something asks for them.
+ * The plants of one lot as they grow: K representative plants, and how many plants each stands for.
+ * {@link GrowthClock} knows their trunks, {@link Grading} what they may be sold as.
  */
 final class Growing {
-  /** Twelve twelfths of a year's growth may fall short of a year by this much of rounding. */
-  private static final double ROUNDING = 1e-12;
-
   private static final double NOT_YET = -1;
 
-  /** Training months of plants whose training neither started nor is to start by a dated step. */
-  static final int UNTRAINED = Integer.MIN_VALUE;
-
-  private static final int QUALITIES = Quality.values().length;
-
-  /** Fewer plants than this are the dust of dividing. */
+  /** Fewer plants than this are what rounding left of dividing. */
   private static final double LEAST_PLANTS = 1e-9;
 
   private final GrowthStart start;
-  private final Grade[] grades;
-  private final int slices;
-  private final double[] vigour;
-  private final int[] thick;
-  private final int[] slicesThickFor;
-  private final int[] sellsAs;
-  private final int[] saleTable;
   private final QualityShares quality;
-  private final double[] byThickness;
+  private final int slices;
+  private final GrowthClock clock;
+  private final Grading grading;
   private Streams streams;
   private double kept;
-  private double[] trunkAtZero;
-  private double[] coordinates;
-  private double[] gradeCoordinates;
-  private double[] trunks;
-  private double trunksAt = NOT_YET;
-  private double squaredTrunk;
-  private double squaredAt = NOT_YET;
-  private Crossings crossings;
+  private double alive = 1;
   private double notKept;
   private boolean changed = true;
-  private double alive = 1;
-  private double clock;
-  private long readyCells;
-  private int tableFrom = Integer.MAX_VALUE;
-  private int tableUntil = Integer.MIN_VALUE;
-  private boolean graded;
-  private Curve curve;
-  private Flow flow;
+  private double squaredTrunk;
+  private double squaredAt = NOT_YET;
 
   Growing(LotPlan plan, QualityShares quality) {
     this.start = plan.growthStart;
-    this.grades = start.grades;
     this.slices = start.trunks.length;
-    this.trunkAtZero = start.trunks;
-    this.vigour = start.vigour;
-    this.thick = new int[slices];
-    this.slicesThickFor = new int[grades.length];
-    this.sellsAs = new int[slices];
-    this.saleTable = new int[grades.length + 1];
-    this.kept = plan.lot.kept();
     this.quality = quality;
+    this.clock = new GrowthClock(start);
+    this.grading = new Grading(start.grades, clock, slices);
+    this.kept = plan.lot.kept();
     this.streams = start.streams(quality);
-    this.byThickness = new double[grades.length + 1];
+    grading.of(streams);
   }
 
   /** Plants alive now, kept ones among them. */
@@ -88,7 +49,7 @@ final class Growing {
     return alive * (kept + notKept());
   }
 
-  /** Whether nothing is left but the dust of dividing. */
+  /** Whether nothing is left but what rounding left of dividing. */
   boolean isEmpty() {
     return living() < LEAST_PLANTS;
   }
@@ -113,6 +74,12 @@ final class Growing {
     squaredAt = NOT_YET;
   }
 
+  /** The same, otherwise than by a sale: what is ready to be sold must be worked out once more. */
+  private void noteOtherPlants() {
+    noteChange();
+    grading.of(streams);
+  }
+
   private double notKept() {
     if (changed) {
       double sum = 0;
@@ -134,11 +101,10 @@ final class Growing {
   }
 
   /** Culls every plant of a quality that is not kept; gives how many. */
-  double cullAll(Quality quality) {
-    noteChange();
-    graded = false;
+  double cullAll(Quality of) {
+    noteOtherPlants();
     double culled = 0;
-    for (Stream stream : streams.of(quality)) {
+    for (Stream stream : streams.of(of)) {
       culled += alive * stream.sum;
       stream.take(1);
     }
@@ -156,12 +122,9 @@ final class Growing {
     if (wanted == 0) {
       return 0;
     }
-    noteChange();
-    graded = false;
+    noteOtherPlants();
     if (!worstFirst) {
-      for (Stream stream : streams.all) {
-        stream.take(share);
-      }
+      takeOfAll(share);
       return alive * wanted;
     }
     double left = wanted;
@@ -171,114 +134,48 @@ final class Growing {
     return alive * (wanted - left);
   }
 
-  private double cullOf(Quality quality, double wanted) {
-    double there = 0;
-    for (Stream stream : streams.of(quality)) {
-      there += stream.sum;
+  private void takeOfAll(double share) {
+    for (Stream stream : streams.all) {
+      stream.take(share);
     }
+  }
+
+  private double cullOf(Quality of, double wanted) {
+    double there = sumOf(of);
     if (there == 0) {
       return 0;
     }
     double part = Math.min(1, wanted / there);
-    for (Stream stream : streams.of(quality)) {
+    for (Stream stream : streams.of(of)) {
       stream.take(part);
     }
     return part * there;
   }
 
-  /** Lets the lot go on by another law from where its trunks stand now. */
-  void growBy(Curve law) {
-    if (law == curve || law.equals(curve)) {
-      return;
-    }
-    boolean fromStart = curve == null;
-    trunkAtZero = fromStart ? trunkAtZero : trunks().clone();
-    curve = law;
-    flow = Flow.of(law);
-    clock = 0;
-    trunksAt = NOT_YET;
-    squaredAt = NOT_YET;
-    if (fromStart) {
-      coordinates = start.coordinates(law);
-      crossings = start.crossings(law);
-    } else {
-      lookAhead();
-    }
-  }
-
-  /** Awaits the crossings from where the trunks stand now. */
-  private void lookAhead() {
-    coordinates = DoubleStream.of(trunkAtZero).map(flow::coordinate).toArray();
-    gradeCoordinates = start.gradeCoordinates(flow);
-    crossings = new AwaitedCrossings(thick, this::clockTo);
-  }
-
-  /** Growth clock at which a slice is thick enough for a grade; never for one that is not there. */
-  private double clockTo(int slice, int grade) {
-    if (grade == grades.length) {
-      return Double.POSITIVE_INFINITY;
-    }
-    double least = grades[grade].leastTrunkMm();
-    return flow.yearsTo(trunkAtZero[slice], coordinates[slice], least, gradeCoordinates[grade])
-        / vigour[slice];
-  }
-
-  /** Advances the growth clock, in growth years of a plant of vigour 1. */
-  void grow(double growthYears) {
-    clock += growthYears;
-  }
-
-  /** Trunk of a slice now, mm. */
-  double trunk(int slice) {
-    return flow.advance(trunkAtZero[slice], coordinates[slice], vigour[slice] * clock);
-  }
-
-  /** Mean trunk of the living plants, mm; 0 for an empty lot. */
-  double meanTrunk() {
-    return mean(1);
-  }
-
-  /**
-   * Mean of the squared trunk of the living plants, mm²; 0 for an empty lot. It stays while they
-   * neither grow nor are sold or culled, as in winter.
-   */
-  double meanSquaredTrunk() {
-    if (squaredAt != clock) {
-      squaredTrunk = mean(2);
-      squaredAt = clock;
-    }
-    return squaredTrunk;
-  }
-
-  /** No plant's squared trunk is more than this, mm²: that of a thickest and strongest one. */
-  double squaredTrunkAtMost() {
-    double most = flow.advance(max(trunkAtZero), max(vigour) * clock);
-    return most * most;
-  }
-
-  private static double max(double[] values) {
-    double max = 0;
-    for (double value : values) {
-      max = Math.max(max, value);
-    }
-    return max;
-  }
-
-  private double mean(int power) {
-    double[] now = trunks();
-    double plants = 0;
+  private double sumOf(Quality of) {
     double sum = 0;
-    if (kept > 0) {
-      plants = kept;
-      for (double trunk : now) {
-        sum += kept / slices * (power == 1 ? trunk : trunk * trunk);
-      }
+    for (Stream stream : streams.of(of)) {
+      sum += stream.sum;
     }
-    for (Stream stream : streams.all) {
-      plants += stream.sum;
-      sum += power == 1 ? stream.sum(now) : stream.sumOfSquares(now);
+    return sum;
+  }
+
+  /** Culls so many plants of a quality, as far as there are any; gives how many. */
+  double cullPlants(Quality of, double plants) {
+    double culled = plants == 0 || alive == 0 ? 0 : alive * cullOf(of, plants / alive);
+    noteOtherPlants();
+    return culled;
+  }
+
+  /** Takes so many plants that are not kept, of every kind alike; gives how many. */
+  double takeAlike(double plants) {
+    double there = alive * notKept();
+    double taken = Math.min(plants, there);
+    if (taken > 0) {
+      takeOfAll(taken / there);
+      noteOtherPlants();
     }
-    return plants == 0 ? 0 : sum / plants;
+    return taken;
   }
 
   /** Leaves a part of the plants only: the others are told of elsewhere. */
@@ -287,10 +184,8 @@ final class Growing {
       return;
     }
     kept *= part;
-    for (Stream stream : streams.all) {
-      stream.take(1 - part);
-    }
-    anew();
+    takeOfAll(1 - part);
+    noteOtherPlants();
   }
 
   /** Plants come, like those that are there, or like those of the start where none is left. */
@@ -308,10 +203,8 @@ final class Growing {
     consistOf(start.streams(quality));
     double there = notKept();
     if (there > 0) {
-      for (Stream stream : streams.all) {
-        stream.take(1 - plants / there);
-      }
-      anew();
+      takeOfAll(1 - plants / there);
+      noteOtherPlants();
     } else {
       double[] even = new double[slices];
       Arrays.fill(even, plants / slices);
@@ -322,7 +215,7 @@ final class Growing {
   /** Lets the plants that are not kept be those of some streams. */
   private void consistOf(Streams all) {
     streams = all;
-    anew();
+    noteOtherPlants();
   }
 
   /** So many plants are there; kept ones among them. */
@@ -378,61 +271,32 @@ final class Growing {
     return Arrays.stream(values).map(each -> each * factor).toArray();
   }
 
-  private double sumOf(Quality of) {
-    double sum = 0;
-    for (Stream stream : streams.of(of)) {
-      sum += stream.sum;
+  /** Lets the lot go on by another law from where its trunks stand now. */
+  void growBy(Curve law) {
+    if (clock.goesBy(law)) {
+      return;
     }
-    return sum;
+    boolean fromStart = clock.isNew();
+    clock.goBy(law);
+    squaredAt = NOT_YET;
+    if (fromStart) {
+      grading.start();
+    } else {
+      grading.lookAhead();
+    }
   }
 
-  /** Culls so many plants of a quality, as far as there are any; gives how many. */
-  double cullPlants(Quality of, double plants) {
-    double culled = plants == 0 || alive == 0 ? 0 : alive * cullOf(of, plants / alive);
-    anew();
-    return culled;
-  }
-
-  /** Takes so many plants that are not kept, of every kind alike; gives how many. */
-  double takeAlike(double plants) {
-    double there = alive * notKept();
-    double taken = Math.min(plants, there);
-    if (taken > 0) {
-      for (Stream stream : streams.all) {
-        stream.take(taken / there);
-      }
-      anew();
-    }
-    return taken;
+  /** Advances the growth clock, in growth years of a plant of vigour 1. */
+  void grow(double growthYears) {
+    clock.grow(growthYears);
   }
 
   /** The trunks were measured: lets the plants grow on from there, each with its own vigour. */
   void measured(double meanMm, OptionalDouble spread) {
-    trunkAtZero = new Remeasured(trunks(), weights(), start.trunkScores()).to(meanMm, spread);
-    Arrays.fill(thick, 0);
-    Arrays.fill(slicesThickFor, 0);
-    clock = 0;
-    trunksAt = NOT_YET;
-    lookAhead();
-    anew();
-  }
-
-  /**
-   * Trunk of every slice, mm, as given before any growth; worked out anew where the plants have
-   * grown since it was asked.
-   */
-  private double[] trunks() {
-    if (flow == null) {
-      return trunkAtZero;
-    }
-    if (trunksAt != clock) {
-      trunks = trunks == null ? new double[slices] : trunks;
-      for (int i = 0; i < slices; i++) {
-        trunks[i] = trunk(i);
-      }
-      trunksAt = clock;
-    }
-    return trunks;
+    clock.measured(
+        new Remeasured(clock.trunks(), weights(), start.trunkScores()).to(meanMm, spread));
+    grading.startAnew();
+    noteOtherPlants();
   }
 
   /** Plants of each slice but for deaths, which fall on all alike. */
@@ -447,6 +311,51 @@ final class Growing {
     return weights;
   }
 
+  /** Trunk of a slice now, mm. */
+  double trunk(int slice) {
+    return clock.trunk(slice);
+  }
+
+  /** Mean trunk of the living plants, mm; 0 for an empty lot. */
+  double meanTrunk() {
+    return mean(1);
+  }
+
+  /**
+   * Mean of the squared trunk of the living plants, mm²; 0 for an empty lot. It stays while they
+   * neither grow nor are sold or culled, as in winter.
+   */
+  double meanSquaredTrunk() {
+    if (squaredAt != clock.now()) {
+      squaredTrunk = mean(2);
+      squaredAt = clock.now();
+    }
+    return squaredTrunk;
+  }
+
+  /** No plant's squared trunk is more than this, mm². */
+  double squaredTrunkAtMost() {
+    double most = clock.trunkAtMost();
+    return most * most;
+  }
+
+  private double mean(int power) {
+    double[] now = clock.trunks();
+    double plants = 0;
+    double sum = 0;
+    if (kept > 0) {
+      plants = kept;
+      for (double trunk : now) {
+        sum += kept / slices * (power == 1 ? trunk : trunk * trunk);
+      }
+    }
+    for (Stream stream : streams.all) {
+      plants += stream.sum;
+      sum += power == 1 ? stream.sum(now) : stream.sumOfSquares(now);
+    }
+    return plants == 0 ? 0 : sum / plants;
+  }
+
   /**
    * How the lot stands.
    *
@@ -454,226 +363,41 @@ final class Growing {
    */
   MonthStock stock(int trainingMonths) {
     boolean empty = isEmpty();
-    double spread = empty ? 0 : Remeasured.spread(trunks(), weights());
+    double[] now = clock.trunks();
+    double spread = empty ? 0 : Remeasured.spread(now, weights());
+    double most = Arrays.stream(now).max().orElse(0);
     return new MonthStock(
-        standing(trainingMonths), empty ? 0 : meanTrunk(), spread, max(trunks()), trainingMonths);
+        standing(trainingMonths), empty ? 0 : meanTrunk(), spread, most, trainingMonths);
   }
 
-  /** Everything that was kept up to date step by step is to be worked out once more. */
-  private void anew() {
-    noteChange();
-    graded = false;
-  }
-
-  /** Notes which slices have grown thick enough for one grade more by now. */
-  void measure() {
-    double now = clock + ROUNDING;
-    for (int slice = crossings.next(now); slice != Crossings.NONE; slice = crossings.next(now)) {
-      int was = thick[slice]++;
-      slicesThickFor[was]++;
-      if (graded && saleTable[was] != saleTable[was + 1]) {
-        moveUp(slice, saleTable[was], saleTable[was + 1]);
-      }
-    }
-  }
-
-  /** A slice sells as another grade from now on; −1 stands for none. */
-  private void moveUp(int slice, int from, int to) {
-    sellsAs[slice] = to;
-    int last = streams.last(slice);
-    for (int i = streams.first(slice); i <= last; i++) {
-      moveUp(streams.all[i], streams.all[i].weight(slice), from, to);
-    }
-  }
-
-  private void moveUp(Stream stream, double weight, int from, int to) {
-    if (weight == 0 || !stream.mayGrade) {
-      return;
-    }
-    if (from >= stream.sellsFrom) {
-      add(stream, from, -weight);
-    }
-    if (to >= stream.sellsFrom) {
-      readyCells |= cellBit(stream.quality, to);
-      add(stream, to, weight);
-    }
-  }
-
-  private void add(Stream stream, int grade, double weight) {
-    double ready = stream.ready[grade] + weight;
-    stream.ready[grade] = ready > 0 ? ready : 0;
-  }
-
-  /**
-   * Grades the lot for sale: works out for every stream how many plants may be sold at each grade.
-   * Where no plant moved up and training changes nothing, all is as it was.
-   *
-   * @param trainingMonths whole months since training started; negative where it is to start so
-   *     many months from now, {@link #UNTRAINED} where it is not
-   * @return the bits of {@link #cellBit} of all grades and qualities in which plants may be ready
-   */
+  /** Grades the lot for sale, as {@link Grading#forSale}. */
   long gradeForSale(int trainingMonths) {
-    measure();
-    boolean otherwise = fillSaleTable(trainingMonths);
-    if (otherwise || !graded) {
-      gradeAnew();
-      graded = true;
-    }
-    return readyCells;
-  }
-
-  /**
-   * A bit for a grade and quality. On a ladder of more than 21 grades two may share a bit, so it
-   * tells surely only that nothing is ready.
-   */
-  static long cellBit(Quality quality, int grade) {
-    return 1L << (grade * QUALITIES + quality.ordinal());
-  }
-
-  private void gradeAnew() {
-    for (int i = 0; i < slices; i++) {
-      sellsAs[i] = saleTable[thick[i]];
-    }
-    readyCells = 0;
-    for (Stream stream : streams.all) {
-      stream.readyByGrade(sellsAs);
-      for (int grade = 0; grade < grades.length; grade++) {
-        readyCells |= stream.ready[grade] > 0 ? cellBit(stream.quality, grade) : 0;
-      }
-    }
-  }
-
-  /**
-   * For each number of grades a trunk is thick enough for: the grade it sells as, −1 for none.
-   * Gives whether any entry changed.
-   */
-  private boolean fillSaleTable(int trainingMonths) {
-    if (trainingMonths >= tableFrom && trainingMonths < tableUntil) {
-      return false;
-    }
-    tableFrom = trainingMonths;
-    tableUntil = nextChange(trainingMonths);
-    boolean otherwise = false;
-    for (int thickFor = 0; thickFor <= grades.length; thickFor++) {
-      int best = highestMet(thickFor, trainingMonths);
-      int sells = waits(best, thickFor, trainingMonths) ? -1 : best;
-      otherwise |= saleTable[thickFor] != sells;
-      saleTable[thickFor] = sells;
-    }
-    return otherwise;
-  }
-
-  /** Training months at which the table may change next. */
-  private int nextChange(int trainingMonths) {
-    if (trainingMonths == UNTRAINED) {
-      return UNTRAINED + 1;
-    }
-    int next = Integer.MAX_VALUE;
-    for (Grade grade : grades) {
-      int reached = grade.leastTrainingMonths();
-      int waitedFor = reached - grade.waitMonths();
-      next = reached > trainingMonths ? Math.min(next, reached) : next;
-      next = waitedFor > trainingMonths ? Math.min(next, waitedFor) : next;
-    }
-    return next;
-  }
-
-  private int highestMet(int thickFor, int trainingMonths) {
-    int best = thickFor - 1;
-    while (best >= 0 && !isTrained(best, trainingMonths)) {
-      best--;
-    }
-    return best;
-  }
-
-  private boolean isTrained(int grade, int trainingMonths) {
-    return grades[grade].leastTrainingMonths() <= Math.max(0, trainingMonths);
-  }
-
-  private boolean waits(int best, int thickFor, int trainingMonths) {
-    if (trainingMonths == UNTRAINED) {
-      return false;
-    }
-    for (int grade = best + 1; grade < thickFor; grade++) {
-      int lacking = grades[grade].leastTrainingMonths() - trainingMonths;
-      if (lacking <= grades[grade].waitMonths()) {
-        return true;
-      }
-    }
-    return false;
+    return grading.forSale(trainingMonths);
   }
 
   /** Plants of a quality that may be sold as a grade now; after {@link #gradeForSale}. */
-  double ready(Quality quality, int grade) {
-    double ready = 0;
-    for (Stream stream : streams.of(quality)) {
-      ready += stream.ready[grade];
-    }
-    return alive * ready;
+  double ready(Quality of, int grade) {
+    return alive * grading.ready(of, grade);
   }
 
   /** Mm above the grade's least, summed over the plants of a quality ready as a grade. */
-  double mmAboveLeast(Quality quality, int grade) {
-    double least = grades[grade].leastTrunkMm();
-    double sum = 0;
-    for (Stream stream : streams.of(quality)) {
-      if (stream.ready[grade] > 0) {
-        sum += stream.sum(grade, sellsAs, slice -> trunk(slice) - least);
-      }
-    }
-    return alive * sum;
+  double mmAboveLeast(Quality of, int grade) {
+    return alive * grading.mmAboveLeast(of, grade);
   }
 
   /** Sells a share of the plants of a quality that are ready as a grade, every slice alike. */
-  void sell(Quality quality, int grade, double share) {
+  void sell(Quality of, int grade, double share) {
     noteChange();
-    for (Stream stream : streams.of(quality)) {
-      stream.sell(grade, sellsAs, share);
-    }
-    readyCells &= share == 1 ? ~cellBit(quality, grade) : -1;
+    grading.sell(of, grade, share);
   }
 
-  /**
-   * Plants standing by grade, waiting ones at the grade they have.
-   *
-   * @param trainingMonths whole months since training started, −1 if it has not
-   * @return [quality][0 = no grade, then grades from the lowest]; kept plants, whose quality does
-   *     not matter, in a fourth row
-   */
+  /** Plants standing by grade, as {@link Grading#standing}. */
   double[][] standing(int trainingMonths) {
-    measure();
-    int[] gradeOf = new int[grades.length + 1];
-    for (int thickFor = 0; thickFor <= grades.length; thickFor++) {
-      gradeOf[thickFor] = highestMet(thickFor, trainingMonths) + 1;
-    }
-    double[][] standing = new double[QUALITIES + 1][grades.length + 1];
-    for (Stream stream : streams.all) {
-      Arrays.fill(byThickness, 0);
-      stream.addUp(thick, byThickness);
-      double[] row = standing[stream.quality.ordinal()];
-      for (int thickFor = 0; thickFor <= grades.length; thickFor++) {
-        row[stream.mayGrade ? gradeOf[thickFor] : 0] += alive * byThickness[thickFor];
-      }
-    }
-    if (kept > 0) {
-      for (int i = 0; i < slices; i++) {
-        standing[QUALITIES][gradeOf[thick[i]]] += alive * kept / slices;
-      }
-    }
-    return standing;
+    return grading.standing(trainingMonths, alive, kept);
   }
 
-  /**
-   * Share of the slices that a grade fits by now, as they would stand without sales and losses.
-   *
-   * @param grade index of the grade
-   * @param trainingMonths whole months since training started, −1 if it has not
-   */
+  /** Share of the slices that a grade fits by now, as {@link Grading#shareGraded}. */
   double shareGraded(int grade, int trainingMonths) {
-    if (!isTrained(grade, trainingMonths)) {
-      return 0;
-    }
-    measure();
-    return (double) slicesThickFor[grade] / slices;
+    return grading.shareGraded(grade, trainingMonths);
   }
 }

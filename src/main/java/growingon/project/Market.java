@@ -123,7 +123,7 @@ final class Market {
   private double meet(DemandRow row, int month, double wanted) {
     double left = wanted;
     for (Quality quality : QUALITIES) {
-      long cell = Growing.cellBit(quality, row.grade());
+      long cell = Grading.cellBit(quality, row.grade());
       if ((readySomewhere & cell) == 0) {
         continue;
       }
@@ -139,7 +139,7 @@ final class Market {
 
   /** Sells the same share of every lot of a batch; gives how many plants. */
   private double sellFrom(int[] batch, DemandRow row, Quality quality, int month, double wanted) {
-    long cell = Growing.cellBit(quality, row.grade());
+    long cell = Grading.cellBit(quality, row.grade());
     double inAll = 0;
     for (int lot : batch) {
       ready[lot] = (readyCells[lot] & cell) == 0 ? 0 : ready(lots[lot], quality, row.grade());

@@ -34,13 +34,13 @@ final class Training {
 
   /**
    * Whole months since training started, negative where it is to start by a dated step ahead;
-   * {@link Growing#UNTRAINED} where it is not.
+   * {@link Grading#UNTRAINED} where it is not.
    */
   int clock(int month) {
     if (startedAt != NEVER) {
       return month - startedAt;
     }
     OptionalInt starts = schedule.trainingStarts(month);
-    return starts.isPresent() ? month - starts.getAsInt() : Growing.UNTRAINED;
+    return starts.isPresent() ? month - starts.getAsInt() : Grading.UNTRAINED;
   }
 }

@@ -1,0 +1,282 @@
+package growingon.project;
+
+import growingon.nursery.Grade;
+import growingon.nursery.Quality;
+import java.util.Arrays;
+
+/**
+ * Which grades the slices of a lot are thick enough for, and which plants may be sold as what. It
+ * looks at the slices only in a month in which one moves up.
+ */
+final class Grading {
+  /** Training months of plants whose training neither started nor is to start by a dated step. */
+  static final int UNTRAINED = Integer.MIN_VALUE;
+
+  /** Twelve twelfths of a year's growth may fall short of a year by this much of rounding. */
+  static final double ROUNDING = 1e-12;
+
+  private static final int QUALITIES = Quality.values().length;
+
+  private final Grade[] grades;
+  private final GrowthClock clock;
+  private final int[] thick;
+  private final int[] slicesThickFor;
+  private final int[] sellsAs;
+  private final int[] saleTable;
+  private final double[] byThickness;
+  private Crossings crossings;
+  private Streams streams;
+  private long readyCells;
+  private int tableFrom = Integer.MAX_VALUE;
+  private int tableUntil = Integer.MIN_VALUE;
+  private boolean graded;
+
+  Grading(Grade[] grades, GrowthClock clock, int slices) {
+    this.grades = grades;
+    this.clock = clock;
+    this.thick = new int[slices];
+    this.slicesThickFor = new int[grades.length];
+    this.sellsAs = new int[slices];
+    this.saleTable = new int[grades.length + 1];
+    this.byThickness = new double[grades.length + 1];
+  }
+
+  /** The plants to be graded are these, or their numbers changed otherwise than by sale. */
+  void of(Streams all) {
+    streams = all;
+    graded = false;
+  }
+
+  /** The law that the lot starts with is known. */
+  void start() {
+    crossings = clock.listedCrossings();
+  }
+
+  /** The lot goes on by another law: only the next crossing of each slice is known. */
+  void lookAhead() {
+    crossings = new AwaitedCrossings(thick, clock::clockTo);
+  }
+
+  /** The trunks were measured anew. */
+  void startAnew() {
+    Arrays.fill(thick, 0);
+    Arrays.fill(slicesThickFor, 0);
+    lookAhead();
+    graded = false;
+  }
+
+  /** Notes which slices have grown thick enough for one grade more by now. */
+  private void measure() {
+    double now = clock.now() + ROUNDING;
+    for (int slice = crossings.next(now); slice != Crossings.NONE; slice = crossings.next(now)) {
+      int was = thick[slice]++;
+      slicesThickFor[was]++;
+      if (graded && saleTable[was] != saleTable[was + 1]) {
+        moveUp(slice, saleTable[was], saleTable[was + 1]);
+      }
+    }
+  }
+
+  /** A slice sells as another grade from now on; −1 stands for none. */
+  private void moveUp(int slice, int from, int to) {
+    sellsAs[slice] = to;
+    int last = streams.last(slice);
+    for (int i = streams.first(slice); i <= last; i++) {
+      moveUp(streams.all[i], streams.all[i].weight(slice), from, to);
+    }
+  }
+
+  private void moveUp(Stream stream, double weight, int from, int to) {
+    if (weight == 0 || !stream.mayGrade) {
+      return;
+    }
+    if (from >= stream.sellsFrom) {
+      add(stream, from, -weight);
+    }
+    if (to >= stream.sellsFrom) {
+      readyCells |= cellBit(stream.quality, to);
+      add(stream, to, weight);
+    }
+  }
+
+  private static void add(Stream stream, int grade, double weight) {
+    double ready = stream.ready[grade] + weight;
+    stream.ready[grade] = ready > 0 ? ready : 0;
+  }
+
+  /**
+   * Grades the lot for sale: works out for every stream how many plants may be sold at each grade.
+   * Where no plant moved up and training changes nothing, all is as it was.
+   *
+   * @param trainingMonths whole months since training started; negative where it is to start so
+   *     many months from now, {@link #UNTRAINED} where it is not
+   * @return the bits of {@link #cellBit} of all grades and qualities in which plants may be ready
+   */
+  long forSale(int trainingMonths) {
+    measure();
+    boolean otherwise = fillSaleTable(trainingMonths);
+    if (otherwise || !graded) {
+      gradeAll();
+      graded = true;
+    }
+    return readyCells;
+  }
+
+  /**
+   * A bit for a grade and quality. On a ladder of more than 21 grades two may share a bit, so it
+   * tells surely only that nothing is ready.
+   */
+  static long cellBit(Quality quality, int grade) {
+    return 1L << (grade * QUALITIES + quality.ordinal());
+  }
+
+  private void gradeAll() {
+    for (int i = 0; i < sellsAs.length; i++) {
+      sellsAs[i] = saleTable[thick[i]];
+    }
+    readyCells = 0;
+    for (Stream stream : streams.all) {
+      stream.readyByGrade(sellsAs);
+      for (int grade = 0; grade < grades.length; grade++) {
+        readyCells |= stream.ready[grade] > 0 ? cellBit(stream.quality, grade) : 0;
+      }
+    }
+  }
+
+  /**
+   * For each number of grades a trunk is thick enough for: the grade it sells as, −1 for none.
+   * Gives whether any entry changed.
+   */
+  private boolean fillSaleTable(int trainingMonths) {
+    if (trainingMonths >= tableFrom && trainingMonths < tableUntil) {
+      return false;
+    }
+    tableFrom = trainingMonths;
+    tableUntil = nextChange(trainingMonths);
+    boolean otherwise = false;
+    for (int thickFor = 0; thickFor <= grades.length; thickFor++) {
+      int best = highestMet(thickFor, trainingMonths);
+      int sells = waits(best, thickFor, trainingMonths) ? -1 : best;
+      otherwise |= saleTable[thickFor] != sells;
+      saleTable[thickFor] = sells;
+    }
+    return otherwise;
+  }
+
+  /** Training months at which the table may change next. */
+  private int nextChange(int trainingMonths) {
+    if (trainingMonths == UNTRAINED) {
+      return UNTRAINED + 1;
+    }
+    int next = Integer.MAX_VALUE;
+    for (Grade grade : grades) {
+      int reached = grade.leastTrainingMonths();
+      int waitedFor = reached - grade.waitMonths();
+      next = reached > trainingMonths ? Math.min(next, reached) : next;
+      next = waitedFor > trainingMonths ? Math.min(next, waitedFor) : next;
+    }
+    return next;
+  }
+
+  private int highestMet(int thickFor, int trainingMonths) {
+    int best = thickFor - 1;
+    while (best >= 0 && !isTrained(best, trainingMonths)) {
+      best--;
+    }
+    return best;
+  }
+
+  private boolean isTrained(int grade, int trainingMonths) {
+    return grades[grade].leastTrainingMonths() <= Math.max(0, trainingMonths);
+  }
+
+  private boolean waits(int best, int thickFor, int trainingMonths) {
+    if (trainingMonths == UNTRAINED) {
+      return false;
+    }
+    for (int grade = best + 1; grade < thickFor; grade++) {
+      int lacking = grades[grade].leastTrainingMonths() - trainingMonths;
+      if (lacking <= grades[grade].waitMonths()) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** Plants of a quality that may be sold as a grade, but for deaths. */
+  double ready(Quality quality, int grade) {
+    double ready = 0;
+    for (Stream stream : streams.of(quality)) {
+      ready += stream.ready[grade];
+    }
+    return ready;
+  }
+
+  /**
+   * Mm above the grade's least, summed over the plants of a quality ready as it, but for deaths.
+   */
+  double mmAboveLeast(Quality quality, int grade) {
+    double least = grades[grade].leastTrunkMm();
+    double sum = 0;
+    for (Stream stream : streams.of(quality)) {
+      if (stream.ready[grade] > 0) {
+        sum += stream.sum(grade, sellsAs, slice -> clock.trunk(slice) - least);
+      }
+    }
+    return sum;
+  }
+
+  /** Sells a share of the plants of a quality that are ready as a grade, every slice alike. */
+  void sell(Quality quality, int grade, double share) {
+    for (Stream stream : streams.of(quality)) {
+      stream.sell(grade, sellsAs, share);
+    }
+    readyCells &= share == 1 ? ~cellBit(quality, grade) : -1;
+  }
+
+  /**
+   * Plants standing by grade, waiting ones at the grade they have.
+   *
+   * @param trainingMonths whole months since training started, −1 if it has not
+   * @param alive share of the plants that deaths have left
+   * @param kept kept plants, but for deaths
+   * @return [quality][0 = no grade, then grades from the lowest]; kept plants, whose quality does
+   *     not matter, in a fourth row
+   */
+  double[][] standing(int trainingMonths, double alive, double kept) {
+    measure();
+    int[] gradeOf = new int[grades.length + 1];
+    for (int thickFor = 0; thickFor <= grades.length; thickFor++) {
+      gradeOf[thickFor] = highestMet(thickFor, trainingMonths) + 1;
+    }
+    double[][] standing = new double[QUALITIES + 1][grades.length + 1];
+    for (Stream stream : streams.all) {
+      Arrays.fill(byThickness, 0);
+      stream.addUp(thick, byThickness);
+      double[] row = standing[stream.quality.ordinal()];
+      for (int thickFor = 0; thickFor <= grades.length; thickFor++) {
+        row[stream.mayGrade ? gradeOf[thickFor] : 0] += alive * byThickness[thickFor];
+      }
+    }
+    if (kept > 0) {
+      for (int i = 0; i < thick.length; i++) {
+        standing[QUALITIES][gradeOf[thick[i]]] += alive * kept / thick.length;
+      }
+    }
+    return standing;
+  }
+
+  /**
+   * Share of the slices that a grade fits by now, as they would stand without sales and losses.
+   *
+   * @param grade index of the grade
+   * @param trainingMonths whole months since training started, −1 if it has not
+   */
+  double shareGraded(int grade, int trainingMonths) {
+    if (!isTrained(grade, trainingMonths)) {
+      return 0;
+    }
+    measure();
+    return (double) slicesThickFor[grade] / thick.length;
+  }
+}

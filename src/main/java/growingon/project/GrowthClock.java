@@ -1,0 +1,125 @@
+package growingon.project;
+
+import growingon.growth.Flow;
+import growingon.nursery.Curve;
+import java.util.Arrays;
+import java.util.stream.DoubleStream;
+
+/**
+ * How far the plants of a lot have grown. Everything that speeds or slows a lot multiplies its
+ * growth time, and only vigour differs between its slices, so a lot needs one clock: slice i stands
+ * at flow(trunk0_i, vigour_i × clock). A month costs an addition, not K exponentials; trunks are
+ * worked out where something asks for them.
+ */
+final class GrowthClock {
+  private static final double NOT_YET = -1;
+
+  private final GrowthStart start;
+  private final double[] vigour;
+  private double[] trunkAtZero;
+  private double[] coordinates;
+  private double[] gradeCoordinates;
+  private double now;
+  private Curve curve;
+  private Flow flow;
+  private double[] trunks;
+  private double trunksAt = NOT_YET;
+
+  GrowthClock(GrowthStart start) {
+    this.start = start;
+    this.vigour = start.vigour;
+    this.trunkAtZero = start.trunks;
+  }
+
+  /** Growth years of a plant of vigour 1 since the law began. */
+  double now() {
+    return now;
+  }
+
+  /** Advances the clock, in growth years of a plant of vigour 1. */
+  void grow(double growthYears) {
+    now += growthYears;
+  }
+
+  boolean goesBy(Curve law) {
+    return law == curve || law.equals(curve);
+  }
+
+  /** Whether no law has been given yet. */
+  boolean isNew() {
+    return curve == null;
+  }
+
+  /** Goes on by a law from where the trunks stand now. */
+  void goBy(Curve law) {
+    boolean fromStart = isNew();
+    double[] from = fromStart ? trunkAtZero : trunks().clone();
+    curve = law;
+    flow = Flow.of(law);
+    restart(from, fromStart ? start.coordinates(law) : coordinates(from));
+  }
+
+  /** The trunks were measured: they grow on from there by the same law. */
+  void measured(double[] from) {
+    restart(from, coordinates(from));
+  }
+
+  private double[] coordinates(double[] of) {
+    return DoubleStream.of(of).map(flow::coordinate).toArray();
+  }
+
+  private void restart(double[] from, double[] at) {
+    trunkAtZero = from;
+    coordinates = at;
+    gradeCoordinates = null;
+    now = 0;
+    trunksAt = NOT_YET;
+  }
+
+  /** The crossings of the law that a lot starts with, which all its runs share. */
+  Crossings listedCrossings() {
+    return start.crossings(curve);
+  }
+
+  /** Clock at which a slice is thick enough for a grade; never for one that is not there. */
+  double clockTo(int slice, int grade) {
+    if (grade == start.grades.length) {
+      return Double.POSITIVE_INFINITY;
+    }
+    if (gradeCoordinates == null) {
+      gradeCoordinates = start.gradeCoordinates(flow);
+    }
+    double least = start.grades[grade].leastTrunkMm();
+    return flow.yearsTo(trunkAtZero[slice], coordinates[slice], least, gradeCoordinates[grade])
+        / vigour[slice];
+  }
+
+  /** Trunk of a slice now, mm. */
+  double trunk(int slice) {
+    return flow.advance(trunkAtZero[slice], coordinates[slice], vigour[slice] * now);
+  }
+
+  /** Trunk of every slice now, mm; as given before any law. */
+  double[] trunks() {
+    if (isNew()) {
+      return trunkAtZero;
+    }
+    if (trunksAt != now) {
+      trunks = trunks == null ? new double[vigour.length] : trunks;
+      for (int i = 0; i < trunks.length; i++) {
+        trunks[i] = trunk(i);
+      }
+      trunksAt = now;
+    }
+    return trunks;
+  }
+
+  /** No trunk is thicker than this, mm: that of a thickest and strongest plant. */
+  double trunkAtMost() {
+    return flow.advance(max(trunkAtZero), max(vigour) * now);
+  }
+
+  private static double max(double[] values) {
+    return Arrays.stream(values).max().orElse(0);
+  }
+}
