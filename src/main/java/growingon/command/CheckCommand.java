@@ -1,5 +1,6 @@
 package growingon.command;
 
+import growingon.load.PlanSources;
 import growingon.nursery.Inputs;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;
@@ -11,19 +12,20 @@ import growingon.project.Projector;
 import growingon.project.Work;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
-/** Reads and checks, shows every problem and when each step of each lot falls; writes nothing. */
+/** Reads and checks, shows every problem and when each step of each lot falls; writes no report. */
 @Command(
     name = "check",
     mixinStandardHelpOptions = true,
@@ -32,6 +34,7 @@ final class CheckCommand implements Callable<Integer> {
   private static final DateTimeFormatter MONTH =
       DateTimeFormatter.ofPattern("MMM yyyy", Locale.ENGLISH);
 
+  @ParentCommand private GrowingOn program;
   @Spec private CommandSpec spec;
 
   @Parameters(paramLabel = "WHAT", description = "A plan.json, a nursery folder, or one workbook.")
@@ -40,7 +43,9 @@ final class CheckCommand implements Callable<Integer> {
   @Override
   public Integer call() {
     PrintWriter out = spec.commandLine().getOut();
-    Loaded<Inputs> loaded = Reading.read(what, Clock.systemDefaultZone());
+    ReportTarget.putBack(
+        Optional.empty(), List.of(PlanSources.of(what)), spec.commandLine().getErr());
+    Loaded<Inputs> loaded = Reading.read(what, program.clock());
     List<Problem> problems = new ArrayList<>(loaded.problems());
     if (loaded.value().isEmpty()) {
       Reading.print(problems, Severity.NOTICE, spec.commandLine().getErr());

@@ -1,6 +1,7 @@
 package growingon.command;
 
 import growingon.chance.Chances;
+import growingon.load.PlanSources;
 import growingon.money.Accounts;
 import growingon.money.BoughtLot;
 import growingon.money.Reckoned;
@@ -11,21 +12,24 @@ import growingon.problem.Problem;
 import growingon.report.CompareReport;
 import growingon.report.CompareReport.Side;
 import growingon.report.Report;
-import growingon.write.ReportFolder;
+import growingon.write.FolderName;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.function.UnaryOperator;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Two plans side by side: read both, project both, describe what differs, write. */
@@ -36,6 +40,7 @@ import picocli.CommandLine.Spec;
 final class CompareCommand implements Callable<Integer> {
   private static final int THREADS = Runtime.getRuntime().availableProcessors();
 
+  @ParentCommand private GrowingOn program;
   @Spec private CommandSpec spec;
 
   @Parameters(index = "0", paramLabel = "PLAN", description = "A plan, nursery folder or workbook.")
@@ -44,16 +49,7 @@ final class CompareCommand implements Callable<Integer> {
   @Parameters(index = "1", paramLabel = "PLAN", description = "The one to set against it.")
   private Path second;
 
-  @Option(
-      names = "--out",
-      paramLabel = "FOLDER",
-      description = "Where the report goes (else reports/<a> against <b>).")
-  private Path out;
-
-  @Option(
-      names = "--force",
-      description = "Replace the folder of --out even if it is no report of this program.")
-  private boolean force;
+  @Mixin private ReportTarget target;
 
   @Option(
       names = "--draws",
@@ -66,23 +62,34 @@ final class CompareCommand implements Callable<Integer> {
     if (draws != null && draws < 0) {
       throw new ParameterException(spec.commandLine(), "--draws is 0 or more, not " + draws);
     }
-    Clock clock = Clock.systemDefaultZone();
+    List<PlanSources> sources = List.of(PlanSources.of(first), PlanSources.of(second));
+    target.putBack(sources, spec.commandLine().getErr());
+    Clock clock = program.clock();
     Loaded<Inputs> one = Reading.read(first, clock);
     Loaded<Inputs> other = Reading.read(second, clock);
     if (one.value().isEmpty() || other.value().isEmpty()) {
       return refuse(one, other);
     }
     List<String> labels = labels(name(one), name(other));
+    String title = CompareReport.title(labels.get(0), labels.get(1));
+    Destination destination = destination(title, sources);
+    destination.check(title, Optional.empty());
     Report report =
         CompareReport.of(
-            side(labels.get(0), one, luck(one, other)),
-            side(labels.get(1), other, luck(one, other)));
-    Path folder = out != null ? out : Path.of("reports").resolve(FolderName.of(report.plan()));
-    ReportFolder.write(report, folder, force);
+                side(labels.get(0), one, luck(one, other)),
+                side(labels.get(1), other, luck(one, other)))
+            .madeOn(LocalDate.now(clock));
+    List<String> notices = destination.write(report);
     PrintWriter to = spec.commandLine().getOut();
     report.headlines().forEach(to::println);
-    to.println("Report: %s (%s: problems.txt)".formatted(folder, Reading.count(report.problems())));
+    Reading.tell(destination.folder(), report, notices, to);
     return ExitCode.DONE;
+  }
+
+  private Destination destination(String title, List<PlanSources> sources) {
+    List<Path> inputs = sources.stream().flatMap(each -> each.files().stream()).toList();
+    Path usual = ReportTarget.USUAL.resolve(FolderName.of(title));
+    return target.of(usual, inputs, Optional.empty(), program);
   }
 
   /** Both plans are drawn as often as the one that is drawn more, on the luck of the first. */

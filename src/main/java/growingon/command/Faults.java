@@ -1,10 +1,14 @@
 package growingon.command;
 
 import growingon.write.AlreadyFrozen;
+import growingon.write.AnotherRun;
+import growingon.write.FolderInUse;
 import growingon.write.NotAReportFolder;
 import growingon.write.NotAnEmptyFolder;
+import growingon.write.NotPutBack;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.util.List;
 import picocli.CommandLine;
 
 /** Turns what went wrong while a command ran into a sentence and an exit code. */
@@ -16,11 +20,20 @@ final class Faults implements CommandLine.IExecutionExceptionHandler {
     if (showsStacktrace(line)) {
       fault.printStackTrace(err);
     }
+    if (fault instanceof BadReportFolder bad) {
+      return Reading.refuse(List.of(bad.problem()), err);
+    }
     if (fault instanceof NotAReportFolder
+        || fault instanceof AnotherRun
+        || fault instanceof FolderInUse
         || fault instanceof NotAnEmptyFolder
         || fault instanceof AlreadyFrozen) {
       err.println(fault.getMessage());
       return ExitCode.WRONG_USAGE;
+    }
+    if (fault instanceof NotPutBack) {
+      err.println(fault.getMessage());
+      return ExitCode.OUR_FAULT;
     }
     if (fault instanceof IOException) {
       err.println("The files could not be written: " + reason(fault));

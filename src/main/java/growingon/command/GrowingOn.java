@@ -1,5 +1,8 @@
 package growingon.command;
 
+import growingon.write.Stage;
+import java.time.Clock;
+import java.util.function.Consumer;
 import picocli.AutoComplete;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -31,6 +34,9 @@ import picocli.CommandLine.Spec;
       AutoComplete.GenerateCompletion.class
     })
 final class GrowingOn implements Runnable {
+  private final Clock clock;
+  private final Consumer<Stage> watch;
+
   @Spec private CommandSpec spec;
 
   @Option(
@@ -38,6 +44,25 @@ final class GrowingOn implements Runnable {
       scope = ScopeType.INHERIT,
       description = "Show where in the program a fault arose.")
   private boolean stacktrace;
+
+  /**
+   * The program.
+   *
+   * @param clock says what day it is
+   * @param watch is told how far the writing of a report has come
+   */
+  GrowingOn(Clock clock, Consumer<Stage> watch) {
+    this.clock = clock;
+    this.watch = watch;
+  }
+
+  Clock clock() {
+    return clock;
+  }
+
+  Consumer<Stage> watch() {
+    return watch;
+  }
 
   boolean showsStacktrace() {
     return stacktrace;

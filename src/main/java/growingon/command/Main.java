@@ -3,6 +3,7 @@ package growingon.command;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.time.Clock;
 import picocli.CommandLine;
 
 /** Entry point of {@code growing-on.jar}. */
@@ -28,9 +29,14 @@ public final class Main {
     return System.console() == null ? StandardCharsets.UTF_8 : System.console().charset();
   }
 
-  /** Runs a command; gives its exit code. */
+  /** Runs a command today; gives its exit code. */
   static int run(PrintWriter out, PrintWriter err, String... args) {
-    CommandLine line = new CommandLine(new GrowingOn());
+    return run(new GrowingOn(Clock.systemDefaultZone(), stage -> {}), out, err, args);
+  }
+
+  /** Runs a command; gives its exit code. */
+  static int run(GrowingOn program, PrintWriter out, PrintWriter err, String... args) {
+    CommandLine line = new CommandLine(program);
     line.setOut(out);
     line.setErr(err);
     line.setUsageHelpAutoWidth(true);

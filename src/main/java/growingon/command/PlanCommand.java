@@ -1,6 +1,7 @@
 package growingon.command;
 
 import growingon.chance.Chances;
+import growingon.load.PlanSources;
 import growingon.money.Accounts;
 import growingon.money.BoughtLot;
 import growingon.money.Reckoned;
@@ -21,15 +22,17 @@ import growingon.write.ReportFolder;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.Clock;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** The main job: read, check, project, account, describe, write. */
@@ -40,30 +43,19 @@ import picocli.CommandLine.Spec;
 final class PlanCommand implements Callable<Integer> {
   private static final int THREADS = Runtime.getRuntime().availableProcessors();
 
+  @ParentCommand private GrowingOn program;
   @Spec private CommandSpec spec;
 
   @Parameters(paramLabel = "WHAT", description = "A plan.json, a nursery folder, or one workbook.")
   private Path what;
 
-  @Option(
-      names = "--out",
-      paramLabel = "FOLDER",
-      description = "Where the report goes (else reports/<plan name>).")
-  private Path out;
-
-  @Option(
-      names = "--force",
-      description = {
-        "Replace the folder of --out even if it is no report of this program,",
-        "and with --keep a kept plan that says otherwise."
-      })
-  private boolean force;
+  @Mixin private ReportTarget target;
 
   @Option(
       names = "--keep",
       description =
           "Also freeze figures and offers in plans/kept/<plan>-<first month>.json, which review"
-              + " compares with.")
+              + " compares with; with --force in place of one that says otherwise.")
   private boolean keep;
 
   @Option(
@@ -97,6 +89,7 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     checkEdition();
+    target.putBack(List.of(PlanSources.of(what)), spec.commandLine().getErr());
     Outcome outcome;
     try (Progress progress = Progress.on(spec.commandLine().getErr())) {
       outcome = run(progress);
@@ -122,40 +115,45 @@ final class PlanCommand implements Callable<Integer> {
     return new CommandLine.ParameterException(spec.commandLine(), sentence);
   }
 
-  /** What became of a run: a report and its folder, or only problems. */
+  /** What became of a run: a report, its folder and what is to be known of it, or only problems. */
   private record Outcome(
-      Optional<Report> report, Path folder, Optional<Path> kept, List<Problem> problems) {}
+      Optional<Report> report,
+      Path folder,
+      List<String> notices,
+      Optional<Path> kept,
+      List<Problem> problems) {}
 
   private Outcome run(Progress progress) throws IOException {
     progress.phase("Reading " + what);
     ReportFolder.prepare();
-    Loaded<Inputs> loaded = Reading.read(what, Clock.systemDefaultZone());
+    Loaded<Inputs> loaded = Reading.read(what, program.clock());
     if (loaded.value().isEmpty()) {
-      return new Outcome(Optional.empty(), what, Optional.empty(), loaded.problems());
+      return new Outcome(Optional.empty(), what, List.of(), Optional.empty(), loaded.problems());
     }
     Inputs inputs = asked(loaded.value().get());
     if (audience != null) {
       return edition(inputs, loaded.problems(), progress);
     }
+    Destination destination = destination(inputs, Reading.usualFolder(inputs));
+    destination.check(inputs.scenario().plan().name(), Optional.empty());
     progress.phase("Projecting " + inputs.scenario().lots().size() + " lots");
     Reckoned reckoned = Reckoned.of(inputs.scenario());
     Accounts accounts = reckoned.accounts();
     List<BoughtLot> bought = reckoned.bought();
     Optional<Chances> chances = draw(accounts, bought, progress);
     Report whole = PlanReport.of(inputs, loaded.problems(), accounts, reckoned.join(), chances);
-    Report report = answered(whole, inputs, accounts, bought);
+    Report report = issued(answered(whole, inputs, accounts, bought));
     Optional<Path> kept = keep ? Optional.of(freeze(inputs, progress)) : Optional.empty();
-    Path folder = folder(inputs);
-    progress.phase("Writing " + folder);
-    ReportFolder.write(report, folder, force);
-    return new Outcome(Optional.of(report), folder, kept, report.problems());
+    progress.phase("Writing " + destination.folder());
+    List<String> notices = destination.write(report);
+    return new Outcome(Optional.of(report), destination.folder(), notices, kept, report.problems());
   }
 
   /** Keeps the plan; where. */
   private Path freeze(Inputs inputs, Progress progress) throws IOException {
     Path file = KeptFile.of(what, inputs.scenario().plan());
     progress.phase("Keeping " + file);
-    FrozenFile.write(KeptPlan.of(inputs, THREADS, done -> {}), file, force);
+    FrozenFile.write(KeptPlan.of(inputs, THREADS, done -> {}), file, target.isForced());
     return file;
   }
 
@@ -163,18 +161,19 @@ final class PlanCommand implements Callable<Integer> {
   private Outcome edition(Inputs whole, List<Problem> problems, Progress progress)
       throws IOException {
     Edition edition = new Edition(audience, withCosts, withPrices);
+    Path usual = Reading.beside(Reading.usualFolder(whole), edition.folderEnding());
+    Destination destination = destination(whole, usual);
     Inputs seen = edition.seen(whole);
+    destination.check(edition.title(seen), Optional.of(audience));
     progress.phase("Projecting " + seen.scenario().lots().size() + " lots");
     Accounts accounts = Accounts.of(Projector.project(seen.scenario()));
     ValueJoin join =
         audience == Audience.PARTNER ? ValueJoin.of(seen.scenario()) : ValueJoin.NOTHING_BOUGHT;
-    Path usual = folder(whole);
-    Path folder =
-        out != null ? out : usual.resolveSibling(usual.getFileName() + edition.folderEnding());
-    progress.phase("Writing " + folder);
-    Report report = edition.report(seen, accounts, join);
-    ReportFolder.write(report, folder, force);
-    return new Outcome(Optional.of(report), folder, Optional.empty(), problems);
+    progress.phase("Writing " + destination.folder());
+    Report report = issued(edition.report(seen, accounts, join));
+    List<String> notices = destination.write(report);
+    return new Outcome(
+        Optional.of(report), destination.folder(), notices, Optional.empty(), problems);
   }
 
   private static Optional<Chances> draw(
@@ -210,20 +209,31 @@ final class PlanCommand implements Callable<Integer> {
 
   private int tell(Outcome outcome) {
     PrintWriter out = spec.commandLine().getOut();
-    outcome.report().get().headlines().forEach(out::println);
-    out.println(
-        audience == null
-            ? "Report: %s (%s: problems.txt)"
-                .formatted(outcome.folder(), Reading.count(outcome.problems()))
-            : "Edition: %s (%s while reading; they are not in it)"
-                .formatted(outcome.folder(), Reading.count(outcome.problems())));
+    Report report = outcome.report().get();
+    report.headlines().forEach(out::println);
+    if (audience == null) {
+      Reading.tell(outcome.folder(), report, outcome.notices(), out);
+    } else {
+      out.println(
+          "Edition: %s, %s (%s while reading; they are not in it)"
+              .formatted(
+                  outcome.folder(),
+                  report.issue().orElseThrow(),
+                  Reading.count(outcome.problems())));
+      outcome.notices().forEach(out::println);
+    }
     outcome
         .kept()
         .ifPresent(file -> out.println("Kept: %s (review compares with it)".formatted(file)));
     return ExitCode.DONE;
   }
 
-  private Path folder(Inputs inputs) {
-    return out != null ? out : Reading.usualFolder(inputs);
+  private Destination destination(Inputs inputs, Path usual) {
+    PlanSources plan = PlanSources.of(what).with(KeptFile.of(what, inputs.scenario().plan()));
+    return target.of(usual, plan.files(), plan.report(), program);
+  }
+
+  private Report issued(Report report) {
+    return report.madeOn(LocalDate.now(program.clock()));
   }
 }

@@ -6,6 +6,8 @@ import growingon.nursery.Inputs;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;
 import growingon.problem.Severity;
+import growingon.report.Report;
+import growingon.write.FolderName;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -41,7 +43,21 @@ final class Reading {
   /** Where a plan's report goes if nobody says: where the plan says, else reports/<plan name>. */
   static Path usualFolder(Inputs inputs) {
     String name = FolderName.of(inputs.scenario().plan().name());
-    return inputs.reportFolder().orElse(Path.of("reports").resolve(name));
+    return inputs.reportFolder().orElse(ReportTarget.USUAL.resolve(name));
+  }
+
+  /** Says where a report is, and what is to be known of its folder. */
+  static void tell(Path folder, Report report, List<String> notices, PrintWriter to) {
+    to.println(
+        "Report: %s, %s (%s: problems.txt)"
+            .formatted(folder, report.issue().orElseThrow(), count(report.problems())));
+    notices.forEach(to::println);
+  }
+
+  /** A folder beside another, whose name begins with that of the other. */
+  static Path beside(Path usual, String ending) {
+    // A root has no name; it is refused wherever a report is to go there.
+    return usual.getFileName() == null ? usual : usual.resolveSibling(usual.getFileName() + ending);
   }
 
   /** 3 errors, 1 warning, 12 notices. */

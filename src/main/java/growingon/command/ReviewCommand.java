@@ -1,6 +1,7 @@
 package growingon.command;
 
 import growingon.load.FrozenReader;
+import growingon.load.PlanSources;
 import growingon.nursery.Inputs;
 import growingon.problem.Advice;
 import growingon.problem.Loaded;
@@ -16,15 +17,17 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** What really happened against the plan: read, compare the daybook with the kept plan, write. */
@@ -38,30 +41,28 @@ import picocli.CommandLine.Spec;
 final class ReviewCommand implements Callable<Integer> {
   private static final String ENDING = "-review";
 
+  @ParentCommand private GrowingOn program;
   @Spec private CommandSpec spec;
 
   @Parameters(paramLabel = "WHAT", description = "A plan.json, a nursery folder, or one workbook.")
   private Path what;
 
-  @Option(
-      names = "--out",
-      paramLabel = "FOLDER",
-      description = "Where the report goes (else reports/<plan name>-review).")
-  private Path out;
+  @Mixin private ReportTarget target;
 
-  @Option(
-      names = "--force",
-      description = "Replace the folder of --out even if it is no report of this program.")
-  private boolean force;
-
-  /** What became of a run: a report and its folder, or only problems. */
-  private record Outcome(Optional<Report> report, Path folder, List<Problem> problems) {}
+  /** What became of a run: a report, its folder and what is to be known of it, or only problems. */
+  private record Outcome(
+      Optional<Report> report, Path folder, List<String> notices, List<Problem> problems) {
+    static Outcome refused(List<Problem> problems) {
+      return new Outcome(Optional.empty(), Path.of(""), List.of(), problems);
+    }
+  }
 
   @Override
   public Integer call() throws IOException {
+    target.putBack(List.of(PlanSources.of(what)), spec.commandLine().getErr());
     Outcome outcome;
     try (Progress progress = Progress.on(spec.commandLine().getErr())) {
-      outcome = run(Clock.systemDefaultZone(), progress);
+      outcome = run(program.clock(), progress);
     }
     return outcome.report().isPresent()
         ? tell(outcome)
@@ -74,26 +75,28 @@ final class ReviewCommand implements Callable<Integer> {
     Loaded<Inputs> loaded = Reading.read(what, clock);
     List<Problem> problems = new ArrayList<>(loaded.problems());
     if (loaded.value().isEmpty()) {
-      return new Outcome(Optional.empty(), what, problems);
+      return Outcome.refused(problems);
     }
     Inputs inputs = loaded.value().get();
     if (inputs.daybook().isEmpty()) {
       problems.add(Advice.noDaybook(Where.file(what.toString())));
-      return new Outcome(Optional.empty(), what, problems);
+      return Outcome.refused(problems);
     }
     Path keptFile = KeptFile.of(what, inputs.scenario().plan());
     Optional<Loaded<KeptPlan>> kept = kept(keptFile);
     kept.ifPresent(read -> problems.addAll(read.problems()));
     if (kept.isPresent() && kept.get().value().isEmpty()) {
-      return new Outcome(Optional.empty(), what, problems);
+      return Outcome.refused(problems);
     }
+    Destination destination = destination(inputs, keptFile);
+    destination.check(ReviewReport.title(inputs.scenario().plan().name()), Optional.empty());
     progress.phase("Comparing " + inputs.daybook().size() + " lines with the plan");
     Review review = Review.of(inputs, YearMonth.now(clock), kept.flatMap(Loaded::value));
-    Report report = ReviewReport.of(inputs, problems, review);
-    Path folder = folder(inputs);
-    progress.phase("Writing " + folder);
-    ReportFolder.write(report, folder, force);
-    return new Outcome(Optional.of(report), folder, report.problems());
+    Report report =
+        ReviewReport.of(inputs, problems, review).madeOn(LocalDate.now(program.clock()));
+    progress.phase("Writing " + destination.folder());
+    List<String> notices = destination.write(report);
+    return new Outcome(Optional.of(report), destination.folder(), notices, report.problems());
   }
 
   private static Optional<Loaded<KeptPlan>> kept(Path file) {
@@ -105,17 +108,14 @@ final class ReviewCommand implements Callable<Integer> {
   private int tell(Outcome outcome) {
     PrintWriter to = spec.commandLine().getOut();
     outcome.report().get().headlines().forEach(to::println);
-    to.println(
-        "Report: %s (%s: problems.txt)"
-            .formatted(outcome.folder(), Reading.count(outcome.problems())));
+    Reading.tell(outcome.folder(), outcome.report().get(), outcome.notices(), to);
     return ExitCode.DONE;
   }
 
-  /**
-   * Where the command line says, else beside the plan's report, else reports/<plan name>-review.
-   */
-  private Path folder(Inputs inputs) {
-    Path usual = Reading.usualFolder(inputs);
-    return out != null ? out : usual.resolveSibling(usual.getFileName() + ENDING);
+  /** Where the command line says, else beside the plan's report. */
+  private Destination destination(Inputs inputs, Path kept) {
+    PlanSources plan = PlanSources.of(what).with(kept);
+    Path usual = Reading.beside(Reading.usualFolder(inputs), ENDING);
+    return target.of(usual, plan.files(), plan.report(), program);
   }
 }

@@ -5,12 +5,12 @@ import growingon.write.NurseryFolder;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.Clock;
 import java.time.YearMonth;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
 
 /** Lays out a nursery folder to type over. */
@@ -22,6 +22,7 @@ import picocli.CommandLine.Spec;
       "Its sheet quick answers one question from ten cells."
     })
 final class StartCommand implements Callable<Integer> {
+  @ParentCommand private GrowingOn program;
   @Spec private CommandSpec spec;
 
   @Parameters(paramLabel = "FOLDER", description = "A folder that is new or empty.")
@@ -29,7 +30,7 @@ final class StartCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    YearMonth thisMonth = YearMonth.now(Clock.systemDefaultZone());
+    YearMonth thisMonth = YearMonth.now(program.clock());
     NurseryFolder.write(
         StartedNursery.workbook(thisMonth),
         StartedNursery.WORKBOOK,

@@ -1341,6 +1341,10 @@ public final class Advice {
         "correct the date, or the arrival of the lot");
   }
 
+  public static Problem noReportFolder(Where where, String why, String folder, String remedy) {
+    return error(where, Reason.WRONG_VALUE, "the report's folder " + why, folder, remedy);
+  }
+
   public static Problem noDaybook(Where where) {
     return error(
         where,

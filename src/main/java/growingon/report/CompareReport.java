@@ -50,6 +50,11 @@ public final class CompareReport {
     }
   }
 
+  /** What the report of two plans is called. */
+  public static String title(String first, String second) {
+    return first + " against " + second;
+  }
+
   /** The report; amounts of plans in different currencies are not set against each other. */
   public static Report of(Side first, Side second) {
     List<Difference> reasons = new CompareReasons(first, second).list();
@@ -69,7 +74,7 @@ public final class CompareReport {
     List<String> headlines = new ArrayList<>(sentences);
     headlines.addAll(lines);
     return new Report(
-        first.label() + " against " + second.label(),
+        title(first.label(), second.label()),
         first.inputs().scenario().nursery().settings().name(),
         first.currency(),
         first.inputs().scenario().plan().firstMonth().toString(),

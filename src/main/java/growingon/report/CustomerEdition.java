@@ -16,6 +16,9 @@ import java.util.function.Function;
 
 /** What a customer sees: what is for sale, in numbers rounded down to fives. */
 final class CustomerEdition {
+  /** A customer is not told the plan's name. */
+  static final String TITLE = "Saleable list";
+
   private static final int ROUNDED_TO = 5;
 
   private final Projection projection;
@@ -70,7 +73,7 @@ final class CustomerEdition {
             new Sheet("Saleable list", sentences, List.of(list), List.of(), true),
             FilledSheet.of("Cautions", List.of(), cautions()));
     return new Report(
-        "Saleable list",
+        TITLE,
         nursery.settings().name(),
         prices ? currency : "",
         horizon.firstMonth().toString(),

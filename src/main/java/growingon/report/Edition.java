@@ -33,6 +33,15 @@ public record Edition(Audience audience, boolean costs, boolean prices) {
   }
 
   /**
+   * What the edition's report is called.
+   *
+   * @param seen what {@link #seen} gave
+   */
+  public String title(Inputs seen) {
+    return audience == Audience.CUSTOMER ? CustomerEdition.TITLE : seen.scenario().plan().name();
+  }
+
+  /**
    * The inputs without what nobody else is to see: lots under an alias, no papers and notes, no
    * assumptions as typed, no folders, and offers only if costs may be seen.
    */
@@ -48,10 +57,12 @@ public record Edition(Audience audience, boolean costs, boolean prices) {
    * @param bought what each lot bought within it is worth
    */
   public Report report(Inputs seen, Accounts accounts, ValueJoin join) {
-    return switch (audience) {
-      case PARTNER -> PartnerEdition.of(seen, accounts, join, costs);
-      case BANK -> BankEdition.of(seen, accounts);
-      case CUSTOMER -> CustomerEdition.of(accounts, prices);
-    };
+    Report report =
+        switch (audience) {
+          case PARTNER -> PartnerEdition.of(seen, accounts, join, costs);
+          case BANK -> BankEdition.of(seen, accounts);
+          case CUSTOMER -> CustomerEdition.of(accounts, prices);
+        };
+    return report.madeFor(audience);
   }
 }

@@ -1,8 +1,12 @@
 package growingon.report;
 
 import growingon.problem.Problem;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
 import java.util.List;
+import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A whole report: one model that feeds the workbook, the charts, the tables and figures.json, so
@@ -19,6 +23,8 @@ import java.util.Objects;
  * @param problems every problem found while reading and projecting
  * @param answers what a reader wants to know first, each with how it came about; may be empty
  * @param leftOut what an edition for somebody else leaves out, by kind; empty for a whole report
+ * @param reader for whom an edition is; empty for a whole report
+ * @param madeOn the day it was made, where it is said
  */
 public record Report(
     String plan,
@@ -31,7 +37,12 @@ public record Report(
     List<String> headlines,
     List<Problem> problems,
     List<Answer> answers,
-    List<String> leftOut) {
+    List<String> leftOut,
+    Optional<Audience> reader,
+    Optional<LocalDate> madeOn) {
+  private static final DateTimeFormatter DAY =
+      DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
+
   public Report {
     Objects.requireNonNull(plan);
     Objects.requireNonNull(nursery);
@@ -44,6 +55,37 @@ public record Report(
     problems = List.copyOf(problems);
     answers = List.copyOf(answers);
     leftOut = List.copyOf(leftOut);
+    Objects.requireNonNull(reader);
+    Objects.requireNonNull(madeOn);
+  }
+
+  /** A report of which nobody has said yet for whom and when it was made. */
+  public Report(
+      String plan,
+      String nursery,
+      String currency,
+      String firstMonth,
+      List<Sheet> sheets,
+      List<Chart> charts,
+      List<Table> extra,
+      List<String> headlines,
+      List<Problem> problems,
+      List<Answer> answers,
+      List<String> leftOut) {
+    this(
+        plan,
+        nursery,
+        currency,
+        firstMonth,
+        sheets,
+        charts,
+        extra,
+        headlines,
+        problems,
+        answers,
+        leftOut,
+        Optional.empty(),
+        Optional.empty());
   }
 
   /** A whole report without answers. */
@@ -69,6 +111,38 @@ public record Report(
         problems,
         List.of(),
         List.of());
+  }
+
+  /** The same report, made for somebody. */
+  public Report madeFor(Audience somebody) {
+    return issued(Optional.of(somebody), madeOn);
+  }
+
+  /** The same report, made on a day. */
+  public Report madeOn(LocalDate day) {
+    return issued(reader, Optional.of(day));
+  }
+
+  private Report issued(Optional<Audience> somebody, Optional<LocalDate> day) {
+    return new Report(
+        plan,
+        nursery,
+        currency,
+        firstMonth,
+        sheets,
+        charts,
+        extra,
+        headlines,
+        problems,
+        answers,
+        leftOut,
+        somebody,
+        day);
+  }
+
+  /** {@code made on 3 November 2026}, where the day is said. */
+  public Optional<String> issue() {
+    return madeOn.map(day -> "made on " + day.format(DAY));
   }
 
   /** Whether it is an edition for somebody who is not to see everything. */

@@ -13,6 +13,11 @@ import java.util.Set;
 public final class ReviewReport {
   private ReviewReport() {}
 
+  /** What the report of a plan's review is called. */
+  public static String title(String plan) {
+    return plan + ", review";
+  }
+
   /**
    * Describes a review.
    *
@@ -26,7 +31,7 @@ public final class ReviewReport {
     ReviewWords words = new ReviewWords(inputs, review);
     ReviewCharts charts = new ReviewCharts(review, settings.currency());
     return new Report(
-        inputs.scenario().plan().name() + ", review",
+        title(inputs.scenario().plan().name()),
         settings.name(),
         settings.currency(),
         review.firstMonth().toString(),

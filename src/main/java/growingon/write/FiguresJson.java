@@ -21,7 +21,9 @@ import java.util.Locale;
  *
  * <pre>{@code
  * { "made by": "growing-on planner",
+ *   "made on": "2026-11-03", "for": "bank" in an edition,
  *   "plan", "nursery", "currency": text, "first month": "2026-11",
+ *   "files": { NAME: SHA-256 of it, see {@link FileList} },
  *   "sheets": [ { "name", "sentences": [text], "tables": [name], "charts": [name] } ],
  *   "tables": { NAME: { "title", "notes": [text],
  *       "columns": [ { "key", "heading", "unit", "kind", "total": true or false } ],
@@ -56,11 +58,19 @@ final class FiguresJson {
 
   private void report(Report report) throws IOException {
     out.writeStartObject();
-    out.writeStringField("made by", MADE_BY);
-    out.writeStringField("plan", report.plan());
+    out.writeStringField(FileList.MADE_BY, MADE_BY);
+    if (report.madeOn().isPresent()) {
+      out.writeStringField("made on", report.madeOn().get().toString());
+    }
+    if (report.reader().isPresent()) {
+      out.writeStringField(FileList.FOR, word(report.reader().get()));
+    }
+    out.writeStringField(FileList.PLAN, report.plan());
     out.writeStringField("nursery", report.nursery());
     out.writeStringField("currency", report.currency());
     out.writeStringField("first month", report.firstMonth());
+    out.writeObjectFieldStart(FileList.FILES);
+    out.writeEndObject();
     out.writeArrayFieldStart("sheets");
     for (Sheet sheet : report.sheets()) {
       sheet(sheet);

@@ -1,207 +1,186 @@
 package growingon.write;
 
+import growingon.write.FileList.Stamp;
+import growingon.write.Moves.Move;
 import java.io.IOException;
-import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
-import java.nio.channels.OverlappingFileLockException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.FileVisitResult;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
+import java.nio.file.LinkOption;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
 import java.nio.file.StandardCopyOption;
-import java.nio.file.StandardOpenOption;
-import java.nio.file.attribute.BasicFileAttributes;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
-import java.util.regex.Pattern;
-import java.util.stream.Stream;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
- * Replaces a folder whole: the new one is filled beside it, the old one renamed aside, the new one
- * renamed into its place, the old one deleted. Whatever stops this, a whole folder is left: should
- * the machine stop between the two renames, the next run puts the old folder back.
+ * Replaces a report: the new one is put together in a {@link SwapPlace} beside the folder, the
+ * folder is laid aside there by a first rename, what is not the program's goes over to the new
+ * report, and that gets the folder's name by a second rename. Of the report before only those files
+ * are deleted that the program wrote and nobody has changed since.
+ *
+ * <p>What stops this before the second rename leaves all as it was, at once or, where the program
+ * was killed, at its next start. After it the run is done.
  */
 final class FolderSwap {
-  private static final Pattern OWN =
-      Pattern.compile(
-          "plan\\.xlsx|figures\\.json|problems\\.txt|report\\.html"
-              + "|charts[/\\\\][^/\\\\]*\\.png|tables[/\\\\][^/\\\\]*\\.csv");
-  private static final int HEAD_OF_FIGURES = 200;
+  private static final String PUT_ASIDE = "put aside";
 
+  private final Placing placing;
+  private final FolderGuard guard;
   private final Path folder;
-  private final boolean force;
-  private final Path fresh;
-  private final Path aside;
-  private final Path lockFile;
 
   /** Fills an empty folder. */
   interface Filling {
     void fill(Path empty) throws IOException;
   }
 
-  FolderSwap(Path folder, boolean force) throws IOException {
-    Path whole = folder.toAbsolutePath().normalize();
-    // A link to a folder stays; what it points to is replaced.
-    this.folder = Files.isSymbolicLink(whole) ? whole.toRealPath() : whole;
-    this.force = force;
-    if (this.folder.getFileName() == null) {
-      throw new NotAReportFolder(folder, "is the root of a disk");
-    }
-    String name = this.folder.getFileName().toString();
-    this.fresh = this.folder.resolveSibling("." + name + ".new");
-    this.aside = this.folder.resolveSibling("." + name + ".old");
-    this.lockFile = this.folder.resolveSibling("." + name + ".lock");
+  FolderSwap(Placing placing, FolderGuard guard) throws IOException {
+    guard.check();
+    this.placing = placing;
+    this.guard = guard;
+    this.folder = FolderGuard.real(placing.folder());
   }
 
-  void replaceWith(Filling filling) throws IOException {
-    checkReplaceable();
-    Files.createDirectories(folder.getParent());
-    FileChannel locked = lock();
+  /** Replaces it; gives what a user should know of it. */
+  List<String> replaceWith(Filling filling) throws IOException {
+    FolderLock lock = lock();
     try {
-      clearLeftovers();
-      checkReplaceable();
-      fill(filling);
-      swap();
+      for (SwapPlace left : SwapPlace.of(folder)) {
+        left.putBack();
+      }
+      guard.check();
+      return swap(filling, SwapPlace.make(folder));
     } finally {
-      Files.deleteIfExists(lockFile);
-      locked.close();
+      lock.close();
     }
   }
 
-  /** Holds the lock file, so that two runs do not write the same report at once. */
-  private FileChannel lock() throws IOException {
-    FileChannel channel =
-        FileChannel.open(lockFile, StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+  private FolderLock lock() throws IOException {
     try {
-      FileLock lock = channel.tryLock();
-      if (lock != null) {
-        return channel;
-      }
-    } catch (OverlappingFileLockException held) {
-      channel.close();
-      throw new IOException("another run is writing " + folder + "; wait for it", held);
-    }
-    channel.close();
-    throw new IOException("another run is writing " + folder + "; wait for it");
-  }
-
-  /** What a run that was killed has left: a folder half filled, a report not yet put back. */
-  private void clearLeftovers() throws IOException {
-    delete(fresh);
-    if (Files.exists(aside) && !Files.exists(folder)) {
-      Files.move(aside, folder, StandardCopyOption.ATOMIC_MOVE);
-    }
-    delete(aside);
-  }
-
-  private void checkReplaceable() throws IOException {
-    if (!Files.exists(folder)) {
-      return;
-    }
-    if (!Files.isDirectory(folder)) {
-      throw new NotAReportFolder(folder, "is a file");
-    }
-    if (holdsAPlaceOfTheUser()) {
-      throw new NotAReportFolder(folder, "is the home or working folder, or holds it");
-    }
-    if (!force && !isEmpty() && !isReport()) {
-      throw new NotAReportFolder(folder, "holds something else than a report of this program");
+      Files.createDirectories(folder.getParent());
+      return FolderLock.take(folder);
+    } catch (FileSystemException denied) {
+      String why = Objects.requireNonNullElse(denied.getReason(), "no permission");
+      throw guard.no(
+          "cannot be made or replaced (%s)".formatted(why), "name another folder with --out");
     }
   }
 
-  private boolean holdsAPlaceOfTheUser() {
-    return Stream.of("user.home", "user.dir")
-        .map(property -> Path.of(System.getProperty(property)).toAbsolutePath().normalize())
-        .anyMatch(place -> place.startsWith(folder));
-  }
-
-  private boolean isEmpty() throws IOException {
-    try (Stream<Path> entries = Files.list(folder)) {
-      return entries.findAny().isEmpty();
-    }
-  }
-
-  private boolean isReport() throws IOException {
-    Path figures = folder.resolve("figures.json");
-    if (!Files.isRegularFile(figures)) {
-      return false;
-    }
-    try (var in = Files.newInputStream(figures)) {
-      String head = new String(in.readNBytes(HEAD_OF_FIGURES), StandardCharsets.UTF_8);
-      return head.contains(FiguresJson.MADE_BY);
-    }
-  }
-
-  private void fill(Filling filling) throws IOException {
-    boolean whole = false;
+  private List<String> swap(Filling filling, SwapPlace place) throws IOException {
+    FileList before = FileList.NONE;
+    Map<Path, Stamp> ours = Map.of();
+    List<Path> aside = List.of();
     try {
-      Files.createDirectory(fresh);
-      filling.fill(fresh);
-      keepFilesOfOthers();
-      whole = true;
-    } finally {
-      if (!whole) {
-        delete(fresh);
+      filling.fill(Files.createDirectory(place.fresh()));
+      placing.watch().accept(Stage.WRITTEN);
+      if (Files.exists(folder)) {
+        before = FileList.read(folder).orElse(FileList.NONE);
+        ours = before.unchanged(folder);
+        layAside(place);
+        aside = carryOver(place, before, ours);
       }
-    }
-  }
-
-  /** A note or a print that the user has put beside the report goes over to the new one. */
-  private void keepFilesOfOthers() throws IOException {
-    if (!Files.exists(folder)) {
-      return;
-    }
-    List<Path> others;
-    try (Stream<Path> files = Files.walk(folder)) {
-      others = files.filter(Files::isRegularFile).map(folder::relativize).toList();
-    }
-    for (Path other : others) {
-      if (!OWN.matcher(other.toString()).matches()) {
-        Path copy = fresh.resolve(other.toString());
-        Files.createDirectories(copy.getParent());
-        Files.copy(folder.resolve(other), copy, StandardCopyOption.COPY_ATTRIBUTES);
-      }
-    }
-  }
-
-  private void swap() throws IOException {
-    boolean replaces = Files.exists(folder);
-    if (replaces) {
-      Files.move(folder, aside, StandardCopyOption.ATOMIC_MOVE);
-    }
-    try {
-      Files.move(fresh, folder, StandardCopyOption.ATOMIC_MOVE);
-    } catch (IOException failed) {
-      if (replaces) {
-        Files.move(aside, folder, StandardCopyOption.ATOMIC_MOVE);
-      }
+      Files.move(place.fresh(), folder, StandardCopyOption.ATOMIC_MOVE);
+    } catch (IOException | RuntimeException failed) {
+      putBack(place, failed);
       throw failed;
     }
-    delete(aside);
+    placing.watch().accept(Stage.IN_PLACE);
+    boolean gone = place.clear(ours);
+    placing.watch().accept(Stage.CLEARED);
+    return notices(aside, gone, place);
   }
 
-  private static void delete(Path tree) throws IOException {
-    if (Files.exists(tree)) {
-      Files.walkFileTree(tree, Set.of(), Integer.MAX_VALUE, new Deleting());
+  /** The first rename. From now on nobody can put anything into the report before. */
+  private void layAside(SwapPlace place) throws IOException {
+    try {
+      Files.move(folder, place.old(), StandardCopyOption.ATOMIC_MOVE);
+    } catch (FileSystemException held) {
+      throw new FolderInUse(placing.folder(), held);
+    }
+    placing.watch().accept(Stage.LAID_ASIDE);
+  }
+
+  /** Gives what was put aside, seen from the folder. */
+  private List<Path> carryOver(SwapPlace place, FileList before, Map<Path, Stamp> ours)
+      throws IOException {
+    List<Path> aside = new ArrayList<>();
+    List<Move> moves = moves(place, before, ours, aside);
+    place.moves().note(moves);
+    for (Move move : moves) {
+      move.make();
+    }
+    placing.watch().accept(Stage.CARRIED_OVER);
+    return aside;
+  }
+
+  private void putBack(SwapPlace place, Exception failed) throws IOException {
+    Optional<Path> back;
+    try {
+      back = place.putBack();
+    } catch (IOException again) {
+      failed.addSuppressed(again);
+      throw new NotPutBack(placing.folder(), place.old(), failed);
+    }
+    if (back.isPresent() && !back.get().equals(folder)) { // Somebody has made the folder anew.
+      throw new NotPutBack(placing.folder(), back.get(), failed);
     }
   }
 
-  /** Deletes files, then the folder they were in. */
-  private static final class Deleting extends SimpleFileVisitor<Path> {
-    @Override
-    public FileVisitResult visitFile(Path file, BasicFileAttributes attributes) throws IOException {
-      Files.delete(file);
-      return FileVisitResult.CONTINUE;
-    }
-
-    @Override
-    public FileVisitResult postVisitDirectory(Path folder, IOException failed) throws IOException {
-      if (failed != null) {
-        throw failed;
+  /** Where everything goes that is not the program's; what cannot keep its name is put aside. */
+  private List<Move> moves(
+      SwapPlace place, FileList before, Map<Path, Stamp> ours, List<Path> aside)
+      throws IOException {
+    Path box = box(place);
+    List<Move> moves = new ArrayList<>();
+    Predicate<Path> shared =
+        name -> before.namesFolder(name) || isFolder(place.fresh().resolve(name));
+    for (Path each : Strangers.in(place.old(), ours, shared)) {
+      boolean keepsName = !before.names(each) && isFree(place.fresh().resolve(each));
+      Path to = keepsName ? each : box.resolve(each);
+      moves.add(new Move(place.old().resolve(each), place.fresh().resolve(to)));
+      if (!keepsName) {
+        aside.add(to);
       }
-      Files.delete(folder);
-      return FileVisitResult.CONTINUE;
     }
+    return moves;
+  }
+
+  /** A folder for what is put aside, of a name that neither report has yet. */
+  private static Path box(SwapPlace place) {
+    Path box = Path.of(PUT_ASIDE);
+    for (int number = 2; !isFree(place.old().resolve(box)); number++) {
+      box = Path.of(PUT_ASIDE + " " + number);
+    }
+    return box;
+  }
+
+  private static boolean isFree(Path path) {
+    return !Files.exists(path, LinkOption.NOFOLLOW_LINKS);
+  }
+
+  private static boolean isFolder(Path path) {
+    return Files.isDirectory(path, LinkOption.NOFOLLOW_LINKS);
+  }
+
+  private List<String> notices(List<Path> aside, boolean gone, SwapPlace place) {
+    List<String> notices = new ArrayList<>();
+    if (!aside.isEmpty()) {
+      notices.add(
+          "Put aside, because changed since the last run or in the way of the new report: %s."
+              .formatted(
+                  FolderGuard.some(
+                      aside.stream()
+                          .map(each -> placing.folder().resolve(each).toString())
+                          .toList())));
+    }
+    if (!gone) {
+      notices.add(
+          "Part of the report before could not be deleted: it is in %s, in the way of nothing."
+                  .formatted(place.path())
+              + " Delete it when no other program uses it.");
+    }
+    return notices;
   }
 }

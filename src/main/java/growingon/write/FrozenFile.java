@@ -45,7 +45,8 @@ public final class FrozenFile {
       }
     }
     Files.createDirectories(whole.getParent());
-    Path fresh = whole.resolveSibling("." + whole.getFileName() + ".new");
+    Path fresh = SwapPlace.free(whole.resolveSibling("." + whole.getFileName() + ".new"));
+    Files.createFile(fresh); // Fails where somebody else has just taken the name.
     try {
       Files.write(fresh, bytes);
       Files.move(fresh, whole, StandardCopyOption.ATOMIC_MOVE, StandardCopyOption.REPLACE_EXISTING);

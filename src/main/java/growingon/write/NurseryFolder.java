@@ -5,6 +5,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.Stream;
@@ -34,11 +35,24 @@ public final class NurseryFolder {
       Files.write(fresh.resolve(workbookName), InputWorkbook.bytes(workbook));
       Files.write(fresh.resolve(planName), plan.getBytes(StandardCharsets.UTF_8));
       Files.createDirectories(whole);
-      for (String name : List.of(workbookName, planName)) {
-        Files.move(fresh.resolve(name), whole.resolve(name));
-      }
+      move(fresh, whole, List.of(workbookName, planName));
     } finally {
       delete(fresh);
+    }
+  }
+
+  /** Moves all files or none; one that has come there meanwhile is never replaced. */
+  private static void move(Path from, Path to, List<String> names) throws IOException {
+    List<Path> moved = new ArrayList<>();
+    try {
+      for (String name : names) {
+        moved.add(Files.move(from.resolve(name), to.resolve(name)));
+      }
+    } catch (IOException failed) {
+      for (Path each : moved) {
+        Files.delete(each);
+      }
+      throw failed;
     }
   }
 

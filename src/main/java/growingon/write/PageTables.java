@@ -36,7 +36,7 @@ final class PageTables {
     String id = "t-" + table.name();
     if (table.rows().size() > MOST_ROWS) {
       String where =
-          "%,d rows, too many for a page: they stand in plan.xlsx and in tables/%s.csv."
+          "%,d rows, too many for a page: they stand in the workbook and in tables/%s.csv."
               .formatted(table.rows().size(), table.name());
       List<String> notes = new ArrayList<>(table.notes());
       notes.add(where);

@@ -77,7 +77,7 @@ final class PageWriter {
         sections(sheets.subList(Math.min(1, sheets.size()), sheets.size())),
         answers.stream().filter(each -> !each.how().isEmpty()).toList(),
         cautions,
-        "plan.xlsx, tables and figures.json beside this page hold the same figures"
+        "The workbook, tables and figures.json beside this page hold the same figures"
             + (report.extra().isEmpty() ? "." : ", and the long monthly tables."),
         "<style>" + style + "</style>",
         "<script>" + script + "</script>");
@@ -105,6 +105,7 @@ final class PageWriter {
     if (!report.currency().isEmpty()) {
       parts.add("amounts in " + report.currency() + ", without VAT");
     }
+    report.issue().ifPresent(parts::add);
     return String.join(" · ", parts);
   }
 

@@ -25,8 +25,9 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
- * Writes the files of a report into an empty folder. Charts are drawn by other threads while this
- * one writes the workbook; the bytes do not depend on which is first.
+ * Writes the files of a report into an empty folder, and their names and digests into figures.json.
+ * Charts are drawn by other threads while this one writes the workbook; the bytes do not depend on
+ * which is first.
  */
 final class ReportFiles {
   private static final int THREADS = 2;
@@ -35,9 +36,12 @@ final class ReportFiles {
 
   private ReportFiles() {}
 
-  static void write(Report report, Path folder) throws IOException {
+  static void write(Report report, Path folder, FileNames names) throws IOException {
     check(report);
-    Path charts = Files.createDirectory(folder.resolve("charts"));
+    Path charts = folder.resolve("charts");
+    if (!report.charts().isEmpty()) {
+      Files.createDirectory(charts);
+    }
     Path tables = Files.createDirectory(folder.resolve("tables"));
     ExecutorService workers = Executors.newFixedThreadPool(THREADS, ReportFiles::daemon);
     try {
@@ -52,14 +56,14 @@ final class ReportFiles {
         onPage.put(chart.name(), workers.submit(() -> onPage(chart, png)));
       }
       List<Future<?>> texts = texts(report, folder, tables, workers);
-      Path page = folder.resolve("report.html");
+      Path page = folder.resolve(names.page());
       texts.add(
           submit(
               workers,
               page,
               out -> out.write(PageWriter.bytes(report, chart -> get(onPage.get(chart.name()))))));
       byte[] workbook = WorkbookWriter.write(report, name -> get(drawn.get(name)));
-      Files.write(folder.resolve("plan.xlsx"), workbook);
+      Files.write(folder.resolve(names.workbook()), workbook);
       texts.addAll(drawn.values());
       for (Future<?> each : texts) {
         get(each);
@@ -67,6 +71,7 @@ final class ReportFiles {
     } finally {
       stop(workers);
     }
+    FileList.seal(folder);
   }
 
   /** Waits until nobody writes any more, so that a half filled folder can be deleted. */
@@ -128,7 +133,7 @@ final class ReportFiles {
       Report report, Path folder, Path tables, ExecutorService workers) {
     List<Future<?>> texts = new ArrayList<>();
     texts.add(
-        submit(workers, folder.resolve("figures.json"), out -> FiguresJson.write(report, out)));
+        submit(workers, folder.resolve(FileList.FIGURES), out -> FiguresJson.write(report, out)));
     if (!report.isEdition()) {
       texts.add(
           submit(

@@ -1,13 +1,17 @@
 package growingon.write;
 
+import growingon.report.Audience;
 import growingon.report.Report;
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
 
 /**
  * The door: writes a report as a folder of plan.xlsx, charts/*.png, tables/*.csv, figures.json and
- * problems.txt. The folder is replaced whole or not at all; files of others that lie in it are
- * kept. The same report gives the same bytes.
+ * problems.txt. The report is replaced whole or not at all; files of others that lie in the folder
+ * stay. The same report gives the same bytes.
  */
 public final class ReportFolder {
   private ReportFolder() {}
@@ -23,27 +27,48 @@ public final class ReportFolder {
   }
 
   /**
-   * Writes a report.
+   * Checks that a report may go into a folder, before it is worked out.
    *
-   * @param report what to write
-   * @param folder where; made if it is not there, replaced if it is empty or a report
-   * @throws NotAReportFolder if something else is there
-   * @throws IOException if a file cannot be written; the report that was there is left as it was
+   * @param plan name of the plan, as the report will have it
+   * @param reader for whom, if it is an edition
+   * @throws NotAReportFolder if it may not
    */
-  public static void write(Report report, Path folder) throws IOException {
-    write(report, folder, false);
+  public static void check(Placing placing, String plan, Optional<Audience> reader)
+      throws IOException {
+    guard(placing, plan, reader).check();
   }
 
   /**
    * Writes a report.
    *
-   * @param force whether to write into a folder that is no report of this program too; its own
-   *     files stay beside those of the report
-   * @throws NotAReportFolder if something else is there and {@code force} is not set, or if it can
-   *     never be replaced: a file, a root, the home or working folder or one above
+   * @return what a user should know of the folder, in sentences; mostly nothing
+   * @throws NotAReportFolder if the report may not go there
+   * @throws AnotherRun if another run is writing there
    * @throws IOException if a file cannot be written; the report that was there is left as it was
    */
-  public static void write(Report report, Path folder, boolean force) throws IOException {
-    new FolderSwap(folder, force).replaceWith(fresh -> ReportFiles.write(report, fresh));
+  public static List<String> write(Report report, Placing placing) throws IOException {
+    FileNames names = placing.dated() ? FileNames.dated(report) : FileNames.USUAL;
+    return new FolderSwap(placing, guard(placing, report.plan(), report.reader()))
+        .replaceWith(fresh -> ReportFiles.write(report, fresh, names));
+  }
+
+  /** Writes a report of which nothing else is to be said. */
+  public static List<String> write(Report report, Path folder) throws IOException {
+    return write(report, Placing.in(folder));
+  }
+
+  private static FolderGuard guard(Placing placing, String plan, Optional<Audience> reader) {
+    return new FolderGuard(
+        placing, plan, reader.map(each -> each.name().toLowerCase(Locale.ROOT)).orElse(""));
+  }
+
+  /**
+   * Puts back what runs that were killed have laid aside, in every report folder that lies in a
+   * folder.
+   *
+   * @return what was put back or could not be, in sentences
+   */
+  public static List<String> putBack(Path parent) throws IOException {
+    return LastReports.putBack(parent);
   }
 }

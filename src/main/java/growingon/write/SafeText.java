@@ -55,6 +55,11 @@ final class SafeText {
     return looksLikeFormula(text) ? "'" + text : text;
   }
 
+  /** Text on one line of the terminal, without letters that hide or turn what stands around it. */
+  static String forLine(String text) {
+    return text.replaceAll("[\\p{Cc}\\p{Zl}\\p{Zp}]+", " ").replaceAll("\\p{Cf}", "");
+  }
+
   private static boolean isLegal(String text) {
     for (int i = 0; i < text.length(); i += Character.charCount(text.codePointAt(i))) {
       if (!isLegal(text.codePointAt(i))) {

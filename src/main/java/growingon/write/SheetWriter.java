@@ -109,12 +109,19 @@ final class SheetWriter {
     if (!report.currency().isEmpty()) {
       about.add("amounts in " + report.currency());
     }
+    report.issue().filter(day -> isFirst(report)).ifPresent(about::add);
     text(Part.SUBTITLE, String.join(" · ", about), ROW);
     space(6);
     sheet.sentences().forEach(each -> wrapped(Part.SENTENCE, each, 14.5, 4));
     if (!sheet.sentences().isEmpty()) {
       space(6);
     }
+  }
+
+  /** Whether the workbook opens with this sheet; it alone says when the report was made. */
+  private boolean isFirst(Report report) {
+    return report.sheets().stream().filter(each -> !each.isEmpty()).findFirst().stream()
+        .anyMatch(sheet::equals);
   }
 
   /** Leads to the charts beside a table, which may lie outside the screen. */

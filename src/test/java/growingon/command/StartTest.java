@@ -54,7 +54,7 @@ class StartTest {
   }
 
   private Ran plan(Path what) {
-    return Ran.of("plan", what.toString(), "--out", temp.resolve("report").toString());
+    return Ran.of("plan", what.toString(), "--out", temp.resolve("report").toString(), "--force");
   }
 
   private void fill(Map<String, Object> cells) throws IOException {

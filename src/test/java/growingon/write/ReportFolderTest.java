@@ -58,17 +58,18 @@ class ReportFolderTest {
   }
 
   @Test
-  void report_writtenAgain_replacesOldFilesAndKeepsThoseOfOthers() throws IOException {
+  void report_writtenAgain_replacesAllThatItWrote() throws IOException {
     Path folder = temporary.resolve("plan");
-    ReportFolder.write(SampleReport.small(), folder);
-    Files.writeString(folder.resolve("charts/old-chart.png"), "of an earlier run");
-    Files.writeString(folder.resolve("my notes.txt"), "ask about the lime");
+    ReportFolder.write(SampleReport.report(), folder);
+    assertThat(folder.resolve("charts/cash.png")).exists();
 
-    ReportFolder.write(SampleReport.small(), folder);
+    List<String> notices = ReportFolder.write(SampleReport.small(), Placing.in(folder).forced());
 
-    assertThat(folder.resolve("charts/old-chart.png")).doesNotExist();
-    assertThat(folder.resolve("my notes.txt")).hasContent("ask about the lime");
-    assertThat(names(temporary)).containsExactly("plan");
+    assertThat(notices).isEmpty();
+    Path alone = temporary.resolve("alone");
+    ReportFolder.write(SampleReport.small(), alone);
+    assertSame(files(alone), files(folder));
+    assertThat(names(temporary)).containsExactly("alone", "plan");
   }
 
   @Test
@@ -86,7 +87,11 @@ class ReportFolderTest {
 
     assertThatThrownBy(() -> ReportFolder.write(SampleReport.small(), folder))
         .isInstanceOf(NotAReportFolder.class)
-        .hasMessage(folder + " holds something else than a report of this program");
+        .hasMessage(
+            folder
+                + " is no report of this program and holds figures.json, stock.csv; name another"
+                + " folder with --out, or have the report put beside them with --force. Nothing was"
+                + " written.");
 
     assertThat(names(folder)).containsExactly("figures.json", "stock.csv");
     assertThat(names(temporary)).containsExactly("plan");
@@ -98,26 +103,10 @@ class ReportFolderTest {
     Files.createDirectory(folder.resolve("inputs"));
     Files.writeString(folder.resolve("inputs/stock.csv"), "lot,quantity");
 
-    ReportFolder.write(SampleReport.small(), folder, true);
+    ReportFolder.write(SampleReport.small(), Placing.in(folder).forced());
 
     assertThat(folder.resolve("plan.xlsx")).exists();
     assertThat(folder.resolve("inputs/stock.csv")).hasContent("lot,quantity");
-  }
-
-  @Test
-  void placeThatIsNeverReplaced_forced_isRefused() throws IOException {
-    Path file = Files.writeString(temporary.resolve("plan"), "a file");
-    for (Path never :
-        List.of(
-            file,
-            temporary.getRoot(),
-            Path.of(System.getProperty("user.home")),
-            Path.of(System.getProperty("user.dir")).toAbsolutePath().getParent())) {
-      assertThatThrownBy(() -> ReportFolder.write(SampleReport.small(), never, true))
-          .as(never.toString())
-          .isInstanceOf(NotAReportFolder.class);
-    }
-    assertThat(file).hasContent("a file");
   }
 
   @Test
@@ -128,7 +117,7 @@ class ReportFolderTest {
 
     assertThatThrownBy(
             () ->
-                new FolderSwap(folder, false)
+                swap(folder)
                     .replaceWith(
                         fresh -> {
                           Files.writeString(fresh.resolve("plan.xlsx"), "half");
@@ -203,49 +192,24 @@ class ReportFolderTest {
   }
 
   @Test
-  void run_killedWhileWriting_isClearedAwayByTheNext() throws IOException {
-    Path folder = temporary.resolve("plan");
-    Path half = Files.createDirectory(temporary.resolve(".plan.new"));
-    Files.writeString(half.resolve("plan.xlsx"), "half");
-    Files.createFile(temporary.resolve(".plan.lock"));
-
-    ReportFolder.write(SampleReport.small(), folder);
-
-    assertThat(names(temporary)).containsExactly("plan");
-  }
-
-  @Test
-  void run_killedBetweenTheRenames_isPutBackByTheNext() throws IOException {
-    Path folder = temporary.resolve("plan");
-    ReportFolder.write(SampleReport.small(), folder);
-    Map<String, byte[]> before = files(folder);
-    Files.move(folder, temporary.resolve(".plan.old"));
-
-    assertThatThrownBy(
-            () ->
-                new FolderSwap(folder, false)
-                    .replaceWith(
-                        fresh -> {
-                          throw new IOException("stopped again");
-                        }))
-        .hasMessage("stopped again");
-
-    assertSame(before, files(folder));
-    assertThat(names(temporary)).containsExactly("plan");
-  }
-
-  @Test
   void run_whileAnotherWritesTheSame_isRefused() throws IOException {
     Path folder = temporary.resolve("plan");
-    new FolderSwap(folder, false)
+    swap(folder)
         .replaceWith(
             fresh -> {
-              Files.writeString(fresh.resolve("figures.json"), FiguresJson.MADE_BY);
+              Files.writeString(fresh.resolve("plan.xlsx"), "of the first");
               assertThatThrownBy(() -> ReportFolder.write(SampleReport.small(), folder))
-                  .isInstanceOf(IOException.class)
-                  .hasMessage("another run is writing " + folder + "; wait for it");
+                  .isInstanceOf(AnotherRun.class)
+                  .hasMessage(
+                      "Another run is writing " + folder + "; wait for it. Nothing was written.");
             });
-    assertThat(names(folder)).containsExactly("figures.json");
+    assertThat(folder.resolve("plan.xlsx")).hasContent("of the first");
+    assertThat(names(temporary)).containsExactly("plan");
+  }
+
+  private static FolderSwap swap(Path folder) throws IOException {
+    Placing placing = Placing.in(folder);
+    return new FolderSwap(placing, new FolderGuard(placing, SampleReport.small().plan(), ""));
   }
 
   private static void assertSame(Map<String, byte[]> before, Map<String, byte[]> after) {

@@ -150,6 +150,7 @@ class TextFilesTest {
               "nursery" : "nursery",
               "currency" : "EUR",
               "first month" : "2026-11",
+              "files" : { },
               "sheets" : [
                 { "name" : "Sheet", "sentences" : [ ], "tables" : ["all-kinds"], "charts" : [ ] }
               ],

@@ -1,13 +1,14 @@
-package growingon.command;
+package growingon.write;
 
 /** A plan's name as the name of a folder, on every system. */
-final class FolderName {
+public final class FolderName {
   private FolderName() {}
 
   /**
-   * Letters, digits, blanks, points, hyphens and underscores stay; the rest becomes an underscore.
+   * Gives that name. Letters, digits, blanks, points, hyphens and underscores stay; the rest
+   * becomes an underscore.
    */
-  static String of(String plan) {
+  public static String of(String plan) {
     String safe = plan.strip().replaceAll("[^\\p{L}\\p{N} ._-]", "_").replaceAll("[ .]+$", "");
     return safe.isEmpty() || safe.startsWith(".") ? "_" + safe : safe;
   }

@@ -1,0 +1,51 @@
+package growingon.command;
+
+import growingon.load.PlanSources.NamedFolder;
+import growingon.problem.Advice;
+import growingon.report.Audience;
+import growingon.report.Report;
+import growingon.write.NotAReportFolder;
+import growingon.write.Placing;
+import growingon.write.ReportFolder;
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Where a report goes.
+ *
+ * @param named what the plan's file says of it, if it goes there because of that: a bad folder is
+ *     then a fault of the file
+ */
+record Destination(Placing placing, Optional<NamedFolder> named) {
+  Path folder() {
+    return placing.folder();
+  }
+
+  /** Checks that it can go there, before it is worked out. */
+  void check(String plan, Optional<Audience> reader) throws IOException {
+    try {
+      ReportFolder.check(placing, plan, reader);
+    } catch (NotAReportFolder refused) {
+      throw told(refused);
+    }
+  }
+
+  /** Writes it; gives what a user should know of the folder. */
+  List<String> write(Report report) throws IOException {
+    try {
+      return ReportFolder.write(report, placing);
+    } catch (NotAReportFolder refused) {
+      throw told(refused);
+    }
+  }
+
+  private IOException told(NotAReportFolder refused) {
+    return named.isEmpty()
+        ? refused
+        : new BadReportFolder(
+            Advice.noReportFolder(
+                named.get().where(), refused.why(), folder().toString(), refused.remedy()));
+  }
+}
