@@ -7,10 +7,11 @@ import growingon.nursery.Horizon;
 import growingon.nursery.Inputs;
 import growingon.project.Projection;
 import growingon.report.Chart.ChartKind;
-import growingon.report.Chart.Role;
 import growingon.report.Chart.Series;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -119,12 +120,12 @@ final class BankEdition {
   }
 
   private Optional<Chart> sales() {
-    List<Series> series = new ArrayList<>();
+    Map<String, double[]> byLadder = new LinkedHashMap<>();
     for (LadderTotals.Row row : money.rows()) {
-      List<Double> values =
-          IntStream.range(0, horizon.seasons()).mapToDouble(row::value).boxed().toList();
-      series.add(new Series(row.name(), Role.VALUE, values, "", Colours.of(series.size())));
+      byLadder.put(
+          row.name(), IntStream.range(0, horizon.seasons()).mapToDouble(row::value).toArray());
     }
+    List<Series> series = FewSeries.of(byLadder, "other ladders");
     List<String> seasons =
         IntStream.range(0, horizon.seasons()).mapToObj(horizon::seasonLabel).toList();
     return series.isEmpty()

@@ -5,6 +5,7 @@ import growingon.chance.Gamble;
 import growingon.chance.Gamble.Swing;
 import growingon.chance.Quantiles;
 import growingon.report.Chart.ChartKind;
+import growingon.report.Chart.Mark;
 import growingon.report.Chart.Role;
 import growingon.report.Chart.Series;
 import java.util.ArrayList;
@@ -21,7 +22,8 @@ final class ChanceCharts {
   /** So many lots have charts of their own. */
   private static final int LOTS = 8;
 
-  private static final int CLASSES = 16;
+  /** So many assumptions are drawn, the widest first. */
+  private static final int SWINGS_DRAWN = 10;
 
   private ChanceCharts() {}
 
@@ -30,6 +32,11 @@ final class ChanceCharts {
     return List.of(
         new Series("P10", Role.LOW, values(drawn, Quantiles::p10), group, colour),
         new Series("P90", Role.HIGH, values(drawn, Quantiles::p90), group, colour));
+  }
+
+  /** What a band means, for a subtitle. */
+  static String within(String mark) {
+    return " Eight draws of ten lie within the %s.".formatted(mark);
   }
 
   private static List<Double> values(List<Quantiles> drawn, ToDoubleFunction<Quantiles> value) {
@@ -69,84 +76,77 @@ final class ChanceCharts {
   }
 
   private static Chart spread(Gamble gamble, String name, String currency) {
-    double[] gains = gamble.gains();
-    double step = step(gains);
-    int first = (int) Math.floor(gains[0] / step);
-    int classes = (int) Math.floor(gains[gains.length - 1] / step) - first + 2;
-    double[] draws = new double[classes];
-    for (double gain : gains) {
-      draws[(int) Math.floor(gain / step) - first]++;
-    }
-    List<String> edges = new ArrayList<>();
-    List<Double> losing = new ArrayList<>();
-    List<Double> paying = new ArrayList<>();
-    for (int i = 0; i < classes; i++) {
-      double share = 100 * draws[i] / gains.length;
-      edges.add(Labels.whole((first + i) * step));
-      losing.add(first + i < 0 ? share : Double.NaN);
-      paying.add(first + i < 0 ? Double.NaN : share);
-    }
+    GainClasses classes = GainClasses.of(gamble.gains());
     List<Series> series = new ArrayList<>();
-    if (first < 0) {
-      series.add(new Series("does not pay", Role.VALUE, losing, "", Colours.LOSS));
+    if (classes.first() < 0) {
+      series.add(new Series("does not pay", Role.VALUE, classes.shares(false), "", Colours.LOSS));
     }
-    if (gains[gains.length - 1] >= 0) {
-      series.add(new Series("pays", Role.VALUE, paying, "", Colours.CASH));
+    if (gamble.gains()[gamble.gains().length - 1] >= 0) {
+      series.add(new Series("pays", Role.VALUE, classes.shares(true), "", Colours.CASH));
     }
     return new Chart(
         name,
         "What " + gamble.bought().lot().name() + " gains",
-        "Pays %s; mean %s, P10 %s, P90 %s; plan's line %s."
+        "Pays %s; plan's line %s."
             .formatted(
-                Odds.in(gamble.chancePays(), gains.length),
-                Phrases.money(currency, gamble.gain().mean()),
-                Labels.whole(gamble.gain().p10()),
-                Labels.whole(gamble.gain().p90()),
-                Labels.whole(gamble.bought().presentValue())),
+                Odds.in(gamble.chancePays(), gamble.gains().length),
+                Phrases.money(currency, gamble.bought().presentValue())),
         ChartKind.HISTOGRAM,
         "draws of 100, by gain in " + currency,
-        edges,
-        series);
+        classes.edges(),
+        series,
+        List.of(
+            upright("mean", gamble.gain().mean(), classes),
+            upright("P10", gamble.gain().p10(), classes),
+            upright("P90", gamble.gain().p90(), classes)));
   }
 
-  /** A round width of class, 1, 2 or 5 times a power of ten, that gives at most CLASSES of them. */
-  private static double step(double[] gains) {
-    double span = Math.max(1, gains[gains.length - 1] - gains[0]);
-    double step = Math.pow(10, Math.floor(Math.log10(span / CLASSES)));
-    for (double factor : new double[] {1, 2, 5, 10}) {
-      if (span / (step * factor) <= CLASSES) {
-        return Math.max(1, step * factor);
-      }
-    }
-    throw new IllegalStateException("no class holds " + span);
+  private static Mark upright(String what, double gain, GainClasses classes) {
+    return Mark.upright(what + " " + Labels.whole(gain), classes.at(gain));
   }
 
   private static Chart swings(Gamble gamble, String name, String currency) {
-    List<String> rows = new ArrayList<>();
-    List<Double> low = new ArrayList<>();
-    List<Double> high = new ArrayList<>();
-    for (Swing swing : gamble.swings()) {
-      rows.add(row(swing, gamble));
-      low.add(swing.gainAtLow());
-      high.add(swing.gainAtHigh());
+    List<Swing> widest = gamble.swings().stream().limit(SWINGS_DRAWN).toList();
+    List<Series> series = new ArrayList<>();
+    series.add(ends("at P10", Role.LOW, Colours.SPACE, widest, false, each -> each.gainAtLow()));
+    series.add(ends("at P90", Role.HIGH, Colours.CASH, widest, false, each -> each.gainAtHigh()));
+    if (widest.stream().anyMatch(VerdictWords::isWholeFailure)) {
+      series.add(
+          ends("if it fails", Role.EVENT, Colours.KEPT, widest, true, each -> each.gainAtLow()));
     }
     double plan = gamble.bought().presentValue();
+    series.add(
+        new Series(
+            "plan's line", Role.LINE, Collections.nCopies(widest.size(), plan), "", Colours.KEPT));
+    int more = gamble.swings().size() - widest.size();
     return new Chart(
         name,
         "What moves the gain of " + gamble.bought().lot().name(),
-        "One assumption at a time at its P10 and P90 (in brackets), the others as planned.",
+        "One assumption at a time at its P10 and P90 (in brackets), the others as planned."
+            + (more > 0 ? " %d smaller ones are on the sheet Swings.".formatted(more) : ""),
         ChartKind.SWINGS,
-        currency,
-        rows,
-        List.of(
-            new Series("at P10", Role.LOW, low, "", Colours.LOSS),
-            new Series("at P90", Role.HIGH, high, "", Colours.CASH),
-            new Series(
-                "plan's line",
-                Role.LINE,
-                Collections.nCopies(rows.size(), plan),
-                "",
-                Colours.KEPT)));
+        "gain in " + currency,
+        widest.stream().map(swing -> row(swing, gamble)).toList(),
+        series);
+  }
+
+  /** One end of each swing; whole failure happens or does not, and so has no ends. */
+  private static Series ends(
+      String name,
+      Role role,
+      int colour,
+      List<Swing> swings,
+      boolean failure,
+      ToDoubleFunction<Swing> gain) {
+    List<Double> values =
+        swings.stream()
+            .map(
+                swing ->
+                    VerdictWords.isWholeFailure(swing) == failure
+                        ? gain.applyAsDouble(swing)
+                        : (Double) Double.NaN)
+            .toList();
+    return new Series(name, role, values, "", colour);
   }
 
   private static String row(Swing swing, Gamble gamble) {

@@ -1,40 +1,48 @@
 package growingon.report;
 
 /**
- * Which palette colour a thing has, the same in every chart. The palette has eight colours, then
- * the same lighter, then darker; the last two of each eight are kept: vermilion for what lies over
- * a limit, black and grey for the rest.
+ * Which palette colour a thing has, the same in every chart. Things that are stacked have the five
+ * steps at the palette's end, which differ in lightness too.
  */
 final class Colours {
-  /** Grey: what has no grade yet, or all the rest. */
-  static final int REST = 15;
-
-  /** Black: plants never for sale. */
-  static final int KEPT = 7;
-
-  /** Sky blue: square metres needed. */
-  static final int SPACE = 4;
-
-  /** Blue: cash. */
+  /** Blue: cash, the upper end of an assumption. */
   static final int CASH = 0;
 
-  /** Dark blue: edges of what draws need of space. */
-  static final int EDGE = 16;
-
-  /** Orange: what does not pay, an assumption at its low end. */
+  /** Orange: what does not pay, what is worse. */
   static final int LOSS = 1;
 
-  private static final int EIGHT = 8;
-  private static final int FREE = 6;
+  /** Green: what is better. */
+  static final int BETTER = 2;
+
+  /** Sky blue: square metres needed, the lower end of an assumption. */
+  static final int SPACE = 4;
+
+  /** Black: plants never for sale, limits. */
+  static final int KEPT = 7;
+
+  /** Light grey: what has no grade yet, or all the rest. */
+  static final int REST = 8;
+
+  /** Dark blue: edges of what draws need of space. */
+  static final int EDGE = 9;
+
+  /** As many things as eyes of every kind tell apart in one stack. */
+  static final int STEPS = 5;
+
+  private static final int DARKEST = 10;
+
+  /** Steps in an order in which neighbours differ more than by one. */
+  private static final int[] APART = {1, 3, 0, 2, 4};
 
   private Colours() {}
 
-  /**
-   * Colour of the n-th thing of a kind, 0 = first. Each further round of the palette starts one
-   * colour later, so that a lighter blue does not follow on sky blue.
-   */
+  /** Colour of the n-th thing of a stack, 0 = first. */
   static int of(int n) {
-    int round = n / FREE;
-    return round * EIGHT + (n + round) % FREE;
+    return DARKEST + APART[n % STEPS];
+  }
+
+  /** Colour of a grade by its place on its ladder, 0 = lowest; the higher, the darker. */
+  static int grade(int index) {
+    return DARKEST + STEPS - 1 - index % STEPS;
   }
 }

@@ -13,10 +13,11 @@ final class Grades {
    *
    * @param ladder name of its ladder
    * @param index its index on it, 0 = lowest
+   * @param name its own name
    * @param label as shown: its name, with the ladder's where two ladders have a grade of that name
    * @param colour the same in every chart
    */
-  record Named(String ladder, int index, String label, int colour) {}
+  record Named(String ladder, int index, String name, String label, int colour) {}
 
   private final List<Named> all = new ArrayList<>();
 
@@ -31,7 +32,7 @@ final class Grades {
         String name = ladder.grades().get(index).name();
         boolean alone = names.indexOf(name) == names.lastIndexOf(name);
         String label = alone ? name : name + " (" + ladder.name() + ")";
-        all.add(new Named(ladder.name(), index, label, Colours.of(all.size())));
+        all.add(new Named(ladder.name(), index, name, label, Colours.grade(index)));
       }
     }
   }
@@ -39,6 +40,22 @@ final class Grades {
   /** All of them, ladder by ladder, lowest first. */
   List<Named> all() {
     return all;
+  }
+
+  /**
+   * The panel of a chart that a grade stands in: its ladder, or the part of a longer ladder, named
+   * by its lowest and highest grade.
+   */
+  String panel(Named grade) {
+    List<String> names =
+        all.stream().filter(each -> each.ladder().equals(grade.ladder())).map(Named::name).toList();
+    if (names.size() <= Colours.STEPS) {
+      return grade.ladder();
+    }
+    int first = grade.index() - grade.index() % Colours.STEPS;
+    int last = Math.min(names.size(), first + Colours.STEPS) - 1;
+    String part = first == last ? "" : " to " + names.get(last);
+    return "%s, %s%s".formatted(grade.ladder(), names.get(first), part);
   }
 
   /** Place of a grade in {@link #all}. */

@@ -1,10 +1,12 @@
 package growingon.report;
 
 import growingon.report.Chart.ChartKind;
+import growingon.report.Chart.Mark;
 import growingon.report.Chart.Role;
 import growingon.report.Chart.Series;
 import growingon.review.BoughtReview;
 import growingon.review.CausePart;
+import growingon.review.Range;
 import growingon.review.Review;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -20,8 +22,6 @@ final class ReviewCharts {
 
   /** So many lots have charts of their own: those that differ most. */
   private static final int LOTS = 8;
-
-  private static final int BETTER = 2;
 
   private final Review review;
   private final String currency;
@@ -74,26 +74,47 @@ final class ReviewCharts {
   }
 
   private Chart money(BoughtReview bought, String name) {
-    int months = bought.plannedMoney().size();
+    BoughtReview.Money money = bought.money();
+    int months = money.planned().size();
     int real = (int) ChronoUnit.MONTHS.between(review.firstMonth(), review.through());
-    List<Series> series = new ArrayList<>();
-    series.add(line("real", part(bought.expectedMoney(), 0, real), Colours.CASH));
+    List<Series> series = new ArrayList<>(band(money.range()));
+    series.add(line("real", part(money.expected(), 0, real), Colours.CASH));
     if (real + 1 < months) {
       series.add(
-          line("expected", part(bought.expectedMoney(), Math.max(0, real), months), Colours.SPACE));
+          line("expected", part(money.expected(), Math.max(0, real), months), Colours.SPACE));
     }
-    series.add(line("planned", bought.plannedMoney(), Colours.REST));
+    series.add(line("planned", money.planned(), Colours.KEPT));
     return new Chart(
         name,
         "%s: money so far and expected, against the plan".formatted(bought.lot().name()),
-        "Sales less all costs up to the end of each month; real until %s; without VAT."
-            .formatted(Labels.month(review.through())),
+        "Sales less all costs up to the end of each month; without VAT."
+            + (money.range().isEmpty()
+                ? ""
+                : " In eight of ten of the plan's draws it lay within the band."),
         ChartKind.LINES,
         currency,
         IntStream.range(0, months)
             .mapToObj(month -> review.firstMonth().plusMonths(month).toString())
             .toList(),
-        series);
+        series,
+        List.of(today(real)));
+  }
+
+  /** What the plan's own draws said, if it had any. */
+  private static List<Series> band(List<Range> range) {
+    if (range.isEmpty()) {
+      return List.of();
+    }
+    List<Double> low = range.stream().map(Range::p10).toList();
+    List<Double> high = range.stream().map(Range::p90).toList();
+    return List.of(
+        new Series("plan's P10", Role.LOW, low, "", Colours.REST),
+        new Series("plan's P90", Role.HIGH, high, "", Colours.REST));
+  }
+
+  /** Today, as far as the records know: the end of the daybook's last month. */
+  private Mark today(int real) {
+    return Mark.upright("today: records to " + Labels.month(review.through()), real + 1);
   }
 
   private static Series line(String name, List<Double> values, int colour) {
@@ -130,7 +151,7 @@ final class ReviewCharts {
         labels,
         List.of(
             line("result", ends, Colours.CASH),
-            line("better", better, BETTER),
+            line("better", better, Colours.BETTER),
             line("worse", worse, Colours.LOSS)));
   }
 

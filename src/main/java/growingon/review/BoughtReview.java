@@ -29,8 +29,7 @@ import java.util.Optional;
  *     sell
  * @param verdict whether it paid
  * @param causes the parts of {@code expected − planned} in the stated order; they sum to it exactly
- * @param plannedMoney result up to the end of each month of the plan, as planned
- * @param expectedMoney the same, real up to the daybook's last month, then as now expected
+ * @param money its result up to the end of each month
  */
 public record BoughtReview(
     Lot lot,
@@ -49,13 +48,25 @@ public record BoughtReview(
     Optional<ToBeEven> toBeEven,
     Verdict verdict,
     List<CausePart> causes,
-    List<Double> plannedMoney,
-    List<Double> expectedMoney) {
+    Money money) {
   public BoughtReview {
     parts = List.copyOf(parts);
     causes = List.copyOf(causes);
-    plannedMoney = List.copyOf(plannedMoney);
-    expectedMoney = List.copyOf(expectedMoney);
+  }
+
+  /**
+   * Result up to the end of each month of the plan.
+   *
+   * @param planned as planned
+   * @param expected real up to the daybook's last month, then as now expected
+   * @param range what the plan's own draws said; empty where it had none
+   */
+  public record Money(List<Double> planned, List<Double> expected, List<Range> range) {
+    public Money {
+      planned = List.copyOf(planned);
+      expected = List.copyOf(expected);
+      range = List.copyOf(range);
+    }
   }
 
   /** Result over the whole plan as now expected. */

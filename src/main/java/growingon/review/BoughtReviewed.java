@@ -23,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /** Whether bought lots paid. */
 final class BoughtReviewed {
@@ -100,8 +101,22 @@ final class BoughtReviewed {
         toBeEven(outlook, family),
         verdict(outlook),
         Causes.of(planned(lot.name()), real(family)),
-        runningSum(plannedFlows),
-        runningSum(flows));
+        new BoughtReview.Money(
+            runningSum(plannedFlows), runningSum(flows), plannedRange(lot.name())));
+  }
+
+  /** A range for each month of the plan, empty unless the kept plan has one for all of them. */
+  private List<Range> plannedRange(String lot) {
+    return expected
+        .lot(lot)
+        .map(
+            kept ->
+                IntStream.range(0, horizon.months())
+                    .mapToObj(month -> expected.range(kept.chances().result(), month))
+                    .flatMap(Optional::stream)
+                    .toList())
+        .filter(ranges -> ranges.size() == horizon.months())
+        .orElse(List.of());
   }
 
   /** What a lot has brought and what may still come. */

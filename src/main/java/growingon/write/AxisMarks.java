@@ -14,7 +14,7 @@ final class AxisMarks {
   private static final DateTimeFormatter MONTH_AND_YEAR =
       DateTimeFormatter.ofPattern("MMM yyyy", Locale.ENGLISH);
   private static final int[] STEPS = {1, 2, 3, 6, 12, 24, 60, 120, 240};
-  private static final double AIR = 1.3;
+  private static final double AIR = 1.2;
   private static final int LONGEST_LABEL = 18;
 
   /** A label and where it stands, in categories from the left edge of the axis. */
@@ -91,6 +91,10 @@ final class AxisMarks {
       List<String> categories, int anchor, double room, ToDoubleFunction<String> widthOf) {
     List<String> labels = categories.stream().map(AxisMarks::shorten).toList();
     double[] widths = labels.stream().mapToDouble(widthOf).toArray();
+    if (touches(widths, 0, 1, room)) {
+      labels = labels.stream().map(AxisMarks::firstWord).toList();
+      widths = labels.stream().mapToDouble(widthOf).toArray();
+    }
     int step = 1;
     while (step < widths.length && touches(widths, anchor % step, step, room)) {
       step++;
@@ -110,6 +114,11 @@ final class AxisMarks {
       }
     }
     return false;
+  }
+
+  /** 2026/27 of 2026/27 from Nov: what a season is called where there is little room. */
+  private static String firstWord(String label) {
+    return label.split(" ", 2)[0];
   }
 
   private static String shorten(String label) {

@@ -15,11 +15,14 @@ import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 import org.jfree.chart.ChartRenderingInfo;
 import org.jfree.chart.JFreeChart;
+import org.jfree.chart.annotations.XYPolygonAnnotation;
+import org.jfree.chart.axis.AxisSpace;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTickUnitSource;
 import org.jfree.chart.plot.DatasetRenderingOrder;
 import org.jfree.chart.plot.PlotOrientation;
 import org.jfree.chart.plot.PlotRenderingInfo;
+import org.jfree.chart.plot.SeriesRenderingOrder;
 import org.jfree.chart.plot.XYPlot;
 import org.jfree.chart.renderer.xy.DeviationRenderer;
 import org.jfree.chart.renderer.xy.StandardXYBarPainter;
@@ -27,6 +30,7 @@ import org.jfree.chart.renderer.xy.XYBarRenderer;
 import org.jfree.chart.renderer.xy.XYItemRenderer;
 import org.jfree.chart.renderer.xy.XYItemRendererState;
 import org.jfree.chart.renderer.xy.XYLineAndShapeRenderer;
+import org.jfree.chart.ui.Layer;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.data.Range;
 import org.jfree.data.xy.DefaultXYDataset;
@@ -37,70 +41,81 @@ import org.jfree.data.xy.YIntervalSeriesCollection;
 /** Bands, blocks and curves over an axis of categories, drawn into a rectangle. */
 final class ChartPlot {
   private static final double HEADROOM = 0.06;
-  private static final double MARK_SIZE = 11;
+  private static final double MARK_SIZE = 0.38;
 
-  private final XYPlot plot;
+  /** With more bars than this their rims would hide what they fill. */
+  private static final int RIMMED = 24;
+
+  private final XYPlot plot = new XYPlot();
+  private final TimeAxis axis;
   private final Font font;
-  private final Range range;
+  private Range range;
   private int layers;
 
-  ChartPlot(List<String> categories, List<Block> blocks, List<Curve> curves, Font font) {
-    this(categories, blocks, List.of(), curves, font);
-  }
+  /** What is drawn, from back to front. */
+  record Content(List<Band> bands, List<Block> blocks, List<Curve> curves) {}
 
-  /** One with bands shaded below everything else. */
-  ChartPlot(
-      List<String> categories,
-      List<Block> blocks,
-      List<Band> bands,
-      List<Curve> curves,
-      Font font) {
-    this(new TimeAxis(categories, font, false), categories.size(), blocks, bands, curves, font);
-  }
-
-  private ChartPlot(
-      TimeAxis axis,
-      int categories,
-      List<Block> blocks,
-      List<Band> bands,
-      List<Curve> curves,
-      Font font) {
+  ChartPlot(TimeAxis axis, Content content, Font font) {
+    this.axis = axis;
     this.font = font;
-    this.range = range(blocks, curves);
-    this.plot = new XYPlot();
+    this.range = range(content);
     plot.setDomainAxis(axis);
     plot.setRangeAxis(valueAxis());
     paintFrame();
-    bands.forEach(band -> add(intervals(band), bandRenderer(band)));
-    add(new BlockDataset(blocks), blockRenderer(blocks, categories));
+    content.bands().forEach(band -> add(intervals(band), bandRenderer(band)));
+    List<Block> apart = content.blocks().stream().filter(each -> !each.touches()).toList();
+    XYBarRenderer bars = blockRenderer(apart, axis.count());
+    outlines(content.blocks(), bars);
+    add(new BlockDataset(apart), bars);
     List<Curve> halos =
-        blocks.isEmpty()
+        content.blocks().isEmpty()
             ? List.of()
-            : curves.stream().filter(Curve::isBold).map(Curve::halo).toList();
+            : content.curves().stream().filter(Curve::isBold).map(Curve::halo).toList();
     add(dataset(halos), curveRenderer(halos));
-    add(dataset(curves), curveRenderer(curves));
+    add(dataset(content.curves()), curveRenderer(content.curves()));
     plot.setDatasetRenderingOrder(DatasetRenderingOrder.FORWARD);
+    plot.setSeriesRenderingOrder(SeriesRenderingOrder.FORWARD);
   }
 
-  /** One whose categories are named at their lower edges. */
-  static ChartPlot atEdges(List<String> categories, List<Block> blocks, Font font) {
-    TimeAxis axis = new TimeAxis(categories, font, true);
-    return new ChartPlot(axis, categories.size(), blocks, List.of(), List.of(), font);
+  /** Lays it on its side: a row for each category, the first at the top. */
+  void turn() {
+    plot.setOrientation(PlotOrientation.HORIZONTAL);
+    axis.setInverted(true);
+    axis.setAxisLineVisible(false);
   }
 
-  /** One that lies on its side: a row for each category, the first at the top. */
-  static ChartPlot across(
-      List<String> categories, List<Block> blocks, List<Curve> curves, Font font) {
-    ChartPlot lying = new ChartPlot(categories, blocks, curves, font);
-    lying.plot.setOrientation(PlotOrientation.HORIZONTAL);
-    lying.plot.getDomainAxis().setInverted(true);
-    return lying;
+  /** Leaves room for letters beyond the ends of the value axis, as shares of its whole length. */
+  void widen(double before, double after) {
+    double length = range.getLength() / (1 - before - after);
+    range =
+        new Range(range.getLowerBound() - before * length, range.getUpperBound() + after * length);
+    plot.getRangeAxis().setRange(range);
   }
 
   private void add(XYDataset dataset, XYItemRenderer renderer) {
     plot.setDataset(layers, dataset);
     plot.setRenderer(layers, renderer);
     layers++;
+  }
+
+  /** Blocks that touch, from the top of the stack down, and what lies beyond a limit in front. */
+  private static void outlines(List<Block> blocks, XYBarRenderer renderer) {
+    for (int i = blocks.size() - 1; i >= 0; i--) {
+      outline(blocks.get(i), renderer, blocks.get(i).paint() != Hatch.OVER);
+    }
+    blocks.forEach(each -> outline(each, renderer, each.paint() == Hatch.OVER));
+  }
+
+  private static void outline(Block block, XYBarRenderer renderer, boolean draws) {
+    if (draws && block.touches()) {
+      block
+          .outlines()
+          .forEach(
+              corners ->
+                  renderer.addAnnotation(
+                      new XYPolygonAnnotation(corners, null, null, block.paint()),
+                      Layer.BACKGROUND));
+    }
   }
 
   private static DeviationRenderer bandRenderer(Band band) {
@@ -124,6 +139,39 @@ final class ChartPlot {
     return collection;
   }
 
+  /** Width of the numbers along the value axis, of whichever there are where it is so high. */
+  double labelRoom(Graphics2D g2, double width, double height) {
+    return DoubleStream.of(height, 0.8 * height, 0.6 * height, 0.4 * height)
+        .map(
+            each ->
+                plot.getRangeAxis()
+                    .reserveSpace(
+                        g2,
+                        plot,
+                        new Rectangle2D.Double(0, 0, width, each),
+                        plot.getRangeAxisEdge(),
+                        new AxisSpace())
+                    .getLeft())
+        .max()
+        .orElse(0);
+  }
+
+  /**
+   * Half the width of the widest number along the value axis: so far it may reach beyond its end.
+   */
+  double halfOfANumber() {
+    double low = Lettering.width(thousands().format(Math.rint(range.getLowerBound())), font);
+    double high = Lettering.width(thousands().format(Math.rint(range.getUpperBound())), font);
+    return Math.max(low, high) / 2;
+  }
+
+  /** Gives the numbers along the value axis so much width. */
+  void setLabelRoom(double width) {
+    AxisSpace space = new AxisSpace();
+    space.setLeft(width);
+    plot.setFixedRangeAxisSpace(space);
+  }
+
   /** Draws it and says where the area within the axes lies. */
   Rectangle2D draw(Graphics2D g2, Rectangle2D where, RectangleInsets insets) {
     plot.setInsets(insets);
@@ -136,24 +184,26 @@ final class ChartPlot {
     return info.getPlotInfo().getDataArea();
   }
 
-  /** Height of a value within the area that {@link #draw} gave. */
-  double heightOf(double value, Rectangle2D area) {
+  /** Where a value lies along its axis within the area that {@link #draw} gave. */
+  double along(double value, Rectangle2D area) {
     return plot.getRangeAxis().valueToJava2D(value, area, plot.getRangeAxisEdge());
   }
 
   /** From the lowest to the highest value, zero always within, some air beyond. */
-  private static Range range(List<Block> blocks, List<Curve> curves) {
+  private static Range range(Content content) {
     double[] values =
         Stream.concat(
-                blocks.stream().flatMap(each -> Stream.of(each.low(), each.high())),
-                curves.stream().map(Curve::y))
+                content.blocks().stream().flatMap(each -> Stream.of(each.low(), each.high())),
+                content.curves().stream().map(Curve::y))
             .flatMapToDouble(DoubleStream::of)
             .filter(Double::isFinite)
             .toArray();
     double high = DoubleStream.of(values).reduce(0, Math::max);
     double low = DoubleStream.of(values).reduce(0, Math::min);
     double air = (high - low) * HEADROOM;
-    return high == low ? new Range(0, 1) : new Range(low < 0 ? low - air : 0, high + air);
+    return high == low
+        ? new Range(0, 1)
+        : new Range(low < 0 ? low - air : 0, high > 0 ? high + air : 0);
   }
 
   private NumberAxis valueAxis() {
@@ -162,7 +212,8 @@ final class ChartPlot {
     axis.setStandardTickUnits(new NumberTickUnitSource(false, thousands()));
     axis.setTickLabelFont(font);
     axis.setTickLabelPaint(Palette.INK);
-    axis.setTickLabelInsets(new RectangleInsets(font.getSize() * 0.6, 4, font.getSize() * 0.6, 6));
+    double air = font.getSize() * 0.25;
+    axis.setTickLabelInsets(new RectangleInsets(air, air, air, air));
     axis.setAxisLineVisible(false);
     axis.setTickMarksVisible(false);
     return axis;
@@ -173,26 +224,31 @@ final class ChartPlot {
   }
 
   private void paintFrame() {
+    float hair = font.getSize() / 18f;
     plot.setBackgroundPaint(Color.WHITE);
     plot.setOutlineVisible(false);
     plot.setDomainGridlinesVisible(false);
     plot.setRangeGridlinePaint(Palette.RULE);
-    plot.setRangeGridlineStroke(new BasicStroke(1.5f));
+    plot.setRangeGridlineStroke(new BasicStroke(hair));
     plot.setRangeZeroBaselineVisible(range.getLowerBound() < 0);
     plot.setRangeZeroBaselinePaint(Palette.INK);
-    plot.setRangeZeroBaselineStroke(new BasicStroke(2));
+    plot.setRangeZeroBaselineStroke(new BasicStroke(hair * 1.2f));
     plot.setAxisOffset(RectangleInsets.ZERO_INSETS);
   }
 
-  private static XYBarRenderer blockRenderer(List<Block> blocks, int categories) {
+  private XYBarRenderer blockRenderer(List<Block> blocks, int categories) {
     BlockRenderer renderer = new BlockRenderer();
+    renderer.setDrawBarOutline(categories <= RIMMED);
     for (int i = 0; i < blocks.size(); i++) {
       renderer.setSeriesPaint(i, blocks.get(i).paint());
+      if (blocks.get(i).paint() instanceof Color colour) {
+        renderer.setSeriesOutlinePaint(i, Palette.rim(colour));
+      }
     }
-    boolean apart = blocks.stream().anyMatch(each -> each.right() - each.left() < 0.99);
-    renderer.setDrawBarOutline(apart && categories <= 40);
-    renderer.setDefaultOutlinePaint(Color.WHITE);
-    renderer.setDefaultOutlineStroke(new BasicStroke(1));
+    renderer.setDefaultOutlinePaint(Palette.rim(Palette.OVER));
+    renderer.setDefaultOutlineStroke(new BasicStroke(font.getSize() / 22f));
+    renderer.setAutoPopulateSeriesOutlinePaint(false);
+    renderer.setAutoPopulateSeriesOutlineStroke(false);
     return renderer;
   }
 
@@ -204,13 +260,13 @@ final class ChartPlot {
     return dataset;
   }
 
-  private static XYLineAndShapeRenderer curveRenderer(List<Curve> curves) {
+  private XYLineAndShapeRenderer curveRenderer(List<Curve> curves) {
     CurveRenderer renderer = new CurveRenderer(curves);
+    double size = MARK_SIZE * font.getSize();
     for (int i = 0; i < curves.size(); i++) {
       renderer.setSeriesPaint(i, curves.get(i).colour());
       renderer.setSeriesStroke(i, curves.get(i).stroke());
-      renderer.setSeriesShape(
-          i, new Ellipse2D.Double(-MARK_SIZE / 2, -MARK_SIZE / 2, MARK_SIZE, MARK_SIZE));
+      renderer.setSeriesShape(i, new Ellipse2D.Double(-size / 2, -size / 2, size, size));
     }
     return renderer;
   }

@@ -8,6 +8,8 @@ import java.util.stream.Collectors;
 
 /** A chart in words, for those who cannot see it. */
 final class ChartWords {
+  private static final int NAMED = 12;
+
   private ChartWords() {}
 
   static String alternative(Chart chart) {
@@ -20,11 +22,20 @@ final class ChartWords {
         chart.series().stream()
             .map(ChartWords::name)
             .distinct()
-            .limit(12)
+            .limit(NAMED)
             .collect(Collectors.joining(", "));
     String subtitle = chart.subtitle().isEmpty() ? "" : " " + chart.subtitle();
-    return "Chart: %s, in %s%s.%s Shown: %s. The figures are in figures.json."
-        .formatted(chart.title(), chart.unit(), span, subtitle, names);
+    return "Chart: %s, in %s%s.%s Shown: %s.%s The figures are in figures.json."
+        .formatted(chart.title(), chart.unit(), span, subtitle, names, marks(chart));
+  }
+
+  private static String marks(Chart chart) {
+    String marks =
+        chart.marks().stream()
+            .limit(NAMED)
+            .map(each -> each.group().isEmpty() ? each.label() : each.group() + " " + each.label())
+            .collect(Collectors.joining("; "));
+    return marks.isEmpty() ? "" : " Marked: " + marks + ".";
   }
 
   /** The figures of a chart in sentences: of each series the first, the last and the greatest. */

@@ -4,6 +4,7 @@ import growingon.report.Chart.Series;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.util.List;
+import java.util.stream.DoubleStream;
 
 /** A line of a chart, in the units of the axes; a NaN breaks it. */
 record Curve(Color colour, BasicStroke stroke, boolean marks, double[] x, double[] y) {
@@ -21,13 +22,19 @@ record Curve(Color colour, BasicStroke stroke, boolean marks, double[] x, double
 
   /** A line that is level over the whole width of each category, as a limit is. */
   static Curve level(double[] values, Color colour, BasicStroke stroke) {
-    double[] x = new double[2 * values.length];
-    double[] y = new double[x.length];
-    for (int i = 0; i < x.length; i++) {
-      x[i] = (i + 1) / 2;
-      y[i] = values[i / 2];
+    DoubleStream.Builder x = DoubleStream.builder();
+    DoubleStream.Builder y = DoubleStream.builder();
+    for (int i = 0; i < values.length; i++) {
+      if (i == 0 || values[i] != values[i - 1]) {
+        x.add(i);
+        y.add(values[i]);
+      }
+      if (i == values.length - 1 || values[i] != values[i + 1]) {
+        x.add(i + 1);
+        y.add(values[i]);
+      }
     }
-    return new Curve(colour, stroke, false, x, y);
+    return new Curve(colour, stroke, false, x.build().toArray(), y.build().toArray());
   }
 
   /** An upright stroke with short ends in each category, from low to high. */
@@ -48,14 +55,28 @@ record Curve(Color colour, BasicStroke stroke, boolean marks, double[] x, double
     return new Curve(Palette.of(high.colour()), stroke, false, x, y);
   }
 
-  /** Whether it is meant to stand out; thin ones would hide with their halo what lies below. */
+  /** Short lines of a bridge from each row to the next, at the value where the one ended. */
+  static Curve links(double[] ends, double left, double right, Color colour, BasicStroke stroke) {
+    int count = Math.max(0, ends.length - 1);
+    double[] x = new double[3 * count];
+    double[] y = new double[3 * count];
+    for (int i = 0; i < count; i++) {
+      double[] xs = {i + right, i + 1 + left, Double.NaN};
+      double[] ys = {ends[i], ends[i], Double.NaN};
+      System.arraycopy(xs, 0, x, 3 * i, 3);
+      System.arraycopy(ys, 0, y, 3 * i, 3);
+    }
+    return new Curve(colour, stroke, false, x, y);
+  }
+
+  /** Whether it needs a white line below it to stand out; thin ones would hide with it too much. */
   boolean isBold() {
-    return stroke.getLineWidth() > 2;
+    return stroke.getLineWidth() > 1.8;
   }
 
   /** A white line under this one, so that it stands out from blocks of any colour. */
   Curve halo() {
-    return new Curve(Color.WHITE, new BasicStroke(stroke.getLineWidth() + 3), false, x, y);
+    return new Curve(Color.WHITE, new BasicStroke(stroke.getLineWidth() + 2.2f), false, x, y);
   }
 
   /** Height at the last point that has one, NaN if none has. */

@@ -1,12 +1,7 @@
 package growingon.write;
 
-import java.awt.BasicStroke;
 import java.awt.Font;
-import java.awt.FontMetrics;
 import java.awt.Graphics2D;
-import java.awt.Paint;
-import java.awt.Stroke;
-import java.awt.geom.Line2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -19,105 +14,115 @@ import java.util.Set;
  * line ends, with a sample of its colour.
  */
 final class EndLabels {
-  private static final int SAMPLE = 30;
-  private static final int GAP = 10;
-  private static final int WIDEST = 330;
+  private static final double GAP = 0.5;
+  private static final int MOST_LINES = 3;
+
+  private final Font font;
+  private final double widest;
+
+  /**
+   * Labels.
+   *
+   * @param widest width that a label may take, its sample counted
+   */
+  EndLabels(Font font, double widest) {
+    this.font = font;
+    this.widest = widest;
+  }
 
   /**
    * One name.
    *
-   * @param stroke how its line is drawn; null for a filled block
-   * @param at height in pixels where it would best stand
+   * @param at height where its middle would best stand
    * @param size how large the series grows: if not all names fit, the largest stay
    */
-  record Label(String name, Paint paint, BasicStroke stroke, double at, double size) {}
+  private record Label(Sample sample, double at, double size) {}
 
-  private EndLabels() {}
-
-  /** Pixels that the labels take. */
-  static int width(List<String> names, FontMetrics metrics) {
-    int widest = names.stream().mapToInt(metrics::stringWidth).max().orElse(0);
-    return names.isEmpty() ? 0 : GAP + SAMPLE + GAP + Math.min(WIDEST, widest) + 4;
+  /** Width that the labels take, with the gap before them. */
+  double width(List<Sample> samples) {
+    double taken = 0;
+    for (Sample each : samples) {
+      taken = Math.max(taken, each.indent(font) + Lettering.widest(lines(each), font));
+    }
+    return samples.isEmpty() ? 0 : GAP * font.getSize() + Math.min(widest, taken);
   }
 
-  static void draw(Graphics2D g2, Rectangle2D area, List<Label> labels, Font font) {
-    double line = font.getSize() * 1.3;
-    int fitting = (int) ((area.getHeight() + line) / line);
-    List<Label> kept = largest(labels, labels.size() > fitting ? fitting - 1 : labels.size());
+  private List<String> lines(Sample sample) {
+    return Lettering.lines(sample.name(), font, widest - sample.indent(font), MOST_LINES);
+  }
+
+  private double height(Label label) {
+    return Math.max(1, lines(label.sample()).size()) * Lettering.line(font);
+  }
+
+  /** Draws the names of a plot right of its area; what has no value has no place there. */
+  void draw(Graphics2D g2, ChartPlot plot, Rectangle2D area, List<Layers.Named> named) {
+    draw(
+        g2,
+        area,
+        named.stream()
+            .filter(each -> Double.isFinite(each.at()))
+            .map(each -> new Label(each.sample(), plot.along(each.at(), area), each.size()))
+            .toList());
+  }
+
+  private void draw(Graphics2D g2, Rectangle2D area, List<Label> labels) {
+    List<Label> kept = fitting(labels, area.getHeight() + Lettering.line(font));
     if (kept.size() < labels.size()) {
-      String rest = "and " + (labels.size() - kept.size()) + " smaller";
-      kept.add(new Label(rest, null, null, area.getMaxY(), 0));
+      String rest = "and %d smaller".formatted(labels.size() - kept.size());
+      kept.add(new Label(Sample.word(rest), area.getMaxY(), 0));
     }
     kept.sort(Comparator.comparingDouble(Label::at));
-    double[] heights =
+    double half = Lettering.line(font) / 2;
+    double[] middles =
         spread(
-            kept.stream().mapToDouble(Label::at).toArray(), line, area.getMinY(), area.getMaxY());
-    g2.setFont(font);
-    for (int i = 0; i < heights.length; i++) {
-      draw(g2, kept.get(i), area.getMaxX() + GAP, heights[i]);
+            kept.stream().mapToDouble(Label::at).toArray(),
+            kept.stream().mapToDouble(this::height).toArray(),
+            area.getMinY() - half,
+            area.getMaxY() + half);
+    for (int i = 0; i < middles.length; i++) {
+      Label each = kept.get(i);
+      double top = middles[i] - height(each) / 2;
+      each.sample()
+          .draw(g2, lines(each.sample()), font, area.getMaxX() + GAP * font.getSize(), top);
     }
   }
 
-  /** The largest ones, in their first order. */
-  private static List<Label> largest(List<Label> labels, int count) {
-    Set<Label> large =
-        new HashSet<>(
-            labels.stream()
-                .sorted(Comparator.comparingDouble(Label::size).reversed())
-                .limit(count)
-                .toList());
-    return new ArrayList<>(labels.stream().filter(large::contains).limit(count).toList());
+  /** The largest ones that fit with a line for the rest, in their first order. */
+  private List<Label> fitting(List<Label> labels, double room) {
+    if (labels.stream().mapToDouble(this::height).sum() <= room) {
+      return new ArrayList<>(labels);
+    }
+    List<Label> sorted =
+        labels.stream().sorted(Comparator.comparingDouble(Label::size).reversed()).toList();
+    Set<Label> kept = new HashSet<>();
+    double left = room - Lettering.line(font);
+    for (Label each : sorted) {
+      left -= height(each);
+      if (left < 0) {
+        break;
+      }
+      kept.add(each);
+    }
+    return new ArrayList<>(labels.stream().filter(kept::contains).toList());
   }
 
-  /** Moves heights, given in rising order, apart by at least a line, and within top and bottom. */
-  static double[] spread(double[] wished, double line, double top, double bottom) {
-    double[] heights = wished.clone();
+  /**
+   * Moves middles, given in rising order, apart so that things of such heights do not overlap, and
+   * within top and bottom.
+   */
+  static double[] spread(double[] wished, double[] heights, double top, double bottom) {
+    double[] middles = wished.clone();
     double least = top;
-    for (int i = 0; i < heights.length; i++) {
-      heights[i] = Math.max(heights[i], least);
-      least = heights[i] + line;
+    for (int i = 0; i < middles.length; i++) {
+      middles[i] = Math.max(middles[i], least + heights[i] / 2);
+      least = middles[i] + heights[i] / 2;
     }
     double most = bottom;
-    for (int i = heights.length - 1; i >= 0; i--) {
-      heights[i] = Math.min(heights[i], most);
-      most = heights[i] - line;
+    for (int i = middles.length - 1; i >= 0; i--) {
+      middles[i] = Math.min(middles[i], most - heights[i] / 2);
+      most = middles[i] - heights[i] / 2;
     }
-    return heights;
-  }
-
-  private static void draw(Graphics2D g2, Label label, double x, double y) {
-    sample(g2, label.paint(), label.stroke(), x, y);
-    g2.setPaint(Palette.INK);
-    FontMetrics metrics = g2.getFontMetrics();
-    String name = shorten(label.name(), metrics, WIDEST);
-    g2.drawString(name, (float) (x + SAMPLE + GAP), (float) (y + metrics.getAscent() / 2.0 - 2));
-  }
-
-  /** A small square, or a piece of the line. */
-  static void sample(Graphics2D g2, Paint paint, BasicStroke stroke, double x, double y) {
-    if (paint == null) {
-      return;
-    }
-    g2.setPaint(paint);
-    if (stroke == null) {
-      g2.fill(new Rectangle2D.Double(x + SAMPLE - 20, y - 9, 18, 18));
-    } else {
-      Stroke before = g2.getStroke();
-      g2.setStroke(stroke);
-      g2.draw(new Line2D.Double(x, y, x + SAMPLE, y));
-      g2.setStroke(before);
-    }
-  }
-
-  /** A text cut so that it takes no more than so many pixels. */
-  static String shorten(String text, FontMetrics metrics, int widest) {
-    if (metrics.stringWidth(text) <= widest) {
-      return text;
-    }
-    int end = text.length() - 1;
-    while (end > 1 && metrics.stringWidth(text.substring(0, end).strip() + "…") > widest) {
-      end--;
-    }
-    return text.substring(0, end).strip() + "…";
+    return middles;
   }
 }

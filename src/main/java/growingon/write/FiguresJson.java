@@ -4,6 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.StreamWriteFeature;
 import growingon.report.Chart;
+import growingon.report.Chart.Mark;
 import growingon.report.Chart.Series;
 import growingon.report.Column;
 import growingon.report.Plants;
@@ -29,7 +30,8 @@ import java.util.Locale;
  *       "columns": [ { "key", "heading", "unit", "kind", "total": true or false } ],
  *       "rows": [ [a value for each column] ] } },
  *   "charts": { NAME: { "title", "subtitle", "kind", "unit", "categories": [month or label],
- *       "series": [ { "name", "role", "group", "colour", "values": [a number a category] } ] } } }
+ *       "series": [ { "name", "role", "group", "colour", "values": [a number a category] } ],
+ *       "marks": [ { "kind", "label", "group", "at", "value" } ] } } }
  * }</pre>
  *
  * <p>Values: text, months as "2027-03", numbers with the fewest digits that read back as the same
@@ -137,6 +139,23 @@ final class FiguresJson {
       series(series);
     }
     out.writeEndArray();
+    out.writeArrayFieldStart("marks");
+    for (Mark mark : chart.marks()) {
+      mark(mark);
+    }
+    out.writeEndArray();
+    out.writeEndObject();
+  }
+
+  private void mark(Mark mark) throws IOException {
+    out.writeStartObject();
+    out.writeStringField("kind", word(mark.kind()));
+    out.writeStringField("label", mark.label());
+    out.writeStringField("group", mark.group());
+    out.writeFieldName("at");
+    number(mark.at());
+    out.writeFieldName("value");
+    number(mark.value());
     out.writeEndObject();
   }
 

@@ -41,9 +41,17 @@ final class PageWriter {
     this.report = report;
   }
 
-  /** Gives a chart drawn as SVG, or as PNG in a data URI. */
+  /**
+   * A chart as the page holds it: SVG, or PNG in a data URI.
+   *
+   * @param wide for screens and paper
+   * @param narrow for a telephone
+   */
+  record Pictures(String wide, String narrow) {}
+
+  /** Gives a chart drawn. */
   interface DrawnCharts {
-    String of(Chart chart) throws IOException;
+    Pictures of(Chart chart) throws IOException;
   }
 
   static byte[] bytes(Report report, DrawnCharts charts) throws IOException {
@@ -149,16 +157,14 @@ final class PageWriter {
   private List<Drawn> drawn(DrawnCharts charts) throws IOException {
     List<Drawn> drawn = new ArrayList<>();
     for (Chart chart : report.charts()) {
-      String picture = charts.of(chart);
-      boolean svg = SvgPicture.suits(chart);
+      Pictures pictures = charts.of(chart);
       drawn.add(
           new Drawn(
               "c-" + chart.name(),
               SafeText.forXml(chart.title()),
-              svg ? picture : "",
-              svg ? "" : picture,
-              ChartPainter.WIDTH,
-              ChartPainter.height(chart),
+              SvgPicture.suits(chart),
+              pictures.wide(),
+              pictures.narrow(),
               SafeText.forXml(ChartWords.alternative(chart)),
               ChartWords.figures(chart).stream().map(SafeText::forXml).toList()));
     }

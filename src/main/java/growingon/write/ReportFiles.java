@@ -46,7 +46,7 @@ final class ReportFiles {
     ExecutorService workers = Executors.newFixedThreadPool(THREADS, ReportFiles::daemon);
     try {
       Map<String, Future<byte[]>> drawn = new LinkedHashMap<>();
-      Map<String, Future<String>> onPage = new LinkedHashMap<>();
+      Map<String, Future<PageWriter.Pictures>> onPage = new LinkedHashMap<>();
       for (Chart chart : report.charts()) {
         Path file = charts.resolve(chart.name() + ".png");
         drawn.put(chart.name(), workers.submit(() -> save(file, draw(chart))));
@@ -168,8 +168,15 @@ final class ReportFiles {
   }
 
   /** A chart as the page holds it; queued after the picture, so that it never waits in vain. */
-  private static String onPage(Chart chart, Future<byte[]> png) throws IOException {
-    return SvgPicture.suits(chart) ? SvgPicture.draw(chart) : PageWriter.dataUri(get(png));
+  private static PageWriter.Pictures onPage(Chart chart, Future<byte[]> png) throws IOException {
+    return SvgPicture.suits(chart)
+        ? new PageWriter.Pictures(
+            SvgPicture.draw(chart, Format.WIDE), SvgPicture.draw(chart, Format.NARROW))
+        : new PageWriter.Pictures(
+            PageWriter.dataUri(get(png)),
+            PageWriter.dataUri(
+                PngPicture.encode(
+                    ChartPainter.paint(chart, Format.NARROW, 2 * Format.NARROW.width()))));
   }
 
   private static byte[] save(Path file, byte[] bytes) throws IOException {

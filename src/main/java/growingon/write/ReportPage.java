@@ -40,17 +40,19 @@ record ReportPage(
   record Told(String id, String question, List<String> sentences, List<String> how) {}
 
   /**
-   * A chart, as SVG or, where that is empty, as PNG in a data URI.
+   * A chart.
    *
+   * @param svg whether its pictures are SVG, or PNG in data URIs
+   * @param wide for screens and paper
+   * @param narrow for a telephone
    * @param words its figures in sentences
    */
   record Drawn(
       String id,
       String title,
-      String svg,
-      String png,
-      int width,
-      int height,
+      boolean svg,
+      String wide,
+      String narrow,
       String alternative,
       List<String> words) {}
 

@@ -272,21 +272,26 @@ final class SheetWriter {
     }
   }
 
-  /** Width of a chart in screen pixels: on paper it has the size it is drawn for. */
-  private double width() {
+  /**
+   * Width of a chart in screen pixels: on paper it has the size it is drawn for, or less where it
+   * is so high that it would not fit a page.
+   */
+  private double width(Chart chart) {
     double size = sheet.portrait() ? UPRIGHT_CHART_CENTIMETRES : CHART_CENTIMETRES;
-    return size * PIXELS_PER_CENTIMETRE / page.scale();
+    double wished = size * PIXELS_PER_CENTIMETRE / page.scale();
+    double highest = (page.height() - 2 * ROW) * 96 / 72;
+    return Math.min(wished, highest * ChartPainter.WIDTH / ChartPainter.height(chart));
   }
 
   private double points(Chart chart) {
-    return width() * ChartPainter.height(chart) / ChartPainter.WIDTH * 72 / 96;
+    return width(chart) * ChartPainter.height(chart) / ChartPainter.WIDTH * 72 / 96;
   }
 
   private ClientAnchor anchor(int column, int row, Chart chart) {
     ClientAnchor anchor = target.getWorkbook().getCreationHelper().createClientAnchor();
     anchor.setCol1(column);
     anchor.setRow1(row);
-    double pixels = width();
+    double pixels = width(chart);
     while (pixels > Page.pixels(layout.width(column))) {
       pixels -= Page.pixels(layout.width(column));
       column++;

@@ -1,10 +1,10 @@
 package growingon.write;
 
 import growingon.report.Chart;
-import growingon.report.Chart.ChartKind;
 import java.awt.Dimension;
 import java.io.IOException;
 import java.io.StringWriter;
+import java.util.Locale;
 import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.batik.svggen.SVGGeneratorContext;
@@ -18,22 +18,27 @@ final class SvgPicture {
   private static final String NAMESPACE = "http://www.w3.org/2000/svg";
   private static final int DECIMALS = 2;
 
+  /** A chart of more values than this is smaller as PNG. */
+  private static final int MOST_VALUES = 5_000;
+
   private SvgPicture() {}
 
-  /** Whether a chart is drawn well as SVG: stacked areas show hairlines where they meet. */
+  /** Whether a chart is better drawn as SVG than as PNG. */
   static boolean suits(Chart chart) {
-    return chart.kind() != ChartKind.STACKED_AREAS && chart.kind() != ChartKind.PANELS;
+    return chart.series().size() * chart.categories().size() <= MOST_VALUES;
   }
 
-  static String draw(Chart chart) throws IOException {
-    SVGGraphics2D g2 = new SVGGraphics2D(context(chart), false);
-    g2.setSVGCanvasSize(new Dimension(ChartPainter.WIDTH, ChartPainter.height(chart)));
-    ChartPainter.draw(g2, chart);
+  static String draw(Chart chart, Format format) throws IOException {
+    SVGGraphics2D g2 = new SVGGraphics2D(context(chart, format), false);
+    int height = ChartPainter.height(chart, format);
+    g2.setSVGCanvasSize(new Dimension(format.width(), height));
+    ChartPainter.draw(g2, chart, format);
     Element root = g2.getRoot();
     root.removeAttribute("width");
     root.removeAttribute("height");
-    root.setAttribute(
-        "viewBox", "0 0 %d %d".formatted(ChartPainter.WIDTH, ChartPainter.height(chart)));
+    root.setAttribute("viewBox", "0 0 " + format.width() + " " + height);
+    root.setAttribute("class", word(format));
+    definitions(root).removeAttribute("id"); // it is the same in every picture
     root.setAttribute("role", "img");
     root.setAttribute("aria-label", ChartWords.alternative(chart));
     StringWriter text = new StringWriter(1 << 15);
@@ -42,11 +47,20 @@ final class SvgPicture {
     return whole.substring(whole.indexOf("<svg"));
   }
 
-  private static SVGGeneratorContext context(Chart chart) {
+  private static Element definitions(Element root) {
+    return (Element) root.getElementsByTagNameNS(NAMESPACE, "defs").item(0);
+  }
+
+  private static String word(Format format) {
+    return format.name().toLowerCase(Locale.ROOT);
+  }
+
+  private static SVGGeneratorContext context(Chart chart, Format format) {
     SVGGeneratorContext context = SVGGeneratorContext.createDefault(document());
     context.setComment("");
     context.setPrecision(DECIMALS);
-    context.setIDGenerator(new Named(chart.name()));
+    context.setIDGenerator(new Named(chart.name() + "-" + word(format)));
+    context.setExtensionHandler(new Hatch.AsPattern());
     return context;
   }
 
@@ -61,18 +75,18 @@ final class SvgPicture {
     }
   }
 
-  /** Names that differ from those of the other charts of the page. */
+  /** Names that differ from those of the other pictures of the page. */
   private static final class Named extends SVGIDGenerator {
-    private final String chart;
+    private final String picture;
     private int number;
 
-    Named(String chart) {
-      this.chart = chart;
+    Named(String picture) {
+      this.picture = picture;
     }
 
     @Override
     public String generateID(String prefix) {
-      return chart + "-" + prefix + ++number;
+      return picture + "-" + prefix + ++number;
     }
   }
 }

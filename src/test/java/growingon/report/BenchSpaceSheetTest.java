@@ -78,19 +78,57 @@ class BenchSpaceSheetTest {
 
   @Test
   void chart_morePlacesThanPanels_drawsThoseThatOverflowFirst() {
-    Nurseries nursery =
-        Nurseries.bare().lot(Lots.lot("a").plantsPerM2(8).place("bench 32").build());
+    Nurseries nursery = Nurseries.bare();
     for (int i = 1; i <= 32; i++) {
-      nursery.place(Nurseries.place("bench " + i, PlaceKind.BENCH, 5));
+      nursery.place(Nurseries.place("bench " + i, PlaceKind.BENCH, i == 32 ? 5 : 50));
+      nursery.lot(Lots.lot("lot " + i).plantsPerM2(8).place("bench " + i).build());
     }
-    Context context = SmallNursery.context(nursery);
-    Chart chart =
-        Charts.of(context, new SeasonFigures(context.accounts())).stream()
-            .filter(each -> each.name().equals("bench-space"))
-            .findFirst()
-            .orElseThrow();
+    Chart chart = spaceChart(nursery);
     assertThat(chart.series().stream().map(Chart.Series::group).distinct())
         .hasSize(32)
         .startsWith("bench 32", "bench 1", "bench 2");
+  }
+
+  private static Chart spaceChart(Nurseries nursery) {
+    Context context = SmallNursery.context(nursery);
+    return Charts.of(context, new SeasonFigures(context.accounts())).stream()
+        .filter(each -> each.name().equals("bench-space"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void chart_placesInWhichNothingStands_areNamedAndNotDrawn() {
+    Nurseries nursery =
+        Nurseries.bare()
+            .place(Nurseries.place("bench", PlaceKind.BENCH, 5))
+            .place(Nurseries.place("tunnel", PlaceKind.TUNNEL, 20))
+            .lot(Lots.lot("a").plantsPerM2(8).place("bench").build());
+    Chart chart = spaceChart(nursery);
+    assertThat(chart.series().stream().map(Chart.Series::group).distinct()).containsOnly("bench");
+    assertThat(chart.subtitle())
+        .isEqualTo("Above the line it does not fit. Nothing stands in tunnel.");
+    nursery.place(Nurseries.place("ground", PlaceKind.STANDING_GROUND, 20));
+    nursery.place(Nurseries.place("corner", PlaceKind.QUARANTINE, 20));
+    nursery.place(Nurseries.place("shed", PlaceKind.TUNNEL, 20));
+    nursery.place(Nurseries.place("yard", PlaceKind.TUNNEL, 20));
+    assertThat(spaceChart(nursery).subtitle())
+        .endsWith("Nothing stands in tunnel, ground, corner and 2 more places.");
+  }
+
+  @Test
+  void chart_placeThatDoesNotHoldWhatStands_isMarkedWithAmountAndMonth() {
+    Nurseries nursery =
+        Nurseries.bare()
+            .place(Nurseries.place("bench", PlaceKind.BENCH, 5))
+            .place(Nurseries.place("ground", PlaceKind.STANDING_GROUND, 50))
+            .lot(Lots.lot("a").plantsPerM2(8).place("bench").build())
+            .lot(Lots.lot("b").plantsPerM2(8).place("ground").build());
+    Chart chart = spaceChart(nursery);
+    assertThat(chart.marks())
+        .containsExactly(
+            Chart.Mark.beyond("7.5 m² missing, Nov 2026", 0, 12.5, "bench"),
+            new Chart.Mark(
+                Chart.MarkKind.POINT, "most 12.5 of 50 m², Nov 2026", 0.5, 12.5, "ground"));
   }
 }

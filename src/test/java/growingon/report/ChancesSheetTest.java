@@ -15,6 +15,8 @@ import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.project.Projector;
 import growingon.report.Chart.ChartKind;
+import growingon.report.Chart.Mark;
+import growingon.report.Chart.MarkKind;
 import growingon.report.Chart.Role;
 import growingon.report.Chart.Series;
 import java.time.YearMonth;
@@ -282,9 +284,20 @@ class ChancesSheetTest {
     List<Double> widths = swings.all("moves it by").stream().map(w -> number(w)).toList();
     assertThat(widths).isSortedAccordingTo((a, b) -> Double.compare(b, a));
     assertThat(chart.kind()).isEqualTo(ChartKind.SWINGS);
-    assertThat(chart.series().get(0).values()).isEqualTo(swings.all("gain at P10"));
-    assertThat(chart.series().get(1).values()).isEqualTo(swings.all("gain at P90"));
-    assertThat(chart.series().get(2).values())
+    assertThat(chart.series())
+        .extracting(Series::name)
+        .containsExactly("at P10", "at P90", "if it fails", "plan's line");
+    int failure = swings.all("assumption").indexOf("the whole consignment fails");
+    for (int i = 0; i < gamble.swings().size(); i++) {
+      assertThat(chart.series().get(0).values().get(i))
+          .isEqualTo(i == failure ? Double.NaN : swings.all("gain at P10").get(i));
+      assertThat(chart.series().get(1).values().get(i))
+          .isEqualTo(i == failure ? Double.NaN : swings.all("gain at P90").get(i));
+      assertThat(chart.series().get(2).values().get(i))
+          .isEqualTo(i == failure ? swings.all("gain at P10").get(i) : Double.NaN);
+    }
+    assertThat(chart.series().get(2).role()).isEqualTo(Role.EVENT);
+    assertThat(chart.series().get(3).values())
         .allMatch(value -> value == gamble.bought().presentValue());
     assertThat(chart.categories())
         .anyMatch(row -> row.matches("share of firsts \\(\\d+ %, \\d+ %\\)"))
@@ -304,6 +317,30 @@ class ChancesSheetTest {
     assertThat(sheet(report, "Lot verdicts").charts()).containsExactly("lot-gains");
   }
 
+  @Test
+  void gains_haveMeanAndTenthsMarkedWhereTheyLie() {
+    Chart chart = chart("lot-gains");
+    Gamble gamble = chances.gambles().get(0);
+    double first = edge(chart, 0);
+    double step = edge(chart, 1) - first;
+
+    assertThat(chart.marks()).allMatch(each -> each.kind() == MarkKind.UPRIGHT);
+    assertThat(chart.marks())
+        .extracting(Mark::label)
+        .containsExactly(
+            "mean " + Labels.whole(gamble.gain().mean()),
+            "P10 " + Labels.whole(gamble.gain().p10()),
+            "P90 " + Labels.whole(gamble.gain().p90()));
+    assertThat(first + step * chart.marks().get(0).at())
+        .isCloseTo(gamble.gain().mean(), within(1e-6));
+    assertThat(first + step * chart.marks().get(2).at())
+        .isCloseTo(gamble.gain().p90(), within(1e-6));
+  }
+
+  private static double edge(Chart chart, int place) {
+    return Double.parseDouble(chart.categories().get(place).replace(",", ""));
+  }
+
   private static double sum(Chart chart, String name) {
     return chart.series().stream()
         .filter(each -> each.name().equals(name))
@@ -315,7 +352,8 @@ class ChancesSheetTest {
 
   @Test
   void fans_onSalesCashAndSpace_areTheQuantilesOfTheDraws() {
-    assertThat(edge("sales-by-season", Role.HIGH, ""))
+    String panel = chart("sales-by-season").series().get(0).group();
+    assertThat(edge("sales-by-season", Role.HIGH, panel))
         .isEqualTo(chances.sales().stream().map(Quantiles::p90).toList());
     assertThat(edge("cash", Role.LOW, ""))
         .isEqualTo(chances.cash().stream().map(Quantiles::p10).toList());

@@ -361,14 +361,21 @@ class FiguresTest {
     for (Chart chart : report.charts()) {
       if (List.of("stock-by-grade", "sales-by-season").contains(chart.name())) {
         for (Series series : chart.series()) {
-          Integer before = colours.put(series.name(), series.colour());
+          String grade = series.name() + " of " + series.group();
+          Integer before = colours.put(grade, series.colour());
           assertThat(before == null || before == series.colour()).isTrue();
         }
       }
     }
     assertThat(colours.keySet())
-        .contains("small", "large (patio)", "shelf", "large (shelf)", "no grade yet", "kept");
-    assertThat(colours.values()).doesNotHaveDuplicates();
+        .contains(
+            "small of patio",
+            "large of patio",
+            "shelf of shelf",
+            "large of shelf",
+            "no grade yet of without a grade, or kept",
+            "kept of without a grade, or kept");
+    assertThat(colours.get("small of patio")).isNotEqualTo(colours.get("large of patio"));
   }
 
   @Test

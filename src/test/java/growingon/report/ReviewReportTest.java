@@ -179,11 +179,28 @@ class ReviewReportTest {
 
     assertThat(money.series())
         .extracting(Chart.Series::name)
-        .containsExactly("real", "expected", "planned");
-    assertThat(money.series().get(0).values().get(last)).isEqualTo(-120);
-    assertThat(money.series().get(0).values().get(last + 1)).isNaN();
-    assertThat(money.series().get(1).values().get(last - 1)).isNaN();
-    assertThat(money.series().get(1).values().get(last)).isEqualTo(-120);
+        .containsExactly("plan's P10", "plan's P90", "real", "expected", "planned");
+    assertThat(money.series().get(2).values().get(last)).isEqualTo(-120);
+    assertThat(money.series().get(2).values().get(last + 1)).isNaN();
+    assertThat(money.series().get(3).values().get(last - 1)).isNaN();
+    assertThat(money.series().get(3).values().get(last)).isEqualTo(-120);
+  }
+
+  @Test
+  void money_ofALot_hasThePlansBandAndToday() {
+    Chart money =
+        report.charts().stream()
+            .filter(each -> each.name().equals("lot-money"))
+            .findFirst()
+            .orElseThrow();
+
+    assertThat(money.series().get(0).values().get(11)).isEqualTo(-180.0 + 11);
+    assertThat(money.series().get(1).values().get(11)).isEqualTo(-170.0 + 220);
+    assertThat(money.marks()).containsExactly(Chart.Mark.upright("today: records to Oct 2027", 12));
+    assertThat(money.subtitle())
+        .isEqualTo(
+            "Sales less all costs up to the end of each month; without VAT. In eight of ten of the"
+                + " plan's draws it lay within the band.");
   }
 
   @Test

@@ -249,8 +249,13 @@ final class SampleReview {
         even,
         verdict,
         causes,
-        money(-175, 12),
-        money(-175, 5));
+        new BoughtReview.Money(money(-175, 12), money(-175, 5), ranges()));
+  }
+
+  private static List<Range> ranges() {
+    return IntStream.range(0, MONTHS)
+        .mapToObj(month -> new Range(-180 + month, -175 + 12 * month, -170 + 20 * month))
+        .toList();
   }
 
   /** Money that rises by so much a month from where it starts. */

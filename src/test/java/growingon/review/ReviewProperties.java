@@ -135,7 +135,8 @@ class ReviewProperties {
     for (BoughtReview bought : review(diary).bought()) {
       double difference = (bought.expected() - bought.planned()) * 100;
       assertThat((double) bought.differenceCents()).isCloseTo(difference, within(0.5 + 1e-4));
-      double last = bought.expectedMoney().get(bought.expectedMoney().size() - 1);
+      List<Double> expected = bought.money().expected();
+      double last = expected.get(expected.size() - 1);
       assertThat(bought.expected()).isCloseTo(last, within(1e-6));
     }
   }

@@ -462,9 +462,9 @@ class ReviewTest {
     assertThat(gamble.payback().state()).isEqualTo(Payback.State.EXPECTED);
     assertThat(gamble.payback().month()).contains(YearMonth.of(2027, 7));
     assertThat(gamble.payback().planned()).contains(YearMonth.of(2027, 6));
-    assertThat(gamble.expectedMoney()).hasSameSizeAs(gamble.plannedMoney());
-    assertThat(gamble.expected())
-        .isCloseTo(gamble.expectedMoney().get(gamble.expectedMoney().size() - 1), within(1e-6));
+    List<Double> expected = gamble.money().expected();
+    assertThat(expected).hasSameSizeAs(gamble.money().planned());
+    assertThat(gamble.expected()).isCloseTo(expected.get(expected.size() - 1), within(1e-6));
   }
 
   @Test

@@ -2,8 +2,10 @@ package growingon.write;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import growingon.report.Chart;
 import growingon.report.Chart.Role;
 import growingon.report.Chart.Series;
+import java.awt.Font;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -17,6 +19,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
+import org.assertj.core.api.InstanceOfAssertFactories;
 
 class ChartPartsTest {
   private static final double LETTER = 13;
@@ -67,18 +70,20 @@ class ChartPartsTest {
   void endLabels_thatFit_areSpreadInOrderWithinTheChart(
       @ForAll @Size(min = 1, max = 30) List<@DoubleRange(min = 0, max = 700) Double> wished) {
     double[] sorted = wished.stream().mapToDouble(Double::doubleValue).sorted().toArray();
-    double[] spread = EndLabels.spread(sorted, 20, 0, 700);
+    double[] heights = DoubleStream.generate(() -> 20).limit(sorted.length).toArray();
+    double[] spread = EndLabels.spread(sorted, heights, 0, 700);
     for (int i = 1; i < spread.length; i++) {
       assertThat(spread[i] - spread[i - 1]).isGreaterThanOrEqualTo(20 - 1e-9);
     }
-    assertThat(spread[0]).isGreaterThanOrEqualTo(-1e-9);
-    assertThat(spread[spread.length - 1]).isLessThanOrEqualTo(700);
+    assertThat(spread[0]).isGreaterThanOrEqualTo(10 - 1e-9);
+    assertThat(spread[spread.length - 1]).isLessThanOrEqualTo(690);
   }
 
   @Example
   void endLabels_alreadyApart_stay() {
-    double[] heights = DoubleStream.of(10, 200, 690).toArray();
-    assertThat(EndLabels.spread(heights, 20, 0, 700)).containsExactly(10, 200, 690);
+    double[] middles = {10, 200, 670};
+    assertThat(EndLabels.spread(middles, new double[] {20, 20, 60}, 0, 700))
+        .containsExactly(10, 200, 670);
   }
 
   @Example
@@ -103,6 +108,58 @@ class ChartPartsTest {
   }
 
   @Example
+  void words_ofAChart_tellWhatIsMarked() {
+    Chart chart = SampleReport.charts().get(5);
+    Chart marked =
+        new Chart(
+            chart.name(),
+            chart.title(),
+            chart.subtitle(),
+            chart.kind(),
+            chart.unit(),
+            chart.categories(),
+            chart.series(),
+            List.of(
+                Chart.Mark.point("lowest: EUR -3,412, May 2028", 18, -3412),
+                Chart.Mark.beyond("2.5 m² missing, Jan 2027", 2, 12, "long bench")));
+    assertThat(ChartWords.alternative(marked))
+        .endsWith(
+            " Marked: lowest: EUR -3,412, May 2028; long bench 2.5 m² missing, Jan 2027."
+                + " The figures are in figures.json.");
+  }
+
+  @Example
+  void outlines_ofBlocksThatTouch_haveNoSeamsBetweenMonths() {
+    Block block =
+        new Block(
+            Palette.of(0),
+            0,
+            1,
+            new double[] {0, 0, Double.NaN, 0},
+            new double[] {5, 5, Double.NaN, 7});
+    assertThat(block.outlines())
+        .containsExactly(
+            new double[] {0, 5, 2, 5, 2, 0, 0, 0}, new double[] {3, 7, 4, 7, 4, 0, 3, 0});
+  }
+
+  @Example
+  void lines_ofALongText_breakAtWordsAndEndWithAnEllipsis() {
+    Font font = Format.WIDE.text();
+    double width = Lettering.width("Größere Gehölze", font) + 1;
+    String text = "Größere Gehölze für schöne Höfe und Gärten";
+    assertThat(Lettering.lines(text, font, width, 3))
+        .containsExactly("Größere Gehölze", "für schöne Höfe", "und Gärten");
+    assertThat(Lettering.lines(text, font, width, 2))
+        .hasSize(2)
+        .last(InstanceOfAssertFactories.STRING)
+        .startsWith("für schöne")
+        .endsWith("…");
+    assertThat(Lettering.lines("Sechzigbuchstabenlangerortsname", font, width, 3))
+        .hasSizeGreaterThan(1)
+        .allMatch(each -> Lettering.width(each, font) <= width);
+  }
+
+  @Example
   void bridge_steps_beginWhereTheOneBeforeEnded() {
     List<Block> blocks =
         Block.bridge(
@@ -111,7 +168,8 @@ class ChartPartsTest {
                 bar(Double.NaN, 30.0, Double.NaN, Double.NaN),
                 bar(Double.NaN, Double.NaN, -70.0, Double.NaN)),
             4,
-            0.4);
+            0.1,
+            0.9);
 
     assertThat(blocks.get(0).low()).containsExactly(0, Double.NaN, Double.NaN, 0);
     assertThat(blocks.get(0).high()).containsExactly(100, Double.NaN, Double.NaN, 60);

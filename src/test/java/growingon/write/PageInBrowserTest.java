@@ -175,6 +175,32 @@ class PageInBrowserTest {
         .isLessThanOrEqualTo(390);
   }
 
+  @Test
+  void charts_onAPhone_areDrawnForItAndNotCutOff() {
+    openAll(390);
+    JsonNode shown =
+        browser.value(
+            "Array.from(document.querySelectorAll('.chart > *')).filter(c => c.getClientRects().length)"
+                + ".map(c => c.getAttribute('class') + ' ' + (c.getBoundingClientRect().right <= 390))");
+    assertThat(shown).hasSize(SampleReport.charts().size());
+    shown.forEach(each -> assertThat(each.asText()).isEqualTo("narrow true"));
+    JsonNode letters =
+        browser.value(
+            "Math.min(...Array.from(document.querySelectorAll('.narrow text')).map(t => t.getBoundingClientRect().height))");
+    assertThat(letters.asDouble()).as("height of a line of letters").isGreaterThan(12);
+  }
+
+  @Test
+  void page_withAllItsCharts_hasNoIdTwice() {
+    browser.open(page, 1280);
+    JsonNode twice =
+        browser.value(
+            "Array.from(document.querySelectorAll('[id]')).map(e => e.id).filter((id, at, all) => all.indexOf(id) !== at)");
+    assertThat(twice).isEmpty();
+    assertThat(browser.value("document.querySelectorAll('.wide').length").asInt())
+        .isEqualTo(SampleReport.charts().size());
+  }
+
   /** A4 landscape less its margins is 273 mm, upright 186 mm; a millimetre is 96 / 25.4 pixels. */
   @Test
   void page_printed_cutsNoTable() {

@@ -361,7 +361,7 @@ final class SampleReport {
             "stock-by-grade",
             "Plants standing, by grade",
             "The top band is what is ready for the dearest grade.",
-            ChartKind.STACKED_AREAS,
+            ChartKind.STACKED_BARS,
             "plants",
             months(MONTHS),
             List.of(

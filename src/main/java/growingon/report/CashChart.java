@@ -1,0 +1,74 @@
+package growingon.report;
+
+import growingon.money.Accounts;
+import growingon.nursery.Horizon;
+import growingon.nursery.Nursery;
+import growingon.report.Chart.ChartKind;
+import growingon.report.Chart.Mark;
+import growingon.report.Chart.Role;
+import growingon.report.Chart.Series;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
+
+/** Cash at the end of each month, its lowest point and the lowest allowed. */
+final class CashChart {
+  private CashChart() {}
+
+  static Chart of(Context context, List<String> months) {
+    Accounts accounts = context.accounts();
+    Horizon horizon = accounts.projection().horizon();
+    Nursery nursery = context.inputs().scenario().nursery();
+    String currency = nursery.settings().currency();
+    double[] balances = accounts.cash().balances();
+    List<Series> series = new ArrayList<>();
+    context
+        .chances()
+        .ifPresent(drawn -> series.addAll(ChanceCharts.band(drawn.cash(), "", Colours.SPACE)));
+    String line = context.chances().isPresent() ? "plan's line" : "cash";
+    series.add(series(line, Role.VALUE, balances, Colours.CASH));
+    nursery
+        .settings()
+        .lowestCash()
+        .ifPresent(lowest -> series.add(limit("lowest allowed", months.size(), lowest)));
+    Mark lowest =
+        lowest(
+            accounts,
+            horizon,
+            currency,
+            nursery.settings().lowestCash().orElse(Double.NEGATIVE_INFINITY));
+    String band = context.chances().isEmpty() ? "" : ChanceCharts.within("band");
+    return new Chart(
+        Charts.CASH,
+        "Cash at the end of each month",
+        "Without VAT." + band,
+        ChartKind.LINES,
+        currency,
+        months,
+        series,
+        List.of(lowest));
+  }
+
+  private static Series series(String name, Role role, double[] values, int colour) {
+    return new Series(name, role, Arrays.stream(values).boxed().toList(), "", colour);
+  }
+
+  static Series limit(String name, int months, double value) {
+    return new Series(name, Role.LIMIT, Collections.nCopies(months, value), "", Colours.KEPT);
+  }
+
+  private static Mark lowest(Accounts accounts, Horizon horizon, String currency, double limit) {
+    int month = accounts.cash().lowestMonth();
+    double amount = accounts.cash().balances()[month];
+    String label = lowest(currency, amount, Phrases.month(horizon, month));
+    return amount < limit
+        ? Mark.beyond(label, month, amount, "")
+        : Mark.point(label, month, amount);
+  }
+
+  /** Lowest: EUR -7,238, Feb 2027. */
+  static String lowest(String currency, double amount, String month) {
+    return "lowest: %s, %s".formatted(Phrases.money(currency, amount), month);
+  }
+}
