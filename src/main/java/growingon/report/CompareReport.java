@@ -73,21 +73,24 @@ public final class CompareReport {
     sentences.addAll(CompareTables.reasonLines(reasons, 3 * NAMED));
     List<String> headlines = new ArrayList<>(sentences);
     headlines.addAll(lines);
+    List<Chart> charts = CompareCharts.of(first, second);
     return new Report(
         title(first.label(), second.label()),
         first.inputs().scenario().nursery().settings().name(),
         first.currency(),
         first.inputs().scenario().plan().firstMonth().toString(),
-        sheets(sentences, tables, why),
-        List.of(),
+        sheets(sentences, tables, why, charts),
+        charts,
         List.of(),
         headlines,
         problems(first, second));
   }
 
-  private static List<Sheet> sheets(List<String> sentences, List<Table> tables, Table why) {
+  private static List<Sheet> sheets(
+      List<String> sentences, List<Table> tables, Table why, List<Chart> charts) {
     List<Sheet> sheets = new ArrayList<>();
-    sheets.add(new Sheet("Summary", sentences, List.of(tables.get(0)), List.of(), true));
+    List<String> names = charts.stream().map(Chart::name).toList();
+    sheets.add(new Sheet("Summary", sentences, List.of(tables.get(0)), names, true));
     sheets.add(Sheet.of("Why", why));
     for (Table table : tables.subList(1, tables.size())) {
       sheets.add(Sheet.of(table.title(), table));

@@ -16,6 +16,7 @@ import growingon.report.Chart.Series;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -207,6 +208,29 @@ class ChartsTest {
     assertThat(classes.shares(false)).startsWith(20.0, 0.0, 20.0, Double.NaN);
     assertThat(classes.shares(true).get(3)).isEqualTo(40.0);
     assertThat(classes.at(-500)).isEqualTo(2.5);
+  }
+
+  @Test
+  void comparison_ofTwoPlans_drawsTheCashOfBothOverAllTheirMonths() {
+    Nurseries nursery = nursery(2, 1, 1, 1).lowestCash(-200);
+    CompareReport.Side first = side("one", nursery);
+    CompareReport.Side second = side("two", nursery.firstMonth(2027, 5).openingCash(900));
+
+    Chart cash = CompareCharts.of(first, second).get(0);
+    assertThat(cash.categories()).startsWith("2026-11").endsWith("2027-10").hasSize(12);
+    assertThat(cash.series())
+        .extracting(Series::name)
+        .containsExactly("one", "two", "lowest allowed");
+    assertThat(cash.series().get(1).values().get(5)).isNaN();
+    assertThat(cash.series().get(1).values().get(6))
+        .isEqualTo(second.accounts().cash().balances()[0]);
+    assertThat(cash.marks()).hasSize(2).allMatch(each -> each.label().startsWith("lowest: GBP "));
+  }
+
+  private static CompareReport.Side side(String label, Nurseries nursery) {
+    Context context = SmallNursery.context(nursery);
+    return new CompareReport.Side(
+        label, context.inputs(), List.of(), context.accounts(), List.of(), Optional.empty());
   }
 
   @Test
