@@ -87,6 +87,7 @@ final class Hatch implements Paint {
       ground.setAttribute("width", Integer.toString(TILE));
       ground.setAttribute("height", Integer.toString(TILE));
       ground.setAttribute("fill", hex(Palette.OVER));
+      ground.setAttribute("stroke", "none");
       pattern.appendChild(ground);
       Element line = element(context, "path");
       line.setAttribute("d", "M0 " + TILE + " L" + TILE + " 0");

@@ -58,12 +58,17 @@ final class Lettering {
     return space > 0 ? space : Math.max(1, fitting);
   }
 
+  /** How many letters fit, at least one; the more letters, the wider. */
   private static int fitting(String text, Font font, double width, String after) {
-    int end = text.length();
-    while (end > 1 && width(text.substring(0, end).strip() + after, font) > width) {
-      end--;
+    int fits = 1;
+    int tooMany = text.length() + 1;
+    while (tooMany - fits > 1) {
+      int middle = (fits + tooMany) / 2;
+      boolean within = width(text.substring(0, middle).strip() + after, font) <= width;
+      fits = within ? middle : fits;
+      tooMany = within ? tooMany : middle;
     }
-    return end;
+    return fits;
   }
 
   /** A text cut so that it takes no more than a width. */

@@ -20,6 +20,7 @@ import net.jqwik.api.constraints.DoubleRange;
 import net.jqwik.api.constraints.IntRange;
 import net.jqwik.api.constraints.Size;
 import org.assertj.core.api.InstanceOfAssertFactories;
+import org.w3c.dom.Element;
 
 class ChartPartsTest {
   private static final double LETTER = 13;
@@ -140,6 +141,19 @@ class ChartPartsTest {
     assertThat(block.outlines())
         .containsExactly(
             new double[] {0, 5, 2, 5, 2, 0, 0, 0}, new double[] {3, 7, 4, 7, 4, 0, 3, 0});
+  }
+
+  @Example
+  void hatching_onThePage_isOnePatternOfLines() throws IOException {
+    String svg = SvgPicture.draw(SampleReport.space(72, 6), Format.WIDE);
+    var patterns = Letters.parse(svg).getElementsByTagNameNS("*", "pattern");
+    assertThat(patterns.getLength()).isEqualTo(1);
+    Element pattern = (Element) patterns.item(0);
+    assertThat(svg).contains("url(#" + pattern.getAttribute("id") + ")");
+    // else it would take the black stroke of the whole picture
+    Element ground = (Element) pattern.getElementsByTagNameNS("*", "rect").item(0);
+    assertThat(ground.getAttribute("stroke")).isEqualTo("none");
+    assertThat(pattern.getElementsByTagNameNS("*", "path").getLength()).isEqualTo(1);
   }
 
   @Example
