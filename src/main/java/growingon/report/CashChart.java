@@ -1,8 +1,8 @@
 package growingon.report;
 
 import growingon.money.Accounts;
-import growingon.nursery.Horizon;
 import growingon.nursery.Nursery;
+import growingon.nursery.Settings;
 import growingon.report.Chart.ChartKind;
 import growingon.report.Chart.Mark;
 import growingon.report.Chart.Role;
@@ -18,7 +18,6 @@ final class CashChart {
 
   static Chart of(Context context, List<String> months) {
     Accounts accounts = context.accounts();
-    Horizon horizon = accounts.projection().horizon();
     Nursery nursery = context.inputs().scenario().nursery();
     String currency = nursery.settings().currency();
     double[] balances = accounts.cash().balances();
@@ -32,12 +31,6 @@ final class CashChart {
         .settings()
         .lowestCash()
         .ifPresent(lowest -> series.add(limit("lowest allowed", months.size(), lowest)));
-    Mark lowest =
-        lowest(
-            accounts,
-            horizon,
-            currency,
-            nursery.settings().lowestCash().orElse(Double.NEGATIVE_INFINITY));
     String band = context.chances().isEmpty() ? "" : ChanceCharts.within("band");
     return new Chart(
         Charts.CASH,
@@ -47,7 +40,7 @@ final class CashChart {
         currency,
         months,
         series,
-        List.of(lowest));
+        List.of(lowest(accounts, accounts.cash().lowestMonth())));
   }
 
   private static Series series(String name, Role role, double[] values, int colour) {
@@ -58,17 +51,21 @@ final class CashChart {
     return new Series(name, Role.LIMIT, Collections.nCopies(months, value), "", Colours.KEPT);
   }
 
-  private static Mark lowest(Accounts accounts, Horizon horizon, String currency, double limit) {
+  /**
+   * The lowest cash of a plan, beyond the limit where less is allowed.
+   *
+   * @param place of its month among the months of the chart
+   */
+  static Mark lowest(Accounts accounts, int place) {
+    Settings settings = accounts.projection().scenario().nursery().settings();
     int month = accounts.cash().lowestMonth();
     double amount = accounts.cash().balances()[month];
-    String label = lowest(currency, amount, Phrases.month(horizon, month));
-    return amount < limit
-        ? Mark.beyond(label, month, amount, "")
-        : Mark.point(label, month, amount);
-  }
-
-  /** Lowest: EUR -7,238, Feb 2027. */
-  static String lowest(String currency, double amount, String month) {
-    return "lowest: %s, %s".formatted(Phrases.money(currency, amount), month);
+    String label =
+        "lowest: %s, %s"
+            .formatted(
+                Phrases.money(settings.currency(), amount),
+                Phrases.month(accounts.projection().horizon(), month));
+    boolean isTooLow = amount < settings.lowestCash().orElse(Double.NEGATIVE_INFINITY);
+    return isTooLow ? Mark.beyond(label, place, amount, "") : Mark.point(label, place, amount);
   }
 }

@@ -81,10 +81,7 @@ final class CompareCharts {
   }
 
   private Mark lowest(Side side) {
-    int month = side.accounts().cash().lowestMonth();
-    double amount = side.accounts().cash().balances()[month];
-    YearMonth when = horizon(side).month(month);
-    return Mark.point(
-        CashChart.lowest(side.currency(), amount, Labels.month(when)), place(when), amount);
+    YearMonth month = horizon(side).month(side.accounts().cash().lowestMonth());
+    return CashChart.lowest(side.accounts(), place(month));
   }
 }
