@@ -62,6 +62,8 @@
     input.type = "search";
     input.setAttribute("aria-label", "Show rows of " + words(table.caption) + " with");
     said.setAttribute("role", "status");
+    said.setAttribute("aria-live", "polite");
+    said.setAttribute("aria-atomic", "true");
     label.appendChild(input);
     box.appendChild(label);
     box.appendChild(said);

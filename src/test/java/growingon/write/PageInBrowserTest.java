@@ -214,6 +214,54 @@ class PageInBrowserTest {
         .isEqualTo("table-header-group");
   }
 
+  @Test
+  void headingsOfALongTable_whileItsRowsScroll_staySeen() {
+    openAll(390);
+    String longest =
+        "var box = Array.from(document.querySelectorAll('.tables .scroll')).sort((a, b) => b.scrollHeight - a.scrollHeight)[0];"
+            + "box.scrollIntoView(); box.scrollTop = box.scrollHeight;"
+            + "var at = e => e.getBoundingClientRect().top;";
+    assertThat(browser.value(longest + "box.scrollTop").asDouble()).isPositive();
+    assertThat(
+            browser
+                .value(longest + "Math.abs(at(box.querySelector('thead th')) - at(box))")
+                .asDouble())
+        .as("pixels between the headings and the top of what is seen")
+        .isLessThan(3);
+  }
+
+  /**
+   * Tables that the reader has not opened are not printed: no page with nothing but their names.
+   */
+  @Test
+  void page_printedWithItsTablesClosed_hasNoPageOfClosedTables() {
+    browser.open(page, 1280);
+    browser.media("print");
+    assertThat(
+            browser
+                .value(
+                    "Array.from(document.querySelectorAll('.tables')).filter(s => s.getClientRects().length).length")
+                .asInt())
+        .isZero();
+    browser.value("document.querySelector('.sheet').open = true");
+    assertThat(
+            browser
+                .value(
+                    "Array.from(document.querySelectorAll('.sheet')).filter(s => s.getClientRects().length).length")
+                .asInt())
+        .isEqualTo(1);
+  }
+
+  @Test
+  void numberOfRowsFound_whenRowsAreFiltered_isSaidAloud() {
+    openAll(1280);
+    JsonNode regions =
+        browser.value(
+            "Array.from(document.querySelectorAll('.filter')).map(f => { var s = f.querySelector('[role=status]'); return s === null ? 'none' : s.getAttribute('aria-live'); })");
+    assertThat(regions).isNotEmpty();
+    regions.forEach(each -> assertThat(each.asText()).isEqualTo("polite"));
+  }
+
   private List<String> tooWide(int pixels, String tables) {
     browser.width(pixels);
     JsonNode wide =
