@@ -39,6 +39,14 @@ record Amount(String before, double value, String behind) {
         .orElseThrow(() -> new CellFault(where -> Advice.notANumber(where, text)));
   }
 
+  /** What stands before and behind the number of a text; nothing is said of the number itself. */
+  static Optional<String> mark(String text) {
+    Matcher parts = PARTS.matcher(text);
+    return text.length() <= LONGEST && parts.matches()
+        ? Optional.of(parts.group(1).strip() + parts.group(3).strip())
+        : Optional.empty();
+  }
+
   /** Whether it is a number and nothing else. */
   boolean isBare() {
     return before.isEmpty() && behind.isEmpty();

@@ -87,7 +87,7 @@ record As<T>(
 
   /** A share of 0 to 100 %, kept as 0 to 1. */
   static As<Double> share() {
-    return percent(Range.of(0, 100));
+    return percent(Range.SHARE);
   }
 
   /** A percentage, kept as a share of 1. */

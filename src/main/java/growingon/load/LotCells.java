@@ -7,14 +7,12 @@ import growingon.nursery.Hold;
 import growingon.nursery.QualityShares;
 import growingon.nursery.Settings;
 import growingon.nursery.Species;
-import growingon.nursery.Trunks;
 import growingon.problem.Advice;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import java.util.stream.Stream;
 
 /** The columns that stock and offers have in common. */
 final class LotCells {
@@ -55,60 +53,7 @@ final class LotCells {
   /** Spread of trunks, percent of their mean. */
   static final Range SPREADS = Range.of(0, 200);
 
-  private static final double USUAL_SPREAD = 0.15;
-
   private LotCells() {}
-
-  /**
-   * Trunks as mean and spread, or as a class of trunk or girth.
-   *
-   * @param girthBaseFactor trunk above the flare over trunk at the height of the girth
-   */
-  static Optional<Trunks> trunks(Row row, double girthBaseFactor) {
-    boolean mean = row.has(TRUNK);
-    boolean trunkClass = row.has(TRUNK_FROM) || row.has(TRUNK_TO);
-    boolean girthClass = row.has(GIRTH_FROM) || row.has(GIRTH_TO);
-    long ways = Stream.of(mean, trunkClass, girthClass).filter(way -> way).count();
-    if (ways == 0) {
-      if (!row.isStray()) {
-        row.fail(TRUNK, Advice::noTrunk);
-      }
-      return Optional.empty();
-    }
-    if (ways > 1) {
-      row.fail(TRUNK, Advice::trunkTwice);
-      return Optional.empty();
-    }
-    if (mean) {
-      return measured(row);
-    }
-    if (row.has(TRUNK_SPREAD)) {
-      row.fail(TRUNK_SPREAD, where -> Advice.spreadOfClass(where, row.cell(TRUNK_SPREAD).shown()));
-    }
-    return trunkClass
-        ? sizeClass(row, TRUNK_FROM, TRUNK_TO, 1)
-        : sizeClass(row, GIRTH_FROM, GIRTH_TO, 10 / Math.PI * girthBaseFactor);
-  }
-
-  private static Optional<Trunks> measured(Row row) {
-    Optional<Double> mean = row.find(TRUNK, As.number(Range.OVER_ZERO));
-    double spread = row.get(TRUNK_SPREAD, As.percent(SPREADS), USUAL_SPREAD);
-    return mean.map(mm -> new Trunks.Measured(mm, spread));
-  }
-
-  private static Optional<Trunks> sizeClass(Row row, String from, String to, double mmPerUnit) {
-    row.needs(from, to);
-    Optional<Double> low = row.find(from, As.number(Range.OVER_ZERO));
-    Optional<Double> high = row.find(to, As.number(Range.OVER_ZERO));
-    if (low.isEmpty() || high.isEmpty()) {
-      return Optional.empty();
-    }
-    if (high.get() < low.get()) {
-      row.fail(to, where -> Advice.classFalls(where, row.cell(to).shown(), row.cell(from).shown()));
-      return Optional.empty();
-    }
-    return Optional.of(new Trunks.SizeClass(low.get() * mmPerUnit, high.get() * mmPerUnit));
-  }
 
   /** How the lot sorts. */
   static Optional<QualityShares> quality(Row row, boolean sorted, double sure) {

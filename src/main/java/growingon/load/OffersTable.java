@@ -106,12 +106,14 @@ final class OffersTable {
               LotCells.PASSPORT,
               LotCells.ORIGIN,
               LotCells.NOTE)
-          .alias("spread %", LotCells.TRUNK_SPREAD);
+          .alias("spread %", LotCells.TRUNK_SPREAD)
+          .understanding(TrunkCells.OTHER_HEADINGS);
 
   private static final Set<String> OF_A_BREAK = Set.of(OFFER, LEAST, UNIT_PRICE);
 
   private final Definitions known;
   private final LotChecks checks;
+  private final TrunkCells trunkCells;
   private final Names lots;
   private final boolean planStatesTakes;
   private final Defined<Offer> offers = Defined.none(new Names("offer", FORMAT.name()));
@@ -119,6 +121,7 @@ final class OffersTable {
   private OffersTable(Definitions known, LotChecks checks, Names lots, boolean planStatesTakes) {
     this.known = known;
     this.checks = checks;
+    this.trunkCells = new TrunkCells(known.settings().girthBaseFactor());
     this.lots = lots;
     this.planStatesTakes = planStatesTakes;
   }
@@ -146,6 +149,7 @@ final class OffersTable {
         .filter(row -> !row.has(OFFER))
         .forEach(row -> row.needs(OFFER, UNIT_PRICE));
     Groups.by(OFFER, table.rows()).forEach(this::add);
+    trunkCells.remark();
   }
 
   private void add(String name, List<Row> rows) {
@@ -320,7 +324,7 @@ final class OffersTable {
   private Optional<Lot> lot(String name, Row row, YearMonth arrival) {
     String species = row.getName(LotCells.SPECIES, known.species().names());
     Form form = row.get(LotCells.FORM, As.word(Form.class));
-    Optional<Trunks> trunks = LotCells.trunks(row, known.settings().girthBaseFactor());
+    Optional<Trunks> trunks = trunkCells.read(row);
     double sure = row.get(QUALITY_SURE, As.share(), 1.0);
     Optional<QualityShares> quality = LotCells.quality(row, false, sure);
     Standing standing = StockTable.standing(row, known);

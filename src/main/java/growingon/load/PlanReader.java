@@ -23,6 +23,7 @@ final class PlanReader {
   private static final String TABLE = "plan";
   private static final int USUAL_DRAWS = 200;
   private static final String STOCK_VALUE = "stock value";
+  static final Range SEASONS = Range.of(1, 40);
 
   private final Row row;
   private final boolean stated;
@@ -76,7 +77,7 @@ final class PlanReader {
   /** Reads first month and seasons; needed before anything that lies in time. */
   void readHorizon(YearMonth thisMonth) {
     firstMonth = row.get(PlanShape.FIRST_MONTH, As.MONTH, thisMonth);
-    seasons = row.get(PlanShape.SEASONS, As.whole(Range.of(1, 40)), 5);
+    seasons = row.get(PlanShape.SEASONS, As.whole(SEASONS), 5);
   }
 
   YearMonth firstMonth() {

@@ -1,21 +1,17 @@
 package growingon.load;
 
+import growingon.load.SizeText.Length;
+import growingon.load.SizeText.What;
 import growingon.nursery.QualityShares;
 import growingon.nursery.Trunks;
 import growingon.problem.Advice;
+import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** The two cells of the quick sheet that hold more than a number. */
 final class QuickCells {
   private static final String NUMBER = "([0-9]+(?:[.,][0-9]+)?)";
-  private static final String TO = "\\s*(?:-|–|/|to|bis)\\s*";
-  private static final Pattern GIRTH =
-      Pattern.compile("(?:girth )?" + NUMBER + "(?:" + TO + NUMBER + ")?\\s*cm(?: girth)?");
-  private static final Pattern BARE_GIRTH =
-      Pattern.compile("girth " + NUMBER + "(?:" + TO + NUMBER + ")?");
-  private static final Pattern TRUNK =
-      Pattern.compile("(?:trunk )?" + NUMBER + "(?:" + TO + NUMBER + ")?\\s*(?:mm)?");
   private static final Pattern TWO =
       Pattern.compile(NUMBER + "\\s*(?:and|und|\\+|,|;|/|-|&| )\\s*" + NUMBER);
 
@@ -32,7 +28,7 @@ final class QuickCells {
   static As<Trunks> trunk(double spread, double girthFactor) {
     return new As<>(
         new Trunks.Measured(1, 0),
-        (cell, spot) -> trunk(cell, spread, girthFactor),
+        (cell, spot) -> trunk(cell, spot, spread, girthFactor),
         QuickCells::shown,
         heading -> "mm");
   }
@@ -43,34 +39,42 @@ final class QuickCells {
         : String.valueOf(Math.round(trunks.meanMm()));
   }
 
-  private static Trunks trunk(Cell cell, double spread, double girthFactor) {
-    if (cell instanceof Cell.Number number && !number.percent() && number.value() > 0) {
-      return new Trunks.Measured(number.value(), spread);
+  private static Trunks trunk(Cell cell, Spot spot, double spread, double girthFactor) {
+    if (cell instanceof Cell.Number number && !number.percent()) {
+      return new Trunks.Measured(Range.OVER_ZERO.check(number.value(), cell.shown()), spread);
     }
-    String text = cell instanceof Cell.Text typed ? Texts.key(typed.text()) : "";
-    for (Pattern pattern : new Pattern[] {GIRTH, BARE_GIRTH, TRUNK}) {
-      Matcher size = pattern.matcher(text);
-      if (size.matches()) {
-        double each = pattern == TRUNK ? 1 : 10 / Math.PI * girthFactor;
-        return sized(size, each, spread, cell);
-      }
+    SizeText size = size(cell, spot.style());
+    if (size.isRange() && size.isBare()) {
+      throw new CellFault(where -> Advice.trunkOrGirthRange(where, cell.shown()));
     }
-    throw noTrunk(cell);
+    double mm = size.unit().orElse(isGirth(size) ? Length.CM : Length.MM) == Length.CM ? 10 : 1;
+    double mmEach = isGirth(size) ? mm / Math.PI * girthFactor : mm;
+    return TrunkCells.trunks(size, mmEach, spread, cell);
   }
 
-  private static Trunks sized(Matcher size, double mmEach, double spread, Cell cell) {
-    double from = number(size.group(1)) * mmEach;
-    double to = size.group(2) == null ? from : number(size.group(2)) * mmEach;
-    if (from <= 0 || to < from) {
-      throw noTrunk(cell);
+  private static SizeText size(Cell cell, NumberStyle style) {
+    if (cell instanceof Cell.Date) {
+      throw new CellFault(where -> Advice.sizeBecameDate(where, cell.shown()));
     }
-    return size.group(2) == null
-        ? new Trunks.Measured(from, spread)
-        : new Trunks.SizeClass(from, to);
+    return (cell instanceof Cell.Text text ? SizeText.find(text.text(), style) : none())
+        .orElseThrow(() -> new CellFault(where -> Advice.trunkOrGirth(where, cell.shown())));
   }
 
-  private static CellFault noTrunk(Cell cell) {
-    return new CellFault(where -> Advice.trunkOrGirth(where, cell.shown()));
+  private static Optional<SizeText> none() {
+    return Optional.empty();
+  }
+
+  /** What is in cm is a girth, unless it says that it is a trunk. */
+  private static boolean isGirth(SizeText size) {
+    return size.word()
+        .map(word -> word == What.GIRTH)
+        .orElse(size.unit().equals(Optional.of(Length.CM)));
+  }
+
+  /** Whether the cell states a girth. */
+  static boolean isGirth(Cell cell, NumberStyle style) {
+    return cell instanceof Cell.Text text
+        && SizeText.find(text.text(), style).filter(QuickCells::isGirth).isPresent();
   }
 
   /**

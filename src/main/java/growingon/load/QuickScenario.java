@@ -4,9 +4,7 @@ import growingon.nursery.Assumption;
 import growingon.nursery.Component;
 import growingon.nursery.Curve;
 import growingon.nursery.Demand;
-import growingon.nursery.Form;
 import growingon.nursery.Grade;
-import growingon.nursery.Habit;
 import growingon.nursery.Hemisphere;
 import growingon.nursery.HorizonValue;
 import growingon.nursery.Ladder;
@@ -27,7 +25,6 @@ import growingon.nursery.PotShape;
 import growingon.nursery.Potting;
 import growingon.nursery.Quality;
 import growingon.nursery.QualityRule;
-import growingon.nursery.QualityShares;
 import growingon.nursery.Quick;
 import growingon.nursery.Route;
 import growingon.nursery.Scenario;
@@ -36,18 +33,14 @@ import growingon.nursery.Spacing;
 import growingon.nursery.Species;
 import growingon.nursery.Standing;
 import growingon.nursery.Step;
-import growingon.nursery.Trunks;
 import growingon.nursery.When;
-import growingon.problem.Advice;
 import java.time.Month;
-import java.time.YearMonth;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
-import java.util.stream.Stream;
 
 /**
  * The nursery, plan and lot that a quick sheet stands for: one lot bought in the first month,
@@ -73,148 +66,47 @@ final class QuickScenario {
   private static final double LOSS_SPREAD = 0.25;
   private static final double LABOUR_SPREAD = 0.1;
   private static final int SLICES = 64;
-  private static final Range PLAIN = Range.FROM_ZERO;
-  private static final Range FACTOR = Range.of(0, 2);
 
   private final Row row;
+  private final QuickValues values;
   private final String plan;
 
-  private final String species;
-  private final int plants;
-  private final String currency;
-  private final double price;
-  private final double carriage;
-  private final YearMonth arrival;
-  private final QualityShares quality;
-  private final double girthFactor;
-  private final Trunks trunks;
-  private final double litres;
-  private final double soldAt;
-  private final double sellingPrice;
-  private final Optional<Double> freeM2;
-  private final Habit habit;
-  private final Hemisphere hemisphere;
-  private final Form form;
-  private final int seasons;
-  private final Pot pot;
-
-  /** Reads the ten cells and what the others depend on. */
+  /**
+   * What the lines of a sheet stand for.
+   *
+   * @param row the lines as one row with a value for each
+   * @param plan name of the plan
+   */
   QuickScenario(Row row, String plan) {
     this.row = row;
+    this.values = new QuickValues(row);
     this.plan = plan;
-    checkFilled(row);
-    species = row.get(QuickLines.SPECIES, As.NAME);
-    plants = row.get(QuickLines.HOW_MANY, As.whole(Range.of(1, Quantities.PLANTS.most())));
-    currency = currency();
-    price = money(QuickLines.PRICE);
-    carriage = money(QuickLines.CARRIAGE);
-    arrival = row.get(QuickLines.ARRIVAL, As.MONTH);
-    girthFactor = number(QuickLines.GIRTH_FACTOR, Range.of(0.1, 10));
-    double spread = percent(QuickLines.TRUNK_SPREAD, 200);
-    trunks = row.get(QuickLines.TRUNK, QuickCells.trunk(spread, girthFactor));
-    quality =
-        row.get(QuickLines.QUALITY, QuickCells.quality(percent(QuickLines.FIRSTS_OF_USABLE, 100)));
-    litres = row.get(QuickLines.POT_LITRES, As.number(Range.OVER_ZERO));
-    soldAt = row.get(QuickLines.SOLD_AT, As.number(Range.OVER_ZERO));
-    sellingPrice = money(QuickLines.SELLING_PRICE);
-    freeM2 = row.find(QuickLines.FREE_M2, As.number(Range.OVER_ZERO));
-    habit = row.get(QuickLines.KIND, As.word(Habit.class), QuickLines.habit(species));
-    hemisphere = row.get(QuickLines.HEMISPHERE, As.word(Hemisphere.class), Hemisphere.NORTH);
-    boolean dormant = DormantSeason.contains(arrival.getMonth(), hemisphere);
-    form = row.get(QuickLines.FORM, As.word(Form.class), dormant ? Form.ROOT_BALL : Form.CONTAINER);
-    if (!row.isFailed()) {
-      LotCells.checkArrival(row, QuickLines.ARRIVAL, form, arrival, hemisphere);
-    }
-    seasons = whole(QuickLines.YEARS, Range.of(1, 40));
-    pot = row.isFailed() ? null : pot();
-  }
-
-  /** Says in one sentence which of the ten are empty. */
-  private static void checkFilled(Row row) {
-    List<String> empty =
-        QuickLines.TEN.stream().map(QuickLine::name).filter(line -> !row.has(line)).toList();
-    row.missesQuietly(empty.toArray(String[]::new));
-    if (empty.size() == 1) {
-      row.fail(empty.get(0), where -> Advice.quickLinesEmpty(where, empty));
-    } else if (!empty.isEmpty()) {
-      row.fail(where -> Advice.quickLinesEmpty(where, empty));
-    }
-  }
-
-  /** As stated, else as a sign beside a price says, else the usual one. */
-  private String currency() {
-    String usual =
-        Stream.of(QuickLines.PRICE, QuickLines.CARRIAGE, QuickLines.SELLING_PRICE)
-            .flatMap(line -> Amount.find(row.cell(line).shown(), NumberStyle.EITHER).stream())
-            .flatMap(amount -> Currency.code(amount.before() + amount.behind()).stream())
-            .findFirst()
-            .orElse(QuickLines.get(QuickLines.CURRENCY).usual());
-    return row.get(QuickLines.CURRENCY, SettingsReader.code(), usual);
-  }
-
-  private double money(String line) {
-    return row.get(line, As.money(currency, Range.FROM_ZERO));
-  }
-
-  private double money(String line, double usual) {
-    return row.get(line, As.money(currency, Range.FROM_ZERO), usual);
-  }
-
-  private double number(String line, Range range) {
-    return row.get(line, As.number(range), usual(line));
-  }
-
-  private int whole(String line, Range range) {
-    return row.get(line, As.whole(range), (int) usual(line));
-  }
-
-  private double percent(String line, double most) {
-    return row.get(line, As.percent(Range.of(0, most)), usual(line) / 100);
-  }
-
-  private static double usual(String line) {
-    return Double.parseDouble(QuickLines.get(line).usual());
   }
 
   /** The scenario; empty if a cell is missing or wrong, which is reported. */
   Optional<Scenario> scenario() {
-    if (row.isFailed()) {
-      return Optional.empty();
-    }
-    Nursery nursery = nursery();
-    return row.accept(() -> new Scenario(nursery, plan(), List.of(offer().taken(plants))));
+    return row.accept(() -> new Scenario(nursery(), plan(), List.of(offer().taken(values.plants))));
   }
 
   /** The question with every value that nobody typed. */
-  Quick quick(boolean besideTables, List<Assumption> values) {
+  Quick quick(boolean besideTables, List<Assumption> read) {
     List<Quick.Usual> usual =
         QuickLines.USUAL.stream()
-            .filter(line -> matters(line.name()))
+            .filter(line -> values.matters(line.name()))
             .flatMap(
                 line ->
-                    values.stream()
+                    read.stream()
                         .filter(value -> value.what().equals(line.name()))
                         .filter(value -> value.source().equals(Findings.DEFAULT))
                         .map(value -> usual(line, value)))
             .toList();
     return new Quick(
-        soldAt,
-        sellingPrice,
-        litres,
-        freeM2.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+        values.soldAtMm,
+        values.sellingPrice,
+        values.litres,
+        values.freeM2.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
         besideTables,
         usual);
-  }
-
-  /** Whether a usual value had any effect: some are for one way to fill in a cell only. */
-  private boolean matters(String line) {
-    String trunk = Texts.key(row.cell(QuickLines.TRUNK).shown());
-    return switch (line) {
-      case QuickLines.TRUNK_SPREAD -> trunks instanceof Trunks.Measured;
-      case QuickLines.GIRTH_FACTOR -> trunk.contains("cm") || trunk.contains("girth");
-      case QuickLines.FIRSTS_OF_USABLE -> QuickCells.isOneNumber(row.cell(QuickLines.QUALITY));
-      default -> true;
-    };
   }
 
   private static Quick.Usual usual(QuickLine line, Assumption value) {
@@ -225,15 +117,15 @@ final class QuickScenario {
   Offer offer() {
     return new Offer(
         name(),
-        plants,
-        currency,
+        values.plants,
+        values.currency,
         1,
-        List.of(new Offer.PriceBreak(1, price)),
+        List.of(new Offer.PriceBreak(1, values.price)),
         1,
         OptionalInt.empty(),
-        arrival,
+        values.arrival,
         Optional.empty(),
-        carriage,
+        values.carriage,
         0,
         1,
         0,
@@ -241,27 +133,29 @@ final class QuickScenario {
   }
 
   private String name() {
-    return species + " lot";
+    return values.species + " lot";
   }
 
   private Lot lot() {
     return new Lot(
         name(),
-        species,
-        form,
+        values.species,
+        values.form,
         0,
-        arrival,
-        arrival,
-        trunks,
-        quality,
+        values.arrival,
+        values.arrival,
+        values.trunks,
+        values.quality,
         Potting.NONE,
-        new Standing(freeM2.map(any -> GROUND), Optional.empty(), 0, HEIGHT_LEFT_MM),
+        new Standing(values.freeM2.map(any -> GROUND), Optional.empty(), 0, HEIGHT_LEFT_MM),
         ROUTE,
         Optional.empty(),
         Optional.empty(),
         Optional.empty(),
         0,
-        form.liftedFromGround() ? arrival.plusMonths(LotCells.SETTLING_MONTHS) : arrival,
+        values.form.liftedFromGround()
+            ? values.arrival.plusMonths(LotCells.SETTLING_MONTHS)
+            : values.arrival,
         0,
         false,
         0,
@@ -271,38 +165,45 @@ final class QuickScenario {
 
   private Plan plan() {
     return new Plan(
-        plan, arrival, seasons, Map.of(name(), plants), SLICES, 0, 1, HorizonValue.NOTHING);
+        plan,
+        values.arrival,
+        values.seasons,
+        Map.of(name(), values.plants),
+        SLICES,
+        0,
+        1,
+        HorizonValue.NOTHING);
   }
 
   private Nursery nursery() {
     return new Nursery(
         settings(),
-        Map.of(species, species()),
+        Map.of(values.species, species()),
         Map.of(LADDER, new Ladder(LADDER, List.of(grade()))),
         qualities(),
         Map.of(ROUTE, new Route(ROUTE, List.of(pottingStep(), yearlyStep()))),
-        Map.of(pot.name(), pot),
+        Map.of(potName(), pot()),
         components(),
         mixes(),
         Map.of(),
-        freeM2.map(m2 -> Map.of(GROUND, place(m2))).orElse(Map.of()),
+        values.freeM2.map(m2 -> Map.of(GROUND, place(m2))).orElse(Map.of()),
         List.of(demand()),
         List.of(),
         List.of());
   }
 
   private Settings settings() {
-    boolean north = hemisphere == Hemisphere.NORTH;
+    boolean north = values.hemisphere == Hemisphere.NORTH;
     return new Settings(
         "Quick question",
-        hemisphere,
+        values.hemisphere,
         north ? Month.OCTOBER : Month.APRIL,
-        currency,
+        values.currency,
         Map.of(),
-        money(QuickLines.HOURLY_RATE, usual(QuickLines.HOURLY_RATE)),
+        values.hourlyRate,
         1,
         Optional.empty(),
-        percent(QuickLines.DISCOUNT, 100),
+        values.discount,
         MonthShares.EVEN,
         WASTE,
         0,
@@ -312,7 +213,7 @@ final class QuickScenario {
         0,
         0,
         Settings.USUAL_SECOND_PERSON_MINUTES,
-        girthFactor,
+        values.girthFactor,
         LABOUR_SPREAD,
         0,
         north ? Month.SEPTEMBER : Month.MARCH,
@@ -324,33 +225,30 @@ final class QuickScenario {
   }
 
   private Species species() {
-    double usual =
-        habit == Habit.DECIDUOUS ? QuickLines.GROWTH_DECIDUOUS_MM : QuickLines.GROWTH_EVERGREEN_MM;
-    double growth = row.get(QuickLines.GROWTH, As.number(PLAIN), usual);
     return new Species(
-        species,
+        values.species,
         LADDER,
-        habit,
+        values.habit,
         CONDITION,
-        Map.of(CONDITION, new Curve.Steady(growth, Double.POSITIVE_INFINITY)),
-        MonthLists.growth(habit, hemisphere),
-        percent(QuickLines.VIGOUR_SPREAD, 300),
+        Map.of(CONDITION, new Curve.Steady(values.growthMm, Double.POSITIVE_INFINITY)),
+        MonthLists.growth(values.habit, values.hemisphere),
+        values.vigourSpread,
         YEAR_SPREAD,
         OptionalDouble.empty(),
-        percent(QuickLines.FIRST_YEAR_LOSS, 100),
-        percent(QuickLines.LATER_LOSS, 100),
-        MonthLists.loss(habit, hemisphere),
+        values.firstYearLoss,
+        values.laterLoss,
+        MonthLists.loss(values.habit, values.hemisphere),
         LOSS_SPREAD,
-        number(QuickLines.CHECK_1, FACTOR),
-        number(QuickLines.CHECK_2, FACTOR),
-        whole(QuickLines.POT_BOUND_MONTHS, Range.of(0, 1200)),
-        number(QuickLines.POT_BOUND_FACTOR, FACTOR),
+        values.check1,
+        values.check2,
+        values.potBoundMonths,
+        values.potBoundFactor,
         Optional.empty(),
         "");
   }
 
   private Grade grade() {
-    return new Grade("saleable", 1, soldAt, 0, 0);
+    return new Grade("saleable", 1, values.soldAtMm, 0, 0);
   }
 
   private Demand demand() {
@@ -361,7 +259,7 @@ final class QuickScenario {
         Optional.empty(),
         MonthSpan.ALL_YEAR,
         OptionalDouble.empty(),
-        sellingPrice,
+        values.sellingPrice,
         0,
         0,
         0);
@@ -370,22 +268,20 @@ final class QuickScenario {
   private Map<Quality, QualityRule> qualities() {
     Map<Quality, QualityRule> rules = new LinkedHashMap<>();
     rules.put(Quality.FIRST, new QualityRule(1, true));
-    rules.put(Quality.SECOND, new QualityRule(percent(QuickLines.SECOND_PRICE, 100), true));
+    rules.put(Quality.SECOND, new QualityRule(values.secondPriceShare, true));
     rules.put(Quality.THIRD, new QualityRule(0, false));
     return rules;
   }
 
   private Step pottingStep() {
-    double minutes = number(QuickLines.POTTING, PLAIN);
-    double ball = form == Form.BARE_ROOT ? 0 : QuickLines.BALL_SHARE;
-    double ballLitres = row.get(QuickLines.BALL, As.share(), ball) * litres * FILL;
-    Spacing spacing = new Spacing(number(QuickLines.GAP, PLAIN), OptionalDouble.empty());
+    double ballLitres = values.ballShare * values.litres * FILL;
+    Spacing spacing = new Spacing(values.gapMm, OptionalDouble.empty());
     return new Step(
         ROUTE,
         new When.Arrival(),
         Optional.empty(),
-        minutes,
-        Optional.of(pot.name()),
+        values.pottingMinutes,
+        Optional.of(potName()),
         false,
         Optional.of(MIX),
         1,
@@ -402,12 +298,12 @@ final class QuickScenario {
   }
 
   private Step yearlyStep() {
-    Month month = hemisphere == Hemisphere.NORTH ? Month.JUNE : Month.DECEMBER;
+    Month month = values.hemisphere == Hemisphere.NORTH ? Month.JUNE : Month.DECEMBER;
     return new Step(
         "yearly care",
         new When.Every(1, month),
         Optional.empty(),
-        number(QuickLines.YEARLY, PLAIN),
+        values.yearlyMinutes,
         Optional.empty(),
         false,
         Optional.empty(),
@@ -424,18 +320,22 @@ final class QuickScenario {
         Map.of());
   }
 
+  private String potName() {
+    return Cell.Number.plain(values.litres) + " litre pot";
+  }
+
   private Pot pot() {
     return new Pot(
-        "%s litre pot".formatted(Cell.Number.plain(litres)),
+        potName(),
         PotShape.LITRES,
-        PotTops.topMm(litres),
+        PotTops.topMm(values.litres),
         0,
         0,
-        PotTops.topMm(litres),
-        OptionalDouble.of(litres),
+        PotTops.topMm(values.litres),
+        OptionalDouble.of(values.litres),
         Optional.of(CONDITION),
         FILL,
-        money(QuickLines.POT_PRICE, QuickLines.POT_PRICE_A_LITRE * litres),
+        values.potPrice,
         1,
         0,
         0,
@@ -444,21 +344,19 @@ final class QuickScenario {
 
   private Map<String, Component> components() {
     Map<String, Component> components = new LinkedHashMap<>();
-    components.put(GRIT, component(GRIT, QuickLines.GRIT_PRICE, GRIT_KG));
-    components.put(BARK, component(BARK, QuickLines.BARK_PRICE, BARK_KG));
+    components.put(GRIT, component(GRIT, values.gritPrice, GRIT_KG));
+    components.put(BARK, component(BARK, values.barkPrice, BARK_KG));
     return components;
   }
 
-  private Component component(String name, String priceLine, double kgPerLitre) {
-    double aLitre = money(priceLine, usual(priceLine));
-    return new Component(name, BAG_LITRES, BAG_LITRES * aLitre, 0, kgPerLitre);
+  private static Component component(String name, double priceALitre, double kgPerLitre) {
+    return new Component(name, BAG_LITRES, BAG_LITRES * priceALitre, 0, kgPerLitre);
   }
 
   private Map<String, Mix> mixes() {
-    double grit = percent(QuickLines.GRIT, 100);
     Map<String, Double> parts = new LinkedHashMap<>();
-    parts.put(GRIT, grit);
-    parts.put(BARK, 1 - grit);
+    parts.put(GRIT, values.gritShare);
+    parts.put(BARK, 1 - values.gritShare);
     parts.values().removeIf(part -> part <= 0);
     double shrinkage = Mix.usualShrinkage(parts.size());
     return Map.of(MIX, new Mix(MIX, parts, shrinkage, Mix.USUAL_FIRMING));
@@ -473,7 +371,7 @@ final class QuickScenario {
         1,
         OptionalDouble.empty(),
         OptionalDouble.empty(),
-        money(QuickLines.M2_COST, usual(QuickLines.M2_COST)),
+        values.m2Cost,
         Layout.SQUARE,
         LiftFrom.GROUND,
         Optional.empty(),

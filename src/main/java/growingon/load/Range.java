@@ -17,6 +17,9 @@ record Range(double least, double most, boolean open) {
   static final Range FROM_ZERO = from(0);
   static final Range OVER_ZERO = new Range(0, LIMIT, true);
 
+  /** Of a share in percent. */
+  static final Range SHARE = of(0, 100);
+
   static Range from(double least) {
     return new Range(least, LIMIT, false);
   }

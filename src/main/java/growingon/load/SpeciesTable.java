@@ -81,7 +81,10 @@ final class SpeciesTable {
           .withAny(MM_A_YEAR);
 
   /** Growth factors above this are a slip. */
-  private static final Range FACTOR = new Range(0, 2, true);
+  static final Range FACTOR = new Range(0, 2, true);
+
+  static final Range SPREAD = Range.of(0, 300);
+  static final Range POT_BOUND = Range.of(0, 1200);
 
   private final Names ladders;
   private final Defined<Place> places;
@@ -168,16 +171,15 @@ final class SpeciesTable {
         MonthLists.get(row, SpeciesShape.Entry.GROWTH_MONTHS, MonthLists.growth(habit, hemisphere));
     MonthShares lossMonths =
         MonthLists.get(row, SpeciesShape.Entry.LOSS_MONTHS, MonthLists.loss(habit, hemisphere));
-    double vigourSpread = row.get(VIGOUR_SPREAD, As.percent(Range.of(0, 300)), 0.2);
-    double yearSpread = row.get(YEAR_SPREAD, As.percent(Range.of(0, 300)), 0.1);
-    OptionalDouble lotSpread =
-        PlacesTable.optional(row.find(LOT_SPREAD, As.percent(Range.of(0, 300))));
+    double vigourSpread = row.get(VIGOUR_SPREAD, As.percent(SPREAD), 0.2);
+    double yearSpread = row.get(YEAR_SPREAD, As.percent(SPREAD), 0.1);
+    OptionalDouble lotSpread = PlacesTable.optional(row.find(LOT_SPREAD, As.percent(SPREAD)));
     double firstYearLoss = row.get(FIRST_YEAR_LOSS, As.share());
     double laterLoss = row.get(LATER_LOSS, As.share());
-    double lossSpread = row.get(LOSS_SPREAD, As.percent(Range.of(0, 300)), 0.25);
+    double lossSpread = row.get(LOSS_SPREAD, As.percent(SPREAD), 0.25);
     double check1 = row.get(CHECK_1, As.number(FACTOR), 0.6);
     double check2 = row.get(CHECK_2, As.number(FACTOR), 0.85);
-    int potBoundMonths = row.get(POT_BOUND_MONTHS, As.whole(Range.of(0, 1200)), 36);
+    int potBoundMonths = row.get(POT_BOUND_MONTHS, As.whole(POT_BOUND), 36);
     double potBoundFactor = row.get(POT_BOUND_FACTOR, As.number(FACTOR), 0.6);
     Optional<String> winterPlace = row.findName(WINTER_PLACE, places.names());
     String healthNote = row.find(HEALTH_NOTE, As.TEXT).orElse("");

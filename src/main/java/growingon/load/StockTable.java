@@ -26,7 +26,8 @@ import java.util.Optional;
  * quantity                     plants as counted
  * arrived                      month of arrival, before the plan
  * counted                      month of the count [first month of the plan]
- * trunk mm, trunk spread %     mean and spread as counted [spread 15]
+ * trunk mm, trunk spread %     mean and spread as counted [spread 15]; a range such as 10-12 is a class,
+ *                              "3.5 cm" and "8-10 cm girth" are converted
  * trunk from mm, trunk to mm   or a size class of trunks
  * girth from cm, girth to cm   or a class of girths: trunk mm = 10 x cm / pi x girth base factor
  * first %, second %            how it sorts; thirds are the rest [100, 0]
@@ -100,21 +101,26 @@ final class StockTable {
               LotCells.PASSPORT,
               LotCells.ORIGIN,
               FROM_LOT,
-              LotCells.NOTE);
+              LotCells.NOTE)
+          .understanding(TrunkCells.OTHER_HEADINGS);
 
   private static final double USUAL_HEIGHT_LEFT_MM = 600;
 
   private final Definitions known;
   private final LotChecks checks;
+  private final TrunkCells trunkCells;
 
   private StockTable(Definitions known, LotChecks checks) {
     this.known = known;
     this.checks = checks;
+    this.trunkCells = new TrunkCells(known.settings().girthBaseFactor());
   }
 
   static Defined<Lot> read(Optional<Table> table, Definitions known, LotChecks checks) {
     StockTable reader = new StockTable(known, checks);
-    return Defined.rows(new Names("lot", FORMAT.name()), table, LOT, reader::lot);
+    Defined<Lot> lots = Defined.rows(new Names("lot", FORMAT.name()), table, LOT, reader::lot);
+    reader.trunkCells.remark();
+    return lots;
   }
 
   private Optional<Lot> lot(String name, Row row) {
@@ -125,7 +131,7 @@ final class StockTable {
     int quantity = row.get(QUANTITY, Quantities.plants());
     YearMonth arrived = row.get(ARRIVED, As.MONTH);
     YearMonth counted = row.get(COUNTED, As.MONTH, first);
-    Optional<Trunks> trunks = LotCells.trunks(row, known.settings().girthBaseFactor());
+    Optional<Trunks> trunks = trunkCells.read(row);
     Optional<QualityShares> quality = LotCells.quality(row, row.get(SORTED, As.YES_NO, true), 1);
     Potting potting = potting(row);
     Standing standing = standing(row, known);

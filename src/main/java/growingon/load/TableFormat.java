@@ -57,7 +57,14 @@ record TableFormat(
 
   /** Another way to write a heading. */
   TableFormat alias(String other, String heading) {
-    return new TableFormat(name, needed, optional, prefix, subject, Map.of(other, heading));
+    return understanding(Map.of(other, heading));
+  }
+
+  /** Further ways to write headings, also such as are not offered to whoever lays a table out. */
+  TableFormat understanding(Map<String, String> others) {
+    Map<String, String> all = new HashMap<>(spellings);
+    all.putAll(others);
+    return new TableFormat(name, needed, optional, prefix, subject, all);
   }
 
   List<String> known() {

@@ -496,7 +496,7 @@ class LoaderFaultsTest {
             "error: stock.csv, row 5: this row lacks species, form, arrived and route (Total); complete it, or move totals and remarks out of the table"),
         fault(
             "trunk-in-other-unit",
-            "error: stock.csv, row 2, column trunk mm: this number must be in mm (1.4 cm); write it in mm or without a unit"),
+            "notice: stock.csv, row 2, column trunk mm: this counts as a trunk of 14 mm (1.4 cm)"),
         fault(
             "trunk-is-zero",
             "error: stock.csv, row 2, column trunk mm: this must be more than 0 (0); correct it"),

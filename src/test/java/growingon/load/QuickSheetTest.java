@@ -22,10 +22,13 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import org.apache.poi.ss.usermodel.Sheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What the ten cells are read as. */
 class QuickSheetTest {
@@ -78,12 +81,39 @@ class QuickSheetTest {
     // a girth of 11 cm is a diameter of 35.01 mm, times the girth base factor of 1.25: by hand
     "11 cm, 43.77",
     "girth 11, 43.77",
+    "35 mm trunk, 35",
+    "3.5 cm trunk, 35",
+    "30-40 mm, 35",
+    "trunk 30-40, 35",
+    "110 mm girth, 43.77",
     // the middle of 10 and 12 cm
     "10-12 cm, 43.77",
     "10 to 12 cm girth, 43.77"
   })
   void trunkOrGirth_inAnyForm_isATrunk(String typed, double mm) throws IOException {
     assertThat(lot("trunk mm or girth cm", typed).trunks().meanMm()).isCloseTo(mm, within(0.01));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"10-12", "10/12", "10 to 12"})
+  void rangeWithoutUnit_isAskedAbout(String typed) throws IOException {
+    assertThat(problems("trunk mm or girth cm", typed))
+        .containsExactly(
+            "quick.csv, row 7, column fill in: this may be a trunk in mm or a girth in cm ("
+                + typed
+                + "); write "
+                + typed
+                + " mm for the trunk, or "
+                + typed
+                + " cm for the girth");
+  }
+
+  @Test
+  void sizeThatBecameADate_isAskedFor() throws IOException {
+    assertThat(problemsInWorkbook("trunk mm or girth cm", LocalDate.of(2026, 12, 10)))
+        .containsExactly(
+            "quick.xlsx, sheet quick, row 7, column fill in: this size has become a date"
+                + " (2026-12-10); format the cell as text and type it again, as in 10-12 cm");
   }
 
   @Test
@@ -159,6 +189,75 @@ class QuickSheetTest {
   void currency_isThatOfASignBesideAPrice() throws IOException {
     assertThat(inputs("price each", "£20").scenario().nursery().settings().currency())
         .isEqualTo("GBP");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"price each", "carriage for all", "selling price each"})
+  void numberCell_withThreeDecimals_isNotAskedAboutThousands(String line) throws IOException {
+    assertThat(problemsInWorkbook(line, 1.125)).isEmpty();
+  }
+
+  @Test
+  void priceWithThreeDecimals_isThatPrice() throws IOException {
+    Inputs inputs = workbook("price each", 1.125).value().orElseThrow();
+
+    assertThat(inputs.offers().get(0).unitPrice(50)).isEqualTo(1.125);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1,200", "1.200"})
+  void priceAsText_thatMayBeThousands_isAskedAbout(String typed) throws IOException {
+    assertThat(problemsInWorkbook("carriage for all", typed))
+        .containsExactly(
+            "quick.xlsx, sheet quick, row 5, column fill in: this may be thousands or decimals ("
+                + typed
+                + "); write it without a mark between thousands, or with another number of"
+                + " decimals");
+  }
+
+  @Test
+  void priceAsText_withSignAndThousands_isRead() throws IOException {
+    Inputs inputs = workbook("carriage for all", "£ 1,200.00").value().orElseThrow();
+
+    assertThat(inputs.offers().get(0).carriage()).isEqualTo(1200);
+    assertThat(inputs.scenario().nursery().settings().currency()).isEqualTo("GBP");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "root-work check 1, fast, 'this is no number (fast); write digits, such as 12.5'",
+    "root-work check 2, 0, this must be more than 0 and at most 2 (0); correct it",
+    "pot-bound factor, -1, this must be more than 0 and at most 2 (-1); correct it",
+    "pot-bound months, 1.5, this must be a whole number (1.5); round it",
+    "growth mm a year, -1, this must be 0 or more (-1); correct it",
+    "grit in the mix %, 140, this must be between 0 and 100 (140); correct it",
+    "cost per m2 a year, much, 'this is no number (much); write digits, such as 12.5'"
+  })
+  void lineThatCannotBeRead_isTheOnlyProblem(String line, String typed, String sentence)
+      throws IOException {
+    assertThat(problems(line, typed))
+        .containsExactly("quick.csv, row 12, column fill in: " + sentence);
+  }
+
+  private List<String> problems(String line, String value) throws IOException {
+    return load(Map.of(line, value)).problems().stream().map(Problem::toString).toList();
+  }
+
+  private List<String> problemsInWorkbook(String line, Object value) throws IOException {
+    return workbook(line, value).problems().stream().map(Problem::toString).toList();
+  }
+
+  private Loaded<Inputs> workbook(String line, Object value) throws IOException {
+    try (XSSFWorkbook book = new XSSFWorkbook()) {
+      Sheet sheet = book.createSheet("quick");
+      Books.row(sheet, 0, 0, "line", "fill in");
+      for (int i = 0; i < TEN.size(); i++) {
+        String name = TEN.get(i).get(0);
+        Books.row(sheet, i + 1, 0, name, name.equals(line) ? value : TEN.get(i).get(1));
+      }
+      Books.save(book, folder.resolve("quick.xlsx"));
+    }
+    return Loader.load(folder.resolve("quick.xlsx"), OPTIONS);
   }
 
   @Test

@@ -40,6 +40,15 @@ final class SmallNursery {
     }
   }
 
+  /** Replaces a text of a file, which must be there. */
+  static void change(Path file, String from, String to) throws IOException {
+    String text = Files.readString(file);
+    if (!text.contains(from)) {
+      throw new IllegalArgumentException(file + " does not hold " + from);
+    }
+    Files.writeString(file, text.replace(from, to));
+  }
+
   static Loader.Reading read(Path what) {
     return Loader.read(what, new LoadOptions(TODAY));
   }

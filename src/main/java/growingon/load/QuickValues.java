@@ -1,0 +1,180 @@
+package growingon.load;
+
+import growingon.nursery.Form;
+import growingon.nursery.Habit;
+import growingon.nursery.Hemisphere;
+import growingon.nursery.QualityShares;
+import growingon.nursery.Trunks;
+import growingon.problem.Advice;
+import java.time.YearMonth;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * Every value of a quick sheet, typed or usual. All are read before anything is made of them, so
+ * that a line that could not be read never gets into a species or a pot.
+ */
+final class QuickValues {
+  private static final Range FREE = Range.FROM_ZERO;
+
+  final String species;
+  final int plants;
+  final String currency;
+  final double price;
+  final double carriage;
+  final YearMonth arrival;
+  final Trunks trunks;
+  final QualityShares quality;
+  final double litres;
+  final double soldAtMm;
+  final double sellingPrice;
+  final Optional<Double> freeM2;
+  final Habit habit;
+  final Hemisphere hemisphere;
+  final Form form;
+  final double growthMm;
+  final double check1;
+  final double check2;
+  final int potBoundMonths;
+  final double potBoundFactor;
+  final double girthFactor;
+  final double vigourSpread;
+  final double firstYearLoss;
+  final double laterLoss;
+  final double secondPriceShare;
+  final double pottingMinutes;
+  final double yearlyMinutes;
+  final double hourlyRate;
+  final double potPrice;
+  final double ballShare;
+  final double gritShare;
+  final double gritPrice;
+  final double barkPrice;
+  final double gapMm;
+  final double m2Cost;
+  final double discount;
+  final int seasons;
+
+  private final Row row;
+
+  QuickValues(Row row) {
+    this.row = row;
+    checkFilled(row);
+    species = row.get(QuickLines.SPECIES, As.NAME);
+    plants = row.get(QuickLines.HOW_MANY, As.whole(Range.of(1, Quantities.PLANTS.most())));
+    currency = currency();
+    price = row.get(QuickLines.PRICE, money());
+    carriage = row.get(QuickLines.CARRIAGE, money());
+    arrival = row.get(QuickLines.ARRIVAL, As.MONTH);
+    girthFactor = number(QuickLines.GIRTH_FACTOR, Range.of(0.1, 10));
+    trunks =
+        row.get(
+            QuickLines.TRUNK,
+            QuickCells.trunk(percent(QuickLines.TRUNK_SPREAD, LotCells.SPREADS), girthFactor));
+    double firstsOfUsable = percent(QuickLines.FIRSTS_OF_USABLE, Range.SHARE);
+    quality = row.get(QuickLines.QUALITY, QuickCells.quality(firstsOfUsable));
+    litres = row.get(QuickLines.POT_LITRES, As.number(Range.OVER_ZERO));
+    soldAtMm = row.get(QuickLines.SOLD_AT, As.number(Range.OVER_ZERO));
+    sellingPrice = row.get(QuickLines.SELLING_PRICE, money());
+    freeM2 = row.find(QuickLines.FREE_M2, As.number(Range.OVER_ZERO));
+    habit = row.get(QuickLines.KIND, As.word(Habit.class), QuickLines.habit(species));
+    hemisphere = row.get(QuickLines.HEMISPHERE, As.word(Hemisphere.class), Hemisphere.NORTH);
+    form = form();
+    growthMm = row.get(QuickLines.GROWTH, As.number(FREE), usualGrowth(habit));
+    check1 = number(QuickLines.CHECK_1, SpeciesTable.FACTOR);
+    check2 = number(QuickLines.CHECK_2, SpeciesTable.FACTOR);
+    potBoundMonths = whole(QuickLines.POT_BOUND_MONTHS, SpeciesTable.POT_BOUND);
+    potBoundFactor = number(QuickLines.POT_BOUND_FACTOR, SpeciesTable.FACTOR);
+    vigourSpread = percent(QuickLines.VIGOUR_SPREAD, SpeciesTable.SPREAD);
+    firstYearLoss = percent(QuickLines.FIRST_YEAR_LOSS, Range.SHARE);
+    laterLoss = percent(QuickLines.LATER_LOSS, Range.SHARE);
+    secondPriceShare = percent(QuickLines.SECOND_PRICE, Range.SHARE);
+    pottingMinutes = number(QuickLines.POTTING, FREE);
+    yearlyMinutes = number(QuickLines.YEARLY, FREE);
+    hourlyRate = money(QuickLines.HOURLY_RATE);
+    potPrice = row.get(QuickLines.POT_PRICE, money(), QuickLines.POT_PRICE_A_LITRE * litres);
+    ballShare =
+        row.get(QuickLines.BALL, As.share(), form == Form.BARE_ROOT ? 0.0 : QuickLines.BALL_SHARE);
+    gritShare = percent(QuickLines.GRIT, Range.SHARE);
+    gritPrice = money(QuickLines.GRIT_PRICE);
+    barkPrice = money(QuickLines.BARK_PRICE);
+    gapMm = number(QuickLines.GAP, FREE);
+    m2Cost = money(QuickLines.M2_COST);
+    discount = percent(QuickLines.DISCOUNT, Range.SHARE);
+    seasons = whole(QuickLines.YEARS, PlanReader.SEASONS);
+  }
+
+  /** Says in one sentence which of the ten are empty. */
+  private static void checkFilled(Row row) {
+    List<String> empty =
+        QuickLines.TEN.stream().map(QuickLine::name).filter(line -> !row.has(line)).toList();
+    row.missesQuietly(empty.toArray(String[]::new));
+    if (empty.size() == 1) {
+      row.fail(empty.get(0), where -> Advice.quickLinesEmpty(where, empty));
+    } else if (!empty.isEmpty()) {
+      row.fail(where -> Advice.quickLinesEmpty(where, empty));
+    }
+  }
+
+  /** As stated, else as a sign beside a price says, else the usual one. */
+  private String currency() {
+    String usual =
+        Stream.of(QuickLines.PRICE, QuickLines.CARRIAGE, QuickLines.SELLING_PRICE)
+            .flatMap(line -> Amount.mark(row.cell(line).shown()).stream())
+            .flatMap(mark -> Currency.code(mark).stream())
+            .findFirst()
+            .orElse(QuickLines.get(QuickLines.CURRENCY).usual());
+    return row.get(QuickLines.CURRENCY, SettingsReader.code(), usual);
+  }
+
+  private Form form() {
+    boolean dormant = DormantSeason.contains(arrival.getMonth(), hemisphere);
+    Form read =
+        row.get(QuickLines.FORM, As.word(Form.class), dormant ? Form.ROOT_BALL : Form.CONTAINER);
+    if (!row.isFailed()) {
+      LotCells.checkArrival(row, QuickLines.ARRIVAL, read, arrival, hemisphere);
+    }
+    return read;
+  }
+
+  private static double usualGrowth(Habit habit) {
+    return habit == Habit.DECIDUOUS
+        ? QuickLines.GROWTH_DECIDUOUS_MM
+        : QuickLines.GROWTH_EVERGREEN_MM;
+  }
+
+  private As<Double> money() {
+    return As.money(currency, Range.FROM_ZERO);
+  }
+
+  private double money(String line) {
+    return row.get(line, money(), usual(line));
+  }
+
+  private double number(String line, Range range) {
+    return row.get(line, As.number(range), usual(line));
+  }
+
+  private int whole(String line, Range range) {
+    return row.get(line, As.whole(range), (int) usual(line));
+  }
+
+  private double percent(String line, Range range) {
+    return row.get(line, As.percent(range), usual(line) / 100);
+  }
+
+  private static double usual(String line) {
+    return Double.parseDouble(QuickLines.get(line).usual());
+  }
+
+  /** Whether a usual value had any effect: some are for one way to fill in a cell only. */
+  boolean matters(String line) {
+    return switch (line) {
+      case QuickLines.TRUNK_SPREAD -> trunks instanceof Trunks.Measured;
+      case QuickLines.GIRTH_FACTOR -> QuickCells.isGirth(row.cell(QuickLines.TRUNK), row.style());
+      case QuickLines.FIRSTS_OF_USABLE -> QuickCells.isOneNumber(row.cell(QuickLines.QUALITY));
+      default -> true;
+    };
+  }
+}
