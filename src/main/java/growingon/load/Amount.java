@@ -116,8 +116,14 @@ record Amount(String before, double value, String behind) {
         mark.group(3).length() == 3
             && mark.group(1).matches("[1-9][0-9]{0,2}")
             && style != (comma ? NumberStyle.COMMA : NumberStyle.POINT);
+    String thousands = mark.group(1) + mark.group(3);
+    if (maybeThousands && style == NumberStyle.PLANTS) {
+      return finite(thousands);
+    }
     if (maybeThousands) {
-      throw new CellFault(where -> Advice.ambiguousNumber(where, text));
+      String decimals = Cell.Number.plain(Double.parseDouble(digits.replace(',', '.')));
+      String inStyle = style == NumberStyle.COMMA ? decimals.replace('.', ',') : decimals;
+      throw new CellFault(where -> Advice.ambiguousNumber(where, text, thousands, inStyle));
     }
     if (comma && style == NumberStyle.POINT) {
       throw new CellFault(where -> Advice.decimalComma(where, text));

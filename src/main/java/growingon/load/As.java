@@ -317,7 +317,9 @@ record As<T>(
   }
 
   private static List<Cell> parts(Cell cell) {
-    return Arrays.stream(cell.shown().split(";", -1)).map(Cell::ofText).toList();
+    return cell instanceof Cell.Text text
+        ? Arrays.stream(text.text().split(";", -1)).map(Cell::ofText).toList()
+        : List.of(cell);
   }
 
   private static String list(List<Double> values) {

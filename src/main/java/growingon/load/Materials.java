@@ -39,7 +39,10 @@ final class Materials {
     if (cell instanceof Cell.Number number && !number.percent()) {
       return number.value();
     }
-    Amount amount = Amount.of(cell.shown(), spot.style());
+    if (!(cell instanceof Cell.Text text)) {
+      throw new CellFault(where -> Advice.wrongUnit(where, cell.shown(), unit));
+    }
+    Amount amount = Amount.of(text.text(), spot.style());
     boolean fits = amount.behind().isEmpty() || Texts.key(amount.behind()).equals(Texts.key(unit));
     if (!amount.before().isEmpty() || !fits) {
       throw new CellFault(where -> Advice.wrongUnit(where, cell.shown(), unit));
@@ -65,6 +68,9 @@ final class Materials {
   }
 
   private Map<String, Double> read(Cell cell, Spot spot) {
+    if (!(cell instanceof Cell.Text)) {
+      throw new CellFault(where -> Advice.notAMaterialAmount(where, cell.shown()));
+    }
     Map<String, Double> amounts = new LinkedHashMap<>();
     for (String part : cell.shown().split(";")) {
       if (!part.isBlank()) {

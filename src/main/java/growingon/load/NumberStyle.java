@@ -7,5 +7,7 @@ enum NumberStyle {
   /** Decimal comma, or point where it can mean nothing else: CSV with semicolons. */
   COMMA,
   /** Either, where it can mean one thing only: text cells of a workbook. */
-  EITHER
+  EITHER,
+  /** Numbers of plants, wherever they stand: a mark before three digits parts thousands. */
+  PLANTS
 }

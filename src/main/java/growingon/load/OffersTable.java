@@ -170,7 +170,7 @@ final class OffersTable {
     List<PriceBreak> breaks = new ArrayList<>();
     for (Row row : rows) {
       checkBreakRow(row, rows.get(0));
-      int least = row.get(LEAST, As.whole(Range.from(1)), 1);
+      int least = row.get(LEAST, Quantities.plants(Quantities.SOME), 1);
       double price = row.get(UNIT_PRICE, As.money(currency(rows.get(0)), Range.FROM_ZERO));
       if (!row.isFailed() && !leasts.add(least)) {
         row.fail(LEAST, where -> Advice.leastTwice(where, name, least));
@@ -213,8 +213,8 @@ final class OffersTable {
     Optional<Double> rate = rate(row, currency);
     boolean take = row.get(TAKE, As.YES_NO, false);
     int quantity = take ? row.get(QUANTITY, Quantities.plants()) : looked(row);
-    int multiple = row.get(MULTIPLE, As.whole(Range.from(1)), 1);
-    Optional<Integer> most = row.find(MOST, As.whole(Range.from(1)));
+    int multiple = row.get(MULTIPLE, Quantities.plants(Quantities.SOME), 1);
+    Optional<Integer> most = row.find(MOST, Quantities.plants(Quantities.SOME));
     YearMonth arrival = row.get(ARRIVAL, As.MONTH);
     Optional<YearMonth> orderBy = row.find(ORDER_BY, As.MONTH);
     orderBy

@@ -14,14 +14,41 @@ final class Quantities {
   /** More plants than this in one lot are a slip. */
   static final Range PLANTS = Range.of(0, 10_000_000);
 
+  /** At least one plant. */
+  static final Range SOME = Range.of(1, PLANTS.most());
+
   private Quantities() {}
 
   static As<Integer> plants() {
+    return plants(PLANTS);
+  }
+
+  /** A number of plants in a range: 1,200 and 1.200 as texts are 1200. */
+  static As<Integer> plants(Range range) {
     return new As<>(
         0,
-        (cell, spot) -> As.whole(PLANTS).reader().read(cell, spot),
+        (cell, spot) -> As.whole(range).reader().read(cell, ofPlants(spot)),
         Object::toString,
         heading -> "plants");
+  }
+
+  private static Spot ofPlants(Spot spot) {
+    return new Spot() {
+      @Override
+      public String heading() {
+        return spot.heading();
+      }
+
+      @Override
+      public NumberStyle style() {
+        return NumberStyle.PLANTS;
+      }
+
+      @Override
+      public void remark(Function<Where, Problem> problem) {
+        spot.remark(problem);
+      }
+    };
   }
 
   static void check(Offer offer, int quantity, Row row, String heading) {

@@ -62,7 +62,7 @@ final class QuickValues {
     this.row = row;
     checkFilled(row);
     species = row.get(QuickLines.SPECIES, As.NAME);
-    plants = row.get(QuickLines.HOW_MANY, As.whole(Range.of(1, Quantities.PLANTS.most())));
+    plants = row.get(QuickLines.HOW_MANY, Quantities.plants(Quantities.SOME));
     currency = currency();
     price = row.get(QuickLines.PRICE, money());
     carriage = row.get(QuickLines.CARRIAGE, money());

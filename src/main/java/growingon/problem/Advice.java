@@ -515,13 +515,14 @@ public final class Advice {
         where, Reason.WRONG_VALUE, "this is no number", found, "write digits, such as 12.5");
   }
 
-  public static Problem ambiguousNumber(Where where, String found) {
+  public static Problem ambiguousNumber(
+      Where where, String found, String thousands, String decimals) {
     return error(
         where,
         Reason.WRONG_VALUE,
         "this may be thousands or decimals",
         found,
-        "write it without a mark between thousands, or with another number of decimals");
+        "write " + thousands + " or " + decimals);
   }
 
   public static Problem decimalComma(Where where, String found) {

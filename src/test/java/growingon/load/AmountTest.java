@@ -66,6 +66,21 @@ class AmountTest {
   }
 
   @ParameterizedTest
+  @CsvSource({"'1,234', 1234", "1.234, 1234", "'12,5', 12.5", "240, 240", "'240,000', 240000"})
+  void numberOfPlants_withAMarkBeforeThreeDigits_isThousands(String text, double plants) {
+    assertThat(Amount.of(text, NumberStyle.PLANTS).value()).isEqualTo(plants);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"'1,234', POINT, 1234 or 1.234", "1.230, COMMA, '1230 or 1,23'"})
+  void number_thatMayBeTwo_isAskedAboutWithBoth(String text, NumberStyle style, String readings) {
+    assertThatThrownBy(() -> Amount.of(text, style))
+        .isInstanceOfSatisfying(
+            CellFault.class,
+            fault -> assertThat(fault.at(Where.NOWHERE).remedy()).isEqualTo("write " + readings));
+  }
+
+  @ParameterizedTest
   @ValueSource(
       strings = {
         "",

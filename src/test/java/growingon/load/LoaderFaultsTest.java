@@ -429,8 +429,8 @@ class LoaderFaultsTest {
             "quantity-is-not-whole",
             "error: stock.csv, row 2, column quantity: this must be a whole number (240.5); round it"),
         fault(
-            "quantity-with-thousands-comma",
-            "error: stock.csv, row 2, column quantity: this may be thousands or decimals (1,240); write it without a mark between thousands, or with another number of decimals"),
+            "price-with-thousands-comma",
+            "error: stock.csv, row 2, column unit cost: this may be thousands or decimals (3,250); write 3250 or 3.25"),
         fault(
             "rank-comes-twice",
             "error: grades.csv, row 4, column rank: two grades of the ladder have the rank 2; give each its own"),

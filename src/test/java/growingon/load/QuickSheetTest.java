@@ -211,8 +211,15 @@ class QuickSheetTest {
         .containsExactly(
             "quick.xlsx, sheet quick, row 5, column fill in: this may be thousands or decimals ("
                 + typed
-                + "); write it without a mark between thousands, or with another number of"
-                + " decimals");
+                + "); write 1200 or 1.2");
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"1,200", "1.200", "1200"})
+  void plantsAsText_withAMarkBeforeThreeDigits_areThousands(String typed) throws IOException {
+    Inputs inputs = workbook("how many", typed).value().orElseThrow();
+
+    assertThat(inputs.offers().get(0).take()).isEqualTo(1200);
   }
 
   @Test
