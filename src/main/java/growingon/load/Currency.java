@@ -37,6 +37,15 @@ final class Currency {
     return codes.size() == 1 ? Optional.of(codes.get(0)) : Optional.empty();
   }
 
+  /** The code that a word is in any case, if that currency is in use. */
+  static Optional<String> inUse(String word) {
+    return code(word)
+        .filter(
+            code ->
+                java.util.Currency.getAvailableCurrencies().stream()
+                    .anyMatch(each -> each.getCurrencyCode().equals(code)));
+  }
+
   /** Whether a mark typed beside an amount may mean the currency. */
   static boolean means(String mark, String currency) {
     String upper = mark.toUpperCase(Locale.ROOT);

@@ -89,7 +89,7 @@ record NurseryFiles(
     switch (extension) {
       case "csv" -> tables.addCsv(file);
       case "xlsx" -> tables.addWorkbook(file);
-      case "json" -> remarkJson(name, findings);
+      case "json" -> remarkJson(file, name, findings);
       default -> {
         if (OTHER_SHEETS.contains(extension)) {
           findings.add(Advice.otherSpreadsheet(Where.file(name)));
@@ -99,11 +99,18 @@ record NurseryFiles(
   }
 
   /** A plan may have any name; of the others a slip in the name is worth a word. */
-  private static void remarkJson(String name, Findings findings) {
+  private static void remarkJson(Path file, String name, Findings findings) {
     List<String> known = List.of(SPECIES_JSON, NURSERY_JSON);
-    if (!known.contains(name) && !name.equals(PLAN_JSON)) {
+    if (!known.contains(name) && !name.equals(PLAN_JSON) && !isPlan(file)) {
       findings.add(Advice.otherJson(Where.file(name), Nearest.to(name, known)));
     }
+  }
+
+  /** Whether a file holds a plan, be it the one that is run or another beside it. */
+  private static boolean isPlan(Path file) {
+    return JsonFile.read(file, PlanShape.class, new Findings())
+        .filter(found -> !found.fields().isEmpty())
+        .isPresent();
   }
 
   static String extensionOf(String name) {

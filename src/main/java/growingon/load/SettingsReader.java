@@ -12,6 +12,7 @@ import java.time.Month;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -37,7 +38,8 @@ final class SettingsReader {
     NurseryShape.CURRENCY, NurseryShape.HOURLY_RATE, NurseryShape.DISCOUNT
   };
 
-  private static final String RATE_PREFIX = "exchange rate ";
+  static final String RATE_PREFIX = "exchange rate ";
+  private static final String EXAMPLE = "EUR";
   private static final Range MONTHS_AHEAD = Range.of(0, 24);
 
   private SettingsReader() {}
@@ -77,8 +79,7 @@ final class SettingsReader {
     String key = Texts.headingKey(name);
     Field field = new Field(row.cell(VALUE), row.where().row());
     if (key.startsWith(RATE_PREFIX) && !key.equals(NurseryShape.EXCHANGE_SPREAD)) {
-      String currency = name.substring(name.lastIndexOf(' ') + 1);
-      put(rates, currency, field, name, row);
+      put(rates, key.substring(RATE_PREFIX.length()).toUpperCase(Locale.ROOT), field, name, row);
       return;
     }
     Optional<String> known =
@@ -90,8 +91,19 @@ final class SettingsReader {
             .findFirst();
     known.ifPresentOrElse(
         found -> put(fields, found, field, name, row),
-        () ->
-            row.fail(NAME, where -> Advice.unknownSetting(where, name, Nearest.to(name, keys()))));
+        () -> row.fail(NAME, where -> Advice.unknownSetting(where, name, nearest(name))));
+  }
+
+  /** Whoever looks for an exchange rate is told its name, however the setting was called. */
+  private static Optional<String> nearest(String name) {
+    List<String> words = List.of(Texts.headingKey(name).split("[ /]"));
+    boolean rate = words.stream().anyMatch(word -> word.startsWith("rate"));
+    Optional<String> currency =
+        words.stream().flatMap(word -> Currency.inUse(word).stream()).findFirst();
+    boolean exchange = words.contains("exchange") || (rate && currency.isPresent());
+    return exchange
+        ? Optional.of(RATE_PREFIX + currency.orElse(EXAMPLE))
+        : Nearest.to(name, keys());
   }
 
   private static void put(

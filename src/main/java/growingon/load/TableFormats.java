@@ -8,6 +8,13 @@ import java.util.List;
  * they are read, so that the two cannot drift apart.
  */
 public final class TableFormats {
+  /** A row to copy: the name of the setting ends in the currency that it is of. */
+  private static final Setting RATE =
+      new Setting(
+          SettingsReader.RATE_PREFIX + "GBP",
+          "Plan currency for ONE unit of the foreign currency that the name ends in; a row for each"
+              + " [none]");
+
   private TableFormats() {}
 
   /**
@@ -61,6 +68,9 @@ public final class TableFormats {
     List<Setting> settings = new ArrayList<>();
     for (String name : SettingsReader.keys()) {
       settings.add(new Setting(name, JsonShape.says(NurseryShape.class, name)));
+      if (name.equals(NurseryShape.CURRENCY)) {
+        settings.add(RATE);
+      }
     }
     return settings;
   }

@@ -1329,7 +1329,11 @@ public final class Advice {
         Reason.MISSING,
         "there is no exchange rate for this currency",
         currency,
-        "add it to the exchange rates of the settings");
+        "add a setting exchange rate "
+            + shown(currency)
+            + ", or "
+            + shown(currency)
+            + " under exchange rates in nursery.json");
   }
 
   public static Problem arrivesOutsidePlan(

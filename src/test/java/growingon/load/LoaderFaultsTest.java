@@ -103,7 +103,7 @@ class LoaderFaultsTest {
             "notice: nursery.json, line 4, key CHF: 1 CHF counts as 1.05 plan currency"),
         fault(
             "currency-without-rate",
-            "error: offers.csv, row 4, column currency: there is no exchange rate for this currency (USD); add it to the exchange rates of the settings"),
+            "error: offers.csv, row 4, column currency: there is no exchange rate for this currency (USD); add a setting exchange rate USD, or USD under exchange rates in nursery.json"),
         fault(
             "curve-is-mistyped",
             "error: species.json, line 9, key curve: this must be one of steady, levelling, logistic, gompertz, richards and theta-logistic (logistik); perhaps logistic is meant"),
@@ -437,7 +437,7 @@ class LoaderFaultsTest {
         fault(
             "rate-of-no-currency",
             "error: nursery.json, line 4, key francs: this is no currency (francs); write its code of three letters, such as EUR",
-            "error: offers.csv, row 4, column currency: there is no exchange rate for this currency (CHF); add it to the exchange rates of the settings"),
+            "error: offers.csv, row 4, column currency: there is no exchange rate for this currency (CHF); add a setting exchange rate CHF, or CHF under exchange rates in nursery.json"),
         fault(
             "remark-under-the-list",
             "warning: stock.csv, row 1: this heading is not known, its column is not read (remarks of Anna)",

@@ -118,6 +118,24 @@ class LoaderTest {
   }
 
   @Test
+  void plansBesideTheTables_areNotReportedAsNotRead() throws IOException {
+    Path run = folder.resolve("with less.json");
+    Files.writeString(run, "{\"first month\": \"2026-11\", \"take\": {}}");
+    Files.writeString(folder.resolve("other.json"), "{\"seasons\": 3}");
+
+    assertThat(SmallNursery.problems(run)).isEmpty();
+    assertThat(SmallNursery.problems(folder)).isEmpty();
+  }
+
+  @Test
+  void jsonThatIsNoPlan_isReportedAsNotRead() throws IOException {
+    Files.writeString(folder.resolve("customers.json"), "{\"Anna\": 3}");
+
+    assertThat(SmallNursery.problems(folder))
+        .containsExactly("notice: customers.json: this file is not read");
+  }
+
+  @Test
   void planFileWithoutTake_takesTheOffersMarked() throws IOException {
     Path file = folder.resolve("other.json");
     Files.writeString(file, "{\"first month\": \"2026-12\"}");

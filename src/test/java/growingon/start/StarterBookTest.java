@@ -85,6 +85,23 @@ class StarterBookTest {
   }
 
   @Test
+  void settings_holdARowForAnExchangeRate() {
+    InputSheet settings =
+        StartedNursery.workbook(NOVEMBER).sheets().stream()
+            .filter(sheet -> sheet.name().equals("settings"))
+            .findFirst()
+            .orElseThrow();
+
+    assertThat(settings.rows())
+        .contains(
+            List.of(
+                "exchange rate GBP",
+                "",
+                "Plan currency for ONE unit of the foreign currency that the name ends in; a row"
+                    + " for each [none]"));
+  }
+
+  @Test
   void closedColumns_haveNoExampleInThem() {
     for (InputSheet sheet : StartedNursery.workbook(NOVEMBER).sheets()) {
       for (int i = 0; i < sheet.columns().size(); i++) {
