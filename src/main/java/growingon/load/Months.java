@@ -15,24 +15,25 @@ import java.util.regex.Pattern;
 
 /**
  * Months as people type them. With a year: 2027-03, 2027/3, 3/2027, "Mar 2027", "March 27", "Mar
- * '27", "2027 March", or a date: 2027-03-15, 15.3.2027, 15 March 2027, March 15, 2027. Without a
- * year: "March", "Mar", or 3 where a month of the year is asked for.
+ * '27", "2027 March", or a date: 2027-03-15, 15.3.2027, 15/3/27, 15 March 2027, 15-Mar-27, March
+ * 15, 2027. A year of two digits is of this century. Without a year: "March", "Mar", or 3 where a
+ * month of the year is asked for.
  */
 final class Months {
   private static final Map<String, Month> WORDS = words();
+  private static final String YEAR = "['’]?([0-9]{4}|[0-9]{2})";
   private static final Pattern YEAR_FIRST = Pattern.compile("([0-9]{4})[-/. ]([0-9]{1,2})");
   private static final Pattern MONTH_FIRST = Pattern.compile("([0-9]{1,2})[-/.]([0-9]{4})");
   private static final Pattern ISO_DATE =
       Pattern.compile("([0-9]{4})[-/.]([0-9]{1,2})[-/.]([0-9]{1,2})(?:[T ][0-9:.Z]+)?");
   private static final Pattern DAY_DATE =
-      Pattern.compile("([0-9]{1,2})([-/.]) ?([0-9]{1,2})[-/.] ?([0-9]{4})");
-  private static final Pattern WORD_YEAR =
-      Pattern.compile("(\\p{L}+)[.,]?[-/ ]?['’]?([0-9]{4}|[0-9]{2})");
+      Pattern.compile("([0-9]{1,2})([-/.]) ?([0-9]{1,2})[-/.] ?" + YEAR);
+  private static final Pattern WORD_YEAR = Pattern.compile("(\\p{L}+)[.,]?[-/ ]?" + YEAR);
   private static final Pattern YEAR_WORD = Pattern.compile("([0-9]{4})[-/ ](\\p{L}+)\\.?");
   private static final Pattern DAY_WORD_YEAR =
-      Pattern.compile("([0-9]{1,2})(?:st|nd|rd|th)?[-/. ]{1,2}(\\p{L}+)[-/., ]{1,2}([0-9]{4})");
+      Pattern.compile("([0-9]{1,2})(?:st|nd|rd|th)?[-/. ]{1,2}(\\p{L}+)[-/., ]{1,2}" + YEAR);
   private static final Pattern WORD_DAY_YEAR =
-      Pattern.compile("(\\p{L}+)\\.? ([0-9]{1,2})(?:st|nd|rd|th)?,? ([0-9]{4})");
+      Pattern.compile("(\\p{L}+)\\.? ([0-9]{1,2})(?:st|nd|rd|th)?,? " + YEAR);
 
   /** Years that a nursery may speak of; anything else is a slip. */
   private static final int FIRST_YEAR = 1900;
@@ -110,12 +111,22 @@ final class Months {
     int first = Integer.parseInt(date.group(1));
     int second = Integer.parseInt(date.group(3));
     boolean point = date.group(2).equals(".");
-    if (!point && first <= 12 && second <= 12 && first != second) {
-      throw new CellFault(where -> Advice.ambiguousDate(where, text));
+    if (!point && isMonth(first) && isMonth(second) && first != second) {
+      LocalDate one = LocalDate.of(year(date.group(4)), second, first);
+      LocalDate other = LocalDate.of(year(date.group(4)), first, second);
+      throw new CellFault(where -> Advice.ambiguousDate(where, text, one, other));
     }
     boolean dayFirst = point || second <= 12;
     return ofDate(
         date.group(4), dayFirst ? second : first, dayFirst ? date.group(1) : date.group(3));
+  }
+
+  private static boolean isMonth(int number) {
+    return number >= 1 && number <= 12;
+  }
+
+  private static int year(String digits) {
+    return Integer.parseInt(digits) + (digits.length() == 2 ? 2000 : 0);
   }
 
   private static Optional<LocalDate> dateWithWords(String text) {
@@ -150,10 +161,9 @@ final class Months {
   }
 
   private static Optional<YearMonth> of(String year, String month) {
-    int full = Integer.parseInt(year) + (year.length() == 2 ? 2000 : 0);
     Optional<Month> named =
         Character.isDigit(month.charAt(0)) ? numbered(Integer.parseInt(month)) : named(month);
-    return named.map(found -> YearMonth.of(full, found));
+    return named.map(found -> YearMonth.of(year(year), found));
   }
 
   private static Optional<LocalDate> ofNamedDate(String year, String month, String day) {
@@ -162,7 +172,7 @@ final class Months {
 
   private static Optional<LocalDate> ofDate(String year, int month, String day) {
     try {
-      return Optional.of(LocalDate.of(Integer.parseInt(year), month, Integer.parseInt(day)));
+      return Optional.of(LocalDate.of(year(year), month, Integer.parseInt(day)));
     } catch (DateTimeException noSuchDay) {
       return Optional.empty();
     }

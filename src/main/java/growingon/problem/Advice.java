@@ -587,13 +587,14 @@ public final class Advice {
         "write it as 2027-03 or Mar 2027");
   }
 
-  public static Problem ambiguousDate(Where where, String found) {
+  public static Problem ambiguousDate(
+      Where where, String found, LocalDate dayFirst, LocalDate monthFirst) {
     return error(
         where,
         Reason.WRONG_VALUE,
         "this date may be day or month first",
         found,
-        "write it as 2027-03-15");
+        "write " + dayFirst + " or " + monthFirst);
   }
 
   public static Problem yearNotShown(Where where, String found) {

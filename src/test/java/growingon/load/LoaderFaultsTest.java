@@ -33,7 +33,7 @@ class LoaderFaultsTest {
             "error: stock.csv, row 2, column arrived: this is no month of a year (2025); write it as 2027-03 or Mar 2027"),
         fault(
             "arrived-is-an-ambiguous-date",
-            "error: stock.csv, row 2, column arrived: this date may be day or month first (03/04/2025); write it as 2027-03-15"),
+            "error: stock.csv, row 2, column arrived: this date may be day or month first (03/04/2025); write 2025-04-03 or 2025-03-04"),
         fault(
             "arrived-is-no-month",
             "error: stock.csv, row 2, column arrived: this is no month of a year (last spring); write it as 2027-03 or Mar 2027"),

@@ -15,6 +15,7 @@ import net.jqwik.api.Property;
 import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class MonthsTest {
@@ -47,6 +48,13 @@ class MonthsTest {
         "15 March 2027",
         "15th Mar 2027",
         "15-Mar-2027",
+        "15 Mar 27",
+        "15-Mar-27",
+        "15 March '27",
+        "15/03/27",
+        "15.3.27",
+        "03/15/27",
+        "March 15, 27",
         "March 15, 2027"
       })
   void month_asPeopleTypeIt_isRead(String text) {
@@ -63,6 +71,8 @@ class MonthsTest {
         "2027-00",
         "2027-02-30",
         "31 June 2027",
+        "0/5/2027",
+        "5/0/27",
         "Marsh 2027",
         "32.3.2027",
         "March 2027 or so",
@@ -79,6 +89,19 @@ class MonthsTest {
             fault ->
                 assertThat(fault.at(Where.NOWHERE).sentence())
                     .isEqualTo("this is no month of a year"));
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "12/11/2026, write 2026-11-12 or 2026-12-11",
+    "12/11/26, write 2026-11-12 or 2026-12-11",
+    "3-4-2027, write 2027-04-03 or 2027-03-04"
+  })
+  void date_thatMayBeTwo_isAskedAboutWithBoth(String text, String remedy) {
+    assertThatThrownBy(() -> Months.date(text))
+        .isInstanceOfSatisfying(
+            CellFault.class,
+            fault -> assertThat(fault.at(Where.NOWHERE).remedy()).isEqualTo(remedy));
   }
 
   @Test
@@ -141,6 +164,13 @@ class MonthsTest {
         "15 March 2027",
         "15th Mar 2027",
         "15-Mar-2027",
+        "15 Mar 27",
+        "15-Mar-27",
+        "15 March '27",
+        "15/03/27",
+        "15.3.27",
+        "03/15/27",
+        "March 15, 27",
         "March 15, 2027"
       })
   void date_asPeopleTypeIt_isRead(String text) {
