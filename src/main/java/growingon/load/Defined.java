@@ -18,6 +18,16 @@ record Defined<T>(Names names, Map<String, T> values) {
     return new Defined<>(names, new LinkedHashMap<>());
   }
 
+  /** Nothing yet, of a table that may not be there or not be readable. */
+  static <T> Defined<T> of(Names names, Optional<Table> table) {
+    if (table.isEmpty()) {
+      names.markAbsent();
+    } else if (!table.get().isReadable()) {
+      names.leaveOpen();
+    }
+    return none(names);
+  }
+
   /**
    * One thing a row.
    *
@@ -29,19 +39,9 @@ record Defined<T>(Names names, Map<String, T> values) {
       Optional<Table> table,
       String heading,
       BiFunction<String, Row, Optional<T>> read) {
-    Defined<T> defined = none(names);
-    table.ifPresent(
-        found -> {
-          defined.openIfUnreadable(found);
-          found.rows().forEach(row -> defined.addRow(row, heading, read));
-        });
+    Defined<T> defined = of(names, table);
+    table.ifPresent(found -> found.rows().forEach(row -> defined.addRow(row, heading, read)));
     return defined;
-  }
-
-  void openIfUnreadable(Table table) {
-    if (!table.isReadable()) {
-      names.leaveOpen();
-    }
   }
 
   private void addRow(Row row, String heading, BiFunction<String, Row, Optional<T>> read) {

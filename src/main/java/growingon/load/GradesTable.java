@@ -39,10 +39,9 @@ final class GradesTable {
   private GradesTable() {}
 
   static Defined<LadderRead> read(Optional<Table> table) {
-    Defined<LadderRead> ladders = Defined.none(new Names("ladder", FORMAT.name()));
+    Defined<LadderRead> ladders = Defined.of(new Names("ladder", FORMAT.name()), table);
     table.ifPresent(
         found -> {
-          ladders.openIfUnreadable(found);
           found.rows().forEach(row -> row.needs(LADDER, GRADE, RANK, LEAST_TRUNK));
           Groups.by(LADDER, found.rows()).forEach((name, rows) -> add(ladders, name, rows));
         });

@@ -168,6 +168,15 @@ final class JsonShape {
                       file.file(), file.sheet(), field.line(), json ? key : SettingsReader.VALUE));
             });
     Where begin = new Where(file.file(), file.sheet(), fields.line(), "");
-    return new Row(table, List.of(), () -> subject, begin, style, cells, places, findings);
+    return new Row(
+        table,
+        List.of(),
+        () -> subject,
+        begin,
+        style,
+        cells,
+        places,
+        MissingColumns.NONE,
+        findings);
   }
 }

@@ -31,10 +31,9 @@ final class MixesTable {
   private MixesTable() {}
 
   static Defined<Mix> read(Optional<Table> table, Defined<Component> components) {
-    Defined<Mix> mixes = Defined.none(new Names("mix", FORMAT.name()));
+    Defined<Mix> mixes = Defined.of(new Names("mix", FORMAT.name()), table);
     table.ifPresent(
         found -> {
-          mixes.openIfUnreadable(found);
           found.rows().forEach(row -> row.needs(MIX, COMPONENT, PARTS));
           Groups.by(MIX, found.rows())
               .forEach((name, rows) -> add(mixes, name, rows, components.names()));

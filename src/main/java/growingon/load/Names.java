@@ -22,6 +22,7 @@ final class Names {
           heading -> "");
   private boolean open;
   private boolean ignored;
+  private boolean absent;
 
   /**
    * No names yet.
@@ -38,6 +39,11 @@ final class Names {
   Names leaveOpen() {
     open = true;
     return this;
+  }
+
+  /** There is no table that defines such names, which is said at the first of them. */
+  void markAbsent() {
+    absent = true;
   }
 
   /** Whether every name is taken as known. */
@@ -97,6 +103,10 @@ final class Names {
   private String unknown(String typed) {
     if (open) {
       return typed;
+    }
+    if (absent) {
+      open = true;
+      throw new CellFault(where -> Advice.noTableOf(where, typed, table));
     }
     throw new CellFault(
         where ->

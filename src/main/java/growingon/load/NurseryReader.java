@@ -99,9 +99,11 @@ final class NurseryReader {
 
   /** Without these there is nothing to plan. */
   private void remarkMissing() {
-    for (TableFormat format : List.of(StockTable.FORMAT, RoutesTable.FORMAT, GradesTable.FORMAT)) {
-      boolean offersDo = format == StockTable.FORMAT && table(OffersTable.FORMAT).isPresent();
-      if (table(format).isEmpty() && !offersDo) {
+    if (table(StockTable.FORMAT).isEmpty() && table(OffersTable.FORMAT).isEmpty()) {
+      findings.add(Advice.missingLots(files.where()));
+    }
+    for (TableFormat format : List.of(RoutesTable.FORMAT, GradesTable.FORMAT)) {
+      if (table(format).isEmpty()) {
         findings.add(Advice.missingTable(files.where(), format.name()));
       }
     }
@@ -121,6 +123,7 @@ final class NurseryReader {
     Map<Quality, QualityRule> qualities =
         QualitiesTable.read(table(QualitiesTable.FORMAT), findings);
     Defined<LadderRead> ladders = GradesTable.read(table(GradesTable.FORMAT));
+    openIfMissing(ladders.names(), GradesTable.FORMAT);
     Defined<Pot> pots = PotsTable.read(table(PotsTable.FORMAT), currency);
     Defined<Component> components = ComponentsTable.read(table(ComponentsTable.FORMAT), currency);
     Defined<Mix> mixes = MixesTable.read(table(MixesTable.FORMAT), components);
@@ -138,6 +141,7 @@ final class NurseryReader {
         RoutesTable.read(
             table(RoutesTable.FORMAT),
             new RoutesTable.Known(pots, mixes, places, materials, settings.hemisphere()));
+    openIfMissing(routes.names(), RoutesTable.FORMAT);
     return new Base(
         new Definitions(settings, horizon, ladders, pots, places, species, routes),
         qualities,
@@ -146,6 +150,13 @@ final class NurseryReader {
         materials,
         DemandTable.read(table(DemandTable.FORMAT), species, ladders, settings, horizon, findings),
         CareTable.read(table(CareTable.FORMAT), currency));
+  }
+
+  /** A needed table that is missing has been reported, and its names need not be again. */
+  private void openIfMissing(Names names, TableFormat format) {
+    if (table(format).isEmpty()) {
+      names.leaveOpen();
+    }
   }
 
   private Inputs inputs(

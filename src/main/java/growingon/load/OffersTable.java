@@ -116,9 +116,15 @@ final class OffersTable {
   private final TrunkCells trunkCells;
   private final Names lots;
   private final boolean planStatesTakes;
-  private final Defined<Offer> offers = Defined.none(new Names("offer", FORMAT.name()));
+  private final Defined<Offer> offers;
 
-  private OffersTable(Definitions known, LotChecks checks, Names lots, boolean planStatesTakes) {
+  private OffersTable(
+      Defined<Offer> offers,
+      Definitions known,
+      LotChecks checks,
+      Names lots,
+      boolean planStatesTakes) {
+    this.offers = offers;
     this.known = known;
     this.checks = checks;
     this.trunkCells = new TrunkCells(known.settings().girthBaseFactor());
@@ -138,13 +144,13 @@ final class OffersTable {
       LotChecks checks,
       Names lots,
       boolean planStatesTakes) {
-    OffersTable reader = new OffersTable(known, checks, lots, planStatesTakes);
+    Defined<Offer> offers = Defined.of(new Names("offer", FORMAT.name()), table);
+    OffersTable reader = new OffersTable(offers, known, checks, lots, planStatesTakes);
     table.ifPresent(reader::addAll);
-    return reader.offers;
+    return offers;
   }
 
   private void addAll(Table table) {
-    offers.openIfUnreadable(table);
     table.rows().stream()
         .filter(row -> !row.has(OFFER))
         .forEach(row -> row.needs(OFFER, UNIT_PRICE));

@@ -43,9 +43,12 @@ final class QuickSheet {
   /** The inputs that the quick sheet stands for. */
   static Loader.Reading read(NurseryFiles files, Findings before) {
     Table sheet = files.tables().find(FORMAT).orElseThrow();
+    if (!sheet.isReadable()) {
+      return new Loader.Reading(Optional.empty(), before.about(sheet.where()), RowCount.NONE);
+    }
     Row row = gathered(sheet, before);
     QuickScenario made = new QuickScenario(row, planName(files.name()));
-    Optional<Scenario> scenario = sheet.isReadable() ? made.scenario() : Optional.empty();
+    Optional<Scenario> scenario = made.scenario();
     Findings findings = before.about(sheet.where());
     boolean besideTables = !files.tables().all().isEmpty();
     RowCount rows = RowCount.of(List.of(sheet), findings.problems());
@@ -86,7 +89,15 @@ final class QuickSheet {
       row.accept(() -> row);
     }
     return new Row(
-        FORMAT.name(), List.of(), () -> "", sheet.where(), style, cells, places, findings);
+        FORMAT.name(),
+        List.of(),
+        () -> "",
+        sheet.where(),
+        style,
+        cells,
+        places,
+        MissingColumns.NONE,
+        findings);
   }
 
   private static void add(Row row, Map<String, Cell> cells, Map<String, Where> places) {

@@ -107,10 +107,9 @@ final class RoutesTable {
 
   static Defined<RouteRead> read(Optional<Table> table, Known known) {
     RoutesTable reader = new RoutesTable(known);
-    Defined<RouteRead> routes = Defined.none(new Names("route", FORMAT.name()));
+    Defined<RouteRead> routes = Defined.of(new Names("route", FORMAT.name()), table);
     table.ifPresent(
         found -> {
-          routes.openIfUnreadable(found);
           found.rows().forEach(row -> row.needs(ROUTE, STEP, WHEN));
           Groups.by(ROUTE, found.rows()).forEach((name, rows) -> reader.add(routes, name, rows));
         });

@@ -31,9 +31,11 @@ final class Row {
   private final Map<String, Cell> cells;
   private final Map<String, Where> places;
   private final Findings findings;
+  private final MissingColumns missingColumns;
   private final Set<String> toldMissing = new HashSet<>();
   private boolean failed;
   private boolean accepted;
+  private boolean lacksAColumn;
 
   /**
    * A row.
@@ -43,6 +45,7 @@ final class Row {
    * @param subject what it is of, for the list of assumptions; asked for only if there are some
    * @param cells by heading; a heading without a cell counts as empty
    * @param places where a heading's value stands if not in the row itself: lines of a JSON file
+   * @param missingColumns columns that its table does not have
    */
   Row(
       String table,
@@ -52,6 +55,7 @@ final class Row {
       NumberStyle style,
       Map<String, Cell> cells,
       Map<String, Where> places,
+      MissingColumns missingColumns,
       Findings findings) {
     this.table = table;
     this.subjectHeadings = subjectHeadings;
@@ -61,6 +65,7 @@ final class Row {
     this.style = style;
     this.cells = cells;
     this.places = places;
+    this.missingColumns = missingColumns;
     this.findings = findings;
   }
 
@@ -91,12 +96,29 @@ final class Row {
    * remark that slipped into a table does not cause a heap of problems.
    */
   void needs(String... headings) {
-    List<String> missing = missing(headings);
+    List<String> missing =
+        missing(headings).stream().filter(heading -> !lacksColumn(heading)).toList();
     if (missing.size() == 1) {
       fail(missing.get(0), Advice::missingValue);
     } else if (!missing.isEmpty()) {
       report(Advice.missingValues(where, firstShown(), missing));
     }
+  }
+
+  /**
+   * Whether the table has none of the columns, in any of which a value must stand. That is reported
+   * once for the table, at its headings, and the row has failed by it.
+   */
+  boolean lacksColumn(String... anyOf) {
+    boolean lacks = missingColumns.explain(List.of(anyOf));
+    lacksAColumn |= lacks;
+    failed |= lacks;
+    return lacks;
+  }
+
+  /** Whether the row failed because its table lacks a column. */
+  boolean lacksAColumn() {
+    return lacksAColumn;
   }
 
   /** Which of the values are missing; they will not be reported again. */
@@ -128,7 +150,7 @@ final class Row {
   /** A value that must be there. */
   <T> T get(String heading, As<T> as) {
     Optional<T> found = find(heading, as);
-    if (found.isEmpty() && !has(heading) && toldMissing.add(heading)) {
+    if (found.isEmpty() && !has(heading) && toldMissing.add(heading) && !lacksColumn(heading)) {
       fail(heading, Advice::missingValue);
     }
     return found.orElse(as.placeholder());

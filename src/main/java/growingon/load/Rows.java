@@ -16,6 +16,14 @@ final class Rows {
   /** The same, with the place where its values are missing. */
   static Row none(String table, String subject, Where where, Findings findings) {
     return new Row(
-        table, List.of(), () -> subject, where, NumberStyle.POINT, Map.of(), Map.of(), findings);
+        table,
+        List.of(),
+        () -> subject,
+        where,
+        NumberStyle.POINT,
+        Map.of(),
+        Map.of(),
+        MissingColumns.NONE,
+        findings);
   }
 }

@@ -89,9 +89,11 @@ final class SpeciesTable {
   private final Names ladders;
   private final Defined<Place> places;
   private final Hemisphere hemisphere;
-  private final Defined<Species> species = Defined.none(new Names("species", FORMAT.name()));
+  private final Defined<Species> species;
 
-  private SpeciesTable(Names ladders, Defined<Place> places, Hemisphere hemisphere) {
+  private SpeciesTable(
+      Defined<Species> species, Names ladders, Defined<Place> places, Hemisphere hemisphere) {
+    this.species = species;
     this.ladders = ladders;
     this.places = places;
     this.hemisphere = hemisphere;
@@ -105,14 +107,20 @@ final class SpeciesTable {
       Defined<Place> places,
       Hemisphere hemisphere,
       Findings findings) {
-    SpeciesTable reader = new SpeciesTable(ladders, places, hemisphere);
+    Defined<Species> none = Defined.none(new Names("species", FORMAT.name()));
+    SpeciesTable reader = new SpeciesTable(none, ladders, places, hemisphere);
     table.ifPresent(reader::addTable);
     json.ifPresent(object -> reader.addJson(object, findings));
+    if (table.isEmpty() && json.isEmpty()) {
+      none.names().leaveOpen();
+    }
     return reader.species;
   }
 
   private void addTable(Table table) {
-    species.openIfUnreadable(table);
+    if (!table.isReadable()) {
+      species.names().leaveOpen();
+    }
     for (Row row : table.rows()) {
       String name = species.define(row, SPECIES);
       row.needs(SPECIES, LADDER, USUAL_CONDITION, FIRST_YEAR_LOSS, LATER_LOSS);

@@ -62,7 +62,7 @@ final class Table {
       findings.add(Advice.noHeadings(grid.where(), format.name(), format.needed()));
       return unreadable(format, grid.where());
     }
-    Reading reading = new Reading(grid, format, headings.get(), findings);
+    Reading reading = Reading.of(grid, format, headings.get(), findings);
     boolean fine = reading.checkHeadings();
     return fine
         ? new Table(format, grid.where(), true, reading.rows())
@@ -75,24 +75,31 @@ final class Table {
   }
 
   /** One pass over a grid. */
-  private record Reading(Grid grid, TableFormat format, Headings headings, Findings findings) {
+  private record Reading(
+      Grid grid, TableFormat format, Headings headings, MissingColumns missing, Findings findings) {
+    static Reading of(Grid grid, TableFormat format, Headings headings, Findings findings) {
+      Where row = new Where(grid.where().file(), grid.where().sheet(), headings.lastRow(), "");
+      MissingColumns missing =
+          new MissingColumns(
+              headings.columns().keySet(),
+              row,
+              heading -> Nearest.to(heading, headings.unknown().values()),
+              findings);
+      return new Reading(grid, format, headings, missing, findings);
+    }
+
     boolean checkHeadings() {
       Where row = at(headings.lastRow());
-      List<String> missing =
-          format.needed().stream().filter(each -> !headings.columns().containsKey(each)).toList();
-      missing.forEach(each -> findings.add(Advice.missingHeading(row, each, nearestUnknown(each))));
+      List<String> lacking =
+          format.needed().stream().filter(each -> missing.explain(List.of(each))).toList();
       headings.twice().forEach(each -> findings.add(Advice.headingTwice(row, each)));
       remarkUnknown(row);
       remarkUnheaded();
-      return missing.isEmpty() && headings.twice().isEmpty();
+      return lacking.isEmpty() && headings.twice().isEmpty();
     }
 
     private Where at(int row) {
       return new Where(grid.where().file(), grid.where().sheet(), row, "");
-    }
-
-    private Optional<String> nearestUnknown(String heading) {
-      return Nearest.to(heading, headings.unknown().values());
     }
 
     private void remarkUnknown(Where row) {
@@ -206,6 +213,7 @@ final class Table {
               grid.style(),
               cells,
               Map.of(),
+              missing,
               findings);
       faults.forEach(fault -> row.fail(where -> fault));
       if (cells.isEmpty() && faults.isEmpty()) {

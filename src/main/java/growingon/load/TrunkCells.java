@@ -47,6 +47,16 @@ final class TrunkCells {
   private static final double MM_IN_CM = 10;
   private static final List<String> ONE_CELL = List.of(LotCells.TRUNK, TRUNK_CM, GIRTH);
 
+  private static final String[] ALL = {
+    LotCells.TRUNK,
+    TRUNK_CM,
+    GIRTH,
+    LotCells.TRUNK_FROM,
+    LotCells.TRUNK_TO,
+    LotCells.GIRTH_FROM,
+    LotCells.GIRTH_TO
+  };
+
   private final double girthBaseFactor;
   private final Map<Told, List<Converted>> converted = new LinkedHashMap<>();
   private final List<Converted> ranges = new ArrayList<>();
@@ -95,7 +105,7 @@ final class TrunkCells {
   private static void reportWays(Row row, long ways) {
     if (ways > 1) {
       row.fail(LotCells.TRUNK, Advice::trunkTwice);
-    } else if (!row.isStray()) {
+    } else if (!row.isStray() && !row.lacksColumn(ALL)) {
       row.fail(LotCells.TRUNK, Advice::noTrunk);
     }
   }

@@ -229,6 +229,24 @@ public final class Advice {
         "add a sheet of that name to a workbook of the folder, or " + table + ".csv");
   }
 
+  public static Problem missingLots(Where where) {
+    return error(
+        where,
+        Reason.MISSING,
+        "there is neither a table stock nor a table offers, so there are no lots to plan",
+        "",
+        "add one of them");
+  }
+
+  public static Problem noTableOf(Where where, String found, String table) {
+    return error(
+        where,
+        Reason.MISSING,
+        "there is no table " + table + ", which should define this",
+        found,
+        "add a sheet of that name to a workbook of the folder, or " + table + ".csv");
+  }
+
   public static Problem missingSpecies(Where where) {
     return error(
         where,

@@ -182,8 +182,8 @@ class LoaderTest {
         .containsExactly(
             "error: "
                 + name
-                + ": there is no table stock; add a sheet of that name to a workbook"
-                + " of the folder, or stock.csv",
+                + ": there is neither a table stock nor a table offers, so there are no lots to"
+                + " plan; add one of them",
             "error: "
                 + name
                 + ": there is no table routes; add a sheet of that name to a workbook"
