@@ -35,7 +35,7 @@ final class Row {
   private final Set<String> toldMissing = new HashSet<>();
   private boolean failed;
   private boolean accepted;
-  private boolean lacksAColumn;
+  private boolean reportedElsewhere;
 
   /**
    * A row.
@@ -111,14 +111,15 @@ final class Row {
    */
   boolean lacksColumn(String... anyOf) {
     boolean lacks = missingColumns.explain(List.of(anyOf));
-    lacksAColumn |= lacks;
-    failed |= lacks;
+    if (lacks) {
+      fault();
+    }
     return lacks;
   }
 
-  /** Whether the row failed because its table lacks a column. */
-  boolean lacksAColumn() {
-    return lacksAColumn;
+  /** Whether the row failed by a fault that is reported at another place than the row. */
+  boolean isReportedElsewhere() {
+    return reportedElsewhere;
   }
 
   /** Which of the values are missing; they will not be reported again. */
@@ -243,6 +244,7 @@ final class Row {
   /** Marks the row as failed for a fault that is reported elsewhere. */
   void fault() {
     failed = true;
+    reportedElsewhere = true;
   }
 
   /** Headings with a value. */

@@ -30,7 +30,7 @@ record RowCount(int read, int accepted, int reported) {
     RowCount count = NONE;
     for (Table table : tables) {
       for (Row row : table.rows()) {
-        count = count.plus(row, row.lacksAColumn() || faulty.contains(row.where()));
+        count = count.plus(row, row.isReportedElsewhere() || faulty.contains(row.where()));
       }
     }
     return count;

@@ -49,6 +49,7 @@ final class SettingsReader {
       Optional<JsonObject> json, Optional<Table> table, Where nursery, Findings findings) {
     if (json.isPresent() && table.isPresent()) {
       findings.add(Advice.settingsTwice(json.get().where(), table.get().where()));
+      table.get().rows().forEach(Row::fault);
     }
     Row row =
         json.map(object -> object.row(FORMAT.name(), findings))

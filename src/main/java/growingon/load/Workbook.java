@@ -12,9 +12,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import javax.xml.parsers.ParserConfigurationException;
-import org.apache.poi.ooxml.POIXMLException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
-import org.apache.poi.openxml4j.exceptions.OpenXML4JRuntimeException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
 import org.apache.poi.openxml4j.opc.PackageAccess;
 import org.apache.poi.openxml4j.util.ZipSecureFile;
@@ -52,10 +50,10 @@ final class Workbook {
     } catch (IOException
         | OpenXML4JException
         | SAXException
-        | ParserConfigurationException broken) {
-      findings.add(broken(where, broken));
-    } catch (POIXMLException | OpenXML4JRuntimeException | IllegalArgumentException broken) {
-      // the last one is what POI throws on addresses and numbers that are none
+        | ParserConfigurationException
+        | RuntimeException broken) {
+      // On a damaged file the library throws whatever its parsers stumble on, also exceptions that
+      // elsewhere tell a fault of the program.
       findings.add(broken(where, broken));
     }
     return List.of();

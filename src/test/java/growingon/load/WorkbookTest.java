@@ -518,6 +518,17 @@ class WorkbookTest {
   }
 
   @Test
+  void settingsAsCsv_besideNurseryJson_areGivenTwice() throws IOException {
+    Files.writeString(folder.resolve("settings.csv"), "name,value\ncurrency,EUR\n");
+    stock(lot("A"));
+
+    assertThat(problems())
+        .containsExactly(
+            "error: nursery.json: the settings are given twice, here and in settings.csv; keep one"
+                + " of them");
+  }
+
+  @Test
   void zipThatIsNoWorkbook_isRefused() throws IOException {
     try (ZipOutputStream zip = new ZipOutputStream(Files.newOutputStream(file))) {
       zip.putNextEntry(new ZipEntry("letter.txt"));
