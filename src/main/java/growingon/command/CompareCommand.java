@@ -27,7 +27,6 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
@@ -59,9 +58,7 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    if (draws != null && draws < 0) {
-      throw new ParameterException(spec.commandLine(), "--draws is 0 or more, not " + draws);
-    }
+    Draws.check(draws, spec);
     List<PlanSources> sources = List.of(PlanSources.of(first), PlanSources.of(second));
     target.putBack(sources, spec.commandLine().getErr());
     Clock clock = program.clock();

@@ -16,12 +16,23 @@ final class Faults implements CommandLine.IExecutionExceptionHandler {
   @Override
   public int handleExecutionException(
       Exception fault, CommandLine line, CommandLine.ParseResult parsed) {
+    return tell(fault, line);
+  }
+
+  /** Says what went wrong in a sentence, of errors of the machine too; gives the exit code. */
+  static int tell(Throwable fault, CommandLine line) {
     PrintWriter err = line.getErr();
     if (showsStacktrace(line)) {
       fault.printStackTrace(err);
     }
     if (fault instanceof BadReportFolder bad) {
       return Reading.refuse(List.of(bad.problem()), err);
+    }
+    if (TooLarge.isBehind(fault)) {
+      TooLarge told = fault instanceof TooLarge known ? known : new TooLarge("Planning", fault);
+      err.println(told.getMessage() + ".");
+      err.println("Nothing was written.");
+      return ExitCode.BAD_INPUT;
     }
     if (fault instanceof NotAReportFolder
         || fault instanceof AnotherRun
@@ -53,7 +64,7 @@ final class Faults implements CommandLine.IExecutionExceptionHandler {
     return top.getCommand() instanceof GrowingOn program && program.showsStacktrace();
   }
 
-  private static String reason(Exception fault) {
+  private static String reason(Throwable fault) {
     String message = fault.getMessage();
     return message == null || message.isBlank()
         ? fault.getClass().getSimpleName()

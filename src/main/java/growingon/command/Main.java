@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.util.function.Function;
 import picocli.CommandLine;
 
 /** Entry point of {@code growing-on.jar}. */
@@ -41,7 +42,23 @@ public final class Main {
     line.setErr(err);
     line.setUsageHelpAutoWidth(true);
     line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.registerConverter(Integer.class, text -> whole(text, Integer::valueOf));
+    line.registerConverter(Long.class, text -> whole(text, Long::valueOf));
     line.setExecutionExceptionHandler(new Faults());
-    return line.execute(args);
+    try {
+      return line.execute(args);
+    } catch (Error fault) {
+      // The command line library hands over exceptions only.
+      return Faults.tell(fault, line);
+    }
+  }
+
+  private static <T> T whole(String text, Function<String, T> parser) {
+    try {
+      return parser.apply(text);
+    } catch (NumberFormatException none) {
+      throw new CommandLine.TypeConversionException(
+          "'" + text + "' is no whole number, or too large");
+    }
   }
 }

@@ -88,18 +88,19 @@ final class PlanCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    checkEdition();
+    checkOptions();
     target.putBack(List.of(PlanSources.of(what)), spec.commandLine().getErr());
     Outcome outcome;
     try (Progress progress = Progress.on(spec.commandLine().getErr())) {
-      outcome = run(progress);
+      outcome = progress.watch(() -> run(progress));
     }
     return outcome.report().isPresent()
         ? tell(outcome)
         : Reading.refuse(outcome.problems(), spec.commandLine().getErr());
   }
 
-  private void checkEdition() {
+  private void checkOptions() {
+    Draws.check(draws, spec);
     if (withCosts && audience != Audience.PARTNER) {
       throw wrong("--with-costs goes with --for partner only");
     }
@@ -188,7 +189,9 @@ final class PlanCommand implements Callable<Integer> {
             accounts,
             bought,
             THREADS,
-            done -> progress.phase("Drawing luck, " + 100 * done / draws + " %")));
+            done ->
+                progress.phase(
+                    "Drawing luck, " + 100 * done / draws + " % of " + draws + " draws")));
   }
 
   /** The plan as read, with draws and seed as the command line says. */

@@ -1,5 +1,6 @@
 package growingon.command;
 
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.Timer;
 import java.util.TimerTask;
@@ -35,6 +36,27 @@ final class Progress implements AutoCloseable {
 
   static Progress on(PrintWriter err) {
     return new Progress(err, System.console() != null);
+  }
+
+  /** Work that may fail to be written. */
+  interface Work<T> {
+    T done() throws IOException;
+  }
+
+  /**
+   * Does the work.
+   *
+   * @throws TooLarge if the memory ran out, with what was being done
+   */
+  <T> T watch(Work<T> work) throws IOException {
+    try {
+      return work.done();
+    } catch (IOException | RuntimeException | OutOfMemoryError fault) {
+      if (TooLarge.isBehind(fault)) {
+        throw new TooLarge(phase, fault);
+      }
+      throw fault;
+    }
   }
 
   /** Names what is being done now. */

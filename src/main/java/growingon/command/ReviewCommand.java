@@ -62,7 +62,7 @@ final class ReviewCommand implements Callable<Integer> {
     target.putBack(List.of(PlanSources.of(what)), spec.commandLine().getErr());
     Outcome outcome;
     try (Progress progress = Progress.on(spec.commandLine().getErr())) {
-      outcome = run(program.clock(), progress);
+      outcome = progress.watch(() -> run(program.clock(), progress));
     }
     return outcome.report().isPresent()
         ? tell(outcome)

@@ -114,8 +114,8 @@ final class PlanReader {
         horizon.firstMonth(),
         horizon.seasons(),
         take,
-        Math.max(16, row.get(PlanShape.SLICES, As.whole(Range.of(16, 4096)), 64)),
-        row.get(PlanShape.DRAWS, As.whole(Range.of(0, 100_000)), usualDraws),
+        Math.max(16, row.get(PlanShape.SLICES, As.whole(Range.of(16, Plan.MOST_SLICES)), 64)),
+        row.get(PlanShape.DRAWS, As.whole(Range.of(0, Plan.MOST_DRAWS)), usualDraws),
         row.get(PlanShape.SEED, As.wholeLong(), 1L),
         horizonValue());
   }

@@ -1,5 +1,6 @@
 package growingon.load;
 
+import growingon.nursery.Plan;
 import java.util.Map;
 
 /**
@@ -26,14 +27,18 @@ record PlanShape(
                 "Offers taken and the number of plants of each [those marked take in the offers table]",
             least = 0)
         Map<String, Integer> take,
-    @Key(value = SLICES, says = "Representative plants a lot [64]", least = 16, most = 4096)
+    @Key(
+            value = SLICES,
+            says = "Representative plants a lot [64]",
+            least = 16,
+            most = Plan.MOST_SLICES)
         Integer slices,
     @Key(
             value = DRAWS,
             says =
                 "Draws for chances [200 where an offer taken has an uncertain quality, loss or failure, else 0]",
             least = 0,
-            most = 100_000)
+            most = Plan.MOST_DRAWS)
         Integer draws,
     @Key(value = SEED, says = "Seed of the draws [1]") Long seed,
     @Key(

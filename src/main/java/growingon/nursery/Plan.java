@@ -27,6 +27,12 @@ public record Plan(
     int draws,
     long seed,
     HorizonValue horizonValue) {
+  /** Most draws; more add no digit that could be trusted. */
+  public static final int MOST_DRAWS = 100_000;
+
+  /** Most representative plants a lot: the search for their lattice grows with the cube. */
+  public static final int MOST_SLICES = 512;
+
   public Plan {
     Check.named(name, "a plan");
     Objects.requireNonNull(firstMonth);

@@ -23,6 +23,8 @@ public final class ReportFolder {
   public static void prepare() {
     Thread thread = new Thread(WarmUp::run, "prepare-report");
     thread.setDaemon(true);
+    // What fails here fails again, and is told, when the report is written.
+    thread.setUncaughtExceptionHandler((same, fault) -> {});
     thread.start();
   }
 

@@ -39,6 +39,30 @@ class FaultsTest {
   }
 
   @Test
+  void memoryThatRanOutInAThread_isBadInput_andSaysWhatToDo() {
+    Ran ran = after(new IllegalStateException("drawing", new OutOfMemoryError("Java heap space")));
+    assertThat(ran.code()).isEqualTo(3);
+    assertThat(ran.err())
+        .startsWith("Planning: this is too large for the ")
+        .contains("plan fewer lots, seasons or draws")
+        .doesNotContain("\tat ");
+  }
+
+  @Test
+  void errorOfTheMachine_isExitCodeOne_withoutAStackTrace() {
+    StringWriter err = new StringWriter();
+    CommandLine line = new CommandLine(new GrowingOn());
+    line.setErr(new PrintWriter(err));
+
+    int code = Faults.tell(new StackOverflowError(), line);
+
+    assertThat(code).isEqualTo(1);
+    assertThat(err.toString())
+        .startsWith("This is a fault of the program, not of your files: StackOverflowError")
+        .doesNotContain("\tat ");
+  }
+
+  @Test
   void fullDisk_isExitCodeOne_andSaysThatEarlierFilesAreWhole() {
     Ran ran = after(new IOException("No space left on device"));
     assertThat(ran.code()).isEqualTo(1);
