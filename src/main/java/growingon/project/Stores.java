@@ -65,7 +65,7 @@ public final class Stores {
             onHand,
             new double[months],
             new double[months],
-            new int[months],
+            new long[months],
             new double[months]);
     items.add(item);
     byName.computeIfAbsent(kind, each -> new HashMap<>()).put(name, item);
@@ -105,7 +105,7 @@ public final class Stores {
     for (int month = 0; month < item.used().length; month++) {
       stock += item.back()[month] - item.used()[month];
       if (stock < 0) {
-        int packs = (int) Math.ceil(-stock / item.packSize() - 1e-9);
+        long packs = (long) Math.ceil(-stock / item.packSize() - 1e-9);
         item.packs()[month] = packs;
         stock += packs * item.packSize();
       }

@@ -26,7 +26,8 @@ public final class Supplies {
    * @param onHand on hand at the start
    * @param used used in each month
    * @param back come back for use in each month
-   * @param packs packs bought in each month, by the month of need
+   * @param packs packs bought in each month, by the month of need; of packs that are far too small
+   *     by a slip more than an int counts
    * @param left on hand at the end of each month
    */
   public record Item(
@@ -38,7 +39,7 @@ public final class Supplies {
       double onHand,
       double[] used,
       double[] back,
-      int[] packs,
+      long[] packs,
       double[] left) {
     /** Price of one unit. */
     public double unitPrice() {
@@ -102,7 +103,7 @@ public final class Supplies {
    * @param packs whole packs
    * @param late whether it should have been ordered before the plan's first month
    */
-  public record Order(Item item, int orderMonth, int needMonth, int packs, boolean late) {
+  public record Order(Item item, int orderMonth, int needMonth, long packs, boolean late) {
     /** Cost of the order. */
     public double cost() {
       return packs * item.packPrice();

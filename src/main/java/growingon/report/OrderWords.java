@@ -112,7 +112,7 @@ final class OrderWords {
     Map<Supplies.Item, Long> packs = new LinkedHashMap<>();
     first().stream()
         .sorted(Comparator.comparingDouble((Order order) -> -order.cost()))
-        .forEach(order -> packs.merge(order.item(), (long) order.packs(), Long::sum));
+        .forEach(order -> packs.merge(order.item(), order.packs(), Long::sum));
     packs.forEach((item, number) -> things.add(thing(item, number)));
     return things;
   }

@@ -79,7 +79,7 @@ final class SupplyTables {
   private void add(TableBuilder table, Supplies.Item item, Object time, int first, int last) {
     double used = sum(item.used(), first, last);
     double back = sum(item.back(), first, last);
-    int packs = Arrays.stream(item.packs(), first, last + 1).sum();
+    long packs = (long) Arrays.stream(item.packs(), first, last + 1).asDoubleStream().sum();
     if (used == 0 && back == 0 && packs == 0) {
       return;
     }

@@ -281,6 +281,22 @@ class SpaceAndSuppliesTest {
   }
 
   @Test
+  void bags_ofTheSizeOfADrop_areCountedAllTheSame() {
+    Projection projection =
+        Nurseries.bare()
+            .component(new Component("bark", 1e-8, 5, 0, 0.6))
+            .mix(new Mix("bark alone", Map.of("bark", 1.0), 0, 0))
+            .pot(Nurseries.litrePot("10 litre", 10, 280))
+            .route("r", Steps.onArrival("pot").pot("10 litre", "bark alone").build())
+            .lot(Lots.lot("a").route("r").build())
+            .project();
+    Supplies.Item bark = Supplies.of(projection).item(Use.Kind.COMPONENT, "bark");
+
+    assertThat(bark.packs()[0]).isGreaterThan(Integer.MAX_VALUE);
+    assertThat(bark.packs()[0]).isCloseTo((long) (bark.used()[0] * 1e8), within(100L));
+  }
+
+  @Test
   void substrate_pottingOn_keepsTheShareOfThePreviousPotsFill() {
     Projection projection =
         potting(0)
