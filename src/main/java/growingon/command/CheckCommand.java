@@ -9,7 +9,9 @@ import growingon.project.Happening;
 import growingon.project.LotHistory;
 import growingon.project.Projection;
 import growingon.project.Projector;
+import growingon.project.SpaceUse;
 import growingon.project.Work;
+import growingon.report.RoomSlips;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
@@ -54,6 +56,7 @@ final class CheckCommand implements Callable<Integer> {
     }
     Projection projection = Projector.project(loaded.value().get().scenario());
     problems.addAll(projection.remarks());
+    problems.addAll(RoomSlips.of(SpaceUse.of(projection), projection.horizon()));
     out.println("Steps of each lot:");
     projection.lots().forEach(lot -> out.println("  " + steps(lot, projection)));
     Reading.print(problems, Severity.NOTICE, out);

@@ -66,7 +66,7 @@ record As<T>(
   static As<Double> number(Range range) {
     return new As<>(
         0.0,
-        (cell, spot) -> range.check(measure(cell, spot), cell.shown()),
+        (cell, spot) -> range.check(measure(cell, spot), cell.shown(), spot),
         Cell.Number::plain,
         OF_HEADING);
   }
@@ -75,7 +75,7 @@ record As<T>(
   static As<Integer> whole(Range range) {
     return new As<>(
         0,
-        (cell, spot) -> wholeOf(range.check(measure(cell, spot), cell.shown()), cell),
+        (cell, spot) -> wholeOf(range.check(measure(cell, spot), cell.shown(), spot), cell),
         Object::toString,
         OF_HEADING);
   }
@@ -94,7 +94,7 @@ record As<T>(
   static As<Double> percent(Range range) {
     return new As<>(
         0.0,
-        (cell, spot) -> range.check(percentOf(cell, spot), cell.shown()) / 100,
+        (cell, spot) -> range.check(percentOf(cell, spot), cell.shown(), spot) / 100,
         share -> Cell.Number.plain(share * 100),
         OF_HEADING);
   }
@@ -103,7 +103,7 @@ record As<T>(
   static As<Double> money(String currency, Range range) {
     return new As<>(
         0.0,
-        (cell, spot) -> range.check(moneyOf(cell, spot, currency), cell.shown()),
+        (cell, spot) -> range.check(moneyOf(cell, spot, currency), cell.shown(), spot),
         Cell.Number::plain,
         heading -> currency);
   }

@@ -23,6 +23,8 @@ final class ComponentsTable {
   static final TableFormat FORMAT =
       TableFormat.of("components", COMPONENT, BAG_LITRES, BAG_PRICE, WET_KG).with(ON_HAND);
 
+  private static final Range BAG = Range.OVER_ZERO.usually(1, Range.OVER_ZERO.most());
+
   private ComponentsTable() {}
 
   static Defined<Component> read(Optional<Table> table, String currency) {
@@ -35,8 +37,8 @@ final class ComponentsTable {
 
   private static Optional<Component> component(String name, Row row, String currency) {
     row.needs(COMPONENT, BAG_LITRES, BAG_PRICE, WET_KG);
-    double bagLitres = row.get(BAG_LITRES, As.number(Range.OVER_ZERO));
-    double bagPrice = row.get(BAG_PRICE, As.money(currency, Range.FROM_ZERO));
+    double bagLitres = row.get(BAG_LITRES, As.number(BAG));
+    double bagPrice = row.get(BAG_PRICE, As.money(currency, Range.PRICE));
     double onHand = row.get(ON_HAND, As.number(Range.FROM_ZERO), 0.0);
     double wetKg = row.get(WET_KG, As.number(Range.FROM_ZERO));
     return row.accept(() -> new Component(name, bagLitres, bagPrice, onHand, wetKg));

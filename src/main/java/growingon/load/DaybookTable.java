@@ -195,7 +195,7 @@ final class DaybookTable {
     Optional<String> grade = row.findName(GRADE, lots.grades(lot.orElse(""), known));
     OptionalDouble quantity = number(row.find(QUANTITY, Quantities.plants()));
     Optional<Quality> quality = row.find(QUALITY, QUALITIES);
-    OptionalDouble trunk = number(row.find(LotCells.TRUNK, As.number(Range.OVER_ZERO)));
+    OptionalDouble trunk = number(row.find(LotCells.TRUNK, As.number(Range.TRUNK)));
     OptionalDouble spread = number(row.find(LotCells.TRUNK_SPREAD, As.percent(LotCells.SPREADS)));
     OptionalDouble amount =
         number(row.find(AMOUNT, As.money(known.settings().currency(), Range.FROM_ZERO)));

@@ -91,7 +91,7 @@ final class DemandTable {
     Optional<String> season = season(row);
     MonthSpan months = MonthSpans.get(row);
     Optional<Double> units = units(row);
-    double price = row.get(PRICE, As.money(settings.currency(), Range.FROM_ZERO));
+    double price = row.get(PRICE, As.money(settings.currency(), Range.PRICE));
     double more = row.get(MORE, As.money(settings.currency(), Range.FROM_ZERO), 0.0);
     double unitsSpread = row.get(UNITS_SPREAD, As.percent(Range.of(0, 300)), 0.0);
     double priceSpread = row.get(PRICE_SPREAD, As.percent(Range.of(0, 300)), 0.0);

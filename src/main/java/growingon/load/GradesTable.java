@@ -36,6 +36,8 @@ final class GradesTable {
           .with(TRAINING, WAIT)
           .about(LADDER, GRADE);
 
+  private static final Range LEAST = Range.FROM_ZERO.usually(0, Range.TRUNK.usualMost());
+
   private GradesTable() {}
 
   static Defined<LadderRead> read(Optional<Table> table) {
@@ -73,7 +75,7 @@ final class GradesTable {
   private static Optional<Grade> grade(Row row, Names grades, Set<Integer> ranks) {
     String name = row.get(GRADE, As.NAME);
     int rank = row.get(RANK, As.whole(Range.ANY));
-    double leastTrunk = row.get(LEAST_TRUNK, As.number(Range.FROM_ZERO));
+    double leastTrunk = row.get(LEAST_TRUNK, As.number(LEAST));
     int training = row.get(TRAINING, As.whole(Range.of(0, 1200)), 0);
     int wait = row.get(WAIT, As.whole(Range.of(0, 1200)), 12);
     if (!name.isEmpty() && !grades.add(name)) {

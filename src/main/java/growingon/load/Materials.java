@@ -11,15 +11,17 @@ import java.util.Optional;
  * wire; 5 ml dressing". The unit is that of the materials table and may be left out.
  */
 final class Materials {
+  private static final Range PACK = Range.OVER_ZERO.usually(0.01, Range.OVER_ZERO.most());
+
   private final Defined<Material> known;
 
   Materials(Defined<Material> known) {
     this.known = known;
   }
 
-  /** An amount of a material, more than 0, with or without its unit. */
-  static As<Double> amountIn(String unit) {
-    return amount(unit, Range.OVER_ZERO);
+  /** The size of a pack, with or without its unit. */
+  static As<Double> packIn(String unit) {
+    return amount(unit, PACK);
   }
 
   /** An amount of a material, 0 or more. */
@@ -30,7 +32,7 @@ final class Materials {
   private static As<Double> amount(String unit, Range range) {
     return new As<>(
         0.0,
-        (cell, spot) -> range.check(in(unit, cell, spot), cell.shown()),
+        (cell, spot) -> range.check(in(unit, cell, spot), cell.shown(), spot),
         Cell.Number::plain,
         heading -> unit);
   }

@@ -38,9 +38,9 @@ final class MaterialsTable {
   private static Optional<Material> material(String name, Row row, String currency) {
     row.needs(MATERIAL, UNIT, PACK, PACK_PRICE);
     String unit = row.get(UNIT, As.NAME);
-    As<Double> amount = Materials.amountIn(unit);
+    As<Double> amount = Materials.packIn(unit);
     double pack = row.get(PACK, amount);
-    double price = row.get(PACK_PRICE, As.money(currency, Range.FROM_ZERO));
+    double price = row.get(PACK_PRICE, As.money(currency, Range.PRICE));
     double onHand = row.get(ON_HAND, Materials.amountOrNoneIn(unit), 0.0);
     double comesBack = row.get(COMES_BACK, As.share(), 0.0);
     return row.accept(() -> new Material(name, unit, pack, price, onHand, comesBack));

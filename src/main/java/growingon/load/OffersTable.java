@@ -177,7 +177,7 @@ final class OffersTable {
     for (Row row : rows) {
       checkBreakRow(row, rows.get(0));
       int least = row.get(LEAST, Quantities.plants(Quantities.SOME), 1);
-      double price = row.get(UNIT_PRICE, As.money(currency(rows.get(0)), Range.FROM_ZERO));
+      double price = row.get(UNIT_PRICE, As.money(currency(rows.get(0)), Range.PRICE));
       if (!row.isFailed() && !leasts.add(least)) {
         row.fail(LEAST, where -> Advice.leastTwice(where, name, least));
       }

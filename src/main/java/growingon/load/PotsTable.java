@@ -61,7 +61,7 @@ final class PotsTable {
     Measures measures = measures(row);
     Optional<String> condition = row.find(CONDITION, As.NAME).map(Texts::key);
     double fill = row.get(FILL, As.share(), 0.9);
-    double price = row.get(PRICE, As.money(currency, Range.FROM_ZERO));
+    double price = row.get(PRICE, As.money(currency, Range.PRICE));
     int pack = row.get(PACK, As.whole(Range.from(1)), 1);
     double onHand = row.get(ON_HAND, As.number(Range.FROM_ZERO), 0.0);
     double reuse = row.get(REUSE, As.share(), 0.0);
@@ -103,7 +103,7 @@ final class PotsTable {
     if (!row.isFailed()) {
       row.needs(neededFor(shape, stated));
     }
-    Optional<Double> litres = row.find(LITRES, length);
+    Optional<Double> litres = row.find(LITRES, As.number(Range.POT));
     double top = top(row, shape, litres);
     double width = row.find(WIDTH, length).orElse(top);
     return new Measures(
@@ -141,6 +141,10 @@ final class PotsTable {
 
   /** The label of a pot is not its volume: say so where they are far apart. */
   private static void compareLabel(Row row, Pot pot) {
+    if (pot.statedLitres().isEmpty() && pot.brimLitres() > Range.POT.usualMost()) {
+      String litres = Cell.Number.plain(Math.rint(pot.brimLitres()));
+      row.remark(TOP, where -> Advice.potIsHuge(where, row.cell(TOP).shown(), litres));
+    }
     if (pot.baseMm() > pot.topMm()) {
       row.remark(BASE, where -> Advice.baseOverTop(where, row.cell(BASE).shown()));
     }

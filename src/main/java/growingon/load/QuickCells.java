@@ -41,7 +41,7 @@ final class QuickCells {
 
   private static Trunks trunk(Cell cell, Spot spot, double spread, double girthFactor) {
     if (cell instanceof Cell.Number number && !number.percent()) {
-      return new Trunks.Measured(Range.OVER_ZERO.check(number.value(), cell.shown()), spread);
+      return new Trunks.Measured(Range.TRUNK.check(number.value(), cell.shown(), spot), spread);
     }
     SizeText size = size(cell, spot.style());
     if (size.isRange() && size.isBare()) {
@@ -49,7 +49,7 @@ final class QuickCells {
     }
     double mm = size.unit().orElse(isGirth(size) ? Length.CM : Length.MM) == Length.CM ? 10 : 1;
     double mmEach = isGirth(size) ? mm / Math.PI * girthFactor : mm;
-    return TrunkCells.trunks(size, mmEach, spread, cell);
+    return TrunkCells.trunks(size, mmEach, spread, cell, spot);
   }
 
   private static SizeText size(Cell cell, NumberStyle style) {

@@ -65,7 +65,7 @@ final class QuickValues {
     plants = row.get(QuickLines.HOW_MANY, Quantities.plants(Quantities.SOME));
     currency = currency();
     price = row.get(QuickLines.PRICE, money());
-    carriage = row.get(QuickLines.CARRIAGE, money());
+    carriage = row.get(QuickLines.CARRIAGE, As.money(currency, Range.FROM_ZERO));
     arrival = row.get(QuickLines.ARRIVAL, As.MONTH);
     girthFactor = number(QuickLines.GIRTH_FACTOR, Range.of(0.1, 10));
     trunks =
@@ -74,8 +74,8 @@ final class QuickValues {
             QuickCells.trunk(percent(QuickLines.TRUNK_SPREAD, LotCells.SPREADS), girthFactor));
     double firstsOfUsable = percent(QuickLines.FIRSTS_OF_USABLE, Range.SHARE);
     quality = row.get(QuickLines.QUALITY, QuickCells.quality(firstsOfUsable));
-    litres = row.get(QuickLines.POT_LITRES, As.number(Range.OVER_ZERO));
-    soldAtMm = row.get(QuickLines.SOLD_AT, As.number(Range.OVER_ZERO));
+    litres = row.get(QuickLines.POT_LITRES, As.number(Range.POT));
+    soldAtMm = row.get(QuickLines.SOLD_AT, As.number(Range.TRUNK));
     sellingPrice = row.get(QuickLines.SELLING_PRICE, money());
     freeM2 = row.find(QuickLines.FREE_M2, As.number(Range.OVER_ZERO));
     habit = row.get(QuickLines.KIND, As.word(Habit.class), QuickLines.habit(species));
@@ -145,7 +145,7 @@ final class QuickValues {
   }
 
   private As<Double> money() {
-    return As.money(currency, Range.FROM_ZERO);
+    return As.money(currency, Range.PRICE);
   }
 
   private double money(String line) {

@@ -8,24 +8,67 @@ import growingon.problem.Advice;
  * @param least least value allowed
  * @param most greatest value allowed
  * @param open whether the least value itself is not allowed
+ * @param usualLeast less than this is most likely a slip, and warned of
+ * @param usualMost more than this is most likely a slip, and warned of
  */
-record Range(double least, double most, boolean open) {
+record Range(double least, double most, boolean open, double usualLeast, double usualMost) {
   /** Nothing that a nursery counts, measures or pays is more. */
   private static final double LIMIT = 1e9;
 
-  static final Range ANY = new Range(-LIMIT, LIMIT, false);
+  /** What must be more than nil is at least this: less is a slip, and would overflow counts. */
+  private static final double TINY = 1e-6;
+
+  static final Range ANY = of(-LIMIT, LIMIT);
   static final Range FROM_ZERO = from(0);
   static final Range OVER_ZERO = new Range(0, LIMIT, true);
 
   /** Of a share in percent. */
   static final Range SHARE = of(0, 100);
 
+  /** Of what one thing costs, in any currency. */
+  static final Range PRICE = FROM_ZERO.usually(0, 1e6);
+
+  /** Of a trunk in mm. */
+  static final Range TRUNK = OVER_ZERO.usually(1, 1000);
+
+  /** Of a pot in litres. */
+  static final Range POT = OVER_ZERO.usually(0, 2000);
+
+  Range(double least, double most, boolean open) {
+    this(least, most, open, least, most);
+  }
+
   static Range from(double least) {
-    return new Range(least, LIMIT, false);
+    return of(least, LIMIT);
   }
 
   static Range of(double least, double most) {
     return new Range(least, most, false);
+  }
+
+  /** The same, with a warning outside what is usual. */
+  Range usually(double from, double to) {
+    return new Range(least, most, open, from, to);
+  }
+
+  /** The value again, or a fault that says what is allowed; a slip is remarked upon. */
+  double check(double value, String shown, Spot spot) {
+    checkUsual(check(value, shown), shown, spot);
+    return value;
+  }
+
+  private void checkUsual(double value, String shown, Spot spot) {
+    if (value < usualLeast || value > usualMost) {
+      String how =
+          value < usualLeast
+              ? "less than " + hundredths(usualLeast)
+              : "more than " + hundredths(usualMost);
+      spot.remark(where -> Advice.looksLikeASlip(where, shown, how));
+    }
+  }
+
+  private static String hundredths(double value) {
+    return Cell.Number.plain(Math.rint(value * 100) / 100);
   }
 
   /** The value again, or a fault that says what is allowed. */
@@ -36,6 +79,10 @@ record Range(double least, double most, boolean open) {
     }
     if (value < least || (open && value == least)) {
       throw new CellFault(where -> Advice.outOfRange(where, shown, words()));
+    }
+    if (open && value < least + TINY) {
+      throw new CellFault(
+          where -> Advice.outOfRange(where, shown, "at least " + Cell.Number.plain(least + TINY)));
     }
     return value;
   }

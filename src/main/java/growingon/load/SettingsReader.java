@@ -154,7 +154,7 @@ final class SettingsReader {
     Hemisphere hemisphere = hemisphere(row);
     boolean north = hemisphere == Hemisphere.NORTH;
     String currency = currency(row);
-    As<Double> money = As.money(currency, Range.FROM_ZERO);
+    As<Double> money = As.money(currency, Range.PRICE);
     As<Double> anyMoney = As.money(currency, Range.ANY);
     Optional<List<Double>> hours = HoursTable.read(hoursTable, row, findings);
     String stated = row.get(NurseryShape.NAME, As.NAME, name);

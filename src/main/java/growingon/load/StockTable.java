@@ -143,8 +143,7 @@ final class StockTable {
     YearMonth notBefore = LotCells.notBefore(row, form, arrived);
     int apart = LotCells.apart(row, arrived, known.settings());
     boolean untouched = row.get(LotCells.UNTOUCHED, As.YES_NO, false);
-    double unitCost =
-        row.get(UNIT_COST, As.money(known.settings().currency(), Range.FROM_ZERO), 0.0);
+    double unitCost = row.get(UNIT_COST, As.money(known.settings().currency(), Range.PRICE), 0.0);
     Papers papers = papers(row);
     checkMonths(row, arrived, counted, potting, training);
     checkKept(row, quantity, kept);

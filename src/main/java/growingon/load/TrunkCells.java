@@ -123,8 +123,9 @@ final class TrunkCells {
 
   private static Optional<Trunks> sizeClass(Row row, String from, String to, double mmPerUnit) {
     row.needs(from, to);
-    Optional<Double> low = row.find(from, As.number(Range.OVER_ZERO));
-    Optional<Double> high = row.find(to, As.number(Range.OVER_ZERO));
+    As<Double> size = As.number(sizes(mmPerUnit));
+    Optional<Double> low = row.find(from, size);
+    Optional<Double> high = row.find(to, size);
     if (low.isEmpty() || high.isEmpty()) {
       return Optional.empty();
     }
@@ -133,6 +134,11 @@ final class TrunkCells {
       return Optional.empty();
     }
     return Optional.of(new Trunks.SizeClass(low.get() * mmPerUnit, high.get() * mmPerUnit));
+  }
+
+  private static Range sizes(double mmPerUnit) {
+    Range trunk = Range.TRUNK;
+    return trunk.usually(trunk.usualLeast() / mmPerUnit, trunk.usualMost() / mmPerUnit);
   }
 
   private Optional<Trunks> oneCell(Row row, String heading) {
@@ -182,7 +188,7 @@ final class TrunkCells {
     double mmEach = mmEach(size, heading);
     return new As<>(
         new Trunks.Measured(1, 0),
-        (cell, spot) -> trunks(size, mmEach, spread, cell),
+        (cell, spot) -> trunks(size, mmEach, spread, cell, spot),
         read -> mmEach == 1 && !size.isRange() ? Cell.Number.plain(size.from()) : shown(read),
         any -> "mm");
   }
@@ -199,17 +205,22 @@ final class TrunkCells {
   }
 
   /** Trunks of a size of which one unit is so many mm of trunk. */
-  static Trunks trunks(SizeText size, double mmEach, double spread, Cell cell) {
-    double from = Range.OVER_ZERO.check(size.from(), cell.shown()) * mmEach;
+  static Trunks trunks(SizeText size, double mmEach, double spread, Cell cell, Spot spot) {
+    double from = inMm(size.from(), mmEach, cell, spot);
     if (!size.isRange()) {
       return new Trunks.Measured(from, spread);
     }
-    double to = Range.OVER_ZERO.check(size.to().get(), cell.shown()) * mmEach;
+    double to = inMm(size.to().get(), mmEach, cell, spot);
     if (to < from) {
       String low = Cell.Number.plain(size.from());
       throw new CellFault(where -> Advice.classFalls(where, cell.shown(), low));
     }
     return new Trunks.SizeClass(from, to);
+  }
+
+  private static double inMm(double size, double mmEach, Cell cell, Spot spot) {
+    Range.OVER_ZERO.check(size, cell.shown());
+    return Range.TRUNK.check(size * mmEach, cell.shown(), spot);
   }
 
   /** The cell's own word and unit beat those of its heading. */

@@ -596,6 +596,42 @@ public final class Advice {
     return error(where, Reason.OUT_OF_RANGE, "this must be " + allowed, found, "correct it");
   }
 
+  public static Problem looksLikeASlip(Where where, String found, String how) {
+    return warning(
+        where,
+        Reason.OUT_OF_RANGE,
+        "this looks like a slip, as it is " + how,
+        found,
+        "see that it is right");
+  }
+
+  public static Problem roomLooksLikeASlip(
+      String place, String needed, String usable, String month) {
+    return warning(
+        Where.NOWHERE,
+        Reason.OUT_OF_RANGE,
+        "the place "
+            + shown(place)
+            + " would need "
+            + needed
+            + " in "
+            + month
+            + " and has "
+            + usable
+            + ", which looks like a slip",
+        "",
+        "see to the numbers of plants, their spacing and pots, and its square metres");
+  }
+
+  public static Problem potIsHuge(Where where, String found, String litres) {
+    return warning(
+        where,
+        Reason.OUT_OF_RANGE,
+        "this looks like a slip, as the pot holds " + litres + " litres by its measures",
+        found,
+        "see that they are in mm");
+  }
+
   public static Problem notAMonth(Where where, String found) {
     return error(
         where,

@@ -48,6 +48,7 @@ public final class PlanReport {
       Optional<Chances> chances) {
     Set<Problem> all = new LinkedHashSet<>(problems);
     all.addAll(accounts.projection().remarks());
+    all.addAll(RoomSlips.of(accounts.space(), accounts.projection().horizon()));
     Context context = new Context(inputs, accounts, join, chances, List.copyOf(all));
     SeasonFigures figures = new SeasonFigures(accounts);
     List<Chart> charts = Charts.of(context, figures);
