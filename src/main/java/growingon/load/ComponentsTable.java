@@ -15,7 +15,7 @@ import java.util.Optional;
  * </pre>
  */
 final class ComponentsTable {
-  private static final String COMPONENT = "component";
+  static final String COMPONENT = "component";
   private static final String BAG_LITRES = "bag litres";
   private static final String BAG_PRICE = "bag price";
   private static final String ON_HAND = "on hand litres";

@@ -25,7 +25,7 @@ import java.util.Set;
  * </pre>
  */
 final class GradesTable {
-  private static final String LADDER = "ladder";
+  static final String LADDER = "ladder";
   private static final String GRADE = "grade";
   private static final String RANK = "rank";
   private static final String LEAST_TRUNK = "least trunk mm";

@@ -16,7 +16,7 @@ import java.util.Optional;
  * </pre>
  */
 final class MaterialsTable {
-  private static final String MATERIAL = "material";
+  static final String MATERIAL = "material";
   private static final String UNIT = "unit";
   private static final String PACK = "pack";
   private static final String PACK_PRICE = "pack price";

@@ -20,7 +20,7 @@ import java.util.Optional;
  * </pre>
  */
 final class MixesTable {
-  private static final String MIX = "mix";
+  static final String MIX = "mix";
   private static final String COMPONENT = "component";
   private static final String PARTS = "parts";
   private static final String SHRINKAGE = "shrinkage %";

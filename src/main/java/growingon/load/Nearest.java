@@ -13,6 +13,8 @@ final class Nearest {
   /** From this length on two letters may differ by a slip. */
   private static final int LONG = 8;
 
+  private static final int LONG_OF_UNUSED = 5;
+
   /** What tells the parts of a lot from each other: digits, and letters that stand alone. */
   private static final Pattern LABEL = Pattern.compile("\\p{N}+|(?<!\\p{L})\\p{L}(?!\\p{L})");
 
@@ -34,12 +36,21 @@ final class Nearest {
    * differ in a number or a single letter only, such as Yews A and Yews B, are no slips.
    */
   static Optional<String> slip(String typed, Collection<String> known) {
+    return slip(typed, known, LONG);
+  }
+
+  /** The same where nothing uses the name, so that more speaks for a slip. */
+  static Optional<String> slipOfUnused(String typed, Collection<String> known) {
+    return slip(typed, known, LONG_OF_UNUSED);
+  }
+
+  private static Optional<String> slip(String typed, Collection<String> known, int twoFrom) {
     String key = Texts.key(typed);
     if (key.length() > LONGEST) {
       return Optional.empty();
     }
     String word = withoutLabels(key);
-    return within(key.length() < LONG ? 1 : 2, key, known)
+    return within(key.length() < twoFrom ? 1 : 2, key, known)
         .filter(near -> !withoutLabels(Texts.key(near)).equals(word));
   }
 

@@ -85,12 +85,19 @@ final class NurseryReader {
             today,
             findings);
     RowCount rows = RowCount.of(files.tables().all(), findings.problems());
-    return new Loader.Reading(
+    Optional<Inputs> inputs =
         findings.hasErrors()
             ? Optional.empty()
-            : Optional.of(inputs(base, otherCash, stock, offers, plan, reportFolder, daybook)),
-        findings,
-        rows);
+            : Optional.of(inputs(base, otherCash, stock, offers, plan, reportFolder, daybook));
+    inputs.ifPresent(read -> remarkUnused(read.scenario().nursery(), stock, offers));
+    return new Loader.Reading(inputs, findings, rows);
+  }
+
+  /** Where there are errors, what they have left out would seem to be used by nothing. */
+  private void remarkUnused(Nursery nursery, Defined<Lot> stock, Defined<Offer> offers) {
+    List<Lot> lots = new ArrayList<>(stock.values().values());
+    offers.values().values().forEach(offer -> lots.add(offer.lot()));
+    Unused.remark(files.tables(), nursery, lots, findings);
   }
 
   private Optional<Table> table(TableFormat format) {

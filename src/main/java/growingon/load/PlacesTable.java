@@ -30,7 +30,7 @@ import java.util.OptionalDouble;
  * </pre>
  */
 final class PlacesTable {
-  private static final String PLACE = "place";
+  static final String PLACE = "place";
   private static final String KIND = "kind";
   private static final String CONDITION = "condition";
   private static final String SQUARE_METRES = "square metres";

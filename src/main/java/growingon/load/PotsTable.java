@@ -28,7 +28,7 @@ import java.util.OptionalDouble;
  * </pre>
  */
 final class PotsTable {
-  private static final String POT = "pot";
+  static final String POT = "pot";
   private static final String SHAPE = "shape";
   private static final String TOP = "top mm";
   private static final String BASE = "base mm";

@@ -42,7 +42,7 @@ import java.util.Optional;
  * </pre>
  */
 final class RoutesTable {
-  private static final String ROUTE = "route";
+  static final String ROUTE = "route";
   private static final String STEP = "step";
   static final String WHEN = "when";
   private static final String TO_MONTH = "to month";

@@ -596,6 +596,36 @@ public final class Advice {
     return error(where, Reason.OUT_OF_RANGE, "this must be " + allowed, found, "correct it");
   }
 
+  public static Problem unused(Where where, String what, List<String> names) {
+    return notice(
+        where,
+        Reason.UNKNOWN_NAME,
+        names.size() == 1
+            ? "no lot and no offer uses the " + what + " " + list(names)
+            : "no lot and no offer uses the " + plural(what) + " " + list(names),
+        "",
+        "");
+  }
+
+  public static Problem unusedSlip(Where where, String what, String found, String near) {
+    return warning(
+        where,
+        Reason.UNKNOWN_NAME,
+        "no lot and no offer uses this "
+            + what
+            + ", whose name is nearly that of the "
+            + what
+            + " "
+            + shown(near)
+            + " in use",
+        found,
+        "if " + shown(near) + " is meant, write it so");
+  }
+
+  private static String plural(String what) {
+    return what.endsWith("x") ? what + "es" : what + "s";
+  }
+
   public static Problem looksLikeASlip(Where where, String found, String how) {
     return warning(
         where,

@@ -7,16 +7,17 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Set;
 import java.util.stream.Stream;
 
 /** A small invented nursery in test files, kept tidily. */
 final class SmallNursery {
   static final LocalDate TODAY = LocalDate.of(2027, 4, 30);
 
-  /** What is said of the tidy nursery. */
-  static final Set<String> USUAL =
-      Set.of("notice: nursery.json, line 4, key CHF: 1 CHF counts as 1.05 EUR");
+  private static final String RATE =
+      "notice: nursery.json, line 4, key CHF: 1 CHF counts as 1.05 EUR";
+
+  /** Of the tidy nursery a pot, of one with fewer lots more; {@code UnusedTest} looks at them. */
+  private static final String UNUSED = ": no lot and no offer uses the ";
 
   private SmallNursery() {}
 
@@ -57,7 +58,12 @@ final class SmallNursery {
   static List<String> problems(Path what) {
     return read(what).findings().problems().stream()
         .map(problem -> problem.severity() + ": " + problem)
-        .filter(sentence -> !USUAL.contains(sentence))
+        .filter(sentence -> !isUsual(sentence))
         .toList();
+  }
+
+  /** Whether it is said of the tidy nursery too. */
+  static boolean isUsual(String sentence) {
+    return sentence.equals(RATE) || sentence.contains(UNUSED);
   }
 }
