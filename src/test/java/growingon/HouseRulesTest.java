@@ -159,6 +159,64 @@ class HouseRulesTest {
         .check(HOUSE);
   }
 
+  /**
+   * What takes the language of the computer where no locale is given. {@code String.formatted} has
+   * no way to give one, so {@code Main} sets the program's own before anything else is done.
+   */
+  @Test
+  void numbersAndNames_areWrittenInNoLanguageOfTheComputer() {
+    noClasses()
+        .should()
+        .callMethod(String.class, "toLowerCase")
+        .orShould()
+        .callMethod(String.class, "toUpperCase")
+        .orShould()
+        .callMethod(String.class, "format", String.class, Object[].class)
+        .orShould()
+        .callMethod(java.io.PrintWriter.class, "printf", String.class, Object[].class)
+        .orShould()
+        .callMethod(java.io.PrintWriter.class, "format", String.class, Object[].class)
+        .orShould()
+        .callMethod(java.time.format.DateTimeFormatter.class, "ofPattern", String.class)
+        .orShould()
+        .callMethod(java.util.Locale.class, "getDefault")
+        .orShould()
+        .callMethod(java.text.NumberFormat.class, "getInstance")
+        .orShould()
+        .callMethod(java.text.NumberFormat.class, "getIntegerInstance")
+        .orShould()
+        .callMethod(java.text.Collator.class, "getInstance")
+        .orShould()
+        .callConstructor(java.text.DecimalFormat.class, String.class)
+        .orShould()
+        .callConstructor(java.text.SimpleDateFormat.class, String.class)
+        .because("the same inputs give the same bytes on every computer")
+        .check(HOUSE);
+  }
+
+  @Test
+  void locale_isSetOnceByTheProgram() {
+    noClasses()
+        .that()
+        .doNotHaveFullyQualifiedName("growingon.command.Main")
+        .should()
+        .callMethod(java.util.Locale.class, "setDefault", java.util.Locale.class)
+        .because("a run has one locale from its beginning to its end")
+        .check(HOUSE);
+    classes()
+        .that()
+        .haveFullyQualifiedName("growingon.command.Main")
+        .should(
+            com.tngtech.archunit.lang.ArchCondition.from(
+                com.tngtech.archunit.base.DescribedPredicate.describe(
+                    "set the locale",
+                    (JavaClass main) ->
+                        main.getMethodCallsFromSelf().stream()
+                            .anyMatch(call -> call.getTarget().getName().equals("setDefault")))))
+        .because("String.formatted goes by it")
+        .check(HOUSE);
+  }
+
   @Test
   void publicTypes_areOnlyThoseThatAnotherPackageNeeds() {
     // A type that only its own package uses stays package-private (Main is used by the launcher,

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.time.Clock;
+import java.util.Locale;
 import java.util.function.Function;
 import picocli.CommandLine;
 
@@ -37,6 +38,8 @@ public final class Main {
 
   /** Runs a command; gives its exit code. */
   static int run(GrowingOn program, PrintWriter out, PrintWriter err, String... args) {
+    // Numbers, months and names are the same on every computer, whatever language it is set to.
+    Locale.setDefault(Locale.ROOT);
     CommandLine line = new CommandLine(program);
     line.setOut(out);
     line.setErr(err);

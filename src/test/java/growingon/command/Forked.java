@@ -25,13 +25,29 @@ final class Forked {
    */
   static Ran run(List<String> machine, Map<String, String> environment, String... args)
       throws IOException, InterruptedException {
+    return run(Path.of(""), Main.class, machine, environment, args);
+  }
+
+  /**
+   * Runs a class.
+   *
+   * @param folder to run it in
+   */
+  static Ran run(
+      Path folder,
+      Class<?> main,
+      List<String> machine,
+      Map<String, String> environment,
+      String... args)
+      throws IOException, InterruptedException {
     List<String> words = new ArrayList<>();
     words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
     words.addAll(List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xshare:auto"));
     words.addAll(machine);
-    words.addAll(List.of("-cp", System.getProperty("java.class.path"), Main.class.getName()));
+    words.addAll(List.of("-cp", System.getProperty("java.class.path"), main.getName()));
     words.addAll(List.of(args));
     ProcessBuilder builder = new ProcessBuilder(words);
+    builder.directory(folder.toAbsolutePath().toFile());
     builder.environment().putAll(environment);
     Process process = builder.start();
     CompletableFuture<String> out =
