@@ -1,9 +1,14 @@
 package growingon.command;
 
+import growingon.problem.Advice;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.time.Clock;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
 import picocli.CommandLine;
@@ -40,19 +45,32 @@ public final class Main {
   static int run(GrowingOn program, PrintWriter out, PrintWriter err, String... args) {
     // Numbers, months and names are the same on every computer, whatever language it is set to.
     Locale.setDefault(Locale.ROOT);
+    if (!isThere(System.getProperty("user.dir"))) {
+      return Reading.refuse(List.of(Advice.noWorkingFolder()), err);
+    }
     CommandLine line = new CommandLine(program);
     line.setOut(out);
     line.setErr(err);
     line.setUsageHelpAutoWidth(true);
     line.setCaseInsensitiveEnumValuesAllowed(true);
+    line.registerConverter(Path.class, Path::of);
     line.registerConverter(Integer.class, text -> whole(text, Integer::valueOf));
     line.registerConverter(Long.class, text -> whole(text, Long::valueOf));
     line.setExecutionExceptionHandler(new Faults());
+    line.setParameterExceptionHandler(new WrongUsage(line.getParameterExceptionHandler()));
     try {
       return line.execute(args);
     } catch (Error fault) {
       // The command line library hands over exceptions only.
       return Faults.tell(fault, line);
+    }
+  }
+
+  private static boolean isThere(String folder) {
+    try {
+      return Files.isDirectory(Path.of(folder));
+    } catch (InvalidPathException noPath) {
+      return false;
     }
   }
 

@@ -87,11 +87,20 @@ final class JsonFile {
       case START_OBJECT -> object(parser);
       case START_ARRAY -> array(parser);
       case VALUE_STRING -> Cell.ofText(parser.getText());
-      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> new Cell.Number(parser.getDoubleValue(), false);
+      case VALUE_NUMBER_INT, VALUE_NUMBER_FLOAT -> number(parser);
       case VALUE_TRUE -> new Cell.Flag(true);
       case VALUE_FALSE -> new Cell.Flag(false);
       default -> Cell.EMPTY;
     };
+  }
+
+  private Cell number(JsonParser parser) throws IOException {
+    double value = parser.getDoubleValue();
+    if (!Double.isFinite(value)) {
+      int line = parser.currentTokenLocation().getLineNr();
+      report(Advice.numberTooLarge(at(line), parser.getText()));
+    }
+    return new Cell.Number(value, false);
   }
 
   private Fields object(JsonParser parser) throws IOException {

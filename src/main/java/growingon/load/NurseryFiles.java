@@ -47,7 +47,8 @@ record NurseryFiles(
   }
 
   private static NurseryFiles folder(Path folder, Findings findings) {
-    String name = String.valueOf(folder.toAbsolutePath().normalize().getFileName());
+    Path whole = folder.toAbsolutePath().normalize();
+    String name = whole.getFileName() == null ? whole.toString() : whole.getFileName().toString();
     Tables tables = new Tables(findings);
     list(folder, findings).forEach(file -> add(file, tables, findings));
     return new NurseryFiles(
@@ -111,6 +112,11 @@ record NurseryFiles(
     return JsonFile.read(file, PlanShape.class, new Findings())
         .filter(found -> !found.fields().isEmpty())
         .isPresent();
+  }
+
+  /** Whether there is nothing here that a nursery is made of. */
+  boolean isEmpty() {
+    return tables.all().isEmpty() && species.isEmpty() && settings.isEmpty();
   }
 
   static String extensionOf(String name) {

@@ -29,9 +29,25 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** Reads the tables of a nursery in the order in which they name each other. */
 final class NurseryReader {
+  /** Tables that are missed where they are not there: others name what they define. */
+  private static final Set<TableFormat> NAMED =
+      Set.of(
+          StockTable.FORMAT,
+          OffersTable.FORMAT,
+          SpeciesTable.FORMAT,
+          RoutesTable.FORMAT,
+          GradesTable.FORMAT,
+          PotsTable.FORMAT,
+          MixesTable.FORMAT,
+          ComponentsTable.FORMAT,
+          MaterialsTable.FORMAT,
+          PlacesTable.FORMAT,
+          DemandTable.FORMAT);
+
   private final NurseryFiles files;
   private final PlanReader planReader;
   private final Findings findings;
@@ -59,6 +75,10 @@ final class NurseryReader {
    * @param today nothing has happened after it
    */
   Loader.Reading read(String planName, Optional<Path> reportFolder, LocalDate today) {
+    if (files.isEmpty() && !findings.hasErrors()) {
+      findings.add(Advice.nothingOfANursery(files.where()));
+      return new Loader.Reading(Optional.empty(), findings, RowCount.NONE);
+    }
     remarkMissing();
     Settings settings = settings();
     Horizon horizon =
@@ -69,7 +89,7 @@ final class NurseryReader {
     Defined<Offer> offers =
         OffersTable.read(
             table(OffersTable.FORMAT), base.known, checks, stock.names(), planReader.statesTakes());
-    Plan plan = planReader.read(planName, horizon, offers, findings);
+    Plan plan = planReader.read(files.where(), planName, horizon, offers, findings);
     List<OtherCash> otherCash =
         OtherCashTable.read(
             table(OtherCashTable.FORMAT),
@@ -101,7 +121,16 @@ final class NurseryReader {
   }
 
   private Optional<Table> table(TableFormat format) {
-    return files.tables().find(format);
+    return NAMED.contains(format)
+        ? files.tables().findOrUnread(format)
+        : files.tables().find(format);
+  }
+
+  /** Where there is a nursery.json, nobody looks for settings in a workbook. */
+  private Optional<Table> settingsTable() {
+    return files.settings().isPresent()
+        ? files.tables().find(SettingsReader.FORMAT)
+        : files.tables().findOrUnread(SettingsReader.FORMAT);
   }
 
   /** Without these there is nothing to plan. */
@@ -120,8 +149,7 @@ final class NurseryReader {
   }
 
   private Settings settings() {
-    Row row =
-        SettingsReader.row(files.settings(), table(SettingsReader.FORMAT), files.where(), findings);
+    Row row = SettingsReader.row(files.settings(), settingsTable(), files.where(), findings);
     return SettingsReader.read(row, files.name(), table(HoursTable.FORMAT), findings);
   }
 

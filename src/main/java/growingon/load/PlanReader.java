@@ -13,13 +13,9 @@ import java.time.YearMonth;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 
 /** The plan of a plan.json (see {@link PlanShape}), or the one that holds where there is none. */
 final class PlanReader {
-  /** A plan's name is also that of its report folder, on any file system. */
-  private static final Pattern NO_FOLDER_NAME = Pattern.compile(".*[\\\\/:*?\"<>|].*|\\..*|.*\\.");
-
   private static final String TABLE = "plan";
   private static final int USUAL_DRAWS = 200;
   private static final String STOCK_VALUE = "stock value";
@@ -101,16 +97,17 @@ final class PlanReader {
   /**
    * The whole plan.
    *
+   * @param nursery whose name the plan has if it states none
    * @param name if it states none
    * @param horizon its months
    * @param offers every offer that is fine, and the names of all
    */
-  Plan read(String name, Horizon horizon, Defined<Offer> offers, Findings findings) {
+  Plan read(Where nursery, String name, Horizon horizon, Defined<Offer> offers, Findings findings) {
     Map<String, Integer> take = statesTakes() ? take(horizon, offers, findings) : marked(offers);
     int usualDraws =
         take.keySet().stream().anyMatch(each -> isUnsure(offers, each)) ? USUAL_DRAWS : 0;
     return new Plan(
-        planName(name),
+        planName(name, nursery),
         horizon.firstMonth(),
         horizon.seasons(),
         take,
@@ -138,11 +135,10 @@ final class PlanReader {
     return new HorizonValue.OfListPrice(row.get(key, As.percent(Range.of(0, 1000)), 0.0));
   }
 
-  private String planName(String ifEmpty) {
-    String name = row.get(PlanShape.NAME, As.NAME, ifEmpty);
-    if (NO_FOLDER_NAME.matcher(name).matches()) {
-      row.fail(PlanShape.NAME, where -> Advice.noFolderName(where, name));
-    }
+  private String planName(String ifEmpty, Where nursery) {
+    String name = row.get(PlanShape.NAME, As.NAME, Texts.clean(ifEmpty));
+    Where where = row.has(PlanShape.NAME) || stated ? row.where(PlanShape.NAME) : nursery;
+    PlanNames.fault(where, name).ifPresent(fault -> row.fail(any -> fault));
     return name.isEmpty() ? ifEmpty : name;
   }
 

@@ -47,7 +47,9 @@ final class QuickSheet {
       return new Loader.Reading(Optional.empty(), before.about(sheet.where()), RowCount.NONE);
     }
     Row row = gathered(sheet, before);
-    QuickScenario made = new QuickScenario(row, planName(files.name()));
+    String plan = Texts.clean(planName(files.name()));
+    PlanNames.fault(files.where(), plan).ifPresent(fault -> row.fail(where -> fault));
+    QuickScenario made = new QuickScenario(row, plan);
     Optional<Scenario> scenario = made.scenario();
     Findings findings = before.about(sheet.where());
     boolean besideTables = !files.tables().all().isEmpty();

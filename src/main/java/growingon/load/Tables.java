@@ -38,6 +38,7 @@ final class Tables {
 
   private final Map<String, Table> tables = new LinkedHashMap<>();
   private final Findings findings;
+  private Optional<Where> unread = Optional.empty();
 
   Tables(Findings findings) {
     this.findings = findings;
@@ -45,6 +46,14 @@ final class Tables {
 
   Optional<Table> find(TableFormat format) {
     return Optional.ofNullable(tables.get(format.name()));
+  }
+
+  /**
+   * A table, also one that is not there but may stand in a workbook that could not be read, which
+   * has been reported: then nobody needs to hear that it is missing.
+   */
+  Optional<Table> findOrUnread(TableFormat format) {
+    return find(format).or(() -> unread.map(where -> Table.unreadable(format, where)));
   }
 
   /** Every table but the quick sheet, which stands for itself. */
@@ -65,7 +74,11 @@ final class Tables {
 
   /** Adds the tables of a workbook. */
   void addWorkbook(Path file) {
-    for (Grid grid : Workbook.read(file, findings)) {
+    Optional<List<Grid>> sheets = Workbook.read(file, findings);
+    if (sheets.isEmpty()) {
+      unread = Optional.of(Where.file(file.getFileName().toString()));
+    }
+    for (Grid grid : sheets.orElse(List.of())) {
       String sheet = grid.where().sheet();
       format(sheet)
           .ifPresentOrElse(

@@ -21,6 +21,10 @@ final class Utf8 {
   /** The text of a file without a byte order mark; empty if it cannot be had, which is reported. */
   static Optional<String> read(Path file, Where where, Findings findings) {
     try {
+      if (!Files.isRegularFile(file)) {
+        findings.add(Advice.notAFile(where));
+        return Optional.empty();
+      }
       long size = Files.size(file);
       if (size > LARGEST) {
         findings.add(Advice.tooLarge(where, size >> 20));

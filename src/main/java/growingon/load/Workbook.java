@@ -40,11 +40,13 @@ final class Workbook {
 
   private Workbook() {}
 
-  /** Every sheet that is not hidden; empty if the file is no workbook, which is reported. */
-  static List<Grid> read(Path file, Findings findings) {
+  /** Every sheet that is not hidden; empty if the file cannot be read, which is reported. */
+  static Optional<List<Grid>> read(Path file, Findings findings) {
     Where where = Where.file(file.getFileName().toString());
     try {
-      return looksRight(file, where, findings) ? sheets(file, where, findings) : List.of();
+      return looksRight(file, where, findings)
+          ? Optional.of(sheets(file, where, findings))
+          : Optional.empty();
     } catch (AccessDeniedException denied) {
       findings.add(Advice.noAccess(where));
     } catch (IOException
@@ -56,7 +58,7 @@ final class Workbook {
       // elsewhere tell a fault of the program.
       findings.add(broken(where, broken));
     }
-    return List.of();
+    return Optional.empty();
   }
 
   private static Problem broken(Where where, Exception broken) {
@@ -71,6 +73,10 @@ final class Workbook {
 
   /** What a file is, it says in its first bytes, whatever its name. */
   private static boolean looksRight(Path file, Where where, Findings findings) throws IOException {
+    if (!Files.isRegularFile(file)) {
+      findings.add(Advice.notAFile(where));
+      return false;
+    }
     long size = Files.size(file);
     if (size == 0 || size > Utf8.LARGEST) {
       findings.add(size == 0 ? Advice.emptyFile(where) : Advice.tooLarge(where, size >> 20));

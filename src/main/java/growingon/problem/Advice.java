@@ -63,6 +63,43 @@ public final class Advice {
         "write a folder name such as ../nursery");
   }
 
+  public static Problem notAFile(Where where) {
+    return error(
+        where,
+        Reason.UNREADABLE,
+        "this is no file but a pipe or a device, which is not read",
+        "",
+        "save it as a file");
+  }
+
+  public static Problem nothingOfANursery(Where where) {
+    return error(
+        where,
+        Reason.MISSING,
+        "there is no table of a nursery here",
+        "",
+        "give a plan.json, a nursery folder or one .xlsx workbook, or start a new folder");
+  }
+
+  public static Problem noWorkingFolder() {
+    return error(
+        Where.NOWHERE,
+        Reason.UNREADABLE,
+        "the folder that you work in is gone, or its name has letters that do not come through",
+        "",
+        "go to another folder, or set LC_ALL=C.UTF-8");
+  }
+
+  /** Of a path on the command line. */
+  public static Problem noPathHere(String found) {
+    return error(
+        Where.NOWHERE,
+        Reason.UNREADABLE,
+        "this cannot be a path on this computer",
+        found,
+        "write it otherwise; where letters such as ö do not come through, set LC_ALL=C.UTF-8");
+  }
+
   public static Problem noAccess(Where where) {
     return error(
         where,
@@ -863,6 +900,11 @@ public final class Advice {
     return error(where, Reason.WRONG_VALUE, "this must be " + needed, found, "correct it");
   }
 
+  public static Problem numberTooLarge(Where where, String found) {
+    return error(
+        where, Reason.OUT_OF_RANGE, "this number is too large to reckon with", found, "correct it");
+  }
+
   // Settings
 
   public static Problem missingSettings(Where where, List<String> keys) {
@@ -1479,6 +1521,33 @@ public final class Advice {
         "of the offer " + shown(offer) + " at most " + most + " plants can be had",
         Integer.toString(quantity),
         "take fewer");
+  }
+
+  public static Problem nameTooLongForAFolder(Where where, String found) {
+    return error(
+        where,
+        Reason.OUT_OF_RANGE,
+        "a plan's name is that of its report folder, and is too long for one",
+        found,
+        "rename the plan with at most 100 letters, or 33 where a letter takes three bytes");
+  }
+
+  public static Problem reservedName(Where where, String found) {
+    return error(
+        where,
+        Reason.WRONG_VALUE,
+        "a plan's name is that of its report folder, and Windows keeps this one for a device",
+        found,
+        "rename the plan");
+  }
+
+  public static Problem nameWithoutAPath(Where where, String found) {
+    return error(
+        where,
+        Reason.WRONG_VALUE,
+        "a plan's name is that of its report folder, and this computer cannot write these letters",
+        found,
+        "rename the plan, or set LC_ALL=C.UTF-8");
   }
 
   public static Problem noFolderName(Where where, String found) {

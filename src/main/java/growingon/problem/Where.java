@@ -1,6 +1,7 @@
 package growingon.problem;
 
 import java.util.Objects;
+import java.util.regex.Pattern;
 
 /**
  * Where in the input a problem stands. Empty text means "not applicable"; row 0 means "no row".
@@ -13,6 +14,9 @@ import java.util.Objects;
 public record Where(String file, String sheet, int row, String column) {
   /** No particular place. */
   public static final Where NOWHERE = new Where("", "", 0, "");
+
+  private static final Pattern PARTING = Pattern.compile("[\\p{Cc}\\p{Zl}\\p{Zp}]+");
+  private static final Pattern HIDDEN = Pattern.compile("\\p{Cf}");
 
   public Where {
     Objects.requireNonNull(file);
@@ -31,15 +35,22 @@ public record Where(String file, String sheet, int row, String column) {
   }
 
   /**
+   * Names of files and sheets may hold anything, and are shown without what parts or turns lines.
+   */
+  private static String onOneLine(String name) {
+    return HIDDEN.matcher(PARTING.matcher(name).replaceAll(" ")).replaceAll("");
+  }
+
+  /**
    * As printed: {@code stock.xlsx, sheet stock, row 7, column quantity} or {@code plan.json, line
    * 3, key seasons}; empty for nowhere.
    */
   @Override
   public String toString() {
     boolean json = file.endsWith(".json");
-    StringBuilder text = new StringBuilder(file);
+    StringBuilder text = new StringBuilder(onOneLine(file));
     if (!sheet.isEmpty()) {
-      text.append(text.length() > 0 ? ", " : "").append("sheet ").append(sheet);
+      text.append(text.length() > 0 ? ", " : "").append("sheet ").append(onOneLine(sheet));
     }
     if (row > 0) {
       text.append(text.length() > 0 ? ", " : "").append(json ? "line " : "row ").append(row);

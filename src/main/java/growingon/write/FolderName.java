@@ -5,11 +5,14 @@ public final class FolderName {
   private FolderName() {}
 
   /**
-   * Gives that name. Letters, digits, blanks, points, hyphens and underscores stay; the rest
-   * becomes an underscore.
+   * Gives that name. What no system allows becomes an underscore; names that are read hold nothing
+   * of it, so that no two of them are one folder.
    */
   public static String of(String plan) {
-    String safe = plan.strip().replaceAll("[^\\p{L}\\p{N} ._-]", "_").replaceAll("[ .]+$", "");
+    String safe =
+        plan.strip()
+            .replaceAll("[\\p{Cc}\\p{Cf}\\p{Zl}\\p{Zp}\\\\/:*?\"<>|]", "_")
+            .replaceAll("[ .]+$", "");
     return safe.isEmpty() || safe.startsWith(".") ? "_" + safe : safe;
   }
 }

@@ -123,6 +123,17 @@ class DamagedWorkbookTest {
   }
 
   @Test
+  void damagedWorkbook_whoseTablesAreThenMissing_isTheOnlyError() throws IOException {
+    cut(0.5);
+    for (String table : new String[] {"stock", "offers", "pots", "routes", "places", "demand"}) {
+      Files.delete(folder.resolve(table + ".csv"));
+    }
+
+    assertThat(SmallNursery.problems(folder)).containsExactly(DAMAGED);
+    assertThat(SmallNursery.problems(file)).containsExactly(DAMAGED);
+  }
+
+  @Test
   void workbookWithoutASharedText_isDamaged() throws IOException {
     change(
         (name, bytes) ->

@@ -175,8 +175,9 @@ class LoaderTest {
   }
 
   @Test
-  void emptyFolder_lacksWhatAPlanNeeds(@TempDir Path empty) {
+  void folderWithALoneTable_lacksWhatAPlanNeeds(@TempDir Path empty) throws IOException {
     String name = empty.getFileName().toString();
+    Files.copy(folder.resolve("care.csv"), empty.resolve("care.csv"));
 
     assertThat(SmallNursery.problems(empty))
         .containsExactly(
