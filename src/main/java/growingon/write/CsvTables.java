@@ -6,16 +6,20 @@ import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
 import org.apache.commons.csv.CSVFormat;
+import org.apache.commons.csv.QuoteMode;
 
 /**
  * Writes tables/NAME.csv: UTF-8 without a byte order mark (for programs; the workbook is for
  * spreadsheets), commas, RFC 4180 quotes and line ends; the column keys as heading; months as
  * 2027-03; numbers plain with a point and every digit; plants whole, so that a column adds up;
- * empty where there is nothing. A text that a spreadsheet might take for a formula gets an
- * apostrophe in front.
+ * empty where there is nothing. What a spreadsheet might take for a formula gets an apostrophe in
+ * front, and a text with a semicolon quotes.
  */
 final class CsvTables {
   private static final CSVFormat FORMAT = CSVFormat.RFC4180;
+
+  /** For texts that a program with semicolons between the columns would part. */
+  private static final CSVFormat QUOTED = FORMAT.builder().setQuoteMode(QuoteMode.ALL).get();
 
   /** ASCII characters that never ask for quotes, but for a blank at an end. */
   private static final boolean[] PLAIN = plain();
@@ -39,7 +43,8 @@ final class CsvTables {
     boolean isNumber = Numbers.isShown(cell);
     String text = isNumber ? Numbers.plain(Numbers.shown(cell)) : text(cell);
     if (!isNumber && !isPlain(text)) {
-      FORMAT.print(text, out, first);
+      boolean parted = text.indexOf(';') >= 0 || text.indexOf('\t') >= 0;
+      (parted ? QUOTED : FORMAT).print(text, out, first);
       return;
     }
     if (!first) {

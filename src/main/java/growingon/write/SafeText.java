@@ -13,12 +13,19 @@ final class SafeText {
 
   private SafeText() {}
 
+  /** What a formula begins with, also in the full width of East Asian keyboards. */
+  private static final String FORMULA = "=+-@\uFF1D\uFF0B\uFF0D\uFF20";
+
+  /** A formula in the middle of a text, where a program parts columns by semicolons. */
+  private static final Pattern AFTER_SEMICOLON =
+      Pattern.compile(";(?=[" + Pattern.quote(FORMULA) + "])");
+
   /**
    * Whether a spreadsheet might take the text for a formula: it begins with = + - @ or, where a
    * program drops white space in front of these, with a tab or a line break.
    */
   static boolean looksLikeFormula(String text) {
-    return !text.isEmpty() && "=+-@\t\r\n".indexOf(text.charAt(0)) >= 0;
+    return !text.isEmpty() && (FORMULA + "\t\r\n").indexOf(text.charAt(0)) >= 0;
   }
 
   /** Whether a text was cut to become what {@link #forCell} gave. */
@@ -48,11 +55,12 @@ final class SafeText {
   }
 
   /**
-   * Text as a CSV cell: one that a spreadsheet might take for a formula gets an apostrophe in
-   * front, which shows it as text.
+   * Text as a CSV cell: what a spreadsheet might take for a formula, at its beginning or behind a
+   * semicolon, gets an apostrophe in front, which shows it as text.
    */
   static String forCsv(String text) {
-    return looksLikeFormula(text) ? "'" + text : text;
+    String whole = looksLikeFormula(text) ? "'" + text : text;
+    return whole.indexOf(';') < 0 ? whole : AFTER_SEMICOLON.matcher(whole).replaceAll(";'");
   }
 
   /** Text on one line of the terminal, without letters that hide or turn what stands around it. */

@@ -33,7 +33,9 @@ class HostileTextsTest {
           "=HYPERLINK(\"http://example.invalid\",\"x\")",
           "@\"quotes' & <b>ampersands</b>",
           "-right \u202Eto left\u202C \u200F\u2066mark \u001B[31mred \u009B2J",
-          "\t+1");
+          "\t+1",
+          "a;=1+1;\uFF1D2",
+          "\uFF1D1+1");
 
   /** Names of the demonstration nursery that other tables hold too, made hostile in all of them. */
   private static final Map<String, String> NAMES =
@@ -178,7 +180,8 @@ class HostileTextsTest {
   private static void assertCellIsPlain(Path file, String cell) {
     assertPlain(file.toString(), cell);
     if (!cell.isEmpty() && !NUMBER.matcher(cell).matches()) {
-      assertThat("=+-@\t\r\n".indexOf(cell.charAt(0))).as(file + ": " + cell).isNegative();
+      assertThat("=+-@\t\r\n\uFF1D".indexOf(cell.charAt(0))).as(file + ": " + cell).isNegative();
+      assertThat(cell).as(file.toString()).doesNotContain(";=", ";\uFF1D");
     }
   }
 

@@ -67,6 +67,36 @@ class TextFilesTest {
     assertThat(records.get(1).get(1)).isEqualTo("end");
   }
 
+  @Example
+  void formulas_wherever_aSpreadsheetMightSeeThem_getAnApostrophe() throws IOException {
+    assertThat(cell("=1+1")).isEqualTo("'=1+1");
+    assertThat(cell("\uFF1D1+1")).isEqualTo("'\uFF1D1+1");
+    assertThat(cell("\uFF0B1")).isEqualTo("'\uFF0B1");
+    assertThat(cell("\uFF0D1")).isEqualTo("'\uFF0D1");
+    assertThat(cell("\uFF20x")).isEqualTo("'\uFF20x");
+    assertThat(cell("a;=1+1;b")).isEqualTo("\"a;'=1+1;b\"");
+    assertThat(cell("a;@x;-1")).isEqualTo("\"a;'@x;'-1\"");
+  }
+
+  @Example
+  void textWithASemicolon_isQuoted() throws IOException {
+    assertThat(cell("2.4 m wire; 5 ml dressing")).isEqualTo("\"2.4 m wire; 5 ml dressing\"");
+    assertThat(cell("wire and dressing")).isEqualTo("wire and dressing");
+  }
+
+  /** A cell as it stands in the file, with its quotes. */
+  private static String cell(String text) throws IOException {
+    Table table =
+        new Table(
+            "texts",
+            "",
+            List.of(),
+            List.of(Column.of("a", "a", "", Kind.TEXT), Column.of("b", "b", "", Kind.TEXT)),
+            List.of(SampleReport.row("begin", text)));
+    String row = csv(table).split("\r\n")[1];
+    return row.substring("begin,".length());
+  }
+
   @Property
   void number_spelt_readsBackAsTheSame(@ForAll double number) {
     if (Double.isFinite(number)) {
