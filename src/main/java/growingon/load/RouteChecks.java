@@ -63,11 +63,8 @@ final class RouteChecks {
     }
   }
 
+  /** The first sort counts, later ones grade again. */
   private void checkSort() {
-    steps.stream()
-        .filter(each -> each.step.sort())
-        .skip(1)
-        .forEach(each -> each.row.fail(RoutesTable.SORT, Advice::sortTwice));
     steps.stream()
         .filter(each -> each.step.sort() && each.step.when().recurs())
         .forEach(each -> each.row.fail(RoutesTable.SORT, Advice::sortRecurs));

@@ -1176,15 +1176,6 @@ public final class Advice {
         "put the steps in the order of their dates");
   }
 
-  public static Problem sortTwice(Where where) {
-    return error(
-        where,
-        Reason.DUPLICATE,
-        "the route sorts more than once",
-        "",
-        "mark the first sorting only");
-  }
-
   public static Problem sortRecurs(Where where) {
     return error(
         where,

@@ -468,9 +468,6 @@ class LoaderFaultsTest {
             "sorted-is-neither-yes-nor-no",
             "error: stock.csv, row 2, column sorted: this must be yes or no (perhaps); write yes or no"),
         fault(
-            "sorts-twice",
-            "error: routes.csv, row 4, column sort: the route sorts more than once; mark the first sorting only"),
-        fault(
             "species-in-both-files",
             "error: species.json, line 4, key Yew: this species is given already, in this file or in the table species (Yew); keep one of them"),
         fault(

@@ -118,6 +118,27 @@ class LoaderTest {
   }
 
   @Test
+  void nurseryOfOffersAlone_isRead() throws IOException {
+    Files.delete(folder.resolve("stock.csv"));
+
+    Inputs inputs = load(folder);
+
+    assertThat(SmallNursery.problems(folder)).isEmpty();
+    assertThat(inputs.scenario().lots()).extracting(Lot::name).containsExactly("spring liners");
+    assertThat(inputs.stockRows()).isZero();
+  }
+
+  @Test
+  void routeThatSortsTwice_isRead() throws IOException {
+    change(
+        "routes.csv",
+        "pot on,March year 2,April,9,training pot,light mix,40,,Yard,100,,2,,,",
+        "pot on,March year 2,April,9,training pot,light mix,40,,Yard,100,,2,,yes,");
+
+    assertThat(SmallNursery.problems(folder)).isEmpty();
+  }
+
+  @Test
   void plansBesideTheTables_areNotReportedAsNotRead() throws IOException {
     Path run = folder.resolve("with less.json");
     Files.writeString(run, "{\"first month\": \"2026-11\", \"take\": {}}");
