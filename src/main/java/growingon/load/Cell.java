@@ -38,6 +38,12 @@ sealed interface Cell {
    * @param percent whether the spreadsheet shows it as a percentage: 0.2 shown as 20 %
    */
   record Number(double value, boolean percent) implements Cell {
+    public Number {
+      if (!Double.isFinite(value)) {
+        throw new IllegalArgumentException("a number is finite, but found " + value);
+      }
+    }
+
     @Override
     public String shown() {
       return percent ? plain(value * 100) + " %" : plain(value);

@@ -99,6 +99,7 @@ final class JsonFile {
     if (!Double.isFinite(value)) {
       int line = parser.currentTokenLocation().getLineNr();
       report(Advice.numberTooLarge(at(line), parser.getText()));
+      return Cell.EMPTY;
     }
     return new Cell.Number(value, false);
   }

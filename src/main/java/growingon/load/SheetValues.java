@@ -74,6 +74,9 @@ final class SheetValues {
     } catch (NumberFormatException noNumber) {
       return Cell.ofText(value);
     }
+    if (!Double.isFinite(number)) {
+      return Cell.ofText(value);
+    }
     return shape.date ? date(number, value, shape) : new Cell.Number(number, shape.percent);
   }
 

@@ -156,7 +156,11 @@ final class SpeciesTable {
   }
 
   private void addEntry(String typed, Field entry, Where file, Findings findings) {
-    String name = Texts.clean(typed);
+    Optional<String> named = name(typed, entry, file, findings);
+    if (named.isEmpty()) {
+      return;
+    }
+    String name = named.get();
     Where line = new Where(file.file(), "", entry.line(), name);
     if (!species.names().add(name)) {
       findings.add(Advice.speciesTwice(line, name));
@@ -169,6 +173,20 @@ final class SpeciesTable {
     Row row = JsonShape.row(FORMAT.name(), fields, name, file, findings);
     row.needs(LADDER, USUAL_CONDITION, SpeciesShape.Entry.GROWTH, FIRST_YEAR_LOSS, LATER_LOSS);
     add(name, row, Curves.read(row, name, file, findings));
+  }
+
+  private static Optional<String> name(String typed, Field entry, Where file, Findings findings) {
+    Where line = new Where(file.file(), "", entry.line(), "");
+    Cell cell = Cell.ofText(typed);
+    if (cell.isEmpty()) {
+      findings.add(Advice.nameless(line, "species"));
+      return Optional.empty();
+    }
+    if (cell.shown().length() > As.LONGEST_NAME) {
+      findings.add(Advice.nameTooLong(line, cell.shown(), As.LONGEST_NAME));
+      return Optional.empty();
+    }
+    return Optional.of(cell.shown());
   }
 
   private void add(String name, Row row, Map<String, Curve> growth) {

@@ -777,6 +777,11 @@ public final class Advice {
         "format the cell as text and type the name again");
   }
 
+  public static Problem nameless(Where where, String what) {
+    return error(
+        where, Reason.MISSING, "here a name of the " + what + " must stand", "", "name it");
+  }
+
   public static Problem nameTooLong(Where where, String found, int most) {
     return error(
         where,

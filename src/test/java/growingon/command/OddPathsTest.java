@@ -4,11 +4,15 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipInputStream;
+import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
@@ -21,6 +25,8 @@ import org.junit.jupiter.params.provider.ValueSource;
 class OddPathsTest {
   private static final String COUNT = "1 error, 0 warnings, 0 notices.";
   private static final String REFUSED = COUNT + " Nothing was written; put the errors right first.";
+
+  private static final Path DEMO_STOCK = Path.of("demo-data", "stock.xlsx");
 
   /** In this one Java knows no letter beyond those of English. */
   private static final Map<String, String> ENGLISH_ONLY = Map.of("LC_ALL", "C", "LANG", "C");
@@ -56,6 +62,28 @@ class OddPathsTest {
         "error: "
             + name
             + ": this is no file but a pipe or a device, which is not read; save it as a file",
+        COUNT);
+  }
+
+  @Test
+  void damagedWorkbook_isOneSentence_andTheLibraryIsSilent() throws Exception {
+    Path folder = Files.createDirectory(temporary.resolve("damaged"));
+    try (ZipInputStream in = new ZipInputStream(Files.newInputStream(DEMO_STOCK));
+        ZipOutputStream out =
+            new ZipOutputStream(Files.newOutputStream(folder.resolve("stock.xlsx")))) {
+      for (ZipEntry entry = in.getNextEntry(); entry != null; entry = in.getNextEntry()) {
+        out.putNextEntry(new ZipEntry(entry.getName()));
+        String part = new String(in.readAllBytes(), StandardCharsets.ISO_8859_1);
+        boolean relations = entry.getName().equals("_rels/.rels");
+        String broken = relations ? part.replaceFirst("Relationship ", "Relationship <") : part;
+        out.write(broken.getBytes(StandardCharsets.ISO_8859_1));
+      }
+    }
+
+    assertRefused(
+        Forked.run(List.of(), Map.of(), "check", folder.toString()),
+        "error: stock.xlsx: this workbook is damaged; open it in a spreadsheet program, let it be"
+            + " repaired, and save it again",
         COUNT);
   }
 
