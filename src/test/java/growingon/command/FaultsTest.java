@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.time.Clock;
 import java.util.concurrent.Callable;
 import org.junit.jupiter.api.Test;
 import picocli.CommandLine;
@@ -51,7 +52,7 @@ class FaultsTest {
   @Test
   void errorOfTheMachine_isExitCodeOne_withoutAStackTrace() {
     StringWriter err = new StringWriter();
-    CommandLine line = new CommandLine(new GrowingOn());
+    CommandLine line = new CommandLine(new GrowingOn(Clock.systemUTC(), stage -> {}));
     line.setErr(new PrintWriter(err));
 
     int code = Faults.tell(new StackOverflowError(), line);
