@@ -200,10 +200,10 @@ final class QuickScenario {
         north ? Month.OCTOBER : Month.APRIL,
         values.currency,
         Map.of(),
-        values.hourlyRate,
+        values.working.hourlyRate(),
         1,
         Optional.empty(),
-        values.discount,
+        values.working.discount(),
         MonthShares.EVEN,
         WASTE,
         0,
@@ -230,19 +230,19 @@ final class QuickScenario {
         LADDER,
         values.habit,
         CONDITION,
-        Map.of(CONDITION, new Curve.Steady(values.growthMm, Double.POSITIVE_INFINITY)),
+        Map.of(CONDITION, new Curve.Steady(values.growth.mmAYear(), Double.POSITIVE_INFINITY)),
         MonthLists.growth(values.habit, values.hemisphere),
-        values.vigourSpread,
+        values.growth.vigourSpread(),
         YEAR_SPREAD,
         OptionalDouble.empty(),
-        values.firstYearLoss,
-        values.laterLoss,
+        values.growth.firstYearLoss(),
+        values.growth.laterLoss(),
         MonthLists.loss(values.habit, values.hemisphere),
         LOSS_SPREAD,
-        values.check1,
-        values.check2,
-        values.potBoundMonths,
-        values.potBoundFactor,
+        values.growth.check1(),
+        values.growth.check2(),
+        values.growth.potBoundMonths(),
+        values.growth.potBoundFactor(),
         Optional.empty(),
         "");
   }
@@ -268,19 +268,19 @@ final class QuickScenario {
   private Map<Quality, QualityRule> qualities() {
     Map<Quality, QualityRule> rules = new LinkedHashMap<>();
     rules.put(Quality.FIRST, new QualityRule(1, true));
-    rules.put(Quality.SECOND, new QualityRule(values.secondPriceShare, true));
+    rules.put(Quality.SECOND, new QualityRule(values.working.secondPriceShare(), true));
     rules.put(Quality.THIRD, new QualityRule(0, false));
     return rules;
   }
 
   private Step pottingStep() {
-    double ballLitres = values.ballShare * values.litres * FILL;
-    Spacing spacing = new Spacing(values.gapMm, OptionalDouble.empty());
+    double ballLitres = values.working.ballShare() * values.litres * FILL;
+    Spacing spacing = new Spacing(values.working.gapMm(), OptionalDouble.empty());
     return new Step(
         ROUTE,
         new When.Arrival(),
         Optional.empty(),
-        values.pottingMinutes,
+        values.working.pottingMinutes(),
         Optional.of(potName()),
         false,
         Optional.of(MIX),
@@ -303,7 +303,7 @@ final class QuickScenario {
         "yearly care",
         new When.Every(1, month),
         Optional.empty(),
-        values.yearlyMinutes,
+        values.working.yearlyMinutes(),
         Optional.empty(),
         false,
         Optional.empty(),
@@ -335,7 +335,7 @@ final class QuickScenario {
         OptionalDouble.of(values.litres),
         Optional.of(CONDITION),
         FILL,
-        values.potPrice,
+        values.working.potPrice(),
         1,
         0,
         0,
@@ -344,8 +344,8 @@ final class QuickScenario {
 
   private Map<String, Component> components() {
     Map<String, Component> components = new LinkedHashMap<>();
-    components.put(GRIT, component(GRIT, values.gritPrice, GRIT_KG));
-    components.put(BARK, component(BARK, values.barkPrice, BARK_KG));
+    components.put(GRIT, component(GRIT, values.working.gritPrice(), GRIT_KG));
+    components.put(BARK, component(BARK, values.working.barkPrice(), BARK_KG));
     return components;
   }
 
@@ -355,8 +355,8 @@ final class QuickScenario {
 
   private Map<String, Mix> mixes() {
     Map<String, Double> parts = new LinkedHashMap<>();
-    parts.put(GRIT, values.gritShare);
-    parts.put(BARK, 1 - values.gritShare);
+    parts.put(GRIT, values.working.gritShare());
+    parts.put(BARK, 1 - values.working.gritShare());
     parts.values().removeIf(part -> part <= 0);
     double shrinkage = Mix.usualShrinkage(parts.size());
     return Map.of(MIX, new Mix(MIX, parts, shrinkage, Mix.USUAL_FIRMING));
@@ -371,7 +371,7 @@ final class QuickScenario {
         1,
         OptionalDouble.empty(),
         OptionalDouble.empty(),
-        values.m2Cost,
+        values.working.m2Cost(),
         Layout.SQUARE,
         LiftFrom.GROUND,
         Optional.empty(),

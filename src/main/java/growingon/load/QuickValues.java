@@ -33,31 +33,40 @@ final class QuickValues {
   final Habit habit;
   final Hemisphere hemisphere;
   final Form form;
-  final double growthMm;
-  final double check1;
-  final double check2;
-  final int potBoundMonths;
-  final double potBoundFactor;
   final double girthFactor;
-  final double vigourSpread;
-  final double firstYearLoss;
-  final double laterLoss;
-  final double secondPriceShare;
-  final double pottingMinutes;
-  final double yearlyMinutes;
-  final double hourlyRate;
-  final double potPrice;
-  final double ballShare;
-  final double gritShare;
-  final double gritPrice;
-  final double barkPrice;
-  final double gapMm;
-  final double m2Cost;
-  final double discount;
+  final Growth growth;
+  final Working working;
   final int seasons;
 
   private final Row row;
 
+  /** How they grow and die. */
+  record Growth(
+      double mmAYear,
+      double check1,
+      double check2,
+      int potBoundMonths,
+      double potBoundFactor,
+      double vigourSpread,
+      double firstYearLoss,
+      double laterLoss) {}
+
+  /** What is done with them, and what it costs. */
+  record Working(
+      double secondPriceShare,
+      double pottingMinutes,
+      double yearlyMinutes,
+      double hourlyRate,
+      double potPrice,
+      double ballShare,
+      double gritShare,
+      double gritPrice,
+      double barkPrice,
+      double gapMm,
+      double m2Cost,
+      double discount) {}
+
+  /** Reads every line; the row has failed if one of them cannot be read. */
   QuickValues(Row row) {
     this.row = row;
     checkFilled(row);
@@ -81,27 +90,8 @@ final class QuickValues {
     habit = row.get(QuickLines.KIND, As.word(Habit.class), QuickLines.habit(species));
     hemisphere = row.get(QuickLines.HEMISPHERE, As.word(Hemisphere.class), Hemisphere.NORTH);
     form = form();
-    growthMm = row.get(QuickLines.GROWTH, As.number(FREE), usualGrowth(habit));
-    check1 = number(QuickLines.CHECK_1, SpeciesTable.FACTOR);
-    check2 = number(QuickLines.CHECK_2, SpeciesTable.FACTOR);
-    potBoundMonths = whole(QuickLines.POT_BOUND_MONTHS, SpeciesTable.POT_BOUND);
-    potBoundFactor = number(QuickLines.POT_BOUND_FACTOR, SpeciesTable.FACTOR);
-    vigourSpread = percent(QuickLines.VIGOUR_SPREAD, SpeciesTable.SPREAD);
-    firstYearLoss = percent(QuickLines.FIRST_YEAR_LOSS, Range.SHARE);
-    laterLoss = percent(QuickLines.LATER_LOSS, Range.SHARE);
-    secondPriceShare = percent(QuickLines.SECOND_PRICE, Range.SHARE);
-    pottingMinutes = number(QuickLines.POTTING, FREE);
-    yearlyMinutes = number(QuickLines.YEARLY, FREE);
-    hourlyRate = money(QuickLines.HOURLY_RATE);
-    potPrice = row.get(QuickLines.POT_PRICE, money(), QuickLines.POT_PRICE_A_LITRE * litres);
-    ballShare =
-        row.get(QuickLines.BALL, As.share(), form == Form.BARE_ROOT ? 0.0 : QuickLines.BALL_SHARE);
-    gritShare = percent(QuickLines.GRIT, Range.SHARE);
-    gritPrice = money(QuickLines.GRIT_PRICE);
-    barkPrice = money(QuickLines.BARK_PRICE);
-    gapMm = number(QuickLines.GAP, FREE);
-    m2Cost = money(QuickLines.M2_COST);
-    discount = percent(QuickLines.DISCOUNT, Range.SHARE);
+    growth = growth();
+    working = working();
     seasons = whole(QuickLines.YEARS, PlanReader.SEASONS);
   }
 
@@ -136,6 +126,34 @@ final class QuickValues {
       LotCells.checkArrival(row, QuickLines.ARRIVAL, read, arrival, hemisphere);
     }
     return read;
+  }
+
+  private Growth growth() {
+    return new Growth(
+        row.get(QuickLines.GROWTH, As.number(FREE), usualGrowth(habit)),
+        number(QuickLines.CHECK_1, SpeciesTable.FACTOR),
+        number(QuickLines.CHECK_2, SpeciesTable.FACTOR),
+        whole(QuickLines.POT_BOUND_MONTHS, SpeciesTable.POT_BOUND),
+        number(QuickLines.POT_BOUND_FACTOR, SpeciesTable.FACTOR),
+        percent(QuickLines.VIGOUR_SPREAD, SpeciesTable.SPREAD),
+        percent(QuickLines.FIRST_YEAR_LOSS, Range.SHARE),
+        percent(QuickLines.LATER_LOSS, Range.SHARE));
+  }
+
+  private Working working() {
+    return new Working(
+        percent(QuickLines.SECOND_PRICE, Range.SHARE),
+        number(QuickLines.POTTING, FREE),
+        number(QuickLines.YEARLY, FREE),
+        money(QuickLines.HOURLY_RATE),
+        row.get(QuickLines.POT_PRICE, money(), QuickLines.POT_PRICE_A_LITRE * litres),
+        row.get(QuickLines.BALL, As.share(), form == Form.BARE_ROOT ? 0.0 : QuickLines.BALL_SHARE),
+        percent(QuickLines.GRIT, Range.SHARE),
+        money(QuickLines.GRIT_PRICE),
+        money(QuickLines.BARK_PRICE),
+        number(QuickLines.GAP, FREE),
+        money(QuickLines.M2_COST),
+        percent(QuickLines.DISCOUNT, Range.SHARE));
   }
 
   private static double usualGrowth(Habit habit) {
