@@ -34,6 +34,10 @@ class HouseRulesTest {
           new Room("load", List.of("nursery"), "reading knows the domain, not what becomes of it"),
           new Room("growth", List.of("nursery"), "growth laws are mathematics over their data"),
           new Room("project", List.of("nursery", "growth"), "the projection knows no money"),
+          new Room(
+              "whole",
+              List.of("nursery", "project"),
+              "plants are made whole in one place, of which money and chance know nothing"),
           new Room("money", List.of("nursery", "project"), "accounts book what was projected"),
           new Room(
               "chance",
@@ -41,11 +45,11 @@ class HouseRulesTest {
               "chances run the projection and its accounts many times"),
           new Room(
               "review",
-              List.of("nursery", "project", "money", "chance"),
+              List.of("nursery", "project", "whole", "money", "chance"),
               "a review runs the projection from what is there and weighs it by accounts and draws"),
           new Room(
               "report",
-              List.of("nursery", "project", "money", "chance", "review"),
+              List.of("nursery", "project", "whole", "money", "chance", "review"),
               "a report describes results and knows no file format"),
           new Room("write", List.of("report"), "writing formats a report and reckons nothing"),
           new Room(

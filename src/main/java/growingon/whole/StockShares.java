@@ -1,0 +1,76 @@
+package growingon.whole;
+
+import growingon.nursery.Quality;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
+
+/**
+ * Shares the whole plants of a lot that stand at a month's end out to grades, then those of a grade
+ * to ready ones and others, then each to qualities; lots of a ladder make good for each other.
+ */
+final class StockShares {
+  private static final int QUALITIES = Quality.values().length;
+
+  private record Key(String ladder, int month) {}
+
+  /** What lots of a ladder were given too many so far. */
+  private static final class TooMany {
+    final double[] ofGroup;
+    final double[][] ready;
+    final double[][][] ofQuality;
+
+    TooMany(int grades) {
+      ofGroup = new double[grades + 2];
+      ready = new double[grades][2];
+      ofQuality = new double[grades][2][QUALITIES];
+    }
+  }
+
+  private final Map<Key, TooMany> known = new HashMap<>();
+
+  /**
+   * Shares out.
+   *
+   * @param total whole plants standing
+   * @param standing [quality][0 = no grade, then grades from the lowest], kept ones in a fourth row
+   * @param ready [quality][grade] plants of these that could be sold
+   */
+  WholeStock share(String ladder, int month, long total, double[][] standing, double[][] ready) {
+    int grades = standing[0].length - 1;
+    TooMany tooMany = known.computeIfAbsent(new Key(ladder, month), key -> new TooMany(grades));
+    double[] groups = new double[grades + 2];
+    groups[0] = Arrays.stream(standing[QUALITIES]).sum();
+    for (int column = 0; column <= grades; column++) {
+      for (int quality = 0; quality < QUALITIES; quality++) {
+        groups[column + 1] += standing[quality][column];
+      }
+    }
+    int[] whole = Shares.of(total, groups, tooMany.ofGroup);
+    int[][] wholeReady = new int[QUALITIES][grades];
+    int[][] waiting = new int[QUALITIES][grades];
+    for (int grade = 0; grade < grades; grade++) {
+      double[][] parts = new double[2][QUALITIES];
+      for (int quality = 0; quality < QUALITIES; quality++) {
+        parts[0][quality] = Math.min(ready[quality][grade], standing[quality][grade + 1]);
+        parts[1][quality] = standing[quality][grade + 1] - parts[0][quality];
+      }
+      int[][] ofGrade = ofGrade(whole[grade + 2], parts, tooMany, grade);
+      for (int quality = 0; quality < QUALITIES; quality++) {
+        wholeReady[quality][grade] = ofGrade[0][quality];
+        waiting[quality][grade] = ofGrade[1][quality];
+      }
+    }
+    return new WholeStock(whole[0], whole[1], wholeReady, waiting);
+  }
+
+  /** [ready, waiting][quality] whole plants of a grade. */
+  private static int[][] ofGrade(int total, double[][] parts, TooMany tooMany, int grade) {
+    double[] sums = {Arrays.stream(parts[0]).sum(), Arrays.stream(parts[1]).sum()};
+    int[] whole = Shares.of(total, sums, tooMany.ready[grade]);
+    return new int[][] {
+      Shares.of(whole[0], parts[0], tooMany.ofQuality[grade][0]),
+      Shares.of(whole[1], parts[1], tooMany.ofQuality[grade][1])
+    };
+  }
+}
