@@ -49,7 +49,7 @@ public final class ListPrices {
    *
    * @return [quality][0 = no grade, then grades from the lowest]; 0 where there is no price
    */
-  double[][] net(Lot lot) {
+  public double[][] net(Lot lot) {
     List<Grade> grades = nursery.ladderOf(lot).grades();
     double kept = 1 - nursery.settings().sellingCostShare();
     double[][] table = new double[Quality.values().length][grades.size() + 1];

@@ -12,6 +12,7 @@ import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Set;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /** Each lot as planned and as it came: plants, trunks, qualities, grades, sales, hours, costs. */
 final class AgainstPlanSheet {
@@ -93,7 +94,7 @@ final class AgainstPlanSheet {
     TableBuilder table = TableBuilder.table(prefix + name, title).text("lot").text("species");
     ComparedCells.columns(table, unit, kind);
     for (LotReview lot : lots) {
-      table.row(ComparedCells.row(figure.apply(lot), lot.lot().name(), lot.lot().species()));
+      table.row(ComparedCells.row(figure.apply(lot), kind, lot.lot().name(), lot.lot().species()));
     }
     return table.build();
   }
@@ -109,7 +110,7 @@ final class AgainstPlanSheet {
       if (trunks.real() > 0) {
         table.row(
             trunks.planned() > 0
-                ? ComparedCells.row(trunks, names)
+                ? ComparedCells.row(trunks, kind, names)
                 : ComparedCells.unplanned(trunks, names));
       }
     }
@@ -127,7 +128,9 @@ final class AgainstPlanSheet {
       lot.qualities()
           .forEach(
               (quality, plants) ->
-                  table.row(ComparedCells.row(plants, lot.lot().name(), quality.toString())));
+                  table.row(
+                      ComparedCells.row(
+                          plants, Kind.PLANTS, lot.lot().name(), quality.toString())));
     }
     return table.build();
   }
@@ -140,7 +143,7 @@ final class AgainstPlanSheet {
       for (LotReview.OfGrade each : lot.grades()) {
         if (ComparedCells.saysAnything(each.plants())) {
           String grade = each.grade().isEmpty() ? "no grade yet" : each.grade();
-          table.row(ComparedCells.row(each.plants(), lot.lot().name(), grade));
+          table.row(ComparedCells.row(each.plants(), Kind.PLANTS, lot.lot().name(), grade));
         }
       }
     }
@@ -162,7 +165,8 @@ final class AgainstPlanSheet {
       lot.costs()
           .forEach(
               (kind, amount) ->
-                  table.row(ComparedCells.row(amount, lot.lot().name(), kind.toString())));
+                  table.row(
+                      ComparedCells.row(amount, Kind.MONEY, lot.lot().name(), kind.toString())));
     }
     return table.build();
   }
@@ -186,22 +190,26 @@ final class AgainstPlanSheet {
             .plants("lost")
             .plants("standing");
     for (LotReview lot : lots) {
-      Whereabouts went = lot.balance();
       table.row(
           lot.lot().name(),
-          went.arrived(),
-          went.splitIn(),
-          went.returned(),
-          went.found(),
-          went.died(),
-          went.culled(),
-          went.sold(),
-          went.used(),
-          went.splitOut(),
-          went.lost(),
-          went.standing());
+          plants(lot, Whereabouts::arrived),
+          plants(lot, Whereabouts::splitIn),
+          plants(lot, Whereabouts::returned),
+          plants(lot, Whereabouts::found),
+          plants(lot, Whereabouts::died),
+          plants(lot, Whereabouts::culled),
+          plants(lot, Whereabouts::sold),
+          plants(lot, Whereabouts::used),
+          plants(lot, Whereabouts::splitOut),
+          plants(lot, Whereabouts::lost),
+          plants(lot, Whereabouts::standing));
     }
     return table.build();
+  }
+
+  private static Plants plants(LotReview lot, ToDoubleFunction<Whereabouts> what) {
+    return Plants.of(
+        what.applyAsDouble(lot.balance()), (long) what.applyAsDouble(lot.wholeBalance()));
   }
 
   private Table living() {
@@ -223,7 +231,7 @@ final class AgainstPlanSheet {
           lot.splitFrom().orElse(null),
           Rows.text(lot.place()),
           lot.lastCount().map(LocalDate::toString).orElse(null),
-          lot.alive().real(),
+          ComparedCells.real(lot.alive()),
           lot.costToDate(),
           lot.costPerLiving().isPresent() ? (Double) lot.costPerLiving().getAsDouble() : null);
     }

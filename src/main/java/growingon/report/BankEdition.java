@@ -40,7 +40,7 @@ final class BankEdition {
     this.projection = context.accounts().projection();
     this.horizon = projection.horizon();
     this.currency = projection.scenario().nursery().settings().currency();
-    this.money = LadderTotals.sold(projection, true);
+    this.money = LadderTotals.receipts(context);
   }
 
   static Report of(Inputs seen, Accounts accounts) {
@@ -52,8 +52,7 @@ final class BankEdition {
   private Report report() {
     List<Chart> charts = new ArrayList<>();
     sales().ifPresent(charts::add);
-    charts.addAll(
-        Picked.charts(Charts.of(context, new SeasonFigures(context.accounts())), Charts.CASH));
+    charts.addAll(Picked.charts(Charts.of(context, new SeasonFigures(context)), Charts.CASH));
     return EditionReport.of(
         context, PlanReport.withCharts(sheets(), charts), charts, answers(), LEFT_OUT, currency);
   }
@@ -80,12 +79,12 @@ final class BankEdition {
   }
 
   private Table sold() {
-    return LadderTotals.sold(projection, false)
+    return LadderTotals.sold(context)
         .table("sold-by-ladder", "Plants sold by grade ladder", "", "", Kind.PLANTS);
   }
 
   private Table saleable() {
-    return LadderTotals.saleable(projection)
+    return LadderTotals.saleable(context)
         .table(
             "saleable-by-ladder",
             "Plants ready by season and grade ladder",

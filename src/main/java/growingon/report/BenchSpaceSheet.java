@@ -18,11 +18,13 @@ final class BenchSpaceSheet {
   private static final int ACROSS = 10;
 
   private final Accounts accounts;
+  private final PlacePlants plants;
   private final Horizon horizon;
   private final Nursery nursery;
 
-  private BenchSpaceSheet(Accounts accounts) {
-    this.accounts = accounts;
+  private BenchSpaceSheet(Context context) {
+    this.accounts = context.accounts();
+    this.plants = PlacePlants.of(context);
     this.horizon = accounts.projection().horizon();
     this.nursery = accounts.projection().scenario().nursery();
   }
@@ -31,7 +33,7 @@ final class BenchSpaceSheet {
     if (context.inputs().scenario().nursery().places().isEmpty()) {
       return Sheet.of("Bench space");
     }
-    BenchSpaceSheet sheet = new BenchSpaceSheet(context.accounts());
+    BenchSpaceSheet sheet = new BenchSpaceSheet(context);
     List<Table> tables = new ArrayList<>();
     tables.add(sheet.overflow());
     tables.addAll(sheet.matrices());
@@ -134,6 +136,7 @@ final class BenchSpaceSheet {
           .filter(month -> month.plants() > 0)
           .forEach(month -> rows.add(row(place, month)));
     }
+    List<List<Object>> inFull = rows.list();
     return new Table(
         "bench-space",
         "Needed and there, by place and month",
@@ -142,7 +145,7 @@ final class BenchSpaceSheet {
                 + " the square metres of one: the larger of pot and crown, with its gap, as the"
                 + " place is laid out, or by plants per m² where the stock list or route says so.",
             "There: the square metres of the places table times its usable share, nil while closed."
-                + " Months in which nothing stands in a place are left out."),
+                + " Months in which no whole plant stands in a place are left out."),
         List.of(
             Rows.place(),
             Rows.month(),
@@ -153,7 +156,8 @@ final class BenchSpaceSheet {
             Columns.aboveNil(squareMetres("overflow", "too much")),
             Column.of("most_room", "room in", "", Kind.TEXT),
             squareMetres("room", "free there")),
-        rows.list());
+        Rows.withPlants(inFull),
+        inFull);
   }
 
   private List<Object> row(String name, PlaceMonth month) {
@@ -166,7 +170,7 @@ final class BenchSpaceSheet {
     return Arrays.asList(
         label(name),
         horizon.month(month.month()),
-        new Plants(month.plants(), Math.round(month.plants())),
+        plants.in(month),
         month.neededM2(),
         month.capacityM2(),
         month.capacityM2() > 0 ? month.neededM2() / month.capacityM2() : null,
@@ -179,13 +183,14 @@ final class BenchSpaceSheet {
   static Table placeMonths(Context context) {
     Accounts accounts = context.accounts();
     Horizon horizon = accounts.projection().horizon();
+    PlacePlants plants = PlacePlants.of(context);
     Rows rows = new Rows();
     for (String place : accounts.space().places()) {
       for (PlaceMonth month : accounts.space().months(place)) {
         rows.add(
             label(place),
             horizon.month(month.month()),
-            month.plants(),
+            plants.in(month),
             month.neededM2(),
             month.capacityM2(),
             month.overflowM2(),
@@ -198,11 +203,11 @@ final class BenchSpaceSheet {
     return new Table(
         "place-months",
         "Every place in every month",
-        List.of("Expected plants at full precision; kg are of plants in pots."),
+        List.of("Plants stand after the month's work; kg are of plants in pots."),
         List.of(
             Rows.place(),
             Rows.month(),
-            Column.of("plants", "plants", "", Kind.NUMBER),
+            Column.of("plants", "plants", "", Kind.PLANTS),
             squareMetres("needed", "needed"),
             squareMetres("capacity", "there"),
             squareMetres("overflow", "too much"),

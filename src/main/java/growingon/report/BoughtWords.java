@@ -10,6 +10,7 @@ import growingon.money.ValueJoin;
 import growingon.nursery.Horizon;
 import growingon.nursery.Lot;
 import growingon.nursery.Settings;
+import growingon.whole.WholeLot;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -29,6 +30,7 @@ final class BoughtWords {
   private final BoughtLot bought;
   private final LotAccount account;
   private final OptionalDouble mostLandedEach;
+  private final WholeLot whole;
 
   BoughtWords(Context context, BoughtLot bought) {
     this.accounts = context.accounts();
@@ -38,6 +40,7 @@ final class BoughtWords {
     this.bought = bought;
     this.account = accounts.lot(bought.lot().name());
     this.mostLandedEach = mostLandedEach(context, bought);
+    this.whole = context.whole().lot(bought.lot().name());
   }
 
   /**
@@ -110,9 +113,9 @@ final class BoughtWords {
     String reason =
         "It sells %s for %s and costs %s with pots, work and space"
             .formatted(
-                Phrases.plants(account.sold()), money(account.sales()), money(account.costs()));
-    double unsold = account.standing() - account.kept();
-    return Math.round(unsold) == 0
+                Phrases.plants(whole.sold()), money(account.sales()), money(account.costs()));
+    int unsold = whole.standing() - whole.kept();
+    return unsold == 0
         ? reason + "."
         : "%s; %s unsold at the end, worth %s at list."
             .formatted(reason, Phrases.plants(unsold), money(account.unsoldAtList()));

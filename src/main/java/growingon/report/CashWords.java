@@ -4,10 +4,11 @@ import growingon.chance.Chances;
 import growingon.money.Accounts;
 import growingon.money.CashFlow;
 import growingon.money.Finance;
-import growingon.money.LotAccount;
 import growingon.nursery.Horizon;
 import growingon.nursery.HorizonValue;
 import growingon.nursery.Settings;
+import growingon.whole.WholeLot;
+import growingon.whole.WholePlan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +18,7 @@ import java.util.OptionalInt;
 final class CashWords {
   private final Optional<Chances> chances;
   private final Accounts accounts;
+  private final WholePlan whole;
   private final CashFlow cash;
   private final Horizon horizon;
   private final Settings settings;
@@ -25,6 +27,7 @@ final class CashWords {
   CashWords(Context context) {
     this.chances = context.chances();
     this.accounts = context.accounts();
+    this.whole = context.whole();
     this.cash = accounts.cash();
     this.horizon = accounts.projection().horizon();
     this.settings = context.inputs().scenario().nursery().settings();
@@ -119,15 +122,15 @@ final class CashWords {
 
   /** N plants unsold at the end, worth X at list. */
   String unsold() {
-    double plants = accounts.lots().stream().mapToDouble(lot -> lot.standing() - lot.kept()).sum();
-    double kept = accounts.lots().stream().mapToDouble(LotAccount::kept).sum();
+    int kept = whole.lots().stream().mapToInt(WholeLot::kept).sum();
+    int plants = whole.lots().stream().mapToInt(WholeLot::standing).sum() - kept;
     String valued = valued(accounts.projection().scenario().plan().horizonValue());
     return "%s unsold at the end, worth %s at list, %s%s."
         .formatted(
             Phrases.plants(plants),
             money(accounts.unsoldAtList()),
             valued,
-            Math.round(kept) == 0 ? "" : "; " + Labels.whole(kept) + " more are kept");
+            kept == 0 ? "" : "; " + Labels.whole(kept) + " more are kept");
   }
 
   private String valued(HorizonValue value) {

@@ -4,6 +4,7 @@ import growingon.chance.Chances;
 import growingon.chance.Gamble;
 import growingon.chance.Quantiles;
 import growingon.money.Accounts;
+import growingon.money.CashItem;
 import growingon.nursery.Horizon;
 import growingon.nursery.Settings;
 import java.util.ArrayList;
@@ -61,16 +62,12 @@ final class ChanceWords {
   }
 
   private String line() {
-    double plan = IntStream.range(0, horizon.seasons()).mapToDouble(this::sold).sum();
+    double plan = accounts.cash().total(CashItem.SALES);
     double mean = chances.sales().stream().mapToDouble(Quantiles::mean).sum();
     return "The plan's line is what comes of every assumption as stated; it is not the mean. Where"
         + " demand binds the mean lies below it: a good year sells no more than is wanted, a bad one"
         + " less. Over the whole plan the line sells for %s, the draws on average for %s."
             .formatted(money(plan), money(mean));
-  }
-
-  private double sold(int season) {
-    return new SeasonFigures(accounts).money(season);
   }
 
   private String money(double amount) {

@@ -30,7 +30,7 @@ final class ChancesSheet {
     this.chances = chances;
     this.accounts = context.accounts();
     this.horizon = accounts.projection().horizon();
-    this.figures = new SeasonFigures(accounts);
+    this.figures = new SeasonFigures(context);
     this.money =
         new QuantileCells(context.inputs().scenario().nursery().settings().currency(), Kind.MONEY);
   }
@@ -137,7 +137,7 @@ final class ChancesSheet {
 
   /** A number of plants on the plan's line. */
   private interface Line {
-    double at(int grade, int season);
+    Plants at(int grade, int season);
   }
 
   private Table byGrade(
@@ -147,7 +147,7 @@ final class ChancesSheet {
       for (Map.Entry<GradeName, List<Quantiles>> each : drawn.entrySet()) {
         int grade = index(each.getKey());
         Quantiles quantiles = each.getValue().get(season);
-        if (quantiles.mean() > 0 || line.at(grade, season) >= 0.5) {
+        if (quantiles.mean() > 0 || line.at(grade, season).whole() > 0) {
           rows.add(
               row(
                   List.of(horizon.seasonLabel(season), figures.grades().all().get(grade).label()),
@@ -334,9 +334,9 @@ final class ChancesSheet {
       for (GradeName name : chances.units().keySet()) {
         int grade = index(name);
         String shown = figures.grades().all().get(grade).label();
-        double sold = figures.sold(grade, season);
+        double sold = figures.sold(grade, season).whole();
         add(rows, "plants sold", shown, label, sold, chances.units().get(name).get(season));
-        double standing = figures.standing(grade, season);
+        double standing = figures.standing(grade, season).whole();
         add(rows, "plants standing", shown, label, standing, chances.stock().get(name).get(season));
       }
     }

@@ -6,14 +6,14 @@ import growingon.money.Accounts;
 import growingon.money.BoughtLot;
 import growingon.money.CashItem;
 import growingon.money.LotAccount;
-import growingon.nursery.Grade;
 import growingon.nursery.Horizon;
 import growingon.nursery.Nursery;
 import growingon.project.LotHistory;
-import growingon.project.Sale;
 import growingon.project.SpaceUse;
 import growingon.project.Supplies;
 import growingon.report.CompareReport.Side;
+import growingon.whole.WholeLot;
+import growingon.whole.WholeSale;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -22,11 +22,17 @@ import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.function.ToDoubleFunction;
+import java.util.function.BinaryOperator;
+import java.util.function.Function;
 
 /** The figures of two plans, set against each other. */
 final class CompareFigures {
   private static final double LEAST = 1e-6;
+
+  /** Plans that differ by less were only made whole otherwise. */
+  private static final double HALF_A_PLANT = 0.5;
+
+  private static final Shown NONE = new Shown(Double.NaN, Double.NaN);
 
   private final Side first;
   private final Side second;
@@ -51,22 +57,27 @@ final class CompareFigures {
   }
 
   /**
-   * A figure in both plans; NaN where a plan does not have it.
+   * A figure in both plans, in full and as shown; NaN where a plan does not have it.
    *
    * @param what the figure
    * @param season season it is of, empty for the whole plan
    */
-  record Pair(String what, String season, double before, double after) {
-    double difference() {
-      return orNil(after) - orNil(before);
+  record Pair(String what, String season, Shown before, Shown after) {
+    Shown difference() {
+      return orNil(after).plus(-orNil(before).exact(), -orNil(before).shown());
     }
 
-    private static double orNil(double value) {
-      return Double.isNaN(value) ? 0 : value;
+    private static Shown orNil(Shown value) {
+      return isNone(value) ? Shown.NOTHING : value;
     }
 
-    boolean differs() {
-      return Math.abs(difference()) > LEAST || Double.isNaN(before) != Double.isNaN(after);
+    static boolean isNone(Shown value) {
+      return Double.isNaN(value.exact());
+    }
+
+    boolean differsBy(double least) {
+      Shown by = difference();
+      return Math.abs(by.exact()) > least && by.shown() != 0 || isNone(before) != isNone(after);
     }
   }
 
@@ -80,7 +91,7 @@ final class CompareFigures {
     return List.of(
         topic("In all", money, Kind.MONEY, CompareFigures::whole),
         topic("Sales", money, Kind.MONEY, CompareFigures::sales),
-        topic("Plants sold", "plants", Kind.NUMBER, CompareFigures::plantsSold),
+        shown("Plants sold", "plants", Kind.PLANTS, CompareFigures::plantsSold),
         topic("Space missing", "m², worst month", Kind.SQUARE_METRES, CompareFigures::space),
         topic("Hours", "hours", Kind.HOURS, CompareFigures::hours),
         topic("Purchases", money, Kind.MONEY, CompareFigures::purchases),
@@ -93,33 +104,44 @@ final class CompareFigures {
   private record Of(String what, String season) {}
 
   /** The figures of one plan. */
-  private interface Figures {
-    Map<Of, Double> of(Side side);
+  private interface Figures<T> {
+    Map<Of, T> of(Side side);
   }
 
-  private Topic topic(String name, String unit, Kind kind, Figures figures) {
-    Map<Of, Double> before = figures.of(first);
-    Map<Of, Double> after = figures.of(second);
+  private Topic topic(String name, String unit, Kind kind, Figures<Double> figures) {
+    return shown(
+        name,
+        unit,
+        kind,
+        side -> {
+          Map<Of, Shown> map = new LinkedHashMap<>();
+          figures.of(side).forEach((of, value) -> map.put(of, withoutSignOfNil(value)));
+          return map;
+        });
+  }
+
+  private static Shown withoutSignOfNil(double value) {
+    double number = value == 0 ? 0 : value;
+    return new Shown(number, number);
+  }
+
+  private Topic shown(String name, String unit, Kind kind, Figures<Shown> figures) {
+    double least = kind == Kind.PLANTS ? HALF_A_PLANT : LEAST;
+    Map<Of, Shown> before = figures.of(first);
+    Map<Of, Shown> after = figures.of(second);
     Set<Of> all = new LinkedHashSet<>(before.keySet());
     all.addAll(after.keySet());
     List<Pair> pairs = new ArrayList<>();
     for (Of of : all) {
       Pair pair =
           new Pair(
-              of.what(),
-              of.season(),
-              withoutSignOfNil(before.getOrDefault(of, Double.NaN)),
-              withoutSignOfNil(after.getOrDefault(of, Double.NaN)));
-      if (pair.differs()) {
+              of.what(), of.season(), before.getOrDefault(of, NONE), after.getOrDefault(of, NONE));
+      if (pair.differsBy(least)) {
         pairs.add(pair);
       }
     }
-    pairs.sort(Comparator.comparingDouble((Pair pair) -> -Math.abs(pair.difference())));
+    pairs.sort(Comparator.comparingDouble((Pair pair) -> -Math.abs(pair.difference().shown())));
     return new Topic(name, unit, kind, pairs);
-  }
-
-  private static double withoutSignOfNil(double value) {
-    return value == 0 ? 0 : value;
   }
 
   private static Map<Of, Double> whole(Side side) {
@@ -138,22 +160,24 @@ final class CompareFigures {
   }
 
   private static Map<Of, Double> sales(Side side) {
-    return bySale(side, Sale::money);
+    return bySale(side, WholeSale::money, Double::sum);
   }
 
-  private static Map<Of, Double> plantsSold(Side side) {
-    return bySale(side, Sale::units);
+  private static Map<Of, Shown> plantsSold(Side side) {
+    return bySale(side, sale -> new Shown(sale.units(), sale.whole()), Shown::plus);
   }
 
-  private static Map<Of, Double> bySale(Side side, ToDoubleFunction<Sale> value) {
-    Map<Of, Double> map = new LinkedHashMap<>();
+  private static <T> Map<Of, T> bySale(
+      Side side, Function<WholeSale, T> value, BinaryOperator<T> sum) {
+    Map<Of, T> map = new LinkedHashMap<>();
     Horizon horizon = side.accounts().projection().horizon();
-    for (LotHistory lot : side.accounts().projection().lots()) {
-      List<Grade> grades = lot.grades();
-      for (Sale sale : lot.sales()) {
-        String what = lot.lot().species() + ", " + grades.get(sale.grade()).name();
+    for (WholeLot lot : side.whole().lots()) {
+      LotHistory history = lot.history();
+      for (WholeSale sale : lot.sales()) {
+        String grade = history.grades().get(sale.grade()).name();
         String season = horizon.seasonName(horizon.season(sale.month()));
-        map.merge(new Of(what, season), value.applyAsDouble(sale), Double::sum);
+        Of of = new Of(history.lot().species() + ", " + grade, season);
+        map.merge(of, value.apply(sale), sum);
       }
     }
     return map;

@@ -6,6 +6,7 @@ import growingon.money.BoughtLot;
 import growingon.nursery.Inputs;
 import growingon.nursery.Settings;
 import growingon.problem.Problem;
+import growingon.whole.WholePlan;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -26,6 +27,7 @@ public final class CompareReport {
    * @param inputs what was read
    * @param problems everything found while reading
    * @param accounts its accounts
+   * @param whole its whole plants
    * @param bought what each lot bought is worth
    * @param chances how sure it is, on the same luck as the other plan, where draws were made
    */
@@ -34,8 +36,20 @@ public final class CompareReport {
       Inputs inputs,
       List<Problem> problems,
       Accounts accounts,
+      WholePlan whole,
       List<BoughtLot> bought,
       Optional<Chances> chances) {
+    /** A plan with its whole plants as they come. */
+    public Side(
+        String label,
+        Inputs inputs,
+        List<Problem> problems,
+        Accounts accounts,
+        List<BoughtLot> bought,
+        Optional<Chances> chances) {
+      this(label, inputs, problems, accounts, WholePlan.of(accounts.projection()), bought, chances);
+    }
+
     public Side {
       problems = List.copyOf(problems);
       bought = List.copyOf(bought);

@@ -28,17 +28,25 @@ final class CompareTables {
       if (seasons) {
         cells.add(Rows.text(pair.season()));
       }
-      cells.add(Rows.number(pair.before()));
-      cells.add(Rows.number(pair.after()));
-      cells.add(pair.difference());
+      cells.add(cell(topic, pair.before()));
+      cells.add(cell(topic, pair.after()));
+      cells.add(cell(topic, pair.difference()));
       rows.add(cells);
     }
     return new Table(
         "compare-" + topic.name().toLowerCase(Locale.ROOT).replace(' ', '-'),
         topic.name(),
-        List.of("Only what differs, largest difference first; an empty cell: that plan has none."),
+        List.of(
+            "Only what differs%s, largest difference first; an empty cell: that plan has none."
+                .formatted(topic.kind() == Kind.PLANTS ? " by half a plant or more" : "")),
         columns,
         rows.list());
+  }
+
+  private static Object cell(Topic topic, Shown value) {
+    return topic.kind() == Kind.PLANTS && !Pair.isNone(value)
+        ? Plants.of(value.exact(), Math.round(value.shown()))
+        : Rows.number(value.exact());
   }
 
   static Table reasons(List<Difference> reasons, Side first, Side second) {
@@ -121,23 +129,22 @@ final class CompareTables {
             topic.name(),
             pair.what(),
             season,
-            amount(pair.before()),
-            amount(pair.after()),
-            signed(pair.difference()),
+            amount(topic, pair.before().shown()),
+            amount(topic, pair.after().shown()),
+            signed(topic, pair.difference().shown()),
             topic.unit());
   }
 
-  private static String amount(double number) {
-    double value = number == 0 ? 0 : number;
+  private static String amount(Topic topic, double value) {
     if (Double.isNaN(value)) {
       return "none";
     }
-    return Math.abs(value) < 10
+    return Math.abs(value) < 10 && topic.kind() != Kind.PLANTS
         ? String.format(Locale.ENGLISH, "%.1f", value)
         : Labels.whole(value);
   }
 
-  private static String signed(double value) {
-    return (value > 0 ? "+" : "") + amount(value);
+  private static String signed(Topic topic, double value) {
+    return (value > 0 ? "+" : "") + amount(topic, value);
   }
 }

@@ -36,16 +36,31 @@ final class ComparedCells {
   }
 
   /** Cells of a row that begins with others. */
-  static Object[] row(Compared figure, Object... before) {
+  static Object[] row(Compared figure, Kind kind, Object... before) {
+    boolean plants = kind == Kind.PLANTS;
     List<Object> cells = new ArrayList<>(Arrays.asList(before));
-    cells.add(figure.planned());
-    cells.add(figure.real());
+    cells.add(plants ? planned(figure) : (Object) figure.planned());
+    cells.add(plants ? real(figure) : (Object) figure.real());
     cells.add(figure.isReal() ? null : "planned");
-    cells.add(figure.isReal() ? (Double) figure.difference() : null);
-    cells.add(figure.range().map(each -> (Double) each.p10()).orElse(null));
-    cells.add(figure.range().map(each -> (Double) each.p90()).orElse(null));
+    Object difference = plants ? real(figure).minus(planned(figure)) : (Object) figure.difference();
+    cells.add(figure.isReal() ? difference : null);
+    cells.add(figure.range().map(each -> edge(each.p10(), kind)).orElse(null));
+    cells.add(figure.range().map(each -> edge(each.p90(), kind)).orElse(null));
     cells.add(words(figure.judgement()));
     return cells.toArray();
+  }
+
+  private static Plants planned(Compared figure) {
+    return Plants.of(figure.planned(), figure.wholePlanned());
+  }
+
+  /** Plants as they came. */
+  static Plants real(Compared figure) {
+    return Plants.of(figure.real(), figure.wholeReal());
+  }
+
+  private static Object edge(double value, Kind kind) {
+    return kind == Kind.PLANTS ? new Shown(value, Math.rint(value)) : (Object) value;
   }
 
   /** Cells of a figure of which the plan had none. */

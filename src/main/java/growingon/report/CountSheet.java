@@ -1,8 +1,8 @@
 package growingon.report;
 
 import growingon.project.LotHistory;
-import growingon.project.Projection;
 import growingon.project.Stood;
+import growingon.whole.WholeLot;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -15,12 +15,13 @@ import java.util.Map;
  * alone, so that the filled list can be read as one. It has no total, which would be a faulty line.
  */
 final class CountSheet {
-  private final Projection projection;
+  private final List<WholeLot> lots;
   private final Map<String, Integer> placeOrder = new HashMap<>();
 
-  private CountSheet(Projection projection) {
-    this.projection = projection;
-    projection
+  private CountSheet(Context context) {
+    this.lots = context.whole().lots();
+    context
+        .inputs()
         .scenario()
         .nursery()
         .places()
@@ -29,7 +30,7 @@ final class CountSheet {
   }
 
   static Sheet of(Context context) {
-    CountSheet sheet = new CountSheet(context.accounts().projection());
+    CountSheet sheet = new CountSheet(context);
     return FilledSheet.of(
         "Count sheet",
         List.of(
@@ -66,11 +67,12 @@ final class CountSheet {
             .wide(9)
             .column("note", "", Kind.TO_FILL)
             .wide(26);
-    for (LotHistory lot : inPlaceOrder()) {
+    for (WholeLot each : inPlaceOrder()) {
+      LotHistory lot = each.history();
       table.row(
           place(lot).isEmpty() ? "no place" : place(lot),
           lot.lot().name(),
-          lot.standingAtStart(),
+          Plants.of(lot.standingAtStart(), each.standingAtStart()),
           null,
           "counted",
           null,
@@ -84,16 +86,18 @@ final class CountSheet {
   }
 
   /** Lots that are here already, by place, then in the order of the stock list. */
-  private List<LotHistory> inPlaceOrder() {
-    List<LotHistory> lots = new ArrayList<>();
-    for (LotHistory lot : projection.lots()) {
-      if (lot.lot().purchase().isEmpty() && lot.start() == 0 && lot.standingAtStart() > 0) {
-        lots.add(lot);
+  private List<WholeLot> inPlaceOrder() {
+    List<WholeLot> here = new ArrayList<>();
+    for (WholeLot lot : lots) {
+      boolean isHere = lot.history().lot().purchase().isEmpty() && lot.history().start() == 0;
+      if (isHere && lot.standingAtStart() > 0) {
+        here.add(lot);
       }
     }
-    lots.sort(
-        Comparator.comparingInt(lot -> placeOrder.getOrDefault(place(lot), placeOrder.size())));
-    return lots;
+    here.sort(
+        Comparator.comparingInt(
+            lot -> placeOrder.getOrDefault(place(lot.history()), placeOrder.size())));
+    return here;
   }
 
   /** Where it stands in the first month; where it is booked if nothing of it is left by then. */

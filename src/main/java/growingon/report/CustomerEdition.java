@@ -1,8 +1,10 @@
 package growingon.report;
 
 import growingon.money.Accounts;
+import growingon.money.ValueJoin;
 import growingon.nursery.Grade;
 import growingon.nursery.Horizon;
+import growingon.nursery.Inputs;
 import growingon.nursery.Nursery;
 import growingon.project.Projection;
 import java.time.YearMonth;
@@ -11,6 +13,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 
@@ -21,7 +24,7 @@ final class CustomerEdition {
 
   private static final int ROUNDED_TO = 5;
 
-  private final Projection projection;
+  private final Context context;
   private final Horizon horizon;
   private final Nursery nursery;
   private final boolean prices;
@@ -38,8 +41,9 @@ final class CustomerEdition {
       int plants,
       double price) {}
 
-  private CustomerEdition(Projection projection, boolean prices) {
-    this.projection = projection;
+  private CustomerEdition(Context context, boolean prices) {
+    Projection projection = context.accounts().projection();
+    this.context = context;
     this.horizon = projection.horizon();
     this.nursery = projection.scenario().nursery();
     this.prices = prices;
@@ -47,8 +51,10 @@ final class CustomerEdition {
     this.listPrice = Trade.listPrices(projection);
   }
 
-  static Report of(Accounts accounts, boolean prices) {
-    return new CustomerEdition(accounts.projection(), prices).report();
+  static Report of(Inputs seen, Accounts accounts, boolean prices) {
+    Context context =
+        new Context(seen, accounts, ValueJoin.NOTHING_BOUGHT, Optional.empty(), List.of());
+    return new CustomerEdition(context, prices).report();
   }
 
   private List<String> leftOut() {
@@ -88,7 +94,7 @@ final class CustomerEdition {
 
   private List<Line> lines() {
     List<Line> lines = new ArrayList<>();
-    for (List<Trade.Cell> cells : Trade.bySpecies(projection).byGrade()) {
+    for (List<Trade.Cell> cells : Trade.bySpecies(context).byGrade()) {
       Trade.Cell first = cells.get(0);
       double price = listPrice.apply(first);
       int plants = (int) (Trade.saleable(cells).whole() / ROUNDED_TO * ROUNDED_TO);

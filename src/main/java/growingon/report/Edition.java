@@ -61,7 +61,7 @@ public record Edition(Audience audience, boolean costs, boolean prices) {
         switch (audience) {
           case PARTNER -> PartnerEdition.of(seen, accounts, join, costs);
           case BANK -> BankEdition.of(seen, accounts);
-          case CUSTOMER -> CustomerEdition.of(accounts, prices);
+          case CUSTOMER -> CustomerEdition.of(seen, accounts, prices);
         };
     return report.madeFor(audience);
   }

@@ -8,7 +8,7 @@ final class FilledSheet {
   private FilledSheet() {}
 
   static Sheet of(String name, List<String> sentences, Table... tables) {
-    List<Table> filled = Stream.of(tables).filter(table -> !table.rows().isEmpty()).toList();
+    List<Table> filled = Stream.of(tables).filter(table -> !table.inFull().isEmpty()).toList();
     List<String> said = filled.isEmpty() ? List.<String>of() : sentences;
     return new Sheet(name, said, filled, List.of(), false);
   }

@@ -51,9 +51,16 @@ final class GradeCharts {
   }
 
   Optional<Chart> stock() {
-    List<Series> series = byGrade(figures::standing);
-    series.add(series("no grade yet", Role.VALUE, NO_GRADE, Colours.REST, figures::ungraded));
-    series.add(series("kept", Role.VALUE, NO_GRADE, Colours.KEPT, figures::kept));
+    List<Series> series = byGrade((grade, season) -> figures.standing(grade, season).whole());
+    series.add(
+        series(
+            "no grade yet",
+            Role.VALUE,
+            NO_GRADE,
+            Colours.REST,
+            season -> figures.ungraded(season).whole()));
+    series.add(
+        series("kept", Role.VALUE, NO_GRADE, Colours.KEPT, season -> figures.kept(season).whole()));
     series.removeIf(each -> !shows(each));
     return chart(
         Charts.STOCK,

@@ -2,8 +2,8 @@ package growingon.report;
 
 import growingon.nursery.Horizon;
 import growingon.project.HoursUse;
-import growingon.project.LotHistory;
 import growingon.project.Work;
+import growingon.whole.WholeLot;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -186,23 +186,25 @@ final class HoursSheet {
     return new Table(
         "hours-lines",
         "Hours of every lot, month and job",
-        List.of(
-            "Expected plants and hours at full precision. Care, which is to do in every month, is"
-                + " the column care of lot-months."),
+        List.of("Care, which is to do in every month, is the column care of lot-months."),
         List.of(
             Rows.lot(),
             Rows.month(),
             Column.of("job", "job", "", Kind.TEXT),
-            Column.of("plants", "plants", "", Kind.NUMBER),
+            Column.of("plants", "plants", "", Kind.PLANTS),
             summed("hours", "hours")),
         LazyRows.byLot(
-            context.accounts().projection().lots(),
-            lot -> lot.works().size(),
-            (lot, index) -> line(lot, lot.works().get(index), dates)));
+            context.whole().lots(),
+            lot -> lot.history().works().size(),
+            (lot, index) -> line(lot, lot.history().works().get(index), dates)));
   }
 
-  private static FixedRow line(LotHistory lot, Work work, Dates dates) {
+  private static FixedRow line(WholeLot lot, Work work, Dates dates) {
     return new FixedRow(
-        lot.lot().name(), dates.month(work.month()), work.job(), work.plants(), work.hours());
+        lot.history().lot().name(),
+        dates.month(work.month()),
+        work.job(),
+        Plants.of(work.plants(), lot.workedOn(work)),
+        work.hours());
   }
 }

@@ -6,8 +6,9 @@ import growingon.nursery.Nursery;
 import growingon.nursery.Step;
 import growingon.project.Happening;
 import growingon.project.Lifting;
-import growingon.project.LotHistory;
 import growingon.project.Projection;
+import growingon.whole.WholeLot;
+import growingon.whole.WholePlan;
 import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
@@ -22,27 +23,35 @@ import java.util.stream.Stream;
 /** The job list: what is done where, in which month, with what, and a box to tick. */
 final class JobsSheet {
   private static final int NEXT_MONTHS = 3;
-  private static final double NEGLIGIBLE = 0.05;
-  private static final double HALF = 0.5;
   private static final DateTimeFormatter SHORT_MONTH =
       DateTimeFormatter.ofPattern("MMM", Locale.ENGLISH);
 
-  private final Projection projection;
+  private final WholePlan whole;
   private final Nursery nursery;
   private final Horizon horizon;
   private final Map<String, Integer> placeOrder = new HashMap<>();
 
-  private record Job(LotHistory lot, Happening happening) {}
+  /** A happening of a lot, by its place in the lot's list. */
+  private record Job(WholeLot lot, int index) {
+    Happening happening() {
+      return lot.history().happenings().get(index);
+    }
 
-  private JobsSheet(Projection projection) {
-    this.projection = projection;
+    int plants() {
+      return lot.workedOn(index);
+    }
+  }
+
+  private JobsSheet(Context context) {
+    Projection projection = context.accounts().projection();
+    this.whole = context.whole();
     this.nursery = projection.scenario().nursery();
     this.horizon = projection.horizon();
     nursery.places().keySet().forEach(name -> placeOrder.put(name, placeOrder.size()));
   }
 
   static Sheet of(Context context) {
-    JobsSheet sheet = new JobsSheet(context.accounts().projection());
+    JobsSheet sheet = new JobsSheet(context);
     List<Job> jobs = sheet.inOrder();
     return FilledSheet.of(
         "Jobs",
@@ -57,23 +66,21 @@ final class JobsSheet {
 
   /**
    * By month, then places in the order of the places table, then lots in the order of the stock.
+   * Nobody plans a job on a third of a plant, as may be expected to be left of a lot.
    */
   private List<Job> inOrder() {
     List<Job> jobs = new ArrayList<>();
-    for (LotHistory lot : projection.lots()) {
-      lot.happenings().stream()
-          .filter(JobsSheet::isOnAPlant)
-          .forEach(happening -> jobs.add(new Job(lot, happening)));
+    for (WholeLot lot : whole.lots()) {
+      for (int i = 0; i < lot.history().happenings().size(); i++) {
+        if (lot.workedOn(i) > 0) {
+          jobs.add(new Job(lot, i));
+        }
+      }
     }
     jobs.sort(
         Comparator.comparingInt((Job job) -> job.happening().month())
             .thenComparingInt(job -> place(job.happening().place())));
     return jobs;
-  }
-
-  /** Nobody plans a job on a third of a plant, as may be expected to be left of a lot. */
-  private static boolean isOnAPlant(Happening happening) {
-    return happening.plants() >= HALF;
   }
 
   private int place(String name) {
@@ -96,8 +103,8 @@ final class JobsSheet {
     sentences.add(
         "A job that may be done over several months stands in the first, with its months beside it;"
             + " its hours and litres are those of the whole job. Daily care (watering, weeding) is"
-            + " on the sheet Hours, and so is the time for jobs on less than half a plant expected,"
-            + " which are left out here. Weights stand where plants are lifted: potted or moved.");
+            + " on the sheet Hours, and so is the time for jobs on less than a plant, which are"
+            + " left out here. Weights stand where plants are lifted: potted or moved.");
     sentences.add(
         "“2 people or trolley”: a plant weighs more than %.0f kg from a bench or %.0f kg from the"
                 .formatted(Lifting.firstKg(LiftFrom.BENCH), Lifting.firstKg(LiftFrom.GROUND))
@@ -135,14 +142,14 @@ final class JobsSheet {
     table.row(
         horizon.month(done.month()),
         done.place().isEmpty() ? "no place" : done.place(),
-        job.lot().lot().name(),
+        job.lot().history().lot().name(),
         done.job(),
-        WholePlants.nearest(done.plants()),
+        Plants.of(done.plants(), job.plants()),
         done.pot().orElse(null),
         unlessNil(done.substrateLitres()),
         done.hours(),
         lifts ? unlessNil(done.kgEach()) : null,
-        lifts ? unlessNil(done.kgInAll()) : null,
+        lifts ? unlessNil(job.plants() * done.kgEach()) : null,
         note(job),
         null);
   }
@@ -162,8 +169,9 @@ final class JobsSheet {
     if (!done.toPlace().equals(done.place()) && !done.toPlace().isEmpty()) {
       notes.add("to " + done.toPlace());
     }
-    if (done.culled() > NEGLIGIBLE) {
-      notes.add("about %s to cull".formatted(Labels.whole(Math.max(1, done.culled()))));
+    int culled = job.lot().culledAt(job.index());
+    if (culled > 0) {
+      notes.add("about %s to cull".formatted(Labels.whole(culled)));
     }
     if (done.lifting() == Lifting.TWO_PEOPLE) {
       notes.add("2 people or trolley");
@@ -182,7 +190,7 @@ final class JobsSheet {
   }
 
   private Optional<String> mix(Job job) {
-    List<Step> steps = nursery.routeOf(job.lot().lot()).steps();
+    List<Step> steps = nursery.routeOf(job.lot().history().lot()).steps();
     return steps.stream()
         .filter(step -> step.name().equals(job.happening().job()))
         .findFirst()

@@ -2,11 +2,10 @@ package growingon.report;
 
 import growingon.nursery.Horizon;
 import growingon.nursery.Ladder;
+import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
-import growingon.project.LotHistory;
-import growingon.project.Projection;
-import growingon.project.Sale;
-import growingon.project.SeasonStock;
+import growingon.whole.WholeLot;
+import growingon.whole.WholeSale;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -15,6 +14,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Totals by grade ladder and season in which no figure stands for a single lot: a ladder of which a
@@ -72,12 +72,13 @@ final class LadderTotals {
   }
 
   private final Horizon horizon;
+  private final Nursery nursery;
   private final Map<String, Row> byLadder = new HashMap<>();
   private final List<String> ladders = new ArrayList<>();
 
-  private LadderTotals(Projection projection) {
-    this.horizon = projection.horizon();
-    Nursery nursery = projection.scenario().nursery();
+  private LadderTotals(Context context) {
+    this.horizon = context.accounts().projection().horizon();
+    this.nursery = context.inputs().scenario().nursery();
     for (Ladder ladder : nursery.ladders().values()) {
       ladders.add(ladder.name());
       byLadder.put(ladder.name(), new Row(ladder.name(), horizon.seasons()));
@@ -85,35 +86,40 @@ final class LadderTotals {
   }
 
   /** Plants that can be sold: sold in the season, or ready and unsold at its end. */
-  static LadderTotals saleable(Projection projection) {
-    LadderTotals totals = sold(projection, false);
-    for (LotHistory lot : projection.lots()) {
-      for (SeasonStock stock : lot.seasons()) {
-        double ready = Arrays.stream(stock.ready()).flatMapToDouble(Arrays::stream).sum();
-        totals.row(projection, lot).add(stock.season(), lot.lot().name(), ready);
+  static LadderTotals saleable(Context context) {
+    LadderTotals totals = sold(context);
+    for (WholeLot lot : context.whole().lots()) {
+      for (int i = 0; i < lot.seasons().size(); i++) {
+        SeasonEnd end = new SeasonEnd(lot, i);
+        totals.add(lot, end.season(), end.ready().whole());
       }
     }
     return totals;
   }
 
-  /** Plants sold, or what they bring. */
-  static LadderTotals sold(Projection projection, boolean money) {
-    LadderTotals totals = new LadderTotals(projection);
-    for (LotHistory lot : projection.lots()) {
-      for (Sale sale : lot.sales()) {
-        totals
-            .row(projection, lot)
-            .add(
-                totals.horizon.season(sale.month()),
-                lot.lot().name(),
-                money ? sale.money() : sale.units());
+  /** Plants sold. */
+  static LadderTotals sold(Context context) {
+    return sales(context, WholeSale::whole);
+  }
+
+  /** What the plants sold bring. */
+  static LadderTotals receipts(Context context) {
+    return sales(context, WholeSale::money);
+  }
+
+  private static LadderTotals sales(Context context, ToDoubleFunction<WholeSale> what) {
+    LadderTotals totals = new LadderTotals(context);
+    for (WholeLot lot : context.whole().lots()) {
+      for (WholeSale sale : lot.sales()) {
+        totals.add(lot, totals.horizon.season(sale.month()), what.applyAsDouble(sale));
       }
     }
     return totals;
   }
 
-  private Row row(Projection projection, LotHistory lot) {
-    return byLadder.get(projection.scenario().nursery().ladderOf(lot.lot()).name());
+  private void add(WholeLot lot, int season, double value) {
+    Lot of = lot.history().lot();
+    byLadder.get(nursery.ladderOf(of).name()).add(season, of.name(), value);
   }
 
   /** Ladders in order that may be told by themselves, then "other". */
@@ -164,10 +170,14 @@ final class LadderTotals {
       Object[] cells = new Object[horizon.seasons() + 1];
       cells[0] = row.name();
       for (int season = 0; season < horizon.seasons(); season++) {
-        cells[season + 1] = row.value(season);
+        cells[season + 1] = cell(row.value(season), kind);
       }
       table.row(cells);
     }
     return table.build();
+  }
+
+  private static Object cell(double value, Kind kind) {
+    return kind == Kind.PLANTS && !Double.isNaN(value) ? Plants.nearest(value) : (Object) value;
   }
 }

@@ -1,6 +1,5 @@
 package growingon.report;
 
-import growingon.project.LotHistory;
 import java.util.AbstractList;
 import java.util.Arrays;
 import java.util.List;
@@ -29,11 +28,12 @@ final class LazyRows extends AbstractList<List<Object>> implements RandomAccess 
   /**
    * Rows of lots, some of each.
    *
+   * @param <L> what a lot is taken as
    * @param rowsOf number of rows of a lot
    * @param maker makes the row of an index among those of a lot
    */
-  static LazyRows byLot(List<LotHistory> lots, ToIntFunction<LotHistory> rowsOf, RowOfLot maker) {
-    List<LotHistory> having = lots.stream().filter(lot -> rowsOf.applyAsInt(lot) > 0).toList();
+  static <L> LazyRows byLot(List<L> lots, ToIntFunction<L> rowsOf, RowOfLot<L> maker) {
+    List<L> having = lots.stream().filter(lot -> rowsOf.applyAsInt(lot) > 0).toList();
     int[] first = new int[having.size()];
     int size = 0;
     for (int i = 0; i < first.length; i++) {
@@ -51,9 +51,9 @@ final class LazyRows extends AbstractList<List<Object>> implements RandomAccess 
 
   /** Makes a row of a lot. */
   @FunctionalInterface
-  interface RowOfLot {
+  interface RowOfLot<L> {
     /** The row of an index among those of a lot. */
-    FixedRow row(LotHistory lot, int index);
+    FixedRow row(L lot, int index);
   }
 
   @Override

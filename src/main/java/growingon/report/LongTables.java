@@ -1,18 +1,19 @@
 package growingon.report;
 
 import growingon.project.LotHistory;
-import growingon.project.Sale;
 import growingon.project.Stood;
 import growingon.project.Supplies;
 import growingon.project.Use;
+import growingon.whole.WholeLot;
+import growingon.whole.WholeSale;
 import java.util.ArrayList;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.Function;
 
 /** The long series that go to the tables and to figures.json but on no sheet. */
 final class LongTables {
-  private static final String PRECISION = "Expected plants at full precision, not rounded.";
-
   private LongTables() {}
 
   /** No table needs another, so they are made on all processors. */
@@ -38,40 +39,39 @@ final class LongTables {
 
   private static Table lotMonths(Context context) {
     Dates dates = new Dates(context.accounts().projection().horizon());
-    List<LotHistory> lots = context.accounts().projection().lots();
     return new Table(
         "lot-months",
         "Every lot in every month",
         List.of(
-            PRECISION
-                + " Standing is at the end of the month; place, square metres and weight are read"
-                + " after the month's work, before its losses and sales."),
+            "Standing is at the end of the month; place, square metres and weight are read after the"
+                + " month's work, before its losses and sales."),
         List.of(
             Rows.lot(),
             Rows.month(),
-            Column.of("standing", "standing", "", Kind.NUMBER),
-            Column.of("died", "died", "", Kind.NUMBER),
-            Column.of("culled", "culled", "", Kind.NUMBER),
-            Column.of("sold", "sold", "", Kind.NUMBER),
+            Column.of("standing", "standing", "", Kind.PLANTS),
+            Column.of("died", "died", "", Kind.PLANTS),
+            Column.of("culled", "culled", "", Kind.PLANTS),
+            Column.of("sold", "sold", "", Kind.PLANTS),
             Rows.place(),
             Column.of("m2", "space", "m²", Kind.SQUARE_METRES),
             Column.of("kg_each", "weight of one plant", "kg", Kind.KG),
             Column.summed("care", "care", "hours", Kind.HOURS)),
         LazyRows.byLot(
-            lots,
-            lot -> lot.months() - lot.start(),
-            (lot, index) -> lotMonth(lot, lot.start() + index, dates)));
+            context.whole().lots(),
+            lot -> lot.history().months() - lot.history().start(),
+            (lot, index) -> lotMonth(lot, lot.history().start() + index, dates)));
   }
 
-  private static FixedRow lotMonth(LotHistory lot, int month, Dates dates) {
+  private static FixedRow lotMonth(WholeLot whole, int month, Dates dates) {
+    LotHistory lot = whole.history();
     Stood stood = lot.stood(month);
     return new FixedRow(
         lot.lot().name(),
         dates.month(month),
-        lot.standing(month),
-        lot.died(month),
-        lot.culled(month),
-        lot.sold(month),
+        Plants.of(lot.standing(month), whole.standing(month)),
+        Plants.of(lot.died(month), whole.died(month)),
+        Plants.of(lot.culled(month), whole.culled(month)),
+        Plants.of(lot.sold(month), whole.sold(month)),
         stood == null ? null : Rows.text(stood.place()),
         stood == null ? null : stood.m2(),
         stood == null ? null : stood.weight().kg(),
@@ -93,18 +93,20 @@ final class LongTables {
             Column.of("unit", "unit", "", Kind.TEXT),
             Column.summed("cost", "cost", currency, Kind.MONEY)),
         LazyRows.byLot(
-            context.accounts().projection().lots(),
-            lot -> lot.uses().size(),
-            (lot, index) -> lotUse(lot, lot.uses().get(index), context, dates)));
+            context.whole().lots(),
+            lot -> lot.history().uses().size(),
+            (lot, index) -> lotUse(lot, lot.history().uses().get(index), context, dates)));
   }
 
-  private static FixedRow lotUse(LotHistory lot, Use use, Context context, Dates dates) {
+  private static FixedRow lotUse(WholeLot lot, Use use, Context context, Dates dates) {
     Supplies.Item item = context.accounts().supplies().item(use.kind(), use.item());
     return new FixedRow(
-        lot.lot().name(),
+        lot.history().lot().name(),
         dates.month(use.month()),
         use.item(),
-        use.amount(),
+        use.kind() == Use.Kind.POT
+            ? new Shown(use.amount(), PottedPlants.of(lot, use.month(), use.item()))
+            : (Object) use.amount(),
         item.unit(),
         use.amount() * item.unitPrice());
   }
@@ -112,10 +114,17 @@ final class LongTables {
   private static Table salesLines(Context context) {
     Dates dates = new Dates(context.accounts().projection().horizon());
     String currency = context.inputs().scenario().nursery().settings().currency();
+    List<WholeLot> lots = context.whole().lots();
+    Map<WholeLot, List<WholeSale>> read = new IdentityHashMap<>();
+    lots.forEach(lot -> read.put(lot, ofWholePlants(lot)));
     return new Table(
         "sales-lines",
         "Every sale expected",
-        List.of(PRECISION + " Row: of the demand table, 1 for its first. " + Sentences.WITHOUT_VAT),
+        List.of(
+            "Row: of the demand table, 1 for its first. "
+                + Sentences.PARTS_OF_PLANTS
+                + " "
+                + Sentences.WITHOUT_VAT),
         List.of(
             Rows.month(),
             Rows.season(),
@@ -124,15 +133,24 @@ final class LongTables {
             Column.of("grade", "grade", "", Kind.TEXT),
             Column.of("quality", "quality", "", Kind.TEXT),
             Column.of("row", "demand row", "", Kind.COUNT),
-            Column.summed("units", "plants", "", Kind.NUMBER),
+            Column.summed("units", "plants", "", Kind.PLANTS),
             Column.summed("money", "received", currency, Kind.MONEY)),
         LazyRows.byLot(
-            context.accounts().projection().lots(),
+            lots,
+            lot -> read.get(lot).size(),
+            (lot, index) -> salesLine(lot, read.get(lot).get(index), dates)),
+        LazyRows.byLot(
+            lots,
             lot -> lot.sales().size(),
             (lot, index) -> salesLine(lot, lot.sales().get(index), dates)));
   }
 
-  private static FixedRow salesLine(LotHistory lot, Sale sale, Dates dates) {
+  private static List<WholeSale> ofWholePlants(WholeLot lot) {
+    return lot.sales().stream().filter(sale -> sale.whole() > 0).toList();
+  }
+
+  private static FixedRow salesLine(WholeLot whole, WholeSale sale, Dates dates) {
+    LotHistory lot = whole.history();
     return new FixedRow(
         dates.month(sale.month()),
         dates.season(sale.month()),
@@ -141,7 +159,7 @@ final class LongTables {
         lot.grades().get(sale.grade()).name(),
         sale.quality().toString(),
         sale.row() + 1,
-        sale.units(),
-        sale.money());
+        Plants.of(sale.units(), sale.whole()),
+        new Shown(sale.money(), sale.receipts()));
   }
 }

@@ -4,6 +4,7 @@ import growingon.review.Loss;
 import growingon.review.Review;
 import growingon.review.Suspicion;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -52,13 +53,13 @@ final class LossesSheet {
   }
 
   private Table by(String name, String title, String heading, Function<Loss, String> group) {
-    Map<String, Double> plants = new LinkedHashMap<>();
+    Map<String, Plants> plants = new LinkedHashMap<>();
     Map<String, Integer> lines = new LinkedHashMap<>();
     for (Loss each : review.losses()) {
-      plants.merge(group.apply(each), each.plants(), Double::sum);
+      plants.merge(group.apply(each), Plants.nearest(each.plants()), Plants::plus);
       lines.merge(group.apply(each), each.lines(), Integer::sum);
     }
-    double all = plants.values().stream().mapToDouble(Double::doubleValue).sum();
+    double all = plants.values().stream().mapToDouble(Plants::exact).sum();
     TableBuilder table =
         TableBuilder.table(name, title)
             .text(heading)
@@ -66,13 +67,13 @@ final class LossesSheet {
             .column("of all lost", "", Kind.SHARE)
             .summed("lines", "", Kind.COUNT);
     plants.entrySet().stream()
-        .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
+        .sorted(Comparator.comparingDouble(each -> -each.getValue().exact()))
         .forEach(
             each ->
                 table.row(
                     each.getKey().isEmpty() ? "no reason given" : each.getKey(),
                     each.getValue(),
-                    all == 0 ? null : (Double) (each.getValue() / all),
+                    all == 0 ? null : (Double) (each.getValue().exact() / all),
                     lines.get(each.getKey())));
     return table.build();
   }
@@ -94,7 +95,7 @@ final class LossesSheet {
           Rows.text(each.supplier()),
           each.what().toString(),
           Rows.text(each.reason()),
-          each.plants(),
+          Plants.nearest(each.plants()),
           each.lines());
     }
     return table.build();

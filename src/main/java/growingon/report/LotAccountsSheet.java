@@ -1,15 +1,18 @@
 package growingon.report;
 
 import growingon.money.LotAccount;
+import growingon.whole.WholeLot;
 import java.util.List;
 
 /** What each lot takes and brings, and how the lots' results lead to the nursery's cash. */
 final class LotAccountsSheet {
   private final List<LotAccount> accounts;
+  private final List<WholeLot> whole;
   private final String currency;
 
   private LotAccountsSheet(Context context) {
     this.accounts = context.accounts().lots();
+    this.whole = context.whole().lots();
     this.currency = context.inputs().scenario().nursery().settings().currency();
   }
 
@@ -54,21 +57,17 @@ final class LotAccountsSheet {
             .summed("result with cost to date", currency, Kind.MONEY)
             .flagged(Column.Flag.BELOW_ZERO)
             .summed("unsold at list", currency, Kind.MONEY);
-    List<List<Plants>> plants =
-        WholePlants.grid(
-            accounts.stream()
-                .map(each -> new double[] {each.lost(), each.sold(), each.standing()})
-                .toList());
     for (int i = 0; i < accounts.size(); i++) {
       LotAccount account = accounts.get(i);
+      WholeLot lot = whole.get(i);
       table.row(
           account.lot().name(),
           account.lot().species(),
           account.lot().quantity(),
-          plants.get(i).get(0),
-          plants.get(i).get(1),
-          plants.get(i).get(2),
-          account.kept(),
+          Plants.of(account.lost(), lot.lost()),
+          Plants.of(account.sold(), lot.sold()),
+          Plants.of(account.standing(), lot.standing()),
+          Plants.of(account.kept(), lot.kept()),
           account.costs(),
           account.sales(),
           account.result(),
@@ -77,6 +76,11 @@ final class LotAccountsSheet {
           account.unsoldAtList());
     }
     return table.build();
+  }
+
+  /** All costs, before and within the plan, for each of so many plants; NaN for none. */
+  static double costPer(LotAccount account, int plants) {
+    return plants > 0 ? (account.costs() + account.spentBefore()) / plants : Double.NaN;
   }
 
   private Table costs() {
@@ -106,7 +110,9 @@ final class LotAccountsSheet {
             .column("cost per plant started", currency, Kind.MONEY_EACH)
             .column("per plant alive", currency, Kind.MONEY_EACH)
             .column("per plant sold", currency, Kind.MONEY_EACH);
-    for (LotAccount account : accounts) {
+    for (int i = 0; i < accounts.size(); i++) {
+      LotAccount account = accounts.get(i);
+      WholeLot lot = whole.get(i);
       table.row(
           account.lot().name(),
           account.lot().species(),
@@ -123,9 +129,9 @@ final class LotAccountsSheet {
           account.selling(),
           account.other(),
           account.costs(),
-          account.costPerStarted(),
-          account.costPerAlive(),
-          account.costPerSold());
+          costPer(account, lot.start()),
+          costPer(account, lot.start() - lot.lost()),
+          costPer(account, lot.sold()));
     }
     return table.build();
   }

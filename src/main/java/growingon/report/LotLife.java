@@ -7,10 +7,10 @@ import growingon.nursery.Trunks;
 import growingon.project.Happening;
 import growingon.project.LotHistory;
 import growingon.project.Reached;
-import growingon.project.Sale;
-import growingon.project.SeasonStock;
 import growingon.project.Stood;
 import growingon.project.Work;
+import growingon.whole.WholeLot;
+import growingon.whole.WholeSale;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -38,7 +38,7 @@ final class LotLife {
       int order,
       String event,
       String what,
-      double plants,
+      Plants plants,
       String place,
       double hours,
       double received) {}
@@ -46,31 +46,37 @@ final class LotLife {
   private static final double HALF_A_CENT = 0.005;
 
   private final LotHistory lot;
+  private final WholeLot whole;
   private final Horizon horizon;
   private final String currency;
   private final List<Event> events = new ArrayList<>();
 
-  private LotLife(LotHistory lot, Horizon horizon, String currency) {
-    this.lot = lot;
+  private LotLife(WholeLot whole, Horizon horizon, String currency) {
+    this.lot = whole.history();
+    this.whole = whole;
     this.horizon = horizon;
     this.currency = currency;
   }
 
-  static List<Event> of(LotHistory lot, Horizon horizon, String currency) {
+  static List<Event> of(WholeLot lot, Horizon horizon, String currency) {
     LotLife life = new LotLife(lot, horizon, currency);
-    if (lot.start() >= lot.months()) {
+    if (life.lot.start() >= life.lot.months()) {
       return List.of();
     }
     life.begins();
-    lot.happenings().forEach(life::works);
+    for (int i = 0; i < life.lot.happenings().size(); i++) {
+      life.works(i);
+    }
     life.moves();
-    lot.reached().forEach(life::reaches);
-    lot.seasons().forEach(life::seasonEnds);
+    life.lot.reached().forEach(life::reaches);
+    for (int i = 0; i < life.lot.seasons().size(); i++) {
+      life.seasonEnds(new SeasonEnd(lot, i), life.lot.seasons().get(i).meanTrunkMm());
+    }
     life.events.sort(Comparator.comparingInt(Event::month).thenComparingInt(Event::order));
     return life.events;
   }
 
-  private void add(int month, int order, String event, String what, double plants) {
+  private void add(int month, int order, String event, String what, Plants plants) {
     add(new Event(month, order, event, what, plants, placeIn(month), Double.NaN, Double.NaN));
   }
 
@@ -91,11 +97,11 @@ final class LotLife {
     parts.add("trunk " + trunks(plants.trunks()));
     plants.potting().pot().ifPresent(pot -> parts.add("in pot " + pot));
     plants.purchase().ifPresent(bought -> parts.add(price(bought, plants)));
-    if (lot.diedBefore() >= 0.5) {
-      parts.add(Phrases.plants(lot.diedBefore()) + " died since the count");
+    if (whole.diedBefore() > 0) {
+      parts.add(Phrases.plants(whole.diedBefore()) + " died since the count");
     }
     waits(plants).ifPresent(parts::add);
-    double number = plants.quantity() - lot.diedBefore();
+    Plants number = Plants.of(lot.standingAtStart(), whole.standingAtStart());
     add(lot.start(), 0, arrives ? "arrives" : "stands", String.join("; ", parts), number);
   }
 
@@ -129,17 +135,20 @@ final class LotLife {
     return Labels.whole(value);
   }
 
-  private void works(Happening done) {
-    if (done.plants() + done.died() + done.culled() < Phrases.NEGLIGIBLE) {
+  private void works(int index) {
+    Happening done = lot.happenings().get(index);
+    int died = whole.diedOf(index);
+    int culled = whole.culledAt(index);
+    if (whole.workedOn(index) + died + culled == 0) {
       return;
     }
     List<String> parts = new ArrayList<>();
     done.pot().ifPresent(pot -> parts.add("into pot " + pot + used(done)));
-    if (done.died() >= 0.5) {
-      parts.add(Phrases.plants(done.died()) + " lost by it");
+    if (died > 0) {
+      parts.add(Phrases.plants(died) + " lost by it");
     }
-    if (done.culled() >= 0.5) {
-      parts.add(Phrases.plants(done.culled()) + " culled");
+    if (culled > 0) {
+      parts.add(Phrases.plants(culled) + " culled");
     }
     if (done.months() > 1) {
       parts.add("work spread to " + Phrases.month(horizon, done.month() + done.months() - 1));
@@ -156,7 +165,7 @@ final class LotLife {
             1,
             done.job(),
             String.join("; ", parts),
-            done.plants(),
+            Plants.of(done.plants(), whole.workedOn(index)),
             done.toPlace(),
             done.hours(),
             Double.NaN));
@@ -190,13 +199,14 @@ final class LotLife {
       String now = placeIn(month);
       if (isThere(month) && !now.equals(before) && !isTold(month, now)) {
         String what = "from " + (before.isEmpty() ? "no place" : before) + " to its own place";
-        add(month, 2, "moves", what, lot.stood(month).plants());
+        double exact = lot.stood(month).plants();
+        add(month, 2, "moves", what, Plants.of(exact, whole.standingAfterWork(month)));
       }
     }
   }
 
   private boolean isThere(int month) {
-    return lot.stood(month) != null && lot.stood(month).plants() >= Phrases.NEGLIGIBLE;
+    return lot.stood(month) != null && whole.standingAfterWork(month) > 0;
   }
 
   private boolean isTold(int month, String place) {
@@ -222,86 +232,75 @@ final class LotLife {
   }
 
   private void addGrade(int month, String who, String grade) {
-    if (lot.standing(month) >= 0.5) {
-      add(month, 3, "grade", who + " reached " + grade, lot.standing(month));
+    if (whole.standing(month) > 0) {
+      add(month, 3, "grade", who + " reached " + grade, standing(month));
     }
   }
 
-  private void seasonEnds(SeasonStock stock) {
-    int first = Math.max(lot.start(), horizon.seasonFirst(stock.season()));
-    int last = horizon.seasonLast(stock.season());
-    double died = 0;
-    double culled = 0;
-    double sold = 0;
-    for (int month = first; month <= last; month++) {
-      died += lot.died(month);
-      culled += lot.culled(month);
-      sold += lot.sold(month);
-    }
-    double standing = lot.standing(last);
+  private Plants standing(int month) {
+    return Plants.of(lot.standing(month), whole.standing(month));
+  }
+
+  private void seasonEnds(SeasonEnd end, double meanTrunkMm) {
+    int first = Math.max(lot.start(), horizon.seasonFirst(end.season()));
+    int last = horizon.seasonLast(end.season());
+    int died = whole.diedUpTo(last) - whole.diedUpTo(first - 1);
+    int culled = whole.culledUpTo(last) - whole.culledUpTo(first - 1);
+    int sold = whole.soldUpTo(last) - whole.soldUpTo(first - 1);
     double received = received(first, last);
-    if (standing + sold + died + culled < Phrases.NEGLIGIBLE && received < HALF_A_CENT) {
+    if (whole.standing(last) + sold + died + culled == 0 && received < HALF_A_CENT) {
       return;
     }
-    String what = seasonText(stock, new double[] {sold, died, culled}, first, last);
+    List<String> parts = new ArrayList<>();
+    parts.add(horizon.seasonLabel(end.season()));
+    if (sold > 0) {
+      parts.add(Phrases.plants(sold) + " sold (" + soldByGrade(first, last) + ")");
+    }
+    if (died > 0) {
+      parts.add(Phrases.plants(died) + " died");
+    }
+    if (culled > 0) {
+      parts.add(Phrases.plants(culled) + " culled");
+    }
+    parts.addAll(stands(whole.standing(last), end, meanTrunkMm));
     String event = last == lot.months() - 1 ? "end of plan" : "season end";
-    add(new Event(last, 4, event, what, standing, placeIn(last), Double.NaN, received));
+    String what = String.join("; ", parts);
+    add(new Event(last, 4, event, what, standing(last), placeIn(last), Double.NaN, received));
   }
 
-  private String seasonText(SeasonStock stock, double[] gone, int first, int last) {
-    List<String> parts = new ArrayList<>();
-    parts.add(horizon.seasonLabel(stock.season()));
-    if (Math.round(gone[0]) > 0) {
-      parts.add(Phrases.plants(gone[0]) + " sold (" + soldByGrade(first, last) + ")");
+  private static List<String> stands(int standing, SeasonEnd end, double meanTrunkMm) {
+    if (standing == 0) {
+      return List.of("none stands");
     }
-    if (Math.round(gone[1]) > 0) {
-      parts.add(Phrases.plants(gone[1]) + " died");
-    }
-    if (Math.round(gone[2]) > 0) {
-      parts.add(Phrases.plants(gone[2]) + " culled");
-    }
-    double standing = lot.standing(last);
-    if (Math.round(standing) > 0) {
-      String trunk = Math.round(stock.meanTrunkMm() * 10) / 10.0 + " mm";
-      parts.add(Phrases.counted(standing, "stands", "stand") + ", mean trunk " + trunk);
-      parts.add(ready(stock));
-    } else {
-      parts.add("none stands");
-    }
-    return String.join("; ", parts);
+    long ready = end.ready().whole();
+    return List.of(
+        "%s, mean trunk %s mm"
+            .formatted(
+                Phrases.counted(standing, "stands", "stand"), Math.round(meanTrunkMm * 10) / 10.0),
+        ready == 0 ? "none ready to sell" : Labels.whole(ready) + " ready to sell");
   }
 
   private String soldByGrade(int first, int last) {
-    double[] byGrade = new double[lot.grades().size()];
-    for (Sale sale : lot.sales()) {
+    int[] byGrade = new int[lot.grades().size()];
+    for (WholeSale sale : whole.sales()) {
       if (sale.month() >= first && sale.month() <= last) {
-        byGrade[sale.grade()] += sale.units();
+        byGrade[sale.grade()] += sale.whole();
       }
     }
     List<String> parts = new ArrayList<>();
-    List<Plants> whole = WholePlants.round(byGrade);
     for (int grade = 0; grade < byGrade.length; grade++) {
-      if (whole.get(grade).whole() > 0) {
-        parts.add(whole.get(grade).whole() + " " + lot.grades().get(grade).name());
+      if (byGrade[grade] > 0) {
+        parts.add(byGrade[grade] + " " + lot.grades().get(grade).name());
       }
     }
     return Phrases.list(parts);
   }
 
-  private String ready(SeasonStock stock) {
-    double ready = 0;
-    for (double[] quality : stock.ready()) {
-      for (double grade : quality) {
-        ready += grade;
-      }
-    }
-    return Math.round(ready) == 0 ? "none ready to sell" : Labels.whole(ready) + " ready to sell";
-  }
-
+  /** What the season's whole plants brought. */
   private double received(int first, int last) {
-    return lot.sales().stream()
+    return whole.sales().stream()
         .filter(sale -> sale.month() >= first && sale.month() <= last)
-        .mapToDouble(Sale::money)
+        .mapToDouble(WholeSale::receipts)
         .sum();
   }
 }

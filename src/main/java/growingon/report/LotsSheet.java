@@ -8,12 +8,12 @@ import growingon.project.LotHistory;
 import growingon.project.Reached;
 import growingon.project.Stood;
 import growingon.project.Use;
+import growingon.whole.WholeLot;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
-import java.util.function.ToDoubleFunction;
 
 /** Every lot: where it comes from, what becomes of it, and its line of life. */
 final class LotsSheet {
@@ -84,32 +84,27 @@ final class LotsSheet {
   }
 
   private Table summary() {
-    List<List<Plants>> plants =
-        List.of(
-            whole(LotAccount::lost),
-            whole(LotAccount::sold),
-            whole(LotAccount::standing),
-            whole(LotAccount::kept));
     Rows rows = new Rows();
     for (int i = 0; i < lots.size(); i++) {
       LotHistory lot = lots.get(i);
-      List<Object> row = new ArrayList<>();
-      row.add(lot.lot().name());
-      row.add(lot.lot().species());
-      row.add(lot.lot().quantity());
-      for (List<Plants> column : plants) {
-        row.add(column.get(i));
-      }
-      row.add(placeAtEnd(lot));
-      rows.add(row);
+      LotAccount account = accounts.lots().get(i);
+      WholeLot whole = context.whole().lots().get(i);
+      rows.add(
+          lot.lot().name(),
+          lot.lot().species(),
+          lot.lot().quantity(),
+          Plants.of(account.lost(), whole.lost()),
+          Plants.of(account.sold(), whole.sold()),
+          Plants.of(account.standing(), whole.standing()),
+          Plants.of(account.kept(), whole.kept()),
+          placeAtEnd(lot, whole));
     }
     return new Table(
         "lots",
         "Lots",
         List.of(
-            "Plants are expected numbers, rounded so that each column adds up; a row may be out by"
-                + " one. At the start: as counted in the stock list, or bought. Lost or culled: since"
-                + " that count."),
+            "At the start = lost or culled + sold + standing. At the start: as counted in the stock"
+                + " list, or bought. Lost or culled: since that count."),
         List.of(
             Rows.lot(),
             species(),
@@ -120,10 +115,6 @@ final class LotsSheet {
             Column.summed("kept", "of these kept", "", Kind.PLANTS),
             Column.of("place", "place at the end", "", Kind.TEXT)),
         rows.list());
-  }
-
-  private List<Plants> whole(ToDoubleFunction<LotAccount> value) {
-    return WholePlants.round(accounts.lots().stream().mapToDouble(value).toArray());
   }
 
   private static Column species() {
@@ -169,9 +160,9 @@ final class LotsSheet {
         rows.list());
   }
 
-  private String placeAtEnd(LotHistory lot) {
+  private static String placeAtEnd(LotHistory lot, WholeLot whole) {
     Stood stood = lot.stood(lot.months() - 1);
-    return stood == null || lot.standing(lot.months() - 1) < 0.5 ? null : Rows.text(stood.place());
+    return stood == null || whole.standing() == 0 ? null : Rows.text(stood.place());
   }
 
   private Table uses() {
@@ -200,10 +191,10 @@ final class LotsSheet {
         rows);
   }
 
-  private static List<Object> use(LotHistory lot, LotAccount account) {
+  private List<Object> use(LotHistory lot, LotAccount account) {
     return Arrays.asList(
         lot.lot().name(),
-        used(lot, Use.Kind.POT),
+        new Shown(used(lot, Use.Kind.POT), PottedPlants.of(context.whole().lot(lot))),
         used(lot, Use.Kind.COMPONENT),
         account.hours(),
         account.m2Months(),
@@ -260,13 +251,13 @@ final class LotsSheet {
   private Table lives() {
     Rows rows = new Rows();
     for (LotHistory lot : lots) {
-      for (LotLife.Event event : LotLife.of(lot, horizon, currency)) {
+      for (LotLife.Event event : LotLife.of(context.whole().lot(lot), horizon, currency)) {
         rows.add(
             lot.lot().name(),
             lot.lot().species(),
             horizon.month(event.month()),
             event.event(),
-            new Plants(event.plants(), Math.round(event.plants())),
+            event.plants(),
             Rows.text(event.place()),
             Rows.number(event.hours()),
             Rows.number(event.received()),

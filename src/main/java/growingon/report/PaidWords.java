@@ -56,11 +56,11 @@ final class PaidWords {
           case ALL_SOLD_AHEAD -> "nothing is left to sell, and %s remain.".formatted(amount);
           case MONEY_IS_BACK ->
               "its money is back and %s more, whatever becomes of the %s that stand."
-                  .formatted(amount, Phrases.plants(bought.standing()));
+                  .formatted(amount, Phrases.plants(bought.wholeStanding()));
           case NOTHING_LEFT -> "nothing is left to sell, and %s are missing.".formatted(amount);
           case CANNOT_BE_REACHED ->
               "even if the %s that stand sell, %s will be missing."
-                  .formatted(Phrases.plants(bought.standing()), amount);
+                  .formatted(Phrases.plants(bought.wholeStanding()), amount);
           case EXPECTED_TO_PAY -> "%s must still be earned%s.".formatted(amount, by(verdict));
           case EXPECTED_TO_FALL_SHORT ->
               "if it goes on as expected, %s will be missing at the end of the plan."

@@ -8,6 +8,7 @@ import growingon.nursery.Lot;
 import growingon.nursery.Offer;
 import growingon.project.LotHistory;
 import growingon.project.Stood;
+import growingon.whole.WholeLot;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -21,7 +22,7 @@ final class PartnerEdition {
 
   private PartnerEdition(Context context, boolean costs) {
     this.context = context;
-    this.figures = new SeasonFigures(context.accounts());
+    this.figures = new SeasonFigures(context);
     this.costs = costs;
     this.currency = context.inputs().scenario().nursery().settings().currency();
   }
@@ -168,29 +169,24 @@ final class PartnerEdition {
             .summed("sales", currency, Kind.MONEY)
             .summed("result", currency, Kind.MONEY);
     List<LotAccount> lots = context.accounts().lots();
-    List<List<Plants>> plants =
-        WholePlants.grid(
-            lots.stream()
-                .map(each -> new double[] {each.lost(), each.sold(), each.standing()})
-                .toList());
     for (int i = 0; i < lots.size(); i++) {
-      addLot(table, lots.get(i), plants.get(i));
+      addLot(table, lots.get(i), context.whole().lots().get(i));
     }
     return table.build();
   }
 
-  private void addLot(TableBuilder table, LotAccount account, List<Plants> plants) {
+  private void addLot(TableBuilder table, LotAccount account, WholeLot whole) {
     Lot lot = account.lot();
     table.row(
         lot.name(),
         lot.species(),
         lot.form().toString(),
-        pot(context.accounts().projection().lot(lot.name())),
+        pot(whole.history()),
         lot.quantity(),
-        plants.get(0),
-        plants.get(1),
-        plants.get(2),
-        account.kept(),
+        Plants.of(account.lost(), whole.lost()),
+        Plants.of(account.sold(), whole.sold()),
+        Plants.of(account.standing(), whole.standing()),
+        Plants.of(account.kept(), whole.kept()),
         account.costs(),
         account.sales(),
         account.result());

@@ -30,18 +30,23 @@ final class Picked {
         }
       }
     }
-    Rows rows = new Rows();
-    for (List<Object> row : table.rows()) {
-      List<Object> cells = new ArrayList<>();
-      places.forEach(place -> cells.add(row.get(place)));
-      rows.add(cells);
-    }
     return new Table(
         table.name(),
         table.title(),
         notes,
         places.stream().map(table.columns()::get).toList(),
-        rows.list());
+        cells(table.rows(), places),
+        cells(table.inFull(), places));
+  }
+
+  private static List<List<Object>> cells(List<List<Object>> from, List<Integer> places) {
+    Rows rows = new Rows();
+    for (List<Object> row : from) {
+      List<Object> cells = new ArrayList<>();
+      places.forEach(place -> cells.add(row.get(place)));
+      rows.add(cells);
+    }
+    return rows.list();
   }
 
   /** Those charts that are named. */

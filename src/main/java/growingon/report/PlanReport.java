@@ -50,7 +50,7 @@ public final class PlanReport {
     all.addAll(accounts.projection().remarks());
     all.addAll(RoomSlips.of(accounts.space(), accounts.projection().horizon()));
     Context context = new Context(inputs, accounts, join, chances, List.copyOf(all));
-    SeasonFigures figures = new SeasonFigures(accounts);
+    SeasonFigures figures = new SeasonFigures(context);
     List<Chart> charts = Charts.of(context, figures);
     SheetLimit limited = SheetLimit.of(sheets(context), SheetLimit.MOST_ROWS);
     List<Sheet> sheets = withCharts(limited.sheets(), charts);

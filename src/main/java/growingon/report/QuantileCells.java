@@ -26,8 +26,17 @@ final class QuantileCells {
   }
 
   List<Object> cells(double plan, Quantiles drawn) {
+    return cells(cell(plan), drawn);
+  }
+
+  /**
+   * Cells of quantiles.
+   *
+   * @param plan the plan's line, as its column shows it
+   */
+  List<Object> cells(Object plan, Quantiles drawn) {
     return List.of(
-        cell(plan),
+        plan,
         cell(drawn.mean()),
         cell(drawn.meanError()),
         cell(drawn.p10()),
@@ -57,6 +66,6 @@ final class QuantileCells {
   }
 
   private Object cell(double value) {
-    return kind == Kind.PLANTS ? new Plants(value, Math.round(value)) : (Object) value;
+    return kind == Kind.PLANTS ? Plants.nearest(value) : (Object) value;
   }
 }

@@ -4,6 +4,8 @@ import growingon.money.Accounts;
 import growingon.money.BoughtLot;
 import growingon.nursery.Inputs;
 import growingon.nursery.Quick;
+import growingon.whole.WholeLot;
+import growingon.whole.WholePlan;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.text.WordUtils;
@@ -27,13 +29,14 @@ public final class QuickAnswer {
    */
   public static Report of(Report report, Inputs inputs, Accounts accounts, BoughtLot bought) {
     Quick quick = inputs.quick().orElseThrow();
-    QuickWords words = new QuickWords(quick, accounts, bought);
+    WholeLot whole = WholePlan.of(accounts.projection()).lot(bought.lot().name());
+    QuickWords words = new QuickWords(quick, accounts, whole, bought);
     List<Sheet> sheets = new ArrayList<>();
     sheets.add(
         new Sheet(
             SHEET,
             words.sentences(),
-            List.of(QuickTables.seasons(accounts, bought), QuickTables.usual(quick)),
+            List.of(QuickTables.seasons(accounts, whole), QuickTables.usual(quick)),
             List.of(),
             true));
     report.sheets().stream().filter(each -> !each.name().equals("Summary")).forEach(sheets::add);

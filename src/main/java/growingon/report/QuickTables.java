@@ -1,12 +1,10 @@
 package growingon.report;
 
 import growingon.money.Accounts;
-import growingon.money.BoughtLot;
 import growingon.nursery.Horizon;
 import growingon.nursery.Quick;
-import growingon.project.LotHistory;
-import growingon.project.Sale;
-import growingon.project.SeasonStock;
+import growingon.whole.WholeLot;
+import growingon.whole.WholeSale;
 import java.util.Arrays;
 
 /** The tables of the answer to a quick question. */
@@ -14,11 +12,10 @@ final class QuickTables {
   private QuickTables() {}
 
   /** What becomes ready in each season, until nothing more does. */
-  static Table seasons(Accounts accounts, BoughtLot bought) {
-    LotHistory lot = accounts.projection().lot(bought.lot().name());
+  static Table seasons(Accounts accounts, WholeLot lot) {
     Horizon horizon = accounts.projection().horizon();
     String currency = accounts.projection().scenario().nursery().settings().currency();
-    double[] ready = ready(lot, horizon);
+    Plants[] ready = ready(lot, horizon);
     double[] money = money(lot, horizon);
     double[] balances = accounts.cash().balances();
     int last = last(ready, money);
@@ -33,43 +30,63 @@ final class QuickTables {
             .column("share ready so far", "", Kind.SHARE)
             .summed("sales", currency, Kind.MONEY)
             .column("cash so far", currency, Kind.MONEY);
-    double sum = 0;
+    long sum = 0;
     for (int season = 0; season <= last; season++) {
-      sum += ready[season];
+      sum += ready[season].whole();
       table.row(
           horizon.seasonLabel(season),
           ready[season],
-          sum / bought.lot().quantity(),
+          (double) sum / lot.start(),
           money[season],
           balances[horizon.seasonLast(season)]);
     }
     return table.build();
   }
 
-  private static int last(double[] ready, double[] money) {
+  private static int last(Plants[] ready, double[] money) {
     int last = 0;
     for (int season = 0; season < ready.length; season++) {
-      last = ready[season] >= Phrases.NEGLIGIBLE || money[season] > 0 ? season : last;
+      last = ready[season].whole() > 0 || money[season] > 0 ? season : last;
     }
     return last;
   }
 
-  /** Plants that become ready in each season: sold, and standing ready more than a season ago. */
-  static double[] ready(LotHistory lot, Horizon horizon) {
-    double[] ready = new double[horizon.seasons()];
-    for (Sale sale : lot.sales()) {
-      ready[horizon.season(sale.month())] += sale.units();
+  /**
+   * Plants that become ready in each season: sold, and standing ready at its end that did not
+   * before. Ready plants that die are not taken off again.
+   */
+  static Plants[] ready(WholeLot lot, Horizon horizon) {
+    Plants[] upTo = sold(lot, horizon);
+    for (int i = 0; i < lot.seasons().size(); i++) {
+      SeasonEnd end = new SeasonEnd(lot, i);
+      upTo[end.season()] = upTo[end.season()].plus(end.ready());
     }
-    double before = 0;
-    for (SeasonStock stock : lot.seasons()) {
-      double now = Arrays.stream(stock.ready()).flatMapToDouble(Arrays::stream).sum();
-      ready[stock.season()] += now - before;
+    Plants[] ready = new Plants[upTo.length];
+    Plants before = Plants.NONE;
+    for (int season = 0; season < upTo.length; season++) {
+      Plants now =
+          Plants.of(
+              Math.max(before.exact(), upTo[season].exact()),
+              Math.max(before.whole(), upTo[season].whole()));
+      ready[season] = now.minus(before);
       before = now;
     }
     return ready;
   }
 
-  private static double[] money(LotHistory lot, Horizon horizon) {
+  /** Plants sold up to the end of each season. */
+  private static Plants[] sold(WholeLot lot, Horizon horizon) {
+    Plants[] sold = new Plants[horizon.seasons()];
+    Arrays.fill(sold, Plants.NONE);
+    for (WholeSale sale : lot.sales()) {
+      for (int season = horizon.season(sale.month()); season < sold.length; season++) {
+        sold[season] = sold[season].plus(sale.units(), sale.whole());
+      }
+    }
+    return sold;
+  }
+
+  private static double[] money(WholeLot lot, Horizon horizon) {
     double[] money = new double[horizon.seasons()];
     lot.sales().forEach(sale -> money[horizon.season(sale.month())] += sale.money());
     return money;

@@ -12,6 +12,7 @@ import growingon.project.Reached;
 import growingon.project.Stood;
 import growingon.project.Use;
 import growingon.project.Work;
+import growingon.whole.WholeLot;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -26,17 +27,19 @@ final class QuickWords {
   private final Accounts accounts;
   private final BoughtLot bought;
   private final Lot lot;
+  private final WholeLot whole;
   private final LotHistory history;
   private final LotAccount account;
   private final Horizon horizon;
   private final String currency;
 
-  QuickWords(Quick quick, Accounts accounts, BoughtLot bought) {
+  QuickWords(Quick quick, Accounts accounts, WholeLot whole, BoughtLot bought) {
     this.quick = quick;
     this.accounts = accounts;
     this.bought = bought;
     this.lot = bought.lot();
-    this.history = accounts.projection().lot(lot.name());
+    this.whole = whole;
+    this.history = whole.history();
     this.account = accounts.lot(lot.name());
     this.horizon = accounts.projection().horizon();
     this.currency = accounts.projection().scenario().nursery().settings().currency();
@@ -107,14 +110,16 @@ final class QuickWords {
   }
 
   private String bySeason() {
-    double[] ready = QuickTables.ready(history, horizon);
+    Plants[] ready = QuickTables.ready(whole, horizon);
     List<String> seasons = new ArrayList<>();
-    double sum = 0;
+    long sum = 0;
     for (int season = 0; season < ready.length; season++) {
-      sum += ready[season];
-      if (ready[season] >= Phrases.NEGLIGIBLE) {
+      sum += ready[season].whole();
+      if (ready[season].whole() > 0) {
         seasons.add(
-            "%s %s".formatted(horizon.seasonName(season), Phrases.percent(share(ready[season]))));
+            "%s %s"
+                .formatted(
+                    horizon.seasonName(season), Phrases.percent(share(ready[season].whole()))));
       }
     }
     if (seasons.isEmpty()) {
@@ -129,20 +134,19 @@ final class QuickWords {
   }
 
   private String stillGrowing() {
-    double left = account.standing();
-    return Math.round(left) == 0
+    int left = whole.standing();
+    return left == 0
         ? ""
         : "; %s unsold in %s and count nothing"
             .formatted(
                 Phrases.counted(left, "is", "are"), Phrases.month(horizon, horizon.months() - 1));
   }
 
-  private double share(double plants) {
-    return plants / lot.quantity();
+  private double share(long plants) {
+    return (double) plants / lot.quantity();
   }
 
   private String needs() {
-    double pots = used(Use.Kind.POT);
     double firstHours =
         history.works().stream()
                 .filter(work -> work.month() == history.start())
@@ -151,7 +155,7 @@ final class QuickWords {
             + history.careHours(history.start());
     return "%s of %s litres, %s litres of loose mix (%s), %s of work, %s of them on arrival."
         .formatted(
-            Phrases.counted(Math.ceil(pots - 1e-9), "pot", "pots"),
+            Phrases.counted(PottedPlants.of(whole), "pot", "pots"),
             number(quick.potLitres()),
             Labels.whole(used(Use.Kind.COMPONENT)),
             components(),
@@ -177,12 +181,12 @@ final class QuickWords {
 
   private String space() {
     double most = 0;
-    double plants = 1;
+    double each = 1;
     for (int month = 0; month < history.months(); month++) {
       Stood stood = history.stood(month);
       if (stood != null && stood.m2() > most) {
         most = stood.m2();
-        plants = stood.plants();
+        each = stood.m2() / stood.plants();
       }
     }
     String needs = Phrases.squareMetres(most) + " at most";
@@ -194,9 +198,7 @@ final class QuickWords {
         ? "%s, of %s free.".formatted(needs, Phrases.squareMetres(free))
         : "%s, but only %s are free: room for %s of them."
             .formatted(
-                needs,
-                Phrases.squareMetres(free),
-                Labels.whole(Math.floor(free / (most / plants) + 1e-9)));
+                needs, Phrases.squareMetres(free), Labels.whole(Math.floor(free / each + 1e-9)));
   }
 
   private String costs() {
@@ -208,13 +210,13 @@ final class QuickWords {
     addCost(parts, "work", account.labour());
     addCost(parts, "space", account.placeCharge());
     String all = "%s in all: %s".formatted(money(account.costs()), String.join(", ", parts));
-    return account.sold() < Phrases.NEGLIGIBLE
+    return whole.sold() == 0
         ? all + "."
         : "%s; %s for each of the %s sold, which bring %s."
             .formatted(
                 all,
-                each(account.costPerSold()),
-                Labels.whole(account.sold()),
+                each(LotAccountsSheet.costPer(account, whole.sold())),
+                Labels.whole(whole.sold()),
                 money(account.sales()));
   }
 

@@ -31,16 +31,17 @@ final class ReviewSummarySheet {
             .text("what")
             .text("unit");
     ComparedCells.columns(table, "", Kind.NUMBER);
-    row(table, "plants alive", "plants", all.alive());
-    row(table, "plants sold", "plants", all.unitsSold());
-    row(table, "sales", currency, all.sales());
-    row(table, "hours", "hours", all.hours());
-    row(table, "costs", currency, all.costs());
-    row(table, "result", currency, all.result());
+    row(table, "plants alive", "plants", all.alive(), Kind.PLANTS);
+    row(table, "plants sold", "plants", all.unitsSold(), Kind.PLANTS);
+    row(table, "sales", currency, all.sales(), Kind.MONEY);
+    row(table, "hours", "hours", all.hours(), Kind.HOURS);
+    row(table, "costs", currency, all.costs(), Kind.MONEY);
+    row(table, "result", currency, all.result(), Kind.MONEY);
     return table.build();
   }
 
-  private static void row(TableBuilder table, String what, String unit, Compared figure) {
-    table.row(ComparedCells.row(figure, what, unit));
+  private static void row(
+      TableBuilder table, String what, String unit, Compared figure, Kind kind) {
+    table.row(ComparedCells.row(figure, kind, what, unit));
   }
 }

@@ -173,12 +173,12 @@ final class ReviewWords {
     Review.Together all = review.nursery();
     return "Sold so far: %s (%s planned) for %s (%s planned). Alive: %s (%s planned)."
         .formatted(
-            Phrases.plants(all.unitsSold().real()),
-            Labels.whole(all.unitsSold().planned()),
+            Phrases.plants(all.unitsSold().wholeReal()),
+            Labels.whole(all.unitsSold().wholePlanned()),
             money(all.sales().real()),
             money(all.sales().planned()),
-            Phrases.plants(all.alive().real()),
-            Labels.whole(all.alive().planned()));
+            Phrases.plants(all.alive().wholeReal()),
+            Labels.whole(all.alive().wholePlanned()));
   }
 
   private String losses(int named) {

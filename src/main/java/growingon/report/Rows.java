@@ -24,6 +24,15 @@ final class Rows {
     return rows;
   }
 
+  /** Those that have a whole plant in some cell. */
+  static List<List<Object>> withPlants(List<List<Object>> rows) {
+    return rows.stream().filter(Rows::hasPlants).toList();
+  }
+
+  private static boolean hasPlants(List<Object> row) {
+    return row.stream().anyMatch(cell -> cell instanceof Plants plants && plants.whole() != 0);
+  }
+
   /** Empty for what is not a number, such as the cost of each of no plants. */
   static Double number(double value) {
     return Double.isFinite(value) ? value : null;

@@ -1,6 +1,6 @@
 package growingon.report;
 
-import growingon.project.Missed;
+import growingon.whole.WholeDemand;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
@@ -23,12 +23,12 @@ final class SaleWords {
     this.figures = figures;
     this.currency = context.inputs().scenario().nursery().settings().currency();
     this.next = figures.next();
-    this.ahead = new SeasonAhead(context.accounts(), figures);
+    this.ahead = new SeasonAhead(context, figures);
   }
 
   /** What is saleable in the first full season. */
   String saleable() {
-    long plants = Math.round(figures.saleable(next));
+    long plants = figures.saleable(next).whole();
     if (plants == 0) {
       return seasonAhead() + " no plant is ready to be sold.";
     }
@@ -42,7 +42,7 @@ final class SaleWords {
   }
 
   private String soldOfThem(long plants) {
-    long sold = Math.round(figures.sold(next));
+    long sold = figures.sold(next).whole();
     if (sold == 0) {
       return "The plan sells none of them: the demand table asks for none.";
     }
@@ -83,9 +83,8 @@ final class SaleWords {
   }
 
   private String missed() {
-    double missed =
-        context.accounts().projection().missed().stream().mapToDouble(Missed::units).sum();
-    return Math.round(missed) == 0
+    int missed = context.whole().demand().stream().mapToInt(WholeDemand::missed).sum();
+    return missed == 0
         ? ""
         : " The demand table asks for " + Phrases.plants(missed) + " more than are ready in time.";
   }
@@ -94,10 +93,10 @@ final class SaleWords {
   List<String> headlines() {
     List<String> lines = new ArrayList<>();
     String season = figures.label(next);
-    if (Math.round(figures.saleable(next)) == 0) {
+    if (figures.saleable(next).whole() == 0) {
       lines.add("Saleable in " + season + ": nothing.");
     } else {
-      String plants = Phrases.plants(figures.saleable(next));
+      String plants = Phrases.plants(figures.saleable(next).whole());
       List<SeasonAhead.Count> counts = saleablePlants();
       lines.add(
           Phrases.fitted(
@@ -107,7 +106,7 @@ final class SaleWords {
       lines.add(
           "Sold of them: %s, for %s%s."
               .formatted(
-                  Phrases.plants(figures.sold(next)),
+                  Phrases.plants(figures.sold(next).whole()),
                   Phrases.money(currency, figures.money(next)),
                   dearest()));
     }

@@ -26,7 +26,7 @@ final class SaleableSheet {
   static Sheet of(Context context) {
     Projection projection = context.accounts().projection();
     SaleableSheet sheet = new SaleableSheet(projection);
-    Trade bySpecies = Trade.bySpecies(projection);
+    Trade bySpecies = Trade.bySpecies(context);
     return FilledSheet.of(
         "Saleable",
         List.of(
@@ -34,14 +34,14 @@ final class SaleableSheet {
                 + " unsold at its end, each plant once. A plant left unsold is counted again in the"
                 + " next season, so seasons are not to be added up.",
             "Kept plants, plants held back for a higher grade, plants that wait for one, and plants"
-                + " of lots that may not be sold yet are not in here. A line of less than half a plant"
-                + " is left out.",
+                + " of lots that may not be sold yet are not in here. A line without a whole plant is"
+                + " left out.",
             qualityPrices(projection.scenario().nursery()),
             Sentences.EXPECTED,
             Sentences.WITHOUT_VAT),
         sheet.bySeason(bySpecies),
         sheet.bySpecies(bySpecies),
-        sheet.byLot(Trade.byLot(projection)));
+        sheet.byLot(Trade.byLot(context)));
   }
 
   /** What seconds and thirds fetch. */
@@ -76,7 +76,7 @@ final class SaleableSheet {
                 .text("species")
                 .text("grade"));
     price(table);
-    for (List<Trade.Cell> line : shown(trade)) {
+    for (List<Trade.Cell> line : trade.byGrade()) {
       Trade.Cell first = line.get(0);
       table.row(
           row(
@@ -97,7 +97,7 @@ final class SaleableSheet {
                 .text("species")
                 .text("grade"));
     price(table);
-    for (List<Trade.Cell> line : shown(trade)) {
+    for (List<Trade.Cell> line : trade.byGrade()) {
       Trade.Cell first = line.get(0);
       table.row(
           row(
@@ -113,15 +113,11 @@ final class SaleableSheet {
     return table.build();
   }
 
-  private static List<List<Trade.Cell>> shown(Trade trade) {
-    return trade.byGrade().stream().filter(line -> Trade.saleable(line).whole() > 0).toList();
-  }
-
   private static TableBuilder plantColumns(TableBuilder table) {
     for (String heading : List.of("firsts", "seconds", "thirds", "in all", "sold", "left unsold")) {
       table.column(heading, "", Kind.PLANTS);
     }
-    return table;
+    return table.leavingOutParts();
   }
 
   private void price(TableBuilder table) {

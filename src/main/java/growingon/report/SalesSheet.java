@@ -1,17 +1,14 @@
 package growingon.report;
 
-import growingon.money.DemandMet;
 import growingon.nursery.Demand;
 import growingon.nursery.Horizon;
 import growingon.nursery.MonthSpan;
-import growingon.project.Projection;
+import growingon.whole.WholeDemand;
 import java.time.Month;
 import java.time.format.TextStyle;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.TreeMap;
 import java.util.stream.Collectors;
 
 /** What is sold in each season and for how much, and what was wanted and could not be sold. */
@@ -19,54 +16,30 @@ final class SalesSheet {
   private final Horizon horizon;
   private final Dates dates;
   private final String currency;
-  private final List<Wanted> demand = new ArrayList<>();
+  private final List<WholeDemand> demand;
 
-  /** A demand row in a season with what is shown of it: wanted = sold + missed. */
-  private record Wanted(DemandMet met, Plants wanted, Plants sold, Plants missed) {}
-
-  private SalesSheet(Projection projection) {
-    this.horizon = projection.horizon();
+  private SalesSheet(Context context) {
+    this.horizon = context.accounts().projection().horizon();
     this.dates = new Dates(horizon);
-    this.currency = projection.scenario().nursery().settings().currency();
-    Map<Integer, List<DemandMet>> bySeason =
-        DemandMet.of(projection).stream()
-            .collect(Collectors.groupingBy(DemandMet::season, TreeMap::new, Collectors.toList()));
-    bySeason.values().forEach(this::round);
-  }
-
-  /** Shows what is wanted as typed, and lets the missed be what is left of it. */
-  private void round(List<DemandMet> season) {
-    List<Plants> sold = WholePlants.round(season.stream().mapToDouble(DemandMet::sold).toArray());
-    for (int i = 0; i < season.size(); i++) {
-      DemandMet met = season.get(i);
-      long wholeSold = sold.get(i).whole();
-      boolean limited = met.demand().units().isPresent();
-      long wanted = limited ? Math.max(wholeSold, Math.round(met.wanted())) : wholeSold;
-      demand.add(
-          new Wanted(
-              met,
-              new Plants(met.wanted(), wanted),
-              sold.get(i),
-              new Plants(met.missed(), wanted - wholeSold)));
-    }
+    this.currency = context.inputs().scenario().nursery().settings().currency();
+    this.demand = context.whole().demand();
   }
 
   static Sheet of(Context context) {
-    Projection projection = context.accounts().projection();
-    SalesSheet sheet = new SalesSheet(projection);
-    Trade bySpecies = Trade.bySpecies(projection);
+    SalesSheet sheet = new SalesSheet(context);
+    Trade bySpecies = Trade.bySpecies(context);
     return FilledSheet.of(
         "Sales",
         List.of(
             Sentences.WITHOUT_VAT,
             "Sold is what is ready, up to what the demand table wants in the month: rows for a"
                 + " species first, dearer rows first, oldest lots first, firsts before seconds. "
-                + SaleableSheet.qualityPrices(projection.scenario().nursery()),
-            Sentences.EXPECTED),
+                + SaleableSheet.qualityPrices(context.inputs().scenario().nursery()),
+            Sentences.EXPECTED + " " + Sentences.PARTS_OF_PLANTS),
         sheet.bySeason(bySpecies),
         sheet.bySpecies(bySpecies),
         sheet.wanted(),
-        sheet.byLot(Trade.byLot(projection)));
+        sheet.byLot(Trade.byLot(context)));
   }
 
   private Table bySeason(Trade trade) {
@@ -78,29 +51,36 @@ final class SalesSheet {
             .summed("receipts", currency, Kind.MONEY)
             .plants("plants missed")
             .flagged(Column.Flag.ABOVE_ZERO)
-            .summed("missed at list price", currency, Kind.MONEY);
+            .summed("missed at list price", currency, Kind.MONEY)
+            .leavingOutParts();
     Map<Integer, List<Trade.Cell>> bySeason =
         trade.cells().stream().collect(Collectors.groupingBy(Trade.Cell::season));
     for (int season = 0; season < horizon.seasons(); season++) {
-      List<Trade.Cell> cells = bySeason.getOrDefault(season, List.of());
-      Plants sold = Trade.sum(cells, Trade.Cell::sold);
-      double receipts = cells.stream().mapToDouble(Trade.Cell::receipts).sum();
-      double exact = 0;
-      long missed = 0;
-      double missedAtList = 0;
-      for (Wanted row : demand) {
-        if (row.met().season() == season) {
-          exact += row.missed().exact();
-          missed += row.missed().whole();
-          missedAtList += row.met().missedAtList();
-        }
-      }
-      if (sold.exact() > 0 || exact > 0) {
-        String label = dates.label(season);
-        table.row(label, sold, receipts, new Plants(exact, missed), missedAtList);
-      }
+      addSeason(table, season, bySeason.getOrDefault(season, List.of()));
     }
     return table.build();
+  }
+
+  private void addSeason(TableBuilder table, int season, List<Trade.Cell> cells) {
+    Plants sold = Trade.sum(cells, Trade.Cell::sold);
+    double receipts = cells.stream().mapToDouble(cell -> cell.receipts().exact()).sum();
+    Plants missed = Plants.NONE;
+    Shown missedAtList = Shown.NOTHING;
+    for (WholeDemand row : demand) {
+      if (row.season() == season) {
+        missed = missed.plus(row.missing(), row.missed());
+        missedAtList = missedAtList.plus(missedAtList(row));
+      }
+    }
+    if (sold.exact() > 0 || missed.exact() > 0) {
+      table.row(dates.label(season), sold, receipts, missed, missedAtList);
+    }
+  }
+
+  /** What the plants shown as missed would have brought as firsts at the row's price. */
+  private static Shown missedAtList(WholeDemand row) {
+    double price = row.demand().price();
+    return new Shown(row.missing() * price, row.missed() * price);
   }
 
   private Table bySpecies(Trade trade) {
@@ -153,7 +133,8 @@ final class SalesSheet {
         .text("quality")
         .plants("plants")
         .summed("receipts", currency, Kind.MONEY)
-        .column("mean price", currency, Kind.MONEY_EACH);
+        .column("mean price", currency, Kind.MONEY_EACH)
+        .leavingOutParts();
   }
 
   private Table wanted() {
@@ -173,21 +154,22 @@ final class SalesSheet {
             .plants("missed")
             .flagged(Column.Flag.ABOVE_ZERO)
             .column("list price", currency, Kind.MONEY_EACH)
-            .summed("missed at list price", currency, Kind.MONEY);
-    for (Wanted each : demand) {
-      Demand row = each.met().demand();
+            .summed("missed at list price", currency, Kind.MONEY)
+            .leavingOutParts();
+    for (WholeDemand each : demand) {
+      Demand row = each.demand();
       boolean limited = row.units().isPresent();
       table.row(
-          dates.label(each.met().season()),
+          dates.label(each.season()),
           row.species().orElse("any"),
           row.ladder(),
           row.grade(),
           months(row.months()),
-          limited ? each.wanted() : null,
-          each.sold(),
-          limited ? each.missed() : null,
+          limited ? Plants.of(each.units() + each.missing(), each.wanted()) : null,
+          Plants.of(each.units(), each.sold()),
+          limited ? Plants.of(each.missing(), each.missed()) : null,
           row.price(),
-          limited ? each.met().missedAtList() : null);
+          limited ? missedAtList(each) : null);
     }
     return table.build();
   }

@@ -1,15 +1,13 @@
 package growingon.report;
 
-import growingon.money.Accounts;
+import growingon.nursery.Horizon;
 import growingon.project.LotHistory;
-import growingon.project.Projection;
-import growingon.project.Sale;
-import growingon.project.SeasonStock;
+import growingon.whole.WholeLot;
+import growingon.whole.WholeSale;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.stream.IntStream;
 
 /** What can be sold in the first full season, by species and grade. */
 final class SeasonAhead {
@@ -23,37 +21,29 @@ final class SeasonAhead {
   private final SeasonFigures figures;
   private final int from;
   private final int to;
-  private final Map<String, Double> plants = new LinkedHashMap<>();
+  private final Map<String, Plants> plants = new LinkedHashMap<>();
   private final Map<String, Double> money = new LinkedHashMap<>();
 
-  SeasonAhead(Accounts accounts, SeasonFigures figures) {
-    Projection projection = accounts.projection();
+  SeasonAhead(Context context, SeasonFigures figures) {
+    Horizon horizon = context.accounts().projection().horizon();
     this.figures = figures;
-    this.from = projection.horizon().seasonFirst(figures.next());
-    this.to = projection.horizon().seasonLast(figures.next());
-    projection.lots().forEach(this::add);
+    this.from = horizon.seasonFirst(figures.next());
+    this.to = horizon.seasonLast(figures.next());
+    context.whole().lots().forEach(this::add);
   }
 
-  private void add(LotHistory lot) {
-    for (Sale sale : lot.sales()) {
+  private void add(WholeLot lot) {
+    for (WholeSale sale : lot.sales()) {
       if (sale.month() >= from && sale.month() <= to) {
-        plants.merge(name(lot, sale.grade()), sale.units(), Double::sum);
-        money.merge(name(lot, sale.grade()), sale.money(), Double::sum);
+        String name = name(lot.history(), sale.grade());
+        plants.merge(name, Plants.of(sale.units(), sale.whole()), Plants::plus);
+        money.merge(name, sale.money(), Double::sum);
       }
     }
-    for (SeasonStock stock : lot.seasons()) {
-      for (int grade = 0;
-          stock.season() == figures.next() && grade < lot.grades().size();
-          grade++) {
-        addReady(stock, grade, name(lot, grade));
-      }
-    }
-  }
-
-  private void addReady(SeasonStock stock, int grade, String name) {
-    for (double[] ready : stock.ready()) {
-      if (ready[grade] > 0) {
-        plants.merge(name, ready[grade], Double::sum);
+    for (int i = 0; i < lot.seasons().size(); i++) {
+      SeasonEnd end = new SeasonEnd(lot, i);
+      for (int grade = 0; end.season() == figures.next() && grade < end.grades(); grade++) {
+        plants.merge(name(lot.history(), grade), end.ready(grade), Plants::plus);
       }
     }
   }
@@ -64,24 +54,22 @@ final class SeasonAhead {
 
   /** Saleable plants by species and grade, most first. */
   List<Count> kinds() {
-    double[] exact = plants.values().stream().mapToDouble(Double::doubleValue).toArray();
-    return counts(List.copyOf(plants.keySet()), exact);
+    return counts(plants);
   }
 
   /** Saleable plants by grade, most first. */
   List<Count> grades() {
-    List<String> names = figures.grades().all().stream().map(Grades.Named::label).toList();
-    double[] exact =
-        IntStream.range(0, names.size())
-            .mapToDouble(grade -> figures.saleable(grade, figures.next()))
-            .toArray();
-    return counts(names, exact);
+    Map<String, Plants> byGrade = new LinkedHashMap<>();
+    List<Grades.Named> all = figures.grades().all();
+    for (int grade = 0; grade < all.size(); grade++) {
+      byGrade.put(all.get(grade).label(), figures.saleable(grade, figures.next()));
+    }
+    return counts(byGrade);
   }
 
-  private static List<Count> counts(List<String> names, double[] exact) {
-    List<Plants> whole = WholePlants.round(exact);
-    return IntStream.range(0, exact.length)
-        .mapToObj(i -> new Count(names.get(i), whole.get(i)))
+  private static List<Count> counts(Map<String, Plants> plants) {
+    return plants.entrySet().stream()
+        .map(each -> new Count(each.getKey(), each.getValue()))
         .filter(count -> count.plants().whole() > 0)
         .sorted(Comparator.comparingLong((Count count) -> -count.plants().whole()))
         .toList();
@@ -90,6 +78,7 @@ final class SeasonAhead {
   /** Species and grades sold, what brings most money first. */
   List<String> kindsByMoney() {
     return money.entrySet().stream()
+        .filter(each -> each.getValue() > 0)
         .sorted(Map.Entry.comparingByValue(Comparator.reverseOrder()))
         .map(Map.Entry::getKey)
         .toList();

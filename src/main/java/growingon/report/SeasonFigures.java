@@ -4,11 +4,10 @@ import growingon.money.Accounts;
 import growingon.nursery.Horizon;
 import growingon.nursery.Nursery;
 import growingon.project.HoursUse;
-import growingon.project.LotHistory;
-import growingon.project.Sale;
-import growingon.project.SeasonStock;
 import growingon.project.SpaceUse;
 import growingon.project.SpaceUse.PlaceMonth;
+import growingon.whole.WholeLot;
+import growingon.whole.WholeSale;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -19,55 +18,59 @@ final class SeasonFigures {
   private final Horizon horizon;
   private final Grades grades;
   private final Nursery nursery;
-  private final double[][] soldByGrade;
+  private final Plants[][] soldByGrade;
   private final double[][] moneyByGrade;
-  private final double[][] standingByGrade;
-  private final double[][] readyByGrade;
-  private final double[] ungraded;
-  private final double[] kept;
+  private final Plants[][] standingByGrade;
+  private final Plants[][] readyByGrade;
+  private final Plants[] ungraded;
+  private final Plants[] kept;
   private final Accounts accounts;
 
-  SeasonFigures(Accounts accounts) {
-    this.accounts = accounts;
+  SeasonFigures(Context context) {
+    this.accounts = context.accounts();
     this.horizon = accounts.projection().horizon();
     this.nursery = accounts.projection().scenario().nursery();
     this.grades = new Grades(nursery);
-    int size = grades.all().size();
-    this.soldByGrade = new double[size][horizon.seasons()];
-    this.moneyByGrade = new double[size][horizon.seasons()];
-    this.standingByGrade = new double[size][horizon.seasons()];
-    this.readyByGrade = new double[size][horizon.seasons()];
-    this.ungraded = new double[horizon.seasons()];
-    this.kept = new double[horizon.seasons()];
-    accounts.projection().lots().forEach(this::add);
+    this.soldByGrade = noPlants();
+    this.standingByGrade = noPlants();
+    this.readyByGrade = noPlants();
+    this.moneyByGrade = new double[grades.all().size()][horizon.seasons()];
+    this.ungraded = new Plants[horizon.seasons()];
+    this.kept = new Plants[horizon.seasons()];
+    Arrays.fill(ungraded, Plants.NONE);
+    Arrays.fill(kept, Plants.NONE);
+    context.whole().lots().forEach(this::add);
   }
 
-  private void add(LotHistory lot) {
-    int first = grades.indexOf(nursery.ladderOf(lot.lot()).name(), 0);
-    for (Sale sale : lot.sales()) {
-      int season = horizon.season(sale.month());
-      soldByGrade[first + sale.grade()][season] += sale.units();
-      moneyByGrade[first + sale.grade()][season] += sale.money();
+  private Plants[][] noPlants() {
+    Plants[][] none = new Plants[grades.all().size()][horizon.seasons()];
+    for (Plants[] seasons : none) {
+      Arrays.fill(seasons, Plants.NONE);
     }
-    lot.seasons().forEach(stock -> add(stock, first));
+    return none;
   }
 
-  private void add(SeasonStock stock, int first) {
-    int season = stock.season();
-    double[][] standing = stock.standing();
-    for (int row = 0; row < standing.length; row++) {
-      boolean forSale = row < stock.ready().length;
-      for (int grade = 0; grade < standing[row].length; grade++) {
-        double plants = standing[row][grade];
-        if (!forSale) {
-          kept[season] += plants;
-        } else if (grade == 0) {
-          ungraded[season] += plants;
-        } else {
-          standingByGrade[first + grade - 1][season] += plants;
-          readyByGrade[first + grade - 1][season] += stock.ready()[row][grade - 1];
-        }
-      }
+  private void add(WholeLot lot) {
+    int first = grades.indexOf(nursery.ladderOf(lot.history().lot()).name(), 0);
+    for (WholeSale sale : lot.sales()) {
+      int season = horizon.season(sale.month());
+      int grade = first + sale.grade();
+      soldByGrade[grade][season] = soldByGrade[grade][season].plus(sale.units(), sale.whole());
+      moneyByGrade[grade][season] += sale.money();
+    }
+    for (int i = 0; i < lot.seasons().size(); i++) {
+      add(new SeasonEnd(lot, i), first);
+    }
+  }
+
+  private void add(SeasonEnd standing, int first) {
+    int season = standing.season();
+    kept[season] = kept[season].plus(standing.kept());
+    ungraded[season] = ungraded[season].plus(standing.ungraded());
+    for (int grade = 0; grade < standing.grades(); grade++) {
+      int at = first + grade;
+      standingByGrade[at][season] = standingByGrade[at][season].plus(standing.ofGrade(grade));
+      readyByGrade[at][season] = readyByGrade[at][season].plus(standing.ready(grade));
     }
   }
 
@@ -94,53 +97,57 @@ final class SeasonFigures {
   }
 
   /** Plants sold, by grade and season. */
-  double sold(int grade, int season) {
+  Plants sold(int grade, int season) {
     return soldByGrade[grade][season];
   }
 
-  /** Receipts, by grade and season. */
+  /** Shown, by grade and season. */
   double money(int grade, int season) {
     return moneyByGrade[grade][season];
   }
 
   /** Plants for sale in time, standing at the end of a season, by grade. */
-  double standing(int grade, int season) {
+  Plants standing(int grade, int season) {
     return standingByGrade[grade][season];
   }
 
   /** Plants that could be sold in a season: those sold and those ready and left at its end. */
-  double saleable(int grade, int season) {
-    return soldByGrade[grade][season] + readyByGrade[grade][season];
+  Plants saleable(int grade, int season) {
+    return soldByGrade[grade][season].plus(readyByGrade[grade][season]);
   }
 
   /** Plants without a grade at the end of a season, kept ones apart. */
-  double ungraded(int season) {
+  Plants ungraded(int season) {
     return ungraded[season];
   }
 
   /** Kept plants at the end of a season. */
-  double kept(int season) {
+  Plants kept(int season) {
     return kept[season];
   }
 
-  double sold(int season) {
+  Plants sold(int season) {
     return sum(soldByGrade, season);
   }
 
   double money(int season) {
-    return sum(moneyByGrade, season);
+    return Arrays.stream(moneyByGrade).mapToDouble(seasons -> seasons[season]).sum();
   }
 
-  double saleable(int season) {
-    return sum(soldByGrade, season) + sum(readyByGrade, season);
+  Plants saleable(int season) {
+    return sum(soldByGrade, season).plus(sum(readyByGrade, season));
   }
 
-  double standing(int season) {
-    return sum(standingByGrade, season) + ungraded[season] + kept[season];
+  Plants standing(int season) {
+    return sum(standingByGrade, season).plus(ungraded[season]).plus(kept[season]);
   }
 
-  private static double sum(double[][] byGrade, int season) {
-    return Arrays.stream(byGrade).mapToDouble(seasons -> seasons[season]).sum();
+  private static Plants sum(Plants[][] byGrade, int season) {
+    Plants sum = Plants.NONE;
+    for (Plants[] seasons : byGrade) {
+      sum = sum.plus(seasons[season]);
+    }
+    return sum;
   }
 
   /** Hours short in a season. */

@@ -7,8 +7,11 @@ final class Sentences {
   static final String WITHOUT_VAT = "All amounts are without VAT, in prices of the first month.";
 
   static final String EXPECTED =
-      "Plants are expected numbers, shown whole and rounded so that each column adds up;"
-          + " figures.json has them in full.";
+      "Plants are expected numbers, made whole lot by lot so that all sheets add up; figures.json has"
+          + " them in full.";
+
+  static final String PARTS_OF_PLANTS =
+      "A line of less than a plant is counted, with its money, in the line that has the plant.";
 
   static final String LIFTING =
       "Lifting weights are screening values, no limits: follow your local codes, and use a trolley"

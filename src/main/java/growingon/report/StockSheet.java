@@ -2,28 +2,28 @@ package growingon.report;
 
 import growingon.nursery.Grade;
 import growingon.nursery.Horizon;
-import growingon.nursery.Quality;
-import growingon.project.LotHistory;
-import growingon.project.Projection;
-import growingon.project.SeasonStock;
+import growingon.whole.WholeLot;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 
 /** What stands at the end of each season, by species and grade, and by lot and grade. */
 final class StockSheet {
-  private static final double NEGLIGIBLE = 1e-9;
-
-  private final Projection projection;
+  private final List<WholeLot> lots;
+  private final Collection<String> species;
   private final Horizon horizon;
 
-  private StockSheet(Projection projection) {
-    this.projection = projection;
-    this.horizon = projection.horizon();
+  private StockSheet(Context context) {
+    this.lots = context.whole().lots();
+    this.species = context.inputs().scenario().nursery().species().keySet();
+    this.horizon = context.accounts().projection().horizon();
   }
 
   static Sheet of(Context context) {
-    StockSheet sheet = new StockSheet(context.accounts().projection());
+    StockSheet sheet = new StockSheet(context);
     return FilledSheet.of(
         "Stock by season",
         List.of(
@@ -36,10 +36,11 @@ final class StockSheet {
   }
 
   private Table bySpecies() {
-    Map<String, Standing> bySpecies = new LinkedHashMap<>();
-    projection.scenario().nursery().species().keySet().forEach(name -> bySpecies.put(name, null));
-    for (LotHistory lot : projection.lots()) {
-      bySpecies.merge(lot.lot().species(), new Standing(lot), (old, next) -> old).add(lot);
+    Map<String, Stock> bySpecies = new LinkedHashMap<>();
+    species.forEach(name -> bySpecies.put(name, null));
+    for (WholeLot lot : lots) {
+      String name = lot.history().lot().species();
+      bySpecies.merge(name, new Stock(lot), (old, next) -> old).add(lot);
     }
     TableBuilder table =
         columns(
@@ -47,9 +48,9 @@ final class StockSheet {
                 .text("species")
                 .text("grade"));
     bySpecies.forEach(
-        (species, standing) -> {
-          if (standing != null) {
-            standing.addRows(table, List.of(species));
+        (species, stock) -> {
+          if (stock != null) {
+            stock.addRows(table, List.of(species));
           }
         });
     return table.build();
@@ -62,10 +63,10 @@ final class StockSheet {
                 .text("lot")
                 .text("species")
                 .text("grade"));
-    for (LotHistory lot : projection.lots()) {
-      Standing standing = new Standing(lot);
-      standing.add(lot);
-      standing.addRows(table, List.of(lot.lot().name(), lot.lot().species()));
+    for (WholeLot lot : lots) {
+      Stock stock = new Stock(lot);
+      stock.add(lot);
+      stock.addRows(table, List.of(lot.history().lot().name(), lot.history().lot().species()));
     }
     return table.build();
   }
@@ -74,45 +75,44 @@ final class StockSheet {
     for (int season = 0; season < horizon.seasons(); season++) {
       table.plants(horizon.seasonLabel(season));
     }
-    return table;
+    return table.leavingOutParts();
   }
 
   /** Plants by grade and season: no grade, the grades from the lowest, kept ones last. */
-  private final class Standing {
+  private final class Stock {
     private final List<Grade> grades;
-    private final double[][] plants;
+    private final Plants[][] plants;
 
-    Standing(LotHistory first) {
-      this.grades = first.grades();
-      this.plants = new double[grades.size() + 2][horizon.seasons()];
+    Stock(WholeLot first) {
+      this.grades = first.history().grades();
+      this.plants = new Plants[grades.size() + 2][horizon.seasons()];
+      for (Plants[] seasons : plants) {
+        Arrays.fill(seasons, Plants.NONE);
+      }
     }
 
-    void add(LotHistory lot) {
-      for (SeasonStock stock : lot.seasons()) {
-        for (int row = 0; row < stock.standing().length; row++) {
-          boolean kept = row == Quality.values().length;
-          for (int grade = 0; grade <= grades.size(); grade++) {
-            plants[kept ? grades.size() + 1 : grade][stock.season()] +=
-                stock.standing()[row][grade];
-          }
+    void add(WholeLot lot) {
+      for (int i = 0; i < lot.seasons().size(); i++) {
+        SeasonEnd end = new SeasonEnd(lot, i);
+        add(0, end, end.ungraded());
+        for (int grade = 0; grade < grades.size(); grade++) {
+          add(grade + 1, end, end.ofGrade(grade));
         }
+        add(grades.size() + 1, end, end.kept());
       }
+    }
+
+    private void add(int row, SeasonEnd end, Plants more) {
+      plants[row][end.season()] = plants[row][end.season()].plus(more);
     }
 
     void addRows(TableBuilder table, List<String> labels) {
       for (int grade = 0; grade < plants.length; grade++) {
-        Object[] row = new Object[labels.size() + 1 + horizon.seasons()];
-        double sum = 0;
-        for (int season = 0; season < horizon.seasons(); season++) {
-          row[labels.size() + 1 + season] = plants[grade][season];
-          sum += plants[grade][season];
-        }
-        for (int i = 0; i < labels.size(); i++) {
-          row[i] = labels.get(i);
-        }
-        row[labels.size()] = name(grade);
-        if (sum > NEGLIGIBLE) {
-          table.row(row);
+        List<Object> row = new ArrayList<>(labels);
+        row.add(name(grade));
+        row.addAll(List.of(plants[grade]));
+        if (Arrays.stream(plants[grade]).anyMatch(each -> each != Plants.NONE)) {
+          table.row(row.toArray());
         }
       }
     }

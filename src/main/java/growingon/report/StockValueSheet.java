@@ -1,24 +1,48 @@
 package growingon.report;
 
+import growingon.money.ListPrices;
 import growingon.money.StockValue;
 import growingon.nursery.Horizon;
+import growingon.nursery.Nursery;
 import growingon.nursery.Settings;
+import growingon.project.LotHistory;
+import growingon.whole.WholeLot;
+import growingon.whole.WholePlan;
+import growingon.whole.WholeStock;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /** What the stock is worth at the end of each business year. */
 final class StockValueSheet {
-  private final List<StockValue> values;
+  private final List<Counted> values;
+  private final WholePlan whole;
+  private final ListPrices prices;
   private final Horizon horizon;
   private final Settings settings;
 
+  /**
+   * The value of a lot with its plants.
+   *
+   * @param priced plants that have a list price
+   * @param unpriced plants that have none, kept ones apart
+   */
+  private record Counted(StockValue value, Plants priced, Plants unpriced) {
+    Plants plants() {
+      return priced.plus(unpriced);
+    }
+  }
+
   private StockValueSheet(Context context) {
-    this.values = StockValue.of(context.accounts());
+    this.whole = context.whole();
+    Nursery nursery = context.inputs().scenario().nursery();
+    this.prices = new ListPrices(nursery);
     this.horizon = context.accounts().projection().horizon();
-    this.settings = context.accounts().projection().scenario().nursery().settings();
+    this.settings = nursery.settings();
+    this.values = StockValue.of(context.accounts()).stream().map(this::count).toList();
   }
 
   static Sheet of(Context context) {
@@ -45,8 +69,9 @@ final class StockValueSheet {
   }
 
   private Table byYear(int leastLots) {
-    Map<Integer, List<StockValue>> years = new LinkedHashMap<>();
-    values.forEach(each -> years.computeIfAbsent(each.month(), any -> new ArrayList<>()).add(each));
+    Map<Integer, List<Counted>> years = new LinkedHashMap<>();
+    values.forEach(
+        each -> years.computeIfAbsent(each.value.month(), any -> new ArrayList<>()).add(each));
     TableBuilder table = columns(noted(), leastLots);
     years.forEach((month, lots) -> addYear(table, month, lots, leastLots));
     return table.build();
@@ -64,7 +89,7 @@ final class StockValueSheet {
                 + " lower of the two is taken lot by lot.")
         .note(
             "Plants without a list price have no grade yet, or a grade or quality without a price;"
-                + " they stand at their cost.");
+                + " they stand at their cost. A line without a whole plant is left out.");
   }
 
   private TableBuilder columns(TableBuilder table, int leastLots) {
@@ -86,17 +111,18 @@ final class StockValueSheet {
         .column("value in all", currency, Kind.MONEY);
   }
 
-  private void addYear(TableBuilder table, int month, List<StockValue> lots, int leastLots) {
-    if (lots.size() < leastLots) {
+  private void addYear(TableBuilder table, int month, List<Counted> lots, int leastLots) {
+    long inAll = behind(lots, Counted::plants);
+    if (inAll < leastLots) {
       return;
     }
-    long priced = lots.stream().filter(each -> each.priced() > 1e-9).count();
-    long others = lots.stream().filter(each -> each.unpriced() > 1e-9).count();
-    boolean apart = isTold(priced, leastLots) && isTold(others, leastLots);
+    boolean apart =
+        isTold(behind(lots, Counted::priced), leastLots)
+            && isTold(behind(lots, Counted::unpriced), leastLots);
     table.row(
         horizon.month(month),
-        WholePlants.nearest(sum(lots, each -> each.priced() + each.unpriced())),
-        apart ? WholePlants.nearest(sum(lots, StockValue::priced)) : null,
+        plants(lots, Counted::plants),
+        apart ? plants(lots, Counted::priced) : null,
         apart ? sum(lots, StockValue::pricedCost) : null,
         apart ? sum(lots, StockValue::list) : null,
         apart ? sum(lots, StockValue::lower) : null,
@@ -108,8 +134,42 @@ final class StockValueSheet {
     return lots == 0 || lots >= leastLots;
   }
 
-  private static double sum(List<StockValue> lots, ToDoubleFunction<StockValue> what) {
-    return lots.stream().mapToDouble(what).sum();
+  /** How many lots have a whole plant in a figure. */
+  private static long behind(List<Counted> lots, Function<Counted, Plants> what) {
+    return lots.stream().filter(each -> what.apply(each).whole() > 0).count();
+  }
+
+  private static Plants plants(List<Counted> lots, Function<Counted, Plants> what) {
+    return lots.stream().map(what).reduce(Plants.NONE, Plants::plus);
+  }
+
+  private Counted count(StockValue value) {
+    WholeLot lot = whole.lot(value.lot().name());
+    WholeStock stock = lot.yearEnds().get(yearEnd(lot.history(), value.month()));
+    double[][] prices = this.prices.net(value.lot());
+    int priced = 0;
+    int unpriced = stock.ungraded();
+    for (int quality = 0; quality < prices.length; quality++) {
+      for (int grade = 0; grade < lot.history().grades().size(); grade++) {
+        int plants = stock.standing(quality, grade);
+        priced += prices[quality][grade + 1] > 0 ? plants : 0;
+        unpriced += prices[quality][grade + 1] > 0 ? 0 : plants;
+      }
+    }
+    return new Counted(
+        value, Plants.of(value.priced(), priced), Plants.of(value.unpriced(), unpriced));
+  }
+
+  private static int yearEnd(LotHistory lot, int month) {
+    int index = 0;
+    while (lot.yearEnds().get(index).month() != month) {
+      index++;
+    }
+    return index;
+  }
+
+  private static double sum(List<Counted> lots, ToDoubleFunction<StockValue> what) {
+    return lots.stream().map(Counted::value).mapToDouble(what).sum();
   }
 
   private Table byLot() {
@@ -119,13 +179,15 @@ final class StockValueSheet {
                 .month("year end")
                 .text("lot")
                 .text("species"));
-    for (StockValue each : values) {
+    table.leavingOutParts();
+    for (Counted counted : values) {
+      StockValue each = counted.value;
       table.row(
           horizon.month(each.month()),
           each.lot().name(),
           each.lot().species(),
-          WholePlants.nearest(each.priced() + each.unpriced()),
-          WholePlants.nearest(each.priced()),
+          counted.plants(),
+          counted.priced,
           each.pricedCost(),
           each.list(),
           each.lower(),

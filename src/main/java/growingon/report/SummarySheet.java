@@ -4,14 +4,13 @@ import growingon.project.SpaceUse.PlaceMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.stream.IntStream;
 
 /** What a grower reads first. */
 final class SummarySheet {
   private SummarySheet() {}
 
   static Sheet of(Context context) {
-    SeasonFigures figures = new SeasonFigures(context.accounts());
+    SeasonFigures figures = new SeasonFigures(context);
     return new Sheet(
         "Summary",
         sentences(context, figures),
@@ -67,7 +66,7 @@ final class SummarySheet {
 
   private static List<String> notes(boolean space, boolean hours) {
     List<String> notes = new ArrayList<>();
-    notes.add("Expected plants, rounded so that the column adds up. " + Sentences.WITHOUT_VAT);
+    notes.add(Sentences.EXPECTED + " " + Sentences.WITHOUT_VAT);
     if (space || hours) {
       notes.add(
           (space ? "Most space missing: in one place, in its worst month of the season. " : "")
@@ -78,17 +77,13 @@ final class SummarySheet {
 
   private static List<List<Object>> rows(
       Context context, SeasonFigures figures, boolean space, boolean hours) {
-    List<Plants> sold =
-        WholePlants.round(
-            IntStream.range(0, figures.seasons()).mapToDouble(figures::sold).toArray());
     Rows rows = new Rows();
     for (int season = 0; season < figures.seasons(); season++) {
-      double standing = figures.standing(season);
       List<Object> row = new ArrayList<>();
       row.add(figures.label(season));
       row.add(figures.money(season));
-      row.add(sold.get(season));
-      row.add(new Plants(standing, Math.round(standing)));
+      row.add(figures.sold(season));
+      row.add(figures.standing(season));
       row.add(figures.cash(season));
       if (space) {
         Optional<PlaceMonth> peak = figures.peakOverflow(season);

@@ -6,7 +6,6 @@ import growingon.project.Supplies;
 import growingon.project.Use;
 import growingon.report.Chart.ChartKind;
 import growingon.report.Chart.Series;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -17,10 +16,12 @@ import java.util.stream.IntStream;
 final class SupplyCharts {
   private final Accounts accounts;
   private final Horizon horizon;
+  private final PottedPlants potted;
 
   SupplyCharts(Context context) {
     this.accounts = context.accounts();
     this.horizon = accounts.projection().horizon();
+    this.potted = PottedPlants.of(context);
   }
 
   Optional<Chart> pots() {
@@ -59,12 +60,10 @@ final class SupplyCharts {
   }
 
   private double[] used(Supplies.Item item) {
+    WholeStore store = WholeStore.of(item, potted);
     return IntStream.range(0, horizon.seasons())
         .mapToDouble(
-            season ->
-                Arrays.stream(
-                        item.used(), horizon.seasonFirst(season), horizon.seasonLast(season) + 1)
-                    .sum())
+            season -> store.used(horizon.seasonFirst(season), horizon.seasonLast(season)).shown())
         .toArray();
   }
 }

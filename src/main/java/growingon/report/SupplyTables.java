@@ -14,12 +14,15 @@ final class SupplyTables {
   private final String currency;
   private final Use.Kind kind;
   private final List<Supplies.Item> items;
+  private final List<WholeStore> stores;
 
   SupplyTables(Context context, Use.Kind kind) {
     this.horizon = context.accounts().projection().horizon();
     this.currency = context.inputs().scenario().nursery().settings().currency();
     this.kind = kind;
     this.items = context.accounts().supplies().used(kind);
+    PottedPlants potted = PottedPlants.of(context);
+    this.stores = items.stream().map(item -> WholeStore.of(item, potted)).toList();
   }
 
   private Kind amountKind() {
@@ -30,9 +33,11 @@ final class SupplyTables {
     };
   }
 
-  /** Pots are counted whole; they go with whole plants. */
-  private Object amount(double amount) {
-    return kind == Use.Kind.POT ? (Object) WholePlants.nearest(amount) : (Object) amount;
+  /** Pots are counted like the plants they go with. */
+  private Object cell(Shown amount) {
+    return kind == Use.Kind.POT
+        ? (Object) Plants.of(amount.exact(), Math.round(amount.shown()))
+        : (Object) amount;
   }
 
   private boolean comesBack() {
@@ -45,8 +50,8 @@ final class SupplyTables {
     for (int season = 0; season < horizon.seasons(); season++) {
       int first = horizon.seasonFirst(season);
       int last = horizon.seasonLast(season);
-      for (Supplies.Item item : items) {
-        add(table, item, horizon.seasonLabel(season), first, last);
+      for (int i = 0; i < items.size(); i++) {
+        add(table, i, horizon.seasonLabel(season), first, last);
       }
     }
     return table.build();
@@ -56,8 +61,8 @@ final class SupplyTables {
   Table byMonth(String name, String title) {
     TableBuilder table = amounts(TableBuilder.table(name, title).month("month"));
     for (int month = 0; month < horizon.months(); month++) {
-      for (Supplies.Item item : items) {
-        add(table, item, horizon.month(month), month, month);
+      for (int i = 0; i < items.size(); i++) {
+        add(table, i, horizon.month(month), month, month);
       }
     }
     return table.build();
@@ -76,26 +81,24 @@ final class SupplyTables {
         .column("left", "", amountKind());
   }
 
-  private void add(TableBuilder table, Supplies.Item item, Object time, int first, int last) {
-    double used = sum(item.used(), first, last);
-    double back = sum(item.back(), first, last);
+  private void add(TableBuilder table, int index, Object time, int first, int last) {
+    Supplies.Item item = items.get(index);
+    WholeStore store = stores.get(index);
     long packs = (long) Arrays.stream(item.packs(), first, last + 1).asDoubleStream().sum();
-    if (used == 0 && back == 0 && packs == 0) {
+    Shown used = store.used(first, last);
+    Shown back = store.back(first, last);
+    if (used.shown() == 0 && back.shown() == 0 && packs == 0) {
       return;
     }
     List<Object> row = new ArrayList<>(List.of(time, item.name(), item.unit()));
-    row.add(amount(first == 0 ? item.onHand() : item.left()[first - 1]));
-    row.add(amount(used));
+    row.add(cell(store.before(first)));
+    row.add(cell(used));
     if (comesBack()) {
-      row.add(amount(back));
+      row.add(cell(back));
     }
     row.addAll(List.of(packs, item.packSize(), cost(item, first, last)));
-    row.add(amount(item.left()[last]));
+    row.add(cell(store.left(last)));
     table.row(row.toArray());
-  }
-
-  private static double sum(double[] months, int first, int last) {
-    return Arrays.stream(months, first, last + 1).sum();
   }
 
   private static double cost(Supplies.Item item, int first, int last) {

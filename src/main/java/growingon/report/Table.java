@@ -7,7 +7,7 @@ import java.util.Objects;
 
 /**
  * A table of a report. A cell is null (empty), a String, a {@link java.time.YearMonth}, a {@link
- * Plants}, a Double, an Integer or a Long, as its column's kind says.
+ * Plants}, a {@link Shown}, a Double, an Integer or a Long, as its column's kind says.
  *
  * @param name unique, lower case, words joined by hyphens: {@code bench-space}; the CSV file's name
  * @param title as shown
@@ -15,18 +15,40 @@ import java.util.Objects;
  *     there are more than three
  * @param columns left to right
  * @param rows top to bottom, a cell for every column
+ * @param inFull the rows that figures.json has: also those of less than a whole plant, which nobody
+ *     is to read
  */
 public record Table(
-    String name, String title, List<String> notes, List<Column> columns, List<List<Object>> rows) {
+    String name,
+    String title,
+    List<String> notes,
+    List<Column> columns,
+    List<List<Object>> rows,
+    List<List<Object>> inFull) {
+  /** A table of which every row is read. */
+  public Table(
+      String name,
+      String title,
+      List<String> notes,
+      List<Column> columns,
+      List<List<Object>> rows) {
+    this(name, title, notes, columns, rows, rows);
+  }
+
   public Table {
     Objects.requireNonNull(name);
     Objects.requireNonNull(title);
     notes = List.copyOf(notes);
     columns = List.copyOf(columns);
-    rows = rows instanceof LazyRows ? rows : fixed(name, columns.size(), rows);
+    boolean isRead = inFull == rows;
+    rows = fixed(name, columns.size(), rows);
+    inFull = isRead ? rows : fixed(name, columns.size(), inFull);
   }
 
   private static List<List<Object>> fixed(String name, int columns, List<List<Object>> rows) {
+    if (rows instanceof LazyRows) {
+      return rows;
+    }
     List<List<Object>> copy = new ArrayList<>(rows.size());
     for (List<Object> row : rows) {
       if (row.size() != columns) {

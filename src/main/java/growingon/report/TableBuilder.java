@@ -5,8 +5,7 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Puts a table together. A number in a column of plants is rounded when the table is built, by
- * largest remainder, so that the column adds up; a {@link Plants} stays as it is. NaN becomes an
+ * Puts a table together. Plants are a {@link Plants}, rounded before they come here. NaN becomes an
  * empty cell.
  */
 final class TableBuilder {
@@ -14,7 +13,8 @@ final class TableBuilder {
   private final String title;
   private final List<String> notes = new ArrayList<>();
   private final List<Column> columns = new ArrayList<>();
-  private final List<Object[]> rows = new ArrayList<>();
+  private final List<List<Object>> rows = new ArrayList<>();
+  private boolean leavesOutParts;
 
   private TableBuilder(String name, String title) {
     this.name = name;
@@ -81,26 +81,19 @@ final class TableBuilder {
     for (int i = 0; i < cells.length; i++) {
       row[i] = cells[i] instanceof Double number && number.isNaN() ? null : cells[i];
     }
-    rows.add(row);
+    rows.add(new FixedRow(row));
+    return this;
+  }
+
+  /** Rows without a whole plant are for figures.json alone. */
+  TableBuilder leavingOutParts() {
+    leavesOutParts = true;
     return this;
   }
 
   Table build() {
-    for (int column = 0; column < columns.size(); column++) {
-      if (columns.get(column).kind() == Kind.PLANTS) {
-        roundColumn(column);
-      }
-    }
-    return new Table(
-        name, title, notes, columns, rows.stream().<List<Object>>map(FixedRow::new).toList());
-  }
-
-  private void roundColumn(int column) {
-    List<Object[]> numbers = rows.stream().filter(row -> row[column] instanceof Double).toList();
-    double[] exact = numbers.stream().mapToDouble(row -> (Double) row[column]).toArray();
-    List<Plants> plants = WholePlants.round(exact);
-    for (int i = 0; i < exact.length; i++) {
-      numbers.get(i)[column] = plants.get(i);
-    }
+    return leavesOutParts
+        ? new Table(name, title, notes, columns, Rows.withPlants(rows), rows)
+        : new Table(name, title, notes, columns, rows);
   }
 }

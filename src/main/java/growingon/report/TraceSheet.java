@@ -47,11 +47,17 @@ final class TraceSheet {
             Rows.text(lot.origin()),
             lot.splitFrom().orElse(null),
             Rows.text(lot.place()),
-            lot.alive(),
-            lot.sales().stream().mapToDouble(Left::plants).sum());
+            Plants.of(lot.alive(), lot.wholeAlive()),
+            left(lot));
       }
     }
     return table.build();
+  }
+
+  private static Plants left(TracedLot lot) {
+    return lot.sales().stream()
+        .map(sale -> Plants.nearest(sale.plants()))
+        .reduce(Plants.NONE, Plants::plus);
   }
 
   private Table moves() {
@@ -78,7 +84,7 @@ final class TraceSheet {
         move.date().toString(),
         move.from(),
         move.to(),
-        move.plants(),
+        Plants.nearest(move.plants()),
         move.where().toString());
   }
 
@@ -109,7 +115,7 @@ final class TraceSheet {
         sale.date().toString(),
         lot,
         sale.what().toString(),
-        sale.plants(),
+        Plants.nearest(sale.plants()),
         sale.grade().orElse(null),
         sale.quality().map(Object::toString).orElse(null),
         Rows.text(sale.customer()),

@@ -5,21 +5,22 @@ import growingon.nursery.Horizon;
 import growingon.nursery.Quality;
 import growingon.project.LotHistory;
 import growingon.project.Projection;
-import growingon.project.Sale;
-import growingon.project.SeasonStock;
+import growingon.whole.WholeLot;
+import growingon.whole.WholeSale;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.function.BiPredicate;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /**
  * What each season sells, and what stands ready and unsold at its end, by species or by lot, with
- * grade and quality. Plants are rounded within a season, sold and unsold apart, so that every table
- * made from this shows the same season totals.
+ * grade and quality, so that every table made from this shows the same season totals.
  */
 final class Trade {
   private static final int QUALITIES = Quality.values().length;
@@ -35,12 +36,10 @@ final class Trade {
     private final LotHistory lot;
     private final int grade;
     private final Quality quality;
-    private double sold;
-    private double receipts;
-    private double unsold;
+    private Plants sold = Plants.NONE;
+    private Shown receipts = Shown.NOTHING;
+    private Plants unsold = Plants.NONE;
     private int firstSold = Integer.MAX_VALUE;
-    private Plants wholeSold;
-    private Plants wholeUnsold;
 
     Cell(int season, LotHistory lot, int grade, Quality quality) {
       this.season = season;
@@ -67,24 +66,24 @@ final class Trade {
     }
 
     Plants sold() {
-      return wholeSold;
+      return sold;
     }
 
     /** Ready at the season's end and not sold. */
     Plants unsold() {
-      return wholeUnsold;
+      return unsold;
     }
 
-    double receipts() {
+    Shown receipts() {
       return receipts;
     }
 
-    /** Mean price; NaN where none is sold. */
+    /** Mean price of the plants expected to be sold; NaN where none is. */
     double meanPrice() {
-      return receipts / sold;
+      return receipts.exact() / sold.exact();
     }
 
-    /** First month of a sale; the greatest number if none is sold. */
+    /** First month of a sale of a whole plant; the greatest number if none is sold. */
     int firstSold() {
       return firstSold;
     }
@@ -100,54 +99,100 @@ final class Trade {
   }
 
   /**
-   * Adds up a projection.
+   * Adds up whole plants.
    *
-   * @param lots for each lot of the projection the lot that its group goes by
+   * @param lots for each lot of the plan the lot that its group goes by
    * @param group for each lot the place of its group in the order of groups
+   * @param shown money of a sale as it is shown
    */
-  private Trade(Projection projection, List<LotHistory> lots, int[] group) {
+  private Trade(
+      Context context, List<LotHistory> lots, int[] group, ToDoubleFunction<WholeSale> shown) {
+    Projection projection = context.accounts().projection();
     this.horizon = projection.horizon();
     this.groups = Arrays.stream(group).max().orElse(-1) + 1;
     this.grades = projection.lots().stream().mapToInt(lot -> lot.grades().size()).max().orElse(0);
     Cell[] all = new Cell[horizon.seasons() * groups * grades * QUALITIES];
     for (int i = 0; i < group.length; i++) {
-      add(projection.lots().get(i), lots.get(i), group[i], all);
+      add(context.whole().lots().get(i), lots.get(i), group[i], all, shown);
     }
     this.cells = Arrays.stream(all).filter(Objects::nonNull).toList();
-    bySeason().forEach(Trade::round);
   }
 
-  static Trade bySpecies(Projection projection) {
+  /**
+   * Lets every line without a whole plant give its money to that which has the plant: of its season
+   * and species, else of its season, else of its species. Nothing is given where none is sold.
+   */
+  private void giveMoneyToPlants() {
+    for (Cell cell : cells) {
+      if (cell.sold.whole() == 0 && cell.receipts.shown() != 0) {
+        cells.stream()
+            .filter(other -> other.sold.whole() > 0)
+            .min(Comparator.comparingInt(other -> unlike(cell, other)))
+            .ifPresent(other -> give(cell, other));
+      }
+    }
+  }
+
+  private static int unlike(Cell cell, Cell other) {
+    int seasons = cell.season == other.season ? 0 : 8;
+    int species = cell.lot == other.lot ? 0 : 4;
+    int grades = cell.grade().equals(other.grade()) ? 0 : 2;
+    return seasons + species + grades + (cell.quality == other.quality ? 0 : 1);
+  }
+
+  private static void give(Cell cell, Cell other) {
+    double money = cell.receipts.shown();
+    other.receipts = other.receipts.plus(0, money);
+    cell.receipts = cell.receipts.plus(0, -money);
+  }
+
+  /** By species; seasons bring what they bring in cash. */
+  static Trade bySpecies(Context context) {
+    Projection projection = context.accounts().projection();
     List<String> names = new ArrayList<>(projection.scenario().nursery().species().keySet());
     Map<String, LotHistory> first = new HashMap<>();
     projection.lots().forEach(lot -> first.putIfAbsent(lot.lot().species(), lot));
-    return new Trade(
-        projection,
-        projection.lots().stream().map(lot -> first.get(lot.lot().species())).toList(),
-        projection.lots().stream().mapToInt(lot -> names.indexOf(lot.lot().species())).toArray());
+    Trade trade =
+        new Trade(
+            context,
+            projection.lots().stream().map(lot -> first.get(lot.lot().species())).toList(),
+            projection.lots().stream()
+                .mapToInt(lot -> names.indexOf(lot.lot().species()))
+                .toArray(),
+            WholeSale::money);
+    trade.giveMoneyToPlants();
+    return trade;
   }
 
-  static Trade byLot(Projection projection) {
-    int[] each = new int[projection.lots().size()];
+  /** By lot; lots bring what they bring in their accounts. */
+  static Trade byLot(Context context) {
+    List<LotHistory> lots = context.accounts().projection().lots();
+    int[] each = new int[lots.size()];
     Arrays.setAll(each, i -> i);
-    return new Trade(projection, projection.lots(), each);
+    return new Trade(context, lots, each, WholeSale::receipts);
   }
 
-  private void add(LotHistory lot, LotHistory groupLot, int group, Cell[] all) {
-    for (Sale sale : lot.sales()) {
+  private void add(
+      WholeLot lot, LotHistory groupLot, int group, Cell[] all, ToDoubleFunction<WholeSale> shown) {
+    for (WholeSale sale : lot.sales()) {
       int season = horizon.season(sale.month());
       Cell cell = cell(all, season, group, groupLot, sale.grade(), sale.quality());
-      cell.sold += sale.units();
-      cell.receipts += sale.money();
-      cell.firstSold = Math.min(cell.firstSold, sale.month());
+      cell.sold = cell.sold.plus(sale.units(), sale.whole());
+      cell.receipts = cell.receipts.plus(sale.money(), shown.applyAsDouble(sale));
+      cell.firstSold = sale.whole() > 0 ? Math.min(cell.firstSold, sale.month()) : cell.firstSold;
     }
-    for (SeasonStock stock : lot.seasons()) {
-      for (Quality quality : Quality.values()) {
-        double[] ready = stock.ready()[quality.ordinal()];
-        for (int grade = 0; grade < ready.length; grade++) {
-          if (ready[grade] > 0) {
-            cell(all, stock.season(), group, groupLot, grade, quality).unsold += ready[grade];
-          }
+    for (int i = 0; i < lot.seasons().size(); i++) {
+      add(new SeasonEnd(lot, i), groupLot, group, all);
+    }
+  }
+
+  private void add(SeasonEnd standing, LotHistory groupLot, int group, Cell[] all) {
+    for (Quality quality : Quality.values()) {
+      for (int grade = 0; grade < standing.grades(); grade++) {
+        Plants ready = standing.ready(quality, grade);
+        if (ready.exact() > 0) {
+          Cell cell = cell(all, standing.season(), group, groupLot, grade, quality);
+          cell.unsold = cell.unsold.plus(ready);
         }
       }
     }
@@ -159,15 +204,6 @@ final class Trade {
       all[index] = new Cell(season, lot, grade, quality);
     }
     return all[index];
-  }
-
-  private static void round(List<Cell> season) {
-    List<Plants> sold = WholePlants.round(season.stream().mapToDouble(c -> c.sold).toArray());
-    List<Plants> unsold = WholePlants.round(season.stream().mapToDouble(c -> c.unsold).toArray());
-    for (int i = 0; i < season.size(); i++) {
-      season.get(i).wholeSold = sold.get(i);
-      season.get(i).wholeUnsold = unsold.get(i);
-    }
   }
 
   /** Cells in order of season, species or lot, grade, quality. */
@@ -198,30 +234,24 @@ final class Trade {
     return runs;
   }
 
-  /** Sum of plants, exact and as shown. */
+  /** Sum of plants. */
   static Plants sum(List<Cell> cells, Function<Cell, Plants> what) {
-    double exact = 0;
-    long whole = 0;
+    Plants sum = Plants.NONE;
     for (Cell cell : cells) {
-      exact += what.apply(cell).exact();
-      whole += what.apply(cell).whole();
+      sum = sum.plus(what.apply(cell));
     }
-    return Plants.of(exact, whole);
+    return sum;
   }
 
   /** Sold and ready unsold plants of the cells. */
   static Plants saleable(List<Cell> cells) {
-    return sum(cells, cell -> plus(cell.sold(), cell.unsold()));
+    return sum(cells, cell -> cell.sold().plus(cell.unsold()));
   }
 
   /** Sold and ready unsold plants of the cells of one quality. */
   static Plants saleable(List<Cell> cells, Quality quality) {
     return sum(
-        cells, cell -> cell.quality() == quality ? plus(cell.sold(), cell.unsold()) : Plants.NONE);
-  }
-
-  private static Plants plus(Plants a, Plants b) {
-    return Plants.of(a.exact() + b.exact(), a.whole() + b.whole());
+        cells, cell -> cell.quality() == quality ? cell.sold().plus(cell.unsold()) : Plants.NONE);
   }
 
   /** List prices by species and grade, looked up once each. */

@@ -22,6 +22,8 @@ import java.util.Optional;
  * @param salesToCome sales after it, to the end of the plan
  * @param standing plants alive now that are not kept
  * @param unitsToCome plants that are still to be sold within the plan
+ * @param wholeStanding whole plants alive now that are not kept
+ * @param wholeToCome whole plants that are still to be sold within the plan
  * @param unsoldAtList list price of those unsold at the end of the plan; in no result
  * @param planned result over the whole plan as planned
  * @param payback when its money is back
@@ -42,6 +44,8 @@ public record BoughtReview(
     double salesToCome,
     double standing,
     double unitsToCome,
+    long wholeStanding,
+    long wholeToCome,
     double unsoldAtList,
     double planned,
     Payback payback,

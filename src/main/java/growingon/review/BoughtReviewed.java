@@ -15,6 +15,7 @@ import growingon.review.BoughtReview.Payback;
 import growingon.review.BoughtReview.ToBeEven;
 import growingon.review.BoughtReview.Verdict;
 import growingon.review.Standing.OfLot;
+import growingon.whole.Shares;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -70,6 +71,8 @@ final class BoughtReviewed {
     double unitsToCome = 0;
     double unsold = 0;
     double stands = 0;
+    long wholeStands = 0;
+    long wholeToCome = 0;
     int lastSale = -1;
     for (OfLot each : family) {
       for (Sale sale : each.history().sales()) {
@@ -81,9 +84,11 @@ final class BoughtReviewed {
       }
       unsold += standing.accounts().lot(each.name()).unsoldAtList();
       stands += saleable(each.history());
+      wholeStands += wholeSaleable(each);
+      wholeToCome += each.whole().sold() - each.whole().soldUpTo(through);
     }
     Outlook outlook =
-        new Outlook(soFar, toCome, salesToCome, unitsToCome, unsold, stands, lastSale);
+        new Outlook(soFar, toCome, salesToCome, unitsToCome, unsold, wholeStands, lastSale);
     return new BoughtReview(
         lot,
         family.stream().map(OfLot::name).toList(),
@@ -95,6 +100,8 @@ final class BoughtReviewed {
         salesToCome,
         stands,
         unitsToCome,
+        wholeStands,
+        wholeToCome,
         unsold,
         Arrays.stream(plannedFlows).sum(),
         payback(flows, plannedFlows),
@@ -126,7 +133,7 @@ final class BoughtReviewed {
       double salesToCome,
       double unitsToCome,
       double unsoldAtList,
-      double standing,
+      long standing,
       int lastSale) {}
 
   private double[] flows(List<OfLot> family) {
@@ -168,6 +175,12 @@ final class BoughtReviewed {
   private double saleable(LotHistory history) {
     MonthStock now = history.monthStock(through);
     return history.standing(through) - now.ofQuality(Quality.values().length);
+  }
+
+  private long wholeSaleable(OfLot lot) {
+    double kept = lot.history().monthStock(through).ofQuality(Quality.values().length);
+    int alive = lot.whole().standing(through);
+    return Shares.of(alive, kept, saleable(lot.history()))[1];
   }
 
   private static double landed(List<OfLot> family) {
@@ -213,13 +226,12 @@ final class BoughtReviewed {
   private Optional<ToBeEven> toBeEven(Outlook outlook, List<OfLot> family) {
     double price =
         outlook.unitsToCome > NIL ? outlook.salesToCome / outlook.unitsToCome : listPrice(family);
-    if (outlook.soFar >= 0 || price <= 0 || outlook.standing < HALF_A_PLANT) {
+    if (outlook.soFar >= 0 || price <= 0 || outlook.standing == 0) {
       return Optional.empty();
     }
     double plants = Math.ceil(-outlook.soFar / price - NIL);
     return Optional.of(
-        new ToBeEven(
-            (int) Math.min(Integer.MAX_VALUE, plants), price, plants <= outlook.standing + NIL));
+        new ToBeEven((int) Math.min(Integer.MAX_VALUE, plants), price, plants <= outlook.standing));
   }
 
   /** Mean list price of what stands now and has one; else of the lowest grade that has one. */
@@ -249,7 +261,7 @@ final class BoughtReviewed {
     Optional<YearMonth> by =
         outlook.lastSale < 0 ? Optional.empty() : Optional.of(horizon.month(outlook.lastSale));
     double expectedResult = outlook.soFar + outlook.toCome;
-    boolean isGone = outlook.standing < HALF_A_PLANT;
+    boolean isGone = outlook.standing == 0;
     if (isGone) {
       return outlook.soFar >= 0
           ? verdict(Verdict.Kind.PAID, Verdict.Why.ALL_SOLD_AHEAD, outlook.soFar, by)

@@ -3,15 +3,34 @@ package growingon.review;
 import java.util.Optional;
 
 /**
- * A figure as planned and as it came.
+ * A figure as planned and as it came. Of plants it has whole numbers too, from which everything
+ * that is printed adds up.
  *
  * @param planned by the plan, at the end of the daybook's last month
  * @param real by the daybook; where it says nothing, by the plan's assumptions for the plants that
  *     are there
  * @param isReal whether the daybook says it; if not, a report marks {@code real} "planned"
  * @param range what the plan's draws said of it; empty if there were none, or none of this figure
+ * @param wholePlanned whole plants as planned
+ * @param wholeReal whole plants as it came
  */
-public record Compared(double planned, double real, boolean isReal, Optional<Range> range) {
+public record Compared(
+    double planned,
+    double real,
+    boolean isReal,
+    Optional<Range> range,
+    long wholePlanned,
+    long wholeReal) {
+  /** A figure whose whole numbers are the next ones. */
+  public Compared(double planned, double real, boolean isReal, Optional<Range> range) {
+    this(planned, real, isReal, range, Math.round(planned), Math.round(real));
+  }
+
+  /** The same figure of so many whole plants. */
+  Compared whole(long plannedPlants, long realPlants) {
+    return new Compared(planned, real, isReal, range, plannedPlants, realPlants);
+  }
+
   /** How a figure is to be taken. */
   public enum Judgement {
     /** The daybook does not say it. */
@@ -27,12 +46,22 @@ public record Compared(double planned, double real, boolean isReal, Optional<Ran
   /** Both together; what the draws say of two figures does not add up. */
   Compared plus(Compared other) {
     return new Compared(
-        planned + other.planned, real + other.real, isReal || other.isReal, Optional.empty());
+        planned + other.planned,
+        real + other.real,
+        isReal || other.isReal,
+        Optional.empty(),
+        wholePlanned + other.wholePlanned,
+        wholeReal + other.wholeReal);
   }
 
   /** Real less planned. */
   public double difference() {
     return real - planned;
+  }
+
+  /** Whole plants that came less those planned. */
+  public long wholeDifference() {
+    return wholeReal - wholePlanned;
   }
 
   /** How it is to be taken. */

@@ -34,6 +34,7 @@ import java.util.OptionalDouble;
  * @param costs costs up to then by kind; kinds without any are left out
  * @param result sales less costs up to then, those before the plan left out
  * @param balance where its plants went
+ * @param wholeBalance the same in whole plants
  * @param costToDate all that was spent on it up to then, before the plan too
  * @param costPerLiving {@code costToDate} for each plant that lived to stand, be sold or be used;
  *     empty for none
@@ -56,8 +57,53 @@ public record LotReview(
     Map<CostKind, Compared> costs,
     Compared result,
     Whereabouts balance,
+    Whereabouts wholeBalance,
     double costToDate,
     OptionalDouble costPerLiving) {
+  /** A lot whose whole plants are the next ones. */
+  public LotReview(
+      Lot lot,
+      Optional<String> splitFrom,
+      double part,
+      boolean isRecorded,
+      Optional<LocalDate> lastCount,
+      String place,
+      Compared alive,
+      Map<Quality, Compared> qualities,
+      Compared trunkMm,
+      Compared trunkSpread,
+      List<OfGrade> grades,
+      Compared unitsSold,
+      Compared sales,
+      Compared hours,
+      Map<CostKind, Compared> costs,
+      Compared result,
+      Whereabouts balance,
+      double costToDate,
+      OptionalDouble costPerLiving) {
+    this(
+        lot,
+        splitFrom,
+        part,
+        isRecorded,
+        lastCount,
+        place,
+        alive,
+        qualities,
+        trunkMm,
+        trunkSpread,
+        grades,
+        unitsSold,
+        sales,
+        hours,
+        costs,
+        result,
+        balance,
+        balance.nearest(),
+        costToDate,
+        costPerLiving);
+  }
+
   /**
    * Plants of a grade.
    *

@@ -6,7 +6,10 @@ import growingon.project.LotHistory;
 import growingon.project.MonthStock;
 import growingon.review.LotReview.OfGrade;
 import growingon.review.Standing.OfLot;
+import growingon.whole.Shares;
+import growingon.whole.WholeLot;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -15,6 +18,7 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.IntToDoubleFunction;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 /** Compares lot by lot. */
 final class LotsReviewed {
@@ -24,25 +28,48 @@ final class LotsReviewed {
   private final Expected expected;
   private final int flows;
   private final int stock;
+  private final int[] plannedAlive;
+  private final int[] plannedSold;
 
   LotsReviewed(Standing standing, Expected expected) {
     this.standing = standing;
     this.expected = expected;
     this.flows = standing.through();
     this.stock = Math.max(0, flows);
+    this.plannedAlive = wholePlanned(kept -> expected.alive(kept, flows));
+    this.plannedSold = wholePlanned(kept -> expected.unitsUpTo(kept, flows));
+  }
+
+  /** Whole plants of each lot as planned, so that they add up. */
+  private int[] wholePlanned(ToDoubleFunction<KeptLot> planned) {
+    double[] exact =
+        standing.lots().stream().mapToDouble(lot -> planned(lot.book(), planned)).toArray();
+    return Shares.of(Math.round(Arrays.stream(exact).sum()), exact);
+  }
+
+  private double planned(Book book, ToDoubleFunction<KeptLot> planned) {
+    return expected.lot(book.root).map(planned::applyAsDouble).orElse(0.0) * book.part;
   }
 
   List<LotReview> lots() {
-    return standing.lots().stream().map(this::lot).toList();
+    return IntStream.range(0, standing.lots().size()).mapToObj(this::lot).toList();
   }
 
-  private LotReview lot(OfLot lot) {
+  private LotReview lot(int index) {
+    OfLot lot = standing.lots().get(index);
     Book book = lot.book();
     MonthStock now = lot.history().monthStock(stock);
-    double alive = lot.alive(flows);
-    Whereabouts balance = whereabouts(lot);
+    Compared alive =
+        scaled(
+                book,
+                kept -> expected.alive(kept, flows),
+                lot.alive(flows),
+                book.isRecorded,
+                chances -> chances.living())
+            .whole(plannedAlive[index], lot.wholeAlive(flows));
+    Whereabouts wholeBalance = wholeWhereabouts(lot);
     double costToDate = lot.costToDate(flows);
-    double lived = balance.standing() + balance.sold() + balance.used();
+    double lived = wholeBalance.standing() + wholeBalance.sold() + wholeBalance.used();
     return new LotReview(
         book.lot,
         book.splitFrom,
@@ -50,13 +77,8 @@ final class LotsReviewed {
         book.isRecorded,
         book.lastCount,
         lot.place(flows),
-        scaled(
-            book,
-            kept -> expected.alive(kept, flows),
-            alive,
-            book.isRecorded,
-            chances -> chances.living()),
-        qualities(book, now),
+        alive,
+        qualities(lot, now, alive),
         trunk(book, now),
         plain(
             book,
@@ -65,11 +87,12 @@ final class LotsReviewed {
             book.saysSpread),
         grades(lot, now, alive),
         scaled(
-            book,
-            kept -> expected.unitsUpTo(kept, flows),
-            LotMoney.upTo(lot.money().units, flows),
-            book.isRecorded,
-            chances -> chances.unitsSold()),
+                book,
+                kept -> expected.unitsUpTo(kept, flows),
+                LotMoney.upTo(lot.money().units, flows),
+                book.isRecorded,
+                chances -> chances.unitsSold())
+            .whole(plannedSold[index], lot.whole().soldUpTo(flows)),
         scaled(
             book,
             kept -> expected.salesUpTo(kept, flows),
@@ -89,9 +112,10 @@ final class LotsReviewed {
             LotMoney.upTo(lot.money().sales, flows) - lot.money().costsUpTo(flows),
             book.isRecorded,
             chances -> chances.result()),
-        balance,
+        whereabouts(lot),
+        wholeBalance,
         costToDate,
-        lived > DUST ? OptionalDouble.of(costToDate / lived) : OptionalDouble.empty());
+        lived > 0 ? OptionalDouble.of(costToDate / lived) : OptionalDouble.empty());
   }
 
   /** A figure of which a part of the plants has its part. */
@@ -103,7 +127,7 @@ final class LotsReviewed {
       Function<KeptChances, KeptQuantiles> quantiles) {
     Optional<KeptLot> kept = expected.lot(book.root);
     return new Compared(
-        kept.map(planned::applyAsDouble).orElse(0.0) * book.part,
+        planned(book, planned),
         real,
         isReal,
         kept.map(KeptLot::chances)
@@ -127,16 +151,26 @@ final class LotsReviewed {
     return new Compared(plain.planned(), plain.real(), plain.isReal(), range);
   }
 
-  private Map<Quality, Compared> qualities(Book book, MonthStock now) {
-    Map<Quality, Compared> qualities = new EnumMap<>(Quality.class);
+  private Map<Quality, Compared> qualities(OfLot lot, MonthStock now, Compared alive) {
+    List<Compared> all = new ArrayList<>();
     for (Quality quality : Quality.values()) {
-      Compared plants =
+      all.add(
           part(
-              book,
+              lot.book(),
               kept ->
                   expected.at(kept.byQuality().getOrDefault(quality.toString(), List.of()), stock),
               now.ofQuality(quality.ordinal()),
-              book.saysQualities);
+              lot.book().saysQualities));
+    }
+    double keptPlanned = alive.planned();
+    for (Compared quality : all) {
+      keptPlanned -= quality.planned();
+    }
+    all.add(part(lot.book(), kept -> 0, now.ofQuality(Quality.values().length), false));
+    List<Compared> whole = whole(all, alive, Math.max(0, keptPlanned));
+    Map<Quality, Compared> qualities = new EnumMap<>(Quality.class);
+    for (Quality quality : Quality.values()) {
+      Compared plants = whole.get(quality.ordinal());
       if (plants.planned() > DUST || plants.real() > DUST) {
         qualities.put(quality, plants);
       }
@@ -144,30 +178,58 @@ final class LotsReviewed {
     return qualities;
   }
 
+  /**
+   * Figures in whole plants that add up to those alive.
+   *
+   * @param notPlanned plants planned besides the last figure, of which the plan says nothing
+   */
+  private static List<Compared> whole(List<Compared> parts, Compared alive, double notPlanned) {
+    double[] planned = parts.stream().mapToDouble(Compared::planned).toArray();
+    double[] real = parts.stream().mapToDouble(Compared::real).toArray();
+    planned[planned.length - 1] += notPlanned;
+    int[] wholePlanned = Shares.of(near(alive.wholePlanned(), planned), planned);
+    int[] wholeReal = Shares.of(near(alive.wholeReal(), real), real);
+    List<Compared> whole = new ArrayList<>();
+    for (int i = 0; i < parts.size(); i++) {
+      whole.add(parts.get(i).whole(wholePlanned[i], wholeReal[i]));
+    }
+    return whole;
+  }
+
+  /** Those alive, unless the parts are those of another month: before the first of the plan. */
+  private static long near(long alive, double[] parts) {
+    double sum = Arrays.stream(parts).sum();
+    return Math.abs(alive - sum) < 1 ? alive : Math.round(sum);
+  }
+
   private Compared part(Book book, ToDoubleFunction<KeptLot> planned, double real, boolean isReal) {
     return scaled(book, planned, real, isReal, chances -> KeptQuantiles.NONE);
   }
 
   /** Grades as they were counted in the last month, else as the trunks measured give them. */
-  private List<OfGrade> grades(OfLot lot, MonthStock now, double alive) {
+  private List<OfGrade> grades(OfLot lot, MonthStock now, Compared alive) {
     Book book = lot.book();
     Map<String, Double> counted = book.countedGrades;
     double all = counted.values().stream().mapToDouble(Double::doubleValue).sum();
     boolean isCounted = book.gradesCountedIn == flows && all > 0;
-    List<OfGrade> grades = new ArrayList<>();
+    List<String> names = new ArrayList<>();
+    List<Compared> plants = new ArrayList<>();
     for (int column = 0; column <= lot.history().grades().size(); column++) {
       String name = column == 0 ? "" : lot.history().grades().get(column - 1).name();
-      double real = isCounted ? counted.getOrDefault(name, 0.0) / all * alive : now.ofGrade(column);
-      grades.add(
-          new OfGrade(
-              name,
-              part(
-                  book,
-                  kept -> expected.at(kept.byGrade().getOrDefault(name, List.of()), stock),
-                  real,
-                  isCounted || book.saysTrunk)));
+      double share = isCounted ? counted.getOrDefault(name, 0.0) / all : 0;
+      double real = isCounted ? share * alive.real() : now.ofGrade(column);
+      names.add(name);
+      plants.add(
+          part(
+              book,
+              kept -> expected.at(kept.byGrade().getOrDefault(name, List.of()), stock),
+              real,
+              isCounted || book.saysTrunk));
     }
-    return grades;
+    List<Compared> whole = whole(plants, alive, 0);
+    return IntStream.range(0, names.size())
+        .mapToObj(i -> new OfGrade(names.get(i), whole.get(i)))
+        .toList();
   }
 
   private Map<CostKind, Compared> costs(OfLot lot) {
@@ -186,11 +248,15 @@ final class LotsReviewed {
     return costs;
   }
 
+  private boolean isHere(Book book) {
+    return book.lot.purchase().isEmpty()
+        || standing.projection().horizon().offset(book.lot.arrived()) <= flows;
+  }
+
   private Whereabouts whereabouts(OfLot lot) {
     Book book = lot.book();
     LotHistory history = lot.history();
-    if (standing.projection().horizon().offset(book.lot.arrived()) > flows
-        && book.lot.purchase().isPresent()) {
+    if (!isHere(book)) {
       return Whereabouts.NOT_YET_HERE;
     }
     double came = upTo(history::came);
@@ -207,6 +273,35 @@ final class LotsReviewed {
         book.splitOut,
         went - book.used - book.splitOut,
         lot.alive(flows));
+  }
+
+  private Whereabouts wholeWhereabouts(OfLot lot) {
+    Book book = lot.book();
+    WholeLot whole = lot.whole();
+    if (!isHere(book)) {
+      return Whereabouts.NOT_YET_HERE;
+    }
+    Whereabouts exact = whereabouts(lot);
+    int[] came =
+        Shares.of(
+            whole.cameUpTo(flows),
+            book.arrivedLater,
+            exact.splitIn(),
+            exact.returned(),
+            exact.found());
+    int[] went = Shares.of(whole.wentUpTo(flows), exact.used(), exact.splitOut(), exact.lost());
+    return new Whereabouts(
+        whole.start() + came[0],
+        came[1],
+        came[2],
+        came[3],
+        whole.diedUpTo(flows),
+        whole.culledUpTo(flows),
+        whole.soldUpTo(flows),
+        went[0],
+        went[1],
+        went[2],
+        lot.wholeAlive(flows));
   }
 
   private double upTo(IntToDoubleFunction byMonth) {
@@ -246,11 +341,14 @@ final class LotsReviewed {
           lots.stream()
               .map(real)
               .reduce(new Compared(0, 0, false, Optional.empty()), Compared::plus);
+      double inAll = kept.stream().mapToDouble(planned).sum();
       return new Compared(
-          kept.stream().mapToDouble(planned).sum(),
+          inAll,
           all.real(),
           all.isReal(),
-          expected.range(quantiles, through));
+          expected.range(quantiles, through),
+          all.wholePlanned() + Math.round(inAll - all.planned()),
+          all.wholeReal());
     }
   }
 }

@@ -160,6 +160,7 @@ final class Records {
         lot.book().splitFrom,
         lot.place(month),
         lot.alive(month),
+        lot.wholeAlive(month),
         moves,
         left);
   }

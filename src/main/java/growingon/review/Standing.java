@@ -5,6 +5,8 @@ import growingon.nursery.Settings;
 import growingon.project.LotHistory;
 import growingon.project.Projection;
 import growingon.project.Stood;
+import growingon.whole.WholeLot;
+import growingon.whole.WholePlan;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -27,9 +29,11 @@ final class Standing {
    *
    * @param book what the daybook says
    * @param history what happened and will
+   * @param whole the same in whole plants
    * @param money what it takes and brings
    */
-  record OfLot(Book book, LotHistory history, LotMoney money, double[] spentBefore) {
+  record OfLot(
+      Book book, LotHistory history, WholeLot whole, LotMoney money, double[] spentBefore) {
     String name() {
       return book.lot.name();
     }
@@ -37,7 +41,7 @@ final class Standing {
     /** Where it stands at the end of a month; empty without a place or when none is left. */
     String place(int month) {
       Stood stood = history.stood(Math.max(0, month));
-      boolean isThere = stood != null && alive(month) > 1e-6;
+      boolean isThere = stood != null && wholeAlive(month) > 0;
       return isThere ? stood.place() : "";
     }
 
@@ -45,6 +49,12 @@ final class Standing {
     double alive(int month) {
       double atStart = book.lot.purchase().isPresent() ? 0 : history.standingAtStart();
       return month < 0 ? atStart : history.standing(month);
+    }
+
+    /** Whole plants alive at the end of a month. */
+    int wholeAlive(int month) {
+      int atStart = book.lot.purchase().isPresent() ? 0 : whole.standingAtStart();
+      return month < 0 ? atStart : whole.standing(month);
     }
 
     /** All that was spent on it up to the end of a month, before the plan too. */
@@ -58,13 +68,14 @@ final class Standing {
     this.accounts = accounts;
     Settings settings = projection().scenario().nursery().settings();
     List<Book> books = daybook.inOrder();
+    WholePlan plants = WholePlan.of(projection());
     for (int i = 0; i < books.size(); i++) {
       Book book = books.get(i);
       LotHistory history = projection().lots().get(i);
       LotMoney money = LotMoney.of(accounts.lots().get(i).ledger());
       money.correct(book.spending, daybook.through(), settings.hourlyRate());
       double before = book.lot.unitCost() * history.quantity();
-      OfLot lot = new OfLot(book, history, money, new double[] {before});
+      OfLot lot = new OfLot(book, history, plants.lots().get(i), money, new double[] {before});
       lots.add(lot);
       byName.put(lot.name(), lot);
     }

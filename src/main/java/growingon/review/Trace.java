@@ -27,6 +27,7 @@ public record Trace(String passport, List<TracedLot> lots) {
    * @param splitFrom the lot it was split off from, if it was
    * @param place where it stands now, empty without a place or when none is left
    * @param alive plants alive now
+   * @param wholeAlive whole plants alive now
    * @param moves plants that came from or went to other lots
    * @param sales plants that left: sold or used
    */
@@ -38,8 +39,24 @@ public record Trace(String passport, List<TracedLot> lots) {
       Optional<String> splitFrom,
       String place,
       double alive,
+      long wholeAlive,
       List<Moved> moves,
       List<Left> sales) {
+    /** A lot of which the next whole plants are alive. */
+    public TracedLot(
+        String lot,
+        String species,
+        String supplier,
+        String origin,
+        Optional<String> splitFrom,
+        String place,
+        double alive,
+        List<Moved> moves,
+        List<Left> sales) {
+      this(
+          lot, species, supplier, origin, splitFrom, place, alive, Math.round(alive), moves, sales);
+    }
+
     public TracedLot {
       moves = List.copyOf(moves);
       sales = List.copyOf(sales);

@@ -31,6 +31,22 @@ public record Whereabouts(
   /** Of a lot that has not arrived yet. */
   static final Whereabouts NOT_YET_HERE = new Whereabouts(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
 
+  /** The same in the next whole plants. */
+  Whereabouts nearest() {
+    return new Whereabouts(
+        Math.rint(arrived),
+        Math.rint(splitIn),
+        Math.rint(returned),
+        Math.rint(found),
+        Math.rint(died),
+        Math.rint(culled),
+        Math.rint(sold),
+        Math.rint(used),
+        Math.rint(splitOut),
+        Math.rint(lost),
+        Math.rint(standing));
+  }
+
   /** What came less what went and what stands; nil but for rounding. */
   public double difference() {
     return arrived

@@ -7,7 +7,7 @@ import growingon.report.Chart;
 import growingon.report.Chart.Mark;
 import growingon.report.Chart.Series;
 import growingon.report.Column;
-import growingon.report.Plants;
+import growingon.report.Kind;
 import growingon.report.Report;
 import growingon.report.Sheet;
 import growingon.report.Table;
@@ -35,8 +35,10 @@ import java.util.Locale;
  * }</pre>
  *
  * <p>Values: text, months as "2027-03", numbers with the fewest digits that read back as the same
- * number; plants are the expected number, not rounded; shares are 0 to 1; null where there is
- * nothing. Units: money in the plan's currency without VAT; the rest as the column or chart says.
+ * number; shares are 0 to 1; null where there is nothing. A column of plants stands twice: expected
+ * numbers at full precision under its key, and whole plants as they are printed under its key and
+ * {@code _whole}. Rows of less than a whole plant, which are printed nowhere, are here too. Units:
+ * money in the plan's currency without VAT; the rest as the column or chart says.
  */
 final class FiguresJson {
   /** The value by which a folder is known as a report of this program. */
@@ -106,21 +108,43 @@ final class FiguresJson {
     texts("notes", table.notes());
     out.writeArrayFieldStart("columns");
     for (Column column : table.columns()) {
-      column(column);
+      column(column, "", "");
+      if (column.kind() == Kind.PLANTS) {
+        column(column, "_whole", ", whole");
+      }
     }
     out.writeEndArray();
     out.writeArrayFieldStart("rows");
-    for (List<Object> row : table.rows()) {
-      values(row);
+    for (List<Object> row : table.inFull()) {
+      row(table, row);
     }
     out.writeEndArray();
     out.writeEndObject();
   }
 
-  private void column(Column column) throws IOException {
+  private void row(Table table, List<Object> row) throws IOException {
+    out.writeStartArray();
+    for (int i = 0; i < row.size(); i++) {
+      value(row.get(i));
+      if (table.columns().get(i).kind() == Kind.PLANTS) {
+        whole(row.get(i));
+      }
+    }
+    out.writeEndArray();
+  }
+
+  private void whole(Object cell) throws IOException {
+    if (cell == null) {
+      out.writeNull();
+    } else {
+      number(Numbers.shown(cell));
+    }
+  }
+
+  private void column(Column column, String keyEnding, String headingEnding) throws IOException {
     out.writeStartObject();
-    out.writeStringField("key", column.key());
-    out.writeStringField("heading", column.heading());
+    out.writeStringField("key", column.key() + keyEnding);
+    out.writeStringField("heading", column.heading() + headingEnding);
     out.writeStringField("unit", column.unit());
     out.writeStringField("kind", word(column.kind()));
     out.writeBooleanField("total", column.total());
@@ -184,10 +208,8 @@ final class FiguresJson {
   }
 
   private void value(Object value) throws IOException {
-    if (value instanceof Plants plants) {
-      number(plants.exact());
-    } else if (value instanceof Number number) {
-      number(number.doubleValue());
+    if (Numbers.isNumber(value)) {
+      number(Numbers.exact(value));
     } else if (value == null) {
       out.writeNull();
     } else {

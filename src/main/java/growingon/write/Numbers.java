@@ -2,6 +2,7 @@ package growingon.write;
 
 import com.fasterxml.jackson.core.io.NumberOutput;
 import growingon.report.Plants;
+import growingon.report.Shown;
 import growingon.report.Table;
 import java.math.BigDecimal;
 import java.util.OptionalDouble;
@@ -10,18 +11,36 @@ import java.util.stream.DoubleStream;
 /** Numbers of cells, and how they are spelt in text files. */
 final class Numbers {
   private static final double EXACT_WHOLE = 1e15;
+  private static final double[] POWERS = {1, 10, 100, 1_000, 10_000};
 
   private Numbers() {}
 
   /** Whether a cell shows a number in the workbook; not so text, months and gaps. */
   static boolean isShown(Object cell) {
     return cell instanceof Plants
+        || cell instanceof Shown
         || cell instanceof Number number && Double.isFinite(number.doubleValue());
   }
 
   /** The number that a cell shows in the workbook: plants whole. */
   static double shown(Object cell) {
-    return cell instanceof Plants plants ? plants.whole() : ((Number) cell).doubleValue();
+    if (cell instanceof Plants plants) {
+      return plants.whole();
+    }
+    return cell instanceof Shown number ? number.shown() : ((Number) cell).doubleValue();
+  }
+
+  /** Whether a cell is a number, be it one that cannot be shown. */
+  static boolean isNumber(Object cell) {
+    return cell instanceof Number || cell instanceof Plants || cell instanceof Shown;
+  }
+
+  /** The number of a cell in full precision. */
+  static double exact(Object cell) {
+    if (cell instanceof Plants plants) {
+      return plants.exact();
+    }
+    return cell instanceof Shown number ? number.exact() : ((Number) cell).doubleValue();
   }
 
   /** The numbers of a column that are shown, from top to bottom. */
@@ -44,6 +63,25 @@ final class Numbers {
     }
     String shortest = NumberOutput.toString(number, true);
     return shortest.indexOf('E') < 0 ? shortest : new BigDecimal(shortest).toPlainString();
+  }
+
+  /** A number with at most so many decimals. */
+  static double rounded(double number, int decimals) {
+    double power = POWERS[decimals];
+    return Math.abs(number) < EXACT_WHOLE / power
+        ? Math.rint(number * power) / power
+        : Math.rint(number);
+  }
+
+  /** Money with its two decimals. */
+  static String cents(double amount) {
+    if (Math.abs(amount) >= EXACT_WHOLE / POWERS[2]) {
+      return plain(Math.rint(amount)) + ".00";
+    }
+    long cents = Math.round(Math.abs(amount) * POWERS[2]);
+    long rest = cents % 100;
+    String sign = amount < 0 && cents > 0 ? "-" : "";
+    return sign + cents / 100 + (rest < 10 ? ".0" : ".") + rest;
   }
 
   /**

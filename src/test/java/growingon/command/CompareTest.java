@@ -15,6 +15,9 @@ import org.junit.jupiter.api.io.TempDir;
 
 /** Two plans side by side. */
 class CompareTest {
+  /** Before, after and difference are each rounded to the cent. */
+  private static final Offset<Double> EACH_TO_THE_CENT = Offset.offset(0.0151);
+
   @TempDir private Path temp;
   private Path without;
   private Path with;
@@ -82,10 +85,20 @@ class CompareTest {
       double after = number(cells[end - 1]);
       double difference = number(cells[end]);
 
-      assertThat(difference).isCloseTo(after - before, Offset.offset(0.01));
+      assertThat(difference).isCloseTo(after - before, EACH_TO_THE_CENT);
       assertThat(Math.abs(difference)).isLessThanOrEqualTo(last).isPositive();
       last = Math.abs(difference);
     }
+  }
+
+  @Test
+  void plantsSold_ofALotThatIsBought_areWholeAndOfItsSpecies() throws IOException {
+    compare(without, with);
+
+    assertThat(table("compare-plants-sold"))
+        .isNotEmpty()
+        .allSatisfy(
+            row -> assertThat(row).matches("\"?Japanese larch, [^,]*,[^,]*,\\d*,\\d+,-?\\d+"));
   }
 
   private Stream<String> table(String name) throws IOException {

@@ -91,7 +91,7 @@ class BenchSpaceSheetTest {
 
   private static Chart spaceChart(Nurseries nursery) {
     Context context = SmallNursery.context(nursery);
-    return Charts.of(context, new SeasonFigures(context.accounts())).stream()
+    return Charts.of(context, new SeasonFigures(context)).stream()
         .filter(each -> each.name().equals("bench-space"))
         .findFirst()
         .orElseThrow();

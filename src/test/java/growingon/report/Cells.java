@@ -59,12 +59,14 @@ final class Cells {
     return table.rows().stream().map(row -> get(row, heading)).toList();
   }
 
-  /** Sum of numbers; of plants, the exact ones. */
+  /** Sum of numbers of all rows of figures.json; the exact ones. */
   double sum(String heading) {
     double sum = 0;
-    for (Object cell : all(heading)) {
+    for (Object cell : table.inFull().stream().map(row -> get(row, heading)).toList()) {
       if (cell instanceof Plants plants) {
         sum += plants.exact();
+      } else if (cell instanceof Shown number) {
+        sum += number.exact();
       } else if (cell != null) {
         sum += ((Number) cell).doubleValue();
       }

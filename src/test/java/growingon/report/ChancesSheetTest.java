@@ -89,7 +89,7 @@ class ChancesSheetTest {
   @Test
   void sales_bySeason_areThoseOfTheDrawsBesideThePlansLine() {
     Cells sales = table("Chances", "chance-sales");
-    SeasonFigures figures = new SeasonFigures(context.accounts());
+    SeasonFigures figures = new SeasonFigures(context);
 
     assertThat(sales.rows()).hasSize(4);
     for (int season = 0; season < 4; season++) {
@@ -101,7 +101,7 @@ class ChancesSheetTest {
   @Test
   void unitsAndStock_byGrade_standOnTheirLadder() {
     Cells units = table("Chances", "chance-units");
-    SeasonFigures figures = new SeasonFigures(context.accounts());
+    SeasonFigures figures = new SeasonFigures(context);
     GradeName shelf = new GradeName("shelf", "large");
     int grade = figures.grades().indexOf("shelf", 1);
     String label = horizon.seasonLabel(1);
@@ -113,7 +113,8 @@ class ChancesSheetTest {
                     label.equals(units.get(each, "season"))
                         && "large (shelf)".equals(units.get(each, "grade")))
             .get(0);
-    assertQuantiles(units, row, figures.sold(grade, 1), chances.units().get(shelf).get(1), false);
+    assertQuantiles(
+        units, row, figures.sold(grade, 1).exact(), chances.units().get(shelf).get(1), false);
     Cells stock = table("Chances", "chance-stock");
     assertThat(stock.sum("mean"))
         .isCloseTo(

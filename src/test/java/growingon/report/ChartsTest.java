@@ -27,7 +27,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ChartsTest {
   private static List<Chart> charts(Nurseries nursery) {
     Context context = SmallNursery.context(nursery);
-    return Charts.of(context, new SeasonFigures(context.accounts()));
+    return Charts.of(context, new SeasonFigures(context));
   }
 
   private static Chart chart(List<Chart> charts, String name) {

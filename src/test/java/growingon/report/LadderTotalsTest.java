@@ -6,7 +6,6 @@ import growingon.nursery.Grade;
 import growingon.nursery.Lot;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
-import growingon.project.Projection;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -16,7 +15,7 @@ class LadderTotalsTest {
     return Lots.lot(name).species(species).quantity(quantity).trunks(20, 0.1).build();
   }
 
-  private static Projection sellingAll(Lot... lots) {
+  private static Context sellingAll(Lot... lots) {
     Nurseries nursery = Nurseries.bare().seasons(1);
     for (String ladder : List.of("one", "two", "three")) {
       nursery
@@ -24,11 +23,11 @@ class LadderTotalsTest {
           .species(Nurseries.bareSpecies("species of " + ladder, ladder))
           .sellsAll(ladder, "any of " + ladder, 10);
     }
-    return nursery.lots(List.of(lots)).project();
+    return MapleNursery.context(nursery.lots(List.of(lots)).scenario());
   }
 
-  private static List<String> rows(Projection projection) {
-    return LadderTotals.sold(projection, false).rows().stream()
+  private static List<String> rows(Context context) {
+    return LadderTotals.sold(context).rows().stream()
         .map(row -> row.name() + " " + Math.round(row.value(0)))
         .toList();
   }
@@ -41,14 +40,14 @@ class LadderTotalsTest {
 
   @Test
   void ladder_ofOneLot_isMergedWithTheSmallestOther() {
-    Projection projection =
+    Context context =
         sellingAll(
             lot("a", "species of one", 30),
             lot("b", "species of one", 20),
             lot("c", "species of two", 8),
             lot("d", "species of two", 9),
             lot("e", "species of three", 40));
-    assertThat(rows(projection)).containsExactly("one 50", "other 57");
+    assertThat(rows(context)).containsExactly("one 50", "other 57");
   }
 
   @Test
@@ -59,8 +58,7 @@ class LadderTotalsTest {
 
   @Test
   void nursery_ofOneLot_tellsNothing() {
-    Projection projection = sellingAll(lot("a", "species of one", 30));
-    LadderTotals totals = LadderTotals.sold(projection, true);
+    LadderTotals totals = LadderTotals.receipts(sellingAll(lot("a", "species of one", 30)));
     assertThat(totals.rows()).hasSize(1);
     assertThat(totals.rows().get(0).value(0)).isNaN();
     assertThat(totals.total(0)).isNaN();

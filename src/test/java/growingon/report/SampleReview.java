@@ -243,6 +243,8 @@ final class SampleReview {
         300,
         standing,
         standing,
+        Math.round(standing),
+        Math.round(standing),
         0,
         351.10,
         new Payback(state, back, Optional.of(YearMonth.of(2028, 1))),

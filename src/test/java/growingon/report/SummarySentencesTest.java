@@ -34,7 +34,7 @@ class SummarySentencesTest {
 
   private static SaleWords sales(Nurseries nursery) {
     Context context = context(nursery);
-    return new SaleWords(context, new SeasonFigures(context.accounts()));
+    return new SaleWords(context, new SeasonFigures(context));
   }
 
   private static String space(Nurseries nursery) {
@@ -47,7 +47,7 @@ class SummarySentencesTest {
 
   private static String orders(Nurseries nursery) {
     Context context = context(nursery);
-    return new OrderWords(context, new SeasonFigures(context.accounts())).summary();
+    return new OrderWords(context, new SeasonFigures(context)).summary();
   }
 
   @Test

@@ -9,6 +9,7 @@ import growingon.project.Supplies;
 import growingon.project.Use;
 import java.util.Arrays;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -41,19 +42,42 @@ class SupplySheetsTest {
       Cells cells = Cells.of(sheet(name), table);
       assertThat(cells.rows()).isNotEmpty();
       for (List<Object> row : cells.rows()) {
-        double back = "substrate".equals(name) ? 0 : number(cells.get(row, "come back"));
-        double left =
-            number(cells.get(row, "on hand before"))
-                + back
-                + number(cells.get(row, bought)) * number(cells.get(row, "in each"))
-                - number(cells.get(row, "used"));
-        assertThat(left).isCloseTo(number(cells.get(row, "left")), within(1e-9));
+        for (ToDoubleFunction<Object> number : NUMBERS) {
+          double back =
+              "substrate".equals(name) ? 0 : number.applyAsDouble(cells.get(row, "come back"));
+          double packs = ((Number) cells.get(row, bought)).doubleValue();
+          double left =
+              number.applyAsDouble(cells.get(row, "on hand before"))
+                  + back
+                  + packs * ((Number) cells.get(row, "in each")).doubleValue()
+                  - number.applyAsDouble(cells.get(row, "used"));
+          assertThat(left)
+              .isCloseTo(number.applyAsDouble(cells.get(row, "left")), within(1e-9))
+              .isGreaterThan(-1e-9);
+        }
       }
     }
   }
 
-  private static double number(Object cell) {
-    return cell instanceof Plants plants ? plants.exact() : ((Number) cell).doubleValue();
+  /** In full precision, and as it is printed. */
+  private static final List<ToDoubleFunction<Object>> NUMBERS =
+      List.of(SupplySheetsTest::exact, SupplySheetsTest::shown);
+
+  private static double exact(Object cell) {
+    return cell instanceof Plants plants ? plants.exact() : ((Shown) cell).exact();
+  }
+
+  private static double shown(Object cell) {
+    return cell instanceof Plants plants ? plants.whole() : ((Shown) cell).shown();
+  }
+
+  @Test
+  void potsAndMetres_asTheyArePrinted_areWhole() {
+    for (String name : List.of("pots", "substrate", "materials")) {
+      Cells cells = Cells.of(sheet(name), name);
+      assertThat(cells.all("used")).allMatch(cell -> shown(cell) == Math.rint(shown(cell)));
+      assertThat(cells.all("used")).anyMatch(cell -> exact(cell) != Math.rint(exact(cell)));
+    }
   }
 
   @Test
@@ -84,10 +108,10 @@ class SupplySheetsTest {
   @Test
   void wire_fortyPercentOfIt_comesBackAYearLater() {
     Cells wire = Cells.of(MaterialsSheet.of(context), "materials");
-    double used = number(wire.get(row(wire, "2027/28"), "used"));
+    double used = exact(wire.get(row(wire, "2027/28"), "used"));
 
     assertThat(used).isGreaterThan(0);
-    assertThat(number(wire.get(row(wire, "2028/29"), "come back")))
+    assertThat(exact(wire.get(row(wire, "2028/29"), "come back")))
         .isCloseTo(0.4 * used, within(1e-9));
   }
 
