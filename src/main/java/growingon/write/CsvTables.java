@@ -1,6 +1,7 @@
 package growingon.write;
 
 import growingon.report.Column;
+import growingon.report.Kind;
 import growingon.report.Table;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -11,9 +12,10 @@ import org.apache.commons.csv.QuoteMode;
 /**
  * Writes tables/NAME.csv: UTF-8 without a byte order mark (for programs; the workbook is for
  * spreadsheets), commas, RFC 4180 quotes and line ends; the column keys as heading; months as
- * 2027-03; numbers plain with a point and every digit; plants whole, so that a column adds up;
- * empty where there is nothing. What a spreadsheet might take for a formula gets an apostrophe in
- * front, and a text with a semicolon quotes.
+ * 2027-03; numbers plain with a point; money in cents, plants whole, other numbers with as many
+ * decimals as say something (figures.json has every digit); empty where there is nothing. What a
+ * spreadsheet might take for a formula gets an apostrophe in front, and a text with a semicolon
+ * quotes.
  */
 final class CsvTables {
   private static final CSVFormat FORMAT = CSVFormat.RFC4180;
@@ -31,7 +33,7 @@ final class CsvTables {
       FORMAT.printRecord(out, table.columns().stream().map(Column::key).toArray());
       for (List<Object> row : table.rows()) {
         for (int i = 0; i < row.size(); i++) {
-          print(row.get(i), out, i == 0);
+          print(row.get(i), table.columns().get(i).kind(), out, i == 0);
         }
         FORMAT.println(out);
       }
@@ -39,9 +41,10 @@ final class CsvTables {
   }
 
   /** Most cells are numbers or words, which need no quotes and so are written as they are. */
-  private static void print(Object cell, Utf8Writer out, boolean first) throws IOException {
+  private static void print(Object cell, Kind kind, Utf8Writer out, boolean first)
+      throws IOException {
     boolean isNumber = Numbers.isShown(cell);
-    String text = isNumber ? Numbers.plain(Numbers.shown(cell)) : text(cell);
+    String text = isNumber ? number(Numbers.shown(cell), kind) : text(cell);
     if (!isNumber && !isPlain(text)) {
       boolean parted = text.indexOf(';') >= 0 || text.indexOf('\t') >= 0;
       (parted ? QUOTED : FORMAT).print(text, out, first);
@@ -51,6 +54,15 @@ final class CsvTables {
       out.ascii(FORMAT.getDelimiterString());
     }
     out.ascii(text);
+  }
+
+  private static String number(double value, Kind kind) {
+    return switch (kind) {
+      case MONEY, MONEY_EACH -> Numbers.cents(value);
+      case LITRES, HOURS, SQUARE_METRES, KG, MM -> Numbers.plain(Numbers.rounded(value, 2));
+      case SHARE, NUMBER -> Numbers.plain(Numbers.rounded(value, 4));
+      case COUNT, PLANTS, TEXT, LONG_TEXT, MONTH, TO_FILL -> Numbers.plain(value);
+    };
   }
 
   private static boolean[] plain() {

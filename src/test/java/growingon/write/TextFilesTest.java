@@ -45,8 +45,8 @@ class TextFilesTest {
     assertThat(csv(TABLE))
         .isEqualTo(
             "text,month,plants,money,done\r\n"
-                + "\"a, \"\"b\"\"\",2027-03,3,0.30000000000000004,\r\n"
-                + "'=1+1,,1,1000000000000000000000,\r\n"
+                + "\"a, \"\"b\"\"\",2027-03,3,0.30,\r\n"
+                + "'=1+1,,1,1000000000000000000000.00,\r\n"
                 + "é,,,,\r\n");
   }
 
@@ -143,12 +143,16 @@ class TextFilesTest {
   }
 
   private static void assertHolds(JsonNode written, Table table) {
-    assertThat(written.get("columns")).hasSize(table.columns().size());
-    assertThat(written.get("rows")).hasSize(table.rows().size());
-    for (int r = 0; r < table.rows().size(); r++) {
+    assertThat(written.get("rows")).hasSize(table.inFull().size());
+    for (int r = 0; r < table.inFull().size(); r++) {
+      int place = 0;
       for (int c = 0; c < table.columns().size(); c++) {
-        Object cell = table.rows().get(r).get(c);
-        JsonNode value = written.get("rows").get(r).get(c);
+        Object cell = table.inFull().get(r).get(c);
+        JsonNode value = written.get("rows").get(r).get(place++);
+        if (table.columns().get(c).kind() == Kind.PLANTS) {
+          JsonNode whole = written.get("rows").get(r).get(place++);
+          assertThat(whole.asLong()).isEqualTo(cell == null ? 0 : ((Plants) cell).whole());
+        }
         if (cell == null) {
           assertThat(value.isNull()).isTrue();
         } else if (cell instanceof Plants plants) {
@@ -194,13 +198,14 @@ class TextFilesTest {
                     { "key" : "text", "heading" : "Text", "unit" : "", "kind" : "text", "total" : false },
                     { "key" : "month", "heading" : "Month", "unit" : "", "kind" : "month", "total" : false },
                     { "key" : "plants", "heading" : "Plants", "unit" : "", "kind" : "plants", "total" : true },
+                    { "key" : "plants_whole", "heading" : "Plants, whole", "unit" : "", "kind" : "plants", "total" : true },
                     { "key" : "money", "heading" : "Money", "unit" : "EUR", "kind" : "money", "total" : true },
                     { "key" : "done", "heading" : "Done", "unit" : "", "kind" : "to fill", "total" : false }
                   ],
                   "rows" : [
-                    ["a, \\"b\\"","2027-03",2.75,0.30000000000000004,null],
-                    ["=1+1",null,1,1.0E21,null],
-                    ["é",null,null,null,null]
+                    ["a, \\"b\\"","2027-03",2.75,3,0.30000000000000004,null],
+                    ["=1+1",null,1,1,1.0E21,null],
+                    ["é",null,null,null,null,null]
                   ]
                 }
               },
