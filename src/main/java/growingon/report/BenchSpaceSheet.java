@@ -17,6 +17,8 @@ final class BenchSpaceSheet {
   /** As many places as are legible side by side on A4 landscape. */
   private static final int ACROSS = 10;
 
+  private static final int NEXT_MONTHS = 12;
+
   private final Accounts accounts;
   private final PlacePlants plants;
   private final Horizon horizon;
@@ -36,7 +38,9 @@ final class BenchSpaceSheet {
     BenchSpaceSheet sheet = new BenchSpaceSheet(context);
     List<Table> tables = new ArrayList<>();
     tables.add(sheet.overflow());
-    tables.addAll(sheet.matrices());
+    tables.addAll(sheet.matrices("room-next", "Room left in the next twelve months", NEXT_MONTHS));
+    tables.addAll(
+        sheet.matrices("room-left", "Room left, by month and place", sheet.horizon.months()));
     tables.add(sheet.months());
     List<String> sentences = List.of(new SpaceWords(context).summary());
     return new Sheet("Bench space", sentences, tables, List.of(), false);
@@ -95,24 +99,30 @@ final class BenchSpaceSheet {
   }
 
   /** Room left by month and place, so many places to a table as fit on a page. */
-  private List<Table> matrices() {
+  private List<Table> matrices(String name, String title, int months) {
     List<String> places = accounts.space().places();
     List<Table> tables = new ArrayList<>();
     for (int from = 0; from < places.size(); from += ACROSS) {
       List<String> some = places.subList(from, Math.min(places.size(), from + ACROSS));
-      tables.add(matrix(some, tables.size() + 1));
+      boolean first = tables.isEmpty();
+      tables.add(
+          matrix(
+              first ? name : name + "-" + (tables.size() + 1),
+              first ? title : title + ", continued",
+              some,
+              Math.min(months, horizon.months())));
     }
     return tables;
   }
 
-  private Table matrix(List<String> places, int number) {
+  private Table matrix(String name, String title, List<String> places, int months) {
     List<Column> columns = new ArrayList<>(List.of(Rows.month()));
     List<String> keys = Rows.keys(places.stream().map(BenchSpaceSheet::label).toList());
     for (int i = 0; i < places.size(); i++) {
       columns.add(Columns.belowNil(squareMetres(keys.get(i), label(places.get(i)))));
     }
     Rows rows = new Rows();
-    for (int month = 0; month < horizon.months(); month++) {
+    for (int month = 0; month < months; month++) {
       List<Object> row = new ArrayList<>(List.of(horizon.month(month)));
       for (String place : places) {
         PlaceMonth each = accounts.space().months(place).get(month);
@@ -120,10 +130,9 @@ final class BenchSpaceSheet {
       }
       rows.add(row);
     }
-    boolean first = number == 1;
     return new Table(
-        first ? "room-left" : "room-left-" + number,
-        first ? "Room left, by month and place" : "Room left, by month and place, continued",
+        name,
+        title,
         List.of("Square metres free; below nil: so many are missing. A closed place has nil."),
         columns,
         rows.list());

@@ -33,8 +33,7 @@ final class EditionReport {
     Sheet first = told.get(0);
     List<String> sentences = new ArrayList<>(first.sentences());
     answers.forEach(answer -> sentences.addAll(answer.sentences()));
-    told.set(
-        0, new Sheet(first.name(), sentences, first.tables(), first.charts(), first.portrait()));
+    told.set(0, first.withSentences(sentences));
     return new Report(
         context.inputs().scenario().plan().name(),
         context.inputs().scenario().nursery().settings().name(),

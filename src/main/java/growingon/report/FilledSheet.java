@@ -12,4 +12,10 @@ final class FilledSheet {
     List<String> said = filled.isEmpty() ? List.<String>of() : sentences;
     return new Sheet(name, said, filled, List.of(), false);
   }
+
+  /** The same, printed upright: for tables of much text. */
+  static Sheet upright(String name, List<String> sentences, Table... tables) {
+    Sheet sheet = of(name, sentences, tables);
+    return new Sheet(name, sheet.sentences(), sheet.tables(), List.of(), true);
+  }
 }

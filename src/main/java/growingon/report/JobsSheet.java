@@ -22,7 +22,7 @@ import java.util.stream.Stream;
 
 /** The job list: what is done where, in which month, with what, and a box to tick. */
 final class JobsSheet {
-  private static final int NEXT_MONTHS = 3;
+  private static final int NEXT_MONTHS = 12;
   private static final DateTimeFormatter SHORT_MONTH =
       DateTimeFormatter.ofPattern("MMM", Locale.ENGLISH);
 
@@ -89,7 +89,7 @@ final class JobsSheet {
 
   private String nextTitle() {
     YearMonth last = horizon.month(Math.min(NEXT_MONTHS, horizon.months()) - 1);
-    return "The next three months: "
+    return "The next twelve months: "
         + Labels.month(horizon.firstMonth())
         + " to "
         + Labels.month(last);
@@ -98,7 +98,7 @@ final class JobsSheet {
   private List<String> sentences(List<Job> jobs) {
     List<String> sentences = new ArrayList<>();
     if (jobs.stream().noneMatch(JobsSheet::isNext)) {
-      sentences.add("No job is due in the next three months.");
+      sentences.add("No job is due in the next twelve months.");
     }
     sentences.add(
         "A job that may be done over several months stands in the first, with its months beside it;"

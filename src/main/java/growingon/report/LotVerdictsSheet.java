@@ -11,10 +11,8 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
-/** Each lot bought within the plan as a gamble: its chances, and how far one may go. */
+/** Each lot bought within the plan as a gamble: its part of the sheet of lots bought. */
 final class LotVerdictsSheet {
-  static final String NAME = "Lot verdicts";
-
   private final Context context;
   private final List<Gamble> gambles;
   private final Horizon horizon;
@@ -31,13 +29,13 @@ final class LotVerdictsSheet {
   static Sheet of(Context context) {
     List<Gamble> gambles = context.chances().map(each -> each.gambles()).orElse(List.of());
     if (gambles.isEmpty()) {
-      return Sheet.of(NAME);
+      return Sheet.of(LotsBoughtSheet.NAME);
     }
     LotVerdictsSheet sheet = new LotVerdictsSheet(context, gambles);
     List<String> sentences = new ArrayList<>(new ChanceWords(context).summary());
     sentences.add(Sentences.WITHOUT_VAT);
     return new Sheet(
-        NAME,
+        LotsBoughtSheet.NAME,
         sentences,
         List.of(sheet.chances(), sheet.returns(), sheet.limits()),
         ChanceCharts.gains(gambles),

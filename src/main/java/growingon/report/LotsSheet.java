@@ -37,9 +37,6 @@ final class LotsSheet {
       return Sheet.of("Lots");
     }
     List<Table> tables = new ArrayList<>();
-    if (!context.bought().isEmpty()) {
-      tables.addAll(BoughtLots.tables(context));
-    }
     tables.addAll(List.of(sheet.summary(), sheet.uses(), sheet.grades()));
     if (sheet.lots.stream().anyMatch(LotsSheet::hasPapers)) {
       tables.add(sheet.papers());
@@ -50,8 +47,6 @@ final class LotsSheet {
 
   private List<String> sentences() {
     List<String> sentences = new ArrayList<>();
-    context.bought().forEach(each -> sentences.add(new BoughtWords(context, each).bridge()));
-    BoughtWords.together(context).ifPresent(sentences::add);
     List<String> late = lots.stream().filter(this::isLate).map(each -> each.lot().name()).toList();
     if (late.isEmpty()) {
       return sentences;

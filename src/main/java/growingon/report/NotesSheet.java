@@ -28,7 +28,7 @@ final class NotesSheet {
 
   static Sheet of(Context context) {
     NotesSheet sheet = new NotesSheet(context);
-    return FilledSheet.of(
+    return FilledSheet.upright(
         "Notes",
         List.of(Sentences.NO_PROMISE + " " + Sentences.NO_ADVICE),
         sheet.problems(),

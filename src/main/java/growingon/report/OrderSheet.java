@@ -43,7 +43,12 @@ final class OrderSheet {
   static Sheet of(Context context) {
     OrderSheet sheet = new OrderSheet(context);
     return FilledSheet.of(
-        "To order", sheet.sentences(), sheet.plants(), sheet.supplies(), sheet.bySeason());
+        "To order",
+        sheet.sentences(),
+        sheet.plants(),
+        sheet.bySeason(),
+        sheet.supplies("orders-next", "Pots, substrate and materials: the next twelve months", 12),
+        sheet.supplies("orders", "Pots, substrate and materials to order", sheet.horizon.months()));
   }
 
   private List<String> sentences() {
@@ -74,9 +79,9 @@ final class OrderSheet {
             .formatted(leadMonths, leadMonths == 1 ? "" : "s");
   }
 
-  private Table supplies() {
+  private Table supplies(String name, String title, int months) {
     TableBuilder table =
-        TableBuilder.table("orders", "Pots, substrate and materials to order")
+        TableBuilder.table(name, title)
             .note(
                 "What is on hand, and old pots and wire that come back, are used first; the rest is"
                     + " bought in whole packs and bags in the month in which the store would run"
@@ -92,6 +97,9 @@ final class OrderSheet {
             .summed("cost", currency, Kind.MONEY)
             .text("note");
     for (Supplies.Order order : context.accounts().supplies().orders()) {
+      if (order.orderMonth() >= months) {
+        continue;
+      }
       table.row(
           horizon.month(order.orderMonth()),
           horizon.month(order.needMonth()),

@@ -20,7 +20,6 @@ public final class PlanReport {
   /** Which charts stand on which sheet. */
   private static final Map<String, List<String>> CHARTS =
       Map.of(
-          "Summary", List.of(Charts.SPACE, Charts.SALES),
           "Bench space", List.of(Charts.SPACE),
           "Cash", List.of(Charts.CASH),
           "Stock by season", List.of(Charts.STOCK),
@@ -77,13 +76,14 @@ public final class PlanReport {
             BenchSpaceSheet::of,
             OrderSheet::of,
             CashSheet::of,
+            LotsBoughtSheet::of,
+            SalesSheet::of,
+            NotesSheet::of,
             LotsSheet::of,
             ChancesSheet::of,
-            LotVerdictsSheet::of,
             SwingsSheet::of,
             StockSheet::of,
             SaleableSheet::of,
-            SalesSheet::of,
             HoursSheet::of,
             PotsSheet::of,
             SubstrateSheet::of,
@@ -92,9 +92,8 @@ public final class PlanReport {
             LotAccountsSheet::of,
             StockValueSheet::of,
             CountSheet::of,
-            AssumptionsSheet::of,
-            NotesSheet::of);
-    return makers.parallelStream().map(maker -> maker.apply(context)).toList();
+            AssumptionsSheet::of);
+    return Books.of(makers.parallelStream().map(maker -> maker.apply(context)).toList());
   }
 
   /** Adds to each sheet those of its charts that have something to show. */
@@ -105,13 +104,7 @@ public final class PlanReport {
       Set<String> names = new LinkedHashSet<>(sheet.charts());
       names.addAll(CHARTS.getOrDefault(sheet.name(), List.of()));
       names.retainAll(drawn);
-      list.add(
-          new Sheet(
-              sheet.name(),
-              sheet.sentences(),
-              sheet.tables(),
-              List.copyOf(names),
-              sheet.portrait()));
+      list.add(sheet.withCharts(List.copyOf(names)));
     }
     return list;
   }

@@ -8,11 +8,15 @@ import growingon.whole.WholeLot;
 import growingon.whole.WholePlan;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import org.apache.commons.text.WordUtils;
 
 /** The answer to a quick sheet: its sentences as headlines, and a sheet before all others. */
 public final class QuickAnswer {
   private static final String SHEET = "Answer";
+
+  /** What one does next; the rest of the plan that the question stands for is details. */
+  private static final Set<String> ACTED = Set.of("Jobs");
 
   /** Most characters of a line in the terminal. */
   private static final int WIDTH = 110;
@@ -39,7 +43,10 @@ public final class QuickAnswer {
             List.of(QuickTables.seasons(accounts, whole), QuickTables.usual(quick)),
             List.of(),
             true));
-    report.sheets().stream().filter(each -> !each.name().equals("Summary")).forEach(sheets::add);
+    report.sheets().stream()
+        .filter(each -> !each.name().equals("Summary"))
+        .map(each -> ACTED.contains(each.name()) ? each : each.in(Book.DETAILS))
+        .forEach(sheets::add);
     List<String> lines = new ArrayList<>(words.sentences());
     lines.addAll(words.usual());
     if (quick.besideTables()) {

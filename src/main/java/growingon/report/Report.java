@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A whole report: one model that feeds the workbook, the charts, the tables and figures.json, so
@@ -143,6 +144,11 @@ public record Report(
   /** {@code made on 3 November 2026}, where the day is said. */
   public Optional<String> issue() {
     return madeOn.map(day -> "made on " + day.format(DAY));
+  }
+
+  /** The sheets of one book that have something to show. */
+  public Stream<Sheet> sheets(Book book) {
+    return sheets.stream().filter(each -> each.book() == book && !each.isEmpty());
   }
 
   /** Whether it is an edition for somebody who is not to see everything. */

@@ -12,23 +12,56 @@ import java.util.Objects;
  * @param charts names of charts shown on the sheet: above its tables, or beside them if one has
  *     more than 30 rows
  * @param portrait whether it prints upright; else A4 landscape
+ * @param book the workbook it stands in
  */
 public record Sheet(
     String name,
     List<String> sentences,
     List<Table> tables,
     List<String> charts,
-    boolean portrait) {
+    boolean portrait,
+    Book book) {
   public Sheet {
     Objects.requireNonNull(name);
+    Objects.requireNonNull(book);
     sentences = List.copyOf(sentences);
     tables = List.copyOf(tables);
     charts = List.copyOf(charts);
   }
 
+  /** A sheet of the book to act on. */
+  public Sheet(
+      String name,
+      List<String> sentences,
+      List<Table> tables,
+      List<String> charts,
+      boolean portrait) {
+    this(name, sentences, tables, charts, portrait, Book.PLAN);
+  }
+
   /** A landscape sheet of tables. */
   public static Sheet of(String name, Table... tables) {
     return new Sheet(name, List.of(), List.of(tables), List.of(), false);
+  }
+
+  /** The same sheet with other tables. */
+  Sheet withTables(List<Table> others) {
+    return new Sheet(name, sentences, others, charts, portrait, book);
+  }
+
+  /** The same sheet with other charts. */
+  Sheet withCharts(List<String> others) {
+    return new Sheet(name, sentences, tables, others, portrait, book);
+  }
+
+  /** The same sheet with other sentences. */
+  Sheet withSentences(List<String> others) {
+    return new Sheet(name, others, tables, charts, portrait, book);
+  }
+
+  /** The same sheet in the other book. */
+  Sheet in(Book other) {
+    return new Sheet(name, sentences, tables, charts, portrait, other);
   }
 
   /** Whether there is nothing to show; such a sheet is not written. */

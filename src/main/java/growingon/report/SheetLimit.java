@@ -33,7 +33,7 @@ record SheetLimit(List<Sheet> sheets, List<Table> tables) {
     longOnes.forEach(table -> sentences.add(told(table)));
     List<Table> rest = new ArrayList<>(sheet.tables());
     rest.removeAll(longOnes);
-    return new Sheet(sheet.name(), sentences, rest, sheet.charts(), sheet.portrait());
+    return sheet.withSentences(sentences).withTables(rest);
   }
 
   private static String told(Table table) {

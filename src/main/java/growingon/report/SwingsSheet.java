@@ -47,8 +47,8 @@ final class SwingsSheet {
         "swings",
         "What each assumption moves",
         List.of(
-            "Gain of the lot, as on Lot verdicts; the widest swing first. Whole failure is no P10: it"
-                + " has the chance that Lot verdicts names."),
+            "Gain of the lot, as on Lots bought; the widest swing first. Whole failure is no P10: it"
+                + " has the chance that Lots bought names."),
         List.of(
             Rows.lot(),
             Column.of("assumption", "assumption", "", Kind.TEXT),

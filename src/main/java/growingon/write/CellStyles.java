@@ -149,7 +149,7 @@ final class CellStyles {
   private static void place(XSSFCellStyle style, Look look) {
     boolean number = look.content() == Content.NUMBER;
     style.setAlignment(number ? HorizontalAlignment.RIGHT : HorizontalAlignment.LEFT);
-    style.setIndention((short) (look.indented() ? 1 : 0));
+    style.setIndention((short) (look.indented() || number && look.part() == Part.HEADING ? 1 : 0));
     boolean heading = look.part() == Part.HEADING;
     style.setWrapText(look.content() == Content.WRAPPED || heading);
     style.setVerticalAlignment(

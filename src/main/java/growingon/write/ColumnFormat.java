@@ -18,7 +18,10 @@ final class ColumnFormat {
   static final String MONTH = "mmm yyyy";
 
   /** Keeps numbers off what stands right of them; an indent of the cell is not drawn everywhere. */
-  private static final String MARGIN = "_)";
+  private static final String MARGIN = "_0";
+
+  /** The one sign for nil, which is quieter than a nought in a large table; below nil too. */
+  private static final String NIL = "\"–\"" + MARGIN + ";\"–\"" + MARGIN;
 
   private static final String FIGURE_SPACE = "\u2007";
   private static final String POINT_SPACE = "\u2008";
@@ -54,30 +57,25 @@ final class ColumnFormat {
   /** Format of one value, as a spreadsheet spells it; there are few, so each is spelt once. */
   String of(double value) {
     boolean nought = isNought(value);
-    int kind =
-        (value == 0 ? 1 : 0) + (nought ? 2 : 0) + (column.flags(value) ? 4 : 0) + 8 * own(value);
+    int kind = (nought ? 1 : 0) + (column.flags(value) ? 2 : 0) + 4 * own(value);
     return formats.computeIfAbsent(kind, each -> spell(value));
   }
 
   private String spell(double value) {
-    String shown = number(value) + (column.kind() == Kind.SHARE ? "%" : "") + MARGIN;
-    if (value == 0 && isQuantity()) {
-      return "\"–\"" + MARGIN;
-    }
     if (isNought(value)) {
-      return shown + ";" + shown;
+      return NIL;
     }
+    String shown = number(value) + (column.kind() == Kind.SHARE ? "%" : "") + MARGIN;
     return column.flags(value) ? marked(shown) : shown;
   }
 
   /** One value as text, padded so that the points of a column set to the right stand in line. */
   String text(double value) {
-    if (isNought(value) && column.flag() == Flag.ABOVE_ZERO) {
+    if (isNought(value)) {
       return "–";
     }
     int own = own(value);
-    double shown = isNought(value) ? 0 : scaled(value);
-    String number = String.format(Locale.ENGLISH, "%,." + own + "f", shown);
+    String number = String.format(Locale.ENGLISH, "%,." + own + "f", scaled(value));
     String padding =
         (own == 0 && places > 0 ? POINT_SPACE : "") + FIGURE_SPACE.repeat(places - own);
     return mark(value) + number + padding + (column.kind() == Kind.SHARE ? " %" : "");
@@ -90,8 +88,7 @@ final class ColumnFormat {
   }
 
   private String mark(double value) {
-    boolean marked = !isNought(value) && column.flags(value);
-    return !marked ? "" : column.flag() == Flag.ABOVE_ZERO ? "▲ " : "▼ ";
+    return !column.flags(value) ? "" : column.flag() == Flag.ABOVE_ZERO ? "▲ " : "▼ ";
   }
 
   /** Characters that the widest number takes. */
@@ -122,15 +119,7 @@ final class ColumnFormat {
     return column.flag() == Flag.ABOVE_ZERO ? "\"▲ \"" + number : number + ";\"▼ \"-" + number;
   }
 
-  /** Whether none of it is shown by a dash, which is quieter than a nought in a large table. */
-  private boolean isQuantity() {
-    return switch (column.kind()) {
-      case PLANTS, MONEY, HOURS, LITRES, SQUARE_METRES, KG -> true;
-      default -> false;
-    };
-  }
-
-  /** Whether it is shown as nought; such a value gets no minus sign. */
+  /** Whether it is shown as nil. */
   private boolean isNought(double value) {
     return Math.abs(scaled(value)) < 0.5 / POWERS[places];
   }

@@ -51,7 +51,7 @@ record FileList(String plan, String reader, Optional<Map<String, String>> digest
 
   private static final Pattern FILE_WITHOUT_LIST =
       Pattern.compile(
-          "plan\\.xlsx|figures\\.json|problems\\.txt|report\\.html"
+          "(plan|details)\\.xlsx|figures\\.json|problems\\.txt|report\\.html"
               + "|charts/[^/]*\\.png|tables/[^/]*\\.csv");
   private static final Pattern FOLDER_WITHOUT_LIST = Pattern.compile("charts|tables");
 

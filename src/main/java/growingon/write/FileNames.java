@@ -8,12 +8,13 @@ import java.util.Locale;
 /**
  * What the files of a report that a person opens are called.
  *
- * @param workbook the workbook
+ * @param workbook the workbook to act on
+ * @param details the workbook of what stands behind it
  * @param page the page
  */
-record FileNames(String workbook, String page) {
+record FileNames(String workbook, String details, String page) {
   /** The same in every report, so that links to them last. */
-  static final FileNames USUAL = new FileNames("plan.xlsx", "report.html");
+  static final FileNames USUAL = new FileNames("plan.xlsx", "details.xlsx", "report.html");
 
   private static final int LONGEST_PLAN = 50;
 
@@ -25,7 +26,7 @@ record FileNames(String workbook, String page) {
     report.reader().ifPresent(each -> parts.add(each.name().toLowerCase(Locale.ROOT)));
     report.madeOn().ifPresent(day -> parts.add(day.toString()));
     String name = String.join(" ", parts);
-    return new FileNames(name + ".xlsx", name + ".html");
+    return new FileNames(name + ".xlsx", name + " details.xlsx", name + ".html");
   }
 
   /** So much of a name that it is short enough for a file, whatever its letters. */

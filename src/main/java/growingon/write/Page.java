@@ -50,6 +50,11 @@ final class Page {
     used = used + points > height() ? points : used + points;
   }
 
+  /** Points that are left of the page. */
+  double left() {
+    return height() - used;
+  }
+
   /** Whether so many points more fit on the page. */
   boolean hasRoom(double points) {
     return used + points <= height();

@@ -3,6 +3,7 @@ package growingon.write;
 import growingon.report.Column;
 import growingon.report.Kind;
 import growingon.report.Table;
+import growingon.report.Units;
 import growingon.write.ReportPage.Cell;
 import growingon.write.ReportPage.Grid;
 import growingon.write.ReportPage.Head;
@@ -12,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 
 /** Tables as report.html shows them: every value as text, formatted as in the workbook. */
 final class PageTables {
@@ -42,6 +44,7 @@ final class PageTables {
       notes.add(where);
       return new Grid(id, table.title(), "", notes, List.of(), List.of(), List.of());
     }
+    Units units = Units.of(table);
     List<ColumnFormat> formats = new ArrayList<>();
     for (int i = 0; i < table.columns().size(); i++) {
       formats.add(ColumnFormat.of(table, i));
@@ -50,9 +53,9 @@ final class PageTables {
     return new Grid(
         id,
         table.title(),
-        widthClass(table, rows),
-        table.notes(),
-        table.columns().stream().map(each -> new Head(each.headingWithUnit(), css(each))).toList(),
+        widthClass(table, units, rows),
+        Stream.concat(units.line().stream(), table.notes().stream()).toList(),
+        table.columns().stream().map(each -> new Head(units.heading(each), css(each))).toList(),
         rows,
         totals(table, formats));
   }
@@ -110,12 +113,12 @@ final class PageTables {
     };
   }
 
-  private static String widthClass(Table table, List<List<Cell>> rows) {
+  private static String widthClass(Table table, Units units, List<List<Cell>> rows) {
     double width = 0;
     for (int i = 0; i < table.columns().size(); i++) {
       Column column = table.columns().get(i);
       boolean wraps = column.kind() == Kind.TEXT || column.kind() == Kind.LONG_TEXT;
-      double widest = TextSize.longestWord(column.headingWithUnit());
+      double widest = TextSize.longestWord(units.heading(column));
       for (List<Cell> row : rows) {
         double content = TextSize.width(row.get(i).text());
         widest = Math.max(widest, wraps ? Math.min(content, MOST_OF_A_TEXT) : content);

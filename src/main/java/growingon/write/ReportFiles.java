@@ -1,5 +1,6 @@
 package growingon.write;
 
+import growingon.report.Book;
 import growingon.report.Chart;
 import growingon.report.Report;
 import growingon.report.Sheet;
@@ -62,8 +63,13 @@ final class ReportFiles {
               workers,
               page,
               out -> out.write(PageWriter.bytes(report, chart -> get(onPage.get(chart.name()))))));
-      byte[] workbook = WorkbookWriter.write(report, name -> get(drawn.get(name)));
-      Files.write(folder.resolve(names.workbook()), workbook);
+      WorkbookWriter.DrawnCharts pictures = name -> get(drawn.get(name));
+      Files.write(
+          folder.resolve(names.workbook()), WorkbookWriter.write(report, Book.PLAN, pictures));
+      if (report.sheets(Book.DETAILS).findAny().isPresent()) {
+        Files.write(
+            folder.resolve(names.details()), WorkbookWriter.write(report, Book.DETAILS, pictures));
+      }
       texts.addAll(drawn.values());
       for (Future<?> each : texts) {
         get(each);

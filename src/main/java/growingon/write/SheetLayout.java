@@ -5,6 +5,7 @@ import growingon.report.Kind;
 import growingon.report.Plants;
 import growingon.report.Sheet;
 import growingon.report.Table;
+import growingon.report.Units;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -34,13 +35,18 @@ final class SheetLayout {
   private static final double LEAST_LONG_TEXT_WIDTH = 24;
   private static final double LEAST_WIDTH = 6;
   private static final double ROOM_FOR_ARROW = 2.5;
-  private static final double PADDING = 1.5;
+  private static final double PADDING = 2;
   private static final double MONTH_WIDTH = 9;
   private static final double SHED_SCALE = 1.2;
 
   /** Bold, but a little smaller than the rows. */
   private static final double HEADING_SCALE = 1.02;
 
+  private static final double LINE = 13;
+  private static final double SHED_ROW = 23;
+  private static final double TALLEST_ROW = 409;
+  private static final double NOTE_SCALE = 0.93;
+  private static final double HEADING_MARGIN = 1.6;
   private static final int CHARTS_ABOVE_UP_TO = 30;
   private static final int NOTES_ABOVE_UP_TO = 3;
 
@@ -49,6 +55,7 @@ final class SheetLayout {
   private final Map<Table, Double> scales = new IdentityHashMap<>();
   private final Map<Table, List<ColumnFormat>> formats = new IdentityHashMap<>();
   private final Map<Table, double[]> unwrapped = new IdentityHashMap<>();
+  private final Map<Table, Units> units = new IdentityHashMap<>();
   private final double[] widths;
 
   SheetLayout(Sheet sheet) {
@@ -187,7 +194,7 @@ final class SheetLayout {
   private double least(Table table, int index) {
     Column column = table.columns().get(index);
     double text = column.kind() == Kind.LONG_TEXT ? LEAST_LONG_TEXT_WIDTH : LEAST_TEXT_WIDTH;
-    return Math.max(text, heading(column)) * scale(table);
+    return Math.max(text, heading(table, column)) * scale(table);
   }
 
   /** Whether another table of the sheet has a column of another kind at this place, or none. */
@@ -206,12 +213,12 @@ final class SheetLayout {
       return column.width() * scale;
     }
     double content = content(table, index) + PADDING + (isIndented(table, index) ? 1.5 : 0);
-    return Math.max(LEAST_WIDTH, Math.max(content, heading(column))) * scale;
+    return Math.max(LEAST_WIDTH, Math.max(content, heading(table, column))) * scale;
   }
 
   /** The longest word fits, and no heading takes more than three lines. */
-  private static double heading(Column column) {
-    String text = column.headingWithUnit();
+  private double heading(Table table, Column column) {
+    String text = units(table).heading(column);
     double third = TextSize.width(text) / 3 + 2;
     return Math.max(TextSize.longestWord(text), third) * HEADING_SCALE + ROOM_FOR_ARROW;
   }
@@ -298,14 +305,59 @@ final class SheetLayout {
     return width(column) / scale(table) - 1 - indent;
   }
 
+  Units units(Table table) {
+    return units.computeIfAbsent(table, Units::of);
+  }
+
   /** Lines that the tallest heading of a table takes. */
   int headingLines(Table table) {
     int lines = 1;
     for (int i = 0; i < table.columns().size(); i++) {
-      String text = table.columns().get(i).headingWithUnit();
-      lines = Math.max(lines, TextSize.lines(text, width(i) / scale(table) / HEADING_SCALE - 0.3));
+      String text = units(table).heading(table.columns().get(i));
+      double room = width(i) / scale(table) / HEADING_SCALE - HEADING_MARGIN;
+      lines = Math.max(lines, TextSize.lines(text, room));
     }
     return lines;
+  }
+
+  /** Points of the row of headings. */
+  double headingPoints(Table table) {
+    return headingLines(table) * LINE * scale(table) + 5;
+  }
+
+  /** Points of a row of a table. */
+  double points(Table table, List<Object> cells) {
+    double lines = lines(table, cells) * LINE * scale(table) + 3;
+    return Math.min(TALLEST_ROW, isForTheShed(table) ? Math.max(SHED_ROW, lines) : lines);
+  }
+
+  /** Points of the row of totals. */
+  static double totalPoints(Table table) {
+    return isForTheShed(table) ? SHED_ROW : LINE + 4;
+  }
+
+  /** Points of a whole table with its title, notes and totals. */
+  double points(Table table) {
+    double above = 20 + headingPoints(table) + (table.hasTotals() ? totalPoints(table) : 0);
+    double width = widthTo(lastColumnOfText()) / NOTE_SCALE - 1;
+    above += units(table).line().isPresent() ? LINE + 1 : 0;
+    for (String note : table.notes()) {
+      above += TextSize.lines(note, width) * LINE + 1;
+    }
+    return above + table.rows().stream().mapToDouble(row -> points(table, row)).sum();
+  }
+
+  /** Whether a table takes more than a page. */
+  boolean isLong(Table table) {
+    double page = page().height();
+    return table.rows().size() * LINE > page || points(table) > page;
+  }
+
+  /** The printed page that the sheet needs. */
+  Page page() {
+    int last = Math.max(columns() - 1, lastColumnOfText());
+    double pixels = IntStream.rangeClosed(0, last).mapToDouble(i -> Page.pixels(width(i))).sum();
+    return new Page(sheet.portrait(), pixels);
   }
 
   /** Rows that begin a group: the value of the first column changes, and some value repeats. */

@@ -26,6 +26,11 @@ import org.apache.poi.xssf.streaming.SXSSFSheet;
 /** Writes one sheet from top to bottom: title, sentences, tables, charts. */
 final class SheetWriter {
   private static final double ROW = 14;
+  private static final double AROUND_CHART = 2 * ROW;
+
+  /** A chart that would be smaller than this part of its usual size stands on the next page. */
+  private static final double LEAST_OF_ITS_SIZE = 0.6;
+
   private static final double CHART_CENTIMETRES = 24;
 
   /** Two of this size and a few sentences fit on an upright page. */
@@ -56,18 +61,15 @@ final class SheetWriter {
   private final List<Double> heights = new ArrayList<>();
   private int next;
   private int besideRow;
+  private double highest;
 
   SheetWriter(SXSSFSheet target, Sheet sheet, CellStyles styles) {
     this.target = target;
     this.sheet = sheet;
     this.styles = styles;
     this.layout = new SheetLayout(sheet);
-    int last = Math.max(layout.columns() - 1, layout.lastColumnOfText());
-    double pixels = 0;
-    for (int i = 0; i <= last; i++) {
-      pixels += Page.pixels(layout.width(i));
-    }
-    this.page = new Page(sheet.portrait(), pixels);
+    this.page = layout.page();
+    this.highest = page.height() - AROUND_CHART;
   }
 
   /**
@@ -81,7 +83,9 @@ final class SheetWriter {
     head(report);
     List<Chart> shown = sheet.charts().stream().map(charts::get).toList();
     if (layout.chartsAbove()) {
-      shown.forEach(this::chartInRows);
+      for (Chart chart : shown) {
+        chartInRows(chart, shown.size() == 1);
+      }
       tables();
     } else {
       if (!shown.isEmpty()) {
@@ -109,7 +113,7 @@ final class SheetWriter {
     if (!report.currency().isEmpty()) {
       about.add("amounts in " + report.currency());
     }
-    report.issue().filter(day -> isFirst(report)).ifPresent(about::add);
+    report.issue().filter(day -> isFirst()).ifPresent(about::add);
     text(Part.SUBTITLE, String.join(" · ", about), ROW);
     space(6);
     sheet.sentences().forEach(each -> wrapped(Part.SENTENCE, each, 14.5, 4));
@@ -119,9 +123,8 @@ final class SheetWriter {
   }
 
   /** Whether the workbook opens with this sheet; it alone says when the report was made. */
-  private boolean isFirst(Report report) {
-    return report.sheets().stream().filter(each -> !each.isEmpty()).findFirst().stream()
-        .anyMatch(sheet::equals);
+  private boolean isFirst() {
+    return target.getWorkbook().getSheetIndex(target) == 0;
   }
 
   /** Leads to the charts beside a table, which may lie outside the screen. */
@@ -142,7 +145,7 @@ final class SheetWriter {
 
   private void tables() {
     for (Table table : layout.tables()) {
-      if (next > 0 && !page.isFresh() && !page.hasRoom(startOf(table))) {
+      if (next > 0 && !page.isFresh() && !page.hasRoom(keptTogether(table))) {
         breakPage();
       }
       table(table);
@@ -150,13 +153,16 @@ final class SheetWriter {
     }
   }
 
-  /** Points that the head of a table and its first rows take; they are kept on one page. */
-  private double startOf(Table table) {
-    return 24 + ROW * (table.notes().size() + layout.headingLines(table) + 5);
+  /** Points of a table that stands on one page; of a longer one its head and first rows do. */
+  private double keptTogether(Table table) {
+    return layout.isLong(table)
+        ? 24 + ROW * (table.notes().size() + layout.headingLines(table) + 5)
+        : layout.points(table);
   }
 
   private void table(Table table) {
     text(Part.TABLE_TITLE, table.title(), 20);
+    layout.units(table).line().ifPresent(line -> notes(List.of(line)));
     boolean notesAbove = SheetLayout.notesAbove(table);
     if (notesAbove) {
       notes(table.notes());
@@ -234,10 +240,12 @@ final class SheetWriter {
     page.startNew();
   }
 
-  /** A chart in rows of its own, never split over two pages. */
-  private void chartInRows(Chart chart) {
+  /** A chart in rows of its own, never split over two pages; a single one shares its page. */
+  private void chartInRows(Chart chart, boolean single) {
+    highest = page.height() - AROUND_CHART;
+    highest = single ? roomForChart(LEAST_OF_ITS_SIZE * points(chart)) : highest;
     double points = points(chart);
-    if (!page.isFresh() && !page.hasRoom(points)) {
+    if (!page.isFresh() && !page.hasRoom(points + AROUND_CHART - 1)) {
       breakPage();
     }
     int first = next;
@@ -246,6 +254,19 @@ final class SheetWriter {
     }
     placements.add(new Placement(target, anchor(0, first, chart), chart));
     space(10);
+  }
+
+  /**
+   * Points that a chart may take: what the first table leaves of the page if that is enough, else
+   * all that is left, else a page.
+   */
+  private double roomForChart(double least) {
+    double left = page.left() - AROUND_CHART;
+    double table = layout.tables().stream().findFirst().map(layout::points).orElse(0.0) + ROW;
+    if (left - table >= least) {
+      return left - table;
+    }
+    return left >= least ? left : page.height() - AROUND_CHART;
   }
 
   /**
@@ -279,8 +300,7 @@ final class SheetWriter {
   private double width(Chart chart) {
     double size = sheet.portrait() ? UPRIGHT_CHART_CENTIMETRES : CHART_CENTIMETRES;
     double wished = size * PIXELS_PER_CENTIMETRE / page.scale();
-    double highest = (page.height() - 2 * ROW) * 96 / 72;
-    return Math.min(wished, highest * ChartPainter.WIDTH / ChartPainter.height(chart));
+    return Math.min(wished, highest * 96 / 72 * ChartPainter.WIDTH / ChartPainter.height(chart));
   }
 
   private double points(Chart chart) {

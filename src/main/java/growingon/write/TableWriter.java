@@ -3,6 +3,7 @@ package growingon.write;
 import growingon.report.Column;
 import growingon.report.Kind;
 import growingon.report.Table;
+import growingon.report.Units;
 import growingon.write.CellStyles.Content;
 import growingon.write.CellStyles.Look;
 import growingon.write.CellStyles.Part;
@@ -17,9 +18,6 @@ import org.apache.poi.ss.util.CellReference;
 
 /** Writes one table: heading, rows, and live totals. */
 final class TableWriter {
-  private static final double LINE = 13;
-  private static final double SHED_ROW = 23;
-  private static final double TALLEST_ROW = 409;
 
   private final Table table;
   private final SheetLayout layout;
@@ -27,6 +25,7 @@ final class TableWriter {
   private final DoubleFunction<Row> newRow;
   private final List<ColumnFormat> formats = new ArrayList<>();
   private final boolean large;
+  private final Units units;
   private boolean cut;
 
   /**
@@ -39,6 +38,7 @@ final class TableWriter {
     this.layout = layout;
     this.styles = styles;
     this.newRow = newRow;
+    this.units = Units.of(table);
     this.large = SheetLayout.isForTheShed(table);
     for (int i = 0; i < table.columns().size(); i++) {
       formats.add(layout.format(table, i));
@@ -46,12 +46,11 @@ final class TableWriter {
   }
 
   void heading() {
-    double line = LINE * layout.scale(table);
-    Row row = newRow.apply(layout.headingLines(table) * line + 5);
+    Row row = newRow.apply(layout.headingPoints(table));
     for (int i = 0; i < table.columns().size(); i++) {
       Column column = table.columns().get(i);
       Content content = SheetLayout.hasNumbers(column.kind()) ? Content.NUMBER : Content.TEXT;
-      put(row, i, Part.HEADING, content, column.headingWithUnit());
+      put(row, i, Part.HEADING, content, units.heading(column));
     }
   }
 
@@ -60,16 +59,11 @@ final class TableWriter {
     for (int i = 0; i < table.rows().size(); i++) {
       List<Object> cells = table.rows().get(i);
       Part part = starts.get(i) ? Part.FIRST_OF_GROUP : Part.BODY;
-      Row row = newRow.apply(height(cells));
+      Row row = newRow.apply(layout.points(table, cells));
       for (int c = 0; c < cells.size(); c++) {
         put(row, c, part, cells.get(c));
       }
     }
-  }
-
-  private double height(List<Object> cells) {
-    double lines = layout.lines(table, cells) * LINE * layout.scale(table) + 3;
-    return Math.min(TALLEST_ROW, large ? Math.max(SHED_ROW, lines) : lines);
   }
 
   /**
@@ -82,7 +76,7 @@ final class TableWriter {
     if (!table.hasTotals()) {
       return;
     }
-    Row row = newRow.apply(large ? SHED_ROW : LINE + 4);
+    Row row = newRow.apply(SheetLayout.totalPoints(table));
     for (int i = 0; i < table.columns().size(); i++) {
       OptionalDouble sum = Numbers.total(table, i);
       if (sum.isPresent()) {

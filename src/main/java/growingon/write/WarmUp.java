@@ -1,5 +1,6 @@
 package growingon.write;
 
+import growingon.report.Book;
 import growingon.report.Chart;
 import growingon.report.Chart.ChartKind;
 import growingon.report.Chart.Role;
@@ -38,7 +39,7 @@ final class WarmUp {
     Report report =
         new Report("", "", "", "", List.of(sheet), List.of(chart), List.of(), List.of(), List.of());
     try {
-      WorkbookWriter.write(report, name -> PngPicture.encode(ChartPainter.paint(chart)));
+      WorkbookWriter.write(report, Book.PLAN, name -> PngPicture.encode(ChartPainter.paint(chart)));
     } catch (IOException impossible) {
       throw new UncheckedIOException("writing to memory failed", impossible);
     }

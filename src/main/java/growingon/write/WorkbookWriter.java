@@ -1,5 +1,6 @@
 package growingon.write;
 
+import growingon.report.Book;
 import growingon.report.Chart;
 import growingon.report.Report;
 import growingon.report.Sheet;
@@ -19,7 +20,7 @@ import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.util.WorkbookUtil;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
 
-/** Writes plan.xlsx. */
+/** Writes a workbook of a report. */
 final class WorkbookWriter {
   private static final int LONGEST_NAME = 31;
 
@@ -30,18 +31,16 @@ final class WorkbookWriter {
     byte[] png(String chart) throws IOException;
   }
 
-  static byte[] write(Report report, DrawnCharts drawn) throws IOException {
+  static byte[] write(Report report, Book which, DrawnCharts drawn) throws IOException {
     try (SteadyWorkbook book = new SteadyWorkbook(report.plan())) {
       CellStyles styles = new CellStyles(book.getXSSFWorkbook());
       Map<String, Chart> charts =
           report.charts().stream().collect(Collectors.toMap(Chart::name, Function.identity()));
       Set<String> names = new HashSet<>();
       List<SheetWriter.Placement> placements = new ArrayList<>();
-      for (Sheet sheet : report.sheets()) {
-        if (!sheet.isEmpty()) {
-          SXSSFSheet target = book.createSheet(sheetName(sheet.name(), names));
-          placements.addAll(new SheetWriter(target, sheet, styles).write(report, charts));
-        }
+      for (Sheet sheet : report.sheets(which).flatMap(SheetDivision::of).toList()) {
+        SXSSFSheet target = book.createSheet(sheetName(sheet.name(), names));
+        placements.addAll(new SheetWriter(target, sheet, styles).write(report, charts));
       }
       if (names.isEmpty()) {
         book.createSheet("Nothing to show");

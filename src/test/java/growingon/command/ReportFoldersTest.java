@@ -81,14 +81,14 @@ class ReportFoldersTest {
     String[] options = force ? new String[] {"--force"} : new String[0];
     assertThat(planned(options).code()).isZero();
     Map<String, String> own = OwnThings.putInto(out, temporary);
-    fillCountSheet(out.resolve("plan.xlsx"));
-    byte[] counted = Files.readAllBytes(out.resolve("plan.xlsx"));
+    fillCountSheet(out.resolve("details.xlsx"));
+    byte[] counted = Files.readAllBytes(out.resolve("details.xlsx"));
 
     Ran ran = planned(options);
 
     assertThat(ran.err()).isEmpty();
     assertThat(ran.code()).isZero();
-    Path aside = out.resolve("put aside").resolve("plan.xlsx");
+    Path aside = out.resolve("put aside").resolve("details.xlsx");
     assertThat(ran.out())
         .contains(
             "Put aside, because changed since the last run or in the way of the new report: "
@@ -402,7 +402,7 @@ class ReportFoldersTest {
     Map<String, String> later = Snapshot.of(out);
     assertThat(later.keySet()).isEqualTo(first.keySet());
     assertThat(later.keySet().stream().filter(each -> !later.get(each).equals(first.get(each))))
-        .containsExactlyInAnyOrder("figures.json", "plan.xlsx", "report.html");
+        .containsExactlyInAnyOrder("details.xlsx", "figures.json", "plan.xlsx", "report.html");
   }
 
   @Test
@@ -417,6 +417,7 @@ class ReportFoldersTest {
         .containsExactly(
             "charts",
             "figures.json",
+            "next year 2026-11-04 details.xlsx",
             "next year 2026-11-04.html",
             "next year 2026-11-04.xlsx",
             "problems.txt",

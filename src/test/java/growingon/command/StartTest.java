@@ -3,6 +3,7 @@ package growingon.command;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import growingon.Office;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
@@ -99,6 +100,15 @@ class StartTest {
     assertThat(ran.code()).isZero();
     assertThat(ran.out()).contains("Hollow Lane Trees", "0 errors, 0 warnings, 0 notices");
     assertThat(temp.resolve("report/plan.xlsx")).exists();
+  }
+
+  @Test
+  void quickAnswer_printed_isThreePagesAtMost() throws Exception {
+    Office office = Office.in(temp.resolve("office"));
+    fill(TEN);
+    assertThat(plan(folder).code()).isZero();
+
+    assertThat(office.pages(temp.resolve("report/plan.xlsx"))).isBetween(1L, 3L);
   }
 
   @Test

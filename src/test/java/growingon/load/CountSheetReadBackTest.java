@@ -62,7 +62,8 @@ class CountSheetReadBackTest {
 
   @Test
   void sheet_filledInAndNamedDaybook_isReadBack() throws IOException {
-    try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(report.resolve("plan.xlsx")))) {
+    try (XSSFWorkbook book =
+        new XSSFWorkbook(Files.newInputStream(report.resolve("details.xlsx")))) {
       Sheet sheet = book.getSheet("Count sheet");
       Map<String, Integer> columns = Filling.columns(sheet);
       Row rowans = Filling.row(sheet, columns, "12");
@@ -133,7 +134,8 @@ class CountSheetReadBackTest {
 
   @Test
   void sheet_asItIsPrinted_isReadWithoutAFault() throws IOException {
-    try (XSSFWorkbook book = new XSSFWorkbook(Files.newInputStream(report.resolve("plan.xlsx")))) {
+    try (XSSFWorkbook book =
+        new XSSFWorkbook(Files.newInputStream(report.resolve("details.xlsx")))) {
       Filling.keepOnly(book, book.getSheet("Count sheet"));
       book.setSheetName(0, "Daybook");
       Books.save(book, nursery.resolve("to count.xlsx"));

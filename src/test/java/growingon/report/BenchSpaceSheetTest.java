@@ -67,12 +67,18 @@ class BenchSpaceSheetTest {
     List<Table> tables = sheet(nursery).tables();
     assertThat(tables)
         .extracting(Table::name)
-        .containsExactly("space-overflow", "room-left", "room-left-2", "bench-space");
-    assertThat(tables.get(1).columns()).hasSize(11);
-    assertThat(tables.get(2).columns())
+        .containsExactly(
+            "space-overflow",
+            "room-next",
+            "room-next-2",
+            "room-left",
+            "room-left-2",
+            "bench-space");
+    assertThat(tables.get(3).columns()).hasSize(11);
+    assertThat(tables.get(4).columns())
         .extracting(Column::heading)
         .containsExactly("month", "bench 11", "bench 12", "without a place");
-    assertThat(tables.get(2).rows().get(0))
+    assertThat(tables.get(4).rows().get(0))
         .containsExactly(YearMonth.of(2026, 11), 11.0, 12.0, -12.5);
   }
 

@@ -30,7 +30,7 @@ import org.junit.jupiter.api.Test;
 /** What the sheets, charts and lines about chances say agrees with the draws. */
 class ChancesSheetTest {
   private static final int DRAWS = 120;
-  private static final Set<String> NAMES = Set.of("Chances", "Lot verdicts", "Swings");
+  private static final Set<String> NAMES = Set.of("Chances", "Swings");
 
   private static Context context;
   private static Chances chances;
@@ -220,7 +220,7 @@ class ChancesSheetTest {
   @Test
   void verdicts_agreeWithTheGamble() {
     Gamble gamble = chances.gambles().get(0);
-    Cells verdicts = table("Lot verdicts", "lot-verdicts");
+    Cells verdicts = table("Lots bought", "lot-verdicts");
     List<Object> row = verdicts.row("lot", "ridge lot");
 
     assertThat(verdicts.get(row, "verdict"))
@@ -232,11 +232,11 @@ class ChancesSheetTest {
     assertThat(verdicts.get(row, "chance that it pays")).isEqualTo(gamble.chancePays());
     assertThat(verdicts.get(row, "chance to lose over a tenth"))
         .isEqualTo(gamble.chanceLosesTenth());
-    Cells limits = table("Lot verdicts", "lot-break-evens");
+    Cells limits = table("Lots bought in full", "lot-break-evens");
     List<Object> limit = limits.row("lot", "ridge lot");
     assertThat(number(limits.get(limit, "most landed, each")) * 80)
         .isCloseTo(80 * gamble.mostLandedEach().orElseThrow(), within(1e-6));
-    Cells returns = table("Lot verdicts", "lot-returns");
+    Cells returns = table("Lots bought in full", "lot-returns");
     List<Object> back = returns.row("lot", "ridge lot");
     assertThat(returns.get(back, "rate asked, a year")).isEqualTo(0.05);
     assertThat(returns.get(back, "taken to fail as a whole")).isEqualTo(0.02);
@@ -251,8 +251,7 @@ class ChancesSheetTest {
   void verdictSheetAndSummary_sayTheSameSentence() {
     String sentence = new VerdictWords(context, chances.gambles().get(0)).sentence();
 
-    assertThat(sheet(report, "Lot verdicts").sentences())
-        .containsExactly(sentence, Sentences.WITHOUT_VAT);
+    assertThat(sheet(report, "Lots bought").sentences()).contains(sentence, Sentences.WITHOUT_VAT);
     assertThat(sheet(report, "Summary").sentences()).contains(sentence);
   }
 
@@ -315,7 +314,7 @@ class ChancesSheetTest {
     assertThat(paying + losing).isCloseTo(100, within(1e-9));
     assertThat(paying).isCloseTo(100 * gamble.chancePays(), within(1e-9));
     assertThat(chart.categories()).doesNotHaveDuplicates().hasSizeLessThanOrEqualTo(19);
-    assertThat(sheet(report, "Lot verdicts").charts()).containsExactly("lot-gains");
+    assertThat(sheet(report, "Lots bought").charts()).containsExactly("lot-gains");
   }
 
   @Test
@@ -432,8 +431,11 @@ class ChancesSheetTest {
     Report plain = MapleNursery.report(MapleNursery.scenario());
 
     assertThat(plain.sheets().stream().filter(each -> NAMES.contains(each.name())))
-        .hasSize(3)
+        .hasSize(2)
         .allMatch(Sheet::isEmpty);
+    assertThat(sheet(plain, "Lots bought").tables())
+        .extracting(Table::name)
+        .containsExactly("bought-lots", "bought-lot-limits");
     assertThat(plain.extra()).noneMatch(each -> each.name().startsWith("chance"));
     assertThat(plain.charts().stream().flatMap(each -> each.series().stream()))
         .noneMatch(each -> each.role() == Role.LOW || each.role() == Role.HIGH);
@@ -450,7 +452,7 @@ class ChancesSheetTest {
     Report stock = MapleNursery.report(MapleNursery.drawn(scenario, 3));
 
     assertThat(sheet(stock, "Chances").isEmpty()).isFalse();
-    assertThat(sheet(stock, "Lot verdicts").isEmpty()).isTrue();
+    assertThat(sheet(stock, "Lots bought").isEmpty()).isTrue();
     assertThat(sheet(stock, "Swings").isEmpty()).isTrue();
     assertThat(stock.headlines()).anyMatch(line -> line.startsWith("At worst: "));
     assertThat(sheet(stock, "Chances").sentences())

@@ -15,6 +15,7 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 class JobsSheetTest {
@@ -24,12 +25,12 @@ class JobsSheetTest {
   private final Cells later = Cells.of(sheet, "jobs");
 
   @Test
-  void jobs_ofTheNextThreeMonths_haveTheirOwnTableBeforeTheRest() {
+  void jobs_ofTheNextTwelveMonths_haveTheirOwnTableBeforeTheRest() {
     assertThat(sheet.tables()).extracting(Table::name).containsExactly("jobs-next", "jobs");
     assertThat(sheet.tables().get(0).title())
-        .isEqualTo("The next three months: Nov 2026 to Jan 2027");
-    assertThat(next.all("month")).allMatch(m -> ((YearMonth) m).isBefore(YearMonth.of(2027, 2)));
-    assertThat(later.all("month")).allMatch(m -> ((YearMonth) m).isAfter(YearMonth.of(2027, 1)));
+        .isEqualTo("The next twelve months: Nov 2026 to Oct 2027");
+    assertThat(next.all("month")).allMatch(m -> ((YearMonth) m).isBefore(YearMonth.of(2027, 11)));
+    assertThat(later.all("month")).allMatch(m -> ((YearMonth) m).isAfter(YearMonth.of(2027, 10)));
   }
 
   @Test
@@ -48,23 +49,23 @@ class JobsSheetTest {
 
   @Test
   void job_overSeveralMonths_saysItsWindow() {
-    assertThat(later.get(later.row("job", "pot on"), "note")).asString().startsWith("Mar–May");
+    assertThat(next.get(next.row("job", "pot on"), "note")).asString().startsWith("Mar–May");
     assertThat(next.get(next.row("job", "trim"), "note")).isEqualTo("Dec–Jan");
   }
 
   @Test
   void job_heavyPlantsLifted_asksForTwoPeopleAndSaysWhereTo() {
-    List<Object> lifting = later.row("job", "lift and pot");
+    List<Object> lifting = next.row("job", "lift and pot");
 
-    assertThat(later.get(lifting, "note"))
+    assertThat(next.get(lifting, "note"))
         .isEqualTo("open mix; to Ground; about 11 to cull; 2 people or trolley");
-    assertThat(later.get(lifting, "place")).isEqualTo("Field");
-    assertThat(later.get(lifting, "pot")).isEqualTo("15 litre");
-    assertThat((Double) later.get(lifting, "one plant")).isGreaterThan(10);
-    assertThat((Double) later.get(lifting, "moved"))
+    assertThat(next.get(lifting, "place")).isEqualTo("Field");
+    assertThat(next.get(lifting, "pot")).isEqualTo("15 litre");
+    assertThat((Double) next.get(lifting, "one plant")).isGreaterThan(10);
+    assertThat((Double) next.get(lifting, "moved"))
         .isCloseTo(
-            ((Plants) later.get(lifting, "plants")).whole()
-                * (Double) later.get(lifting, "one plant"),
+            ((Plants) next.get(lifting, "plants")).whole()
+                * (Double) next.get(lifting, "one plant"),
             within(1e-9));
   }
 
@@ -82,13 +83,14 @@ class JobsSheetTest {
   @Test
   void winterMoves_areJobsBothWays() {
     List<List<Object>> moves =
-        later.rows(
-            row ->
-                later.get(row, "lot").equals("hb-liners")
-                    && later.get(row, "job").equals("winter move"));
+        Stream.of(next, later)
+            .flatMap(table -> table.rows().stream())
+            .filter(row -> next.get(row, "lot").equals("hb-liners"))
+            .filter(row -> next.get(row, "job").equals("winter move"))
+            .toList();
 
-    assertThat(moves).extracting(row -> later.get(row, "place")).startsWith("Tunnel", "Bench");
-    assertThat(moves).extracting(row -> later.get(row, "note")).startsWith("to Bench", "to Tunnel");
+    assertThat(moves).extracting(row -> next.get(row, "place")).startsWith("Tunnel", "Bench");
+    assertThat(moves).extracting(row -> next.get(row, "note")).startsWith("to Bench", "to Tunnel");
   }
 
   @Test
@@ -127,7 +129,7 @@ class JobsSheetTest {
 
     Sheet sheet = JobsSheet.of(SmallNursery.context(nursery));
 
-    assertThat(Cells.of(sheet, "jobs").all("job")).containsExactly("lift");
+    assertThat(Cells.of(sheet, "jobs-next").all("job")).containsExactly("lift");
     assertThat(sheet.sentences()).anyMatch(each -> each.contains("less than a plant"));
   }
 
@@ -138,13 +140,13 @@ class JobsSheetTest {
             .place(
                 SmallNursery.place(
                     "yard", PlaceKind.STANDING_GROUND, 20, LiftFrom.GROUND, OptionalDouble.empty()))
-            .route("late", Steps.in("prune", Month.JUNE, 0).minutes(5).build())
+            .route("late", Steps.in("prune", Month.JUNE, 1).minutes(5).build())
             .lot(Lots.lot("lot").place("yard").plantsPerM2(9).route("late").build());
 
     Sheet quiet = JobsSheet.of(SmallNursery.context(nursery));
 
     assertThat(quiet.tables()).extracting(Table::name).containsExactly("jobs");
-    assertThat(quiet.sentences()).contains("No job is due in the next three months.");
+    assertThat(quiet.sentences()).contains("No job is due in the next twelve months.");
     assertThat(Cells.of(quiet, "jobs").all("note")).containsOnlyNulls();
   }
 }

@@ -23,9 +23,15 @@ class FileNamesTest {
   @Test
   void datedNames_sayPlanReaderAndDay() {
     assertThat(FileNames.dated(REPORT))
-        .isEqualTo(new FileNames("small 2026-11-03.xlsx", "small 2026-11-03.html"));
+        .isEqualTo(
+            new FileNames(
+                "small 2026-11-03.xlsx", "small 2026-11-03 details.xlsx", "small 2026-11-03.html"));
     assertThat(FileNames.dated(REPORT.madeFor(Audience.BANK)))
-        .isEqualTo(new FileNames("small bank 2026-11-03.xlsx", "small bank 2026-11-03.html"));
+        .isEqualTo(
+            new FileNames(
+                "small bank 2026-11-03.xlsx",
+                "small bank 2026-11-03 details.xlsx",
+                "small bank 2026-11-03.html"));
   }
 
   @Test

@@ -2,18 +2,13 @@ package growingon.write;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
-import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import java.io.File;
+import growingon.Office;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Arrays;
-import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.concurrent.TimeUnit;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipFile;
 import java.util.zip.ZipOutputStream;
@@ -39,16 +34,14 @@ class RecalculationTest {
 
   @Test
   void everyTotal_recalculatedByLibreOffice_agreesToTheCent() throws Exception {
-    Optional<Path> office = onPath("soffice");
-    assumeTrue(
-        office.isPresent(),
-        "LibreOffice (soffice) is not installed here, so the workbook is not recalculated");
+    Office office = Office.in(Files.createDirectory(temporary.resolve("office")));
+    office.configure(ALWAYS_RECALCULATE);
     Path folder = temporary.resolve("report");
     ReportFolder.write(SampleReport.report(), folder);
     Path spoilt = Files.createDirectory(temporary.resolve("spoilt")).resolve("plan.xlsx");
     spoilCachedValues(folder.resolve("plan.xlsx"), spoilt);
 
-    Map<String, Double> recalculated = totals(recalculate(office.get(), spoilt));
+    Map<String, Double> recalculated = totals(office.convert(spoilt, "xlsx"));
 
     Map<String, Double> written = totals(folder.resolve("plan.xlsx"));
     assertThat(written).isNotEmpty();
@@ -82,39 +75,5 @@ class RecalculationTest {
     return new String(sheet, StandardCharsets.UTF_8)
         .replaceAll("</f><v>[^<]*</v>", "</f><v>-1</v>")
         .getBytes(StandardCharsets.UTF_8);
-  }
-
-  private Path recalculate(Path office, Path workbook) throws IOException, InterruptedException {
-    Path profile = temporary.resolve("profile");
-    Files.createDirectories(profile.resolve("user"));
-    Files.writeString(profile.resolve("user/registrymodifications.xcu"), ALWAYS_RECALCULATE);
-    Path out = Files.createDirectory(temporary.resolve("out"));
-    List<String> command =
-        List.of(
-            office.toString(),
-            "-env:UserInstallation=" + profile.toUri(),
-            "--headless",
-            "--convert-to",
-            "xlsx",
-            "--outdir",
-            out.toString(),
-            workbook.toString());
-    Process process =
-        new ProcessBuilder(command)
-            .redirectErrorStream(true)
-            .redirectOutput(temporary.resolve("office.log").toFile())
-            .start();
-    boolean ended = process.waitFor(3, TimeUnit.MINUTES);
-    process.destroyForcibly();
-    assertThat(ended).as("LibreOffice ended").isTrue();
-    return out.resolve("plan.xlsx");
-  }
-
-  private static Optional<Path> onPath(String program) {
-    String path = Optional.ofNullable(System.getenv("PATH")).orElse("");
-    return Arrays.stream(path.split(File.pathSeparator))
-        .map(folder -> Path.of(folder, program))
-        .filter(Files::isExecutable)
-        .findFirst();
   }
 }

@@ -3,6 +3,7 @@ package growingon.write;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import growingon.report.Book;
 import growingon.report.Chart;
 import growingon.report.Column;
 import growingon.report.Column.Flag;
@@ -119,23 +120,23 @@ class WorkbookTest {
                 SampleReport.row(-12.4, 2.5, 0.5, 3.25, 4.0)));
     try (XSSFWorkbook book = write(reportOf(table))) {
       XSSFSheet sheet = book.getSheet("Sheet");
-      int heading = Reopened.find(sheet, "money, EUR").getRowIndex();
+      int heading = Reopened.find(sheet, "money").getRowIndex();
       assertThat(shown(sheet, heading + 1)).startsWith("1,235", "2.00", "13%", "3");
       assertThat(sheet.getRow(heading + 1).getCell(4).getCellStyle().getDataFormatString())
           .as("nothing over is a dash; the formatter of the test does not draw it")
-          .isEqualTo("\"–\"_)");
+          .isEqualTo("\"–\"_0;\"–\"_0");
       assertThat(shown(sheet, heading + 2)).containsExactly("-12", "2.50", "50%", "3.3", "▲ 4");
     }
   }
 
   @Test
-  void numberThatRoundsToNought_shown_hasNoMinusSign() {
+  void numberThatRoundsToNil_shown_isTheSignForNil() {
     Column money = Column.of("money", "money", "EUR", Kind.MONEY);
     ColumnFormat format =
         ColumnFormat.of(
             new Table("t", "", List.of(), List.of(money), List.of(SampleReport.row(-0.2))), 0);
-    assertThat(format.of(-0.2)).isEqualTo("#,##0_);#,##0_)");
-    assertThat(format.of(-0.5)).isEqualTo("#,##0_)");
+    assertThat(format.of(-0.2)).isEqualTo("\"–\"_0;\"–\"_0");
+    assertThat(format.of(-0.5)).isEqualTo("#,##0_0");
   }
 
   private static List<String> shown(XSSFSheet sheet, int row) {
@@ -337,7 +338,7 @@ class WorkbookTest {
     Path file = temporary.resolve("plan.xlsx");
     WorkbookWriter.DrawnCharts drawn =
         name -> PngPicture.encode(ChartPainter.paint(find(report, name)));
-    Files.write(file, WorkbookWriter.write(report, drawn));
+    Files.write(file, WorkbookWriter.write(report, Book.PLAN, drawn));
     return Reopened.open(file);
   }
 
