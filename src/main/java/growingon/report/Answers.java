@@ -58,7 +58,7 @@ final class Answers {
   Answer saleable() {
     return answer(
         "What can be sold",
-        List.of(new SaleWords(context, figures).saleable()),
+        new SaleWords(context, figures).saleable(),
         List.of("saleable", "saleable-by-season", "stock-by-species"),
         List.of("stock", "species", "routes", "grades"));
   }
@@ -66,7 +66,7 @@ final class Answers {
   Answer space() {
     return answer(
         "Does it fit",
-        List.of(new SpaceWords(context).summary()),
+        new SpaceWords(context).sentences(),
         List.of("space-overflow", "bench-space"),
         List.of("places", "pots"));
   }
@@ -82,7 +82,7 @@ final class Answers {
   Answer orders() {
     return answer(
         "What to order, and by when",
-        List.of(new OrderWords(context, figures).summary()),
+        new OrderWords(context, figures).sentences(),
         List.of("orders", "orders-plants", "orders-by-season"),
         List.of("pots", "mixes", "components", "materials"));
   }

@@ -42,7 +42,7 @@ final class BenchSpaceSheet {
     tables.addAll(
         sheet.matrices("room-left", "Room left, by month and place", sheet.horizon.months()));
     tables.add(sheet.months());
-    List<String> sentences = List.of(new SpaceWords(context).summary());
+    List<String> sentences = new SpaceWords(context).sentences();
     return new Sheet("Bench space", sentences, tables, List.of(), false);
   }
 

@@ -33,9 +33,9 @@ final class OrderWords {
   }
 
   /** What must be ordered first, by when, at what cost; young plants before all else. */
-  String summary() {
+  List<String> sentences() {
     if (orders.isEmpty() && plants.isEmpty()) {
-      return nothing();
+      return List.of(nothing());
     }
     String first =
         "Order first, by the end of %s: %s, for %s together."
@@ -43,7 +43,7 @@ final class OrderWords {
                 Phrases.month(horizon, firstMonth()),
                 Phrases.list(firstThings(), NAMED, "things"),
                 Phrases.money(currency, costOfFirst()));
-    return first + tooLate() + untilNext();
+    return Stream.of(first, tooLate(), untilNext()).filter(each -> !each.isEmpty()).toList();
   }
 
   private int firstMonth() {
@@ -68,7 +68,7 @@ final class OrderWords {
     boolean late =
         first().stream().anyMatch(Order::late)
             || firstPlants().stream().anyMatch(PlantOrder::isLate);
-    return late ? " Some of it is needed sooner than an order takes: see To order." : "";
+    return late ? "Some of it is needed sooner than an order takes: see To order." : "";
   }
 
   private String untilNext() {
@@ -85,7 +85,7 @@ final class OrderWords {
         landed > 0
             ? ", those of young plants to %s landed".formatted(Phrases.money(currency, landed))
             : "";
-    return " Up to the end of %s orders of pots, substrate and materials come to %s%s."
+    return "Up to the end of %s orders of pots, substrate and materials come to %s%s."
         .formatted(nextSeason, Phrases.money(currency, cost(until)), young);
   }
 

@@ -42,6 +42,12 @@ record Overload(Place place, List<Spell> spells, String heaviestLot) {
             heaviestLot);
   }
 
+  /** Long bench (by up to 5 kg/m², Sep 2032). */
+  String named(Horizon horizon) {
+    return "%s (by up to %s, %s)"
+        .formatted(place.name(), amount(), Phrases.month(horizon, Spell.worst(spells).worst()));
+  }
+
   /** A line for the terminal. */
   String headline(Horizon horizon) {
     return "Too heavy: %s %s, %s."

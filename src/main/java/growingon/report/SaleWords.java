@@ -3,6 +3,7 @@ package growingon.report;
 import growingon.whole.WholeDemand;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** What is said about what can be sold and what it brings. */
@@ -26,14 +27,63 @@ final class SaleWords {
     this.ahead = new SeasonAhead(context, figures);
   }
 
-  /** What is saleable in the first full season. */
-  String saleable() {
+  /** What is ready in the first full season and what of it is sold; the season under way too. */
+  List<String> saleable() {
+    List<String> sentences = new ArrayList<>();
+    underWay().ifPresent(sentences::add);
+    long plants = figures.saleable(next).whole();
+    if (plants == 0) {
+      sentences.add(seasonAhead() + " no plant is ready to be sold.");
+      return sentences;
+    }
+    String can = Phrases.plants(plants) + " can be sold: " + named(saleablePlants(), NAMED) + ".";
+    sentences.add(seasonAhead() + " " + can);
+    sentences.add(soldOfThem(plants));
+    return sentences;
+  }
+
+  /** The season that the plan begins in, where it is not whole and another follows. */
+  private Optional<String> underWay() {
+    return next == 0
+        ? Optional.empty()
+        : Optional.of(
+            "In %s, the season under way, %s can be sold and %s, for %s."
+                .formatted(
+                    figures.label(0),
+                    Phrases.plants(figures.saleable(0).whole()),
+                    sold(figures.sold(0).whole()),
+                    Phrases.money(currency, figures.money(0))));
+  }
+
+  private static String sold(long plants) {
+    return plants == 1 ? "1 is sold" : Labels.whole(plants) + " are sold";
+  }
+
+  /** What is ready and what of it is sold, in one sentence. */
+  String headline() {
     long plants = figures.saleable(next).whole();
     if (plants == 0) {
       return seasonAhead() + " no plant is ready to be sold.";
     }
-    String can = Phrases.plants(plants) + " can be sold: " + named(saleablePlants(), NAMED) + ".";
-    return seasonAhead() + " " + can + " " + soldOfThem(plants);
+    String ready = seasonAhead() + " " + Phrases.plants(plants) + " can be sold; ";
+    long sold = figures.sold(next).whole();
+    return sold == 0
+        ? ready + "the plan sells none of them."
+        : ready
+            + "the plan sells %s of them, for %s%s."
+                .formatted(
+                    Labels.whole(sold), Phrases.money(currency, figures.money(next)), dearest());
+  }
+
+  /** What sales bring in all, in one sentence. */
+  String inAll() {
+    if (context.inputs().scenario().nursery().demand().isEmpty()) {
+      return bySeason();
+    }
+    double sum = IntStream.range(0, figures.seasons()).mapToDouble(figures::money).sum();
+    String seasons = Phrases.counted(figures.seasons(), "season", "seasons");
+    return "Sales of %s are expected in %s, without VAT.%s"
+        .formatted(Phrases.money(currency, sum), seasons, missed());
   }
 
   private String seasonAhead() {

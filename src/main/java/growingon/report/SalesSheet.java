@@ -6,6 +6,7 @@ import growingon.nursery.MonthSpan;
 import growingon.whole.WholeDemand;
 import java.time.Month;
 import java.time.format.TextStyle;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -37,6 +38,7 @@ final class SalesSheet {
                 + SaleableSheet.qualityPrices(context.inputs().scenario().nursery()),
             Sentences.EXPECTED + " " + Sentences.PARTS_OF_PLANTS),
         sheet.bySeason(bySpecies),
+        ready(context, new SeasonFigures(context)),
         sheet.bySpecies(bySpecies),
         sheet.wanted(),
         sheet.byLot(Trade.byLot(context)));
@@ -81,6 +83,37 @@ final class SalesSheet {
   private static Shown missedAtList(WholeDemand row) {
     double price = row.demand().price();
     return new Shown(row.missing() * price, row.missed() * price);
+  }
+
+  /** What can be sold and is sold, by grade: in the season under way and the first full one. */
+  private static Table ready(Context context, SeasonFigures figures) {
+    String currency = context.inputs().scenario().nursery().settings().currency();
+    List<Column> columns = new ArrayList<>();
+    columns.add(Column.of("grade", "grade", "", Kind.TEXT));
+    for (int season = 0; season <= figures.next(); season++) {
+      String label = figures.label(season);
+      String key = season == figures.next() ? "_next" : "_now";
+      columns.add(Column.summed("ready" + key, label + ": can be sold", "", Kind.PLANTS));
+      columns.add(Column.summed("sold" + key, label + ": sold", "", Kind.PLANTS));
+      columns.add(Column.summed("receipts" + key, label + ": receipts", currency, Kind.MONEY));
+    }
+    Rows rows = new Rows();
+    List<Grades.Named> grades = figures.grades().all();
+    for (int grade = 0; grade < grades.size(); grade++) {
+      List<Object> row = new ArrayList<>(List.of(grades.get(grade).label()));
+      boolean some = false;
+      for (int season = 0; season <= figures.next(); season++) {
+        row.add(figures.saleable(grade, season));
+        row.add(figures.sold(grade, season));
+        row.add(figures.money(grade, season));
+        some |= figures.saleable(grade, season).whole() > 0;
+      }
+      if (some) {
+        rows.add(row);
+      }
+    }
+    return new Table(
+        "ready-next", "What can be sold, and what of it is sold", List.of(), columns, rows.list());
   }
 
   private Table bySpecies(Trade trade) {

@@ -29,27 +29,42 @@ final class SpaceWords {
   }
 
   /** Where it does not fit or is too heavy, when, by how much, and where there is room. */
-  String summary() {
-    List<String> sentences = new ArrayList<>(List.of(room()));
+  List<String> sentences() {
+    List<String> sentences = new ArrayList<>(room());
     overloads.forEach(overload -> sentences.add(overload.told(horizon)));
-    return String.join(" ", sentences);
+    return sentences;
   }
 
-  private String room() {
+  /** Where it does not fit or is too heavy, in a sentence each. */
+  List<String> headline() {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(troubles.size() < 2 ? room().get(0) : tooSmall(troubles));
+    if (!overloads.isEmpty()) {
+      List<String> heavy = overloads.stream().map(each -> each.named(horizon)).toList();
+      sentences.add("Too heavy: " + Phrases.list(heavy, NAMED, "places") + ".");
+    }
+    return sentences;
+  }
+
+  private String tooSmall(List<SpaceTrouble> some) {
+    List<String> names = some.stream().map(this::named).toList();
+    return "Too small: " + Phrases.list(names, NAMED, "places") + ".";
+  }
+
+  private List<String> room() {
     if (nursery.places().isEmpty()) {
-      return "The nursery has no places table, so nothing can be said about space.";
+      return List.of("The nursery has no places table, so nothing can be said about space.");
     }
     if (troubles.isEmpty()) {
-      return "Everything fits: " + fullest();
+      return List.of("Everything fits: " + fullest());
     }
     List<String> sentences = new ArrayList<>();
     troubles.stream().limit(TOLD_WHOLE).map(this::told).forEach(sentences::add);
     List<SpaceTrouble> rest = troubles.subList(sentences.size(), troubles.size());
     if (!rest.isEmpty()) {
-      List<String> names = rest.stream().map(this::named).toList();
-      sentences.add("Also too small: " + Phrases.list(names, NAMED, "places") + ".");
+      sentences.add(tooSmall(rest).replaceFirst("Too small", "Also too small"));
     }
-    return String.join(" ", sentences);
+    return sentences;
   }
 
   private String fullest() {

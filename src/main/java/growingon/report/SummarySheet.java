@@ -26,11 +26,11 @@ final class SummarySheet {
     }
     SaleWords sales = new SaleWords(context, figures);
     List<String> sentences = new ArrayList<>();
-    sentences.add(sales.saleable());
-    sentences.add(sales.bySeason());
-    sentences.add(new SpaceWords(context).summary());
+    sentences.add(sales.headline());
+    sentences.add(sales.inAll());
+    sentences.addAll(new SpaceWords(context).headline());
     sentences.add(new HoursWords(context).summary());
-    sentences.add(new OrderWords(context, figures).summary());
+    sentences.add(new OrderWords(context, figures).sentences().get(0));
     sentences.add(new CashWords(context).summary());
     context.bought().forEach(bought -> sentences.add(new BoughtWords(context, bought).summary()));
     context.chances().ifPresent(drawn -> sentences.addAll(new ChanceWords(context).summary()));

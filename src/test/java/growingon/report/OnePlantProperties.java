@@ -40,6 +40,7 @@ class OnePlantProperties {
   private static final List<String> CHECKED =
       List.of(
           "seasons",
+          "ready-next",
           "jobs-next",
           "jobs",
           "bench-space",
@@ -260,6 +261,21 @@ class OnePlantProperties {
       }
     }
     checkReadyStands();
+    checkReadyNext();
+  }
+
+  /** The seasons that the Summary shows have the numbers of all others. */
+  private void checkReadyNext() {
+    Map<String, Long> saleable = sums("saleable-by-season", "in_all", "season");
+    Map<String, Long> sold = sums("seasons", "sold", "season");
+    SeasonFigures figures = new SeasonFigures(context);
+    for (int season = 0; season <= figures.next(); season++) {
+      String label = figures.label(season) + "|";
+      String key = season == figures.next() ? "_next" : "_now";
+      assertThat(sum(sums("ready-next", "ready" + key)))
+          .isEqualTo(saleable.getOrDefault(label, 0L));
+      assertThat(sum(sums("ready-next", "sold" + key))).isEqualTo(sold.getOrDefault(label, 0L));
+    }
   }
 
   /** What is ready at a season's end stands then, of its lot and grade. */
@@ -409,6 +425,12 @@ class OnePlantProperties {
     Map<String, Long> sold = sums("seasons", "sold", "season");
     said(sentences, "([\\d,]+) plants? can be sold: ")
         .ifPresent(plants -> assertThat(saleable).containsEntry(next, plants));
+    said(sentences, "first full season, ([\\d,]+) plants? can be sold; ")
+        .ifPresent(plants -> assertThat(saleable).containsEntry(next, plants));
+    said(sentences, "season under way, ([\\d,]+) plants? can be sold")
+        .ifPresent(
+            plants ->
+                assertThat(saleable.getOrDefault(figures.label(0) + "|", 0L)).isEqualTo(plants));
     said(sentences, "The plan sells ([\\d,]+) of them")
         .ifPresent(plants -> assertThat(sold).containsEntry(next, plants));
     said(sentences, "^Saleable in .*?: ([\\d,]+) plants?;")

@@ -37,8 +37,12 @@ class SummarySentencesTest {
     return new SaleWords(context, new SeasonFigures(context));
   }
 
+  private static String saleable(Nurseries nursery) {
+    return String.join(" ", sales(nursery).saleable());
+  }
+
   private static String space(Nurseries nursery) {
-    return new SpaceWords(context(nursery)).summary();
+    return String.join(" ", new SpaceWords(context(nursery)).sentences());
   }
 
   private static String hours(Nurseries nursery) {
@@ -47,12 +51,12 @@ class SummarySentencesTest {
 
   private static String orders(Nurseries nursery) {
     Context context = context(nursery);
-    return new OrderWords(context, new SeasonFigures(context)).summary();
+    return String.join(" ", new OrderWords(context, new SeasonFigures(context)).sentences());
   }
 
   @Test
   void saleable_allIsSold() {
-    assertThat(sales(withLot(ash()).sellsAll("one", "any", 10)).saleable())
+    assertThat(saleable(withLot(ash()).sellsAll("one", "any", 10)))
         .isEqualTo(
             "In 2026/27, the first full season, 100 plants can be sold: 100 ash any. The plan sells"
                 + " them all, for GBP 1,000.");
@@ -62,7 +66,7 @@ class SummarySentencesTest {
   void saleable_someIsWanted() {
     Demand thirty = Nurseries.demandRow("one", "any", OptionalDouble.of(30), 10);
     SaleWords words = sales(withLot(ash()).demand(thirty));
-    assertThat(words.saleable())
+    assertThat(String.join(" ", words.saleable()))
         .isEqualTo(
             "In 2026/27, the first full season, 100 plants can be sold: 100 ash any. The plan sells"
                 + " 30 of them, for GBP 300.");
@@ -75,15 +79,17 @@ class SummarySentencesTest {
   @Test
   void saleable_partSeasonFirst_tellsTheSeasonAfter() {
     Nurseries nursery = withLot(ash()).seasonStart(Month.JULY).sellsAll("one", "any", 10);
-    assertThat(sales(nursery).saleable())
-        .isEqualTo("In 2027/28, the first full season, no plant is ready to be sold.");
+    assertThat(saleable(nursery))
+        .isEqualTo(
+            "In 2026/27 from Nov, the season under way, 100 plants can be sold and 100 are sold, for"
+                + " GBP 1,000. In 2027/28, the first full season, no plant is ready to be sold.");
   }
 
   @Test
   void saleable_onlyAPartSeason() {
     Nurseries nursery =
         withLot(ash()).seasons(1).seasonStart(Month.JULY).sellsAll("one", "any", 10);
-    assertThat(sales(nursery).saleable())
+    assertThat(saleable(nursery))
         .isEqualTo(
             "In 2026/27 from Nov, the only season, 100 plants can be sold: 100 ash any. The plan"
                 + " sells them all, for GBP 1,000.");
@@ -103,7 +109,7 @@ class SummarySentencesTest {
     SaleWords words = sales(withLot(ash()));
     assertThat(words.bySeason())
         .isEqualTo("No sales are expected: the nursery has no demand table.");
-    assertThat(words.saleable())
+    assertThat(String.join(" ", words.saleable()))
         .isEqualTo(
             "In 2026/27, the first full season, 100 plants can be sold: 100 ash any. The plan sells"
                 + " none of them: the demand table asks for none.");
@@ -292,7 +298,7 @@ class SummarySentencesTest {
   @Test
   void space_placeThatCarriesTooMuch_isSaid() {
     Context context = SmallNursery.context();
-    assertThat(new SpaceWords(context).summary())
+    assertThat(String.join(" ", new SpaceWords(context).sentences()))
         .containsPattern(
             "Bench carries more than its 60 kg/m² .*, (most in .*, )?by .* kg/m² where .* stands; ");
     assertThat(new SpaceWords(context).headlines())
