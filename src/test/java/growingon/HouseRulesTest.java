@@ -31,7 +31,15 @@ class HouseRulesTest {
       List.of(
           new Room("problem", List.of(), "every package speaks of problems, so it knows none"),
           new Room("nursery", List.of(), "the domain is the ground floor"),
-          new Room("load", List.of("nursery"), "reading knows the domain, not what becomes of it"),
+          new Room(
+              "nursery.library",
+              List.of("nursery"),
+              "what is known of species is part of the domain, but a species knows no library:"
+                  + " only who reads, lays out or explains species does"),
+          new Room(
+              "load",
+              List.of("nursery", "nursery.library"),
+              "reading knows the domain, not what becomes of it"),
           new Room("growth", List.of("nursery"), "growth laws are mathematics over their data"),
           new Room("project", List.of("nursery", "growth"), "the projection knows no money"),
           new Room(
@@ -49,12 +57,12 @@ class HouseRulesTest {
               "a review runs the projection from what is there and weighs it by accounts and draws"),
           new Room(
               "report",
-              List.of("nursery", "project", "whole", "money", "chance", "review"),
+              List.of("nursery", "nursery.library", "project", "whole", "money", "chance", "review"),
               "a report describes results and knows no file format"),
           new Room("write", List.of("report"), "writing formats a report and reckons nothing"),
           new Room(
               "start",
-              List.of("nursery", "load", "report"),
+              List.of("nursery", "nursery.library", "load", "report"),
               "a folder to type over has the headings that are read, and is described, not written"));
 
   @TestFactory

@@ -6,9 +6,15 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.YearMonth;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
@@ -28,11 +34,22 @@ final class StartCommand implements Callable<Integer> {
   @Parameters(paramLabel = "FOLDER", description = "A folder that is new or empty.")
   private Path folder;
 
+  @Option(
+      names = "--species",
+      paramLabel = "NAMES",
+      split = ";",
+      description = {
+        "Species that get a row each, filled by the shipped library of species,",
+        "with semicolons between them: --species \"Field maple; Scots pine\"."
+      })
+  private List<String> species = List.of();
+
   @Override
   public Integer call() throws IOException {
+    List<String> names = names();
     YearMonth thisMonth = YearMonth.now(program.clock());
     NurseryFolder.write(
-        StartedNursery.workbook(thisMonth),
+        StartedNursery.workbook(thisMonth, names),
         StartedNursery.WORKBOOK,
         StartedNursery.plan(),
         StartedNursery.PLAN,
@@ -43,6 +60,23 @@ final class StartCommand implements Callable<Integer> {
     out.println("For one question fill in the ten cells of its sheet quick, and nothing else.");
     out.println("Save it, close it, and run the command: plan %s".formatted(quoted(folder)));
     return ExitCode.DONE;
+  }
+
+  /** Each name once; one that the library cannot serve is wrong usage. */
+  private List<String> names() {
+    Map<String, String> names = new LinkedHashMap<>();
+    for (String typed : species) {
+      String name = typed.strip();
+      if (!name.isEmpty()) {
+        StartedNursery.objection(name)
+            .ifPresent(
+                why -> {
+                  throw new ParameterException(spec.commandLine(), why);
+                });
+        names.putIfAbsent(name.toLowerCase(Locale.ROOT), name);
+      }
+    }
+    return List.copyOf(names.values());
   }
 
   /** As it must be typed: a name with blanks in quotes. */

@@ -33,6 +33,7 @@ record As<T>(
   /** Longest name; anything longer is a note that slipped into the wrong column. */
   static final int LONGEST_NAME = 100;
 
+  private static final Range SURE = Range.of(1, 100);
   private static final Function<String, String> NO_UNIT = heading -> "";
   private static final Function<String, String> OF_HEADING = heading -> Unit.of(heading).word();
 
@@ -88,6 +89,22 @@ record As<T>(
   /** A share of 0 to 100 %, kept as 0 to 1. */
   static As<Double> share() {
     return percent(Range.SHARE);
+  }
+
+  /** How sure something is: 1 to 100 %, kept as 0.01 to 1. */
+  static As<Double> sure() {
+    return new As<>(
+        1.0,
+        (cell, spot) -> sureOf(percentTyped(cell, spot), cell.shown()) / 100,
+        share -> Cell.Number.plain(share * 100),
+        heading -> Unit.PERCENT.word());
+  }
+
+  private static double sureOf(double percent, String shown) {
+    if (percent < SURE.least()) {
+      throw new CellFault(where -> Advice.notSure(where, shown));
+    }
+    return SURE.check(percent, shown);
   }
 
   /** A percentage, kept as a share of 1. */
@@ -161,24 +178,31 @@ record As<T>(
     return amount.before().isEmpty() && unit.accepts(amount.behind());
   }
 
-  /** A number under a % heading is in percent; 0.2 that the spreadsheet shows as 20 % is 20. */
+  /** 0.8 under a % heading is 0.8 %, but may have been meant as 80 %. */
   private static double percentOf(Cell cell, Spot spot) {
+    double percent = percentTyped(cell, spot);
+    if (percent > 0 && percent < 1 && !saysPercent(cell, spot)) {
+      spot.remark(where -> Advice.smallPercent(where, cell.shown()));
+    }
+    return percent;
+  }
+
+  private static boolean saysPercent(Cell cell, Spot spot) {
+    return cell instanceof Cell.Number number
+        ? number.percent()
+        : !amount(cell, spot).behind().isEmpty();
+  }
+
+  /** A number under a % heading is in percent; 0.2 that the spreadsheet shows as 20 % is 20. */
+  private static double percentTyped(Cell cell, Spot spot) {
     if (cell instanceof Cell.Number number) {
-      return number.percent() ? number.value() * 100 : bare(number.value(), cell, spot);
+      return number.percent() ? number.value() * 100 : number.value();
     }
     Amount amount = amount(cell, spot);
     if (!isIn(Unit.PERCENT, amount)) {
       throw new CellFault(where -> Advice.wrongUnit(where, cell.shown(), "%"));
     }
-    return amount.behind().isEmpty() ? bare(amount.value(), cell, spot) : amount.value();
-  }
-
-  /** 0.8 under a % heading is 0.8 %, but may have been meant as 80 %. */
-  private static double bare(double percent, Cell cell, Spot spot) {
-    if (percent > 0 && percent < 1) {
-      spot.remark(where -> Advice.smallPercent(where, cell.shown()));
-    }
-    return percent;
+    return amount.value();
   }
 
   private static double moneyOf(Cell cell, Spot spot, String currency) {
@@ -265,11 +289,13 @@ record As<T>(
   }
 
   private static boolean yesNo(Cell cell, Spot spot) {
-    Boolean yes = YES_NO_WORDS.get(Texts.key(cell.shown()));
-    if (yes == null) {
-      throw new CellFault(where -> Advice.notYesOrNo(where, cell.shown()));
-    }
-    return yes;
+    return yesOrNo(cell)
+        .orElseThrow(() -> new CellFault(where -> Advice.notYesOrNo(where, cell.shown())));
+  }
+
+  /** Yes or no, if the cell says either. */
+  static Optional<Boolean> yesOrNo(Cell cell) {
+    return Optional.ofNullable(YES_NO_WORDS.get(Texts.key(cell.shown())));
   }
 
   private static <E extends Enum<E>> E oneOf(List<E> values, Cell cell) {

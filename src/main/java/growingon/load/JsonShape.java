@@ -101,6 +101,10 @@ final class JsonShape {
     if (value.isEmpty()) {
       return;
     }
+    if (type == NumberOrByName.class && value instanceof Fields byName) {
+      byName.fields().forEach((name, each) -> checkValue(name, each, Double.class));
+      return;
+    }
     if ((map || record) != value instanceof Fields || list != value instanceof Cell.Items) {
       report(Advice.wrongJsonSort(at(field).column(key), value.shown(), sort(map || record, list)));
     } else if (map) {

@@ -9,7 +9,9 @@ import growingon.nursery.Species;
 import growingon.nursery.Step;
 import growingon.nursery.StepsDone;
 import growingon.nursery.When;
+import growingon.nursery.library.Library;
 import growingon.problem.Advice;
+import growingon.problem.LibraryAdvice;
 import java.time.YearMonth;
 import java.util.HashSet;
 import java.util.List;
@@ -173,14 +175,23 @@ final class LotChecks {
     row.fail(
         heading,
         where ->
-            Advice.conditionWithoutCurve(
-                where,
-                found,
-                lot.name(),
-                state.step(),
-                condition,
-                species.name(),
-                species.growth().keySet()));
+            species.fromLibrary().isPresent()
+                ? LibraryAdvice.conditionOfLotUnknown(
+                    where,
+                    found,
+                    lot.name(),
+                    state.step(),
+                    condition,
+                    species.name(),
+                    Library.shipped().conditions())
+                : Advice.conditionWithoutCurve(
+                    where,
+                    found,
+                    lot.name(),
+                    state.step(),
+                    condition,
+                    species.name(),
+                    species.growth().keySet()));
   }
 
   private String condition(State state, Species species) {

@@ -1,6 +1,8 @@
 package growingon.load;
 
 import growingon.problem.Advice;
+import growingon.problem.Problem;
+import growingon.problem.Where;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +13,11 @@ import java.util.Optional;
  * is faulty counts as known, so that one fault is not reported again wherever the name is used.
  */
 final class Names {
+  /** What is said of a name that nothing defines, if there is more to say than that. */
+  interface Remedy {
+    Optional<Problem> of(Where where, String typed, Optional<String> nearest);
+  }
+
   private final String what;
   private final String table;
   private final Map<String, String> spellings = new LinkedHashMap<>();
@@ -23,6 +30,7 @@ final class Names {
   private boolean open;
   private boolean ignored;
   private boolean absent;
+  private Remedy remedy = (where, typed, nearest) -> Optional.empty();
 
   /**
    * No names yet.
@@ -49,6 +57,12 @@ final class Names {
   /** Whether every name is taken as known. */
   boolean isOpen() {
     return open;
+  }
+
+  /** Says more of a name that nothing defines. */
+  Names offering(Remedy more) {
+    remedy = more;
+    return this;
   }
 
   /** Names count as not given: the nursery does not keep such a table. */
@@ -108,8 +122,11 @@ final class Names {
       open = true;
       throw new CellFault(where -> Advice.noTableOf(where, typed, table));
     }
+    Optional<String> nearest = Nearest.to(typed, spellings.values());
     throw new CellFault(
         where ->
-            Advice.unknownName(where, what, typed, table, Nearest.to(typed, spellings.values())));
+            remedy
+                .of(where, typed, nearest)
+                .orElseGet(() -> Advice.unknownName(where, what, typed, table, nearest)));
   }
 }

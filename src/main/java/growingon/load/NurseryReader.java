@@ -30,6 +30,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /** Reads the tables of a nursery in the order in which they name each other. */
 final class NurseryReader {
@@ -170,7 +172,8 @@ final class NurseryReader {
             files.species(),
             ladders.names(),
             places,
-            settings.hemisphere(),
+            settings,
+            conditions(pots, places),
             findings);
     Defined<RouteRead> routes =
         RoutesTable.read(
@@ -192,6 +195,15 @@ final class NurseryReader {
     if (table(format).isEmpty()) {
       names.leaveOpen();
     }
+  }
+
+  /** Growing conditions that plants may come into by their pot or place. */
+  private static Set<String> conditions(Defined<Pot> pots, Defined<Place> places) {
+    return Stream.concat(
+            pots.values().values().stream().map(Pot::condition),
+            places.values().values().stream().map(Place::condition))
+        .flatMap(Optional::stream)
+        .collect(Collectors.toSet());
   }
 
   private Inputs inputs(

@@ -120,7 +120,35 @@ record NurseryShape(
     @Key(
             value = COUNTRY,
             says = "Country of the nursery: plants of another origin stand apart a month [none]")
-        String country) {
+        String country,
+    @Key(
+            value = ASSUMPTIONS_SURE,
+            says =
+                "How sure growth and losses are where a species does not say, %: 80 is a good guess, 50 a book's figure, 100 is taken as known [80]",
+            least = 1,
+            most = 100)
+        Double assumptionsSure,
+    @Key(
+            value = CLIMATE,
+            says = "Climate of the nursery, for what the library of species says [temperate]",
+            words = {"temperate", "mediterranean", "boreal", "subtropical", "tropical", "dry"})
+        String climate,
+    @Key(
+            value = SITE_SPEED,
+            says = "Factor on all growth taken from the library of species [1]",
+            least = 0.1,
+            most = 10)
+        Double siteSpeed,
+    @Key(
+            value = SITE_SPEED_FROM,
+            says = "Number of species measured here on which the site speed rests [0]",
+            least = 0)
+        Integer siteSpeedFrom,
+    @Key(
+            value = LIBRARY_CONDITIONS,
+            says =
+                "What growing conditions of other names are in the library of species: field, open bed, nursery pot, small pot, training pot or shallow pot [none]")
+        Map<String, String> libraryConditions) {
   static final String NAME = "name";
   static final String HEMISPHERE = "hemisphere";
   static final String SEASON_START = "season start month";
@@ -150,4 +178,9 @@ record NurseryShape(
   static final String LOT_SPREAD = "lot spread %";
   static final String HEELED_IN = "heeled in per m2";
   static final String COUNTRY = "country";
+  static final String ASSUMPTIONS_SURE = "assumptions sure %";
+  static final String CLIMATE = "climate";
+  static final String SITE_SPEED = "site speed";
+  static final String SITE_SPEED_FROM = "site speed from";
+  static final String LIBRARY_CONDITIONS = "library conditions";
 }

@@ -9,6 +9,7 @@ import growingon.nursery.Hemisphere;
 import growingon.nursery.HorizonValue;
 import growingon.nursery.Ladder;
 import growingon.nursery.Layout;
+import growingon.nursery.LibrarySite;
 import growingon.nursery.LiftFrom;
 import growingon.nursery.Lot;
 import growingon.nursery.Mix;
@@ -33,6 +34,7 @@ import growingon.nursery.Spacing;
 import growingon.nursery.Species;
 import growingon.nursery.Standing;
 import growingon.nursery.Step;
+import growingon.nursery.Sure;
 import growingon.nursery.When;
 import java.time.Month;
 import java.util.LinkedHashMap;
@@ -221,7 +223,9 @@ final class QuickScenario {
         0,
         Settings.USUAL_LOT_SPREAD,
         OptionalDouble.empty(),
-        Optional.empty());
+        Optional.empty(),
+        Sure.USUAL,
+        LibrarySite.USUAL);
   }
 
   private Species species() {

@@ -2,6 +2,7 @@ package growingon.load;
 
 import com.google.common.base.Suppliers;
 import growingon.nursery.Assumption;
+import growingon.nursery.Assumption.Grounds;
 import growingon.problem.Advice;
 import growingon.problem.Problem;
 import growingon.problem.Where;
@@ -22,6 +23,8 @@ import java.util.function.Supplier;
  * its source.
  */
 final class Row {
+  private static final String LIBRARY = "library";
+
   private final String table;
   private final List<String> subjectHeadings;
   private final Supplier<String> subject;
@@ -202,6 +205,18 @@ final class Row {
   /** Lists a value that was not in the file. */
   <T> void assume(String heading, As<T> as, T value) {
     note(heading, as, value, () -> Findings.DEFAULT);
+  }
+
+  /**
+   * Lists a value that is taken from the library of species.
+   *
+   * @param sources ids of its sources, may be none
+   */
+  void lend(String heading, String value, Grounds grounds, List<String> sources) {
+    String source = (LIBRARY + " " + String.join(" ", sources)).strip();
+    String unit = Unit.of(heading).word();
+    findings.add(
+        new Assumption(table, subject.get(), heading, value, unit, source, Optional.of(grounds)));
   }
 
   private String sourceOf(String heading) {

@@ -6,6 +6,7 @@ import growingon.nursery.Hemisphere;
 import growingon.nursery.MonthShares;
 import growingon.nursery.MonthSpan;
 import growingon.nursery.Settings;
+import growingon.nursery.Sure;
 import growingon.problem.Advice;
 import growingon.problem.Where;
 import java.time.Month;
@@ -20,7 +21,8 @@ import java.util.Optional;
  * The settings of a nursery, from nursery.json or from a table {@code settings}:
  *
  * <pre>
- * name    a key of nursery.json (see {@link NurseryShape}); "exchange rate EUR" for each currency
+ * name    a key of nursery.json (see {@link NurseryShape}); "exchange rate EUR" for each currency;
+ *         "library condition patio pot" for each growing condition that the library calls otherwise
  * value   its value; twelve numbers with semicolons between them
  * note    not read
  * </pre>
@@ -63,22 +65,36 @@ final class SettingsReader {
   private static Row gathered(Table table, Findings findings) {
     Map<String, Field> fields = new LinkedHashMap<>();
     Map<String, Field> rates = new LinkedHashMap<>();
+    Map<String, Field> conditions = new LinkedHashMap<>();
     for (Row row : table.rows()) {
       row.needs(NAME);
-      row.find(NAME, As.TEXT).ifPresent(name -> addTo(fields, rates, name, row));
+      row.find(NAME, As.TEXT)
+          .ifPresent(
+              name ->
+                  SiteSettings.conditionIn(name)
+                      .ifPresentOrElse(
+                          condition -> put(conditions, condition, field(row), name, row),
+                          () -> addTo(fields, rates, name, row)));
       row.accept(() -> row);
     }
     NumberStyle style = table.rows().stream().findFirst().map(Row::style).orElse(NumberStyle.POINT);
     if (!rates.isEmpty()) {
       fields.put(NurseryShape.EXCHANGE_RATES, new Field(new Fields(rates, 0), 0));
     }
+    if (!conditions.isEmpty()) {
+      fields.put(NurseryShape.LIBRARY_CONDITIONS, new Field(new Fields(conditions, 0), 0));
+    }
     return JsonShape.row(FORMAT.name(), new Fields(fields, 0), "", table.where(), style, findings);
+  }
+
+  private static Field field(Row row) {
+    return new Field(row.cell(VALUE), row.where().row());
   }
 
   private static void addTo(
       Map<String, Field> fields, Map<String, Field> rates, String name, Row row) {
     String key = Texts.headingKey(name);
-    Field field = new Field(row.cell(VALUE), row.where().row());
+    Field field = field(row);
     if (key.startsWith(RATE_PREFIX) && !key.equals(NurseryShape.EXCHANGE_SPREAD)) {
       put(rates, key.substring(RATE_PREFIX.length()).toUpperCase(Locale.ROOT), field, name, row);
       return;
@@ -114,11 +130,12 @@ final class SettingsReader {
     }
   }
 
-  /** Every setting but the exchange rates. */
+  /** Every setting but those that have a name within their name. */
   static List<String> keys() {
     List<String> keys = new ArrayList<>(JsonShape.keys(NurseryShape.class).keySet());
     keys.remove("$schema");
     keys.remove(NurseryShape.EXCHANGE_RATES);
+    keys.remove(NurseryShape.LIBRARY_CONDITIONS);
     return keys;
   }
 
@@ -189,7 +206,9 @@ final class SettingsReader {
         row.get(NurseryShape.MINUTES_A_SALE, As.number(Range.FROM_ZERO), 0.0),
         row.get(NurseryShape.LOT_SPREAD, As.percent(Range.of(0, 300)), Settings.USUAL_LOT_SPREAD),
         PlacesTable.optional(row.find(NurseryShape.HEELED_IN, As.number(Range.OVER_ZERO))),
-        row.find(NurseryShape.COUNTRY, As.NAME));
+        row.find(NurseryShape.COUNTRY, As.NAME),
+        row.get(NurseryShape.ASSUMPTIONS_SURE, As.sure(), Sure.USUAL),
+        SiteSettings.read(row, findings));
   }
 
   /** The minutes under their name, or under the older one. */

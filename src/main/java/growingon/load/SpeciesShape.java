@@ -22,12 +22,26 @@ record SpeciesShape(
               words = {"deciduous", "evergreen"})
           String kind,
       @Key(
+              value = SpeciesTable.LIBRARY,
+              says =
+                  "Whether the shipped library of species gives what is not stated here: yes by its own name, or another name of the library, or deciduous or evergreen [no]")
+          String library,
+      @Key(
               value = SpeciesTable.USUAL_CONDITION,
-              says = "Growing condition where neither pot nor place names one",
-              needed = true)
+              says =
+                  "Growing condition where neither pot nor place names one [needed; from the library training pot]")
           String usualCondition,
-      @Key(value = GROWTH, says = "A growth curve for each growing condition", needed = true)
+      @Key(
+              value = GROWTH,
+              says = "A growth curve for each growing condition [needed; from the library]")
           Map<String, Growth> growth,
+      @Key(
+              value = SpeciesTable.GROWTH_SURE,
+              says =
+                  "How sure the growth is, %: one number, or one for each growing condition [the setting assumptions sure %; of the library its own]",
+              least = 1,
+              most = 100)
+          NumberOrByName growthSure,
       @Key(
               value = GROWTH_MONTHS,
               says =
@@ -53,18 +67,28 @@ record SpeciesShape(
           Double lotSpread,
       @Key(
               value = SpeciesTable.FIRST_YEAR_LOSS,
-              says = "Lost in the month of arrival and the 11 after, %",
-              needed = true,
+              says = "Lost in the month of arrival and the 11 after, % [needed; from the library]",
               least = 0,
               most = 100)
           Double firstYearLoss,
       @Key(
+              value = SpeciesTable.FIRST_YEAR_LOSS_SURE,
+              says = "How sure that is, % [the setting assumptions sure %; of the library its own]",
+              least = 1,
+              most = 100)
+          Double firstYearLossSure,
+      @Key(
               value = SpeciesTable.LATER_LOSS,
-              says = "Lost a year after that, %",
-              needed = true,
+              says = "Lost a year after that, % [needed; from the library]",
               least = 0,
               most = 100)
           Double laterLoss,
+      @Key(
+              value = SpeciesTable.LATER_LOSS_SURE,
+              says = "How sure that is, % [the setting assumptions sure %; of the library its own]",
+              least = 1,
+              most = 100)
+          Double laterLossSure,
       @Key(
               value = SpeciesTable.LOSS_SPREAD,
               says = "Spread of the loss between years, % [25]",

@@ -3,17 +3,15 @@ package growingon.load;
 import growingon.load.Cell.Field;
 import growingon.load.Cell.Fields;
 import growingon.nursery.Curve;
-import growingon.nursery.Habit;
-import growingon.nursery.Hemisphere;
-import growingon.nursery.MonthShares;
 import growingon.nursery.Place;
+import growingon.nursery.Settings;
 import growingon.nursery.Species;
 import growingon.problem.Advice;
 import growingon.problem.Where;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * Species with their growth and loss assumptions.
@@ -22,15 +20,22 @@ import java.util.OptionalDouble;
  * species                 name
  * ladder                  its grade ladder
  * kind                    deciduous or evergreen [deciduous]
- * usual condition         growing condition where neither pot nor place names one
+ * library                 whether the library of species gives what is empty here: yes by the
+ *                         species' own name, or another name of the library, or deciduous or
+ *                         evergreen [no]
+ * usual condition         growing condition where neither pot nor place names one [needed; from the
+ *                         library training pot]
  * mm a year CONDITION     steady growth of the trunk; one column for each growing condition, such as
  *                         "mm a year field" and "mm a year training pot"; at least that of the
- *                         usual condition
+ *                         usual condition [needed; from the library]
+ * growth sure %           how sure that is, 1 to 100 [the setting assumptions sure %; the library's]
  * most mm                 trunk at which growth stops, in every condition [none]
  * vigour spread %         between plants [20]
  * year spread %           between years [10]
- * first-year loss %       in the month of arrival and the 11 after
- * later loss %            a year after that
+ * first-year loss %       in the month of arrival and the 11 after [needed; from the library]
+ * first-year loss sure %  as growth sure %
+ * later loss %            a year after that [needed; from the library]
+ * later loss sure %       as growth sure %
  * lot spread %            between lots beyond that, for chances [the nursery's]
  * loss spread %           of the loss between years [25]
  * root-work check 1       growth factor in the month of root work and the 11 after [0.6]
@@ -41,21 +46,26 @@ import java.util.OptionalDouble;
  * plant health note       [none]
  * </pre>
  *
- * species.json states the same where a column is too plain, with any growth curve for each
- * condition and with its own month shares. A species stands in one of the two.
+ * Each cell that is filled in wins over the library. species.json states the same where a column is
+ * too plain, with any growth curve for each condition, how sure each is, and with its own month
+ * shares. A species stands in one of the two.
  */
 final class SpeciesTable {
   static final String SPECIES = "species";
   static final String LADDER = "ladder";
   static final String KIND = "kind";
+  static final String LIBRARY = "library";
   static final String USUAL_CONDITION = "usual condition";
   static final String MM_A_YEAR = "mm a year ";
+  static final String GROWTH_SURE = "growth sure %";
   static final String MOST = "most mm";
   static final String VIGOUR_SPREAD = "vigour spread %";
   static final String LOT_SPREAD = "lot spread %";
   static final String YEAR_SPREAD = "year spread %";
   static final String FIRST_YEAR_LOSS = "first-year loss %";
+  static final String FIRST_YEAR_LOSS_SURE = "first-year loss sure %";
   static final String LATER_LOSS = "later loss %";
+  static final String LATER_LOSS_SURE = "later loss sure %";
   static final String LOSS_SPREAD = "loss spread %";
   static final String CHECK_1 = "root-work check 1";
   static final String CHECK_2 = "root-work check 2";
@@ -64,9 +74,16 @@ final class SpeciesTable {
   static final String WINTER_PLACE = "winter place";
   static final String HEALTH_NOTE = "plant health note";
   static final TableFormat FORMAT =
-      TableFormat.of("species", SPECIES, LADDER, USUAL_CONDITION, FIRST_YEAR_LOSS, LATER_LOSS)
+      TableFormat.of("species", SPECIES, LADDER)
           .with(
+              LIBRARY,
+              USUAL_CONDITION,
+              FIRST_YEAR_LOSS,
+              FIRST_YEAR_LOSS_SURE,
+              LATER_LOSS,
+              LATER_LOSS_SURE,
               KIND,
+              GROWTH_SURE,
               MOST,
               VIGOUR_SPREAD,
               YEAR_SPREAD,
@@ -86,33 +103,59 @@ final class SpeciesTable {
   static final Range SPREAD = Range.of(0, 300);
   static final Range POT_BOUND = Range.of(0, 1200);
 
+  private static final String[] ALONE = {
+    SPECIES, LADDER, USUAL_CONDITION, FIRST_YEAR_LOSS, LATER_LOSS
+  };
+
+  private static final String[] ENTRY_ALONE = {
+    LADDER, USUAL_CONDITION, SpeciesShape.Entry.GROWTH, FIRST_YEAR_LOSS, LATER_LOSS
+  };
+
+  /** What a row needs that asks the library for the rest. */
+  private static final String[] ASKED = {SPECIES, LADDER};
+
+  private static final String[] ENTRY_ASKED = {LADDER};
+
   private final Names ladders;
   private final Defined<Place> places;
-  private final Hemisphere hemisphere;
+  private final Settings settings;
+  private final LibraryShelf shelf;
+  private final Findings findings;
   private final Defined<Species> species;
 
   private SpeciesTable(
-      Defined<Species> species, Names ladders, Defined<Place> places, Hemisphere hemisphere) {
-    this.species = species;
+      Names ladders,
+      Defined<Place> places,
+      Settings settings,
+      LibraryShelf shelf,
+      Findings findings) {
     this.ladders = ladders;
     this.places = places;
-    this.hemisphere = hemisphere;
+    this.settings = settings;
+    this.shelf = shelf;
+    this.findings = findings;
+    this.species = Defined.none(new Names("species", FORMAT.name()).offering(shelf.rows(ladders)));
   }
 
-  /** Species of the table, then those of species.json. */
+  /**
+   * Species of the table, then those of species.json.
+   *
+   * @param conditions growing conditions that pots and places name
+   */
   static Defined<Species> read(
       Optional<Table> table,
       Optional<JsonObject> json,
       Names ladders,
       Defined<Place> places,
-      Hemisphere hemisphere,
+      Settings settings,
+      Set<String> conditions,
       Findings findings) {
-    Defined<Species> none = Defined.none(new Names("species", FORMAT.name()));
-    SpeciesTable reader = new SpeciesTable(none, ladders, places, hemisphere);
+    LibraryShelf shelf = new LibraryShelf(settings.library(), conditions);
+    SpeciesTable reader = new SpeciesTable(ladders, places, settings, shelf, findings);
     table.ifPresent(reader::addTable);
-    json.ifPresent(object -> reader.addJson(object, findings));
+    json.ifPresent(reader::addJson);
     if (table.isEmpty() && json.isEmpty()) {
-      none.names().leaveOpen();
+      reader.species.names().leaveOpen();
     }
     return reader.species;
   }
@@ -123,26 +166,27 @@ final class SpeciesTable {
     }
     for (Row row : table.rows()) {
       String name = species.define(row, SPECIES);
-      row.needs(SPECIES, LADDER, USUAL_CONDITION, FIRST_YEAR_LOSS, LATER_LOSS);
-      add(name, row, steadyCurves(row));
+      Lent lent = shelf.lend(row, name);
+      row.needs(lent.isAsked() ? ASKED : ALONE);
+      Optional<Double> most = row.find(MOST, As.number(Range.OVER_ZERO));
+      add(name, row, lent, steadyCurves(row, lent, most), most);
     }
   }
 
-  private static Map<String, Curve> steadyCurves(Row row) {
-    double most = row.find(MOST, As.number(Range.OVER_ZERO)).orElse(Double.POSITIVE_INFINITY);
+  private static Map<String, Curve> steadyCurves(Row row, Lent lent, Optional<Double> most) {
     Map<String, Curve> curves = new LinkedHashMap<>();
     for (String heading : row.headings()) {
       if (heading.startsWith(MM_A_YEAR)) {
+        String condition = heading.substring(MM_A_YEAR.length());
         row.find(heading, As.number(Range.FROM_ZERO))
             .ifPresent(
-                mm ->
-                    curves.put(heading.substring(MM_A_YEAR.length()), new Curve.Steady(mm, most)));
+                mm -> curves.put(condition, new Curve.Steady(mm, lent.mostMm(condition, most))));
       }
     }
     return curves;
   }
 
-  private void addJson(JsonObject file, Findings findings) {
+  private void addJson(JsonObject file) {
     if (file.isBroken()) {
       species.names().leaveOpen();
       return;
@@ -152,11 +196,11 @@ final class SpeciesTable {
       findings.add(Advice.missingValue(file.where().column(SpeciesShape.SPECIES)));
       return;
     }
-    entries.fields().forEach((name, entry) -> addEntry(name, entry, file.where(), findings));
+    entries.fields().forEach((name, entry) -> addEntry(name, entry, file.where()));
   }
 
-  private void addEntry(String typed, Field entry, Where file, Findings findings) {
-    Optional<String> named = name(typed, entry, file, findings);
+  private void addEntry(String typed, Field entry, Where file) {
+    Optional<String> named = name(typed, entry, file);
     if (named.isEmpty()) {
       return;
     }
@@ -171,11 +215,12 @@ final class SpeciesTable {
       return;
     }
     Row row = JsonShape.row(FORMAT.name(), fields, name, file, findings);
-    row.needs(LADDER, USUAL_CONDITION, SpeciesShape.Entry.GROWTH, FIRST_YEAR_LOSS, LATER_LOSS);
-    add(name, row, Curves.read(row, name, file, findings));
+    Lent lent = shelf.lend(row, name);
+    row.needs(lent.isAsked() ? ENTRY_ASKED : ENTRY_ALONE);
+    add(name, row, lent, Curves.read(row, name, file, findings), Optional.empty());
   }
 
-  private static Optional<String> name(String typed, Field entry, Where file, Findings findings) {
+  private Optional<String> name(String typed, Field entry, Where file) {
     Where line = new Where(file.file(), "", entry.line(), "");
     Cell cell = Cell.ofText(typed);
     if (cell.isEmpty()) {
@@ -189,51 +234,10 @@ final class SpeciesTable {
     return Optional.of(cell.shown());
   }
 
-  private void add(String name, Row row, Map<String, Curve> growth) {
-    String ladder = row.getName(LADDER, ladders);
-    Habit habit = row.get(KIND, As.word(Habit.class), Habit.DECIDUOUS);
-    String usual = Texts.key(row.get(USUAL_CONDITION, As.NAME));
-    MonthShares growthMonths =
-        MonthLists.get(row, SpeciesShape.Entry.GROWTH_MONTHS, MonthLists.growth(habit, hemisphere));
-    MonthShares lossMonths =
-        MonthLists.get(row, SpeciesShape.Entry.LOSS_MONTHS, MonthLists.loss(habit, hemisphere));
-    double vigourSpread = row.get(VIGOUR_SPREAD, As.percent(SPREAD), 0.2);
-    double yearSpread = row.get(YEAR_SPREAD, As.percent(SPREAD), 0.1);
-    OptionalDouble lotSpread = PlacesTable.optional(row.find(LOT_SPREAD, As.percent(SPREAD)));
-    double firstYearLoss = row.get(FIRST_YEAR_LOSS, As.share());
-    double laterLoss = row.get(LATER_LOSS, As.share());
-    double lossSpread = row.get(LOSS_SPREAD, As.percent(SPREAD), 0.25);
-    double check1 = row.get(CHECK_1, As.number(FACTOR), 0.6);
-    double check2 = row.get(CHECK_2, As.number(FACTOR), 0.85);
-    int potBoundMonths = row.get(POT_BOUND_MONTHS, As.whole(POT_BOUND), 36);
-    double potBoundFactor = row.get(POT_BOUND_FACTOR, As.number(FACTOR), 0.6);
-    Optional<String> winterPlace = row.findName(WINTER_PLACE, places.names());
-    String healthNote = row.find(HEALTH_NOTE, As.TEXT).orElse("");
-    if (!row.isFailed() && !growth.containsKey(usual)) {
-      row.fail(USUAL_CONDITION, where -> Advice.usualWithoutCurve(where, usual, growth.keySet()));
-    }
-    row.accept(
-            () ->
-                new Species(
-                    name,
-                    ladder,
-                    habit,
-                    usual,
-                    growth,
-                    growthMonths,
-                    vigourSpread,
-                    yearSpread,
-                    lotSpread,
-                    firstYearLoss,
-                    laterLoss,
-                    lossMonths,
-                    lossSpread,
-                    check1,
-                    check2,
-                    potBoundMonths,
-                    potBoundFactor,
-                    winterPlace,
-                    healthNote))
+  private void add(
+      String name, Row row, Lent lent, Map<String, Curve> growth, Optional<Double> most) {
+    new SpeciesRow(name, row, lent, settings, findings)
+        .read(growth, most, ladders, places)
         .ifPresent(made -> species.values().put(name, made));
   }
 }

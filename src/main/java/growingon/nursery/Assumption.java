@@ -1,6 +1,7 @@
 package growingon.nursery;
 
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A value the plan used, and where it came from.
@@ -10,10 +11,17 @@ import java.util.Objects;
  * @param what heading or key
  * @param value as used
  * @param unit its unit, may be empty
- * @param source file, sheet and row it was read from, or "default"
+ * @param source file, sheet and row it was read from, "default", or "library" with its sources
+ * @param grounds what a value of the library of species rests on; empty for any other
  */
 public record Assumption(
-    String table, String subject, String what, String value, String unit, String source) {
+    String table,
+    String subject,
+    String what,
+    String value,
+    String unit,
+    String source,
+    Optional<Grounds> grounds) {
   public Assumption {
     Objects.requireNonNull(table);
     Objects.requireNonNull(subject);
@@ -21,5 +29,25 @@ public record Assumption(
     Objects.requireNonNull(value);
     Objects.requireNonNull(unit);
     Objects.requireNonNull(source);
+    Objects.requireNonNull(grounds);
+  }
+
+  /** A value that was typed, or a default. */
+  public Assumption(
+      String table, String subject, String what, String value, String unit, String source) {
+    this(table, subject, what, value, unit, source, Optional.empty());
+  }
+
+  /**
+   * What a value of the library rests on.
+   *
+   * @param range where it lies in 8 of 10 nurseries, such as 3.5 to 12.8; may be empty
+   * @param basis such as measured, or common practice; may be empty
+   */
+  public record Grounds(String range, String basis) {
+    public Grounds {
+      Objects.requireNonNull(range);
+      Objects.requireNonNull(basis);
+    }
   }
 }

@@ -1,28 +1,33 @@
 package growingon.nursery;
 
-/** Argument checks of the records in this package. */
-final class Check {
+/** Argument checks of the records in this package and in the library of species. */
+public final class Check {
   private Check() {}
 
-  static void that(boolean holds, String what, Object found) {
+  /** The condition holds. */
+  public static void that(boolean holds, String what, Object found) {
     if (!holds) {
       throw new IllegalArgumentException(what + ", but found " + found);
     }
   }
 
-  static void share(double value, String what) {
+  /** A share of 0 to 1. */
+  public static void share(double value, String what) {
     that(value >= 0 && value <= 1, what + " must lie between 0 and 1", value);
   }
 
-  static void notNegative(double value, String what) {
+  /** A number of 0 or more. */
+  public static void notNegative(double value, String what) {
     that(value >= 0 && value < Double.POSITIVE_INFINITY, what + " must be 0 or more", value);
   }
 
-  static void positive(double value, String what) {
+  /** A number over 0. */
+  public static void positive(double value, String what) {
     that(value > 0 && value < Double.POSITIVE_INFINITY, what + " must be more than 0", value);
   }
 
-  static void named(String name, String what) {
+  /** A name that is not blank. */
+  public static void named(String name, String what) {
     that(name != null && !name.isBlank(), what + " needs a name", name);
   }
 }

@@ -41,6 +41,8 @@ import java.util.OptionalDouble;
  * @param heeledInPerM2 plants without a pot that wait heeled in, a square metre; empty to go by
  *     their trunks
  * @param country where the nursery lies; plants of another origin stand apart
+ * @param assumptionsSure how sure growth and losses are where a species says nothing, as a share
+ * @param library what the library of species must know of the nursery
  */
 public record Settings(
     String name,
@@ -69,7 +71,9 @@ public record Settings(
     double minutesASale,
     double lotSpread,
     OptionalDouble heeledInPerM2,
-    Optional<String> country) {
+    Optional<String> country,
+    double assumptionsSure,
+    LibrarySite library) {
   /** Minutes a plant for which a second person lifts, where nothing is said. */
   public static final double USUAL_SECOND_PERSON_MINUTES = 2;
 
@@ -105,5 +109,10 @@ public record Settings(
     Check.notNegative(lotSpread, "lot spread");
     Check.positive(heeledInPerM2.orElse(1), "plants heeled in a square metre");
     Objects.requireNonNull(country);
+    Check.that(
+        assumptionsSure > 0 && assumptionsSure <= 1,
+        "how sure assumptions are must be more than 0 and at most 1",
+        assumptionsSure);
+    Objects.requireNonNull(library);
   }
 }

@@ -28,6 +28,8 @@ import java.util.OptionalDouble;
  * @param potBoundFactor growth factor after that
  * @param winterPlace where potted plants stand in winter, if not in their own place
  * @param healthNote plant health note, may be empty
+ * @param sure how sure growth and losses are
+ * @param fromLibrary what of it is from the library of species; empty if nothing is
  */
 public record Species(
     String name,
@@ -48,7 +50,9 @@ public record Species(
     int potBoundMonths,
     double potBoundFactor,
     Optional<String> winterPlace,
-    String healthNote) {
+    String healthNote,
+    Sure sure,
+    Optional<FromLibrary> fromLibrary) {
   public Species {
     Check.named(name, "a species");
     Check.named(ladder, "the ladder of " + name);
@@ -70,6 +74,56 @@ public record Species(
     Objects.requireNonNull(lossMonths);
     Objects.requireNonNull(winterPlace);
     Objects.requireNonNull(healthNote);
+    Check.that(
+        sure.growth().keySet().containsAll(growth.keySet()),
+        "of every growth it must be said how sure it is",
+        sure.growth().keySet());
+    Objects.requireNonNull(fromLibrary);
+  }
+
+  /** A species whose growth and losses are taken as known. */
+  public Species(
+      String name,
+      String ladder,
+      Habit habit,
+      String usualCondition,
+      Map<String, Curve> growth,
+      MonthShares growthMonths,
+      double vigourSpread,
+      double yearSpread,
+      OptionalDouble lotSpread,
+      double firstYearLoss,
+      double laterLoss,
+      MonthShares lossMonths,
+      double lossSpread,
+      double checkFirstYear,
+      double checkSecondYear,
+      int potBoundMonths,
+      double potBoundFactor,
+      Optional<String> winterPlace,
+      String healthNote) {
+    this(
+        name,
+        ladder,
+        habit,
+        usualCondition,
+        growth,
+        growthMonths,
+        vigourSpread,
+        yearSpread,
+        lotSpread,
+        firstYearLoss,
+        laterLoss,
+        lossMonths,
+        lossSpread,
+        checkFirstYear,
+        checkSecondYear,
+        potBoundMonths,
+        potBoundFactor,
+        winterPlace,
+        healthNote,
+        Sure.known(growth.keySet()),
+        Optional.empty());
   }
 
   /**

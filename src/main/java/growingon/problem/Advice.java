@@ -699,6 +699,15 @@ public final class Advice {
         "see that they are in mm");
   }
 
+  public static Problem notSure(Where where, String found) {
+    return error(
+        where,
+        Reason.OUT_OF_RANGE,
+        "how sure something is must be between 1 and 100",
+        found,
+        "write 20 or so where you hardly know");
+  }
+
   public static Problem notAMonth(Where where, String found) {
     return error(
         where,
@@ -1790,18 +1799,15 @@ public final class Advice {
     return where.file().endsWith(".json");
   }
 
-  private static Problem error(
-      Where where, Reason reason, String sentence, String found, String remedy) {
+  static Problem error(Where where, Reason reason, String sentence, String found, String remedy) {
     return of(Severity.ERROR, where, reason, sentence, found, remedy);
   }
 
-  private static Problem warning(
-      Where where, Reason reason, String sentence, String found, String remedy) {
+  static Problem warning(Where where, Reason reason, String sentence, String found, String remedy) {
     return of(Severity.WARNING, where, reason, sentence, found, remedy);
   }
 
-  private static Problem notice(
-      Where where, Reason reason, String sentence, String found, String remedy) {
+  static Problem notice(Where where, Reason reason, String sentence, String found, String remedy) {
     return of(Severity.NOTICE, where, reason, sentence, found, remedy);
   }
 
@@ -1811,7 +1817,7 @@ public final class Advice {
   }
 
   /** Fit to print: one line, not too long, nothing that hides or turns the text around it. */
-  private static String shown(String text) {
+  static String shown(String text) {
     String seen =
         text.replaceAll("[\\p{Cc}\\p{Zl}\\p{Zp}]+", " ").replaceAll("\\p{Cf}", "").strip();
     int letters = seen.codePointCount(0, seen.length());
@@ -1821,7 +1827,7 @@ public final class Advice {
   }
 
   /** As in "lot, species and form". */
-  private static String list(Collection<String> words) {
+  static String list(Collection<String> words) {
     List<String> shown = words.stream().map(Advice::shown).sorted().toList();
     if (words instanceof List<String> ordered) {
       shown = ordered.stream().map(Advice::shown).toList();

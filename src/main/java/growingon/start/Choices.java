@@ -8,9 +8,12 @@ import growingon.nursery.LiftFrom;
 import growingon.nursery.PlaceKind;
 import growingon.nursery.PotShape;
 import growingon.nursery.Quality;
+import growingon.nursery.library.Library;
+import growingon.nursery.library.Taxon;
 import growingon.report.InputBook.Choice;
 import java.time.Month;
 import java.time.format.TextStyle;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -34,6 +37,7 @@ final class Choices {
         Choice.of("what", words(DaybookLine.What.values())),
         Choice.of("form", words(Form.values())),
         Choice.of("kind", words(Habit.values())),
+        Choice.of("library", libraryWords()),
         Choice.of("shape", words(PotShape.values())),
         Choice.of("place kind", words(PlaceKind.values())),
         Choice.of("layout", words(Layout.values())),
@@ -45,6 +49,14 @@ final class Choices {
 
   private static List<String> words(Enum<?>[] values) {
     return Arrays.stream(values).map(Enum::toString).toList();
+  }
+
+  /** The names of the library, and what else may stand under library. */
+  private static List<String> libraryWords() {
+    List<String> words = new ArrayList<>(List.of("yes", "no"));
+    Library.shipped().taxa().stream().map(Taxon::name).sorted().forEach(words::add);
+    words.addAll(words(Habit.values()));
+    return words;
   }
 
   private static List<String> months() {

@@ -1,8 +1,13 @@
 package growingon.start;
 
+import growingon.nursery.library.Library;
+import growingon.nursery.library.Match;
+import growingon.nursery.library.Taxon;
 import growingon.report.InputBook;
 import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Optional;
 
 /** The folder that a grower starts from: the workbook's description and the plan's text. */
 public final class StartedNursery {
@@ -22,10 +27,32 @@ public final class StartedNursery {
    *
    * @param thisMonth the month it is; the months of the example rows are moved by whole years, so
    *     that the stock has arrived by then and the offers have not
+   * @param species names of species that get a row each, filled by the library; see {@link
+   *     #objection}
    */
-  public static InputBook workbook(YearMonth thisMonth) {
+  public static InputBook workbook(YearMonth thisMonth, List<String> species) {
     int months = (int) ChronoUnit.MONTHS.between(EXAMPLES_FROM, thisMonth);
-    return new StarterBook(Math.floorDiv(months, 12)).book();
+    return new StarterBook(Math.floorDiv(months, 12), species).book();
+  }
+
+  /** Why the library can give a species no row; empty if it can. */
+  public static Optional<String> objection(String species) {
+    Match match = Library.shipped().find(species);
+    if (match instanceof Match.Several several) {
+      return Optional.of(
+          "The library has several that may be meant by %s: %s."
+              .formatted(species, names(several.taxa().stream().map(Taxon::name).toList())));
+    }
+    if (match instanceof Match.Nothing nothing) {
+      String near =
+          nothing.nearest().isEmpty() ? "" : " The nearest: " + names(nothing.nearest()) + ".";
+      return Optional.of("The library has no species called %s.%s".formatted(species, near));
+    }
+    return Optional.empty();
+  }
+
+  private static String names(List<String> names) {
+    return String.join(", ", names);
   }
 
   /** The plan. */

@@ -43,15 +43,24 @@ final class StarterBook {
 
   private static final String QUICK = "quick";
   private static final String SETTINGS = "settings";
+  private static final String SPECIES = "species";
   private static final Pattern MONTH = Pattern.compile("[0-9]{4}-[0-9]{2}");
 
   private final int yearsLater;
+  private final List<String> species;
   private final List<HeadingNote> notes = HeadingNote.all();
   private final Map<String, TableHeadings> tables =
       TableFormats.all().stream().collect(Collectors.toMap(TableHeadings::table, each -> each));
 
-  StarterBook(int yearsLater) {
+  /**
+   * A book.
+   *
+   * @param yearsLater years by which the months of the example rows are moved
+   * @param species names that get a row each, filled by the library
+   */
+  StarterBook(int yearsLater, List<String> species) {
     this.yearsLater = yearsLater;
+    this.species = List.copyOf(species);
   }
 
   InputBook book() {
@@ -99,8 +108,23 @@ final class StarterBook {
     return switch (table) {
       case QUICK -> QuickRows.all();
       case SETTINGS -> settings();
+      case SPECIES -> species();
       default -> rows(table);
     };
+  }
+
+  /** The species asked for, filled by the library, then the examples that are none of them. */
+  private List<Map<String, String>> species() {
+    List<Map<String, String>> examples = rows(SPECIES);
+    String ladder = examples.get(0).get("ladder");
+    List<Map<String, String>> rows = new ArrayList<>();
+    for (String name : species) {
+      rows.add(Map.of("species", name, "ladder", ladder, "library", "yes"));
+    }
+    examples.stream()
+        .filter(row -> species.stream().noneMatch(row.get("species")::equalsIgnoreCase))
+        .forEach(rows::add);
+    return rows;
   }
 
   private List<Map<String, String>> rows(String table) {

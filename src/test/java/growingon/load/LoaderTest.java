@@ -3,10 +3,12 @@ package growingon.load;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import growingon.nursery.Assumption;
+import growingon.nursery.Climate;
 import growingon.nursery.Form;
 import growingon.nursery.Hemisphere;
 import growingon.nursery.HorizonValue;
 import growingon.nursery.Inputs;
+import growingon.nursery.LibrarySite;
 import growingon.nursery.Lot;
 import growingon.nursery.MonthShares;
 import growingon.nursery.MonthSpan;
@@ -329,7 +331,9 @@ class LoaderTest {
                 0,
                 0.08,
                 OptionalDouble.empty(),
-                Optional.empty()));
+                Optional.empty(),
+                0.8,
+                new LibrarySite(Climate.TEMPERATE, 1, 0, Map.of())));
   }
 
   @Test

@@ -2,6 +2,7 @@ package growingon.load;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import com.fasterxml.classmate.ResolvedType;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -13,11 +14,13 @@ import com.github.victools.jsonschema.generator.SchemaGenerator;
 import com.github.victools.jsonschema.generator.SchemaGeneratorConfig;
 import com.github.victools.jsonschema.generator.SchemaGeneratorConfigBuilder;
 import com.github.victools.jsonschema.generator.SchemaVersion;
+import com.github.victools.jsonschema.generator.TypeContext;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -77,6 +80,7 @@ class SchemaTest {
         .forFields()
         .withPropertyNameOverrideResolver(field -> key(field).map(Key::value).orElse(null))
         .withDescriptionResolver(field -> key(field).map(Key::says).orElse(null))
+        .withTargetTypeOverridesResolver(SchemaTest::sorts)
         .withRequiredCheck(field -> key(field).map(Key::needed).orElse(false))
         .withEnumResolver(
             field ->
@@ -86,6 +90,14 @@ class SchemaTest {
                     .orElse(null))
         .withInstanceAttributeOverride((node, field, context) -> limit(node, field));
     return builder.build();
+  }
+
+  /** A number, or an object of numbers, where a value may be either. */
+  private static List<ResolvedType> sorts(FieldScope field) {
+    TypeContext types = field.getContext();
+    return field.getType().getErasedType() == NumberOrByName.class
+        ? List.of(types.resolve(Double.class), types.resolve(Map.class, String.class, Double.class))
+        : null;
   }
 
   private static Optional<Key> key(FieldScope field) {

@@ -10,6 +10,7 @@ import growingon.nursery.Hemisphere;
 import growingon.nursery.HorizonValue;
 import growingon.nursery.Ladder;
 import growingon.nursery.Layout;
+import growingon.nursery.LibrarySite;
 import growingon.nursery.LiftFrom;
 import growingon.nursery.Lot;
 import growingon.nursery.Material;
@@ -30,6 +31,7 @@ import growingon.nursery.Scenario;
 import growingon.nursery.Settings;
 import growingon.nursery.Species;
 import growingon.nursery.Step;
+import growingon.nursery.Sure;
 import java.time.Month;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -508,7 +510,9 @@ public final class Nurseries {
             minutesASale,
             lotSpread,
             OptionalDouble.empty(),
-            Optional.empty());
+            Optional.empty(),
+            Sure.USUAL,
+            LibrarySite.USUAL);
     return new Nursery(
         settings,
         species,

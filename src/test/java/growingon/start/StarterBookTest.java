@@ -34,7 +34,7 @@ class StarterBookTest {
   private Inputs inputs(YearMonth month) throws IOException {
     Path folder = temp.resolve(month.toString());
     NurseryFolder.write(
-        StartedNursery.workbook(month),
+        StartedNursery.workbook(month, List.of()),
         StartedNursery.WORKBOOK,
         StartedNursery.plan(),
         StartedNursery.PLAN,
@@ -53,7 +53,7 @@ class StarterBookTest {
   @Test
   void headings_areExactlyThoseThatAreRead() {
     Map<String, InputSheet> sheets =
-        StartedNursery.workbook(NOVEMBER).sheets().stream()
+        StartedNursery.workbook(NOVEMBER, List.of()).sheets().stream()
             .collect(Collectors.toMap(InputSheet::name, each -> each));
     for (TableHeadings table : TableFormats.all()) {
       List<String> laidOut =
@@ -103,7 +103,7 @@ class StarterBookTest {
 
   @Test
   void closedColumns_haveNoExampleInThem() {
-    for (InputSheet sheet : StartedNursery.workbook(NOVEMBER).sheets()) {
+    for (InputSheet sheet : StartedNursery.workbook(NOVEMBER, List.of()).sheets()) {
       for (int i = 0; i < sheet.columns().size(); i++) {
         int column = i;
         if (sheet.columns().get(i).expert()) {
@@ -115,7 +115,7 @@ class StarterBookTest {
 
   @Test
   void lists_areThereForEveryColumnThatNamesOne() {
-    InputBook book = StartedNursery.workbook(NOVEMBER);
+    InputBook book = StartedNursery.workbook(NOVEMBER, List.of());
     List<String> lists = book.choices().stream().map(InputBook.Choice::name).toList();
     Optional<String> missing =
         book.sheets().stream()

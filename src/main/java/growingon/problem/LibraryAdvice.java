@@ -1,0 +1,173 @@
+package growingon.problem;
+
+import java.util.Collection;
+import java.util.List;
+import java.util.Optional;
+
+/** The sentences of {@link Advice} that are about the library of species. */
+public final class LibraryAdvice {
+  private static final String OWN = "your own growth and losses";
+  private static final String KNOW_BETTER = "type your own growth where you know better";
+
+  private LibraryAdvice() {}
+
+  public static Problem notInLibrary(Where where, String found, List<String> nearest) {
+    String near =
+        nearest.isEmpty()
+            ? ""
+            : nearest.size() == 1
+                ? "the nearest name is " + Advice.list(nearest) + "; else "
+                : "the nearest names are " + Advice.list(nearest) + "; else ";
+    return Advice.error(
+        where,
+        Reason.UNKNOWN_NAME,
+        "the library has no such species",
+        found,
+        near + "write another of its names, deciduous or evergreen, or " + OWN);
+  }
+
+  public static Problem severalInLibrary(Where where, String found, List<String> names) {
+    return Advice.error(
+        where,
+        Reason.UNKNOWN_NAME,
+        "the library has several: " + Advice.list(names),
+        found,
+        "write under library which is meant");
+  }
+
+  public static Problem relation(Where where, String found, String row) {
+    return Advice.notice(
+        where,
+        Reason.ASSUMED,
+        "the library takes a near relation for it, " + row,
+        found,
+        KNOW_BETTER);
+  }
+
+  public static Problem cultivar(Where where, String found, String row) {
+    return Advice.notice(
+        where,
+        Reason.ASSUMED,
+        "the library leaves out the cultivar and takes " + row,
+        found,
+        KNOW_BETTER);
+  }
+
+  public static Problem genus(Where where, String found, String row, String kind) {
+    return Advice.notice(
+        where,
+        Reason.ASSUMED,
+        "the library does not have it and takes the middle of " + row + ", as " + kind,
+        found,
+        KNOW_BETTER);
+  }
+
+  public static Problem kind(Where where, String found) {
+    return Advice.notice(
+        where,
+        Reason.ASSUMED,
+        "the library takes the middle of all its " + found + " rows",
+        "",
+        KNOW_BETTER);
+  }
+
+  public static Problem climateBeyond(Where where, String found, String climate) {
+    return Advice.error(
+        where,
+        Reason.OUT_OF_RANGE,
+        "the library is not for a "
+            + climate
+            + " climate: its trees grew in temperate places, and live oaks in Florida nursery rows"
+            + " made 30 mm a year where it would say 5 to 18",
+        found,
+        "type " + OWN);
+  }
+
+  public static Problem climateUnlike(Where where, String found, String climate) {
+    return Advice.warning(
+        where,
+        Reason.ASSUMED,
+        "the trees of the library grew in temperate places, and the nursery lies in a "
+            + climate
+            + " climate",
+        found,
+        "measure 20 trees of a species, and type what they make a year");
+  }
+
+  public static Problem conditionUnknown(Where where, String condition, List<String> known) {
+    return Advice.error(
+        where,
+        Reason.MISSING,
+        "the library knows no such growing condition",
+        condition,
+        namesFor(condition, known));
+  }
+
+  public static Problem conditionOfLotUnknown(
+      Where where,
+      String found,
+      String lot,
+      Optional<String> step,
+      String condition,
+      String species,
+      List<String> known) {
+    return Advice.error(
+        where,
+        Reason.MISSING,
+        "the lot "
+            + Advice.shown(lot)
+            + " comes to grow in the condition "
+            + Advice.shown(condition)
+            + step.map(name -> " at the step " + Advice.shown(name)).orElse("")
+            + ", which the library does not know, and "
+            + Advice.shown(species)
+            + " has no growth of its own there",
+        found,
+        namesFor(condition, known));
+  }
+
+  private static String namesFor(String condition, List<String> known) {
+    String shown = Advice.shown(condition);
+    return "call it one of "
+        + Advice.list(known)
+        + ", or add the setting library condition "
+        + shown
+        + " with one of these, or add mm a year "
+        + shown;
+  }
+
+  public static Problem speciesWithoutRow(
+      Where where, String found, Optional<String> nearest, String rowToPaste) {
+    return Advice.error(
+        where,
+        Reason.UNKNOWN_NAME,
+        "unknown species",
+        found,
+        nearest.map(near -> "the nearest known one is " + near + "; or ").orElse("")
+            + "add to the table species the row "
+            + rowToPaste);
+  }
+
+  public static Problem speciesOfSeveral(
+      Where where, String found, Optional<String> nearest, List<String> names) {
+    return Advice.error(
+        where,
+        Reason.UNKNOWN_NAME,
+        "unknown species",
+        found,
+        nearest.map(near -> "the nearest known one is " + near + "; or ").orElse("")
+            + "add a row to the table species, with one of "
+            + Advice.list(names)
+            + " under library");
+  }
+
+  public static Problem sureWithoutGrowth(
+      Where where, String condition, Collection<String> curves) {
+    return Advice.error(
+        where,
+        Reason.UNKNOWN_NAME,
+        "the species has no growth in this condition",
+        condition,
+        "it has growth for " + Advice.list(curves));
+  }
+}
