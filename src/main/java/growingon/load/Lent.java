@@ -40,8 +40,15 @@ final class Lent {
     this.refused = refused;
   }
 
-  static Lent nothing(LibraryShelf shelf, Row row, boolean refused) {
-    return new Lent(shelf, row, Optional.empty(), false, refused);
+  static Lent nothing(LibraryShelf shelf, Row row) {
+    return new Lent(shelf, row, Optional.empty(), false, false);
+  }
+
+  /** The library was asked in vain, which has been reported: nobody misses what it would give. */
+  static Lent refused(LibraryShelf shelf, Row row) {
+    row.missesQuietly(
+        SpeciesTable.FIRST_YEAR_LOSS, SpeciesTable.LATER_LOSS, SpeciesShape.Entry.GROWTH);
+    return new Lent(shelf, row, Optional.empty(), false, true);
   }
 
   static Lent of(LibraryShelf shelf, Row row, Match.One match, boolean clone) {

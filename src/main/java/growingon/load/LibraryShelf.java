@@ -55,7 +55,7 @@ final class LibraryShelf {
   Lent lend(Row row, String name) {
     Optional<Match.One> match = row.get(SpeciesTable.LIBRARY, reading(name), Optional.empty());
     if (match.isEmpty()) {
-      return Lent.nothing(this, row, isRefused(row));
+      return isRefused(row) ? Lent.refused(this, row) : Lent.nothing(this, row);
     }
     checkClimate(row);
     return Lent.of(this, row, match.get(), isClone(match.get(), name));
@@ -71,11 +71,9 @@ final class LibraryShelf {
     return match.cultivar().isPresent() || Library.cultivar(name).isPresent();
   }
 
+  /** Says it at the first species that asks the library, since it is one fault. */
   private void checkClimate(Row row) {
     Climate climate = site.climate();
-    if (climate.isBeyondLibrary()) {
-      row.fault();
-    }
     if (climateTold) {
       return;
     }
@@ -164,12 +162,14 @@ final class LibraryShelf {
   /** What is said where the match is not by a name of the row itself. */
   private static Optional<Function<Where, Problem>> notice(Match.One match, String asked) {
     String row = match.taxon().shown();
+    String habit = match.taxon().habit().toString();
     return switch (match.how()) {
       case NAMED -> match.cultivar().map(any -> where -> LibraryAdvice.cultivar(where, asked, row));
       case STANDS_IN -> Optional.of(where -> LibraryAdvice.relation(where, asked, row));
       case GENUS ->
           Optional.of(
-              where -> LibraryAdvice.genus(where, asked, row, match.taxon().habit().toString()));
+              where ->
+                  LibraryAdvice.genus(where, asked, row, habit, Library.shipped().slip(asked)));
       case KIND -> Optional.of(where -> LibraryAdvice.kind(where, asked));
     };
   }

@@ -1811,7 +1811,7 @@ public final class Advice {
     return of(Severity.NOTICE, where, reason, sentence, found, remedy);
   }
 
-  private static Problem of(
+  static Problem of(
       Severity severity, Where where, Reason reason, String sentence, String found, String remedy) {
     return new Problem(severity, reason, sentence, where, shown(found), remedy);
   }

@@ -53,13 +53,15 @@ public final class LibraryAdvice {
         KNOW_BETTER);
   }
 
-  public static Problem genus(Where where, String found, String row, String kind) {
-    return Advice.notice(
+  public static Problem genus(
+      Where where, String found, String row, String kind, Optional<String> slip) {
+    return Advice.of(
+        slip.isPresent() ? Severity.WARNING : Severity.NOTICE,
         where,
         Reason.ASSUMED,
         "the library does not have it and takes the middle of " + row + ", as " + kind,
         found,
-        KNOW_BETTER);
+        slip.map(name -> "if " + name + " is meant, write that").orElse(KNOW_BETTER));
   }
 
   public static Problem kind(Where where, String found) {

@@ -56,9 +56,11 @@ final class Answers {
   }
 
   Answer saleable() {
+    List<String> sentences = new ArrayList<>(new SaleWords(context, figures).saleable());
+    new LibraryWords(context.inputs().scenario()).summary().ifPresent(sentences::add);
     return answer(
         "What can be sold",
-        new SaleWords(context, figures).saleable(),
+        sentences,
         List.of("saleable", "saleable-by-season", "stock-by-species"),
         List.of("stock", "species", "routes", "grades"));
   }
@@ -151,11 +153,13 @@ final class Answers {
     }
     List<String> defaults =
         all.stream().filter(AssumptionsSheet::isDefault).map(Answers::named).distinct().toList();
-    String typed =
+    String used =
         "From %s: %s used".formatted(table, Phrases.counted(all.size(), "value", "values"));
+    long lent = all.stream().filter(each -> each.grounds().isPresent()).count();
+    String typed = lent == 0 ? used : used + ", %d of them from the library".formatted(lent);
     return List.of(
         defaults.isEmpty()
-            ? typed + ", all of them typed."
+            ? typed + (lent == 0 ? ", all of them typed." : ", the rest typed.")
             : typed
                 + ", the rest defaults: "
                 + Phrases.list(defaults, DEFAULTS_NAMED, "kinds of default")

@@ -142,8 +142,9 @@ final class BankEdition {
 
   private List<Answer> answers() {
     List<Answer> answers = new ArrayList<>();
-    answers.add(
-        new Answer("What it sells", List.of(salesSentence()), salesTable().notes(), List.of()));
+    List<String> sells = new ArrayList<>(List.of(salesSentence()));
+    new LibraryWords(projection.scenario()).summary().ifPresent(sells::add);
+    answers.add(new Answer("What it sells", sells, salesTable().notes(), List.of()));
     answers.add(
         new Answer("Cash and value", cashWords(), List.of(Sentences.WITHOUT_VAT), List.of()));
     return answers;

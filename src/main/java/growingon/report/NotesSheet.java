@@ -5,6 +5,8 @@ import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
 import growingon.nursery.Scenario;
 import growingon.nursery.Species;
+import growingon.nursery.library.Library;
+import growingon.nursery.library.Source;
 import growingon.problem.Problem;
 import growingon.project.Lifting;
 import java.time.format.TextStyle;
@@ -35,7 +37,8 @@ final class NotesSheet {
         sheet.reading(),
         cautions(),
         sheet.healthNotes(),
-        sources());
+        sources(),
+        sheet.librarySources());
   }
 
   private Table problems() {
@@ -146,9 +149,34 @@ final class NotesSheet {
     return table.build();
   }
 
+  /** Whole citations of what the species of this plan have from the library. */
+  private Table librarySources() {
+    TableBuilder table =
+        TableBuilder.table("library-sources", "Sources of the library of species in this plan")
+            .note(
+                "Only figures derived from these are in the program, no table of theirs. Read: in"
+                    + " part where a text was not read in full.")
+            .text("source")
+            .longText("citation")
+            .text("year")
+            .longText("what it measures")
+            .longText("licence")
+            .text("read");
+    for (Source source : Library.shipped().sources(new LibraryWords(scenario).sources())) {
+      table.row(
+          source.id(),
+          source.citation(),
+          source.year(),
+          source.measures(),
+          source.licence(),
+          source.read());
+    }
+    return table.build();
+  }
+
   private static Table sources() {
     return TableBuilder.table("sources", "Where built-in figures come from")
-        .note("Everything else was typed or is a default: see Assumptions.")
+        .note("Everything else was typed, is a default or is from the library: see Assumptions.")
         .text("figure")
         .longText("source")
         .text("value")

@@ -28,6 +28,7 @@ final class SummarySheet {
     List<String> sentences = new ArrayList<>();
     sentences.add(sales.headline());
     sentences.add(sales.inAll());
+    new LibraryWords(context.inputs().scenario()).summary().ifPresent(sentences::add);
     sentences.addAll(new SpaceWords(context).headline());
     sentences.add(new HoursWords(context).summary());
     sentences.add(new OrderWords(context, figures).sentences().get(0));

@@ -86,6 +86,11 @@ public final class Library {
         .map(middle -> new Match.One(middle, How.GENUS, name.cultivar()));
   }
 
+  /** The name that was meant if one or two letters of it were mistyped. */
+  public Optional<String> slip(String typed) {
+    return near.slip(PlantName.of(typed));
+  }
+
   /** The middle of all rows of a kind. */
   public Match.One ofKind(Habit habit) {
     List<Taxon> kind = taxa.stream().filter(each -> each.habit() == habit).toList();

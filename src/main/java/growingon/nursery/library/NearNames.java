@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
@@ -13,6 +14,8 @@ import org.apache.commons.text.similarity.LevenshteinDistance;
 final class NearNames {
   /** From this length on the end of a word counts, as in hawthorn. */
   private static final int LONG = 5;
+
+  private static final int SLIP = 2;
 
   /** Beyond this no name is a slip of the finger, and the search would take long. */
   private static final int LONGEST = 200;
@@ -54,15 +57,21 @@ final class NearNames {
   List<String> to(PlantName typed, int most) {
     Set<String> near = new LinkedHashSet<>();
     endingWith(typed).forEach(taxon -> near.add(taxon.name()));
-    bySpelling(typed.key()).forEach(near::add);
+    near.addAll(bySpelling(typed.key(), Math.max(1, typed.key().length() / 3)));
     return near.stream().limit(most).toList();
   }
 
-  private List<String> bySpelling(String key) {
+  /** The nearest name that differs in one or two letters. */
+  Optional<String> slip(PlantName typed) {
+    return bySpelling(typed.key(), SLIP).stream().findFirst();
+  }
+
+  /** The nearest first. */
+  private List<String> bySpelling(String key, int letters) {
     if (key.length() > LONGEST) {
       return List.of();
     }
-    LevenshteinDistance distance = new LevenshteinDistance(Math.max(1, key.length() / 3));
+    LevenshteinDistance distance = new LevenshteinDistance(letters);
     Map<String, Integer> far = new LinkedHashMap<>();
     names.forEach((name, words) -> far.put(name, distance.apply(key, words.key())));
     List<String> near = new ArrayList<>(far.keySet());
