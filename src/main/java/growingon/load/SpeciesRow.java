@@ -54,9 +54,11 @@ final class SpeciesRow {
         months(SpeciesShape.Entry.GROWTH_MONTHS, MonthLists.growth(habit, hemisphere));
     MonthShares lossMonths =
         months(SpeciesShape.Entry.LOSS_MONTHS, MonthLists.loss(habit, hemisphere));
-    double vigourSpread = lent.vigourSpread(SpeciesTable.VIGOUR_SPREAD, As.percent(SpeciesTable.SPREAD), 0.2);
+    double vigourSpread =
+        lent.vigourSpread(SpeciesTable.VIGOUR_SPREAD, As.percent(SpeciesTable.SPREAD), 0.2);
     double yearSpread =
-        lent.get(SpeciesTable.YEAR_SPREAD, As.percent(SpeciesTable.SPREAD), 0.1, Taxon::yearSpread, "");
+        lent.get(
+            SpeciesTable.YEAR_SPREAD, As.percent(SpeciesTable.SPREAD), 0.1, Taxon::yearSpread, "");
     OptionalDouble lotSpread =
         PlacesTable.optional(row.find(SpeciesTable.LOT_SPREAD, As.percent(SpeciesTable.SPREAD)));
     double firstYearLoss = lent.loss(SpeciesTable.FIRST_YEAR_LOSS, usual, Figures::firstYearLoss);
@@ -64,8 +66,10 @@ final class SpeciesRow {
     double lossSpread = row.get(SpeciesTable.LOSS_SPREAD, As.percent(SpeciesTable.SPREAD), 0.25);
     double check1 = row.get(SpeciesTable.CHECK_1, As.number(SpeciesTable.FACTOR), 0.6);
     double check2 = row.get(SpeciesTable.CHECK_2, As.number(SpeciesTable.FACTOR), 0.85);
-    int potBoundMonths = row.get(SpeciesTable.POT_BOUND_MONTHS, As.whole(SpeciesTable.POT_BOUND), 36);
-    double potBoundFactor = row.get(SpeciesTable.POT_BOUND_FACTOR, As.number(SpeciesTable.FACTOR), 0.6);
+    int potBoundMonths =
+        row.get(SpeciesTable.POT_BOUND_MONTHS, As.whole(SpeciesTable.POT_BOUND), 36);
+    double potBoundFactor =
+        row.get(SpeciesTable.POT_BOUND_FACTOR, As.number(SpeciesTable.FACTOR), 0.6);
     Optional<String> winterPlace = row.findName(SpeciesTable.WINTER_PLACE, places.names());
     String healthNote = lent.healthNote(SpeciesTable.HEALTH_NOTE);
     Sure sure = sure(growth);

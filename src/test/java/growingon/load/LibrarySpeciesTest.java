@@ -272,7 +272,9 @@ class LibrarySpeciesTest {
   @ParameterizedTest
   @ValueSource(strings = {"", "no", "No", "false"})
   void library_emptyOrNo_isNotAsked(String cell) throws IOException {
-    species("species,ladder,library", "Rowan,small trees," + cell);
+    species(
+        "species,ladder,library,usual condition,first-year loss %,later loss %",
+        "Rowan,small trees," + cell + ",,,");
 
     assertThat(problems())
         .containsExactly(

@@ -87,7 +87,7 @@ class StarterBookTest {
   @Test
   void settings_holdARowForAnExchangeRate() {
     InputSheet settings =
-        StartedNursery.workbook(NOVEMBER).sheets().stream()
+        StartedNursery.workbook(NOVEMBER, List.of()).sheets().stream()
             .filter(sheet -> sheet.name().equals("settings"))
             .findFirst()
             .orElseThrow();
