@@ -57,7 +57,8 @@ class HouseRulesTest {
               "a review runs the projection from what is there and weighs it by accounts and draws"),
           new Room(
               "report",
-              List.of("nursery", "nursery.library", "project", "whole", "money", "chance", "review"),
+              List.of(
+                  "nursery", "nursery.library", "project", "whole", "money", "chance", "review"),
               "a report describes results and knows no file format"),
           new Room("write", List.of("report"), "writing formats a report and reckons nothing"),
           new Room(

@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.IntConsumer;
 
@@ -27,8 +28,12 @@ import java.util.function.IntConsumer;
  * @param cash cash at the end of each month
  * @param chanceBelowLowest chance that cash falls below the lowest allowed in some month; empty if
  *     none is stated
+ * @param standing plants alive at the end of each season
  * @param lotResults result of each lot over the plan, by name
  * @param gambles each lot bought within the plan
+ * @param luckAlone the same with growth and losses taken as known; empty where they are, or where
+ *     there is too much to draw
+ * @param worthMeasuring what to measure first; empty where nothing can be said of it
  */
 public record Chances(
     int draws,
@@ -41,10 +46,19 @@ public record Chances(
     double[] chanceOfShortHours,
     List<Quantiles> cash,
     OptionalDouble chanceBelowLowest,
+    List<Quantiles> standing,
     Map<String, Quantiles> lotResults,
-    List<Gamble> gambles) {
+    List<Gamble> gambles,
+    Optional<LuckAlone> luckAlone,
+    Optional<WorthMeasuring> worthMeasuring) {
   /** Below this number of draws a report says that they are too few to tell. */
   public static final int FEW = 100;
+
+  /** The most draws that are made with luck alone. */
+  private static final int MOST_ALONE = 200;
+
+  /** Lots times draws above which not knowing is not told apart, since it takes too long. */
+  private static final int MOST_TO_TELL_APART = 400_000;
 
   /**
    * Draws a plan as often as it says.
@@ -56,37 +70,86 @@ public record Chances(
    */
   public static Chances draw(
       Accounts expected, List<BoughtLot> bought, int threads, IntConsumer done) {
+    return draw(expected, bought, false, threads, done);
+  }
+
+  /**
+   * Draws a plan as often as it says.
+   *
+   * @param expected the plan's line
+   * @param bought what each lot bought is worth on the plan's line
+   * @param worth whether luck and not knowing are told apart however long it takes
+   * @param threads how many threads draw; their number changes nothing but the time
+   * @param done told how many draws are done, from any thread
+   */
+  public static Chances draw(
+      Accounts expected, List<BoughtLot> bought, boolean worth, int threads, IntConsumer done) {
     Scenario scenario = expected.projection().scenario();
-    Samples samples = new Samples(scenario, bought.size());
-    new Drawing(scenario, bought, samples).run(threads, done);
+    Samples samples = drawn(scenario, bought, threads, done);
     List<Gamble> gambles = new ArrayList<>();
     for (int i = 0; i < bought.size(); i++) {
       gambles.add(
           Gamble.of(
               expected,
               bought.get(i),
-              samples.gains[i],
+              samples.gainsByEnding[i],
               samples.paybacks[i],
               samples.leftovers[i]));
     }
-    return describe(scenario, samples, gambles);
+    boolean apart = !scenario.isKnown() && (worth || isToldApart(scenario));
+    return describe(
+        scenario,
+        samples,
+        gambles,
+        apart ? Optional.of(luckAlone(scenario, bought, threads)) : Optional.empty(),
+        apart && scenario.plan().draws() >= FEW
+            ? Optional.of(new Measuring(scenario, last(samples.cash), threads).find())
+            : Optional.empty());
   }
 
-  private static Chances describe(Scenario scenario, Samples samples, List<Gamble> gambles) {
+  private static double[] last(double[][] byMonth) {
+    return byMonth[byMonth.length - 1];
+  }
+
+  private static Samples drawn(
+      Scenario scenario, List<BoughtLot> bought, int threads, IntConsumer done) {
+    Samples samples = new Samples(scenario, bought.size(), Drawing.endings(scenario, bought));
+    new Drawing(scenario, bought, samples).run(threads, done);
+    return samples;
+  }
+
+  private static boolean isToldApart(Scenario scenario) {
+    long work = (long) scenario.lots().size() * scenario.plan().draws();
+    return work <= MOST_TO_TELL_APART;
+  }
+
+  /** Half as many draws on the same luck. */
+  private static LuckAlone luckAlone(Scenario scenario, List<BoughtLot> bought, int threads) {
+    int draws = Math.min(MOST_ALONE, Math.max(1, scenario.plan().draws() / 2));
+    Scenario known = scenario.known().withPlan(scenario.plan().withDraws(draws));
+    return LuckAlone.of(drawn(known, bought, threads, each -> {}), draws);
+  }
+
+  private static Chances describe(
+      Scenario scenario,
+      Samples samples,
+      List<Gamble> gambles,
+      Optional<LuckAlone> luckAlone,
+      Optional<WorthMeasuring> worthMeasuring) {
     Programme programme = Programme.of(scenario);
     Map<GradeName, List<Quantiles>> units = new LinkedHashMap<>();
     Map<GradeName, List<Quantiles>> stock = new LinkedHashMap<>();
     List<GradeName> grades = samples.grades.names();
     for (int grade = 0; grade < grades.size(); grade++) {
-      units.put(grades.get(grade), quantiles(samples.units[grade]));
-      stock.put(grades.get(grade), quantiles(samples.stock[grade]));
+      units.put(grades.get(grade), Quantiles.each(samples.units[grade]));
+      stock.put(grades.get(grade), Quantiles.each(samples.stock[grade]));
     }
     Map<String, List<Quantiles>> space = new LinkedHashMap<>();
     Map<String, double[]> overflow = new LinkedHashMap<>();
     int index = 0;
     for (var place : scenario.nursery().places().values()) {
       double[][] needed = samples.space[index++];
-      space.put(place.name(), quantiles(needed));
+      space.put(place.name(), Quantiles.each(needed));
       double[] chance = new double[needed.length];
       for (int month = 0; month < chance.length; month++) {
         double capacity = place.capacityM2(programme.horizon().month(month));
@@ -100,25 +163,20 @@ public record Chances(
     }
     return new Chances(
         scenario.plan().draws(),
-        quantiles(samples.sales),
+        Quantiles.each(samples.sales),
         units,
         stock,
         space,
         overflow,
-        quantiles(samples.hours),
+        Quantiles.each(samples.hours),
         shortHours(scenario, samples),
-        quantiles(samples.cash),
+        Quantiles.each(samples.cash),
         belowLowest(scenario, samples),
+        Quantiles.each(samples.standing),
         results,
-        List.copyOf(gambles));
-  }
-
-  private static List<Quantiles> quantiles(double[][] samples) {
-    List<Quantiles> list = new ArrayList<>(samples.length);
-    for (double[] sample : samples) {
-      list.add(Quantiles.of(sample));
-    }
-    return list;
+        List.copyOf(gambles),
+        luckAlone,
+        worthMeasuring);
   }
 
   private static double[] shortHours(Scenario scenario, Samples samples) {

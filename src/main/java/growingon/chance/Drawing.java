@@ -19,6 +19,7 @@ final class Drawing {
   static final int NEVER = Integer.MAX_VALUE;
 
   private final Scenario scenario;
+  private final Scenario longest;
   private final List<BoughtLot> bought;
   private final Samples samples;
   private final Programme with;
@@ -28,10 +29,18 @@ final class Drawing {
 
   Drawing(Scenario scenario, List<BoughtLot> bought, Samples samples) {
     this.scenario = scenario;
+    this.longest = scenario.withPlan(scenario.plan().lasting(endings(scenario, bought)));
     this.bought = bought;
     this.samples = samples;
-    this.with = Programme.of(scenario);
+    this.with = Programme.of(longest);
     bought.forEach(lot -> without.add(with.without(lot.lot().name())));
+  }
+
+  /** Seasons to be run: the plan's, or more until every bought lot is judged. */
+  static int endings(Scenario scenario, List<BoughtLot> bought) {
+    return bought.stream()
+        .mapToInt(lot -> lot.ending().judgedAt() + 1)
+        .reduce(scenario.plan().seasons(), Math::max);
   }
 
   /** Draws on so many threads; which thread makes which draw changes no number. */
@@ -41,9 +50,13 @@ final class Drawing {
 
   /** What one thread draws with: tallies of its own. */
   private IntConsumer worker() {
-    Tally tally = new Tally(with, samples.grades);
-    List<Tally> others = without.stream().map(each -> new Tally(each, samples.grades)).toList();
+    Tally tally = tally(with);
+    List<Tally> others = without.stream().map(this::tally).toList();
     return draw -> make(draw, tally, others);
+  }
+
+  private Tally tally(Programme programme) {
+    return new Tally(programme, samples.grades, scenario.plan().seasons());
   }
 
   private void make(int draw, Tally tally, List<Tally> others) {
@@ -53,11 +66,14 @@ final class Drawing {
     samples.take(draw, tally);
     for (int i = 0; i < bought.size(); i++) {
       others.get(i).run(luck);
-      double[] gain = tally.gainOver(others.get(i));
-      double rate = scenario.nursery().settings().discountRate();
-      samples.gains[i][draw] = Finance.presentValue(gain, rate);
-      samples.leftovers[i][draw] = tally.leftover(scenario.lots().indexOf(bought.get(i).lot()));
-      samples.paybacks[i][draw] = Finance.payback(gain).orElse(NEVER);
+      int judgedAt = bought.get(i).ending().judgedAt();
+      double[] gains = tally.gainsByEnding(others.get(i));
+      Samples.copy(gains, samples.gainsByEnding[i], draw);
+      samples.gains[i][draw] = gains[judgedAt];
+      samples.leftovers[i][draw] =
+          tally.leftover(scenario.lots().indexOf(bought.get(i).lot()), judgedAt);
+      samples.paybacks[i][draw] =
+          Finance.payback(tally.gainOver(others.get(i), judgedAt)).orElse(NEVER);
     }
   }
 }

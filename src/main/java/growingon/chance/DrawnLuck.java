@@ -23,6 +23,7 @@ final class DrawnLuck implements Luck {
   private final Settings settings;
   private final Spreads spreads;
   private final Names names;
+  private final NotKnown notKnown;
   private final Map<SeasonScore, Double> scores = new HashMap<>();
 
   /** What a standard normal score is kept by; many lots of a species ask for the same. */
@@ -33,6 +34,7 @@ final class DrawnLuck implements Luck {
     this.keyed = keyed;
     this.settings = settings;
     this.spreads = spreads;
+    this.notKnown = new NotKnown(keyed, settings.market(), spreads, names);
   }
 
   @Override
@@ -63,7 +65,18 @@ final class DrawnLuck implements Luck {
   }
 
   @Override
-  public double loss(Species species, double expected, int season) {
+  public double speed(Species species, String condition) {
+    return notKnown.speed(species, condition);
+  }
+
+  @Override
+  public double loss(Species species, boolean firstYear, double expected, int season) {
+    double drawn = lossOfSeason(species, expected, season);
+    double factor = notKnown.loss(species, firstYear);
+    return factor == 1 ? drawn : Math.min(NotKnown.MOST_LOSS, drawn * factor);
+  }
+
+  private double lossOfSeason(Species species, double expected, int season) {
     if (species.lossSpread() == 0) {
       return expected;
     }
@@ -105,12 +118,12 @@ final class DrawnLuck implements Luck {
 
   @Override
   public double units(Demand row, int season) {
-    return market(row, row.unitsSpread(), What.UNITS, season);
+    return notKnown.demand() * market(row, row.unitsSpread(), What.UNITS, season);
   }
 
   @Override
   public double price(Demand row, int season) {
-    return market(row, row.priceSpread(), What.PRICE, season);
+    return notKnown.prices() * market(row, row.priceSpread(), What.PRICE, season);
   }
 
   private double market(Demand row, double spread, What what, int season) {

@@ -74,7 +74,7 @@ final class FixedLuck implements Luck {
   }
 
   @Override
-  public double loss(Species species, double expected, int season) {
+  public double loss(Species species, boolean firstYear, double expected, int season) {
     return assumption == Assumption.LOSS
         ? spreads.share(expected, expected * species.lossSpread(), seasonScore)
         : expected;

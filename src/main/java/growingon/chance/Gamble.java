@@ -3,11 +3,14 @@ package growingon.chance;
 import growingon.money.Accounts;
 import growingon.money.BoughtLot;
 import growingon.money.Ceiling;
+import growingon.money.Ending;
 import growingon.money.Finance;
 import growingon.money.Leftover;
 import growingon.nursery.Purchase;
+import growingon.nursery.Scenario;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
@@ -15,7 +18,7 @@ import java.util.OptionalInt;
  * A bought lot under chance: the whole nursery with it against without it, on the same luck.
  *
  * @param bought the lot on the plan's line
- * @param gain present value it adds
+ * @param gain present value it adds by the end of the season in which it is judged
  * @param gains that of every draw, rising
  * @param chancePays chance that it adds value, 0 to 1; then its return is above the discount rate
  * @param chanceLosesTenth chance that it loses more than a tenth of what it cost landed
@@ -23,6 +26,8 @@ import java.util.OptionalInt;
  * @param paidBackSure month by which it is paid back with a chance of 90 %
  * @param mostLandedEach the landed price of a plant at which the mean gain is nil; empty if it does
  *     not pay as a gift
+ * @param byEnding gain by season of ending, up to where the bought lots are judged
+ * @param paysByEnding chance that it has paid by then
  * @param breakEvens values at which the plan's line gains nil
  * @param swings what each assumption moves, largest first
  */
@@ -35,6 +40,8 @@ public record Gamble(
     OptionalInt paidBackEven,
     OptionalInt paidBackSure,
     OptionalDouble mostLandedEach,
+    List<Quantiles> byEnding,
+    double[] paysByEnding,
     BreakEvens breakEvens,
     List<Swing> swings) {
   /**
@@ -43,8 +50,16 @@ public record Gamble(
    * @param survivors plants of 100 bought that must live through the first year and the steps in it
    * @param firsts share of firsts, the others in the proportion they have
    * @param price share of all selling prices
+   * @param slowest factor on the growth of the species
+   * @param severalSlowest whether there are several such factors, so that none is given: plants
+   *     that grow more slowly crowd each other less
    */
-  public record BreakEvens(OptionalDouble survivors, OptionalDouble firsts, OptionalDouble price) {}
+  public record BreakEvens(
+      OptionalDouble survivors,
+      OptionalDouble firsts,
+      OptionalDouble price,
+      OptionalDouble slowest,
+      boolean severalSlowest) {}
 
   /**
    * What one assumption moves, all others as planned.
@@ -53,26 +68,57 @@ public record Gamble(
    * @param low its value at P10, in words
    * @param high its value at P90, in words
    * @param gainAtLow gain of the plan's line there
+   * @param gainAtLine gain of the plan's line as planned
    * @param gainAtHigh gain of the plan's line there
+   * @param measured the same once twenty trunks were measured; empty where that teaches nothing
    */
   public record Swing(
-      String assumption, String low, String high, double gainAtLow, double gainAtHigh) {
-    /** How far the gain moves. */
+      String assumption,
+      String low,
+      String high,
+      double gainAtLow,
+      double gainAtLine,
+      double gainAtHigh,
+      Optional<Measured> measured) {
+    /** How far the gain moves; growth can turn round, so as planned it may be the most or least. */
     public double width() {
-      return Math.abs(gainAtHigh - gainAtLow);
+      return width(gainAtLow, gainAtHigh);
     }
+
+    private double width(double low, double high) {
+      double most = Math.max(gainAtLine, Math.max(low, high));
+      return most - Math.min(gainAtLine, Math.min(low, high));
+    }
+
+    /** Share of the width that measuring takes off; nil where it teaches nothing. */
+    public double narrower() {
+      return width() == 0 || measured.isEmpty()
+          ? 0
+          : 1 - width(measured.get().gainAtLow(), measured.get().gainAtHigh()) / width();
+    }
+
+    /** What the assumption moves once it was measured. */
+    public record Measured(double gainAtLow, double gainAtHigh) {}
   }
 
   static Gamble of(
-      Accounts expected, BoughtLot bought, double[] gains, int[] paybacks, Leftover[] leftovers) {
+      Accounts expected,
+      BoughtLot bought,
+      double[][] byEnding,
+      int[] paybacks,
+      Leftover[] leftovers) {
+    int judgedAt = bought.ending().judgedAt();
+    double[] gains = byEnding[judgedAt];
     double[] sorted = gains.clone();
     Arrays.sort(sorted);
     Quantiles gain = Quantiles.of(gains);
     double tenth = -0.1 * bought.landed();
-    Sensitivity sensitivity = new Sensitivity(expected.projection().scenario(), bought.lot());
+    Scenario plan = expected.projection().scenario();
+    Scenario judged = plan.withPlan(plan.plan().lasting(judgedAt + 1));
+    Sensitivity sensitivity = new Sensitivity(judged, bought.lot());
     int arrival = expected.projection().horizon().offset(bought.lot().arrived());
     double rate = expected.projection().scenario().nursery().settings().discountRate();
-    int last = expected.projection().horizon().months() - 1;
+    int last = judged.horizon().months() - 1;
     Ceiling ceiling =
         new Ceiling(discount(rate, arrival), discount(rate, last), List.of(leftovers));
     OptionalDouble most = ceiling.most(bought.landed(), gain.mean());
@@ -85,7 +131,9 @@ public record Gamble(
         paidBack(paybacks, 0.5),
         paidBack(paybacks, 0.9),
         most.isPresent() ? OptionalDouble.of(most.getAsDouble() / bought.lot().quantity()) : most,
-        sensitivity.breakEvens(bought),
+        Quantiles.each(byEnding),
+        Arrays.stream(byEnding).mapToDouble(each -> share(each, 0, true)).toArray(),
+        sensitivity.breakEvens(bought.judged()),
         sensitivity.swings());
   }
 
@@ -107,6 +155,15 @@ public record Gamble(
     Arrays.sort(sorted);
     int month = sorted[(int) Math.ceil(chance * sorted.length) - 1];
     return month == Drawing.NEVER ? OptionalInt.empty() : OptionalInt.of(month);
+  }
+
+  /**
+   * The first season from which on its mean gain is never below nil, up to where it is judged;
+   * empty if there is none.
+   */
+  public OptionalInt paysFrom() {
+    return Ending.paysFrom(
+        byEnding.stream().map(Quantiles::mean).toList(), bought.ending().judgedAt());
   }
 
   /** Whether the lot may fail as a whole, as stated. */

@@ -26,7 +26,15 @@ final class Keyed {
     MINUTES,
     EXCHANGE,
     DEATHS,
-    GROWTH_OF_LOT
+    GROWTH_OF_LOT,
+    SPEED_OF_ALL,
+    SPEED_OF_SPECIES,
+    SPEED_IN_CONDITION,
+    LOSSES_OF_ALL,
+    FIRST_YEAR_LOSS_OF_SPECIES,
+    LATER_LOSS_OF_SPECIES,
+    PRICES,
+    DEMAND
   }
 
   /** Below this expected number a binomial is found by adding probabilities up from none. */

@@ -1,6 +1,7 @@
 package growingon.chance;
 
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * P10, P50, P90 and mean of a sample, each with its sampling error. A quantile's error is half the
@@ -32,6 +33,11 @@ public record Quantiles(
         error(sorted, 0.5),
         error(sorted, 0.9),
         deviation / Math.sqrt(sample.length));
+  }
+
+  /** Of each of several samples. */
+  static List<Quantiles> each(double[][] samples) {
+    return Arrays.stream(samples).map(Quantiles::of).toList();
   }
 
   /**

@@ -17,12 +17,19 @@ final class Samples {
   final double[][] hours;
   final double[][] cash;
   final double[][] lotResults;
+  final double[][] standing;
   final double[][] gains;
+  final double[][][] gainsByEnding;
   final int[][] paybacks;
   final Leftover[][] leftovers;
   private final double opening;
 
-  Samples(Scenario scenario, int boughtLots) {
+  /**
+   * Room for the draws of a plan.
+   *
+   * @param endings seasons run for the bought lots, the plan's own and more
+   */
+  Samples(Scenario scenario, int boughtLots, int endings) {
     int draws = scenario.plan().draws();
     int seasons = scenario.plan().seasons();
     int months = scenario.horizon().months();
@@ -34,7 +41,9 @@ final class Samples {
     this.hours = new double[months][draws];
     this.cash = new double[months][draws];
     this.lotResults = new double[scenario.lots().size()][draws];
+    this.standing = new double[seasons][draws];
     this.gains = new double[boughtLots][draws];
+    this.gainsByEnding = new double[boughtLots][endings][draws];
     this.paybacks = new int[boughtLots][draws];
     this.leftovers = new Leftover[boughtLots][draws];
     this.opening = scenario.nursery().settings().openingCash();
@@ -45,6 +54,7 @@ final class Samples {
     copy(tally.salesBySeason(), sales, draw);
     copy(tally.hours(), hours, draw);
     copy(tally.lotResults(), lotResults, draw);
+    copy(tally.livingBySeason(), standing, draw);
     for (int grade = 0; grade < units.length; grade++) {
       copy(tally.unitsBySeason()[grade], units[grade], draw);
       copy(tally.stockBySeason()[grade], stock[grade], draw);
@@ -59,8 +69,9 @@ final class Samples {
     }
   }
 
-  private static void copy(double[] from, double[][] to, int draw) {
-    for (int i = 0; i < from.length; i++) {
+  /** As much as there is room for: a run may go on beyond the plan's end. */
+  static void copy(double[] from, double[][] to, int draw) {
+    for (int i = 0; i < to.length; i++) {
       to[i][draw] = from[i];
     }
   }

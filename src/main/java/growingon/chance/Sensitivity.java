@@ -9,20 +9,27 @@ import growingon.money.GradeNumbers;
 import growingon.money.Tally;
 import growingon.nursery.Demand;
 import growingon.nursery.Lot;
+import growingon.nursery.MarketSure;
 import growingon.nursery.Purchase;
 import growingon.nursery.QualityShares;
 import growingon.nursery.Scenario;
 import growingon.nursery.Settings;
 import growingon.nursery.Species;
 import growingon.nursery.Step;
+import growingon.nursery.Sure;
 import growingon.nursery.When;
+import growingon.project.GrowthPlace;
 import growingon.project.Luck;
 import growingon.project.Programme;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import org.hipparchus.analysis.solvers.BrentSolver;
@@ -33,6 +40,12 @@ final class Sensitivity {
   /** Standard normal score of P90. */
   private static final double P90 = Keyed.normalQuantile(0.9);
 
+  /** Between these factors on growth one is looked for at which the lot gains nil. */
+  private static final double SLOWEST = 0.25;
+
+  private static final double FASTEST = 2.5;
+  private static final int SPEEDS = 15;
+
   private final Scenario scenario;
   private final Settings settings;
   private final Lot lot;
@@ -40,6 +53,7 @@ final class Sensitivity {
   private final Spreads spreads = new Spreads();
   private final Tally with;
   private final Tally without;
+  private final double line;
 
   Sensitivity(Scenario scenario, Lot lot) {
     this.scenario = scenario;
@@ -50,6 +64,7 @@ final class Sensitivity {
     Programme programme = Programme.of(scenario);
     this.with = new Tally(programme, grades);
     this.without = new Tally(programme.without(lot.name()), grades);
+    this.line = gain(Luck.NONE);
   }
 
   private double gain(Luck luck) {
@@ -113,6 +128,7 @@ final class Sensitivity {
               percent(spreads.share(first, deviation, -P90)),
               percent(spreads.share(first, deviation, P90))));
     }
+    addNotKnown(swings);
     addQuality(swings);
     addMarket(swings);
     if (settings.labourSpread() > 0) {
@@ -131,7 +147,98 @@ final class Sensitivity {
   }
 
   private Swing swing(String name, Assumption assumption, String low, String high) {
-    return new Swing(name, low, high, gain(by(assumption, -P90)), gain(by(assumption, P90)));
+    return swing(name, low, high, by(assumption, -P90), by(assumption, P90));
+  }
+
+  private Swing swing(String name, String low, String high, Luck atLow, Luck atHigh) {
+    return new Swing(name, low, high, gain(atLow), line, gain(atHigh), Optional.empty());
+  }
+
+  /** What is not known, the same in all seasons. */
+  private void addNotKnown(List<Swing> swings) {
+    Map<String, Double> before = new LinkedHashMap<>();
+    Map<String, Double> after = new LinkedHashMap<>();
+    for (GrowthPlace where : GrowthPlace.of(with.programme())) {
+      double sure = species.sure().growth().getOrDefault(where.condition(), 1.0);
+      if (where.species().equals(species.name()) && sure < 1) {
+        before.put(where.condition(), Sure.spread(sure));
+        after.put(where.condition(), Sure.spread(sureAfter(where, sure)));
+      }
+    }
+    if (!before.isEmpty()) {
+      swings.add(growthNotKnown(before, after));
+    }
+    addLossNotKnown(swings, true);
+    addLossNotKnown(swings, false);
+    MarketSure market = settings.market();
+    if (market.prices() < 1) {
+      double factor = factor(market.prices());
+      swings.add(level("all selling prices, not known", factor, f -> KnownOtherwise.market(f, 1)));
+    }
+    if (market.demand() < 1) {
+      double factor = factor(market.demand());
+      swings.add(level("all units wanted, not known", factor, f -> KnownOtherwise.market(1, f)));
+    }
+  }
+
+  private double sureAfter(GrowthPlace where, double sure) {
+    return where.mmASeason() > 0
+        ? Measured.sureAfter(
+            sure,
+            Measured.plants(
+                Measured.variance(species, settings, where.trunkMm(), where.mmASeason())))
+        : sure;
+  }
+
+  private static double factor(double sure) {
+    return Math.exp(P90 * Sure.spread(sure));
+  }
+
+  private Swing level(String name, double factor, DoubleFunction<Luck> luck) {
+    return swing(
+        name, percent(1 / factor), percent(factor), luck.apply(1 / factor), luck.apply(factor));
+  }
+
+  private Swing growthNotKnown(Map<String, Double> before, Map<String, Double> after) {
+    double widest = before.values().stream().max(Double::compare).orElseThrow();
+    Swing now =
+        swing(
+            "growth of " + species.name() + ", not known",
+            percent(Math.exp(-P90 * widest)),
+            percent(Math.exp(P90 * widest)),
+            speeds(before, -P90),
+            speeds(before, P90));
+    return new Swing(
+        now.assumption(),
+        now.low(),
+        now.high(),
+        now.gainAtLow(),
+        now.gainAtLine(),
+        now.gainAtHigh(),
+        Optional.of(new Swing.Measured(gain(speeds(after, -P90)), gain(speeds(after, P90)))));
+  }
+
+  /** Growth of the species at a score of what is not known in each condition. */
+  private Luck speeds(Map<String, Double> spreads, double score) {
+    Map<String, Double> factors = new LinkedHashMap<>();
+    spreads.forEach((condition, spread) -> factors.put(condition, Math.exp(score * spread)));
+    return KnownOtherwise.speeds(species.name(), factors);
+  }
+
+  private void addLossNotKnown(List<Swing> swings, boolean firstYear) {
+    double mean = firstYear ? species.firstYearLoss() : species.laterLoss();
+    double sure = firstYear ? species.sure().firstYearLoss() : species.sure().laterLoss();
+    if (sure < 1 && mean > 0) {
+      double low = NotKnown.lossAt(spreads, mean, sure, -P90);
+      double high = NotKnown.lossAt(spreads, mean, sure, P90);
+      swings.add(
+          swing(
+              (firstYear ? "first-year" : "later") + " loss, not known",
+              percent(low),
+              percent(high),
+              KnownOtherwise.loss(species.name(), firstYear, low / mean),
+              KnownOtherwise.loss(species.name(), firstYear, high / mean)));
+    }
   }
 
   private void addQuality(List<Swing> swings) {
@@ -144,12 +251,12 @@ final class Sensitivity {
       double low = firsts.inverseCumulativeProbability(0.1);
       double high = firsts.inverseCumulativeProbability(0.9);
       swings.add(
-          new Swing(
+          swing(
               "share of firsts",
               percent(low),
               percent(high),
-              gain(at(Assumption.FIRSTS, low)),
-              gain(at(Assumption.FIRSTS, high))));
+              at(Assumption.FIRSTS, low),
+              at(Assumption.FIRSTS, high)));
     }
   }
 
@@ -191,12 +298,12 @@ final class Sensitivity {
   private void addFailure(List<Swing> swings) {
     if (lot.purchase().map(Purchase::fails).orElse(0.0) > 0) {
       swings.add(
-          new Swing(
+          swing(
               "the whole consignment fails",
               "it does",
               "it does not",
-              gain(at(Assumption.ARRIVAL_DEATHS, 1)),
-              gain(Luck.NONE)));
+              at(Assumption.ARRIVAL_DEATHS, 1),
+              Luck.NONE));
     }
   }
 
@@ -215,7 +322,38 @@ final class Sensitivity {
         lot.quality().sorted()
             ? OptionalDouble.empty()
             : root(share -> gain(at(Assumption.FIRSTS, share)), 0, 1);
-    return new BreakEvens(survivors, firsts, bought.bargain().leastPriceShare());
+    List<double[]> turns = turns();
+    return new BreakEvens(
+        survivors,
+        firsts,
+        bought.bargain().leastPriceShare(),
+        turns.size() == 1
+            ? root(this::gainAtSpeed, turns.get(0)[0], turns.get(0)[1])
+            : OptionalDouble.empty(),
+        turns.size() > 1);
+  }
+
+  private double gainAtSpeed(double factor) {
+    Map<String, Double> speeds = new LinkedHashMap<>();
+    species.growth().keySet().forEach(condition -> speeds.put(condition, factor));
+    return gain(KnownOtherwise.speeds(species.name(), speeds));
+  }
+
+  /** Factors on growth, next to each other, between which the gain changes its sign. */
+  private List<double[]> turns() {
+    List<double[]> turns = new ArrayList<>();
+    double before = SLOWEST;
+    double gainBefore = gainAtSpeed(before);
+    for (int step = 1; step <= SPEEDS; step++) {
+      double now = SLOWEST * Math.pow(FASTEST / SLOWEST, (double) step / SPEEDS);
+      double gain = gainAtSpeed(now);
+      if (gain >= 0 != gainBefore >= 0) {
+        turns.add(new double[] {before, now});
+      }
+      before = now;
+      gainBefore = gain;
+    }
+    return turns;
   }
 
   /** Share expected to live through the first year and the steps on arrival and in it. */

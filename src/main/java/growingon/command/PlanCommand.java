@@ -71,6 +71,12 @@ final class PlanCommand implements Callable<Integer> {
   private Long seed;
 
   @Option(
+      names = "--worth",
+      description =
+          "Tell luck and not knowing apart, and what is worth measuring, however long it takes.")
+  private boolean worth;
+
+  @Option(
       names = "--for",
       paramLabel = "WHO",
       description =
@@ -143,7 +149,7 @@ final class PlanCommand implements Callable<Integer> {
     List<BoughtLot> bought = reckoned.bought();
     Optional<Chances> chances = draw(accounts, bought, progress);
     Report whole = PlanReport.of(inputs, loaded.problems(), accounts, reckoned.join(), chances);
-    Report report = issued(answered(whole, inputs, accounts, bought));
+    Report report = issued(answered(whole, inputs, accounts, bought, chances));
     Optional<Path> kept = keep ? Optional.of(freeze(inputs, progress)) : Optional.empty();
     progress.phase("Writing " + destination.folder());
     List<String> notices = destination.write(report);
@@ -177,8 +183,7 @@ final class PlanCommand implements Callable<Integer> {
         Optional.of(report), destination.folder(), notices, Optional.empty(), problems);
   }
 
-  private static Optional<Chances> draw(
-      Accounts accounts, List<BoughtLot> bought, Progress progress) {
+  private Optional<Chances> draw(Accounts accounts, List<BoughtLot> bought, Progress progress) {
     int draws = accounts.projection().scenario().plan().draws();
     if (draws == 0) {
       return Optional.empty();
@@ -188,6 +193,7 @@ final class PlanCommand implements Callable<Integer> {
         Chances.draw(
             accounts,
             bought,
+            worth,
             THREADS,
             done ->
                 progress.phase(
@@ -204,9 +210,13 @@ final class PlanCommand implements Callable<Integer> {
 
   /** The same with the answer in front, where a quick sheet asked. */
   private static Report answered(
-      Report report, Inputs inputs, Accounts accounts, List<BoughtLot> bought) {
+      Report report,
+      Inputs inputs,
+      Accounts accounts,
+      List<BoughtLot> bought,
+      Optional<Chances> chances) {
     return inputs.quick().isPresent()
-        ? QuickAnswer.of(report, inputs, accounts, bought.get(0))
+        ? QuickAnswer.of(report, inputs, accounts, bought.get(0), chances)
         : report;
   }
 

@@ -64,6 +64,10 @@ public final class FrozenReader {
     for (int i = 0; i < components.length; i++) {
       String key = JsonShape.words(components[i].getName());
       Field field = fields.fields().get(key);
+      if (field == null && components[i].getType() == Optional.class) {
+        values[i] = Optional.empty();
+        continue;
+      }
       if (field == null) {
         throw new CellFault(where -> Advice.frozenLacks(at(fields.line()), key));
       }
@@ -92,6 +96,9 @@ public final class FrozenReader {
   }
 
   private Object value(Cell cell, Type type, Where where, String key) {
+    if (type instanceof ParameterizedType of && of.getRawType() == Optional.class) {
+      return Optional.of(value(cell, of.getActualTypeArguments()[0], where, key));
+    }
     if (type instanceof ParameterizedType of && cell instanceof Items items) {
       return list(items, of.getActualTypeArguments()[0], where, key);
     }

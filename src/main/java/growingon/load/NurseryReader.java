@@ -91,7 +91,8 @@ final class NurseryReader {
     Defined<Offer> offers =
         OffersTable.read(
             table(OffersTable.FORMAT), base.known, checks, stock.names(), planReader.statesTakes());
-    Plan plan = planReader.read(files.where(), planName, horizon, offers, findings);
+    Plan plan =
+        planReader.read(files.where(), planName, horizon, stock.values().size(), offers, findings);
     List<OtherCash> otherCash =
         OtherCashTable.read(
             table(OtherCashTable.FORMAT),

@@ -129,6 +129,20 @@ record NurseryShape(
             most = 100)
         Double assumptionsSure,
     @Key(
+            value = PRICES_SURE,
+            says =
+                "How sure all prices are on average over the seasons, %: 100 is taken as right [100]",
+            least = 1,
+            most = 100)
+        Double pricesSure,
+    @Key(
+            value = DEMAND_SURE,
+            says =
+                "How sure all units are on average over the seasons, %: 100 is taken as right [100]",
+            least = 1,
+            most = 100)
+        Double demandSure,
+    @Key(
             value = CLIMATE,
             says = "Climate of the nursery, for what the library of species says [temperate]",
             words = {"temperate", "mediterranean", "boreal", "subtropical", "tropical", "dry"})
@@ -179,6 +193,8 @@ record NurseryShape(
   static final String HEELED_IN = "heeled in per m2";
   static final String COUNTRY = "country";
   static final String ASSUMPTIONS_SURE = "assumptions sure %";
+  static final String PRICES_SURE = "prices sure %";
+  static final String DEMAND_SURE = "demand sure %";
   static final String CLIMATE = "climate";
   static final String SITE_SPEED = "site speed";
   static final String SITE_SPEED_FROM = "site speed from";

@@ -17,7 +17,6 @@ import java.util.Optional;
 /** The plan of a plan.json (see {@link PlanShape}), or the one that holds where there is none. */
 final class PlanReader {
   private static final String TABLE = "plan";
-  private static final int USUAL_DRAWS = 200;
   private static final String STOCK_VALUE = "stock value";
   static final Range SEASONS = Range.of(1, 40);
 
@@ -100,19 +99,27 @@ final class PlanReader {
    * @param nursery whose name the plan has if it states none
    * @param name if it states none
    * @param horizon its months
+   * @param stock number of lots that stand
    * @param offers every offer that is fine, and the names of all
    */
-  Plan read(Where nursery, String name, Horizon horizon, Defined<Offer> offers, Findings findings) {
+  Plan read(
+      Where nursery,
+      String name,
+      Horizon horizon,
+      int stock,
+      Defined<Offer> offers,
+      Findings findings) {
     Map<String, Integer> take = statesTakes() ? take(horizon, offers, findings) : marked(offers);
-    int usualDraws =
-        take.keySet().stream().anyMatch(each -> isUnsure(offers, each)) ? USUAL_DRAWS : 0;
     return new Plan(
         planName(name, nursery),
         horizon.firstMonth(),
         horizon.seasons(),
         take,
         Math.max(16, row.get(PlanShape.SLICES, As.whole(Range.of(16, Plan.MOST_SLICES)), 64)),
-        row.get(PlanShape.DRAWS, As.whole(Range.of(0, Plan.MOST_DRAWS)), usualDraws),
+        row.get(
+            PlanShape.DRAWS,
+            As.whole(Range.of(0, Plan.MOST_DRAWS)),
+            Plan.usualDraws(stock + take.size())),
         row.get(PlanShape.SEED, As.wholeLong(), 1L),
         horizonValue());
   }
@@ -140,14 +147,6 @@ final class PlanReader {
     Where where = row.has(PlanShape.NAME) || stated ? row.where(PlanShape.NAME) : nursery;
     PlanNames.fault(where, name).ifPresent(fault -> row.fail(any -> fault));
     return name.isEmpty() ? ifEmpty : name;
-  }
-
-  private static boolean isUnsure(Defined<Offer> offers, String name) {
-    return offers
-        .find(name)
-        .filter(
-            offer -> offer.lot().quality().sure() < 1 || offer.lossSure() < 1 || offer.fails() > 0)
-        .isPresent();
   }
 
   private static Map<String, Integer> marked(Defined<Offer> offers) {

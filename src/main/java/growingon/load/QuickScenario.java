@@ -12,6 +12,7 @@ import growingon.nursery.Layout;
 import growingon.nursery.LibrarySite;
 import growingon.nursery.LiftFrom;
 import growingon.nursery.Lot;
+import growingon.nursery.MarketSure;
 import growingon.nursery.Mix;
 import growingon.nursery.MonthShares;
 import growingon.nursery.MonthSpan;
@@ -50,7 +51,7 @@ import java.util.OptionalInt;
  * practice, no source.
  */
 final class QuickScenario {
-  private static final String CONDITION = "pot";
+  static final String CONDITION = "pot";
   private static final String LADDER = "size";
   private static final String MIX = "mix";
   private static final String GRIT = "grit";
@@ -172,7 +173,7 @@ final class QuickScenario {
         values.seasons,
         Map.of(name(), values.plants),
         SLICES,
-        0,
+        Plan.USUAL_DRAWS,
         1,
         HorizonValue.NOTHING);
   }
@@ -225,6 +226,7 @@ final class QuickScenario {
         OptionalDouble.empty(),
         Optional.empty(),
         Sure.USUAL,
+        MarketSure.KNOWN,
         LibrarySite.USUAL);
   }
 
@@ -248,7 +250,9 @@ final class QuickScenario {
         values.growth.potBoundMonths(),
         values.growth.potBoundFactor(),
         Optional.empty(),
-        "");
+        "",
+        new Sure(Map.of(CONDITION, values.growth.sure()), Sure.USUAL, Sure.USUAL),
+        values.growth.fromLibrary());
   }
 
   private Grade grade() {

@@ -1,14 +1,22 @@
 package growingon.load;
 
 import growingon.nursery.Form;
+import growingon.nursery.FromLibrary;
 import growingon.nursery.Habit;
 import growingon.nursery.Hemisphere;
+import growingon.nursery.LibrarySite;
 import growingon.nursery.QualityShares;
+import growingon.nursery.Sure;
 import growingon.nursery.Trunks;
+import growingon.nursery.library.Figures;
+import growingon.nursery.library.Library;
+import growingon.nursery.library.Match;
+import growingon.nursery.library.Taxon;
 import growingon.problem.Advice;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -38,11 +46,19 @@ final class QuickValues {
   final Working working;
   final int seasons;
 
+  /** How sure a growth is that nobody typed and no library has. */
+  private static final double NOT_SURE = 0.5;
+
+  /** Smaller pots are shallow ones to the library of species. */
+  private static final double LITRES_OF_A_TRAINING_POT = 5;
+
   private final Row row;
 
   /** How they grow and die. */
   record Growth(
       double mmAYear,
+      double sure,
+      Optional<FromLibrary> fromLibrary,
       double check1,
       double check2,
       int potBoundMonths,
@@ -129,8 +145,16 @@ final class QuickValues {
   }
 
   private Growth growth() {
+    Optional<Match.One> match = row.has(QuickLines.GROWTH) ? Optional.empty() : inLibrary();
+    Optional<Figures> lent = match.map(each -> figures(each.taxon()));
     return new Growth(
-        row.get(QuickLines.GROWTH, As.number(FREE), usualGrowth(habit)),
+        row.get(
+            QuickLines.GROWTH,
+            As.number(FREE),
+            lent.map(each -> Double.parseDouble(Figures.shown(each.mmAYear())))
+                .orElse(usualGrowth(habit))),
+        row.has(QuickLines.GROWTH) ? Sure.USUAL : lent.map(Figures::growthSure).orElse(NOT_SURE),
+        match.map(each -> fromLibrary(each.taxon(), lent.get())),
         number(QuickLines.CHECK_1, SpeciesTable.FACTOR),
         number(QuickLines.CHECK_2, SpeciesTable.FACTOR),
         whole(QuickLines.POT_BOUND_MONTHS, SpeciesTable.POT_BOUND),
@@ -138,6 +162,24 @@ final class QuickValues {
         percent(QuickLines.VIGOUR_SPREAD, SpeciesTable.SPREAD),
         percent(QuickLines.FIRST_YEAR_LOSS, Range.SHARE),
         percent(QuickLines.LATER_LOSS, Range.SHARE));
+  }
+
+  private Optional<Match.One> inLibrary() {
+    return Library.shipped().find(species) instanceof Match.One one
+        ? Optional.of(one)
+        : Optional.empty();
+  }
+
+  private Figures figures(Taxon taxon) {
+    String condition = litres < LITRES_OF_A_TRAINING_POT ? "shallow pot" : Library.TRAINING_POT;
+    return taxon.in(Library.shipped().condition(condition).orElseThrow(), LibrarySite.USUAL);
+  }
+
+  private static FromLibrary fromLibrary(Taxon taxon, Figures figures) {
+    return new FromLibrary(
+        taxon.shown(),
+        Set.of(QuickScenario.CONDITION),
+        figures.growthSources().stream().sorted().toList());
   }
 
   private Working working() {

@@ -3,6 +3,7 @@ package growingon.load;
 import growingon.load.Cell.Field;
 import growingon.load.Cell.Fields;
 import growingon.nursery.Hemisphere;
+import growingon.nursery.MarketSure;
 import growingon.nursery.MonthShares;
 import growingon.nursery.MonthSpan;
 import growingon.nursery.Settings;
@@ -208,6 +209,9 @@ final class SettingsReader {
         PlacesTable.optional(row.find(NurseryShape.HEELED_IN, As.number(Range.OVER_ZERO))),
         row.find(NurseryShape.COUNTRY, As.NAME),
         row.get(NurseryShape.ASSUMPTIONS_SURE, As.sure(), Sure.USUAL),
+        new MarketSure(
+            row.get(NurseryShape.PRICES_SURE, As.sure(), 1.0),
+            row.get(NurseryShape.DEMAND_SURE, As.sure(), 1.0)),
         SiteSettings.read(row, findings));
   }
 

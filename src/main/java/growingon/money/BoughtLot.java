@@ -2,6 +2,7 @@ package growingon.money;
 
 import growingon.nursery.Lot;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
@@ -18,6 +19,8 @@ import java.util.OptionalInt;
  * @param overflows where and when it makes places overflow, or overflow more
  * @param hoursShort hours short because of it, by month
  * @param bargain how far price, plants and selling price may move
+ * @param ending what it would have brought had the plan ended with another season
+ * @param later the same where it is judged later than the plan ends: in a plan to there
  * @param bridge from what it gains to the result of its account
  */
 public record BoughtLot(
@@ -30,6 +33,8 @@ public record BoughtLot(
     List<Overflow> overflows,
     double[] hoursShort,
     Bargain bargain,
+    Ending ending,
+    Optional<BoughtLot> later,
     Bridge bridge) {
   /**
    * Square metres by which a place overflows because of the lot.
@@ -106,5 +111,10 @@ public record BoughtLot(
   public BoughtLot {
     ratesOfReturn = List.copyOf(ratesOfReturn);
     overflows = List.copyOf(overflows);
+  }
+
+  /** The lot weighed at the end of the season in which it is judged. */
+  public BoughtLot judged() {
+    return later.orElse(this);
   }
 }

@@ -50,8 +50,16 @@ public final class ListPrices {
    * @return [quality][0 = no grade, then grades from the lowest]; 0 where there is no price
    */
   public double[][] net(Lot lot) {
+    return prices(lot, 1 - nursery.settings().sellingCostShare());
+  }
+
+  /** The same before what selling costs. */
+  double[][] gross(Lot lot) {
+    return prices(lot, 1);
+  }
+
+  private double[][] prices(Lot lot, double kept) {
     List<Grade> grades = nursery.ladderOf(lot).grades();
-    double kept = 1 - nursery.settings().sellingCostShare();
     double[][] table = new double[Quality.values().length][grades.size() + 1];
     for (Quality quality : Quality.values()) {
       double share = nursery.qualities().get(quality).priceShare();

@@ -26,6 +26,8 @@ import java.util.Map;
  * arrays are its own, to be read until the next run.
  */
 public final class Tally {
+  private static final double[][] NOTHING_STANDS = {};
+
   private final Programme programme;
   private final Settings settings;
   private final Horizon horizon;
@@ -50,8 +52,9 @@ public final class Tally {
   private final double[] lotResults;
   private final double[] lotSales;
   private final double[] lotUnits;
-  private final EndStock[] endStocks;
-  private double horizonValue;
+  private final EndStock[][] endStocks;
+  private final double[][][][] standings;
+  private final int countedMonths;
   private double packsBought;
   private Luck luck;
 
@@ -61,6 +64,16 @@ public final class Tally {
    * @param grades numbers of the grades of its nursery
    */
   public Tally(Programme programme, GradeNumbers grades) {
+    this(programme, grades, programme.scenario().plan().seasons());
+  }
+
+  /**
+   * A tally of runs that go on beyond a plan's end.
+   *
+   * @param grades numbers of the grades of its nursery
+   * @param seasons up to their end the results of lots count
+   */
+  public Tally(Programme programme, GradeNumbers grades, int seasons) {
     this.programme = programme;
     Scenario scenario = programme.scenario();
     Nursery nursery = scenario.nursery();
@@ -68,6 +81,7 @@ public final class Tally {
     this.horizon = programme.horizon();
     this.horizonValueOf = scenario.plan().horizonValue();
     int months = horizon.months();
+    this.countedMonths = horizon.seasonLast(seasons - 1) + 1;
     this.tariff = new Tariff(nursery, horizon);
     this.stores = new Stores(nursery, months);
     nursery.places().keySet().forEach(place -> placeIndex.put(place, placeIndex.size()));
@@ -82,7 +96,8 @@ public final class Tally {
     this.lotResults = new double[scenario.lots().size()];
     this.lotSales = new double[lotResults.length];
     this.lotUnits = new double[lotResults.length];
-    this.endStocks = new EndStock[lotResults.length];
+    this.endStocks = new EndStock[scenario.plan().seasons()][lotResults.length];
+    this.standings = new double[scenario.plan().seasons()][lotResults.length][][];
     this.season = new int[months];
     this.placeFlows = new double[months];
     this.otherFlows = new double[months];
@@ -134,13 +149,14 @@ public final class Tally {
       hours[month] += fixedHours[month];
       flows[month] += placeFlows[month] + otherFlows[month] - hours[month] * paid;
     }
-    for (EndStock stock : endStocks) {
-      horizonValue += stock.worth(horizonValueOf);
-    }
+  }
+
+  private int lastSeason() {
+    return endStocks.length - 1;
   }
 
   /** The programme. */
-  Programme programme() {
+  public Programme programme() {
     return programme;
   }
 
@@ -160,13 +176,22 @@ public final class Tally {
 
   /** Value of unsold plants at the end, as far as the plan counts it. */
   double horizonValue() {
-    return horizonValue;
+    return horizonValue(lastSeason());
+  }
+
+  /** The same had the plan ended with a season. */
+  private double horizonValue(int endingWith) {
+    double sum = 0;
+    for (EndStock stock : endStocks[endingWith]) {
+      sum += stock.worth(horizonValueOf);
+    }
+    return sum;
   }
 
   /** The same at list prices multiplied by a factor. */
   double horizonValue(double priceFactor) {
     double sum = 0;
-    for (EndStock stock : endStocks) {
+    for (EndStock stock : endStocks[lastSeason()]) {
       sum += stock.atPrices(priceFactor).worth(horizonValueOf);
     }
     return sum;
@@ -189,7 +214,38 @@ public final class Tally {
 
   /** What is left of a lot at the end, by its index in the scenario. */
   public Leftover leftover(int lot) {
-    return new Leftover(endStocks[lot], horizonValueOf);
+    return leftover(lot, lastSeason());
+  }
+
+  /** What is left of a lot at the end of a season. */
+  public Leftover leftover(int lot, int endingWith) {
+    return new Leftover(endStocks[endingWith][lot], horizonValueOf);
+  }
+
+  /** How a lot stands at the end of a season, as its recorder was told. */
+  double[][] standing(int lot, int endingWith) {
+    return standings[endingWith][lot];
+  }
+
+  /** Living plants at the end of each season. */
+  public double[] livingBySeason() {
+    double[] living = new double[standings.length];
+    for (int each = 0; each < living.length; each++) {
+      for (double[][] lot : standings[each]) {
+        living[each] += plants(lot);
+      }
+    }
+    return living;
+  }
+
+  private static double plants(double[][] standing) {
+    double sum = 0;
+    for (double[] quality : standing) {
+      for (double plants : quality) {
+        sum += plants;
+      }
+    }
+    return sum;
   }
 
   /** Hours of work by month. */
@@ -240,8 +296,37 @@ public final class Tally {
   /** Flows with the value of unsold plants, which is no cash, in the last month. */
   double[] flowsWithHorizonValue() {
     double[] valued = flows.clone();
-    valued[valued.length - 1] += horizonValue;
+    valued[valued.length - 1] += horizonValue();
     return valued;
+  }
+
+  /**
+   * Net flows that this run brings more than another, had the plan ended with a season: by month up
+   * to its last, in which unsold plants are valued.
+   */
+  public double[] gainOver(Tally other, int endingWith) {
+    double[] gain = Arrays.copyOf(flows, horizon.seasonLast(endingWith) + 1);
+    for (int month = 0; month < gain.length; month++) {
+      gain[month] -= other.flows[month];
+    }
+    gain[gain.length - 1] += horizonValue(endingWith) - other.horizonValue(endingWith);
+    return gain;
+  }
+
+  /** Present value of {@link #gainOver(Tally, int)} for every season. */
+  public double[] gainsByEnding(Tally other) {
+    double[] gains = new double[endStocks.length];
+    double growth = Math.log1p(settings.discountRate()) / 12;
+    double sum = 0;
+    for (int month = 0; month < flows.length; month++) {
+      double worth = Math.exp(-growth * month);
+      sum += (flows[month] - other.flows[month]) * worth;
+      if (horizon.isSeasonEnd(month)) {
+        int now = season[month];
+        gains[now] = sum + (horizonValue(now) - other.horizonValue(now)) * worth;
+      }
+    }
+    return gains;
   }
 
   /** What this run brings more than another, by month, unsold plants valued. */
@@ -256,9 +341,11 @@ public final class Tally {
 
   private void clear() {
     stores.clear();
-    horizonValue = 0;
     packsBought = 0;
-    Arrays.fill(endStocks, EndStock.NOTHING);
+    for (int each = 0; each < endStocks.length; each++) {
+      Arrays.fill(endStocks[each], EndStock.NOTHING);
+      Arrays.fill(standings[each], NOTHING_STANDS);
+    }
     for (double[] each :
         List.of(flows, sales, hours, costs, salesBySeason, lotResults, lotSales, lotUnits)) {
       Arrays.fill(each, 0);
@@ -287,7 +374,7 @@ public final class Tally {
     @Override
     protected void cost(CostKind kind, int month, double amount) {
       costs[kind.ordinal()] += amount;
-      lotResults[lot] -= amount;
+      lotResults[lot] -= month < countedMonths ? amount : 0;
       flows[month] -= kind.isCash() ? amount : 0;
       if (toDate != null) {
         toDate.cost(kind, month, amount);
@@ -310,7 +397,7 @@ public final class Tally {
     protected void receipts(int month, double plants, double money) {
       flows[month] += money;
       sales[month] += money;
-      lotResults[lot] += money;
+      lotResults[lot] += month < countedMonths ? money : 0;
       lotSales[lot] += money;
       lotUnits[lot] += plants;
       salesBySeason[season[month]] += money;
@@ -360,10 +447,11 @@ public final class Tally {
           stockBySeason[gradeIndex[lot][grade - 1]][ended] += standing[quality][grade];
         }
       }
-      if (ended == salesBySeason.length - 1) {
+      standings[ended][lot] = standing;
+      if (ended == lastSeason() || !horizonValueOf.equals(HorizonValue.NOTHING)) {
         double costEach = toDate == null ? 0 : toDate.costEach();
         double paidEach = toDate == null ? 0 : toDate.paidEach();
-        endStocks[lot] = EndStock.of(standing, netPrices[lot], costEach, paidEach);
+        endStocks[ended][lot] = EndStock.of(standing, netPrices[lot], costEach, paidEach);
       }
     }
   }

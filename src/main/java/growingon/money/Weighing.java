@@ -17,11 +17,17 @@ final class Weighing {
   private final Scenario scenario;
   private final GradeNumbers grades;
   private final Tally with;
+  private final Beyond beyond;
 
   Weighing(Programme programme) {
+    this(programme, Optional.empty());
+  }
+
+  private Weighing(Programme programme, Optional<Beyond> known) {
     this.scenario = programme.scenario();
     this.grades = new GradeNumbers(scenario.nursery());
     this.with = tally(programme);
+    this.beyond = known.orElseGet(() -> new Beyond(scenario));
   }
 
   private Tally tally(Programme programme) {
@@ -85,7 +91,23 @@ final class Weighing {
         with.lotResults()[index]);
   }
 
+  /** The lot weighed, with what it brings if the plan ends with another season. */
   private BoughtLot weigh(Lot lot) {
+    Ending ending = beyond.ending(lot);
+    Optional<BoughtLot> later =
+        ending.isJudgedLater()
+            ? Optional.of(upTo(ending.judgedAt()).weigh(lot, ending, Optional.empty()))
+            : Optional.empty();
+    return weigh(lot, ending, later);
+  }
+
+  /** The same plan to the end of another season. */
+  private Weighing upTo(int season) {
+    Scenario longer = scenario.withPlan(scenario.plan().lasting(season + 1));
+    return new Weighing(Programme.of(longer), Optional.of(beyond));
+  }
+
+  private BoughtLot weigh(Lot lot, Ending ending, Optional<BoughtLot> later) {
     Tally without = tally(with.programme().without(lot.name()));
     double[] flows = with.gainOver(without);
     double value = Finance.presentValue(flows, scenario.nursery().settings().discountRate());
@@ -99,6 +121,8 @@ final class Weighing {
         overflows(without),
         hoursShort(without),
         new Bargaining(lot, with, without, grades, value).bargain(),
+        ending,
+        later,
         bridge(lot, flows, value, without));
   }
 

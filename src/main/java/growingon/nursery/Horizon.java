@@ -12,14 +12,18 @@ import java.util.Objects;
  * month of the n-th season; a part season counts as the first.
  *
  * @param firstMonth first month of the plan
- * @param seasons number of seasons, 1 to 40
+ * @param seasons number of seasons, 1 to 50: as long as a plan may be, and ten more to see when its
+ *     lots pay
  * @param seasonStart first month of a season
  */
 public record Horizon(YearMonth firstMonth, int seasons, Month seasonStart) {
+  /** The most seasons that are run. */
+  public static final int MOST_SEASONS = 50;
+
   public Horizon {
     Objects.requireNonNull(firstMonth);
     Objects.requireNonNull(seasonStart);
-    Check.that(seasons >= 1 && seasons <= 40, "a plan has 1 to 40 seasons", seasons);
+    Check.that(seasons >= 1 && seasons <= MOST_SEASONS, "a plan has 1 to 50 seasons", seasons);
   }
 
   /** Months of the first season that went by before the plan, 0 to 11. */

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.function.UnaryOperator;
 
 /**
  * What the nursery is and assumes, apart from its stock. Maps keep the order of the files.
@@ -73,6 +74,26 @@ public record Nursery(
   /** The route of a lot. */
   public Route routeOf(Lot lot) {
     return get(routes, lot.route(), "route");
+  }
+
+  /** The same with species and a market that are as sure as said. */
+  public Nursery withSure(UnaryOperator<Species> bySpecies, MarketSure market) {
+    Map<String, Species> others = new LinkedHashMap<>();
+    species.forEach((name, each) -> others.put(name, bySpecies.apply(each)));
+    return new Nursery(
+        settings.withMarket(market),
+        others,
+        ladders,
+        qualities,
+        routes,
+        pots,
+        components,
+        mixes,
+        materials,
+        places,
+        demand,
+        care,
+        otherCash);
   }
 
   /** The same with other demand. */

@@ -11,7 +11,7 @@ import java.util.Objects;
  *
  * @param name of the plan, also of its report folder
  * @param firstMonth first month
- * @param seasons number of seasons, 1 to 40
+ * @param seasons number of seasons, 1 to 50
  * @param take plants taken of each offer
  * @param slices K, representative plants a lot
  * @param draws draws for chances, 0 for none
@@ -30,22 +30,42 @@ public record Plan(
   /** Most draws; more add no digit that could be trusted. */
   public static final int MOST_DRAWS = 100_000;
 
+  /** Draws where nothing is said. */
+  public static final int USUAL_DRAWS = 200;
+
+  /** Where nothing is said, lots times draws are at most this, as long as there are FEWEST. */
+  private static final int USUAL_LOTS_DRAWN = 100_000;
+
+  private static final int FEWEST_USUAL_DRAWS = 100;
+
   /** Most representative plants a lot: the search for their lattice grows with the cube. */
   public static final int MOST_SLICES = 512;
 
   public Plan {
     Check.named(name, "a plan");
     Objects.requireNonNull(firstMonth);
-    Check.that(seasons >= 1 && seasons <= 40, "a plan has 1 to 40 seasons", seasons);
+    Check.that(
+        seasons >= 1 && seasons <= Horizon.MOST_SEASONS, "a plan has 1 to 50 seasons", seasons);
     take = Collections.unmodifiableMap(new LinkedHashMap<>(take));
     Check.that(slices >= 16, "K is at least 16", slices);
     Check.notNegative(draws, "draws");
     Objects.requireNonNull(horizonValue);
   }
 
+  /** Draws where nothing is said: fewer for very many lots, which take long. */
+  public static int usualDraws(int lots) {
+    int affordable = USUAL_LOTS_DRAWN / Math.max(1, lots);
+    return Math.max(FEWEST_USUAL_DRAWS, Math.min(USUAL_DRAWS, affordable));
+  }
+
   /** The same plan with another number of draws. */
   public Plan withDraws(int newDraws) {
     return new Plan(name, firstMonth, seasons, take, slices, newDraws, seed, horizonValue);
+  }
+
+  /** The same plan with another number of seasons. */
+  public Plan lasting(int newSeasons) {
+    return new Plan(name, firstMonth, newSeasons, take, slices, draws, seed, horizonValue);
   }
 
   /** The same plan with another seed. */

@@ -2,6 +2,7 @@ package growingon.nursery;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.function.UnaryOperator;
 
 /**
  * All that a projection needs: the nursery, the plan, and the lots standing or bought in it.
@@ -24,6 +25,31 @@ public record Scenario(Nursery nursery, Plan plan, List<Lot> lots) {
   /** The months of the plan. */
   public Horizon horizon() {
     return new Horizon(plan.firstMonth(), plan.seasons(), nursery.settings().seasonStart());
+  }
+
+  /** The same with growth, losses, prices and demand taken as known. */
+  public Scenario known() {
+    return new Scenario(
+        nursery.withSure(
+            each -> each.withSure(Sure.known(each.growth().keySet())), MarketSure.KNOWN),
+        plan,
+        lots);
+  }
+
+  /** Whether growth, losses, prices and demand are all taken as known. */
+  public boolean isKnown() {
+    return nursery.settings().market().equals(MarketSure.KNOWN)
+        && lots.stream().map(nursery::speciesOf).allMatch(each -> each.sure().isKnown());
+  }
+
+  /** The same as sure of each species as said. */
+  public Scenario withSure(UnaryOperator<Species> bySpecies) {
+    return new Scenario(nursery.withSure(bySpecies, nursery.settings().market()), plan, lots);
+  }
+
+  /** The same with another plan for the same nursery and lots. */
+  public Scenario withPlan(Plan other) {
+    return new Scenario(nursery, other, lots);
   }
 
   /** The same without one lot. */

@@ -42,6 +42,7 @@ import java.util.OptionalDouble;
  *     their trunks
  * @param country where the nursery lies; plants of another origin stand apart
  * @param assumptionsSure how sure growth and losses are where a species says nothing, as a share
+ * @param market how sure prices and demand are on average
  * @param library what the library of species must know of the nursery
  */
 public record Settings(
@@ -73,6 +74,7 @@ public record Settings(
     OptionalDouble heeledInPerM2,
     Optional<String> country,
     double assumptionsSure,
+    MarketSure market,
     LibrarySite library) {
   /** Minutes a plant for which a second person lifts, where nothing is said. */
   public static final double USUAL_SECOND_PERSON_MINUTES = 2;
@@ -113,6 +115,42 @@ public record Settings(
         assumptionsSure > 0 && assumptionsSure <= 1,
         "how sure assumptions are must be more than 0 and at most 1",
         assumptionsSure);
+    Objects.requireNonNull(market);
     Objects.requireNonNull(library);
+  }
+
+  /** The same with prices and demand that are so sure. */
+  public Settings withMarket(MarketSure sure) {
+    return new Settings(
+        name,
+        hemisphere,
+        seasonStart,
+        currency,
+        exchangeRates,
+        hourlyRate,
+        paidShare,
+        hoursAvailable,
+        discountRate,
+        salesPattern,
+        wasteShare,
+        orderLeadMonths,
+        openingCash,
+        lowestCash,
+        winter,
+        winterGapMm,
+        winterMoveMinutes,
+        secondPersonMinutes,
+        girthBaseFactor,
+        labourSpread,
+        exchangeSpread,
+        yearEnd,
+        sellingCostShare,
+        minutesASale,
+        lotSpread,
+        heeledInPerM2,
+        country,
+        assumptionsSure,
+        sure,
+        library);
   }
 }

@@ -126,6 +126,32 @@ public record Species(
         Optional.empty());
   }
 
+  /** The same, as sure as that. */
+  public Species withSure(Sure other) {
+    return new Species(
+        name,
+        ladder,
+        habit,
+        usualCondition,
+        growth,
+        growthMonths,
+        vigourSpread,
+        yearSpread,
+        lotSpread,
+        firstYearLoss,
+        laterLoss,
+        lossMonths,
+        lossSpread,
+        checkFirstYear,
+        checkSecondYear,
+        potBoundMonths,
+        potBoundFactor,
+        winterPlace,
+        healthNote,
+        other,
+        fromLibrary);
+  }
+
   /**
    * The growing condition of plants in a pot or without one, in a place or without one: the place's
    * in a field bed or without a pot, else the pot's, else the usual one.

@@ -1,6 +1,7 @@
 package growingon.nursery;
 
 import java.util.Collection;
+import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.stream.Collectors;
 
@@ -28,13 +29,20 @@ public record Sure(Map<String, Double> growth, double firstYearLoss, double late
     check(laterLoss, "how sure the later loss is");
   }
 
-  private static void check(double sure, String what) {
+  static void check(double sure, String what) {
     Check.that(sure >= LEAST && sure <= 1, what + " must lie between 0.01 and 1", sure);
   }
 
   /** Everything taken as known. */
   public static Sure known(Collection<String> conditions) {
     return new Sure(conditions.stream().collect(Collectors.toMap(each -> each, each -> 1.0)), 1, 1);
+  }
+
+  /** Whether everything is taken as known. */
+  public boolean isKnown() {
+    return firstYearLoss == 1
+        && laterLoss == 1
+        && growth.values().stream().allMatch(each -> each == 1);
   }
 
   /** How sure the growth in a condition is; the species has growth there. */
@@ -53,6 +61,25 @@ public record Sure(Map<String, Double> growth, double firstYearLoss, double late
   /** The inverse of {@link #spread}: 1/(1 + 4 s²). */
   public static double ofVariance(double variance) {
     return 1 / (1 + 4 * variance);
+  }
+
+  /**
+   * How many plants of one's own a degree of sureness is worth: 10 p/(1 − p), without end for 1.
+   */
+  public static double plants(double sure) {
+    return 10 * sure / (1 - sure);
+  }
+
+  /** The inverse of {@link #plants}. */
+  public static double ofPlants(double plants) {
+    return plants / (plants + 10);
+  }
+
+  /** The same with another sureness of growth in one condition. */
+  public Sure withGrowth(String condition, double sure) {
+    Map<String, Double> other = new LinkedHashMap<>(growth);
+    other.put(condition, sure);
+    return new Sure(other, firstYearLoss, laterLoss);
   }
 
   /** Factor from the middle to P90, and from P10 to the middle, of growth that is so sure. */

@@ -130,7 +130,7 @@ final class LotState {
     plants.growBy(standing.curve());
     double years = speed.growthYears(month);
     if (years > 0) {
-      plants.grow(years * vessel.potBoundFactor(month));
+      plants.grow(years * speed.in(standing.condition()) * vessel.potBoundFactor(month));
     }
   }
 
@@ -183,6 +183,7 @@ final class LotState {
     to.monthOver(month, plants.living());
     if (to.asksForTrunks()) {
       to.trunk(month, isEmpty() ? 0 : plants.meanTrunk());
+      to.growsIn(month, standing.condition());
     }
     if (calendar.isSeasonEnd(month)) {
       to.seasonEnded(calendar.season(month), plants.standing(training.months(month)));

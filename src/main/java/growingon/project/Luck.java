@@ -25,11 +25,20 @@ public interface Luck {
   }
 
   /**
+   * Factor on the growth time of a species in a growing condition for the whole run: what is not
+   * known of its speed, also from a count to the plan's first month.
+   */
+  default double speed(Species species, String condition) {
+    return 1;
+  }
+
+  /**
    * Yearly loss of a species in a season.
    *
+   * @param firstYear whether it is the loss of a lot's first year
    * @param expected the loss to be expected, 0 to 1
    */
-  default double loss(Species species, double expected, int season) {
+  default double loss(Species species, boolean firstYear, double expected, int season) {
     return expected;
   }
 

@@ -63,4 +63,7 @@ public interface Recorder {
 
   /** Mean trunk of the living plants at a month's end, mm; 0 for none. */
   default void trunk(int month, double meanMm) {}
+
+  /** The growing condition of the lot in a month; of those that ask for trunks. */
+  default void growsIn(int month, String condition) {}
 }

@@ -18,6 +18,8 @@ final class Speed {
   private Step.GrowthAfter afterRootWork = Step.GrowthAfter.OF_SPECIES;
   private int season = NEVER;
   private double ofSeason;
+  private String condition = "";
+  private double inCondition = 1;
 
   Speed(LotPlan plan, Calendar calendar, Luck luck) {
     this.plan = plan;
@@ -41,6 +43,15 @@ final class Speed {
   double growthYears(int month) {
     double share = plan.species.growthMonths().get(calendar.monthOfYear(month));
     return share == 0 ? 0 : share * rootWorkCheck(month) * luck(month);
+  }
+
+  /** Factor on the growth in a condition: what is not known of the speed there. */
+  double in(String now) {
+    if (!now.equals(condition)) {
+      condition = now;
+      inCondition = luck.speed(plan.species, now);
+    }
+    return inCondition;
   }
 
   /** The first value holds in the month of the work and the next 11, the second for 12 more. */

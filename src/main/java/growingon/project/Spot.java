@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param placeName name of the place, empty without one
  * @param careKind its kind in {@link CareRates}
  * @param m2Each square metres of one plant
+ * @param condition growing condition there
  * @param curve law by which it grows there
  */
 record Spot(
@@ -24,9 +25,11 @@ record Spot(
     String placeName,
     int careKind,
     double m2Each,
+    String condition,
     Curve curve) {
   /** Works out how a lot stands. */
   static Spot of(LotPlan plan, Optional<Pot> pot, Optional<Place> place, Spacing spacing) {
+    String condition = plan.species.conditionIn(pot, place);
     return new Spot(
         pot,
         place,
@@ -34,7 +37,8 @@ record Spot(
         place.map(Place::name).orElse(""),
         CareRates.kind(place),
         Footprint.m2(pot, plan.lot.standing().crownMm(), spacing, place),
-        plan.species.growth().get(plan.species.conditionIn(pot, place)));
+        condition,
+        plan.species.growth().get(condition));
   }
 
   /** Whether it is made of these very values. */

@@ -54,7 +54,7 @@ final class Survival {
           firstYear
               ? by.consignmentLoss(plan.lot, plan.species.firstYearLoss())
               : plan.species.laterLoss();
-      knownSurvival = Math.log(1 - by.loss(plan.species, expected, season));
+      knownSurvival = Math.log(1 - by.loss(plan.species, firstYear, expected, season));
       knownFirstYear = firstYear;
       knownSeason = by == luck ? season : NEVER;
     }

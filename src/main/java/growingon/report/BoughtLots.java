@@ -1,14 +1,19 @@
 package growingon.report;
 
+import growingon.chance.Gamble;
+import growingon.chance.Quantiles;
 import growingon.money.BoughtLot;
 import growingon.money.BoughtLot.Bargain;
 import growingon.money.BoughtLot.Overflow;
+import growingon.money.Ending;
 import growingon.money.ValueJoin;
 import growingon.nursery.Horizon;
 import growingon.nursery.Lot;
 import java.time.YearMonth;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
@@ -20,6 +25,11 @@ final class BoughtLots {
     return List.of(gains(context), limits(context), bridges(context), join(context));
   }
 
+  /** What each brings if the plan ends with another season, and where each is judged. */
+  static List<Table> later(Context context) {
+    return List.of(endings(context), judged(context));
+  }
+
   private static String currency(Context context) {
     return context.inputs().scenario().nursery().settings().currency();
   }
@@ -27,7 +37,7 @@ final class BoughtLots {
   private static Table gains(Context context) {
     String currency = currency(context);
     Rows rows = new Rows();
-    context.bought().forEach(each -> rows.add(gain(context, each)));
+    context.bought().forEach(each -> rows.add(gain(context, each, each)));
     return new Table(
         "bought-lots",
         "Lots bought: does each pay",
@@ -36,20 +46,109 @@ final class BoughtLots {
                 + " what it crowds out counts; both plans are run in full. More space and hours: what"
                 + " is missing because of it, in the worst month and in all. "
                 + Sentences.WITHOUT_VAT),
-        List.of(
-            Rows.lot(),
-            Column.of("plants", "plants", "", Kind.COUNT),
-            Column.summed("landed", "cost landed", currency, Kind.MONEY),
-            Columns.belowNil(Column.of("gain", "gain", currency, Kind.MONEY)),
-            Column.of("return_rate", "rate of return", "", Kind.TEXT),
-            Column.of("money_back", "money back", "", Kind.MONTH),
-            Columns.aboveNil(Column.of("overflow", "more space", "m²", Kind.SQUARE_METRES)),
-            Columns.aboveNil(Column.of("hours_short", "more hours", "hours", Kind.HOURS)),
-            Column.of("verdict", "verdict", "", Kind.LONG_TEXT)),
+        gainColumns(currency),
         rows.list());
   }
 
-  private static List<Object> gain(Context context, BoughtLot bought) {
+  private static List<Column> gainColumns(String currency) {
+    return List.of(
+        Rows.lot(),
+        Column.of("plants", "plants", "", Kind.COUNT),
+        Column.summed("landed", "cost landed", currency, Kind.MONEY),
+        Columns.belowNil(Column.of("gain", "gain", currency, Kind.MONEY)),
+        Column.of("return_rate", "rate of return", "", Kind.TEXT),
+        Column.of("money_back", "money back", "", Kind.MONTH),
+        Columns.aboveNil(Column.of("overflow", "more space", "m²", Kind.SQUARE_METRES)),
+        Columns.aboveNil(Column.of("hours_short", "more hours", "hours", Kind.HOURS)),
+        Column.of("judged_at", "judged at the end of", "", Kind.TEXT),
+        Columns.belowNil(Column.of("gain_judged", "gain then", currency, Kind.MONEY)),
+        Column.of("verdict", "verdict", "", Kind.LONG_TEXT));
+  }
+
+  /** Gain by season of ending, of each lot. */
+  private static Table endings(Context context) {
+    String currency = currency(context);
+    Horizon horizon = context.accounts().projection().horizon();
+    boolean drawn = context.chances().isPresent();
+    Rows rows = new Rows();
+    for (BoughtLot each : context.bought()) {
+      Optional<Gamble> gamble = EndingWords.gamble(context, each);
+      for (int season = 0; season <= each.ending().judgedAt(); season++) {
+        rows.add(ending(each, gamble, season, horizon));
+      }
+    }
+    return new Table(
+        "gain-by-ending",
+        "Gain by season of ending",
+        List.of(
+            "What the lot has brought if the plan ended with that season: the whole nursery with it"
+                + " less without it, in today's money. Later seasons know of no purchase after the"
+                + " plan's own, so they have less competition than there will be.",
+            "Standing: for sale, kept ones left out; graded, and at list, by the plan's line."),
+        endingColumns(currency, drawn),
+        rows.list());
+  }
+
+  private static List<Column> endingColumns(String currency, boolean drawn) {
+    List<Column> columns = new ArrayList<>();
+    columns.add(Rows.lot());
+    columns.add(Rows.season());
+    columns.add(Column.of("of_plan", "of the plan", "", Kind.TEXT));
+    columns.add(Columns.belowNil(Column.of("plan", "plan's line", currency, Kind.MONEY)));
+    if (drawn) {
+      columns.add(Columns.belowNil(Column.of("p10", "P10", currency, Kind.MONEY)));
+      columns.add(Columns.belowNil(Column.of("p50", "P50", currency, Kind.MONEY)));
+      columns.add(Columns.belowNil(Column.of("p90", "P90", currency, Kind.MONEY)));
+      columns.add(Columns.belowNil(Column.of("mean", "mean", currency, Kind.MONEY)));
+      columns.add(Column.of("chance_pays", "chance that it pays", "", Kind.SHARE));
+    }
+    columns.add(Column.of("standing", "standing", "", Kind.COUNT));
+    columns.add(Column.of("graded", "graded", "", Kind.COUNT));
+    columns.add(Column.of("worth_at_list", "worth at list", currency, Kind.MONEY));
+    return columns;
+  }
+
+  private static List<Object> ending(
+      BoughtLot bought, Optional<Gamble> gamble, int season, Horizon horizon) {
+    Ending.BySeason at = bought.ending().seasons().get(season);
+    int end = bought.ending().planEnd();
+    List<Object> row = new ArrayList<>();
+    row.add(bought.lot().name());
+    row.add(horizon.seasonLabel(season));
+    row.add(season < end ? "before its end" : season == end ? "its end" : "after its end");
+    row.add(at.gain());
+    gamble.ifPresent(
+        each -> {
+          Quantiles drawn = each.byEnding().get(season);
+          row.addAll(List.of(drawn.p10(), drawn.p50(), drawn.p90(), drawn.mean()));
+          row.add(each.paysByEnding()[season]);
+        });
+    row.add(Math.round(at.standing()));
+    row.add(Math.round(at.graded()));
+    row.add(at.worthAtList());
+    return row;
+  }
+
+  /** The same as the gains, of lots that are judged later than the plan ends, where they are. */
+  private static Table judged(Context context) {
+    String currency = currency(context);
+    Rows rows = new Rows();
+    for (BoughtLot each : context.bought()) {
+      if (each.ending().isJudgedLater()) {
+        rows.add(gain(context, each, each.judged()));
+      }
+    }
+    return new Table(
+        "bought-lots-judged",
+        "Lots bought: where each is judged",
+        List.of(LotVerdictsSheet.JUDGED, Sentences.WITHOUT_VAT),
+        gainColumns(currency),
+        rows.list());
+  }
+
+  /** The lot of a plan, weighed at the plan's end or later. */
+  private static List<Object> gain(Context context, BoughtLot ofPlan, BoughtLot bought) {
+    Horizon horizon = context.accounts().projection().horizon();
     return Arrays.asList(
         bought.lot().name(),
         bought.lot().quantity(),
@@ -59,7 +158,9 @@ final class BoughtLots {
         month(context, bought.payback()),
         mostOverflow(context, bought),
         Arrays.stream(bought.hoursShort()).sum(),
-        verdict(new BoughtWords(context, bought)));
+        horizon.seasonName(ofPlan.ending().judgedAt()),
+        ofPlan.judged().presentValue(),
+        verdict(new BoughtWords(context, ofPlan)));
   }
 
   private static Table limits(Context context) {
@@ -190,7 +291,7 @@ final class BoughtLots {
   }
 
   private static String verdict(BoughtWords words) {
-    String pays = words.pays() ? "pays" : "does not pay";
+    String pays = words.told();
     return words.space().isEmpty() ? pays : pays + ", with " + Phrases.list(words.space());
   }
 

@@ -31,6 +31,10 @@ final class BoughtWords {
   private final LotAccount account;
   private final OptionalDouble mostLandedEach;
   private final WholeLot whole;
+  private final BoughtLot judged;
+  private final EndingWords ending;
+  private final boolean drawn;
+  private final String word;
 
   BoughtWords(Context context, BoughtLot bought) {
     this.accounts = context.accounts();
@@ -41,6 +45,14 @@ final class BoughtWords {
     this.account = accounts.lot(bought.lot().name());
     this.mostLandedEach = mostLandedEach(context, bought);
     this.whole = context.whole().lot(bought.lot().name());
+    this.judged = bought.judged();
+    this.ending = EndingWords.of(context, bought);
+    Optional<Gamble> gamble = EndingWords.gamble(context, bought);
+    this.drawn = gamble.isPresent();
+    this.word =
+        gamble
+            .map(each -> new VerdictWords(context, each).verdict().toString())
+            .orElse(pays() ? "pays" : "does not pay");
   }
 
   /**
@@ -53,54 +65,79 @@ final class BoughtWords {
         .filter(gamble -> gamble.bought().lot().name().equals(bought.lot().name()))
         .findFirst()
         .map(Gamble::mostLandedEach)
-        .orElse(bought.bargain().mostLandedEach());
+        .orElse(bought.judged().bargain().mostLandedEach());
   }
 
+  /** Whether it pays by the plan's line at the end of the season in which it is judged. */
   boolean pays() {
-    return bought.presentValue() >= -HALF_A_CENT;
+    return judged.presentValue() >= -HALF_A_CENT;
+  }
+
+  /** The verdict in a few words: that of the draws where there are any. */
+  String told() {
+    return ending.told(word);
   }
 
   /** Whether it pays, with the reason, the figures to bargain with, and the room it takes. */
   String summary() {
-    return String.join(" ", verdict(), reason(), bargain(), needs());
+    List<String> sentences = new ArrayList<>();
+    if (!drawn) {
+      ending.sentence().ifPresent(sentences::add);
+    }
+    sentences.addAll(List.of(verdict(), reason(), bargain(), needs()));
+    return String.join(" ", sentences);
   }
 
   private String verdict() {
     Lot lot = bought.lot();
-    double value = bought.presentValue();
-    return "%s (%s %s, %s landed) %s: with it the nursery has %s %s than without it%s; %s."
+    double value = judged.presentValue();
+    return "%s (%s %s, %s landed) %s: with it the nursery has %s %s than without it%s%s; %s."
         .formatted(
             Phrases.sentence(lot.name()),
             Labels.whole(lot.quantity()),
             lot.species(),
             money(bought.landed()),
-            pays() ? "pays" : "does not pay",
+            verb(),
             money(Math.abs(value)),
             pays() ? "more" : "less",
             today(),
+            whenJudged(),
             moneyBack());
   }
 
   /** Whether it pays, without what it costs. */
   String gain() {
     Lot lot = bought.lot();
-    double value = bought.presentValue();
-    return "%s (%s %s) %s: with it the nursery has %s %s than without it%s; %s."
+    double value = judged.presentValue();
+    return "%s (%s %s) %s: with it the nursery has %s %s than without it%s%s; %s."
         .formatted(
             Phrases.sentence(lot.name()),
             Labels.whole(lot.quantity()),
             lot.species(),
-            pays() ? "pays" : "does not pay",
+            verb(),
             money(Math.abs(value)),
             pays() ? "more" : "less",
             today(),
+            whenJudged(),
             moneyBack());
   }
 
   private String moneyBack() {
-    return bought.payback().isPresent()
-        ? "the money is back in " + Phrases.month(horizon, bought.payback().getAsInt())
+    if (judged.payback().isPresent()) {
+      return "the money is back in " + Phrases.month(horizon, judged.payback().getAsInt());
+    }
+    return bought.ending().isJudgedLater()
+        ? "the money is not back by then"
         : "the money is not back within the plan";
+  }
+
+  /** Where there are draws, they say whether it pays. */
+  private String verb() {
+    return drawn ? "by the plan's line" : pays() ? "pays" : "does not pay";
+  }
+
+  private String whenJudged() {
+    return ending.heading().map(", "::concat).orElse("");
   }
 
   private String today() {
@@ -111,9 +148,12 @@ final class BoughtWords {
 
   private String reason() {
     String reason =
-        "It sells %s for %s and costs %s with pots, work and space"
+        "%s sells %s for %s and costs %s with pots, work and space"
             .formatted(
-                Phrases.plants(whole.sold()), money(account.sales()), money(account.costs()));
+                bought.ending().isJudgedLater() ? "Within the plan it" : "It",
+                Phrases.plants(whole.sold()),
+                money(account.sales()),
+                money(account.costs()));
     int unsold = whole.standing() - whole.kept();
     return unsold == 0
         ? reason + "."
@@ -170,14 +210,14 @@ final class BoughtWords {
   }
 
   private String fewestUsable() {
-    Bargain bargain = bought.bargain();
+    Bargain bargain = judged.bargain();
     return bargain.fewestUsable().isPresent()
         ? "at least " + bargain.fewestUsable().getAsInt() + " in 100"
         : "more than 100 in 100";
   }
 
   private String leastPrice() {
-    Bargain bargain = bought.bargain();
+    Bargain bargain = judged.bargain();
     if (bargain.leastPrice().isEmpty() || Double.isNaN(bargain.averagePrice())) {
       return "none of its plants is sold within the plan";
     }
@@ -251,12 +291,13 @@ final class BoughtWords {
                 + Phrases.each(currency, mostLandedEach.getAsDouble())
                 + " a plant landed"
             : "not even a gift would pay";
-    return "%s %s: %s %s; %s."
+    return "%s %s: %s %s%s; %s."
         .formatted(
             Phrases.sentence(bought.lot().name()),
             pays() ? "pays" : "does not pay",
-            money(Math.abs(bought.presentValue())),
+            money(Math.abs(judged.presentValue())),
             pays() ? "gained" : "lost",
+            whenJudged(),
             most);
   }
 }

@@ -1,5 +1,6 @@
 package growingon.report;
 
+import growingon.chance.Chances;
 import growingon.money.Accounts;
 import growingon.nursery.Nursery;
 import growingon.nursery.Settings;
@@ -25,13 +26,23 @@ final class CashChart {
     context
         .chances()
         .ifPresent(drawn -> series.addAll(ChanceCharts.band(drawn.cash(), "", Colours.SPACE)));
+    context
+        .chances()
+        .flatMap(Chances::luckAlone)
+        .ifPresent(luck -> series.addAll(ChanceCharts.luckBand(luck.cash(), "", Colours.CASH)));
     String line = context.chances().isPresent() ? "plan's line" : "cash";
     series.add(series(line, Role.VALUE, balances, Colours.CASH));
     nursery
         .settings()
         .lowestCash()
         .ifPresent(lowest -> series.add(limit("lowest allowed", months.size(), lowest)));
-    String band = context.chances().isEmpty() ? "" : ChanceCharts.within("band");
+    String band =
+        context.chances().isEmpty()
+            ? ""
+            : ChanceCharts.within(
+                context.chances().get().luckAlone().isPresent()
+                    ? "outer band, luck and not knowing; the inner is luck alone"
+                    : "band");
     return new Chart(
         Charts.CASH,
         "Cash at the end of each month",

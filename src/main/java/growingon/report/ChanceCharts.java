@@ -4,6 +4,9 @@ import growingon.chance.Chances;
 import growingon.chance.Gamble;
 import growingon.chance.Gamble.Swing;
 import growingon.chance.Quantiles;
+import growingon.money.BoughtLot;
+import growingon.money.Ending;
+import growingon.nursery.Horizon;
 import growingon.report.Chart.ChartKind;
 import growingon.report.Chart.Mark;
 import growingon.report.Chart.Role;
@@ -17,6 +20,7 @@ import java.util.stream.IntStream;
 /** Charts of lots bought as gambles, and the bands of the other charts. */
 final class ChanceCharts {
   static final String GAINS = "lot-gains";
+  static final String ENDINGS = "lot-endings";
   static final String SWINGS = "swings";
 
   /** So many lots have charts of their own. */
@@ -32,6 +36,13 @@ final class ChanceCharts {
     return List.of(
         new Series("P10", Role.LOW, values(drawn, Quantiles::p10), group, colour),
         new Series("P90", Role.HIGH, values(drawn, Quantiles::p90), group, colour));
+  }
+
+  /** The band of luck alone, to lie within that of luck and not knowing. */
+  static List<Series> luckBand(List<Quantiles> drawn, String group, int colour) {
+    return List.of(
+        new Series("P10, luck alone", Role.LOW, values(drawn, Quantiles::p10), group, colour),
+        new Series("P90, luck alone", Role.HIGH, values(drawn, Quantiles::p90), group, colour));
   }
 
   /** What a band means, for a subtitle. */
@@ -66,6 +77,9 @@ final class ChanceCharts {
     List<Chart> charts = new ArrayList<>();
     List<Gamble> gambles = context.chances().map(Chances::gambles).orElse(List.of());
     String currency = context.inputs().scenario().nursery().settings().currency();
+    for (int i = 0; i < Math.min(LOTS, context.bought().size()); i++) {
+      charts.add(endings(context, context.bought().get(i), name(ENDINGS, i), currency));
+    }
     for (int i = 0; i < Math.min(LOTS, gambles.size()); i++) {
       charts.add(spread(gambles.get(i), name(GAINS, i), currency));
       if (!gambles.get(i).swings().isEmpty()) {
@@ -73,6 +87,51 @@ final class ChanceCharts {
       }
     }
     return charts;
+  }
+
+  /** Names of the charts of endings. */
+  static List<String> endings(List<BoughtLot> bought) {
+    return IntStream.range(0, Math.min(LOTS, bought.size()))
+        .mapToObj(i -> name(ENDINGS, i))
+        .toList();
+  }
+
+  /** Gain by season of ending; what still stands is written at the foot. */
+  private static Chart endings(Context context, BoughtLot bought, String name, String currency) {
+    Ending ending = bought.ending();
+    Horizon horizon = context.accounts().projection().horizon();
+    int seasons = ending.judgedAt() + 1;
+    List<Ending.BySeason> shown = ending.seasons().subList(0, seasons);
+    List<Series> series = new ArrayList<>();
+    EndingWords.gamble(context, bought)
+        .ifPresent(
+            gamble ->
+                series.addAll(band(gamble.byEnding().subList(0, seasons), "", Colours.SPACE)));
+    series.add(
+        new Series(
+            "plan's line",
+            Role.VALUE,
+            shown.stream().map(Ending.BySeason::gain).toList(),
+            "",
+            Colours.CASH));
+    series.add(new Series("nil", Role.LIMIT, Collections.nCopies(seasons, 0.0), "", Colours.KEPT));
+    List<String> labels =
+        IntStream.range(0, seasons)
+            .mapToObj(
+                i ->
+                    "%s\u00a0(%s)"
+                        .formatted(horizon.seasonName(i), Labels.whole(shown.get(i).standing())))
+            .toList();
+    return new Chart(
+        name,
+        "When " + bought.lot().name() + " pays",
+        "Gain if the plan ended with that season; in brackets, plants still unsold. Later seasons"
+            + " know of no other purchase.",
+        ChartKind.LINES,
+        "gain in " + currency,
+        labels,
+        series,
+        List.of(Mark.upright("end of the plan", ending.planEnd() + 0.5)));
   }
 
   private static Chart spread(Gamble gamble, String name, String currency) {
@@ -90,7 +149,7 @@ final class ChanceCharts {
         "Pays %s; plan's line %s."
             .formatted(
                 Odds.in(gamble.chancePays(), gamble.gains().length),
-                Phrases.money(currency, gamble.bought().presentValue())),
+                Phrases.money(currency, gamble.bought().judged().presentValue())),
         ChartKind.HISTOGRAM,
         "draws of 100, by gain in " + currency,
         classes.edges(),
@@ -114,7 +173,7 @@ final class ChanceCharts {
       series.add(
           ends("if it fails", Role.EVENT, Colours.KEPT, widest, true, each -> each.gainAtLow()));
     }
-    double plan = gamble.bought().presentValue();
+    double plan = gamble.bought().judged().presentValue();
     series.add(
         new Series(
             "plan's line", Role.LINE, Collections.nCopies(widest.size(), plan), "", Colours.KEPT));

@@ -6,6 +6,8 @@ import growingon.chance.Quantiles;
 import growingon.money.Accounts;
 import growingon.money.CashItem;
 import growingon.nursery.Horizon;
+import growingon.nursery.MarketSure;
+import growingon.nursery.Plan;
 import growingon.nursery.Settings;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -35,10 +37,13 @@ final class ChanceWords {
     List<String> sentences = new ArrayList<>();
     sentences.add(draws());
     few().ifPresent(sentences::add);
+    fewer().ifPresent(sentences::add);
     sentences.add(line());
     space().ifPresent(sentences::add);
     hours().ifPresent(sentences::add);
     cash().ifPresent(sentences::add);
+    sentences.addAll(new NotKnownTables(context).summary());
+    market().ifPresent(sentences::add);
     sentences.add(Sentences.WITHOUT_VAT);
     return sentences;
   }
@@ -48,6 +53,17 @@ final class ChanceWords {
         + " of growth, losses, the quality of unseen lots, demand, prices and minutes of work. P10 is"
         + " undercut in one draw of ten, P50 in every second, P90 in nine of ten; ± is the sampling"
         + " error of the mean, one standard error.";
+  }
+
+  /** Says that there are fewer draws than usual since there are so many lots, if that is so. */
+  private Optional<String> fewer() {
+    int lots = context.inputs().scenario().lots().size();
+    int usual = Plan.usualDraws(lots);
+    return usual < Plan.USUAL_DRAWS && chances.draws() == usual
+        ? Optional.of(
+            "With %s lots the plan is drawn %s times; --draws makes more."
+                .formatted(Labels.whole(lots), Labels.whole(usual)))
+        : Optional.empty();
   }
 
   /** Says that there are too few draws, if there are. */
@@ -186,10 +202,23 @@ final class ChanceWords {
                 Odds.in(chances.chanceBelowLowest().getAsDouble(), chances.draws())));
   }
 
+  /**
+   * That nothing is said of prices and units beyond their seasons, where they are taken as known.
+   */
+  private Optional<String> market() {
+    return settings.market().equals(MarketSure.KNOWN)
+        ? Optional.of(
+            "Units and prices are taken as right on average; only their seasons vary (settings prices"
+                + " sure % and demand sure %).")
+        : Optional.empty();
+  }
+
   /** The lines for the terminal: of each of the first lots bought, then space and hours. */
   List<String> headlines() {
     List<String> lines = new ArrayList<>();
-    chances.gambles().stream().limit(Headlines.LOTS_NAMED).map(this::headline).forEach(lines::add);
+    chances.gambles().stream()
+        .limit(Headlines.LOTS_NAMED)
+        .forEach(each -> lines.addAll(headline(each)));
     List<String> parts = new ArrayList<>();
     surest()
         .ifPresent(
@@ -215,8 +244,12 @@ final class ChanceWords {
     return lines;
   }
 
-  private String headline(Gamble gamble) {
+  private List<String> headline(Gamble gamble) {
     String few = chances.draws() < Chances.FEW ? "; too few draws to tell" : "";
+    List<String> later = EndingWords.of(context, gamble.bought()).headlines();
+    if (!later.isEmpty()) {
+      return later;
+    }
     String line =
         "%s pays %s: %s to %s (P10 to P90)"
             .formatted(
@@ -226,11 +259,18 @@ final class ChanceWords {
                 Labels.whole(gamble.gain().p90()));
     String mean = ", %s on average".formatted(Labels.whole(gamble.gain().mean()));
     boolean fits = (line + mean + few).length() < Headlines.WIDTH;
-    return line + (fits ? mean : "") + few + ".";
+    return List.of(line + (fits ? mean : "") + few + ".");
   }
 
-  /** What the Summary says of each lot bought. */
+  /** What the Summary says: luck and not knowing, then each lot bought. */
   List<String> summary() {
+    List<String> sentences = new ArrayList<>(new NotKnownTables(context).summary());
+    sentences.addAll(verdicts());
+    return sentences;
+  }
+
+  /** The verdict on each lot bought. */
+  List<String> verdicts() {
     return chances.gambles().stream()
         .map(gamble -> new VerdictWords(context, gamble).sentence())
         .toList();

@@ -42,15 +42,13 @@ final class ChancesSheet {
     }
     ChancesSheet sheet = new ChancesSheet(context, context.chances().get());
     return FilledSheet.of(
-        NAME,
-        new ChanceWords(context).sheet(),
-        sheet.sales(),
-        sheet.cash(),
-        sheet.lots(),
-        sheet.units(),
-        sheet.stock(),
-        sheet.space(),
-        sheet.hours());
+        NAME, new ChanceWords(context).sheet(), sheet.tables().toArray(Table[]::new));
+  }
+
+  private List<Table> tables() {
+    List<Table> tables = new ArrayList<>(new NotKnownTables(context).tables());
+    tables.addAll(List.of(sales(), cash(), lots(), units(), stock(), space(), hours()));
+    return tables;
   }
 
   private static List<Column> columns(List<Column> first, List<Column> quantiles, Column... last) {

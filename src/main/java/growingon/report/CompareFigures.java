@@ -155,6 +155,11 @@ final class CompareFigures {
     map.put(new Of("unsold at the end, at list", ""), accounts.unsoldAtList());
     for (BoughtLot each : side.bought()) {
       map.put(new Of("gain of " + each.lot().name(), ""), each.presentValue());
+      if (each.ending().isJudgedLater()) {
+        map.put(
+            new Of("gain of %s when it is judged, later".formatted(each.lot().name()), ""),
+            each.judged().presentValue());
+      }
     }
     return map;
   }

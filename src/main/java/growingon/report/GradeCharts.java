@@ -38,16 +38,29 @@ final class GradeCharts {
     if (!panels.isEmpty()) {
       String group = series.get(0).group();
       int place = (int) series.stream().filter(each -> each.group().equals(group)).count();
-      chances.ifPresent(
-          drawn -> series.addAll(place, ChanceCharts.band(drawn.sales(), group, Colours.KEPT)));
+      chances.ifPresent(drawn -> series.addAll(place, bands(drawn, group)));
     }
-    String band = chances.isEmpty() ? "" : ChanceCharts.within("stroke");
+    String band = chances.isEmpty() ? "" : ChanceCharts.within(stroke());
     return chart(
         Charts.SALES,
         "Expected sales by season",
         "By grade, the higher the darker; without VAT." + band,
         currency + " a season",
         series);
+  }
+
+  private static List<Series> bands(Chances drawn, String group) {
+    List<Series> bands = new ArrayList<>(ChanceCharts.band(drawn.sales(), group, Colours.KEPT));
+    drawn
+        .luckAlone()
+        .ifPresent(luck -> bands.addAll(ChanceCharts.luckBand(luck.sales(), group, Colours.LOSS)));
+    return bands;
+  }
+
+  private String stroke() {
+    return chances.flatMap(Chances::luckAlone).isPresent()
+        ? "long stroke, luck and not knowing; the short one is luck alone"
+        : "stroke";
   }
 
   Optional<Chart> stock() {

@@ -13,6 +13,10 @@ import java.util.OptionalInt;
 
 /** Each lot bought within the plan as a gamble: its part of the sheet of lots bought. */
 final class LotVerdictsSheet {
+  static final String JUDGED =
+      "A lot is judged when nine tenths of what could be sold are sold: at the plan's end, or at that"
+          + " of a later season, to which the same plan runs on with nothing else bought.";
+
   private final Context context;
   private final List<Gamble> gambles;
   private final Horizon horizon;
@@ -32,7 +36,7 @@ final class LotVerdictsSheet {
       return Sheet.of(LotsBoughtSheet.NAME);
     }
     LotVerdictsSheet sheet = new LotVerdictsSheet(context, gambles);
-    List<String> sentences = new ArrayList<>(new ChanceWords(context).summary());
+    List<String> sentences = new ArrayList<>(new ChanceWords(context).verdicts());
     sentences.add(Sentences.WITHOUT_VAT);
     return new Sheet(
         LotsBoughtSheet.NAME,
@@ -51,8 +55,9 @@ final class LotVerdictsSheet {
     for (Gamble each : gambles) {
       rows.add(
           each.bought().lot().name(),
-          new VerdictWords(context, each).verdict().toString(),
-          each.bought().presentValue(),
+          new VerdictWords(context, each).told(),
+          horizon.seasonName(each.bought().ending().judgedAt()),
+          each.bought().judged().presentValue(),
           each.gain().mean(),
           each.gain().meanError(),
           each.gain().p10(),
@@ -66,10 +71,12 @@ final class LotVerdictsSheet {
         "The gamble: what each lot bought may gain",
         List.of(
             "Gain: present value of the whole nursery's cash with the lot less that without it, both on"
-                + " the same luck, so that what it crowds out counts. A tenth: of its cost landed."),
+                + " the same luck, so that what it crowds out counts. A tenth: of its cost landed.",
+            JUDGED),
         List.of(
             Rows.lot(),
-            Column.of("verdict", "verdict", "", Kind.TEXT),
+            Column.of("verdict", "verdict", "", Kind.LONG_TEXT),
+            Column.of("judged_at", "judged at the end of", "", Kind.TEXT),
             Columns.belowNil(money("plan", "plan's line")),
             Columns.belowNil(money("mean", "mean gain")),
             money("mean_error", "mean ±"),
@@ -87,10 +94,10 @@ final class LotVerdictsSheet {
       rows.add(
           Arrays.asList(
               each.bought().lot().name(),
-              month(each.bought().payback()),
+              month(each.bought().judged().payback()),
               month(each.paidBackEven()),
               month(each.paidBackSure()),
-              CashWords.rates(each.bought().ratesOfReturn()),
+              CashWords.rates(each.bought().judged().ratesOfReturn()),
               settings.discountRate(),
               each.chanceFails()));
     }
@@ -98,7 +105,7 @@ final class LotVerdictsSheet {
         "lot-returns",
         "When the money is back, and the return",
         List.of(
-            "Empty: not within the plan. The rate of return is that of the plan's line; the chance that"
+            "Empty: not by then. The rate of return is that of the plan's line; the chance that"
                 + " it lies above the rate asked is the chance that the lot pays."),
         List.of(
             Rows.lot(),
@@ -129,7 +136,9 @@ final class LotVerdictsSheet {
               100 * lot.quality().first(),
               hundred(each.breakEvens().firsts()),
               cell(each.breakEvens().survivors()),
-              cell(each.breakEvens().price())));
+              cell(each.breakEvens().price()),
+              cell(each.breakEvens().slowest()),
+              each.breakEvens().severalSlowest() ? "several" : null));
     }
     return new Table(
         "lot-break-evens",
@@ -138,7 +147,9 @@ final class LotVerdictsSheet {
             "Most landed, carriage and charges included: the cost at which the mean gain is nil; empty"
                 + " where it would lose even as a gift.",
             "Firsts, plants alive after the first year and its steps, and selling prices: the values at"
-                + " which the plan's line gains nil, all else as planned; empty where none does."),
+                + " which the plan's line gains nil, all else as planned; empty where none does. Slowest growth: a"
+                + " factor on all growth of the species; none is given where there are several, since"
+                + " plants that grow more slowly crowd each other less."),
         List.of(
             Rows.lot(),
             money("landed", "cost landed"),
@@ -148,7 +159,9 @@ final class LotVerdictsSheet {
             number("firsts", "firsts expected"),
             number("fewest_firsts", "fewest firsts"),
             number("fewest_survivors", "fewest alive after a year"),
-            Column.of("least_price_share", "least share of prices", "", Kind.SHARE)),
+            Column.of("least_price_share", "least share of prices", "", Kind.SHARE),
+            Column.of("slowest_growth", "slowest growth", "", Kind.SHARE),
+            Column.of("slowest_several", "slowest, if several", "", Kind.TEXT)),
         rows.list());
   }
 

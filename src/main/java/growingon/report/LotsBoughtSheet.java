@@ -21,6 +21,8 @@ final class LotsBoughtSheet {
     sentences.addAll(verdicts.sentences());
     List<Table> tables = new ArrayList<>(BoughtLots.tables(context));
     tables.addAll(verdicts.tables());
-    return new Sheet(NAME, sentences, tables, verdicts.charts(), false);
+    List<String> charts = new ArrayList<>(ChanceCharts.endings(context.bought()));
+    charts.addAll(verdicts.charts());
+    return new Sheet(NAME, sentences, tables, charts, false);
   }
 }

@@ -41,6 +41,9 @@ final class LotsSheet {
     if (sheet.lots.stream().anyMatch(LotsSheet::hasPapers)) {
       tables.add(sheet.papers());
     }
+    if (!context.bought().isEmpty()) {
+      tables.addAll(BoughtLots.later(context));
+    }
     tables.add(sheet.lives());
     return new Sheet("Lots", sheet.sentences(), tables, List.of(), false);
   }

@@ -19,6 +19,14 @@ final class Odds {
     return "in " + often + " of " + Math.min(HUNDRED, draws) + " draws";
   }
 
+  /** 83 of 100, 0 of 100. */
+  static String bare(double chance, int draws) {
+    long happens = Math.round(chance * draws);
+    String often = happens == 0 ? "0" : happens == draws ? "" : counted(chance, draws);
+    int of = Math.min(HUNDRED, draws);
+    return (often.isEmpty() ? Integer.toString(of) : often) + " of " + of;
+  }
+
   /** The same where the draws have just been named: in 9, in none, in all. */
   static String briefly(double chance, int draws) {
     long happens = Math.round(chance * draws);

@@ -1,5 +1,6 @@
 package growingon.report;
 
+import growingon.chance.Chances;
 import growingon.money.Accounts;
 import growingon.money.BoughtLot;
 import growingon.nursery.Inputs;
@@ -8,6 +9,7 @@ import growingon.whole.WholeLot;
 import growingon.whole.WholePlan;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.text.WordUtils;
 
@@ -30,11 +32,17 @@ public final class QuickAnswer {
    * @param inputs what was read, with the question
    * @param accounts its accounts
    * @param bought what the one lot is worth
+   * @param chances how sure that is, where draws were made
    */
-  public static Report of(Report report, Inputs inputs, Accounts accounts, BoughtLot bought) {
+  public static Report of(
+      Report report,
+      Inputs inputs,
+      Accounts accounts,
+      BoughtLot bought,
+      Optional<Chances> chances) {
     Quick quick = inputs.quick().orElseThrow();
     WholeLot whole = WholePlan.of(accounts.projection()).lot(bought.lot().name());
-    QuickWords words = new QuickWords(quick, accounts, whole, bought);
+    QuickWords words = new QuickWords(quick, accounts, whole, bought, chances);
     List<Sheet> sheets = new ArrayList<>();
     sheets.add(
         new Sheet(

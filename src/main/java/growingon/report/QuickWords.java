@@ -1,12 +1,17 @@
 package growingon.report;
 
+import growingon.chance.Chances;
+import growingon.chance.Gamble;
 import growingon.money.Accounts;
 import growingon.money.BoughtLot;
 import growingon.money.BoughtLot.Bargain;
 import growingon.money.LotAccount;
+import growingon.nursery.Curve;
 import growingon.nursery.Horizon;
 import growingon.nursery.Lot;
 import growingon.nursery.Quick;
+import growingon.nursery.Species;
+import growingon.nursery.Sure;
 import growingon.project.LotHistory;
 import growingon.project.Reached;
 import growingon.project.Stood;
@@ -18,6 +23,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 
@@ -26,6 +33,9 @@ final class QuickWords {
   private final Quick quick;
   private final Accounts accounts;
   private final BoughtLot bought;
+  private final BoughtLot judged;
+  private final Optional<Chances> chances;
+  private final Optional<Gamble> gamble;
   private final Lot lot;
   private final WholeLot whole;
   private final LotHistory history;
@@ -33,10 +43,14 @@ final class QuickWords {
   private final Horizon horizon;
   private final String currency;
 
-  QuickWords(Quick quick, Accounts accounts, WholeLot whole, BoughtLot bought) {
+  QuickWords(
+      Quick quick, Accounts accounts, WholeLot whole, BoughtLot bought, Optional<Chances> chances) {
     this.quick = quick;
     this.accounts = accounts;
     this.bought = bought;
+    this.judged = bought.judged();
+    this.chances = chances;
+    this.gamble = chances.map(each -> each.gambles().get(0));
     this.lot = bought.lot();
     this.whole = whole;
     this.history = whole.history();
@@ -49,12 +63,13 @@ final class QuickWords {
     List<String> lines = new ArrayList<>();
     lines.add(question());
     lines.add("Does it pay? " + verdict());
+    lines.add("Most to pay: " + mostEach());
+    lines.add("Space: " + space());
+    notKnown().ifPresent(known -> lines.add("Not known: " + known));
     lines.add("When: " + when());
     lines.add("By season: " + bySeason());
     lines.add("Needs: " + needs());
-    lines.add("Space: " + space());
     lines.add("Costs: " + costs());
-    lines.add("Most to pay: " + mostEach());
     lines.add("Fewest usable: " + fewestUsable());
     lines.add("Least price: " + leastPrice());
     return lines;
@@ -74,17 +89,66 @@ final class QuickWords {
   }
 
   private String verdict() {
-    double value = bought.presentValue();
-    String back =
-        bought.payback().isPresent()
-            ? "the money is back in " + Phrases.month(horizon, bought.payback().getAsInt())
-            : "the money does not come back by " + Phrases.month(horizon, horizon.months() - 1);
-    return "%s, %s %s in today's money; %s."
+    EndingWords ending =
+        new EndingWords(bought, gamble, EndingWords.unsold(whole), horizon, currency);
+    double value = judged.presentValue();
+    String word =
+        gamble
+            .map(each -> VerdictWords.verdict(each).toString())
+            .orElse(value >= 0 ? "it pays" : "it does not pay");
+    return "%s: %s; %s."
         .formatted(
-            value >= 0 ? "Yes" : "No",
-            money(Math.abs(value)),
-            value >= 0 ? "gained" : "lost",
-            back);
+            Phrases.sentence(ending.told(word)), gambled().orElseGet(this::onTheLine), back());
+  }
+
+  private String onTheLine() {
+    double value = judged.presentValue();
+    return "%s %s in today's money%s"
+        .formatted(money(Math.abs(value)), value >= 0 ? "gained" : "lost", by());
+  }
+
+  private Optional<String> gambled() {
+    return gamble.map(
+        each ->
+            "it pays %s%s, %s to %s in today's money (P10 to P90)"
+                .formatted(
+                    Odds.in(each.chancePays(), each.gains().length),
+                    by(),
+                    money(each.gain().p10()),
+                    Labels.whole(each.gain().p90())));
+  }
+
+  /** By when it is judged, if that is after the plan's end. */
+  private String by() {
+    return bought.ending().isJudgedLater()
+        ? " by the end of " + horizon.seasonName(bought.ending().judgedAt())
+        : "";
+  }
+
+  private String back() {
+    return judged.payback().isPresent()
+        ? "the money is back in " + Phrases.month(horizon, judged.payback().getAsInt())
+        : "the money does not come back by "
+            + Phrases.month(horizon, horizon.seasonLast(bought.ending().judgedAt()));
+  }
+
+  /** How fast the plants grow, and how sure that is. */
+  private Optional<String> notKnown() {
+    Species species = accounts.projection().scenario().nursery().speciesOf(lot);
+    String condition = species.usualCondition();
+    double sure = species.sure().growthIn(condition);
+    if (chances.isEmpty() || sure == 1) {
+      return Optional.empty();
+    }
+    double mm = ((Curve.Steady) species.growth().get(condition)).gMmAYear();
+    String from =
+        species.fromLibrary().isPresent()
+            ? "by the library of species, which has no measurement in pots"
+            : "as a good guess is, or a book's figure";
+    return Optional.of(
+        "growth of %s mm a year may be %s to %s (8 of 10 nurseries, %s); measure 20 trunks."
+            .formatted(
+                number(mm), number(mm / Sure.factor(sure)), number(mm * Sure.factor(sure)), from));
   }
 
   /** When a tenth, half and nine tenths are thick enough. */
@@ -227,15 +291,16 @@ final class QuickWords {
   }
 
   private String mostEach() {
-    Bargain bargain = bought.bargain();
+    OptionalDouble most =
+        gamble.map(Gamble::mostLandedEach).orElse(judged.bargain().mostLandedEach());
     String now = "now " + each(bought.landed() / lot.quantity());
-    return bargain.mostLandedEach().isPresent()
-        ? "%s a plant landed (%s).".formatted(each(bargain.mostLandedEach().getAsDouble()), now)
+    return most.isPresent()
+        ? "%s a plant landed (%s).".formatted(each(most.getAsDouble()), now)
         : "it does not pay even as a gift (%s a plant landed).".formatted(now);
   }
 
   private String fewestUsable() {
-    OptionalInt fewest = bought.bargain().fewestUsable();
+    OptionalInt fewest = judged.bargain().fewestUsable();
     double expected = 10 * BoughtWords.usable(lot);
     return fewest.isPresent()
         ? "%s in ten (%s expected).".formatted(number(fewest.getAsInt() / 10.0), number(expected))
@@ -243,7 +308,7 @@ final class QuickWords {
   }
 
   private String leastPrice() {
-    Bargain bargain = bought.bargain();
+    Bargain bargain = judged.bargain();
     return bargain.leastPriceShare().isPresent()
         ? "%s for a first (%s expected)."
             .formatted(

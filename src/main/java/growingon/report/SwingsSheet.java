@@ -38,9 +38,13 @@ final class SwingsSheet {
             swing.low(),
             swing.high(),
             swing.gainAtLow(),
-            gamble.bought().presentValue(),
+            swing.gainAtLine(),
             swing.gainAtHigh(),
-            swing.width());
+            swing.width(),
+            swing.measured().map(Swing.Measured::gainAtLow).orElse(null),
+            swing.measured().map(Swing.Measured::gainAtHigh).orElse(null),
+            swing.measured().isPresent() ? swing.narrower() : null,
+            swing.measured().isPresent() ? "by measuring" : null);
       }
     }
     return new Table(
@@ -48,7 +52,9 @@ final class SwingsSheet {
         "What each assumption moves",
         List.of(
             "Gain of the lot, as on Lots bought; the widest swing first. Whole failure is no P10: it"
-                + " has the chance that Lots bought names."),
+                + " has the chance that Lots bought names.",
+            "Moves it by: from the least to the greatest of P10, plan's line and P90. Not known: the"
+                + " same in all seasons. Measured: once 20 trunks were marked and read twice."),
         List.of(
             Rows.lot(),
             Column.of("assumption", "assumption", "", Kind.TEXT),
@@ -57,7 +63,11 @@ final class SwingsSheet {
             Columns.belowNil(Column.of("gain_low", "gain at P10", currency, Kind.MONEY)),
             Columns.belowNil(Column.of("plan", "plan's line", currency, Kind.MONEY)),
             Columns.belowNil(Column.of("gain_high", "gain at P90", currency, Kind.MONEY)),
-            Column.of("width", "moves it by", currency, Kind.MONEY)),
+            Column.of("width", "moves it by", currency, Kind.MONEY),
+            Columns.belowNil(Column.of("measured_low", "at P10, measured", currency, Kind.MONEY)),
+            Columns.belowNil(Column.of("measured_high", "at P90, measured", currency, Kind.MONEY)),
+            Column.of("narrower", "narrower by", "", Kind.SHARE),
+            Column.of("mark", "can be narrowed", "", Kind.TEXT)),
         rows.list());
   }
 }

@@ -3,6 +3,7 @@ package growingon.report;
 import growingon.chance.Chances;
 import growingon.chance.Gamble;
 import growingon.chance.Gamble.Swing;
+import growingon.chance.WorthMeasuring;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -17,6 +18,16 @@ final class VerdictWords {
 
   private static final double CENT = 0.01;
 
+  /** A swing that measuring narrows by less is not worth a word. */
+  private static final double WORTH_MEASURING = 0.05;
+
+  /** Smaller shares are told in per cent. */
+  private static final double SMALL_SHARE = 0.25;
+
+  private static final String GROWTH_OF = "growth of ";
+
+  static final String NOT_KNOWN = ", not known";
+
   /** How good a gamble is. */
   enum Verdict {
     /** Pays in every draw. */
@@ -27,7 +38,7 @@ final class VerdictWords {
     FAIR("a fair gamble"),
     /** Loses on average, or pays in fewer than half the draws. */
     POOR("a poor gamble"),
-    /** Pays in fewer than one draw of twenty. */
+    /** Pays in fewer than one draw of twenty, and nine tenths of it are sold. */
     HOPELESS("hopeless");
 
     private final String words;
@@ -43,21 +54,27 @@ final class VerdictWords {
   }
 
   private final Gamble gamble;
+  private final EndingWords ending;
   private final int draws;
   private final String currency;
 
   /** For a context with chances. */
   VerdictWords(Context context, Gamble gamble) {
     this.gamble = gamble;
+    this.ending = EndingWords.of(context, gamble.bought());
     this.draws = context.chances().orElseThrow().draws();
     this.currency = context.inputs().scenario().nursery().settings().currency();
   }
 
   Verdict verdict() {
+    return verdict(gamble);
+  }
+
+  static Verdict verdict(Gamble gamble) {
     if (gamble.chancePays() == 1) {
       return Verdict.SAFE;
     }
-    if (gamble.chancePays() < RARELY) {
+    if (gamble.chancePays() < RARELY && gamble.bought().ending().soldOut().isPresent()) {
       return Verdict.HOPELESS;
     }
     if (gamble.gain().mean() <= 0 || gamble.chancePays() < 0.5) {
@@ -67,18 +84,65 @@ final class VerdictWords {
     return good ? Verdict.GOOD : Verdict.FAIR;
   }
 
-  /** The verdict with its reason and what would change it. */
+  /** The verdict in a few words, also of a lot that is not sold by the plan's end. */
+  String told() {
+    return ending.told(verdict().toString());
+  }
+
+  /** The verdict with its reason, what would change it, and what can still be learnt. */
   String sentence() {
+    List<String> sentences = new ArrayList<>();
+    ending.sentence().ifPresent(sentences::add);
+    sentences.add(judged());
+    doubt().ifPresent(sentences::add);
+    learn().ifPresent(sentences::add);
+    return String.join(" ", sentences);
+  }
+
+  private String judged() {
     List<String> parts = new ArrayList<>();
     parts.add(
-        "%s is %s: %s"
-            .formatted(Phrases.sentence(gamble.bought().lot().name()), verdict(), odds()));
+        "%s is %s%s: %s"
+            .formatted(
+                Phrases.sentence(gamble.bought().lot().name()),
+                verdict(),
+                ending.heading().map(", "::concat).orElse(""),
+                odds()));
     parts.add(reason());
     if (gamble.chanceFails() > 0) {
       parts.add(fails());
     }
     parts.add(price());
-    return String.join("; ", parts) + "." + doubt().map(" "::concat).orElse("");
+    return String.join("; ", parts) + ".";
+  }
+
+  /**
+   * What measuring, or seeing the lot, would still change; by the assumption that moves it most.
+   */
+  private Optional<String> learn() {
+    return widest().flatMap(this::learn);
+  }
+
+  private Optional<String> learn(Swing swing) {
+    if (swing.narrower() >= WORTH_MEASURING) {
+      return Optional.of(
+          "What you can still learn: measure %d of your %s; its swing becomes %s narrower."
+              .formatted(
+                  WorthMeasuring.TRUNKS,
+                  gamble.bought().lot().species(),
+                  narrower(swing.narrower())));
+    }
+    return switch (swing.assumption()) {
+      case "share of firsts" ->
+          gamble.breakEvens().firsts().isPresent()
+              ? Optional.of("Measuring would not change this; seeing the lot sorted would.")
+              : Optional.empty();
+      default -> Optional.empty();
+    };
+  }
+
+  private static String narrower(double share) {
+    return share < SMALL_SHARE ? Phrases.percent(share) : NotKnownTables.share(share);
   }
 
   private String odds() {
@@ -150,6 +214,9 @@ final class VerdictWords {
 
   private static String matters(Swing swing) {
     String assumption = swing.assumption().replace(", mean of the seasons", "");
+    if (assumption.endsWith(NOT_KNOWN)) {
+      return mattersNotKnown(assumption.substring(0, assumption.length() - NOT_KNOWN.length()));
+    }
     return switch (assumption) {
       case "growth" -> "growth matters most";
       case "units wanted", "selling prices", "minutes of work" ->
@@ -158,10 +225,24 @@ final class VerdictWords {
     };
   }
 
+  private static String mattersNotKnown(String what) {
+    return what.startsWith(GROWTH_OF)
+        ? "how fast " + what.substring(GROWTH_OF.length()) + " grows here matters most"
+        : what.startsWith("all ")
+            ? "the level of " + what + " matters most"
+            : "the " + what + ", which is not known, matters most";
+  }
+
   /** The value at which the answer turns, where one is known, else the gain at P10 and P90. */
   private String turn(Swing swing) {
     boolean rising = swing.gainAtHigh() > swing.gainAtLow();
-    boolean pays = gamble.bought().presentValue() >= 0;
+    boolean pays = gamble.bought().judged().presentValue() >= 0;
+    if (swing.assumption().startsWith(GROWTH_OF) && swing.assumption().endsWith(NOT_KNOWN)) {
+      return gamble.breakEvens().slowest().isPresent() && rising
+          ? turning(times100(gamble.breakEvens().slowest()), pays, "%s %% of the growth planned")
+              .orElseThrow()
+          : values(swing);
+    }
     return switch (swing.assumption()) {
       case "share of firsts" ->
           rising ? firsts(pays).orElseGet(() -> values(swing)) : values(swing);

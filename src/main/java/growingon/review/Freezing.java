@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
@@ -66,6 +67,7 @@ final class Freezing {
         plan.seed(),
         lots,
         nursery,
+        draws == 0 ? Optional.empty() : Optional.of(KeptBands.of(inputs.scenario())),
         inputs.offers().stream().map(offer -> offer(offer, inputs.scenario())).toList());
   }
 

@@ -3,6 +3,7 @@ package growingon.review;
 import growingon.nursery.Inputs;
 import java.time.YearMonth;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.IntConsumer;
 import java.util.regex.Pattern;
 
@@ -18,6 +19,7 @@ import java.util.regex.Pattern;
  * @param seed of the draws
  * @param lots its lots in the order of the scenario
  * @param nursery quantiles of all lots together; every list empty where there were no draws
+ * @param bands what lies in its quantiles; empty in older files, where it is luck alone
  * @param offers every offer that could be read then, taken or not
  */
 public record KeptPlan(
@@ -28,6 +30,7 @@ public record KeptPlan(
     long seed,
     List<KeptLot> lots,
     KeptChances nursery,
+    Optional<KeptBands> bands,
     List<KeptOffer> offers) {
   private static final Pattern MONTH = Pattern.compile("\\d{4}-(0[1-9]|1[0-2])");
   private static final int MOST_SEASONS = 40;

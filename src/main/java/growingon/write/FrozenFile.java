@@ -13,6 +13,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Freezes a record in a JSON file: an object whose keys are the words of its components' names, so
@@ -84,8 +85,15 @@ public final class FrozenFile {
   private void record(Record frozen) throws IOException {
     out.writeStartObject();
     for (RecordComponent component : frozen.getClass().getRecordComponents()) {
+      Object value = of(frozen, component.getAccessor());
+      if (value instanceof Optional<?> may) {
+        if (may.isEmpty()) {
+          continue;
+        }
+        value = may.get();
+      }
       out.writeFieldName(words(component.getName()));
-      value(of(frozen, component.getAccessor()));
+      value(value);
     }
     out.writeEndObject();
   }

@@ -83,7 +83,7 @@ class ChancesTest {
   }
 
   private static Samples samples(Scenario scenario) {
-    Samples samples = new Samples(scenario, 0);
+    Samples samples = new Samples(scenario, 0, scenario.plan().seasons());
     new Drawing(scenario, List.of(), samples).run(2, done -> {});
     return samples;
   }

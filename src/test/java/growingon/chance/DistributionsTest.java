@@ -188,7 +188,8 @@ class DistributionsTest {
 
   @Test
   void loss_ofASeason_hasTheExpectedMeanAndSpread() {
-    hasMoments(sample(i -> luck(i).loss(MAPLE, 0.08, 2027)), 0.08, 0.08 * MAPLE.lossSpread());
+    hasMoments(
+        sample(i -> luck(i).loss(MAPLE, false, 0.08, 2027)), 0.08, 0.08 * MAPLE.lossSpread());
   }
 
   private static Lot unseen(double qualitySure, double lossSure, double fails) {

@@ -10,6 +10,7 @@ import growingon.nursery.HorizonValue;
 import growingon.nursery.Inputs;
 import growingon.nursery.LibrarySite;
 import growingon.nursery.Lot;
+import growingon.nursery.MarketSure;
 import growingon.nursery.MonthShares;
 import growingon.nursery.MonthSpan;
 import growingon.nursery.Offer;
@@ -333,6 +334,7 @@ class LoaderTest {
                 OptionalDouble.empty(),
                 Optional.empty(),
                 0.8,
+                MarketSure.KNOWN,
                 new LibrarySite(Climate.TEMPERATE, 1, 0, Map.of())));
   }
 
@@ -440,12 +442,21 @@ class LoaderTest {
   }
 
   @Test
-  void draws_areTwoHundredWhereAnOfferTakenIsUncertain() throws IOException {
+  void draws_areTwoHundredWhereThePlanSaysNone() throws IOException {
     assertThat(load(folder).scenario().plan().draws()).isEqualTo(200);
 
     change("offers.csv", "80,15,70,", "80,15,,");
 
-    assertThat(load(folder).scenario().plan().draws()).isZero();
+    assertThat(load(folder).scenario().plan().draws()).isEqualTo(200);
+  }
+
+  /** Lots times draws are at most 100,000, and there are never fewer than 100. */
+  @Test
+  void draws_ofVeryManyLots_areFewer() {
+    assertThat(Plan.usualDraws(0)).isEqualTo(200);
+    assertThat(Plan.usualDraws(500)).isEqualTo(200);
+    assertThat(Plan.usualDraws(800)).isEqualTo(125);
+    assertThat(Plan.usualDraws(5000)).isEqualTo(100);
   }
 
   @Test

@@ -13,6 +13,7 @@ import growingon.nursery.Layout;
 import growingon.nursery.LibrarySite;
 import growingon.nursery.LiftFrom;
 import growingon.nursery.Lot;
+import growingon.nursery.MarketSure;
 import growingon.nursery.Material;
 import growingon.nursery.Mix;
 import growingon.nursery.MonthShares;
@@ -42,6 +43,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
  * A nursery to be built up in a test. It starts bare: one ladder of one grade "any" from 1 mm, one
@@ -84,6 +86,7 @@ public final class Nurseries {
   private double sellingCost;
   private double minutesASale;
   private double lotSpread;
+  private MarketSure market = MarketSure.KNOWN;
 
   private Nurseries() {}
 
@@ -224,6 +227,24 @@ public final class Nurseries {
         1,
         Optional.empty(),
         "");
+  }
+
+  /** How sure growth and losses of every species here are, as a share. */
+  public Nurseries sure(double sure) {
+    species.replaceAll(
+        (name, each) ->
+            each.withSure(
+                new Sure(
+                    each.growth().keySet().stream()
+                        .collect(Collectors.toMap(condition -> condition, condition -> sure)),
+                    sure,
+                    sure)));
+    return this;
+  }
+
+  public Nurseries market(MarketSure sure) {
+    market = sure;
+    return this;
   }
 
   public Nurseries species(Species each) {
@@ -512,6 +533,7 @@ public final class Nurseries {
             OptionalDouble.empty(),
             Optional.empty(),
             Sure.USUAL,
+            market,
             LibrarySite.USUAL);
     return new Nursery(
         settings,

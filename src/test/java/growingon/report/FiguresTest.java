@@ -356,6 +356,7 @@ class FiguresTest {
             "substrate",
             "stock-by-grade",
             "sales-by-season",
+            "lot-endings",
             "cash");
     double[] sales = shown(table("seasons"), "sales");
     double[] standing = shown(table("seasons"), "standing");

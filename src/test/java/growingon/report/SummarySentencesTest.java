@@ -385,14 +385,18 @@ class SummarySentencesTest {
     BoughtWords words = new BoughtWords(context, context.bought().get(0));
     assertThat(words.summary())
         .isEqualTo(
-            "Ash 26 (100 ash, GBP 450 landed) does not pay: with it the nursery has GBP 450 less"
-                + " than without it; the money is not back within the plan. It sells 0 plants for"
-                + " GBP 0 and costs GBP 450 with pots, work and space; 100 plants unsold at the end,"
+            "Ash 26 is not back by 2028/29: 100 plants, GBP 0 at list, stand then. 100 still unsold"
+                + " after 13 seasons: look at the demand. Ash 26 (100 ash, GBP 450 landed) does not"
+                + " pay: with it the nursery has GBP 450 less than without it, judged at the end of"
+                + " 2038/39, the last season run; the money is not back by then. Within the plan it"
+                + " sells 0 plants for GBP 0 and costs GBP 450 with pots, work and space; 100 plants unsold at the end,"
                 + " worth GBP 0 at list. Even as a gift it would not pay (now GBP 4.50 a plant landed); more"
                 + " than 100 in 100 must be usable (100 expected); none of its plants is sold within"
                 + " the plan. It needs no more space or hours than there are.");
     assertThat(words.headline())
-        .isEqualTo("Ash 26 does not pay: GBP 450 lost; not even a gift would pay.");
+        .isEqualTo(
+            "Ash 26 does not pay: GBP 450 lost, judged at the end of 2038/39, the last season run; not"
+                + " even a gift would pay.");
   }
 
   @Test

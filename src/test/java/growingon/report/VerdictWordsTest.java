@@ -9,11 +9,13 @@ import growingon.chance.Gamble.Swing;
 import growingon.chance.Quantiles;
 import growingon.money.BoughtLot;
 import growingon.money.BoughtLot.Bargain;
+import growingon.money.Ending;
 import growingon.nursery.Lot;
 import growingon.report.VerdictWords.Verdict;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.DoubleStream;
@@ -25,15 +27,28 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The sentences about 80 plants that cost GBP 1,380 landed, GBP 17.25 each. */
 class VerdictWordsTest {
   private static final Context PLAN = MapleNursery.context(MapleNursery.scenario());
-  private static final Swing FIRSTS = new Swing("share of firsts", "40 %", "80 %", -500, 900);
+  private static final Swing FIRSTS = swing("share of firsts", "40 %", "80 %", -500, 900);
   private static final Swing FAILS =
-      new Swing("the whole consignment fails", "it does", "it does not", -1400, 400);
+      swing("the whole consignment fails", "it does", "it does not", -1400, 400);
   private static final BreakEvens NONE =
-      new BreakEvens(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+      new BreakEvens(
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          OptionalDouble.empty(),
+          false);
+
+  private static Swing swing(String of, String low, String high, double gainLow, double gainHigh) {
+    return new Swing(of, low, high, gainLow, (gainLow + gainHigh) / 2, gainHigh, Optional.empty());
+  }
 
   private static BreakEvens breakEvens(double survivors, double firsts, double price) {
     return new BreakEvens(
-        OptionalDouble.of(survivors), OptionalDouble.of(firsts), OptionalDouble.of(price));
+        OptionalDouble.of(survivors),
+        OptionalDouble.of(firsts),
+        OptionalDouble.of(price),
+        OptionalDouble.empty(),
+        false);
   }
 
   /** Gains from low to high in even steps. */
@@ -73,6 +88,8 @@ class VerdictWordsTest {
             List.of(),
             new double[PLAN.accounts().cash().months()],
             new Bargain(OptionalDouble.of(20), OptionalInt.of(1), OptionalDouble.of(1), 40),
+            new Ending(lot, 0, List.of(new Ending.BySeason(plan, 0, 0, 0, 0)), OptionalInt.of(0)),
+            Optional.empty(),
             new BoughtLot.Bridge(plan, 0, 0, 0, 0, 0, 0, plan));
     Gamble gamble =
         new Gamble(
@@ -86,6 +103,8 @@ class VerdictWordsTest {
             1380 + mean >= 0
                 ? OptionalDouble.of((1380 + mean) / lot.quantity())
                 : OptionalDouble.empty(),
+            List.of(gain),
+            new double[] {share(gains, 0, true)},
             breakEvens,
             List.of(swings));
     return new VerdictWords(MapleNursery.with(PLAN, chances(gains.length, gamble)), gamble);
@@ -108,8 +127,11 @@ class VerdictWordsTest {
         new double[0],
         List.of(),
         OptionalDouble.empty(),
+        List.of(),
         Map.of(),
-        List.of(gamble));
+        List.of(gamble),
+        Optional.empty(),
+        Optional.empty());
   }
 
   @Test
@@ -119,7 +141,8 @@ class VerdictWordsTest {
             "Ridge lot is a fair gamble: it pays in 80 of 100 draws, gains GBP 600 on average (GBP"
                 + " -200 P10, GBP 1,400 P90), and loses more than a tenth of its cost in 13; the"
                 + " share of firsts matters most: below 31 firsts in 100 it does not pay; it stays"
-                + " worth its price up to GBP 24.75 a plant landed (now GBP 17.25).");
+                + " worth its price up to GBP 24.75 a plant landed (now GBP 17.25). Measuring would"
+                + " not change this; seeing the lot sorted would.");
   }
 
   @Test
@@ -156,7 +179,8 @@ class VerdictWordsTest {
             "Ridge lot is a poor gamble: it pays in 33 of 100 draws, loses GBP 300 on average (GBP"
                 + " -1,020 P10, GBP 420 P90), and loses more than a tenth of its cost in 59; the"
                 + " share of firsts matters most: it would pay from 77 firsts in 100 on; it would be"
-                + " worth buying at GBP 13.50 a plant landed (now GBP 17.25).");
+                + " worth buying at GBP 13.50 a plant landed (now GBP 17.25). Measuring would not"
+                + " change this; seeing the lot sorted would.");
   }
 
   @Test
@@ -244,7 +268,7 @@ class VerdictWordsTest {
             + " a and gains GBP 900 at b"
       })
   void eachAssumption_asTheWidestSwing_isTheReason(String assumption, String reason) {
-    Swing swing = new Swing(assumption, "a", "b", -500, 900);
+    Swing swing = swing(assumption, "a", "b", -500, 900);
 
     assertThat(sentence(steps(1001, -400, 1600), breakEvens(60, 0.31, 0.9), swing))
         .contains("; " + reason + "; ");
@@ -254,11 +278,11 @@ class VerdictWordsTest {
   void assumptionWithoutAValueAtWhichItTurns_isToldByItsEnds() {
     for (String assumption :
         List.of("first-year loss of this consignment", "selling prices, mean of the seasons")) {
-      Swing swing = new Swing(assumption, "a", "b", 300, 900);
+      Swing swing = swing(assumption, "a", "b", 300, 900);
       assertThat(sentence(steps(1001, -400, 1600), NONE, swing))
           .contains(" most: it gains GBP 300 at a and gains GBP 900 at b; ");
     }
-    Swing falling = new Swing("share of firsts", "40 %", "80 %", 900, 300);
+    Swing falling = swing("share of firsts", "40 %", "80 %", 900, 300);
     assertThat(sentence(steps(1001, -400, 1600), breakEvens(60, 0.9, 0.9), falling))
         .contains(" most: it gains GBP 900 at 40 % and gains GBP 300 at 80 %; ");
   }
@@ -268,5 +292,55 @@ class VerdictWordsTest {
     assertThat(Arrays.stream(Verdict.values()).map(Verdict::toString))
         .doesNotHaveDuplicates()
         .hasSize(5);
+  }
+
+  /** Of a lot that is not sold, nothing is said but when its money is back. */
+  @Test
+  void lot_notSoldByThePlansEnd_isNeverHopeless() {
+    EndingWords ending = later(OptionalInt.of(3));
+    assertThat(ending.told("a fair gamble"))
+        .isEqualTo("not back by 2026/27; pays from 2029/30; a fair gamble when sold, by 2029/30");
+    assertThat(ending.sentence())
+        .contains(
+            "Ridge lot is not back by 2026/27: 59 plants, GBP 17,069 at list, stand then. It pays"
+                + " from 2029/30.");
+    assertThat(ending.headlines())
+        .containsExactly(
+            "Ridge lot: not back by 2026/27; 59 plants, GBP 17,069 at list, stand.",
+            "  Pays from 2029/30.");
+    assertThat(ending.heading()).contains("judged at the end of 2029/30, when it is sold");
+  }
+
+  @Test
+  void lot_neverSold_isSentToTheDemand() {
+    assertThat(later(OptionalInt.empty()).told("a poor gamble"))
+        .isEqualTo(
+            "not back by 2026/27; pays from 2029/30; 59 still unsold after 4 seasons: look at the"
+                + " demand");
+    assertThat(later(OptionalInt.empty()).isSold()).isFalse();
+  }
+
+  private static EndingWords later(OptionalInt soldOut) {
+    BoughtLot bought = PLAN.bought().get(0);
+    List<Ending.BySeason> seasons =
+        IntStream.of(-900, -800, -100, 700)
+            .mapToObj(gain -> new Ending.BySeason(gain, 59, 59, 40, 17_069))
+            .toList();
+    BoughtLot other =
+        new BoughtLot(
+            bought.lot(),
+            bought.landed(),
+            bought.flows(),
+            -900,
+            bought.ratesOfReturn(),
+            bought.payback(),
+            bought.overflows(),
+            bought.hoursShort(),
+            bought.bargain(),
+            new Ending(bought.lot(), 0, seasons, soldOut),
+            Optional.empty(),
+            bought.bridge());
+    return new EndingWords(
+        other, Optional.empty(), 59, PLAN.accounts().projection().horizon(), "GBP");
   }
 }

@@ -551,6 +551,7 @@ class ReviewTest {
             1,
             List.of(drawn),
             KeptChances.NONE,
+            Optional.empty(),
             List.of());
     Inputs inputs = new Diary().on("2026-11-20", "liners", COUNTED, 180).of(scenario);
     return Review.of(inputs, TODAY, Optional.of(kept));
