@@ -56,9 +56,20 @@ class HouseRulesTest {
               List.of("nursery", "project", "whole", "money", "chance"),
               "a review runs the projection from what is there and weighs it by accounts and draws"),
           new Room(
+              "buying",
+              List.of("nursery", "project", "money", "chance"),
+              "what to buy is found by running the plan's own engine"),
+          new Room(
               "report",
               List.of(
-                  "nursery", "nursery.library", "project", "whole", "money", "chance", "review"),
+                  "nursery",
+                  "nursery.library",
+                  "project",
+                  "whole",
+                  "money",
+                  "chance",
+                  "buying",
+                  "review"),
               "a report describes results and knows no file format"),
           new Room("write", List.of("report"), "writing formats a report and reckons nothing"),
           new Room(

@@ -24,14 +24,14 @@ final class Drawing {
   private final Samples samples;
   private final Programme with;
   private final List<Programme> without = new ArrayList<>();
-  private final Spreads spreads = new Spreads();
-  private final Names names = new Names();
+  private final Draws draws;
 
   Drawing(Scenario scenario, List<BoughtLot> bought, Samples samples) {
     this.scenario = scenario;
     this.longest = scenario.withPlan(scenario.plan().lasting(endings(scenario, bought)));
     this.bought = bought;
     this.samples = samples;
+    this.draws = new Draws(scenario);
     this.with = Programme.of(longest);
     bought.forEach(lot -> without.add(with.without(lot.lot().name())));
   }
@@ -60,8 +60,7 @@ final class Drawing {
   }
 
   private void make(int draw, Tally tally, List<Tally> others) {
-    Keyed keyed = new Keyed(scenario.plan().seed(), draw);
-    Luck luck = new DrawnLuck(keyed, scenario.nursery().settings(), spreads, names);
+    Luck luck = draws.luck(draw);
     tally.run(luck);
     samples.take(draw, tally);
     for (int i = 0; i < bought.size(); i++) {

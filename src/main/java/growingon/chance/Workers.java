@@ -11,7 +11,7 @@ import java.util.function.IntConsumer;
 import java.util.function.Supplier;
 
 /** Threads that draw side by side. */
-final class Workers {
+public final class Workers {
   private Workers() {}
 
   /**
@@ -22,7 +22,7 @@ final class Workers {
    * @param worker asked once by every thread for what makes a draw, given the draw's number
    * @param done told how many draws are done, from any thread
    */
-  static void draw(int draws, int threads, Supplier<IntConsumer> worker, IntConsumer done) {
+  public static void draw(int draws, int threads, Supplier<IntConsumer> worker, IntConsumer done) {
     AtomicInteger next = new AtomicInteger();
     AtomicInteger finished = new AtomicInteger();
     run(

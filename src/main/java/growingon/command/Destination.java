@@ -4,6 +4,7 @@ import growingon.load.PlanSources.NamedFolder;
 import growingon.problem.Advice;
 import growingon.report.Audience;
 import growingon.report.Report;
+import growingon.write.Beside;
 import growingon.write.NotAReportFolder;
 import growingon.write.Placing;
 import growingon.write.ReportFolder;
@@ -27,6 +28,15 @@ record Destination(Placing placing, Optional<NamedFolder> named) {
   void check(String plan, Optional<Audience> reader) throws IOException {
     try {
       ReportFolder.check(placing, plan, reader);
+    } catch (NotAReportFolder refused) {
+      throw told(refused);
+    }
+  }
+
+  /** The same with a workbook of another name, and further files. */
+  List<String> write(Report report, Beside beside) throws IOException {
+    try {
+      return ReportFolder.write(report, placing, beside);
     } catch (NotAReportFolder refused) {
       throw told(refused);
     }

@@ -26,6 +26,7 @@ import picocli.CommandLine.Spec;
     },
     subcommands = {
       PlanCommand.class,
+      BuyingCommand.class,
       CheckCommand.class,
       ReviewCommand.class,
       CompareCommand.class,

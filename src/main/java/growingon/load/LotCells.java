@@ -4,6 +4,7 @@ import growingon.load.GradesTable.LadderRead;
 import growingon.nursery.Form;
 import growingon.nursery.Hemisphere;
 import growingon.nursery.Hold;
+import growingon.nursery.Hold.Which;
 import growingon.nursery.QualityShares;
 import growingon.nursery.Settings;
 import growingon.nursery.Species;
@@ -32,6 +33,7 @@ final class LotCells {
   static final String ROUTE = "route";
   static final String HOLD_GRADE = "hold to grade";
   static final String HOLD_SHARE = "hold share %";
+  static final String HOLD_WHICH = "hold which";
   static final String NOT_BEFORE = "not before";
   static final String APART = "apart months";
   static final String UNTOUCHED = "untouched";
@@ -79,7 +81,8 @@ final class LotCells {
     }
     Optional<String> grade = row.findName(HOLD_GRADE, grades(name, species, ladders));
     double share = row.get(HOLD_SHARE, As.share(), 1.0);
-    return grade.map(found -> new Hold(found, share));
+    Which which = row.get(HOLD_WHICH, As.word(Which.class), Which.ALIKE);
+    return grade.map(found -> new Hold(found, share, which));
   }
 
   /** Grades on the ladder of a species; any, where that cannot be known. */

@@ -71,6 +71,16 @@ final class Names {
     return this;
   }
 
+  /** The same names, to which others may be added. */
+  Names copy() {
+    Names same = new Names(what, table);
+    same.spellings.putAll(spellings);
+    same.open = open;
+    same.ignored = ignored;
+    same.absent = absent;
+    return same;
+  }
+
   /** These names and others, which a third table may name. */
   Names and(Names others) {
     Names all = new Names(what + " or " + others.what, table + " or " + others.table);

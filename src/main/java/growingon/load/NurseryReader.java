@@ -91,20 +91,24 @@ final class NurseryReader {
     Defined<Offer> offers =
         OffersTable.read(
             table(OffersTable.FORMAT), base.known, checks, stock.names(), planReader.statesTakes());
-    Plan plan =
-        planReader.read(files.where(), planName, horizon, stock.values().size(), offers, findings);
+    Plan plan = planReader.read(files.where(), planName, stock, offers, base.known, findings);
+    planReader.remarkHoldsNotTaken(plan, offers, horizon);
     List<OtherCash> otherCash =
         OtherCashTable.read(
             table(OtherCashTable.FORMAT),
             settings.currency(),
             horizon,
-            stock.names().and(offers.names()));
+            stock.names().and(Orders.of(offers, horizon).names()));
     StockChecks.check(stock, table(StockTable.FORMAT), findings);
     List<DaybookLine> daybook =
         DaybookTable.read(
             table(DaybookTable.FORMAT),
             base.known,
-            new DaybookLots(stock, table(StockTable.FORMAT), offers, table(OffersTable.FORMAT)),
+            new DaybookLots(
+                stock,
+                table(StockTable.FORMAT),
+                Orders.of(offers, horizon),
+                table(OffersTable.FORMAT)),
             today,
             findings);
     RowCount rows = RowCount.of(files.tables().all(), findings.problems());
@@ -207,6 +211,11 @@ final class NurseryReader {
         .collect(Collectors.toSet());
   }
 
+  /** A lot that holds what the plan says, where it says something. */
+  private static Lot holding(Lot lot, String offer, Plan plan) {
+    return plan.held(lot.name(), offer).map(said -> lot.withHold(said.hold())).orElse(lot);
+  }
+
   private Inputs inputs(
       Base base,
       List<OtherCash> otherCash,
@@ -230,15 +239,21 @@ final class NurseryReader {
             known.places().values(),
             base.demand,
             base.care,
-            otherCash);
-    List<Lot> lots = new ArrayList<>(stock.values().values());
-    offers.values().values().stream()
-        .filter(offer -> plan.take().getOrDefault(offer.name(), 0) > 0)
-        .map(offer -> offer.taken(plan.take().get(offer.name())))
-        .forEach(lots::add);
+            Orders.ofEach(otherCash, offers, known.horizon()));
+    List<Lot> lots = new ArrayList<>();
+    stock.values().values().forEach(lot -> lots.add(holding(lot, lot.name(), plan)));
+    for (Offer offer : offers.values().values()) {
+      for (Offer order : offer.orders(known.horizon())) {
+        int quantity = plan.taken(order.name(), offer.name());
+        if (quantity > 0) {
+          lots.add(holding(order.taken(quantity), offer.name(), plan));
+        }
+      }
+    }
     List<Offer> within =
         offers.values().values().stream()
             .filter(offer -> known.horizon().contains(offer.arrival()))
+            .map(offer -> offer.withHold(holding(offer.lot(), offer.name(), plan).hold()))
             .toList();
     return new Inputs(
         new Scenario(nursery, plan, lots),

@@ -4,6 +4,7 @@ import growingon.nursery.Form;
 import growingon.nursery.Hold;
 import growingon.nursery.Lot;
 import growingon.nursery.Offer;
+import growingon.nursery.Offer.Again;
 import growingon.nursery.Offer.PriceBreak;
 import growingon.nursery.Papers;
 import growingon.nursery.Potting;
@@ -19,6 +20,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Lots that can be bought. Several rows with the same offer are price breaks: the first states
@@ -33,6 +36,8 @@ import java.util.Set;
  * currency                     of prices and charges [the plan's]
  * least, multiple, most        what can be bought [1, 1, no limit]
  * arrival month                within the plan
+ * again                        no, every season, every 2 seasons: an order of its own each time [no]
+ * again until                  last month in which it may arrive [end of the plan]
  * carriage, import charges     for the whole order, in the currency [0]
  * trunk mm, trunk spread %     or a size class, as in stock (also "spread %")
  * first %, second %            how it is thought to sort [100, 0]
@@ -40,7 +45,7 @@ import java.util.Set;
  * loss sure %                  how sure its loss is [100]
  * fails %                      chance that it fails as a whole [0]
  * place, gap mm, plants per m2, crown mm, height left mm   as in stock
- * hold to grade, hold share %, not before                  as in stock
+ * hold to grade, hold share %, hold which, not before                  as in stock
  * apart months, untouched, heeled in per m2                as in stock
  * pot                          it comes in [none]
  * ball kept %                  of its ball at its first potting [as its route says]
@@ -60,6 +65,8 @@ final class OffersTable {
   private static final String ARRIVAL = "arrival month";
   private static final String BALL_KEPT = "ball kept %";
   private static final String ORDER_BY = "order by";
+  private static final String AGAIN = "again";
+  private static final String AGAIN_UNTIL = "again until";
   private static final String CARRIAGE = "carriage";
   private static final String IMPORT_CHARGES = "import charges";
   private static final String QUALITY_SURE = "quality sure %";
@@ -76,6 +83,8 @@ final class OffersTable {
               MULTIPLE,
               MOST,
               ORDER_BY,
+              AGAIN,
+              AGAIN_UNTIL,
               CARRIAGE,
               IMPORT_CHARGES,
               LotCells.TRUNK,
@@ -98,6 +107,7 @@ final class OffersTable {
               LotCells.HEIGHT_LEFT,
               LotCells.HOLD_GRADE,
               LotCells.HOLD_SHARE,
+              LotCells.HOLD_WHICH,
               LotCells.NOT_BEFORE,
               LotCells.APART,
               LotCells.UNTOUCHED,
@@ -112,6 +122,8 @@ final class OffersTable {
   private static final Set<String> OF_A_BREAK = Set.of(OFFER, LEAST, UNIT_PRICE);
 
   private final Definitions known;
+  private static final Pattern EVERY = Pattern.compile("every ([1-9]|[1-3]\\d) seasons?");
+
   private final LotChecks checks;
   private final TrunkCells trunkCells;
   private final Names lots;
@@ -228,6 +240,7 @@ final class OffersTable {
         .ifPresent(
             month ->
                 row.fail(ORDER_BY, where -> Advice.orderedAfterArrival(where, month, arrival)));
+    Optional<Again> again = again(row, arrival);
     double carriage = row.get(CARRIAGE, money, 0.0);
     double importCharges = row.get(IMPORT_CHARGES, money, 0.0);
     double lossSure = row.get(LOSS_SURE, As.share(), 1.0);
@@ -252,9 +265,54 @@ final class OffersTable {
                     importCharges,
                     lossSure,
                     fails,
+                    again,
                     lot.orElseThrow()));
     offer.ifPresent(made -> checkWhole(row, made));
     return offer;
+  }
+
+  private static Optional<Again> again(Row row, YearMonth arrival) {
+    int seasons = row.get(AGAIN, seasonsBetween(), 0);
+    Optional<YearMonth> until = row.find(AGAIN_UNTIL, As.MONTH);
+    if (until.isPresent() && seasons == 0) {
+      row.fail(
+          AGAIN_UNTIL, where -> Advice.untilWithoutAgain(where, row.cell(AGAIN_UNTIL).shown()));
+    }
+    until
+        .filter(month -> !row.isFailed() && month.isBefore(arrival))
+        .ifPresent(
+            month ->
+                row.fail(AGAIN_UNTIL, where -> Advice.endsBeforeItBegins(where, month, arrival)));
+    return seasons == 0 ? Optional.empty() : Optional.of(new Again(seasons, until));
+  }
+
+  /** Seasons from one arrival to the next; 0 for an offer that comes once. */
+  private static As<Integer> seasonsBetween() {
+    return new As<>(
+        0, (cell, spot) -> seasonsBetween(cell), OffersTable::againWords, heading -> "");
+  }
+
+  private static int seasonsBetween(Cell cell) {
+    String text = Texts.key(cell.shown());
+    Matcher every = EVERY.matcher(text);
+    if (text.equals("no")) {
+      return 0;
+    }
+    if (text.equals("every season")) {
+      return 1;
+    }
+    if (every.matches()) {
+      return Integer.parseInt(every.group(1));
+    }
+    throw new CellFault(where -> Advice.notAgain(where, cell.shown()));
+  }
+
+  private static String againWords(int seasons) {
+    return switch (seasons) {
+      case 0 -> "no";
+      case 1 -> "every season";
+      default -> "every " + seasons + " seasons";
+    };
   }
 
   /** A row with a least that was there before has been reported, and makes no break. */

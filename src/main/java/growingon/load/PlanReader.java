@@ -3,16 +3,21 @@ package growingon.load;
 import growingon.load.Cell.Fields;
 import growingon.nursery.Horizon;
 import growingon.nursery.HorizonValue;
+import growingon.nursery.Lot;
 import growingon.nursery.Offer;
 import growingon.nursery.Plan;
+import growingon.nursery.Plan.PlannedHold;
 import growingon.problem.Advice;
 import growingon.problem.Where;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The plan of a plan.json (see {@link PlanShape}), or the one that holds where there is none. */
 final class PlanReader {
@@ -98,18 +103,20 @@ final class PlanReader {
    *
    * @param nursery whose name the plan has if it states none
    * @param name if it states none
-   * @param horizon its months
-   * @param stock number of lots that stand
+   * @param stock every lot of the stock list that is fine, and the names of all
    * @param offers every offer that is fine, and the names of all
+   * @param known the months of the plan, and what lots may name
    */
   Plan read(
       Where nursery,
       String name,
-      Horizon horizon,
-      int stock,
+      Defined<Lot> stock,
       Defined<Offer> offers,
+      Definitions known,
       Findings findings) {
-    Map<String, Integer> take = statesTakes() ? take(horizon, offers, findings) : marked(offers);
+    Horizon horizon = known.horizon();
+    Defined<Offer> orders = Orders.of(offers, horizon);
+    Map<String, Integer> take = statesTakes() ? take(horizon, orders, findings) : marked(offers);
     return new Plan(
         planName(name, nursery),
         horizon.firstMonth(),
@@ -119,9 +126,57 @@ final class PlanReader {
         row.get(
             PlanShape.DRAWS,
             As.whole(Range.of(0, Plan.MOST_DRAWS)),
-            Plan.usualDraws(stock + take.size())),
+            Plan.usualDraws(stock.values().size() + take.size())),
         row.get(PlanShape.SEED, As.wholeLong(), 1L),
-        horizonValue());
+        horizonValue(),
+        holds(stock, orders, known, findings),
+        ordered(take, orders));
+  }
+
+  private Map<String, PlannedHold> holds(
+      Defined<Lot> stock, Defined<Offer> orders, Definitions known, Findings findings) {
+    Map<String, Lot> lots = new LinkedHashMap<>(stock.values());
+    orders.values().values().forEach(offer -> lots.put(offer.name(), offer.lot()));
+    Names names = stock.names().and(orders.names());
+    return row.cell(PlanShape.HOLD) instanceof Fields fields
+        ? new PlannedHolds(lots, names, known, findings).read(fields, TABLE, row.where())
+        : Map.of();
+  }
+
+  /** Warns of holds of offers that are not taken. */
+  void remarkHoldsNotTaken(Plan plan, Defined<Offer> offers, Horizon horizon) {
+    for (Offer offer : offers.values().values()) {
+      boolean taken =
+          offer.orders(horizon).stream()
+              .anyMatch(order -> plan.taken(order.name(), offer.name()) > 0);
+      if (!taken && plan.holds().containsKey(offer.name())) {
+        row.remark(PlanShape.HOLD, where -> Advice.heldNotTaken(where, offer.name()));
+      }
+    }
+  }
+
+  private Set<String> ordered(Map<String, Integer> take, Defined<Offer> orders) {
+    Set<String> ordered = new LinkedHashSet<>();
+    for (String typed : row.find(PlanShape.ORDERED, names()).orElse(List.of())) {
+      String name = spelling(row, PlanShape.ORDERED, typed, orders.names());
+      if (!name.isEmpty() && take.getOrDefault(name, 0) == 0) {
+        row.fail(PlanShape.ORDERED, where -> Advice.orderedNotTaken(where, name));
+      } else if (!name.isEmpty()) {
+        ordered.add(name);
+      }
+    }
+    return ordered;
+  }
+
+  private static As<List<String>> names() {
+    return new As<>(
+        List.of(),
+        (cell, spot) ->
+            cell instanceof Cell.Items items
+                ? items.items().stream().map(Cell::shown).toList()
+                : List.of(cell.shown()),
+        list -> String.join("; ", list),
+        heading -> "");
   }
 
   private HorizonValue horizonValue() {
@@ -169,7 +224,7 @@ final class PlanReader {
 
   private void addTake(
       Map<String, Integer> take, Row each, String typed, Defined<Offer> offers, Horizon horizon) {
-    String name = spelling(each, typed, offers.names());
+    String name = spelling(each, typed, typed, offers.names());
     Optional<Integer> quantity = each.find(typed, Quantities.plants());
     if (name.isEmpty() || quantity.isEmpty()) {
       return;
@@ -187,11 +242,11 @@ final class PlanReader {
     }
   }
 
-  private static String spelling(Row each, String typed, Names offers) {
+  private static String spelling(Row each, String heading, String typed, Names offers) {
     try {
       return offers.spelling(typed);
     } catch (CellFault unknown) {
-      each.fail(typed, unknown::at);
+      each.fail(heading, unknown::at);
       return "";
     }
   }

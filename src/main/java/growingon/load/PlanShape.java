@@ -1,6 +1,7 @@
 package growingon.load;
 
 import growingon.nursery.Plan;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -28,6 +29,13 @@ record PlanShape(
             least = 0)
         Map<String, Integer> take,
     @Key(
+            value = HOLD,
+            says =
+                "What is held back of lots and offers, in place of their tables' hold to grade and hold share")
+        Map<String, HoldShape> hold,
+    @Key(value = ORDERED, says = "Offers taken that are ordered already: buying leaves them [none]")
+        List<String> ordered,
+    @Key(
             value = SLICES,
             says = "Representative plants a lot [64]",
             least = 16,
@@ -52,11 +60,36 @@ record PlanShape(
             value = REPORT_FOLDER,
             says = "Folder for the report, seen from this file [reports/ and the plan's name]")
         String reportFolder) {
+  /** What is held of a lot. */
+  record HoldShape(
+      @Key(value = HOLD_GRADE, says = "Grade from which the plants held are sold") String grade,
+      @Key(
+              value = HOLD_SHARE,
+              says = "How many in 100 are held; 0 for none [100]",
+              least = 0,
+              most = 100)
+          Double share,
+      @Key(
+              value = HOLD_WHICH,
+              says = "Which plants: the same share of all, or the thickest [alike]",
+              words = {"alike", "best"})
+          String which,
+      @Key(
+              value = HOLD_ADVISED,
+              says = "Whether buying advised it, so that it may advise otherwise [no]")
+          Boolean advised) {}
+
+  static final String HOLD_GRADE = "grade";
+  static final String HOLD_SHARE = "share %";
+  static final String HOLD_WHICH = "which";
+  static final String HOLD_ADVISED = "advised";
   static final String NAME = "name";
   static final String NURSERY = "nursery";
   static final String FIRST_MONTH = "first month";
   static final String SEASONS = "seasons";
   static final String TAKE = "take";
+  static final String HOLD = "hold";
+  static final String ORDERED = "ordered";
   static final String SLICES = "K";
   static final String DRAWS = "draws";
   static final String SEED = "seed";

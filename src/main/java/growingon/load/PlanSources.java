@@ -31,6 +31,17 @@ public record PlanSources(List<Path> files, Optional<NamedFolder> report) {
   /** A folder that a plan's file names, and where it does. */
   public record NamedFolder(Path folder, Where where) {}
 
+  /** The nursery's folder or workbook of what is planned. */
+  public static Path nurseryOf(Path what) {
+    Path plan = Files.isDirectory(what) ? what.resolve(NurseryFiles.PLAN_JSON) : what;
+    boolean isPlan = NurseryFiles.extensionOf(String.valueOf(plan.getFileName())).equals("json");
+    if (!isPlan || !Files.isRegularFile(plan)) {
+      return what;
+    }
+    Findings unheard = new Findings();
+    return PlanReader.of(JsonObject.read(plan, PlanShape.class, unheard), unheard).nursery(plan);
+  }
+
   /**
    * Looks at a plan.
    *

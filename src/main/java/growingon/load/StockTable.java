@@ -42,6 +42,7 @@ import java.util.Optional;
  * last step                    the last once-only step done [worked out]
  * training since               month in which training started [not yet]
  * hold to grade, hold share %  share not sold below a grade [none; 100 of a grade]
+ * hold which                   alike or best: the same share of all, or the thickest [alike]
  * kept                         plants never for sale [0]
  * not before                   first month of sale [arrival, 6 months later for bare root and root ball]
  * apart months                 it stands apart from arrival, or "until June" [0; 1 of another country]
@@ -91,6 +92,7 @@ final class StockTable {
               TRAINING_SINCE,
               LotCells.HOLD_GRADE,
               LotCells.HOLD_SHARE,
+              LotCells.HOLD_WHICH,
               KEPT,
               LotCells.NOT_BEFORE,
               LotCells.APART,

@@ -64,7 +64,7 @@ public final class Tally {
    * @param grades numbers of the grades of its nursery
    */
   public Tally(Programme programme, GradeNumbers grades) {
-    this(programme, grades, programme.scenario().plan().seasons());
+    this(programme, new Prices(programme.scenario().nursery(), programme.horizon(), grades));
   }
 
   /**
@@ -74,15 +74,28 @@ public final class Tally {
    * @param seasons up to their end the results of lots count
    */
   public Tally(Programme programme, GradeNumbers grades, int seasons) {
+    this(
+        programme,
+        new Prices(programme.scenario().nursery(), programme.horizon(), grades),
+        seasons);
+  }
+
+  /** The same of a programme whose nursery and plan have prices worked out already. */
+  public Tally(Programme programme, Prices known) {
+    this(programme, known, programme.scenario().plan().seasons());
+  }
+
+  private Tally(Programme programme, Prices known, int seasons) {
     this.programme = programme;
     Scenario scenario = programme.scenario();
     Nursery nursery = scenario.nursery();
+    GradeNumbers grades = known.grades();
     this.settings = nursery.settings();
     this.horizon = programme.horizon();
     this.horizonValueOf = scenario.plan().horizonValue();
     int months = horizon.months();
     this.countedMonths = horizon.seasonLast(seasons - 1) + 1;
-    this.tariff = new Tariff(nursery, horizon);
+    this.tariff = known.tariff();
     this.stores = new Stores(nursery, months);
     nursery.places().keySet().forEach(place -> placeIndex.put(place, placeIndex.size()));
     this.flows = new double[months];
@@ -109,11 +122,10 @@ public final class Tally {
     nursery.otherCash().stream().filter(row -> row.lot().isEmpty()).forEach(this::addOtherCash);
     this.gradeIndex = new int[lotResults.length][];
     this.netPrices = new double[lotResults.length][][];
-    ListPrices prices = new ListPrices(nursery);
     for (int i = 0; i < lotResults.length; i++) {
       Lot lot = scenario.lots().get(i);
       gradeIndex[i] = grades.of(nursery.ladderOf(lot));
-      netPrices[i] = prices.net(lot);
+      netPrices[i] = known.net(lot);
     }
   }
 
@@ -132,11 +144,33 @@ public final class Tally {
     }
   }
 
-  /** Runs the programme once and adds it up; what was there before is forgotten. */
-  public void run(Luck with) {
+  /**
+   * Runs the programme once and gives what its lots alone cause: the rest is left to {@link Whole},
+   * which adds up the parts of a plan.
+   */
+  public Part part(Luck with) {
+    runLots(with);
+    double worth = 0;
+    for (EndStock stock : endStocks) {
+      worth += stock.worth(horizonValueOf);
+    }
+    double[][] needed = new double[space.length][];
+    for (int place = 0; place < space.length; place++) {
+      boolean used = Arrays.stream(space[place]).anyMatch(m2 -> m2 > 0);
+      needed[place] = used ? space[place].clone() : Part.NONE;
+    }
+    return new Part(flows.clone(), sales.clone(), hours.clone(), needed, stores.movements(), worth);
+  }
+
+  private void runLots(Luck with) {
     clear();
     luck = with;
     programme.run(luck, Note::new);
+  }
+
+  /** Runs the programme once and adds it up; what was there before is forgotten. */
+  public void run(Luck with) {
+    runLots(with);
     stores.buy();
     for (Supplies.Item item : stores.items()) {
       for (int month = 0; month < flows.length; month++) {

@@ -40,6 +40,21 @@ public record Demand(
     Check.notNegative(priceSpread, "price spread");
   }
 
+  /** The same row with its units multiplied by a factor. */
+  public Demand withUnits(double factor) {
+    return new Demand(
+        species,
+        ladder,
+        grade,
+        season,
+        months,
+        units.isPresent() ? OptionalDouble.of(units.getAsDouble() * factor) : units,
+        price,
+        morePerMm,
+        unitsSpread,
+        priceSpread);
+  }
+
   /** The same row at prices multiplied by a factor. */
   public Demand times(double factor) {
     return new Demand(

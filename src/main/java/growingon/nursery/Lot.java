@@ -85,6 +85,32 @@ public record Lot(
     return with(name, quantity, kept, newQuality, purchase);
   }
 
+  /** The same lot with something else held back, or nothing. */
+  public Lot withHold(Optional<Hold> newHold) {
+    return new Lot(
+        name,
+        species,
+        form,
+        quantity,
+        arrived,
+        counted,
+        trunks,
+        quality,
+        potting,
+        standing,
+        route,
+        lastStep,
+        trainingSince,
+        newHold,
+        kept,
+        notBefore,
+        apartMonths,
+        untouched,
+        unitCost,
+        purchase,
+        papers);
+  }
+
   /** The same lot bought otherwise. */
   public Lot withPurchase(Optional<Purchase> newPurchase) {
     return with(name, quantity, kept, quality, newPurchase);

@@ -1,6 +1,8 @@
 package growingon.nursery;
 
 import java.time.YearMonth;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -22,6 +24,7 @@ import java.util.OptionalInt;
  * @param importCharges for the whole order, offer currency
  * @param lossSure how sure its loss is, 0 to 1
  * @param fails chance that it fails as a whole, 0 to 1
+ * @param again how it comes again, if it does
  * @param lot the lot it becomes, with quantity 0 and without a purchase
  */
 public record Offer(
@@ -38,7 +41,25 @@ public record Offer(
     double importCharges,
     double lossSure,
     double fails,
+    Optional<Again> again,
     Lot lot) {
+  /**
+   * How an offer comes again: the same every so many seasons, each time an order of its own.
+   *
+   * @param seasons seasons from one arrival to the next
+   * @param until last month in which it may arrive; empty for the end of the plan
+   */
+  public record Again(int seasons, Optional<YearMonth> until) {
+    public Again {
+      Check.that(seasons >= 1, "an offer comes again after a season or more", seasons);
+      Objects.requireNonNull(until);
+    }
+
+    boolean allows(YearMonth month) {
+      return until.map(last -> !month.isAfter(last)).orElse(true);
+    }
+  }
+
   /**
    * A price from a quantity upwards.
    *
@@ -65,9 +86,100 @@ public record Offer(
     Objects.requireNonNull(most);
     Objects.requireNonNull(arrival);
     Objects.requireNonNull(orderBy);
+    Objects.requireNonNull(again);
     Check.notNegative(carriage, "carriage");
     Check.notNegative(importCharges, "import charges");
     Objects.requireNonNull(lot);
+  }
+
+  /** An offer that comes once. */
+  public Offer(
+      String name,
+      int take,
+      String currency,
+      double rate,
+      List<PriceBreak> breaks,
+      int multiple,
+      OptionalInt most,
+      YearMonth arrival,
+      Optional<YearMonth> orderBy,
+      double carriage,
+      double importCharges,
+      double lossSure,
+      double fails,
+      Lot lot) {
+    this(
+        name,
+        take,
+        currency,
+        rate,
+        breaks,
+        multiple,
+        most,
+        arrival,
+        orderBy,
+        carriage,
+        importCharges,
+        lossSure,
+        fails,
+        Optional.empty(),
+        lot);
+  }
+
+  /**
+   * The orders that it stands for within a plan, each an offer that comes once: itself under its
+   * own name, then one for each time it comes again, named with the year of arrival.
+   */
+  public List<Offer> orders(Horizon horizon) {
+    List<Offer> orders = new ArrayList<>(List.of(arriving(name, arrival)));
+    again.ifPresent(
+        recurs -> {
+          YearMonth next = arrival.plusYears(recurs.seasons());
+          while (horizon.offset(next) < horizon.months() && recurs.allows(next)) {
+            orders.add(arriving(name + " " + next.getYear(), next));
+            next = next.plusYears(recurs.seasons());
+          }
+        });
+    return orders;
+  }
+
+  private Offer arriving(String newName, YearMonth month) {
+    long later = ChronoUnit.MONTHS.between(arrival, month);
+    return new Offer(
+        newName,
+        take,
+        currency,
+        rate,
+        breaks,
+        multiple,
+        most,
+        month,
+        orderBy.map(first -> first.plusMonths(later)),
+        carriage,
+        importCharges,
+        lossSure,
+        fails,
+        lot.arrivedIn(month).withQuantity(newName, 0, 0));
+  }
+
+  /** The same offer of a lot with something else held back, or nothing. */
+  public Offer withHold(Optional<Hold> hold) {
+    return new Offer(
+        name,
+        take,
+        currency,
+        rate,
+        breaks,
+        multiple,
+        most,
+        arrival,
+        orderBy,
+        carriage,
+        importCharges,
+        lossSure,
+        fails,
+        again,
+        lot.withHold(hold));
   }
 
   /** Least quantity that can be bought. */

@@ -51,6 +51,11 @@ public record OtherCash(
     this(when, every, what, amount, 0, Optional.empty(), Optional.empty(), Optional.empty());
   }
 
+  /** The same cash, caused by another lot. */
+  public OtherCash of(Optional<String> anotherLot) {
+    return new OtherCash(when, every, what, amount, hours, anotherLot, from, until);
+  }
+
   /** Whether it falls in a month of a plan, given as its offset, by its months alone. */
   public boolean isDue(int month, Horizon horizon) {
     YearMonth now = horizon.month(month);

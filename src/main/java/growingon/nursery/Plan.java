@@ -3,8 +3,11 @@ package growingon.nursery;
 import java.time.YearMonth;
 import java.util.Collections;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
 
 /**
  * A horizon, the stock, and the offers taken up.
@@ -17,6 +20,8 @@ import java.util.Objects;
  * @param draws draws for chances, 0 for none
  * @param seed of the draws
  * @param horizonValue what plants unsold at the end are worth
+ * @param holds what is held of lots and offers in place of what their tables say, by name
+ * @param ordered offers taken that are ordered already
  */
 public record Plan(
     String name,
@@ -26,7 +31,21 @@ public record Plan(
     int slices,
     int draws,
     long seed,
-    HorizonValue horizonValue) {
+    HorizonValue horizonValue,
+    Map<String, PlannedHold> holds,
+    Set<String> ordered) {
+  /**
+   * What a plan says is held of a lot.
+   *
+   * @param hold what is held, if anything
+   * @param advised whether the program advised it, so that it may advise otherwise
+   */
+  public record PlannedHold(Optional<Hold> hold, boolean advised) {
+    public PlannedHold {
+      Objects.requireNonNull(hold);
+    }
+  }
+
   /** Most draws; more add no digit that could be trusted. */
   public static final int MOST_DRAWS = 100_000;
 
@@ -50,6 +69,21 @@ public record Plan(
     Check.that(slices >= 16, "K is at least 16", slices);
     Check.notNegative(draws, "draws");
     Objects.requireNonNull(horizonValue);
+    holds = Collections.unmodifiableMap(new LinkedHashMap<>(holds));
+    ordered = Collections.unmodifiableSet(new LinkedHashSet<>(ordered));
+  }
+
+  /** A plan that holds what the tables say, with nothing ordered yet. */
+  public Plan(
+      String name,
+      YearMonth firstMonth,
+      int seasons,
+      Map<String, Integer> take,
+      int slices,
+      int draws,
+      long seed,
+      HorizonValue horizonValue) {
+    this(name, firstMonth, seasons, take, slices, draws, seed, horizonValue, Map.of(), Set.of());
   }
 
   /** Draws where nothing is said: fewer for very many lots, which take long. */
@@ -60,7 +94,8 @@ public record Plan(
 
   /** The same plan with another number of draws. */
   public Plan withDraws(int newDraws) {
-    return new Plan(name, firstMonth, seasons, take, slices, newDraws, seed, horizonValue);
+    return new Plan(
+        name, firstMonth, seasons, take, slices, newDraws, seed, horizonValue, holds, ordered);
   }
 
   /** The same plan with another number of seasons. */
@@ -70,6 +105,28 @@ public record Plan(
 
   /** The same plan with another seed. */
   public Plan withSeed(long newSeed) {
-    return new Plan(name, firstMonth, seasons, take, slices, draws, newSeed, horizonValue);
+    return new Plan(
+        name, firstMonth, seasons, take, slices, draws, newSeed, horizonValue, holds, ordered);
+  }
+
+  /** The same plan over another number of seasons. */
+  public Plan withSeasons(int newSeasons) {
+    return new Plan(
+        name, firstMonth, newSeasons, take, slices, draws, seed, horizonValue, holds, ordered);
+  }
+
+  /** The same plan with unsold plants valued otherwise. */
+  public Plan withHorizonValue(HorizonValue newValue) {
+    return new Plan(name, firstMonth, seasons, take, slices, draws, seed, newValue, holds, ordered);
+  }
+
+  /** Plants taken of an order of an offer: by its own name, else by that of the offer. */
+  public int taken(String order, String offer) {
+    return take.getOrDefault(order, take.getOrDefault(offer, 0));
+  }
+
+  /** What the plan says is held of an order of an offer: by its own name, else by the offer's. */
+  public Optional<PlannedHold> held(String order, String offer) {
+    return Optional.ofNullable(holds.getOrDefault(order, holds.get(offer)));
   }
 }

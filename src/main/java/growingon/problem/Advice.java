@@ -1492,6 +1492,51 @@ public final class Advice {
         "");
   }
 
+  public static Problem notAgain(Where where, String found) {
+    return error(
+        where,
+        Reason.WRONG_VALUE,
+        "it must be said how often the offer comes again",
+        found,
+        "write no, every season, or every 2 seasons");
+  }
+
+  public static Problem untilWithoutAgain(Where where, String found) {
+    return error(
+        where,
+        Reason.CONTRADICTION,
+        "the offer does not come again",
+        found,
+        "fill in again, or empty this cell");
+  }
+
+  public static Problem holdNeedsGrade(Where where) {
+    return error(
+        where,
+        Reason.MISSING,
+        "what is held needs a grade from which it is sold",
+        "",
+        "name a grade, or write \"share %\": 0 to hold none");
+  }
+
+  public static Problem heldNotTaken(Where where, String offer) {
+    return warning(
+        where,
+        Reason.CONTRADICTION,
+        "the plan says what is held of the offer " + shown(offer) + ", which it does not take",
+        "",
+        "take it, or leave the hold out");
+  }
+
+  public static Problem orderedNotTaken(Where where, String offer) {
+    return error(
+        where,
+        Reason.CONTRADICTION,
+        "the offer " + shown(offer) + " is ordered but not taken",
+        "",
+        "name it under take with its number, or leave it out here");
+  }
+
   public static Problem takenOutsidePlan(Where where, String offer, YearMonth arrival) {
     return error(
         where,
@@ -1577,6 +1622,15 @@ public final class Advice {
 
   public static Problem noReportFolder(Where where, String why, String folder, String remedy) {
     return error(where, Reason.WRONG_VALUE, "the report's folder " + why, folder, remedy);
+  }
+
+  public static Problem quickWithoutRoom(Where where) {
+    return error(
+        where,
+        Reason.MISSING,
+        "a quick sheet is asked how many to buy by the room there is, and that is not filled in",
+        "",
+        "fill in free square metres, or ask plan, which answers a quick sheet");
   }
 
   public static Problem noDaybook(Where where) {

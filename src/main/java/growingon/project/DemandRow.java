@@ -38,6 +38,11 @@ record DemandRow(int index, Demand demand, int[][] batches, int grade, double[] 
     return List.copyOf(rows);
   }
 
+  /** The same row, met from other lots. */
+  DemandRow metFrom(List<LotPlan> lots) {
+    return new DemandRow(index, demand, batches(demand, lots), grade, units);
+  }
+
   private static int[][] batches(Demand demand, List<LotPlan> lots) {
     Map<YearMonth, List<Integer>> batches = new TreeMap<>();
     for (int i = 0; i < lots.size(); i++) {

@@ -102,16 +102,37 @@ final class GrowthStart {
       for (boolean held : new boolean[] {false, true}) {
         double share = held ? plan.heldShare : 1 - plan.heldShare;
         if (to > from && share > 0) {
-          double[] weights = new double[trunks.length];
+          double[] weights = parts(from, to, held, share);
           for (int i = 0; i < weights.length; i++) {
-            double part = lattice.shareBelow(to, i) - lattice.shareBelow(from, i);
-            weights[i] = perSlice * share * part;
+            weights[i] *= perSlice;
           }
           streams.add(stream(quality, held ? plan.holdFrom : 0, weights));
         }
       }
     }
     return Streams.of(streams, trunks.length);
+  }
+
+  /** What part of each slice is of a quality and is held, or is free. */
+  private double[] parts(double from, double to, boolean held, double share) {
+    double[] parts = new double[trunks.length];
+    for (int i = 0; i < parts.length; i++) {
+      parts[i] = lattice.shareBelow(to, i) - lattice.shareBelow(from, i);
+    }
+    if (!plan.holdsBest) {
+      for (int i = 0; i < parts.length; i++) {
+        parts[i] *= share;
+      }
+      return parts;
+    }
+    double left = share * DoubleStream.of(parts).sum();
+    for (int n = 0; n < parts.length; n++) {
+      // Slices are numbered from the thinnest trunk to the thickest.
+      int slice = held ? parts.length - 1 - n : n;
+      parts[slice] = Math.max(0, Math.min(parts[slice], left));
+      left -= parts[slice];
+    }
+    return parts;
   }
 
   /** A stream of plants of a quality that are sold from a grade upwards. */

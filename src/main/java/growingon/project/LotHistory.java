@@ -41,6 +41,7 @@ public final class LotHistory implements Recorder {
   private final List<Sale> sales = new ArrayList<>();
   private final List<SeasonStock> seasons = new ArrayList<>();
   private final int[][] reached;
+  private final boolean[] reachedByAny;
   private final List<YearEnd> yearEnds = new ArrayList<>();
   private double[][] seasonEnd;
   private double diedBefore;
@@ -66,6 +67,7 @@ public final class LotHistory implements Recorder {
     this.careCost = new double[months];
     this.careHours = new double[months];
     this.stood = new Stood[months];
+    this.reachedByAny = new boolean[grades.size()];
     this.reached = new int[grades.size()][TENTHS.length];
     for (int[] each : reached) {
       Arrays.fill(each, Integer.MIN_VALUE);
@@ -174,6 +176,7 @@ public final class LotHistory implements Recorder {
   }
 
   void graded(int month, int grade, double share) {
+    reachedByAny[grade] |= share > 0;
     for (int i = 0; i < TENTHS.length; i++) {
       if (reached[grade][i] == Integer.MIN_VALUE && share >= TENTHS[i]) {
         reached[grade][i] = month;
@@ -345,6 +348,11 @@ public final class LotHistory implements Recorder {
         to.stood(month, where.place(), where.plants(), where.m2(), careCost[month]);
       }
     }
+  }
+
+  /** Whether any of its plants reaches a grade within the plan, as {@link #reached}. */
+  public boolean reaches(int grade) {
+    return reachedByAny[grade];
   }
 
   /** When it reaches each grade, lowest first. */

@@ -30,6 +30,7 @@ final class LotPlan {
   final int notBefore;
   final int holdFrom;
   final double heldShare;
+  final boolean holdsBest;
   final GrowthStart growthStart;
   final List<OtherCash> otherCash;
   private final Horizon horizon;
@@ -77,6 +78,7 @@ final class LotPlan {
     this.notBefore = horizon.offset(lot.notBefore());
     this.holdFrom = lot.hold().map(Hold::grade).map(ladder::indexOf).orElse(0);
     this.heldShare = lot.hold().map(Hold::share).orElse(0.0);
+    this.holdsBest = lot.hold().filter(hold -> hold.which() == Hold.Which.BEST).isPresent();
     this.growthStart = new GrowthStart(this, lattice, nursery.qualities());
     this.horizon = horizon;
     this.settings = nursery.settings();

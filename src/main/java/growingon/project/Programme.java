@@ -1,6 +1,7 @@
 package growingon.project;
 
 import growingon.nursery.Horizon;
+import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
 import growingon.nursery.Place;
 import growingon.nursery.PlaceKind;
@@ -39,6 +40,16 @@ public final class Programme {
     this.rows = DemandRow.inOrder(scenario.nursery(), calendar, lots);
   }
 
+  private Programme(Programme like, Scenario scenario, List<LotPlan> lots) {
+    this.scenario = scenario;
+    this.horizon = like.horizon;
+    this.calendar = like.calendar;
+    this.care = like.care;
+    this.apartPlace = like.apartPlace;
+    this.lots = lots;
+    this.rows = like.rows.stream().map(row -> row.metFrom(lots)).toList();
+  }
+
   /** Makes a checked scenario ready. */
   public static Programme of(Scenario scenario) {
     Lattice lattice = Lattice.of(scenario.plan().slices());
@@ -55,6 +66,11 @@ public final class Programme {
     return new Programme(
         scenario.without(name),
         lots.stream().filter(plan -> !plan.lot.name().equals(name)).toList());
+  }
+
+  /** A programme of other lots of the same nursery and plan. */
+  Programme with(List<Lot> others, List<LotPlan> plans) {
+    return new Programme(this, scenario.withLots(others), plans);
   }
 
   /** The plan's line: expected numbers, with all particulars. */

@@ -95,6 +95,37 @@ public final class Stores {
     item(Use.Kind.POT, pot).back()[month] += amount;
   }
 
+  /** Adds to what is used and comes back of each item what another store has of it. */
+  public void add(List<Movement> movements) {
+    for (Movement each : movements) {
+      Supplies.Item item = items.get(each.item());
+      for (int month = 0; month < months; month++) {
+        item.used()[month] += each.used()[month];
+        item.back()[month] += each.back()[month];
+      }
+    }
+  }
+
+  /** What is used and comes back of each item of which anything does. */
+  public List<Movement> movements() {
+    List<Movement> moved = new ArrayList<>();
+    for (int i = 0; i < items.size(); i++) {
+      Supplies.Item item = items.get(i);
+      boolean moves = item.isUsed() || Arrays.stream(item.back()).anyMatch(amount -> amount > 0);
+      if (moves) {
+        moved.add(new Movement(i, item.used().clone(), item.back().clone()));
+      }
+    }
+    return moved;
+  }
+
+  /**
+   * What is used and comes back of an item, by month.
+   *
+   * @param item its number among the items
+   */
+  public record Movement(int item, double[] used, double[] back) {}
+
   /** Works out what must be bought of every item. */
   public void buy() {
     items.forEach(Stores::buy);

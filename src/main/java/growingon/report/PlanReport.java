@@ -84,6 +84,7 @@ public final class PlanReport {
             SwingsSheet::of,
             StockSheet::of,
             SaleableSheet::of,
+            SellOrHoldSheet::of,
             HoursSheet::of,
             PotsSheet::of,
             SubstrateSheet::of,

@@ -260,9 +260,12 @@ final class QuickWords {
     double free = quick.freeM2().getAsDouble();
     return free >= most
         ? "%s, of %s free.".formatted(needs, Phrases.squareMetres(free))
-        : "%s, but only %s are free: room for %s of them."
+        : "%s, but only %s are free: room for %s of them; buy %s, and so many stand."
             .formatted(
-                needs, Phrases.squareMetres(free), Labels.whole(Math.floor(free / each + 1e-9)));
+                needs,
+                Phrases.squareMetres(free),
+                Labels.whole(Math.floor(free / each + 1e-9)),
+                Labels.whole(Math.floor(lot.quantity() * free / most + 1e-9)));
   }
 
   private String costs() {

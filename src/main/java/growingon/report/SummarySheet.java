@@ -1,5 +1,7 @@
 package growingon.report;
 
+import growingon.nursery.Horizon;
+import growingon.nursery.Scenario;
 import growingon.project.SpaceUse.PlaceMonth;
 import java.util.ArrayList;
 import java.util.List;
@@ -33,9 +35,32 @@ final class SummarySheet {
     sentences.add(new HoursWords(context).summary());
     sentences.add(new OrderWords(context, figures).sentences().get(0));
     sentences.add(new CashWords(context).summary());
+    runsDown(context, figures).ifPresent(sentences::add);
     context.bought().forEach(bought -> sentences.add(new BoughtWords(context, bought).summary()));
     context.chances().ifPresent(drawn -> sentences.addAll(new ChanceWords(context).summary()));
     return sentences;
+  }
+
+  /** Says so where nothing is bought in later seasons: then the stock only goes. */
+  private static Optional<String> runsDown(Context context, SeasonFigures figures) {
+    Scenario scenario = context.inputs().scenario();
+    Horizon horizon = scenario.horizon();
+    int last = figures.seasons() - 1;
+    boolean later =
+        scenario.lots().stream()
+            .filter(lot -> lot.purchase().isPresent())
+            .anyMatch(lot -> horizon.season(horizon.offset(lot.arrived())) > 0);
+    Plants first = figures.standing(0);
+    Plants end = figures.standing(last);
+    return later || last < 1 || end.exact() >= first.exact()
+        ? Optional.empty()
+        : Optional.of(
+            "Nothing is bought after %s, so the stock runs down from %s then to %s at the end of %s."
+                .formatted(
+                    horizon.seasonName(0),
+                    Phrases.plants(first.whole()),
+                    Labels.whole(end.whole()),
+                    horizon.seasonName(last)));
   }
 
   private static Table seasons(Context context, SeasonFigures figures) {

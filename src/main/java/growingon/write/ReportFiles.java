@@ -38,7 +38,15 @@ final class ReportFiles {
   private ReportFiles() {}
 
   static void write(Report report, Path folder, FileNames names) throws IOException {
+    write(report, folder, names, Map.of());
+  }
+
+  static void write(Report report, Path folder, FileNames names, Map<String, String> beside)
+      throws IOException {
     check(report);
+    for (Map.Entry<String, String> text : beside.entrySet()) {
+      Files.writeString(folder.resolve(text.getKey()), text.getValue());
+    }
     Path charts = folder.resolve("charts");
     if (!report.charts().isEmpty()) {
       Files.createDirectory(charts);

@@ -49,9 +49,17 @@ public final class ReportFolder {
    * @throws IOException if a file cannot be written; the report that was there is left as it was
    */
   public static List<String> write(Report report, Placing placing) throws IOException {
-    FileNames names = placing.dated() ? FileNames.dated(report) : FileNames.USUAL;
+    return write(report, placing, Beside.NOTHING);
+  }
+
+  /** The same with a workbook of another name, and further files. */
+  public static List<String> write(Report report, Placing placing, Beside beside)
+      throws IOException {
+    FileNames usual =
+        new FileNames(beside.workbook(), FileNames.USUAL.details(), FileNames.USUAL.page());
+    FileNames names = placing.dated() ? FileNames.dated(report) : usual;
     return new FolderSwap(placing, guard(placing, report.plan(), report.reader()))
-        .replaceWith(fresh -> ReportFiles.write(report, fresh, names));
+        .replaceWith(fresh -> ReportFiles.write(report, fresh, names, beside.texts()));
   }
 
   /** Writes a report of which nothing else is to be said. */

@@ -220,6 +220,7 @@ class FiguresTest {
             "Swings",
             "Stock by season",
             "Saleable",
+            "Sell or hold",
             "Hours",
             "Pots",
             "Substrate",

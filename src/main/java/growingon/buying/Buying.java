@@ -1,0 +1,205 @@
+package growingon.buying;
+
+import growingon.buying.Answer.AtNil;
+import growingon.buying.Choice.Holding;
+import growingon.buying.Choice.Take;
+import growingon.buying.PlanValue.Kind;
+import growingon.chance.Luckless;
+import growingon.nursery.Hold;
+import growingon.nursery.HorizonValue;
+import growingon.nursery.Inputs;
+import growingon.nursery.Scenario;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Consumer;
+
+/** What to buy, how many, and sell now or grow on: the run as a list. */
+public final class Buying {
+  private final Inputs inputs;
+  private final Wish wish;
+  private final Consumer<String> progress;
+  private final Question question;
+  private final Engine engine;
+  private final boolean withLuck;
+  private final Judging judging;
+  private final Limits limits;
+
+  /** What single changes bring is judged on so many draws. */
+  private static final int DRAWS_OF_CHANGES = 200;
+
+  private Buying(Inputs inputs, Wish wish, int threads, Consumer<String> progress) {
+    this.inputs = inputs;
+    this.wish = wish;
+    this.progress = progress;
+    this.question = Question.of(inputs, wish.scope());
+    this.engine = new Engine(question, threads);
+    this.withLuck = !wish.isQuick() && !Luckless.is(inputs);
+    int plans = inputs.scenario().plan().draws();
+    int draws = Math.max(Wish.LEAST_DRAWS, Math.max(plans, wish.draws()));
+    this.judging = new Judging(engine, withLuck ? draws : 0);
+    this.limits = limits();
+  }
+
+  /** As given is a limit too: it must not get worse. */
+  private Limits limits() {
+    Limits lines =
+        Limits.of(
+            engine.scenario(),
+            engine.line(question.asGiven()),
+            inputs.quick().isPresent() ? 0 : Limits.ALLOWED);
+    if (!withLuck || !Double.isFinite(lines.lowestCash())) {
+      return lines;
+    }
+    Sample given =
+        engine.on(List.of(question.asGiven()), OnDraws.FIRST, OnDraws.FIRST + Search.CHOOSING)[0];
+    return lines.withChanceBelow(given.below(lines.lowestCash()));
+  }
+
+  /**
+   * Answers what to buy and to hold.
+   *
+   * @param inputs what was read
+   * @param wish how it is asked
+   * @param threads how many threads work; their number changes nothing but the time
+   * @param progress told what is being done
+   */
+  public static Answer answer(Inputs inputs, Wish wish, int threads, Consumer<String> progress) {
+    return new Buying(inputs, wish, threads, progress).answer();
+  }
+
+  /** Whether there is neither an offer nor a lot to decide about. */
+  public static boolean isNothingToDecide(Inputs inputs, Question.Scope scope) {
+    return Question.of(inputs, scope).choices().isEmpty();
+  }
+
+  private Answer answer() {
+    Search search = new Search(engine, limits, wish.aim(), withLuck, progress);
+    Found found = search.find();
+    engine.forgetDraws();
+    progress.accept("Judging what was found");
+    List<PlanValue> plans = plans(found.recommended());
+    List<OfferAnswer> offers = new Offers(engine, limits, judging, search.moves(), found).answers();
+    progress.accept("Looking at what holds the nursery back");
+    List<LimitWorth> worth =
+        new Worth(engine, limits, judging, search.moves(), found.recommended()).limits();
+    return new Answer(
+        inputs,
+        question,
+        wish,
+        withLuck,
+        judging.draws(),
+        limits,
+        found,
+        plans,
+        new Judging(engine, Math.min(DRAWS_OF_CHANGES, judging.draws()))
+            .gain(found.beforeLeavingOut(), found.recommended()),
+        offers,
+        holds(found.recommended()),
+        worth,
+        atNil(found.recommended()));
+  }
+
+  private List<PlanValue> plans(Candidate recommended) {
+    Map<Kind, Candidate> kinds = new LinkedHashMap<>();
+    kinds.put(Kind.AS_GIVEN, question.asGiven());
+    if (!question.asPlanned().equals(question.asGiven())) {
+      kinds.put(Kind.AS_PLANNED, question.asPlanned());
+    }
+    kinds.put(Kind.RECOMMENDED, recommended);
+    Candidate alone = recommended;
+    for (int i = 0; i < recommended.size(); i++) {
+      alone = question.choice(i) instanceof Holding ? alone.with(i, 0) : alone;
+    }
+    if (!alone.equals(recommended) && question.bought(alone) > 0) {
+      kinds.put(Kind.PURCHASES_ALONE, alone);
+    }
+    List<Candidate> candidates = List.copyOf(kinds.values());
+    Sample[] samples = judging.on(candidates);
+    List<PlanValue> plans = new ArrayList<>();
+    for (Kind kind : kinds.keySet()) {
+      Candidate candidate = kinds.get(kind);
+      Sample sample = samples[plans.size()];
+      plans.add(
+          new PlanValue(
+              kind,
+              candidate,
+              engine.line(candidate),
+              Spread.of(sample.values()),
+              Spread.of(sample.over(samples[0])),
+              Double.isFinite(limits.lowestCash()) ? sample.below(limits.lowestCash()) : 0,
+              laidOut(candidate)));
+    }
+    return plans;
+  }
+
+  private double laidOut(Candidate candidate) {
+    double sum = 0;
+    for (int i = 0; i < candidate.size(); i++) {
+      int number = candidate.value(i);
+      if (number > 0 && question.choice(i) instanceof Take take) {
+        sum +=
+            take.orders().stream()
+                .mapToDouble(order -> order.taken(number).purchase().orElseThrow().landed(number))
+                .sum();
+      }
+    }
+    return sum;
+  }
+
+  private List<HoldAnswer> holds(Candidate recommended) {
+    List<HoldAnswer> answers = new ArrayList<>();
+    List<Candidate> undone = new ArrayList<>(List.of(recommended));
+    List<Integer> changed = new ArrayList<>();
+    for (int i = 0; i < recommended.size(); i++) {
+      if (question.choice(i) instanceof Holding
+          && recommended.value(i) != 0
+          && question.counts(recommended, i)) {
+        changed.add(i);
+        undone.add(recommended.with(i, 0));
+      }
+    }
+    Sample[] samples = judging.on(undone, DRAWS_OF_CHANGES);
+    for (int i = 0; i < recommended.size(); i++) {
+      if (question.choice(i) instanceof Holding holding && question.counts(recommended, i)) {
+        int at = changed.indexOf(i);
+        Spread brings =
+            at < 0 ? Spread.of(new double[] {0}) : Spread.of(samples[0].over(samples[at + 1]));
+        Optional<Hold> given = holding.hold(0);
+        Optional<Hold> advised = holding.hold(recommended.value(i));
+        answers.add(new HoldAnswer(holding.name(), given, advised, brings));
+      }
+    }
+    answers.sort(
+        Comparator.comparing(HoldAnswer::isChange)
+            .reversed()
+            .thenComparing(answer -> -answer.brings().mean()));
+    return answers;
+  }
+
+  /** What would be done if nothing unsold counted, by a climb on the plan's line alone. */
+  private Optional<AtNil> atNil(Candidate recommended) {
+    if (inputs.scenario().plan().horizonValue().equals(HorizonValue.NOTHING)) {
+      return Optional.empty();
+    }
+    progress.accept("Looking at what it is worth where nothing unsold counts");
+    Scenario scenario = inputs.scenario();
+    Scenario nil =
+        new Scenario(
+            scenario.nursery(),
+            scenario.plan().withHorizonValue(HorizonValue.NOTHING),
+            scenario.lots());
+    Engine other = new Engine(question, nil, engine.threads());
+    Moves moves = new Search(other, limits, wish.aim(), false, progress).moves();
+    double closeTo = 0.001 * other.line(question.asGiven()).sales();
+    Candidate then =
+        new Climb(moves, question, new OnTheLine(other, limits), closeTo, 0).from(recommended);
+    Spread gain =
+        new Judging(other, Math.min(DRAWS_OF_CHANGES, judging.draws()))
+            .gain(recommended, question.asGiven());
+    return Optional.of(new AtNil(gain, then));
+  }
+}

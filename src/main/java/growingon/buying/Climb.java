@@ -1,0 +1,221 @@
+package growingon.buying;
+
+import growingon.buying.Choice.Take;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+
+/**
+ * Climbs from a candidate by moves that help, the best first, and where none does by double moves,
+ * until neither helps.
+ */
+final class Climb {
+  /** A round that brings less is the last. */
+  static final double WORTH_A_ROUND = 1;
+
+  /** With no more single moves than this all is looked at more closely. */
+  static final int FEW_MOVES = 200;
+
+  private static final int PAIRS_OF_FEW = 4000;
+  private static final double ROUNDING = 1e-6;
+
+  private final Moves moves;
+  private final Question question;
+  private final Judge judge;
+  private final double closeTo;
+  private final int pairs;
+
+  /**
+   * A climb.
+   *
+   * @param closeTo a hold that alone loses no more than this is tried in a double move
+   * @param pairs at most so many double moves are looked at in a round, the likeliest
+   */
+  Climb(Moves moves, Question question, Judge judge, double closeTo, int pairs) {
+    this.moves = moves;
+    this.question = question;
+    this.judge = judge;
+    this.closeTo = closeTo;
+    this.pairs = pairs;
+  }
+
+  /** A move with what it is worth. */
+  record Weighed(Move move, Judged judged) {
+    double gain() {
+      return judged.gain();
+    }
+  }
+
+  /** Climbs as far as it goes, over finer and finer numbers of the offers taken. */
+  Candidate from(Candidate start) {
+    Candidate top = climb(start);
+    while (moves.refine(top)) {
+      top = climb(top);
+    }
+    return top;
+  }
+
+  private Candidate climb(Candidate start) {
+    Candidate now = start;
+    while (true) {
+      List<Weighed> singles = weigh(now, moves.singles(now));
+      Round round = takeTheBest(now, singles);
+      now = round.reached();
+      if (round.gain() >= WORTH_A_ROUND) {
+        continue;
+      }
+      List<Weighed> after = round.gain() > 0 ? weigh(now, moves.singles(now)) : singles;
+      Optional<Weighed> best = bestDouble(now, after);
+      boolean helps = best.filter(each -> each.judged().helps(WORTH_A_ROUND)).isPresent();
+      Candidate next =
+          helps ? question.tidy(best.get().move().from(now)) : afterGivingUp(now, after.size());
+      if (next.equals(now)) {
+        return now;
+      }
+      now = next;
+    }
+  }
+
+  /**
+   * The best that comes of giving one thing up for good and climbing on by single moves; looked at
+   * where there are few of them. Where nothing is better, what there was.
+   */
+  private Candidate afterGivingUp(Candidate from, int singles) {
+    Candidate best = from;
+    if (pairs == 0 || singles > FEW_MOVES) {
+      return best;
+    }
+    double most = WORTH_A_ROUND;
+    for (Move giving : moves.givingUp(from)) {
+      Candidate without = question.tidy(giving.from(from));
+      Candidate top = refilled(without, giving.only().choice(), from.value(giving.only().choice()));
+      double gain = judge.judge(from, List.of(between(from, top))).get(0).gain();
+      if (gain > most) {
+        most = gain;
+        best = top;
+      }
+    }
+    return best;
+  }
+
+  private Candidate refilled(Candidate without, int choice, int value) {
+    Candidate now = without;
+    double gain = WORTH_A_ROUND;
+    while (gain >= WORTH_A_ROUND) {
+      List<Weighed> singles =
+          weigh(now, moves.singles(now)).stream()
+              .filter(
+                  each ->
+                      each.move().changes().stream()
+                          .noneMatch(it -> it.choice() == choice && it.value() == value))
+              .toList();
+      Round round = takeTheBest(now, singles);
+      now = round.reached();
+      gain = round.gain();
+    }
+    return now;
+  }
+
+  private static Move between(Candidate from, Candidate to) {
+    List<Move.Change> changes = new ArrayList<>();
+    for (int choice = 0; choice < from.size(); choice++) {
+      if (from.value(choice) != to.value(choice)) {
+        changes.add(new Move.Change(choice, to.value(choice)));
+      }
+    }
+    return changes.isEmpty() ? Move.of(0, from.value(0)) : new Move(changes);
+  }
+
+  private record Round(Candidate reached, double gain) {}
+
+  private List<Weighed> weigh(Candidate from, List<Move> some) {
+    List<Judged> judged = judge.judge(from, some);
+    return IntStream.range(0, some.size())
+        .mapToObj(i -> new Weighed(some.get(i), judged.get(i)))
+        .toList();
+  }
+
+  /** Takes moves from the best down, each valued again before it is taken. */
+  private Round takeTheBest(Candidate from, List<Weighed> singles) {
+    Candidate now = from;
+    double gained = 0;
+    Set<Integer> changed = new HashSet<>();
+    List<Weighed> helping =
+        singles.stream()
+            .filter(each -> each.judged().helps(ROUNDING))
+            .sorted(Comparator.comparingDouble(Weighed::gain).reversed())
+            .toList();
+    for (Weighed each : helping) {
+      boolean isNew = each.move().changes().stream().noneMatch(it -> changed.contains(it.choice()));
+      if (!isNew) {
+        continue;
+      }
+      Judged again =
+          now.equals(from) ? each.judged() : judge.judge(now, List.of(each.move())).get(0);
+      if (again.helps(ROUNDING)) {
+        now = question.tidy(each.move().from(now));
+        gained += again.gain();
+        each.move().changes().forEach(it -> changed.add(it.choice()));
+      }
+    }
+    return new Round(now, gained);
+  }
+
+  /** The best double move that fits, whether it gains or loses. */
+  Optional<Weighed> bestDouble(Candidate from, List<Weighed> singles) {
+    List<Weighed> both = weigh(from, doubles(from, singles));
+    return both.stream()
+        .filter(each -> each.judged().fits() && !each.judged().isDropped())
+        .max(Comparator.comparingDouble(Weighed::gain));
+  }
+
+  /** Every single move weighed, for the certificate. */
+  List<Weighed> singles(Candidate from) {
+    return weigh(from, moves.singles(from));
+  }
+
+  /** Double moves, those whose parts alone promise most first. */
+  private List<Move> doubles(Candidate from, List<Weighed> singles) {
+    List<Weighed> takes =
+        singles.stream()
+            .filter(each -> each.move().changes().size() == 1)
+            .filter(each -> isTake(each.move()) || !each.judged().fits() || each.gain() >= -closeTo)
+            .toList();
+    List<Move> giving = moves.givingUp(from);
+    List<Weighed> givenUp = singles.stream().filter(each -> giving.contains(each.move())).toList();
+    List<Pair> list = new ArrayList<>();
+    for (Weighed given : givenUp) {
+      for (Weighed taken : takes) {
+        if (given.move().only().choice() != taken.move().only().choice()) {
+          double promise = given.gain() + taken.gain();
+          if (promise > 0 || mayHelpEachOther(given.move(), taken.move())) {
+            list.add(new Pair(Move.both(given.move(), taken.move()), promise));
+          }
+        }
+      }
+    }
+    list.sort(Comparator.comparingDouble(Pair::promise).reversed());
+    boolean few = pairs > 0 && singles.size() <= FEW_MOVES;
+    return list.stream()
+        .limit(few ? Math.max(pairs, PAIRS_OF_FEW) : pairs)
+        .map(Pair::move)
+        .toList();
+  }
+
+  /** Of one ladder what is given up leaves buyers to what is taken; of two it only leaves room. */
+  private boolean mayHelpEachOther(Move given, Move taken) {
+    Choice one = question.choice(given.only().choice());
+    Choice other = question.choice(taken.only().choice());
+    return one.ladder().equals(other.ladder());
+  }
+
+  private record Pair(Move move, double promise) {}
+
+  private boolean isTake(Move move) {
+    return question.choice(move.only().choice()) instanceof Take;
+  }
+}

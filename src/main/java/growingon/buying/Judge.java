@@ -1,0 +1,9 @@
+package growingon.buying;
+
+import java.util.List;
+
+/** Says what moves from a candidate are worth: on the plan's line, or on draws. */
+interface Judge {
+  /** Each move judged, in order. */
+  List<Judged> judge(Candidate from, List<Move> moves);
+}

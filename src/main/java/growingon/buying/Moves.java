@@ -1,0 +1,102 @@
+package growingon.buying;
+
+import growingon.buying.Choice.Holding;
+import growingon.buying.Choice.Take;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** The moves that there are from a candidate. */
+final class Moves {
+  private final Question question;
+  private final Map<Integer, Quantities> quantities = new LinkedHashMap<>();
+
+  Moves(Question question, Map<Integer, Integer> mostOf) {
+    this.question = question;
+    Candidate planned = question.asPlanned();
+    mostOf.forEach(
+        (choice, most) -> {
+          Take take = (Take) question.choice(choice);
+          quantities.put(choice, new Quantities(take, most, planned.value(choice)));
+        });
+  }
+
+  Quantities quantities(int choice) {
+    return quantities.get(choice);
+  }
+
+  /** Every change of one choice, and every offer not taken together with each hold of it. */
+  List<Move> singles(Candidate from) {
+    List<Move> moves = new ArrayList<>();
+    for (int choice = 0; choice < from.size(); choice++) {
+      if (question.counts(from, choice)) {
+        for (int value : values(choice)) {
+          if (value != from.value(choice)) {
+            moves.add(Move.of(choice, value));
+          }
+        }
+      } else {
+        moves.addAll(takenAndHeld(choice));
+      }
+    }
+    return moves;
+  }
+
+  private List<Move> takenAndHeld(int holding) {
+    int take = question.takeOf(question.choice(holding).name());
+    List<Integer> numbers = quantities.get(take).tried();
+    List<Move> moves = new ArrayList<>();
+    for (int index : new int[] {1, numbers.size() / 2, numbers.size() - 1}) {
+      for (int hold = 1; hold < ((Holding) question.choice(holding)).holds().size(); hold++) {
+        Move both = Move.both(Move.of(take, numbers.get(index)), Move.of(holding, hold));
+        if (index < numbers.size() && !moves.contains(both)) {
+          moves.add(both);
+        }
+      }
+    }
+    return moves;
+  }
+
+  /** The values of a choice that are tried. */
+  List<Integer> values(int choice) {
+    if (question.choice(choice) instanceof Take) {
+      return quantities.get(choice).tried();
+    }
+    List<Integer> values = new ArrayList<>();
+    for (int hold = 0; hold < ((Holding) question.choice(choice)).holds().size(); hold++) {
+      values.add(hold);
+    }
+    return values;
+  }
+
+  /** Moves that give something up: an offer, some of it, or a hold. */
+  List<Move> givingUp(Candidate from) {
+    List<Move> moves = new ArrayList<>();
+    for (int choice = 0; choice < from.size(); choice++) {
+      int value = from.value(choice);
+      if (value == 0 || !question.counts(from, choice)) {
+        continue;
+      }
+      moves.add(Move.of(choice, 0));
+      if (question.choice(choice) instanceof Take) {
+        for (int less : quantities.get(choice).lower(value)) {
+          Move some = Move.of(choice, less);
+          if (less > 0 && !moves.contains(some)) {
+            moves.add(some);
+          }
+        }
+      }
+    }
+    return moves;
+  }
+
+  /** Adds the numbers about those taken; whether there were any that were not tried. */
+  boolean refine(Candidate about) {
+    boolean finer = false;
+    for (Map.Entry<Integer, Quantities> each : quantities.entrySet()) {
+      finer |= each.getValue().refine(about.value(each.getKey()));
+    }
+    return finer;
+  }
+}

@@ -1,0 +1,350 @@
+package growingon.buying;
+
+import growingon.buying.LimitWorth.Step;
+import growingon.buying.LimitWorth.What;
+import growingon.money.Finance;
+import growingon.nursery.Demand;
+import growingon.nursery.Horizon;
+import growingon.nursery.Nursery;
+import growingon.nursery.Place;
+import growingon.nursery.Scenario;
+import growingon.project.LotHistory;
+import growingon.project.Missed;
+import growingon.project.Projection;
+import growingon.project.Projector;
+import growingon.project.Sale;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+
+/**
+ * What more of each limit would be worth that is reached, or that alone stopped a better move: what
+ * one would then do is climbed to on the plan's line, and judged on the draws.
+ */
+final class Worth {
+  private static final double[] MORE = {0.1, 0.25, 0.5};
+  private static final int SHOWN = 8;
+  private static final int LOOKED_AT = 6;
+  private static final int DEMAND_LOOKED_AT = 2;
+
+  /** What more would be worth is judged on so many draws. */
+  private static final int DRAWS = 100;
+
+  private static final double REACHED = 0.99;
+  private static final double NEARLY_ALL_SOLD = 0.95;
+  private static final int PAIRS = 40;
+
+  private final Engine engine;
+  private final Question question;
+  private final Limits limits;
+  private final Judging judging;
+  private final Moves moves;
+  private final Candidate recommended;
+  private final Outcome line;
+  private final Outcome given;
+  private final double closeTo;
+  private final Candidate base;
+  private final double baseValue;
+
+  Worth(Engine engine, Limits limits, Judging judging, Moves moves, Candidate recommended) {
+    this.engine = engine;
+    this.question = engine.question();
+    this.limits = limits;
+    this.judging = judging;
+    this.moves = moves;
+    this.recommended = recommended;
+    this.line = engine.line(recommended);
+    this.given = engine.line(question.asGiven());
+    this.closeTo = 0.001 * line.sales();
+    this.base = climb(engine, limits, recommended);
+    this.baseValue = value(engine, base);
+  }
+
+  /** A limit that may be worth something, with what the best move gains that it alone stopped. */
+  private record Bound(What what, int index, double stopped) {}
+
+  List<LimitWorth> limits() {
+    List<LimitWorth> list = new ArrayList<>();
+    for (Bound bound : bounds()) {
+      list.add(
+          switch (bound.what()) {
+            case ROOM -> room(bound.index());
+            case HOURS -> hours();
+            case CASH -> cash();
+            case DEMAND -> demand(bound.index());
+          });
+    }
+    list.sort(Comparator.comparingDouble(LimitWorth::best).reversed());
+    return list.stream().filter(each -> each.best() > 0).limit(SHOWN).toList();
+  }
+
+  /** The limits looked at, those first that stopped most. */
+  private List<Bound> bounds() {
+    Map<List<Object>, Double> stopped = new LinkedHashMap<>();
+    reached(stopped);
+    List<Move> singles = moves.singles(recommended);
+    List<Outcome> outcomes =
+        engine.lines(singles.stream().map(move -> move.from(recommended)).toList());
+    for (Outcome outcome : outcomes) {
+      double gain = outcome.value() - line.value();
+      List<List<Object>> over = over(outcome);
+      if (gain > 0 && over.size() == 1) {
+        stopped.merge(over.get(0), gain, Math::max);
+      }
+    }
+    List<Bound> bounds = new ArrayList<>();
+    stopped.forEach(
+        (key, gain) -> bounds.add(new Bound((What) key.get(0), (int) key.get(1), gain)));
+    soldOut().stream()
+        .sorted(Comparator.comparingDouble(Bound::stopped).reversed())
+        .limit(DEMAND_LOOKED_AT)
+        .forEach(bounds::add);
+    bounds.sort(Comparator.comparingDouble(Bound::stopped).reversed());
+    return bounds.stream().limit(LOOKED_AT).toList();
+  }
+
+  private void reached(Map<List<Object>, Double> stopped) {
+    for (int place = 0; place < limits.room().length; place++) {
+      if (months(line.space()[place], limits.room()[place]).length > 0) {
+        stopped.put(List.of(What.ROOM, place), 0.0);
+      }
+    }
+    if (months(line.hours(), limits.hours()).length > 0) {
+      stopped.put(List.of(What.HOURS, 0), 0.0);
+    }
+    boolean cash = line.lowestCash() < limits.lowestCash() + 0.05 * Math.abs(limits.lowestCash());
+    if (Double.isFinite(limits.lowestCash()) && cash) {
+      stopped.put(List.of(What.CASH, 0), 0.0);
+    }
+  }
+
+  /** Which limits a candidate is over. */
+  private List<List<Object>> over(Outcome outcome) {
+    List<List<Object>> over = new ArrayList<>();
+    for (int place = 0; place < limits.room().length; place++) {
+      if (isOver(outcome.space()[place], limits.room()[place])) {
+        over.add(List.of(What.ROOM, place));
+      }
+    }
+    if (isOver(outcome.hours(), limits.hours())) {
+      over.add(List.of(What.HOURS, 0));
+    }
+    if (outcome.lowestCash() < limits.lowestCash() - 1e-9) {
+      over.add(List.of(What.CASH, 0));
+    }
+    return over;
+  }
+
+  private static boolean isOver(double[] needed, double[] limit) {
+    for (int month = 0; month < needed.length; month++) {
+      if (needed[month] > limit[month] + 1e-9) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** First and last month in which a limit is reached; empty if it never is. */
+  private static int[] months(double[] needed, double[] limit) {
+    int first = -1;
+    int last = -1;
+    for (int month = 0; month < needed.length; month++) {
+      if (needed[month] > 0 && needed[month] >= REACHED * limit[month]) {
+        first = first < 0 ? month : first;
+        last = month;
+      }
+    }
+    return first < 0 ? new int[0] : new int[] {first, last};
+  }
+
+  /** Demand rows of which nearly all that is wanted is sold in some season, by what they miss. */
+  private List<Bound> soldOut() {
+    Scenario scenario = engine.scenario().withLots(question.lots(recommended));
+    Projection projection = Projector.project(scenario);
+    Horizon horizon = scenario.horizon();
+    List<Demand> demand = scenario.nursery().demand();
+    double[][] sold = new double[demand.size()][horizon.seasons()];
+    double[][] missed = new double[demand.size()][horizon.seasons()];
+    for (LotHistory lot : projection.lots()) {
+      for (Sale sale : lot.sales()) {
+        sold[sale.row()][horizon.season(sale.month())] += sale.units();
+      }
+    }
+    for (Missed each : projection.missed()) {
+      missed[each.row()][horizon.season(each.month())] += each.units();
+    }
+    List<Bound> bounds = new ArrayList<>();
+    for (int row = 0; row < demand.size(); row++) {
+      double most = 0;
+      for (int season = 0; season < horizon.seasons(); season++) {
+        double wanted = sold[row][season] + missed[row][season];
+        boolean nearlyAll = sold[row][season] >= NEARLY_ALL_SOLD * wanted;
+        most = nearlyAll ? Math.max(most, sold[row][season] * demand.get(row).price()) : most;
+      }
+      if (most > 0 && demand.get(row).units().isPresent()) {
+        bounds.add(new Bound(What.DEMAND, row, most));
+      }
+    }
+    return bounds;
+  }
+
+  private double value(Engine of, Candidate candidate) {
+    Judging judged = new Judging(of, Math.min(DRAWS, judging.draws()));
+    return Sample.mean(judged.on(List.of(candidate))[0].values());
+  }
+
+  private Candidate climb(Engine of, Limits within, Candidate start) {
+    return new Climb(moves, question, new OnTheLine(of, within), closeTo, PAIRS).from(start);
+  }
+
+  /** What a step is worth where what is added costs something itself; never below nil. */
+  private Step step(double share, double added, Limits within, double cost) {
+    Candidate then = climb(engine, within, base);
+    double worth = then.equals(base) ? 0 : value(engine, then) - baseValue - cost;
+    return worth > 0
+        ? new Step(share, added, worth, then, base)
+        : new Step(share, added, 0, base, base);
+  }
+
+  /** What it is worth to be without a limit. */
+  private double without(Limits lifted) {
+    return step(Double.POSITIVE_INFINITY, 0, lifted, 0).worth();
+  }
+
+  private LimitWorth room(int index) {
+    Place place = List.copyOf(question.nursery().places().values()).get(index);
+    double[] capacity = limits.capacity()[index];
+    double amount = 0;
+    for (double each : capacity) {
+      amount = Math.max(amount, each);
+    }
+    double without = without(limits.withoutRoom(index));
+    List<Step> steps = new ArrayList<>();
+    for (double more : MORE) {
+      double cost = more * costOf(place);
+      steps.add(
+          without > 0
+              ? step(more, more * amount, limits.withMoreRoom(index, more), cost)
+              : new Step(more, more * amount, 0, base, base));
+    }
+    int[] months = months(line.space()[index], limits.room()[index]);
+    return new LimitWorth(
+        What.ROOM,
+        place.name(),
+        months.length == 0 ? 0 : months[0],
+        months.length == 0 ? capacity.length - 1 : months[1],
+        amount,
+        most(given.space()[index]),
+        most(line.space()[index]),
+        steps,
+        OptionalDouble.of(without));
+  }
+
+  private static double most(double[] values) {
+    double most = 0;
+    for (double each : values) {
+      most = Math.max(most, each);
+    }
+    return most;
+  }
+
+  /** Present value of what a place costs over the plan. */
+  private double costOf(Place place) {
+    double[] cost = new double[line.hours().length];
+    for (int month = 0; month < cost.length; month++) {
+      cost[month] = place.monthlyCost(engine.scenario().horizon().month(month));
+    }
+    return Finance.presentValue(cost, question.nursery().settings().discountRate());
+  }
+
+  private LimitWorth hours() {
+    double[] available = limits.available();
+    int[] months = months(line.hours(), limits.hours());
+    int from = months.length == 0 ? 0 : months[0];
+    int to = months.length == 0 ? available.length - 1 : months[1];
+    double amount = 0;
+    for (int month = from; month <= to; month++) {
+      amount += available[month];
+    }
+    double without = without(limits.withoutHours());
+    List<Step> steps = new ArrayList<>();
+    for (double more : MORE) {
+      steps.add(
+          without > 0
+              ? step(more, more * amount, limits.withMoreHours(more), 0)
+              : new Step(more, more * amount, 0, base, base));
+    }
+    return new LimitWorth(
+        What.HOURS,
+        "",
+        from,
+        to,
+        amount,
+        most(given.hours()),
+        most(line.hours()),
+        steps,
+        OptionalDouble.of(without));
+  }
+
+  private LimitWorth cash() {
+    List<Step> steps = new ArrayList<>();
+    double bought = given.lowestCash() - line.lowestCash();
+    double amount = Math.max(Math.abs(limits.lowestCash()), Math.abs(bought));
+    for (double more : MORE) {
+      steps.add(step(more, more * amount, limits.withLessCash(more * amount), 0));
+    }
+    double without =
+        step(Double.POSITIVE_INFINITY, 0, limits.withLessCash(Double.POSITIVE_INFINITY), 0).worth();
+    return new LimitWorth(
+        What.CASH,
+        "",
+        line.lowestMonth(),
+        line.lowestMonth(),
+        amount,
+        given.lowestCash(),
+        line.lowestCash(),
+        steps,
+        OptionalDouble.of(without));
+  }
+
+  private LimitWorth demand(int index) {
+    Demand row = question.nursery().demand().get(index);
+    double units = row.units().orElseThrow();
+    List<Step> steps = new ArrayList<>();
+    for (double more : MORE) {
+      Engine other = new Engine(question, withUnits(index, more), engine.threads());
+      Candidate then = climb(other, limits, base);
+      double kept = value(other, base) - baseValue;
+      double worth = then.equals(base) ? kept : value(other, then) - baseValue;
+      Candidate better = worth >= kept ? then : base;
+      steps.add(new Step(more, more * units, Math.max(0, Math.max(worth, kept)), better, base));
+    }
+    String name =
+        "%s (%s)%s"
+            .formatted(
+                row.grade(),
+                row.species().orElse(row.ladder()),
+                row.season().map(season -> " " + season).orElse(""));
+    return new LimitWorth(
+        What.DEMAND,
+        name,
+        0,
+        line.hours().length - 1,
+        units,
+        units,
+        units,
+        steps,
+        OptionalDouble.empty());
+  }
+
+  private Scenario withUnits(int index, double more) {
+    Nursery nursery = question.nursery();
+    List<Demand> demand = new ArrayList<>(nursery.demand());
+    demand.set(index, demand.get(index).withUnits(1 + more));
+    Scenario scenario = engine.scenario();
+    return new Scenario(nursery.withDemand(demand), scenario.plan(), scenario.lots());
+  }
+}

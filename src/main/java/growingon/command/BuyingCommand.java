@@ -1,0 +1,222 @@
+package growingon.command;
+
+import growingon.buying.Aim;
+import growingon.buying.Answer;
+import growingon.buying.Buying;
+import growingon.buying.Question.Scope;
+import growingon.buying.Wish;
+import growingon.chance.Chances;
+import growingon.load.PlanSources;
+import growingon.load.PlanText;
+import growingon.money.Accounts;
+import growingon.money.Reckoned;
+import growingon.nursery.HorizonValue;
+import growingon.nursery.Inputs;
+import growingon.nursery.Plan;
+import growingon.nursery.Scenario;
+import growingon.problem.Advice;
+import growingon.problem.Loaded;
+import growingon.problem.Problem;
+import growingon.problem.Where;
+import growingon.report.BuyingReport;
+import growingon.report.PlanReport;
+import growingon.report.Report;
+import growingon.write.Beside;
+import growingon.write.ReportFolder;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** What to buy, how many, and sell now or grow on: read, search, judge, describe, write. */
+@Command(
+    name = "buying",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Finds what to buy, how many, and what to hold to a better grade, so that the whole nursery",
+      "earns most and everything still fits."
+    })
+final class BuyingCommand implements Callable<Integer> {
+  private static final int THREADS = Runtime.getRuntime().availableProcessors();
+  private static final String ENDING = "-buying";
+  private static final String RECOMMENDED = "recommended-plan.json";
+
+  /** What is asked for. */
+  enum Only {
+    PURCHASES,
+    HOLDS
+  }
+
+  @ParentCommand private GrowingOn program;
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "WHAT", description = "A plan.json, a nursery folder, or one workbook.")
+  private Path what;
+
+  @Mixin private ReportTarget target;
+
+  @Option(
+      names = "--only",
+      paramLabel = "WHICH",
+      description = "Decide purchases or holds only, and leave the other as it is.")
+  private Only only;
+
+  @Option(
+      names = "--careful",
+      description = "Make the worst fifth of the draws as good as can be, not the mean.")
+  private boolean careful;
+
+  @Option(names = "--quick", description = "Without luck: on the plan's line alone.")
+  private boolean quick;
+
+  @Option(
+      names = "--draws",
+      paramLabel = "N",
+      description = "Draws to judge on, at least 200 (else as the plan says).")
+  private Integer draws;
+
+  @Option(
+      names = "--seed",
+      paramLabel = "N",
+      description = "Seed of the draws (else as the plan says).")
+  private Long seed;
+
+  /** What became of a run. */
+  private record Outcome(
+      Optional<Report> report, Path folder, List<String> notices, List<Problem> problems) {}
+
+  @Override
+  public Integer call() throws IOException {
+    Draws.check(draws, spec);
+    if (draws != null && draws == 0) {
+      throw new CommandLine.ParameterException(
+          spec.commandLine(), "without draws there is no luck to be judged on: use --quick");
+    }
+    target.putBack(List.of(PlanSources.of(what)), spec.commandLine().getErr());
+    Outcome outcome;
+    try (Progress progress = Progress.on(spec.commandLine().getErr())) {
+      outcome = progress.watch(() -> run(progress));
+    }
+    PrintWriter out = spec.commandLine().getOut();
+    if (outcome.report().isEmpty() && outcome.problems().stream().anyMatch(Problem::isError)) {
+      return Reading.refuse(outcome.problems(), spec.commandLine().getErr());
+    }
+    if (outcome.report().isEmpty()) {
+      out.println("There is nothing to decide: no offer, and no lot that could be held.");
+      return ExitCode.DONE;
+    }
+    outcome.report().get().headlines().forEach(out::println);
+    Reading.tell(outcome.folder(), outcome.report().get(), outcome.notices(), out);
+    out.println("To run: plan \"" + outcome.folder().resolve(RECOMMENDED) + "\"");
+    return ExitCode.DONE;
+  }
+
+  private Outcome run(Progress progress) throws IOException {
+    progress.phase("Reading " + what);
+    ReportFolder.prepare();
+    Loaded<Inputs> loaded = Reading.read(what, program.clock());
+    if (loaded.value().isEmpty()) {
+      return new Outcome(Optional.empty(), what, List.of(), loaded.problems());
+    }
+    Inputs inputs = asked(loaded.value().get());
+    if (inputs.quick().filter(quick -> quick.freeM2().isEmpty()).isPresent()) {
+      List<Problem> problems = new ArrayList<>(loaded.problems());
+      problems.add(Advice.quickWithoutRoom(Where.file(what.toString())));
+      return new Outcome(Optional.empty(), what, List.of(), problems);
+    }
+    Path usual = Reading.beside(Reading.usualFolder(inputs), ENDING);
+    PlanSources sources = PlanSources.of(what);
+    Destination destination = target.of(usual, sources.files(), sources.report(), program);
+    destination.check(BuyingReport.title(inputs.scenario().plan().name()), Optional.empty());
+    if (Buying.isNothingToDecide(inputs, scope(inputs))) {
+      return new Outcome(Optional.empty(), what, List.of(), List.of());
+    }
+    Answer answer = Buying.answer(inputs, wish(inputs), THREADS, progress::phase);
+    progress.phase("Planning what is recommended");
+    Report planned = planned(inputs, answer);
+    Report report =
+        BuyingReport.of(answer, loaded.problems(), planned).madeOn(LocalDate.now(program.clock()));
+    progress.phase("Writing " + destination.folder());
+    List<String> notices =
+        destination.write(
+            report, new Beside("buying.xlsx", Map.of(RECOMMENDED, planFile(answer, destination))));
+    return new Outcome(Optional.of(report), destination.folder(), notices, report.problems());
+  }
+
+  /** A quick sheet has one lot, which is on offer. */
+  private Scope scope(Inputs inputs) {
+    if (inputs.quick().isPresent()) {
+      return Scope.PURCHASES;
+    }
+    if (only == null) {
+      return Scope.ALL;
+    }
+    return only == Only.PURCHASES ? Scope.PURCHASES : Scope.HOLDS;
+  }
+
+  private Wish wish(Inputs inputs) {
+    return new Wish(
+        scope(inputs), careful ? Aim.CAREFUL : Aim.MEAN, quick, draws == null ? 0 : draws);
+  }
+
+  /** The plan as read; where it does not say what unsold plants count for, at their stock value. */
+  private Inputs asked(Inputs read) {
+    Plan plan = read.scenario().plan();
+    plan = seed == null ? plan : plan.withSeed(seed);
+    boolean says =
+        read.assumptions().stream()
+            .filter(each -> each.table().equals("plan") && each.what().startsWith("horizon value"))
+            .anyMatch(each -> !each.source().equals("default"));
+    plan = says ? plan : plan.withHorizonValue(new HorizonValue.StockValue());
+    return read.withPlan(plan);
+  }
+
+  /** The report that {@code plan} makes of what is recommended. */
+  private Report planned(Inputs inputs, Answer answer) {
+    Scenario scenario = answer.recommendedScenario();
+    Inputs recommended =
+        new Inputs(
+            scenario,
+            inputs.offers(),
+            inputs.assumptions(),
+            inputs.stockRows(),
+            inputs.reportFolder(),
+            inputs.daybook(),
+            inputs.quick());
+    Reckoned reckoned = Reckoned.of(scenario);
+    Accounts accounts = reckoned.accounts();
+    Optional<Chances> chances =
+        scenario.plan().draws() == 0
+            ? Optional.empty()
+            : Optional.of(Chances.draw(accounts, reckoned.bought(), THREADS, done -> {}));
+    return PlanReport.of(recommended, List.of(), accounts, reckoned.join(), chances);
+  }
+
+  private String planFile(Answer answer, Destination destination) {
+    Path folder = destination.folder().toAbsolutePath().normalize();
+    Path nursery = PlanSources.nurseryOf(what).toAbsolutePath().normalize();
+    String path =
+        folder.getRoot() != null && folder.getRoot().equals(nursery.getRoot())
+            ? folder.relativize(nursery).toString()
+            : nursery.toString();
+    return PlanText.of(
+        answer.recommendedScenario().plan(),
+        path.replace('\\', '/'),
+        List.of(
+            "What buying recommends. It runs as it is: plan " + RECOMMENDED,
+            "Copied elsewhere, put the path of the nursery right: it is seen from this file."));
+  }
+}

@@ -1,0 +1,38 @@
+package growingon.project;
+
+import growingon.nursery.Lot;
+import growingon.nursery.Scenario;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * Lots made ready for one nursery and plan, each once, whatever programmes they run in. It may be
+ * used by several threads at once.
+ */
+public final class ReadyLots {
+  private final Programme like;
+  private final Lattice lattice;
+  private final Map<Lot, LotPlan> ready = new ConcurrentHashMap<>();
+
+  /** No lots yet, of the nursery and plan of a scenario. */
+  public ReadyLots(Scenario like) {
+    this.lattice = Lattice.of(like.plan().slices());
+    this.like = Programme.of(like.withLots(List.of()));
+  }
+
+  /** Makes a programme of lots ready; those that were made ready before serve again. */
+  public Programme programme(List<Lot> lots) {
+    List<LotPlan> plans = new ArrayList<>(lots.size());
+    for (Lot lot : lots) {
+      LotPlan known = ready.get(lot);
+      plans.add(known != null ? known : ready.computeIfAbsent(lot, this::make));
+    }
+    return like.with(lots, plans);
+  }
+
+  private LotPlan make(Lot lot) {
+    return new LotPlan(lot, like.nursery(), like.horizon(), lattice);
+  }
+}

@@ -1,0 +1,122 @@
+package growingon.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.net.URISyntaxException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Buying from the command line, with a small nursery. */
+class BuyingCommandTest {
+  private static final LocalDate DAY = LocalDate.of(2027, 4, 30);
+
+  @TempDir private Path folder;
+  private Path nursery;
+
+  @BeforeEach
+  void layOut() throws IOException, URISyntaxException {
+    nursery = Files.createDirectories(folder.resolve("nursery"));
+    Path tidy = Path.of(BuyingCommandTest.class.getResource("/load/tidy").toURI());
+    try (Stream<Path> files = Files.list(tidy)) {
+      for (Path file : files.toList()) {
+        Files.copy(file, nursery.resolve(file.getFileName()));
+      }
+    }
+  }
+
+  private Ran run(String command, Path what, String out, String... more) {
+    Stream<String> words =
+        Stream.concat(
+            Stream.of(command, what.toString(), "--out", folder.resolve(out).toString()),
+            Stream.of(more));
+    return Ran.on(DAY, words.toArray(String[]::new));
+  }
+
+  private JsonNode figures(String out) throws IOException {
+    return new ObjectMapper().readTree(folder.resolve(out).resolve("figures.json").toFile());
+  }
+
+  @Test
+  void recommendedPlan_isPlannedToTheLastDigitOfTheAnswer() throws IOException {
+    Ran buying = run("buying", nursery, "b");
+    assertThat(buying.code()).as(buying.err()).isZero();
+    Path recommended = folder.resolve("b").resolve("recommended-plan.json");
+
+    Ran plan = run("plan", recommended, "p");
+
+    assertThat(plan.code()).as(plan.err()).isZero();
+    JsonNode answered = figures("b").get("tables");
+    JsonNode planned = figures("p").get("tables");
+    int shared = 0;
+    for (String table :
+        List.of(
+            "sales-by-season",
+            "bench-space",
+            "hours",
+            "cash",
+            "cash-by-season",
+            "bought-lots",
+            "lot-verdicts")) {
+      if (planned.has(table)) {
+        assertThat(answered.get(table)).as(table).isEqualTo(planned.get(table));
+        shared++;
+      }
+    }
+    assertThat(shared).isGreaterThanOrEqualTo(4);
+  }
+
+  @Test
+  void answer_beginsWithTheDecisionAndEndsWithThePlanToRun() {
+    Ran buying = run("buying", nursery, "b", "--quick");
+
+    assertThat(buying.code()).as(buying.err()).isZero();
+    assertThat(buying.out().lines().count()).isLessThanOrEqualTo(9);
+    assertThat(buying.out())
+        .contains("Quick: without luck, on the plan's line alone")
+        .contains("Report: " + folder.resolve("b"))
+        .endsWith(
+            "To run: plan \"" + folder.resolve("b").resolve("recommended-plan.json") + "\"\n");
+    for (String word : List.of("optim", "objective", "shadow", "dual", "constraint", "scenario")) {
+      assertThat(buying.out().toLowerCase(java.util.Locale.ROOT)).doesNotContain(word);
+    }
+    assertThat(folder.resolve("b"))
+        .isDirectoryContaining(file -> file.endsWith("buying.xlsx"))
+        .isDirectoryContaining(file -> file.endsWith("report.html"));
+  }
+
+  @Test
+  void withoutDraws_isSentToQuick() {
+    Ran buying = run("buying", nursery, "b", "--draws", "0");
+
+    assertThat(buying.code()).isEqualTo(2);
+    assertThat(buying.err())
+        .contains("without draws there is no luck to be judged on: use --quick");
+  }
+
+  @Test
+  void onlyPurchases_saysNothingOfHolds() throws IOException {
+    Ran buying = run("buying", nursery, "b", "--quick", "--only", "purchases");
+
+    assertThat(buying.code()).as(buying.err()).isZero();
+    assertThat(figures("b").get("tables").has("buying-offers")).isTrue();
+    assertThat(figures("b").get("tables").has("buying-holds")).isFalse();
+  }
+
+  @Test
+  void onlyHolds_leavesTheTakesOfThePlan() throws IOException {
+    Ran buying = run("buying", nursery, "b", "--quick", "--only", "holds");
+
+    assertThat(buying.code()).as(buying.err()).isZero();
+    assertThat(Files.readString(folder.resolve("b").resolve("recommended-plan.json")))
+        .contains("\"take\": { \"spring liners\": 200 }");
+  }
+}
