@@ -92,7 +92,7 @@ final class BuyingVerdicts {
         isLuckDeciding(offer)
             ? "Luck decides, %s: buy %s %s".formatted(word(offer.gain()), number, name(offer))
             : "Buy %s %s".formatted(number, name(offer));
-    return "%s%s, order by the end of %s: brings %s%s%s."
+    return "%s%s, order %s: brings %s%s%s."
             .formatted(
                 first,
                 again,
@@ -197,7 +197,7 @@ final class BuyingVerdicts {
   }
 
   /** By the end of a month, or at once where it is past. */
-  static String by(YearMonth month, YearMonth first) {
+  private static String by(YearMonth month, YearMonth first) {
     return month.isBefore(first) ? "at once" : "by the end of " + Labels.month(month);
   }
 }

@@ -10,6 +10,8 @@ import growingon.buying.PlanValue;
 import growingon.buying.PlanValue.Kind;
 import growingon.buying.Question.Scope;
 import growingon.nursery.Hold;
+import growingon.nursery.HorizonValue;
+import growingon.project.LotHistory;
 import growingon.report.BuyingFigures.Sold;
 import java.util.ArrayList;
 import java.util.List;
@@ -58,6 +60,7 @@ final class BuyingWords {
     countsOn().ifPresent(lines::add);
     takings().ifPresent(lines::add);
     atNil().ifPresent(lines::add);
+    unsold().ifPresent(lines::add);
     lines.add(limits());
     return lines.stream().limit(8).toList();
   }
@@ -310,6 +313,22 @@ final class BuyingWords {
     return otherwise.isEmpty()
         ? ", and the purchases would be the same"
         : ", and you would buy " + Phrases.list(otherwise, 3, "offers");
+  }
+
+  /** Warns where much is unsold at the end and counts for nothing. */
+  private Optional<String> unsold() {
+    double plants = 0;
+    double left = 0;
+    for (LotHistory lot : figures.recommended.lots()) {
+      plants += lot.quantity();
+      left += lot.standing(lot.months() - 1) - lot.keptAtEnd();
+    }
+    return answer.plan().horizonValue().equals(HorizonValue.NOTHING) && left >= THIRD * plants
+        ? Optional.of(
+            "%s of all plants stand unsold at the end and count for nothing, so long holds and late"
+                    .formatted(Phrases.percent(left / plants))
+                + " purchases look bad: give a horizon value, or plan more seasons.")
+        : Optional.empty();
   }
 
   /** What holds the nursery back most. */

@@ -27,6 +27,7 @@ final class Asked {
   private final Map<String, Integer> take = new LinkedHashMap<>();
   private final Map<String, PlannedHold> holds = new LinkedHashMap<>();
   private int draws;
+  private long seed = 1;
 
   private Asked(Nurseries nursery) {
     this.nursery = nursery;
@@ -75,6 +76,11 @@ final class Asked {
     return this;
   }
 
+  Asked seed(long number) {
+    seed = number;
+    return this;
+  }
+
   Asked draws(int number) {
     draws = number;
     return this;
@@ -91,7 +97,7 @@ final class Asked {
             take,
             plan.slices(),
             draws,
-            plan.seed(),
+            seed,
             plan.horizonValue(),
             holds,
             Set.of());

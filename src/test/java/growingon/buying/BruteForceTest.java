@@ -42,6 +42,11 @@ class BruteForceTest {
   }
 
   static Asked nursery(int number) {
+    return nursery(number, 0);
+  }
+
+  /** The same with luck: lots grow unlike. */
+  static Asked nursery(int number, double lotSpread) {
     Row row = new Row(number);
     Nurseries nursery =
         Nurseries.bare()
@@ -57,7 +62,8 @@ class BruteForceTest {
             .openingCash(row.between(100, 500))
             .lowestCash(0)
             .discountRate(0.05)
-            .slices(16);
+            .slices(16)
+            .lotSpread(lotSpread);
     String[] grades = {"thin", "middle", "thick"};
     double price = row.between(8, 14);
     for (String grade : grades) {

@@ -24,6 +24,7 @@ import org.junit.jupiter.api.Test;
 class ClosedFormTest {
   private static final double PRICE = 15;
   private static final double COST = 9;
+  private static final Wish QUICK = new Wish(Question.Scope.ALL, Aim.MEAN, true, 0);
 
   /** So many are wanted in December alone, which is when the offer comes. */
   private static Demand december(double units, double unitsSpread, double priceSpread) {
@@ -131,13 +132,24 @@ class ClosedFormTest {
    */
   @Test
   void productMix_isThatOfTheTextbookAndSoAreItsWorths() {
-    Answer answer = productMix().answer();
+    Answer answer = productMix(120).answer();
 
     assertThat(Asked.bought(answer)).isEqualTo(Map.of("first", 20, "second", 60));
     assertThat(answer.recommended().gain().mean()).isCloseTo(360, within(0.01));
     assertThat(worth(answer, "B")).isCloseTo(18, within(0.01));
     assertThat(worth(answer, "C")).isCloseTo(18, within(0.01));
     assertThat(answer.limitsWorth()).noneMatch(limit -> limit.name().equals("A"));
+  }
+
+  /** What the table says of a larger place is what comes of one. */
+  @Test
+  void placeMadeLarger_bringsWhatItsWorthSaid() {
+    double before = productMix(120).answer(QUICK).recommended().gain().mean();
+    double worth = worth(productMix(120).answer(QUICK), "B");
+
+    double after = productMix(132).answer(QUICK).recommended().gain().mean();
+
+    assertThat(after).isCloseTo(before + worth, within(0.01 * after));
   }
 
   private static double worth(Answer answer, String place) {
@@ -148,7 +160,7 @@ class ClosedFormTest {
         .orElse(0);
   }
 
-  private static Asked productMix() {
+  private static Asked productMix(double roomB) {
     Nurseries nursery = Nurseries.bare().seasons(2);
     String[] names = {"first", "second"};
     double[] now = {1, 2};
@@ -162,7 +174,7 @@ class ClosedFormTest {
           names[i], Steps.in("move", Month.MARCH, 0).place("C").plantsPerM2(1 / later[i]).build());
     }
     nursery.place(Nurseries.place("A", PlaceKind.BENCH, 40));
-    nursery.place(Nurseries.place("B", PlaceKind.BENCH, 120));
+    nursery.place(Nurseries.place("B", PlaceKind.BENCH, roomB));
     nursery.place(place("C", 180));
     Asked asked = Asked.of(nursery);
     for (int i = 0; i < names.length; i++) {

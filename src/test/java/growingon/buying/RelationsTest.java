@@ -1,0 +1,110 @@
+package growingon.buying;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import growingon.nursery.Offer;
+import growingon.nursery.PlaceKind;
+import growingon.project.Lots;
+import growingon.project.Nurseries;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** What must hold whatever the answer is. */
+class RelationsTest {
+  private static final Wish QUICK = new Wish(Question.Scope.ALL, Aim.MEAN, true, 0);
+
+  private record Means(double room, double hours, double units, double cash) {}
+
+  private static final Means USUAL = new Means(12, 100, 30, 200);
+
+  private static Nurseries nursery(Means means) {
+    return Nurseries.bare()
+        .slices(16)
+        .place(Nurseries.place("bench", PlaceKind.BENCH, means.room()))
+        .hoursAvailable(means.hours())
+        .labour(1, 0)
+        .openingCash(means.cash())
+        .lowestCash(0)
+        .demand(Nurseries.demandRow("one", "any", OptionalDouble.of(means.units()), 12));
+  }
+
+  private static Asked asked(Means means, double priceOfA) {
+    return Asked.of(nursery(means))
+        .offer(standing("A"), priceOfA, 1, 60)
+        .offer(standing("B"), 20, 5, 5, 60, new Offer.PriceBreak(5, 5));
+  }
+
+  private static Lots standing(String name) {
+    return Lots.lot(name).place("bench").plantsPerM2(4).notBefore(2027, 3);
+  }
+
+  private static double value(Means means) {
+    return asked(means, 6).answer(QUICK).recommended().value().mean();
+  }
+
+  @Test
+  void higherPrice_neverRaisesTheNumber() {
+    int last = Integer.MAX_VALUE;
+    for (double price : new double[] {2, 5, 8, 11, 13}) {
+      Answer answer = Asked.of(nursery(USUAL)).offer(standing("A"), price, 1, 60).answer(QUICK);
+      int bought = Asked.bought(answer).getOrDefault("A", 0);
+
+      assertThat(bought).isLessThanOrEqualTo(last);
+      last = bought;
+    }
+    assertThat(last).isZero();
+  }
+
+  @Test
+  void moreOfAnything_neverLowersTheValue() {
+    double usual = value(USUAL);
+
+    assertThat(value(new Means(16, 100, 30, 200))).isGreaterThanOrEqualTo(usual - 1e-6);
+    assertThat(value(new Means(12, 200, 30, 200))).isGreaterThanOrEqualTo(usual - 1e-6);
+    assertThat(value(new Means(12, 100, 45, 200))).isGreaterThanOrEqualTo(usual - 1e-6);
+    assertThat(value(new Means(12, 100, 30, 400)) - 200).isGreaterThanOrEqualTo(usual - 200 - 1e-6);
+  }
+
+  @Test
+  void offersInAnotherOrder_getTheSameAdvice() {
+    Answer one = asked(USUAL, 6).answer(QUICK);
+    Answer other =
+        Asked.of(nursery(USUAL))
+            .offer(standing("B"), 20, 5, 5, 60, new Offer.PriceBreak(5, 5))
+            .offer(standing("A"), 6, 1, 60)
+            .answer(QUICK);
+
+    assertThat(Asked.bought(other)).isEqualTo(Asked.bought(one));
+  }
+
+  @Test
+  void worth_isNeverBelowNil() {
+    for (LimitWorth limit : asked(USUAL, 6).answer(QUICK).limitsWorth()) {
+      assertThat(limit.steps()).allMatch(step -> step.worth() >= 0);
+    }
+  }
+
+  /** Nothing beside the answer gains more than what is not worth saying. */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3, 4, 5})
+  void answer_hasNoBetterNeighbour(int number) {
+    Answer answer = BruteForceTest.nursery(number, 0.1).answer();
+
+    assertThat(answer.withLuck()).isTrue();
+    assertThat(answer.found().certificate().holds()).isTrue();
+    assertThat(answer.limits().allow(answer.recommended().line())).isTrue();
+  }
+
+  @Test
+  void twoSeeds_giveValuesWithinFourStandardErrors() {
+    Answer one = BruteForceTest.nursery(3, 0.1).answer();
+    Answer other = BruteForceTest.nursery(3, 0.1).seed(2).answer();
+    Spread first = one.recommended().value();
+    Spread second = other.recommended().value();
+
+    double error = Math.hypot(first.error(), second.error());
+    assertThat(Math.abs(first.mean() - second.mean())).isLessThan(4 * error);
+  }
+}
