@@ -151,7 +151,7 @@ public final class Tally {
   public Part part(Luck with) {
     runLots(with);
     double worth = 0;
-    for (EndStock stock : endStocks) {
+    for (EndStock stock : endStocks[lastSeason()]) {
       worth += stock.worth(horizonValueOf);
     }
     double[][] needed = new double[space.length][];
