@@ -12,7 +12,7 @@ import org.xml.sax.Attributes;
 import org.xml.sax.helpers.DefaultHandler;
 
 /** Collects the filled cells of a sheet from its XML. */
-final class SheetHandler extends DefaultHandler {
+class SheetHandler extends DefaultHandler {
   private final SheetValues values;
   private final List<GridRow> rows = new ArrayList<>();
   private final List<Merge> merges = new ArrayList<>();
@@ -24,6 +24,8 @@ final class SheetHandler extends DefaultHandler {
   private int style;
   private String value = "";
   private boolean formula;
+  private String formulaText = "";
+  private boolean inFormula;
   private boolean phonetic;
   private boolean collecting;
 
@@ -40,7 +42,7 @@ final class SheetHandler extends DefaultHandler {
     switch (name) {
       case "row" -> startRow(attributes);
       case "c" -> startCell(attributes);
-      case "f" -> formula = true;
+      case "f" -> startFormula();
       case "rPh" -> phonetic = true;
       case "v", "t" -> startText();
       case "mergeCell" -> addMerge(attributes.getValue("ref"));
@@ -66,6 +68,13 @@ final class SheetHandler extends DefaultHandler {
     style = styled == null ? 0 : Integer.parseInt(styled);
     value = "";
     formula = false;
+    formulaText = "";
+  }
+
+  private void startFormula() {
+    formula = true;
+    text.setLength(0);
+    inFormula = true;
   }
 
   private void startText() {
@@ -85,7 +94,7 @@ final class SheetHandler extends DefaultHandler {
 
   @Override
   public void characters(char[] characters, int start, int length) {
-    if (collecting) {
+    if (collecting || inFormula) {
       text.append(characters, start, length);
     }
   }
@@ -94,6 +103,7 @@ final class SheetHandler extends DefaultHandler {
   public void endElement(String uri, String name, String qualified) {
     switch (name) {
       case "v", "t" -> endText();
+      case "f" -> endFormula();
       case "rPh" -> phonetic = false;
       case "c" -> endCell();
       case "row" -> endRow();
@@ -101,6 +111,11 @@ final class SheetHandler extends DefaultHandler {
         // see startElement
       }
     }
+  }
+
+  private void endFormula() {
+    formulaText = text.toString();
+    inFormula = false;
   }
 
   /** An inline text may come in several runs. */
@@ -115,8 +130,12 @@ final class SheetHandler extends DefaultHandler {
     Cell cell = values.cell(type, style, value, formula);
     if (!cell.isEmpty()) {
       cells.put(column, cell);
+      filled(column, cell, style, formulaText);
     }
   }
+
+  /** Told of each filled cell, for whoever wants to know more of it than its value. */
+  void filled(int ofColumn, Cell cell, int ofStyle, String itsFormula) {}
 
   private void endRow() {
     if (!cells.isEmpty()) {

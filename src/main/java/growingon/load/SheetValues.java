@@ -11,6 +11,7 @@ import java.util.regex.Pattern;
 import org.apache.poi.ooxml.POIXMLException;
 import org.apache.poi.ss.usermodel.BuiltinFormats;
 import org.apache.poi.ss.usermodel.DateUtil;
+import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.xssf.model.SharedStrings;
 import org.apache.poi.xssf.model.StylesTable;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
@@ -92,12 +93,27 @@ final class SheetValues {
         : new Cell.Date(time.toLocalDate(), shape.yearShown);
   }
 
+  /** Whether cells of a style are struck through. */
+  boolean isStruck(int style) {
+    return isKnown(style) && styles.get().getStyleAt(style).getFont().getStrikeout();
+  }
+
+  /** Whether cells of a style are filled with a colour. */
+  boolean isColoured(int style) {
+    return isKnown(style)
+        && styles.get().getStyleAt(style).getFillPattern() != FillPatternType.NO_FILL;
+  }
+
+  private boolean isKnown(int style) {
+    return styles.isPresent() && style >= 0 && style < styles.get().getNumCellStyles();
+  }
+
   private Shape shape(int style) {
     return shapes.computeIfAbsent(style, this::shapeOf);
   }
 
   private Shape shapeOf(int style) {
-    if (styles.isEmpty() || style < 0 || style >= styles.get().getNumCellStyles()) {
+    if (!isKnown(style)) {
       return PLAIN;
     }
     XSSFCellStyle found = styles.get().getStyleAt(style);

@@ -1,5 +1,6 @@
 package growingon.load;
 
+import growingon.load.own.Sheet;
 import growingon.problem.Advice;
 import growingon.problem.Problem;
 import growingon.problem.Where;
@@ -11,6 +12,8 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.poi.openxml4j.exceptions.OpenXML4JException;
 import org.apache.poi.openxml4j.opc.OPCPackage;
@@ -42,10 +45,23 @@ final class Workbook {
 
   /** Every sheet that is not hidden; empty if the file cannot be read, which is reported. */
   static Optional<List<Grid>> read(Path file, Findings findings) {
+    return read(file, findings, SheetHandler::new, (handler, where) -> handler.grid(where));
+  }
+
+  /** Every sheet that is not hidden, as a list of the grower's own. */
+  static Optional<List<Sheet>> readOwn(Path file, Findings findings) {
+    return read(file, findings, OwnSheetHandler::new, OwnSheetHandler::sheet);
+  }
+
+  private static <H extends SheetHandler, T> Optional<List<T>> read(
+      Path file,
+      Findings findings,
+      Function<SheetValues, H> handlers,
+      BiFunction<H, Where, T> results) {
     Where where = Where.file(file.getFileName().toString());
     try {
       return looksRight(file, where, findings)
-          ? Optional.of(sheets(file, where, findings))
+          ? Optional.of(sheets(file, where, findings, handlers, results))
           : Optional.empty();
     } catch (AccessDeniedException denied) {
       findings.add(Advice.noAccess(where));
@@ -97,7 +113,12 @@ final class Workbook {
     }
   }
 
-  private static List<Grid> sheets(Path file, Where where, Findings findings)
+  private static <H extends SheetHandler, T> List<T> sheets(
+      Path file,
+      Where where,
+      Findings findings,
+      Function<SheetValues, H> handlers,
+      BiFunction<H, Where, T> results)
       throws IOException, OpenXML4JException, SAXException, ParserConfigurationException {
     try (OPCPackage contents = OPCPackage.open(file.toFile(), PackageAccess.READ)) {
       XSSFReader reader = new XSSFReader(contents);
@@ -108,13 +129,15 @@ final class Workbook {
               new ReadOnlySharedStringsTable(contents, false),
               Optional.ofNullable(reader.getStylesTable()),
               parts.from1904());
-      List<Grid> grids = new ArrayList<>();
+      List<T> grids = new ArrayList<>();
       for (WorkbookParts.SheetPart sheet : parts.sheets()) {
         Where sheetWhere = new Where(where.file(), sheet.name(), 0, "");
         if (sheet.hidden()) {
           remarkHidden(sheetWhere, findings);
         } else {
-          grids.add(grid(reader, sheet, sheetWhere, values));
+          H handler = handlers.apply(values);
+          parse(reader.getSheet(sheet.relation()), handler);
+          grids.add(results.apply(handler, sheetWhere));
         }
       }
       return grids;
@@ -126,14 +149,6 @@ final class Workbook {
     if (!Tables.isNotReadHere(sheet.sheet())) {
       findings.add(Advice.hiddenSheet(sheet));
     }
-  }
-
-  private static Grid grid(
-      XSSFReader reader, WorkbookParts.SheetPart sheet, Where where, SheetValues values)
-      throws IOException, OpenXML4JException, SAXException, ParserConfigurationException {
-    SheetHandler handler = new SheetHandler(values);
-    parse(reader.getSheet(sheet.relation()), handler);
-    return handler.grid(where);
   }
 
   private static void parse(InputStream part, DefaultHandler handler)

@@ -143,6 +143,16 @@ public final class Advice {
             : "save it as \"CSV UTF-8\", or keep the table in an .xlsx workbook");
   }
 
+  /** Of a list of the grower's own. */
+  public static Problem readAsWindows(Where where) {
+    return notice(
+        where,
+        Reason.ASSUMED,
+        "this text file is not UTF-8 and is read as Windows-1252",
+        "",
+        "see that names with accents are right");
+  }
+
   public static Problem brokenCsv(Where where, String row) {
     return error(
         where,

@@ -1,0 +1,114 @@
+package growingon.load.own;
+
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/** A lot while its row is being read. */
+final class Draft {
+  final String sheet;
+  final int row;
+  String code = "";
+  String ownName = "";
+  String genus = "";
+  PlantMatch match = PlantMatch.unknown();
+  OptionalInt quantity = OptionalInt.empty();
+  boolean about;
+  boolean arrivedAbout;
+  boolean rowAsked;
+  boolean quantityIsText;
+  SizeParts size = new SizeParts();
+  OptionalDouble trunkFrom = OptionalDouble.empty();
+  OptionalDouble trunkTo = OptionalDouble.empty();
+  OptionalDouble height = OptionalDouble.empty();
+  String place = "";
+  Optional<YearMonth> arrived = Optional.empty();
+  Optional<YearMonth> potted = Optional.empty();
+  OptionalDouble unitCost = OptionalDouble.empty();
+  OptionalDouble sellingPrice = OptionalDouble.empty();
+  OptionalInt kept = OptionalInt.empty();
+  String form = "";
+  String supplier = "";
+  String passport = "";
+  String origin = "";
+  String calledAs = "";
+  double perUnit = 1;
+  final List<String> notes = new ArrayList<>();
+  final List<Question> questions = new ArrayList<>();
+
+  Draft(String sheet, int row) {
+    this.sheet = sheet;
+    this.row = row;
+  }
+
+  void ask(String column, String found, String usual, String question, List<String> choices) {
+    questions.add(new Question(sheet, row, "", column, found, usual, question, 0, false, choices));
+  }
+
+  void ask(String column, String found, String question) {
+    ask(column, found, "", question, List.of());
+  }
+
+  void nod(String column, String found, String said) {
+    questions.add(new Question(sheet, row, "", column, found, said, said, 0, true, List.of()));
+  }
+
+  void note(String text) {
+    String bare = text.strip();
+    if (!bare.isEmpty() && !notes.contains(bare)) {
+      notes.add(bare);
+    }
+  }
+
+  boolean isEmpty() {
+    return ownName.isEmpty() && quantity.isEmpty();
+  }
+
+  /** Genus or kind of the library that stands in where the taxon is not known. */
+  private String standIn() {
+    if (match.isKnown()) {
+      return "";
+    }
+    if (!match.genus().isEmpty()) {
+      return match.genus();
+    }
+    return match.candidates().isEmpty()
+        ? ""
+        : PlantNames.genusOf(Keys.of(match.candidates().get(0)));
+  }
+
+  OwnLot lot() {
+    return new OwnLot(
+        sheet,
+        row,
+        code,
+        ownName,
+        calledAs.isEmpty() ? PlantText.called(ownName) : calledAs,
+        match.taxon(),
+        standIn(),
+        quantity,
+        about,
+        trunkFrom,
+        trunkTo,
+        size.pot().map(PotSize::name).orElse(""),
+        size.pot().map(pot -> OptionalDouble.of(pot.litres())).orElse(OptionalDouble.empty()),
+        height,
+        size.years(),
+        form.isEmpty() ? size.form().orElse("") : form,
+        size.isStandard(),
+        place,
+        arrived,
+        arrivedAbout,
+        potted,
+        unitCost,
+        sellingPrice,
+        kept,
+        supplier,
+        passport,
+        origin,
+        String.join("; ", notes));
+  }
+}

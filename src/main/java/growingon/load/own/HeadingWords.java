@@ -1,0 +1,187 @@
+package growingon.load.own;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.apache.commons.csv.CSVRecord;
+import org.apache.commons.text.similarity.LevenshteinDistance;
+
+/**
+ * What 1,850 headings in six languages stand for. First what is written as it is, then without a
+ * unit at its end, in the singular, without remarks in brackets, without a lone initial or a year.
+ */
+final class HeadingWords {
+  private static final int LONGEST = 200;
+  private static final int SHORTEST_NEAR = 5;
+  private static final Pattern REMARK = Pattern.compile("\\([^)]*\\)|\\[[^]]*]");
+  private static final Pattern INITIAL = Pattern.compile("^\\p{L} (?=\\S{2})");
+  private static final Pattern YEAR = Pattern.compile(" '?(?:20)?[0-9]{2}$");
+  private static final HeadingWords SHIPPED = new HeadingWords();
+
+  private final Map<String, Meaning> meanings = new HashMap<>();
+  private final Map<String, String> spellings = new HashMap<>();
+
+  /**
+   * A heading understood.
+   *
+   * @param nod whether it is likely only, and a nod is asked for
+   */
+  record Found(Meaning meaning, boolean nod) {}
+
+  private HeadingWords() {
+    for (CSVRecord row : Resources.rows("headings.csv")) {
+      Meaning meaning =
+          new Meaning(
+              row.get("ours"),
+              row.get("unit"),
+              Integer.parseInt(row.get("rank")),
+              Arrays.stream(row.get("choices").split(";"))
+                  .map(String::strip)
+                  .filter(each -> !each.isEmpty())
+                  .toList());
+      add(Keys.of(row.get("heading")), meaning, row.get("heading"));
+      add(Keys.withUmlautsSpelt(row.get("heading")), meaning, row.get("heading"));
+    }
+    OwnColumns.all().forEach((name, unit) -> add(Keys.of(name), Meaning.of(name, unit), name));
+  }
+
+  private void add(String key, Meaning meaning, String heading) {
+    meanings.putIfAbsent(key, meaning);
+    spellings.putIfAbsent(key, heading);
+  }
+
+  static HeadingWords shipped() {
+    return SHIPPED;
+  }
+
+  /** What a heading stands for; empty if it is not understood. */
+  Optional<Found> find(String heading) {
+    if (heading.length() > LONGEST || heading.isBlank()) {
+      return Optional.empty();
+    }
+    String bare = Keys.withoutFootnotes(heading);
+    return certain(bare)
+        .or(() -> certain(REMARK.matcher(bare).replaceAll(" ")))
+        .map(meaning -> new Found(meaning, false))
+        .or(() -> likely(bare).map(meaning -> new Found(meaning, true)));
+  }
+
+  private Optional<Meaning> certain(String heading) {
+    return spelt(heading).stream()
+        .flatMap(key -> asWritten(key).stream())
+        .findFirst()
+        .or(() -> spelt(heading).stream().flatMap(key -> singular(key).stream()).findFirst());
+  }
+
+  /** Whole first, then parted at inner capitals. */
+  private static List<String> spelt(String heading) {
+    List<String> keys = new ArrayList<>();
+    keys.add(Keys.of(heading));
+    String parted = Keys.of(Keys.parted(heading));
+    if (!parted.equals(keys.get(0))) {
+      keys.add(parted);
+    }
+    return keys;
+  }
+
+  private Optional<Meaning> asWritten(String key) {
+    return Optional.ofNullable(meanings.get(key)).or(() -> withoutUnit(key));
+  }
+
+  private Optional<Meaning> withoutUnit(String key) {
+    List<String> words = Keys.words(key);
+    for (int take = Math.min(2, words.size() - 1); take > 0; take--) {
+      int split = words.size() - take;
+      Optional<String> unit = Units.named(String.join(" ", words.subList(split, words.size())));
+      Optional<Meaning> rest =
+          unit.flatMap(
+              named ->
+                  stem(String.join(" ", words.subList(0, split)))
+                      .filter(meaning -> Units.fits(meaning, named))
+                      .map(meaning -> meaning.inUnit(Units.joined(meaning, named))));
+      if (rest.isPresent()) {
+        return rest;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Meaning> stem(String key) {
+    return Optional.ofNullable(meanings.get(key))
+        .or(() -> singularOf(key))
+        .or(() -> withoutUnit(key));
+  }
+
+  private Optional<Meaning> singular(String key) {
+    return singularOf(key);
+  }
+
+  private Optional<Meaning> singularOf(String key) {
+    List<String> tries = new ArrayList<>();
+    List<String> words = Keys.words(key);
+    if (words.isEmpty()) {
+      return Optional.empty();
+    }
+    String last = words.get(words.size() - 1);
+    String front = key.substring(0, key.length() - last.length());
+    if (last.length() > 3 && last.endsWith("ies")) {
+      tries.add(front + last.substring(0, last.length() - 3) + "y");
+    }
+    if (last.length() > 3 && last.endsWith("es")) {
+      tries.add(front + last.substring(0, last.length() - 2));
+    }
+    if (last.length() > 2 && last.endsWith("s")) {
+      tries.add(front + last.substring(0, last.length() - 1));
+    }
+    if (words.size() > 1 && words.get(0).endsWith("s")) {
+      tries.add(
+          words.get(0).substring(0, words.get(0).length() - 1)
+              + key.substring(words.get(0).length()));
+    }
+    tries.add(key + "s");
+    if (last.endsWith("y")) {
+      tries.add(key.substring(0, key.length() - 1) + "ies");
+    }
+    return tries.stream()
+        .flatMap(each -> Optional.ofNullable(meanings.get(each)).stream())
+        .findFirst();
+  }
+
+  private Optional<Meaning> likely(String heading) {
+    String key = Keys.of(heading);
+    String withoutInitial = INITIAL.matcher(key).replaceFirst("");
+    String withoutYear = YEAR.matcher(key).replaceFirst("");
+    return List.of(withoutInitial, withoutYear, YEAR.matcher(withoutInitial).replaceFirst(""))
+        .stream()
+        .filter(each -> !each.equals(key))
+        .flatMap(each -> asWritten(each).stream())
+        .findFirst();
+  }
+
+  /** Whether remarks in brackets that were passed over hold a heading of their own. */
+  boolean remarkIsHeading(String heading) {
+    return REMARK
+        .matcher(heading)
+        .results()
+        .map(found -> Keys.of(found.group()))
+        .anyMatch(key -> meanings.containsKey(key) && Units.named(key).isEmpty());
+  }
+
+  /** The nearest heading within two letters: offered, never taken. */
+  Optional<String> nearest(String heading) {
+    String key = Keys.of(heading);
+    if (key.length() < SHORTEST_NEAR || key.length() > LONGEST) {
+      return Optional.empty();
+    }
+    LevenshteinDistance distance = new LevenshteinDistance(2);
+    return meanings.keySet().stream()
+        .filter(each -> Math.abs(each.length() - key.length()) <= 2)
+        .filter(each -> distance.apply(each, key) >= 0)
+        .min((a, b) -> Integer.compare(distance.apply(a, key), distance.apply(b, key)))
+        .map(spellings::get);
+  }
+}

@@ -1,0 +1,47 @@
+package growingon.load.own;
+
+import java.time.YearMonth;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * A grower's list as it was read.
+ *
+ * @param file its name
+ * @param lots every row that is stock
+ * @param headings every heading with what it is taken for
+ * @param questions what is asked, and what is taken and wants a nod
+ * @param accounts what became of the rows of each sheet
+ * @param totals what the list states and what was read
+ * @param notices what the grower should know, in words
+ * @param counted month of the count, where a title says it
+ * @param currencies signs found at prices
+ * @param asked rows that could not be read as a lot
+ */
+public record ListRead(
+    String file,
+    List<OwnLot> lots,
+    List<HeadingRead> headings,
+    List<Question> questions,
+    List<SheetAccount> accounts,
+    List<StatedTotal> totals,
+    List<String> notices,
+    Optional<YearMonth> counted,
+    Set<String> currencies,
+    int asked) {
+  public ListRead {
+    lots = List.copyOf(lots);
+    headings = List.copyOf(headings);
+    questions = List.copyOf(questions);
+    accounts = List.copyOf(accounts);
+    totals = List.copyOf(totals);
+    notices = List.copyOf(notices);
+    currencies = Set.copyOf(currencies);
+  }
+
+  /** Plants of all lots. */
+  public long plants() {
+    return lots.stream().mapToLong(lot -> lot.quantity().orElse(0)).sum();
+  }
+}

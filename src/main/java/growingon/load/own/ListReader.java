@@ -1,0 +1,161 @@
+package growingon.load.own;
+
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+
+/** Reads a grower's own list; the way into this package. */
+public final class ListReader {
+  private final OwnWords own;
+  private final double girthFactor;
+  private final boolean south;
+  private final List<Draft> drafts = new ArrayList<>();
+  private final List<Question> questions = new ArrayList<>();
+  private final List<String> notices = new ArrayList<>();
+
+  private ListReader(OwnWords own, double girthFactor, boolean south) {
+    this.own = own;
+    this.girthFactor = girthFactor;
+    this.south = south;
+  }
+
+  /**
+   * Reads a list.
+   *
+   * @param file name of the file
+   * @param sheets its sheets that are not hidden
+   * @param own what the grower has said that words mean
+   * @param girthFactor trunk at the base over trunk where girth is measured
+   * @param south whether the nursery lies south of the equator
+   */
+  public static ListRead read(
+      String file, List<Sheet> sheets, OwnWords own, double girthFactor, boolean south) {
+    return new ListReader(own, girthFactor, south).read(file, sheets);
+  }
+
+  /** Whether any sheet looks like a list of plants. */
+  public static boolean isList(List<Sheet> sheets) {
+    return sheets.stream().anyMatch(sheet -> HeadingRow.find(sheet, OwnWords.NONE).isPresent());
+  }
+
+  private ListRead read(String file, List<Sheet> sheets) {
+    List<SheetRead> reads =
+        sheets.stream().map(sheet -> new SheetRead(sheet, own, girthFactor, south)).toList();
+    Editions.passOver(reads, notices, questions);
+    List<SheetRead> lists = reads.stream().filter(SheetRead::isList).toList();
+    for (SheetRead read : lists) {
+      place(read);
+      drafts.addAll(read.lots);
+      notices.addAll(read.notices);
+    }
+    tellSheets(reads);
+    List<OwnLot> lots = LotNames.named(drafts.stream().map(Draft::lot).toList());
+    askOfLots(lots);
+    lists.forEach(read -> read.asked.forEach(draft -> questions.addAll(draft.questions)));
+    askTwice(lots);
+    List<HeadingRead> heads = lists.stream().flatMap(read -> read.heads.stream()).toList();
+    return new ListRead(
+        file,
+        lots,
+        heads,
+        questions,
+        reads.stream().map(SheetRead::account).toList(),
+        lists.stream().flatMap(read -> read.totals.stream()).toList(),
+        notices,
+        lists.stream()
+            .map(read -> read.counted)
+            .flatMap(Optional::stream)
+            .max(YearMonth::compareTo),
+        currencies(sheets),
+        lists.stream().mapToInt(read -> read.asked.size()).sum());
+  }
+
+  /** The sheet's name is the place where nothing else says it. */
+  private static void place(SheetRead read) {
+    for (Draft draft : read.lots) {
+      if (draft.place.isEmpty()) {
+        draft.place = read.place().orElse("");
+      }
+    }
+  }
+
+  private void tellSheets(List<SheetRead> reads) {
+    for (SheetRead read : reads) {
+      if (!read.isList() && !read.sheet().rows().isEmpty()) {
+        notices.add("%s is not read as a list: %s".formatted(read.sheet().name(), read.why));
+      }
+      if (read.isList() && read.sheet().coloured()) {
+        notices.add(
+            "%s: colours and cell comments are not read; make a column of what they mean"
+                .formatted(read.sheet().name()));
+      }
+    }
+  }
+
+  private void askOfLots(List<OwnLot> lots) {
+    for (int i = 0; i < lots.size(); i++) {
+      String name = lots.get(i).lot();
+      long plants = lots.get(i).quantity().orElse(0);
+      drafts.get(i).questions.forEach(each -> questions.add(each.ofLot(name, plants)));
+    }
+  }
+
+  /** One code twice with one name and size: more, or the same plants? */
+  private void askTwice(List<OwnLot> lots) {
+    Set<String> seen = new HashSet<>();
+    for (int i = 0; i < lots.size(); i++) {
+      String code = drafts.get(i).code;
+      OwnLot lot = lots.get(i);
+      String all =
+          Keys.of(code + "|" + lot.ownName())
+              + lot.potLitres()
+              + lot.trunkFromMm()
+              + lot.heightCm();
+      if (!code.isEmpty() && !seen.add(all)) {
+        questions.add(
+            new Question(
+                lot.sheet(),
+                lot.row(),
+                lot.lot(),
+                "quantity",
+                code,
+                Integer.toString(lot.quantity().orElse(0)),
+                "%s stands in the list twice: more plants, or the same?".formatted(code),
+                lot.quantity().orElse(0),
+                false,
+                List.of()));
+      }
+    }
+  }
+
+  private static Set<String> currencies(List<Sheet> sheets) {
+    Map<String, String> signs = new HashMap<>(Map.of("£", "GBP", "€", "EUR", "$", "USD"));
+    signs.put("GBP", "GBP");
+    signs.put("EUR", "EUR");
+    signs.put("USD", "USD");
+    signs.put("CHF", "CHF");
+    Set<String> found = new TreeSet<>();
+    for (Sheet sheet : sheets) {
+      for (SheetRow row : sheet.rows()) {
+        row.cells().values().stream()
+            .filter(cell -> cell.isText() && cell.text().length() < 200)
+            .forEach(
+                cell ->
+                    signs.forEach((sign, code) -> addIf(found, cell.text().contains(sign), code)));
+      }
+    }
+    return found;
+  }
+
+  private static void addIf(Set<String> found, boolean there, String code) {
+    if (there) {
+      found.add(code);
+    }
+  }
+}

@@ -1,0 +1,42 @@
+package growingon.load.own;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a list says its rows add up to, against what was read. */
+final class TotalsCheck {
+  private TotalsCheck() {}
+
+  static List<StatedTotal> of(String sheet, BlockReader block) {
+    List<StatedTotal> totals = new ArrayList<>();
+    int since = 0;
+    for (BlockReader.TotalRow total : block.totals()) {
+      List<Draft> last = block.lots().subList(since, total.lotsBefore());
+      List<Draft> all = block.lots().subList(0, total.lotsBefore());
+      boolean isAll = sum(all) == total.stated() || last.isEmpty();
+      List<Draft> of = isAll ? all : last;
+      totals.add(
+          new StatedTotal(
+              sheet, total.row(), (long) total.stated(), sum(of), why(of, total.stated())));
+      since = total.lotsBefore();
+    }
+    return totals;
+  }
+
+  private static long sum(List<Draft> lots) {
+    return lots.stream().mapToLong(lot -> lot.quantity.orElse(0)).sum();
+  }
+
+  /** Numbers typed as text are left out by a spreadsheet's sum. */
+  private static String why(List<Draft> lots, double stated) {
+    List<Draft> texts = lots.stream().filter(lot -> lot.quantityIsText).toList();
+    if (sum(lots) == stated || texts.isEmpty() || sum(lots) - sum(texts) != stated) {
+      return "";
+    }
+    return "it leaves out %s typed as text (%s %s)"
+        .formatted(
+            texts.size() == 1 ? "a number" : Words.number(texts.size()) + " numbers",
+            texts.size() == 1 ? "row" : "rows",
+            String.join(", ", texts.stream().map(lot -> Integer.toString(lot.row)).toList()));
+  }
+}
