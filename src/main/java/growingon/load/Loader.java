@@ -48,7 +48,9 @@ public final class Loader {
     }
     return switch (NurseryFiles.extensionOf(name)) {
       case "json" -> planFile(what, name, options, findings);
-      case "xlsx" -> nursery(what, options, findings);
+      case "xlsx" ->
+          OwnFiles.isList(what) ? list(what, options, findings) : nursery(what, options, findings);
+      case "csv" -> list(what, options, findings);
       default -> {
         findings.add(Advice.notReadable(Where.file(name)));
         yield nothing(findings);
@@ -98,8 +100,32 @@ public final class Loader {
     }
     String name = NurseryFiles.baseOf(file.getFileName().toString());
     Optional<Path> reportFolder = plan.reportFolder(file);
-    return new NurseryReader(NurseryFiles.read(nursery, findings), plan, findings)
-        .read(name, reportFolder, options.today());
+    return completed(NurseryFiles.read(nursery, findings), nursery, plan, findings)
+        .map(
+            files ->
+                files.reading(
+                    new NurseryReader(files.nursery(), plan, findings)
+                        .read(name, reportFolder, options.today())))
+        .orElseGet(() -> nothing(findings));
+  }
+
+  /** With the stock of the grower's own lists, where own words name some. */
+  private static Optional<OwnFiles> completed(
+      NurseryFiles files, Path nursery, PlanReader plan, Findings findings) {
+    return OwnFiles.completed(files, nursery, plan.firstMonth(), findings);
+  }
+
+  /** A grower's own list, with usual values for all that is not in it. */
+  private static Reading list(Path file, LoadOptions options, Findings findings) {
+    PlanReader plan = PlanReader.none(findings);
+    plan.readHorizon(options.thisMonth());
+    return OwnFiles.ofList(file, plan.firstMonth(), findings)
+        .map(
+            files ->
+                files.reading(
+                    new NurseryReader(files.nursery(), plan, findings)
+                        .read(files.nursery().name(), Optional.empty(), options.today())))
+        .orElseGet(() -> nothing(findings));
   }
 
   private static Reading nursery(Path nursery, LoadOptions options, Findings findings) {
@@ -109,7 +135,12 @@ public final class Loader {
     }
     PlanReader plan = PlanReader.none(findings);
     plan.readHorizon(options.thisMonth());
-    return new NurseryReader(files, plan, findings)
-        .read(files.name(), Optional.empty(), options.today());
+    return completed(files, nursery, plan, findings)
+        .map(
+            own ->
+                own.reading(
+                    new NurseryReader(own.nursery(), plan, findings)
+                        .read(files.name(), Optional.empty(), options.today())))
+        .orElseGet(() -> nothing(findings));
   }
 }

@@ -114,6 +114,19 @@ record NurseryFiles(
         .isPresent();
   }
 
+  /** The same with other tables. */
+  NurseryFiles with(Tables others) {
+    return new NurseryFiles(where, name, others, species, settings);
+  }
+
+  /** Whether its tables are laid out with usual values, of which not all are needed. */
+  boolean isUsual() {
+    return tables
+        .find(SpeciesTable.FORMAT)
+        .filter(table -> table.where().equals(OwnNursery.USUAL))
+        .isPresent();
+  }
+
   /** Whether there is nothing here that a nursery is made of. */
   boolean isEmpty() {
     return tables.all().isEmpty() && species.isEmpty() && settings.isEmpty();

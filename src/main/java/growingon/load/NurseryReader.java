@@ -116,7 +116,9 @@ final class NurseryReader {
         findings.hasErrors()
             ? Optional.empty()
             : Optional.of(inputs(base, otherCash, stock, offers, plan, reportFolder, daybook));
-    inputs.ifPresent(read -> remarkUnused(read.scenario().nursery(), stock, offers));
+    inputs
+        .filter(read -> files.tables().find(Answer.OWN_WORDS).isEmpty() && !files.isUsual())
+        .ifPresent(read -> remarkUnused(read.scenario().nursery(), stock, offers));
     return new Loader.Reading(inputs, findings, rows);
   }
 

@@ -143,6 +143,10 @@ record NurseryShape(
             most = 100)
         Double demandSure,
     @Key(
+            value = USUAL_VALUES,
+            says = "Edition of the usual values that this nursery was laid out with [none]")
+        String usualValues,
+    @Key(
             value = CLIMATE,
             says = "Climate of the nursery, for what the library of species says [temperate]",
             words = {"temperate", "mediterranean", "boreal", "subtropical", "tropical", "dry"})
@@ -195,6 +199,7 @@ record NurseryShape(
   static final String ASSUMPTIONS_SURE = "assumptions sure %";
   static final String PRICES_SURE = "prices sure %";
   static final String DEMAND_SURE = "demand sure %";
+  static final String USUAL_VALUES = "usual values of";
   static final String CLIMATE = "climate";
   static final String SITE_SPEED = "site speed";
   static final String SITE_SPEED_FROM = "site speed from";

@@ -8,6 +8,7 @@ import growingon.problem.Problem;
 import growingon.problem.Where;
 import java.util.Arrays;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -70,6 +71,35 @@ final class Row {
     this.places = places;
     this.missingColumns = missingColumns;
     this.findings = findings;
+  }
+
+  /** Whether it is of what a name says: its subject, or any one or two of its values together. */
+  boolean isCalled(String name) {
+    String key = Texts.key(name);
+    List<String> values = cells.values().stream().map(cell -> Texts.key(cell.shown())).toList();
+    List<String> parts = List.of(key.split(", "));
+    return Texts.key(subject.get()).equals(key)
+        || (!values.isEmpty() && values.get(0).equals(key))
+        || (parts.size() > 1
+            && values.size() > parts.size()
+            && values.get(0).equals("*")
+            && values.subList(1, parts.size() + 1).equals(parts));
+  }
+
+  /** The same row with another value under a heading. */
+  Row with(String heading, Cell cell) {
+    Map<String, Cell> changed = new LinkedHashMap<>(cells);
+    changed.put(heading, cell);
+    return new Row(
+        table,
+        subjectHeadings,
+        subject::get,
+        where,
+        style,
+        changed,
+        places,
+        missingColumns,
+        findings);
   }
 
   /** Where the row stands. */

@@ -55,6 +55,22 @@ final class Table {
     return new Table(format, where, false, List.of());
   }
 
+  /** This table and the rows of another of its kind. */
+  Table and(Table other) {
+    List<Row> all = new ArrayList<>(rows);
+    all.addAll(other.rows);
+    return new Table(format, where, readable && other.readable, all);
+  }
+
+  /** The table with an answer in the row that it names. */
+  Table answered(Answer answer) {
+    List<Row> all =
+        rows.stream()
+            .map(row -> row.isCalled(answer.row()) ? row.with(answer.column(), answer.cell()) : row)
+            .toList();
+    return new Table(format, where, readable, all);
+  }
+
   /** The table in a grid. */
   static Table of(Grid grid, TableFormat format, Findings findings) {
     Optional<Headings> headings = Headings.find(grid, format);

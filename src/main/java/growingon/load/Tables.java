@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 
 /** The tables found so far, by name. */
 final class Tables {
@@ -36,12 +37,37 @@ final class Tables {
           SettingsReader.FORMAT,
           QuickSheet.FORMAT);
 
+  /** What is asked of a grower beside the tables. */
+  private static final List<TableFormat> ASKED = List.of(Answer.TO_FILL, Answer.OWN_WORDS);
+
   private final Map<String, Table> tables = new LinkedHashMap<>();
   private final Findings findings;
   private Optional<Where> unread = Optional.empty();
 
   Tables(Findings findings) {
     this.findings = findings;
+  }
+
+  /** The same tables, to which others may be added. */
+  Tables copy() {
+    Tables copy = new Tables(findings);
+    copy.tables.putAll(tables);
+    copy.unread = unread;
+    return copy;
+  }
+
+  /** Adds rows to a table, or the table if it is not there. */
+  void extend(TableFormat format, Grid grid, Findings found) {
+    Table more = Table.of(grid, format, found);
+    tables.merge(format.name(), more, Table::and);
+  }
+
+  /** An answer takes the place of the cell that it names. */
+  void answer(Answer answer) {
+    Table table = tables.get(answer.table());
+    if (table != null) {
+      tables.put(answer.table(), table.answered(answer));
+    }
   }
 
   Optional<Table> find(TableFormat format) {
@@ -58,7 +84,9 @@ final class Tables {
 
   /** Every table but the quick sheet, which stands for itself. */
   List<Table> all() {
-    return tables.values().stream().filter(each -> !each.isOf(QuickSheet.FORMAT)).toList();
+    return tables.values().stream()
+        .filter(each -> ASKED.stream().noneMatch(each::isOf) && !each.isOf(QuickSheet.FORMAT))
+        .toList();
   }
 
   /** Adds the table of a CSV file, if its name is that of a table. */
@@ -110,7 +138,9 @@ final class Tables {
 
   private static Optional<TableFormat> format(String name) {
     String key = Texts.headingKey(name);
-    return FORMATS.stream().filter(format -> format.name().equals(key)).findFirst();
+    return Stream.concat(FORMATS.stream(), ASKED.stream())
+        .filter(format -> format.name().equals(key))
+        .findFirst();
   }
 
   static boolean isNotReadHere(String name) {

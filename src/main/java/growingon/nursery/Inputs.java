@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param reportFolder the folder that the plan's file names for its report, if it names one
  * @param daybook what happened, by date; lines of one day in the order of the table
  * @param quick the question of the quick sheet, if that is what is planned
+ * @param own how a list of the grower's own was read, if the stock comes from one
  */
 public record Inputs(
     Scenario scenario,
@@ -23,7 +24,8 @@ public record Inputs(
     int stockRows,
     Optional<Path> reportFolder,
     List<DaybookLine> daybook,
-    Optional<Quick> quick) {
+    Optional<Quick> quick,
+    Optional<OwnReading> own) {
   public Inputs {
     Objects.requireNonNull(scenario);
     offers = List.copyOf(offers);
@@ -31,6 +33,19 @@ public record Inputs(
     Objects.requireNonNull(reportFolder);
     daybook = List.copyOf(daybook);
     Objects.requireNonNull(quick);
+    Objects.requireNonNull(own);
+  }
+
+  /** Inputs whose stock is typed as a table of ours. */
+  public Inputs(
+      Scenario scenario,
+      List<Offer> offers,
+      List<Assumption> assumptions,
+      int stockRows,
+      Optional<Path> reportFolder,
+      List<DaybookLine> daybook,
+      Optional<Quick> quick) {
+    this(scenario, offers, assumptions, stockRows, reportFolder, daybook, quick, Optional.empty());
   }
 
   /** Inputs of a nursery's tables. */
@@ -52,6 +67,19 @@ public record Inputs(
   /** The same inputs with another plan. */
   public Inputs withPlan(Plan plan) {
     Scenario changed = new Scenario(scenario.nursery(), plan, scenario.lots());
-    return new Inputs(changed, offers, assumptions, stockRows, reportFolder, daybook, quick);
+    return new Inputs(changed, offers, assumptions, stockRows, reportFolder, daybook, quick, own);
+  }
+
+  /** The same inputs, whose stock comes from a list of the grower's own. */
+  public Inputs withOwn(OwnReading reading) {
+    return new Inputs(
+        scenario,
+        offers,
+        assumptions,
+        stockRows,
+        reportFolder,
+        daybook,
+        quick,
+        Optional.of(reading));
   }
 }

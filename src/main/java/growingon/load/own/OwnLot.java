@@ -55,6 +55,11 @@ public record OwnLot(
     return PlantText.of(ownName).cultivar().isPresent();
   }
 
+  /** The class by which its usual trunk goes, as in {@code pot 3 litre}. */
+  public String sizeClass() {
+    return UsualTrunk.classOf(this);
+  }
+
   OwnLot named(String name) {
     return new OwnLot(
         sheet,

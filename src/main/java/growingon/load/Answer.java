@@ -1,0 +1,117 @@
+package growingon.load;
+
+import growingon.load.own.OwnLot;
+import growingon.load.own.OwnWords;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * An answer of the sheet to fill.
+ *
+ * @param table that it belongs to
+ * @param row a lot, a class of lots or the name of a row
+ * @param column of the table
+ * @param cell what was typed
+ */
+record Answer(String table, String row, String column, Cell cell) {
+  private static final String TABLE = "table";
+  private static final String ROW = "row";
+  private static final String COLUMN = "column";
+  private static final String FILLED = "fill in";
+  private static final String KIND = "kind";
+  private static final String YOURS = "yours";
+  private static final String OURS = "ours";
+
+  /** The sheet to fill. */
+  static final TableFormat TO_FILL =
+      TableFormat.of("to fill", FILLED, TABLE, ROW, COLUMN)
+          .with("usual", "question", "unit", "moves", "block", "needed");
+
+  /** The sheet own words. */
+  static final TableFormat OWN_WORDS =
+      TableFormat.of("own words", KIND, YOURS, OURS).with("where", "how", "rows", "example");
+
+  /** The answers of a nursery. */
+  static List<Answer> of(Tables tables) {
+    List<Answer> answers = new ArrayList<>();
+    for (Row row : tables.find(TO_FILL).map(Table::rows).orElse(List.of())) {
+      if (row.has(FILLED) && row.has(TABLE) && row.has(COLUMN)) {
+        answers.add(
+            new Answer(
+                Texts.key(row.cell(TABLE).shown()),
+                row.cell(ROW).shown(),
+                Texts.key(row.cell(COLUMN).shown()),
+                row.cell(FILLED)));
+      }
+    }
+    return answers;
+  }
+
+  /** What the grower has said that words mean. */
+  static OwnWords words(Tables tables) {
+    List<OwnWords.Word> words = new ArrayList<>();
+    for (Row row : tables.find(OWN_WORDS).map(Table::rows).orElse(List.of())) {
+      boolean yours = row.has(OURS) && row.has(YOURS) && !row.cell("how").shown().equals("certain");
+      if (yours) {
+        words.add(
+            new OwnWords.Word(
+                Texts.key(row.cell(KIND).shown()),
+                row.cell(YOURS).shown(),
+                row.cell(OURS).shown()));
+      }
+    }
+    return new OwnWords(words);
+  }
+
+  /** The lists that own words name, as written there. */
+  static List<String> lists(Tables tables) {
+    List<String> lists = new ArrayList<>();
+    for (Row row : tables.find(OWN_WORDS).map(Table::rows).orElse(List.of())) {
+      if (Texts.key(row.cell(KIND).shown()).equals("list")) {
+        lists.add(row.cell(row.has(OURS) ? OURS : YOURS).shown());
+      }
+    }
+    return lists;
+  }
+
+  boolean isOfStock() {
+    return table.equals("stock");
+  }
+
+  /**
+   * What the answers say of a lot: by its name over all else, by its class only where the list
+   * states nothing.
+   */
+  static List<Map<String, String>> ofLot(
+      List<Answer> answers, OwnLot lot, Map<String, String> row) {
+    List<Map<String, String>> said = new ArrayList<>();
+    for (Answer answer : answers) {
+      boolean named = Texts.key(answer.row).equals(Texts.key(lot.lot()));
+      boolean fills = isOfClass(answer, lot) && !isStated(answer.column, lot, row);
+      if (answer.isOfStock() && fills) {
+        said.add(0, Map.of(answer.column, answer.cell.shown()));
+      } else if (answer.isOfStock() && named) {
+        said.add(Map.of(answer.column, answer.cell.shown()));
+      }
+    }
+    return said;
+  }
+
+  private static boolean isOfClass(Answer answer, OwnLot lot) {
+    String key = Texts.key(answer.row);
+    return key.equals("*")
+        || key.equals(Texts.key(lot.sizeClass()))
+        || (key.equals("no pot") && lot.potLitres().isEmpty());
+  }
+
+  private static boolean isStated(String column, OwnLot lot, Map<String, String> row) {
+    return switch (column) {
+      case "trunk mm" -> lot.trunkFromMm().isPresent();
+      case "arrived" -> lot.arrived().isPresent();
+      case "route", "form" -> false;
+      default -> !Optional.ofNullable(row.get(column)).orElse("").isEmpty();
+    };
+  }
+}

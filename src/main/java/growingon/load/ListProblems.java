@@ -1,0 +1,59 @@
+package growingon.load;
+
+import growingon.load.own.HeadingRead;
+import growingon.load.own.ListRead;
+import growingon.load.own.SheetAccount;
+import growingon.load.own.StatedTotal;
+import growingon.problem.ListAdvice;
+import growingon.problem.Where;
+import java.util.List;
+
+/** What is to be said of a list that was read, and what stops a plan. */
+final class ListProblems {
+  private ListProblems() {}
+
+  static void tell(ListRead read, Findings findings) {
+    Where where = Where.file(read.file());
+    if (read.accounts().stream().noneMatch(each -> each.read().equals("yes"))) {
+      findings.add(
+          ListAdvice.noList(where, read.accounts().stream().map(SheetAccount::sheet).toList()));
+      return;
+    }
+    checkRows(read, where, findings);
+    for (HeadingRead head : read.headings()) {
+      Where cell = new Where(read.file(), head.sheet(), 0, head.heading());
+      if (head.ours().equals("?")) {
+        findings.add(ListAdvice.openHeading(cell, head.choices()));
+      } else if (head.how() == HeadingRead.How.BY_ITS_CELLS
+          || head.how() == HeadingRead.How.LIKELY) {
+        findings.add(ListAdvice.headingByCells(cell, head.ours()));
+      }
+    }
+    read.totals().stream()
+        .filter(total -> !total.agrees())
+        .forEach(total -> findings.add(total(read, total)));
+    read.notices().forEach(notice -> findings.add(ListAdvice.said(where, notice)));
+  }
+
+  private static growingon.problem.Problem total(ListRead read, StatedTotal total) {
+    Where where = new Where(read.file(), total.sheet(), total.row(), "");
+    return ListAdvice.wrongTotal(where, total.stated(), total.read(), total.why());
+  }
+
+  /** A plan of a list of which a tenth cannot be read would be another nursery's. */
+  private static void checkRows(ListRead read, Where where, Findings findings) {
+    boolean counted =
+        read.headings().stream()
+            .anyMatch(head -> List.of("quantity", "size heading", "packs").contains(head.ours()));
+    int all = read.lots().size() + read.asked();
+    if (!counted) {
+      findings.add(ListAdvice.noNumber(where));
+    } else if (read.lots().isEmpty()) {
+      findings.add(ListAdvice.noLots(where));
+    } else if (read.asked() * 10 > all) {
+      findings.add(ListAdvice.manyAsked(where, read.asked(), all));
+    } else if (read.asked() > 0) {
+      findings.add(ListAdvice.someAsked(where, read.asked()));
+    }
+  }
+}

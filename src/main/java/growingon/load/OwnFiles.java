@@ -1,0 +1,149 @@
+package growingon.load;
+
+import growingon.load.own.ListReader;
+import growingon.load.own.OwnWords;
+import growingon.problem.ListAdvice;
+import growingon.problem.Where;
+import java.io.IOException;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.nio.file.PathMatcher;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Stream;
+
+/**
+ * The files of a nursery whose stock may be a list of the grower's own.
+ *
+ * @param nursery with all tables
+ * @param own the lists as read, if there are some
+ */
+record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
+  /** Whether a workbook is a grower's list, not tables of ours. */
+  static boolean isList(Path workbook) {
+    Findings unheard = new Findings();
+    Tables tables = new Tables(unheard);
+    tables.addWorkbook(workbook);
+    boolean ours =
+        isReadable(tables, QuickSheet.FORMAT)
+            || ((isReadable(tables, StockTable.FORMAT) || isReadable(tables, OffersTable.FORMAT))
+                && (tables.find(SpeciesTable.FORMAT).isPresent()
+                    || tables.find(RoutesTable.FORMAT).isPresent()));
+    boolean anyTable =
+        tables.find(SpeciesTable.FORMAT).isPresent()
+            || tables.find(RoutesTable.FORMAT).isPresent()
+            || tables.find(QuickSheet.FORMAT).isPresent();
+    return !ours
+        && !anyTable
+        && OwnFile.read(workbook, new Findings()).filter(ListReader::isList).isPresent();
+  }
+
+  private static boolean isReadable(Tables tables, TableFormat format) {
+    return tables.find(format).isPresent();
+  }
+
+  /** A list alone. */
+  static Optional<OwnFiles> ofList(Path file, YearMonth firstMonth, Findings findings) {
+    String name = NurseryFiles.baseOf(file.getFileName().toString());
+    Where where = Where.file(file.getFileName().toString());
+    return OwnNursery.read(List.of(file), OwnWords.NONE, name, firstMonth, findings)
+        .map(
+            own ->
+                new OwnFiles(
+                    new NurseryFiles(
+                        where,
+                        name,
+                        own.completed(new Tables(findings), List.of()),
+                        Optional.empty(),
+                        Optional.empty()),
+                    Optional.of(own)));
+  }
+
+  /** A nursery's files with the lists that its own words name. */
+  static Optional<OwnFiles> completed(
+      NurseryFiles files, Path nursery, YearMonth firstMonth, Findings findings) {
+    List<String> named = Answer.lists(files.tables());
+    if (named.isEmpty()) {
+      return Optional.of(new OwnFiles(files, Optional.empty()));
+    }
+    Path folder = Files.isDirectory(nursery) ? nursery : nursery.toAbsolutePath().getParent();
+    List<Path> lists = new ArrayList<>();
+    for (String path : named) {
+      Optional<Path> found = found(folder, path);
+      if (found.isEmpty()) {
+        findings.add(ListAdvice.listGone(Where.file(files.name()), path, newest(folder, path)));
+      }
+      found.ifPresent(lists::add);
+    }
+    return lists.size() < named.size()
+        ? Optional.empty()
+        : OwnNursery.read(lists, Answer.words(files.tables()), files.name(), firstMonth, findings)
+            .map(
+                own ->
+                    new OwnFiles(
+                        files.with(own.completed(files.tables(), Answer.of(files.tables()))),
+                        Optional.of(own)));
+  }
+
+  /** The file, or the newest that a name with a star matches. */
+  private static Optional<Path> found(Path folder, String path) {
+    if (path.contains("*")) {
+      return matching(folder, path).stream().max(Comparator.comparing(OwnFiles::saved));
+    }
+    try {
+      Path file = folder.resolve(path).normalize();
+      return Files.isRegularFile(file) ? Optional.of(file) : Optional.empty();
+    } catch (InvalidPathException noPath) {
+      return Optional.empty();
+    }
+  }
+
+  private static List<Path> matching(Path folder, String path) {
+    int slash = Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\'));
+    Path in = slash < 0 ? folder : folder.resolve(path.substring(0, slash)).normalize();
+    PathMatcher matcher =
+        FileSystems.getDefault().getPathMatcher("glob:" + path.substring(slash + 1));
+    try (Stream<Path> files = Files.list(in)) {
+      return files
+          .filter(file -> matcher.matches(file.getFileName()))
+          .filter(file -> !file.getFileName().toString().startsWith("~$"))
+          .toList();
+    } catch (IOException unreadable) {
+      return List.of();
+    }
+  }
+
+  private static long saved(Path file) {
+    try {
+      return Files.getLastModifiedTime(file).toMillis();
+    } catch (IOException gone) {
+      return 0;
+    }
+  }
+
+  /** The newest list beside one that is gone. */
+  private static Optional<String> newest(Path folder, String path) {
+    int slash = Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\'));
+    String beside = slash < 0 ? "" : path.substring(0, slash + 1);
+    return Stream.of("*.xlsx", "*.csv")
+        .flatMap(ending -> matching(folder, beside + ending).stream())
+        .filter(file -> !file.getFileName().toString().equals("nursery.xlsx"))
+        .max(Comparator.comparing(OwnFiles::saved))
+        .map(file -> beside + file.getFileName());
+  }
+
+  /** What was read of the nursery, with how the lists were read. */
+  Loader.Reading reading(Loader.Reading read) {
+    return own.isEmpty()
+        ? read
+        : new Loader.Reading(
+            read.inputs().map(inputs -> inputs.withOwn(own.get().report().reading())),
+            read.findings(),
+            read.rows());
+  }
+}

@@ -1,0 +1,164 @@
+package growingon.load;
+
+import growingon.load.Grid.GridRow;
+import growingon.load.own.Fill;
+import growingon.load.own.ListRead;
+import growingon.load.own.ListReader;
+import growingon.load.own.OwnLot;
+import growingon.load.own.OwnReport;
+import growingon.load.own.OwnWords;
+import growingon.load.own.Sheet;
+import growingon.load.own.ToFill;
+import growingon.load.own.UsualNursery;
+import growingon.problem.Where;
+import java.nio.file.Path;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * A nursery whose stock is a list of the grower's own: the list is read where it lies, what it does
+ * not say is laid out with usual values, and what the grower has answered takes their place.
+ */
+final class OwnNursery {
+  /** Where usual values come from. */
+  static final Where USUAL = Where.file("usual");
+
+  private static final double GIRTH_FACTOR = 1.25;
+  private static final Set<String> GROWS_WITH_THE_LIST =
+      Set.of("species", "pots", "places", "routes");
+
+  private final List<ListRead> lists = new ArrayList<>();
+  private final List<OwnLot> lots = new ArrayList<>();
+  private final Findings findings;
+  private UsualNursery usual;
+  private List<Fill> fills = List.of();
+  private String currency = "EUR";
+
+  private OwnNursery(Findings findings) {
+    this.findings = findings;
+  }
+
+  /**
+   * The nursery of lists.
+   *
+   * @param files the lists, in order
+   * @param words what the grower has said that words mean
+   * @param firstMonth of the plan
+   */
+  static Optional<OwnNursery> read(
+      List<Path> files, OwnWords words, String name, YearMonth firstMonth, Findings findings) {
+    OwnNursery nursery = new OwnNursery(findings);
+    for (Path file : files) {
+      Optional<List<Sheet>> sheets = OwnFile.read(file, findings);
+      if (sheets.isEmpty()) {
+        return Optional.empty();
+      }
+      nursery.add(file, sheets.get(), words);
+    }
+    nursery.settle(name, firstMonth);
+    return findings.hasErrors() ? Optional.empty() : Optional.of(nursery);
+  }
+
+  private void add(Path file, List<Sheet> sheets, OwnWords words) {
+    String name = file.getFileName().toString();
+    ListRead read = ListReader.read(name, sheets, words, GIRTH_FACTOR, false);
+    ListProblems.tell(read, findings);
+    lists.add(read);
+    lots.addAll(read.lots());
+  }
+
+  private void settle(String name, YearMonth firstMonth) {
+    Set<String> currencies = new LinkedHashSet<>();
+    lists.forEach(list -> currencies.addAll(list.currencies()));
+    currency = currencies.size() == 1 ? currencies.iterator().next() : "EUR";
+    usual = new UsualNursery(lots, name, currency, firstMonth);
+    fills = ToFill.of(lists, usual, currency);
+  }
+
+  /** The lists as read, for the report. */
+  OwnReport report() {
+    return new OwnReport(lists, usual, fills);
+  }
+
+  UsualNursery usual() {
+    return usual;
+  }
+
+  List<Fill> fills() {
+    return fills;
+  }
+
+  /**
+   * Adds to the tables of a nursery what it lacks: the stock of the lists, whole tables, and rows
+   * for new names of the lists. What the grower has answered takes the place of what is there.
+   */
+  Tables completed(Tables typed, List<Answer> answers) {
+    Tables all = typed.copy();
+    List<Map<String, String>> stock = new ArrayList<>();
+    for (OwnLot lot : usual.lots()) {
+      Map<String, String> row = new LinkedHashMap<>(usual.stockRow(lot));
+      Answer.ofLot(answers, lot, row).forEach(row::putAll);
+      stock.add(row);
+    }
+    usual.tables().forEach((name, rows) -> complete(all, name, rows));
+    add(all, StockTable.FORMAT, Where.file(lists.get(0).file()), stock);
+    answers.stream().filter(each -> !each.isOfStock()).forEach(each -> all.answer(each));
+    return all;
+  }
+
+  private void complete(Tables all, String name, List<Map<String, String>> rows) {
+    TableFormat format =
+        Tables.formats().stream()
+            .filter(each -> each.name().equals(name))
+            .findFirst()
+            .orElseThrow();
+    Optional<Table> there = all.find(format);
+    if (there.isEmpty()) {
+      add(all, format, USUAL, rows);
+    } else if (GROWS_WITH_THE_LIST.contains(name)) {
+      String subject = format.needed().get(0);
+      Set<String> known = new LinkedHashSet<>();
+      there.get().rows().forEach(row -> known.add(Texts.key(row.cell(subject).shown())));
+      List<Map<String, String>> lacking =
+          rows.stream().filter(row -> !known.contains(Texts.key(row.get(subject)))).toList();
+      if (!lacking.isEmpty()) {
+        all.extend(format, grid(USUAL, lacking), findings);
+      }
+    }
+  }
+
+  private void add(Tables all, TableFormat format, Where where, List<Map<String, String>> rows) {
+    if (!rows.isEmpty()) {
+      all.extend(format, grid(where, rows), findings);
+    }
+  }
+
+  /** Rows of texts as a sheet. */
+  static Grid grid(Where where, List<Map<String, String>> rows) {
+    Set<String> headings = new LinkedHashSet<>();
+    rows.forEach(row -> headings.addAll(row.keySet()));
+    List<String> columns = List.copyOf(headings);
+    List<GridRow> all = new ArrayList<>();
+    TreeMap<Integer, Cell> first = new TreeMap<>();
+    columns.forEach(heading -> first.put(first.size(), Cell.ofText(heading)));
+    all.add(new GridRow(1, first));
+    for (Map<String, String> row : rows) {
+      TreeMap<Integer, Cell> cells = new TreeMap<>();
+      for (int i = 0; i < columns.size(); i++) {
+        Cell cell = Cell.ofText(row.getOrDefault(columns.get(i), ""));
+        if (!cell.isEmpty()) {
+          cells.put(i, cell);
+        }
+      }
+      all.add(new GridRow(all.size() + 1, cells));
+    }
+    return new Grid(where, NumberStyle.POINT, all, List.of());
+  }
+}

@@ -1,0 +1,304 @@
+package growingon.load.own;
+
+import growingon.nursery.Habit;
+import growingon.nursery.library.Library;
+import growingon.nursery.library.Match;
+import java.time.YearMonth;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * All that a plan needs and a list does not say, with usual values: species by the library, pots,
+ * places, routes, grades, prices, settings. Rows as texts by heading, as a grower would type them.
+ */
+public final class UsualNursery {
+  /** The edition of the usual values. */
+  public static final String EDITION = "2026-11";
+
+  private static final Set<String> CONIFERS =
+      Set.of(
+          "abies",
+          "cedrus",
+          "chamaecyparis",
+          "cryptomeria",
+          "cupressus",
+          "cuprocyparis",
+          "juniperus",
+          "picea",
+          "pinus",
+          "podocarpus",
+          "pseudotsuga",
+          "sciadopitys",
+          "sequoia",
+          "sequoiadendron",
+          "taxus",
+          "thuja",
+          "thujopsis",
+          "torreya",
+          "tsuga",
+          "araucaria",
+          "calocedrus");
+  private static final double LARGE_POT = 10;
+  private static final String TRAINING_POT = "training pot";
+  private static final String SMALL_POT = "small pot";
+
+  private final List<OwnLot> lots;
+  private final String name;
+  private final String currency;
+  private final YearMonth firstMonth;
+  private final Map<String, Boolean> evergreen = new HashMap<>();
+
+  /**
+   * The usual nursery of lots.
+   *
+   * @param lots each with its species called as the plan calls it
+   * @param name of the nursery
+   * @param currency of its money
+   * @param firstMonth of the plan
+   */
+  public UsualNursery(List<OwnLot> lots, String name, String currency, YearMonth firstMonth) {
+    this.lots = calledAlike(lots);
+    this.name = name;
+    this.currency = currency;
+    this.firstMonth = firstMonth;
+    this.lots.forEach(lot -> evergreen.put(lot.called(), isEvergreen(lot)));
+  }
+
+  /** The lots, those of one taxon called alike. */
+  public List<OwnLot> lots() {
+    return lots;
+  }
+
+  /** A taxon is called as the list calls it most often. */
+  private static List<OwnLot> calledAlike(List<OwnLot> lots) {
+    Map<String, Map<String, Integer>> names = new TreeMap<>();
+    for (OwnLot lot : lots) {
+      lot.taxon()
+          .ifPresent(
+              taxon ->
+                  names
+                      .computeIfAbsent(taxon, each -> new LinkedHashMap<>())
+                      .merge(lot.called(), 1, Integer::sum));
+    }
+    Map<String, String> most = new HashMap<>();
+    names.forEach(
+        (taxon, called) -> {
+          int top = called.values().stream().max(Integer::compare).orElse(0);
+          called.entrySet().stream()
+              .filter(each -> each.getValue() == top)
+              .findFirst()
+              .ifPresent(each -> most.put(taxon, each.getKey()));
+        });
+    Map<String, String> spelt = new HashMap<>();
+    List<OwnLot> alike = new ArrayList<>();
+    for (OwnLot lot : lots) {
+      String called = lot.taxon().map(most::get).orElse(lot.called());
+      alike.add(lot.calledAs(spelt.computeIfAbsent(Keys.of(called), each -> called)));
+    }
+    return List.copyOf(alike);
+  }
+
+  private static boolean isEvergreen(OwnLot lot) {
+    String known = lot.taxon().orElse(lot.standIn());
+    if (!known.isEmpty() && Library.shipped().find(known) instanceof Match.One one) {
+      return one.taxon().habit() == Habit.EVERGREEN;
+    }
+    return CONIFERS.contains(PlantNames.genusOf(Keys.of(lot.called())));
+  }
+
+  private String ladder(OwnLot lot) {
+    return evergreen.get(lot.called()) ? "evergreen pot trees" : "deciduous pot trees";
+  }
+
+  /** Trunk of a lot, mm: the middle of what the list states, else the usual one. */
+  static double trunkMm(OwnLot lot) {
+    return lot.trunkFromMm().isPresent()
+        ? (lot.trunkFromMm().getAsDouble()
+                + lot.trunkToMm().orElse(lot.trunkFromMm().getAsDouble()))
+            / 2
+        : UsualTrunk.mm(lot);
+  }
+
+  /** Every table, its rows in order. */
+  public Map<String, List<Map<String, String>>> tables() {
+    Map<String, List<Map<String, String>>> tables = new LinkedHashMap<>();
+    Set<String> ladders = new TreeSet<>(lots.stream().map(this::ladder).toList());
+    tables.put("species", species());
+    tables.put("grades", UsualMarket.grades(ladders));
+    tables.put(
+        "demand", new UsualMarket(lots, UsualNursery::trunkMm, this::ladder).demand(ladders));
+    tables.put(
+        "routes", UsualRoutes.rows(new LinkedHashSet<>(lots.stream().map(this::route).toList())));
+    tables.put("pots", pots());
+    tables.put("mixes", UsualSupplies.mixes());
+    tables.put("components", UsualSupplies.components());
+    tables.put("materials", UsualSupplies.materials());
+    tables.put("places", UsualPlaces.rows(lots));
+    tables.put("settings", settings());
+    return tables;
+  }
+
+  private List<Map<String, String>> species() {
+    Map<String, Map<String, String>> rows = new LinkedHashMap<>();
+    for (OwnLot lot : lots) {
+      rows.computeIfAbsent(lot.called(), name0 -> speciesRow(lot));
+    }
+    return List.copyOf(rows.values());
+  }
+
+  private Map<String, String> speciesRow(OwnLot lot) {
+    boolean potted =
+        lots.stream()
+            .anyMatch(each -> each.called().equals(lot.called()) && each.potLitres().isPresent());
+    String kind = evergreen.get(lot.called()) ? "evergreen" : "deciduous";
+    return row(
+        "species", lot.called(),
+        "ladder", ladder(lot),
+        "library", lot.taxon().orElse(standIn(lot, kind)),
+        "usual condition", potted ? TRAINING_POT : "field");
+  }
+
+  private static String standIn(OwnLot lot, String kind) {
+    return lot.standIn().isEmpty() || !(Library.shipped().find(lot.standIn()) instanceof Match.One)
+        ? kind
+        : lot.standIn().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
+            + lot.standIn().substring(1);
+  }
+
+  private List<Map<String, String>> pots() {
+    Map<Double, Map<String, String>> byLitres = new TreeMap<>();
+    for (double litres : new double[] {3, 7.5, 15, 30}) {
+      byLitres.put(litres, pot(PotSize.ofLitres(litres)));
+    }
+    Map<String, Map<String, String>> rows = new LinkedHashMap<>();
+    byLitres.values().forEach(row -> rows.put(row.get("pot"), row));
+    for (OwnLot lot : lots) {
+      if (lot.potLitres().isPresent()) {
+        rows.putIfAbsent(lot.pot(), pot(new PotSize(lot.pot(), lot.potLitres().getAsDouble())));
+      }
+    }
+    return List.copyOf(rows.values());
+  }
+
+  private static Map<String, String> pot(PotSize pot) {
+    return row(
+        "pot",
+        pot.name(),
+        "shape",
+        "litres",
+        "litres",
+        PotSize.plain(pot.litres()),
+        "condition",
+        pot.litres() < LARGE_POT ? SMALL_POT : TRAINING_POT,
+        "price",
+        PotSize.plain(Math.rint((0.15 + 0.17 * pot.litres()) * 100) / 100),
+        "reuse %",
+        "50");
+  }
+
+  private List<Map<String, String>> settings() {
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put("name", name);
+    values.put("currency", currency);
+    values.put("hourly rate", "15");
+    values.put("discount rate % a year", "4");
+    values.put("hours a week", "40");
+    values.put("opening cash", "0");
+    values.put("prices sure %", "50");
+    values.put("demand sure %", "50");
+    values.put("usual values of", EDITION);
+    return values.entrySet().stream()
+        .map(each -> row("name", each.getKey(), "value", each.getValue()))
+        .toList();
+  }
+
+  /** The row of a lot in the stock table. */
+  public Map<String, String> stockRow(OwnLot lot) {
+    Map<String, String> row =
+        row(
+            "lot", lot.lot(),
+            "species", lot.called(),
+            "form",
+                lot.form().isEmpty()
+                    ? lot.potLitres().isPresent() ? "container" : "bare root"
+                    : lot.form(),
+            "quantity", Integer.toString(lot.quantity().orElse(0)),
+            "arrived", arrived(lot).toString(),
+            "route", route(lot));
+    trunk(lot, row);
+    if (lot.potLitres().isPresent()) {
+      row.put("pot", lot.pot());
+      row.put("gap mm", lot.potLitres().getAsDouble() < LARGE_POT ? "0" : "80");
+      lot.potted()
+          .filter(month -> !month.isAfter(firstMonth) && !month.isBefore(arrived(lot)))
+          .ifPresent(month -> row.put("potted", month.toString()));
+    } else {
+      row.put("plants per m2", PotSize.plain(UsualPlaces.plantsAM2(lot, trunkMm(lot))));
+    }
+    if (UsualRoutes.isTraining(route(lot))) {
+      row.put(
+          "training since",
+          lot.potted().filter(month -> !month.isAfter(firstMonth)).orElse(arrived(lot)).toString());
+    }
+    put(row, "place", lot.place());
+    lot.heightCm().ifPresent(cm -> row.put("height left mm", PotSize.plain(Math.rint(cm * 10))));
+    lot.kept()
+        .ifPresent(
+            kept -> row.put("kept", Integer.toString(Math.min(kept, lot.quantity().orElse(0)))));
+    lot.unitCost()
+        .ifPresent(cost -> row.put("unit cost", PotSize.plain(Math.rint(cost * 1e4) / 1e4)));
+    put(row, "supplier", lot.supplier());
+    put(row, "passport", lot.passport());
+    put(row, "origin", lot.origin());
+    put(row, "note", lot.note());
+    row.put("apart months", "0");
+    return row;
+  }
+
+  private static void put(Map<String, String> row, String heading, String value) {
+    if (!value.isEmpty()) {
+      row.put(heading, value.length() > 500 ? value.substring(0, 500) : value);
+    }
+  }
+
+  private static void trunk(OwnLot lot, Map<String, String> row) {
+    if (lot.trunkFromMm().isEmpty()) {
+      row.put("trunk mm", PotSize.plain(UsualTrunk.mm(lot)));
+      row.put("trunk spread %", Integer.toString(UsualTrunk.SPREAD));
+    } else if (lot.trunkToMm().orElse(0) > lot.trunkFromMm().getAsDouble()) {
+      row.put("trunk from mm", PotSize.plain(lot.trunkFromMm().getAsDouble()));
+      row.put("trunk to mm", PotSize.plain(lot.trunkToMm().getAsDouble()));
+    } else {
+      row.put("trunk mm", PotSize.plain(lot.trunkFromMm().getAsDouble()));
+    }
+  }
+
+  /** The stated arrival, the month before the plan at the latest; else a year before it. */
+  YearMonth arrived(OwnLot lot) {
+    YearMonth latest = firstMonth.minusMonths(1);
+    YearMonth stated = lot.arrived().orElse(firstMonth.minusMonths(12));
+    return stated.isAfter(latest) ? latest : stated;
+  }
+
+  private String route(OwnLot lot) {
+    YearMonth since = lot.potted().filter(month -> month.isBefore(firstMonth)).orElse(arrived(lot));
+    int stood = (int) ChronoUnit.MONTHS.between(since, firstMonth);
+    return UsualRoutes.of(lot, trunkMm(lot), evergreen.get(lot.called()), stood);
+  }
+
+  static Map<String, String> row(String... cells) {
+    Map<String, String> row = new LinkedHashMap<>();
+    for (int i = 0; i < cells.length; i += 2) {
+      row.put(cells[i], cells[i + 1]);
+    }
+    return row;
+  }
+}

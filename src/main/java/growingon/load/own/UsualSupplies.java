@@ -1,0 +1,44 @@
+package growingon.load.own;
+
+import java.util.List;
+import java.util.Map;
+
+/** Substrate and materials as in the started nursery; on hand is nothing. */
+final class UsualSupplies {
+  private UsualSupplies() {}
+
+  static List<Map<String, String>> mixes() {
+    return List.of(
+        UsualNursery.row("mix", "pot mix", "component", "grit", "parts", "4"),
+        UsualNursery.row("mix", "pot mix", "component", "bark", "parts", "5"),
+        UsualNursery.row("mix", "pot mix", "component", "coir", "parts", "1"));
+  }
+
+  static List<Map<String, String>> components() {
+    return List.of(
+        component("grit", "25", "5.40", "1.5"),
+        component("bark", "60", "7.80", "0.6"),
+        component("coir", "70", "9.20", "0.7"));
+  }
+
+  private static Map<String, String> component(
+      String name, String litres, String price, String kg) {
+    return UsualNursery.row(
+        "component", name, "bag litres", litres, "bag price", price, "wet kg per litre", kg);
+  }
+
+  static List<Map<String, String>> materials() {
+    return List.of(
+        UsualNursery.row(
+            "material",
+            "wire",
+            "unit",
+            "m",
+            "pack",
+            "50",
+            "pack price",
+            "16",
+            "comes back %",
+            "40"));
+  }
+}

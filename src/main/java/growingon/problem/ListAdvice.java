@@ -1,0 +1,113 @@
+package growingon.problem;
+
+import java.util.List;
+import java.util.Optional;
+
+/** What a user may read about a list of their own. */
+public final class ListAdvice {
+  private ListAdvice() {}
+
+  /** No sheet is a list of plants. */
+  public static Problem noList(Where where, List<String> sheets) {
+    return new Problem(
+        Severity.ERROR,
+        Reason.MISSING,
+        "no sheet has a row of headings with a plant's name and one more",
+        where,
+        String.join(", ", sheets),
+        "write headings above the columns, such as plant, size, number");
+  }
+
+  /** No column is the number of plants. */
+  public static Problem noNumber(Where where) {
+    return new Problem(
+        Severity.ERROR,
+        Reason.MISSING,
+        "no column is the number of plants",
+        where,
+        "",
+        "write number above it, or say in own words which heading it is");
+  }
+
+  /** There is no lot. */
+  public static Problem noLots(Where where) {
+    return new Problem(
+        Severity.ERROR, Reason.MISSING, "the list has no row of plants", where, "", "fill it in");
+  }
+
+  /** Too many rows cannot be read. */
+  public static Problem manyAsked(Where where, int asked, int all) {
+    return new Problem(
+        Severity.ERROR,
+        Reason.WRONG_VALUE,
+        "%d of %d rows cannot be read".formatted(asked, all),
+        where,
+        "",
+        "see which column is the number; write whole numbers there");
+  }
+
+  /** A few rows cannot be read and are left out. */
+  public static Problem someAsked(Where where, int asked) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.WRONG_VALUE,
+        "%d %s cannot be read and %s left out"
+            .formatted(asked, asked == 1 ? "row" : "rows", asked == 1 ? "is" : "are"),
+        where,
+        "",
+        "answer in to fill");
+  }
+
+  /** A heading that may be several things. */
+  public static Problem openHeading(Where where, List<String> choices) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.UNKNOWN_NAME,
+        "this heading is not understood for certain, and its column is not read",
+        where,
+        "",
+        choices.isEmpty()
+            ? "say in own words what it is"
+            : "say in own words whether it is " + String.join(" or ", choices));
+  }
+
+  /** A heading that was decided by what stands below it. */
+  public static Problem headingByCells(Where where, String ours) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.ASSUMED,
+        "by its cells this column is taken as " + ours,
+        where,
+        "",
+        "say otherwise in own words");
+  }
+
+  /** A total of the list that its rows do not make. */
+  public static Problem wrongTotal(Where where, long stated, long read, String why) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.CONTRADICTION,
+        "the total says %d, the rows add up to %d".formatted(stated, read),
+        where,
+        why,
+        "see which is right");
+  }
+
+  /** Anything else that was done with the list. */
+  public static Problem said(Where where, String sentence) {
+    return new Problem(Severity.WARNING, Reason.ASSUMED, sentence, where, "", "");
+  }
+
+  /** A list that own words name is not there any more. */
+  public static Problem listGone(Where where, String path, Optional<String> newest) {
+    return new Problem(
+        Severity.ERROR,
+        Reason.UNREADABLE,
+        "your list is not there any more",
+        where,
+        path,
+        newest
+            .map(near -> "is it %s now? type that under ours in own words".formatted(near))
+            .orElse("put it back, or type its new name under ours in own words"));
+  }
+}
