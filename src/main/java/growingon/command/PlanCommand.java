@@ -7,6 +7,7 @@ import growingon.money.BoughtLot;
 import growingon.money.Reckoned;
 import growingon.money.ValueJoin;
 import growingon.nursery.Inputs;
+import growingon.nursery.OwnReading;
 import growingon.nursery.Plan;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;
@@ -23,6 +24,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -42,6 +44,9 @@ import picocli.CommandLine.Spec;
     description = "Projects a nursery and writes the plan: workbook, charts, tables and figures.")
 final class PlanCommand implements Callable<Integer> {
   private static final int THREADS = Runtime.getRuntime().availableProcessors();
+
+  /** Lines of the terminal for a list of the grower's own. */
+  private static final int MOST_LINES = 12;
 
   @ParentCommand private GrowingOn program;
   @Spec private CommandSpec spec;
@@ -128,7 +133,17 @@ final class PlanCommand implements Callable<Integer> {
       Path folder,
       List<String> notices,
       Optional<Path> kept,
-      List<Problem> problems) {}
+      List<Problem> problems,
+      List<String> first) {
+    Outcome(
+        Optional<Report> report,
+        Path folder,
+        List<String> notices,
+        Optional<Path> kept,
+        List<Problem> problems) {
+      this(report, folder, notices, kept, problems, List.of());
+    }
+  }
 
   private Outcome run(Progress progress) throws IOException {
     progress.phase("Reading " + what);
@@ -153,7 +168,13 @@ final class PlanCommand implements Callable<Integer> {
     Optional<Path> kept = keep ? Optional.of(freeze(inputs, progress)) : Optional.empty();
     progress.phase("Writing " + destination.folder());
     List<String> notices = destination.write(report);
-    return new Outcome(Optional.of(report), destination.folder(), notices, kept, report.problems());
+    return new Outcome(
+        Optional.of(report),
+        destination.folder(),
+        notices,
+        kept,
+        report.problems(),
+        inputs.own().map(OwnReading::sentences).orElse(List.of()));
   }
 
   /** Keeps the plan; where. */
@@ -220,10 +241,18 @@ final class PlanCommand implements Callable<Integer> {
         : report;
   }
 
+  /** What is said of a list comes first, and then as much as there is room for. */
+  private static List<String> headlines(Report report, List<String> first) {
+    List<String> lines = new ArrayList<>(first);
+    long most = first.isEmpty() ? Long.MAX_VALUE : MOST_LINES - 1 - first.size();
+    report.headlines().stream().flatMap(String::lines).limit(Math.max(0, most)).forEach(lines::add);
+    return lines;
+  }
+
   private int tell(Outcome outcome) {
     PrintWriter out = spec.commandLine().getOut();
     Report report = outcome.report().get();
-    report.headlines().forEach(out::println);
+    headlines(report, outcome.first()).forEach(out::println);
     if (audience == null) {
       Reading.tell(outcome.folder(), report, outcome.notices(), out);
     } else {

@@ -1,10 +1,16 @@
 package growingon.command;
 
+import growingon.load.LaidOut;
+import growingon.load.LoadOptions;
+import growingon.problem.ListAdvice;
+import growingon.problem.Loaded;
 import growingon.start.StartedNursery;
 import growingon.write.NurseryFolder;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -44,8 +50,47 @@ final class StartCommand implements Callable<Integer> {
       })
   private List<String> species = List.of();
 
+  @Option(
+      names = "--from",
+      paramLabel = "LIST",
+      description = {
+        "Your own stock list, .xlsx or .csv, as it is: it is read where it lies, and all that is not",
+        "in it is laid out with usual values. May be given several times."
+      })
+  private List<Path> lists = List.of();
+
   @Override
   public Integer call() throws IOException {
+    return lists.isEmpty() ? examples() : around();
+  }
+
+  /** A nursery around lists of the grower's own. */
+  private Integer around() throws IOException {
+    PrintWriter out = spec.commandLine().getOut();
+    String name = folder.toAbsolutePath().normalize().getFileName().toString();
+    for (Path list : lists) {
+      if (!Files.isRegularFile(list)) {
+        return Reading.refuse(
+            List.of(ListAdvice.notThere(list.toString())), spec.commandLine().getErr());
+      }
+    }
+    Loaded<LaidOut> laid =
+        LaidOut.of(lists, folder, name, new LoadOptions(LocalDate.now(program.clock())));
+    if (laid.value().isEmpty()) {
+      return Reading.refuse(laid.problems(), spec.commandLine().getErr());
+    }
+    NurseryFolder.write(
+        StartedNursery.workbook(laid.value().get()),
+        StartedNursery.WORKBOOK,
+        StartedNursery.planOf(name),
+        StartedNursery.PLAN,
+        folder);
+    laid.value().get().sentences().forEach(out::println);
+    out.println("Now: plan %s".formatted(quoted(folder)));
+    return ExitCode.DONE;
+  }
+
+  private Integer examples() throws IOException {
     List<String> names = names();
     YearMonth thisMonth = YearMonth.now(program.clock());
     NurseryFolder.write(

@@ -3,9 +3,9 @@ package growingon.load;
 import growingon.load.own.OwnLot;
 import growingon.load.own.OwnWords;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 
 /**
  * An answer of the sheet to fill.
@@ -62,6 +62,11 @@ record Answer(String table, String row, String column, Cell cell) {
                 row.cell(OURS).shown()));
       }
     }
+    for (Answer answer : of(tables)) {
+      if (answer.table.equals("own words") && !Texts.key(answer.cell.shown()).equals("yes")) {
+        words.add(new OwnWords.Word(answer.column, answer.row, answer.cell.shown()));
+      }
+    }
     return new OwnWords(words);
   }
 
@@ -80,38 +85,51 @@ record Answer(String table, String row, String column, Cell cell) {
     return table.equals("stock");
   }
 
-  /**
-   * What the answers say of a lot: by its name over all else, by its class only where the list
-   * states nothing.
-   */
-  static List<Map<String, String>> ofLot(
-      List<Answer> answers, OwnLot lot, Map<String, String> row) {
-    List<Map<String, String>> said = new ArrayList<>();
+  /** The lot as the answers say: by its class where the list states nothing, by its name always. */
+  static OwnLot in(List<Answer> answers, OwnLot lot) {
+    OwnLot answered = lot;
     for (Answer answer : answers) {
-      boolean named = Texts.key(answer.row).equals(Texts.key(lot.lot()));
-      boolean fills = isOfClass(answer, lot) && !isStated(answer.column, lot, row);
-      if (answer.isOfStock() && fills) {
-        said.add(0, Map.of(answer.column, answer.cell.shown()));
-      } else if (answer.isOfStock() && named) {
-        said.add(Map.of(answer.column, answer.cell.shown()));
+      boolean fills = answer.isOfClass(lot) && !isStated(answer.column, lot);
+      if (answer.isOfStock() && (fills || answer.isOf(lot))) {
+        answered = answered.answered(answer.column, answer.cell.shown());
+      }
+    }
+    return answered;
+  }
+
+  /** What the answers say of a lot's row in the stock table beyond that. */
+  static Map<String, String> ofRow(List<Answer> answers, OwnLot lot) {
+    Map<String, String> said = new LinkedHashMap<>();
+    for (Answer answer : answers) {
+      boolean ofRow = answer.isOfStock() && !OwnLot.isPart(answer.column);
+      if (ofRow
+          && (answer.isOf(lot) || (answer.isOfClass(lot) && !said.containsKey(answer.column)))) {
+        said.put(answer.column, answer.cell.shown());
       }
     }
     return said;
   }
 
-  private static boolean isOfClass(Answer answer, OwnLot lot) {
-    String key = Texts.key(answer.row);
+  private boolean isOf(OwnLot lot) {
+    return Texts.key(row).equals(Texts.key(lot.lot()));
+  }
+
+  private boolean isOfClass(OwnLot lot) {
+    String key = Texts.key(row);
     return key.equals("*")
         || key.equals(Texts.key(lot.sizeClass()))
         || (key.equals("no pot") && lot.potLitres().isEmpty());
   }
 
-  private static boolean isStated(String column, OwnLot lot, Map<String, String> row) {
+  private static boolean isStated(String column, OwnLot lot) {
     return switch (column) {
       case "trunk mm" -> lot.trunkFromMm().isPresent();
       case "arrived" -> lot.arrived().isPresent();
-      case "route", "form" -> false;
-      default -> !Optional.ofNullable(row.get(column)).orElse("").isEmpty();
+      case "pot" -> lot.potLitres().isPresent();
+      case "place" -> !lot.place().isEmpty();
+      case "unit cost" -> lot.unitCost().isPresent();
+      case "selling price" -> lot.sellingPrice().isPresent();
+      default -> true;
     };
   }
 }

@@ -45,15 +45,15 @@ final class ListProblems {
     boolean counted =
         read.headings().stream()
             .anyMatch(head -> List.of("quantity", "size heading", "packs").contains(head.ours()));
-    int all = read.lots().size() + read.asked();
+    int all = read.lots().size() + read.asked().size();
     if (!counted) {
       findings.add(ListAdvice.noNumber(where));
     } else if (read.lots().isEmpty()) {
       findings.add(ListAdvice.noLots(where));
-    } else if (read.asked() * 10 > all) {
-      findings.add(ListAdvice.manyAsked(where, read.asked(), all));
-    } else if (read.asked() > 0) {
-      findings.add(ListAdvice.someAsked(where, read.asked()));
+    } else if (read.asked().size() * 10 > all) {
+      findings.add(ListAdvice.manyAsked(where, read.asked().size(), all));
+    } else if (read.asked().size() > 0) {
+      findings.add(ListAdvice.someAsked(where, read.asked().size()));
     }
   }
 }

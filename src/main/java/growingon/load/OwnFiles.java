@@ -51,14 +51,14 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
   static Optional<OwnFiles> ofList(Path file, YearMonth firstMonth, Findings findings) {
     String name = NurseryFiles.baseOf(file.getFileName().toString());
     Where where = Where.file(file.getFileName().toString());
-    return OwnNursery.read(List.of(file), OwnWords.NONE, name, firstMonth, findings)
+    return OwnNursery.read(List.of(file), OwnWords.NONE, List.of(), name, firstMonth, findings)
         .map(
             own ->
                 new OwnFiles(
                     new NurseryFiles(
                         where,
                         name,
-                        own.completed(new Tables(findings), List.of()),
+                        own.completed(new Tables(findings)),
                         Optional.empty(),
                         Optional.empty()),
                     Optional.of(own)));
@@ -82,12 +82,14 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
     }
     return lists.size() < named.size()
         ? Optional.empty()
-        : OwnNursery.read(lists, Answer.words(files.tables()), files.name(), firstMonth, findings)
-            .map(
-                own ->
-                    new OwnFiles(
-                        files.with(own.completed(files.tables(), Answer.of(files.tables()))),
-                        Optional.of(own)));
+        : OwnNursery.read(
+                lists,
+                Answer.words(files.tables()),
+                Answer.of(files.tables()),
+                files.name(),
+                firstMonth,
+                findings)
+            .map(own -> new OwnFiles(files.with(own.completed(files.tables())), Optional.of(own)));
   }
 
   /** The file, or the newest that a name with a star matches. */

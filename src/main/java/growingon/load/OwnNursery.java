@@ -37,12 +37,14 @@ final class OwnNursery {
   private final List<ListRead> lists = new ArrayList<>();
   private final List<OwnLot> lots = new ArrayList<>();
   private final Findings findings;
+  private final List<Answer> answers;
   private UsualNursery usual;
   private List<Fill> fills = List.of();
   private String currency = "EUR";
 
-  private OwnNursery(Findings findings) {
+  private OwnNursery(Findings findings, List<Answer> answers) {
     this.findings = findings;
+    this.answers = List.copyOf(answers);
   }
 
   /**
@@ -53,8 +55,13 @@ final class OwnNursery {
    * @param firstMonth of the plan
    */
   static Optional<OwnNursery> read(
-      List<Path> files, OwnWords words, String name, YearMonth firstMonth, Findings findings) {
-    OwnNursery nursery = new OwnNursery(findings);
+      List<Path> files,
+      OwnWords words,
+      List<Answer> answers,
+      String name,
+      YearMonth firstMonth,
+      Findings findings) {
+    OwnNursery nursery = new OwnNursery(findings, answers);
     for (Path file : files) {
       Optional<List<Sheet>> sheets = OwnFile.read(file, findings);
       if (sheets.isEmpty()) {
@@ -71,7 +78,11 @@ final class OwnNursery {
     ListRead read = ListReader.read(name, sheets, words, GIRTH_FACTOR, false);
     ListProblems.tell(read, findings);
     lists.add(read);
-    lots.addAll(read.lots());
+    read.lots().forEach(lot -> lots.add(Answer.in(answers, lot)));
+    read.asked().stream()
+        .map(lot -> Answer.in(answers, lot))
+        .filter(lot -> lot.quantity().isPresent())
+        .forEach(lots::add);
   }
 
   private void settle(String name, YearMonth firstMonth) {
@@ -99,12 +110,12 @@ final class OwnNursery {
    * Adds to the tables of a nursery what it lacks: the stock of the lists, whole tables, and rows
    * for new names of the lists. What the grower has answered takes the place of what is there.
    */
-  Tables completed(Tables typed, List<Answer> answers) {
+  Tables completed(Tables typed) {
     Tables all = typed.copy();
     List<Map<String, String>> stock = new ArrayList<>();
     for (OwnLot lot : usual.lots()) {
       Map<String, String> row = new LinkedHashMap<>(usual.stockRow(lot));
-      Answer.ofLot(answers, lot, row).forEach(row::putAll);
+      Answer.ofRow(answers, lot).forEach(row::put);
       stock.add(row);
     }
     usual.tables().forEach((name, rows) -> complete(all, name, rows));

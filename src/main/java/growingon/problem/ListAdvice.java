@@ -110,4 +110,15 @@ public final class ListAdvice {
             .map(near -> "is it %s now? type that under ours in own words".formatted(near))
             .orElse("put it back, or type its new name under ours in own words"));
   }
+
+  /** A list that was named in the command is not there. */
+  public static Problem notThere(String path) {
+    return new Problem(
+        Severity.ERROR,
+        Reason.UNREADABLE,
+        "there is no such list",
+        Where.NOWHERE,
+        path,
+        "give an .xlsx or .csv file");
+  }
 }

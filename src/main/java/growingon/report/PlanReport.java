@@ -94,7 +94,10 @@ public final class PlanReport {
             StockValueSheet::of,
             CountSheet::of,
             AssumptionsSheet::of);
-    return Books.of(makers.parallelStream().map(maker -> maker.apply(context)).toList());
+    List<Sheet> sheets =
+        new ArrayList<>(makers.parallelStream().map(maker -> maker.apply(context)).toList());
+    ListSheet.of(context).ifPresent(sheets::add);
+    return Books.of(sheets);
   }
 
   /** Adds to each sheet those of its charts that have something to show. */

@@ -28,6 +28,7 @@ final class SummarySheet {
     }
     SaleWords sales = new SaleWords(context, figures);
     List<String> sentences = new ArrayList<>();
+    ListSheet.usual(context).ifPresent(sentences::add);
     sentences.add(sales.headline());
     sentences.add(sales.inAll());
     new LibraryWords(context.inputs().scenario()).summary().ifPresent(sentences::add);

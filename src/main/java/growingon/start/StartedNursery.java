@@ -1,5 +1,6 @@
 package growingon.start;
 
+import growingon.load.LaidOut;
 import growingon.nursery.library.Library;
 import growingon.nursery.library.Match;
 import growingon.nursery.library.Taxon;
@@ -33,6 +34,26 @@ public final class StartedNursery {
   public static InputBook workbook(YearMonth thisMonth, List<String> species) {
     int months = (int) ChronoUnit.MONTHS.between(EXAMPLES_FROM, thisMonth);
     return new StarterBook(Math.floorDiv(months, 12), species).book();
+  }
+
+  /** The workbook around lists of the grower's own. */
+  public static InputBook workbook(LaidOut laid) {
+    return ListBook.of(laid);
+  }
+
+  /** The plan of such a nursery. */
+  public static String planOf(String name) {
+    return """
+        // A plan. Lines that begin with // are for you and are not read.
+        {
+          "name": "%s",
+          // how many seasons the plan looks ahead
+          "seasons": 5,
+          // the plan begins this month; take away the two strokes to have it begin in another
+          // "first month": "2026-11",
+        }
+        """
+        .formatted(name.replace("\\", "").replace("\"", ""));
   }
 
   /** Why the library can give a species no row; empty if it can. */

@@ -41,6 +41,9 @@ final class StarterBook {
           "qualities",
           "settings");
 
+  /** What the list holds, what it is not for, and what a setting says for all months. */
+  private static final List<String> NOT_LAID_OUT = List.of("quick", "stock", "hours");
+
   private static final String QUICK = "quick";
   private static final String SETTINGS = "settings";
   private static final String SPECIES = "species";
@@ -69,8 +72,45 @@ final class StarterBook {
     return new InputBook("A nursery to type over", words, sheets, Choices.all());
   }
 
+  /** A sheet for each table that a list of the grower's own does not hold, with these rows. */
+  List<InputSheet> laidOut(Map<String, List<Map<String, String>>> rows) {
+    return ORDER.stream()
+        .filter(table -> !NOT_LAID_OUT.contains(table))
+        .map(
+            table ->
+                sheet(
+                    table,
+                    table.equals(SETTINGS)
+                        ? settings(rows.getOrDefault(table, List.of()))
+                        : rows.getOrDefault(table, List.of())))
+        .map(StarterBook::withoutLots)
+        .toList();
+  }
+
+  /** The lots stand in the grower's list, so no column can choose from them. */
+  private static InputSheet withoutLots(InputSheet sheet) {
+    List<InputColumn> columns =
+        sheet.columns().stream()
+            .map(
+                column ->
+                    column.choice().equals("lot")
+                        ? new InputColumn(
+                            column.heading(),
+                            column.note(),
+                            column.holds(),
+                            column.needed(),
+                            column.expert(),
+                            "")
+                        : column)
+            .toList();
+    return new InputSheet(sheet.name(), columns, sheet.rows(), sheet.closedFrom(), sheet.fill());
+  }
+
   private InputSheet sheet(String table) {
-    List<Map<String, String>> examples = examples(table);
+    return sheet(table, examples(table));
+  }
+
+  private InputSheet sheet(String table, List<Map<String, String>> examples) {
     List<InputColumn> columns =
         notes.stream()
             .filter(note -> note.table().equals(table))
@@ -145,9 +185,12 @@ final class StarterBook {
 
   /** Every setting, with the example's value where it has one. */
   private List<Map<String, String>> settings() {
+    return settings(rows(SETTINGS));
+  }
+
+  private static List<Map<String, String>> settings(List<Map<String, String>> stated) {
     Map<String, String> values =
-        rows(SETTINGS).stream()
-            .collect(Collectors.toMap(row -> row.get("name"), row -> row.get("value")));
+        stated.stream().collect(Collectors.toMap(row -> row.get("name"), row -> row.get("value")));
     List<Map<String, String>> rows = new ArrayList<>();
     for (Setting setting : TableFormats.settings()) {
       rows.add(

@@ -17,7 +17,7 @@ import java.util.Set;
  * @param notices what the grower should know, in words
  * @param counted month of the count, where a title says it
  * @param currencies signs found at prices
- * @param asked rows that could not be read as a lot
+ * @param asked rows that are lots of which something is asked without which they do not count
  */
 public record ListRead(
     String file,
@@ -29,7 +29,7 @@ public record ListRead(
     List<String> notices,
     Optional<YearMonth> counted,
     Set<String> currencies,
-    int asked) {
+    List<OwnLot> asked) {
   public ListRead {
     lots = List.copyOf(lots);
     headings = List.copyOf(headings);
@@ -38,6 +38,7 @@ public record ListRead(
     totals = List.copyOf(totals);
     notices = List.copyOf(notices);
     currencies = Set.copyOf(currencies);
+    asked = List.copyOf(asked);
   }
 
   /** Plants of all lots. */

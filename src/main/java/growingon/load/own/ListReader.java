@@ -50,14 +50,17 @@ public final class ListReader {
     Editions.passOver(reads, notices, questions);
     List<SheetRead> lists = reads.stream().filter(SheetRead::isList).toList();
     for (SheetRead read : lists) {
-      place(read);
+      place(read.lots, read);
+      place(read.asked, read);
       drafts.addAll(read.lots);
       notices.addAll(read.notices);
     }
     tellSheets(reads);
-    List<OwnLot> lots = LotNames.named(drafts.stream().map(Draft::lot).toList());
-    askOfLots(lots);
-    lists.forEach(read -> read.asked.forEach(draft -> questions.addAll(draft.questions)));
+    int good = drafts.size();
+    lists.forEach(read -> drafts.addAll(read.asked));
+    List<OwnLot> all = LotNames.named(drafts.stream().map(Draft::lot).toList());
+    askOfLots(all);
+    List<OwnLot> lots = all.subList(0, good);
     askTwice(lots);
     List<HeadingRead> heads = lists.stream().flatMap(read -> read.heads.stream()).toList();
     return new ListRead(
@@ -73,12 +76,12 @@ public final class ListReader {
             .flatMap(Optional::stream)
             .max(YearMonth::compareTo),
         currencies(sheets),
-        lists.stream().mapToInt(read -> read.asked.size()).sum());
+        all.subList(good, all.size()));
   }
 
   /** The sheet's name is the place where nothing else says it. */
-  private static void place(SheetRead read) {
-    for (Draft draft : read.lots) {
+  private static void place(List<Draft> of, SheetRead read) {
+    for (Draft draft : of) {
       if (draft.place.isEmpty()) {
         draft.place = read.place().orElse("");
       }

@@ -60,6 +60,7 @@ public record OwnLot(
     return UsualTrunk.classOf(this);
   }
 
+  /** The same under another name. */
   OwnLot named(String name) {
     return new OwnLot(
         sheet,
@@ -92,6 +93,7 @@ public record OwnLot(
         note);
   }
 
+  /** The same at another place. */
   OwnLot at(String other) {
     return new OwnLot(
         sheet,
@@ -155,5 +157,246 @@ public record OwnLot(
         passport,
         origin,
         note);
+  }
+
+  /** With the number that was asked for. */
+  OwnLot withQuantity(int number) {
+    return new OwnLot(
+        sheet,
+        row,
+        lot,
+        ownName,
+        called,
+        taxon,
+        standIn,
+        OptionalInt.of(number),
+        about,
+        trunkFromMm,
+        trunkToMm,
+        pot,
+        potLitres,
+        heightCm,
+        years,
+        form,
+        standard,
+        place,
+        arrived,
+        arrivedAbout,
+        potted,
+        unitCost,
+        sellingPrice,
+        kept,
+        supplier,
+        passport,
+        origin,
+        note);
+  }
+
+  /** With the arrival that was asked for. */
+  OwnLot withArrival(YearMonth month) {
+    return new OwnLot(
+        sheet,
+        row,
+        lot,
+        ownName,
+        called,
+        taxon,
+        standIn,
+        quantity,
+        about,
+        trunkFromMm,
+        trunkToMm,
+        pot,
+        potLitres,
+        heightCm,
+        years,
+        form,
+        standard,
+        place,
+        Optional.of(month),
+        false,
+        potted,
+        unitCost,
+        sellingPrice,
+        kept,
+        supplier,
+        passport,
+        origin,
+        note);
+  }
+
+  /** With the trunk that was asked for, mm. */
+  OwnLot withTrunk(double from, double to) {
+    return new OwnLot(
+        sheet,
+        row,
+        lot,
+        ownName,
+        called,
+        taxon,
+        standIn,
+        quantity,
+        about,
+        OptionalDouble.of(from),
+        OptionalDouble.of(to),
+        pot,
+        potLitres,
+        heightCm,
+        years,
+        form,
+        standard,
+        place,
+        arrived,
+        arrivedAbout,
+        potted,
+        unitCost,
+        sellingPrice,
+        kept,
+        supplier,
+        passport,
+        origin,
+        note);
+  }
+
+  /** With the pot that was asked for. */
+  OwnLot withPot(String name, double litres) {
+    return new OwnLot(
+        sheet,
+        row,
+        lot,
+        ownName,
+        called,
+        taxon,
+        standIn,
+        quantity,
+        about,
+        trunkFromMm,
+        trunkToMm,
+        name,
+        OptionalDouble.of(litres),
+        heightCm,
+        years,
+        form,
+        standard,
+        place,
+        arrived,
+        arrivedAbout,
+        potted,
+        unitCost,
+        sellingPrice,
+        kept,
+        supplier,
+        passport,
+        origin,
+        note);
+  }
+
+  /** With the height that was asked for, cm. */
+  OwnLot withHeight(double cm) {
+    return new OwnLot(
+        sheet,
+        row,
+        lot,
+        ownName,
+        called,
+        taxon,
+        standIn,
+        quantity,
+        about,
+        trunkFromMm,
+        trunkToMm,
+        pot,
+        potLitres,
+        OptionalDouble.of(cm),
+        years,
+        form,
+        standard,
+        place,
+        arrived,
+        arrivedAbout,
+        potted,
+        unitCost,
+        sellingPrice,
+        kept,
+        supplier,
+        passport,
+        origin,
+        note);
+  }
+
+  /** With the cost of a plant that was asked for. */
+  OwnLot withCost(double amount) {
+    return new OwnLot(
+        sheet,
+        row,
+        lot,
+        ownName,
+        called,
+        taxon,
+        standIn,
+        quantity,
+        about,
+        trunkFromMm,
+        trunkToMm,
+        pot,
+        potLitres,
+        heightCm,
+        years,
+        form,
+        standard,
+        place,
+        arrived,
+        arrivedAbout,
+        potted,
+        OptionalDouble.of(amount),
+        sellingPrice,
+        kept,
+        supplier,
+        passport,
+        origin,
+        note);
+  }
+
+  /** With the price that was asked for. */
+  OwnLot withPrice(double amount) {
+    return new OwnLot(
+        sheet,
+        row,
+        lot,
+        ownName,
+        called,
+        taxon,
+        standIn,
+        quantity,
+        about,
+        trunkFromMm,
+        trunkToMm,
+        pot,
+        potLitres,
+        heightCm,
+        years,
+        form,
+        standard,
+        place,
+        arrived,
+        arrivedAbout,
+        potted,
+        unitCost,
+        OptionalDouble.of(amount),
+        kept,
+        supplier,
+        passport,
+        origin,
+        note);
+  }
+
+  /** The same with an answer of the grower's, where it belongs to a lot as read. */
+  public OwnLot answered(String column, String text) {
+    return LotAnswers.isPart(column) ? LotAnswers.with(this, column, text) : this;
+  }
+
+  /** Whether an answer of a column belongs to a lot as read, not to its row in the stock table. */
+  public static boolean isPart(String column) {
+    return LotAnswers.isPart(column);
   }
 }

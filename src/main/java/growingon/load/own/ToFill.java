@@ -48,13 +48,44 @@ public final class ToFill {
     for (ListRead list : lists) {
       questions.addAll(list.questions());
     }
-    List<Fill> fills = new ArrayList<>();
+    List<Fill> fills = new ArrayList<>(headings(lists));
     questions.stream()
         .filter(each -> !each.nod())
         .sorted(Comparator.comparing(Question::plants).reversed())
         .forEach(each -> fills.add(fill(each)));
     nods(questions).forEach(fills::add);
     return fills;
+  }
+
+  /** One question for each heading that is open or likely. */
+  private static List<Fill> headings(List<ListRead> lists) {
+    Map<String, Fill> fills = new LinkedHashMap<>();
+    for (ListRead list : lists) {
+      for (HeadingRead head : list.headings()) {
+        boolean open = head.is(Meaning.OPEN) && head.rows() > 0;
+        if (open || head.how() == HeadingRead.How.LIKELY) {
+          String choices =
+              head.choices().isEmpty() ? "" : " " + String.join(" or ", head.choices()) + "?";
+          fills.putIfAbsent(
+              Keys.of(head.heading()),
+              new Fill(
+                  open ? "not read" : "yes",
+                  "What is the column %s (as in %s)?%s"
+                      .formatted(
+                          head.heading(),
+                          head.example(),
+                          open ? choices : " it is read as " + head.ours()),
+                  "",
+                  head.rows() + " rows",
+                  "own words",
+                  head.heading(),
+                  "heading",
+                  READING,
+                  false));
+        }
+      }
+    }
+    return List.copyOf(fills.values());
   }
 
   private static Fill fill(Question question) {
@@ -68,11 +99,15 @@ public final class ToFill {
         "%s, %s%s: %s".formatted(where, question.column(), found, question.question()),
         "",
         question.plants() > 0 ? question.plants() + " plants" : "",
-        "stock",
-        question.lot(),
+        question.column().equals("species")
+            ? "own words"
+            : question.row() == 0 ? "own words" : "stock",
+        question.column().equals("species")
+            ? question.found()
+            : question.row() == 0 ? question.sheet() : question.lot(),
         question.column(),
         READING,
-        question.lot().isEmpty() && question.row() > 0);
+        false);
   }
 
   private static List<Fill> nods(List<Question> questions) {

@@ -1,0 +1,87 @@
+package growingon.load;
+
+import growingon.load.own.Fill;
+import growingon.load.own.OwnReport;
+import growingon.load.own.OwnWords;
+import growingon.problem.Loaded;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * What is laid out in a new nursery folder around lists of the grower's own.
+ *
+ * @param tables every table but the stock, rows as texts by heading
+ * @param words rows of the sheet own words
+ * @param fills rows of the sheet to fill
+ * @param openWords how many of the words are open
+ * @param asked how many of the fills are asked for; those behind them are closed
+ * @param sentences what is said of the lists
+ */
+public record LaidOut(
+    Map<String, List<Map<String, String>>> tables,
+    List<List<String>> words,
+    List<List<String>> fills,
+    int openWords,
+    int asked,
+    List<String> sentences) {
+
+  /** Headings of the sheet own words. */
+  public static List<String> wordColumns() {
+    return OwnReport.wordColumns();
+  }
+
+  /** Headings of the sheet to fill. */
+  public static List<String> fillColumns() {
+    return OwnReport.fillColumns();
+  }
+
+  /**
+   * Reads lists and lays out all that is not in them.
+   *
+   * @param lists files
+   * @param folder that they are named from
+   * @param name of the nursery
+   */
+  public static Loaded<LaidOut> of(
+      List<Path> lists, Path folder, String name, LoadOptions options) {
+    Findings findings = new Findings();
+    return OwnNursery.read(lists, OwnWords.NONE, List.of(), name, options.thisMonth(), findings)
+        .map(own -> Loaded.of(of(own, paths(lists, folder)), findings.problems()))
+        .orElseGet(() -> Loaded.failed(findings.problems()));
+  }
+
+  private static List<String> paths(List<Path> lists, Path folder) {
+    Path from = folder.toAbsolutePath().normalize();
+    List<String> paths = new ArrayList<>();
+    for (Path list : lists) {
+      Path whole = list.toAbsolutePath().normalize();
+      boolean sameRoot = whole.getRoot().equals(from.getRoot());
+      paths.add((sameRoot ? from.relativize(whole) : whole).toString().replace('\\', '/'));
+    }
+    return paths;
+  }
+
+  private static LaidOut of(OwnNursery own, List<String> paths) {
+    List<List<String>> words = own.report().wordRows(paths);
+    List<List<String>> fills = own.fills().stream().map(LaidOut::row).toList();
+    int open = (int) words.stream().filter(row -> row.get(4).equals("open")).count();
+    int asked = (int) own.fills().stream().filter(each -> !each.block().equals("more")).count();
+    return new LaidOut(own.usual().tables(), words, fills, open, asked, own.report().sentences());
+  }
+
+  private static List<String> row(Fill fill) {
+    return List.of(
+        "",
+        fill.usual(),
+        fill.question(),
+        fill.unit(),
+        fill.moves(),
+        fill.table(),
+        fill.row(),
+        fill.column(),
+        fill.block(),
+        fill.needed() ? "yes" : "");
+  }
+}

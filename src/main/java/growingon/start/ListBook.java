@@ -1,0 +1,85 @@
+package growingon.start;
+
+import growingon.load.LaidOut;
+import growingon.report.InputBook;
+import growingon.report.InputBook.Choice;
+import growingon.report.InputBook.Holds;
+import growingon.report.InputBook.InputColumn;
+import growingon.report.InputBook.InputSheet;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+
+/** The workbook that is laid out around a grower's own list. */
+final class ListBook {
+  private static final String OURS = "ours";
+  private static final int FILLED_WORDS = 2;
+
+  private static final Map<String, String> WORD_NOTES =
+      Map.of(
+          "kind",
+          "What kind of word it is: list, sheet, heading, species, place, pot or lot",
+          "yours",
+          "The word as your list has it",
+          OURS,
+          "What it means here; type over what is wrong, choose where it is empty",
+          "where",
+          "Which lists it holds for",
+          "how",
+          "How sure it is; open ones are first",
+          "rows",
+          "How often it comes",
+          "example",
+          "What stands there");
+
+  private static final Map<String, String> FILL_NOTES =
+      Map.of(
+          "fill in", "Type here and nowhere else; what is empty has its usual value",
+          "usual", "What holds until you type",
+          "question", "What is asked",
+          "moves", "What it moves",
+          "block",
+              "Your list, then money and growth, then room and hours; the rest is closed below");
+
+  private ListBook() {}
+
+  static InputBook of(LaidOut laid) {
+    List<InputSheet> sheets = new ArrayList<>();
+    sheets.add(fills(laid));
+    sheets.add(words(laid));
+    sheets.addAll(new StarterBook(0, List.of()).laidOut(laid.tables()));
+    List<Choice> choices = new ArrayList<>(Choices.all());
+    choices.removeIf(choice -> choice.name().equals("lot"));
+    choices.add(Choice.of(OURS, ListWords.OURS));
+    return new InputBook(
+        "A nursery around your own list",
+        Resource.text("read-me-list.txt").lines().toList(),
+        sheets,
+        choices);
+  }
+
+  private static InputSheet fills(LaidOut laid) {
+    List<InputColumn> columns =
+        LaidOut.fillColumns().stream()
+            .map(heading -> column(heading, FILL_NOTES.getOrDefault(heading, ""), ""))
+            .toList();
+    return new InputSheet("to fill", columns, laid.fills(), laid.asked(), 0);
+  }
+
+  private static InputSheet words(LaidOut laid) {
+    List<InputColumn> columns =
+        LaidOut.wordColumns().stream()
+            .map(
+                heading ->
+                    column(
+                        heading,
+                        WORD_NOTES.getOrDefault(heading, ""),
+                        heading.equals(OURS) ? OURS : ""))
+            .toList();
+    return new InputSheet("own words", columns, laid.words(), laid.words().size(), FILLED_WORDS);
+  }
+
+  private static InputColumn column(String heading, String note, String choice) {
+    return new InputColumn(heading, note + ".", Holds.TEXT, false, false, choice);
+  }
+}
