@@ -144,8 +144,9 @@ final class BlockReader {
             .map(SheetCell::text)
             .limit(2)
             .toList();
-    if (texts.stream().anyMatch(RowWords::isTotal)
-        && row.cells().size() <= Math.max(4, heads.size() / 2)) {
+    boolean numbersElse =
+        row.cells().values().stream().filter(SheetCell::isText).filter(cell -> Numbers.money(cell.text()).isEmpty()).count() <= 2;
+    if (texts.stream().anyMatch(RowWords::isTotal) && numbersElse) {
       return true;
     }
     boolean named = !text(row, "species").isEmpty();
@@ -159,12 +160,19 @@ final class BlockReader {
   }
 
   private void total(SheetRow row) {
+    double stated = 0;
+    boolean any = false;
     for (HeadingRead head : heads) {
-      if (head.is("quantity") && row.cell(head.column()).isPresent()) {
-        Read<Integer> read = CountText.of(row.cell(head.column()).get());
-        read.value().ifPresent(value -> totals.add(new TotalRow(row.number(), value, lots.size())));
-        return;
+      boolean counts = head.is("quantity") || head.is(Columns.SIZE_HEADING);
+      Optional<Integer> number =
+          counts ? row.cell(head.column()).flatMap(cell -> CountText.of(cell).value()) : Optional.empty();
+      if (number.isPresent() && !(any && head.is("quantity"))) {
+        stated += number.get();
+        any = true;
       }
+    }
+    if (any) {
+      totals.add(new TotalRow(row.number(), stated, lots.size()));
     }
   }
 

@@ -75,6 +75,7 @@ final class Columns {
     columns.settleOpen();
     columns.settleNames();
     columns.settleRanks();
+    columns.settleNumber();
     return List.copyOf(columns.reads);
   }
 
@@ -121,6 +122,11 @@ final class Columns {
             why));
     ranks.add(meaning.rank());
   }
+
+  /** A list without numbers, whose rows are one plant each. */
+  static final String PLANT_A_ROW = "plant a row";
+
+  private static final int PLANT_A_ROW_COLUMN = 1_000_000;
 
   /** Its cells are numbers of plants of the size that it names. */
   static final String SIZE_HEADING = "size heading";
@@ -333,6 +339,20 @@ final class Columns {
           }
         }
       }
+    }
+  }
+
+  /** Where nothing counts and every row has a code or price of its own, a row is one plant. */
+  private void settleNumber() {
+    boolean counted = has("quantity") || has(SIZE_HEADING) || has("packs");
+    Optional<Integer> tags = firstOf("lot").or(() -> firstOf("selling price"));
+    boolean all = tags.isPresent() && reads.get(tags.get()).rows() >= body.size() * 9 / 10;
+    if (!counted && all) {
+      HeadingRead read = reads.get(tags.get());
+      reads.add(
+          new HeadingRead(
+              sheet, PLANT_A_ROW_COLUMN, "a plant a row", PLANT_A_ROW, "", How.LIKELY, List.of(), body.size(), read.example(), "no column is the number, so a row is a plant"));
+      ranks.add(1);
     }
   }
 

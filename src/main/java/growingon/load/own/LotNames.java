@@ -27,7 +27,9 @@ final class LotNames {
                     ? " (" + lot.place() + ")"
                     : ""));
     parted(named, lot -> lot.lot() + " row " + lot.row());
-    parted(named, lot -> lot.lot() + " " + lot.sheet());
+    if (named.stream().map(OwnLot::sheet).distinct().count() > 1) {
+      parted(named, lot -> lot.lot() + " " + lot.sheet());
+    }
     Set<String> seen = new HashSet<>();
     List<OwnLot> unique = new ArrayList<>();
     for (OwnLot lot : named) {

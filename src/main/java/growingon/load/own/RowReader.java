@@ -29,6 +29,8 @@ final class RowReader {
       Pattern.compile(
           "(?i)(?:bdl|bd|bund|bundle|tray|vpe|kiste|plaque)s?\\.?\\s*(?:of|à|a|zu|de)?\\s*(\\d+)");
   private static final Pattern NUMBER_ALONE = Pattern.compile("\\d+(?:[.,]\\d+)?");
+  private static final Pattern TIMES_ALONE = Pattern.compile("(?:^|\\s)[x×]\\s?([0-9]{1,4})(?:$|\\s)");
+  private static final Pattern TAGS = Pattern.compile("([0-9]{1,6})\\s*[-–]\\s*([0-9]{1,6})");
   private static final String FORMS = "bare root|root ball|container|cutting|seedling";
 
   private final String sheet;
@@ -489,6 +491,10 @@ final class RowReader {
       reads.add(packed);
       texts.add("packs");
     }
+    if (reads.isEmpty() && heads.stream().anyMatch(head -> head.is(Columns.PLANT_A_ROW))) {
+      reads.add(Read.of(plantsOfRow(row)));
+      texts.add(first(row, "lot"));
+    }
     if (reads.isEmpty()) {
       draft.rowAsked = true;
       draft.ask("quantity", "", "how many plants are these?");
@@ -506,6 +512,20 @@ final class RowReader {
     }
     draft.note(read.note());
     takeQuantity(row, read.value().orElse(0), texts.get(0), draft);
+  }
+
+  /** One plant, or as many as its tags or an x8 say. */
+  private int plantsOfRow(SheetRow row) {
+    for (HeadingRead head : heads) {
+      Matcher times = TIMES_ALONE.matcher(row.text(head.column()));
+      if (times.find()) {
+        return Integer.parseInt(times.group(1));
+      }
+    }
+    Matcher tags = TAGS.matcher(first(row, "lot"));
+    return tags.matches()
+        ? Math.max(1, Integer.parseInt(tags.group(2)) - Integer.parseInt(tags.group(1)) + 1)
+        : 1;
   }
 
   /** Two numbers in a row that differ are asked; the lower holds till then. */
