@@ -37,8 +37,12 @@ class HouseRulesTest {
               "what is known of species is part of the domain, but a species knows no library:"
                   + " only who reads, lays out or explains species does"),
           new Room(
-              "load",
+              "load.own",
               List.of("nursery", "nursery.library"),
+              "a list of the grower's own is read before anything of a nursery is known"),
+          new Room(
+              "load",
+              List.of("nursery", "nursery.library", "load.own"),
               "reading knows the domain, not what becomes of it"),
           new Room("growth", List.of("nursery"), "growth laws are mathematics over their data"),
           new Room("project", List.of("nursery", "growth"), "the projection knows no money"),

@@ -12,6 +12,7 @@ import growingon.project.Projector;
 import growingon.project.SpaceUse;
 import growingon.project.Work;
 import growingon.report.RoomSlips;
+import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.format.DateTimeFormatter;
@@ -23,6 +24,7 @@ import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
@@ -39,21 +41,26 @@ final class CheckCommand implements Callable<Integer> {
   @ParentCommand private GrowingOn program;
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "WHAT", description = "A plan.json, a nursery folder, or one workbook.")
+  @Parameters(
+      paramLabel = "WHAT",
+      description = "A plan.json, a nursery folder, one workbook, or your own stock list.")
   private Path what;
 
+  @Option(names = "--all", description = "Print every problem, not only each kind once.")
+  private boolean all;
+
   @Override
-  public Integer call() {
+  public Integer call() throws IOException {
     PrintWriter out = spec.commandLine().getOut();
     ReportTarget.putBack(
         Optional.empty(), List.of(PlanSources.of(what)), spec.commandLine().getErr());
     Loaded<Inputs> loaded = Reading.read(what, program.clock());
     List<Problem> problems = new ArrayList<>(loaded.problems());
     if (loaded.value().isEmpty()) {
-      Reading.print(problems, Severity.NOTICE, spec.commandLine().getErr());
-      spec.commandLine().getErr().println(Reading.count(problems) + ".");
-      return ExitCode.BAD_INPUT;
+      return new Refusal(what, all, spec.commandLine().getErr()).tell(problems);
     }
+    Refusal.clear(what);
+    loaded.value().get().own().ifPresent(own -> own.sentences().forEach(out::println));
     Projection projection = Projector.project(loaded.value().get().scenario());
     problems.addAll(projection.remarks());
     problems.addAll(RoomSlips.of(SpaceUse.of(projection), projection.horizon()));

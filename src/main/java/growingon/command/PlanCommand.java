@@ -51,10 +51,15 @@ final class PlanCommand implements Callable<Integer> {
   @ParentCommand private GrowingOn program;
   @Spec private CommandSpec spec;
 
-  @Parameters(paramLabel = "WHAT", description = "A plan.json, a nursery folder, or one workbook.")
+  @Parameters(
+      paramLabel = "WHAT",
+      description = "A plan.json, a nursery folder, one workbook, or your own stock list.")
   private Path what;
 
   @Mixin private ReportTarget target;
+
+  @Option(names = "--all", description = "Print every problem, not only each kind once.")
+  private boolean all;
 
   @Option(
       names = "--keep",
@@ -107,7 +112,7 @@ final class PlanCommand implements Callable<Integer> {
     }
     return outcome.report().isPresent()
         ? tell(outcome)
-        : Reading.refuse(outcome.problems(), spec.commandLine().getErr());
+        : new Refusal(what, all, spec.commandLine().getErr()).tell(outcome.problems());
   }
 
   private void checkOptions() {
@@ -249,7 +254,8 @@ final class PlanCommand implements Callable<Integer> {
     return lines;
   }
 
-  private int tell(Outcome outcome) {
+  private int tell(Outcome outcome) throws IOException {
+    Refusal.clear(what);
     PrintWriter out = spec.commandLine().getOut();
     Report report = outcome.report().get();
     headlines(report, outcome.first()).forEach(out::println);

@@ -44,7 +44,10 @@ final class ListProblems {
   private static void checkRows(ListRead read, Where where, Findings findings) {
     boolean counted =
         read.headings().stream()
-            .anyMatch(head -> List.of("quantity", "size heading", "packs", "plant a row").contains(head.ours()));
+            .anyMatch(
+                head ->
+                    List.of("quantity", "size heading", "packs", "plant a row")
+                        .contains(head.ours()));
     int all = read.lots().size() + read.asked().size();
     if (!counted) {
       findings.add(ListAdvice.noNumber(where));

@@ -145,7 +145,11 @@ final class BlockReader {
             .limit(2)
             .toList();
     boolean numbersElse =
-        row.cells().values().stream().filter(SheetCell::isText).filter(cell -> Numbers.money(cell.text()).isEmpty()).count() <= 2;
+        row.cells().values().stream()
+                .filter(SheetCell::isText)
+                .filter(cell -> Numbers.money(cell.text()).isEmpty())
+                .count()
+            <= 2;
     if (texts.stream().anyMatch(RowWords::isTotal) && numbersElse) {
       return true;
     }
@@ -165,7 +169,9 @@ final class BlockReader {
     for (HeadingRead head : heads) {
       boolean counts = head.is("quantity") || head.is(Columns.SIZE_HEADING);
       Optional<Integer> number =
-          counts ? row.cell(head.column()).flatMap(cell -> CountText.of(cell).value()) : Optional.empty();
+          counts
+              ? row.cell(head.column()).flatMap(cell -> CountText.of(cell).value())
+              : Optional.empty();
       if (number.isPresent() && !(any && head.is("quantity"))) {
         stated += number.get();
         any = true;

@@ -351,7 +351,16 @@ final class Columns {
       HeadingRead read = reads.get(tags.get());
       reads.add(
           new HeadingRead(
-              sheet, PLANT_A_ROW_COLUMN, "a plant a row", PLANT_A_ROW, "", How.LIKELY, List.of(), body.size(), read.example(), "no column is the number, so a row is a plant"));
+              sheet,
+              PLANT_A_ROW_COLUMN,
+              "a plant a row",
+              PLANT_A_ROW,
+              "",
+              How.LIKELY,
+              List.of(),
+              body.size(),
+              read.example(),
+              "no column is the number, so a row is a plant"));
       ranks.add(1);
     }
   }

@@ -15,7 +15,7 @@ import java.util.List;
  * @param nod whether the reading is taken and only a nod is asked for
  * @param choices among which to choose
  */
-public record Question(
+record Question(
     String sheet,
     int row,
     String lot,

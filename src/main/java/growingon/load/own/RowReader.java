@@ -29,7 +29,8 @@ final class RowReader {
       Pattern.compile(
           "(?i)(?:bdl|bd|bund|bundle|tray|vpe|kiste|plaque)s?\\.?\\s*(?:of|à|a|zu|de)?\\s*(\\d+)");
   private static final Pattern NUMBER_ALONE = Pattern.compile("\\d+(?:[.,]\\d+)?");
-  private static final Pattern TIMES_ALONE = Pattern.compile("(?:^|\\s)[x×]\\s?([0-9]{1,4})(?:$|\\s)");
+  private static final Pattern TIMES_ALONE =
+      Pattern.compile("(?:^|\\s)[x×]\\s?([0-9]{1,4})(?:$|\\s)");
   private static final Pattern TAGS = Pattern.compile("([0-9]{1,6})\\s*[-–]\\s*([0-9]{1,6})");
   private static final String FORMS = "bare root|root ball|container|cutting|seedling";
 
