@@ -58,6 +58,12 @@ final class PlanCommand implements Callable<Integer> {
 
   @Mixin private ReportTarget target;
 
+  @Option(
+      names = "--stock",
+      paramLabel = "LIST",
+      description = "Your own stock list of this month, in place of the one that own words name.")
+  private Path stock;
+
   @Option(names = "--all", description = "Print every problem, not only each kind once.")
   private boolean all;
 
@@ -153,7 +159,7 @@ final class PlanCommand implements Callable<Integer> {
   private Outcome run(Progress progress) throws IOException {
     progress.phase("Reading " + what);
     ReportFolder.prepare();
-    Loaded<Inputs> loaded = Reading.read(what, program.clock());
+    Loaded<Inputs> loaded = Reading.read(what, Optional.ofNullable(stock), program.clock());
     if (loaded.value().isEmpty()) {
       return new Outcome(Optional.empty(), what, List.of(), Optional.empty(), loaded.problems());
     }

@@ -13,13 +13,19 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.Optional;
 
 /** The reading that all commands share, and how its problems are shown. */
 final class Reading {
   private Reading() {}
 
   static Loaded<Inputs> read(Path what, Clock clock) {
-    return Loader.load(what, new LoadOptions(LocalDate.now(clock)));
+    return read(what, Optional.empty(), clock);
+  }
+
+  /** The same with a list of the grower's own in place of the one that own words name. */
+  static Loaded<Inputs> read(Path what, Optional<Path> stock, Clock clock) {
+    return Loader.load(what, new LoadOptions(LocalDate.now(clock), stock));
   }
 
   /** Prints every problem of at least a severity, errors first. */

@@ -100,7 +100,7 @@ public final class Loader {
     }
     String name = NurseryFiles.baseOf(file.getFileName().toString());
     Optional<Path> reportFolder = plan.reportFolder(file);
-    return completed(NurseryFiles.read(nursery, findings), nursery, plan, findings)
+    return completed(NurseryFiles.read(nursery, findings), nursery, plan, options, findings)
         .map(
             files ->
                 files.reading(
@@ -111,8 +111,8 @@ public final class Loader {
 
   /** With the stock of the grower's own lists, where own words name some. */
   private static Optional<OwnFiles> completed(
-      NurseryFiles files, Path nursery, PlanReader plan, Findings findings) {
-    return OwnFiles.completed(files, nursery, plan.firstMonth(), findings);
+      NurseryFiles files, Path nursery, PlanReader plan, LoadOptions options, Findings findings) {
+    return OwnFiles.completed(files, nursery, plan.firstMonth(), options.stock(), findings);
   }
 
   /** A grower's own list, with usual values for all that is not in it. */
@@ -135,7 +135,7 @@ public final class Loader {
     }
     PlanReader plan = PlanReader.none(findings);
     plan.readHorizon(options.thisMonth());
-    return completed(files, nursery, plan, findings)
+    return completed(files, nursery, plan, options, findings)
         .map(
             own ->
                 own.reading(

@@ -66,8 +66,15 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
 
   /** A nursery's files with the lists that its own words name. */
   static Optional<OwnFiles> completed(
-      NurseryFiles files, Path nursery, YearMonth firstMonth, Findings findings) {
-    List<String> named = Answer.lists(files.tables());
+      NurseryFiles files,
+      Path nursery,
+      YearMonth firstMonth,
+      Optional<Path> stock,
+      Findings findings) {
+    List<String> named =
+        stock
+            .map(file -> List.of(file.toAbsolutePath().toString()))
+            .orElseGet(() -> Answer.lists(files.tables()));
     if (named.isEmpty()) {
       return Optional.of(new OwnFiles(files, Optional.empty()));
     }

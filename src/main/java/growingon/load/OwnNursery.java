@@ -32,7 +32,10 @@ final class OwnNursery {
 
   private static final double GIRTH_FACTOR = 1.25;
   private static final Set<String> GROWS_WITH_THE_LIST =
-      Set.of("species", "pots", "places", "routes");
+      Set.of("species", "pots", "places", "routes", "grades", "demand");
+
+  /** Tables that grow by a whole ladder, when the first plant of its kind comes. */
+  private static final Set<String> BY_LADDER = Set.of("grades", "demand");
 
   private final List<ListRead> lists = new ArrayList<>();
   private final List<OwnLot> lots = new ArrayList<>();
@@ -134,7 +137,7 @@ final class OwnNursery {
     if (there.isEmpty()) {
       add(all, format, USUAL, rows);
     } else if (GROWS_WITH_THE_LIST.contains(name)) {
-      String subject = format.needed().get(0);
+      String subject = BY_LADDER.contains(name) ? "ladder" : format.needed().get(0);
       Set<String> known = new LinkedHashSet<>();
       there.get().rows().forEach(row -> known.add(Texts.key(row.cell(subject).shown())));
       List<Map<String, String>> lacking =

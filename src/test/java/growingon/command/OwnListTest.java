@@ -1,0 +1,146 @@
+package growingon.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** From a grower's own list to a first plan, and to the plan of the next month. */
+class OwnListTest {
+  private static final Path LISTS = Path.of("src/test/resources/own");
+
+  @TempDir Path folder;
+
+  private record Ran(int code, List<String> out, String err) {}
+
+  private static Ran run(String... args) {
+    StringWriter out = new StringWriter();
+    StringWriter err = new StringWriter();
+    int code = Main.run(new PrintWriter(out, true), new PrintWriter(err, true), args);
+    return new Ran(code, out.toString().lines().toList(), err.toString());
+  }
+
+  private Ran plan(Path what, String report) {
+    return run("plan", what.toString(), "--draws", "0", "--out", folder.resolve(report).toString());
+  }
+
+  private JsonNode table(String report, String name) throws IOException {
+    Path file = folder.resolve(report).resolve("figures.json");
+    return new ObjectMapper().readTree(file.toFile()).findValue(name);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"hollin wood.xlsx", "brookfold tunnels.xlsx", "muehlgrund bestand.csv"})
+  void list_startedAndPlanned_needsNoTypedCell(String name) throws IOException {
+    Path list = Files.copy(LISTS.resolve(name), folder.resolve(name));
+    byte[] before = Files.readAllBytes(list);
+    Path mine = folder.resolve("mine");
+    Ran started = run("start", mine.toString(), "--from", list.toString());
+    assertThat(started.err()).isEmpty();
+    assertThat(started.out()).hasSizeLessThanOrEqualTo(12);
+    Ran planned = plan(mine, "report");
+    assertThat(planned.err()).isEmpty();
+    assertThat(planned.code()).isZero();
+    assertThat(planned.out()).hasSizeLessThanOrEqualTo(12);
+    assertThat(Files.readAllBytes(list)).isEqualTo(before);
+    assertThat(table("report", "stock-as-read").size()).isGreaterThan(5);
+  }
+
+  @Test
+  void sentences_ofHollinWood_sayWhatMustBeDoneFirst() {
+    Ran started =
+        run(
+            "start",
+            folder.resolve("mine").toString(),
+            "--from",
+            LISTS.resolve("hollin wood.xlsx").toString());
+    assertThat(started.out().get(0))
+        .isEqualTo(
+            "hollin wood.xlsx, Sheet1: 9 lots, 990 plants, 7 taxa in 16 rows (2 titles, 1 heading"
+                + " row, 9 lots, 3 groups, 1 total).");
+    assertThat(started.out().get(1))
+        .isEqualTo(
+            "Do this first: Sheet1, row 8, arrived, \"02/11/2024\": is it 2 November or 11 February"
+                + " 2024 (to fill, row 2).");
+    assertThat(started.out().get(2))
+        .isEqualTo(
+            "Your total in row 18 says 565: it leaves out three numbers typed as text (rows 6, 11,"
+                + " 16). 990 is read.");
+  }
+
+  @Test
+  void total_changedByOne_isSeen() throws IOException {
+    String text = Files.readString(LISTS.resolve("muehlgrund bestand.csv"), StandardCharsets.UTF_8);
+    Path list = folder.resolve("bestand.csv");
+    Files.writeString(list, text.replace("Summe Haus 1;1741", "Summe Haus 1;1742"));
+    assertThat(plan(list, "report").out())
+        .contains(
+            "Your total in row 11 says 1742: the rows add up to another number. 1741 is read.");
+  }
+
+  @Test
+  void list_savedAgainWithNewNames_isPlannedWithoutTyping() throws IOException {
+    Path list = folder.resolve("stock.csv");
+    Files.writeString(
+        list, "Plant,Size,Qty,Place\nField maple,C10,40,Tunnel 1\nHornbeam,C10,30,Tunnel 1\n");
+    Path mine = folder.resolve("mine");
+    assertThat(run("start", mine.toString(), "--from", list.toString()).code()).isZero();
+    assertThat(plan(mine, "first").code()).isZero();
+    Files.writeString(
+        list,
+        "Plant,Size,Qty,Place\nField maple,C10,39,Tunnel 1\nHornbeam,C10,30,Tunnel 1\nScots pine,P9,200,New bed\n");
+    Ran next = plan(mine, "next");
+    assertThat(next.err()).isEmpty();
+    assertThat(next.out().get(0)).startsWith("stock.csv: 3 lots, 269 plants");
+  }
+
+  @Test
+  void list_thatIsGone_namesTheNewestBesideIt() throws IOException {
+    Path list = folder.resolve("stock nov.csv");
+    Files.writeString(list, "Plant,Size,Qty\nField maple,C10,40\nHornbeam,C10,30\n");
+    Path mine = folder.resolve("mine");
+    run("start", mine.toString(), "--from", list.toString());
+    Files.move(list, folder.resolve("stock dec.csv"));
+    Ran gone = plan(mine, "report");
+    assertThat(gone.code()).isEqualTo(3);
+    assertThat(gone.err())
+        .contains(
+            "your list is not there any more (../stock nov.csv); is it ../stock dec.csv now?");
+    assertThat(
+            run(
+                    "plan",
+                    mine.toString(),
+                    "--draws",
+                    "0",
+                    "--stock",
+                    folder.resolve("stock dec.csv").toString(),
+                    "--out",
+                    folder.resolve("r").toString())
+                .code())
+        .isZero();
+  }
+
+  @Test
+  void windowsTextWithTabs_isReadAndSaid() throws IOException {
+    Path list = folder.resolve("lijst.csv");
+    Files.write(
+        list,
+        "Pflanze\tGröße\tStück\nFächerahorn\tC5\t40\nWeißdorn\t60-80\t25\n"
+            .getBytes("windows-1252"));
+    Ran planned = plan(list, "report");
+    assertThat(planned.err()).isEmpty();
+    assertThat(table("report", "stock-as-read").toString())
+        .contains("Acer palmatum", "Crataegus monogyna");
+  }
+}
