@@ -126,6 +126,11 @@ class HouseRulesTest {
   }
 
   @Test
+  void calendarLibrary_isTouchedByWriteOnly() {
+    onlyIn("biweekly..", "a calendar is a file format", "write");
+  }
+
+  @Test
   void jsonLibrary_isTouchedByLoadAndWriteOnly() {
     onlyIn("com.fasterxml.jackson..", "JSON is a file format", "load", "write");
   }

@@ -57,7 +57,7 @@ final class CheckCommand implements Callable<Integer> {
     Loaded<Inputs> loaded = Reading.read(what, program.clock());
     List<Problem> problems = new ArrayList<>(loaded.problems());
     if (loaded.value().isEmpty()) {
-      return new Refusal(what, all, spec.commandLine().getErr()).tell(problems);
+      return new Refusal(what, all, false, spec.commandLine().getErr()).tell(problems);
     }
     Refusal.clear(what);
     loaded.value().get().own().ifPresent(own -> own.sentences().forEach(out::println));

@@ -118,7 +118,7 @@ final class PlanCommand implements Callable<Integer> {
     }
     return outcome.report().isPresent()
         ? tell(outcome)
-        : new Refusal(what, all, spec.commandLine().getErr()).tell(outcome.problems());
+        : new Refusal(what, all, true, spec.commandLine().getErr()).tell(outcome.problems());
   }
 
   private void checkOptions() {

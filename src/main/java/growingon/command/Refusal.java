@@ -16,6 +16,7 @@ final class Refusal {
 
   private final Path what;
   private final boolean all;
+  private final boolean writes;
   private final PrintWriter err;
 
   /**
@@ -23,17 +24,19 @@ final class Refusal {
    *
    * @param what was to be planned
    * @param all whether every problem is printed
+   * @param writes whether a report would have been written
    */
-  Refusal(Path what, boolean all, PrintWriter err) {
+  Refusal(Path what, boolean all, boolean writes, PrintWriter err) {
     this.what = what;
     this.all = all;
+    this.writes = writes;
     this.err = err;
   }
 
   /** Tells the problems; gives the exit code. */
   int tell(List<Problem> problems) {
-    if (problems.size() == 1) {
-      return Reading.refuse(problems, err);
+    if (!all && problems.stream().filter(Problem::isError).count() == 1) {
+      return tellOne(problems);
     }
     List<ProblemGroup> groups = ProblemGroup.of(problems);
     Path file = fileOf(what);
@@ -51,6 +54,14 @@ final class Refusal {
                 counted(errors, "problem"),
                 counted(kinds, "kind"),
                 written ? "; all in " + file : ""));
+    return ExitCode.BAD_INPUT;
+  }
+
+  /** One error needs no order and no file. */
+  private int tellOne(List<Problem> problems) {
+    Reading.print(problems, Severity.ERROR, err);
+    String written = writes ? " Nothing was written; put the errors right first." : "";
+    err.println(Reading.count(problems) + "." + written);
     return ExitCode.BAD_INPUT;
   }
 

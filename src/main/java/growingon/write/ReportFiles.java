@@ -8,6 +8,7 @@ import growingon.report.Table;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -31,6 +32,9 @@ import java.util.stream.Stream;
  * which is first.
  */
 final class ReportFiles {
+  /** The next twelve months for a calendar. */
+  static final String CALENDAR = "jobs.ics";
+
   private static final int THREADS = 2;
   private static final int BUFFER = 1 << 16;
   private static final Pattern NAME = Pattern.compile("[a-z0-9]+(-[a-z0-9]+)*");
@@ -154,6 +158,14 @@ final class ReportFiles {
               workers,
               folder.resolve("problems.txt"),
               out -> out.write(ProblemsText.bytes(report))));
+    }
+    if (!report.isEdition() && report.madeOn().isPresent()) {
+      String calendar = JobsCalendar.text(report, report.madeOn().get());
+      texts.add(
+          submit(
+              workers,
+              folder.resolve(CALENDAR),
+              out -> out.write(calendar.getBytes(StandardCharsets.UTF_8))));
     }
     for (Table table : tables(report)) {
       Path file = tables.resolve(table.name() + ".csv");

@@ -154,7 +154,7 @@ class HostileTextsTest {
 
     assertThat(ran.code()).isEqualTo(ExitCode.BAD_INPUT);
     assertPlain("terminal", ran.err());
-    assertThat(ran.err()).contains("row 2", "row 3", "at most 100 letters");
+    assertThat(ran.err()).contains("rows 2, 3", "at most 100 letters");
     assertThat(ran.err().lines()).allMatch(line -> line.length() < 400);
   }
 
