@@ -154,13 +154,33 @@ final class BlockReader {
       return true;
     }
     boolean named = !text(row, "species").isEmpty();
-    return !named
-        && row.cells().values().stream()
-            .anyMatch(
-                cell ->
-                    cell.formula()
-                        .toUpperCase(java.util.Locale.ROOT)
-                        .matches(".*(SUM|SUBTOTAL)\\(.*"));
+    return isBareSum(row)
+        || !named
+            && row.cells().values().stream()
+                .anyMatch(
+                    cell ->
+                        cell.formula()
+                            .toUpperCase(java.util.Locale.ROOT)
+                            .matches(".*(SUM|SUBTOTAL)\\(.*"));
+  }
+
+  /** A row with nothing but a number that is the sum of those above. */
+  private boolean isBareSum(SheetRow row) {
+    if (row.cells().size() != 1 || lots.size() < 2) {
+      return false;
+    }
+    int column = row.cells().firstKey();
+    boolean number =
+        heads.stream().anyMatch(head -> head.is("quantity") && head.column() == column);
+    int since = totals.isEmpty() ? 0 : totals.get(totals.size() - 1).lotsBefore();
+    Optional<Integer> value = CountText.of(row.cells().get(column)).value();
+    return number
+        && value.isPresent()
+        && (value.get() == plants(lots) || value.get() == plants(lots.subList(since, lots.size())));
+  }
+
+  private static long plants(List<Draft> of) {
+    return of.stream().mapToLong(lot -> lot.quantity.orElse(0)).sum();
   }
 
   private void total(SheetRow row) {

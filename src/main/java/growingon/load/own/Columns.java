@@ -347,7 +347,10 @@ final class Columns {
     boolean counted = has("quantity") || has(SIZE_HEADING) || has("packs");
     Optional<Integer> tags = firstOf("lot").or(() -> firstOf("selling price"));
     boolean all = tags.isPresent() && reads.get(tags.get()).rows() >= body.size() * 9 / 10;
-    if (!counted && all) {
+    boolean mayCount =
+        reads.stream()
+            .anyMatch(read -> read.is(Meaning.OPEN) && most(read.column(), Columns::isCount));
+    if (!counted && all && !mayCount) {
       HeadingRead read = reads.get(tags.get());
       reads.add(
           new HeadingRead(

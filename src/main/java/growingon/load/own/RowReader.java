@@ -702,17 +702,27 @@ final class RowReader {
       } else if (read.value().isPresent() && found[0].isPresent()) {
         draft.note(head.heading() + " " + cell.get().text());
       } else if (read.value().isPresent()) {
-        found[0] = OptionalDouble.of(read.value().get().amount());
+        found[0] = OptionalDouble.of(read.value().get().amount() / (1 + vat(head)));
       }
     }
     return found[0];
   }
 
-  /** The latest year first, gross prices not at all. */
+  /** The rate of VAT that the grower has stated for a column with it; nil where none is. */
+  private double vat(HeadingRead head) {
+    return head.unit().equals(Units.GROSS)
+        ? own.find("vat", head.heading())
+            .flatMap(rate -> SizeGrammar.bare(rate.replace("%", "")))
+            .map(rate -> rate.from() / 100)
+            .orElse(0.0)
+        : 0;
+  }
+
+  /** The latest year first, gross prices not before their rate of VAT is known. */
   private List<HeadingRead> byYear(String ours) {
     Pattern year = Pattern.compile("(?:20)?(\\d{2})$");
     return heads.stream()
-        .filter(head -> head.is(ours) && !head.unit().equals(Units.GROSS))
+        .filter(head -> head.is(ours) && (!head.unit().equals(Units.GROSS) || vat(head) > 0))
         .sorted(
             (a, b) -> {
               Matcher one = year.matcher(a.heading());

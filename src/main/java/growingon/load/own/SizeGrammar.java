@@ -64,6 +64,9 @@ final class SizeGrammar {
           Rule.of(
               START + "(?:" + N + "\\s*cm\\s*pots?|pots?\\s*" + N + "\\s*cm)" + END,
               (m, parts) -> parts.pot(PotSize.square(m.group(1) == null ? n(m, 2) : n(m, 1)))),
+          Rule.of(
+              START + "(?:vaso|topf|maceta|pot\\s*ø)\\s*(?:ø|cm)?\\s*" + N + "(?:\\s*cm)?" + END,
+              (m, parts) -> parts.pot(PotSize.roundOf(n(m, 1)))),
           Rule.of(START + "p\\s?" + N + END, (m, parts) -> parts.pot(PotSize.square(n(m, 1)))),
           Rule.of(
               START

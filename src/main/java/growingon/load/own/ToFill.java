@@ -62,6 +62,9 @@ public final class ToFill {
     Map<String, Fill> fills = new LinkedHashMap<>();
     for (ListRead list : lists) {
       for (HeadingRead head : list.headings()) {
+        if (head.unit().equals(Units.GROSS) && head.rows() > 0 && head.is("selling price")) {
+          fills.putIfAbsent("vat " + Keys.of(head.heading()), vat(head));
+        }
         boolean open = head.is(Meaning.OPEN) && head.rows() > 0;
         if (open || head.how() == HeadingRead.How.LIKELY) {
           String choices =
@@ -86,6 +89,19 @@ public final class ToFill {
       }
     }
     return List.copyOf(fills.values());
+  }
+
+  private static Fill vat(HeadingRead head) {
+    return new Fill(
+        "not read",
+        "%s is with VAT: at which rate?".formatted(head.heading()),
+        "%",
+        head.rows() + " rows",
+        "own words",
+        head.heading(),
+        "vat",
+        READING,
+        false);
   }
 
   private static Fill fill(Question question) {
