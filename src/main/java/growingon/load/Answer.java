@@ -2,6 +2,7 @@ package growingon.load;
 
 import growingon.load.own.OwnLot;
 import growingon.load.own.OwnWords;
+import growingon.problem.Where;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -14,8 +15,9 @@ import java.util.Map;
  * @param row a lot, a class of lots or the name of a row
  * @param column of the table
  * @param cell what was typed
+ * @param where it stands
  */
-record Answer(String table, String row, String column, Cell cell) {
+record Answer(String table, String row, String column, Cell cell, Where where) {
   private static final String TABLE = "table";
   private static final String ROW = "row";
   private static final String COLUMN = "column";
@@ -43,7 +45,8 @@ record Answer(String table, String row, String column, Cell cell) {
                 Texts.key(row.cell(TABLE).shown()),
                 row.cell(ROW).shown(),
                 Texts.key(row.cell(COLUMN).shown()),
-                row.cell(FILLED)));
+                row.cell(FILLED),
+                row.where()));
       }
     }
     return answers;
@@ -53,8 +56,7 @@ record Answer(String table, String row, String column, Cell cell) {
   static OwnWords words(Tables tables) {
     List<OwnWords.Word> words = new ArrayList<>();
     for (Row row : tables.find(OWN_WORDS).map(Table::rows).orElse(List.of())) {
-      boolean yours = row.has(OURS) && row.has(YOURS) && !row.cell("how").shown().equals("certain");
-      if (yours) {
+      if (row.has(OURS) && row.has(YOURS)) {
         words.add(
             new OwnWords.Word(
                 Texts.key(row.cell(KIND).shown()),
@@ -108,6 +110,11 @@ record Answer(String table, String row, String column, Cell cell) {
       }
     }
     return said;
+  }
+
+  /** Whether it is of the lot, by its name or its class. */
+  boolean concerns(OwnLot lot) {
+    return isOf(lot) || isOfClass(lot);
   }
 
   private boolean isOf(OwnLot lot) {

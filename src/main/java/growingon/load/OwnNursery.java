@@ -10,6 +10,7 @@ import growingon.load.own.OwnWords;
 import growingon.load.own.Sheet;
 import growingon.load.own.ToFill;
 import growingon.load.own.UsualNursery;
+import growingon.problem.ListAdvice;
 import growingon.problem.Where;
 import java.nio.file.Path;
 import java.time.YearMonth;
@@ -65,6 +66,9 @@ final class OwnNursery {
       YearMonth firstMonth,
       Findings findings) {
     OwnNursery nursery = new OwnNursery(findings, answers);
+    for (OwnWords.Word word : words.unknown()) {
+      findings.add(ListAdvice.noColumn(Where.file(name), word.yours(), word.ours()));
+    }
     for (Path file : files) {
       Optional<List<Sheet>> sheets = OwnFile.read(file, findings);
       if (sheets.isEmpty()) {
@@ -123,8 +127,19 @@ final class OwnNursery {
     }
     usual.tables().forEach((name, rows) -> complete(all, name, rows));
     add(all, StockTable.FORMAT, Where.file(lists.get(0).file()), stock);
-    answers.stream().filter(each -> !each.isOfStock()).forEach(each -> all.answer(each));
+    answers.forEach(answer -> apply(answer, all));
     return all;
+  }
+
+  /** An answer that finds nothing to answer is told. */
+  private void apply(Answer answer, Tables all) {
+    boolean fits =
+        answer.isOfStock()
+            ? usual.lots().stream().anyMatch(answer::concerns)
+            : answer.table().equals("own words") || all.answer(answer);
+    if (!fits) {
+      findings.add(ListAdvice.answerOfNothing(answer.where(), answer.table(), answer.row()));
+    }
   }
 
   private void complete(Tables all, String name, List<Map<String, String>> rows) {

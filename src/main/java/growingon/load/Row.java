@@ -87,9 +87,11 @@ final class Row {
   }
 
   /** The same row with another value under a heading. */
-  Row with(String heading, Cell cell) {
+  Row with(String heading, Cell cell, Where from) {
     Map<String, Cell> changed = new LinkedHashMap<>(cells);
     changed.put(heading, cell);
+    Map<String, Where> moved = new LinkedHashMap<>(places);
+    moved.put(heading, from);
     return new Row(
         table,
         subjectHeadings,
@@ -97,7 +99,7 @@ final class Row {
         where,
         style,
         changed,
-        places,
+        moved,
         missingColumns,
         findings);
   }

@@ -62,11 +62,20 @@ final class Table {
     return new Table(format, where, readable && other.readable, all);
   }
 
+  /** Whether an answer names a row of it. */
+  boolean has(Answer answer) {
+    return rows.stream().anyMatch(row -> row.isCalled(answer.row()));
+  }
+
   /** The table with an answer in the row that it names. */
   Table answered(Answer answer) {
     List<Row> all =
         rows.stream()
-            .map(row -> row.isCalled(answer.row()) ? row.with(answer.column(), answer.cell()) : row)
+            .map(
+                row ->
+                    row.isCalled(answer.row())
+                        ? row.with(answer.column(), answer.cell(), answer.where())
+                        : row)
             .toList();
     return new Table(format, where, readable, all);
   }

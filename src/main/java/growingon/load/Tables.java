@@ -62,12 +62,23 @@ final class Tables {
     tables.merge(format.name(), more, Table::and);
   }
 
-  /** An answer takes the place of the cell that it names. */
-  void answer(Answer answer) {
+  /**
+   * An answer takes the place of the cell that it names; a setting that is not there is added.
+   * Whether there is such a row or setting.
+   */
+  boolean answer(Answer answer) {
     Table table = tables.get(answer.table());
-    if (table != null) {
-      tables.put(answer.table(), table.answered(answer));
+    if (table == null || (!table.has(answer) && !table.isOf(SettingsReader.FORMAT))) {
+      return false;
     }
+    if (table.has(answer)) {
+      tables.put(answer.table(), table.answered(answer));
+    } else {
+      Map<String, String> setting =
+          Map.of("name", answer.row(), SettingsReader.VALUE, answer.cell().shown());
+      extend(SettingsReader.FORMAT, OwnNursery.grid(answer.where(), List.of(setting)), findings);
+    }
+    return true;
   }
 
   Optional<Table> find(TableFormat format) {

@@ -121,4 +121,26 @@ public final class ListAdvice {
         path,
         "give an .xlsx or .csv file");
   }
+
+  /** Own words say of a heading what no column of a list can be. */
+  public static Problem noColumn(Where where, String heading, String ours) {
+    return new Problem(
+        Severity.ERROR,
+        Reason.UNKNOWN_NAME,
+        "own words say of the heading %s what no column of a list is".formatted(heading),
+        where,
+        ours,
+        "choose a word of the drop-down list under ours, such as quantity or not read");
+  }
+
+  /** An answer of the sheet to fill names a row that is not there any more. */
+  public static Problem answerOfNothing(Where where, String table, String row) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.UNKNOWN_NAME,
+        "nothing in %s is called so, and the answer is not used".formatted(table),
+        where,
+        row,
+        "take the answer away, or name a row that is there");
+  }
 }

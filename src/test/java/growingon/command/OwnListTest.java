@@ -143,4 +143,50 @@ class OwnListTest {
     assertThat(table("report", "stock-as-read").toString())
         .contains("Acer palmatum", "Crataegus monogyna");
   }
+
+  /** A nursery folder of CSV tables alone: what a grower types into the two sheets. */
+  private Path typed(String words, String fills) throws IOException {
+    Files.writeString(
+        folder.resolve("stock.csv"),
+        "Plant,Size,Qty,What\nField maple,C10,40,7\nHornbeam,C10,4O,8\n"
+            + "Scots pine,C10,20,9\nBeech,C5,20,9\nYew,C5,20,9\nOak (English),C5,20,9\nBox,C5,20,9\n"
+            + "Holly,C5,20,9\nWhite cedar,C5,20,9\nElm,C5,20,9\nGinkgo,C5,20,9\n");
+    Path mine = Files.createDirectories(folder.resolve("mine"));
+    Files.writeString(
+        mine.resolve("own words.csv"), "kind,yours,ours\nlist,../stock.csv,\n" + words);
+    Files.writeString(mine.resolve("to fill.csv"), "fill in,table,row,column\n" + fills);
+    return mine;
+  }
+
+  @Test
+  void answers_takeThePlaceOfWhatIsUsual() throws IOException {
+    Path mine =
+        typed(
+            "heading,What,unit cost\nspecies,Elm,Ulmus parvifolia\n",
+            "12,stock,Hornbeam,quantity\n33,stock,pot 10 litre,trunk mm\n55,settings,hourly rate,value\n1.3,settings,site speed,value\n7,stock,gone lot,quantity\n");
+    Ran planned = plan(mine, "report");
+    assertThat(planned.err()).isEmpty();
+    String lots = table("report", "stock-as-read").toString();
+    assertThat(lots).contains("Ulmus parvifolia");
+    String assumptions = Files.readString(folder.resolve("report/tables/assumptions.csv"));
+    assertThat(assumptions)
+        .contains("hourly rate,55")
+        .contains("quantity,12")
+        .contains("trunk mm,33")
+        .contains("site speed,1.3");
+    assertThat(Files.readString(folder.resolve("report/problems.txt")))
+        .contains(
+            "to fill.csv, row 6: nothing in stock is called so, and the answer is not used (gone lot);"
+                + " take the answer away, or name a row that is there");
+  }
+
+  @Test
+  void ownWord_thatIsNoColumn_isOneError() throws IOException {
+    Ran planned = plan(typed("heading,What,thing\n", ""), "report");
+    assertThat(planned.code()).isEqualTo(3);
+    assertThat(planned.err())
+        .contains(
+            "mine: own words say of the heading What what no column of a list is (thing); choose a"
+                + " word of the drop-down list under ours, such as quantity or not read");
+  }
 }
