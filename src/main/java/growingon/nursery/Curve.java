@@ -9,6 +9,12 @@ public sealed interface Curve {
   String word();
 
   /**
+   * The same law with its rate (g, k or r) times a factor; sizes and shapes stay. It is the same as
+   * the law itself with all growth times by that factor.
+   */
+  Curve faster(double factor);
+
+  /**
    * d' = g up to {@code mostMm}.
    *
    * @param gMmAYear g, mm a year
@@ -24,6 +30,11 @@ public sealed interface Curve {
     public String word() {
       return "steady";
     }
+
+    @Override
+    public Curve faster(double factor) {
+      return new Steady(gMmAYear * factor, mostMm);
+    }
   }
 
   /** d' = k (D − d); D in mm, k a year. */
@@ -36,6 +47,11 @@ public sealed interface Curve {
     @Override
     public String word() {
       return "levelling";
+    }
+
+    @Override
+    public Curve faster(double factor) {
+      return new Levelling(finalMm, k * factor);
     }
   }
 
@@ -50,6 +66,11 @@ public sealed interface Curve {
     public String word() {
       return "logistic";
     }
+
+    @Override
+    public Curve faster(double factor) {
+      return new Logistic(finalMm, r * factor);
+    }
   }
 
   /** d' = r d ln(D/d); D in mm, r a year. */
@@ -62,6 +83,11 @@ public sealed interface Curve {
     @Override
     public String word() {
       return "gompertz";
+    }
+
+    @Override
+    public Curve faster(double factor) {
+      return new Gompertz(finalMm, r * factor);
     }
   }
 
@@ -77,6 +103,11 @@ public sealed interface Curve {
     public String word() {
       return "richards";
     }
+
+    @Override
+    public Curve faster(double factor) {
+      return new Richards(finalMm, k * factor, p);
+    }
   }
 
   /** d' = (r/q) d (1 − (d/D)^q); D in mm, r a year, q without unit. */
@@ -90,6 +121,11 @@ public sealed interface Curve {
     @Override
     public String word() {
       return "theta-logistic";
+    }
+
+    @Override
+    public Curve faster(double factor) {
+      return new ThetaLogistic(finalMm, r * factor, q);
     }
   }
 }

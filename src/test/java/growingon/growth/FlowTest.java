@@ -41,6 +41,17 @@ class FlowTest {
   }
 
   @Property
+  void everyCurve_fasterByAFactor_isTheSameInLongerTime(
+      @ForAll("curves") Curve curve,
+      @ForAll @DoubleRange(min = 0.5, max = 400) double mm,
+      @ForAll @DoubleRange(min = 0.2, max = 5) double factor,
+      @ForAll @DoubleRange(min = 0, max = 8) double t) {
+    double longer = Flow.of(curve).advance(mm, factor * t);
+    assertThat(Flow.of(curve.faster(factor)).advance(mm, t))
+        .isCloseTo(longer, within(1e-9 * longer));
+  }
+
+  @Property
   void everyCurve_noTime_changesNothing(
       @ForAll("curves") Curve curve, @ForAll @DoubleRange(min = 0.5, max = 400) double mm) {
     assertThat(Flow.of(curve).advance(mm, 0)).isEqualTo(mm);

@@ -1,0 +1,79 @@
+package growingon.growth;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import growingon.nursery.Curve;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class CurveFitTest {
+  private static final List<Curve> CURVES =
+      List.of(
+          new Curve.Levelling(90, 0.15),
+          new Curve.Logistic(60, 0.5),
+          new Curve.Gompertz(70, 0.3),
+          new Curve.Richards(60, 0.25, 2.5),
+          new Curve.ThetaLogistic(55, 0.6, 3));
+
+  static List<Curve> curves() {
+    return CURVES;
+  }
+
+  /** Trunks of 5 to 45 mm that grew one to three years by a curve, off by a seeded error. */
+  private static List<Growth> grown(Curve curve, double errorMm) {
+    Random random = new Random(7);
+    List<Growth> growths = new ArrayList<>();
+    for (int i = 0; i < 150; i++) {
+      double from = 5 + 40 * random.nextDouble();
+      double years = 1 + i % 3;
+      double to = Flow.of(curve).advance(from, years) + errorMm * random.nextGaussian();
+      growths.add(new Growth(from, to, years, Math.max(errorMm, 0.01)));
+    }
+    return growths;
+  }
+
+  @ParameterizedTest
+  @MethodSource("curves")
+  void exactGrowths_ofACurve_giveItBack(Curve curve) {
+    CurveFit fit = CurveFit.of(Law.of(curve), grown(curve, 0)).orElseThrow();
+    assertThat(fit.isOfTheLawOf(curve)).isTrue();
+    for (int age = 1; age < 10; age++) {
+      double expected = Flow.of(curve).advance(6, age);
+      assertThat(Flow.of(fit.curve()).advance(6, age)).isCloseTo(expected, within(1e-4));
+    }
+  }
+
+  @ParameterizedTest
+  @MethodSource("curves")
+  void growthsWithErrors_byEveryLaw_areDescribedBestByTheirOwnOrAsWell(Curve curve) {
+    List<CurveFit> fits = CurveFit.ofEveryLaw(grown(curve, 0.2));
+    CurveFit own = fits.stream().filter(each -> each.isOfTheLawOf(curve)).findFirst().orElseThrow();
+    assertThat(own.aicc()).isLessThan(fits.get(0).aicc() + 6);
+    CurveFit steady =
+        fits.stream()
+            .filter(each -> each.isOfTheLawOf(new Curve.Steady(1, 1)))
+            .findFirst()
+            .orElseThrow();
+    assertThat(steady.finalMm()).isEmpty();
+    assertThat(steady.aicc()).isGreaterThan(own.aicc() + 6);
+  }
+
+  @Test
+  void steadyGrowth_itsOwnLaw_isFoundAndHasTheFewestParameters() {
+    List<CurveFit> fits = CurveFit.ofEveryLaw(grown(new Curve.Steady(3, 1e9), 0.3));
+    assertThat(fits.get(0).curve()).isInstanceOf(Curve.Steady.class);
+    assertThat(((Curve.Steady) fits.get(0).curve()).gMmAYear()).isCloseTo(3, within(0.03));
+  }
+
+  /** By hand: 10 ln(20/10) + 2 · 3 + 10 + 2 · 2 + 2 · 2 · 3/7 = 28.6458. */
+  @Test
+  void criterion_ofTenValuesAndTwoParameters_isTheOneByHand() {
+    assertThat(CurveFit.aicc(10, 20, 3, 2)).isCloseTo(28.6458, within(1e-4));
+    assertThat(CurveFit.aicc(3, 20, 3, 2)).isInfinite();
+  }
+}
