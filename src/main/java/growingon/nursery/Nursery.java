@@ -98,9 +98,18 @@ public record Nursery(
 
   /** The same with other demand. */
   public Nursery withDemand(List<Demand> newDemand) {
+    return with(species, newDemand);
+  }
+
+  /** The same with other assumptions of its species. */
+  public Nursery withSpecies(Map<String, Species> newSpecies) {
+    return with(newSpecies, demand);
+  }
+
+  private Nursery with(Map<String, Species> newSpecies, List<Demand> newDemand) {
     return new Nursery(
         settings,
-        species,
+        newSpecies,
         ladders,
         qualities,
         routes,

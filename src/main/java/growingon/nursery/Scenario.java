@@ -58,6 +58,11 @@ public record Scenario(Nursery nursery, Plan plan, List<Lot> lots) {
         nursery, plan, lots.stream().filter(each -> !each.name().equals(lot)).toList());
   }
 
+  /** The same lots and plan in a nursery with other assumptions. */
+  public Scenario in(Nursery other) {
+    return new Scenario(other, plan, lots);
+  }
+
   /** The same with other lots. */
   public Scenario withLots(List<Lot> others) {
     return new Scenario(nursery, plan, others);

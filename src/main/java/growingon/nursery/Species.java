@@ -152,6 +152,53 @@ public record Species(
         fromLibrary);
   }
 
+  /** Factor on growth so long after root work, where the work itself does not say otherwise. */
+  public double checkIn(RootWorkYear year) {
+    return switch (year) {
+      case FIRST -> checkFirstYear;
+      case SECOND -> checkSecondYear;
+      case NONE -> 1;
+    };
+  }
+
+  /** Whether plants that were potted so many months ago have too small a pot. */
+  public boolean isPotBound(int monthsSincePotting) {
+    return monthsSincePotting >= potBoundMonths;
+  }
+
+  /** The same species with other growth. */
+  public Species growingBy(Map<String, Curve> other) {
+    return with(other, vigourSpread);
+  }
+
+  /** The same species with another spread between plants. */
+  public Species varyingBy(double otherVigourSpread) {
+    return with(growth, otherVigourSpread);
+  }
+
+  private Species with(Map<String, Curve> otherGrowth, double otherVigourSpread) {
+    return new Species(
+        name,
+        ladder,
+        habit,
+        usualCondition,
+        otherGrowth,
+        growthMonths,
+        otherVigourSpread,
+        yearSpread,
+        lotSpread,
+        firstYearLoss,
+        laterLoss,
+        lossMonths,
+        lossSpread,
+        checkFirstYear,
+        checkSecondYear,
+        potBoundMonths,
+        potBoundFactor,
+        winterPlace,
+        healthNote);
+  }
+
   /**
    * The growing condition of plants in a pot or without one, in a place or without one: the place's
    * in a field bed or without a pot, else the pot's, else the usual one.

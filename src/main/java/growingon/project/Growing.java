@@ -356,6 +356,13 @@ final class Growing {
     return plants == 0 ? 0 : sum / plants;
   }
 
+  /** How its plants stand before a count. */
+  BeforeCount beforeCount() {
+    return isEmpty()
+        ? new BeforeCount(0, 0, 0)
+        : new BeforeCount(living(), meanTrunk(), Remeasured.spread(clock.trunks(), weights()));
+  }
+
   /**
    * How the lot stands.
    *

@@ -107,6 +107,7 @@ final class KnownPast {
   }
 
   private void takeCount(int month, MonthFacts.Count count) {
+    lot.noteBeforeCount(month);
     double before = lot.plants.living();
     count.living().ifPresent(lot.plants::countAs);
     double more = lot.plants.living() - before;

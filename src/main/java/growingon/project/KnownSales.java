@@ -3,6 +3,7 @@ package growingon.project;
 import growingon.nursery.Demand;
 import growingon.nursery.Quality;
 import growingon.project.MonthFacts.Leaving;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -46,6 +47,9 @@ final class KnownSales {
     Optional<Integer> grade = leaving.grade().map(lot.plan.ladder::indexOf);
     lot.past.makeSure(month, leaving.plants());
     lot.gradeForSale(month);
+    if (leaving.sold() && grade.isPresent()) {
+      lot.noteUnready(leaving.plants() - ready(lot, grade.get()));
+    }
     List<Taken> taken =
         Taken.of(lot.plants, grade, leaving.quality(), leaving.plants(), dearestFirst(lot.plan));
     double all = taken.stream().mapToDouble(Taken::plants).sum();
@@ -62,6 +66,11 @@ final class KnownSales {
       lot.sold(month, index(rows, month), asGrade, asQuality, each.plants(), money);
       meet(rows, month, each.plants(), met);
     }
+  }
+
+  /** Plants of a lot, of whatever quality, that are ready as a grade. */
+  private static double ready(LotState lot, int grade) {
+    return Arrays.stream(Quality.values()).mapToDouble(q -> lot.plants.ready(q, grade)).sum();
   }
 
   private static OptionalDouble share(OptionalDouble money, double share) {

@@ -6,7 +6,10 @@ import growingon.nursery.Quality;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalInt;
 
 /**
@@ -42,6 +45,9 @@ public final class LotHistory implements Recorder {
   private final List<SeasonStock> seasons = new ArrayList<>();
   private final int[][] reached;
   private final boolean[] reachedByAny;
+  private final Map<Integer, Grown> grown = new HashMap<>();
+  private final Map<Integer, BeforeCount> beforeCounts = new HashMap<>();
+  private double soldUnready;
   private final List<YearEnd> yearEnds = new ArrayList<>();
   private double[][] seasonEnd;
   private double diedBefore;
@@ -107,6 +113,18 @@ public final class LotHistory implements Recorder {
 
   void monthSeen(int month, MonthStock stock) {
     monthStocks[month] = stock;
+  }
+
+  void grew(int month, Grown how) {
+    grown.put(month, how);
+  }
+
+  void beforeCount(int month, BeforeCount how) {
+    beforeCounts.put(month, how);
+  }
+
+  void soldUnready(double plants) {
+    soldUnready += plants;
   }
 
   void happened(Happening happening) {
@@ -237,6 +255,21 @@ public final class LotHistory implements Recorder {
   /** How it stands at the end of a month; only of a projection in detail. */
   public MonthStock monthStock(int month) {
     return monthStocks[month];
+  }
+
+  /** How its plants grew in a month; empty where they did not, or nothing is known of the lot. */
+  public Optional<Grown> grown(int month) {
+    return Optional.ofNullable(grown.get(month));
+  }
+
+  /** How it stood just before the count of a month; empty for a month without one. */
+  public Optional<BeforeCount> beforeCount(int month) {
+    return Optional.ofNullable(beforeCounts.get(month));
+  }
+
+  /** Plants known to have been sold as a grade of which, by the model, none was ready. */
+  public double soldUnready() {
+    return soldUnready;
   }
 
   /** Plants alive at the end of a month. */

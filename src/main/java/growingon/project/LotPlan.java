@@ -72,8 +72,8 @@ final class LotPlan {
     this.route = nursery.routeOf(lot);
     this.winterPlace = species.winterPlace().map(nursery.places()::get);
     this.arrival = horizon.offset(lot.arrived());
-    this.start = Math.max(0, arrival);
-    this.counted = Math.min(start, horizon.offset(lot.counted()));
+    this.counted = horizon.offset(lot.counted());
+    this.start = Math.max(0, counted);
     this.apartUntil = arrival + lot.apartMonths();
     this.notBefore = horizon.offset(lot.notBefore());
     this.holdFrom = lot.hold().map(Hold::grade).map(ladder::indexOf).orElse(0);

@@ -130,7 +130,25 @@ final class LotState {
     plants.growBy(standing.curve());
     double years = speed.growthYears(month);
     if (years > 0) {
-      plants.grow(years * speed.in(standing.condition()) * vessel.potBoundFactor(month));
+      years *= speed.in(standing.condition()) * vessel.potBoundFactor(month);
+      plants.grow(years);
+      noteGrowth(month, years);
+    }
+  }
+
+  private void noteGrowth(int month, double years) {
+    if (history != null && hasFacts() && month >= 0) {
+      history.grew(
+          month,
+          new Grown(
+              standing.condition(), years, speed.afterRootWork(month), vessel.isPotBound(month)));
+    }
+  }
+
+  /** Notes how it stands just before a count is taken. */
+  void noteBeforeCount(int month) {
+    if (history != null) {
+      history.beforeCount(month, plants.beforeCount());
     }
   }
 
@@ -159,6 +177,13 @@ final class LotState {
     heads.sold(units);
     soldInMonth += units;
     to.sold(month, row, grade, quality, units, money);
+  }
+
+  /** So many plants were sold as a grade that they had not reached by the model, if any. */
+  void noteUnready(double plants) {
+    if (history != null && plants > 0) {
+      history.soldUnready(plants);
+    }
   }
 
   /** Plants were used, which is no sale. */

@@ -33,4 +33,14 @@ public final class Projector {
   public static Projection project(Scenario scenario, Facts facts) {
     return new Run(Programme.of(scenario), Luck.NONE, facts).withHistories(true);
   }
+
+  /**
+   * The same without how lots stand at every month's end, for who runs it again and again.
+   *
+   * @param scenario a checked scenario
+   * @param facts what is known
+   */
+  public static Projection projectKnown(Scenario scenario, Facts facts) {
+    return new Run(Programme.of(scenario), Luck.NONE, facts).withHistories(false);
+  }
 }

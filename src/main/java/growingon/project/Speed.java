@@ -1,5 +1,6 @@
 package growingon.project;
 
+import growingon.nursery.RootWorkYear;
 import growingon.nursery.Step;
 import java.util.OptionalDouble;
 
@@ -56,12 +57,19 @@ final class Speed {
 
   /** The first value holds in the month of the work and the next 11, the second for 12 more. */
   private double rootWorkCheck(int month) {
-    if (rootWorkAt == NEVER || month < rootWorkAt || month - rootWorkAt >= 24) {
-      return 1;
-    }
-    boolean first = month - rootWorkAt < 12;
-    OptionalDouble stated = first ? afterRootWork.first() : afterRootWork.second();
-    return stated.orElse(first ? plan.species.checkFirstYear() : plan.species.checkSecondYear());
+    RootWorkYear year = afterRootWork(month);
+    OptionalDouble stated =
+        switch (year) {
+          case FIRST -> afterRootWork.first();
+          case SECOND -> afterRootWork.second();
+          case NONE -> OptionalDouble.empty();
+        };
+    return stated.orElse(plan.species.checkIn(year));
+  }
+
+  /** How long before a month roots were cut. */
+  RootWorkYear afterRootWork(int month) {
+    return rootWorkAt == NEVER ? RootWorkYear.NONE : RootWorkYear.after(month - rootWorkAt);
   }
 
   /** Growth before the plan has been what it was. */

@@ -28,8 +28,8 @@ final class TakingUp {
   void takeUp(Run run) {
     Horizon horizon = run.programme().horizon();
     Lot stated = plan.lot;
-    if (plan.arrival < 0) {
-      StepsDone done = StepsDone.of(stated, plan.route, horizon.firstMonth());
+    if (plan.arrival < plan.start) {
+      StepsDone done = StepsDone.of(stated, plan.route, horizon.month(plan.start));
       lot.schedule.alreadyDone(done);
       done.clashes().forEach(clash -> run.remark(plan, () -> Remarks.clash(stated.name(), clash)));
       replay();

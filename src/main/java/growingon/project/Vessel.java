@@ -101,9 +101,12 @@ final class Vessel {
 
   /** Factor on growth of plants that have stood in their pot for long. */
   double potBoundFactor(int month) {
-    return pottedAt == NEVER || month - pottedAt < plan.species.potBoundMonths()
-        ? 1
-        : plan.species.potBoundFactor();
+    return isPotBound(month) ? plan.species.potBoundFactor() : 1;
+  }
+
+  /** Whether the plants have stood in their pot for too long. */
+  boolean isPotBound(int month) {
+    return pottedAt != NEVER && plan.species.isPotBound(month - pottedAt);
   }
 
   /** Weight of a plant, the same object while nothing about it changes. */

@@ -54,6 +54,9 @@ final class Book {
   private final ArrayDeque<Where> lastRows = new ArrayDeque<>();
   private int rows;
   private final TreeMap<Integer, Month> months = new TreeMap<>();
+  private final List<Booked.Count> counts = new ArrayList<>();
+  private final TreeMap<Integer, Double> dead = new TreeMap<>();
+  private final TreeMap<Integer, Double> joined = new TreeMap<>();
   private int goneThrough = NEVER;
   private OptionalDouble atStart = OptionalDouble.empty();
 
@@ -139,13 +142,21 @@ final class Book {
     Map<Integer, Month> scaled = new HashMap<>();
     from.months.forEach((month, facts) -> scaled.put(month, facts.times(share)));
     months.putAll(scaled);
+    scale(from.dead, share, dead);
+    scale(from.joined, share, joined);
     spending.copy(from.spending, share);
     from.joinsIn.forEach((join, weight) -> joinsIn.put(join, weight * share));
     if (from != this) {
+      counts.addAll(from.counts);
       joinsOut.putAll(from.joinsOut);
       lastRows.addAll(from.lastRows);
       rows = from.rows;
     }
+  }
+
+  private static void scale(
+      Map<Integer, Double> plants, double share, Map<Integer, Double> scaled) {
+    plants.forEach((month, number) -> scaled.put(month, number * share));
   }
 
   private static Leaving times(Leaving each, double share) {
@@ -269,6 +280,7 @@ final class Book {
       goneThrough = Math.max(goneThrough, month);
       moveAlive(month, Optional.empty(), counted.plants().getAsDouble() - alive);
     }
+    counts.add(new Booked.Count(lot.name(), month, counted, alive));
     if (month >= 0) {
       note(counted, month(month));
       gradesCountedIn = counted.plants().isPresent() ? month : gradesCountedIn;
@@ -315,6 +327,21 @@ final class Book {
   /** The last of these rows. */
   List<Where> lastRows() {
     return List.copyOf(lastRows);
+  }
+
+  /** Plants died, or were lost otherwise than by theft. */
+  void noteDead(int month, double plants) {
+    dead.merge(month, plants, Double::sum);
+  }
+
+  /** Plants whose trunks nobody measured joined it. */
+  void noteJoined(int month, double plants) {
+    joined.merge(month, plants, Double::sum);
+  }
+
+  /** What can be learnt from it. */
+  Booked booked() {
+    return new Booked(lot, splitFrom, root, part, alive, counts, dead, joined);
   }
 
   /**

@@ -22,6 +22,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -36,9 +37,12 @@ import java.util.TreeMap;
  * <p>A lot that the daybook splits off is a lot of its own from the start, with its share of the
  * plants and of all that happened to them: plants of a lot are treated alike until they are split.
  */
-final class Bookkeeping {
+public final class Bookkeeping {
   /** Fewer plants than this are the dust of dividing. */
   private static final double DUST = 1e-6;
+
+  /** Plants that were lost for such a reason did not die. */
+  private static final String STOLEN = "stolen";
 
   /** Lines of one day in the order in which they are taken. */
   private static final List<What> ORDER =
@@ -108,7 +112,7 @@ final class Bookkeeping {
   }
 
   /** Reads the daybook of some inputs; lines of months after this one are left out. */
-  static Bookkeeping of(Inputs inputs, YearMonth today) {
+  public static Bookkeeping of(Inputs inputs, YearMonth today) {
     Bookkeeping daybook = new Bookkeeping(inputs, today);
     daybook.read();
     return daybook;
@@ -252,9 +256,12 @@ final class Bookkeeping {
         book.come(line, month, line.quantity().orElseThrow());
       }
       case FOUND -> book.come(line, month, line.quantity().orElseThrow());
-      case DIED -> go(book, line, month, Way.DIED);
+      case DIED -> {
+        noteDead(book, line, month);
+        go(book, line, month, Way.DIED);
+      }
       case CULLED -> go(book, line, month, Way.CULLED);
-      case LOST -> go(book, line, month, Way.WENT);
+      case LOST -> lose(book, line, month);
       case SOLD -> {
         checkAlive(book, line);
         book.leave(line, month, true, line.amount());
@@ -265,6 +272,17 @@ final class Bookkeeping {
       }
       default -> book.note();
     }
+  }
+
+  private void lose(Book book, DaybookLine line, int month) {
+    if (!line.reason().strip().toLowerCase(Locale.ROOT).startsWith(STOLEN)) {
+      noteDead(book, line, month);
+    }
+    go(book, line, month, Way.WENT);
+  }
+
+  private static void noteDead(Book book, DaybookLine line, int month) {
+    book.noteDead(month, Math.min(line.quantity().orElseThrow(), book.alive));
   }
 
   private void toldOfSplitBefore(DaybookLine line) {
@@ -281,6 +299,7 @@ final class Bookkeeping {
       book.note();
     } else {
       book.arrivedLater += month >= 0 ? line.quantity().orElseThrow() : 0;
+      book.noteJoined(month, line.quantity().orElseThrow());
       book.come(line, month, line.quantity().orElseThrow());
     }
   }
@@ -344,6 +363,7 @@ final class Bookkeeping {
   private void join(Book from, Book to, DaybookLine line, int month, double share, double plants) {
     from.go(line, month, Way.WENT, plants);
     to.come(line, month, plants);
+    to.noteJoined(month, plants);
     if (month >= 0) {
       from.splitOut += plants;
       to.splitIn += plants;
@@ -393,7 +413,7 @@ final class Bookkeeping {
   }
 
   /** Lots to be projected: those of the plan as they came, each followed by its split-offs. */
-  List<Lot> lots() {
+  public List<Lot> lots() {
     return inOrder().stream().map(book -> book.lot).toList();
   }
 
@@ -427,7 +447,7 @@ final class Bookkeeping {
   }
 
   /** What is known, for the projection that starts from it. */
-  Facts facts() {
+  public Facts facts() {
     Map<String, LotFacts> facts = new HashMap<>();
     books.forEach((name, book) -> facts.put(name, book.facts(through)));
     return new Facts(facts);
@@ -438,18 +458,23 @@ final class Bookkeeping {
     return lines;
   }
 
+  /** What can be learnt from the book of each lot, in the order of {@link #lots}. */
+  public List<Booked> booked() {
+    return inOrder().stream().map(Book::booked).toList();
+  }
+
   /** Lines that say a grade. */
   List<Graded> graded() {
     return graded;
   }
 
   /** What is wrong in the records. */
-  List<Problem> faults() {
+  public List<Problem> faults() {
     return faults;
   }
 
   /** Offset of the last month within the plan that the daybook speaks of; −1 for none. */
-  int through() {
+  public int through() {
     return through;
   }
 

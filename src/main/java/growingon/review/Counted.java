@@ -22,7 +22,7 @@ import java.util.OptionalDouble;
  * @param trunkMm mean trunk, mm
  * @param trunkSpread spread as a share of the mean; empty unless every line with a trunk says it
  */
-record Counted(
+public record Counted(
     LocalDate date,
     List<Where> rows,
     OptionalDouble plants,

@@ -1,0 +1,21 @@
+package growingon.nursery;
+
+/** How long ago the roots of a plant were cut, as far as its growth is checked by it. */
+public enum RootWorkYear {
+  /** The month of the work and the 11 after. */
+  FIRST,
+  /** The 12 months after that. */
+  SECOND,
+  /** Later, before it, or never. */
+  NONE;
+
+  private static final int MONTHS = 12;
+
+  /** So many whole months after root work; negative before it. */
+  public static RootWorkYear after(int months) {
+    if (months < 0 || months >= 2 * MONTHS) {
+      return NONE;
+    }
+    return months < MONTHS ? FIRST : SECOND;
+  }
+}
