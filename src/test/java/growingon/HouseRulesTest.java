@@ -64,16 +64,22 @@ class HouseRulesTest {
               List.of("nursery", "project", "money", "chance"),
               "what to buy is found by running the plan's own engine"),
           new Room(
+              "fit",
+              List.of("nursery", "growth", "project", "whole", "money", "chance", "review"),
+              "assumptions are learnt from the projection of what the books say"),
+          new Room(
               "report",
               List.of(
                   "nursery",
                   "nursery.library",
+                  "growth",
                   "project",
                   "whole",
                   "money",
                   "chance",
                   "buying",
-                  "review"),
+                  "review",
+                  "fit"),
               "a report describes results and knows no file format"),
           new Room("write", List.of("report"), "writing formats a report and reckons nothing"),
           new Room(

@@ -23,6 +23,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
@@ -48,13 +49,14 @@ final class CheckCommand implements Callable<Integer> {
 
   @Option(names = "--all", description = "Print every problem, not only each kind once.")
   private boolean all;
+  @Mixin private SpeciesFolder species;
 
   @Override
   public Integer call() throws IOException {
     PrintWriter out = spec.commandLine().getOut();
     ReportTarget.putBack(
         Optional.empty(), List.of(PlanSources.of(what)), spec.commandLine().getErr());
-    Loaded<Inputs> loaded = Reading.read(what, program.clock());
+    Loaded<Inputs> loaded = Reading.read(what, species, program.clock());
     List<Problem> problems = new ArrayList<>(loaded.problems());
     if (loaded.value().isEmpty()) {
       return new Refusal(what, all, false, spec.commandLine().getErr()).tell(problems);

@@ -49,6 +49,7 @@ final class CompareCommand implements Callable<Integer> {
   private Path second;
 
   @Mixin private ReportTarget target;
+  @Mixin private SpeciesFolder species;
 
   @Option(
       names = "--draws",
@@ -62,8 +63,8 @@ final class CompareCommand implements Callable<Integer> {
     List<PlanSources> sources = List.of(PlanSources.of(first), PlanSources.of(second));
     target.putBack(sources, spec.commandLine().getErr());
     Clock clock = program.clock();
-    Loaded<Inputs> one = Reading.read(first, clock);
-    Loaded<Inputs> other = Reading.read(second, clock);
+    Loaded<Inputs> one = Reading.read(first, species, clock);
+    Loaded<Inputs> other = Reading.read(second, species, clock);
     if (one.value().isEmpty() || other.value().isEmpty()) {
       return refuse(one, other);
     }

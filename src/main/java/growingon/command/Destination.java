@@ -11,6 +11,7 @@ import growingon.write.ReportFolder;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -46,6 +47,15 @@ record Destination(Placing placing, Optional<NamedFolder> named) {
   List<String> write(Report report) throws IOException {
     try {
       return ReportFolder.write(report, placing);
+    } catch (NotAReportFolder refused) {
+      throw told(refused);
+    }
+  }
+
+  /** Writes the report of a fit with its proposal; gives what a user should know. */
+  List<String> writeFit(Report report, Map<String, String> proposal) throws IOException {
+    try {
+      return ReportFolder.writeFit(report, proposal, placing);
     } catch (NotAReportFolder refused) {
       throw told(refused);
     }

@@ -30,6 +30,7 @@ import picocli.CommandLine.Spec;
       CheckCommand.class,
       ReviewCommand.class,
       CompareCommand.class,
+      FitCommand.class,
       StartCommand.class,
       CommandLine.HelpCommand.class,
       AutoComplete.GenerateCompletion.class

@@ -22,6 +22,12 @@ final class KeptFile {
     return folder(what).resolve(KEPT).resolve(name);
   }
 
+  /** The folder beside a kept plan in which its species are kept as they were read. */
+  static Path species(Path kept) {
+    String name = kept.getFileName().toString();
+    return kept.resolveSibling(name.substring(0, name.length() - ".json".length()) + " species");
+  }
+
   private static Path folder(Path what) {
     if (Files.isDirectory(what)) {
       return what.resolve(PLANS);

@@ -1,7 +1,9 @@
 package growingon.command;
 
 import growingon.chance.Chances;
+import growingon.load.Loader;
 import growingon.load.PlanSources;
+import growingon.load.SpeciesTexts;
 import growingon.money.Accounts;
 import growingon.money.BoughtLot;
 import growingon.money.Reckoned;
@@ -19,6 +21,7 @@ import growingon.report.QuickAnswer;
 import growingon.report.Report;
 import growingon.review.KeptPlan;
 import growingon.write.FrozenFile;
+import growingon.write.FrozenSpecies;
 import growingon.write.ReportFolder;
 import java.io.IOException;
 import java.io.PrintWriter;
@@ -57,6 +60,7 @@ final class PlanCommand implements Callable<Integer> {
   private Path what;
 
   @Mixin private ReportTarget target;
+  @Mixin private SpeciesFolder species;
 
   @Option(
       names = "--stock",
@@ -70,7 +74,7 @@ final class PlanCommand implements Callable<Integer> {
   @Option(
       names = "--keep",
       description =
-          "Also freeze figures and offers in plans/kept/<plan>-<first month>.json, which review"
+          "Also freeze figures, offers and species in plans/kept/<plan>-<first month>.json, which review"
               + " compares with; with --force in place of one that says otherwise.")
   private boolean keep;
 
@@ -159,7 +163,9 @@ final class PlanCommand implements Callable<Integer> {
   private Outcome run(Progress progress) throws IOException {
     progress.phase("Reading " + what);
     ReportFolder.prepare();
-    Loaded<Inputs> loaded = Reading.read(what, Optional.ofNullable(stock), program.clock());
+    Loaded<Inputs> loaded =
+        Loader.load(
+            what, species.options(program.clock()).withStock(Optional.ofNullable(stock)));
     if (loaded.value().isEmpty()) {
       return new Outcome(Optional.empty(), what, List.of(), Optional.empty(), loaded.problems());
     }
@@ -193,6 +199,8 @@ final class PlanCommand implements Callable<Integer> {
     Path file = KeptFile.of(what, inputs.scenario().plan());
     progress.phase("Keeping " + file);
     FrozenFile.write(KeptPlan.of(inputs, THREADS, done -> {}), file, target.isForced());
+    SpeciesTexts species = SpeciesTexts.of(what, this.species.folder());
+    FrozenSpecies.write(KeptFile.species(file), species.csv(), species.json());
     return file;
   }
 

@@ -20,12 +20,12 @@ final class Reading {
   private Reading() {}
 
   static Loaded<Inputs> read(Path what, Clock clock) {
-    return read(what, Optional.empty(), clock);
+    return Loader.load(what, new LoadOptions(LocalDate.now(clock)));
   }
 
-  /** The same with a list of the grower's own in place of the one that own words name. */
-  static Loaded<Inputs> read(Path what, Optional<Path> stock, Clock clock) {
-    return Loader.load(what, new LoadOptions(LocalDate.now(clock), stock));
+  /** The same with the species of another folder, if one is named. */
+  static Loaded<Inputs> read(Path what, SpeciesFolder species, Clock clock) {
+    return Loader.load(what, species.options(clock));
   }
 
   /** Prints every problem of at least a severity, errors first. */

@@ -90,6 +90,14 @@ final class DaybookLots {
     }
   }
 
+  /** A lot of an earlier list, which may be there no more; it was there when it was listed. */
+  void addEarlier(Lot lot) {
+    if (names.add(lot.name())) {
+      starts.put(lot.name(), Start.in(lot.arrived()));
+      species.put(lot.name(), lot.species());
+    }
+  }
+
   /** Names of all of them. */
   Names names() {
     return names;

@@ -4,10 +4,12 @@ import growingon.nursery.DaybookLine;
 import growingon.nursery.DaybookLine.What;
 import growingon.nursery.Quality;
 import growingon.problem.Advice;
+import growingon.problem.Where;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -38,6 +40,7 @@ import java.util.Set;
  *                  of these costs. A reason that begins with "notifiable" says that the line may have
  *                  to be told to the plant health service
  * customer code, note   [none]
+ * measured         how many trunks the mean is of, or "all" [20, or all where they are fewer]
  * place, expected  columns of the count sheet, not read
  * </pre>
  */
@@ -72,6 +75,7 @@ final class DaybookTable {
                   CUSTOMER,
                   REASON,
                   LotCells.NOTE,
+                  RecordsTable.MEASURED,
                   PLACE,
                   EXPECTED)
               .alias("customer", CUSTOMER));
@@ -83,11 +87,14 @@ final class DaybookTable {
   private final Definitions known;
   private final DaybookLots lots;
   private final LocalDate today;
+  private final Map<Where, Integer> measured;
 
-  private DaybookTable(Definitions known, DaybookLots lots, LocalDate today) {
+  private DaybookTable(
+      Definitions known, DaybookLots lots, LocalDate today, Map<Where, Integer> measured) {
     this.known = known;
     this.lots = lots;
     this.today = today;
+    this.measured = measured;
   }
 
   private static final As<What> WHATS = As.word(What.class);
@@ -97,14 +104,19 @@ final class DaybookTable {
     return format.about(format.known().toArray(String[]::new));
   }
 
-  /** Lines by date; those of one day as in the table. */
+  /**
+   * Lines by date; those of one day as in the table.
+   *
+   * @param measured is told how many trunks the mean of a row is of, where it is said
+   */
   static List<DaybookLine> read(
       Optional<Table> table,
       Definitions known,
       DaybookLots lots,
       LocalDate today,
+      Map<Where, Integer> measured,
       Findings findings) {
-    DaybookTable reader = new DaybookTable(known, lots, today);
+    DaybookTable reader = new DaybookTable(known, lots, today, measured);
     return table.map(found -> reader.lines(found, findings)).orElse(List.of());
   }
 
@@ -203,6 +215,8 @@ final class DaybookTable {
     String customer = LotCells.text(row, CUSTOMER);
     String reason = LotCells.text(row, REASON);
     String note = LotCells.text(row, LotCells.NOTE);
+    row.find(RecordsTable.MEASURED, RecordsTable.HOW_MANY)
+        .ifPresent(number -> measured.put(row.where(), number));
     return row.accept(
         () ->
             new DaybookLine(

@@ -13,16 +13,35 @@ import java.util.Optional;
  *     first of a plan that does not state one
  * @param stock a list of the grower's own that is read this once in place of those that own words
  *     name
+ * @param speciesFrom folder that the species are read from in place of the nursery's own
+ * @param withPast whether what was written down of earlier years is read too
  */
-public record LoadOptions(LocalDate today, Optional<Path> stock) {
+public record LoadOptions(
+    LocalDate today, Optional<Path> stock, Optional<Path> speciesFrom, boolean withPast) {
   public LoadOptions {
     Objects.requireNonNull(today);
     Objects.requireNonNull(stock);
+    Objects.requireNonNull(speciesFrom);
   }
 
-  /** The day it is, with the lists that own words name. */
+  /** Nothing but the files and the day. */
   public LoadOptions(LocalDate today) {
-    this(today, Optional.empty());
+    this(today, Optional.empty(), Optional.empty(), false);
+  }
+
+  /** The same with a list in place of those that own words name. */
+  public LoadOptions withStock(Optional<Path> list) {
+    return new LoadOptions(today, list, speciesFrom, withPast);
+  }
+
+  /** The same with species of another folder. */
+  public LoadOptions withSpeciesFrom(Optional<Path> folder) {
+    return new LoadOptions(today, stock, folder, withPast);
+  }
+
+  /** The same with what was written down of earlier years. */
+  public LoadOptions withPastRecords() {
+    return new LoadOptions(today, stock, speciesFrom, true);
   }
 
   YearMonth thisMonth() {

@@ -1,6 +1,7 @@
 package growingon.load;
 
 import growingon.nursery.Inputs;
+import growingon.nursery.PastRecords;
 import growingon.problem.Advice;
 import growingon.problem.Loaded;
 import growingon.problem.Where;
@@ -34,7 +35,30 @@ public final class Loader {
    *
    * @param rows how many rows there were, were accepted and were reported
    */
-  record Reading(Optional<Inputs> inputs, Findings findings, RowCount rows) {}
+  record Reading(Optional<Inputs> inputs, Findings findings, RowCount rows, PastRecords past) {
+    Reading(Optional<Inputs> inputs, Findings findings, RowCount rows) {
+      this(inputs, findings, rows, PastRecords.NONE);
+    }
+  }
+
+  /**
+   * A nursery with what was written down of its past.
+   *
+   * @param inputs as for a plan
+   * @param past earlier lists, readings, and how many trunks were measured
+   */
+  public record WithPast(Inputs inputs, PastRecords past) {}
+
+  /** Reads a plan with its nursery and all that was written down of its past. */
+  public static Loaded<WithPast> loadWithPast(Path what, LoadOptions options) {
+    Reading reading = read(what, options.withPastRecords());
+    return reading
+        .inputs()
+        .map(
+            inputs ->
+                Loaded.of(new WithPast(inputs, reading.past()), reading.findings().problems()))
+        .orElseGet(() -> Loaded.failed(reading.findings().problems()));
+  }
 
   static Reading read(Path what, LoadOptions options) {
     Findings findings = new Findings();
@@ -100,11 +124,12 @@ public final class Loader {
     }
     String name = NurseryFiles.baseOf(file.getFileName().toString());
     Optional<Path> reportFolder = plan.reportFolder(file);
-    return completed(NurseryFiles.read(nursery, findings), nursery, plan, options, findings)
+    return completed(files(nursery, options, findings), nursery, plan, options, findings)
         .map(
             files ->
                 files.reading(
                     new NurseryReader(files.nursery(), plan, findings)
+                        .withPast(options.withPast() ? Optional.of(nursery) : Optional.empty())
                         .read(name, reportFolder, options.today())))
         .orElseGet(() -> nothing(findings));
   }
@@ -128,8 +153,13 @@ public final class Loader {
         .orElseGet(() -> nothing(findings));
   }
 
-  private static Reading nursery(Path nursery, LoadOptions options, Findings findings) {
+  private static NurseryFiles files(Path nursery, LoadOptions options, Findings findings) {
     NurseryFiles files = NurseryFiles.read(nursery, findings);
+    return options.speciesFrom().map(folder -> files.withSpeciesOf(folder, findings)).orElse(files);
+  }
+
+  private static Reading nursery(Path nursery, LoadOptions options, Findings findings) {
+    NurseryFiles files = files(nursery, options, findings);
     if (QuickSheet.isAsked(files.tables())) {
       return QuickSheet.read(files, findings);
     }
@@ -140,6 +170,7 @@ public final class Loader {
             own ->
                 own.reading(
                     new NurseryReader(own.nursery(), plan, findings)
+                        .withPast(options.withPast() ? Optional.of(nursery) : Optional.empty())
                         .read(files.name(), Optional.empty(), options.today())))
         .orElseGet(() -> nothing(findings));
   }

@@ -1,6 +1,7 @@
 package growingon.load;
 
 import growingon.problem.Advice;
+import growingon.problem.FitAdvice;
 import growingon.problem.Where;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
@@ -57,6 +58,20 @@ record NurseryFiles(
         tables,
         json(folder.resolve(SPECIES_JSON), SpeciesShape.class, findings),
         json(folder.resolve(NURSERY_JSON), NurseryShape.class, findings));
+  }
+
+  /** The same with the species of another folder in place of its own. */
+  NurseryFiles withSpeciesOf(Path folder, Findings findings) {
+    tables.remove(SpeciesTable.FORMAT);
+    Path csv = folder.resolve(SpeciesTable.FORMAT.name() + ".csv");
+    if (Files.isRegularFile(csv)) {
+      tables.addCsv(csv);
+    }
+    Optional<JsonObject> json = json(folder.resolve(SPECIES_JSON), SpeciesShape.class, findings);
+    if (json.isEmpty() && !Files.isRegularFile(csv)) {
+      findings.add(FitAdvice.noSpeciesThere(Where.file(folder.toString())));
+    }
+    return new NurseryFiles(where, name, tables, json, settings);
   }
 
   private static Optional<JsonObject> json(

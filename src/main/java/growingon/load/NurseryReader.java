@@ -53,11 +53,18 @@ final class NurseryReader {
   private final NurseryFiles files;
   private final PlanReader planReader;
   private final Findings findings;
+  private Optional<Path> pastOf = Optional.empty();
 
   NurseryReader(NurseryFiles files, PlanReader planReader, Findings findings) {
     this.files = files;
     this.planReader = planReader;
     this.findings = findings;
+  }
+
+  /** Reads what was written down of earlier years too, if a folder or workbook is given. */
+  NurseryReader withPast(Optional<Path> nursery) {
+    pastOf = nursery;
+    return this;
   }
 
   /** Everything that does not name a lot. */
@@ -87,7 +94,8 @@ final class NurseryReader {
         new Horizon(planReader.firstMonth(), planReader.seasons(), settings.seasonStart());
     Base base = base(settings, horizon);
     LotChecks checks = new LotChecks(base.known);
-    Defined<Lot> stock = StockTable.read(table(StockTable.FORMAT), base.known, checks);
+    StockTable.Sheet sheet = StockTable.readSheet(table(StockTable.FORMAT), base.known, checks);
+    Defined<Lot> stock = sheet.lots();
     Defined<Offer> offers =
         OffersTable.read(
             table(OffersTable.FORMAT), base.known, checks, stock.names(), planReader.statesTakes());
@@ -100,17 +108,20 @@ final class NurseryReader {
             horizon,
             stock.names().and(Orders.of(offers, horizon).names()));
     StockChecks.check(stock, table(StockTable.FORMAT), findings);
+    PastReader past = new PastReader(base.known, sheet, findings);
+    pastOf.ifPresent(past::readLists);
+    pastOf.ifPresent(any -> past.readPriors(files.species(), findings));
+    DaybookLots lots =
+        new DaybookLots(
+            stock,
+            table(StockTable.FORMAT),
+            Orders.of(offers, horizon),
+            table(OffersTable.FORMAT));
+    past.tell(lots);
     List<DaybookLine> daybook =
         DaybookTable.read(
-            table(DaybookTable.FORMAT),
-            base.known,
-            new DaybookLots(
-                stock,
-                table(StockTable.FORMAT),
-                Orders.of(offers, horizon),
-                table(OffersTable.FORMAT)),
-            today,
-            findings);
+            table(DaybookTable.FORMAT), base.known, lots, today, past.measured(), findings);
+    past.readRecords(table(RecordsTable.FORMAT), pastOf.isPresent(), lots.names(), offers, today);
     RowCount rows = RowCount.of(files.tables().all(), findings.problems());
     Optional<Inputs> inputs =
         findings.hasErrors()
@@ -119,7 +130,7 @@ final class NurseryReader {
     inputs
         .filter(read -> files.tables().find(Answer.OWN_WORDS).isEmpty() && !files.isUsual())
         .ifPresent(read -> remarkUnused(read.scenario().nursery(), stock, offers));
-    return new Loader.Reading(inputs, findings, rows);
+    return new Loader.Reading(inputs, findings, rows, past.records());
   }
 
   /** Where there are errors, what they have left out would seem to be used by nothing. */

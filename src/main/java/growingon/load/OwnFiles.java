@@ -153,6 +153,7 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
         : new Loader.Reading(
             read.inputs().map(inputs -> inputs.withOwn(own.get().report().reading())),
             read.findings(),
-            read.rows());
+            read.rows(),
+            read.past());
   }
 }

@@ -119,7 +119,18 @@ record SpeciesShape(
           Double potBoundFactor,
       @Key(value = SpeciesTable.WINTER_PLACE, says = "Place of potted plants in winter [none]")
           String winterPlace,
-      @Key(value = SpeciesTable.HEALTH_NOTE, says = "Plant health note [none]") String healthNote) {
+      @Key(value = SpeciesTable.HEALTH_NOTE, says = "Plant health note [none]") String healthNote,
+      @Key(
+              value = LEARNT_UNTIL,
+              says = "Last month of the records that fit learnt from; written by fit [never]")
+          String learntUntil,
+      @Key(
+              value = PRIOR,
+              says =
+                  "What was assumed before anything was learnt, from which fit starts again: growth and a condition for the rate g, k or r, and what else differs; written by fit [nothing]")
+          Map<String, Double> prior) {
+    static final String LEARNT_UNTIL = "learnt until";
+    static final String PRIOR = "prior";
     static final String GROWTH = "growth";
     static final String GROWTH_MONTHS = "growth months";
     static final String LOSS_MONTHS = "loss months";

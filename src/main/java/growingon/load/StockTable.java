@@ -11,10 +11,16 @@ import growingon.nursery.Route;
 import growingon.nursery.Spacing;
 import growingon.nursery.Standing;
 import growingon.nursery.Step;
+import growingon.nursery.StockList;
 import growingon.nursery.Trunks;
 import growingon.problem.Advice;
+import growingon.problem.Where;
 import java.time.YearMonth;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * The stock list: a row is a lot that arrived before the plan begins.
@@ -103,6 +109,7 @@ final class StockTable {
               LotCells.PASSPORT,
               LotCells.ORIGIN,
               FROM_LOT,
+              RecordsTable.MEASURED,
               LotCells.NOTE)
           .understanding(TrunkCells.OTHER_HEADINGS);
 
@@ -111,6 +118,8 @@ final class StockTable {
   private final Definitions known;
   private final LotChecks checks;
   private final TrunkCells trunkCells;
+  private final Map<String, Where> rows = new HashMap<>();
+  private final Map<String, Integer> measured = new HashMap<>();
 
   private StockTable(Definitions known, LotChecks checks) {
     this.known = known;
@@ -119,10 +128,54 @@ final class StockTable {
   }
 
   static Defined<Lot> read(Optional<Table> table, Definitions known, LotChecks checks) {
+    return readSheet(table, known, checks).lots();
+  }
+
+  /**
+   * The lots of a table with the rows they come from.
+   *
+   * @param lots the lots
+   * @param rows row of each lot by name
+   * @param measured how many trunks the mean of a row is of, where it is said
+   */
+  record Sheet(Defined<Lot> lots, Map<String, Where> rows, Map<String, Integer> measured) {
+    /** As the stock list of a month. */
+    StockList list(String name, YearMonth month) {
+      return new StockList(
+          name,
+          month,
+          lots.values().values().stream()
+              .map(lot -> new StockList.Row(lot, true, true, of(lot), rows.get(lot.name())))
+              .toList());
+    }
+
+    private OptionalInt of(Lot lot) {
+      Integer stated = measured.get(lot.name());
+      return stated == null
+          ? OptionalInt.empty()
+          : OptionalInt.of(Math.max(1, Math.min(stated, lot.quantity())));
+    }
+  }
+
+  /** The same with the rows they come from. */
+  static Sheet readSheet(Optional<Table> table, Definitions known, LotChecks checks) {
     StockTable reader = new StockTable(known, checks);
     Defined<Lot> lots = Defined.rows(new Names("lot", FORMAT.name()), table, LOT, reader::lot);
     reader.trunkCells.remark();
-    return lots;
+    return new Sheet(lots, reader.rows, reader.measured);
+  }
+
+  /** The last month in which a row of a table was counted; empty where none says it. */
+  static Optional<YearMonth> lastCounted(Table table) {
+    return table.rows().stream()
+        .map(row -> row.find(COUNTED, As.MONTH))
+        .flatMap(Optional::stream)
+        .max(Comparator.naturalOrder());
+  }
+
+  /** Whether every row says when it was counted. */
+  static boolean isCountedThroughout(Table table) {
+    return table.rows().stream().allMatch(row -> row.has(COUNTED));
   }
 
   private Optional<Lot> lot(String name, Row row) {
@@ -147,6 +200,9 @@ final class StockTable {
     boolean untouched = row.get(LotCells.UNTOUCHED, As.YES_NO, false);
     double unitCost = row.get(UNIT_COST, As.money(known.settings().currency(), Range.PRICE), 0.0);
     Papers papers = papers(row);
+    rows.put(name, row.where());
+    row.find(RecordsTable.MEASURED, RecordsTable.HOW_MANY)
+        .ifPresent(number -> measured.put(name, number));
     checkMonths(row, arrived, counted, potting, training);
     checkKept(row, quantity, kept);
     Optional<Lot> lot =

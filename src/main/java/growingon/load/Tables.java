@@ -34,6 +34,7 @@ final class Tables {
           HoursTable.FORMAT,
           OtherCashTable.FORMAT,
           DaybookTable.FORMAT,
+          RecordsTable.FORMAT,
           SettingsReader.FORMAT,
           QuickSheet.FORMAT);
 
@@ -91,6 +92,11 @@ final class Tables {
    */
   Optional<Table> findOrUnread(TableFormat format) {
     return find(format).or(() -> unread.map(where -> Table.unreadable(format, where)));
+  }
+
+  /** The same without a table, which is read from elsewhere. */
+  void remove(TableFormat format) {
+    tables.remove(format.name());
   }
 
   /** Every table but the quick sheet, which stands for itself. */

@@ -14,6 +14,9 @@ public sealed interface Curve {
    */
   Curve faster(double factor);
 
+  /** Its rate: g, k or r. */
+  double rate();
+
   /**
    * d' = g up to {@code mostMm}.
    *
@@ -24,6 +27,11 @@ public sealed interface Curve {
     public Steady {
       Check.notNegative(gMmAYear, "steady growth g");
       Check.that(mostMm > 0, "most mm must be more than 0", mostMm);
+    }
+
+    @Override
+    public double rate() {
+      return gMmAYear;
     }
 
     @Override
@@ -45,6 +53,11 @@ public sealed interface Curve {
     }
 
     @Override
+    public double rate() {
+      return k;
+    }
+
+    @Override
     public String word() {
       return "levelling";
     }
@@ -63,6 +76,11 @@ public sealed interface Curve {
     }
 
     @Override
+    public double rate() {
+      return r;
+    }
+
+    @Override
     public String word() {
       return "logistic";
     }
@@ -78,6 +96,11 @@ public sealed interface Curve {
     public Gompertz {
       Check.positive(finalMm, "gompertz D");
       Check.notNegative(r, "gompertz r");
+    }
+
+    @Override
+    public double rate() {
+      return r;
     }
 
     @Override
@@ -100,6 +123,11 @@ public sealed interface Curve {
     }
 
     @Override
+    public double rate() {
+      return k;
+    }
+
+    @Override
     public String word() {
       return "richards";
     }
@@ -116,6 +144,11 @@ public sealed interface Curve {
       Check.positive(finalMm, "theta-logistic D");
       Check.notNegative(r, "theta-logistic r");
       Check.positive(q, "theta-logistic q");
+    }
+
+    @Override
+    public double rate() {
+      return r;
     }
 
     @Override

@@ -170,6 +170,32 @@ public record Lot(
         papers);
   }
 
+  /** The same lot with other trunks. */
+  public Lot withTrunks(Trunks others) {
+    return new Lot(
+        name,
+        species,
+        form,
+        quantity,
+        arrived,
+        counted,
+        others,
+        quality,
+        potting,
+        standing,
+        route,
+        lastStep,
+        trainingSince,
+        hold,
+        kept,
+        notBefore,
+        apartMonths,
+        untouched,
+        unitCost,
+        purchase,
+        papers);
+  }
+
   private Lot with(
       String newName,
       int newQuantity,

@@ -168,15 +168,28 @@ public record Species(
 
   /** The same species with other growth. */
   public Species growingBy(Map<String, Curve> other) {
-    return with(other, vigourSpread);
+    return with(other, vigourSpread, yearSpread, firstYearLoss, laterLoss, lossSpread);
   }
 
-  /** The same species with another spread between plants. */
-  public Species varyingBy(double otherVigourSpread) {
-    return with(growth, otherVigourSpread);
+  /** The same species with other spreads. */
+  public Species varyingBy(
+      double otherVigourSpread, double otherYearSpread, double otherLossSpread) {
+    return with(
+        growth, otherVigourSpread, otherYearSpread, firstYearLoss, laterLoss, otherLossSpread);
   }
 
-  private Species with(Map<String, Curve> otherGrowth, double otherVigourSpread) {
+  /** The same species with other losses. */
+  public Species losing(double otherFirstYearLoss, double otherLaterLoss) {
+    return with(growth, vigourSpread, yearSpread, otherFirstYearLoss, otherLaterLoss, lossSpread);
+  }
+
+  private Species with(
+      Map<String, Curve> otherGrowth,
+      double otherVigourSpread,
+      double otherYearSpread,
+      double otherFirstYearLoss,
+      double otherLaterLoss,
+      double otherLossSpread) {
     return new Species(
         name,
         ladder,
@@ -185,12 +198,12 @@ public record Species(
         otherGrowth,
         growthMonths,
         otherVigourSpread,
-        yearSpread,
+        otherYearSpread,
         lotSpread,
-        firstYearLoss,
-        laterLoss,
+        otherFirstYearLoss,
+        otherLaterLoss,
         lossMonths,
-        lossSpread,
+        otherLossSpread,
         checkFirstYear,
         checkSecondYear,
         potBoundMonths,

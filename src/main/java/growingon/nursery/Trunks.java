@@ -5,6 +5,9 @@ public sealed interface Trunks {
   /** Mean trunk, mm. */
   double meanMm();
 
+  /** The same, every trunk thicker by a factor. */
+  Trunks times(double factor);
+
   /**
    * Lognormal with a mean and a coefficient of variation.
    *
@@ -15,6 +18,11 @@ public sealed interface Trunks {
     public Measured {
       Check.positive(meanMm, "mean trunk");
       Check.notNegative(spread, "trunk spread");
+    }
+
+    @Override
+    public Trunks times(double factor) {
+      return new Measured(meanMm * factor, spread);
     }
   }
 
@@ -33,6 +41,11 @@ public sealed interface Trunks {
     @Override
     public double meanMm() {
       return (fromMm + toMm) / 2;
+    }
+
+    @Override
+    public Trunks times(double factor) {
+      return new SizeClass(fromMm * factor, toMm * factor);
     }
   }
 }

@@ -1,5 +1,7 @@
 package growingon.project;
 
+import java.util.Collection;
+import java.util.HashMap;
 import java.util.Map;
 
 /**
@@ -14,6 +16,27 @@ public record Facts(Map<String, LotFacts> byLot) {
 
   public Facts {
     byLot = Map.copyOf(byLot);
+  }
+
+  /**
+   * The same where everything sold up to a month is known of every lot: the market sells none of
+   * them before.
+   *
+   * @param lots names of all lots
+   * @param through offset of the last month of which the sales are known
+   */
+  public Facts soldOnlyAsKnown(Collection<String> lots, int through) {
+    Map<String, LotFacts> known = new HashMap<>();
+    lots.forEach(
+        lot -> known.put(lot, byLot.getOrDefault(lot, LotFacts.NONE).soldOnlyAsKnown(through)));
+    return new Facts(known);
+  }
+
+  /** The same where every trunk that was measured is thicker by a factor. */
+  public Facts withTrunks(double factor) {
+    Map<String, LotFacts> other = new HashMap<>();
+    byLot.forEach((lot, known) -> other.put(lot, known.withTrunks(factor)));
+    return new Facts(other);
   }
 
   LotFacts of(LotPlan plan) {

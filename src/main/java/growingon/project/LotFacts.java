@@ -1,5 +1,6 @@
 package growingon.project;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
 
@@ -25,6 +26,16 @@ public record LotFacts(
 
   public LotFacts {
     months = Map.copyOf(months);
+  }
+
+  LotFacts soldOnlyAsKnown(int through) {
+    return new LotFacts(part, Math.max(soldThrough, through), goneThrough, atStart, months);
+  }
+
+  LotFacts withTrunks(double factor) {
+    Map<Integer, MonthFacts> other = new HashMap<>();
+    months.forEach((month, known) -> other.put(month, known.withTrunks(factor)));
+    return new LotFacts(part, soldThrough, goneThrough, atStart, other);
   }
 
   MonthFacts month(int month) {

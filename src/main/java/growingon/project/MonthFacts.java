@@ -23,6 +23,10 @@ public record MonthFacts(List<Change> changes, List<Leaving> leaving, Optional<C
     leaving = List.copyOf(leaving);
   }
 
+  MonthFacts withTrunks(double factor) {
+    return new MonthFacts(changes, leaving, count.map(counted -> counted.withTrunks(factor)));
+  }
+
   /** Index of the first change after the last cull. */
   int afterLastCull() {
     int after = 0;
@@ -84,6 +88,12 @@ public record MonthFacts(List<Change> changes, List<Leaving> leaving, Optional<C
       OptionalDouble trunkSpread) {
     public Count {
       qualities = Map.copyOf(qualities);
+    }
+
+    private Count withTrunks(double factor) {
+      OptionalDouble mm =
+          trunkMm.isPresent() ? OptionalDouble.of(trunkMm.getAsDouble() * factor) : trunkMm;
+      return new Count(living, qualities, mm, trunkSpread);
     }
   }
 }

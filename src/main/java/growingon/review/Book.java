@@ -272,6 +272,7 @@ final class Book {
   /** Plants were counted, trunks measured, or both. */
   void count(Counted counted, int month) {
     isRecorded = true;
+    double before = alive;
     if (counted.plants().isPresent()) {
       lastCount = Optional.of(counted.date());
       lastRows.clear();
@@ -280,7 +281,7 @@ final class Book {
       goneThrough = Math.max(goneThrough, month);
       moveAlive(month, Optional.empty(), counted.plants().getAsDouble() - alive);
     }
-    counts.add(new Booked.Count(lot.name(), month, counted, alive));
+    counts.add(new Booked.Count(lot.name(), month, counted, before, alive));
     if (month >= 0) {
       note(counted, month(month));
       gradesCountedIn = counted.plants().isPresent() ? month : gradesCountedIn;

@@ -39,7 +39,8 @@ public record Booked(
    * @param lot the lot that was counted
    * @param month offset of its month, for whose end it holds
    * @param counted what was counted
+   * @param before plants alive just before it, by the lines up to then
    * @param alive plants alive at it, counted or by the lines before
    */
-  public record Count(String lot, int month, Counted counted, double alive) {}
+  public record Count(String lot, int month, Counted counted, double before, double alive) {}
 }

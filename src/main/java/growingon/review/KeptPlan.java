@@ -2,6 +2,7 @@ package growingon.review;
 
 import growingon.nursery.Inputs;
 import java.time.YearMonth;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntConsumer;
@@ -67,8 +68,70 @@ public record KeptPlan(
     return Freezing.freeze(inputs, threads, done);
   }
 
+  /** What a plan may be held against at the end of a month. */
+  public enum Figure {
+    /** Plants alive. */
+    PLANTS("plants alive"),
+    /** Mean trunk, mm. */
+    TRUNK("mean trunk"),
+    /** Plants sold up to then. */
+    SOLD("plants sold");
+
+    private final String word;
+
+    Figure(String word) {
+      this.word = word;
+    }
+
+    @Override
+    public String toString() {
+      return word;
+    }
+  }
+
+  /** Names of its lots. */
+  public List<String> lotNames() {
+    return lots.stream().map(KeptLot::name).toList();
+  }
+
+  /**
+   * What its draws said of a lot at the end of a month; empty without draws, beyond the plan, or
+   * where it has no such lot.
+   */
+  public Optional<Range> foreseen(String lot, Figure figure, YearMonth month) {
+    int index = (int) ChronoUnit.MONTHS.between(first(), month);
+    return find(lot).map(KeptLot::chances).flatMap(chances -> of(chances, figure).at(index));
+  }
+
+  private Optional<KeptLot> find(String lot) {
+    return lots.stream().filter(each -> each.name().equals(lot)).findFirst();
+  }
+
+  private static KeptQuantiles of(KeptChances chances, Figure figure) {
+    return switch (figure) {
+      case PLANTS -> chances.living();
+      case TRUNK -> chances.trunkMm();
+      case SOLD -> chances.unitsSold();
+    };
+  }
+
+  /** Plants of a lot that it sells on its line up to the end of a month. */
+  public double soldOnTheLine(String lot, YearMonth month) {
+    int index = (int) ChronoUnit.MONTHS.between(first(), month);
+    return find(lot).stream()
+        .flatMap(each -> each.sales().stream())
+        .filter(sale -> sale.month() <= index)
+        .mapToDouble(KeptSale::units)
+        .sum();
+  }
+
+  /** Plants that a lot of it starts with. */
+  public double quantity(String lot) {
+    return find(lot).map(KeptLot::quantity).orElse(0.0);
+  }
+
   /** First month. */
-  YearMonth first() {
+  public YearMonth first() {
     return YearMonth.parse(firstMonth);
   }
 }

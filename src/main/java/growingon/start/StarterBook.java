@@ -26,6 +26,7 @@ final class StarterBook {
           "stock",
           "offers",
           "daybook",
+          "records",
           "species",
           "grades",
           "demand",

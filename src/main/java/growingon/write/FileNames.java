@@ -16,6 +16,9 @@ record FileNames(String workbook, String details, String page) {
   /** The same in every report, so that links to them last. */
   static final FileNames USUAL = new FileNames("plan.xlsx", "details.xlsx", "report.html");
 
+  /** Those of the report of a fit. */
+  static final FileNames FIT = new FileNames("fit.xlsx", "fit details.xlsx", "report.html");
+
   private static final int LONGEST_PLAN = 50;
 
   /**

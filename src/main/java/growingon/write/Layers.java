@@ -123,7 +123,11 @@ final class Layers {
     }
   }
 
+  /** What has no name is drawn as the one before it and named by that. */
   private void name(Sample sample, double at, double size) {
+    if (sample.name().isEmpty()) {
+      return;
+    }
     named.add(new Named(sample, at, size));
     key.putIfAbsent(sample.name(), sample);
   }
@@ -139,7 +143,8 @@ final class Layers {
       addNamed(each, Curve.level(limit, Palette.LIMIT, Palette.limitStroke(LINE * em)));
     } else if (each.role() == Role.LINE || style == Style.LINES && isValue(each)) {
       boolean dots = categories <= DOTS_UP_TO;
-      addNamed(each, Curve.through(each, Palette.stroke(lines++, LINE * em), dots));
+      int line = each.name().isEmpty() ? Math.max(0, lines - 1) : lines++;
+      addNamed(each, Curve.through(each, Palette.stroke(line, LINE * em), dots));
     }
   }
 

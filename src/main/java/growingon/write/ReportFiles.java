@@ -45,11 +45,18 @@ final class ReportFiles {
     write(report, folder, names, Map.of());
   }
 
+  /**
+   * The same with further texts.
+   *
+   * @param more by their paths in the folder, with / between folders
+   */
   static void write(Report report, Path folder, FileNames names, Map<String, String> beside)
       throws IOException {
     check(report);
-    for (Map.Entry<String, String> text : beside.entrySet()) {
-      Files.writeString(folder.resolve(text.getKey()), text.getValue());
+    for (Map.Entry<String, String> each : beside.entrySet()) {
+      Path file = folder.resolve(each.getKey());
+      Files.createDirectories(file.getParent());
+      Files.writeString(file, each.getValue());
     }
     Path charts = folder.resolve("charts");
     if (!report.charts().isEmpty()) {

@@ -6,7 +6,9 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * The door: writes a report as a folder of plan.xlsx, charts/*.png, tables/*.csv, figures.json and
@@ -60,6 +62,20 @@ public final class ReportFolder {
     FileNames names = placing.dated() ? FileNames.dated(report) : usual;
     return new FolderSwap(placing, guard(placing, report.plan(), report.reader()))
         .replaceWith(fresh -> ReportFiles.write(report, fresh, names, beside.texts()));
+  }
+
+  /**
+   * Writes the report of a fit, with a proposal beside it if there is one.
+   *
+   * @param proposal texts by their names
+   */
+  public static List<String> writeFit(Report report, Map<String, String> proposal, Placing placing)
+      throws IOException {
+    FileNames names = placing.dated() ? FileNames.dated(report) : FileNames.FIT;
+    Map<String, String> more = new TreeMap<>();
+    proposal.forEach((name, text) -> more.put("proposal/" + name, text));
+    return new FolderSwap(placing, guard(placing, report.plan(), report.reader()))
+        .replaceWith(fresh -> ReportFiles.write(report, fresh, names, more));
   }
 
   /** Writes a report of which nothing else is to be said. */

@@ -1,0 +1,226 @@
+package growingon.command;
+
+import growingon.fit.Fit;
+import growingon.fit.FitRecords;
+import growingon.load.FrozenReader;
+import growingon.load.Loader;
+import growingon.load.PlanSources;
+import growingon.load.SpeciesTexts;
+import growingon.nursery.Inputs;
+import growingon.problem.FitAdvice;
+import growingon.problem.Loaded;
+import growingon.problem.Problem;
+import growingon.problem.Where;
+import growingon.report.FitReport;
+import growingon.report.Report;
+import growingon.report.SpeciesEdit;
+import growingon.review.KeptPlan;
+import growingon.write.ProposalText;
+import growingon.write.ReportFolder;
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.concurrent.Callable;
+import java.util.stream.Stream;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.ParentCommand;
+import picocli.CommandLine.Spec;
+
+/** What the records say of growth and losses: read, learn, write a report and a proposal. */
+@Command(
+    name = "fit",
+    mixinStandardHelpOptions = true,
+    description = {
+      "Learns growth and losses from earlier stock lists, counts, sales and tagged trees,",
+      "and says how good kept plans were. It proposes new values and changes no file of yours."
+    })
+final class FitCommand implements Callable<Integer> {
+  private static final String ENDING = "-fit";
+
+  @ParentCommand private GrowingOn program;
+  @Spec private CommandSpec spec;
+
+  @Parameters(paramLabel = "WHAT", description = "A plan.json, a nursery folder, or one workbook.")
+  private Path what;
+
+  @Mixin private ReportTarget target;
+  @Mixin private SpeciesFolder species;
+
+  @Option(
+      names = "--sure",
+      paramLabel = "N",
+      description =
+          "How sure your own figures are in per cent, 1 to 99 (else as the setting says, or 80).")
+  private Integer sure;
+
+  @Option(
+      names = "--until",
+      paramLabel = "MONTH",
+      description = "Look at nothing after this month, such as 2025-10.")
+  private String until;
+
+  /** What became of a run: a report, its folder and what is to be known of it, or only problems. */
+  private record Outcome(
+      Optional<Report> report,
+      Path folder,
+      boolean proposes,
+      List<String> notices,
+      List<Problem> problems) {
+    static Outcome refused(List<Problem> problems) {
+      return new Outcome(Optional.empty(), Path.of(""), false, List.of(), problems);
+    }
+  }
+
+  @Override
+  public Integer call() throws IOException {
+    checkOptions();
+    target.putBack(List.of(PlanSources.of(what)), spec.commandLine().getErr());
+    Outcome outcome;
+    try (Progress progress = Progress.on(spec.commandLine().getErr())) {
+      outcome = progress.watch(() -> run(progress));
+    }
+    return outcome.report().isPresent()
+        ? tell(outcome)
+        : Reading.refuse(outcome.problems(), spec.commandLine().getErr());
+  }
+
+  private void checkOptions() {
+    if (sure != null && (sure < 1 || sure > 99)) {
+      throw wrong("--sure is 1 to 99: 80 is a good guess, 50 a book's figure");
+    }
+    lastMonth();
+  }
+
+  private YearMonth lastMonth() {
+    YearMonth today = YearMonth.now(program.clock());
+    if (until == null) {
+      return today;
+    }
+    try {
+      return YearMonth.parse(until);
+    } catch (DateTimeException noMonth) {
+      throw wrong("--until is a month such as 2025-10, not '" + until + "'");
+    }
+  }
+
+  private CommandLine.ParameterException wrong(String sentence) {
+    return new CommandLine.ParameterException(spec.commandLine(), sentence);
+  }
+
+  private Outcome run(Progress progress) throws IOException {
+    progress.phase("Reading " + what);
+    ReportFolder.prepare();
+    Loaded<Loader.WithPast> loaded = Loader.loadWithPast(what, species.options(program.clock()));
+    List<Problem> problems = new ArrayList<>(loaded.problems());
+    if (loaded.value().isEmpty()) {
+      return Outcome.refused(problems);
+    }
+    Inputs inputs = loaded.value().get().inputs();
+    FitRecords records = records(loaded.value().get());
+    if (inputs.quick().isPresent() || !records.hasAny()) {
+      YearMonth lastYear = YearMonth.now(program.clock()).minusYears(1);
+      problems.add(FitAdvice.nothingToLearnFrom(Where.file(what.toString()), lastYear));
+      return Outcome.refused(problems);
+    }
+    Path keptFile = KeptFile.of(what, inputs.scenario().plan());
+    Destination destination = destination(inputs, keptFile);
+    destination.check(FitReport.title(inputs.scenario().plan().name()), Optional.empty());
+    List<KeptPlan> kept = kept(keptFile.getParent(), problems);
+    progress.phase("Learning from the records");
+    Fit fit = Fit.of(records, kept);
+    Report report = FitReport.of(inputs, problems, fit).madeOn(LocalDate.now(program.clock()));
+    Map<String, String> proposal = proposal(inputs, fit, destination.folder());
+    progress.phase("Writing " + destination.folder());
+    List<String> notices = destination.writeFit(report, proposal);
+    return new Outcome(
+        Optional.of(report), destination.folder(), !proposal.isEmpty(), notices, report.problems());
+  }
+
+  private FitRecords records(Loader.WithPast read) {
+    FitRecords records =
+        new FitRecords(
+            read.inputs(),
+            read.past().lists(),
+            read.past().readings(),
+            read.past().measured(),
+            FitRecords.priors(read.inputs().scenario().nursery().species(), read.past().priors()),
+            lastMonth());
+    return sure == null ? records : records.asSureAs(sure / 100.0);
+  }
+
+  /** Plans that were kept beside this one. */
+  private static List<KeptPlan> kept(Path folder, List<Problem> problems) throws IOException {
+    List<KeptPlan> plans = new ArrayList<>();
+    if (!Files.isDirectory(folder)) {
+      return plans;
+    }
+    List<Path> files;
+    try (Stream<Path> listed = Files.list(folder)) {
+      files = listed.filter(file -> file.toString().endsWith(".json")).sorted().toList();
+    }
+    for (Path file : files) {
+      Loaded<KeptPlan> read = FrozenReader.read(file, KeptPlan.class);
+      read.value().ifPresent(plans::add);
+      if (read.value().isEmpty()) {
+        String why = read.problems().isEmpty() ? "" : read.problems().get(0).sentence();
+        problems.add(FitAdvice.keptUnread(Where.file(file.getFileName().toString()), why));
+      }
+    }
+    return plans;
+  }
+
+  private Map<String, String> proposal(Inputs inputs, Fit fit, Path folder) {
+    List<SpeciesEdit> edits = FitReport.proposal(fit, inputs.scenario().nursery().species());
+    Map<String, String> texts = new TreeMap<>();
+    if (edits.isEmpty()) {
+      return texts;
+    }
+    String head =
+        "Proposed by fit: figures that your records contradict are changed, all else is as it was."
+            + " Try it with plan … --species "
+            + folder.resolve("proposal").toString().replace('\\', '/')
+            + "; to keep it, copy it over your own.";
+    String learnt = fit.covers().last().toString();
+    SpeciesTexts own = SpeciesTexts.of(what, species.folder());
+    own.csv().ifPresent(csv -> texts.put("species.csv", ProposalText.csv(csv, edits, head)));
+    own.json()
+        .ifPresent(json -> texts.put("species.json", ProposalText.json(json, edits, learnt, head)));
+    return texts;
+  }
+
+  private int tell(Outcome outcome) {
+    PrintWriter to = spec.commandLine().getOut();
+    outcome.report().get().headlines().forEach(to::println);
+    if (outcome.proposes()) {
+      Path proposal = outcome.folder().resolve("proposal");
+      to.println(
+          "Proposal: %s. Your own files are as they were. Try it: plan %s --species %s"
+              .formatted(proposal, what, proposal));
+    } else {
+      to.println("Nothing is proposed: no figure of yours is contradicted by the records.");
+    }
+    Reading.tell(outcome.folder(), outcome.report().get(), outcome.notices(), to);
+    return ExitCode.DONE;
+  }
+
+  /** Where the command line says, else beside the plan's report. */
+  private Destination destination(Inputs inputs, Path kept) {
+    PlanSources plan = PlanSources.of(what).with(kept);
+    Path usual = Reading.beside(Reading.usualFolder(inputs), ENDING);
+    return target.of(usual, plan.files(), plan.report(), program);
+  }
+}

@@ -1,0 +1,196 @@
+package growingon.fit;
+
+import growingon.fit.Value.Verdict;
+import growingon.fit.Value.What;
+import growingon.growth.CurveFit;
+import growingon.growth.Growth;
+import growingon.nursery.Curve;
+import growingon.nursery.Species;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+
+/**
+ * Whether another growth law says better how plants of a kind grow: by those that were tagged, and
+ * by lots of which nothing was sold.
+ */
+final class Curves {
+  private static final int GROWTHS = 120;
+  private static final int SUBJECTS = 30;
+  private static final int SEASONS = 3;
+  private static final double THICKEST_TO_THINNEST = 3;
+  private static final double LARGEST_SIZE = 2;
+  private static final double BETTER_BY = 6;
+
+  private final Evidence evidence;
+
+  Curves(Evidence evidence) {
+    this.evidence = evidence;
+  }
+
+  /** What a kind has grown. */
+  private static final class Seen {
+    final List<Growth> growths = new ArrayList<>();
+    final Set<String> subjects = new TreeSet<>();
+    final Set<Integer> seasons = new TreeSet<>();
+
+    void add(String subject, double from, double to, double years, Set<Integer> in, double vigour) {
+      double ofGrowth = vigour * (to - from);
+      double error = 2 * Measured.READING_MM * Measured.READING_MM;
+      growths.add(new Growth(from, to, years, Math.sqrt(error + ofGrowth * ofGrowth)));
+      subjects.add(subject);
+      seasons.addAll(in);
+    }
+
+    double thickest() {
+      return growths.stream()
+          .mapToDouble(each -> Math.max(each.fromMm(), each.toMm()))
+          .max()
+          .orElse(0);
+    }
+
+    boolean isEnough() {
+      double most = growths.stream().mapToDouble(Growth::fromMm).max().orElse(0);
+      double least = growths.stream().mapToDouble(Growth::fromMm).min().orElse(1);
+      return growths.size() >= GROWTHS
+          && subjects.size() >= SUBJECTS
+          && seasons.size() >= SEASONS
+          && most >= THICKEST_TO_THINNEST * least;
+    }
+  }
+
+  /** A value for each kind of which anything was seen. */
+  List<Value> values() {
+    TreeMap<Kind, Seen> kinds = new TreeMap<>();
+    for (Evidence.TaggedPlant plant : evidence.plants()) {
+      for (Evidence.PlantGrowth each : plant.steps()) {
+        seen(kinds, plant.species(), each.condition())
+            .add(
+                plant.name(),
+                each.fromMm(),
+                each.toMm(),
+                each.years(),
+                each.seasons(),
+                vigour(plant.species()));
+      }
+    }
+    for (Interval each : evidence.used()) {
+      boolean isOfOne = !each.isTagged() && each.byCondition().size() == 1 && nothingSold(each);
+      if (isOfOne) {
+        seen(kinds, each.species(), each.condition())
+            .add(
+                each.subject(),
+                each.first().meanMm(),
+                each.second().meanMm(),
+                each.clock(),
+                Set.copyOf(each.seasons()),
+                vigour(each.species()));
+      }
+    }
+    List<Value> values = new ArrayList<>();
+    kinds.forEach((kind, seen) -> values.add(value(kind, seen)));
+    return values;
+  }
+
+  private double vigour(String species) {
+    return evidence.past().assumed().get(species).vigourSpread();
+  }
+
+  private boolean nothingSold(Interval interval) {
+    return evidence.spans().stream()
+        .filter(span -> span.lot().equals(interval.subject()))
+        .filter(span -> span.to() > interval.from() && span.from() < interval.to())
+        .allMatch(span -> span.sold() == 0);
+  }
+
+  private static Seen seen(TreeMap<Kind, Seen> kinds, String species, String condition) {
+    return kinds.computeIfAbsent(new Kind(species, condition), each -> new Seen());
+  }
+
+  private Value value(Kind kind, Seen seen) {
+    Species species = evidence.past().assumed().get(kind.species());
+    Curve now = species.growth().get(kind.condition());
+    if (now == null || !seen.isEnough()) {
+      return value(
+          kind,
+          seen,
+          Verdict.TOO_THIN,
+          "Too few counts to tell another curve: %d of 120 growths, %d of 30 plants or lots, %d of 3 seasons, from thin to three times as thick."
+              .formatted(seen.growths.size(), seen.subjects.size(), seen.seasons.size()));
+    }
+    List<CurveFit> fits = CurveFit.ofEveryLaw(seen.growths);
+    double own =
+        fits.stream()
+            .filter(each -> each.isOfTheLawOf(now))
+            .mapToDouble(CurveFit::aicc)
+            .findFirst()
+            .orElse(Double.POSITIVE_INFINITY);
+    boolean better =
+        !fits.isEmpty()
+            && fits.get(0).aicc() <= own - BETTER_BY
+            && fits.get(0).finalMm().orElse(0) <= LARGEST_SIZE * seen.thickest();
+    return better
+        ? value(
+            kind,
+            seen,
+            Verdict.CHANGED,
+            "Changed: another law says better how it grows. To use it, put into species.json: %s."
+                .formatted(json(kind.condition(), fits.get(0).curve())))
+        : value(kind, seen, Verdict.AGREES, "Agrees: no other law says better how it grows.");
+  }
+
+  private static Value value(Kind kind, Seen seen, Verdict verdict, String why) {
+    double none = Double.NaN;
+    return new Value(
+        kind.species(),
+        kind.condition(),
+        What.CURVE,
+        none,
+        none,
+        none,
+        none,
+        none,
+        none,
+        none,
+        seen.growths.size(),
+        seen.subjects.size(),
+        seen.seasons.size(),
+        0,
+        verdict,
+        none,
+        none,
+        none,
+        why);
+  }
+
+  /** As a line of species.json. */
+  private static String json(String condition, Curve curve) {
+    String parameters;
+    if (curve instanceof Curve.Steady steady) {
+      parameters = "\"g\": " + Words.number(steady.gMmAYear());
+    } else if (curve instanceof Curve.Levelling levelling) {
+      parameters = size(levelling.finalMm()) + "\"k\": " + Words.number(levelling.k());
+    } else if (curve instanceof Curve.Logistic logistic) {
+      parameters = size(logistic.finalMm()) + "\"r\": " + Words.number(logistic.r());
+    } else if (curve instanceof Curve.Gompertz gompertz) {
+      parameters = size(gompertz.finalMm()) + "\"r\": " + Words.number(gompertz.r());
+    } else if (curve instanceof Curve.Richards richards) {
+      parameters =
+          "%s\"k\": %s, \"p\": %s"
+              .formatted(
+                  size(richards.finalMm()), Words.number(richards.k()), Words.number(richards.p()));
+    } else {
+      Curve.ThetaLogistic theta = (Curve.ThetaLogistic) curve;
+      parameters =
+          "%s\"r\": %s, \"q\": %s"
+              .formatted(size(theta.finalMm()), Words.number(theta.r()), Words.number(theta.q()));
+    }
+    return "\"%s\": { \"curve\": \"%s\", %s }".formatted(condition, curve.word(), parameters);
+  }
+
+  private static String size(double finalMm) {
+    return "\"D\": " + Words.number(finalMm) + ", ";
+  }
+}

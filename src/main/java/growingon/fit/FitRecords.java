@@ -1,0 +1,142 @@
+package growingon.fit;
+
+import growingon.nursery.Curve;
+import growingon.nursery.DaybookLine;
+import growingon.nursery.Inputs;
+import growingon.nursery.Reading;
+import growingon.nursery.Species;
+import growingon.nursery.StockList;
+import growingon.problem.Where;
+import java.time.YearMonth;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+
+/**
+ * All that a nursery's assumptions are learnt from, as data.
+ *
+ * @param inputs the nursery as its files give it now, its plan (of which only K is used), its
+ *     offers, and its daybook
+ * @param lists stock lists of different months, today's among them, in any order; lots match by
+ *     name
+ * @param readings the table of tagged plants and samples, in any order
+ * @param measured how many trunks the mean of a row is of, for those rows of the daybook that say
+ *     so; usually the smaller of 20 and the plants alive
+ * @param priors what was assumed before anything was learnt, by species; empty for those whose
+ *     assumptions are still the first ones, as sure as usual
+ * @param until last month that is looked at
+ */
+public record FitRecords(
+    Inputs inputs,
+    List<StockList> lists,
+    List<Reading> readings,
+    Map<Where, Integer> measured,
+    Map<String, Prior> priors,
+    YearMonth until) {
+  /** What a growing condition stands behind among what was assumed before. */
+  public static final String GROWTH = "growth ";
+
+  public FitRecords {
+    Objects.requireNonNull(inputs);
+    lists = List.copyOf(lists);
+    readings = List.copyOf(readings);
+    measured = Map.copyOf(measured);
+    priors = Map.copyOf(priors);
+    Objects.requireNonNull(until);
+  }
+
+  /**
+   * What was assumed of a species before anything was learnt, and how sure that was. A fit always
+   * starts from it with all records, so that a fit without new records changes nothing.
+   *
+   * @param species the first assumptions
+   * @param growthSure how sure its growth is in each condition, above 0 to 1; usual where none is
+   *     stated
+   * @param firstYearSure how sure its first-year loss is
+   * @param laterSure how sure its later loss is
+   */
+  public record Prior(
+      Species species, Map<String, Double> growthSure, double firstYearSure, double laterSure) {
+    /** How sure a value is of which nothing is said: a good guess. */
+    public static final double USUAL = 0.8;
+
+    public Prior {
+      Objects.requireNonNull(species);
+      growthSure = Map.copyOf(growthSure);
+    }
+
+    /** Assumptions of which nothing is said. */
+    public static Prior usual(Species species) {
+      return new Prior(species, Map.of(), USUAL, USUAL);
+    }
+
+    Prior asSureAs(double sure) {
+      Map<String, Double> growth = new HashMap<>();
+      species.growth().keySet().forEach(condition -> growth.put(condition, sure));
+      return new Prior(species, growth, sure, sure);
+    }
+
+    double growthSure(String condition) {
+      return growthSure.getOrDefault(condition, USUAL);
+    }
+  }
+
+  /** Whether there is anything to learn from: two lists, a count, or a reading. */
+  public boolean hasAny() {
+    return lists.stream().map(StockList::month).distinct().count() > 1
+        || !readings.isEmpty()
+        || inputs.daybook().stream().anyMatch(line -> line.what() == DaybookLine.What.COUNTED);
+  }
+
+  /** The same where every figure of the nursery is as sure. */
+  public FitRecords asSureAs(double sure) {
+    Map<String, Prior> others = new HashMap<>();
+    inputs
+        .scenario()
+        .nursery()
+        .species()
+        .forEach((name, species) -> others.put(name, prior(name).asSureAs(sure)));
+    return new FitRecords(inputs, lists, readings, measured, others, until);
+  }
+
+  /**
+   * Records of which the nursery's files say what was assumed before anything was learnt.
+   *
+   * @param written what was assumed, by species and key of species.json
+   */
+  public static Map<String, Prior> priors(
+      Map<String, Species> species, Map<String, Map<String, Double>> written) {
+    Map<String, Prior> priors = new HashMap<>();
+    written.forEach((name, values) -> priors.put(name, prior(species.get(name), values)));
+    return priors;
+  }
+
+  private static Prior prior(Species now, Map<String, Double> written) {
+    Map<String, Curve> growth = new HashMap<>(now.growth());
+    growth.replaceAll(
+        (condition, curve) -> {
+          Double rate = written.get(GROWTH + condition);
+          return rate == null || curve.rate() == 0 ? curve : curve.faster(rate / curve.rate());
+        });
+    return Prior.usual(
+        now.growingBy(growth)
+            .losing(
+                share(written, Value.What.FIRST_YEAR_LOSS, now.firstYearLoss()),
+                share(written, Value.What.LATER_LOSS, now.laterLoss()))
+            .varyingBy(
+                share(written, Value.What.VIGOUR_SPREAD, now.vigourSpread()),
+                share(written, Value.What.YEAR_SPREAD, now.yearSpread()),
+                share(written, Value.What.LOSS_SPREAD, now.lossSpread())));
+  }
+
+  private static double share(Map<String, Double> written, Value.What what, double now) {
+    return written.containsKey(what.toString()) ? written.get(what.toString()) / 100 : now;
+  }
+
+  /** What was first assumed of a species of the nursery. */
+  Prior prior(String species) {
+    Species now = Objects.requireNonNull(inputs.scenario().nursery().species().get(species));
+    return priors.getOrDefault(species, Prior.usual(now));
+  }
+}

@@ -1,0 +1,424 @@
+package growingon.fit;
+
+import growingon.fit.Expectations.Slopes;
+import growingon.fit.Fit.Ahead;
+import growingon.fit.Fit.Checked;
+import growingon.fit.Fit.Covers;
+import growingon.fit.Fit.HeldBack;
+import growingon.fit.Fit.LossUnit;
+import growingon.fit.Fit.Season;
+import growingon.fit.Value.What;
+import growingon.nursery.DaybookLine;
+import growingon.nursery.Horizon;
+import growingon.nursery.Species;
+import growingon.problem.Problem;
+import growingon.project.LotHistory;
+import growingon.review.KeptPlan;
+import java.time.Month;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+
+/** One fit, as a list. */
+final class Fitting {
+  private static final int SEASONS_TO_HOLD_BACK = 3;
+  private static final double MUCH = 0.2;
+
+  private final FitRecords records;
+  private final List<KeptPlan> kept;
+  private final Past past;
+
+  Fitting(FitRecords records, List<KeptPlan> kept) {
+    this.records = records;
+    this.kept = kept;
+    this.past = Past.of(records);
+  }
+
+  Fit fit() {
+    Evidence read = Evidence.of(past);
+    Growth growth = new Growth(past, past.assumed());
+    Growth.AtFirst atFirst = growth.withoutSlips(read.intervals());
+    Evidence evidence = read.with(atFirst.intervals());
+    Growth.Fitted first = growth.fit(evidence.used());
+    Judging judging = new Judging(evidence);
+    List<Value> spreads = spreads(judging, first);
+    Growth.Fitted fitted = again(spreads, evidence, first);
+    List<Value> values = new ArrayList<>(judging.speeds(fitted));
+    values.addAll(judging.losses());
+    values.addAll(spreads);
+    values.addAll(new Curves(evidence).values());
+    values.sort(
+        Comparator.comparing(Value::species)
+            .thenComparing(Value::what)
+            .thenComparing(Value::condition));
+    Map<String, Species> proposed = Fit.proposed(past.assumed(), values);
+    Map<String, Species> inFiles = records.inputs().scenario().nursery().species();
+    Scores scores = new Scores(past);
+    List<ForecastScore> scoreRows = new ArrayList<>();
+    List<Scored> scored = new ArrayList<>();
+    int other = 0;
+    int scoredPlans = 0;
+    for (KeptPlan plan : kept.stream().filter(this::isOfThisNursery).toList()) {
+      Scores.Seen seen = scores.of(plan);
+      scoreRows.addAll(Scores.summed(plan.name(), seen.scored()));
+      scored.addAll(seen.scored());
+      other += seen.otherSales();
+      scoredPlans += seen.scored().isEmpty() ? 0 : 1;
+    }
+    scored.sort(Scores.inOrder());
+    List<RecordRow> rows = rows(evidence, atFirst);
+    return new Fit(
+        covers(evidence, scoredPlans),
+        values,
+        rows,
+        lossUnits(evidence),
+        seasons(fitted),
+        checked(evidence, atFirst),
+        ahead(evidence, atFirst),
+        heldBack(evidence, growth),
+        Saleable.of(past, inFiles, proposed),
+        scoreRows,
+        scored,
+        other,
+        past.assumed(),
+        proposed,
+        problems());
+  }
+
+  /** Whether half or more of its lots are known here: a folder may keep plans of two nurseries. */
+  private boolean isOfThisNursery(KeptPlan plan) {
+    Set<String> known =
+        past.booked().stream().map(book -> book.lot().name()).collect(Collectors.toSet());
+    long shared = plan.lotNames().stream().filter(known::contains).count();
+    return shared > 0 && 2 * shared >= plan.lotNames().size();
+  }
+
+  private List<Problem> problems() {
+    return past.problems();
+  }
+
+  private List<Value> spreads(Judging judging, Growth.Fitted fitted) {
+    List<Value> spreads = new ArrayList<>();
+    for (Species species : past.assumed().values()) {
+      spreads.add(judging.vigour(species, fitted));
+      spreads.add(judging.lossSpread(species));
+    }
+    spreads.addAll(judging.years(fitted));
+    return spreads;
+  }
+
+  /** Speeds are fitted once more where the spreads that they rest on have changed. */
+  private Growth.Fitted again(List<Value> spreads, Evidence evidence, Growth.Fitted first) {
+    boolean changed =
+        spreads.stream()
+            .anyMatch(
+                each ->
+                    each.isChanged()
+                        && (each.what() == What.VIGOUR_SPREAD || each.what() == What.YEAR_SPREAD));
+    return changed
+        ? new Growth(past, Fit.proposed(past.assumed(), spreads)).fit(evidence.used())
+        : first;
+  }
+
+  private Covers covers(Evidence evidence, int plans) {
+    int counts =
+        past.booked().stream()
+            .mapToInt(
+                book ->
+                    (int)
+                        book.counts().stream()
+                            .filter(count -> count.lot().equals(book.lot().name()))
+                            .count())
+            .sum();
+    int lots =
+        (int)
+            past.booked().stream()
+                .filter(
+                    book ->
+                        book.counts().stream()
+                            .anyMatch(count -> count.lot().equals(book.lot().name())))
+                .count();
+    int sales =
+        (int)
+            records.inputs().daybook().stream()
+                .filter(line -> line.what() == DaybookLine.What.SOLD)
+                .filter(line -> !YearMonth.from(line.date()).isAfter(records.until()))
+                .count();
+    int tagged =
+        (int)
+            records.readings().stream()
+                .flatMap(reading -> reading.plant().stream())
+                .distinct()
+                .count();
+    TreeSet<Integer> seasons = new TreeSet<>();
+    evidence.used().forEach(each -> seasons.addAll(each.seasons()));
+    int used = evidence.used().size();
+    return new Covers(
+        past.horizon().firstMonth(),
+        past.horizon().month(Math.max(0, past.through())),
+        past.lists(),
+        counts,
+        lots,
+        sales,
+        tagged,
+        used,
+        evidence.intervals().size() - used,
+        seasons.size(),
+        plans);
+  }
+
+  private List<RecordRow> rows(Evidence evidence, Growth.AtFirst atFirst) {
+    List<RecordRow> rows = new ArrayList<>();
+    Horizon horizon = past.horizon();
+    Map<String, Double> unready = new LinkedHashMap<>();
+    evidence.histories().forEach((name, history) -> unready.put(name, unreadyShare(history)));
+    for (int i = 0; i < evidence.intervals().size(); i++) {
+      Interval each = evidence.intervals().get(i);
+      List<LossSpan> spans = within(evidence, each.lot().filter(lot -> !each.isTagged()), each);
+      rows.add(
+          new RecordRow(
+              each.subject(),
+              each.species(),
+              each.condition(),
+              horizon.month(each.from()),
+              horizon.month(each.to()),
+              each.first().meanMm(),
+              each.second().meanMm(),
+              atFirst.expected()[i],
+              atFirst.deviations()[i],
+              each.clock(),
+              spans.stream().mapToDouble(LossSpan::gone).sum(),
+              spans.stream().mapToDouble(LossSpan::sold).sum(),
+              each.isUsed(),
+              each.refused().orElseGet(() -> told(each, unready))));
+    }
+    addLossOnly(evidence, rows);
+    for (Past.Unused each : past.unused()) {
+      rows.add(
+          new RecordRow(
+              each.subject(),
+              "",
+              "",
+              each.month(),
+              each.month(),
+              Double.NaN,
+              Double.NaN,
+              Double.NaN,
+              Double.NaN,
+              Double.NaN,
+              Double.NaN,
+              Double.NaN,
+              false,
+              each.why() + " (" + each.where().column("") + ")"));
+    }
+    rows.sort(
+        Comparator.comparing(RecordRow::subject)
+            .thenComparing(RecordRow::from)
+            .thenComparing(RecordRow::to)
+            .thenComparing(RecordRow::why));
+    return rows;
+  }
+
+  private static double unreadyShare(LotHistory history) {
+    double sold = 0;
+    for (int month = 0; month < history.months(); month++) {
+      sold += history.sold(month);
+    }
+    return sold > 0 ? history.soldUnready() / sold : 0;
+  }
+
+  private String told(Interval interval, Map<String, Double> unready) {
+    List<String> told = new ArrayList<>();
+    if (!interval.tells().isEmpty()) {
+      told.add(interval.tells());
+    }
+    if (!interval.isTagged()) {
+      if (unready.getOrDefault(interval.subject(), 0.0) > MUCH) {
+        told.add(Why.soldUnready());
+      }
+      if (LotIntervals.sellsWithoutGrade(records.inputs().daybook(), interval.subject())) {
+        told.add(Why.soldWithoutGrade());
+      }
+    }
+    return String.join("; ", told);
+  }
+
+  private static List<LossSpan> within(Evidence evidence, Optional<String> lot, Interval interval) {
+    return evidence.spans().stream()
+        .filter(span -> lot.equals(Optional.of(span.lot())))
+        .filter(span -> span.to() > interval.from() && span.from() < interval.to())
+        .toList();
+  }
+
+  /** Counts between which no trunk was measured tell of losses only. */
+  private void addLossOnly(Evidence evidence, List<RecordRow> rows) {
+    for (LossSpan span : evidence.spans()) {
+      boolean isTold =
+          evidence.intervals().stream()
+              .anyMatch(
+                  each ->
+                      each.subject().equals(span.lot())
+                          && span.to() > each.from()
+                          && span.from() < each.to());
+      if (!isTold) {
+        rows.add(
+            new RecordRow(
+                span.lot(),
+                span.species(),
+                "",
+                past.horizon().month(span.from()),
+                past.horizon().month(span.to()),
+                Double.NaN,
+                Double.NaN,
+                Double.NaN,
+                Double.NaN,
+                Double.NaN,
+                span.gone(),
+                span.sold(),
+                false,
+                span.refused().orElseGet(Why::noTrunk)));
+      }
+    }
+  }
+
+  private List<LossUnit> lossUnits(Evidence evidence) {
+    List<LossUnit> units = new ArrayList<>();
+    for (Species species : sorted()) {
+      for (Losses.Unit unit :
+          Losses.firstYear(evidence.spans(), species.name(), species.firstYearLoss())) {
+        units.add(unit(species, What.FIRST_YEAR_LOSS, unit.name(), unit, species.firstYearLoss()));
+      }
+      for (Losses.Unit unit : Losses.later(evidence.spans(), species.name(), species.laterLoss())) {
+        String season = season(Integer.parseInt(unit.name()));
+        units.add(unit(species, What.LATER_LOSS, season, unit, species.laterLoss()));
+      }
+    }
+    return units;
+  }
+
+  private List<Species> sorted() {
+    return past.assumed().values().stream().sorted(Comparator.comparing(Species::name)).toList();
+  }
+
+  private static LossUnit unit(
+      Species species, What what, String name, Losses.Unit unit, double loss) {
+    return new LossUnit(
+        species.name(), what, name, unit.exposure(), unit.deaths(), unit.exposure() * loss);
+  }
+
+  private String season(int year) {
+    Month start = past.scenario().nursery().settings().seasonStart();
+    return Words.season(year, start == Month.JANUARY);
+  }
+
+  private List<Season> seasons(Growth.Fitted fitted) {
+    if (fitted.used().isEmpty()) {
+      return List.of();
+    }
+    return fitted.law().seasonEffects().stream()
+        .map(
+            each ->
+                new Season(
+                    season(each.season()),
+                    each.species(),
+                    Math.exp(each.log()),
+                    Math.exp(each.log() - Judging.TO_P90 * each.deviation()),
+                    Math.exp(each.log() + Judging.TO_P90 * each.deviation())))
+        .toList();
+  }
+
+  private List<Checked> checked(Evidence evidence, Growth.AtFirst atFirst) {
+    TreeMap<String, TreeMap<Interval.State, double[]>> sums = new TreeMap<>();
+    for (int i = 0; i < evidence.intervals().size(); i++) {
+      Interval each = evidence.intervals().get(i);
+      if (each.isUsed()) {
+        double z = (each.second().meanMm() - atFirst.expected()[i]) / atFirst.deviations()[i];
+        for (Interval.State state : each.states()) {
+          double[] sum =
+              sums.computeIfAbsent(each.species(), none -> new TreeMap<>())
+                  .computeIfAbsent(state, none -> new double[2]);
+          sum[0]++;
+          sum[1] += z;
+        }
+      }
+    }
+    List<Checked> checked = new ArrayList<>();
+    sums.forEach(
+        (species, states) ->
+            states.forEach(
+                (state, sum) ->
+                    checked.add(
+                        new Checked(species, state.toString(), (int) sum[0], sum[1] / sum[0]))));
+    return checked;
+  }
+
+  private static List<Ahead> ahead(Evidence evidence, Growth.AtFirst atFirst) {
+    TreeMap<String, List<Double>> bySpecies = new TreeMap<>();
+    for (int i = 0; i < evidence.intervals().size(); i++) {
+      Interval each = evidence.intervals().get(i);
+      if (each.isUsed()) {
+        double z = (each.second().meanMm() - atFirst.expected()[i]) / atFirst.deviations()[i];
+        bySpecies.computeIfAbsent("", none -> new ArrayList<>()).add(z);
+        bySpecies.computeIfAbsent(each.species(), none -> new ArrayList<>()).add(z);
+      }
+    }
+    List<Ahead> ahead = new ArrayList<>();
+    bySpecies.forEach(
+        (species, all) ->
+            ahead.add(
+                new Ahead(
+                    species,
+                    all.size(),
+                    all.stream().mapToDouble(z -> z).average().orElse(0),
+                    Math.sqrt(all.stream().mapToDouble(z -> z * z).average().orElse(0)),
+                    (int) all.stream().filter(z -> Math.abs(z) <= Judging.TO_P90).count())));
+    return ahead;
+  }
+
+  private Optional<HeldBack> heldBack(Evidence evidence, Growth growth) {
+    TreeSet<Integer> seasons = new TreeSet<>();
+    Horizon horizon = past.horizon();
+    evidence.used().forEach(each -> seasons.addAll(each.seasons()));
+    if (seasons.size() < SEASONS_TO_HOLD_BACK) {
+      return Optional.empty();
+    }
+    int last = seasons.last();
+    Predicate<Interval> isOfLast = each -> each.seasons().contains(last);
+    List<Interval> before = evidence.used().stream().filter(isOfLast.negate()).toList();
+    List<Interval> after = evidence.used().stream().filter(isOfLast).toList();
+    if (before.isEmpty() || after.isEmpty()) {
+      return Optional.empty();
+    }
+    Growth.Fitted fitted = growth.fit(before);
+    Expectations expectations = new Expectations(past, after, growth.kinds(after), past.assumed());
+    double[] old = expectations.means(Speeds.AS_ASSUMED);
+    double[] now = expectations.means(fitted.speeds());
+    Slopes slopes = expectations.at(fitted.speeds());
+    double oldSum = 0;
+    double newSum = 0;
+    double measuring = 0;
+    for (int i = 0; i < old.length; i++) {
+      Interval each = after.get(i);
+      oldSum += Math.pow(each.second().meanMm() - old[i], 2);
+      newSum += Math.pow(each.second().meanMm() - now[i], 2);
+      double slope = slopes.byFirst()[i];
+      measuring += each.second().variance() + slope * slope * each.first().variance();
+    }
+    return Optional.of(
+        new HeldBack(
+            season(last),
+            after.size(),
+            Math.sqrt(oldSum / old.length),
+            Math.sqrt(newSum / old.length),
+            Math.sqrt(measuring / old.length)));
+  }
+}

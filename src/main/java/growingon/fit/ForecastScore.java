@@ -1,0 +1,31 @@
+package growingon.fit;
+
+/**
+ * Scores of some figures together.
+ *
+ * @param plan the kept plan
+ * @param figure which figure, or "all"
+ * @param species of one species; empty for all
+ * @param lead years ahead; empty for all
+ * @param scored how many
+ * @param inside how many lay from P10 to P90
+ * @param low the true share inside is less, one in twenty
+ * @param high it is more, one in twenty
+ * @param bias mean of seen over P50, less 1
+ * @param score mean of twice the pinball losses, in plants or mm
+ * @param meanError mean of |seen − P50|
+ * @param verdict in words
+ */
+public record ForecastScore(
+    String plan,
+    String figure,
+    String species,
+    String lead,
+    int scored,
+    int inside,
+    double low,
+    double high,
+    double bias,
+    double score,
+    double meanError,
+    String verdict) {}

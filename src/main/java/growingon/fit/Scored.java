@@ -1,0 +1,31 @@
+package growingon.fit;
+
+import growingon.review.KeptPlan.Figure;
+import growingon.review.Range;
+import java.time.YearMonth;
+
+/**
+ * One figure that was foreseen and then seen.
+ *
+ * @param plan name of the kept plan
+ * @param figure which
+ * @param lot the lot
+ * @param species its species
+ * @param month the month at whose end it was seen
+ * @param lead years from the plan's first month, 1 for the first
+ * @param foreseen what the plan's draws said
+ * @param seen what was seen
+ * @param inside whether it lay from P10 to P90, within the error of measuring
+ * @param pinball twice the mean of the three pinball losses
+ */
+public record Scored(
+    String plan,
+    Figure figure,
+    String lot,
+    String species,
+    YearMonth month,
+    int lead,
+    Range foreseen,
+    double seen,
+    boolean inside,
+    double pinball) {}

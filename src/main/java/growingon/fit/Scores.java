@@ -1,0 +1,229 @@
+package growingon.fit;
+
+import growingon.nursery.DaybookLine;
+import growingon.nursery.DaybookLine.What;
+import growingon.nursery.Horizon;
+import growingon.review.Booked;
+import growingon.review.KeptPlan;
+import growingon.review.KeptPlan.Figure;
+import growingon.review.Range;
+import java.time.YearMonth;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import org.hipparchus.distribution.continuous.BetaDistribution;
+
+/** How good kept plans were: their P10 to P90 against what was counted and sold afterwards. */
+final class Scores {
+  private static final double OTHER_SALES = 0.1;
+  private static final int FEWEST = 20;
+  private static final int FEWEST_SEASONS = 3;
+  private static final double EIGHT_IN_TEN = 0.8;
+
+  private final Past past;
+
+  Scores(Past past) {
+    this.past = past;
+  }
+
+  /** All figures of a kept plan that were seen, and how many were not scored for other sales. */
+  record Seen(List<Scored> scored, int otherSales) {}
+
+  Seen of(KeptPlan plan) {
+    List<Scored> scored = new ArrayList<>();
+    int other = 0;
+    for (Booked book : past.booked()) {
+      if (!plan.lotNames().contains(book.lot().name())) {
+        continue;
+      }
+      for (Booked.Count count : book.counts()) {
+        if (!count.lot().equals(book.lot().name())) {
+          continue;
+        }
+        YearMonth month = past.horizon().month(count.month());
+        if (count.counted().plants().isPresent()) {
+          score(plan, Figure.PLANTS, book, month, count.alive(), 0).ifPresent(scored::add);
+        }
+        OptionalDouble trunk = count.counted().trunkMm();
+        if (trunk.isPresent() && count.alive() > 0) {
+          if (soldAsPlanned(plan, book, month)) {
+            score(plan, Figure.TRUNK, book, month, trunk.getAsDouble(), variance(count))
+                .ifPresent(scored::add);
+          } else {
+            other++;
+          }
+        }
+      }
+      scored.addAll(sold(plan, book));
+    }
+    return new Seen(scored, other);
+  }
+
+  private double variance(Booked.Count count) {
+    double mean = count.counted().trunkMm().getAsDouble();
+    double plants = Math.max(1, count.alive());
+    return new Measured(
+            count.counted().rows(),
+            mean,
+            count.counted().trunkSpread().orElse(0.15),
+            plants,
+            past.measured(count.counted().rows(), plants),
+            past.unit(count.counted().rows().get(0)),
+            0,
+            java.util.Set.of(),
+            "")
+        .variance();
+  }
+
+  private boolean soldAsPlanned(KeptPlan plan, Booked book, YearMonth month) {
+    double planned = plan.soldOnTheLine(book.lot().name(), month);
+    double sold = soldUpTo(book, plan.first(), month);
+    return Math.abs(sold - planned) <= OTHER_SALES * plan.quantity(book.lot().name());
+  }
+
+  private double soldUpTo(Booked book, YearMonth first, YearMonth month) {
+    return past.records().inputs().daybook().stream()
+        .filter(line -> line.what() == What.SOLD && line.lot().equals(book.lot().name()))
+        .filter(line -> !YearMonth.from(line.date()).isBefore(first))
+        .filter(line -> !YearMonth.from(line.date()).isAfter(month))
+        .map(DaybookLine::quantity)
+        .mapToDouble(quantity -> quantity.orElse(0))
+        .sum();
+  }
+
+  private List<Scored> sold(KeptPlan plan, Booked book) {
+    List<Scored> scored = new ArrayList<>();
+    Horizon horizon = past.horizon();
+    int last = Math.min(past.through(), horizon.months() - 1);
+    for (int month = Math.max(0, horizon.offset(plan.first())); month <= last; month++) {
+      if (horizon.isSeasonEnd(month)) {
+        YearMonth end = horizon.month(month);
+        double seen = soldUpTo(book, plan.first(), end);
+        score(plan, Figure.SOLD, book, end, seen, 0).ifPresent(scored::add);
+      }
+    }
+    return scored;
+  }
+
+  private Optional<Scored> score(
+      KeptPlan plan, Figure figure, Booked book, YearMonth month, double seen, double variance) {
+    return plan.foreseen(book.lot().name(), figure, month)
+        .filter(range -> range.p90() > range.p10())
+        .map(
+            range -> {
+              boolean above = seen >= range.p50();
+              double half = above ? range.p90() - range.p50() : range.p50() - range.p10();
+              double width = Math.sqrt(half * half / (Judging.TO_P90 * Judging.TO_P90) + variance);
+              double off = Math.abs(seen - range.p50());
+              int months = (int) ChronoUnit.MONTHS.between(plan.first(), month);
+              return new Scored(
+                  plan.name(),
+                  figure,
+                  book.lot().name(),
+                  book.lot().species(),
+                  month,
+                  months / 12 + 1,
+                  range,
+                  seen,
+                  off <= Judging.TO_P90 * width + 1e-9,
+                  pinball(range, seen));
+            });
+  }
+
+  /** Twice the mean of the pinball losses of three quantiles. */
+  static double pinball(Range range, double seen) {
+    return 2
+        * (pinball(range.p10(), 0.1, seen)
+            + pinball(range.p50(), 0.5, seen)
+            + pinball(range.p90(), 0.9, seen))
+        / 3;
+  }
+
+  private static double pinball(double quantile, double share, double seen) {
+    return (share - (seen < quantile ? 1 : 0)) * (seen - quantile);
+  }
+
+  /** What became of the figures of a plan, by figure, species and years ahead. */
+  static List<ForecastScore> summed(String plan, List<Scored> scored) {
+    Map<String, List<Scored>> groups = new TreeMap<>();
+    List<ForecastScore> rows = new ArrayList<>();
+    if (!scored.isEmpty()) {
+      rows.add(score(plan, "all", "", "", scored));
+    }
+    for (Scored each : scored) {
+      String lead =
+          each.lead() >= 3 ? "3+ years" : each.lead() == 1 ? "1 year" : each.lead() + " years";
+      group(groups, "0" + each.figure().ordinal(), each);
+      group(groups, "1" + each.figure().ordinal() + each.species(), each);
+      group(groups, "2" + each.figure().ordinal() + lead, each);
+    }
+    groups.forEach(
+        (key, figures) -> {
+          String figure = figures.get(0).figure().toString();
+          String of = key.substring(2);
+          rows.add(
+              score(
+                  plan,
+                  figure,
+                  key.charAt(0) == '1' ? of : "",
+                  key.charAt(0) == '2' ? of : "",
+                  figures));
+        });
+    return rows;
+  }
+
+  private static void group(Map<String, List<Scored>> groups, String key, Scored each) {
+    groups.computeIfAbsent(key, none -> new ArrayList<>()).add(each);
+  }
+
+  private static ForecastScore score(
+      String plan, String figure, String species, String lead, List<Scored> figures) {
+    int inside = (int) figures.stream().filter(Scored::inside).count();
+    BetaDistribution share = new BetaDistribution(inside + 0.5, figures.size() - inside + 0.5);
+    double low = share.inverseCumulativeProbability(0.05);
+    double high = share.inverseCumulativeProbability(0.95);
+    long seasons = figures.stream().map(Scored::lead).distinct().count();
+    return new ForecastScore(
+        plan,
+        figure,
+        species,
+        lead,
+        figures.size(),
+        inside,
+        low,
+        high,
+        figures.stream()
+            .filter(each -> each.foreseen().p50() >= 0.5)
+            .mapToDouble(each -> each.seen() / each.foreseen().p50() - 1)
+            .average()
+            .orElse(0),
+        figures.stream().mapToDouble(Scored::pinball).average().orElse(0),
+        figures.stream()
+            .mapToDouble(each -> Math.abs(each.seen() - each.foreseen().p50()))
+            .average()
+            .orElse(0),
+        verdict(inside, figures.size(), lead.isEmpty() ? seasons : FEWEST_SEASONS, low, high));
+  }
+
+  /** Whether bands were as wide as they should be. */
+  static String verdict(int inside, int all, long seasons, double low, double high) {
+    if (all < FEWEST || seasons < FEWEST_SEASONS) {
+      return "%d of %d inside; too few to judge".formatted(inside, all);
+    }
+    if (high < EIGHT_IN_TEN) {
+      return "bands too narrow";
+    }
+    return low > EIGHT_IN_TEN ? "bands too wide" : "as wide as they should be";
+  }
+
+  static Comparator<Scored> inOrder() {
+    return Comparator.comparing(Scored::month)
+        .thenComparing(Scored::lot)
+        .thenComparing(Scored::figure);
+  }
+}

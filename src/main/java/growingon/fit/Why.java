@@ -1,0 +1,89 @@
+package growingon.fit;
+
+import java.time.YearMonth;
+import java.time.format.DateTimeFormatter;
+import java.util.Locale;
+
+/** Why a record is not used, in the words that a grower reads. */
+final class Why {
+  private static final DateTimeFormatter MONTH =
+      DateTimeFormatter.ofPattern("MMM yyyy", Locale.ENGLISH);
+
+  private Why() {}
+
+  static String month(YearMonth month) {
+    return month.format(MONTH);
+  }
+
+  static String countedTheSameMonth() {
+    return "other plants or trunks than the row before it, but counted in the same month: which"
+        + " holds?";
+  }
+
+  static String countedThatDay() {
+    return "the daybook has a count of this lot on that day, which holds";
+  }
+
+  static String oneReading() {
+    return "one reading only: read the same plant again next October";
+  }
+
+  static String afterUntil() {
+    return "later than the last month looked at";
+  }
+
+  static String beforeTheLot() {
+    return "its lot was not there yet";
+  }
+
+  static String noTrunk() {
+    return "no trunk measured: deaths are used, growth is not";
+  }
+
+  static String fewPlants(long plants) {
+    return "%d %s left: fewer than 5 say little of a mean"
+        .formatted(plants, plants == 1 ? "plant" : "plants");
+  }
+
+  static String shortClock() {
+    return "hardly any growing season between the two: deaths are used, the trunk is not";
+  }
+
+  static String joined(long plants) {
+    return "%,d plants of other trunks joined it, so its mean says nothing of growth"
+        .formatted(plants);
+  }
+
+  static String slip(String row) {
+    return "looks like a slip: more than six times as far off as it may be (" + row + ")";
+  }
+
+  static String plantSlip(String plants) {
+    return "looks like a slip: " + plants;
+  }
+
+  static String noCurve(String condition) {
+    return "no growth is assumed in the condition " + condition;
+  }
+
+  static String plantsAppeared(long more) {
+    return "%,d more plants than the lines leave: used for growth".formatted(more);
+  }
+
+  static String soldUnready() {
+    return "sold as a grade before the assumption had any";
+  }
+
+  static String soldWithoutGrade() {
+    return "sales without a grade: a grade on each line makes this truer";
+  }
+
+  /** Plants that are gone without a line. */
+  static String unexplained(
+      String lot, long gone, long there, YearMonth from, YearMonth to, long expected) {
+    return ("%s: %,d of %,d plants gone between %s and %s, %,d to be expected, and no line says"
+            + " how; were they sold? Its thick ones would be missing from the mean. Write the sales"
+            + " (or deaths) down, even as one line.")
+        .formatted(lot, gone, there, month(from), month(to), expected);
+  }
+}

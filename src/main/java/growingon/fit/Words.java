@@ -1,0 +1,60 @@
+package growingon.fit;
+
+import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
+
+/** Figures and verdicts as a grower reads them. */
+final class Words {
+  private static final int DIGITS = 3;
+  private static final int MANY = 30;
+
+  private Words() {}
+
+  /** Three digits that count. */
+  static double rounded(double value) {
+    return Double.isFinite(value)
+        ? new BigDecimal(value).round(new MathContext(DIGITS, RoundingMode.HALF_UP)).doubleValue()
+        : value;
+  }
+
+  static String number(double value) {
+    return new BigDecimal(value)
+        .round(new MathContext(DIGITS, RoundingMode.HALF_UP))
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+
+  static String factor(double value) {
+    return "%.2f".formatted(value);
+  }
+
+  static String one(double value) {
+    return new BigDecimal(value)
+        .setScale(1, RoundingMode.HALF_UP)
+        .stripTrailingZeros()
+        .toPlainString();
+  }
+
+  static String count(int number, String one, String many) {
+    return number + " " + (number == 1 ? one : many);
+  }
+
+  static String percent(double share) {
+    return "%d %%".formatted(Math.round(100 * share));
+  }
+
+  /** How many more records like these a value needs to rest on them by half. */
+  static String more(int counts, double weight) {
+    if (weight <= 0 || counts == 0) {
+      return "many";
+    }
+    double more = Math.ceil(counts * (1 - weight) / weight) - counts;
+    return more > MANY ? "many" : Long.toString(Math.max(1, (long) more));
+  }
+
+  /** Years in which the seasons start, as one names a season. */
+  static String season(int year, boolean isCalendarYear) {
+    return isCalendarYear ? Integer.toString(year) : "%d/%02d".formatted(year, (year + 1) % 100);
+  }
+}

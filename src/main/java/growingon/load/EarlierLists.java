@@ -1,0 +1,149 @@
+package growingon.load;
+
+import growingon.nursery.Horizon;
+import growingon.nursery.StockList;
+import growingon.problem.Advice;
+import growingon.problem.FitAdvice;
+import growingon.problem.Where;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.DateTimeException;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+
+/**
+ * Stock lists of earlier years: every CSV file and workbook in the folder {@code earlier} of a
+ * nursery. Each row holds for the beginning of the month in its column counted, else of the month
+ * in the file's name.
+ */
+final class EarlierLists {
+  static final String FOLDER = "earlier";
+
+  private static final Pattern MONTH = Pattern.compile("(\\d{4})-(\\d{1,2})(?!\\d)");
+
+  private final Definitions known;
+  private final Findings findings;
+  private final List<Table> tables = new ArrayList<>();
+
+  EarlierLists(Definitions known, Findings findings) {
+    this.known = known;
+    this.findings = findings;
+  }
+
+  /** Tables that were read. */
+  List<Table> tables() {
+    return tables;
+  }
+
+  /** Reads the lists of a nursery folder. */
+  List<StockList> read(Path nursery) {
+    Path folder = nursery.resolve(FOLDER);
+    List<StockList> lists = new ArrayList<>();
+    if (Files.isDirectory(folder)) {
+      files(folder).forEach(file -> list(file).ifPresent(lists::add));
+    }
+    return lists;
+  }
+
+  private List<Path> files(Path folder) {
+    try (Stream<Path> files = Files.list(folder)) {
+      return files
+          .filter(Files::isRegularFile)
+          .filter(file -> !file.getFileName().toString().startsWith("."))
+          .filter(file -> !file.getFileName().toString().startsWith("~$"))
+          .sorted()
+          .toList();
+    } catch (IOException broken) {
+      findings.add(Advice.cannotRead(Where.file(FOLDER), String.valueOf(broken.getMessage())));
+      return List.of();
+    }
+  }
+
+  private Optional<StockList> list(Path file) {
+    String name = file.getFileName().toString();
+    Optional<Table> table = table(file, findings);
+    if (table.isEmpty() || !table.get().isReadable()) {
+      return Optional.empty();
+    }
+    // Looked at once before, unheard, for the months in which its rows were counted.
+    Optional<YearMonth> counted =
+        table(file, new Findings()).flatMap(unheard -> StockTable.lastCounted(unheard));
+    Optional<YearMonth> named = month(name);
+    Optional<YearMonth> month =
+        named.isPresent() && counted.isPresent()
+            ? named.filter(each -> !each.isBefore(counted.get())).or(() -> counted)
+            : named.or(() -> counted);
+    if (month.isEmpty() || (named.isEmpty() && !StockTable.isCountedThroughout(table.get()))) {
+      findings.add(FitAdvice.monthOfList(Where.file(FOLDER + "/" + name)));
+      return Optional.empty();
+    }
+    tables.add(table.get());
+    Definitions then = at(named.orElse(month.get()), month.get());
+    return Optional.of(
+        StockTable.readSheet(table, then, new LotChecks(then))
+            .list(FOLDER + "/" + name, month.get()));
+  }
+
+  /** What was known, seen from the month of a list. */
+  private Definitions at(YearMonth usual, YearMonth last) {
+    YearMonth first = usual.isBefore(last) ? last : usual;
+    Horizon horizon = new Horizon(first, 1, known.settings().seasonStart());
+    return new Definitions(
+        known.settings(),
+        horizon,
+        known.ladders(),
+        known.pots(),
+        known.places(),
+        known.species(),
+        known.routes());
+  }
+
+  private static Optional<Table> table(Path file, Findings findings) {
+    String name = file.getFileName().toString();
+    return switch (NurseryFiles.extensionOf(name)) {
+      case "csv" -> Optional.of(CsvFile.read(file, StockTable.FORMAT, findings));
+      case "xlsx" -> sheet(file, findings);
+      default -> {
+        findings.add(Advice.otherSpreadsheet(Where.file(FOLDER + "/" + name)));
+        yield Optional.empty();
+      }
+    };
+  }
+
+  /** The sheet "stock" of a workbook, or its only one. */
+  private static Optional<Table> sheet(Path file, Findings findings) {
+    Optional<List<Grid>> sheets = Workbook.read(file, findings);
+    List<Grid> filled =
+        sheets.orElse(List.of()).stream().filter(grid -> !grid.rows().isEmpty()).toList();
+    Optional<Grid> grid =
+        filled.stream()
+            .filter(each -> Texts.headingKey(each.where().sheet()).equals(StockTable.FORMAT.name()))
+            .findFirst()
+            .or(() -> filled.size() == 1 ? filled.stream().findFirst() : Optional.empty());
+    if (grid.isEmpty() && sheets.isPresent()) {
+      findings.add(
+          Advice.missingTable(
+              Where.file(FOLDER + "/" + file.getFileName()), StockTable.FORMAT.name()));
+    }
+    return grid.map(found -> Table.of(found, StockTable.FORMAT, findings));
+  }
+
+  private static Optional<YearMonth> month(String name) {
+    Matcher found = MONTH.matcher(name);
+    if (!found.find()) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(
+          YearMonth.of(Integer.parseInt(found.group(1)), Integer.parseInt(found.group(2))));
+    } catch (DateTimeException noMonth) {
+      return Optional.empty();
+    }
+  }
+}

@@ -1,0 +1,111 @@
+package growingon.load;
+
+import growingon.nursery.Lot;
+import growingon.nursery.Offer;
+import growingon.nursery.PastRecords;
+import growingon.nursery.Reading;
+import growingon.nursery.StockList;
+import growingon.problem.Where;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What was written down of a nursery's past: earlier lists, readings, numbers measured. */
+final class PastReader {
+  private final Definitions known;
+  private final StockTable.Sheet stock;
+  private final EarlierLists earlier;
+  private final List<StockList> lists = new ArrayList<>();
+  private final Map<Where, Integer> measured = new HashMap<>();
+  private final Map<String, Map<String, Double>> priors = new HashMap<>();
+  private List<Reading> readings = List.of();
+
+  PastReader(Definitions known, StockTable.Sheet stock, Findings findings) {
+    this.known = known;
+    this.stock = stock;
+    this.earlier = new EarlierLists(known, findings);
+  }
+
+  /** Reads the lists of a nursery, today's among them. */
+  void readLists(Path nursery) {
+    if (Files.isDirectory(nursery)) {
+      lists.addAll(earlier.read(nursery));
+    }
+    Optional<YearMonth> month =
+        stock.lots().values().values().stream().map(Lot::counted).max(Comparator.naturalOrder());
+    month.ifPresent(last -> lists.add(stock.list("stock", last)));
+  }
+
+  /** Makes the lots of earlier lists known to the daybook. */
+  void tell(DaybookLots lots) {
+    lists.forEach(list -> list.rows().forEach(row -> lots.addEarlier(row.lot())));
+  }
+
+  /** Takes down how many trunks the mean of a row of the daybook is of. */
+  Map<Where, Integer> measured() {
+    return measured;
+  }
+
+  /**
+   * Reads the table of readings.
+   *
+   * @param learns whether anything is to be learnt from it
+   */
+  void readRecords(
+      Optional<Table> table, boolean learns, Names lots, Defined<Offer> offers, LocalDate today) {
+    if (!learns) {
+      RecordsTable.leave(table);
+      return;
+    }
+    Map<String, String> species = new HashMap<>();
+    offers.values().values().forEach(offer -> species.put(offer.name(), offer.lot().species()));
+    lists.forEach(
+        list -> list.rows().forEach(row -> species.put(row.lot().name(), row.lot().species())));
+    readings = RecordsTable.read(table, known, lots, species, today);
+  }
+
+  /** Reads what was assumed before anything was learnt, as fit has written it down. */
+  void readPriors(Optional<JsonObject> json, Findings findings) {
+    Cell.Field all =
+        json.map(file -> file.fields().fields().get(SpeciesShape.SPECIES)).orElse(null);
+    if (all == null || !(all.value() instanceof Cell.Fields entries)) {
+      return;
+    }
+    entries
+        .fields()
+        .forEach(
+            (typed, entry) ->
+                known
+                    .species()
+                    .names()
+                    .find(typed)
+                    .ifPresent(name -> prior(name, entry, json.orElseThrow().where(), findings)));
+  }
+
+  private void prior(String species, Cell.Field entry, Where file, Findings findings) {
+    if (!(entry.value() instanceof Cell.Fields keys)) {
+      return;
+    }
+    Cell.Field prior = keys.fields().get(SpeciesShape.Entry.PRIOR);
+    if (prior == null || !(prior.value() instanceof Cell.Fields values)) {
+      return;
+    }
+    Row row = JsonShape.row(SpeciesTable.FORMAT.name(), values, species, file, findings);
+    Map<String, Double> found = new HashMap<>();
+    for (String key : row.headings()) {
+      row.find(key, As.number(Range.FROM_ZERO)).ifPresent(value -> found.put(key, value));
+    }
+    priors.put(species, found);
+  }
+
+  PastRecords records() {
+    return new PastRecords(lists, readings, measured, priors);
+  }
+}

@@ -1,0 +1,129 @@
+package growingon.problem;
+
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.List;
+
+/** What is said of records that assumptions are learnt from. */
+public final class FitAdvice {
+  private FitAdvice() {}
+
+  public static Problem nothingToLearnFrom(Where where, YearMonth lastYear) {
+    return error(
+        Reason.MISSING,
+        "no records to learn from",
+        where,
+        "",
+        "it takes two stock lists (put last year's as earlier/stock "
+            + lastYear
+            + ".xlsx), counts in the daybook, or a table records");
+  }
+
+  public static Problem noSpeciesThere(Where where) {
+    return error(
+        Reason.MISSING,
+        "neither species.csv nor species.json is in this folder",
+        where,
+        "",
+        "give --species the folder of a proposal, such as reports/larkfield-fit/proposal");
+  }
+
+  public static Problem renamed(Where where, String lot, String other) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.CONTRADICTION,
+        "this lot is not on the next list, where a lot of the same species and arrival is new",
+        where,
+        lot,
+        "if it is " + other + ", give both the same name; else nothing need be done");
+  }
+
+  public static Problem tooLong(YearMonth first) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.OUT_OF_RANGE,
+        "the records reach back more than 38 seasons",
+        Where.NOWHERE,
+        first.toString(),
+        "leave out the oldest lists");
+  }
+
+  public static Problem monthOfList(Where where) {
+    return error(
+        Reason.MISSING,
+        "neither its rows nor its name say of which month this list is",
+        where,
+        "",
+        "put the month into the file's name, as in \"stock 2025-11.xlsx\", or fill the column"
+            + " counted");
+  }
+
+  public static Problem plantTwice(Where where, String plant, LocalDate date, Where there) {
+    return error(
+        Reason.DUPLICATE,
+        "a plant has one reading a day, and it has one of " + date + " in " + there,
+        where,
+        plant,
+        "keep one of the two");
+  }
+
+  public static Problem plantOfTwoKinds(Where where, String plant, Where there) {
+    return error(
+        Reason.DUPLICATE,
+        "a plant is of one lot, species and condition, and it is of others in " + there,
+        where,
+        plant,
+        "use another name for each plant");
+  }
+
+  public static Problem sampleWithoutLot(Where where) {
+    return error(
+        Reason.MISSING,
+        "a row without a plant is the mean of a lot, and names none",
+        where,
+        "",
+        "name the plant or the lot");
+  }
+
+  public static Problem kindNeeded(Where where, List<String> missing) {
+    return error(
+        Reason.MISSING,
+        "a plant without a lot needs its " + String.join(" and ", missing),
+        where,
+        "",
+        "fill in the lot, or species and condition");
+  }
+
+  public static Problem noSuchCondition(Where where, String condition, String species) {
+    return error(
+        Reason.UNKNOWN_NAME,
+        species + " has no growth in this condition",
+        where,
+        condition,
+        "use one of those that the species has");
+  }
+
+  public static Problem otherKindThanLot(Where where, String found, String lot, String of) {
+    return error(
+        Reason.CONTRADICTION,
+        "the lot " + lot + " is of " + of,
+        where,
+        found,
+        "leave the species empty, or name the plant's own lot");
+  }
+
+  public static Problem keptUnread(Where where, String why) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.WRONG_VALUE,
+        "this kept plan cannot be read and is not scored",
+        where,
+        why,
+        "keep the plan again where its figures matter");
+  }
+
+  private static Problem error(
+      Reason reason, String sentence, Where where, String found, String remedy) {
+    return new Problem(Severity.ERROR, reason, sentence, where, found, remedy);
+  }
+}
