@@ -36,11 +36,17 @@ final class Fitting {
   private final FitRecords records;
   private final List<KeptPlan> kept;
   private final Past past;
+  private final Set<String> soldWithoutGrade;
 
   Fitting(FitRecords records, List<KeptPlan> kept) {
     this.records = records;
     this.kept = kept;
     this.past = Past.of(records);
+    this.soldWithoutGrade =
+        records.inputs().daybook().stream()
+            .filter(line -> line.what() == DaybookLine.What.SOLD && line.grade().isEmpty())
+            .map(DaybookLine::lot)
+            .collect(Collectors.toSet());
   }
 
   Fit fit() {
@@ -245,7 +251,7 @@ final class Fitting {
       if (unready.getOrDefault(interval.subject(), 0.0) > MUCH) {
         told.add(Why.soldUnready());
       }
-      if (LotIntervals.sellsWithoutGrade(records.inputs().daybook(), interval.subject())) {
+      if (soldWithoutGrade.contains(interval.subject())) {
         told.add(Why.soldWithoutGrade());
       }
     }

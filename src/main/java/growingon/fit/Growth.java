@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import org.hipparchus.linear.RealMatrix;
 
 /** Growth speeds by Gauss and Newton's method: the most likely ones, with prior and errors. */
@@ -109,7 +110,9 @@ final class Growth {
   /** Refuses what lies more than six standard deviations off the first assumptions. */
   AtFirst withoutSlips(List<Interval> all) {
     List<Interval> checked = new ArrayList<>(all);
-    List<Interval> used = all.stream().filter(Interval::isUsed).toList();
+    List<Integer> indexes =
+        IntStream.range(0, all.size()).filter(i -> all.get(i).isUsed()).boxed().toList();
+    List<Interval> used = indexes.stream().map(all::get).toList();
     List<Kind> kinds = kinds(used);
     Slopes slopes = new Expectations(past, used, kinds, assumed).at(Speeds.AS_ASSUMED);
     double[] expected = new double[all.size()];
@@ -126,7 +129,7 @@ final class Growth {
         double ofKind = slopes.byKind()[i][k] * prior(kinds.get(k));
         prior += ofKind * ofKind;
       }
-      int index = all.indexOf(interval);
+      int index = indexes.get(i);
       expected[index] = slopes.means()[i];
       deviations[index] = Math.sqrt(variance);
       double off = Math.abs(interval.second().meanMm() - slopes.means()[i]);

@@ -1,6 +1,5 @@
 package growingon.fit;
 
-import growingon.nursery.DaybookLine;
 import growingon.nursery.Lot;
 import growingon.nursery.Trunks;
 import growingon.problem.Where;
@@ -252,15 +251,5 @@ final class LotIntervals {
     double clock() {
       return byCondition.values().stream().mapToDouble(Double::doubleValue).sum();
     }
-  }
-
-  /** Whether some line of the daybook sells plants of the lot without a grade. */
-  static boolean sellsWithoutGrade(List<DaybookLine> lines, String lot) {
-    return lines.stream()
-        .anyMatch(
-            line ->
-                line.what() == DaybookLine.What.SOLD
-                    && line.lot().equals(lot)
-                    && line.grade().isEmpty());
   }
 }

@@ -11,6 +11,7 @@ import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -26,9 +27,17 @@ final class Scores {
   private static final double EIGHT_IN_TEN = 0.8;
 
   private final Past past;
+  private final Map<String, TreeMap<YearMonth, Double>> sales = new HashMap<>();
 
   Scores(Past past) {
     this.past = past;
+    for (DaybookLine line : past.records().inputs().daybook()) {
+      if (line.what() == What.SOLD) {
+        sales
+            .computeIfAbsent(line.lot(), each -> new TreeMap<>())
+            .merge(YearMonth.from(line.date()), line.quantity().orElse(0), Double::sum);
+      }
+    }
   }
 
   /** All figures of a kept plan that were seen, and how many were not scored for other sales. */
@@ -87,12 +96,12 @@ final class Scores {
   }
 
   private double soldUpTo(Booked book, YearMonth first, YearMonth month) {
-    return past.records().inputs().daybook().stream()
-        .filter(line -> line.what() == What.SOLD && line.lot().equals(book.lot().name()))
-        .filter(line -> !YearMonth.from(line.date()).isBefore(first))
-        .filter(line -> !YearMonth.from(line.date()).isAfter(month))
-        .map(DaybookLine::quantity)
-        .mapToDouble(quantity -> quantity.orElse(0))
+    return sales
+        .getOrDefault(book.lot().name(), new TreeMap<>())
+        .subMap(first, true, month.isBefore(first) ? first : month, true)
+        .values()
+        .stream()
+        .mapToDouble(Double::doubleValue)
         .sum();
   }
 

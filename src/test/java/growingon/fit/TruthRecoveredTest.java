@@ -234,20 +234,6 @@ class TruthRecoveredTest {
   @Test
   void speeds_ofNurseriesThatSellThickOnes_areFoundWithoutBias() {
     double squares = ERRORS.stream().mapToDouble(each -> each * each).average().orElseThrow();
-    System.out.println(
-        ERRORS.size()
-            + " "
-            + mean(ERRORS)
-            + " rms "
-            + Math.sqrt(squares)
-            + " in80 "
-            + inside80 / (double) ERRORS.size()
-            + " in95 "
-            + inside95 / (double) ERRORS.size()
-            + " naive "
-            + mean(NAIVE)
-            + " losses "
-            + lossesInside / (double) losses);
     assertThat(ERRORS).hasSize(NURSERIES * SPECIES);
     assertThat(mean(ERRORS)).isBetween(-0.025, 0.025);
     assertThat(Math.sqrt(squares)).isLessThanOrEqualTo(0.12);

@@ -1,0 +1,107 @@
+package growingon.fit;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import growingon.load.LoadOptions;
+import growingon.load.Loader;
+import growingon.nursery.DaybookLine;
+import growingon.nursery.DaybookLine.What;
+import growingon.nursery.Inputs;
+import growingon.nursery.StockList;
+import growingon.problem.Where;
+import growingon.project.BeforeCount;
+import growingon.review.LotReview;
+import growingon.review.Review;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+
+/**
+ * What a fit expects at the speeds assumed is what a review says of lots whose trunks nobody read.
+ */
+class SameLawAsReviewTest {
+  private static final YearMonth TODAY = YearMonth.of(2024, 11);
+
+  private static Inputs withoutTrunks() {
+    Inputs read =
+        Loader.load(
+                Path.of("plans", "two-seasons-on.json"),
+                new LoadOptions(LocalDate.of(2024, 11, 20)))
+            .value()
+            .orElseThrow();
+    List<DaybookLine> lines =
+        read.daybook().stream()
+            .filter(line -> line.what() != What.COUNTED || line.quantity().isPresent())
+            .map(SameLawAsReviewTest::withoutTrunk)
+            .toList();
+    return new Inputs(
+        read.scenario(),
+        read.offers(),
+        read.assumptions(),
+        read.stockRows(),
+        Optional.empty(),
+        lines,
+        Optional.empty());
+  }
+
+  private static DaybookLine withoutTrunk(DaybookLine line) {
+    return new DaybookLine(
+        line.date(),
+        line.lot(),
+        line.what(),
+        line.quantity(),
+        line.toLot(),
+        line.grade(),
+        line.quality(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        line.amount(),
+        line.hours(),
+        line.customer(),
+        line.reason(),
+        line.note(),
+        line.where());
+  }
+
+  @Test
+  void meansExpected_ofTheDemonstration_areThoseOfItsReview() {
+    Inputs inputs = withoutTrunks();
+    YearMonth first = inputs.scenario().plan().firstMonth();
+    List<StockList.Row> rows =
+        inputs.scenario().lots().stream()
+            .filter(lot -> lot.purchase().isEmpty())
+            .map(
+                lot ->
+                    new StockList.Row(lot, true, true, OptionalInt.empty(), Where.file(lot.name())))
+            .toList();
+    Past past =
+        Past.of(
+            new FitRecords(
+                inputs,
+                List.of(new StockList("stock", first, rows)),
+                List.of(),
+                Map.of(),
+                Map.of(),
+                TODAY));
+    Evidence evidence = Evidence.of(past);
+    int compared = 0;
+    for (LotReview lot : Review.of(inputs, TODAY, Optional.empty()).lots()) {
+      Optional<BeforeCount> counted =
+          evidence.histories().get(lot.lot().name()).beforeCount(past.through());
+      if (counted.isPresent() && lot.alive().real() > 0) {
+        assertThat(counted.get().meanTrunkMm())
+            .as(lot.lot().name())
+            .isCloseTo(lot.trunkMm().real(), within(1e-9));
+        compared++;
+      }
+    }
+    assertThat(compared).isGreaterThan(3);
+  }
+}
