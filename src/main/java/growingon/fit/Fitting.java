@@ -68,22 +68,10 @@ final class Fitting {
             .thenComparing(Value::condition));
     Map<String, Species> proposed = Fit.proposed(past.assumed(), values);
     Map<String, Species> inFiles = records.inputs().scenario().nursery().species();
-    Scores scores = new Scores(past);
-    List<ForecastScore> scoreRows = new ArrayList<>();
-    List<Scored> scored = new ArrayList<>();
-    int other = 0;
-    int scoredPlans = 0;
-    for (KeptPlan plan : kept.stream().filter(this::isOfThisNursery).toList()) {
-      Scores.Seen seen = scores.of(plan);
-      scoreRows.addAll(Scores.summed(plan.name(), seen.scored()));
-      scored.addAll(seen.scored());
-      other += seen.otherSales();
-      scoredPlans += seen.scored().isEmpty() ? 0 : 1;
-    }
-    scored.sort(Scores.inOrder());
+    Scoring scoring = score();
     List<RecordRow> rows = rows(evidence, atFirst);
     return new Fit(
-        covers(evidence, scoredPlans),
+        covers(evidence, scoring.plans()),
         values,
         rows,
         lossUnits(evidence),
@@ -92,12 +80,33 @@ final class Fitting {
         ahead(evidence, atFirst),
         heldBack(evidence, growth),
         Saleable.of(past, inFiles, proposed),
-        scoreRows,
-        scored,
-        other,
+        scoring.rows(),
+        scoring.scored(),
+        scoring.otherSales(),
         past.assumed(),
         proposed,
         problems());
+  }
+
+  /** How good the plans kept of this nursery were. */
+  private record Scoring(
+      List<ForecastScore> rows, List<Scored> scored, int otherSales, int plans) {}
+
+  private Scoring score() {
+    Scores scores = new Scores(past);
+    List<ForecastScore> rows = new ArrayList<>();
+    List<Scored> scored = new ArrayList<>();
+    int other = 0;
+    int plans = 0;
+    for (KeptPlan plan : kept.stream().filter(this::isOfThisNursery).toList()) {
+      Scores.Seen seen = scores.of(plan);
+      rows.addAll(Scores.summed(plan.name(), seen.scored()));
+      scored.addAll(seen.scored());
+      other += seen.otherSales();
+      plans += seen.scored().isEmpty() ? 0 : 1;
+    }
+    scored.sort(Scores.inOrder());
+    return new Scoring(rows, scored, other, plans);
   }
 
   /** Whether half or more of its lots are known here: a folder may keep plans of two nurseries. */
@@ -184,28 +193,10 @@ final class Fitting {
 
   private List<RecordRow> rows(Evidence evidence, Growth.AtFirst atFirst) {
     List<RecordRow> rows = new ArrayList<>();
-    Horizon horizon = past.horizon();
     Map<String, Double> unready = new LinkedHashMap<>();
     evidence.histories().forEach((name, history) -> unready.put(name, unreadyShare(history)));
     for (int i = 0; i < evidence.intervals().size(); i++) {
-      Interval each = evidence.intervals().get(i);
-      List<LossSpan> spans = within(evidence, each.lot().filter(lot -> !each.isTagged()), each);
-      rows.add(
-          new RecordRow(
-              each.subject(),
-              each.species(),
-              each.condition(),
-              horizon.month(each.from()),
-              horizon.month(each.to()),
-              each.first().meanMm(),
-              each.second().meanMm(),
-              atFirst.expected()[i],
-              atFirst.deviations()[i],
-              each.clock(),
-              spans.stream().mapToDouble(LossSpan::gone).sum(),
-              spans.stream().mapToDouble(LossSpan::sold).sum(),
-              each.isUsed(),
-              each.refused().orElseGet(() -> told(each, unready))));
+      rows.add(row(evidence, atFirst, i, unready));
     }
     addLossOnly(evidence, rows);
     for (Past.Unused each : past.unused()) {
@@ -232,6 +223,27 @@ final class Fitting {
             .thenComparing(RecordRow::to)
             .thenComparing(RecordRow::why));
     return rows;
+  }
+
+  private RecordRow row(
+      Evidence evidence, Growth.AtFirst atFirst, int index, Map<String, Double> unready) {
+    Interval each = evidence.intervals().get(index);
+    List<LossSpan> spans = within(evidence, each.lot().filter(lot -> !each.isTagged()), each);
+    return new RecordRow(
+        each.subject(),
+        each.species(),
+        each.condition(),
+        past.horizon().month(each.from()),
+        past.horizon().month(each.to()),
+        each.first().meanMm(),
+        each.second().meanMm(),
+        atFirst.expected()[index],
+        atFirst.deviations()[index],
+        each.clock(),
+        spans.stream().mapToDouble(LossSpan::gone).sum(),
+        spans.stream().mapToDouble(LossSpan::sold).sum(),
+        each.isUsed(),
+        each.refused().orElseGet(() -> told(each, unready)));
   }
 
   private static double unreadyShare(LotHistory history) {

@@ -183,47 +183,57 @@ final class Judging {
                 Words.count(value.counts(), "count", "counts"),
                 Words.count(value.lots(), "lot", "lots"),
                 Words.count(value.seasons(), "season", "seasons"));
-    String one =
-        seasons.size() == 1
-            ? " All from one season; if %s was poor, so is this figure; the range allows for it."
-                .formatted(season(seasons.iterator().next()))
-            : "";
     return switch (value.verdict()) {
-      case CHANGED ->
-          "Changed: %s (%s to %s) of your figure: %s mm a year at %s mm, not %s. From %s; rests %s on your records.%s"
-              .formatted(
-                  Words.factor(value.value()),
-                  Words.factor(value.p10()),
-                  Words.factor(value.p90()),
-                  Words.one(value.mmNew()),
-                  Math.round(value.trunkMm()),
-                  Words.one(value.mmOld()),
-                  counts,
-                  Words.percent(value.weight()),
-                  one);
-      case AGREES ->
-          "Agrees: %s of your figure, 80 %% range %s to %s. From %s; rests %s on your records.%s"
-              .formatted(
-                  Words.factor(value.value()),
-                  Words.factor(value.p10()),
-                  Words.factor(value.p90()),
-                  counts,
-                  Words.percent(value.weight()),
-                  one);
-      case TOO_THIN ->
-          "Too few counts to tell: %s; it rests %s on your records, and half is needed. About %s more like them would do; best: %s.%s"
-              .formatted(
-                  counts,
-                  Words.percent(value.weight()),
-                  Words.more(value.counts(), value.weight()),
-                  measureThem(),
-                  one);
+      case CHANGED -> changed(value, counts) + ofOneSeason(seasons);
+      case AGREES -> agrees(value, counts) + ofOneSeason(seasons);
+      case TOO_THIN -> tooThin(value, counts) + ofOneSeason(seasons);
       case NO_RECORDS -> "No records: %s.".formatted(measureThem());
       case KNOWN -> "Taken as known: its growth sure % is 100.";
       case DOES_NOT_SETTLE -> "Does not settle: the records contradict each other; look at them.";
       case DOES_NOT_FIT ->
           "Does not fit at all: look at the units of its trunks and at its growth.";
     };
+  }
+
+  private String ofOneSeason(Set<Integer> seasons) {
+    return seasons.size() == 1
+        ? " All from one season; if %s was poor, so is this figure; the range allows for it."
+            .formatted(season(seasons.iterator().next()))
+        : "";
+  }
+
+  private static String changed(Value value, String counts) {
+    return ("Changed: %s (%s to %s) of your figure: %s mm a year at %s mm, not %s. From %s; rests %s"
+            + " on your records.")
+        .formatted(
+            Words.factor(value.value()),
+            Words.factor(value.p10()),
+            Words.factor(value.p90()),
+            Words.one(value.mmNew()),
+            Math.round(value.trunkMm()),
+            Words.one(value.mmOld()),
+            counts,
+            Words.percent(value.weight()));
+  }
+
+  private static String agrees(Value value, String counts) {
+    return "Agrees: %s of your figure, 80 %% range %s to %s. From %s; rests %s on your records."
+        .formatted(
+            Words.factor(value.value()),
+            Words.factor(value.p10()),
+            Words.factor(value.p90()),
+            counts,
+            Words.percent(value.weight()));
+  }
+
+  private String tooThin(Value value, String counts) {
+    return ("Too few counts to tell: %s; it rests %s on your records, and half is needed. About %s"
+            + " more like them would do; best: %s.")
+        .formatted(
+            counts,
+            Words.percent(value.weight()),
+            Words.more(value.counts(), value.weight()),
+            measureThem());
   }
 
   /** What to do at the end of growth. */
@@ -412,23 +422,7 @@ final class Judging {
         counts == 0
             ? Verdict.NO_RECORDS
             : !enough ? Verdict.TOO_THIN : agrees ? Verdict.AGREES : Verdict.CHANGED;
-    String range =
-        "%s %% (%s to %s)"
-            .formatted(
-                Words.one(100 * learnt.spread()),
-                Words.one(100 * learnt.p10()),
-                Words.one(100 * learnt.p90()));
-    String why =
-        switch (verdict) {
-          case CHANGED ->
-              "Changed: %s, not %s %%. From %s."
-                  .formatted(range, Words.one(100 * learnt.old()), from);
-          case AGREES ->
-              "Agrees: %s, and %s %% was assumed. From %s."
-                  .formatted(range, Words.one(100 * learnt.old()), from);
-          case TOO_THIN -> "Too few counts to tell: " + thin;
-          default -> "No records: " + thin;
-        };
+    String why = ofSpread(learnt, verdict, thin, from);
     double inFile =
         verdict == Verdict.CHANGED ? Words.rounded(100 * learnt.spread()) : 100 * learnt.old();
     return new Value(
@@ -451,6 +445,22 @@ final class Judging {
         Double.NaN,
         Double.NaN,
         why);
+  }
+
+  private static String ofSpread(Spreads.Learnt learnt, Verdict verdict, String thin, String from) {
+    String range =
+        "%s %% (%s to %s)"
+            .formatted(
+                Words.one(100 * learnt.spread()),
+                Words.one(100 * learnt.p10()),
+                Words.one(100 * learnt.p90()));
+    String old = Words.one(100 * learnt.old());
+    return switch (verdict) {
+      case CHANGED -> "Changed: %s, not %s %%. From %s.".formatted(range, old, from);
+      case AGREES -> "Agrees: %s, and %s %% was assumed. From %s.".formatted(range, old, from);
+      case TOO_THIN -> "Too few counts to tell: " + thin;
+      default -> "No records: " + thin;
+    };
   }
 
   /** Spreads between seasons, all by one factor. */

@@ -200,9 +200,7 @@ final class StockTable {
     boolean untouched = row.get(LotCells.UNTOUCHED, As.YES_NO, false);
     double unitCost = row.get(UNIT_COST, As.money(known.settings().currency(), Range.PRICE), 0.0);
     Papers papers = papers(row);
-    rows.put(name, row.where());
-    row.find(RecordsTable.MEASURED, RecordsTable.HOW_MANY)
-        .ifPresent(number -> measured.put(name, number));
+    note(name, row);
     checkMonths(row, arrived, counted, potting, training);
     checkKept(row, quantity, kept);
     Optional<Lot> lot =
@@ -232,6 +230,12 @@ final class StockTable {
                     papers));
     lot.ifPresent(made -> checkWhole(row, made));
     return lot;
+  }
+
+  private void note(String name, Row row) {
+    rows.put(name, row.where());
+    row.find(RecordsTable.MEASURED, RecordsTable.HOW_MANY)
+        .ifPresent(number -> measured.put(name, number));
   }
 
   private Potting potting(Row row) {
