@@ -3,6 +3,10 @@ package growingon.money;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.Optional;
+import growingon.nursery.PlaceKind;
+import growingon.nursery.MonthSpan;
+import growingon.nursery.Care;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import java.util.List;
@@ -81,5 +85,41 @@ class StockValueTest {
             .mapToDouble(StockValue::list)
             .sum();
     assertThat(list).isPositive().isCloseTo(accounts.unsoldAtList(), within(1e-6));
+  }
+
+  /**
+   * 100 plants at 6 and 4 to the square metre need 25 m² × 6 minutes = 2.5 hours of care at 12 and
+   * 25 × 0.2 of its cost each month, 35 × 12 = 420 in a year: with 600 for the plants 1,020.
+   */
+  @Test
+  void stock_carriesTheHoursAndTheCostOfItsCare() {
+    Accounts accounts =
+        Accounts.of(
+            Nurseries.bare()
+                .seasons(1)
+                .labour(12, 1)
+                .place(Nurseries.place("bench", PlaceKind.BENCH, 100))
+                .care(new Care(Optional.empty(), MonthSpan.ALL_YEAR, 6, 0.2))
+                .demand(Nurseries.demandRow("one", "any", OptionalDouble.of(0), 20))
+                .lot(Lots.lot("a").unitCost(6).place("bench").plantsPerM2(4).build())
+                .project());
+
+    assertThat(StockValue.of(accounts).get(0).pricedCost()).isCloseTo(1020, within(1e-9));
+  }
+
+  /** 100 plants at a list price of 20 are 2,000, of which selling takes a tenth. */
+  @Test
+  void listPrice_standsLessWhatSellingCosts() {
+    Accounts accounts =
+        Accounts.of(
+            Nurseries.bare()
+                .seasons(1)
+                .selling(0.1, 0)
+                .demand(Nurseries.demandRow("one", "any", OptionalDouble.of(0), 20))
+                .lot(Lots.lot("a").unitCost(50).build())
+                .project());
+
+    assertThat(StockValue.of(accounts).get(0).list()).isCloseTo(1800, within(1e-9));
+    assertThat(StockValue.of(accounts).get(0).value()).isCloseTo(1800, within(1e-9));
   }
 }

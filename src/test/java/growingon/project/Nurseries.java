@@ -87,6 +87,7 @@ public final class Nurseries {
   private double minutesASale;
   private double lotSpread;
   private MarketSure market = MarketSure.KNOWN;
+  private double labourSpread;
 
   private Nurseries() {}
 
@@ -496,6 +497,11 @@ public final class Nurseries {
     return this;
   }
 
+  public Nurseries labourSpread(double spread) {
+    labourSpread = spread;
+    return this;
+  }
+
   public Nurseries winter(double gapMm, double minutes) {
     winterGap = gapMm;
     winterMinutes = minutes;
@@ -524,7 +530,7 @@ public final class Nurseries {
             winterMinutes,
             secondPerson,
             1.25,
-            0,
+            labourSpread,
             exchangeSpread,
             seasonStart.minus(1),
             sellingCost,

@@ -367,4 +367,21 @@ class ScheduleTest {
   void dates_areThoseOfTheCalendar() {
     assertThat(run(bought(2026, 11)).horizon().month(0)).isEqualTo(YearMonth.of(2026, 11));
   }
+
+  @Test
+  void monthsAfterAStep_doneOneMonthLate_isSaid() {
+    Projection projection =
+        run(
+            bought(2026, 11),
+            Steps.in("pot", Month.MARCH, 0).build(),
+            Steps.once("reduce", Month.JUNE, 1).build(),
+            Steps.after("wire", 2, "pot").build());
+
+    assertThat(dates(projection)).containsExactly("pot 2027-03", "reduce 2027-06", "wire 2027-06");
+    assertThat(projection.remarks())
+        .extracting(Problem::toString)
+        .containsExactly(
+            "lot a: step wire was due in May 2027 and is done in Jun 2027; its later dated steps stay"
+                + " as they are; if it is done already, name it as last step in the stock list");
+  }
 }

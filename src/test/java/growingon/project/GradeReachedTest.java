@@ -1,0 +1,33 @@
+package growingon.project;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import growingon.nursery.Grade;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+
+/** When a lot reaches a grade. */
+class GradeReachedTest {
+  private static OptionalInt reaches(double leastTrunkMm) {
+    return Nurseries.bare()
+        .ladder("one", new Grade("any", 1, 1, 0, 12), new Grade("thick", 2, leastTrunkMm, 0, 12))
+        .seasons(2)
+        .lot(Lots.lot("a").build())
+        .project()
+        .lot("a")
+        .reached()
+        .get(1)
+        .middle();
+  }
+
+  /** 10 mm and 6 mm a year: twelve twelfths of a year add up to a year less rounding. */
+  @Test
+  void gradeThatAYearsGrowthJustReaches_isReachedInItsTwelfthMonth() {
+    assertThat(reaches(16)).hasValue(11);
+  }
+
+  @Test
+  void gradeAHairThicker_isReachedAMonthLater() {
+    assertThat(reaches(16.0001)).hasValue(12);
+  }
+}
