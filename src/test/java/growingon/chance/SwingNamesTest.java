@@ -47,11 +47,9 @@ class SwingNamesTest {
   void swings_ofALotOfWhichNothingIsSure_areWordedSo() {
     Scenario scenario = everythingUnsure();
     Scenario drawn =
-        new Scenario(
-            scenario.nursery(), scenario.plan().withDraws(4).withSeed(1), scenario.lots());
+        new Scenario(scenario.nursery(), scenario.plan().withDraws(4).withSeed(1), scenario.lots());
     Accounts accounts = Accounts.of(Projector.project(drawn));
-    Chances chances =
-        Chances.draw(accounts, ValueJoin.of(drawn).bought(), 1, done -> {});
+    Chances chances = Chances.draw(accounts, ValueJoin.of(drawn).bought(), 1, done -> {});
 
     assertThat(chances.gambles().get(0).swings())
         .extracting(swing -> swing.assumption().toString())

@@ -3,13 +3,13 @@ package growingon.money;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.Optional;
-import growingon.nursery.PlaceKind;
-import growingon.nursery.MonthSpan;
 import growingon.nursery.Care;
+import growingon.nursery.MonthSpan;
+import growingon.nursery.PlaceKind;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 

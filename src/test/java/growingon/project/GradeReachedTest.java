@@ -11,7 +11,7 @@ class GradeReachedTest {
   private static OptionalInt reaches(double leastTrunkMm) {
     return Nurseries.bare()
         .ladder("one", new Grade("any", 1, 1, 0, 12), new Grade("thick", 2, leastTrunkMm, 0, 12))
-        .seasons(2)
+        .seasons(3)
         .lot(Lots.lot("a").build())
         .project()
         .lot("a")
@@ -20,14 +20,14 @@ class GradeReachedTest {
         .middle();
   }
 
-  /** 10 mm and 6 mm a year: twelve twelfths of a year add up to a year less rounding. */
+  /** 10 mm and 6 mm a year: 24 twelfths of a year add up to two years less rounding. */
   @Test
-  void gradeThatAYearsGrowthJustReaches_isReachedInItsTwelfthMonth() {
-    assertThat(reaches(16)).hasValue(11);
+  void gradeThatTwoYearsGrowthJustReaches_isReachedInTheir24thMonth() {
+    assertThat(reaches(22)).hasValue(23);
   }
 
   @Test
   void gradeAHairThicker_isReachedAMonthLater() {
-    assertThat(reaches(16.0001)).hasValue(12);
+    assertThat(reaches(22.0001)).hasValue(24);
   }
 }

@@ -44,9 +44,7 @@ class KnownSalesTest {
 
   private static LotHistory cull(Optional<Quality> quality, double plants) {
     Nurseries nursery =
-        Nurseries.bare()
-            .seasons(1)
-            .lot(Lots.lot("a").kept(20).quality(0.5, 0.5, true).build());
+        Nurseries.bare().seasons(1).lot(Lots.lot("a").kept(20).quality(0.5, 0.5, true).build());
     return run(nursery, List.of(new Change(Way.CULLED, quality, plants)), List.of());
   }
 
@@ -102,8 +100,7 @@ class KnownSalesTest {
   /** 60 a season are 5 a month: what the first row cannot take of 8 sold goes to the second. */
   @Test
   void salesOfEqualPrice_meetTheRowsInTheirOrder() {
-    Nurseries nursery =
-        Nurseries.bare().seasons(1).demand(demand(20, 0)).demand(demand(20, 0));
+    Nurseries nursery = Nurseries.bare().seasons(1).demand(demand(20, 0)).demand(demand(20, 0));
     LotHistory lot = nursery.lot(Lots.lot("a").quantity(8).build()).project().lot("a");
 
     assertThat(lot.sales())
