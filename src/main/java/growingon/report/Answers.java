@@ -106,7 +106,7 @@ final class Answers {
     return answer(
         "Do the bought lots pay",
         boughtSentences(),
-        List.of("bought-lots", "bought-lot-limits", "lot-verdicts", "lot-break-evens"),
+        List.of(BoughtLots.GAINS, BoughtLots.LIMITS, "lot-verdicts", "lot-break-evens"),
         List.of("offers"));
   }
 
@@ -123,7 +123,7 @@ final class Answers {
     return answer(
         "Do the bought lots pay",
         context.bought().stream().map(each -> new BoughtWords(context, each).gain()).toList(),
-        List.of("bought-lots"),
+        List.of(BoughtLots.GAINS),
         List.of());
   }
 

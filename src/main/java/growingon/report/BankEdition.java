@@ -69,7 +69,7 @@ final class BankEdition {
     sheets.add(FilledSheet.of("Saleable", List.of(Sentences.EXPECTED), saleable()));
     sheets.add(new Sheet("Cash", cashWords(), cash.tables(), List.of(), false));
     sheets.add(StockValueSheet.totals(context, LEAST_LOTS));
-    sheets.add(Picked.sheet(NotesSheet.of(context), "cautions"));
+    sheets.add(Picked.sheet(NotesSheet.of(context), NotesSheet.CAUTIONS));
     return sheets;
   }
 

@@ -36,7 +36,7 @@ final class Books {
           new Division(Set.of("space-overflow", "room-next"), "Bench space by month"),
           LotsBoughtSheet.NAME,
           new Division(
-              Set.of("bought-lots", "bought-lot-limits", "lot-verdicts"), "Lots bought in full"),
+              Set.of(BoughtLots.GAINS, BoughtLots.LIMITS, "lot-verdicts"), "Lots bought in full"),
           "Cash",
           new Division(Set.of("cash-by-season", "reconciliation"), "Cash by month"),
           "Sales",

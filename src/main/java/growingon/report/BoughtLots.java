@@ -19,6 +19,12 @@ import java.util.OptionalInt;
 
 /** The lots bought within the plan: the nursery with each against the nursery without it. */
 final class BoughtLots {
+  /** Name of the table of what each gains. */
+  static final String GAINS = "bought-lots";
+
+  /** Name of the table of how far one may go. */
+  static final String LIMITS = "bought-lot-limits";
+
   private BoughtLots() {}
 
   static List<Table> tables(Context context) {
@@ -39,7 +45,7 @@ final class BoughtLots {
     Rows rows = new Rows();
     context.bought().forEach(each -> rows.add(gain(context, each, each)));
     return new Table(
-        "bought-lots",
+        GAINS,
         "Lots bought: does each pay",
         List.of(
             "Gain: present value of the whole nursery's cash with the lot less that without it, so"
@@ -169,7 +175,7 @@ final class BoughtLots {
     Rows rows = new Rows();
     context.bought().forEach(each -> rows.add(limit(context, each)));
     return new Table(
-        "bought-lot-limits",
+        LIMITS,
         "Lots bought: how far you may go",
         List.of(
             "Landed: a plant with its share of carriage and charges. The most to pay, the fewest usable"

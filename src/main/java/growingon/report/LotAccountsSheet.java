@@ -6,6 +6,27 @@ import java.util.List;
 
 /** What each lot takes and brings, and how the lots' results lead to the nursery's cash. */
 final class LotAccountsSheet {
+  /** Name of the table of costs. */
+  static final String COSTS = "lot-costs";
+
+  /** Keys of the columns of costs that an edition picks. */
+  static final class Costs {
+    static final String LOT = "lot";
+    static final String SPECIES = "species";
+    static final String PLANTS = "plants_bought";
+    static final String CHARGES = "carriage_charges";
+    static final String POTS = "pots";
+    static final String SUBSTRATE = "substrate";
+    static final String MATERIALS = "materials";
+    static final String PLACE = "place";
+    static final String TOTAL = "costs";
+    static final String EACH_STARTED = "cost_per_plant_started";
+    static final String EACH_ALIVE = "per_plant_alive";
+    static final String EACH_SOLD = "per_plant_sold";
+
+    private Costs() {}
+  }
+
   private final List<LotAccount> accounts;
   private final List<WholeLot> whole;
   private final String currency;
@@ -85,31 +106,31 @@ final class LotAccountsSheet {
 
   private Table costs() {
     TableBuilder table =
-        TableBuilder.table("lot-costs", "Costs of each lot within the plan")
+        TableBuilder.table(COSTS, "Costs of each lot within the plan")
             .note(
                 "Place: the square metre months it stood × the place's yearly cost / 12 / usable"
                     + " share. Selling: the share of receipts that selling costs; its hours are among"
                     + " the hours. Other: other cash of the lot, less what that brings. Costs per"
                     + " plant include the cost to date; a plant alive is one"
                     + " neither dead nor culled, sold or standing.")
-            .text("lot")
-            .text("species")
-            .summed("plants bought", currency, Kind.MONEY)
-            .summed("carriage, charges", currency, Kind.MONEY)
-            .summed("pots", currency, Kind.MONEY)
-            .summed("substrate", currency, Kind.MONEY)
-            .summed("materials", currency, Kind.MONEY)
+            .column(Costs.LOT, "lot", "", Kind.TEXT)
+            .column(Costs.SPECIES, "species", "", Kind.TEXT)
+            .summed(Costs.PLANTS, "plants bought", currency, Kind.MONEY)
+            .summed(Costs.CHARGES, "carriage, charges", currency, Kind.MONEY)
+            .summed(Costs.POTS, "pots", currency, Kind.MONEY)
+            .summed(Costs.SUBSTRATE, "substrate", currency, Kind.MONEY)
+            .summed(Costs.MATERIALS, "materials", currency, Kind.MONEY)
             .summed("hours", "", Kind.HOURS)
             .summed("labour", currency, Kind.MONEY)
             .summed("care", currency, Kind.MONEY)
             .summed("space", "m² months", Kind.SQUARE_METRES)
-            .summed("place", currency, Kind.MONEY)
+            .summed(Costs.PLACE, "place", currency, Kind.MONEY)
             .summed("selling", currency, Kind.MONEY)
             .summed("other", currency, Kind.MONEY)
-            .summed("costs", currency, Kind.MONEY)
-            .column("cost per plant started", currency, Kind.MONEY_EACH)
-            .column("per plant alive", currency, Kind.MONEY_EACH)
-            .column("per plant sold", currency, Kind.MONEY_EACH);
+            .summed(Costs.TOTAL, "costs", currency, Kind.MONEY)
+            .column(Costs.EACH_STARTED, "cost per plant started", currency, Kind.MONEY_EACH)
+            .column(Costs.EACH_ALIVE, "per plant alive", currency, Kind.MONEY_EACH)
+            .column(Costs.EACH_SOLD, "per plant sold", currency, Kind.MONEY_EACH);
     for (int i = 0; i < accounts.size(); i++) {
       LotAccount account = accounts.get(i);
       WholeLot lot = whole.get(i);

@@ -17,6 +17,9 @@ import java.util.OptionalInt;
 
 /** Every lot: where it comes from, what becomes of it, and its line of life. */
 final class LotsSheet {
+  /** Name of the table of when lots reach their grades. */
+  static final String GRADES = "lot-grades";
+
   private final Context context;
   private final Accounts accounts;
   private final Horizon horizon;
@@ -224,7 +227,7 @@ final class LotsSheet {
       }
     }
     return new Table(
-        "lot-grades",
+        GRADES,
         "When each lot reaches its grades",
         List.of(
             "The month by which a tenth, half (the middle plant) and nine tenths of the plants have"

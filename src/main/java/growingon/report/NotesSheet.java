@@ -18,6 +18,12 @@ import java.util.stream.Collectors;
 
 /** What was found in the input, how the plan is to be read, cautions, and sources of figures. */
 final class NotesSheet {
+  /** Name of the table that says how to read a plan. */
+  static final String HOW_TO_READ = "how-to-read";
+
+  /** Name of the table of cautions. */
+  static final String CAUTIONS = "cautions";
+
   private final Scenario scenario;
   private final Nursery nursery;
   private final List<Problem> problems;
@@ -67,7 +73,7 @@ final class NotesSheet {
 
   private Table reading() {
     String start = nursery.settings().seasonStart().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
-    return TableBuilder.table("how-to-read", "How to read this plan")
+    return TableBuilder.table(HOW_TO_READ, "How to read this plan")
         .text("about")
         .longText("what it means")
         .row(
@@ -129,8 +135,7 @@ final class NotesSheet {
   }
 
   private static Table cautions() {
-    TableBuilder table =
-        TableBuilder.table("cautions", "Cautions").text("about").longText("caution");
+    TableBuilder table = TableBuilder.table(CAUTIONS, "Cautions").text("about").longText("caution");
     Sentences.cautions().forEach(caution -> table.row(caution.toArray()));
     return table.build();
   }

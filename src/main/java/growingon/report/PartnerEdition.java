@@ -62,7 +62,8 @@ final class PartnerEdition {
   private List<Sheet> sheets() {
     List<Sheet> sheets = new ArrayList<>();
     sheets.add(
-        EditionReport.summary(leftOut(), Picked.tables(SummarySheet.of(context), "seasons")));
+        EditionReport.summary(
+            leftOut(), Picked.tables(SummarySheet.of(context), SummarySheet.SEASONS)));
     sheets.add(BenchSpaceSheet.of(context));
     sheets.add(cash());
     sheets.add(lots());
@@ -74,7 +75,7 @@ final class PartnerEdition {
     if (costs) {
       sheets.add(FilledSheet.of("Offers", List.of(Sentences.WITHOUT_VAT), offers()));
     }
-    sheets.add(Picked.sheet(NotesSheet.of(context), "how-to-read", "cautions"));
+    sheets.add(Picked.sheet(NotesSheet.of(context), NotesSheet.HOW_TO_READ, NotesSheet.CAUTIONS));
     return sheets;
   }
 
@@ -89,24 +90,25 @@ final class PartnerEdition {
 
   private Sheet lots() {
     List<Table> tables = new ArrayList<>();
-    Sheet lots = LotsSheet.of(context);
-    tables.addAll(costs ? Picked.tables(lots, "bought-lots", "bought-lot-limits") : gains(lots));
+    Sheet bought = LotsBoughtSheet.of(context);
+    tables.addAll(
+        costs ? Picked.tables(bought, BoughtLots.GAINS, BoughtLots.LIMITS) : gains(bought));
     tables.add(accounts());
     if (costs) {
       tables.add(suppliers());
       tables.addAll(costTable());
     }
-    tables.addAll(Picked.tables(lots, "lot-grades"));
+    tables.addAll(Picked.tables(LotsSheet.of(context), LotsSheet.GRADES));
     return FilledSheet.of("Lots", List.of(), tables.toArray(Table[]::new));
   }
 
-  private static List<Table> gains(Sheet lots) {
+  private static List<Table> gains(Sheet bought) {
     List<String> notes =
         List.of(
             "Gain: present value of the whole nursery's cash with the lot less that without it."
                 + " More space and hours: what is missing because of it. "
                 + Sentences.WITHOUT_VAT);
-    return Picked.tables(lots, "bought-lots").stream()
+    return Picked.tables(bought, BoughtLots.GAINS).stream()
         .map(
             table ->
                 Picked.columns(
@@ -127,24 +129,24 @@ final class PartnerEdition {
   private List<Table> costTable() {
     List<String> notes =
         List.of("The rest of the costs is work and care. " + Sentences.WITHOUT_VAT);
-    return Picked.tables(LotAccountsSheet.of(context), "lot-costs").stream()
+    return Picked.tables(LotAccountsSheet.of(context), LotAccountsSheet.COSTS).stream()
         .map(
             table ->
                 Picked.columns(
                     table,
                     notes,
-                    "lot",
-                    "species",
-                    "plants_bought",
-                    "carriage_charges",
-                    "pots",
-                    "substrate",
-                    "materials",
-                    "place",
-                    "costs",
-                    "cost_per_plant_started",
-                    "per_plant_alive",
-                    "per_plant_sold"))
+                    LotAccountsSheet.Costs.LOT,
+                    LotAccountsSheet.Costs.SPECIES,
+                    LotAccountsSheet.Costs.PLANTS,
+                    LotAccountsSheet.Costs.CHARGES,
+                    LotAccountsSheet.Costs.POTS,
+                    LotAccountsSheet.Costs.SUBSTRATE,
+                    LotAccountsSheet.Costs.MATERIALS,
+                    LotAccountsSheet.Costs.PLACE,
+                    LotAccountsSheet.Costs.TOTAL,
+                    LotAccountsSheet.Costs.EACH_STARTED,
+                    LotAccountsSheet.Costs.EACH_ALIVE,
+                    LotAccountsSheet.Costs.EACH_SOLD))
         .toList();
   }
 

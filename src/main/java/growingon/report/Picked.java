@@ -2,17 +2,30 @@ package growingon.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** Tables and columns by name, for editions that show only what they name. */
 final class Picked {
   private Picked() {}
 
-  /** Those tables of a sheet that are named, in the order of the names. */
+  /**
+   * The named tables of a sheet, in the order of the names; none of a sheet that is empty.
+   *
+   * @throws IllegalArgumentException if the sheet has tables, but not one that is named
+   */
   static List<Table> tables(Sheet sheet, String... names) {
-    return Stream.of(names)
-        .flatMap(name -> sheet.tables().stream().filter(each -> each.name().equals(name)))
-        .toList();
+    return sheet.isEmpty() ? List.of() : Stream.of(names).map(name -> table(sheet, name)).toList();
+  }
+
+  private static Table table(Sheet sheet, String name) {
+    return sheet.tables().stream()
+        .filter(table -> table.name().equals(name))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "the sheet %s has no table %s".formatted(sheet.name(), name)));
   }
 
   /** A sheet of the named tables of another one, without its sentences. */
@@ -20,16 +33,13 @@ final class Picked {
     return FilledSheet.of(sheet.name(), List.of(), tables(sheet, names).toArray(Table[]::new));
   }
 
-  /** A table with the named columns only, and with the notes given instead of its own. */
+  /**
+   * A table with the named columns only, and with the notes given instead of its own.
+   *
+   * @throws IllegalArgumentException if the table has no column of that key
+   */
   static Table columns(Table table, List<String> notes, String... keys) {
-    List<Integer> places = new ArrayList<>();
-    for (String key : keys) {
-      for (int i = 0; i < table.columns().size(); i++) {
-        if (table.columns().get(i).key().equals(key)) {
-          places.add(i);
-        }
-      }
-    }
+    List<Integer> places = Stream.of(keys).map(key -> place(table, key)).toList();
     return new Table(
         table.name(),
         table.title(),
@@ -37,6 +47,16 @@ final class Picked {
         places.stream().map(table.columns()::get).toList(),
         cells(table.rows(), places),
         cells(table.inFull(), places));
+  }
+
+  private static int place(Table table, String key) {
+    return IntStream.range(0, table.columns().size())
+        .filter(place -> table.columns().get(place).key().equals(key))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new IllegalArgumentException(
+                    "the table %s has no column %s".formatted(table.name(), key)));
   }
 
   private static List<List<Object>> cells(List<List<Object>> from, List<Integer> places) {

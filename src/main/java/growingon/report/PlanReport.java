@@ -67,8 +67,8 @@ public final class PlanReport {
         List.of());
   }
 
-  /** No sheet needs another, so they are made on all processors. */
-  private static List<Sheet> sheets(Context context) {
+  /** Every sheet of both books. No sheet needs another, so they are made on all processors. */
+  static List<Sheet> sheets(Context context) {
     List<Function<Context, Sheet>> makers =
         List.of(
             SummarySheet::of,

@@ -9,6 +9,9 @@ import java.util.Optional;
 
 /** What a grower reads first. */
 final class SummarySheet {
+  /** Name of the table of seasons. */
+  static final String SEASONS = "seasons";
+
   private SummarySheet() {}
 
   static Sheet of(Context context) {
@@ -84,7 +87,7 @@ final class SummarySheet {
           Columns.aboveNil(Column.summed("hours_short", "hours short", "hours", Kind.HOURS)));
     }
     return new Table(
-        "seasons",
+        SEASONS,
         "Season by season",
         notes(space, hours),
         columns,

@@ -54,9 +54,21 @@ final class TableBuilder {
     return this;
   }
 
+  /** A column without a total and with a key of its own, by which an edition picks it. */
+  TableBuilder column(String key, String heading, String unit, Kind kind) {
+    columns.add(Column.of(key, heading, unit, kind));
+    return this;
+  }
+
   /** A column with a total. */
   TableBuilder summed(String heading, String unit, Kind kind) {
     columns.add(Column.summed(key(heading), heading, unit, kind));
+    return this;
+  }
+
+  /** A column with a total and a key of its own, by which an edition picks it. */
+  TableBuilder summed(String key, String heading, String unit, Kind kind) {
+    columns.add(Column.summed(key, heading, unit, kind));
     return this;
   }
 

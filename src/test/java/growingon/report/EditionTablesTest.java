@@ -1,0 +1,99 @@
+package growingon.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import growingon.money.Accounts;
+import growingon.money.ValueJoin;
+import growingon.nursery.Inputs;
+import growingon.nursery.Scenario;
+import growingon.project.Nurseries;
+import growingon.project.Projector;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Which tables and columns an edition shows: what it picks is there, and nothing else is. */
+class EditionTablesTest {
+  private static Sheet lots(Context context, boolean costs) {
+    Edition edition = new Edition(Audience.PARTNER, costs, false);
+    Inputs seen = edition.seen(context.inputs());
+    Scenario scenario = seen.scenario();
+    Report report =
+        edition.report(seen, Accounts.of(Projector.project(scenario)), ValueJoin.of(scenario));
+    return report.sheets().stream()
+        .filter(sheet -> sheet.name().equals("Lots"))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static List<String> keys(Sheet sheet, String table) {
+    return Cells.of(sheet, table).table().columns().stream().map(Column::key).toList();
+  }
+
+  @Test
+  void partnerWithoutCosts_seesOfBoughtLotsWhatTheyGain_butNotWhatTheyCost() {
+    Sheet lots = lots(SmallNursery.context(), false);
+
+    assertThat(lots.tables())
+        .extracting(Table::name)
+        .containsExactly("bought-lots", "lot-accounts", "lot-grades");
+    assertThat(keys(lots, "bought-lots"))
+        .containsExactly(
+            "lot",
+            "plants",
+            "gain",
+            "return_rate",
+            "money_back",
+            "overflow",
+            "hours_short",
+            "verdict");
+  }
+
+  @Test
+  void partnerWithCosts_seesCostsOfLots_butNoHours() {
+    Sheet lots = lots(SmallNursery.context(), true);
+
+    assertThat(lots.tables())
+        .extracting(Table::name)
+        .containsExactly(
+            "bought-lots",
+            "bought-lot-limits",
+            "lot-accounts",
+            "lot-suppliers",
+            "lot-costs",
+            "lot-grades");
+    assertThat(keys(lots, "lot-costs"))
+        .containsExactly(
+            "lot",
+            "species",
+            "plants_bought",
+            "carriage_charges",
+            "pots",
+            "substrate",
+            "materials",
+            "place",
+            "costs",
+            "cost_per_plant_started",
+            "per_plant_alive",
+            "per_plant_sold");
+  }
+
+  @Test
+  void partnerOfANurseryWithoutLots_seesNoTableOfLots() {
+    assertThat(lots(SmallNursery.context(Nurseries.bare()), true).tables()).isEmpty();
+  }
+
+  @Test
+  void tableThatIsNotThere_isNotLeftOutInSilence() {
+    assertThatThrownBy(() -> Picked.tables(SummarySheet.of(SmallNursery.context()), "season"))
+        .hasMessage("the sheet Summary has no table season");
+  }
+
+  @Test
+  void columnThatIsNotThere_isNotLeftOutInSilence() {
+    Table seasons = SummarySheet.of(SmallNursery.context()).tables().get(0);
+
+    assertThatThrownBy(() -> Picked.columns(seasons, List.of(), "season", "plants"))
+        .hasMessage("the table seasons has no column plants");
+  }
+}
