@@ -10,7 +10,6 @@ import growingon.nursery.Settings;
 import growingon.nursery.Species;
 import growingon.problem.Advice;
 import java.time.YearMonth;
-import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -145,10 +144,5 @@ final class LotCells {
 
   static String text(Row row, String heading) {
     return row.find(heading, As.TEXT).orElse("");
-  }
-
-  /** Headings of the ways to state trunks. */
-  static List<String> trunkHeadings() {
-    return List.of(TRUNK, TRUNK_SPREAD, TRUNK_FROM, TRUNK_TO, GIRTH_FROM, GIRTH_TO);
   }
 }

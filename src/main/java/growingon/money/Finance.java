@@ -1,5 +1,6 @@
 package growingon.money;
 
+import growingon.nursery.Negligible;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
@@ -83,7 +84,7 @@ public final class Finance {
     int since = 0;
     for (int t = 0; t < flows.length; t++) {
       sum += flows[t];
-      if (sum < -1e-9) {
+      if (!Negligible.is(-sum)) {
         since = t + 1;
       }
     }

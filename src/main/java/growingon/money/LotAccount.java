@@ -1,6 +1,7 @@
 package growingon.money;
 
 import growingon.nursery.Lot;
+import growingon.nursery.Negligible;
 
 /**
  * What one lot takes and brings over the plan, plan currency, all amounts positive.
@@ -121,6 +122,6 @@ public record LotAccount(
   }
 
   private double perPlant(double number) {
-    return number > 1e-9 ? (costs() + spentBefore) / number : Double.NaN;
+    return Negligible.is(number) ? Double.NaN : (costs() + spentBefore) / number;
   }
 }

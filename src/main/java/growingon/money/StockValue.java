@@ -1,6 +1,7 @@
 package growingon.money;
 
 import growingon.nursery.Lot;
+import growingon.nursery.Negligible;
 import growingon.project.LotHistory;
 import growingon.project.YearEnd;
 import java.util.ArrayList;
@@ -51,7 +52,7 @@ public record StockValue(
         values.add(of(end.month(), lot.lot(), stock));
       }
     }
-    values.removeIf(each -> each.priced + each.unpriced < 1e-9);
+    values.removeIf(each -> Negligible.is(each.priced + each.unpriced));
     values.sort(Comparator.comparingInt(StockValue::month));
     return values;
   }

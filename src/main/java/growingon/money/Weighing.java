@@ -1,6 +1,7 @@
 package growingon.money;
 
 import growingon.nursery.Lot;
+import growingon.nursery.Negligible;
 import growingon.nursery.Place;
 import growingon.nursery.Scenario;
 import growingon.project.HoursUse;
@@ -12,8 +13,6 @@ import java.util.Optional;
 
 /** Weighs lots bought within a plan, each against the plan without it, and joins what they gain. */
 final class Weighing {
-  private static final double ROUNDING = 1e-9;
-
   private final Scenario scenario;
   private final GradeNumbers grades;
   private final Tally with;
@@ -148,7 +147,7 @@ final class Weighing {
             isPlace ? places.get(place).capacityM2(scenario.horizon().month(month)) : 0;
         double before = Math.max(0, without.space()[place][month] - capacity);
         double more = Math.max(0, with.space()[place][month] - capacity) - before;
-        if (more > ROUNDING) {
+        if (!Negligible.is(more)) {
           list.add(new BoughtLot.Overflow(isPlace ? places.get(place).name() : "", month, more));
         }
       }

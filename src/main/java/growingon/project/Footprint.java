@@ -48,19 +48,4 @@ final class Footprint {
   static int rows(double depthMm, double sideMm, double gapMm) {
     return (int) Math.max(1, Math.floor((depthMm + gapMm) / (sideMm + gapMm) + 1e-9));
   }
-
-  /**
-   * Plants in offset rows on a bounded bench, rows along the long side: every second row is moved
-   * by half a pot and may hold one less, and rows stand √3/2 apart.
-   *
-   * @param lengthMm long side of the bench
-   * @param depthMm short side of the bench
-   * @param sideMm pot diameter with its gap
-   */
-  static int offsetCount(double lengthMm, double depthMm, double sideMm) {
-    int rows = (int) Math.floor((depthMm - sideMm) / (OFFSET_FACTOR * sideMm) + 1e-9) + 1;
-    int full = (int) Math.floor(lengthMm / sideMm + 1e-9);
-    int moved = (int) Math.floor((lengthMm - sideMm / 2) / sideMm + 1e-9);
-    return (rows + 1) / 2 * full + rows / 2 * moved;
-  }
 }

@@ -1,6 +1,7 @@
 package growingon.project;
 
 import growingon.nursery.Curve;
+import growingon.nursery.Negligible;
 import growingon.nursery.Quality;
 import growingon.nursery.QualityShares;
 import java.util.ArrayList;
@@ -16,9 +17,6 @@ import java.util.TreeMap;
  */
 final class Growing {
   private static final double NOT_YET = -1;
-
-  /** Fewer plants than this are what rounding left of dividing. */
-  private static final double LEAST_PLANTS = 1e-9;
 
   private final GrowthStart start;
   private final QualityShares quality;
@@ -51,7 +49,7 @@ final class Growing {
 
   /** Whether nothing is left but what rounding left of dividing. */
   boolean isEmpty() {
-    return living() < LEAST_PLANTS;
+    return Negligible.is(living());
   }
 
   /** Kept plants alive now. */

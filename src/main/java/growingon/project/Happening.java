@@ -78,9 +78,4 @@ public record Happening(
         dueMonth,
         how);
   }
-
-  /** Weight of all plants worked on, afterwards, kg. */
-  public double kgInAll() {
-    return plants * kgEach;
-  }
 }

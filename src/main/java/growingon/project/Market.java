@@ -1,5 +1,6 @@
 package growingon.project;
 
+import growingon.nursery.Negligible;
 import growingon.nursery.Quality;
 import growingon.nursery.QualityRule;
 import java.util.ArrayList;
@@ -14,9 +15,6 @@ import java.util.stream.IntStream;
  * stream, so that it does not matter how a batch is split into lots.
  */
 final class Market {
-  /** So little of a plant is what rounding left of sums; it is neither wanted nor sold. */
-  private static final double NEGLIGIBLE = 1e-9;
-
   private static final Quality[] QUALITIES = Quality.values();
 
   private final Programme programme;
@@ -92,11 +90,11 @@ final class Market {
     }
     for (DemandRow row : rows) {
       double wanted = wanted(row, month) - met[row.index()];
-      if (wanted <= NEGLIGIBLE) {
+      if (Negligible.is(wanted)) {
         continue;
       }
       double left = meet(row, month, wanted);
-      if (left > NEGLIGIBLE && Double.isFinite(left)) {
+      if (!Negligible.is(left) && Double.isFinite(left)) {
         missed.add(new Missed(month, row.index(), left));
       }
     }
@@ -129,7 +127,7 @@ final class Market {
       }
       for (int[] batch : row.batches()) {
         left -= sellFrom(batch, row, quality, month, left);
-        if (left <= NEGLIGIBLE) {
+        if (Negligible.is(left)) {
           return 0;
         }
       }
@@ -160,7 +158,7 @@ final class Market {
   /** Plants of a lot that are ready. */
   private static double ready(LotState lot, Quality quality, int grade) {
     double ready = lot.plants.ready(quality, grade);
-    return ready > NEGLIGIBLE ? ready : 0;
+    return Negligible.is(ready) ? 0 : ready;
   }
 
   private void sell(

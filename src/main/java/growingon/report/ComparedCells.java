@@ -1,5 +1,6 @@
 package growingon.report;
 
+import growingon.nursery.Negligible;
 import growingon.review.Compared;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -12,8 +13,6 @@ final class ComparedCells {
       "Real: by the daybook; marked planned where it says nothing. P10 to P90: what the kept plan"
           + " itself had for likely; a real figure between them is luck, one outside asks whether"
           + " the assumption is right.";
-
-  private static final double NEGLIGIBLE = 1e-9;
 
   private ComparedCells() {}
 
@@ -74,7 +73,7 @@ final class ComparedCells {
 
   /** Whether there is or was to be any. */
   static boolean saysAnything(Compared figure) {
-    return Math.abs(figure.planned()) > NEGLIGIBLE || Math.abs(figure.real()) > NEGLIGIBLE;
+    return !Negligible.is(Math.abs(figure.planned())) || !Negligible.is(Math.abs(figure.real()));
   }
 
   private static String words(Compared.Judgement judgement) {

@@ -1,5 +1,6 @@
 package growingon.report;
 
+import growingon.nursery.Negligible;
 import growingon.report.Chart.Role;
 import growingon.report.Chart.Series;
 import java.util.ArrayList;
@@ -23,7 +24,7 @@ final class FewSeries {
   static List<Series> of(Map<String, double[]> byName, String rest) {
     List<Map.Entry<String, double[]>> sorted =
         byName.entrySet().stream()
-            .filter(each -> sum(each.getValue()) > 1e-9)
+            .filter(each -> !Negligible.is(sum(each.getValue())))
             .sorted(Comparator.comparingDouble(each -> -sum(each.getValue())))
             .toList();
     int named = sorted.size() > Colours.STEPS ? Colours.STEPS - 1 : sorted.size();

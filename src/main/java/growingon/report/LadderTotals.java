@@ -3,6 +3,7 @@ package growingon.report;
 import growingon.nursery.Horizon;
 import growingon.nursery.Ladder;
 import growingon.nursery.Lot;
+import growingon.nursery.Negligible;
 import growingon.nursery.Nursery;
 import growingon.whole.WholeLot;
 import growingon.whole.WholeSale;
@@ -22,7 +23,6 @@ import java.util.function.ToDoubleFunction;
  * lots; where even all ladders together tell of one lot, nothing is told.
  */
 final class LadderTotals {
-  private static final double NEGLIGIBLE = 1e-9;
   private static final String OTHER = "other";
 
   /** A row of the making: a ladder, its figures and the lots behind each. */
@@ -40,7 +40,7 @@ final class LadderTotals {
     }
 
     private void add(int season, String lot, double value) {
-      if (value > NEGLIGIBLE) {
+      if (!Negligible.is(value)) {
         values[season] += value;
         lots.get(season).add(lot);
       }
@@ -128,7 +128,7 @@ final class LadderTotals {
     List<Row> told = new ArrayList<>();
     for (String ladder : ladders) {
       Row row = byLadder.get(ladder);
-      if (row.sum() > NEGLIGIBLE) {
+      if (!Negligible.is(row.sum())) {
         if (row.tellsOfOneLot()) {
           other.add(row);
         } else {
@@ -141,7 +141,7 @@ final class LadderTotals {
       told.remove(smallest);
       other.add(smallest);
     }
-    if (other.sum() > NEGLIGIBLE) {
+    if (!Negligible.is(other.sum())) {
       told.add(other);
     }
     return told;

@@ -59,11 +59,6 @@ public record Compared(
     return real - planned;
   }
 
-  /** Whole plants that came less those planned. */
-  public long wholeDifference() {
-    return wholeReal - wholePlanned;
-  }
-
   /** How it is to be taken. */
   public Judgement judgement() {
     if (!isReal) {

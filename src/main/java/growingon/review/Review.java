@@ -83,9 +83,4 @@ public record Review(
     traces = List.copyOf(traces);
     faults = List.copyOf(faults);
   }
-
-  /** Whether a kept plan is compared with. */
-  public boolean hasKeptPlan() {
-    return keptName.isPresent();
-  }
 }

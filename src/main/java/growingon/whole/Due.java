@@ -66,8 +66,8 @@ final class Due {
     long dueBefore = 0;
     for (int season = 0; season < due[row].length; season++) {
       double all = sold[row][season] + missing[row][season];
-      long wanted = (long) Math.floor(all + HALF + Ticks.DUST);
-      long nearest = wanted - (long) Math.ceil(missing[row][season] - HALF - Ticks.DUST);
+      long wanted = (long) Math.floor(all + HALF + Ticks.ROUNDING);
+      long nearest = wanted - (long) Math.ceil(missing[row][season] - HALF - Ticks.ROUNDING);
       long most = Ticks.ceil(sold[row][season]);
       long least = Math.max(dueBefore, Ticks.floor(sold[row][season]));
       due[row][season] = isLimited ? Math.max(least, Math.min(most, nearest)) : wanted;

@@ -127,7 +127,7 @@ final class MadeLot {
     int[][] before = gone;
     leave(others, -1);
     round(others);
-    if (others.uneven(rows()) > uneven + Ticks.DUST) {
+    if (others.uneven(rows()) > uneven + Ticks.ROUNDING) {
       leave(others, -1);
       gone = before;
       cells.all().undo();

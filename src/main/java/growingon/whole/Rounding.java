@@ -163,7 +163,7 @@ final class Rounding {
 
   /** Whether a whole number is that which was expected, rounded down or up. */
   private static boolean isWithinOne(double off) {
-    return Math.abs(off) < 1 - Ticks.DUST;
+    return Math.abs(off) < 1 - Ticks.ROUNDING;
   }
 
   /** Numbers that do not rise stay rounded as they were, the others are rounded down or up. */

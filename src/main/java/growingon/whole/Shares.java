@@ -48,7 +48,7 @@ public final class Shares {
     for (int i = 0; i < exact.length; i++) {
       boolean mayHaveMore = whole[i] < Ticks.ceil(exact[i]);
       double need = exact[i] - whole[i] - tooMany[i] + (mayHaveMore ? 1e6 : 0);
-      if (exact[i] > Ticks.DUST && (best < 0 || need > most)) {
+      if (exact[i] > Ticks.ROUNDING && (best < 0 || need > most)) {
         best = i;
         most = need;
       }

@@ -1,5 +1,6 @@
 package growingon.whole;
 
+import growingon.nursery.Negligible;
 import growingon.project.Happening;
 import growingon.project.LotHistory;
 import java.util.List;
@@ -16,10 +17,7 @@ final class Ticks {
   static final int KINDS = 4;
 
   /** Less of a plant is what rounding left of sums. */
-  static final double DUST = 1e-6;
-
-  /** Less than this is no happening of its own. */
-  static final double NOTHING = 1e-9;
+  static final double ROUNDING = 1e-6;
 
   private final double[][] parts;
   private final double[][] sums;
@@ -72,7 +70,7 @@ final class Ticks {
 
   private void addUnlessNothing(
       int month, double died, double culled, double went, double sold, double come) {
-    if (died > NOTHING || culled > NOTHING || went > 0 || sold > 0 || come > 0) {
+    if (!Negligible.is(died) || !Negligible.is(culled) || went > 0 || sold > 0 || come > 0) {
       add(month, Math.max(0, died), Math.max(0, culled), went, sold, come);
     }
   }
@@ -150,14 +148,14 @@ final class Ticks {
 
   /** The least whole number that a number may be shown as. */
   static long floor(double number) {
-    double above = number + DUST;
+    double above = number + ROUNDING;
     long cut = (long) above;
     return cut > above ? cut - 1 : cut;
   }
 
   /** The greatest whole number that a number may be shown as. */
   static long ceil(double number) {
-    double below = number - DUST;
+    double below = number - ROUNDING;
     long cut = (long) below;
     return cut < below ? cut + 1 : cut;
   }

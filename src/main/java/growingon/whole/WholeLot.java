@@ -6,6 +6,7 @@ import static growingon.whole.Ticks.KINDS;
 import static growingon.whole.Ticks.SOLD;
 import static growingon.whole.Ticks.WENT;
 
+import growingon.nursery.Negligible;
 import growingon.project.Happening;
 import growingon.project.LotHistory;
 import growingon.project.Work;
@@ -175,7 +176,7 @@ public final class WholeLot {
 
   private int at(int[] sums, int happening) {
     Happening done = history.happenings().get(happening);
-    boolean hasTick = done.died() > Ticks.NOTHING || done.culled() > Ticks.NOTHING;
+    boolean hasTick = !Negligible.is(done.died()) || !Negligible.is(done.culled());
     int tick = ofHappening[happening];
     return hasTick ? sums[tick] - sums[tick - 1] : 0;
   }

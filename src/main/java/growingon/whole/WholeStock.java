@@ -23,15 +23,4 @@ public record WholeStock(int kept, int ungraded, int[][] ready, int[][] waiting)
     }
     return sum;
   }
-
-  /** Plants that could be sold at that moment. */
-  public int readyInAll() {
-    int sum = 0;
-    for (int[] quality : ready) {
-      for (int grade : quality) {
-        sum += grade;
-      }
-    }
-    return sum;
-  }
 }

@@ -114,7 +114,6 @@ class LiftingTest {
     assertThat(potted.kgEach()).isCloseTo(16 + 4 + 3.1, within(0.1));
     assertThat(potted.lifting()).isEqualTo(Lifting.TWO_PEOPLE);
     assertThat(potted.hours()).isCloseTo(100 * (6 + 2) / 60.0, within(1e-9));
-    assertThat(potted.kgInAll()).isCloseTo(100 * potted.kgEach(), within(1e-9));
   }
 
   @Test
