@@ -3,11 +3,15 @@ package growingon.money;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import growingon.nursery.Lot;
+import growingon.nursery.OtherCash;
+import growingon.nursery.PlaceKind;
 import growingon.nursery.Quality;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.project.Steps;
 import java.time.Month;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -79,5 +83,75 @@ class WeighingTest {
     expected[4] = 4;
     expected[5] = 2;
     assertThat(weigh(nursery).hoursShort()).containsExactly(expected, within(1e-9));
+  }
+
+  /** Hours of other cash are among those that are there before the bought lot comes. */
+  @Test
+  void hoursShort_countHoursOfOtherCashThatNoLotCauses() {
+    OtherCash sweeping =
+        new OtherCash(
+            Optional.empty(),
+            OtherCash.Every.MONTH,
+            "sweeping",
+            0,
+            8,
+            Optional.empty(),
+            Optional.empty(),
+            Optional.empty());
+    Nurseries nursery =
+        Nurseries.bare()
+            .seasons(1)
+            .hoursAvailable(10)
+            .otherCash(sweeping)
+            .route("bought", Steps.in("pot", Month.MARCH, 0).minutes(6).build())
+            .lot(Lots.lot("new").quantity(50).route("bought").bought(1, 0).build());
+
+    double[] expected = new double[12];
+    expected[4] = 3;
+    assertThat(weigh(nursery).hoursShort()).containsExactly(expected, within(1e-9));
+  }
+
+  /**
+   * The bench has 20 m². 60 plants of the lot that stands take 15 m² at 4 to the square metre, and
+   * 25 with the 40 of the bought one: it is the cause of 5 m².
+   */
+  @Test
+  void overflow_isWhatTheBoughtLotAddsToWhatIsMissing_inEveryMonthThatItStands() {
+    Nurseries nursery =
+        Nurseries.bare()
+            .seasons(1)
+            .place(Nurseries.place("bench", PlaceKind.BENCH, 20))
+            .lot(Lots.lot("old").quantity(60).place("bench").plantsPerM2(4).build());
+
+    assertThat(weigh(nursery.lot(standing("new", "bench", 40))).overflows())
+        .hasSize(8)
+        .allSatisfy(each -> assertThat(each.place()).isEqualTo("bench"))
+        .allSatisfy(each -> assertThat(each.m2()).isCloseTo(5, within(1e-9)))
+        .extracting(BoughtLot.Overflow::month)
+        .containsExactly(4, 5, 6, 7, 8, 9, 10, 11);
+  }
+
+  @Test
+  void overflow_ofAPlaceThatIsTooSmallAlready_isAllThatTheBoughtLotTakes() {
+    Nurseries nursery =
+        Nurseries.bare()
+            .seasons(1)
+            .place(Nurseries.place("bed", PlaceKind.STANDING_GROUND, 10))
+            .lot(Lots.lot("bedded").quantity(48).place("bed").plantsPerM2(4).build());
+
+    assertThat(weigh(nursery.lot(standing("new", "bed", 12))).overflows())
+        .hasSize(8)
+        .allSatisfy(each -> assertThat(each.m2()).isCloseTo(3, within(1e-9)));
+  }
+
+  /** A lot bought in March 2027, which stands from then on. */
+  private static Lot standing(String name, String place, int plants) {
+    return Lots.lot(name)
+        .quantity(plants)
+        .arrived(2027, 3)
+        .place(place)
+        .plantsPerM2(4)
+        .bought(1, 0)
+        .build();
   }
 }
