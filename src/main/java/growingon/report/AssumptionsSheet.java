@@ -21,7 +21,11 @@ final class AssumptionsSheet {
 
   static Sheet of(Context context) {
     AssumptionsSheet sheet = new AssumptionsSheet(context.inputs().assumptions());
-    return FilledSheet.of("Assumptions", sheet.sentences(), sheet.table());
+    return FilledSheet.of(
+        "Assumptions",
+        sheet.sentences(),
+        sheet.table(),
+        LibraryWords.sources(context.inputs().scenario()));
   }
 
   private List<String> sentences() {
@@ -34,7 +38,7 @@ final class AssumptionsSheet {
       sentences.add(
           "From the library of species: %s of them, with the range that holds in 8 of 10 nurseries,"
                   .formatted(counted(AssumptionsSheet::isFromLibrary))
-              + " what each rests on, and its sources by the numbers that Notes has.");
+              + " what each rests on, and its sources by the numbers of the table below.");
       sentences.add(LibraryWords.COMMON_PRACTICE);
       sentences.add(LibraryWords.PLACE);
     }

@@ -264,7 +264,8 @@ final class ChanceWords {
 
   /** What the Summary says: luck and not knowing, then each lot bought. */
   List<String> summary() {
-    List<String> sentences = new ArrayList<>(new NotKnownTables(context).summary());
+    List<String> sentences = new ArrayList<>();
+    new NotKnownTables(context).cash().ifPresent(sentences::add);
     sentences.addAll(verdicts());
     return sentences;
   }

@@ -42,7 +42,8 @@ final class ChancesSheet {
     }
     ChancesSheet sheet = new ChancesSheet(context, context.chances().get());
     return FilledSheet.of(
-        NAME, new ChanceWords(context).sheet(), sheet.tables().toArray(Table[]::new));
+            NAME, new ChanceWords(context).sheet(), sheet.tables().toArray(Table[]::new))
+        .withCharts(ChanceCharts.gains(sheet.chances.gambles()));
   }
 
   private List<Table> tables() {

@@ -6,6 +6,8 @@ import growingon.nursery.Nursery;
 import growingon.nursery.Scenario;
 import growingon.nursery.Species;
 import growingon.nursery.Sure;
+import growingon.nursery.library.Library;
+import growingon.nursery.library.Source;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -51,6 +53,31 @@ final class LibraryWords {
                 one ? "1 species grows" : borrowing.size() + " species grow",
                 width(off),
                 one ? "it" : "each"));
+  }
+
+  /** Whole citations of what the species of this plan have from the library. */
+  static Table sources(Scenario scenario) {
+    TableBuilder table =
+        TableBuilder.table("library-sources", "Sources of the library of species in this plan")
+            .note(
+                "Only figures derived from these are in the program, no table of theirs. Read: in"
+                    + " part where a text was not read in full.")
+            .text("source")
+            .longText("citation")
+            .text("year")
+            .longText("what it measures")
+            .longText("licence")
+            .text("read");
+    for (Source source : Library.shipped().sources(new LibraryWords(scenario).sources())) {
+      table.row(
+          source.id(),
+          source.citation(),
+          source.year(),
+          source.measures(),
+          source.licence(),
+          source.read());
+    }
+    return table.build();
   }
 
   /** Ids of the sources of what the species of the plan have from the library. */

@@ -21,8 +21,6 @@ final class LotsBoughtSheet {
     sentences.addAll(verdicts.sentences());
     List<Table> tables = new ArrayList<>(BoughtLots.tables(context));
     tables.addAll(verdicts.tables());
-    List<String> charts = new ArrayList<>(ChanceCharts.endings(context.bought()));
-    charts.addAll(verdicts.charts());
-    return new Sheet(NAME, sentences, tables, charts, false);
+    return new Sheet(NAME, sentences, tables, ChanceCharts.endings(context.bought()), false);
   }
 }

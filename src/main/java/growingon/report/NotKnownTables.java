@@ -178,12 +178,17 @@ final class NotKnownTables {
         : row.told().toString();
   }
 
-  /** For the first page: cash at the end with both, and with luck alone; then what to measure. */
+  /** Cash at the end with both, and with luck alone; then what to measure. */
   List<String> summary() {
     List<String> sentences = new ArrayList<>();
-    chances.luckAlone().ifPresent(luck -> sentences.add(cash(luck)));
+    cash().ifPresent(sentences::add);
     worth().ifPresent(sentences::add);
     return sentences;
+  }
+
+  /** Cash at the end with luck and not knowing, and with luck alone. */
+  Optional<String> cash() {
+    return chances.luckAlone().map(this::cash);
   }
 
   private String cash(LuckAlone luck) {

@@ -5,8 +5,6 @@ import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
 import growingon.nursery.Scenario;
 import growingon.nursery.Species;
-import growingon.nursery.library.Library;
-import growingon.nursery.library.Source;
 import growingon.problem.Problem;
 import growingon.project.Lifting;
 import java.time.format.TextStyle;
@@ -43,8 +41,7 @@ final class NotesSheet {
         sheet.reading(),
         cautions(),
         sheet.healthNotes(),
-        sources(),
-        sheet.librarySources());
+        sources());
   }
 
   private Table problems() {
@@ -150,31 +147,6 @@ final class NotesSheet {
       if (there.contains(species.name()) && !species.healthNote().isEmpty()) {
         table.row(species.name(), species.healthNote());
       }
-    }
-    return table.build();
-  }
-
-  /** Whole citations of what the species of this plan have from the library. */
-  private Table librarySources() {
-    TableBuilder table =
-        TableBuilder.table("library-sources", "Sources of the library of species in this plan")
-            .note(
-                "Only figures derived from these are in the program, no table of theirs. Read: in"
-                    + " part where a text was not read in full.")
-            .text("source")
-            .longText("citation")
-            .text("year")
-            .longText("what it measures")
-            .longText("licence")
-            .text("read");
-    for (Source source : Library.shipped().sources(new LibraryWords(scenario).sources())) {
-      table.row(
-          source.id(),
-          source.citation(),
-          source.year(),
-          source.measures(),
-          source.licence(),
-          source.read());
     }
     return table.build();
   }

@@ -314,7 +314,8 @@ class ChancesSheetTest {
     assertThat(paying + losing).isCloseTo(100, within(1e-9));
     assertThat(paying).isCloseTo(100 * gamble.chancePays(), within(1e-9));
     assertThat(chart.categories()).doesNotHaveDuplicates().hasSizeLessThanOrEqualTo(19);
-    assertThat(sheet(report, "Lots bought").charts()).containsExactly("lot-endings", "lot-gains");
+    assertThat(sheet(report, "Lots bought").charts()).containsExactly("lot-endings");
+    assertThat(sheet(report, "Chances").charts()).containsExactly("lot-gains");
   }
 
   @Test
