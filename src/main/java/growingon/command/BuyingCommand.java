@@ -94,9 +94,21 @@ final class BuyingCommand implements Callable<Integer> {
       description = "Seed of the draws (else as the plan says).")
   private Long seed;
 
-  /** What became of a run. */
+  /**
+   * What became of a run.
+   *
+   * @param isPlan whether what is recommended can be planned: a quick sheet has no plan
+   */
   private record Outcome(
-      Optional<Report> report, Path folder, List<String> notices, List<Problem> problems) {}
+      Optional<Report> report,
+      Path folder,
+      List<String> notices,
+      List<Problem> problems,
+      boolean isPlan) {
+    static Outcome without(Path what, List<Problem> problems) {
+      return new Outcome(Optional.empty(), what, List.of(), problems, false);
+    }
+  }
 
   @Override
   public Integer call() throws IOException {
@@ -120,7 +132,9 @@ final class BuyingCommand implements Callable<Integer> {
     }
     outcome.report().get().headlines().forEach(out::println);
     Reading.tell(outcome.folder(), outcome.report().get(), outcome.notices(), out);
-    out.println("To run: plan \"" + outcome.folder().resolve(RECOMMENDED) + "\"");
+    if (outcome.isPlan()) {
+      out.println("To run: plan \"" + outcome.folder().resolve(RECOMMENDED) + "\"");
+    }
     return ExitCode.DONE;
   }
 
@@ -129,20 +143,20 @@ final class BuyingCommand implements Callable<Integer> {
     ReportFolder.prepare();
     Loaded<Inputs> loaded = Reading.read(what, program.clock());
     if (loaded.value().isEmpty()) {
-      return new Outcome(Optional.empty(), what, List.of(), loaded.problems());
+      return Outcome.without(what, loaded.problems());
     }
     Inputs inputs = asked(loaded.value().get());
     if (inputs.quick().filter(quick -> quick.freeM2().isEmpty()).isPresent()) {
       List<Problem> problems = new ArrayList<>(loaded.problems());
       problems.add(Advice.quickWithoutRoom(Where.file(what.toString())));
-      return new Outcome(Optional.empty(), what, List.of(), problems);
+      return Outcome.without(what, problems);
     }
     Path usual = Reading.beside(Reading.usualFolder(inputs), ENDING);
     PlanSources sources = PlanSources.of(what);
     Destination destination = target.of(usual, sources.files(), sources.report(), program);
     destination.check(BuyingReport.title(inputs.scenario().plan().name()), Optional.empty());
     if (Buying.isNothingToDecide(inputs, scope(inputs))) {
-      return new Outcome(Optional.empty(), what, List.of(), List.of());
+      return Outcome.without(what, List.of());
     }
     Answer answer = Buying.answer(inputs, wish(inputs), THREADS, progress::phase);
     progress.phase("Planning what is recommended");
@@ -150,10 +164,12 @@ final class BuyingCommand implements Callable<Integer> {
     Report report =
         BuyingReport.of(answer, loaded.problems(), planned).madeOn(LocalDate.now(program.clock()));
     progress.phase("Writing " + destination.folder());
-    List<String> notices =
-        destination.write(
-            report, new Beside("buying.xlsx", Map.of(RECOMMENDED, planFile(answer, destination))));
-    return new Outcome(Optional.of(report), destination.folder(), notices, report.problems());
+    boolean isPlan = inputs.quick().isEmpty();
+    Map<String, String> texts =
+        isPlan ? Map.of(RECOMMENDED, planFile(answer, destination)) : Map.of();
+    List<String> notices = destination.write(report, new Beside("buying.xlsx", texts));
+    return new Outcome(
+        Optional.of(report), destination.folder(), notices, report.problems(), isPlan);
   }
 
   /** A quick sheet has one lot, which is on offer. */

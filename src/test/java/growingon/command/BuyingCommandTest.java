@@ -10,6 +10,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -118,5 +120,41 @@ class BuyingCommandTest {
     assertThat(buying.code()).as(buying.err()).isZero();
     assertThat(Files.readString(folder.resolve("b").resolve("recommended-plan.json")))
         .contains("\"take\": { \"spring liners\": 200 }");
+  }
+
+  private Path quickSheet(String more) throws IOException {
+    Path quick = Files.createDirectories(folder.resolve("quick"));
+    Files.writeString(
+        quick.resolve("quick.csv"),
+        "line;fill in\nspecies;Scots pine\nhow many;50\nprice each;20\ncarriage for all;100\n"
+            + "arrival month;Mar 2028\ntrunk mm or girth cm;40\nfirsts and seconds in ten;6 and 3\n"
+            + "pot litres;15\nsold at trunk mm;45\nselling price each;220\n"
+            + more);
+    return quick;
+  }
+
+  @Test
+  void quickSheet_isToldHowManyFitByBuyingAndByPlan() throws IOException {
+    Path quick = quickSheet("free square metres;2\n");
+
+    Ran buying = run("buying", quick, "b", "--quick");
+    Ran plan = run("plan", quick, "p", "--draws", "0");
+
+    assertThat(buying.code()).as(buying.err()).isZero();
+    Matcher asked = Pattern.compile("buy (\\d+), and so many stand").matcher(plan.out());
+    assertThat(asked.find()).as(plan.out()).isTrue();
+    assertThat(buying.out()).contains("Buy " + asked.group(1) + " Scots pine lot");
+    assertThat(folder.resolve("b").resolve("recommended-plan.json")).doesNotExist();
+  }
+
+  @Test
+  void quickSheetWithoutRoom_isAskedForIt() throws IOException {
+    Ran buying = run("buying", quickSheet(""), "b", "--quick");
+
+    assertThat(buying.code()).isEqualTo(3);
+    assertThat(buying.err())
+        .contains(
+            "a quick sheet is asked how many to buy by the room there is, and that is not filled in;"
+                + " fill in free square metres, or ask plan, which answers a quick sheet");
   }
 }
