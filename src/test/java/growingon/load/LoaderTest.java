@@ -188,11 +188,12 @@ class LoaderTest {
   }
 
   @Test
-  void singleTable_isNoPlan() {
-    assertThat(SmallNursery.problems(folder.resolve("stock.csv")))
+  void singleTable_isAList_orNoPlan() {
+    assertThat(SmallNursery.problems(folder.resolve("stock.csv"))).isEmpty();
+    assertThat(SmallNursery.problems(folder.resolve("routes.csv")))
         .containsExactly(
-            "error: stock.csv: this is none of the files that can be planned from; give a"
-                + " plan.json, a nursery folder or one .xlsx workbook");
+            "error: routes.csv: no sheet has a row of headings with a plant's name and one more"
+                + " (routes.csv); write headings above the columns, such as plant, size, number");
     assertThat(SmallNursery.problems(folder.resolve("nursery.json")))
         .containsExactly(
             "error: nursery.json: this file is part of a nursery, not a plan; give its folder");
