@@ -49,6 +49,7 @@ final class CheckCommand implements Callable<Integer> {
 
   @Option(names = "--all", description = "Print every problem, not only each kind once.")
   private boolean all;
+
   @Mixin private SpeciesFolder species;
 
   @Override

@@ -164,8 +164,7 @@ final class PlanCommand implements Callable<Integer> {
     progress.phase("Reading " + what);
     ReportFolder.prepare();
     Loaded<Inputs> loaded =
-        Loader.load(
-            what, species.options(program.clock()).withStock(Optional.ofNullable(stock)));
+        Loader.load(what, species.options(program.clock()).withStock(Optional.ofNullable(stock)));
     if (loaded.value().isEmpty()) {
       return new Outcome(Optional.empty(), what, List.of(), Optional.empty(), loaded.problems());
     }

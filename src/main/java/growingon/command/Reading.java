@@ -13,7 +13,6 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Optional;
 
 /** The reading that all commands share, and how its problems are shown. */
 final class Reading {

@@ -113,10 +113,7 @@ final class NurseryReader {
     pastOf.ifPresent(any -> past.readPriors(files.species(), findings));
     DaybookLots lots =
         new DaybookLots(
-            stock,
-            table(StockTable.FORMAT),
-            Orders.of(offers, horizon),
-            table(OffersTable.FORMAT));
+            stock, table(StockTable.FORMAT), Orders.of(offers, horizon), table(OffersTable.FORMAT));
     past.tell(lots);
     List<DaybookLine> daybook =
         DaybookTable.read(
