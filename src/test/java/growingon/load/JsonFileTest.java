@@ -76,7 +76,7 @@ class JsonFileTest {
             "plan.json, line 2: this key is not known (season); the nearest known one is seasons",
             "plan.json, line 3: this key is not known (Name); the nearest known one is name",
             "plan.json, line 4: this key is not known (zzz); known here are $schema, name, nursery,"
-                + " first month, seasons, take, K, draws, seed, horizon value, horizon value % of list price and"
+                + " first month, seasons, take, hold, ordered, K, draws, seed, horizon value, horizon value % of list price and"
                 + " report folder");
   }
 
