@@ -29,7 +29,8 @@ public final class Luckless {
     Stream<Lot> lots =
         Stream.concat(inputs.scenario().lots().stream(), inputs.offers().stream().map(Offer::lot));
     boolean quality = lots.anyMatch(lot -> !lot.quality().sorted() && lot.quality().sure() < 1);
-    return !market
+    return inputs.scenario().isKnown()
+        && !market
         && !growth
         && !offers
         && !quality

@@ -98,7 +98,10 @@ final class SalesSheet {
       columns.add(Column.summed("receipts" + key, label + ": receipts", currency, Kind.MONEY));
     }
     Rows rows = new Rows();
-    List<Grades.Named> grades = figures.grades().all();
+    List<Grades.Named> grades =
+        context.inputs().scenario().nursery().demand().isEmpty()
+            ? List.of()
+            : figures.grades().all();
     for (int grade = 0; grade < grades.size(); grade++) {
       List<Object> row = new ArrayList<>(List.of(grades.get(grade).label()));
       boolean some = false;
