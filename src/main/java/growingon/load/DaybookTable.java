@@ -33,9 +33,11 @@ import java.util.Set;
  * trunk mm         mean of the trunks measured [not measured]
  * trunk spread %   of them [not measured]
  * amount           money of the whole line, in the plan's currency; spent needs it or hours. Received
- *                  where plants are sold or used, paid back where they are returned, else spent: on
- *                  the plants themselves where they arrived
- * hours            worked
+ *                  where plants are sold or used, paid back where they are returned, else spent.
+ *                  Where plants arrived it is what the invoice says, carriage and charges within it
+ *                  unless a line of their own says them
+ * hours            worked. They take the place of those planned for jobs of their kind: care, winter
+ *                  move or selling by the reason, else the steps of the route
  * reason           [none] of spent: carriage, pots, substrate, materials, care or place, if it is one
  *                  of these costs. A reason that begins with "notifiable" says that the line may have
  *                  to be told to the plant health service

@@ -1807,6 +1807,29 @@ public final class Advice {
         "enter plants that were found or returned, or correct the count");
   }
 
+  public static Problem returnedWithoutRefund(Where where, String lot, String plants) {
+    return warning(
+        where,
+        Reason.CONTRADICTION,
+        "plants of " + shown(lot) + " came back, and nothing says what was paid back for them",
+        plants,
+        "enter the amount paid back, 0 if there was none");
+  }
+
+  public static Problem invoiceWithoutCarriage(
+      Where where, String lot, String amount, String charges) {
+    return warning(
+        where,
+        Reason.CONTRADICTION,
+        "this is about the price of the plants of "
+            + shown(lot)
+            + " alone, without the "
+            + charges
+            + " planned for carriage and charges; it counts as the whole invoice",
+        amount,
+        "if carriage was billed apart, enter a line spent with the reason carriage");
+  }
+
   public static Problem gradeNotReached(
       Where where, String found, String lot, int months, long thickestMm) {
     String training =

@@ -8,6 +8,7 @@ import growingon.nursery.Inputs;
 import growingon.nursery.Lot;
 import growingon.nursery.Offer;
 import growingon.nursery.Papers;
+import growingon.nursery.Purchase;
 import growingon.nursery.Scenario;
 import growingon.problem.Advice;
 import growingon.problem.Problem;
@@ -43,6 +44,8 @@ public final class Bookkeeping {
 
   /** Plants that were lost for such a reason did not die. */
   private static final String STOLEN = "stolen";
+  /** An invoice within such a share of the price of its plants may be without their carriage. */
+  private static final double NEAR_PLANTS_ALONE = 0.05;
 
   /** Lines of one day in the order in which they are taken. */
   private static final List<What> ORDER =
@@ -80,6 +83,7 @@ public final class Bookkeeping {
   private final Horizon horizon;
   private final Map<String, Book> books = new LinkedHashMap<>();
   private final Map<String, Integer> firstArrival = new HashMap<>();
+  private final Map<String, DaybookLine> firstInvoice = new LinkedHashMap<>();
   private final Set<String> toldOf = new HashSet<>();
   private final List<DaybookLine> lines;
   private final List<Graded> graded = new ArrayList<>();
@@ -177,6 +181,25 @@ public final class Bookkeeping {
       day.add(line);
     }
     readDay(day);
+    firstInvoice.forEach(this::checkInvoice);
+  }
+
+  /** An amount that is about the price of the plants may be without their carriage. */
+  private void checkInvoice(String lot, DaybookLine line) {
+    Book book = books.get(lot);
+    Optional<Purchase> planned = Optional.ofNullable(book).flatMap(each -> each.lot.purchase());
+    if (planned.isEmpty() || book.spending.saysCarriage()) {
+      return;
+    }
+    double plants = planned.get().unitPrice() * line.quantity().orElseThrow();
+    double charges = planned.get().carriage() + planned.get().importCharges();
+    double amount = line.amount().orElseThrow();
+    boolean isNearPlants = Math.abs(amount - plants) <= NEAR_PLANTS_ALONE * plants;
+    if (isNearPlants && Math.abs(amount - plants) < Math.abs(amount - plants - charges)) {
+      faults.add(
+          Advice.invoiceWithoutCarriage(
+              line.where().column("amount"), line.lot(), number(amount), number(charges)));
+    }
   }
 
   private void readDay(List<DaybookLine> day) {
@@ -251,10 +274,7 @@ public final class Bookkeeping {
     }
     switch (line.what()) {
       case ARRIVED -> arrive(book, line, month);
-      case RETURNED -> {
-        book.returned += month >= 0 ? line.quantity().orElseThrow() : 0;
-        book.come(line, month, line.quantity().orElseThrow());
-      }
+      case RETURNED -> comeBack(book, line, month);
       case FOUND -> book.come(line, month, line.quantity().orElseThrow());
       case DIED -> {
         noteDead(book, line, month);
@@ -285,6 +305,19 @@ public final class Bookkeeping {
     book.noteDead(month, Math.min(line.quantity().orElseThrow(), book.alive));
   }
 
+  private void comeBack(Book book, DaybookLine line, int month) {
+    double plants = line.quantity().orElseThrow();
+    if (month >= 0) {
+      book.returned += plants;
+      book.spending.takeBack(
+          new CameBack(month, line.grade(), line.quality(), plants, line.amount().orElse(0)));
+      if (line.amount().isEmpty()) {
+        faults.add(Advice.returnedWithoutRefund(line.where(), line.lot(), number(plants)));
+      }
+    }
+    book.come(line, month, plants);
+  }
+
   private void toldOfSplitBefore(DaybookLine line) {
     String to = line.toLot().get();
     boolean isKnown = books.containsKey(to) || !books.containsKey(line.lot());
@@ -295,6 +328,7 @@ public final class Bookkeeping {
 
   private void arrive(Book book, DaybookLine line, int month) {
     boolean isBase = book.lot.purchase().isPresent() && firstArrival.get(line.lot()) == month(line);
+    line.amount().ifPresent(amount -> firstInvoice.putIfAbsent(line.lot(), line));
     if (isBase) {
       book.note();
     } else {
@@ -396,17 +430,16 @@ public final class Bookkeeping {
   }
 
   private static void bookMoney(Book book, DaybookLine line, int month) {
-    line.hours().ifPresent(hours -> book.spending.work(month, hours));
+    line.hours().ifPresent(hours -> book.spending.work(JobKind.of(line), month, hours));
     if (line.amount().isEmpty()) {
       return;
     }
     double amount = line.amount().getAsDouble();
     switch (line.what()) {
-      case SOLD -> {
+      case SOLD, RETURNED -> {
         // Booked with the plants.
       }
       case USED -> book.spending.receive(month, amount);
-      case RETURNED -> book.spending.receive(month, -amount);
       case ARRIVED -> book.spending.spend(CostKind.PLANTS, month, amount);
       default -> book.spending.spend(CostKind.named(line.reason()), month, amount);
     }

@@ -311,7 +311,7 @@ final class BoughtReviewed {
       hours += lot.money().costUpTo(CostKind.LABOUR, last);
       result += LotMoney.upTo(lot.money().sales, last) - lot.money().costsUpTo(last);
       living += LotMoney.upTo(lot.money().units, last) + lot.history().standing(last);
-      sales.addAll(Freezing.sales(lot.history()));
+      sales.addAll(lot.netSales());
     }
     double money = sales.stream().mapToDouble(KeptSale::money).sum();
     return Trading.of(money - result - hours, hours, living, sales);

@@ -2,6 +2,7 @@ package growingon.review;
 
 import growingon.money.CostKind;
 import growingon.money.Ledger;
+import growingon.project.LotHistory;
 import java.util.EnumMap;
 import java.util.Map;
 
@@ -40,18 +41,29 @@ final class LotMoney {
   }
 
   /** What the daybook says takes the place of what was reckoned, up to its last month. */
-  void correct(Spending said, int through, double hourlyRate) {
+  void correct(Spending said, int through, double hourlyRate, LotHistory history) {
+    said.cameBack().forEach(back -> units[back.month()] -= back.plants());
+    for (JobKind kind : JobKind.values()) {
+      if (said.saysHours(kind)) {
+        correctHours(said, kind, through, hourlyRate, JobKind.expected(history, months()));
+      }
+    }
     for (int month = 0; month <= through; month++) {
       sales[month] += said.receipts(month);
-      if (said.saysHours()) {
-        hours[month] = said.hours(month);
-        costs.get(CostKind.LABOUR)[month] = hours[month] * hourlyRate;
-      }
       for (CostKind kind : CostKind.values()) {
         if (kind != CostKind.LABOUR && said.says(kind)) {
           costs.get(kind)[month] = said.cost(kind, month);
         }
       }
+    }
+  }
+
+  private void correctHours(
+      Spending said, JobKind kind, int through, double hourlyRate, double[][] expected) {
+    for (int month = 0; month <= through; month++) {
+      double more = said.hours(kind, month) - expected[kind.ordinal()][month];
+      hours[month] += more;
+      add(CostKind.LABOUR, month, more * hourlyRate);
     }
   }
 

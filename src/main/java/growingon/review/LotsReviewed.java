@@ -92,7 +92,7 @@ final class LotsReviewed {
                 LotMoney.upTo(lot.money().units, flows),
                 book.isRecorded,
                 chances -> chances.unitsSold())
-            .whole(plannedSold[index], lot.whole().soldUpTo(flows)),
+            .whole(plannedSold[index], Math.round(wholeBalance.sold() - wholeBalance.returned())),
         scaled(
             book,
             kept -> expected.salesUpTo(kept, flows),

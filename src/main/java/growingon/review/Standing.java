@@ -57,6 +57,15 @@ final class Standing {
       return month < 0 ? atStart : whole.standing(month);
     }
 
+    /** What it sells over the whole plan, less what came back. */
+    List<KeptSale> netSales() {
+      List<KeptSale> sales = Freezing.sales(history);
+      for (CameBack back : book.spending.cameBack()) {
+        sales = back.off(sales);
+      }
+      return sales;
+    }
+
     /** All that was spent on it up to the end of a month, before the plan too. */
     double costToDate(int month) {
       return spentBefore[0] + money.costsUpTo(month);
@@ -73,7 +82,7 @@ final class Standing {
       Book book = books.get(i);
       LotHistory history = projection().lots().get(i);
       LotMoney money = LotMoney.of(accounts.lots().get(i).ledger());
-      money.correct(book.spending, daybook.through(), settings.hourlyRate());
+      money.correct(book.spending, daybook.through(), settings.hourlyRate(), history);
       double before = book.lot.unitCost() * history.quantity();
       OfLot lot = new OfLot(book, history, plants.lots().get(i), money, new double[] {before});
       lots.add(lot);

@@ -57,7 +57,7 @@ class ReviewCommandTest {
     assertThat(ran.out())
         .contains("Withyfold Nursery, two seasons on: what happened until 2024-10-28.\n")
         .contains(
-            "More than luck: plants alive of 5 lots, trunks of 5, sales of 5 and hours of 6; see"
+            "More than luck: plants alive of 5 lots, trunks of 5, sales of 5 and hours of 4; see"
                 + " Lots against plan.\n")
         .contains("Compared with the plan kept as two seasons on.")
         .contains("Polder tridents paid: ")

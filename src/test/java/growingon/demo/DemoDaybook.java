@@ -112,7 +112,7 @@ final class DemoDaybook {
     works(TRIDENTS, "2023-11", "materials", 34, 15, "first wiring");
     sells(TRIDENTS, "2024-03", 8, "started", "first", 66);
     sells(TRIDENTS, "2024-04", 11, "started", "first", 68);
-    comesBack(TRIDENTS, "2024-04", 1);
+    comesBack(TRIDENTS, "2024-04", 1, 66.50);
     sells(TRIDENTS, "2024-05", 7, "started", "first", 67);
     sells(TRIDENTS, "2024-06", 4, "started", "second", 41);
     works(TRIDENTS, "2024-06", "", 0, 2, "summer trim");
@@ -214,10 +214,15 @@ final class DemoDaybook {
     goes(day(month), lot, "used", plants, rest("note", note));
   }
 
-  /** A plant sold before is brought back. */
-  private void comesBack(String lot, String month, int plants) {
+  /** A plant sold before is brought back, and paid back. */
+  private void comesBack(String lot, String month, int plants, double refund) {
     LocalDate date = YearMonth.parse(month).atDay(LAST_DAY_OF_WORK + 1);
-    comes(date, lot, "returned", plants, rest("reason", "did not fit the car"));
+    comes(
+        date,
+        lot,
+        "returned",
+        plants,
+        rest("amount", money(refund), "reason", "did not fit the car"));
   }
 
   private void splits(String date, int plants, String to, String note) {

@@ -501,7 +501,93 @@ class ReviewTest {
     Compared plants = lot.costs().get(CostKind.PLANTS);
     assertThat(plants.real()).isCloseTo(600, within(TINY));
     assertThat(plants.isReal()).isTrue();
-    assertThat(lot.costs().get(CostKind.CARRIAGE).isReal()).isFalse();
+    Compared carriage = lot.costs().get(CostKind.CARRIAGE);
+    assertThat(carriage.isReal()).isTrue();
+    assertThat(carriage.planned()).isCloseTo(50, within(TINY));
+    assertThat(carriage.real()).isZero();
+    assertThat(bought(review, "gamble").landed()).isCloseTo(600, within(TINY));
+  }
+
+  @Test
+  void carriageOnALineOfItsOwn_comesOnTopOfTheInvoice() {
+    Review review =
+        review(
+            gamble(),
+            new Diary()
+                .on("2027-02-09", "gamble", ARRIVED, 100)
+                .amount(800)
+                .on("2027-02-20", "gamble", SPENT)
+                .amount(64)
+                .because("carriage"));
+    assertThat(review.faults()).isEmpty();
+    assertThat(bought(review, "gamble").landed()).isCloseTo(864, within(TINY));
+  }
+
+  @Test
+  void invoiceOfAboutThePlantsAlone_isAskedAbout() {
+    assertThat(sentences(review(gamble(), arrivedFor(812))))
+        .containsExactly(
+            "daybook.csv, row 2, column amount: this is about the price of the plants of gamble"
+                + " alone, without the 50 planned for carriage and charges; it counts as the whole"
+                + " invoice (812); if carriage was billed apart, enter a line spent with the reason"
+                + " carriage");
+    assertThat(review(gamble(), arrivedFor(850)).faults()).isEmpty();
+    assertThat(review(gamble(), arrivedFor(730)).faults()).isEmpty();
+  }
+
+  private static Diary arrivedFor(double amount) {
+    return new Diary().on("2027-02-09", "gamble", ARRIVED, 100).amount(amount);
+  }
+
+  @Test
+  void plantThatCameBack_isNotSold_andWhatWasPaidBackIsAskedFor() {
+    Review review =
+        review(
+            gamble(),
+            new Diary()
+                .on("2027-02-03", "gamble", ARRIVED, 100)
+                .on("2027-06-20", "gamble", SOLD, 60)
+                .amount(1200)
+                .on("2027-06-25", "gamble", RETURNED, 3)
+                .amount(60)
+                .on("2027-06-26", "gamble", RETURNED, 1));
+    LotReview lot = lot(review, "gamble");
+    assertThat(lot.unitsSold().real()).isCloseTo(56, within(TINY));
+    assertThat(lot.unitsSold().wholeReal()).isEqualTo(56);
+    assertThat(lot.sales().real()).isCloseTo(1140, within(TINY));
+    assertThat(lot.alive().real()).isCloseTo(44, within(TINY));
+    assertThat(sentences(review))
+        .containsExactly(
+            "daybook.csv, row 5: plants of gamble came back, and nothing says what was paid back"
+                + " for them (1); enter the amount paid back, 0 if there was none");
+  }
+
+  @Test
+  void hoursOfOneKindOfJob_leaveThoseOfTheOthers() {
+    double ofSteps = hours(worked(9));
+    assertThat(ofSteps).isGreaterThan(9.1);
+    assertThat(hours(worked(19))).isCloseTo(ofSteps + 10, within(1e-6));
+    Diary all =
+        worked(9)
+            .on("2026-12-20", "elms", SPENT)
+            .hours(2)
+            .because("Care")
+            .on("2026-12-21", "elms", SPENT)
+            .hours(3)
+            .because("winter move");
+    assertThat(hours(all)).isCloseTo(14, within(1e-6));
+  }
+
+  private static Diary worked(double hours) {
+    return new Diary()
+        .on("2026-11-20", "elms", SPENT)
+        .hours(hours)
+        .on("2027-09-20", "elms", COUNTED, 90);
+  }
+
+  private static double hours(Diary diary) {
+    Scenario scenario = Nurseries.working().lot(Lots.pottedElms("elms").build()).scenario();
+    return lot(review(scenario, diary), "elms").hours().real();
   }
 
   @Test
