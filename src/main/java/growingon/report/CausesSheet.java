@@ -3,6 +3,7 @@ package growingon.report;
 import growingon.review.BoughtReview;
 import growingon.review.Cause;
 import growingon.review.CausePart;
+import growingon.review.CauseStep;
 import growingon.review.Review;
 import java.util.ArrayList;
 import java.util.List;
@@ -13,8 +14,16 @@ final class CausesSheet {
 
   private static final String NOTE =
       "The planned figures are replaced by the real ones one after the other, in this order: cost,"
-          + " hours, losses, quality, growth, price, units sold. So the parts sum to the whole"
-          + " difference, to the cent.";
+          + " hours, losses, quality, growth, the grade sold, price, the share that finds a buyer. So"
+          + " the parts sum to the whole difference, to the cent.";
+
+  /** How the worth of each step follows from the figures of its table. */
+  static final String AGAIN =
+      "To do it again: costs and hours are worth planned less real. The others are worth plants that"
+          + " live × share sold × money of a plant, one of them real less planned; take the other"
+          + " two as real where they stand above, and as planned where they stand below. Growth:"
+          + " what a plant fetches at list price when it was to be sold, with the trunks measured"
+          + " in place of those planned.";
 
   private CausesSheet() {}
 
@@ -26,9 +35,10 @@ final class CausesSheet {
     tables.add(all(review, currency));
     List<BoughtReview> drawn = charts.drawn();
     for (int i = 0; i < drawn.size(); i++) {
+      tables.add(again(drawn.get(i), ReviewCharts.name("causes-again", i)));
       tables.add(bridge(drawn.get(i), ReviewCharts.name("causes-of-lot", i), currency));
     }
-    return new Sheet(NAME, List.of(NOTE), tables, charts.bridges(), false);
+    return new Sheet(NAME, List.of(NOTE, AGAIN), tables, charts.bridges(), false);
   }
 
   private static Table all(Review review, String currency) {
@@ -47,6 +57,39 @@ final class CausesSheet {
       table.row(cells.toArray());
     }
     return table.build();
+  }
+
+  /** The figures that the parts of a lot are worked out from. */
+  private static Table again(BoughtReview bought, String name) {
+    TableBuilder table =
+        TableBuilder.table(name, "%s: how the parts come about".formatted(bought.lot().name()))
+            .text("cause")
+            .text("what is replaced")
+            .column("planned", "", Kind.NUMBER)
+            .column("real", "", Kind.NUMBER)
+            .summed("worth", "", Kind.MONEY)
+            .flagged(Column.Flag.BELOW_ZERO);
+    List<CausePart> parts = bought.causes();
+    for (int i = 0; i < parts.size(); i++) {
+      CauseStep step = bought.steps().get(i);
+      table.row(
+          parts.get(i).cause().toString(),
+          words(step.factor()),
+          step.planned(),
+          step.real(),
+          parts.get(i).amount());
+    }
+    return table.build();
+  }
+
+  private static String words(CauseStep.Factor factor) {
+    return switch (factor) {
+      case COSTS -> "all costs but hours";
+      case COST_OF_HOURS -> "cost of hours";
+      case LIVING -> "plants that live";
+      case MONEY_OF_A_PLANT -> "money of a plant";
+      case SHARE_SOLD -> "share sold";
+    };
   }
 
   /** From the planned result to the one expected now, whose total follows what stands above it. */

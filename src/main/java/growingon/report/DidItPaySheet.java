@@ -66,7 +66,7 @@ final class DidItPaySheet {
     TableBuilder table =
         TableBuilder.table("money-back", "When the money is back, and what is still to sell")
             .note(
-                "To be even: so many more at that price, without further costs. Unsold at list:"
+                "To be even: so many more at that price, with the costs still to come. Unsold at list:"
                     + " plants unsold at the end of the plan; in no result.")
             .text("lot")
             .text("money back")

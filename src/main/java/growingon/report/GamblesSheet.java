@@ -19,7 +19,7 @@ final class GamblesSheet {
                     + Sentences.WITHOUT_VAT)
             .text("by")
             .text("kind");
-    for (String heading : new String[] {"lots", "paid", "did not pay", "undecided"}) {
+    for (String heading : new String[] {"lots", "paid", "did not pay", "undecided", "too young"}) {
       table.column(heading, "", Kind.COUNT);
     }
     table
@@ -35,6 +35,7 @@ final class GamblesSheet {
           each.paid(),
           each.didNotPay(),
           each.undecided(),
+          each.tooYoung(),
           each.landed(),
           each.planned(),
           each.expected());

@@ -49,7 +49,11 @@ final class PaidWords {
   private String reason(BoughtReview bought) {
     Verdict verdict = bought.verdict();
     String amount = money(Math.abs(verdict.amount()));
-    String kind = verdict.kind() == Verdict.Kind.UNDECIDED ? "is undecided" : verdict.kind() + "";
+    String kind =
+        switch (verdict.kind()) {
+          case UNDECIDED, TOO_YOUNG -> "is " + verdict.kind();
+          case PAID, DID_NOT_PAY -> verdict.kind().toString();
+        };
     return kind
         + ": "
         + switch (verdict.why()) {
@@ -59,8 +63,14 @@ final class PaidWords {
                   .formatted(amount, Phrases.plants(bought.wholeStanding()));
           case NOTHING_LEFT -> "nothing is left to sell, and %s are missing.".formatted(amount);
           case CANNOT_BE_REACHED ->
-              "even if the %s that stand sell, %s will be missing."
+              "even if the %s that stand sell, %s will be missing with what they still cost."
                   .formatted(Phrases.plants(bought.wholeStanding()), amount);
+          case WITHOUT_A_GRADE ->
+              "not all of the %s that stand have a grade yet; if it goes on as expected, %s will %s."
+                  .formatted(
+                      Phrases.plants(bought.wholeStanding()),
+                      amount,
+                      verdict.amount() > 0 ? "be missing at the end of the plan" : "remain");
           case EXPECTED_TO_PAY -> "%s must still be earned%s.".formatted(amount, by(verdict));
           case EXPECTED_TO_FALL_SHORT ->
               "if it goes on as expected, %s will be missing at the end of the plan."
@@ -94,7 +104,9 @@ final class PaidWords {
             .filter(each -> Math.abs(each.amount()) >= HALF)
             .sorted(Comparator.comparingLong((CausePart each) -> -Math.abs(each.cents())))
             .limit(CAUSES_NAMED)
-            .map(each -> "%s (%s)".formatted(each.cause(), signed(each.amount())))
+            .map(
+                each ->
+                    "%s (%s)".formatted(each.cause().word(each.cents() > 0), signed(each.amount())))
             .toList();
     return causes.isEmpty() ? "" : ", mostly by " + Phrases.list(causes);
   }

@@ -312,6 +312,21 @@ final class Book {
     isRecorded = true;
   }
 
+  /** Trunks as measured, by month. */
+  Map<Integer, MonthFacts.Count> trunks() {
+    Map<Integer, MonthFacts.Count> trunks = new HashMap<>();
+    months.forEach(
+        (month, each) -> {
+          if (each.trunkMm.isPresent() || each.trunkSpread.isPresent()) {
+            trunks.put(
+                month,
+                new MonthFacts.Count(
+                    OptionalDouble.empty(), Map.of(), each.trunkMm, each.trunkSpread));
+          }
+        });
+    return trunks;
+  }
+
   private void remember(Where row) {
     rows++;
     lastRows.add(row);

@@ -30,7 +30,7 @@ import java.util.Optional;
  * @param toBeEven what must be sold to be even; empty where it is even already or has nothing to
  *     sell
  * @param verdict whether it paid
- * @param causes the parts of {@code expected − planned} in the stated order; they sum to it exactly
+ * @param steps what each cause replaces, in their order
  * @param money its result up to the end of each month
  */
 public record BoughtReview(
@@ -51,11 +51,16 @@ public record BoughtReview(
     Payback payback,
     Optional<ToBeEven> toBeEven,
     Verdict verdict,
-    List<CausePart> causes,
+    List<CauseStep> steps,
     Money money) {
   public BoughtReview {
     parts = List.copyOf(parts);
-    causes = List.copyOf(causes);
+    steps = List.copyOf(steps);
+  }
+
+  /** The parts of {@code expected − planned} by cause in their order; they sum to it exactly. */
+  public List<CausePart> causes() {
+    return Causes.parts(steps);
   }
 
   /**
@@ -80,7 +85,7 @@ public record BoughtReview(
 
   /** Expected less planned, in hundredths, as {@code causes} sum to it. */
   public long differenceCents() {
-    return causes.stream().mapToLong(CausePart::cents).sum();
+    return causes().stream().mapToLong(CausePart::cents).sum();
   }
 
   /**
@@ -103,7 +108,7 @@ public record BoughtReview(
   }
 
   /**
-   * Sell so many more at such a price to be even, with no further costs.
+   * Sell so many more at such a price to be even, with the costs that are still to come.
    *
    * @param plants whole plants
    * @param price each, plan currency: the mean price of what is still to be sold, or the list price
@@ -128,7 +133,9 @@ public record BoughtReview(
       /** It did not pay. */
       DID_NOT_PAY("did not pay"),
       /** Not yet decided. */
-      UNDECIDED("undecided");
+      UNDECIDED("undecided"),
+      /** Plants stand that have no grade yet, and its money is not back. */
+      TOO_YOUNG("too young to tell");
 
       private final String word;
 
@@ -151,8 +158,10 @@ public record BoughtReview(
       MONEY_IS_BACK,
       /** Did not pay: nothing is left to sell, and the amount is missing. */
       NOTHING_LEFT,
-      /** Did not pay: even all that stands, sold as expected or at list price, leaves it short. */
+      /** Did not pay: even with all that is unsold at the end at list price it is short. */
       CANNOT_BE_REACHED,
+      /** Too young: by the projection the amount will be missing; below nil, it will be left. */
+      WITHOUT_A_GRADE,
       /** Undecided: the amount is still to be earned, and is expected to be within the plan. */
       EXPECTED_TO_PAY,
       /** Undecided: by the projection the amount will be missing at the end of the plan. */

@@ -51,7 +51,12 @@ final class BoughtReviewed {
     for (OfLot lot : standing.lots()) {
       families.computeIfAbsent(lot.book().root, root -> new ArrayList<>()).add(lot);
     }
-    return families.values().stream().filter(this::hasCome).map(this::bought).toList();
+    List<List<OfLot>> come = families.values().stream().filter(this::hasCome).toList();
+    if (come.isEmpty()) {
+      return List.of();
+    }
+    GrownAsMeasured grown = new GrownAsMeasured(standing, expected, come);
+    return come.stream().map(family -> bought(family, grown)).toList();
   }
 
   private boolean hasCome(List<OfLot> family) {
@@ -61,7 +66,7 @@ final class BoughtReviewed {
         && horizon.offset(lot.arrived()) <= through;
   }
 
-  private BoughtReview bought(List<OfLot> family) {
+  private BoughtReview bought(List<OfLot> family, GrownAsMeasured grown) {
     Lot lot = family.get(0).book().lot;
     double[] flows = flows(family);
     double[] plannedFlows = plannedFlows(lot.name());
@@ -88,7 +93,15 @@ final class BoughtReviewed {
       wholeToCome += each.whole().sold() - each.whole().soldUpTo(through);
     }
     Outlook outlook =
-        new Outlook(soFar, toCome, salesToCome, unitsToCome, unsold, wholeStands, lastSale);
+        new Outlook(
+            soFar,
+            toCome,
+            salesToCome,
+            unitsToCome,
+            unsold,
+            wholeStands,
+            isYoung(family),
+            lastSale);
     return new BoughtReview(
         lot,
         family.stream().map(OfLot::name).toList(),
@@ -107,7 +120,7 @@ final class BoughtReviewed {
         payback(flows, plannedFlows),
         toBeEven(outlook, family),
         verdict(outlook),
-        Causes.of(planned(lot.name()), real(family)),
+        Causes.steps(planned(lot.name()), real(family), grown.of(family)),
         new BoughtReview.Money(
             runningSum(plannedFlows), runningSum(flows), plannedRange(lot.name())));
   }
@@ -134,7 +147,13 @@ final class BoughtReviewed {
       double unitsToCome,
       double unsoldAtList,
       long standing,
-      int lastSale) {}
+      boolean isYoung,
+      int lastSale) {
+    /** Costs that are still to come. */
+    double costsToCome() {
+      return salesToCome - toCome;
+    }
+  }
 
   private double[] flows(List<OfLot> family) {
     double[] flows = new double[horizon.months()];
@@ -175,6 +194,18 @@ final class BoughtReviewed {
   private double saleable(LotHistory history) {
     MonthStock now = history.monthStock(through);
     return history.standing(through) - now.ofQuality(Quality.values().length);
+  }
+
+  /** Whether some of what stands and may be sold has no grade yet. */
+  private boolean isYoung(List<OfLot> family) {
+    double ungraded = 0;
+    for (OfLot lot : family) {
+      MonthStock now = lot.history().monthStock(through);
+      for (Quality quality : Quality.values()) {
+        ungraded += now.standing()[quality.ordinal()][0];
+      }
+    }
+    return ungraded > HALF_A_PLANT;
   }
 
   private long wholeSaleable(OfLot lot) {
@@ -226,10 +257,11 @@ final class BoughtReviewed {
   private Optional<ToBeEven> toBeEven(Outlook outlook, List<OfLot> family) {
     double price =
         outlook.unitsToCome > NIL ? outlook.salesToCome / outlook.unitsToCome : listPrice(family);
-    if (outlook.soFar >= 0 || price <= 0 || outlook.standing == 0) {
+    double missing = outlook.costsToCome() - outlook.soFar;
+    if (outlook.soFar >= 0 || missing <= 0 || price <= 0 || outlook.standing == 0) {
       return Optional.empty();
     }
-    double plants = Math.ceil(-outlook.soFar / price - NIL);
+    double plants = Math.ceil(missing / price - NIL);
     return Optional.of(
         new ToBeEven((int) Math.min(Integer.MAX_VALUE, plants), price, plants <= outlook.standing));
   }
@@ -270,7 +302,10 @@ final class BoughtReviewed {
     if (outlook.soFar >= 0 && expectedResult >= 0) {
       return verdict(Verdict.Kind.PAID, Verdict.Why.MONEY_IS_BACK, outlook.soFar, by);
     }
-    double atBest = outlook.soFar + outlook.salesToCome + outlook.unsoldAtList;
+    if (outlook.isYoung) {
+      return verdict(Verdict.Kind.TOO_YOUNG, Verdict.Why.WITHOUT_A_GRADE, -expectedResult, by);
+    }
+    double atBest = expectedResult + outlook.unsoldAtList;
     if (atBest < 0) {
       return verdict(Verdict.Kind.DID_NOT_PAY, Verdict.Why.CANNOT_BE_REACHED, -atBest, by);
     }
@@ -310,10 +345,11 @@ final class BoughtReviewed {
     for (OfLot lot : family) {
       hours += lot.money().costUpTo(CostKind.LABOUR, last);
       result += LotMoney.upTo(lot.money().sales, last) - lot.money().costsUpTo(last);
-      living += LotMoney.upTo(lot.money().units, last) + lot.history().standing(last);
+      living += lot.history().standing(last);
       sales.addAll(lot.netSales());
     }
     double money = sales.stream().mapToDouble(KeptSale::money).sum();
-    return Trading.of(money - result - hours, hours, living, sales);
+    double sold = sales.stream().mapToDouble(KeptSale::units).sum();
+    return Trading.of(money - result - hours, hours, living + sold, sales);
   }
 }

@@ -26,7 +26,10 @@ record CameBack(
         && quality.map(Quality::toString).map(sale.quality()::equals).orElse(true);
   }
 
-  /** Takes them off sales: off those that they can have been of, by the plants of each. */
+  /**
+   * Takes them off sales: off those that they can have been of, by the plants of each. Sales of
+   * which no plant is left are none; what money is left of them came in besides.
+   */
   List<KeptSale> off(List<KeptSale> sales) {
     double units = sales.stream().filter(this::isOf).mapToDouble(KeptSale::units).sum();
     double paid = sales.stream().filter(this::isOf).mapToDouble(KeptSale::money).sum();
@@ -37,16 +40,18 @@ record CameBack(
     double refunded = Math.min(money, paid);
     List<KeptSale> net = new ArrayList<>();
     for (KeptSale sale : sales) {
-      double off = refunded * (paid > 0 ? sale.money() / paid : 0);
-      net.add(
-          isOf(sale)
-              ? new KeptSale(
-                  sale.month(),
-                  sale.grade(),
-                  sale.quality(),
-                  sale.units() * left,
-                  sale.money() - off)
-              : sale);
+      if (!isOf(sale)) {
+        net.add(sale);
+      } else if (left > 0) {
+        double off = refunded * (paid > 0 ? sale.money() / paid : 0);
+        net.add(
+            new KeptSale(
+                sale.month(),
+                sale.grade(),
+                sale.quality(),
+                sale.units() * left,
+                sale.money() - off));
+      }
     }
     return net;
   }

@@ -58,6 +58,11 @@ final class Expected {
     return sale.month() <= month + shift;
   }
 
+  /** Month of a sale as an offset from the first month of the plan under review. */
+  int month(KeptSale sale) {
+    return sale.month() - shift;
+  }
+
   double unitsUpTo(KeptLot lot, int month) {
     return lot.sales().stream()
         .filter(sale -> isWithin(sale, month))

@@ -9,6 +9,7 @@ package growingon.review;
  * @param paid of these paid
  * @param didNotPay did not
  * @param undecided are not yet decided
+ * @param tooYoung are too young to tell
  * @param landed what they cost landed, plan currency
  * @param planned result as planned
  * @param expected result as now expected
@@ -20,6 +21,7 @@ public record GambleKind(
     int paid,
     int didNotPay,
     int undecided,
+    int tooYoung,
     double landed,
     double planned,
     double expected) {

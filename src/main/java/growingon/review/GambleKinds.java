@@ -40,6 +40,7 @@ final class GambleKinds {
         number(group, Verdict.Kind.PAID),
         number(group, Verdict.Kind.DID_NOT_PAY),
         number(group, Verdict.Kind.UNDECIDED),
+        number(group, Verdict.Kind.TOO_YOUNG),
         group.stream().mapToDouble(BoughtReview::landed).sum(),
         group.stream().mapToDouble(BoughtReview::planned).sum(),
         group.stream().mapToDouble(BoughtReview::expected).sum());

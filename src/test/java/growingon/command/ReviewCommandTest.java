@@ -62,7 +62,7 @@ class ReviewCommandTest {
         .contains("Compared with the plan kept as two seasons on.")
         .contains("Polder tridents paid: ")
         .contains("Cobnut Farm crabs did not pay: ")
-        .contains("Hornbeam whips is undecided: ")
+        .contains("Hornbeam whips is too young to tell: ")
         .contains("No fault was found in the records.")
         .contains("Report: " + folder.resolve("r"));
     assertThat(ran.out().lines().filter(line -> !line.startsWith("Report: ")))

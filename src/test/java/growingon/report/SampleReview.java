@@ -17,7 +17,7 @@ import growingon.review.BoughtReview.Verdict;
 import growingon.review.BoughtReview.Verdict.Kind;
 import growingon.review.BoughtReview.Verdict.Why;
 import growingon.review.Cause;
-import growingon.review.CausePart;
+import growingon.review.CauseStep;
 import growingon.review.Compared;
 import growingon.review.GambleKind;
 import growingon.review.Loss;
@@ -86,8 +86,9 @@ final class SampleReview {
             real(1600, 2111)),
         bought,
         List.of(
-            new GambleKind(GambleKind.By.SUPPLIER, "Hill Farm Plants", 6, 2, 2, 2, 1050, 900, 310),
-            new GambleKind(GambleKind.By.SEEN, "unseen", 6, 2, 2, 2, 1050, 900, 310)),
+            new GambleKind(
+                GambleKind.By.SUPPLIER, "Hill Farm Plants", 6, 2, 2, 2, 0, 1050, 900, 310),
+            new GambleKind(GambleKind.By.SEEN, "unseen", 6, 2, 2, 2, 0, 1050, 900, 310)),
         List.of(
             new Loss("frost", "Larch", "Hill Farm Plants", "far larch", What.DIED, 12, 3, false),
             new Loss("", "Larch", "Hill Farm Plants", "tall larch", What.LOST, 2, 1, false)),
@@ -215,16 +216,21 @@ final class SampleReview {
   }
 
   static BoughtReview bought(String name, Verdict verdict, double standing) {
-    List<CausePart> causes = new ArrayList<>();
-    long[] cents = {-4000, 1250, -31010, -2000, 0, 5005, 700};
-    for (Cause cause : Cause.values()) {
-      causes.add(new CausePart(cause, cents[cause.ordinal()]));
-    }
+    List<CauseStep> steps =
+        List.of(
+            new CauseStep(Cause.COST, CauseStep.Factor.COSTS, 200, 240),
+            new CauseStep(Cause.HOURS, CauseStep.Factor.COST_OF_HOURS, 112.5, 100),
+            new CauseStep(Cause.LOSSES, CauseStep.Factor.LIVING, 40, 28),
+            new CauseStep(Cause.QUALITY, CauseStep.Factor.MONEY_OF_A_PLANT, 25.842, 24),
+            new CauseStep(Cause.GROWTH, CauseStep.Factor.MONEY_OF_A_PLANT, 24, 25),
+            new CauseStep(Cause.GRADE_SOLD, CauseStep.Factor.MONEY_OF_A_PLANT, 25, 23.5),
+            new CauseStep(Cause.PRICE, CauseStep.Factor.MONEY_OF_A_PLANT, 23.5, 25.28),
+            new CauseStep(Cause.BUYERS, CauseStep.Factor.SHARE_SOLD, 1, 1));
     State state =
         switch (verdict.kind()) {
           case PAID -> State.REACHED;
           case DID_NOT_PAY -> State.NEVER;
-          case UNDECIDED -> State.EXPECTED;
+          case UNDECIDED, TOO_YOUNG -> State.EXPECTED;
         };
     Optional<YearMonth> back =
         state == State.NEVER ? Optional.empty() : Optional.of(YearMonth.of(2028, 4));
@@ -250,7 +256,7 @@ final class SampleReview {
         new Payback(state, back, Optional.of(YearMonth.of(2028, 1))),
         even,
         verdict,
-        causes,
+        steps,
         new BoughtReview.Money(money(-175, 12), money(-175, 5), ranges()));
   }
 

@@ -14,6 +14,7 @@ import net.jqwik.api.Combinators;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.Provide;
+import net.jqwik.api.constraints.DoubleRange;
 
 /** The split of a difference by cause. */
 class CausesTest {
@@ -46,16 +47,39 @@ class CausesTest {
   @Property(tries = 2000)
   void parts_sumToTheDifferenceToTheCent(
       @ForAll("trading") Trading planned, @ForAll("trading") Trading real) {
-    List<CausePart> parts = Causes.of(planned, real);
+    List<CausePart> parts = Causes.parts(Causes.steps(planned, real, GrownWorth.NONE));
     assertThat(parts).extracting(CausePart::cause).containsExactly(Cause.values());
     long cents = parts.stream().mapToLong(CausePart::cents).sum();
     double difference = (real.result() - planned.result()) * 100;
     assertThat((double) cents).isCloseTo(difference, within(0.5 + 1e-4));
   }
 
+  private static List<CausePart> parts(Trading planned, Trading real) {
+    return Causes.parts(Causes.steps(planned, real, GrownWorth.NONE));
+  }
+
+  /** What trunks make a plant worth more is growth; that it is sold no dearer, the grade sold. */
+  @Property(tries = 500)
+  void growth_thatIsNotSold_isTakenBackByTheGradeSold(
+      @ForAll("told") Told same, @ForAll @DoubleRange(min = 0.01, max = 300) double more) {
+    Trading lot = same.trading();
+    long worth = Math.round(lot.living() * lot.shareSold() * more * 100);
+    for (CausePart part : Causes.parts(Causes.steps(lot, lot, new GrownWorth(20, 20 + more)))) {
+      long expected =
+          switch (part.cause()) {
+            case GROWTH -> worth;
+            case GRADE_SOLD -> -worth;
+            default -> 0;
+          };
+      assertThat((double) part.cents()).isCloseTo(expected, within(1.0 + 1e-4));
+    }
+  }
+
   @Property(tries = 500)
   void parts_ofTheSame_areNil(@ForAll("trading") Trading same) {
-    assertThat(Causes.of(same, same)).extracting(CausePart::cents).containsOnly(0L);
+    assertThat(Causes.parts(Causes.steps(same, same, GrownWorth.NONE)))
+        .extracting(CausePart::cents)
+        .containsOnly(0L);
   }
 
   /** A lot that sells some of every cell, told by its causes one by one. */
@@ -85,9 +109,9 @@ class CausesTest {
           changed == Cause.COST ? other.cost : cost,
           changed == Cause.HOURS ? other.hours : hours,
           changed == Cause.LOSSES ? other.living : living,
-          changed == Cause.UNITS_SOLD ? other.shareSold : shareSold,
+          changed == Cause.BUYERS ? other.shareSold : shareSold,
           changed == Cause.QUALITY ? other.qualities : qualities,
-          changed == Cause.GROWTH ? other.grades : grades,
+          changed == Cause.GRADE_SOLD ? other.grades : grades,
           changed == Cause.PRICE ? other.prices : prices);
     }
   }
@@ -127,7 +151,7 @@ class CausesTest {
       @ForAll("told") Told planned, @ForAll("told") Told other, @ForAll Cause cause) {
     Trading before = planned.trading();
     Trading after = planned.with(cause, other).trading();
-    for (CausePart part : Causes.of(before, after)) {
+    for (CausePart part : parts(before, after)) {
       double expected = part.cause() == cause ? (after.result() - before.result()) * 100 : 0;
       assertThat((double) part.cents())
           .as("%s", part.cause())
@@ -136,11 +160,11 @@ class CausesTest {
   }
 
   @Property(tries = 200)
-  void nothingSold_whereSomeWasPlanned_isUnitsSold(@ForAll("told") Told planned) {
+  void nothingSold_whereSomeWasPlanned_foundNoBuyer(@ForAll("told") Told planned) {
     Trading before = planned.trading();
     Trading after = Trading.of(before.cost(), before.hours(), before.living(), List.of());
-    for (CausePart part : Causes.of(before, after)) {
-      double expected = part.cause() == Cause.UNITS_SOLD ? -before.money() * 100 : 0;
+    for (CausePart part : parts(before, after)) {
+      double expected = part.cause() == Cause.BUYERS ? -before.money() * 100 : 0;
       assertThat((double) part.cents()).isCloseTo(expected, within(0.5 + 1e-4));
     }
   }
