@@ -154,10 +154,6 @@ final class AgainstPlanSheet {
     TableBuilder table =
         TableBuilder.table(prefix + "cost-kinds", "Costs by kind")
             .note("Hours count at the hourly rate, whoever worked them.")
-            .note(
-                "A figure marked planned is the plan's, for the plants that were there: it counts"
-                    + " in the sum of real, but has no difference. So the differences sum to those"
-                    + " of the figures that the daybook gives.")
             .text("lot")
             .text("kind");
     ComparedCells.columns(table, currency, Kind.MONEY);

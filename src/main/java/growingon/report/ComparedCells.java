@@ -10,8 +10,8 @@ import java.util.List;
 final class ComparedCells {
   /** What the marks mean; stands above the tables that have them. */
   static final String NOTE =
-      "Real: by the daybook; marked planned where it says nothing. P10 to P90: what the kept plan"
-          + " itself had for likely; a real figure between them is luck, one outside asks whether"
+      "Assumed: what the daybook does not say, by the plan for the plants that are there. P10 to P90: what the kept plan"
+          + " itself had for likely; a figure of the daybook between them is luck, one outside asks whether"
           + " the assumption is right.";
 
   private ComparedCells() {}
@@ -19,8 +19,8 @@ final class ComparedCells {
   /** Adds the columns; plants and money that add up have totals. */
   static void columns(TableBuilder table, String unit, Kind kind) {
     add(table, "planned", unit, kind);
-    add(table, "real", unit, kind);
-    table.text("marked");
+    add(table, "by the daybook", unit, kind);
+    add(table, "assumed", unit, kind);
     add(table, "difference", unit, kind);
     Kind edge = kind == Kind.PLANTS ? Kind.COUNT : kind;
     table.column("P10", unit, edge).column("P90", unit, edge).text("how to take it");
@@ -39,14 +39,26 @@ final class ComparedCells {
     boolean plants = kind == Kind.PLANTS;
     List<Object> cells = new ArrayList<>(Arrays.asList(before));
     cells.add(plants ? planned(figure) : (Object) figure.planned());
-    cells.add(plants ? real(figure) : (Object) figure.real());
-    cells.add(figure.isReal() ? null : "planned");
-    Object difference = plants ? real(figure).minus(planned(figure)) : (Object) figure.difference();
-    cells.add(figure.isReal() ? difference : null);
+    cells.addAll(byDaybookAndAssumed(figure, kind));
+    cells.add(plants ? real(figure).minus(planned(figure)) : (Object) figure.difference());
     cells.add(figure.range().map(each -> edge(each.p10(), kind)).orElse(null));
     cells.add(figure.range().map(each -> edge(each.p90(), kind)).orElse(null));
     cells.add(words(figure.judgement()));
     return cells.toArray();
+  }
+
+  /** What adds up has a part of each; of what does not, it is one or the other. */
+  private static List<Object> byDaybookAndAssumed(Compared figure, Kind kind) {
+    if (kind == Kind.PLANTS) {
+      return List.of(
+          Plants.of(figure.byDaybook(), figure.wholeByDaybook()),
+          Plants.of(figure.assumed(), figure.wholeAssumed()));
+    }
+    boolean addsUp = kind == Kind.MONEY || kind == Kind.HOURS || kind == Kind.NUMBER;
+    return addsUp
+        ? List.of(figure.byDaybook(), figure.assumed())
+        : Arrays.asList(
+            figure.isReal() ? figure.real() : null, figure.isReal() ? null : figure.real());
   }
 
   private static Plants planned(Compared figure) {
@@ -67,7 +79,13 @@ final class ComparedCells {
     List<Object> cells = new ArrayList<>(Arrays.asList(before));
     cells.addAll(
         Arrays.asList(
-            null, figure.real(), figure.isReal() ? null : "planned", null, null, null, null));
+            null,
+            figure.isReal() ? figure.real() : null,
+            figure.isReal() ? null : figure.real(),
+            null,
+            null,
+            null,
+            null));
     return cells.toArray();
   }
 

@@ -25,8 +25,8 @@ final class ReviewSummarySheet {
     TableBuilder table =
         TableBuilder.table("so-far", "The nursery so far")
             .note(
-                "Up to the end of the daybook's last month. What the daybook does not say counts as"
-                    + " planned. "
+                "Up to the end of the daybook's last month. What the daybook does not say is"
+                    + " assumed. "
                     + Sentences.WITHOUT_VAT)
             .text("what")
             .text("unit");

@@ -171,14 +171,23 @@ final class ReviewWords {
 
   private String soldAndAlive() {
     Review.Together all = review.nursery();
-    return "Sold so far: %s (%s planned) for %s (%s planned). Alive: %s (%s planned)."
+    return "Sold by the daybook: %s for %s (planned of all lots: %s for %s).%s Alive: %s (%s planned)."
         .formatted(
-            Phrases.plants(all.unitsSold().wholeReal()),
+            Phrases.plants(all.unitsSold().wholeByDaybook()),
+            money(all.sales().byDaybook()),
             Labels.whole(all.unitsSold().wholePlanned()),
-            money(all.sales().real()),
             money(all.sales().planned()),
+            assumedSold(all),
             Phrases.plants(all.alive().wholeReal()),
             Labels.whole(all.alive().wholePlanned()));
+  }
+
+  private String assumedSold(Review.Together all) {
+    return all.unitsSold().wholeAssumed() == 0
+        ? ""
+        : " Of lots without a line %s for %s are assumed sold as planned."
+            .formatted(
+                Phrases.plants(all.unitsSold().wholeAssumed()), money(all.sales().assumed()));
   }
 
   private String losses(int named) {

@@ -486,6 +486,23 @@ public final class Bookkeeping {
     return new Facts(facts);
   }
 
+  /**
+   * What is known, for the projection that starts from it; lots of which nothing is known sell as
+   * planned.
+   */
+  Facts facts(Expected expected) {
+    int last = horizon.months() - 1;
+    Map<String, LotFacts> facts = new HashMap<>();
+    books.forEach(
+        (name, book) -> {
+          LotFacts known = book.facts(through);
+          facts.put(
+              name,
+              book.isRecorded ? known : PlannedSales.assumed(expected, book, last).orElse(known));
+        });
+    return new Facts(facts);
+  }
+
   /** Lines up to today, in order. */
   List<DaybookLine> lines() {
     return lines;

@@ -13,6 +13,8 @@ import java.util.Optional;
  * @param range what the plan's draws said of it; empty if there were none, or none of this figure
  * @param wholePlanned whole plants as planned
  * @param wholeReal whole plants as it came
+ * @param byDaybook the part of {@code real} that the daybook says; the rest is assumed
+ * @param wholeByDaybook the same in whole plants
  */
 public record Compared(
     double planned,
@@ -20,10 +22,51 @@ public record Compared(
     boolean isReal,
     Optional<Range> range,
     long wholePlanned,
-    long wholeReal) {
+    long wholeReal,
+    double byDaybook,
+    long wholeByDaybook) {
   /** A figure whose whole numbers are the next ones. */
   public Compared(double planned, double real, boolean isReal, Optional<Range> range) {
     this(planned, real, isReal, range, Math.round(planned), Math.round(real));
+  }
+
+  private Compared(
+      double planned,
+      double real,
+      boolean isReal,
+      Optional<Range> range,
+      long wholePlanned,
+      long wholeReal) {
+    this(
+        planned,
+        real,
+        isReal,
+        range,
+        wholePlanned,
+        wholeReal,
+        isReal ? real : 0,
+        isReal ? wholeReal : 0);
+  }
+
+  /** The same figure, of which the daybook says only a part. */
+  Compared partly(double said) {
+    return new Compared(
+        planned, real, isReal, range, wholePlanned, wholeReal, said, Math.round(said));
+  }
+
+  /** The same figure against another plan. */
+  Compared against(double of, Optional<Range> likely, long wholeOf) {
+    return new Compared(of, real, isReal, likely, wholeOf, wholeReal, byDaybook, wholeByDaybook);
+  }
+
+  /** What the daybook does not say, but the plan assumes for what is there. */
+  public double assumed() {
+    return real - byDaybook;
+  }
+
+  /** The same in whole plants. */
+  public long wholeAssumed() {
+    return wholeReal - wholeByDaybook;
   }
 
   /** The same figure of so many whole plants. */
@@ -51,7 +94,9 @@ public record Compared(
         isReal || other.isReal,
         Optional.empty(),
         wholePlanned + other.wholePlanned,
-        wholeReal + other.wholeReal);
+        wholeReal + other.wholeReal,
+        byDaybook + other.byDaybook,
+        wholeByDaybook + other.wholeByDaybook);
   }
 
   /** Real less planned. */

@@ -1,7 +1,5 @@
 package growingon.review;
 
-import growingon.nursery.Lot;
-import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
 import growingon.project.Facts;
 import growingon.project.LotFacts;
@@ -12,8 +10,6 @@ import growingon.project.Projection;
 import growingon.project.Projector;
 import growingon.project.Sale;
 import growingon.review.Standing.OfLot;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -51,8 +47,7 @@ final class GrownAsMeasured {
 
   private LotFacts facts(Book book, boolean isMeasured) {
     int last = standing.projection().horizon().months() - 1;
-    Map<Integer, List<Leaving>> sold = new HashMap<>();
-    expected.lot(book.root).ifPresent(kept -> sell(kept, book, sold));
+    Map<Integer, List<Leaving>> sold = PlannedSales.byQuality(expected, book, last);
     Map<Integer, MonthFacts.Count> trunks = isMeasured ? book.trunks() : Map.of();
     Map<Integer, MonthFacts> months = new HashMap<>();
     Set<Integer> spoken = new HashSet<>(sold.keySet());
@@ -66,30 +61,6 @@ final class GrownAsMeasured {
               Optional.ofNullable(trunks.get(month))));
     }
     return new LotFacts(book.part, last, Integer.MIN_VALUE, OptionalDouble.empty(), months);
-  }
-
-  private void sell(KeptLot kept, Book book, Map<Integer, List<Leaving>> sold) {
-    Lot lot = book.lot;
-    double came = kept.quantity() > 0 ? lot.quantity() / kept.quantity() : 0;
-    for (KeptSale sale : kept.sales()) {
-      int month = expected.month(sale);
-      if (month >= 0 && month < standing.projection().horizon().months() && sale.units() > 0) {
-        Leaving leaving =
-            new Leaving(
-                true,
-                Optional.empty(),
-                quality(sale),
-                sale.units() * came * book.part,
-                OptionalDouble.empty());
-        sold.computeIfAbsent(month, each -> new ArrayList<>()).add(leaving);
-      }
-    }
-  }
-
-  private static Optional<Quality> quality(KeptSale sale) {
-    return Arrays.stream(Quality.values())
-        .filter(quality -> quality.toString().equals(sale.quality()))
-        .findFirst();
   }
 
   /** Of a bought lot with all that was split off from it. */

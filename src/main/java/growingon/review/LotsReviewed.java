@@ -70,6 +70,14 @@ final class LotsReviewed {
     Whereabouts wholeBalance = wholeWhereabouts(lot);
     double costToDate = lot.costToDate(flows);
     double lived = wholeBalance.standing() + wholeBalance.sold() + wholeBalance.used();
+    Compared sales =
+        scaled(
+            book,
+            kept -> expected.salesUpTo(kept, flows),
+            LotMoney.upTo(lot.money().sales, flows),
+            book.isRecorded,
+            chances -> chances.sales());
+    Map<CostKind, Compared> costs = costs(lot);
     return new LotReview(
         book.lot,
         book.splitFrom,
@@ -93,25 +101,22 @@ final class LotsReviewed {
                 book.isRecorded,
                 chances -> chances.unitsSold())
             .whole(plannedSold[index], Math.round(wholeBalance.sold() - wholeBalance.returned())),
+        sales,
         scaled(
-            book,
-            kept -> expected.salesUpTo(kept, flows),
-            LotMoney.upTo(lot.money().sales, flows),
-            book.isRecorded,
-            chances -> chances.sales()),
+                book,
+                kept -> expected.upTo(kept.hours(), flows),
+                LotMoney.upTo(lot.money().hours, flows),
+                book.spending.saysHours(),
+                chances -> chances.hours())
+            .partly(book.spending.hoursUpTo(flows)),
+        costs,
         scaled(
-            book,
-            kept -> expected.upTo(kept.hours(), flows),
-            LotMoney.upTo(lot.money().hours, flows),
-            book.spending.saysHours(),
-            chances -> chances.hours()),
-        costs(lot),
-        scaled(
-            book,
-            kept -> expected.at(kept.result(), flows),
-            LotMoney.upTo(lot.money().sales, flows) - lot.money().costsUpTo(flows),
-            book.isRecorded,
-            chances -> chances.result()),
+                book,
+                kept -> expected.at(kept.result(), flows),
+                LotMoney.upTo(lot.money().sales, flows) - lot.money().costsUpTo(flows),
+                book.isRecorded,
+                chances -> chances.result())
+            .partly(sales.byDaybook() - byDaybook(costs)),
         whereabouts(lot),
         wholeBalance,
         costToDate,
@@ -241,11 +246,22 @@ final class LotsReviewed {
               kept -> expected.costUpTo(kept, kind, flows),
               lot.money().costUpTo(kind, flows),
               lot.book().spending.says(kind));
+      if (kind == CostKind.LABOUR) {
+        cost = cost.partly(lot.book().spending.hoursUpTo(flows) * hourlyRate());
+      }
       if (cost.planned() != 0 || cost.real() != 0) {
         costs.put(kind, cost);
       }
     }
     return costs;
+  }
+
+  private static double byDaybook(Map<CostKind, Compared> costs) {
+    return costs.values().stream().mapToDouble(Compared::byDaybook).sum();
+  }
+
+  private double hourlyRate() {
+    return standing.projection().scenario().nursery().settings().hourlyRate();
   }
 
   private boolean isHere(Book book) {
@@ -342,13 +358,10 @@ final class LotsReviewed {
               .map(real)
               .reduce(new Compared(0, 0, false, Optional.empty()), Compared::plus);
       double inAll = kept.stream().mapToDouble(planned).sum();
-      return new Compared(
+      return all.against(
           inAll,
-          all.real(),
-          all.isReal(),
           expected.range(quantiles, through),
-          all.wholePlanned() + Math.round(inAll - all.planned()),
-          all.wholeReal());
+          all.wholePlanned() + Math.round(inAll - all.planned()));
     }
   }
 }

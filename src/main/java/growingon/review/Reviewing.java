@@ -18,8 +18,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.CompletableFuture;
-import java.util.concurrent.CompletionException;
 
 /** One review: reads the books, projects from what is there, compares. */
 final class Reviewing {
@@ -44,10 +42,10 @@ final class Reviewing {
   }
 
   Review review() {
-    CompletableFuture<KeptPlan> planned =
-        CompletableFuture.supplyAsync(() -> kept.orElseGet(() -> Freezing.freezeLine(inputs)));
-    Projection now = Projector.project(inputs.scenario().withLots(daybook.lots()), daybook.facts());
-    Expected expected = new Expected(of(planned), horizon);
+    KeptPlan planned = kept.orElseGet(() -> Freezing.freezeLine(inputs));
+    Expected expected = new Expected(planned, horizon);
+    Projection now =
+        Projector.project(inputs.scenario().withLots(daybook.lots()), daybook.facts(expected));
     Standing standing = new Standing(daybook, Accounts.of(now));
     List<LotReview> lots = new LotsReviewed(standing, expected).lots();
     List<BoughtReview> bought = new BoughtReviewed(standing, expected).bought();
@@ -68,15 +66,6 @@ final class Reviewing {
         records.suspicions(),
         records.traces(),
         faults(now));
-  }
-
-  /** What was reckoned meanwhile; a fault of it as if it had come up here. */
-  private static KeptPlan of(CompletableFuture<KeptPlan> planned) {
-    try {
-      return planned.join();
-    } catch (CompletionException fault) {
-      throw fault.getCause() instanceof RuntimeException cause ? cause : fault;
-    }
   }
 
   private List<Problem> faults(Projection now) {

@@ -205,15 +205,17 @@ class ReviewReportTest {
   }
 
   @Test
-  void figures_areMarkedPlannedOrTakenAsLuckOrAskForALook() {
+  void figures_areByTheDaybookOrAssumedAndTakenAsLuckOrAskForALook() {
     Cells alive = Cells.of(sheet("Lots against plan"), "lots-alive");
     List<Object> far = alive.row("lot", "far larch");
     List<Object> tall = alive.row("lot", "tall larch");
 
     assertThat(alive.get(far, "how to take it")).isEqualTo("look at the assumption");
-    assertThat(alive.get(far, "marked")).isNull();
-    assertThat(alive.get(tall, "marked")).isEqualTo("planned");
-    assertThat(alive.get(tall, "difference")).isNull();
+    assertThat(alive.get(far, "by the daybook")).isEqualTo(Plants.of(24, 24));
+    assertThat(alive.get(far, "assumed")).isEqualTo(Plants.of(0, 0));
+    assertThat(alive.get(tall, "by the daybook")).isEqualTo(Plants.of(0, 0));
+    assertThat(alive.get(tall, "assumed")).isEqualTo(Plants.of(2, 2));
+    assertThat(alive.get(tall, "difference")).isEqualTo(Plants.of(0, 0));
     Cells trunk = Cells.of(sheet("Lots against plan"), "lots-trunk");
     assertThat(trunk.get(trunk.row("lot", "far larch"), "how to take it")).isEqualTo("luck");
     assertThat(sheet("Summary").sentences())

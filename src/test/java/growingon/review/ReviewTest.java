@@ -644,6 +644,28 @@ class ReviewTest {
   }
 
   @Test
+  void lotWithoutALine_sellsAsPlanned_whateverOthersSell() {
+    Scenario scenario =
+        plain()
+            .lot(Lots.lot("told of").quantity(80).build())
+            .lot(Lots.lot("forgotten").quantity(60).build())
+            .scenario();
+    Diary none = new Diary().on("2027-03-01", "told of", COUNTED, 80);
+    Diary sold = new Diary().on("2027-03-01", "told of", SOLD, 47).amount(940);
+    Review nothing = review(scenario, none);
+    Review some = review(scenario, sold);
+    LotReview forgotten = lot(some, "forgotten");
+    assertThat(forgotten).isEqualTo(lot(nothing, "forgotten"));
+    assertThat(forgotten.unitsSold().real())
+        .isCloseTo(forgotten.unitsSold().planned(), within(TINY));
+    assertThat(forgotten.unitsSold().byDaybook()).isZero();
+    Compared all = some.nursery().unitsSold();
+    assertThat(all.byDaybook()).isCloseTo(47, within(TINY));
+    assertThat(all.assumed()).isCloseTo(60, within(TINY));
+    assertThat(some.nursery().sales().byDaybook()).isCloseTo(940, within(TINY));
+  }
+
+  @Test
   void lotThatNeitherCameNorIsBought_isNamedOnce() {
     Review review =
         review(
