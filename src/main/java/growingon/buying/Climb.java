@@ -3,8 +3,10 @@ package growingon.buying;
 import growingon.buying.Choice.Take;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -21,6 +23,7 @@ final class Climb {
   static final int FEW_MOVES = 200;
 
   private static final int PAIRS_OF_FEW = 4000;
+  private static final int TRIES = 2;
   private static final double ROUNDING = 1e-6;
 
   private final Moves moves;
@@ -144,6 +147,7 @@ final class Climb {
     Candidate now = from;
     double gained = 0;
     Set<Integer> changed = new HashSet<>();
+    Map<Integer, Integer> tries = new HashMap<>();
     List<Weighed> helping =
         singles.stream()
             .filter(each -> each.judged().helps(ROUNDING))
@@ -151,7 +155,8 @@ final class Climb {
             .toList();
     for (Weighed each : helping) {
       boolean isNew = each.move().changes().stream().noneMatch(it -> changed.contains(it.choice()));
-      if (!isNew) {
+      // What does not help any more at its best two values waits for the next round.
+      if (!isNew || tries.merge(each.move().only().choice(), 1, Integer::sum) > TRIES) {
         continue;
       }
       Judged again =
