@@ -9,7 +9,8 @@ import java.util.TreeSet;
 
 /**
  * The numbers of an offer that are tried: all that can be had where they are few, else a coarse
- * ladder of them with every price break, to which those about the best are added.
+ * ladder of them, doubled from the least and evenly spread, with every price break, to which those
+ * about the best are added. Doubled, so that a small number that fits lies between two of them.
  */
 final class Quantities {
   /** So many numbers of an offer are tried at once. */
@@ -35,8 +36,11 @@ final class Quantities {
     if (planned > 0) {
       tried.add(planned);
     }
-    addBetween(0, most + 1);
     addIfAllowed(offer.least());
+    for (long number = offer.least(); number <= most; number *= 2) {
+      addIfAllowed(up((int) number));
+    }
+    addBetween(0, most + 1, FEW - tried.size());
     addIfAllowed(most / offer.multiple() * offer.multiple());
     offer.breaks().forEach(step -> addIfAllowed(up(step.least())));
   }
@@ -83,22 +87,22 @@ final class Quantities {
   boolean refine(int about) {
     int before = tried.size();
     if (about > 0) {
-      addBetween(below(about), above(about));
+      addBetween(below(about), above(about), FEW - 2);
     }
     return tried.size() > before;
   }
 
   /** Adds at most so many, evenly spread, of those that can be had between two numbers. */
-  private void addBetween(int low, int high) {
+  private void addBetween(int low, int high, int most) {
     List<Integer> allowed = new ArrayList<>();
     for (int number = up(Math.max(low + 1, offer.least()));
         number < high;
         number += offer.multiple()) {
-      if (number <= most && offer.allows(number)) {
+      if (number <= this.most && offer.allows(number)) {
         allowed.add(number);
       }
     }
-    int steps = Math.min(FEW - 2, allowed.size());
+    int steps = Math.min(Math.max(0, most), allowed.size());
     for (int i = 0; i < steps; i++) {
       int index =
           steps == 1 ? 0 : (int) Math.round((double) i * (allowed.size() - 1) / (steps - 1));

@@ -112,7 +112,7 @@ final class Answers {
 
   private List<String> boughtSentences() {
     List<String> sentences = new ArrayList<>();
-    context.bought().forEach(each -> sentences.add(new BoughtWords(context, each).summary()));
+    context.bought().forEach(each -> sentences.addAll(new BoughtWords(context, each).sentences()));
     BoughtWords.together(context).ifPresent(sentences::add);
     context.chances().ifPresent(drawn -> sentences.addAll(new ChanceWords(context).summary()));
     return sentences;

@@ -79,13 +79,20 @@ final class BoughtWords {
   }
 
   /** Whether it pays, with the reason, the figures to bargain with, and the room it takes. */
-  String summary() {
+  List<String> sentences() {
     List<String> sentences = new ArrayList<>();
     if (!drawn) {
       ending.sentence().ifPresent(sentences::add);
     }
     sentences.addAll(List.of(verdict(), reason(), bargain(), needs()));
-    return String.join(" ", sentences);
+    return sentences;
+  }
+
+  /** Whether it pays, and what room and hours it takes. */
+  List<String> brief() {
+    List<String> sentences = new ArrayList<>(sentences());
+    sentences.removeAll(List.of(reason(), bargain()));
+    return sentences;
   }
 
   private String verdict() {

@@ -270,6 +270,16 @@ final class ChanceWords {
     return sentences;
   }
 
+  /** The same in fewer words, for the Summary. */
+  List<String> brief() {
+    List<String> sentences = new ArrayList<>();
+    new NotKnownTables(context).cash().ifPresent(sentences::add);
+    chances.gambles().stream()
+        .flatMap(gamble -> new VerdictWords(context, gamble).brief().stream())
+        .forEach(sentences::add);
+    return sentences;
+  }
+
   /** The verdict on each lot bought. */
   List<String> verdicts() {
     return chances.gambles().stream()

@@ -40,8 +40,8 @@ final class SummarySheet {
     sentences.add(new OrderWords(context, figures).sentences().get(0));
     sentences.add(new CashWords(context).summary());
     runsDown(context, figures).ifPresent(sentences::add);
-    context.bought().forEach(bought -> sentences.add(new BoughtWords(context, bought).summary()));
-    context.chances().ifPresent(drawn -> sentences.addAll(new ChanceWords(context).summary()));
+    context.bought().forEach(lot -> sentences.addAll(new BoughtWords(context, lot).brief()));
+    context.chances().ifPresent(drawn -> sentences.addAll(new ChanceWords(context).brief()));
     return sentences;
   }
 

@@ -99,15 +99,27 @@ final class VerdictWords {
     return String.join(" ", sentences);
   }
 
+  /** The verdict and its odds alone. */
+  List<String> brief() {
+    List<String> sentences = new ArrayList<>();
+    ending.sentence().ifPresent(sentences::add);
+    sentences.add(verdictAndOdds() + ".");
+    doubt().ifPresent(sentences::add);
+    return sentences;
+  }
+
+  private String verdictAndOdds() {
+    return "%s is %s%s: %s"
+        .formatted(
+            Phrases.sentence(gamble.bought().lot().name()),
+            verdict(),
+            ending.heading().map(", "::concat).orElse(""),
+            odds());
+  }
+
   private String judged() {
     List<String> parts = new ArrayList<>();
-    parts.add(
-        "%s is %s%s: %s"
-            .formatted(
-                Phrases.sentence(gamble.bought().lot().name()),
-                verdict(),
-                ending.heading().map(", "::concat).orElse(""),
-                odds()));
+    parts.add(verdictAndOdds());
     parts.add(reason());
     if (gamble.chanceFails() > 0) {
       parts.add(fails());

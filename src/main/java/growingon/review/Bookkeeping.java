@@ -44,6 +44,7 @@ public final class Bookkeeping {
 
   /** Plants that were lost for such a reason did not die. */
   private static final String STOLEN = "stolen";
+
   /** An invoice within such a share of the price of its plants may be without their carriage. */
   private static final double NEAR_PLANTS_ALONE = 0.05;
 

@@ -402,7 +402,8 @@ class ReportFoldersTest {
     Map<String, String> later = Snapshot.of(out);
     assertThat(later.keySet()).isEqualTo(first.keySet());
     assertThat(later.keySet().stream().filter(each -> !later.get(each).equals(first.get(each))))
-        .containsExactlyInAnyOrder("details.xlsx", "figures.json", "plan.xlsx", "report.html");
+        .containsExactlyInAnyOrder(
+            "details.xlsx", "figures.json", "jobs.ics", "plan.xlsx", "report.html");
   }
 
   @Test
@@ -417,6 +418,7 @@ class ReportFoldersTest {
         .containsExactly(
             "charts",
             "figures.json",
+            "jobs.ics",
             "next year 2026-11-04 details.xlsx",
             "next year 2026-11-04.html",
             "next year 2026-11-04.xlsx",

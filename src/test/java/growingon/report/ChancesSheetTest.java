@@ -248,11 +248,24 @@ class ChancesSheetTest {
   }
 
   @Test
+  void summary_everySentence_hasFortyWordsAtMost() {
+    List<String> sentences =
+        sheet(report, "Summary").sentences().stream()
+            .flatMap(each -> Stream.of(each.split("(?<=[.;:]) (?=[A-Z])")))
+            .toList();
+
+    assertThat(sentences).hasSizeGreaterThan(8);
+    assertThat(sentences)
+        .allSatisfy(each -> assertThat(each.split(" ")).as(each).hasSizeLessThanOrEqualTo(40));
+  }
+
+  @Test
   void verdictSheetAndSummary_sayTheSameSentence() {
     String sentence = new VerdictWords(context, chances.gambles().get(0)).sentence();
 
     assertThat(sheet(report, "Lots bought").sentences()).contains(sentence, Sentences.WITHOUT_VAT);
-    assertThat(sheet(report, "Summary").sentences()).contains(sentence);
+    assertThat(sheet(report, "Summary").sentences())
+        .containsAll(new VerdictWords(context, chances.gambles().get(0)).brief());
   }
 
   @Test

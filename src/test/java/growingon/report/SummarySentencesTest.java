@@ -358,7 +358,7 @@ class SummarySentencesTest {
     // 100 sold at 10 in the month in which they are paid: 1,000 less 400 and carriage 50. Thirds
     // fetch 2, so s usable in all bring 200 + 800 s, which covers 450 from s = 0.3125.
     Context context = context(withLot(ash().bought(4, 50)).sellsAll("one", "any", 10));
-    assertThat(new BoughtWords(context, context.bought().get(0)).summary())
+    assertThat(String.join(" ", new BoughtWords(context, context.bought().get(0)).sentences()))
         .isEqualTo(
             "Ash 26 (100 ash, GBP 450 landed) pays: with it the nursery has GBP 550 more than"
                 + " without it; the money is back in Nov 2026. It sells 100 plants for GBP 1,000 and"
@@ -375,7 +375,7 @@ class SummarySentencesTest {
             .place(Nurseries.place("bench", PlaceKind.BENCH, 10))
             .sellsAll("one", "any", 10);
     Context context = context(nursery);
-    assertThat(new BoughtWords(context, context.bought().get(0)).summary())
+    assertThat(String.join(" ", new BoughtWords(context, context.bought().get(0)).sentences()))
         .endsWith("It pays only with 2.5 m² more in bench (Nov–Mar).");
   }
 
@@ -383,7 +383,7 @@ class SummarySentencesTest {
   void bought_doesNotPay() {
     Context context = context(withLot(ash().bought(4, 50)));
     BoughtWords words = new BoughtWords(context, context.bought().get(0));
-    assertThat(words.summary())
+    assertThat(String.join(" ", words.sentences()))
         .isEqualTo(
             "Ash 26 is not back by 2028/29: 100 plants, GBP 0 at list, stand then. 100 still unsold"
                 + " after 13 seasons: look at the demand. Ash 26 (100 ash, GBP 450 landed) does not"
