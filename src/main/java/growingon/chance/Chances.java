@@ -28,6 +28,7 @@ import java.util.function.IntConsumer;
  * @param cash cash at the end of each month
  * @param chanceBelowLowest chance that cash falls below the lowest allowed in some month; empty if
  *     none is stated
+ * @param values present value of the plan in each draw, in their order, unsold plants valued
  * @param standing plants alive at the end of each season
  * @param lotResults result of each lot over the plan, by name
  * @param gambles each lot bought within the plan
@@ -46,6 +47,7 @@ public record Chances(
     double[] chanceOfShortHours,
     List<Quantiles> cash,
     OptionalDouble chanceBelowLowest,
+    double[] values,
     List<Quantiles> standing,
     Map<String, Quantiles> lotResults,
     List<Gamble> gambles,
@@ -172,6 +174,7 @@ public record Chances(
         shortHours(scenario, samples),
         Quantiles.each(samples.cash),
         belowLowest(scenario, samples),
+        samples.values,
         Quantiles.each(samples.standing),
         results,
         List.copyOf(gambles),

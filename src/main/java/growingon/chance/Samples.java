@@ -18,6 +18,7 @@ final class Samples {
   final double[][] cash;
   final double[][] lotResults;
   final double[][] standing;
+  final double[] values;
   final double[][] gains;
   final double[][][] gainsByEnding;
   final int[][] paybacks;
@@ -42,6 +43,7 @@ final class Samples {
     this.cash = new double[months][draws];
     this.lotResults = new double[scenario.lots().size()][draws];
     this.standing = new double[seasons][draws];
+    this.values = new double[draws];
     this.gains = new double[boughtLots][draws];
     this.gainsByEnding = new double[boughtLots][endings][draws];
     this.paybacks = new int[boughtLots][draws];
@@ -62,6 +64,7 @@ final class Samples {
     for (int place = 0; place < space.length; place++) {
       copy(tally.space()[place], space[place], draw);
     }
+    values[draw] = tally.presentValue(sales.length - 1);
     double balance = opening;
     for (int month = 0; month < cash.length; month++) {
       balance += tally.flows()[month];

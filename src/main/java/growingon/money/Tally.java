@@ -347,6 +347,17 @@ public final class Tally {
     return gain;
   }
 
+  /** Present value of the run's flows, had the plan ended with a season; unsold plants valued. */
+  public double presentValue(int endingWith) {
+    double growth = Math.log1p(settings.discountRate()) / 12;
+    int last = horizon.seasonLast(endingWith);
+    double sum = horizonValue(endingWith) * Math.exp(-growth * last);
+    for (int month = 0; month <= last; month++) {
+      sum += flows[month] * Math.exp(-growth * month);
+    }
+    return sum;
+  }
+
   /** Present value of {@link #gainOver(Tally, int)} for every season. */
   public double[] gainsByEnding(Tally other) {
     double[] gains = new double[endStocks.length];

@@ -27,7 +27,10 @@ import java.util.function.Function;
 
 /** The figures of two plans, set against each other. */
 final class CompareFigures {
-  private static final double LEAST = 1e-6;
+  /** Less is shown as nil: half a unit of money, half a tenth of anything else. */
+  private static final double HALF_A_UNIT = 0.5;
+
+  private static final double HALF_A_TENTH = 0.05;
 
   /** Plans that differ by less were only made whole otherwise. */
   private static final double HALF_A_PLANT = 0.5;
@@ -126,7 +129,12 @@ final class CompareFigures {
   }
 
   private Topic shown(String name, String unit, Kind kind, Figures<Shown> figures) {
-    double least = kind == Kind.PLANTS ? HALF_A_PLANT : LEAST;
+    double least =
+        switch (kind) {
+          case PLANTS -> HALF_A_PLANT;
+          case MONEY -> HALF_A_UNIT;
+          default -> HALF_A_TENTH;
+        };
     Map<Of, Shown> before = figures.of(first);
     Map<Of, Shown> after = figures.of(second);
     Set<Of> all = new LinkedHashSet<>(before.keySet());

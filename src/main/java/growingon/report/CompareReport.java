@@ -81,9 +81,12 @@ public final class CompareReport {
     }
     Table why = CompareTables.reasons(reasons, first, second);
     boolean alike = reasons.isEmpty() && lines.isEmpty();
-    List<String> sentences =
-        new ArrayList<>(
-            CompareTables.sentences(alike, first, second, reasons, figures.unlikeCurrencies()));
+    List<String> sentences = new ArrayList<>();
+    if (!alike && !figures.unlikeCurrencies()) {
+      sentences.addAll(new CompareVerdict(first, second).sentences());
+    }
+    sentences.addAll(
+        CompareTables.sentences(alike, first, second, reasons, figures.unlikeCurrencies()));
     sentences.addAll(CompareTables.reasonLines(reasons, 3 * NAMED));
     List<String> headlines = new ArrayList<>(sentences);
     headlines.addAll(lines);

@@ -8,6 +8,10 @@ import java.util.List;
 final class SwingsSheet {
   static final String NAME = "Swings";
 
+  private static final String MORE_FIRSTS_GAIN_LESS =
+      "More firsts can gain less: what is wanted of their grade sells no oftener for it, so that they"
+          + " take the sales of plants that are there already, or stand unsold at the end.";
+
   private SwingsSheet() {}
 
   /** Empty without draws, without a lot bought, and where nothing is unsure. */
@@ -21,10 +25,22 @@ final class SwingsSheet {
             + " from season to season is set for all seasons at once to the P10 and P90 of its mean.";
     return new Sheet(
         NAME,
-        List.of(note, Sentences.WITHOUT_VAT),
+        sentences(gambles, note),
         List.of(table(context, gambles)),
         ChanceCharts.swings(gambles),
         false);
+  }
+
+  /** With a line that says why, where more firsts gain less. */
+  private static List<String> sentences(List<Gamble> gambles, String note) {
+    boolean inverted =
+        gambles.stream()
+            .flatMap(gamble -> gamble.swings().stream())
+            .filter(swing -> swing.assumption().equals("share of firsts"))
+            .anyMatch(swing -> swing.gainAtHigh() < swing.gainAtLow());
+    return inverted
+        ? List.of(note, MORE_FIRSTS_GAIN_LESS, Sentences.WITHOUT_VAT)
+        : List.of(note, Sentences.WITHOUT_VAT);
   }
 
   private static Table table(Context context, List<Gamble> gambles) {

@@ -7,6 +7,9 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.BeforeEach;
@@ -69,6 +72,47 @@ class CompareTest {
         .contains("Purchases: plants bought")
         .contains("Lots: larches from a field: ");
     assertThat(out().resolve("plan.xlsx")).exists();
+  }
+
+  @Test
+  void verdict_comesFirst_andIsTheDifferenceOfTheTwoValues() throws IOException {
+    List<String> lines = compare(without, with).out().lines().toList();
+
+    String row =
+        table("compare-in-all").filter(each -> each.contains("worth in today")).findFirst().get();
+    double gain = number(row.substring(row.lastIndexOf(',') + 1));
+    assertThat(lines.get(0))
+        .startsWith(
+            String.format(
+                Locale.ENGLISH,
+                "Larches bought is worth EUR %,d %s than nothing bought in today's money, on the"
+                    + " plan's line",
+                Math.round(Math.abs(gain)),
+                gain >= 0 ? "more" : "less"));
+    assertThat(lines.get(1)).startsWith("Its lowest cash is EUR ");
+    assertThat(lines.get(2)).startsWith("Of its room ");
+  }
+
+  @Test
+  void verdict_ofOneLotMore_holdsInAsManyDrawsAsTheLotPays() throws IOException {
+    Ran compared =
+        Ran.of(
+            "compare",
+            without.toString(),
+            with.toString(),
+            "--draws",
+            "100",
+            "--out",
+            out().toString());
+    Ran planned =
+        Ran.of(
+            "plan", with.toString(), "--draws", "100", "--out", temp.resolve("planned").toString());
+
+    Matcher more = Pattern.compile(", and more in (\\w+) of 100 draws").matcher(compared.out());
+    Matcher pays = Pattern.compile(" pays in (\\w+) of 100 draws").matcher(planned.out());
+    assertThat(more.find()).as(compared.out()).isTrue();
+    assertThat(pays.find()).as(planned.out()).isTrue();
+    assertThat(more.group(1)).isEqualTo(pays.group(1));
   }
 
   @Test

@@ -127,6 +127,7 @@ class VerdictWordsTest {
         new double[0],
         List.of(),
         OptionalDouble.empty(),
+        new double[0],
         List.of(),
         Map.of(),
         List.of(gamble),
