@@ -10,6 +10,7 @@ import com.tngtech.archunit.core.importer.ClassFileImporter;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Random;
@@ -98,17 +99,74 @@ class HouseRulesTest {
     allowed.add("growingon.problem");
     room.mayUse().forEach(name -> allowed.add("growingon." + name));
     noClasses()
-        .that()
-        .resideInAPackage("growingon." + room.name())
+        .that(
+            com.tngtech.archunit.base.DescribedPredicate.describe(
+                "live in " + room.name(),
+                (JavaClass user) -> roomOf(user).equals("growingon." + room.name())))
         .should()
         .dependOnClassesThat(
             com.tngtech.archunit.base.DescribedPredicate.describe(
                 "live in another room of the house",
                 (JavaClass used) ->
                     used.getPackageName().startsWith("growingon.")
-                        && !allowed.contains(used.getPackageName())))
+                        && !allowed.contains(roomOf(used))))
         .because(room.reason())
         .check(HOUSE);
+  }
+
+  /** The room that a class lives in, whatever its sub-package: write of write.chart. */
+  private static String roomOf(JavaClass used) {
+    return ROOMS.stream()
+        .map(room -> "growingon." + room.name())
+        .filter(
+            room ->
+                used.getPackageName().equals(room) || used.getPackageName().startsWith(room + "."))
+        .max(Comparator.comparingInt(String::length))
+        .orElse(used.getPackageName());
+  }
+
+  /** A house of several rooms, the sub-packages, and those that others may go into. */
+  private record Inside(String house, List<String> doors, String reason) {}
+
+  private static final List<Inside> HOUSES =
+      List.of(
+          new Inside(
+              "write",
+              List.of("", "folder", "text"),
+              "a report is handed over at ReportFolder; how it is drawn and laid out is its own"));
+
+  @TestFactory
+  Stream<DynamicTest> house_isEnteredByItsDoors() {
+    return HOUSES.stream().map(each -> DynamicTest.dynamicTest(each.house(), () -> check(each)));
+  }
+
+  private static void check(Inside inside) {
+    String house = "growingon." + inside.house();
+    List<String> doors =
+        inside.doors().stream().map(door -> door.isEmpty() ? house : house + "." + door).toList();
+    noClasses()
+        .that()
+        .resideOutsideOfPackage(house + "..")
+        .should()
+        .dependOnClassesThat(
+            com.tngtech.archunit.base.DescribedPredicate.describe(
+                "live behind its doors",
+                (JavaClass used) ->
+                    roomOf(used).equals(house) && !doors.contains(used.getPackageName())))
+        .because(inside.reason())
+        .check(HOUSE);
+  }
+
+  @Test
+  void rooms_insideAHouse_haveNoCycles() {
+    for (Inside inside : HOUSES) {
+      slices()
+          .matching("growingon." + inside.house() + ".(*)..")
+          .should()
+          .beFreeOfCycles()
+          .because("a room that needs another is not needed by it")
+          .check(HOUSE);
+    }
   }
 
   @Test
@@ -145,7 +203,7 @@ class HouseRulesTest {
     noClasses()
         .that()
         .resideOutsideOfPackages(
-            Stream.of(rooms).map(room -> "growingon." + room).toArray(String[]::new))
+            Stream.of(rooms).map(room -> "growingon." + room + "..").toArray(String[]::new))
         .should()
         .dependOnClassesThat()
         .resideInAPackage(library)

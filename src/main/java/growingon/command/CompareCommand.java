@@ -12,7 +12,7 @@ import growingon.problem.Problem;
 import growingon.report.CompareReport;
 import growingon.report.CompareReport.Side;
 import growingon.report.Report;
-import growingon.write.FolderName;
+import growingon.write.folder.FolderName;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;

@@ -1,11 +1,11 @@
 package growingon.command;
 
-import growingon.write.AlreadyFrozen;
-import growingon.write.AnotherRun;
-import growingon.write.FolderInUse;
-import growingon.write.NotAReportFolder;
-import growingon.write.NotAnEmptyFolder;
-import growingon.write.NotPutBack;
+import growingon.write.folder.AlreadyFrozen;
+import growingon.write.folder.AnotherRun;
+import growingon.write.folder.FolderInUse;
+import growingon.write.folder.NotAReportFolder;
+import growingon.write.folder.NotAnEmptyFolder;
+import growingon.write.folder.NotPutBack;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;

@@ -1,6 +1,6 @@
 package growingon.command;
 
-import growingon.write.Stage;
+import growingon.write.folder.Stage;
 import java.time.Clock;
 import java.util.function.Consumer;
 import picocli.AutoComplete;

@@ -1,7 +1,7 @@
 package growingon.command;
 
 import growingon.nursery.Plan;
-import growingon.write.FolderName;
+import growingon.write.folder.FolderName;
 import java.nio.file.Files;
 import java.nio.file.Path;
 

@@ -7,7 +7,7 @@ import growingon.problem.Loaded;
 import growingon.problem.Problem;
 import growingon.problem.Severity;
 import growingon.report.Report;
-import growingon.write.FolderName;
+import growingon.write.folder.FolderName;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;

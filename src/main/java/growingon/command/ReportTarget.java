@@ -2,8 +2,8 @@ package growingon.command;
 
 import growingon.load.PlanSources;
 import growingon.load.PlanSources.NamedFolder;
-import growingon.write.Placing;
 import growingon.write.ReportFolder;
+import growingon.write.folder.Placing;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;

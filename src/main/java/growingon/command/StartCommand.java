@@ -5,7 +5,7 @@ import growingon.load.LoadOptions;
 import growingon.problem.ListAdvice;
 import growingon.problem.Loaded;
 import growingon.start.StartedNursery;
-import growingon.write.NurseryFolder;
+import growingon.write.folder.NurseryFolder;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Files;

@@ -11,6 +11,9 @@ import growingon.report.Kind;
 import growingon.report.Report;
 import growingon.report.Sheet;
 import growingon.report.Table;
+import growingon.write.folder.FileList;
+import growingon.write.text.Numbers;
+import growingon.write.text.RowsOnLines;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;
@@ -41,8 +44,6 @@ import java.util.Locale;
  * money in the plan's currency without VAT; the rest as the column or chart says.
  */
 final class FiguresJson {
-  /** The value by which a folder is known as a report of this program. */
-  static final String MADE_BY = "growing-on planner";
 
   private final JsonGenerator out;
 
@@ -62,7 +63,7 @@ final class FiguresJson {
 
   private void report(Report report) throws IOException {
     out.writeStartObject();
-    out.writeStringField(FileList.MADE_BY, MADE_BY);
+    out.writeStringField(FileList.MADE_BY, FileList.PROGRAM);
     if (report.madeOn().isPresent()) {
       out.writeStringField("made on", report.madeOn().get().toString());
     }

@@ -1,6 +1,7 @@
 package growingon.write;
 
 import growingon.report.Report;
+import growingon.write.folder.FolderName;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

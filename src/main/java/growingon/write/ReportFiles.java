@@ -5,6 +5,16 @@ import growingon.report.Chart;
 import growingon.report.Report;
 import growingon.report.Sheet;
 import growingon.report.Table;
+import growingon.write.chart.ChartPainter;
+import growingon.write.chart.Format;
+import growingon.write.chart.PngPicture;
+import growingon.write.chart.SvgPicture;
+import growingon.write.folder.FileList;
+import growingon.write.page.PageWriter;
+import growingon.write.text.CsvTables;
+import growingon.write.text.JobsCalendar;
+import growingon.write.text.ProblemsText;
+import growingon.write.workbook.WorkbookWriter;
 import java.io.BufferedOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
@@ -31,7 +41,7 @@ import java.util.stream.Stream;
  * Charts are drawn by other threads while this one writes the workbook; the bytes do not depend on
  * which is first.
  */
-final class ReportFiles {
+public final class ReportFiles {
   /** The next twelve months for a calendar. */
   static final String CALENDAR = "jobs.ics";
 
@@ -116,7 +126,7 @@ final class ReportFiles {
   }
 
   /** Every table of the report once, those of the sheets first. */
-  static Collection<Table> tables(Report report) {
+  public static Collection<Table> tables(Report report) {
     Map<String, Table> tables = new LinkedHashMap<>();
     Stream.concat(
             report.sheets().stream().flatMap(sheet -> sheet.tables().stream()),

@@ -2,6 +2,12 @@ package growingon.write;
 
 import growingon.report.Audience;
 import growingon.report.Report;
+import growingon.write.folder.AnotherRun;
+import growingon.write.folder.FolderGuard;
+import growingon.write.folder.FolderSwap;
+import growingon.write.folder.LastReports;
+import growingon.write.folder.NotAReportFolder;
+import growingon.write.folder.Placing;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;

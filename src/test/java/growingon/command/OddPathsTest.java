@@ -3,7 +3,7 @@ package growingon.command;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
-import growingon.write.FolderName;
+import growingon.write.folder.FolderName;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import growingon.write.KilledWriting;
 import growingon.write.OwnThings;
 import growingon.write.Snapshot;
-import growingon.write.Stage;
+import growingon.write.folder.Stage;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;

@@ -12,7 +12,7 @@ import growingon.problem.Loaded;
 import growingon.report.InputBook;
 import growingon.report.InputBook.InputColumn;
 import growingon.report.InputBook.InputSheet;
-import growingon.write.NurseryFolder;
+import growingon.write.folder.NurseryFolder;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.time.YearMonth;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import growingon.report.Audience;
 import growingon.report.Report;
+import growingon.write.folder.Placing;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;

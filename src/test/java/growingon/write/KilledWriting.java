@@ -1,5 +1,7 @@
 package growingon.write;
 
+import growingon.write.folder.Placing;
+import growingon.write.folder.Stage;
 import java.io.File;
 import java.io.IOException;
 import java.nio.file.Path;

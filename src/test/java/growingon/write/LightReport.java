@@ -1,17 +1,21 @@
 package growingon.write;
 
+import growingon.write.folder.FileList;
+import growingon.write.folder.FolderGuard;
+import growingon.write.folder.FolderSwap;
+import growingon.write.folder.Placing;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 
 /** A report of a few small texts, for tests that are about its folder only. */
-final class LightReport {
+public final class LightReport {
   static final String PLAN = "light";
 
   private LightReport() {}
 
-  static List<String> write(Placing placing) throws IOException {
+  public static List<String> write(Placing placing) throws IOException {
     return write(placing, PLAN, "");
   }
 
@@ -20,7 +24,7 @@ final class LightReport {
    *
    * @param reader for whom it is, if it is an edition
    */
-  static List<String> write(Placing placing, String plan, String reader) throws IOException {
+  public static List<String> write(Placing placing, String plan, String reader) throws IOException {
     return new FolderSwap(placing, new FolderGuard(placing, plan, reader))
         .replaceWith(fresh -> fill(fresh, plan, reader));
   }

@@ -3,6 +3,9 @@ package growingon.write;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import growingon.write.folder.NotPutBack;
+import growingon.write.folder.Placing;
+import growingon.write.folder.Stage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -24,9 +24,9 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /** A report of an invented nursery, with every kind of column and chart. */
-final class SampleReport {
+public final class SampleReport {
   static final YearMonth FIRST = YearMonth.of(2026, 11);
-  static final int MONTHS = 72;
+  public static final int MONTHS = 72;
   private static final List<String> PLACES =
       List.of("long bench", "short bench", "cold tunnel", "gravel north", "gravel south", "nook");
   private static final double[] CAPACITY = {42, 18, 64, 120, 150, 6};
@@ -37,7 +37,7 @@ final class SampleReport {
 
   private SampleReport() {}
 
-  static Report report() {
+  public static Report report() {
     return new Report(
         "with the ridge lot",
         "Ninefold trees",
@@ -51,7 +51,7 @@ final class SampleReport {
   }
 
   /** A report of one table and one chart, where a test is about the folder only. */
-  static Report small() {
+  public static Report small() {
     return new Report(
         "small",
         "Ninefold trees",
@@ -64,7 +64,7 @@ final class SampleReport {
         List.of());
   }
 
-  static List<Sheet> sheets() {
+  public static List<Sheet> sheets() {
     return List.of(
         new Sheet(
             "Summary",
@@ -342,7 +342,7 @@ final class SampleReport {
         rows);
   }
 
-  static List<Chart> charts() {
+  public static List<Chart> charts() {
     return List.of(
         space(MONTHS, 6),
         new Chart(
@@ -408,7 +408,7 @@ final class SampleReport {
                 new Series("lowest allowed", Role.LIMIT, constant(MONTHS, m -> -5000), "", 7))));
   }
 
-  static Chart space(int months, int places) {
+  public static Chart space(int months, int places) {
     List<Series> series = new ArrayList<>();
     for (int p = 0; p < places; p++) {
       int place = p % 6;
@@ -452,7 +452,7 @@ final class SampleReport {
             "0 is taken"));
   }
 
-  static List<String> months(int count) {
+  public static List<String> months(int count) {
     return IntStream.range(0, count).mapToObj(i -> FIRST.plusMonths(i).toString()).toList();
   }
 
@@ -473,7 +473,7 @@ final class SampleReport {
         + (char) ('a' + i % 5);
   }
 
-  static List<Object> row(Object... cells) {
+  public static List<Object> row(Object... cells) {
     return Arrays.asList(cells);
   }
 }

@@ -1,0 +1,142 @@
+package growingon.write.workbook;
+
+import growingon.report.InputBook.Holds;
+import java.util.EnumMap;
+import java.util.Map;
+import org.apache.poi.ss.usermodel.BorderStyle;
+import org.apache.poi.ss.usermodel.CellStyle;
+import org.apache.poi.ss.usermodel.FillPatternType;
+import org.apache.poi.ss.usermodel.HorizontalAlignment;
+import org.apache.poi.ss.usermodel.VerticalAlignment;
+import org.apache.poi.xssf.usermodel.XSSFCellStyle;
+import org.apache.poi.xssf.usermodel.XSSFColor;
+import org.apache.poi.xssf.usermodel.XSSFFont;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
+
+/** The looks of a workbook to type into. */
+final class InputStyles {
+  private static final String FONT = "Arial";
+  private static final String ACCENT = "2B5D50";
+  private static final String TINT = "E9F0ED";
+  private static final String PALE = "F4F4F2";
+  private static final String TO_FILL = "FFF7D6";
+  private static final String GREY = "5F6865";
+  private static final String WHITE = "FFFFFF";
+
+  private final XSSFWorkbook book;
+  private final Map<Holds, CellStyle> cells = new EnumMap<>(Holds.class);
+  private final Map<Holds, CellStyle> wrapped = new EnumMap<>(Holds.class);
+  private final CellStyle needed;
+  private final CellStyle plain;
+  private final CellStyle expert;
+  private final CellStyle title;
+  private final CellStyle words;
+  private final CellStyle fill;
+
+  InputStyles(XSSFWorkbook book) {
+    this.book = book;
+    XSSFFont usual = book.getFontAt(0);
+    usual.setFontName(FONT);
+    usual.setFontHeight(10);
+    needed = heading(ACCENT, WHITE);
+    plain = heading(TINT, null);
+    expert = heading(PALE, GREY);
+    title = text(14, ACCENT);
+    words = text(11, null);
+    for (Holds holds : Holds.values()) {
+      cells.put(holds, cell(holds, false));
+      wrapped.put(holds, cell(holds, true));
+    }
+    fill = fill();
+  }
+
+  CellStyle heading(boolean isNeeded, boolean isExpert) {
+    return isNeeded ? needed : isExpert ? expert : plain;
+  }
+
+  CellStyle cell(Holds holds) {
+    return cells.get(holds);
+  }
+
+  CellStyle wrapped(Holds holds) {
+    return wrapped.get(holds);
+  }
+
+  CellStyle toFill() {
+    return fill;
+  }
+
+  CellStyle title() {
+    return title;
+  }
+
+  CellStyle words() {
+    return words;
+  }
+
+  private CellStyle heading(String ground, String ink) {
+    XSSFCellStyle style = book.createCellStyle();
+    style.setFont(font(10, true, ink));
+    style.setFillForegroundColor(colour(ground));
+    style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+    style.setWrapText(true);
+    style.setIndention((short) 1);
+    style.setAlignment(HorizontalAlignment.LEFT);
+    style.setVerticalAlignment(VerticalAlignment.CENTER);
+    style.setBorderBottom(BorderStyle.MEDIUM);
+    style.setBottomBorderColor(colour(ACCENT));
+    style.setBorderRight(BorderStyle.THIN);
+    style.setRightBorderColor(colour(WHITE));
+    return style;
+  }
+
+  private CellStyle text(double size, String ink) {
+    XSSFCellStyle style = book.createCellStyle();
+    style.setFont(font(size, ink != null, ink));
+    style.setWrapText(true);
+    style.setVerticalAlignment(ink == null ? VerticalAlignment.TOP : VerticalAlignment.BOTTOM);
+    return style;
+  }
+
+  private XSSFCellStyle cell(Holds holds, boolean wraps) {
+    XSSFCellStyle style = book.createCellStyle();
+    style.setVerticalAlignment(VerticalAlignment.CENTER);
+    style.setIndention((short) 1);
+    style.setWrapText(wraps);
+    if (holds == Holds.MONTH) {
+      style.setDataFormat(book.createDataFormat().getFormat("mmm yyyy"));
+    }
+    boolean left = holds == Holds.TEXT || holds == Holds.MONTH;
+    style.setAlignment(left ? HorizontalAlignment.LEFT : HorizontalAlignment.RIGHT);
+    return style;
+  }
+
+  private CellStyle fill() {
+    XSSFCellStyle style = cell(Holds.TEXT, false);
+    style.setFillForegroundColor(colour(TO_FILL));
+    style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
+    style.setFont(font(11, true, null));
+    style.setBorderTop(BorderStyle.THIN);
+    style.setBorderBottom(BorderStyle.THIN);
+    style.setBorderLeft(BorderStyle.THIN);
+    style.setBorderRight(BorderStyle.THIN);
+    return style;
+  }
+
+  private XSSFFont font(double size, boolean bold, String ink) {
+    XSSFFont font = book.createFont();
+    font.setFontName(FONT);
+    font.setFontHeight(size);
+    font.setBold(bold);
+    if (ink != null) {
+      font.setColor(colour(ink));
+    }
+    return font;
+  }
+
+  private static XSSFColor colour(String rgb) {
+    int value = Integer.parseInt(rgb, 16);
+    return new XSSFColor(
+        new byte[] {(byte) (value >> 16), (byte) (value >> 8), (byte) value}, null);
+  }
+}

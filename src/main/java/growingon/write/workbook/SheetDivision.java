@@ -1,0 +1,52 @@
+package growingon.write.workbook;
+
+import growingon.report.Sheet;
+import growingon.report.Table;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.stream.Stream;
+
+/**
+ * Divides a sheet so that each table prints under its headings: a spreadsheet repeats the headings
+ * of one table a sheet, so a table longer than a page is the last of its sheet, and what follows it
+ * stands on a sheet that is called by its first table.
+ */
+final class SheetDivision {
+  private SheetDivision() {}
+
+  /** The parts of a sheet; none of one that is empty. */
+  static Stream<Sheet> of(Sheet sheet) {
+    if (sheet.isEmpty()) {
+      return Stream.of();
+    }
+    SheetLayout layout = new SheetLayout(sheet);
+    List<Sheet> parts = new ArrayList<>();
+    List<Table> together = new ArrayList<>();
+    for (Table table : layout.tables()) {
+      together.add(table);
+      if (layout.isLong(table)) {
+        parts.add(part(sheet, parts.isEmpty(), together));
+        together.clear();
+      }
+    }
+    if (parts.isEmpty() || !together.isEmpty()) {
+      parts.add(part(sheet, parts.isEmpty(), together));
+    }
+    return parts.stream();
+  }
+
+  private static Sheet part(Sheet sheet, boolean first, List<Table> tables) {
+    return first
+        ? new Sheet(
+            sheet.name(), sheet.sentences(), tables, sheet.charts(), sheet.portrait(), sheet.book())
+        : new Sheet(
+            called(tables.get(0)), List.of(), tables, List.of(), sheet.portrait(), sheet.book());
+  }
+
+  /** The name of a table as a heading: Sales by lot of sales-by-lot. */
+  private static String called(Table table) {
+    String words = table.name().replace('-', ' ');
+    return words.substring(0, 1).toUpperCase(Locale.ROOT) + words.substring(1);
+  }
+}

@@ -1,0 +1,79 @@
+package growingon.write.workbook;
+
+import growingon.report.Book;
+import growingon.report.Chart;
+import growingon.report.Report;
+import growingon.report.Sheet;
+import growingon.write.text.SafeText;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.IdentityHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.apache.poi.ss.usermodel.Drawing;
+import org.apache.poi.ss.usermodel.Workbook;
+import org.apache.poi.ss.util.WorkbookUtil;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
+
+/** Writes a workbook of a report. */
+public final class WorkbookWriter {
+  private static final int LONGEST_NAME = 31;
+
+  private WorkbookWriter() {}
+
+  /** Gives a chart drawn as PNG; waits for it if it is still being drawn. */
+  public interface DrawnCharts {
+    byte[] png(String chart) throws IOException;
+  }
+
+  public static byte[] write(Report report, Book which, DrawnCharts drawn) throws IOException {
+    try (SteadyWorkbook book = new SteadyWorkbook(report.plan())) {
+      CellStyles styles = new CellStyles(book.getXSSFWorkbook());
+      Map<String, Chart> charts =
+          report.charts().stream().collect(Collectors.toMap(Chart::name, Function.identity()));
+      Set<String> names = new HashSet<>();
+      List<SheetWriter.Placement> placements = new ArrayList<>();
+      for (Sheet sheet : report.sheets(which).flatMap(SheetDivision::of).toList()) {
+        SXSSFSheet target = book.createSheet(sheetName(sheet.name(), names));
+        placements.addAll(new SheetWriter(target, sheet, styles).write(report, charts));
+      }
+      if (names.isEmpty()) {
+        book.createSheet("Nothing to show");
+      }
+      place(book, placements, drawn);
+      return book.bytes();
+    }
+  }
+
+  private static void place(
+      Workbook book, List<SheetWriter.Placement> placements, DrawnCharts drawn) throws IOException {
+    Map<String, Integer> pictures = new HashMap<>();
+    Map<SXSSFSheet, Drawing<?>> drawings = new IdentityHashMap<>();
+    for (SheetWriter.Placement each : placements) {
+      String name = each.chart().name();
+      if (!pictures.containsKey(name)) {
+        pictures.put(name, book.addPicture(drawn.png(name), Workbook.PICTURE_TYPE_PNG));
+      }
+      Drawing<?> drawing =
+          drawings.computeIfAbsent(each.target(), SXSSFSheet::createDrawingPatriarch);
+      each.place(drawing, pictures.get(name));
+    }
+  }
+
+  /** A name that a workbook allows and that no sheet before has, in whatever case. */
+  private static String sheetName(String wished, Set<String> taken) {
+    String safe = WorkbookUtil.createSafeSheetName(SafeText.forXml(wished));
+    String name = safe;
+    for (int i = 2; !taken.add(name.toLowerCase(Locale.ROOT)); i++) {
+      String end = " (" + i + ")";
+      name = safe.substring(0, Math.min(safe.length(), LONGEST_NAME - end.length())) + end;
+    }
+    return name;
+  }
+}
