@@ -39,7 +39,7 @@ public class DrawsBenchmark {
 
   @Benchmark
   public Samples draw() {
-    Samples samples = new Samples(scenario, 0);
+    Samples samples = new Samples(scenario, 0, scenario.plan().seasons());
     new Drawing(scenario, List.of(), samples).run(threads, done -> {});
     return samples;
   }
