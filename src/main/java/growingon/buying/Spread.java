@@ -1,5 +1,6 @@
 package growingon.buying;
 
+import growingon.chance.Quantiles;
 import java.util.Arrays;
 
 /**
@@ -17,23 +18,14 @@ public record Spread(
   private static final double ROUNDING = 1e-9;
 
   static Spread of(double[] values) {
-    double[] sorted = values.clone();
-    Arrays.sort(sorted);
+    Quantiles quantiles = Quantiles.of(values);
     long above = Arrays.stream(values).filter(each -> each >= -ROUNDING).count();
     return new Spread(
         Sample.mean(values),
-        at(sorted, 0.1),
-        at(sorted, 0.5),
-        at(sorted, 0.9),
+        quantiles.p10(),
+        quantiles.p50(),
+        quantiles.p90(),
         (double) above / values.length,
         Sample.error(values));
-  }
-
-  /** Between order statistics at (n − 1) p (Hyndman-Fan type 7), as all quantiles of a plan. */
-  private static double at(double[] sorted, double share) {
-    double place = (sorted.length - 1) * share;
-    int below = (int) Math.floor(place);
-    int above = Math.min(sorted.length - 1, below + 1);
-    return sorted[below] + (place - below) * (sorted[above] - sorted[below]);
   }
 }

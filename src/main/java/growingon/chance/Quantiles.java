@@ -18,7 +18,7 @@ public record Quantiles(
     double p90Error,
     double meanError) {
   /** Of a sample in any order, at least one number. */
-  static Quantiles of(double[] sample) {
+  public static Quantiles of(double[] sample) {
     double[] sorted = sample.clone();
     Arrays.sort(sorted);
     double mean = Arrays.stream(sample).sum() / sample.length;

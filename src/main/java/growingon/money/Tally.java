@@ -349,13 +349,9 @@ public final class Tally {
 
   /** Present value of the run's flows, had the plan ended with a season; unsold plants valued. */
   public double presentValue(int endingWith) {
-    double growth = Math.log1p(settings.discountRate()) / 12;
-    int last = horizon.seasonLast(endingWith);
-    double sum = horizonValue(endingWith) * Math.exp(-growth * last);
-    for (int month = 0; month <= last; month++) {
-      sum += flows[month] * Math.exp(-growth * month);
-    }
-    return sum;
+    double[] valued = Arrays.copyOf(flows, horizon.seasonLast(endingWith) + 1);
+    valued[valued.length - 1] += horizonValue(endingWith);
+    return Finance.presentValue(valued, settings.discountRate());
   }
 
   /** Present value of {@link #gainOver(Tally, int)} for every season. */

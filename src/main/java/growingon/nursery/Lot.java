@@ -4,6 +4,7 @@ import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * Plants of one species that arrived together and are treated alike: a row of the stock list, or an
@@ -77,152 +78,132 @@ public record Lot(
 
   /** The same lot with another name and number of plants. */
   public Lot withQuantity(String newName, int newQuantity, int newKept) {
-    return with(newName, newQuantity, newKept, quality, purchase);
+    return changed(
+        parts -> {
+          parts.name = newName;
+          parts.quantity = newQuantity;
+          parts.kept = newKept;
+        });
   }
 
   /** The same lot sorting otherwise. */
   public Lot withQuality(QualityShares newQuality) {
-    return with(name, quantity, kept, newQuality, purchase);
+    return changed(parts -> parts.quality = newQuality);
   }
 
   /** The same lot with something else held back, or nothing. */
   public Lot withHold(Optional<Hold> newHold) {
-    return new Lot(
-        name,
-        species,
-        form,
-        quantity,
-        arrived,
-        counted,
-        trunks,
-        quality,
-        potting,
-        standing,
-        route,
-        lastStep,
-        trainingSince,
-        newHold,
-        kept,
-        notBefore,
-        apartMonths,
-        untouched,
-        unitCost,
-        purchase,
-        papers);
+    return changed(parts -> parts.hold = newHold);
   }
 
   /** The same lot bought otherwise. */
   public Lot withPurchase(Optional<Purchase> newPurchase) {
-    return with(name, quantity, kept, quality, newPurchase);
+    return changed(parts -> parts.purchase = newPurchase);
   }
 
   /**
    * The same lot under another name and with other papers, for those who are not to see its own.
    */
   public Lot as(String newName, Papers newPapers) {
-    return new Lot(
-        newName,
-        species,
-        form,
-        quantity,
-        arrived,
-        counted,
-        trunks,
-        quality,
-        potting,
-        standing,
-        route,
-        lastStep,
-        trainingSince,
-        hold,
-        kept,
-        notBefore,
-        apartMonths,
-        untouched,
-        unitCost,
-        purchase,
-        newPapers);
+    return changed(
+        parts -> {
+          parts.name = newName;
+          parts.papers = newPapers;
+        });
   }
 
   /** The same lot, come in another month; what is counted from its arrival moves along. */
   public Lot arrivedIn(YearMonth month) {
-    return new Lot(
-        name,
-        species,
-        form,
-        quantity,
-        month,
-        month,
-        trunks,
-        quality,
-        potting,
-        standing,
-        route,
-        lastStep,
-        trainingSince,
-        hold,
-        kept,
-        notBefore.plusMonths(ChronoUnit.MONTHS.between(arrived, month)),
-        apartMonths,
-        untouched,
-        unitCost,
-        purchase,
-        papers);
+    return changed(
+        parts -> {
+          parts.arrived = month;
+          parts.counted = month;
+          parts.notBefore = notBefore.plusMonths(ChronoUnit.MONTHS.between(arrived, month));
+        });
   }
 
   /** The same lot with other trunks. */
   public Lot withTrunks(Trunks others) {
-    return new Lot(
-        name,
-        species,
-        form,
-        quantity,
-        arrived,
-        counted,
-        others,
-        quality,
-        potting,
-        standing,
-        route,
-        lastStep,
-        trainingSince,
-        hold,
-        kept,
-        notBefore,
-        apartMonths,
-        untouched,
-        unitCost,
-        purchase,
-        papers);
+    return changed(parts -> parts.trunks = others);
   }
 
-  private Lot with(
-      String newName,
-      int newQuantity,
-      int newKept,
-      QualityShares newQuality,
-      Optional<Purchase> newPurchase) {
-    return new Lot(
-        newName,
-        species,
-        form,
-        newQuantity,
-        arrived,
-        counted,
-        trunks,
-        newQuality,
-        potting,
-        standing,
-        route,
-        lastStep,
-        trainingSince,
-        hold,
-        newKept,
-        notBefore,
-        apartMonths,
-        untouched,
-        unitCost,
-        newPurchase,
-        papers);
+  private Lot changed(Consumer<Parts> change) {
+    Parts parts = new Parts(this);
+    change.accept(parts);
+    return parts.lot();
+  }
+
+  /** The parts of a lot, each of which can be put in place of another. */
+  private static final class Parts {
+    private String name;
+    private final String species;
+    private final Form form;
+    private int quantity;
+    private YearMonth arrived;
+    private YearMonth counted;
+    private Trunks trunks;
+    private QualityShares quality;
+    private final Potting potting;
+    private final Standing standing;
+    private final String route;
+    private final Optional<String> lastStep;
+    private final Optional<YearMonth> trainingSince;
+    private Optional<Hold> hold;
+    private int kept;
+    private YearMonth notBefore;
+    private final int apartMonths;
+    private final boolean untouched;
+    private final double unitCost;
+    private Optional<Purchase> purchase;
+    private Papers papers;
+
+    Parts(Lot of) {
+      this.name = of.name;
+      this.species = of.species;
+      this.form = of.form;
+      this.quantity = of.quantity;
+      this.arrived = of.arrived;
+      this.counted = of.counted;
+      this.trunks = of.trunks;
+      this.quality = of.quality;
+      this.potting = of.potting;
+      this.standing = of.standing;
+      this.route = of.route;
+      this.lastStep = of.lastStep;
+      this.trainingSince = of.trainingSince;
+      this.hold = of.hold;
+      this.kept = of.kept;
+      this.notBefore = of.notBefore;
+      this.apartMonths = of.apartMonths;
+      this.untouched = of.untouched;
+      this.unitCost = of.unitCost;
+      this.purchase = of.purchase;
+      this.papers = of.papers;
+    }
+
+    Lot lot() {
+      return new Lot(
+          name,
+          species,
+          form,
+          quantity,
+          arrived,
+          counted,
+          trunks,
+          quality,
+          potting,
+          standing,
+          route,
+          lastStep,
+          trainingSince,
+          hold,
+          kept,
+          notBefore,
+          apartMonths,
+          untouched,
+          unitCost,
+          purchase,
+          papers);
+    }
   }
 }

@@ -80,18 +80,21 @@ final class BoughtWords {
 
   /** Whether it pays, with the reason, the figures to bargain with, and the room it takes. */
   List<String> sentences() {
-    List<String> sentences = new ArrayList<>();
-    if (!drawn) {
-      ending.sentence().ifPresent(sentences::add);
-    }
-    sentences.addAll(List.of(verdict(), reason(), bargain(), needs()));
-    return sentences;
+    return withEnding(verdict(), reason(), bargain(), needs());
   }
 
   /** Whether it pays, and what room and hours it takes. */
   List<String> brief() {
-    List<String> sentences = new ArrayList<>(sentences());
-    sentences.removeAll(List.of(reason(), bargain()));
+    return withEnding(verdict(), needs());
+  }
+
+  /** Where there are draws, they say what is said of the ending. */
+  private List<String> withEnding(String... said) {
+    List<String> sentences = new ArrayList<>();
+    if (!drawn) {
+      ending.sentence().ifPresent(sentences::add);
+    }
+    sentences.addAll(List.of(said));
     return sentences;
   }
 

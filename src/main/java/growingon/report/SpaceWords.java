@@ -38,7 +38,7 @@ final class SpaceWords {
   /** Where it does not fit or is too heavy, in a sentence each. */
   List<String> headline() {
     List<String> sentences = new ArrayList<>();
-    sentences.add(troubles.size() < 2 ? room().get(0) : tooSmall(troubles));
+    sentences.add(troubles.size() < 2 ? room().get(0) : tooSmall("Too small", troubles));
     if (!overloads.isEmpty()) {
       List<String> heavy = overloads.stream().map(each -> each.named(horizon)).toList();
       sentences.add("Too heavy: " + Phrases.list(heavy, NAMED, "places") + ".");
@@ -46,9 +46,9 @@ final class SpaceWords {
     return sentences;
   }
 
-  private String tooSmall(List<SpaceTrouble> some) {
+  private String tooSmall(String opening, List<SpaceTrouble> some) {
     List<String> names = some.stream().map(this::named).toList();
-    return "Too small: " + Phrases.list(names, NAMED, "places") + ".";
+    return opening + ": " + Phrases.list(names, NAMED, "places") + ".";
   }
 
   private List<String> room() {
@@ -62,7 +62,7 @@ final class SpaceWords {
     troubles.stream().limit(TOLD_WHOLE).map(this::told).forEach(sentences::add);
     List<SpaceTrouble> rest = troubles.subList(sentences.size(), troubles.size());
     if (!rest.isEmpty()) {
-      sentences.add(tooSmall(rest).replaceFirst("Too small", "Also too small"));
+      sentences.add(tooSmall("Also too small", rest));
     }
     return sentences;
   }

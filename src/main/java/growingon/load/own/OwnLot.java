@@ -4,6 +4,7 @@ import java.time.YearMonth;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.Consumer;
 
 /**
  * A row of a list as it was read. What the list does not state, or what must be asked, is empty.
@@ -60,334 +61,72 @@ public record OwnLot(
     return UsualTrunk.classOf(this);
   }
 
+  private OwnLot changed(Consumer<OwnLotParts> change) {
+    OwnLotParts parts = new OwnLotParts(this);
+    change.accept(parts);
+    return parts.lot();
+  }
+
   /** The same under another name. */
   OwnLot named(String name) {
-    return new OwnLot(
-        sheet,
-        row,
-        name,
-        ownName,
-        called,
-        taxon,
-        standIn,
-        quantity,
-        about,
-        trunkFromMm,
-        trunkToMm,
-        pot,
-        potLitres,
-        heightCm,
-        years,
-        form,
-        standard,
-        place,
-        arrived,
-        arrivedAbout,
-        potted,
-        unitCost,
-        sellingPrice,
-        kept,
-        supplier,
-        passport,
-        origin,
-        note);
+    return changed(parts -> parts.lot = name);
   }
 
   /** The same at another place. */
   OwnLot at(String other) {
-    return new OwnLot(
-        sheet,
-        row,
-        lot,
-        ownName,
-        called,
-        taxon,
-        standIn,
-        quantity,
-        about,
-        trunkFromMm,
-        trunkToMm,
-        pot,
-        potLitres,
-        heightCm,
-        years,
-        form,
-        standard,
-        other,
-        arrived,
-        arrivedAbout,
-        potted,
-        unitCost,
-        sellingPrice,
-        kept,
-        supplier,
-        passport,
-        origin,
-        note);
+    return changed(parts -> parts.place = other);
   }
 
   /** The same with the species called otherwise. */
   public OwnLot calledAs(String name) {
-    return new OwnLot(
-        sheet,
-        row,
-        lot,
-        ownName,
-        name,
-        taxon,
-        standIn,
-        quantity,
-        about,
-        trunkFromMm,
-        trunkToMm,
-        pot,
-        potLitres,
-        heightCm,
-        years,
-        form,
-        standard,
-        place,
-        arrived,
-        arrivedAbout,
-        potted,
-        unitCost,
-        sellingPrice,
-        kept,
-        supplier,
-        passport,
-        origin,
-        note);
+    return changed(parts -> parts.called = name);
   }
 
   /** With the number that was asked for. */
   OwnLot withQuantity(int number) {
-    return new OwnLot(
-        sheet,
-        row,
-        lot,
-        ownName,
-        called,
-        taxon,
-        standIn,
-        OptionalInt.of(number),
-        about,
-        trunkFromMm,
-        trunkToMm,
-        pot,
-        potLitres,
-        heightCm,
-        years,
-        form,
-        standard,
-        place,
-        arrived,
-        arrivedAbout,
-        potted,
-        unitCost,
-        sellingPrice,
-        kept,
-        supplier,
-        passport,
-        origin,
-        note);
+    return changed(parts -> parts.quantity = OptionalInt.of(number));
   }
 
   /** With the arrival that was asked for. */
   OwnLot withArrival(YearMonth month) {
-    return new OwnLot(
-        sheet,
-        row,
-        lot,
-        ownName,
-        called,
-        taxon,
-        standIn,
-        quantity,
-        about,
-        trunkFromMm,
-        trunkToMm,
-        pot,
-        potLitres,
-        heightCm,
-        years,
-        form,
-        standard,
-        place,
-        Optional.of(month),
-        false,
-        potted,
-        unitCost,
-        sellingPrice,
-        kept,
-        supplier,
-        passport,
-        origin,
-        note);
+    return changed(
+        parts -> {
+          parts.arrived = Optional.of(month);
+          parts.arrivedAbout = false;
+        });
   }
 
   /** With the trunk that was asked for, mm. */
   OwnLot withTrunk(double from, double to) {
-    return new OwnLot(
-        sheet,
-        row,
-        lot,
-        ownName,
-        called,
-        taxon,
-        standIn,
-        quantity,
-        about,
-        OptionalDouble.of(from),
-        OptionalDouble.of(to),
-        pot,
-        potLitres,
-        heightCm,
-        years,
-        form,
-        standard,
-        place,
-        arrived,
-        arrivedAbout,
-        potted,
-        unitCost,
-        sellingPrice,
-        kept,
-        supplier,
-        passport,
-        origin,
-        note);
+    return changed(
+        parts -> {
+          parts.trunkFromMm = OptionalDouble.of(from);
+          parts.trunkToMm = OptionalDouble.of(to);
+        });
   }
 
   /** With the pot that was asked for. */
   OwnLot withPot(String name, double litres) {
-    return new OwnLot(
-        sheet,
-        row,
-        lot,
-        ownName,
-        called,
-        taxon,
-        standIn,
-        quantity,
-        about,
-        trunkFromMm,
-        trunkToMm,
-        name,
-        OptionalDouble.of(litres),
-        heightCm,
-        years,
-        form,
-        standard,
-        place,
-        arrived,
-        arrivedAbout,
-        potted,
-        unitCost,
-        sellingPrice,
-        kept,
-        supplier,
-        passport,
-        origin,
-        note);
+    return changed(
+        parts -> {
+          parts.pot = name;
+          parts.potLitres = OptionalDouble.of(litres);
+        });
   }
 
   /** With the height that was asked for, cm. */
   OwnLot withHeight(double cm) {
-    return new OwnLot(
-        sheet,
-        row,
-        lot,
-        ownName,
-        called,
-        taxon,
-        standIn,
-        quantity,
-        about,
-        trunkFromMm,
-        trunkToMm,
-        pot,
-        potLitres,
-        OptionalDouble.of(cm),
-        years,
-        form,
-        standard,
-        place,
-        arrived,
-        arrivedAbout,
-        potted,
-        unitCost,
-        sellingPrice,
-        kept,
-        supplier,
-        passport,
-        origin,
-        note);
+    return changed(parts -> parts.heightCm = OptionalDouble.of(cm));
   }
 
   /** With the cost of a plant that was asked for. */
   OwnLot withCost(double amount) {
-    return new OwnLot(
-        sheet,
-        row,
-        lot,
-        ownName,
-        called,
-        taxon,
-        standIn,
-        quantity,
-        about,
-        trunkFromMm,
-        trunkToMm,
-        pot,
-        potLitres,
-        heightCm,
-        years,
-        form,
-        standard,
-        place,
-        arrived,
-        arrivedAbout,
-        potted,
-        OptionalDouble.of(amount),
-        sellingPrice,
-        kept,
-        supplier,
-        passport,
-        origin,
-        note);
+    return changed(parts -> parts.unitCost = OptionalDouble.of(amount));
   }
 
   /** With the price that was asked for. */
   OwnLot withPrice(double amount) {
-    return new OwnLot(
-        sheet,
-        row,
-        lot,
-        ownName,
-        called,
-        taxon,
-        standIn,
-        quantity,
-        about,
-        trunkFromMm,
-        trunkToMm,
-        pot,
-        potLitres,
-        heightCm,
-        years,
-        form,
-        standard,
-        place,
-        arrived,
-        arrivedAbout,
-        potted,
-        unitCost,
-        OptionalDouble.of(amount),
-        kept,
-        supplier,
-        passport,
-        origin,
-        note);
+    return changed(parts -> parts.sellingPrice = OptionalDouble.of(amount));
   }
 
   /** The same with an answer of the grower's, where it belongs to a lot as read. */

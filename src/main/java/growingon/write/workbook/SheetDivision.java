@@ -15,8 +15,8 @@ import java.util.stream.Stream;
 final class SheetDivision {
   private SheetDivision() {}
 
-  /** The parts of a sheet; none of one that is empty. */
-  static Stream<Sheet> of(Sheet sheet) {
+  /** The parts of a sheet, laid out; none of one that is empty. */
+  static Stream<SheetLayout> of(Sheet sheet) {
     if (sheet.isEmpty()) {
       return Stream.of();
     }
@@ -33,7 +33,7 @@ final class SheetDivision {
     if (parts.isEmpty() || !together.isEmpty()) {
       parts.add(part(sheet, parts.isEmpty(), together));
     }
-    return parts.stream();
+    return parts.size() == 1 ? Stream.of(layout) : parts.stream().map(SheetLayout::new);
   }
 
   private static Sheet part(Sheet sheet, boolean first, List<Table> tables) {

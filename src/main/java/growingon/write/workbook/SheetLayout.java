@@ -67,6 +67,10 @@ final class SheetLayout {
     this.widths = widths();
   }
 
+  Sheet sheet() {
+    return sheet;
+  }
+
   /** Tables that have rows. */
   List<Table> tables() {
     return tables;

@@ -67,11 +67,11 @@ final class SheetWriter {
   private int besideRow;
   private double highest;
 
-  SheetWriter(SXSSFSheet target, Sheet sheet, CellStyles styles) {
+  SheetWriter(SXSSFSheet target, SheetLayout layout, CellStyles styles) {
     this.target = target;
-    this.sheet = sheet;
+    this.sheet = layout.sheet();
     this.styles = styles;
-    this.layout = new SheetLayout(sheet);
+    this.layout = layout;
     this.page = layout.page();
     this.highest = page.height() - AROUND_CHART;
   }

@@ -3,7 +3,6 @@ package growingon.write.workbook;
 import growingon.report.Book;
 import growingon.report.Chart;
 import growingon.report.Report;
-import growingon.report.Sheet;
 import growingon.write.text.SafeText;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -16,6 +15,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.apache.poi.ss.usermodel.Drawing;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.util.WorkbookUtil;
@@ -39,9 +39,10 @@ public final class WorkbookWriter {
           report.charts().stream().collect(Collectors.toMap(Chart::name, Function.identity()));
       Set<String> names = new HashSet<>();
       List<SheetWriter.Placement> placements = new ArrayList<>();
-      for (Sheet sheet : report.sheets(which).flatMap(SheetDivision::of).toList()) {
-        SXSSFSheet target = book.createSheet(sheetName(sheet.name(), names));
-        placements.addAll(new SheetWriter(target, sheet, styles).write(report, charts));
+      Stream<SheetLayout> parts = report.sheets(which).flatMap(SheetDivision::of);
+      for (SheetLayout each : (Iterable<SheetLayout>) parts::iterator) {
+        SXSSFSheet target = book.createSheet(sheetName(each.sheet().name(), names));
+        placements.addAll(new SheetWriter(target, each, styles).write(report, charts));
       }
       if (names.isEmpty()) {
         book.createSheet("Nothing to show");

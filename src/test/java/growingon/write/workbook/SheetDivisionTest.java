@@ -41,7 +41,7 @@ class SheetDivisionTest {
   void part_isCalledByItsFirstTable() {
     assertThat(
             SheetDivision.of(Sheet.of("Sales", table("a", 60), table("sales-by-lot", 60)))
-                .map(Sheet::name))
+                .map(part -> part.sheet().name()))
         .containsExactly("Sales", "Sales by lot");
   }
 
