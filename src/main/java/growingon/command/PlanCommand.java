@@ -19,7 +19,7 @@ import growingon.report.Edition;
 import growingon.report.PlanReport;
 import growingon.report.QuickAnswer;
 import growingon.report.Report;
-import growingon.review.KeptPlan;
+import growingon.review.Freezing;
 import growingon.write.ReportFolder;
 import growingon.write.folder.FrozenFile;
 import growingon.write.folder.FrozenSpecies;
@@ -197,7 +197,7 @@ final class PlanCommand implements Callable<Integer> {
   private Path freeze(Inputs inputs, Progress progress) throws IOException {
     Path file = KeptFile.of(what, inputs.scenario().plan());
     progress.phase("Keeping " + file);
-    FrozenFile.write(KeptPlan.of(inputs, THREADS, done -> {}), file, target.isForced());
+    FrozenFile.write(Freezing.freeze(inputs, THREADS, done -> {}), file, target.isForced());
     SpeciesTexts species = SpeciesTexts.of(what, this.species.folder());
     FrozenSpecies.write(KeptFile.species(file), species.csv(), species.json());
     return file;

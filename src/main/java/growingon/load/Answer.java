@@ -1,9 +1,7 @@
 package growingon.load;
 
 import growingon.load.own.OwnLot;
-import growingon.load.own.OwnWords;
 import growingon.problem.Where;
-import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -18,71 +16,6 @@ import java.util.Map;
  * @param where it stands
  */
 record Answer(String table, String row, String column, Cell cell, Where where) {
-  private static final String TABLE = "table";
-  private static final String ROW = "row";
-  private static final String COLUMN = "column";
-  private static final String FILLED = "fill in";
-  private static final String KIND = "kind";
-  private static final String YOURS = "yours";
-  private static final String OURS = "ours";
-
-  /** The sheet to fill. */
-  static final TableFormat TO_FILL =
-      TableFormat.of("to fill", FILLED, TABLE, ROW, COLUMN)
-          .with("usual", "question", "unit", "moves", "block", "needed");
-
-  /** The sheet own words. */
-  static final TableFormat OWN_WORDS =
-      TableFormat.of("own words", KIND, YOURS, OURS).with("where", "how", "rows", "example");
-
-  /** The answers of a nursery. */
-  static List<Answer> of(Tables tables) {
-    List<Answer> answers = new ArrayList<>();
-    for (Row row : tables.find(TO_FILL).map(Table::rows).orElse(List.of())) {
-      if (row.has(FILLED) && row.has(TABLE) && row.has(COLUMN)) {
-        answers.add(
-            new Answer(
-                Texts.key(row.cell(TABLE).shown()),
-                row.cell(ROW).shown(),
-                Texts.key(row.cell(COLUMN).shown()),
-                row.cell(FILLED),
-                row.where()));
-      }
-    }
-    return answers;
-  }
-
-  /** What the grower has said that words mean. */
-  static OwnWords words(Tables tables) {
-    List<OwnWords.Word> words = new ArrayList<>();
-    for (Row row : tables.find(OWN_WORDS).map(Table::rows).orElse(List.of())) {
-      if (row.has(OURS) && row.has(YOURS)) {
-        words.add(
-            new OwnWords.Word(
-                Texts.key(row.cell(KIND).shown()),
-                row.cell(YOURS).shown(),
-                row.cell(OURS).shown()));
-      }
-    }
-    for (Answer answer : of(tables)) {
-      if (answer.table.equals("own words") && !Texts.key(answer.cell.shown()).equals("yes")) {
-        words.add(new OwnWords.Word(answer.column, answer.row, answer.cell.shown()));
-      }
-    }
-    return new OwnWords(words);
-  }
-
-  /** The lists that own words name, as written there. */
-  static List<String> lists(Tables tables) {
-    List<String> lists = new ArrayList<>();
-    for (Row row : tables.find(OWN_WORDS).map(Table::rows).orElse(List.of())) {
-      if (Texts.key(row.cell(KIND).shown()).equals("list")) {
-        lists.add(row.cell(row.has(OURS) ? OURS : YOURS).shown());
-      }
-    }
-    return lists;
-  }
-
   boolean isOfStock() {
     return table.equals("stock");
   }

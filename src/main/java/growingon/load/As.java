@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /**
@@ -350,5 +351,10 @@ record As<T>(
 
   private static String list(List<Double> values) {
     return String.join("; ", values.stream().map(Cell.Number::plain).toList());
+  }
+
+  /** A number that may be missing, as the domain has it. */
+  static OptionalDouble optional(Optional<Double> value) {
+    return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
   }
 }

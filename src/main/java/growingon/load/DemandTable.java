@@ -104,7 +104,7 @@ final class DemandTable {
                 grade,
                 season,
                 months,
-                PlacesTable.optional(units),
+                As.optional(units),
                 price,
                 more,
                 unitsSpread,

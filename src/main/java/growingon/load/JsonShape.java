@@ -19,6 +19,9 @@ import java.util.regex.Pattern;
  * keys are the words of its components' names.
  */
 final class JsonShape {
+  /** The heading above the values of a table of settings. */
+  static final String VALUE = "value";
+
   private static final Pattern CAPITAL = Pattern.compile("(\\p{Lu})");
 
   private final Where where;
@@ -169,7 +172,7 @@ final class JsonShape {
               places.put(
                   key,
                   new Where(
-                      file.file(), file.sheet(), field.line(), json ? key : SettingsReader.VALUE));
+                      file.file(), file.sheet(), field.line(), json ? key : VALUE));
             });
     Where begin = new Where(file.file(), file.sheet(), fields.line(), "");
     return new Row(

@@ -125,7 +125,7 @@ final class NurseryReader {
             ? Optional.empty()
             : Optional.of(inputs(base, otherCash, stock, offers, plan, reportFolder, daybook));
     inputs
-        .filter(read -> files.tables().find(Answer.OWN_WORDS).isEmpty() && !files.isUsual())
+        .filter(read -> files.tables().find(AnswersGiven.OWN_WORDS).isEmpty() && !files.isUsual())
         .ifPresent(read -> remarkUnused(read.scenario().nursery(), stock, offers));
     return new Loader.Reading(inputs, findings, rows, past.records());
   }

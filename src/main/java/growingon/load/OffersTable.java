@@ -382,7 +382,7 @@ final class OffersTable {
   private Potting potting(Row row) {
     Optional<String> pot = row.findName(StockTable.POT, known.pots().names());
     Optional<Double> ballKept = row.find(BALL_KEPT, As.share());
-    return new Potting(pot, Optional.empty(), Optional.empty(), PlacesTable.optional(ballKept));
+    return new Potting(pot, Optional.empty(), Optional.empty(), As.optional(ballKept));
   }
 
   private Optional<Lot> lot(String name, Row row, YearMonth arrival) {

@@ -74,7 +74,7 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
     List<String> named =
         stock
             .map(file -> List.of(file.toAbsolutePath().toString()))
-            .orElseGet(() -> Answer.lists(files.tables()));
+            .orElseGet(() -> AnswersGiven.lists(files.tables()));
     if (named.isEmpty()) {
       return Optional.of(new OwnFiles(files, Optional.empty()));
     }
@@ -91,8 +91,8 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
         ? Optional.empty()
         : OwnNursery.read(
                 lists,
-                Answer.words(files.tables()),
-                Answer.of(files.tables()),
+                AnswersGiven.words(files.tables()),
+                AnswersGiven.of(files.tables()),
                 files.name(),
                 firstMonth,
                 findings)

@@ -75,14 +75,14 @@ final class PlacesTable {
     Optional<String> condition = row.find(CONDITION, As.NAME).map(Texts::key);
     double squareMetres = row.get(SQUARE_METRES, As.number(Range.FROM_ZERO));
     double usable = row.get(USABLE, As.percent(new Range(0, 100, true)), 0.7);
-    OptionalDouble benchDepth = optional(row.find(BENCH_DEPTH, length));
-    OptionalDouble kgPerM2 = optional(row.find(KG_PER_M2, length));
+    OptionalDouble benchDepth = As.optional(row.find(BENCH_DEPTH, length));
+    OptionalDouble kgPerM2 = As.optional(row.find(KG_PER_M2, length));
     double cost = row.get(COST, As.money(currency, Range.FROM_ZERO), 0.0);
     Layout layout = row.get(LAYOUT, As.word(Layout.class), Layout.SQUARE);
     LiftFrom liftFrom = row.get(LIFT_FROM, As.word(LiftFrom.class), usualLift(kind));
     Optional<YearMonth> from = row.find(FROM, As.MONTH);
     Optional<YearMonth> until = row.find(UNTIL, As.MONTH);
-    OptionalDouble sale = optional(row.find(MINUTES_A_SALE, As.number(Range.FROM_ZERO)));
+    OptionalDouble sale = As.optional(row.find(MINUTES_A_SALE, As.number(Range.FROM_ZERO)));
     if (from.isPresent() && until.isPresent() && until.get().isBefore(from.get())) {
       row.fail(UNTIL, where -> Advice.closesBeforeOpening(where, until.get(), from.get()));
     }
@@ -106,9 +106,5 @@ final class PlacesTable {
 
   private static LiftFrom usualLift(PlaceKind kind) {
     return kind == PlaceKind.BENCH ? LiftFrom.BENCH : LiftFrom.GROUND;
-  }
-
-  static OptionalDouble optional(Optional<Double> value) {
-    return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
   }
 }

@@ -196,8 +196,8 @@ final class RoutesTable {
     As<Double> factor = As.percent(Range.of(0, 200));
     Step.GrowthAfter after =
         new Step.GrowthAfter(
-            PlacesTable.optional(row.find(GROWTH_AFTER_1, factor)),
-            PlacesTable.optional(row.find(GROWTH_AFTER_2, factor)));
+            As.optional(row.find(GROWTH_AFTER_1, factor)),
+            As.optional(row.find(GROWTH_AFTER_2, factor)));
     if (!rootWork && !after.equals(Step.GrowthAfter.OF_SPECIES)) {
       String heading = after.first().isPresent() ? GROWTH_AFTER_1 : GROWTH_AFTER_2;
       row.remark(

@@ -30,9 +30,8 @@ import java.util.Optional;
  */
 final class SettingsReader {
   private static final String NAME = "name";
-  static final String VALUE = "value";
   private static final String NOTE = "note";
-  static final TableFormat FORMAT = TableFormat.of("settings", NAME, VALUE).with(NOTE);
+  static final TableFormat FORMAT = TableFormat.of("settings", NAME, JsonShape.VALUE).with(NOTE);
 
   /** Common practice, no source: spread of the minutes that the same work takes. */
   private static final double LABOUR_SPREAD = 0.1;
@@ -89,7 +88,7 @@ final class SettingsReader {
   }
 
   private static Field field(Row row) {
-    return new Field(row.cell(VALUE), row.where().row());
+    return new Field(row.cell(JsonShape.VALUE), row.where().row());
   }
 
   private static void addTo(
@@ -194,7 +193,7 @@ final class SettingsReader {
         row.get(NurseryShape.WASTE, As.percent(Range.of(0, 500)), 0.05),
         row.get(NurseryShape.ORDER_LEAD, As.whole(MONTHS_AHEAD), 1),
         row.get(NurseryShape.OPENING_CASH, anyMoney, 0.0),
-        PlacesTable.optional(row.find(NurseryShape.LOWEST_CASH, anyMoney)),
+        As.optional(row.find(NurseryShape.LOWEST_CASH, anyMoney)),
         winter(row, north),
         winterGap,
         row.get(NurseryShape.WINTER_MOVE, As.number(Range.FROM_ZERO), 1.0),
@@ -206,7 +205,7 @@ final class SettingsReader {
         row.get(NurseryShape.SELLING_COST, As.share(), 0.0),
         row.get(NurseryShape.MINUTES_A_SALE, As.number(Range.FROM_ZERO), 0.0),
         row.get(NurseryShape.LOT_SPREAD, As.percent(Range.of(0, 300)), Settings.USUAL_LOT_SPREAD),
-        PlacesTable.optional(row.find(NurseryShape.HEELED_IN, As.number(Range.OVER_ZERO))),
+        As.optional(row.find(NurseryShape.HEELED_IN, As.number(Range.OVER_ZERO))),
         row.find(NurseryShape.COUNTRY, As.NAME),
         row.get(NurseryShape.ASSUMPTIONS_SURE, As.sure(), Sure.USUAL),
         new MarketSure(

@@ -16,6 +16,6 @@ final class Spacings {
     Optional<Double> plants = row.find(PLANTS, As.number(Range.OVER_ZERO));
     return gap.isEmpty() && plants.isEmpty()
         ? Optional.empty()
-        : Optional.of(new Spacing(gap.orElse(0.0), PlacesTable.optional(plants)));
+        : Optional.of(new Spacing(gap.orElse(0.0), As.optional(plants)));
   }
 }

@@ -60,7 +60,7 @@ final class SpeciesRow {
         lent.get(
             SpeciesTable.YEAR_SPREAD, As.percent(SpeciesTable.SPREAD), 0.1, Taxon::yearSpread, "");
     OptionalDouble lotSpread =
-        PlacesTable.optional(row.find(SpeciesTable.LOT_SPREAD, As.percent(SpeciesTable.SPREAD)));
+        As.optional(row.find(SpeciesTable.LOT_SPREAD, As.percent(SpeciesTable.SPREAD)));
     double firstYearLoss = lent.loss(SpeciesTable.FIRST_YEAR_LOSS, usual, Figures::firstYearLoss);
     double laterLoss = lent.loss(SpeciesTable.LATER_LOSS, usual, Figures::laterLoss);
     double lossSpread = row.get(SpeciesTable.LOSS_SPREAD, As.percent(SpeciesTable.SPREAD), 0.25);

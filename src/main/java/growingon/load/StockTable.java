@@ -253,7 +253,7 @@ final class StockTable {
     double crown = row.get(LotCells.CROWN, As.number(Range.FROM_ZERO), 0.0);
     double height = row.get(LotCells.HEIGHT_LEFT, As.number(Range.FROM_ZERO), USUAL_HEIGHT_LEFT_MM);
     Optional<Double> heeledIn = row.find(LotCells.HEELED_IN, As.number(Range.OVER_ZERO));
-    return new Standing(place, spacing, crown, height, PlacesTable.optional(heeledIn));
+    return new Standing(place, spacing, crown, height, As.optional(heeledIn));
   }
 
   private static Papers papers(Row row) {

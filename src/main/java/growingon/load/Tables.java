@@ -7,15 +7,11 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /** The tables found so far, by name. */
 final class Tables {
-  /** Sheets that are there for whoever types. */
-  private static final Set<String> NOT_READ_HERE = Set.of("lists", "read me");
-
   private static final List<TableFormat> FORMATS =
       List.of(
           StockTable.FORMAT,
@@ -39,7 +35,7 @@ final class Tables {
           QuickSheet.FORMAT);
 
   /** What is asked of a grower beside the tables. */
-  private static final List<TableFormat> ASKED = List.of(Answer.TO_FILL, Answer.OWN_WORDS);
+  private static final List<TableFormat> ASKED = List.of(AnswersGiven.TO_FILL, AnswersGiven.OWN_WORDS);
 
   private final Map<String, Table> tables = new LinkedHashMap<>();
   private final Findings findings;
@@ -76,7 +72,7 @@ final class Tables {
       tables.put(answer.table(), table.answered(answer));
     } else {
       Map<String, String> setting =
-          Map.of("name", answer.row(), SettingsReader.VALUE, answer.cell().shown());
+          Map.of("name", answer.row(), JsonShape.VALUE, answer.cell().shown());
       extend(SettingsReader.FORMAT, OwnNursery.grid(answer.where(), List.of(setting)), findings);
     }
     return true;
@@ -160,13 +156,9 @@ final class Tables {
         .findFirst();
   }
 
-  static boolean isNotReadHere(String name) {
-    return NOT_READ_HERE.contains(Texts.headingKey(name));
-  }
-
   /** A sheet or file that is no table, perhaps because of a slip in its name. */
   private void remarkUnread(Where where, String name) {
-    if (!isNotReadHere(name)) {
+    if (!Workbook.isForWhoeverTypes(name)) {
       List<String> names = FORMATS.stream().map(TableFormat::name).toList();
       findings.add(Advice.noTable(where, name, Nearest.to(name, names)));
     }

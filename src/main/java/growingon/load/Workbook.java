@@ -12,6 +12,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import javax.xml.parsers.ParserConfigurationException;
@@ -34,6 +35,7 @@ import org.xml.sax.helpers.DefaultHandler;
  * only its filled cells. Formulas count with the value that was stored with them.
  */
 final class Workbook {
+  private static final Set<String> FOR_WHOEVER_TYPES = Set.of("lists", "read me");
   /** A part that unpacks to more than this is no stock list. */
   private static final long LARGEST_PART = 512L << 20;
 
@@ -146,7 +148,7 @@ final class Workbook {
 
   /** A sheet that would not be read anyway may be hidden. */
   private static void remarkHidden(Where sheet, Findings findings) {
-    if (!Tables.isNotReadHere(sheet.sheet())) {
+    if (!isForWhoeverTypes(sheet.sheet())) {
       findings.add(Advice.hiddenSheet(sheet));
     }
   }
@@ -159,5 +161,10 @@ final class Workbook {
       xml.setErrorHandler(handler);
       xml.parse(new InputSource(stream));
     }
+  }
+
+  /** Whether a sheet of this name is there for whoever types, and not read. */
+  static boolean isForWhoeverTypes(String sheet) {
+    return FOR_WHOEVER_TYPES.contains(Texts.headingKey(sheet));
   }
 }

@@ -29,7 +29,7 @@ final class HoursChart {
   }
 
   private Optional<Chart> chart(List<String> months) {
-    List<Series> series = new ArrayList<>(FewSeries.of(hours.byJob(), HoursSheet.OTHER));
+    List<Series> series = new ArrayList<>(FewSeries.of(hours.byJob(), HoursWords.OTHER_WORK));
     if (series.isEmpty()) {
       return Optional.empty();
     }

@@ -16,7 +16,6 @@ final class HoursSheet {
   /** As many jobs as are legible side by side; the rest are added up. */
   private static final int ACROSS = 8;
 
-  static final String OTHER = "other work";
 
   private final HoursUse hours;
   private final Horizon horizon;
@@ -98,7 +97,7 @@ final class HoursSheet {
       byHours.subList(named.size(), byHours.size()).stream()
           .map(hours.byJob()::get)
           .forEach(job -> Arrays.setAll(rest, month -> rest[month] + job[month]));
-      jobs.put(OTHER, rest);
+      jobs.put(HoursWords.OTHER_WORK, rest);
     }
     return jobs;
   }

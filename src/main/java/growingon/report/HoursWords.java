@@ -9,6 +9,9 @@ import java.util.stream.IntStream;
 
 /** What is said about hours. */
 final class HoursWords {
+  /** The work that has no job of its own among the largest. */
+  static final String OTHER_WORK = "other work";
+
   private final HoursUse hours;
   private final Horizon horizon;
   private final List<Spell> spells;

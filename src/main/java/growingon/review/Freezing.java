@@ -23,7 +23,7 @@ import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 /** Freezes a plan. */
-final class Freezing {
+public final class Freezing {
   private final Projection projection;
   private final Accounts accounts;
 
@@ -32,8 +32,14 @@ final class Freezing {
     this.accounts = Accounts.of(projection);
   }
 
-  /** Freezes a plan with its draws, if it has any. */
-  static KeptPlan freeze(Inputs inputs, int threads, IntConsumer done) {
+  /**
+   * Freezes a plan with its draws, if it has any.
+   *
+   * @param inputs the plan
+   * @param threads how many threads draw; their number changes nothing but the time
+   * @param done told how many draws are done, from any thread
+   */
+  public static KeptPlan freeze(Inputs inputs, int threads, IntConsumer done) {
     Scenario scenario = inputs.scenario();
     LotDraws draws = scenario.plan().draws() > 0 ? LotDraws.draw(scenario, threads, done) : null;
     List<KeptChances> chances = new ArrayList<>();

@@ -1,11 +1,9 @@
 package growingon.review;
 
-import growingon.nursery.Inputs;
 import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.IntConsumer;
 import java.util.regex.Pattern;
 
 /**
@@ -55,17 +53,6 @@ public record KeptPlan(
       throw new IllegalArgumentException(
           "%,d months of %s in %d seasons".formatted(months, lot.name(), seasons));
     }
-  }
-
-  /**
-   * Freezes a plan, with quantiles if it has draws.
-   *
-   * @param inputs the plan
-   * @param threads how many threads draw; their number changes nothing but the time
-   * @param done told how many draws are done, from any thread
-   */
-  public static KeptPlan of(Inputs inputs, int threads, IntConsumer done) {
-    return Freezing.freeze(inputs, threads, done);
   }
 
   /** What a plan may be held against at the end of a month. */

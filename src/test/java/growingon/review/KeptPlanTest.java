@@ -39,7 +39,7 @@ class KeptPlanTest {
   }
 
   private static KeptPlan kept(int draws, int threads) {
-    return KeptPlan.of(inputs(draws), threads, done -> {});
+    return Freezing.freeze(inputs(draws), threads, done -> {});
   }
 
   @Test

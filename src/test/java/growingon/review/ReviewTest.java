@@ -593,7 +593,7 @@ class ReviewTest {
   @Test
   void realFigure_insideThePlansTenths_isLuck_outsideOne_isAnAssumption() {
     Scenario scenario = twoHundred();
-    KeptPlan line = KeptPlan.of(new Diary().of(scenario), 1, done -> {});
+    KeptPlan line = Freezing.freeze(new Diary().of(scenario), 1, done -> {});
     Review calm = judged(scenario, line, 150, 190);
     assertThat(lot(calm, "liners").alive().judgement()).isEqualTo(Compared.Judgement.LUCK);
     Review odd = judged(scenario, line, 181, 190);
