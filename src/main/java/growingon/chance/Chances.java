@@ -1,8 +1,8 @@
 package growingon.chance;
 
 import growingon.money.Accounts;
-import growingon.money.BoughtLot;
 import growingon.money.GradeName;
+import growingon.money.bought.BoughtLot;
 import growingon.nursery.Scenario;
 import growingon.project.Programme;
 import java.util.ArrayList;

@@ -1,8 +1,8 @@
 package growingon.chance;
 
-import growingon.money.BoughtLot;
 import growingon.money.Finance;
 import growingon.money.Tally;
+import growingon.money.bought.BoughtLot;
 import growingon.nursery.Scenario;
 import growingon.project.Luck;
 import growingon.project.Programme;

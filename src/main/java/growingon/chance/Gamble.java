@@ -1,11 +1,11 @@
 package growingon.chance;
 
 import growingon.money.Accounts;
-import growingon.money.BoughtLot;
-import growingon.money.Ceiling;
-import growingon.money.Ending;
 import growingon.money.Finance;
 import growingon.money.Leftover;
+import growingon.money.bought.BoughtLot;
+import growingon.money.bought.Ceiling;
+import growingon.money.bought.Ending;
 import growingon.nursery.Purchase;
 import growingon.nursery.Scenario;
 import java.util.Arrays;

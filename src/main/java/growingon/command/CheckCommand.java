@@ -11,7 +11,7 @@ import growingon.project.Projection;
 import growingon.project.Projector;
 import growingon.project.SpaceUse;
 import growingon.project.Work;
-import growingon.report.RoomSlips;
+import growingon.report.plan.RoomSlips;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;

@@ -2,8 +2,8 @@ package growingon.command;
 
 import growingon.load.PlanSources.NamedFolder;
 import growingon.problem.Advice;
-import growingon.report.Audience;
-import growingon.report.Report;
+import growingon.report.model.Audience;
+import growingon.report.model.Report;
 import growingon.write.Beside;
 import growingon.write.ReportFolder;
 import growingon.write.folder.NotAReportFolder;

@@ -6,7 +6,7 @@ import growingon.nursery.Inputs;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;
 import growingon.problem.Severity;
-import growingon.report.Report;
+import growingon.report.model.Report;
 import growingon.write.folder.FolderName;
 import java.io.PrintWriter;
 import java.nio.file.Path;

@@ -4,7 +4,7 @@ import growingon.nursery.Horizon;
 import growingon.project.LotHistory;
 import growingon.project.Projection;
 import growingon.project.Projector;
-import growingon.review.Booked;
+import growingon.review.book.Booked;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;

@@ -5,7 +5,7 @@ import growingon.fit.Value.What;
 import growingon.nursery.Curve;
 import growingon.nursery.Species;
 import growingon.problem.Problem;
-import growingon.review.KeptPlan;
+import growingon.review.kept.KeptPlan;
 import java.time.YearMonth;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -13,7 +13,7 @@ import growingon.nursery.Horizon;
 import growingon.nursery.Species;
 import growingon.problem.Problem;
 import growingon.project.LotHistory;
-import growingon.review.KeptPlan;
+import growingon.review.kept.KeptPlan;
 import java.time.Month;
 import java.time.YearMonth;
 import java.util.ArrayList;

@@ -6,7 +6,7 @@ import growingon.nursery.Species;
 import growingon.nursery.Step;
 import growingon.project.Happening;
 import growingon.project.LotHistory;
-import growingon.review.Booked;
+import growingon.review.book.Booked;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

@@ -5,7 +5,7 @@ import growingon.nursery.Trunks;
 import growingon.problem.Where;
 import growingon.project.Grown;
 import growingon.project.LotHistory;
-import growingon.review.Booked;
+import growingon.review.book.Booked;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;

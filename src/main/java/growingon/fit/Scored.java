@@ -1,7 +1,7 @@
 package growingon.fit;
 
-import growingon.review.KeptPlan.Figure;
-import growingon.review.Range;
+import growingon.review.kept.KeptPlan.Figure;
+import growingon.review.kept.Range;
 import java.time.YearMonth;
 
 /**

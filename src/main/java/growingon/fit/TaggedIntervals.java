@@ -9,7 +9,7 @@ import growingon.nursery.Species;
 import growingon.problem.Where;
 import growingon.project.Grown;
 import growingon.project.LotHistory;
-import growingon.review.Booked;
+import growingon.review.book.Booked;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;

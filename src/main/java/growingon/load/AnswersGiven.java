@@ -1,6 +1,11 @@
 package growingon.load;
 
+import growingon.load.cell.Row;
+import growingon.load.cell.Texts;
 import growingon.load.own.OwnWords;
+import growingon.load.source.Answer;
+import growingon.load.source.Table;
+import growingon.load.source.TableFormat;
 import java.util.ArrayList;
 import java.util.List;
 

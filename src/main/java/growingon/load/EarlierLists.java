@@ -1,5 +1,14 @@
 package growingon.load;
 
+import growingon.load.cell.Findings;
+import growingon.load.cell.Texts;
+import growingon.load.source.CsvFile;
+import growingon.load.source.Grid;
+import growingon.load.source.Table;
+import growingon.load.source.Workbook;
+import growingon.load.table.Definitions;
+import growingon.load.table.LotChecks;
+import growingon.load.table.StockTable;
 import growingon.nursery.Horizon;
 import growingon.nursery.StockList;
 import growingon.problem.Advice;

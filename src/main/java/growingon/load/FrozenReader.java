@@ -1,8 +1,13 @@
 package growingon.load;
 
-import growingon.load.Cell.Field;
-import growingon.load.Cell.Fields;
-import growingon.load.Cell.Items;
+import growingon.load.cell.Cell;
+import growingon.load.cell.Cell.Field;
+import growingon.load.cell.Cell.Fields;
+import growingon.load.cell.Cell.Items;
+import growingon.load.cell.CellFault;
+import growingon.load.cell.Findings;
+import growingon.load.source.JsonFile;
+import growingon.load.source.JsonShape;
 import growingon.problem.Advice;
 import growingon.problem.Loaded;
 import growingon.problem.Where;

@@ -1,5 +1,6 @@
 package growingon.load;
 
+import growingon.load.cell.Findings;
 import growingon.load.own.Fill;
 import growingon.load.own.OwnReport;
 import growingon.load.own.OwnWords;

@@ -1,5 +1,6 @@
 package growingon.load;
 
+import growingon.load.cell.Findings;
 import growingon.load.own.HeadingRead;
 import growingon.load.own.ListRead;
 import growingon.load.own.SheetAccount;

@@ -1,5 +1,10 @@
 package growingon.load;
 
+import growingon.load.cell.Findings;
+import growingon.load.settings.PlanReader;
+import growingon.load.settings.PlanShape;
+import growingon.load.source.JsonObject;
+import growingon.load.source.RowCount;
 import growingon.nursery.Inputs;
 import growingon.nursery.PastRecords;
 import growingon.problem.Advice;

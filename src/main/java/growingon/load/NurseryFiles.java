@@ -1,5 +1,13 @@
 package growingon.load;
 
+import growingon.load.cell.Findings;
+import growingon.load.cell.Nearest;
+import growingon.load.settings.PlanShape;
+import growingon.load.source.JsonFile;
+import growingon.load.source.JsonObject;
+import growingon.load.table.NurseryShape;
+import growingon.load.table.SpeciesShape;
+import growingon.load.table.SpeciesTable;
 import growingon.problem.Advice;
 import growingon.problem.FitAdvice;
 import growingon.problem.Where;

@@ -1,6 +1,9 @@
 package growingon.load;
 
+import growingon.load.cell.Findings;
 import growingon.load.own.Sheet;
+import growingon.load.source.OwnCsv;
+import growingon.load.source.Workbook;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;

@@ -1,7 +1,13 @@
 package growingon.load;
 
+import growingon.load.cell.Findings;
 import growingon.load.own.ListReader;
 import growingon.load.own.OwnWords;
+import growingon.load.source.TableFormat;
+import growingon.load.table.OffersTable;
+import growingon.load.table.RoutesTable;
+import growingon.load.table.SpeciesTable;
+import growingon.load.table.StockTable;
 import growingon.problem.ListAdvice;
 import growingon.problem.Where;
 import java.io.IOException;

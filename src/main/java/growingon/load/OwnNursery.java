@@ -1,6 +1,9 @@
 package growingon.load;
 
-import growingon.load.Grid.GridRow;
+import growingon.load.cell.Cell;
+import growingon.load.cell.Findings;
+import growingon.load.cell.NumberStyle;
+import growingon.load.cell.Texts;
 import growingon.load.own.Fill;
 import growingon.load.own.ListRead;
 import growingon.load.own.ListReader;
@@ -10,6 +13,12 @@ import growingon.load.own.OwnWords;
 import growingon.load.own.Sheet;
 import growingon.load.own.ToFill;
 import growingon.load.own.UsualNursery;
+import growingon.load.source.Answer;
+import growingon.load.source.Grid;
+import growingon.load.source.Grid.GridRow;
+import growingon.load.source.Table;
+import growingon.load.source.TableFormat;
+import growingon.load.table.StockTable;
 import growingon.problem.ListAdvice;
 import growingon.problem.Where;
 import java.nio.file.Path;

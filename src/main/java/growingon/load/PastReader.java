@@ -1,5 +1,21 @@
 package growingon.load;
 
+import growingon.load.cell.As;
+import growingon.load.cell.Cell;
+import growingon.load.cell.Findings;
+import growingon.load.cell.Names;
+import growingon.load.cell.Range;
+import growingon.load.cell.Row;
+import growingon.load.source.JsonObject;
+import growingon.load.source.JsonShape;
+import growingon.load.source.Table;
+import growingon.load.table.DaybookLots;
+import growingon.load.table.Defined;
+import growingon.load.table.Definitions;
+import growingon.load.table.RecordsTable;
+import growingon.load.table.SpeciesShape;
+import growingon.load.table.SpeciesTable;
+import growingon.load.table.StockTable;
 import growingon.nursery.Lot;
 import growingon.nursery.Offer;
 import growingon.nursery.PastRecords;

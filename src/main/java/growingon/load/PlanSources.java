@@ -1,5 +1,9 @@
 package growingon.load;
 
+import growingon.load.cell.Findings;
+import growingon.load.settings.PlanReader;
+import growingon.load.settings.PlanShape;
+import growingon.load.source.JsonObject;
 import growingon.problem.Where;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -1,6 +1,7 @@
 package growingon.load;
 
 import com.fasterxml.jackson.core.io.JsonStringEncoder;
+import growingon.load.settings.PlanShape;
 import growingon.nursery.Hold;
 import growingon.nursery.HorizonValue;
 import growingon.nursery.Plan;

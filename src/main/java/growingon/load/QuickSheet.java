@@ -1,5 +1,20 @@
 package growingon.load;
 
+import growingon.load.cell.Cell;
+import growingon.load.cell.Findings;
+import growingon.load.cell.MissingColumns;
+import growingon.load.cell.Nearest;
+import growingon.load.cell.NumberStyle;
+import growingon.load.cell.Row;
+import growingon.load.cell.Texts;
+import growingon.load.quick.QuickLine;
+import growingon.load.quick.QuickLines;
+import growingon.load.quick.QuickScenario;
+import growingon.load.settings.PlanNames;
+import growingon.load.source.RowCount;
+import growingon.load.source.Table;
+import growingon.load.source.TableFormat;
+import growingon.load.table.StockTable;
 import growingon.nursery.Inputs;
 import growingon.nursery.Scenario;
 import growingon.problem.Advice;

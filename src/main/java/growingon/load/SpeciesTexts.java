@@ -1,5 +1,11 @@
 package growingon.load;
 
+import growingon.load.cell.Findings;
+import growingon.load.cell.Texts;
+import growingon.load.cell.Utf8;
+import growingon.load.source.Grid;
+import growingon.load.source.Workbook;
+import growingon.load.table.SpeciesTable;
 import growingon.problem.Where;
 import java.io.IOException;
 import java.io.UncheckedIOException;

@@ -1,5 +1,11 @@
 package growingon.load;
 
+import growingon.load.cell.Unit;
+import growingon.load.quick.QuickLine;
+import growingon.load.quick.QuickLines;
+import growingon.load.settings.SettingsReader;
+import growingon.load.source.JsonShape;
+import growingon.load.table.NurseryShape;
 import java.util.ArrayList;
 import java.util.List;
 

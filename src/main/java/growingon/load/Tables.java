@@ -1,5 +1,33 @@
 package growingon.load;
 
+import growingon.load.cell.Findings;
+import growingon.load.cell.Nearest;
+import growingon.load.cell.Texts;
+import growingon.load.settings.SettingsReader;
+import growingon.load.source.Answer;
+import growingon.load.source.CsvFile;
+import growingon.load.source.Grid;
+import growingon.load.source.JsonShape;
+import growingon.load.source.Table;
+import growingon.load.source.TableFormat;
+import growingon.load.source.Workbook;
+import growingon.load.table.CareTable;
+import growingon.load.table.ComponentsTable;
+import growingon.load.table.DaybookTable;
+import growingon.load.table.DemandTable;
+import growingon.load.table.GradesTable;
+import growingon.load.table.HoursTable;
+import growingon.load.table.MaterialsTable;
+import growingon.load.table.MixesTable;
+import growingon.load.table.OffersTable;
+import growingon.load.table.OtherCashTable;
+import growingon.load.table.PlacesTable;
+import growingon.load.table.PotsTable;
+import growingon.load.table.QualitiesTable;
+import growingon.load.table.RecordsTable;
+import growingon.load.table.RoutesTable;
+import growingon.load.table.SpeciesTable;
+import growingon.load.table.StockTable;
 import growingon.problem.Advice;
 import growingon.problem.Where;
 import java.nio.file.Path;
@@ -35,7 +63,8 @@ final class Tables {
           QuickSheet.FORMAT);
 
   /** What is asked of a grower beside the tables. */
-  private static final List<TableFormat> ASKED = List.of(AnswersGiven.TO_FILL, AnswersGiven.OWN_WORDS);
+  private static final List<TableFormat> ASKED =
+      List.of(AnswersGiven.TO_FILL, AnswersGiven.OWN_WORDS);
 
   private final Map<String, Table> tables = new LinkedHashMap<>();
   private final Findings findings;

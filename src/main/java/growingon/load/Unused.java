@@ -1,5 +1,19 @@
 package growingon.load;
 
+import growingon.load.cell.Findings;
+import growingon.load.cell.Nearest;
+import growingon.load.cell.Row;
+import growingon.load.cell.Texts;
+import growingon.load.source.Table;
+import growingon.load.source.TableFormat;
+import growingon.load.table.ComponentsTable;
+import growingon.load.table.GradesTable;
+import growingon.load.table.MaterialsTable;
+import growingon.load.table.MixesTable;
+import growingon.load.table.PlacesTable;
+import growingon.load.table.PotsTable;
+import growingon.load.table.RoutesTable;
+import growingon.load.table.StartedExamples;
 import growingon.nursery.Lot;
 import growingon.nursery.Mix;
 import growingon.nursery.Nursery;

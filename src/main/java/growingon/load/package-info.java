@@ -2,7 +2,8 @@
  * Reads tables and JSON into the domain and checks them across files; finds every problem at once.
  * Start at {@link growingon.load.Loader}: a path goes in, {@link growingon.nursery.Inputs} or
  * problems come out. The class comment of each {@code ...Table} is the specification of that table;
- * {@code Row} is the one reader behind CSV, XLSX and JSON. {@link growingon.load.FrozenReader}
- * reads back what the program froze itself. May use {@code nursery} and {@code problem}.
+ * {@link growingon.load.cell.Row} is the one reader behind CSV, XLSX and JSON. {@link
+ * growingon.load.FrozenReader} reads back what the program froze itself. May use {@code nursery}
+ * and {@code problem}.
  */
 package growingon.load;

@@ -13,7 +13,7 @@ public final class Leftover {
   }
 
   /** How much more it is worth had the lot cost so much more; less is negative. */
-  double changeOfWorth(double morePaid) {
+  public double changeOfWorth(double morePaid) {
     return value.isStockValue() ? stock.worth(value, morePaid) - stock.worth(value) : 0;
   }
 }

@@ -54,7 +54,7 @@ public final class ListPrices {
   }
 
   /** The same before what selling costs. */
-  double[][] gross(Lot lot) {
+  public double[][] gross(Lot lot) {
     return prices(lot, 1);
   }
 

@@ -200,7 +200,7 @@ public final class Tally {
   }
 
   /** Sales by month, plan currency, less what selling them costs beside its hours. */
-  double[] netSales() {
+  public double[] netSales() {
     double[] net = sales.clone();
     for (int month = 0; month < net.length; month++) {
       net[month] -= tariff.sellingCost(sales[month]);
@@ -209,7 +209,7 @@ public final class Tally {
   }
 
   /** Value of unsold plants at the end, as far as the plan counts it. */
-  double horizonValue() {
+  public double horizonValue() {
     return horizonValue(lastSeason());
   }
 
@@ -223,7 +223,7 @@ public final class Tally {
   }
 
   /** The same at list prices multiplied by a factor. */
-  double horizonValue(double priceFactor) {
+  public double horizonValue(double priceFactor) {
     double sum = 0;
     for (EndStock stock : endStocks[lastSeason()]) {
       sum += stock.atPrices(priceFactor).worth(horizonValueOf);
@@ -232,7 +232,7 @@ public final class Tally {
   }
 
   /** Net flows that no lot causes, by month: places, used or not, or other cash and its hours. */
-  double[] flowsOfNoLot(boolean ofPlaces) {
+  public double[] flowsOfNoLot(boolean ofPlaces) {
     double paid = settings.hourlyRate() * settings.paidShare();
     double[] net = new double[flows.length];
     for (int month = 0; month < net.length; month++) {
@@ -242,7 +242,7 @@ public final class Tally {
   }
 
   /** What whole packs of pots, substrate and materials cost. */
-  double packsBought() {
+  public double packsBought() {
     return packsBought;
   }
 
@@ -257,7 +257,7 @@ public final class Tally {
   }
 
   /** How a lot stands at the end of a season, as its recorder was told. */
-  double[][] standing(int lot, int endingWith) {
+  public double[][] standing(int lot, int endingWith) {
     return standings[endingWith][lot];
   }
 
@@ -288,7 +288,7 @@ public final class Tally {
   }
 
   /** What all lots together are charged of a kind. */
-  double cost(CostKind kind) {
+  public double cost(CostKind kind) {
     return costs[kind.ordinal()];
   }
 
@@ -318,17 +318,17 @@ public final class Tally {
   }
 
   /** Sales of each lot, plan currency. */
-  double[] lotSales() {
+  public double[] lotSales() {
     return lotSales;
   }
 
   /** Plants sold of each lot. */
-  double[] lotUnits() {
+  public double[] lotUnits() {
     return lotUnits;
   }
 
   /** Flows with the value of unsold plants, which is no cash, in the last month. */
-  double[] flowsWithHorizonValue() {
+  public double[] flowsWithHorizonValue() {
     double[] valued = flows.clone();
     valued[valued.length - 1] += horizonValue();
     return valued;

@@ -1,5 +1,6 @@
 package growingon.review;
 
+import growingon.review.kept.Range;
 import java.util.Optional;
 
 /**

@@ -2,6 +2,12 @@ package growingon.review;
 
 import growingon.nursery.Inputs;
 import growingon.problem.Problem;
+import growingon.review.book.Loss;
+import growingon.review.book.Suspicion;
+import growingon.review.book.Trace;
+import growingon.review.bought.BoughtReview;
+import growingon.review.bought.GambleKind;
+import growingon.review.kept.KeptPlan;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;

@@ -10,7 +10,7 @@ import growingon.nursery.PotShape;
 import growingon.nursery.Quality;
 import growingon.nursery.library.Library;
 import growingon.nursery.library.Taxon;
-import growingon.report.InputBook.Choice;
+import growingon.report.model.InputBook.Choice;
 import java.time.Month;
 import java.time.format.TextStyle;
 import java.util.ArrayList;

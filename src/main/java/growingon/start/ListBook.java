@@ -1,11 +1,11 @@
 package growingon.start;
 
 import growingon.load.LaidOut;
-import growingon.report.InputBook;
-import growingon.report.InputBook.Choice;
-import growingon.report.InputBook.Holds;
-import growingon.report.InputBook.InputColumn;
-import growingon.report.InputBook.InputSheet;
+import growingon.report.model.InputBook;
+import growingon.report.model.InputBook.Choice;
+import growingon.report.model.InputBook.Holds;
+import growingon.report.model.InputBook.InputColumn;
+import growingon.report.model.InputBook.InputSheet;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

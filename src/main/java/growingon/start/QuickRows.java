@@ -1,7 +1,7 @@
 package growingon.start;
 
-import growingon.load.QuickLine;
 import growingon.load.TableFormats;
+import growingon.load.quick.QuickLine;
 import java.util.List;
 import java.util.Map;
 

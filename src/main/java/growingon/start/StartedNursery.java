@@ -4,7 +4,7 @@ import growingon.load.LaidOut;
 import growingon.nursery.library.Library;
 import growingon.nursery.library.Match;
 import growingon.nursery.library.Taxon;
-import growingon.report.InputBook;
+import growingon.report.model.InputBook;
 import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.util.List;

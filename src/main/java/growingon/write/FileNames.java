@@ -1,6 +1,6 @@
 package growingon.write;
 
-import growingon.report.Report;
+import growingon.report.model.Report;
 import growingon.write.folder.FolderName;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,10 +1,10 @@
 package growingon.write;
 
-import growingon.report.Book;
-import growingon.report.Chart;
-import growingon.report.Report;
-import growingon.report.Sheet;
-import growingon.report.Table;
+import growingon.report.model.Book;
+import growingon.report.model.Chart;
+import growingon.report.model.Report;
+import growingon.report.model.Sheet;
+import growingon.report.model.Table;
 import growingon.write.chart.ChartPainter;
 import growingon.write.chart.Format;
 import growingon.write.chart.PngPicture;
@@ -12,7 +12,6 @@ import growingon.write.chart.SvgPicture;
 import growingon.write.folder.FileList;
 import growingon.write.page.PageWriter;
 import growingon.write.text.CsvTables;
-import growingon.write.text.JobsCalendar;
 import growingon.write.text.ProblemsText;
 import growingon.write.workbook.WorkbookWriter;
 import java.io.BufferedOutputStream;
@@ -41,7 +40,7 @@ import java.util.stream.Stream;
  * Charts are drawn by other threads while this one writes the workbook; the bytes do not depend on
  * which is first.
  */
-public final class ReportFiles {
+final class ReportFiles {
   /** The next twelve months for a calendar. */
   static final String CALENDAR = "jobs.ics";
 

@@ -1,7 +1,7 @@
 package growingon.write;
 
-import growingon.report.Audience;
-import growingon.report.Report;
+import growingon.report.model.Audience;
+import growingon.report.model.Report;
 import growingon.write.folder.AnotherRun;
 import growingon.write.folder.FolderGuard;
 import growingon.write.folder.FolderSwap;

@@ -1,15 +1,15 @@
 package growingon.write;
 
-import growingon.report.Book;
-import growingon.report.Chart;
-import growingon.report.Chart.ChartKind;
-import growingon.report.Chart.Role;
-import growingon.report.Chart.Series;
-import growingon.report.Column;
-import growingon.report.Kind;
-import growingon.report.Report;
-import growingon.report.Sheet;
-import growingon.report.Table;
+import growingon.report.model.Book;
+import growingon.report.model.Chart;
+import growingon.report.model.Chart.ChartKind;
+import growingon.report.model.Chart.Role;
+import growingon.report.model.Chart.Series;
+import growingon.report.model.Column;
+import growingon.report.model.Kind;
+import growingon.report.model.Report;
+import growingon.report.model.Sheet;
+import growingon.report.model.Table;
 import growingon.write.chart.ChartPainter;
 import growingon.write.chart.PngPicture;
 import growingon.write.workbook.WorkbookWriter;

@@ -6,8 +6,8 @@ import static org.assertj.core.api.Assertions.withinPercentage;
 
 import com.google.common.math.Stats;
 import growingon.money.Accounts;
-import growingon.money.BoughtLot;
-import growingon.money.ValueJoin;
+import growingon.money.bought.BoughtLot;
+import growingon.money.bought.ValueJoin;
 import growingon.nursery.Grade;
 import growingon.nursery.Lot;
 import growingon.nursery.Plan;

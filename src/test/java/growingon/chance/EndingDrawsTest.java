@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import growingon.load.LoadOptions;
 import growingon.load.Loader;
-import growingon.money.BoughtLot;
-import growingon.money.Ending;
-import growingon.money.ValueJoin;
+import growingon.money.bought.BoughtLot;
+import growingon.money.bought.Ending;
+import growingon.money.bought.ValueJoin;
 import growingon.nursery.Scenario;
 import java.net.URISyntaxException;
 import java.nio.file.Path;

@@ -3,7 +3,7 @@ package growingon.chance;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import growingon.money.Accounts;
-import growingon.money.ValueJoin;
+import growingon.money.bought.ValueJoin;
 import growingon.nursery.Demand;
 import growingon.nursery.MonthSpan;
 import growingon.nursery.Purchase;

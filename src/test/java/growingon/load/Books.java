@@ -12,14 +12,14 @@ import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
 
 /** Workbooks made for a test. */
-final class Books {
+public final class Books {
   private Books() {}
 
   /** A formula with the value that was stored with it. */
-  record Formula(String text, Object value) {}
+  public record Formula(String text, Object value) {}
 
   /** A value in a number format. */
-  record Formatted(Object value, String format) {}
+  public record Formatted(Object value, String format) {}
 
   /** Fills a row from a column on; null leaves a cell out. */
   static Row row(Sheet sheet, int row, int column, Object... values) {
@@ -59,7 +59,7 @@ final class Books {
     cell.setCellStyle(style);
   }
 
-  static void save(Workbook book, Path file) throws IOException {
+  public static void save(Workbook book, Path file) throws IOException {
     try (OutputStream out = Files.newOutputStream(file)) {
       book.write(out);
     }

@@ -3,14 +3,14 @@ package growingon.load;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import growingon.money.Accounts;
-import growingon.money.ValueJoin;
+import growingon.money.bought.ValueJoin;
 import growingon.nursery.DaybookLine;
 import growingon.nursery.DaybookLine.What;
 import growingon.nursery.Inputs;
 import growingon.nursery.Quality;
 import growingon.problem.Problem;
 import growingon.project.Projector;
-import growingon.report.PlanReport;
+import growingon.report.plan.PlanReport;
 import growingon.write.ReportFolder;
 import java.io.IOException;
 import java.nio.file.Files;

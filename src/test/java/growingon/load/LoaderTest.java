@@ -2,6 +2,7 @@ package growingon.load;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import growingon.load.table.PotTops;
 import growingon.nursery.Assumption;
 import growingon.nursery.Climate;
 import growingon.nursery.Form;

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import growingon.load.cell.Findings;
 import growingon.load.own.HeadingRead;
 import growingon.load.own.ListRead;
 import growingon.load.own.ListReader;

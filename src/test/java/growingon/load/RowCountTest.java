@@ -2,6 +2,7 @@ package growingon.load;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import growingon.load.source.RowCount;
 import growingon.problem.Problem;
 import growingon.problem.Where;
 import java.io.IOException;

@@ -1,5 +1,6 @@
 package growingon.load;
 
+import growingon.nursery.Inputs;
 import java.io.IOException;
 import java.net.URISyntaxException;
 import java.nio.file.Files;
@@ -10,7 +11,7 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** A small invented nursery in test files, kept tidily. */
-final class SmallNursery {
+public final class SmallNursery {
   static final LocalDate TODAY = LocalDate.of(2027, 4, 30);
 
   private static final String RATE =
@@ -29,7 +30,7 @@ final class SmallNursery {
     }
   }
 
-  static void copyTidy(Path folder) throws IOException {
+  public static void copyTidy(Path folder) throws IOException {
     copy("tidy", folder);
   }
 
@@ -42,7 +43,7 @@ final class SmallNursery {
   }
 
   /** Replaces a text of a file, which must be there. */
-  static void change(Path file, String from, String to) throws IOException {
+  public static void change(Path file, String from, String to) throws IOException {
     String text = Files.readString(file);
     if (!text.contains(from)) {
       throw new IllegalArgumentException(file + " does not hold " + from);
@@ -50,12 +51,17 @@ final class SmallNursery {
     Files.writeString(file, text.replace(from, to));
   }
 
+  /** The inputs of a nursery in which nothing is wrong. */
+  public static Inputs inputs(Path what) {
+    return read(what).inputs().orElseThrow();
+  }
+
   static Loader.Reading read(Path what) {
     return Loader.read(what, new LoadOptions(TODAY));
   }
 
   /** Problems as "severity: sentence", without those of the tidy nursery. */
-  static List<String> problems(Path what) {
+  public static List<String> problems(Path what) {
     return read(what).findings().problems().stream()
         .map(problem -> problem.severity() + ": " + problem)
         .filter(sentence -> !isUsual(sentence))

@@ -3,6 +3,8 @@ package growingon.money;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import growingon.money.bought.BoughtLot;
+import growingon.money.bought.ValueJoin;
 import growingon.nursery.Care;
 import growingon.nursery.Curve;
 import growingon.nursery.Demand;

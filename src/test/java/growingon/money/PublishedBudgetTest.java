@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import growingon.load.LoadOptions;
 import growingon.load.Loader;
+import growingon.money.bought.ValueJoin;
 import growingon.nursery.Inputs;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;

@@ -3,6 +3,8 @@ package growingon.money;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import growingon.money.bought.BoughtLot;
+import growingon.money.bought.ValueJoin;
 import growingon.nursery.Layout;
 import growingon.nursery.LiftFrom;
 import growingon.nursery.Place;

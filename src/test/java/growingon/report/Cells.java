@@ -1,11 +1,15 @@
 package growingon.report;
 
+import growingon.report.model.Sheet;
+import growingon.report.model.Table;
+import growingon.report.text.Plants;
+import growingon.report.text.Shown;
 import java.util.List;
 import java.util.NoSuchElementException;
 import java.util.function.Predicate;
 
 /** Reads the cells of a table in a test by heading. */
-final class Cells {
+public final class Cells {
   private final Table table;
 
   private Cells(Table table) {
@@ -13,7 +17,7 @@ final class Cells {
   }
 
   /** The table of a name on a sheet. */
-  static Cells of(Sheet sheet, String table) {
+  public static Cells of(Sheet sheet, String table) {
     return new Cells(
         sheet.tables().stream()
             .filter(each -> each.name().equals(table))
@@ -21,19 +25,19 @@ final class Cells {
             .orElseThrow(() -> new NoSuchElementException(table)));
   }
 
-  Table table() {
+  public Table table() {
     return table;
   }
 
-  List<List<Object>> rows() {
+  public List<List<Object>> rows() {
     return table.rows();
   }
 
-  Object get(List<Object> row, String heading) {
+  public Object get(List<Object> row, String heading) {
     return row.get(column(heading));
   }
 
-  int column(String heading) {
+  public int column(String heading) {
     for (int i = 0; i < table.columns().size(); i++) {
       if (table.columns().get(i).heading().equals(heading)) {
         return i;
@@ -43,7 +47,7 @@ final class Cells {
   }
 
   /** The only row whose cell has a value. */
-  List<Object> row(String heading, Object value) {
+  public List<Object> row(String heading, Object value) {
     List<List<Object>> found = rows(row -> value.equals(get(row, heading)));
     if (found.size() != 1) {
       throw new NoSuchElementException(found.size() + " rows with " + heading + " " + value);
@@ -51,16 +55,16 @@ final class Cells {
     return found.get(0);
   }
 
-  List<List<Object>> rows(Predicate<List<Object>> wanted) {
+  public List<List<Object>> rows(Predicate<List<Object>> wanted) {
     return table.rows().stream().filter(wanted).toList();
   }
 
-  List<Object> all(String heading) {
+  public List<Object> all(String heading) {
     return table.rows().stream().map(row -> get(row, heading)).toList();
   }
 
   /** Sum of numbers of all rows of figures.json; the exact ones. */
-  double sum(String heading) {
+  public double sum(String heading) {
     double sum = 0;
     for (Object cell : table.inFull().stream().map(row -> get(row, heading)).toList()) {
       if (cell instanceof Plants plants) {
@@ -75,7 +79,7 @@ final class Cells {
   }
 
   /** Sum of plants as shown. */
-  long wholeSum(String heading) {
+  public long wholeSum(String heading) {
     return all(heading).stream()
         .mapToLong(cell -> cell == null ? 0 : ((Plants) cell).whole())
         .sum();

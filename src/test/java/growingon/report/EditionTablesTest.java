@@ -4,11 +4,20 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import growingon.money.Accounts;
-import growingon.money.ValueJoin;
+import growingon.money.bought.ValueJoin;
 import growingon.nursery.Inputs;
 import growingon.nursery.Scenario;
 import growingon.project.Nurseries;
 import growingon.project.Projector;
+import growingon.report.build.Picked;
+import growingon.report.edition.Edition;
+import growingon.report.figures.Context;
+import growingon.report.model.Audience;
+import growingon.report.model.Column;
+import growingon.report.model.Report;
+import growingon.report.model.Sheet;
+import growingon.report.model.Table;
+import growingon.report.plan.SummarySheet;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

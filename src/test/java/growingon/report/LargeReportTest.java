@@ -4,6 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import growingon.nursery.Lot;
 import growingon.nursery.Scenario;
+import growingon.report.figures.Context;
+import growingon.report.model.Report;
+import growingon.report.plan.PlanReport;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -2,7 +2,7 @@ package growingon.report;
 
 import growingon.chance.Chances;
 import growingon.money.Accounts;
-import growingon.money.ValueJoin;
+import growingon.money.bought.ValueJoin;
 import growingon.nursery.Care;
 import growingon.nursery.Component;
 import growingon.nursery.Curve;
@@ -26,6 +26,9 @@ import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.project.Projector;
 import growingon.project.Steps;
+import growingon.report.figures.Context;
+import growingon.report.model.Report;
+import growingon.report.plan.PlanReport;
 import java.time.Month;
 import java.util.List;
 import java.util.Map;
@@ -36,10 +39,10 @@ import java.util.OptionalDouble;
  * An invented nursery that has something to say: a tunnel too small in winter, a month with too few
  * hours, two ladders, a lot bought partly unseen. It begins in November, its seasons in October.
  */
-final class MapleNursery {
+public final class MapleNursery {
   private MapleNursery() {}
 
-  static Nurseries nursery() {
+  public static Nurseries nursery() {
     Nurseries small =
         Nurseries.bare()
             .ladder("patio", new Grade("small", 1, 14, 6, 12), new Grade("large", 2, 22, 12, 12))
@@ -155,7 +158,7 @@ final class MapleNursery {
             Steps.every("wire", 1, Month.JANUARY).minutes(12).material("wire", 2).build());
   }
 
-  static List<Lot> stock() {
+  public static List<Lot> stock() {
     Papers papers = new Papers("Own seedlings", "XX-0001", "home", "", "");
     return List.of(
         Lots.lot("maple 23")
@@ -198,12 +201,12 @@ final class MapleNursery {
             .build());
   }
 
-  static Lot ridgeLot() {
+  public static Lot ridgeLot() {
     return ridge().build();
   }
 
   /** The ridge lot with quality and loss unsure, and a chance that it fails as a whole. */
-  static Lot unseenRidgeLot() {
+  public static Lot unseenRidgeLot() {
     return ridge().unseen(0.6, 0.25, 0.5).bought(14, 260, 0.5, 0.02).build();
   }
 
@@ -225,7 +228,7 @@ final class MapleNursery {
   }
 
   /** With the bought lot. */
-  static Scenario scenario() {
+  public static Scenario scenario() {
     return nursery().lots(stock()).lot(ridgeLot()).scenario();
   }
 
@@ -233,7 +236,7 @@ final class MapleNursery {
     return new Inputs(scenario, List.of(), List.of(), scenario.lots().size());
   }
 
-  static Context context(Scenario scenario) {
+  public static Context context(Scenario scenario) {
     Accounts accounts = Accounts.of(Projector.project(scenario));
     return new Context(
         inputs(scenario),
@@ -243,21 +246,21 @@ final class MapleNursery {
         List.of());
   }
 
-  static Report report(Scenario scenario) {
+  public static Report report(Scenario scenario) {
     Context context = context(scenario);
     return PlanReport.of(
         context.inputs(), List.of(), context.accounts(), context.join(), Optional.empty());
   }
 
   /** With draws. */
-  static Context drawn(Scenario scenario, int draws) {
+  public static Context drawn(Scenario scenario, int draws) {
     Plan plan = scenario.plan().withDraws(draws);
     Context context = context(new Scenario(scenario.nursery(), plan, scenario.lots()));
     Chances chances = Chances.draw(context.accounts(), context.bought(), 1, done -> {});
     return with(context, chances);
   }
 
-  static Context with(Context context, Chances chances) {
+  public static Context with(Context context, Chances chances) {
     return new Context(
         context.inputs(),
         context.accounts(),
@@ -266,7 +269,7 @@ final class MapleNursery {
         context.problems());
   }
 
-  static Report report(Context context) {
+  public static Report report(Context context) {
     return PlanReport.of(
         context.inputs(), List.of(), context.accounts(), context.join(), context.chances());
   }

@@ -9,24 +9,24 @@ import growingon.nursery.Quality;
 import growingon.problem.Advice;
 import growingon.problem.Problem;
 import growingon.problem.Where;
-import growingon.review.BoughtReview;
-import growingon.review.BoughtReview.Payback;
-import growingon.review.BoughtReview.Payback.State;
-import growingon.review.BoughtReview.ToBeEven;
-import growingon.review.BoughtReview.Verdict;
-import growingon.review.BoughtReview.Verdict.Kind;
-import growingon.review.BoughtReview.Verdict.Why;
-import growingon.review.Cause;
-import growingon.review.CauseStep;
 import growingon.review.Compared;
-import growingon.review.GambleKind;
-import growingon.review.Loss;
 import growingon.review.LotReview;
-import growingon.review.Range;
 import growingon.review.Review;
-import growingon.review.Suspicion;
-import growingon.review.Trace;
 import growingon.review.Whereabouts;
+import growingon.review.book.Loss;
+import growingon.review.book.Suspicion;
+import growingon.review.book.Trace;
+import growingon.review.bought.BoughtReview;
+import growingon.review.bought.BoughtReview.Payback;
+import growingon.review.bought.BoughtReview.Payback.State;
+import growingon.review.bought.BoughtReview.ToBeEven;
+import growingon.review.bought.BoughtReview.Verdict;
+import growingon.review.bought.BoughtReview.Verdict.Kind;
+import growingon.review.bought.BoughtReview.Verdict.Why;
+import growingon.review.bought.Cause;
+import growingon.review.bought.CauseStep;
+import growingon.review.bought.GambleKind;
+import growingon.review.kept.Range;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -37,13 +37,13 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
 /** An invented review with a lot for every verdict, of the months November 2026 to October 2027. */
-final class SampleReview {
+public final class SampleReview {
   static final YearMonth THROUGH = YearMonth.of(2027, 10);
   private static final int MONTHS = 47;
 
   private SampleReview() {}
 
-  static Inputs inputs() {
+  public static Inputs inputs() {
     return SmallNursery.context().inputs();
   }
 
@@ -52,12 +52,13 @@ final class SampleReview {
     return far.as(name, new Papers("Hill Farm Plants", "XX-1", "hills", "", ""));
   }
 
-  static Review review(List<Suspicion> suspicions, Optional<String> kept, List<Problem> faults) {
+  public static Review review(
+      List<Suspicion> suspicions, Optional<String> kept, List<Problem> faults) {
     return review(List.of(far(), tall()), bought(), suspicions, kept, faults);
   }
 
   /** One bought lot, of which the daybook says nothing. */
-  static Review ofBought(Verdict verdict) {
+  public static Review ofBought(Verdict verdict) {
     return review(
         List.of(), List.of(bought("one", verdict, 0)), List.of(), Optional.empty(), List.of());
   }
@@ -97,11 +98,11 @@ final class SampleReview {
         faults);
   }
 
-  static Review review() {
+  public static Review review() {
     return review(List.of(), Optional.of("kept by hand"), List.of());
   }
 
-  static Suspicion suspicion() {
+  public static Suspicion suspicion() {
     return new Suspicion(
         LocalDate.of(2027, 6, 3),
         "far larch",
@@ -110,7 +111,7 @@ final class SampleReview {
         new Where("daybook.csv", "", 7, ""));
   }
 
-  static Problem fault() {
+  public static Problem fault() {
     return Advice.beforeTheLot(
         new Where("daybook.csv", "", 9, "date"), "2026-01-03", "far larch", "2026-12");
   }
@@ -128,7 +129,7 @@ final class SampleReview {
   }
 
   /** The same with so many lots, each a plant better off than the one before. */
-  static Review ofLots(int number) {
+  public static Review ofLots(int number) {
     LotReview far = far();
     List<LotReview> lots = new ArrayList<>();
     for (int i = 0; i < number; i++) {

@@ -1,7 +1,7 @@
 package growingon.report;
 
 import growingon.money.Accounts;
-import growingon.money.ValueJoin;
+import growingon.money.bought.ValueJoin;
 import growingon.nursery.Assumption;
 import growingon.nursery.Care;
 import growingon.nursery.Component;
@@ -34,6 +34,7 @@ import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.project.Projector;
 import growingon.project.Steps;
+import growingon.report.figures.Context;
 import java.time.Month;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -49,12 +50,12 @@ import java.util.OptionalInt;
  * bench with a load limit, a winter tunnel, standing ground, a field lot lifted into heavy pots,
  * two ladders, seconds, kept and held-back plants, wire that comes back, and demand that is missed.
  */
-final class SmallNursery {
-  static final YearMonth FIRST = Nurseries.NOV_2026;
+public final class SmallNursery {
+  public static final YearMonth FIRST = Nurseries.NOV_2026;
 
   private SmallNursery() {}
 
-  static Context context() {
+  public static Context context() {
     Scenario scenario = nursery().scenario();
     Accounts accounts = Accounts.of(Projector.project(scenario));
     Inputs inputs = new Inputs(scenario, List.of(offer()), assumptions(), 5);
@@ -67,7 +68,7 @@ final class SmallNursery {
   }
 
   /** The context of any other nursery, without offers and problems. */
-  static Context context(Nurseries nurseries) {
+  public static Context context(Nurseries nurseries) {
     Scenario scenario = nurseries.scenario();
     Accounts accounts = Accounts.of(Projector.project(scenario));
     return new Context(
@@ -78,7 +79,7 @@ final class SmallNursery {
         List.of());
   }
 
-  static Nurseries nursery() {
+  public static Nurseries nursery() {
     Nurseries nursery = Nurseries.bare().seasons(4).labour(18, 0.5).openingCash(4000).waste(0.05);
     nursery.discountRate(0.03).leadMonths(2).winter(10, 1.5).hoursAvailable(70);
     nursery.ladder(
@@ -167,7 +168,7 @@ final class SmallNursery {
     nursery.place(place("Field", PlaceKind.FIELD_BED, 40, LiftFrom.GROUND, OptionalDouble.empty()));
   }
 
-  static Place place(
+  public static Place place(
       String name, PlaceKind kind, double m2, LiftFrom from, OptionalDouble kgPerM2) {
     return new Place(
         name,

@@ -15,6 +15,8 @@ import growingon.project.Nurseries;
 import growingon.project.Projection;
 import growingon.project.Projector;
 import growingon.project.Sale;
+import growingon.review.bought.BoughtReview;
+import growingon.review.bought.CausePart;
 import java.time.YearMonth;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -14,7 +14,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** A daybook to be written in a test; a line is changed by what follows it. */
-final class Diary {
+public final class Diary {
   private final List<Entry> entries = new ArrayList<>();
 
   private static final class Entry {
@@ -124,7 +124,7 @@ final class Diary {
   }
 
   /** Inputs of a scenario with these lines. */
-  Inputs of(Scenario scenario) {
+  public Inputs of(Scenario scenario) {
     return inputs(scenario, lines());
   }
 

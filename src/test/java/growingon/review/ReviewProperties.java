@@ -9,6 +9,7 @@ import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
+import growingon.review.bought.BoughtReview;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;

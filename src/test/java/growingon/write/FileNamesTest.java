@@ -2,8 +2,8 @@ package growingon.write;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import growingon.report.Audience;
-import growingon.report.Report;
+import growingon.report.model.Audience;
+import growingon.report.model.Report;
 import growingon.write.folder.Placing;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -5,12 +5,12 @@ import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.google.common.io.Resources;
-import growingon.report.Answer;
-import growingon.report.Column;
-import growingon.report.Kind;
-import growingon.report.Report;
-import growingon.report.Sheet;
-import growingon.report.Table;
+import growingon.report.model.Answer;
+import growingon.report.model.Column;
+import growingon.report.model.Kind;
+import growingon.report.model.Report;
+import growingon.report.model.Sheet;
+import growingon.report.model.Table;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;

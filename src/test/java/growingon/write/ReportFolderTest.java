@@ -3,9 +3,9 @@ package growingon.write;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import growingon.report.Report;
-import growingon.report.Sheet;
-import growingon.report.Table;
+import growingon.report.model.Report;
+import growingon.report.model.Sheet;
+import growingon.report.model.Table;
 import growingon.write.folder.AnotherRun;
 import growingon.write.folder.FolderGuard;
 import growingon.write.folder.FolderSwap;

@@ -4,12 +4,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import growingon.report.Column;
-import growingon.report.Kind;
-import growingon.report.Plants;
-import growingon.report.Report;
-import growingon.report.Sheet;
-import growingon.report.Table;
+import growingon.report.model.Column;
+import growingon.report.model.Kind;
+import growingon.report.model.Report;
+import growingon.report.model.Sheet;
+import growingon.report.model.Table;
+import growingon.report.text.Plants;
 import growingon.write.text.CsvTables;
 import growingon.write.text.Numbers;
 import growingon.write.text.ProblemsText;

@@ -1,6 +1,6 @@
 package growingon.write.chart;
 
-import growingon.report.Chart.Series;
+import growingon.report.model.Chart.Series;
 
 /**
  * The room between a lower and an upper edge.

@@ -1,6 +1,6 @@
 package growingon.write.chart;
 
-import growingon.report.Chart.Series;
+import growingon.report.model.Chart.Series;
 import java.awt.Paint;
 import java.util.ArrayList;
 import java.util.Arrays;

@@ -1,7 +1,7 @@
 package growingon.write.chart;
 
-import growingon.report.Chart;
-import growingon.report.Chart.Series;
+import growingon.report.model.Chart;
+import growingon.report.model.Chart.Series;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;

@@ -1,6 +1,6 @@
 package growingon.write.chart;
 
-import growingon.report.Chart.Series;
+import growingon.report.model.Chart.Series;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.util.List;

@@ -1,6 +1,6 @@
 package growingon.write.chart;
 
-import growingon.report.Chart;
+import growingon.report.model.Chart;
 import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,7 +1,7 @@
 package growingon.write.chart;
 
-import growingon.report.Chart.Role;
-import growingon.report.Chart.Series;
+import growingon.report.model.Chart.Role;
+import growingon.report.model.Chart.Series;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.util.ArrayList;

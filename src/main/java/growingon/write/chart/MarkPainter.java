@@ -1,7 +1,7 @@
 package growingon.write.chart;
 
-import growingon.report.Chart.Mark;
-import growingon.report.Chart.MarkKind;
+import growingon.report.model.Chart.Mark;
+import growingon.report.model.Chart.MarkKind;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;

@@ -1,10 +1,10 @@
 package growingon.write.chart;
 
-import growingon.report.Chart;
-import growingon.report.Chart.ChartKind;
-import growingon.report.Chart.Mark;
-import growingon.report.Chart.MarkKind;
-import growingon.report.Chart.Series;
+import growingon.report.model.Chart;
+import growingon.report.model.Chart.ChartKind;
+import growingon.report.model.Chart.Mark;
+import growingon.report.model.Chart.MarkKind;
+import growingon.report.model.Chart.Series;
 import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;

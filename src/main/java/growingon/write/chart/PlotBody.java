@@ -1,7 +1,7 @@
 package growingon.write.chart;
 
-import growingon.report.Chart;
-import growingon.report.Chart.ChartKind;
+import growingon.report.model.Chart;
+import growingon.report.model.Chart.ChartKind;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;

@@ -1,9 +1,9 @@
 package growingon.write.chart;
 
-import growingon.report.Chart;
-import growingon.report.Chart.ChartKind;
-import growingon.report.Chart.Role;
-import growingon.report.Chart.Series;
+import growingon.report.model.Chart;
+import growingon.report.model.Chart.ChartKind;
+import growingon.report.model.Chart.Role;
+import growingon.report.model.Chart.Series;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;

@@ -1,6 +1,6 @@
 package growingon.write.chart;
 
-import growingon.report.Chart;
+import growingon.report.model.Chart;
 import growingon.write.text.SafeText;
 import java.awt.Dimension;
 import java.io.IOException;

@@ -1,6 +1,6 @@
 package growingon.write.folder;
 
-import growingon.report.InputBook;
+import growingon.report.model.InputBook;
 import growingon.write.workbook.InputWorkbook;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -1,9 +1,9 @@
 package growingon.write.page;
 
-import growingon.report.Column;
-import growingon.report.Kind;
-import growingon.report.Table;
-import growingon.report.Units;
+import growingon.report.model.Column;
+import growingon.report.model.Kind;
+import growingon.report.model.Table;
+import growingon.report.model.Units;
 import growingon.write.page.ReportPage.Cell;
 import growingon.write.page.ReportPage.Grid;
 import growingon.write.page.ReportPage.Head;

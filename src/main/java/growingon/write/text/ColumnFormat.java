@@ -1,9 +1,9 @@
 package growingon.write.text;
 
-import growingon.report.Column;
-import growingon.report.Column.Flag;
-import growingon.report.Kind;
-import growingon.report.Table;
+import growingon.report.model.Column;
+import growingon.report.model.Column.Flag;
+import growingon.report.model.Kind;
+import growingon.report.model.Table;
 import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;

@@ -1,8 +1,8 @@
 package growingon.write.text;
 
-import growingon.report.Column;
-import growingon.report.Kind;
-import growingon.report.Table;
+import growingon.report.model.Column;
+import growingon.report.model.Kind;
+import growingon.report.model.Table;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.util.List;

@@ -1,9 +1,9 @@
 package growingon.write.text;
 
 import com.fasterxml.jackson.core.io.NumberOutput;
-import growingon.report.Plants;
-import growingon.report.Shown;
-import growingon.report.Table;
+import growingon.report.model.Table;
+import growingon.report.text.Plants;
+import growingon.report.text.Shown;
 import java.math.BigDecimal;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;

@@ -2,7 +2,7 @@ package growingon.write.text;
 
 import growingon.problem.Problem;
 import growingon.problem.Severity;
-import growingon.report.Report;
+import growingon.report.model.Report;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 

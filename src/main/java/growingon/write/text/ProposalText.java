@@ -4,7 +4,7 @@ import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
 import com.fasterxml.jackson.core.JsonToken;
 import com.fasterxml.jackson.core.json.JsonReadFeature;
-import growingon.report.SpeciesEdit;
+import growingon.report.fit.SpeciesEdit;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.math.BigDecimal;

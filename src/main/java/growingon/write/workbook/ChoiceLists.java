@@ -1,8 +1,8 @@
 package growingon.write.workbook;
 
-import growingon.report.InputBook;
-import growingon.report.InputBook.Choice;
-import growingon.report.InputBook.InputSheet;
+import growingon.report.model.InputBook;
+import growingon.report.model.InputBook.Choice;
+import growingon.report.model.InputBook.InputSheet;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;

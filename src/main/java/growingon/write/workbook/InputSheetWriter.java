@@ -1,8 +1,8 @@
 package growingon.write.workbook;
 
-import growingon.report.InputBook.Holds;
-import growingon.report.InputBook.InputColumn;
-import growingon.report.InputBook.InputSheet;
+import growingon.report.model.InputBook.Holds;
+import growingon.report.model.InputBook.InputColumn;
+import growingon.report.model.InputBook.InputSheet;
 import growingon.write.text.SafeText;
 import growingon.write.text.TextSize;
 import java.time.YearMonth;

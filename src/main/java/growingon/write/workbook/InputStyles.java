@@ -1,6 +1,6 @@
 package growingon.write.workbook;
 
-import growingon.report.InputBook.Holds;
+import growingon.report.model.InputBook.Holds;
 import java.util.EnumMap;
 import java.util.Map;
 import org.apache.poi.ss.usermodel.BorderStyle;

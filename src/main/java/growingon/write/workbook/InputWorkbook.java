@@ -1,7 +1,7 @@
 package growingon.write.workbook;
 
-import growingon.report.InputBook;
-import growingon.report.InputBook.InputSheet;
+import growingon.report.model.InputBook;
+import growingon.report.model.InputBook.InputSheet;
 import growingon.write.text.SafeText;
 import growingon.write.text.TextSize;
 import java.io.IOException;

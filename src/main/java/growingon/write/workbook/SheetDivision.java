@@ -1,7 +1,7 @@
 package growingon.write.workbook;
 
-import growingon.report.Sheet;
-import growingon.report.Table;
+import growingon.report.model.Sheet;
+import growingon.report.model.Table;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

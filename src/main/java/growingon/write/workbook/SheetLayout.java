@@ -1,11 +1,11 @@
 package growingon.write.workbook;
 
-import growingon.report.Column;
-import growingon.report.Kind;
-import growingon.report.Plants;
-import growingon.report.Sheet;
-import growingon.report.Table;
-import growingon.report.Units;
+import growingon.report.model.Column;
+import growingon.report.model.Kind;
+import growingon.report.model.Sheet;
+import growingon.report.model.Table;
+import growingon.report.model.Units;
+import growingon.report.text.Plants;
 import growingon.write.text.ColumnFormat;
 import growingon.write.text.Numbers;
 import growingon.write.text.TextSize;

@@ -1,9 +1,9 @@
 package growingon.write.workbook;
 
-import growingon.report.Chart;
-import growingon.report.Report;
-import growingon.report.Sheet;
-import growingon.report.Table;
+import growingon.report.model.Chart;
+import growingon.report.model.Report;
+import growingon.report.model.Sheet;
+import growingon.report.model.Table;
 import growingon.write.chart.ChartPainter;
 import growingon.write.chart.ChartWords;
 import growingon.write.text.SafeText;

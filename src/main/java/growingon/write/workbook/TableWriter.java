@@ -1,9 +1,9 @@
 package growingon.write.workbook;
 
-import growingon.report.Column;
-import growingon.report.Kind;
-import growingon.report.Table;
-import growingon.report.Units;
+import growingon.report.model.Column;
+import growingon.report.model.Kind;
+import growingon.report.model.Table;
+import growingon.report.model.Units;
 import growingon.write.text.ColumnFormat;
 import growingon.write.text.Numbers;
 import growingon.write.text.SafeText;

@@ -1,8 +1,8 @@
 package growingon.write.workbook;
 
-import growingon.report.Book;
-import growingon.report.Chart;
-import growingon.report.Report;
+import growingon.report.model.Book;
+import growingon.report.model.Chart;
+import growingon.report.model.Report;
 import growingon.write.text.SafeText;
 import java.io.IOException;
 import java.util.ArrayList;

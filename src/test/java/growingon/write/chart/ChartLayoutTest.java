@@ -2,12 +2,12 @@ package growingon.write.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import growingon.report.Chart;
-import growingon.report.Chart.ChartKind;
-import growingon.report.Chart.Mark;
-import growingon.report.Chart.MarkKind;
-import growingon.report.Chart.Role;
-import growingon.report.Chart.Series;
+import growingon.report.model.Chart;
+import growingon.report.model.Chart.ChartKind;
+import growingon.report.model.Chart.Mark;
+import growingon.report.model.Chart.MarkKind;
+import growingon.report.model.Chart.Role;
+import growingon.report.model.Chart.Series;
 import growingon.write.SampleReport;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;

@@ -2,10 +2,10 @@ package growingon.write.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import growingon.report.Chart;
-import growingon.report.Chart.ChartKind;
-import growingon.report.Chart.Role;
-import growingon.report.Chart.Series;
+import growingon.report.model.Chart;
+import growingon.report.model.Chart.ChartKind;
+import growingon.report.model.Chart.Role;
+import growingon.report.model.Chart.Series;
 import growingon.write.SampleReport;
 import java.awt.Color;
 import java.awt.image.BufferedImage;

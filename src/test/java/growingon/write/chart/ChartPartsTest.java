@@ -2,9 +2,9 @@ package growingon.write.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import growingon.report.Chart;
-import growingon.report.Chart.Role;
-import growingon.report.Chart.Series;
+import growingon.report.model.Chart;
+import growingon.report.model.Chart.Role;
+import growingon.report.model.Chart.Series;
 import growingon.write.SampleReport;
 import java.awt.Font;
 import java.awt.image.BufferedImage;

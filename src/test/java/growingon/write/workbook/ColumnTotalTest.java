@@ -2,9 +2,9 @@ package growingon.write.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import growingon.report.Column;
-import growingon.report.Kind;
-import growingon.report.Table;
+import growingon.report.model.Column;
+import growingon.report.model.Kind;
+import growingon.report.model.Table;
 import growingon.write.text.Numbers;
 import java.util.List;
 import org.junit.jupiter.api.Test;

@@ -2,10 +2,10 @@ package growingon.write.workbook;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import growingon.report.Column;
-import growingon.report.Kind;
-import growingon.report.Sheet;
-import growingon.report.Table;
+import growingon.report.model.Column;
+import growingon.report.model.Kind;
+import growingon.report.model.Sheet;
+import growingon.report.model.Table;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;

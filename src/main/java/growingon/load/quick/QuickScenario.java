@@ -1,0 +1,395 @@
+package growingon.load.quick;
+
+import growingon.load.cell.Cell;
+import growingon.load.cell.Findings;
+import growingon.load.cell.MonthLists;
+import growingon.load.cell.Row;
+import growingon.load.table.LotCells;
+import growingon.load.table.PotTops;
+import growingon.nursery.Assumption;
+import growingon.nursery.Component;
+import growingon.nursery.Curve;
+import growingon.nursery.Demand;
+import growingon.nursery.Grade;
+import growingon.nursery.Hemisphere;
+import growingon.nursery.HorizonValue;
+import growingon.nursery.Ladder;
+import growingon.nursery.Layout;
+import growingon.nursery.LibrarySite;
+import growingon.nursery.LiftFrom;
+import growingon.nursery.Lot;
+import growingon.nursery.MarketSure;
+import growingon.nursery.Mix;
+import growingon.nursery.MonthShares;
+import growingon.nursery.MonthSpan;
+import growingon.nursery.Nursery;
+import growingon.nursery.Offer;
+import growingon.nursery.Papers;
+import growingon.nursery.Place;
+import growingon.nursery.PlaceKind;
+import growingon.nursery.Plan;
+import growingon.nursery.Pot;
+import growingon.nursery.PotShape;
+import growingon.nursery.Potting;
+import growingon.nursery.Quality;
+import growingon.nursery.QualityRule;
+import growingon.nursery.Quick;
+import growingon.nursery.Route;
+import growingon.nursery.Scenario;
+import growingon.nursery.Settings;
+import growingon.nursery.Spacing;
+import growingon.nursery.Species;
+import growingon.nursery.Standing;
+import growingon.nursery.Step;
+import growingon.nursery.Sure;
+import growingon.nursery.When;
+import java.time.Month;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+
+/**
+ * The nursery, plan and lot that a quick sheet stands for: one lot bought in the first month,
+ * reduced and potted on arrival, sold as it reaches one size. What the sheet does not say is common
+ * practice, no source.
+ */
+public final class QuickScenario {
+  static final String CONDITION = "pot";
+  private static final String LADDER = "size";
+  private static final String MIX = "mix";
+  private static final String GRIT = "grit";
+  private static final String BARK = "composted bark";
+  private static final String ROUTE = "reduce and pot";
+  private static final String GROUND = "free ground";
+
+  private static final double BAG_LITRES = 50;
+  private static final double GRIT_KG = 1.5;
+  private static final double BARK_KG = 0.6;
+  private static final double FILL = 0.9;
+  private static final double WASTE = 0.05;
+  private static final double HEIGHT_LEFT_MM = 600;
+  private static final double YEAR_SPREAD = 0.1;
+  private static final double LOSS_SPREAD = 0.25;
+  private static final double LABOUR_SPREAD = 0.1;
+  private static final int SLICES = 64;
+
+  private final Row row;
+  private final QuickValues values;
+  private final String plan;
+
+  /**
+   * What the lines of a sheet stand for.
+   *
+   * @param row the lines as one row with a value for each
+   * @param plan name of the plan
+   */
+  public QuickScenario(Row row, String plan) {
+    this.row = row;
+    this.values = new QuickValues(row);
+    this.plan = plan;
+  }
+
+  /** The scenario; empty if a cell is missing or wrong, which is reported. */
+  public Optional<Scenario> scenario() {
+    return row.accept(() -> new Scenario(nursery(), plan(), List.of(offer().taken(values.plants))));
+  }
+
+  /** The question with every value that nobody typed. */
+  public Quick quick(boolean besideTables, List<Assumption> read) {
+    List<Quick.Usual> usual =
+        QuickLines.USUAL.stream()
+            .filter(line -> values.matters(line.name()))
+            .flatMap(
+                line ->
+                    read.stream()
+                        .filter(value -> value.what().equals(line.name()))
+                        .filter(value -> value.source().equals(Findings.DEFAULT))
+                        .map(value -> usual(line, value)))
+            .toList();
+    return new Quick(
+        values.soldAtMm,
+        values.sellingPrice,
+        values.litres,
+        values.freeM2.map(OptionalDouble::of).orElse(OptionalDouble.empty()),
+        besideTables,
+        usual);
+  }
+
+  private static Quick.Usual usual(QuickLine line, Assumption value) {
+    return new Quick.Usual(line.name(), value.value(), value.unit(), line.moves());
+  }
+
+  /** The lot on offer. */
+  public Offer offer() {
+    return new Offer(
+        name(),
+        values.plants,
+        values.currency,
+        1,
+        List.of(new Offer.PriceBreak(1, values.price)),
+        1,
+        OptionalInt.empty(),
+        values.arrival,
+        Optional.empty(),
+        values.carriage,
+        0,
+        1,
+        0,
+        lot());
+  }
+
+  private String name() {
+    return values.species + " lot";
+  }
+
+  private Lot lot() {
+    return new Lot(
+        name(),
+        values.species,
+        values.form,
+        0,
+        values.arrival,
+        values.arrival,
+        values.trunks,
+        values.quality,
+        Potting.NONE,
+        new Standing(values.freeM2.map(any -> GROUND), Optional.empty(), 0, HEIGHT_LEFT_MM),
+        ROUTE,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        0,
+        values.form.liftedFromGround()
+            ? values.arrival.plusMonths(LotCells.SETTLING_MONTHS)
+            : values.arrival,
+        0,
+        false,
+        0,
+        Optional.empty(),
+        Papers.NONE);
+  }
+
+  private Plan plan() {
+    return new Plan(
+        plan,
+        values.arrival,
+        values.seasons,
+        Map.of(name(), values.plants),
+        SLICES,
+        Plan.USUAL_DRAWS,
+        1,
+        HorizonValue.NOTHING);
+  }
+
+  private Nursery nursery() {
+    return new Nursery(
+        settings(),
+        Map.of(values.species, species()),
+        Map.of(LADDER, new Ladder(LADDER, List.of(grade()))),
+        qualities(),
+        Map.of(ROUTE, new Route(ROUTE, List.of(pottingStep(), yearlyStep()))),
+        Map.of(potName(), pot()),
+        components(),
+        mixes(),
+        Map.of(),
+        values.freeM2.map(m2 -> Map.of(GROUND, place(m2))).orElse(Map.of()),
+        List.of(demand()),
+        List.of(),
+        List.of());
+  }
+
+  private Settings settings() {
+    boolean north = values.hemisphere == Hemisphere.NORTH;
+    return new Settings(
+        "Quick question",
+        values.hemisphere,
+        north ? Month.OCTOBER : Month.APRIL,
+        values.currency,
+        Map.of(),
+        values.working.hourlyRate(),
+        1,
+        Optional.empty(),
+        values.working.discount(),
+        MonthShares.EVEN,
+        WASTE,
+        0,
+        0,
+        OptionalDouble.empty(),
+        north ? new MonthSpan(11, 3) : new MonthSpan(5, 9),
+        0,
+        0,
+        Settings.USUAL_SECOND_PERSON_MINUTES,
+        values.girthFactor,
+        LABOUR_SPREAD,
+        0,
+        north ? Month.SEPTEMBER : Month.MARCH,
+        0,
+        0,
+        Settings.USUAL_LOT_SPREAD,
+        OptionalDouble.empty(),
+        Optional.empty(),
+        Sure.USUAL,
+        MarketSure.KNOWN,
+        LibrarySite.USUAL);
+  }
+
+  private Species species() {
+    return new Species(
+        values.species,
+        LADDER,
+        values.habit,
+        CONDITION,
+        Map.of(CONDITION, new Curve.Steady(values.growth.mmAYear(), Double.POSITIVE_INFINITY)),
+        MonthLists.growth(values.habit, values.hemisphere),
+        values.growth.vigourSpread(),
+        YEAR_SPREAD,
+        OptionalDouble.empty(),
+        values.growth.firstYearLoss(),
+        values.growth.laterLoss(),
+        MonthLists.loss(values.habit, values.hemisphere),
+        LOSS_SPREAD,
+        values.growth.check1(),
+        values.growth.check2(),
+        values.growth.potBoundMonths(),
+        values.growth.potBoundFactor(),
+        Optional.empty(),
+        "",
+        new Sure(Map.of(CONDITION, values.growth.sure()), Sure.USUAL, Sure.USUAL),
+        values.growth.fromLibrary());
+  }
+
+  private Grade grade() {
+    return new Grade("saleable", 1, values.soldAtMm, 0, 0);
+  }
+
+  private Demand demand() {
+    return new Demand(
+        Optional.empty(),
+        LADDER,
+        grade().name(),
+        Optional.empty(),
+        MonthSpan.ALL_YEAR,
+        OptionalDouble.empty(),
+        values.sellingPrice,
+        0,
+        0,
+        0);
+  }
+
+  private Map<Quality, QualityRule> qualities() {
+    Map<Quality, QualityRule> rules = new LinkedHashMap<>();
+    rules.put(Quality.FIRST, new QualityRule(1, true));
+    rules.put(Quality.SECOND, new QualityRule(values.working.secondPriceShare(), true));
+    rules.put(Quality.THIRD, new QualityRule(0, false));
+    return rules;
+  }
+
+  private Step pottingStep() {
+    double ballLitres = values.working.ballShare() * values.litres * FILL;
+    Spacing spacing = new Spacing(values.working.gapMm(), OptionalDouble.empty());
+    return new Step(
+        ROUTE,
+        new When.Arrival(),
+        Optional.empty(),
+        values.working.pottingMinutes(),
+        Optional.of(potName()),
+        false,
+        Optional.of(MIX),
+        1,
+        ballLitres,
+        Optional.empty(),
+        Optional.of(spacing),
+        0,
+        0,
+        true,
+        true,
+        Step.GrowthAfter.OF_SPECIES,
+        true,
+        Map.of());
+  }
+
+  private Step yearlyStep() {
+    Month month = values.hemisphere == Hemisphere.NORTH ? Month.JUNE : Month.DECEMBER;
+    return new Step(
+        "yearly care",
+        new When.Every(1, month),
+        Optional.empty(),
+        values.working.yearlyMinutes(),
+        Optional.empty(),
+        false,
+        Optional.empty(),
+        0,
+        0,
+        Optional.empty(),
+        Optional.empty(),
+        0,
+        0,
+        false,
+        false,
+        Step.GrowthAfter.OF_SPECIES,
+        false,
+        Map.of());
+  }
+
+  private String potName() {
+    return Cell.Number.plain(values.litres) + " litre pot";
+  }
+
+  private Pot pot() {
+    return new Pot(
+        potName(),
+        PotShape.LITRES,
+        PotTops.topMm(values.litres),
+        0,
+        0,
+        PotTops.topMm(values.litres),
+        OptionalDouble.of(values.litres),
+        Optional.of(CONDITION),
+        FILL,
+        values.working.potPrice(),
+        1,
+        0,
+        0,
+        0);
+  }
+
+  private Map<String, Component> components() {
+    Map<String, Component> components = new LinkedHashMap<>();
+    components.put(GRIT, component(GRIT, values.working.gritPrice(), GRIT_KG));
+    components.put(BARK, component(BARK, values.working.barkPrice(), BARK_KG));
+    return components;
+  }
+
+  private static Component component(String name, double priceALitre, double kgPerLitre) {
+    return new Component(name, BAG_LITRES, BAG_LITRES * priceALitre, 0, kgPerLitre);
+  }
+
+  private Map<String, Mix> mixes() {
+    Map<String, Double> parts = new LinkedHashMap<>();
+    parts.put(GRIT, values.working.gritShare());
+    parts.put(BARK, 1 - values.working.gritShare());
+    parts.values().removeIf(part -> part <= 0);
+    double shrinkage = Mix.usualShrinkage(parts.size());
+    return Map.of(MIX, new Mix(MIX, parts, shrinkage, Mix.USUAL_FIRMING));
+  }
+
+  private Place place(double squareMetres) {
+    return new Place(
+        GROUND,
+        PlaceKind.STANDING_GROUND,
+        Optional.empty(),
+        squareMetres,
+        1,
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        values.working.m2Cost(),
+        Layout.SQUARE,
+        LiftFrom.GROUND,
+        Optional.empty(),
+        Optional.empty(),
+        OptionalDouble.empty());
+  }
+}

@@ -1,0 +1,2 @@
+/** The settings of a nursery, and a plan with its orders and holds. */
+package growingon.load.settings;

@@ -1,0 +1,77 @@
+package growingon.load.source;
+
+import growingon.load.cell.Cell;
+import growingon.load.cell.Texts;
+import growingon.load.own.OwnLot;
+import growingon.problem.Where;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/**
+ * An answer of the sheet to fill.
+ *
+ * @param table that it belongs to
+ * @param row a lot, a class of lots or the name of a row
+ * @param column of the table
+ * @param cell what was typed
+ * @param where it stands
+ */
+public record Answer(String table, String row, String column, Cell cell, Where where) {
+  public boolean isOfStock() {
+    return table.equals("stock");
+  }
+
+  /** The lot as the answers say: by its class where the list states nothing, by its name always. */
+  public static OwnLot in(List<Answer> answers, OwnLot lot) {
+    OwnLot answered = lot;
+    for (Answer answer : answers) {
+      boolean fills = answer.isOfClass(lot) && !isStated(answer.column, lot);
+      if (answer.isOfStock() && (fills || answer.isOf(lot))) {
+        answered = answered.answered(answer.column, answer.cell.shown());
+      }
+    }
+    return answered;
+  }
+
+  /** What the answers say of a lot's row in the stock table beyond that. */
+  public static Map<String, String> ofRow(List<Answer> answers, OwnLot lot) {
+    Map<String, String> said = new LinkedHashMap<>();
+    for (Answer answer : answers) {
+      boolean ofRow = answer.isOfStock() && !OwnLot.isPart(answer.column);
+      if (ofRow
+          && (answer.isOf(lot) || (answer.isOfClass(lot) && !said.containsKey(answer.column)))) {
+        said.put(answer.column, answer.cell.shown());
+      }
+    }
+    return said;
+  }
+
+  /** Whether it is of the lot, by its name or its class. */
+  public boolean concerns(OwnLot lot) {
+    return isOf(lot) || isOfClass(lot);
+  }
+
+  private boolean isOf(OwnLot lot) {
+    return Texts.key(row).equals(Texts.key(lot.lot()));
+  }
+
+  private boolean isOfClass(OwnLot lot) {
+    String key = Texts.key(row);
+    return key.equals("*")
+        || key.equals(Texts.key(lot.sizeClass()))
+        || (key.equals("no pot") && lot.potLitres().isEmpty());
+  }
+
+  private static boolean isStated(String column, OwnLot lot) {
+    return switch (column) {
+      case "trunk mm" -> lot.trunkFromMm().isPresent();
+      case "arrived" -> lot.arrived().isPresent();
+      case "pot" -> lot.potLitres().isPresent();
+      case "place" -> !lot.place().isEmpty();
+      case "unit cost" -> lot.unitCost().isPresent();
+      case "selling price" -> lot.sellingPrice().isPresent();
+      default -> true;
+    };
+  }
+}

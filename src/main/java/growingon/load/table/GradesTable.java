@@ -1,0 +1,129 @@
+package growingon.load.table;
+
+import growingon.load.cell.As;
+import growingon.load.cell.Cell;
+import growingon.load.cell.Groups;
+import growingon.load.cell.Names;
+import growingon.load.cell.Range;
+import growingon.load.cell.Row;
+import growingon.load.source.Table;
+import growingon.load.source.TableFormat;
+import growingon.nursery.Grade;
+import growingon.nursery.Ladder;
+import growingon.problem.Advice;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Grade ladders, one grade a row.
+ *
+ * <pre>
+ * ladder                  name of the ladder
+ * grade                   name of the grade, unique on its ladder
+ * rank                    whole number, lowest grade lowest, unique on its ladder
+ * least trunk mm          must not fall up the ladder
+ * least training months   whole months since training started [0]
+ * wait months             a plant thick enough that lacks at most so much training waits [12]
+ * </pre>
+ */
+public final class GradesTable {
+  public static final String LADDER = "ladder";
+  private static final String GRADE = "grade";
+  private static final String RANK = "rank";
+  private static final String LEAST_TRUNK = "least trunk mm";
+  private static final String TRAINING = "least training months";
+  private static final String WAIT = "wait months";
+  public static final TableFormat FORMAT =
+      TableFormat.of("grades", LADDER, GRADE, RANK, LEAST_TRUNK)
+          .with(TRAINING, WAIT)
+          .about(LADDER, GRADE);
+
+  private static final Range LEAST = Range.FROM_ZERO.usually(0, Range.TRUNK.usualMost());
+
+  private GradesTable() {}
+
+  public static Defined<LadderRead> read(Optional<Table> table) {
+    Defined<LadderRead> ladders = Defined.of(new Names("ladder", FORMAT.name()), table);
+    table.ifPresent(
+        found -> {
+          found.rows().forEach(row -> row.needs(LADDER, GRADE, RANK, LEAST_TRUNK));
+          Groups.by(LADDER, found.rows()).forEach((name, rows) -> add(ladders, name, rows));
+        });
+    return ladders;
+  }
+
+  private static void add(Defined<LadderRead> ladders, String name, List<Row> rows) {
+    ladders.names().add(name);
+    Names grades = new Names("grade of the ladder " + name, FORMAT.name());
+    Set<Integer> ranks = new HashSet<>();
+    List<Ranked> ranked = new ArrayList<>();
+    for (Row row : rows) {
+      grade(row, grades, ranks).ifPresent(grade -> ranked.add(new Ranked(grade, row)));
+    }
+    ranked.sort(Comparator.comparingInt(each -> each.grade.rank()));
+    checkTrunks(ranked);
+    boolean whole = rows.stream().allMatch(Row::isAccepted);
+    List<Grade> sorted = ranked.stream().map(Ranked::grade).toList();
+    ladders
+        .values()
+        .put(
+            name,
+            new LadderRead(
+                grades, whole ? Optional.of(new Ladder(name, sorted)) : Optional.empty()));
+  }
+
+  private record Ranked(Grade grade, Row row) {}
+
+  private static Optional<Grade> grade(Row row, Names grades, Set<Integer> ranks) {
+    String name = row.get(GRADE, As.NAME);
+    int rank = row.get(RANK, As.whole(Range.ANY));
+    double leastTrunk = row.get(LEAST_TRUNK, As.number(LEAST));
+    int training = row.get(TRAINING, As.whole(Range.of(0, 1200)), 0);
+    int wait = row.get(WAIT, As.whole(Range.of(0, 1200)), 12);
+    if (!name.isEmpty() && !grades.add(name)) {
+      row.fail(GRADE, where -> Advice.defined(where, name, name));
+    }
+    if (!row.isFailed() && !ranks.add(rank)) {
+      row.fail(RANK, where -> Advice.rankTwice(where, rank));
+    }
+    return row.accept(() -> new Grade(name, rank, leastTrunk, training, wait));
+  }
+
+  private static void checkTrunks(List<Ranked> ranked) {
+    for (int i = 1; i < ranked.size(); i++) {
+      Ranked lower = ranked.get(i - 1);
+      Ranked upper = ranked.get(i);
+      if (upper.grade.leastTrunkMm() < lower.grade.leastTrunkMm()) {
+        upper.row.fail(
+            LEAST_TRUNK,
+            where ->
+                Advice.trunkFallsUpLadder(
+                    where,
+                    Cell.Number.plain(upper.grade.leastTrunkMm()),
+                    lower.grade.name(),
+                    Cell.Number.plain(lower.grade.leastTrunkMm())));
+      }
+    }
+  }
+
+  /**
+   * A ladder as read.
+   *
+   * @param grades names of its grades, also of faulty rows
+   * @param ladder the ladder, if all its rows are fine
+   */
+  public record LadderRead(Names grades, Optional<Ladder> ladder) {}
+
+  /** The ladders that are fine. */
+  public static Map<String, Ladder> fine(Defined<LadderRead> read) {
+    Map<String, Ladder> ladders = new LinkedHashMap<>();
+    read.values().forEach((name, each) -> each.ladder().ifPresent(l -> ladders.put(name, l)));
+    return ladders;
+  }
+}

@@ -1,0 +1,106 @@
+package growingon.load.table;
+
+import growingon.load.cell.As;
+import growingon.load.cell.Names;
+import growingon.load.cell.Range;
+import growingon.load.cell.Row;
+import growingon.load.cell.Texts;
+import growingon.load.source.Table;
+import growingon.load.source.TableFormat;
+import growingon.nursery.Horizon;
+import growingon.nursery.OtherCash;
+import growingon.nursery.OtherCash.Every;
+import growingon.problem.Advice;
+import java.time.YearMonth;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Cash beside what routes and tables cause: of the nursery, or of one lot.
+ *
+ * <pre>
+ * month      "every month", "every season" (in its first month), or a month with its year
+ * what       a word for it
+ * amount     received if positive, paid if negative
+ * from, to   first and last month of what comes again and again [its lot's time, else the plan]
+ * lot        the lot or offer that causes it [none]
+ * hours      of work each time, at the hourly rate on top of the amount [0]
+ * </pre>
+ */
+public final class OtherCashTable {
+  private static final String MONTH = "month";
+  private static final String WHAT = "what";
+  private static final String AMOUNT = "amount";
+  private static final String FROM = "from";
+  private static final String TO = "to";
+  private static final String LOT = "lot";
+  private static final String HOURS = "hours";
+  public static final TableFormat FORMAT =
+      TableFormat.of("other cash", MONTH, WHAT, AMOUNT)
+          .with(FROM, TO, LOT, HOURS)
+          .alias("offer", LOT)
+          .about(WHAT);
+
+  private static final Map<String, Every> AGAIN =
+      Map.of("every month", Every.MONTH, "every season", Every.SEASON);
+
+  private final String currency;
+  private final Horizon horizon;
+  private final Names lots;
+
+  private OtherCashTable(String currency, Horizon horizon, Names lots) {
+    this.currency = currency;
+    this.horizon = horizon;
+    this.lots = lots;
+  }
+
+  /**
+   * All rows.
+   *
+   * @param lots names of lots and offers
+   */
+  public static List<OtherCash> read(
+      Optional<Table> table, String currency, Horizon horizon, Names lots) {
+    OtherCashTable reader = new OtherCashTable(currency, horizon, lots);
+    return table.map(Table::rows).orElse(List.of()).stream()
+        .map(reader::cash)
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  private Optional<OtherCash> cash(Row row) {
+    row.needs(MONTH, WHAT, AMOUNT);
+    Every every = AGAIN.getOrDefault(Texts.key(row.cell(MONTH).shown()), Every.ONCE);
+    Optional<YearMonth> when = Optional.empty();
+    if (every == Every.ONCE) {
+      when = row.find(MONTH, As.MONTH);
+      when.filter(month -> !horizon.contains(month)).ifPresent(month -> outside(row, month));
+    } else {
+      row.find(MONTH, As.TEXT);
+    }
+    Optional<YearMonth> month = when;
+    String what = row.get(WHAT, As.NAME);
+    double amount = row.get(AMOUNT, As.money(currency, Range.ANY));
+    double hours = row.get(HOURS, As.number(Range.FROM_ZERO), 0.0);
+    Optional<String> lot = row.findName(LOT, lots);
+    Optional<YearMonth> from = row.find(FROM, As.MONTH);
+    Optional<YearMonth> to = row.find(TO, As.MONTH);
+    checkMonths(row, every, from, to);
+    return row.accept(() -> new OtherCash(month, every, what, amount, hours, lot, from, to));
+  }
+
+  private static void checkMonths(
+      Row row, Every every, Optional<YearMonth> from, Optional<YearMonth> to) {
+    if (every == Every.ONCE) {
+      from.ifPresent(month -> row.fail(FROM, where -> Advice.onceWithFrom(where, month)));
+      to.ifPresent(month -> row.fail(TO, where -> Advice.onceWithFrom(where, month)));
+    } else if (from.isPresent() && to.isPresent() && to.get().isBefore(from.get())) {
+      row.fail(TO, where -> Advice.endsBeforeItBegins(where, to.get(), from.get()));
+    }
+  }
+
+  private static void outside(Row row, YearMonth month) {
+    row.remark(MONTH, where -> Advice.cashOutsidePlan(where, row.cell(MONTH).shown()));
+  }
+}

@@ -1,0 +1,191 @@
+package growingon.load.table;
+
+import growingon.load.cell.As;
+import growingon.load.cell.Cell;
+import growingon.load.cell.Cell.Fields;
+import growingon.load.cell.Findings;
+import growingon.load.cell.MonthLists;
+import growingon.load.cell.Names;
+import growingon.load.cell.Row;
+import growingon.load.cell.Texts;
+import growingon.load.source.JsonShape;
+import growingon.nursery.Curve;
+import growingon.nursery.Habit;
+import growingon.nursery.Hemisphere;
+import growingon.nursery.MonthShares;
+import growingon.nursery.Place;
+import growingon.nursery.Settings;
+import growingon.nursery.Species;
+import growingon.nursery.Sure;
+import growingon.nursery.library.Figures;
+import growingon.nursery.library.Library;
+import growingon.nursery.library.Taxon;
+import growingon.problem.Advice;
+import growingon.problem.LibraryAdvice;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The values of a species in its row, in its entry of species.json, or from the library. */
+final class SpeciesRow {
+  private final String name;
+  private final Row row;
+  private final Lent lent;
+  private final Settings settings;
+  private final Findings findings;
+
+  SpeciesRow(String name, Row row, Lent lent, Settings settings, Findings findings) {
+    this.name = name;
+    this.row = row;
+    this.lent = lent;
+    this.settings = settings;
+    this.findings = findings;
+  }
+
+  /**
+   * The species, unless something is wrong with it.
+   *
+   * @param stated growth as the row states it, by condition
+   * @param most trunk at which growth ends, where the row states one for all conditions
+   */
+  Optional<Species> read(
+      Map<String, Curve> stated, Optional<Double> most, Names ladders, Defined<Place> places) {
+    String ladder = row.getName(SpeciesTable.LADDER, ladders);
+    Habit habit =
+        lent.get(SpeciesTable.KIND, As.word(Habit.class), Habit.DECIDUOUS, Taxon::habit, "");
+    String usual = usualCondition();
+    Map<String, Curve> growth = new LinkedHashMap<>(stated);
+    lent.addGrowth(growth, usual, most);
+    Hemisphere hemisphere = settings.hemisphere();
+    MonthShares growthMonths =
+        months(SpeciesShape.Entry.GROWTH_MONTHS, MonthLists.growth(habit, hemisphere));
+    MonthShares lossMonths =
+        months(SpeciesShape.Entry.LOSS_MONTHS, MonthLists.loss(habit, hemisphere));
+    double vigourSpread =
+        lent.vigourSpread(SpeciesTable.VIGOUR_SPREAD, As.percent(SpeciesTable.SPREAD), 0.2);
+    double yearSpread =
+        lent.get(
+            SpeciesTable.YEAR_SPREAD, As.percent(SpeciesTable.SPREAD), 0.1, Taxon::yearSpread, "");
+    OptionalDouble lotSpread =
+        As.optional(row.find(SpeciesTable.LOT_SPREAD, As.percent(SpeciesTable.SPREAD)));
+    double firstYearLoss = lent.loss(SpeciesTable.FIRST_YEAR_LOSS, usual, Figures::firstYearLoss);
+    double laterLoss = lent.loss(SpeciesTable.LATER_LOSS, usual, Figures::laterLoss);
+    double lossSpread = row.get(SpeciesTable.LOSS_SPREAD, As.percent(SpeciesTable.SPREAD), 0.25);
+    double check1 = row.get(SpeciesTable.CHECK_1, As.number(SpeciesTable.FACTOR), 0.6);
+    double check2 = row.get(SpeciesTable.CHECK_2, As.number(SpeciesTable.FACTOR), 0.85);
+    int potBoundMonths =
+        row.get(SpeciesTable.POT_BOUND_MONTHS, As.whole(SpeciesTable.POT_BOUND), 36);
+    double potBoundFactor =
+        row.get(SpeciesTable.POT_BOUND_FACTOR, As.number(SpeciesTable.FACTOR), 0.6);
+    Optional<String> winterPlace = row.findName(SpeciesTable.WINTER_PLACE, places.names());
+    String healthNote = lent.healthNote(SpeciesTable.HEALTH_NOTE);
+    Sure sure = sure(growth);
+    lent.tellBesides();
+    checkUsual(usual, growth);
+    return row.accept(
+        () ->
+            new Species(
+                name,
+                ladder,
+                habit,
+                usual,
+                growth,
+                growthMonths,
+                vigourSpread,
+                yearSpread,
+                lotSpread,
+                firstYearLoss,
+                laterLoss,
+                lossMonths,
+                lossSpread,
+                check1,
+                check2,
+                potBoundMonths,
+                potBoundFactor,
+                winterPlace,
+                healthNote,
+                sure,
+                lent.fromLibrary()));
+  }
+
+  private String usualCondition() {
+    return Texts.key(
+        lent.isAsked()
+            ? row.get(SpeciesTable.USUAL_CONDITION, As.NAME, Library.TRAINING_POT)
+            : row.get(SpeciesTable.USUAL_CONDITION, As.NAME));
+  }
+
+  private MonthShares months(String heading, MonthShares usual) {
+    return MonthLists.get(row, heading, usual);
+  }
+
+  private void checkUsual(String usual, Map<String, Curve> growth) {
+    if (row.isFailed() || growth.containsKey(usual)) {
+      return;
+    }
+    row.fail(
+        SpeciesTable.USUAL_CONDITION,
+        where ->
+            lent.isAsked()
+                ? LibraryAdvice.conditionUnknown(where, usual, Library.shipped().conditions())
+                : Advice.usualWithoutCurve(where, usual, growth.keySet()));
+  }
+
+  private Sure sure(Map<String, Curve> growth) {
+    double usual = settings.assumptionsSure();
+    return new Sure(
+        growthSure(growth),
+        lent.lossSure(
+            SpeciesTable.FIRST_YEAR_LOSS_SURE,
+            SpeciesTable.FIRST_YEAR_LOSS,
+            usual,
+            Figures::firstYearLossSure),
+        lent.lossSure(
+            SpeciesTable.LATER_LOSS_SURE, SpeciesTable.LATER_LOSS, usual, Figures::laterLossSure));
+  }
+
+  /** For each condition as typed, as the library says of its own growth, or as is usual. */
+  private Map<String, Double> growthSure(Map<String, Curve> growth) {
+    Map<String, Double> sure = new LinkedHashMap<>();
+    Cell cell = row.cell(SpeciesTable.GROWTH_SURE);
+    if (cell instanceof Fields byCondition) {
+      sure.putAll(byCondition(byCondition, growth));
+    } else if (!cell.isEmpty()) {
+      double all = row.get(SpeciesTable.GROWTH_SURE, As.sure());
+      growth.keySet().forEach(condition -> sure.put(condition, all));
+    }
+    growth.keySet().stream()
+        .filter(condition -> !sure.containsKey(condition))
+        .forEach(condition -> lent.growthSure(condition).ifPresent(p -> sure.put(condition, p)));
+    if (!sure.keySet().containsAll(growth.keySet())) {
+      double usual = settings.assumptionsSure();
+      row.assume(SpeciesTable.GROWTH_SURE, As.sure(), usual);
+      growth.keySet().forEach(condition -> sure.putIfAbsent(condition, usual));
+    }
+    return sure;
+  }
+
+  private Map<String, Double> byCondition(Fields typed, Map<String, Curve> growth) {
+    Row each =
+        JsonShape.row(
+            SpeciesTable.FORMAT.name(),
+            typed,
+            name + ", " + SpeciesTable.GROWTH_SURE,
+            row.where(),
+            findings);
+    Map<String, Double> sure = new LinkedHashMap<>();
+    for (String heading : each.headings()) {
+      String condition = Texts.key(heading);
+      if (!row.isFailed() && !growth.containsKey(condition)) {
+        each.fail(
+            heading, where -> LibraryAdvice.sureWithoutGrowth(where, heading, growth.keySet()));
+      }
+      each.find(heading, As.sure()).ifPresent(share -> sure.put(condition, share));
+    }
+    if (each.isFailed()) {
+      row.fault();
+    }
+    return sure;
+  }
+}

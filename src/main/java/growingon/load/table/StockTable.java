@@ -1,0 +1,358 @@
+package growingon.load.table;
+
+import growingon.load.cell.As;
+import growingon.load.cell.Names;
+import growingon.load.cell.Quantities;
+import growingon.load.cell.Range;
+import growingon.load.cell.Row;
+import growingon.load.cell.Spacings;
+import growingon.load.source.Table;
+import growingon.load.source.TableFormat;
+import growingon.load.table.RoutesTable.RouteRead;
+import growingon.nursery.Form;
+import growingon.nursery.Hold;
+import growingon.nursery.Lot;
+import growingon.nursery.Papers;
+import growingon.nursery.Potting;
+import growingon.nursery.QualityShares;
+import growingon.nursery.Route;
+import growingon.nursery.Spacing;
+import growingon.nursery.Standing;
+import growingon.nursery.Step;
+import growingon.nursery.StockList;
+import growingon.nursery.Trunks;
+import growingon.problem.Advice;
+import growingon.problem.Where;
+import java.time.YearMonth;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * The stock list: a row is a lot that arrived before the plan begins.
+ *
+ * <pre>
+ * lot                          name, unique among lots and offers
+ * species, route               their names
+ * form                         bare root, root ball, container, cutting or seedling
+ * quantity                     plants as counted
+ * arrived                      month of arrival, before the plan
+ * counted                      month of the count [first month of the plan]
+ * trunk mm, trunk spread %     mean and spread as counted [spread 15]; a range such as 10-12 is a class,
+ *                              "3.5 cm" and "8-10 cm girth" are converted
+ * trunk from mm, trunk to mm   or a size class of trunks
+ * girth from cm, girth to cm   or a class of girths: trunk mm = 10 x cm / pi x girth base factor
+ * first %, second %            how it sorts; thirds are the rest [100, 0]
+ * sorted                       whether that is known already [yes]
+ * pot                          it stands in [none]
+ * potted                       month of potting [worked out]
+ * root work                    month in which roots were last cut [worked out]
+ * place                        it stands in [none]
+ * gap mm, plants per m2        how it stands [from the last step done that states one]
+ * crown mm                     width of the crown [0]
+ * height left mm               of the wood after reduction [600]
+ * last step                    the last once-only step done [worked out]
+ * training since               month in which training started [not yet]
+ * hold to grade, hold share %  share not sold below a grade [none; 100 of a grade]
+ * hold which                   alike or best: the same share of all, or the thickest [alike]
+ * kept                         plants never for sale [0]
+ * not before                   first month of sale [arrival, 6 months later for bare root and root ball]
+ * apart months                 it stands apart from arrival, or "until June" [0; 1 of another country]
+ * untouched                    whether it is held officially then: no work but care [no]
+ * heeled in per m2             plants that wait heeled in without a pot [the nursery's, or by trunk]
+ * unit cost                    cost to date of a plant [0]
+ * supplier, passport, origin, from lot, note   [none]
+ * </pre>
+ */
+public final class StockTable {
+  static final String LOT = "lot";
+  private static final String QUANTITY = "quantity";
+  private static final String ARRIVED = "arrived";
+  private static final String COUNTED = "counted";
+  private static final String SORTED = "sorted";
+  static final String POT = "pot";
+  private static final String POTTED = "potted";
+  private static final String ROOT_WORK = "root work";
+  private static final String LAST_STEP = "last step";
+  private static final String TRAINING_SINCE = "training since";
+  private static final String KEPT = "kept";
+  private static final String UNIT_COST = "unit cost";
+  static final String FROM_LOT = "from lot";
+  public static final TableFormat FORMAT =
+      TableFormat.of(
+              "stock", LOT, LotCells.SPECIES, LotCells.FORM, QUANTITY, ARRIVED, LotCells.ROUTE)
+          .with(
+              COUNTED,
+              LotCells.TRUNK,
+              LotCells.TRUNK_SPREAD,
+              LotCells.TRUNK_FROM,
+              LotCells.TRUNK_TO,
+              LotCells.GIRTH_FROM,
+              LotCells.GIRTH_TO,
+              LotCells.FIRST,
+              LotCells.SECOND,
+              SORTED,
+              POT,
+              POTTED,
+              ROOT_WORK,
+              LotCells.PLACE,
+              Spacings.GAP,
+              Spacings.PLANTS,
+              LotCells.CROWN,
+              LotCells.HEIGHT_LEFT,
+              LAST_STEP,
+              TRAINING_SINCE,
+              LotCells.HOLD_GRADE,
+              LotCells.HOLD_SHARE,
+              LotCells.HOLD_WHICH,
+              KEPT,
+              LotCells.NOT_BEFORE,
+              LotCells.APART,
+              LotCells.UNTOUCHED,
+              LotCells.HEELED_IN,
+              UNIT_COST,
+              LotCells.SUPPLIER,
+              LotCells.PASSPORT,
+              LotCells.ORIGIN,
+              FROM_LOT,
+              RecordsTable.MEASURED,
+              LotCells.NOTE)
+          .understanding(TrunkCells.OTHER_HEADINGS);
+
+  private static final double USUAL_HEIGHT_LEFT_MM = 600;
+
+  private final Definitions known;
+  private final LotChecks checks;
+  private final TrunkCells trunkCells;
+  private final Map<String, Where> rows = new HashMap<>();
+  private final Map<String, Integer> measured = new HashMap<>();
+
+  private StockTable(Definitions known, LotChecks checks) {
+    this.known = known;
+    this.checks = checks;
+    this.trunkCells = new TrunkCells(known.settings().girthBaseFactor());
+  }
+
+  static Defined<Lot> read(Optional<Table> table, Definitions known, LotChecks checks) {
+    return readSheet(table, known, checks).lots();
+  }
+
+  /**
+   * The lots of a table with the rows they come from.
+   *
+   * @param lots the lots
+   * @param rows row of each lot by name
+   * @param measured how many trunks the mean of a row is of, where it is said
+   */
+  public record Sheet(Defined<Lot> lots, Map<String, Where> rows, Map<String, Integer> measured) {
+    /** As the stock list of a month. */
+    public StockList list(String name, YearMonth month) {
+      return new StockList(
+          name,
+          month,
+          lots.values().values().stream()
+              .map(lot -> new StockList.Row(lot, true, true, of(lot), rows.get(lot.name())))
+              .toList());
+    }
+
+    private OptionalInt of(Lot lot) {
+      Integer stated = measured.get(lot.name());
+      return stated == null
+          ? OptionalInt.empty()
+          : OptionalInt.of(Math.max(1, Math.min(stated, lot.quantity())));
+    }
+  }
+
+  /** The same with the rows they come from. */
+  public static Sheet readSheet(Optional<Table> table, Definitions known, LotChecks checks) {
+    StockTable reader = new StockTable(known, checks);
+    Defined<Lot> lots = Defined.rows(new Names("lot", FORMAT.name()), table, LOT, reader::lot);
+    reader.trunkCells.remark();
+    return new Sheet(lots, reader.rows, reader.measured);
+  }
+
+  /** The last month in which a row of a table was counted; empty where none says it. */
+  public static Optional<YearMonth> lastCounted(Table table) {
+    return table.rows().stream()
+        .map(row -> row.find(COUNTED, As.MONTH))
+        .flatMap(Optional::stream)
+        .max(Comparator.naturalOrder());
+  }
+
+  /** Whether every row says when it was counted. */
+  public static boolean isCountedThroughout(Table table) {
+    return table.rows().stream().allMatch(row -> row.has(COUNTED));
+  }
+
+  private Optional<Lot> lot(String name, Row row) {
+    row.needs(LOT, LotCells.SPECIES, LotCells.FORM, QUANTITY, ARRIVED, LotCells.ROUTE);
+    YearMonth first = known.horizon().firstMonth();
+    String species = row.getName(LotCells.SPECIES, known.species().names());
+    Form form = row.get(LotCells.FORM, As.word(Form.class));
+    int quantity = row.get(QUANTITY, Quantities.plants());
+    YearMonth arrived = row.get(ARRIVED, As.MONTH);
+    YearMonth counted = row.get(COUNTED, As.MONTH, first);
+    Optional<Trunks> trunks = trunkCells.read(row);
+    Optional<QualityShares> quality = LotCells.quality(row, row.get(SORTED, As.YES_NO, true), 1);
+    Potting potting = potting(row);
+    Standing standing = standing(row, known);
+    String route = row.getName(LotCells.ROUTE, known.routes().names());
+    Optional<String> lastStep = lastStep(row, route);
+    Optional<YearMonth> training = row.find(TRAINING_SINCE, As.MONTH);
+    Optional<Hold> hold = LotCells.hold(row, species, known.species(), known.ladders());
+    int kept = row.get(KEPT, Quantities.plants(), 0);
+    YearMonth notBefore = LotCells.notBefore(row, form, arrived);
+    int apart = LotCells.apart(row, arrived, known.settings());
+    boolean untouched = row.get(LotCells.UNTOUCHED, As.YES_NO, false);
+    double unitCost = row.get(UNIT_COST, As.money(known.settings().currency(), Range.PRICE), 0.0);
+    Papers papers = papers(row);
+    note(name, row);
+    checkMonths(row, arrived, counted, potting, training);
+    checkKept(row, quantity, kept);
+    Optional<Lot> lot =
+        row.accept(
+            () ->
+                new Lot(
+                    name,
+                    species,
+                    form,
+                    quantity,
+                    arrived,
+                    counted,
+                    trunks.orElseThrow(),
+                    quality.orElseThrow(),
+                    potting,
+                    standing,
+                    route,
+                    lastStep,
+                    training,
+                    hold,
+                    kept,
+                    notBefore,
+                    apart,
+                    untouched,
+                    unitCost,
+                    Optional.empty(),
+                    papers));
+    lot.ifPresent(made -> checkWhole(row, made));
+    return lot;
+  }
+
+  private void note(String name, Row row) {
+    rows.put(name, row.where());
+    row.find(RecordsTable.MEASURED, RecordsTable.HOW_MANY)
+        .ifPresent(number -> measured.put(name, number));
+  }
+
+  private Potting potting(Row row) {
+    Optional<String> pot = row.findName(POT, known.pots().names());
+    Optional<YearMonth> potted = row.find(POTTED, As.MONTH);
+    if (potted.isPresent() && !row.has(POT)) {
+      row.fail(POTTED, where -> Advice.pottedWithoutPot(where, row.cell(POTTED).shown()));
+    }
+    return new Potting(pot, potted, row.find(ROOT_WORK, As.MONTH));
+  }
+
+  static Standing standing(Row row, Definitions known) {
+    Optional<String> place = row.findName(LotCells.PLACE, known.places().names());
+    Optional<Spacing> spacing = Spacings.find(row);
+    double crown = row.get(LotCells.CROWN, As.number(Range.FROM_ZERO), 0.0);
+    double height = row.get(LotCells.HEIGHT_LEFT, As.number(Range.FROM_ZERO), USUAL_HEIGHT_LEFT_MM);
+    Optional<Double> heeledIn = row.find(LotCells.HEELED_IN, As.number(Range.OVER_ZERO));
+    return new Standing(place, spacing, crown, height, As.optional(heeledIn));
+  }
+
+  private static Papers papers(Row row) {
+    return new Papers(
+        LotCells.text(row, LotCells.SUPPLIER),
+        LotCells.text(row, LotCells.PASSPORT),
+        LotCells.text(row, LotCells.ORIGIN),
+        LotCells.text(row, FROM_LOT),
+        LotCells.text(row, LotCells.NOTE));
+  }
+
+  private Optional<String> lastStep(Row row, String route) {
+    Optional<RouteRead> read = known.routes().find(route);
+    if (read.isEmpty()) {
+      return row.find(LAST_STEP, As.NAME);
+    }
+    Optional<String> step = row.findName(LAST_STEP, read.get().steps());
+    step.flatMap(name -> stepOf(read.get(), name))
+        .filter(found -> found.when().recurs())
+        .ifPresent(
+            found -> row.fail(LAST_STEP, where -> Advice.recurringLastStep(where, found.name())));
+    return step;
+  }
+
+  private static Optional<Step> stepOf(RouteRead read, String name) {
+    return read.route()
+        .flatMap(
+            route -> route.steps().stream().filter(step -> step.name().equals(name)).findFirst());
+  }
+
+  private void checkMonths(
+      Row row,
+      YearMonth arrived,
+      YearMonth counted,
+      Potting potting,
+      Optional<YearMonth> training) {
+    if (row.isFailed()) {
+      return;
+    }
+    YearMonth first = known.horizon().firstMonth();
+    if (!arrived.isBefore(first)) {
+      row.fail(
+          ARRIVED, where -> Advice.stockFromTheFuture(where, row.cell(ARRIVED).shown(), first));
+    } else if (counted.isBefore(arrived)) {
+      row.fail(
+          COUNTED, where -> Advice.countedBeforeArrival(where, row.cell(COUNTED).shown(), arrived));
+    }
+    notAfter(row, COUNTED, Optional.of(counted), first);
+    notAfter(row, POTTED, potting.potted(), first);
+    notAfter(row, ROOT_WORK, potting.rootWork(), first);
+    notAfter(row, TRAINING_SINCE, training, first);
+  }
+
+  private static void notAfter(
+      Row row, String heading, Optional<YearMonth> month, YearMonth first) {
+    month
+        .filter(found -> found.isAfter(first))
+        .ifPresent(
+            found ->
+                row.fail(
+                    heading,
+                    where -> Advice.notYetHappened(where, row.cell(heading).shown(), first)));
+  }
+
+  private static void checkKept(Row row, int quantity, int kept) {
+    if (!row.isFailed() && kept > quantity) {
+      row.fail(KEPT, where -> Advice.keptOverQuantity(where, kept, quantity));
+    }
+  }
+
+  private void checkWhole(Row row, Lot lot) {
+    LotCells.checkArrival(row, ARRIVED, lot.form(), lot.arrived(), known.settings().hemisphere());
+    Optional<Route> route = known.routes().find(lot.route()).flatMap(RouteRead::route);
+    route.ifPresent(found -> checkPot(row, lot, found));
+    checks.check(row, lot);
+  }
+
+  /** The pot that the steps done lead to, against the one stated. */
+  private static void checkPot(Row row, Lot lot, Route route) {
+    int done = lot.lastStep().map(route::indexOf).orElse(-1);
+    Optional<String> expected =
+        route.steps().subList(0, done + 1).stream()
+            .map(Step::pot)
+            .flatMap(Optional::stream)
+            .reduce((earlier, later) -> later);
+    if (expected.isPresent() && !expected.equals(lot.potting().pot())) {
+      String pot = expected.get();
+      row.remark(
+          POT,
+          where ->
+              Advice.potAgainstSteps(where, row.cell(POT).shown(), lot.lastStep().orElse(""), pot));
+    }
+  }
+}

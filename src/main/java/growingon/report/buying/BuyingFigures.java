@@ -1,0 +1,185 @@
+package growingon.report.buying;
+
+import growingon.buying.Answer;
+import growingon.buying.OfferAnswer;
+import growingon.nursery.Hold;
+import growingon.nursery.Horizon;
+import growingon.nursery.Lot;
+import growingon.nursery.Quality;
+import growingon.nursery.Scenario;
+import growingon.nursery.Settings;
+import growingon.project.Facts;
+import growingon.project.LotHistory;
+import growingon.project.MonthStock;
+import growingon.project.Projection;
+import growingon.project.Projector;
+import growingon.project.Sale;
+import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What is shown of an answer that is not in it: projections as given and as recommended. */
+final class BuyingFigures {
+  private static final double PLANT = 0.5;
+
+  final Answer answer;
+  final Projection given;
+  final Projection recommended;
+  final Horizon horizon;
+  final Settings settings;
+  final String currency;
+
+  BuyingFigures(Answer answer) {
+    this.answer = answer;
+    Scenario scenario = answer.inputs().scenario();
+    this.horizon = scenario.horizon();
+    this.settings = scenario.nursery().settings();
+    this.currency = settings.currency();
+    this.given = project(scenario, answer.lots(answer.question().asGiven()));
+    this.recommended = project(scenario, answer.lots(answer.found().recommended()));
+  }
+
+  private static Projection project(Scenario scenario, List<Lot> lots) {
+    return Projector.project(scenario.withLots(lots), Facts.NONE);
+  }
+
+  /** Lots of a name in a projection: one of stock, or each order of an offer. */
+  List<LotHistory> histories(Projection projection, String name) {
+    List<String> names = new ArrayList<>(List.of(name));
+    answer.inputs().offers().stream()
+        .filter(offer -> offer.name().equals(name))
+        .forEach(offer -> offer.orders(horizon).forEach(order -> names.add(order.name())));
+    return projection.lots().stream().filter(lot -> names.contains(lot.lot().name())).toList();
+  }
+
+  /**
+   * Plants sold as a grade in a season.
+   *
+   * @param ladder the grade's ladder
+   */
+  record Sold(String ladder, String grade, int season) {}
+
+  /** Plants of some lots sold, by grade and season. */
+  Map<Sold, Double> sold(List<LotHistory> lots) {
+    Map<Sold, Double> sold = new LinkedHashMap<>();
+    for (LotHistory lot : lots) {
+      String ladder = answer.inputs().scenario().nursery().ladderOf(lot.lot()).name();
+      for (Sale sale : lot.sales()) {
+        String grade = lot.grades().get(sale.grade()).name();
+        sold.merge(
+            new Sold(ladder, grade, horizon.season(sale.month())), sale.units(), Double::sum);
+      }
+    }
+    return sold;
+  }
+
+  /** What is sold more as recommended than as given, most first. */
+  List<Map.Entry<Sold, Double>> more(List<LotHistory> before, List<LotHistory> after) {
+    Map<Sold, Double> more = sold(after);
+    sold(before).forEach((what, plants) -> more.merge(what, -plants, Double::sum));
+    return more.entrySet().stream()
+        .filter(each -> each.getValue() >= PLANT)
+        .sorted(Comparator.comparingDouble(each -> -each.getValue()))
+        .toList();
+  }
+
+  /** Plants of lots sold in the plan's first season. */
+  double soldThisSeason(List<LotHistory> lots) {
+    double plants = 0;
+    for (LotHistory lot : lots) {
+      for (Sale sale : lot.sales()) {
+        plants += horizon.season(sale.month()) == 0 ? sale.units() : 0;
+      }
+    }
+    return plants;
+  }
+
+  /** Receipts of a season. */
+  double receipts(Projection projection, int season) {
+    double money = 0;
+    for (LotHistory lot : projection.lots()) {
+      for (Sale sale : lot.sales()) {
+        money += horizon.season(sale.month()) == season ? sale.money() : 0;
+      }
+    }
+    return money;
+  }
+
+  /** Plants standing after the plan's first month, by grade: 12 started, 30 branched. */
+  static String standingByGrade(List<LotHistory> lots) {
+    Map<String, Double> byGrade = new LinkedHashMap<>();
+    for (LotHistory lot : lots) {
+      MonthStock stock = lot.monthStock(0);
+      for (int grade = 0; grade < lot.grades().size(); grade++) {
+        double plants = 0;
+        for (Quality quality : Quality.values()) {
+          plants += stock.standing()[quality.ordinal()][grade + 1];
+        }
+        byGrade.merge(lot.grades().get(grade).name(), plants, Double::sum);
+      }
+    }
+    List<String> words = new ArrayList<>();
+    byGrade.forEach(
+        (grade, plants) -> {
+          if (plants >= PLANT) {
+            words.add(Labels.whole(plants) + " " + grade);
+          }
+        });
+    return String.join(", ", words);
+  }
+
+  /** half of the best to stout, all to shaped, none. */
+  static String held(Optional<Hold> hold) {
+    return hold.filter(some -> some.share() > 0)
+        .map(some -> share(some) + " to " + some.grade())
+        .orElse("none");
+  }
+
+  private static String share(Hold hold) {
+    if (hold.share() >= 1) {
+      return "all";
+    }
+    String part =
+        switch ((int) Math.round(100 * hold.share())) {
+          case 25 -> "a quarter";
+          case 50 -> "half";
+          case 75 -> "three quarters";
+          default -> Phrases.percent(hold.share());
+        };
+    return hold.which() == Hold.Which.BEST ? "the best " + part.replaceFirst("^a ", "") : part;
+  }
+
+  /** Month by the end of which an offer must be ordered. */
+  YearMonth orderBy(OfferAnswer offer) {
+    var first = offer.take().orders().get(0);
+    return first.orderBy().orElse(first.arrival().minusMonths(settings.orderLeadMonths()));
+  }
+
+  /** Money to three figures: 8,900; 12,300; 640. */
+  static String three(double amount) {
+    return Labels.whole(rounded(amount));
+  }
+
+  static double rounded(double amount) {
+    double size = Math.abs(amount);
+    if (size < 1000) {
+      return size < 100 ? Math.round(amount) : 10 * Math.round(amount / 10);
+    }
+    double step = Math.pow(10, Math.floor(Math.log10(size)) - 2);
+    return step * Math.round(amount / step);
+  }
+
+  String money(double amount) {
+    return currency + " " + three(amount);
+  }
+
+  String season(int season) {
+    return horizon.seasonName(season);
+  }
+}

@@ -1,0 +1,390 @@
+package growingon.report.buying;
+
+import growingon.buying.Answer;
+import growingon.buying.Candidate;
+import growingon.buying.Certificate;
+import growingon.buying.Choice;
+import growingon.buying.Choice.Holding;
+import growingon.buying.HoldAnswer;
+import growingon.buying.LimitWorth;
+import growingon.buying.Move;
+import growingon.buying.OfferAnswer;
+import growingon.buying.OfferAnswer.Tried;
+import growingon.buying.OfferAnswer.Verdict;
+import growingon.buying.Outcome;
+import growingon.buying.PlanValue;
+import growingon.buying.Spread;
+import growingon.nursery.Offer;
+import growingon.project.LotHistory;
+import growingon.report.build.Columns;
+import growingon.report.buying.BuyingFigures.Sold;
+import growingon.report.model.Column;
+import growingon.report.model.Kind;
+import growingon.report.model.Rows;
+import growingon.report.model.Table;
+import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
+import growingon.report.text.Sentences;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** The tables of an answer. */
+final class BuyingTables {
+  private final BuyingFigures figures;
+  private final BuyingVerdicts verdicts;
+  private final Answer answer;
+  private final String currency;
+
+  BuyingTables(BuyingFigures figures) {
+    this.figures = figures;
+    this.verdicts = new BuyingVerdicts(figures);
+    this.answer = figures.answer;
+    this.currency = figures.currency;
+  }
+
+  private Double ofHundred(Spread spread) {
+    return answer.draws() == 0 ? null : 100 * spread.shareAbove();
+  }
+
+  Table plans() {
+    Rows rows = new Rows();
+    for (PlanValue plan : answer.plans()) {
+      Outcome line = plan.line();
+      rows.add(
+          plan.kind().toString(),
+          plan.value().mean(),
+          plan.gain().mean(),
+          plan.gain().p10(),
+          plan.gain().p90(),
+          plan.kind() == PlanValue.Kind.AS_GIVEN ? null : ofHundred(plan.gain()),
+          line.lowestCash(),
+          figures.horizon.month(line.lowestMonth()),
+          mostMissing(line),
+          hoursShort(line),
+          plan.laidOut());
+    }
+    return new Table(
+        "buying-plans",
+        "The plans side by side",
+        List.of(
+            "Present value of all cash, what is unsold at the end counted as the plan says. "
+                + drawn()
+                + " Room, hours and cash are those of the plan's line.",
+            Sentences.WITHOUT_VAT),
+        List.of(
+            Column.of("plan", "plan", "", Kind.TEXT),
+            Column.of("value", "present value", currency, Kind.MONEY),
+            Columns.belowNil(Column.of("gain", "gain over as given", currency, Kind.MONEY)),
+            Column.of("p10", "gain, P10", currency, Kind.MONEY),
+            Column.of("p90", "gain, P90", currency, Kind.MONEY),
+            Column.of("better", "better in … of 100", "draws", Kind.NUMBER),
+            Columns.belowNil(Column.of("lowest_cash", "lowest cash", currency, Kind.MONEY)),
+            Column.of("lowest_month", "in", "", Kind.MONTH),
+            Columns.aboveNil(Column.of("missing", "most room missing", "m²", Kind.SQUARE_METRES)),
+            Columns.aboveNil(Column.of("hours_short", "hours short", "hours", Kind.HOURS)),
+            Column.of("laid_out", "money laid out", currency, Kind.MONEY)),
+        rows.list());
+  }
+
+  private String drawn() {
+    return answer.draws() == 0
+        ? "On the plan's line, without luck."
+        : "Over %s draws, none of which was used to choose."
+            .formatted(Labels.whole(answer.draws()));
+  }
+
+  private double mostMissing(Outcome line) {
+    double most = 0;
+    for (int place = 0; place < line.space().length; place++) {
+      for (int month = 0; month < line.hours().length; month++) {
+        double over = line.space()[place][month] - answer.limits().capacity()[place][month];
+        most = Math.max(most, over);
+      }
+    }
+    return most;
+  }
+
+  private double hoursShort(Outcome line) {
+    double sum = 0;
+    for (int month = 0; month < line.hours().length; month++) {
+      sum += Math.max(0, line.hours()[month] - answer.limits().available()[month]);
+    }
+    return sum;
+  }
+
+  Table offers() {
+    Rows rows = new Rows();
+    for (OfferAnswer offer : answer.offers()) {
+      Offer asked = offer.take().offer();
+      boolean bought = offer.advised() > 0;
+      boolean ranged = offer.goodFrom() < offer.goodTo();
+      rows.add(
+          offer.take().name(),
+          verdicts.sentence(offer),
+          offer.advised(),
+          offer.planned(),
+          bought && ranged ? offer.goodFrom() : null,
+          bought && ranged ? offer.goodTo() : null,
+          Rows.text(priceStep(asked, offer.at())),
+          asked.unitPrice(offer.at()) * asked.rate(),
+          offer.landed(),
+          figures.orderBy(offer),
+          offer.at(),
+          offer.gain().mean(),
+          answer.draws() == 0 ? null : offer.gain().p10(),
+          answer.draws() == 0 ? null : offer.gain().p50(),
+          answer.draws() == 0 ? null : offer.gain().p90(),
+          ofHundred(offer.gain()),
+          figures.season(offer.judgedAt()),
+          offer.payback().isPresent() ? figures.horizon.month(offer.payback().getAsInt()) : null,
+          offer.mostLanded().isPresent() ? offer.mostLanded().getAsDouble() : null,
+          offer.verdict() == Verdict.DOES_NOT_PAY ? -offer.gain().mean() : null,
+          offer.lacks().map(verdicts::lack).orElse(null),
+          Rows.number(offer.yieldPerM2Year()));
+    }
+    return new Table(
+        "buying-offers",
+        "What to buy",
+        List.of(
+            "Each offer beside all else that is recommended; one that is not bought at the number"
+                + " that would be best for it, limits aside. Gain, P10 to P90 and the most you can"
+                + " pay are those at the end of the season named, when nine tenths are sold.",
+            "Order by: the month by whose end the order must be out. The most you can pay is a"
+                + " landed price, at which the mean gain is nil."),
+        List.of(
+            Column.of("offer", "offer", "", Kind.TEXT),
+            Column.of("verdict", "what to do", "", Kind.LONG_TEXT).wide(60),
+            Column.of("take", "buy", "plants", Kind.COUNT),
+            Column.of("planned", "as planned", "plants", Kind.COUNT),
+            Column.of("good_from", "as good from", "plants", Kind.COUNT),
+            Column.of("good_to", "to", "plants", Kind.COUNT),
+            Column.of("price_step", "price step", "", Kind.TEXT),
+            Column.of("unit_price", "unit price", currency, Kind.MONEY_EACH),
+            Column.of("landed", "landed, a plant", currency, Kind.MONEY_EACH),
+            Column.of("order_by", "order by", "", Kind.MONTH),
+            Column.of("at", "weighed at", "plants", Kind.COUNT),
+            Columns.belowNil(Column.of("gain", "gain", currency, Kind.MONEY)),
+            Column.of("p10", "P10", currency, Kind.MONEY),
+            Column.of("p50", "P50", currency, Kind.MONEY),
+            Column.of("p90", "P90", currency, Kind.MONEY),
+            Column.of("pays", "pays in … of 100", "draws", Kind.NUMBER),
+            Column.of("judged_at", "at the end of", "", Kind.TEXT),
+            Column.of("money_back", "money back by", "", Kind.MONTH),
+            Column.of("most_to_pay", "most you can pay, landed", currency, Kind.MONEY_EACH),
+            Column.of("misses_by", "misses by", currency, Kind.MONEY),
+            Column.of("needs", "needs more of", "", Kind.TEXT),
+            Column.of("yield", "gain a m² and year", currency, Kind.MONEY_EACH)),
+        rows.list());
+  }
+
+  private static String priceStep(Offer offer, int number) {
+    List<Offer.PriceBreak> breaks = offer.breaks();
+    for (int i = breaks.size() - 1; i > 0; i--) {
+      if (number >= breaks.get(i).least()) {
+        return "from " + breaks.get(i).least();
+      }
+    }
+    return breaks.size() > 1 ? "under " + breaks.get(1).least() : "";
+  }
+
+  Table quantities() {
+    Rows rows = new Rows();
+    for (OfferAnswer offer : answer.offers()) {
+      for (Tried tried : offer.numbers()) {
+        rows.add(
+            offer.take().name(),
+            tried.number(),
+            tried.gain().mean(),
+            tried.gain().p10(),
+            tried.gain().p90(),
+            tried.isGood() ? "yes" : "no",
+            tried.fits() ? "yes" : "no");
+      }
+    }
+    return new Table(
+        "buying-quantities",
+        "Every number that was tried, beside all else recommended, at the plan's end",
+        List.of(),
+        List.of(
+            Column.of("offer", "offer", "", Kind.TEXT),
+            Column.of("quantity", "plants", "plants", Kind.COUNT),
+            Column.of("mean", "gain", currency, Kind.MONEY),
+            Column.of("p10", "P10", currency, Kind.MONEY),
+            Column.of("p90", "P90", currency, Kind.MONEY),
+            Column.of("as_good", "as good", "", Kind.TEXT),
+            Column.of("fits", "fits", "", Kind.TEXT)),
+        rows.list());
+  }
+
+  Table holds() {
+    Rows rows = new Rows();
+    for (HoldAnswer hold : answer.holds()) {
+      List<LotHistory> before = figures.histories(figures.given, hold.name());
+      List<LotHistory> after = figures.histories(figures.recommended, hold.name());
+      List<LotHistory> any = before.isEmpty() ? after : before;
+      rows.add(
+          hold.name(),
+          any.get(0).lot().species(),
+          any.stream().mapToDouble(LotHistory::standingAtStart).sum(),
+          Rows.text(BuyingFigures.standingByGrade(any)),
+          BuyingFigures.held(hold.given()),
+          hold.isChange() ? BuyingFigures.held(hold.advised()) : "as it is",
+          figures.soldThisSeason(before),
+          figures.soldThisSeason(after),
+          hold.isChange() ? Rows.text(become(before, after)) : null,
+          hold.isChange() ? (Double) hold.brings().mean() : null,
+          hold.isChange() ? ofHundred(hold.brings()) : null);
+    }
+    return new Table(
+        "buying-holds",
+        "Sell or hold",
+        List.of(
+            "Held plants are not sold below the grade named; the best are those that were thickest"
+                + " when the lot was counted: tag every fifth down the row, and hold those. What a"
+                + " change brings is weighed beside all others.",
+            Sentences.WITHOUT_VAT),
+        List.of(
+            Rows.lot(),
+            Column.of("species", "species", "", Kind.TEXT),
+            Column.of("standing", "standing", "plants", Kind.NUMBER),
+            Column.of("ready_now", "now, by grade", "", Kind.TEXT),
+            Column.of("given", "held as given", "", Kind.TEXT),
+            Column.of("advised", "hold", "", Kind.TEXT),
+            Column.of("sold_given", "sold this season as given", "plants", Kind.NUMBER),
+            Column.of("sold_advised", "as advised", "plants", Kind.NUMBER),
+            Column.of("become", "what they become", "", Kind.TEXT),
+            Column.of("brings", "brings", currency, Kind.MONEY),
+            Column.of("sure", "sure in … of 100", "draws", Kind.NUMBER)),
+        rows.list());
+  }
+
+  private String become(List<LotHistory> before, List<LotHistory> after) {
+    List<String> words = new ArrayList<>();
+    for (Map.Entry<Sold, Double> each : figures.more(before, after).stream().limit(2).toList()) {
+      words.add(
+          "%s %s in %s"
+              .formatted(
+                  Labels.whole(each.getValue()),
+                  each.getKey().grade(),
+                  figures.season(each.getKey().season())));
+    }
+    return Phrases.list(words);
+  }
+
+  Table limits() {
+    Rows rows = new Rows();
+    for (LimitWorth limit : answer.limitsWorth()) {
+      for (LimitWorth.Step step : limit.steps()) {
+        boolean first = step == limit.steps().get(0);
+        rows.add(
+            first ? Phrases.sentence(BuyingWords.limitName(limit)) : null,
+            first ? when(limit) : null,
+            first ? amount(limit, limit.amount()) : null,
+            first ? amount(limit, limit.usedAsGiven()) : null,
+            first ? amount(limit, limit.usedAsRecommended()) : null,
+            Phrases.percent(step.share()),
+            amount(limit, step.added()),
+            step.worth(),
+            step.each(),
+            step.worth() > 0 ? Rows.text(then(step.then(), step.instead())) : null,
+            first && limit.without().isPresent() ? limit.without().getAsDouble() : null);
+      }
+    }
+    return new Table(
+        "buying-limits",
+        "What more would be worth",
+        List.of(
+            "What would be gained if there were so much more, and what you would then do: the same"
+                + " as changing the cell and asking again. Plants and holds come in steps, so a"
+                + " little more may bring nothing and more of it much. What a larger place costs is"
+                + " taken off.",
+            Sentences.WITHOUT_VAT),
+        List.of(
+            Column.of("limit", "limit", "", Kind.TEXT),
+            Column.of("when", "when", "", Kind.TEXT),
+            Column.of("amount", "there is", "", Kind.TEXT),
+            Column.of("used_given", "used as given", "", Kind.TEXT),
+            Column.of("used", "as recommended", "", Kind.TEXT),
+            Column.of("more", "more", "", Kind.TEXT),
+            Column.of("added", "that is", "", Kind.TEXT),
+            Column.of("worth", "worth", currency, Kind.MONEY),
+            Column.of("each", "worth of each", currency, Kind.MONEY_EACH),
+            Column.of("then", "what you would then do", "", Kind.LONG_TEXT).wide(40),
+            Column.of("without", "worth without the limit", currency, Kind.MONEY)),
+        rows.list());
+  }
+
+  private String when(LimitWorth limit) {
+    return limit.what() == LimitWorth.What.DEMAND
+        ? "every season"
+        : Phrases.span(figures.horizon.month(limit.from()), figures.horizon.month(limit.to()));
+  }
+
+  private String amount(LimitWorth limit, double amount) {
+    return switch (limit.what()) {
+      case ROOM -> Phrases.squareMetres(amount);
+      case HOURS -> Phrases.hours(amount);
+      case DEMAND -> Labels.number(amount) + " plants";
+      case CASH -> figures.money(amount);
+    };
+  }
+
+  /** 40 more Hornbeam; hold half of the best of Crab apple 2022 to stout. */
+  String then(Candidate candidate, Candidate instead) {
+    List<String> words = new ArrayList<>();
+    List<Choice> choices = answer.question().choices();
+    for (int i = 0; i < choices.size(); i++) {
+      int difference = candidate.value(i) - instead.value(i);
+      if (difference != 0 && choices.get(i) instanceof Holding holding) {
+        Optional<growingon.nursery.Hold> hold = holding.hold(candidate.value(i));
+        words.add("hold " + BuyingFigures.held(hold) + " of " + holding.name());
+      } else if (difference != 0) {
+        words.add(
+            0,
+            "%d %s %s"
+                .formatted(
+                    Math.abs(difference),
+                    difference > 0 ? "more" : "fewer",
+                    choices.get(i).name()));
+      }
+    }
+    return words.size() > 3
+        ? String.join("; ", words.subList(0, 3)) + "; and %d more".formatted(words.size() - 3)
+        : String.join("; ", words);
+  }
+
+  Table certificate() {
+    Certificate tried = answer.found().certificate();
+    Rows rows = new Rows();
+    rows.add("plans run", (double) tried.runs(), null);
+    rows.add("single changes looked at", (double) tried.singles(), null);
+    tried
+        .bestSingle()
+        .ifPresent(
+            best -> rows.add("the best single change would gain", best.gain(), said(best.move())));
+    tried
+        .bestDouble()
+        .ifPresent(
+            best -> rows.add("the best double change would gain", best.gain(), said(best.move())));
+    rows.add("what is not worth saying", tried.threshold(), null);
+    rows.add("gain on the draws that were chosen on", answer.found().gainOnChosen(), null);
+    return new Table(
+        "buying-certificate",
+        "What was tried",
+        List.of(
+            "Nothing that was tried beside the recommended gains more than what is not worth"
+                + " saying, on the draws that were chosen on."),
+        List.of(
+            Column.of("what", "what", "", Kind.TEXT),
+            Column.of("value", "number", "", Kind.NUMBER),
+            Column.of("change", "change", "", Kind.TEXT)),
+        rows.list());
+  }
+
+  private String said(Move move) {
+    Candidate changed = answer.found().recommended();
+    return then(move.from(changed), changed);
+  }
+}

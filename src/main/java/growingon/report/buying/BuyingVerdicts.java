@@ -1,0 +1,206 @@
+package growingon.report.buying;
+
+import growingon.buying.OfferAnswer;
+import growingon.buying.OfferAnswer.Lack;
+import growingon.buying.Spread;
+import growingon.report.text.Labels;
+import growingon.report.text.Odds;
+import growingon.report.text.Phrases;
+import java.time.YearMonth;
+
+/** What is said of an offer. */
+final class BuyingVerdicts {
+  /** Bought, it loses in so many draws of 100 or more: luck decides. */
+  private static final double OFTEN = 0.2;
+
+  private static final double NEARLY_ALWAYS = 0.9;
+  private static final double HALF = 0.5;
+  private static final double RARELY = 0.05;
+
+  private final BuyingFigures figures;
+  private final int draws;
+
+  BuyingVerdicts(BuyingFigures figures) {
+    this.figures = figures;
+    this.draws = figures.answer.draws();
+  }
+
+  /** How good a gamble it is, by the same limits as a plan's own lots. */
+  static String word(Spread gain) {
+    double pays = gain.shareAbove();
+    if (pays == 1) {
+      return "safe";
+    }
+    if (pays < RARELY) {
+      return "hopeless";
+    }
+    if (gain.mean() <= 0 || pays < HALF) {
+      return "a poor gamble";
+    }
+    return pays >= NEARLY_ALWAYS ? "a good gamble" : "a fair gamble";
+  }
+
+  static boolean isLuckDeciding(OfferAnswer offer) {
+    return offer.advised() > 0 && 1 - offer.gain().shareAbove() >= OFTEN;
+  }
+
+  /** A few words for the sheet Offers. */
+  String brief(OfferAnswer offer) {
+    return switch (offer.verdict()) {
+      case BUY -> (isLuckDeciding(offer) ? "luck decides: " : "") + "buy " + offer.advised();
+      case BRINGS_LITTLE -> "do not buy: brings little";
+      case DOES_NOT_FIT -> "pays, but does not fit";
+      case HOLDING_PAYS_MORE -> "pays, but holding pays more";
+      case PAYS_LATER ->
+          "not back by %s; pays from %s"
+              .formatted(lastSeason(), figures.season(offer.paysFrom().getAsInt()));
+      case UNSOLD -> "cannot be judged: too many unsold";
+      case DOES_NOT_PAY -> "do not buy: misses by " + figures.money(-offer.gain().mean());
+    };
+  }
+
+  private String lastSeason() {
+    return figures.season(figures.answer.plan().seasons() - 1);
+  }
+
+  /** A sentence that begins with what to do. */
+  String sentence(OfferAnswer offer) {
+    return switch (offer.verdict()) {
+      case BUY -> buy(offer);
+      case BRINGS_LITTLE ->
+          "Leave %s: the best number, %d, would bring %s more, too little to be worth it."
+              .formatted(name(offer), offer.at(), figures.money(offer.atEnd().mean()));
+      case DOES_NOT_FIT -> doesNotFit(offer);
+      case HOLDING_PAYS_MORE ->
+          "Leave %s: it would pay if nothing more were held, but the plants you have pay more for"
+                  .formatted(name(offer))
+              + " the room and the buyers.";
+      case PAYS_LATER -> paysLater(offer);
+      case UNSOLD ->
+          "Leave %s for now: %s still unsold after %d seasons; look at the demand."
+              .formatted(
+                  name(offer), Phrases.plants(offer.unsoldAtJudging()), offer.judgedAt() + 1);
+      case DOES_NOT_PAY -> doesNotPay(offer);
+    };
+  }
+
+  private static String name(OfferAnswer offer) {
+    return offer.take().name();
+  }
+
+  private String buy(OfferAnswer offer) {
+    String number = Integer.toString(offer.advised());
+    String again = offer.take().orders().size() > 1 ? times(offer) : "";
+    String first =
+        isLuckDeciding(offer)
+            ? "Luck decides, %s: buy %s %s".formatted(word(offer.gain()), number, name(offer))
+            : "Buy %s %s".formatted(number, name(offer));
+    return "%s%s, order %s: brings %s%s%s."
+            .formatted(
+                first,
+                again,
+                Labels.month(figures.orderBy(offer)),
+                figures.money(offer.gain().mean()),
+                odds(offer.gain()),
+                asGood(offer))
+        + judgedLater(offer);
+  }
+
+  private String times(OfferAnswer offer) {
+    return " each time (%d orders to %s)"
+        .formatted(
+            offer.take().orders().size(),
+            Labels.month(offer.take().orders().get(offer.take().orders().size() - 1).arrival()));
+  }
+
+  private String judgedLater(OfferAnswer offer) {
+    return offer.judgedAt() > figures.answer.plan().seasons() - 1
+        ? " Judged at the end of %s, when it is sold.".formatted(figures.season(offer.judgedAt()))
+        : "";
+  }
+
+  private String odds(Spread gain) {
+    return draws == 0 ? "" : ", pays " + Odds.in(gain.shareAbove(), draws);
+  }
+
+  /** , 60 to 100 do as well. */
+  String asGood(OfferAnswer offer) {
+    return offer.goodFrom() < offer.goodTo()
+        ? "; %d to %d do as well".formatted(offer.goodFrom(), offer.goodTo())
+        : "";
+  }
+
+  private String doesNotFit(OfferAnswer offer) {
+    String least =
+        offer
+            .least()
+            .filter(some -> some.number() != offer.at())
+            .map(
+                some ->
+                    " At the least %d, with %s, for %s."
+                        .formatted(some.number(), lack(some.lack()), figures.money(some.gain())))
+            .orElse("");
+    return "Leave %s unless you add %s: %d would then bring %s%s.%s"
+        .formatted(
+            name(offer),
+            offer.lacks().map(this::lack).orElse("more than there is"),
+            offer.at(),
+            figures.money(offer.gain().mean()),
+            odds(offer.gain()),
+            least);
+  }
+
+  /** 4.6 m² more in the Quarantine corner in Feb 2027. */
+  String lack(Lack lack) {
+    String month = Labels.month(figures.horizon.month(lack.month()));
+    return switch (lack.what()) {
+      case ROOM ->
+          "%s more in %s in %s"
+              .formatted(Phrases.squareMetres(up(lack.amount())), lack.place(), month);
+      case HOURS -> "%s more in %s".formatted(Phrases.hours(lack.amount()), month);
+      case CASH -> "%s more cash in %s".formatted(figures.money(lack.amount()), month);
+    };
+  }
+
+  private static double up(double m2) {
+    return Math.ceil(10 * m2) / 10;
+  }
+
+  private String paysLater(OfferAnswer offer) {
+    return "%s is not back by %s%s: %s would stand unsold then, worth %s at list; it pays from %s%s:"
+            .formatted(
+                Phrases.sentence(name(offer)),
+                lastSeason(),
+                draws == 0 ? "" : " (" + hundred(offer.atEnd()) + ")",
+                "%s of %d".formatted(Labels.whole(offer.unsold()), all(offer)),
+                figures.money(offer.unsoldAtList()),
+                figures.season(offer.paysFrom().getAsInt()),
+                draws == 0 ? "" : " (" + hundred(offer.gain()) + ")")
+        + " plan %d seasons to have it weighed.".formatted(offer.judgedAt() + 1);
+  }
+
+  private static int all(OfferAnswer offer) {
+    return offer.at() * offer.take().orders().size();
+  }
+
+  private String hundred(Spread gain) {
+    return Odds.briefly(gain.shareAbove(), draws) + " of " + Math.min(100, draws);
+  }
+
+  private String doesNotPay(OfferAnswer offer) {
+    String most =
+        offer.mostLanded().isPresent()
+            ? "; it would just pay at %s landed (asked: %s)"
+                .formatted(
+                    Phrases.each(figures.currency, offer.mostLanded().getAsDouble()),
+                    Phrases.each(figures.currency, offer.landed()))
+            : "; it does not pay as a gift";
+    return "Do not buy %s: at best it misses by %s%s."
+        .formatted(name(offer), figures.money(-offer.gain().mean()), most);
+  }
+
+  /** By the end of a month, or at once where it is past. */
+  private static String by(YearMonth month, YearMonth first) {
+    return month.isBefore(first) ? "at once" : "by the end of " + Labels.month(month);
+  }
+}

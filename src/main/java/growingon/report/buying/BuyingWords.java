@@ -1,0 +1,366 @@
+package growingon.report.buying;
+
+import growingon.buying.Answer;
+import growingon.buying.HoldAnswer;
+import growingon.buying.LimitWorth;
+import growingon.buying.OfferAnswer;
+import growingon.buying.OfferAnswer.Verdict;
+import growingon.buying.Outcome;
+import growingon.buying.PlanValue;
+import growingon.buying.PlanValue.Kind;
+import growingon.buying.Question.Scope;
+import growingon.nursery.Hold;
+import growingon.nursery.HorizonValue;
+import growingon.project.LotHistory;
+import growingon.report.buying.BuyingFigures.Sold;
+import growingon.report.text.Labels;
+import growingon.report.text.Odds;
+import growingon.report.text.Phrases;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What is said first: what to order and to hold, what it brings, and what stands in the way. */
+final class BuyingWords {
+  private static final int HOLDS_NAMED = 2;
+  private static final int OFFERS_NAMED = 2;
+  private static final double THIRD = 1.0 / 3;
+
+  private final BuyingFigures figures;
+  private final BuyingVerdicts verdicts;
+  private final Answer answer;
+
+  BuyingWords(BuyingFigures figures) {
+    this.figures = figures;
+    this.verdicts = new BuyingVerdicts(figures);
+    this.answer = figures.answer;
+  }
+
+  /** At most six lines for the terminal; the decision first. */
+  List<String> headlines() {
+    List<String> lines = new ArrayList<>();
+    trouble().ifPresent(lines::add);
+    quick().ifPresent(lines::add);
+    lines.addAll(decision());
+    lines.add(brings());
+    answer.offers().stream()
+        .filter(offer -> offer.advised() == 0)
+        .filter(offer -> offer.verdict() != Verdict.DOES_NOT_PAY)
+        .limit(OFFERS_NAMED)
+        .forEach(offer -> lines.add(verdicts.sentence(offer)));
+    lines.add(limits());
+    return lines.stream().limit(7).toList();
+  }
+
+  /** At most seven sentences for the sheet Answer. */
+  List<String> sentences() {
+    List<String> lines = new ArrayList<>();
+    trouble().ifPresent(lines::add);
+    quick().ifPresent(lines::add);
+    lines.addAll(decision());
+    lines.add(brings());
+    countsOn().ifPresent(lines::add);
+    takings().ifPresent(lines::add);
+    atNil().ifPresent(lines::add);
+    unsold().ifPresent(lines::add);
+    lines.add(limits());
+    return lines.stream().limit(8).toList();
+  }
+
+  private Optional<String> quick() {
+    return answer.wish().isQuick()
+        ? Optional.of(
+            "Quick: without luck, on the plan's line alone; run it without --quick before you order.")
+        : Optional.empty();
+  }
+
+  /** What does not suffice before anything is bought. */
+  private Optional<String> trouble() {
+    Outcome given = answer.plan(Kind.AS_GIVEN).orElseThrow().line();
+    double worst = 0;
+    String words = "";
+    List<String> places = List.copyOf(answer.inputs().scenario().nursery().places().keySet());
+    for (int place = 0; place < places.size(); place++) {
+      for (int month = 0; month < given.hours().length; month++) {
+        double over = given.space()[place][month] - answer.limits().capacity()[place][month];
+        double share = over / Math.max(1, answer.limits().capacity()[place][month]);
+        if (share > 0.01 && share > worst) {
+          worst = share;
+          words =
+              "%s lacks %s in %s"
+                  .formatted(
+                      places.get(place),
+                      Phrases.squareMetres(over),
+                      Phrases.month(figures.horizon, month));
+        }
+      }
+    }
+    double shortest = 0;
+    int when = 0;
+    for (int month = 0; month < given.hours().length; month++) {
+      double over = given.hours()[month] - answer.limits().available()[month];
+      if (over > shortest) {
+        shortest = over;
+        when = month;
+      }
+    }
+    if (shortest > 0.05) {
+      String hours =
+          "%s are short in %s"
+              .formatted(Phrases.hours(shortest), Phrases.month(figures.horizon, when));
+      words = words.isEmpty() ? hours : words + ", and " + hours;
+    }
+    if (figures.settings.lowestCash().isPresent()
+        && given.lowestCash() < figures.settings.lowestCash().getAsDouble()) {
+      String cash =
+          "cash falls to %s in %s"
+              .formatted(
+                  figures.money(given.lowestCash()),
+                  Phrases.month(figures.horizon, given.lowestMonth()));
+      words = words.isEmpty() ? cash : words + ", and " + cash;
+    }
+    return words.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            Phrases.sentence(words)
+                + ", before anything is bought; what follows makes none of it worse.");
+  }
+
+  private List<String> decision() {
+    List<String> lines = new ArrayList<>();
+    if (answer.wish().scope() != Scope.HOLDS) {
+      lines.add(purchases());
+    }
+    if (answer.wish().scope() != Scope.PURCHASES) {
+      lines.add(holds());
+    }
+    return lines;
+  }
+
+  private String purchases() {
+    List<OfferAnswer> bought =
+        answer.offers().stream().filter(offer -> offer.advised() > 0).toList();
+    if (answer.offers().isEmpty()) {
+      return "There is no offer to be decided.";
+    }
+    if (!bought.isEmpty()) {
+      return String.join(" ", bought.stream().limit(3).map(verdicts::sentence).toList())
+          + (bought.size() > 3
+              ? " And %d more: see the sheet Offers.".formatted(bought.size() - 3)
+              : "");
+    }
+    boolean roomPays =
+        answer.offers().stream().anyMatch(offer -> offer.verdict() == Verdict.HOLDING_PAYS_MORE);
+    if (roomPays) {
+      return "Buy nothing: the room and the buyers are worth more to plants you have (sheet Sell or"
+          + " hold).";
+    }
+    List<String> why =
+        answer.offers().stream()
+            .map(offer -> offer.take().name() + ": " + verdicts.brief(offer))
+            .toList();
+    return "Buy nothing. " + Phrases.sentence(Phrases.list(why, 3, "offers")) + ".";
+  }
+
+  private String holds() {
+    List<HoldAnswer> changed = answer.holds().stream().filter(HoldAnswer::isChange).toList();
+    if (answer.holds().isEmpty()) {
+      return "There is no lot whose holding is to be decided.";
+    }
+    if (changed.isEmpty()) {
+      return "Sell and hold as the plan does.";
+    }
+    List<HoldAnswer> more = changed.stream().filter(each -> !isFreed(each)).toList();
+    List<HoldAnswer> freed = changed.stream().filter(BuyingWords::isFreed).toList();
+    List<String> parts = new ArrayList<>();
+    if (!more.isEmpty()) {
+      parts.add(
+          "Hold back plants in %s, first of %s"
+              .formatted(
+                  Phrases.counted(more.size(), "lot", "lots"),
+                  String.join(
+                      ", and of ", more.stream().limit(HOLDS_NAMED).map(this::named).toList())));
+    }
+    if (!freed.isEmpty()) {
+      parts.add(
+          "%s what is held in %s, first %s"
+              .formatted(
+                  parts.isEmpty() ? "Free" : "free",
+                  Phrases.counted(freed.size(), "lot", "lots"),
+                  freed.get(0).name()));
+    }
+    return String.join("; ", parts) + " (sheet Sell or hold).";
+  }
+
+  private static boolean isFreed(HoldAnswer each) {
+    double advised = each.advised().map(Hold::share).orElse(0.0);
+    return advised == 0;
+  }
+
+  private String named(HoldAnswer each) {
+    return "%s, %s (+%s)"
+        .formatted(
+            each.name(),
+            BuyingFigures.held(each.advised()),
+            BuyingFigures.three(each.brings().mean()));
+  }
+
+  private String brings() {
+    PlanValue recommended = answer.recommended();
+    double gain = recommended.gain().mean();
+    if (Math.abs(gain) < 0.5) {
+      return "Nothing that was tried beats the plan as given.";
+    }
+    String often =
+        answer.draws() == 0
+            ? ""
+            : ", and does so " + Odds.in(recommended.gain().shareAbove(), answer.draws());
+    return "It brings %s more than the plan as given, in today's money%s.%s"
+        .formatted(figures.money(gain), often, planned());
+  }
+
+  private String planned() {
+    return answer
+        .plan(Kind.AS_PLANNED)
+        .map(
+            planned ->
+                " What the plan takes now would bring %s."
+                    .formatted(figures.money(planned.gain().mean())))
+        .orElse("");
+  }
+
+  /** Which buyers the plants held are to meet. */
+  private Optional<String> countsOn() {
+    List<Map.Entry<Sold, Double>> more =
+        figures.more(figures.given.lots(), figures.recommended.lots());
+    if (more.isEmpty() || answer.wish().scope() == Scope.PURCHASES) {
+      return Optional.empty();
+    }
+    List<String> named =
+        more.stream()
+            .limit(2)
+            .map(
+                each ->
+                    "%s %s wanted in %s"
+                        .formatted(
+                            Labels.whole(each.getValue()),
+                            each.getKey().grade(),
+                            figures.season(each.getKey().season())))
+            .toList();
+    return Optional.of(
+        "This counts on buyers who may not come: %s more than as given.%s"
+            .formatted(Phrases.list(named), swing(more)));
+  }
+
+  /** What would be missed if a third of the more that is sold were not wanted. */
+  private String swing(List<Map.Entry<Sold, Double>> more) {
+    double lost = 0;
+    for (Map.Entry<Sold, Double> each : more) {
+      lost += THIRD * each.getValue() * price(each.getKey());
+    }
+    return " If a third of them stay away, up to %s less comes in.".formatted(figures.money(lost));
+  }
+
+  private double price(Sold sold) {
+    return answer.inputs().scenario().nursery().demand().stream()
+        .filter(row -> row.ladder().equals(sold.ladder()) && row.grade().equals(sold.grade()))
+        .mapToDouble(row -> row.price())
+        .max()
+        .orElse(0);
+  }
+
+  /** This season's takings, and when they are back. */
+  private Optional<String> takings() {
+    double less = figures.receipts(figures.given, 0) - figures.receipts(figures.recommended, 0);
+    if (less < 1) {
+      return Optional.empty();
+    }
+    double sum = 0;
+    int back = -1;
+    for (int season = 0; season < figures.horizon.seasons(); season++) {
+      sum +=
+          figures.receipts(figures.recommended, season) - figures.receipts(figures.given, season);
+      back = back < 0 && sum >= 0 ? season : back;
+    }
+    return Optional.of(
+        "This season's takings fall by %s, %s."
+            .formatted(
+                figures.money(less),
+                back < 0 ? "not back within the plan" : "back by " + figures.season(back)));
+  }
+
+  private Optional<String> atNil() {
+    return answer
+        .atNil()
+        .map(
+            nil ->
+                "Plants unsold at the end count here at %s; if they counted for nothing, it would bring %s%s."
+                    .formatted(
+                        answer.plan().horizonValue().isStockValue()
+                            ? "their stock value"
+                            : "a share of list price",
+                        figures.money(nil.gain().mean()),
+                        nilPurchases(nil)));
+  }
+
+  private String nilPurchases(Answer.AtNil nil) {
+    List<String> otherwise = new ArrayList<>();
+    for (int i = 0; i < answer.question().choices().size(); i++) {
+      int then = nil.candidate().value(i);
+      boolean isTake = answer.question().choices().get(i) instanceof growingon.buying.Choice.Take;
+      if (isTake && then != answer.found().recommended().value(i)) {
+        otherwise.add("%d %s".formatted(then, answer.question().choices().get(i).name()));
+      }
+    }
+    return otherwise.isEmpty()
+        ? ", and the purchases would be the same"
+        : ", and you would buy " + Phrases.list(otherwise, 3, "offers");
+  }
+
+  /** Warns where much is unsold at the end and counts for nothing. */
+  private Optional<String> unsold() {
+    double plants = 0;
+    double left = 0;
+    for (LotHistory lot : figures.recommended.lots()) {
+      plants += lot.quantity();
+      left += lot.standing(lot.months() - 1) - lot.keptAtEnd();
+    }
+    return answer.plan().horizonValue().equals(HorizonValue.NOTHING) && left >= THIRD * plants
+        ? Optional.of(
+            "%s of all plants stand unsold at the end and count for nothing, so long holds and late"
+                    .formatted(Phrases.percent(left / plants))
+                + " purchases look bad: give a horizon value, or plan more seasons.")
+        : Optional.empty();
+  }
+
+  /** What holds the nursery back most. */
+  String limits() {
+    if (answer.limitsWorth().isEmpty()) {
+      return "Nothing holds you back: more room, hours or cash would bring nothing.";
+    }
+    LimitWorth first = answer.limitsWorth().get(0);
+    LimitWorth.Step tenth = first.steps().get(0);
+    LimitWorth.Step step =
+        first.steps().stream().filter(each -> each.worth() > 0).findFirst().orElse(tenth);
+    String without =
+        first.without().isPresent() && first.without().getAsDouble() > 0
+            ? "; without that limit %s more".formatted(figures.money(first.without().getAsDouble()))
+            : "";
+    return "%s holds you back most: %d %% more of it would bring %s%s (sheet What holds you back)."
+        .formatted(
+            Phrases.sentence(limitName(first)),
+            Math.round(100 * step.share()),
+            figures.money(step.worth()),
+            without);
+  }
+
+  static String limitName(LimitWorth limit) {
+    return switch (limit.what()) {
+      case ROOM -> "room in " + limit.name();
+      case HOURS -> "hours";
+      case CASH -> "the lowest cash allowed";
+      case DEMAND -> "demand for " + limit.name();
+    };
+  }
+}

@@ -1,0 +1,2 @@
+/** The charts of a plan. */
+package growingon.report.chart;

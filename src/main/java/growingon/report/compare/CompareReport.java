@@ -1,0 +1,129 @@
+package growingon.report.compare;
+
+import growingon.chance.Chances;
+import growingon.money.Accounts;
+import growingon.money.bought.BoughtLot;
+import growingon.nursery.Inputs;
+import growingon.nursery.Settings;
+import growingon.problem.Problem;
+import growingon.report.model.Chart;
+import growingon.report.model.Report;
+import growingon.report.model.Sheet;
+import growingon.report.model.Table;
+import growingon.whole.WholePlan;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** Two plans side by side: only what differs, largest first, with the reasons. */
+public final class CompareReport {
+  /** So many of each kind are named in the terminal. */
+  private static final int NAMED = 3;
+
+  private CompareReport() {}
+
+  /**
+   * A plan as read and reckoned.
+   *
+   * @param label what it is called here; the two sides have different ones
+   * @param inputs what was read
+   * @param problems everything found while reading
+   * @param accounts its accounts
+   * @param whole its whole plants
+   * @param bought what each lot bought is worth
+   * @param chances how sure it is, on the same luck as the other plan, where draws were made
+   */
+  public record Side(
+      String label,
+      Inputs inputs,
+      List<Problem> problems,
+      Accounts accounts,
+      WholePlan whole,
+      List<BoughtLot> bought,
+      Optional<Chances> chances) {
+    /** A plan with its whole plants as they come. */
+    public Side(
+        String label,
+        Inputs inputs,
+        List<Problem> problems,
+        Accounts accounts,
+        List<BoughtLot> bought,
+        Optional<Chances> chances) {
+      this(label, inputs, problems, accounts, WholePlan.of(accounts.projection()), bought, chances);
+    }
+
+    public Side {
+      problems = List.copyOf(problems);
+      bought = List.copyOf(bought);
+    }
+
+    String currency() {
+      return settings().currency();
+    }
+
+    private Settings settings() {
+      return inputs.scenario().nursery().settings();
+    }
+  }
+
+  /** What the report of two plans is called. */
+  public static String title(String first, String second) {
+    return first + " against " + second;
+  }
+
+  /** The report; amounts of plans in different currencies are not set against each other. */
+  public static Report of(Side first, Side second) {
+    List<Difference> reasons = new CompareReasons(first, second).list();
+    CompareFigures figures = new CompareFigures(first, second);
+    List<Table> tables = new ArrayList<>();
+    List<String> lines = new ArrayList<>();
+    for (CompareFigures.Topic topic : figures.topics()) {
+      tables.add(CompareTables.of(topic, first, second));
+      lines.addAll(CompareTables.lines(topic, NAMED));
+    }
+    Table why = CompareTables.reasons(reasons, first, second);
+    boolean alike = reasons.isEmpty() && lines.isEmpty();
+    List<String> sentences = new ArrayList<>();
+    if (!alike && !figures.unlikeCurrencies()) {
+      sentences.addAll(new CompareVerdict(first, second).sentences());
+    }
+    sentences.addAll(
+        CompareTables.sentences(alike, first, second, reasons, figures.unlikeCurrencies()));
+    sentences.addAll(CompareTables.reasonLines(reasons, 3 * NAMED));
+    List<String> headlines = new ArrayList<>(sentences);
+    headlines.addAll(lines);
+    List<Chart> charts = CompareCharts.of(first, second);
+    return new Report(
+        title(first.label(), second.label()),
+        first.inputs().scenario().nursery().settings().name(),
+        first.currency(),
+        first.inputs().scenario().plan().firstMonth().toString(),
+        sheets(sentences, tables, why, charts),
+        charts,
+        List.of(),
+        headlines,
+        problems(first, second));
+  }
+
+  private static List<Sheet> sheets(
+      List<String> sentences, List<Table> tables, Table why, List<Chart> charts) {
+    List<Sheet> sheets = new ArrayList<>();
+    List<String> names = charts.stream().map(Chart::name).toList();
+    sheets.add(new Sheet("Summary", sentences, List.of(tables.get(0)), names, true));
+    sheets.add(Sheet.of("Why", why));
+    for (Table table : tables.subList(1, tables.size())) {
+      sheets.add(Sheet.of(table.title(), table));
+    }
+    return sheets;
+  }
+
+  private static List<Problem> problems(Side first, Side second) {
+    Set<Problem> problems = new LinkedHashSet<>(first.problems());
+    problems.addAll(first.accounts().projection().remarks());
+    problems.addAll(second.problems());
+    problems.addAll(second.accounts().projection().remarks());
+    return List.copyOf(problems);
+  }
+}

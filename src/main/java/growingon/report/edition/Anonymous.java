@@ -1,0 +1,85 @@
+package growingon.report.edition;
+
+import growingon.nursery.Inputs;
+import growingon.nursery.Lot;
+import growingon.nursery.Offer;
+import growingon.nursery.Papers;
+import growingon.nursery.Plan;
+import growingon.nursery.Scenario;
+import growingon.report.text.Labels;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** Inputs without what an edition is not to show. */
+final class Anonymous {
+  private final Edition edition;
+  private final Inputs read;
+  private final Scenario scenario;
+  private final Aliases aliases;
+
+  Anonymous(Edition edition, Inputs read) {
+    this.edition = edition;
+    this.read = read;
+    this.scenario = read.scenario();
+    this.aliases =
+        new Aliases(
+            Stream.concat(
+                    scenario.lots().stream().map(Lot::name),
+                    read.offers().stream().map(Offer::name))
+                .toList());
+  }
+
+  Inputs inputs() {
+    List<Lot> lots = new ArrayList<>();
+    scenario.lots().forEach(lot -> lots.add(lot.as(aliases.of(lot.name()), papers(lot))));
+    List<Offer> offers =
+        edition.costs() ? read.offers().stream().map(this::offer).toList() : List.of();
+    return new Inputs(
+        new Scenario(scenario.nursery(), plan(), lots), offers, List.of(), read.stockRows());
+  }
+
+  private Papers papers(Lot lot) {
+    return edition.costs() ? new Papers(lot.papers().supplier(), "", "", "", "") : Papers.NONE;
+  }
+
+  /** A plan's name may speak of an offer; only a partner sees it. */
+  private Plan plan() {
+    Plan plan = scenario.plan();
+    String name =
+        switch (edition.audience()) {
+          case PARTNER -> plan.name();
+          case BANK -> "Plan from " + Labels.month(plan.firstMonth());
+          case CUSTOMER -> "Saleable list";
+        };
+    return new Plan(
+        name,
+        plan.firstMonth(),
+        plan.seasons(),
+        Map.of(),
+        plan.slices(),
+        0,
+        plan.seed(),
+        plan.horizonValue());
+  }
+
+  private Offer offer(Offer offer) {
+    String alias = aliases.of(offer.name());
+    return new Offer(
+        alias,
+        offer.take(),
+        offer.currency(),
+        offer.rate(),
+        offer.breaks(),
+        offer.multiple(),
+        offer.most(),
+        offer.arrival(),
+        offer.orderBy(),
+        offer.carriage(),
+        offer.importCharges(),
+        offer.lossSure(),
+        offer.fails(),
+        offer.lot().as(alias, papers(offer.lot())));
+  }
+}

@@ -1,0 +1,70 @@
+package growingon.report.edition;
+
+import growingon.money.Accounts;
+import growingon.money.bought.ValueJoin;
+import growingon.nursery.Inputs;
+import growingon.report.model.Audience;
+import growingon.report.model.Report;
+import java.util.Locale;
+import java.util.Objects;
+
+/**
+ * A plan as somebody else may see it. What is left out cannot leak: the plan is projected again
+ * from inputs that do not hold it ({@link #seen}), and the report is put together from named tables
+ * and columns.
+ *
+ * @param audience for whom
+ * @param costs whether a partner sees suppliers, unit costs, foreign currencies and offers not
+ *     taken
+ * @param prices whether a customer sees list prices
+ */
+public record Edition(Audience audience, boolean costs, boolean prices) {
+  public Edition {
+    Objects.requireNonNull(audience);
+    if (costs && audience != Audience.PARTNER) {
+      throw new IllegalArgumentException("only a partner is shown costs");
+    }
+    if (prices && audience != Audience.CUSTOMER) {
+      throw new IllegalArgumentException("prices are asked for a customer; the others see them");
+    }
+  }
+
+  /** What is added to the name of the report's folder: {@code -for-bank}. */
+  public String folderEnding() {
+    return "-for-" + audience.name().toLowerCase(Locale.ROOT);
+  }
+
+  /**
+   * What the edition's report is called.
+   *
+   * @param seen what {@link #seen} gave
+   */
+  public String title(Inputs seen) {
+    return audience == Audience.CUSTOMER ? CustomerEdition.TITLE : seen.scenario().plan().name();
+  }
+
+  /**
+   * The inputs without what nobody else is to see: lots under an alias, no papers and notes, no
+   * assumptions as typed, no folders, and offers only if costs may be seen.
+   */
+  public Inputs seen(Inputs read) {
+    return new Anonymous(this, read).inputs();
+  }
+
+  /**
+   * The edition's report.
+   *
+   * @param seen what {@link #seen} gave
+   * @param accounts of a projection of it
+   * @param bought what each lot bought within it is worth
+   */
+  public Report report(Inputs seen, Accounts accounts, ValueJoin join) {
+    Report report =
+        switch (audience) {
+          case PARTNER -> PartnerEdition.of(seen, accounts, join, costs);
+          case BANK -> BankEdition.of(seen, accounts);
+          case CUSTOMER -> CustomerEdition.of(seen, accounts, prices);
+        };
+    return report.madeFor(audience);
+  }
+}

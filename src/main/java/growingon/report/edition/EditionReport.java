@@ -1,0 +1,56 @@
+package growingon.report.edition;
+
+import growingon.report.figures.Context;
+import growingon.report.model.Answer;
+import growingon.report.model.Chart;
+import growingon.report.model.Report;
+import growingon.report.model.Sheet;
+import growingon.report.model.Table;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the reports of all editions have in common. */
+final class EditionReport {
+  private EditionReport() {}
+
+  /** The first sheet: what is left out, then totals. */
+  static Sheet summary(List<String> leftOut, List<Table> tables) {
+    return new Sheet(
+        "Summary",
+        List.of("Left out of this edition: " + String.join("; ", leftOut) + "."),
+        tables,
+        List.of(),
+        true);
+  }
+
+  /**
+   * The report of an edition, with its answers on the first sheet too.
+   *
+   * @param currency empty if the edition shows no amounts
+   */
+  static Report of(
+      Context context,
+      List<Sheet> sheets,
+      List<Chart> charts,
+      List<Answer> answers,
+      List<String> leftOut,
+      String currency) {
+    List<Sheet> told = new ArrayList<>(sheets);
+    Sheet first = told.get(0);
+    List<String> sentences = new ArrayList<>(first.sentences());
+    answers.forEach(answer -> sentences.addAll(answer.sentences()));
+    told.set(0, first.withSentences(sentences));
+    return new Report(
+        context.inputs().scenario().plan().name(),
+        context.inputs().scenario().nursery().settings().name(),
+        currency,
+        context.inputs().scenario().plan().firstMonth().toString(),
+        told,
+        charts,
+        List.of(),
+        sentences,
+        List.of(),
+        answers,
+        leftOut);
+  }
+}

@@ -1,0 +1,108 @@
+package growingon.report.fit;
+
+import growingon.fit.Fit;
+import growingon.nursery.Inputs;
+import growingon.nursery.Settings;
+import growingon.nursery.Species;
+import growingon.problem.Problem;
+import growingon.report.build.FilledSheet;
+import growingon.report.model.Answer;
+import growingon.report.model.Report;
+import growingon.report.model.Sheet;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Puts the report of a fit together: what the records say of the assumptions. */
+public final class FitReport {
+  private FitReport() {}
+
+  /** What the report of a plan's fit is called. */
+  public static String title(String plan) {
+    return plan + ", fit";
+  }
+
+  /**
+   * Describes a fit.
+   *
+   * @param inputs what was read
+   * @param problems everything found while reading; what is wrong in the records is added
+   */
+  public static Report of(Inputs inputs, List<Problem> problems, Fit fit) {
+    Set<Problem> all = new LinkedHashSet<>(problems);
+    all.addAll(fit.problems());
+    Settings settings = inputs.scenario().nursery().settings();
+    FitWords words = new FitWords(settings.name(), fit);
+    FitTables tables = new FitTables(fit);
+    FitCharts charts = new FitCharts(fit);
+    return new Report(
+        title(inputs.scenario().plan().name()),
+        settings.name(),
+        settings.currency(),
+        fit.covers().first().toString(),
+        sheets(words, tables, charts),
+        charts.all(),
+        List.of(),
+        words.headlines(),
+        List.copyOf(all),
+        answers(words),
+        List.of());
+  }
+
+  /**
+   * The numbers that are proposed otherwise than the files have them now, with what is to be said
+   * beside each.
+   *
+   * @param now species as the files have them
+   */
+  public static List<SpeciesEdit> proposal(Fit fit, Map<String, Species> now) {
+    return FitProposal.edits(fit, now);
+  }
+
+  private static List<Sheet> sheets(FitWords words, FitTables tables, FitCharts charts) {
+    List<Sheet> sheets = new ArrayList<>();
+    sheets.add(new Sheet("Summary", words.summary(), List.of(), charts.first(), true));
+    sheets.add(
+        new Sheet("Values", words.values(), List.of(tables.values()), charts.growth(), false));
+    sheets.add(FilledSheet.of("What it changes", words.saleable(), tables.saleable()));
+    sheets.add(
+        new Sheet(
+            "Records",
+            words.records(),
+            List.of(tables.records(), tables.checked()),
+            List.of(),
+            false));
+    sheets.add(FilledSheet.of("Losses", words.losses(), tables.losses()));
+    sheets.add(
+        new Sheet("Seasons", words.seasons(), List.of(tables.seasons()), charts.seasons(), false));
+    sheets.add(
+        new Sheet(
+            "Forecasts",
+            words.forecasts(),
+            List.of(tables.scores(), tables.ahead()),
+            charts.forecasts(),
+            false));
+    sheets.add(new Sheet("Notes", FitNotes.ALL, List.of(), List.of(), true));
+    return sheets;
+  }
+
+  private static List<Answer> answers(FitWords words) {
+    List<Answer> answers = new ArrayList<>();
+    answers.add(
+        new Answer("What the records say", words.verdicts(), List.of(), List.of("fit-values")));
+    answers.add(
+        new Answer("What it changes", words.saleable(), List.of(), List.of("fit-saleable")));
+    answers.add(
+        new Answer(
+            "How good the forecasts were",
+            words.forecasts(),
+            List.of(),
+            List.of("forecast-scores")));
+    answers.add(
+        new Answer("What was not used", words.refused(), List.of(), List.of("fit-records")));
+    answers.add(new Answer("What to measure next", words.next(), List.of(), List.of()));
+    return answers;
+  }
+}

@@ -1,0 +1,382 @@
+package growingon.report.fit;
+
+import growingon.fit.Fit;
+import growingon.fit.ForecastScore;
+import growingon.fit.RecordRow;
+import growingon.fit.Saleable;
+import growingon.fit.Value;
+import growingon.fit.Value.Verdict;
+import growingon.fit.Value.What;
+import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+
+/** What a fit says, in sentences. */
+final class FitWords {
+  private final String nursery;
+  private final Fit fit;
+
+  FitWords(String nursery, Fit fit) {
+    this.nursery = nursery;
+    this.fit = fit;
+  }
+
+  /** What the terminal shows. */
+  List<String> headlines() {
+    List<String> lines = new ArrayList<>();
+    lines.add(basis());
+    if (!fit.hasRecords()) {
+      lines.addAll(nothingYet());
+      return lines;
+    }
+    for (Value each : changed()) {
+      lines.add("  " + line(each));
+    }
+    agrees().ifPresent(lines::add);
+    tooThin().ifPresent(lines::add);
+    lines.add(yearsLine());
+    nextSeason().ifPresent(lines::add);
+    lines.add(forecastLine());
+    return lines;
+  }
+
+  private String basis() {
+    Fit.Covers covers = fit.covers();
+    return "%s: what %s of %s%s and %s say, %s to %s (%s). %s used, %d refused (sheet Records)."
+        .formatted(
+            nursery,
+            Phrases.counted(covers.counts(), "count", "counts"),
+            Phrases.counted(covers.lots(), "lot", "lots"),
+            covers.tagged() == 0
+                ? ""
+                : ", " + Phrases.counted(covers.tagged(), "tagged plant", "tagged plants"),
+            Phrases.counted(covers.sales(), "line of sales", "lines of sales"),
+            Labels.month(covers.first()),
+            Labels.month(covers.last()),
+            Phrases.counted(covers.seasons(), "season", "seasons"),
+            Phrases.counted(covers.used(), "interval", "intervals"),
+            covers.refused());
+  }
+
+  /** Those that move most first. */
+  private List<Value> changed() {
+    Map<String, Double> moved = new LinkedHashMap<>();
+    for (Saleable each : fit.saleable()) {
+      moved.merge(each.species(), Math.abs(each.difference()), Double::sum);
+    }
+    return fit.changed().stream()
+        .sorted(
+            Comparator.comparingDouble((Value each) -> -moved.getOrDefault(each.species(), 0.0)))
+        .toList();
+  }
+
+  private static String line(Value each) {
+    return "%-24s %s; rests %s on your records"
+        .formatted(subject(each), said(each), Phrases.percent(each.weight()));
+  }
+
+  private static String subject(Value each) {
+    return each.condition().isEmpty() ? each.species() : each.species() + ", " + each.condition();
+  }
+
+  private static String said(Value each) {
+    return switch (each.what()) {
+      case GROWTH ->
+          "grows %s (%s to %s) as fast as assumed: %s mm a year, not %s"
+              .formatted(
+                  hundredths(each.value()),
+                  hundredths(each.p10()),
+                  hundredths(each.p90()),
+                  Labels.number(each.mmNew()),
+                  Labels.number(each.mmOld()));
+      case FIRST_YEAR_LOSS ->
+          "loses %s %% in the first year (%s to %s), not %s %%".formatted(percents(each));
+      case LATER_LOSS ->
+          "loses %s %% a year (%s to %s) after the first, not %s %%".formatted(percents(each));
+      case VIGOUR_SPREAD ->
+          "differs by %s %% from plant to plant (%s to %s), not %s %%".formatted(percents(each));
+      case YEAR_SPREAD ->
+          "differs by %s %% from season to season (%s to %s), not %s %%".formatted(percents(each));
+      case CURVE -> "grows by another law (sheet Values)";
+      case LOSS_SPREAD ->
+          "differs in losses by %s %% from season to season (%s to %s), not %s %%"
+              .formatted(percents(each));
+    };
+  }
+
+  private static Object[] percents(Value each) {
+    return new Object[] {
+      FitProposal.number(each.value()),
+      FitProposal.number(each.p10()),
+      FitProposal.number(each.p90()),
+      FitProposal.number(each.old())
+    };
+  }
+
+  private static String hundredths(double value) {
+    return String.format(Locale.ENGLISH, "%.2f", value);
+  }
+
+  private Optional<String> agrees() {
+    List<Value> agrees = fit.with(Verdict.AGREES);
+    List<String> speeds =
+        agrees.stream()
+            .filter(each -> each.what() == What.GROWTH)
+            .map(
+                each ->
+                    "%s (%s, %s to %s)"
+                        .formatted(
+                            subject(each),
+                            hundredths(each.value()),
+                            hundredths(each.p10()),
+                            hundredths(each.p90())))
+            .toList();
+    long others = agrees.size() - speeds.size();
+    if (agrees.isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> parts = new ArrayList<>();
+    if (!speeds.isEmpty()) {
+      parts.add("growth of " + Phrases.list(speeds, 4, "others"));
+    }
+    if (others > 0) {
+      parts.add(Phrases.counted(others, "loss or spread", "losses and spreads"));
+    }
+    return Optional.of("Agrees: " + String.join("; ", parts) + ".");
+  }
+
+  private List<Value> thin() {
+    return fit.with(Verdict.TOO_THIN).stream().filter(each -> each.what() == What.GROWTH).toList();
+  }
+
+  private Optional<String> tooThin() {
+    int all = fit.with(Verdict.TOO_THIN).size();
+    return all == 0
+        ? Optional.empty()
+        : Optional.of(
+            "Too few counts to tell: %s.%s"
+                .formatted(Phrases.counted(all, "value", "values"), best()));
+  }
+
+  private String best() {
+    return thin().stream()
+        .max(Comparator.comparingDouble(Value::weight))
+        .map(each -> " Best: tag 20 of " + subject(each) + " and read the same ones each October.")
+        .orElse(" Best: count every lot each October.");
+  }
+
+  private String yearsLine() {
+    String seasons = "%d of 6 seasons".formatted(fit.covers().seasons());
+    String told =
+        fit.values().stream()
+                .anyMatch(
+                    each ->
+                        each.what() == What.YEAR_SPREAD
+                            && (each.verdict() == Verdict.AGREES || each.isChanged()))
+            ? "Spread between seasons: told by " + fit.covers().seasons() + " seasons."
+            : "Spread between seasons: " + seasons + " it takes.";
+    return told + poorest();
+  }
+
+  /** The season that stands out, if one does. */
+  private String poorest() {
+    Map<String, double[]> bySeason = new LinkedHashMap<>();
+    for (Fit.Season each : fit.seasons()) {
+      double[] sum = bySeason.computeIfAbsent(each.season(), none -> new double[2]);
+      sum[0] += Math.log(each.factor());
+      sum[1]++;
+    }
+    return bySeason.entrySet().stream()
+        .map(each -> Map.entry(each.getKey(), Math.exp(each.getValue()[0] / each.getValue()[1])))
+        .max(Comparator.comparingDouble(each -> Math.abs(Math.log(each.getValue()))))
+        .filter(each -> Math.abs(Math.log(each.getValue())) > 0.03)
+        .map(
+            each ->
+                " %s was a %s one (%s)."
+                    .formatted(
+                        each.getKey(),
+                        each.getValue() < 1 ? "poor" : "good",
+                        hundredths(each.getValue())))
+        .orElse("");
+  }
+
+  private Optional<String> nextSeason() {
+    if (fit.saleable().isEmpty() || fit.changed().isEmpty()) {
+      return Optional.empty();
+    }
+    String season = fit.saleable().get(0).season();
+    List<Saleable> next =
+        fit.saleable().stream().filter(each -> each.season().equals(season)).toList();
+    double old = next.stream().mapToDouble(Saleable::old).sum();
+    double now = next.stream().mapToDouble(Saleable::now).sum();
+    String most =
+        next.stream()
+            .max(Comparator.comparingDouble(each -> Math.abs(each.difference())))
+            .map(
+                each ->
+                    " (%s %s %s, not %s)"
+                        .formatted(
+                            each.species(),
+                            each.grade(),
+                            Labels.whole(each.now()),
+                            Labels.whole(each.old())))
+            .orElse("");
+    return Optional.of(
+        "Next season (%s) with these values: %s saleable plants, not %s%s."
+            .formatted(season, Labels.whole(now), Labels.whole(old), most));
+  }
+
+  private String forecastLine() {
+    List<ForecastScore> all =
+        fit.scores().stream().filter(each -> each.figure().equals("all")).toList();
+    if (all.isEmpty()) {
+      return "Forecasts: no kept plan with draws to score; keep one with plan … --keep.";
+    }
+    int scored = all.stream().mapToInt(ForecastScore::scored).sum();
+    int inside = all.stream().mapToInt(ForecastScore::inside).sum();
+    String verdict = all.get(all.size() - 1).verdict();
+    return "Forecasts: %d of %d figures inside P10 to P90 (%s): %s."
+        .formatted(
+            inside,
+            scored,
+            Phrases.counted(all.size(), "kept plan", "kept plans"),
+            verdict.contains("too few") ? "too few to judge" : verdict);
+  }
+
+  private List<String> nothingYet() {
+    return List.of(
+        "Nothing can be told yet.",
+        "Next October: mark 20 trees of each lot (every fifth down the row), measure them, and"
+            + " write them into the table records; count every lot. The year after, measure the same"
+            + " ones again.");
+  }
+
+  List<String> summary() {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(basis());
+    sentences.addAll(verdicts());
+    nextSeason().ifPresent(sentences::add);
+    sentences.add(forecastLine());
+    sentences.addAll(next());
+    return sentences;
+  }
+
+  /** What became of each value, those that changed first. */
+  List<String> verdicts() {
+    if (!fit.hasRecords()) {
+      return nothingYet();
+    }
+    List<String> sentences = new ArrayList<>();
+    for (Value each : changed()) {
+      sentences.add(
+          "%s %s; %s of it rests on your records."
+              .formatted(
+                  FitProposal.capital(subject(each)), said(each), Phrases.percent(each.weight())));
+    }
+    if (sentences.isEmpty()) {
+      sentences.add("No figure of yours is contradicted by the records.");
+    }
+    agrees().ifPresent(sentences::add);
+    tooThin().ifPresent(sentences::add);
+    sentences.add(yearsLine());
+    return sentences;
+  }
+
+  List<String> values() {
+    return List.of(
+        "A growth speed is a factor on what was assumed first; mm a year are those at the mean"
+            + " trunk of the records. Losses and spreads are per cent. Weight: how much of the new"
+            + " figure rests on your records.");
+  }
+
+  List<String> saleable() {
+    List<String> sentences = new ArrayList<>();
+    nextSeason().ifPresent(sentences::add);
+    sentences.add(
+        fit.changed().isEmpty()
+            ? "No value is changed, so nothing is."
+            : "Two runs from what is there now, with the old and with the proposed values: plants"
+                + " sold in the season and ready at its end.");
+    return sentences;
+  }
+
+  List<String> records() {
+    Fit.Covers covers = fit.covers();
+    return List.of(
+        "%s used, %d refused. What is refused is told with its reason; put it right and run again."
+            .formatted(Phrases.counted(covers.used(), "interval", "intervals"), covers.refused()));
+  }
+
+  List<String> losses() {
+    return List.of(
+        "Exposure: plants times years under the loss. First-year losses by lot, later ones by"
+            + " season. Deaths after the last count wait until a count closes them.");
+  }
+
+  List<String> seasons() {
+    return fit.seasons().isEmpty()
+        ? List.of("No season has counts at its beginning and end yet.")
+        : List.of(
+            "How well each species grew in each season against an ordinary one. Shown only: it goes"
+                + " into no value.");
+  }
+
+  List<String> forecasts() {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(forecastLine());
+    if (fit.otherSales() > 0) {
+      sentences.add("Other sales than planned: %d trunks not scored.".formatted(fit.otherSales()));
+    }
+    fit.ahead().stream()
+        .filter(each -> each.species().isEmpty())
+        .forEach(
+            each ->
+                sentences.add(
+                    "The assumptions now, one count ahead: %d of %d counts inside their 80 %% range."
+                        .formatted(each.inside(), each.intervals())));
+    fit.heldBack()
+        .ifPresent(
+            each ->
+                sentences.add(
+                    "Fitted without %s, its counts are off by %s mm with the old and %s mm with the new values, of which %s mm is measuring alone%s."
+                        .formatted(
+                            each.season(),
+                            hundredths(each.oldMm()),
+                            hundredths(each.newMm()),
+                            hundredths(each.measuringMm()),
+                            each.newMm() >= each.oldMm() ? ": no better, so far" : "")));
+    return sentences;
+  }
+
+  List<String> refused() {
+    List<String> sentences =
+        fit.records().stream()
+            .filter(each -> !each.used())
+            .map(FitWords::refusal)
+            .distinct()
+            .limit(12)
+            .toList();
+    return sentences.isEmpty() ? List.of("Everything was used.") : sentences;
+  }
+
+  private static String refusal(RecordRow each) {
+    return each.why().startsWith(each.subject())
+        ? each.why()
+        : "%s, %s to %s: %s."
+            .formatted(
+                each.subject(), Labels.month(each.from()), Labels.month(each.to()), each.why());
+  }
+
+  List<String> next() {
+    return List.of(
+        (thin().isEmpty() ? "" : best().strip() + " ")
+            + "Mark every fifth tree down the row, 20 of a lot, or 10 of a lot under 60; measure the"
+            + " same ones at the end of growth; sell them if you must, and write it down.");
+  }
+}

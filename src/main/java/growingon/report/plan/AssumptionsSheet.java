@@ -1,0 +1,120 @@
+package growingon.report.plan;
+
+import growingon.nursery.Assumption;
+import growingon.nursery.Assumption.Grounds;
+import growingon.report.build.FilledSheet;
+import growingon.report.figures.Context;
+import growingon.report.model.Column;
+import growingon.report.model.FixedRow;
+import growingon.report.model.Kind;
+import growingon.report.model.LazyRows;
+import growingon.report.model.Rows;
+import growingon.report.model.Sheet;
+import growingon.report.model.Table;
+import growingon.report.text.Labels;
+import growingon.report.words.LibraryWords;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Predicate;
+
+/** Every value the plan used, and where it came from. */
+final class AssumptionsSheet {
+  private static final String DEFAULT = "default";
+  private static final String LIBRARY = "library";
+
+  private final List<Assumption> assumptions;
+  private final boolean library;
+
+  private AssumptionsSheet(List<Assumption> assumptions) {
+    this.assumptions = assumptions;
+    this.library = assumptions.stream().anyMatch(AssumptionsSheet::isFromLibrary);
+  }
+
+  static Sheet of(Context context) {
+    AssumptionsSheet sheet = new AssumptionsSheet(context.inputs().assumptions());
+    return FilledSheet.of(
+        "Assumptions",
+        sheet.sentences(),
+        sheet.table(),
+        LibraryWords.sources(context.inputs().scenario()));
+  }
+
+  private List<String> sentences() {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(
+        "Defaults: %s of the %s values below, marked in the last column; nobody typed them."
+                .formatted(counted(AssumptionsSheet::isDefault), Labels.whole(assumptions.size()))
+            + " Filter for them, and type your own where you know better.");
+    if (library) {
+      sentences.add(
+          "From the library of species: %s of them, with the range that holds in 8 of 10 nurseries,"
+                  .formatted(counted(AssumptionsSheet::isFromLibrary))
+              + " what each rests on, and its sources by the numbers of the table below.");
+      sentences.add(LibraryWords.COMMON_PRACTICE);
+      sentences.add(LibraryWords.PLACE);
+    }
+    return sentences;
+  }
+
+  private String counted(Predicate<Assumption> which) {
+    return Labels.whole(assumptions.stream().filter(which).count());
+  }
+
+  private Table table() {
+    return new Table(
+        "assumptions",
+        "Values used",
+        List.of(),
+        columns(),
+        new LazyRows(assumptions.size(), index -> row(assumptions.get(index))));
+  }
+
+  /** What a value of the library rests on is shown where there is one. */
+  private List<Column> columns() {
+    List<Column> columns = new ArrayList<>();
+    columns.add(text("table", "table"));
+    columns.add(text("subject", "subject"));
+    columns.add(text("what", "what"));
+    columns.add(text("value", "value"));
+    columns.add(text("unit", "unit"));
+    if (library) {
+      columns.add(text("low_to_high", "low to high"));
+      columns.add(Column.of("basis", "basis", "", Kind.LONG_TEXT));
+    }
+    columns.add(text("where_from", "where from"));
+    columns.add(text("mark", "mark"));
+    return columns;
+  }
+
+  private static Column text(String key, String heading) {
+    return Column.of(key, heading, "", Kind.TEXT);
+  }
+
+  private FixedRow row(Assumption each) {
+    List<Object> cells = new ArrayList<>();
+    cells.add(each.table());
+    cells.add(Rows.text(each.subject()));
+    cells.add(each.what());
+    cells.add(each.value());
+    cells.add(Rows.text(each.unit()));
+    if (library) {
+      cells.add(Rows.text(each.grounds().map(Grounds::range).orElse("")));
+      cells.add(Rows.text(each.grounds().map(Grounds::basis).orElse("")));
+    }
+    cells.add(each.source());
+    cells.add(mark(each));
+    return new FixedRow(cells.toArray());
+  }
+
+  private static String mark(Assumption each) {
+    return isDefault(each) ? DEFAULT : isFromLibrary(each) ? LIBRARY : null;
+  }
+
+  static boolean isDefault(Assumption assumption) {
+    return assumption.source().startsWith(DEFAULT);
+  }
+
+  static boolean isFromLibrary(Assumption assumption) {
+    return assumption.grounds().isPresent();
+  }
+}

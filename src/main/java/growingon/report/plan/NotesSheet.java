@@ -1,0 +1,197 @@
+package growingon.report.plan;
+
+import growingon.nursery.LiftFrom;
+import growingon.nursery.Lot;
+import growingon.nursery.Nursery;
+import growingon.nursery.Scenario;
+import growingon.nursery.Species;
+import growingon.problem.Problem;
+import growingon.project.Lifting;
+import growingon.report.build.FilledSheet;
+import growingon.report.build.TableBuilder;
+import growingon.report.figures.Context;
+import growingon.report.model.Sheet;
+import growingon.report.model.Table;
+import growingon.report.text.Labels;
+import growingon.report.text.Sentences;
+import java.time.format.TextStyle;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Set;
+import java.util.stream.Collectors;
+
+/** What was found in the input, how the plan is to be read, cautions, and sources of figures. */
+public final class NotesSheet {
+  /** Name of the table that says how to read a plan. */
+  public static final String HOW_TO_READ = "how-to-read";
+
+  /** Name of the table of cautions. */
+  public static final String CAUTIONS = "cautions";
+
+  private final Scenario scenario;
+  private final Nursery nursery;
+  private final List<Problem> problems;
+
+  private NotesSheet(Context context) {
+    this.scenario = context.inputs().scenario();
+    this.nursery = scenario.nursery();
+    this.problems = context.problems();
+  }
+
+  public static Sheet of(Context context) {
+    NotesSheet sheet = new NotesSheet(context);
+    return FilledSheet.upright(
+        "Notes",
+        List.of(Sentences.NO_PROMISE + " " + Sentences.NO_ADVICE),
+        sheet.problems(),
+        sheet.reading(),
+        cautions(),
+        sheet.healthNotes(),
+        sources());
+  }
+
+  private Table problems() {
+    TableBuilder table =
+        TableBuilder.table("problems", "What was found while reading and planning")
+            .note("Warnings want a look; notices say what was assumed or worked out.")
+            .text("severity")
+            .longText("what")
+            .text("where")
+            .longText("what to do");
+    problems.stream()
+        .sorted(Comparator.comparing(Problem::severity))
+        .forEach(
+            each ->
+                table.row(
+                    each.severity().toString(),
+                    each.sentence() + (each.found().isEmpty() ? "" : " (" + each.found() + ")"),
+                    unlessEmpty(each.where().toString()),
+                    unlessEmpty(each.remedy())));
+    return table.build();
+  }
+
+  private static String unlessEmpty(String text) {
+    return text.isEmpty() ? null : text;
+  }
+
+  private Table reading() {
+    String start = nursery.settings().seasonStart().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+    return TableBuilder.table(HOW_TO_READ, "How to read this plan")
+        .text("about")
+        .longText("what it means")
+        .row(
+            "plants",
+            "Numbers of plants are expected ones: what is left on average when the assumed shares"
+                + " die, thicken and sell. They are shown whole and rounded so that each column adds"
+                + " up; the same number on two sheets can differ by a plant. figures.json has full"
+                + " precision.")
+        .row(
+            "the plan's line",
+            "The plan runs once with expected values. That is not the mean of all that may happen:"
+                + " where demand is the limit, good years cannot make up for bad ones, and"
+                + " the mean lies below the plan's line.")
+        .row(
+            "season",
+            "Twelve months from "
+                + start
+                + ". The plan starts in "
+                + Labels.month(scenario.plan().firstMonth())
+                + "; a part season counts as the first and says from which month it runs. What was"
+                + " wanted before the plan is not caught up.")
+        .row(
+            "a month",
+            "In each month plants arrive, steps are done, space and weight are read, plants grow,"
+                + " some die, and what is ready is sold, in this order.")
+        .row(
+            "kept",
+            "Plants of a lot that are never for sale: they take space, work and losses, and are"
+                + " never culled or sold.")
+        .row(
+            "held back",
+            "A share of a lot that is not sold below the grade named in the stock list or offer.")
+        .row(
+            "waiting",
+            "A plant thick enough for a higher grade that lacks at most that grade's wait months of"
+                + " training is not sold below it meanwhile.")
+        .row(
+            "representative plants",
+            "Each lot is followed as %d equal slices that differ in trunk, vigour and quality (K in"
+                    .formatted(scenario.plan().slices())
+                + " plan.json).")
+        .row(
+            "space",
+            "Nothing is left out because it does not fit: an overfull place says by how much, and"
+                + " the plan goes on as if the room were found.")
+        .row(
+            "hours",
+            "Minutes in routes are those of one person. Potting, lifting and moving count for two"
+                + " people where a plant weighs more than %.0f kg from a bench or %.0f kg from the"
+                    .formatted(Lifting.firstKg(LiftFrom.BENCH), Lifting.firstKg(LiftFrom.GROUND))
+                + " ground. Hours are shown as needed, even where they are not there.")
+        .row(
+            "money",
+            "All amounts are in prices of the plan's first month and without VAT; the discount rate"
+                + " is a real one. What was spent on the stock before the plan is in the lots'"
+                + " accounts only, in no cash figure.")
+        .row("forecast", Sentences.NO_PROMISE + " " + Sentences.NO_ADVICE)
+        .build();
+  }
+
+  private static Table cautions() {
+    TableBuilder table = TableBuilder.table(CAUTIONS, "Cautions").text("about").longText("caution");
+    Sentences.cautions().forEach(caution -> table.row(caution.toArray()));
+    return table.build();
+  }
+
+  private Table healthNotes() {
+    Set<String> there = scenario.lots().stream().map(Lot::species).collect(Collectors.toSet());
+    TableBuilder table =
+        TableBuilder.table("plant-health", "Plant health notes of the species in this plan")
+            .text("species")
+            .longText("note");
+    for (Species species : nursery.species().values()) {
+      if (there.contains(species.name()) && !species.healthNote().isEmpty()) {
+        table.row(species.name(), species.healthNote());
+      }
+    }
+    return table.build();
+  }
+
+  private static Table sources() {
+    return TableBuilder.table("sources", "Where built-in figures come from")
+        .note("Everything else was typed, is a default or is from the library: see Assumptions.")
+        .text("figure")
+        .longText("source")
+        .text("value")
+        .row(
+            "lifting from a bench",
+            "HSE guidance INDG143, close to the body between elbow and knuckle, men and women; read"
+                + " in secondary copies.",
+            "25 and 16 kg")
+        .row(
+            "lifting from the ground",
+            "The same guidance, at floor level; from memory.",
+            "10 and 7 kg")
+        .row("lifted ball", "Wet field soil with roots; from memory.", "1.6 kg a litre")
+        .row("wood", "Green wood weighs about as much as water; from memory.", "1 kg a litre")
+        .row(
+            "pot volume",
+            "Solid geometry: frustum of a cone, or prismatoid for square and rectangular pots.",
+            "by its measures")
+        .row(
+            "offset rows",
+            "Geometry: rows stand √3/2 apart. A bench of a stated depth holds whole rows only.",
+            "15 % more plants")
+        .row(
+            "trunk from girth",
+            "Geometry, times the setting girth base factor, because the flare is thicker than the"
+                + " stem at the height of the girth.",
+            "girth / π")
+        .row(
+            "material that comes back",
+            "Our choice: wire put on in one year is taken off in the next.",
+            "after 12 months")
+        .build();
+  }
+}

@@ -1,0 +1,215 @@
+package growingon.report.plan;
+
+import growingon.money.CashFlow;
+import growingon.money.CashItem;
+import growingon.nursery.Horizon;
+import growingon.nursery.Lot;
+import growingon.nursery.Offer;
+import growingon.nursery.Purchase;
+import growingon.nursery.Scenario;
+import growingon.project.Supplies;
+import growingon.report.build.FilledSheet;
+import growingon.report.build.TableBuilder;
+import growingon.report.figures.Context;
+import growingon.report.figures.PlantOrder;
+import growingon.report.model.Kind;
+import growingon.report.model.Sheet;
+import growingon.report.model.Table;
+import growingon.report.text.Sentences;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/** What must be bought, and by when it must be ordered. */
+final class OrderSheet {
+  private static final String LATE = "order now: late";
+  private static final List<CashItem> BOUGHT =
+      List.of(
+          CashItem.PLANTS,
+          CashItem.CARRIAGE,
+          CashItem.POTS,
+          CashItem.SUBSTRATE,
+          CashItem.MATERIALS);
+
+  private final Context context;
+  private final Scenario scenario;
+  private final Horizon horizon;
+  private final String currency;
+  private final int leadMonths;
+  private final List<PlantOrder> plants;
+
+  private OrderSheet(Context context) {
+    this.context = context;
+    this.scenario = context.accounts().projection().scenario();
+    this.horizon = context.accounts().projection().horizon();
+    this.currency = scenario.nursery().settings().currency();
+    this.leadMonths = scenario.nursery().settings().orderLeadMonths();
+    this.plants = PlantOrder.of(context.inputs());
+  }
+
+  static Sheet of(Context context) {
+    OrderSheet sheet = new OrderSheet(context);
+    return FilledSheet.of(
+        "To order",
+        sheet.sentences(),
+        sheet.plants(),
+        sheet.bySeason(),
+        sheet.supplies("orders-next", "Pots, substrate and materials: the next twelve months", 12),
+        sheet.supplies("orders", "Pots, substrate and materials to order", sheet.horizon.months()));
+  }
+
+  private List<String> sentences() {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(Sentences.WITHOUT_VAT);
+    plants.stream()
+        .flatMap(order -> foreign(order).stream())
+        .map(offer -> "1 %s = %s %s.".formatted(offer.currency(), rate(offer.rate()), currency))
+        .distinct()
+        .forEach(sentences::add);
+    return sentences;
+  }
+
+  /** The offer a lot comes from, if it is priced in another currency. */
+  private Optional<Offer> foreign(PlantOrder order) {
+    return order.offer().filter(offer -> !offer.currency().equals(currency));
+  }
+
+  private static String rate(double rate) {
+    String text = String.format(Locale.ENGLISH, "%.4f", rate);
+    return text.replaceAll("(\\.\\d\\d\\d*?)0+$", "$1");
+  }
+
+  private String leadTime() {
+    return leadMonths == 0
+        ? "Order in the month of need."
+        : "Order %d month%s before it is needed (setting order lead months)."
+            .formatted(leadMonths, leadMonths == 1 ? "" : "s");
+  }
+
+  private Table supplies(String name, String title, int months) {
+    TableBuilder table =
+        TableBuilder.table(name, title)
+            .note(
+                "What is on hand, and old pots and wire that come back, are used first; the rest is"
+                    + " bought in whole packs and bags in the month in which the store would run"
+                    + " out, and what is left of a pack is carried on.")
+            .note(leadTime())
+            .month("order in")
+            .month("needed in")
+            .text("item")
+            .column("packs", "", Kind.COUNT)
+            .column("pack of", "", Kind.NUMBER)
+            .text("unit")
+            .column("price of a pack", currency, Kind.MONEY_EACH)
+            .summed("cost", currency, Kind.MONEY)
+            .text("note");
+    for (Supplies.Order order : context.accounts().supplies().orders()) {
+      if (order.orderMonth() >= months) {
+        continue;
+      }
+      table.row(
+          horizon.month(order.orderMonth()),
+          horizon.month(order.needMonth()),
+          order.item().name(),
+          order.packs(),
+          order.item().packSize(),
+          order.item().unit(),
+          order.item().packPrice(),
+          order.cost(),
+          order.late() ? LATE : null);
+    }
+    return table.build();
+  }
+
+  private Table plants() {
+    TableBuilder table =
+        TableBuilder.table("orders-plants", "Young plants to order")
+            .note(
+                "Offers taken up in this plan. Price and carriage are for the whole quantity at its"
+                    + " price break, paid in the month of arrival. "
+                    + leadTime()
+                    + " An offer may name the month by which it must be ordered.")
+            .note(Sentences.PLANT_HEALTH)
+            .month("order in")
+            .month("arrives in")
+            .text("offer")
+            .text("species")
+            .text("supplier")
+            .summed("plants", "", Kind.COUNT)
+            .column("price each", currency, Kind.MONEY_EACH)
+            .summed("carriage", currency, Kind.MONEY)
+            .summed("import charges", currency, Kind.MONEY)
+            .summed("in all", currency, Kind.MONEY)
+            .text("note");
+    for (PlantOrder order : plants) {
+      Lot lot = order.lot();
+      Purchase purchase = lot.purchase().get();
+      table.row(
+          horizon.month(order.orderIn()),
+          lot.arrived(),
+          lot.name(),
+          lot.species(),
+          lot.papers().supplier().isEmpty() ? null : lot.papers().supplier(),
+          lot.quantity(),
+          purchase.unitPrice(),
+          purchase.carriage(),
+          purchase.importCharges(),
+          order.landed(),
+          note(order));
+    }
+    return table.build();
+  }
+
+  private String note(PlantOrder order) {
+    List<String> notes = new ArrayList<>();
+    if (order.isLate()) {
+      notes.add(LATE);
+    }
+    foreign(order)
+        .ifPresent(
+            offer ->
+                notes.add(
+                    String.format(
+                        Locale.ENGLISH,
+                        "%s %,.2f each",
+                        offer.currency(),
+                        offer.unitPrice(order.lot().quantity()))));
+    return notes.isEmpty() ? null : String.join("; ", notes);
+  }
+
+  private Table bySeason() {
+    TableBuilder table =
+        TableBuilder.table("orders-by-season", "What buying costs by season")
+            .note(
+                "By the season in which it is needed and paid, as on the sheet Cash; an order for"
+                    + " the first month of a season may fall into the season before.")
+            .text("season");
+    BOUGHT.forEach(item -> table.summed(item.toString(), currency, Kind.MONEY));
+    table.summed("in all", currency, Kind.MONEY);
+    for (int season = 0; season < horizon.seasons(); season++) {
+      Object[] row = new Object[BOUGHT.size() + 2];
+      double sum = 0;
+      row[0] = horizon.seasonLabel(season);
+      for (int i = 0; i < BOUGHT.size(); i++) {
+        double cost = paid(BOUGHT.get(i), season);
+        row[i + 1] = cost;
+        sum += cost;
+      }
+      row[BOUGHT.size() + 1] = sum;
+      if (sum > 0) {
+        table.row(row);
+      }
+    }
+    return table.build();
+  }
+
+  private double paid(CashItem item, int season) {
+    CashFlow cash = context.accounts().cash();
+    double sum = 0;
+    for (int month = horizon.seasonFirst(season); month <= horizon.seasonLast(season); month++) {
+      sum -= cash.get(item, month);
+    }
+    return sum;
+  }
+}

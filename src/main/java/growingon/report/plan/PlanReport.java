@@ -1,0 +1,123 @@
+package growingon.report.plan;
+
+import growingon.chance.Chances;
+import growingon.money.Accounts;
+import growingon.money.bought.ValueJoin;
+import growingon.nursery.Inputs;
+import growingon.problem.Problem;
+import growingon.report.chart.Charts;
+import growingon.report.figures.Context;
+import growingon.report.figures.SeasonFigures;
+import growingon.report.model.Chart;
+import growingon.report.model.Report;
+import growingon.report.model.Sheet;
+import growingon.report.model.SheetLimit;
+import growingon.report.words.Headlines;
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Puts the report of a plan together: its sheets in order, charts, long tables and headlines. */
+public final class PlanReport {
+  /** Which charts stand on which sheet. */
+  private static final Map<String, List<String>> CHARTS =
+      Map.of(
+          "Bench space", List.of(Charts.SPACE),
+          "Cash", List.of(Charts.CASH),
+          "Stock by season", List.of(Charts.STOCK),
+          "Sales", List.of(Charts.SALES),
+          "Hours", List.of(Charts.HOURS),
+          "Pots", List.of(Charts.POTS),
+          "Substrate", List.of(Charts.SUBSTRATE));
+
+  private PlanReport() {}
+
+  /**
+   * Describes a plan.
+   *
+   * @param inputs what was read
+   * @param problems everything found while reading; what the projection remarked is added
+   * @param accounts the plan's accounts
+   * @param join what the lots bought within the plan gain, joined to the plan's present value
+   * @param chances how sure the plan is, where draws were made
+   */
+  public static Report of(
+      Inputs inputs,
+      List<Problem> problems,
+      Accounts accounts,
+      ValueJoin join,
+      Optional<Chances> chances) {
+    Set<Problem> all = new LinkedHashSet<>(problems);
+    all.addAll(accounts.projection().remarks());
+    all.addAll(RoomSlips.of(accounts.space(), accounts.projection().horizon()));
+    Context context = new Context(inputs, accounts, join, chances, List.copyOf(all));
+    SeasonFigures figures = new SeasonFigures(context);
+    List<Chart> charts = Charts.of(context, figures);
+    SheetLimit limited = SheetLimit.of(sheets(context), SheetLimit.MOST_ROWS);
+    List<Sheet> sheets = withCharts(limited.sheets(), charts);
+    return new Report(
+        inputs.scenario().plan().name(),
+        inputs.scenario().nursery().settings().name(),
+        inputs.scenario().nursery().settings().currency(),
+        inputs.scenario().plan().firstMonth().toString(),
+        sheets,
+        charts,
+        Stream.concat(LongTables.of(context).stream(), limited.tables().stream()).toList(),
+        Headlines.of(context, figures),
+        context.problems(),
+        Answers.of(context, figures, sheets),
+        List.of());
+  }
+
+  /** Every sheet of both books. No sheet needs another, so they are made on all processors. */
+  static List<Sheet> sheets(Context context) {
+    List<Function<Context, Sheet>> makers =
+        List.of(
+            SummarySheet::of,
+            JobsSheet::of,
+            BenchSpaceSheet::of,
+            OrderSheet::of,
+            CashSheet::of,
+            LotsBoughtSheet::of,
+            SalesSheet::of,
+            NotesSheet::of,
+            LotsSheet::of,
+            ChancesSheet::of,
+            SwingsSheet::of,
+            StockSheet::of,
+            SaleableSheet::of,
+            SellOrHoldSheet::of,
+            HoursSheet::of,
+            PotsSheet::of,
+            SubstrateSheet::of,
+            MaterialsSheet::of,
+            WeightsSheet::of,
+            LotAccountsSheet::of,
+            StockValueSheet::of,
+            CountSheet::of,
+            AssumptionsSheet::of);
+    List<Sheet> sheets =
+        new ArrayList<>(makers.parallelStream().map(maker -> maker.apply(context)).toList());
+    ListSheet.of(context).ifPresent(sheets::add);
+    return Books.of(sheets);
+  }
+
+  /** Adds to each sheet those of its charts that have something to show. */
+  public static List<Sheet> withCharts(List<Sheet> sheets, List<Chart> charts) {
+    Set<String> drawn = charts.stream().map(Chart::name).collect(Collectors.toSet());
+    List<Sheet> list = new ArrayList<>();
+    for (Sheet sheet : sheets) {
+      Set<String> names = new LinkedHashSet<>(sheet.charts());
+      names.addAll(CHARTS.getOrDefault(sheet.name(), List.of()));
+      names.retainAll(drawn);
+      list.add(sheet.withCharts(List.copyOf(names)));
+    }
+    return list;
+  }
+}

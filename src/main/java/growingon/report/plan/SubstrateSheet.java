@@ -1,0 +1,118 @@
+package growingon.report.plan;
+
+import growingon.nursery.Horizon;
+import growingon.nursery.Mix;
+import growingon.nursery.Nursery;
+import growingon.nursery.Step;
+import growingon.project.Happening;
+import growingon.project.LotHistory;
+import growingon.project.Projection;
+import growingon.project.Use;
+import growingon.report.build.FilledSheet;
+import growingon.report.build.TableBuilder;
+import growingon.report.figures.Context;
+import growingon.report.model.Kind;
+import growingon.report.model.Sheet;
+import growingon.report.model.Table;
+import growingon.report.text.Labels;
+import growingon.report.text.Sentences;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Substrate: components used and bought, and the mixes they go into. */
+final class SubstrateSheet {
+  private final Horizon horizon;
+  private final Nursery nursery;
+  private final Map<String, double[]> litresByMix = new LinkedHashMap<>();
+
+  private SubstrateSheet(Projection projection) {
+    this.horizon = projection.horizon();
+    this.nursery = projection.scenario().nursery();
+    nursery.mixes().keySet().forEach(mix -> litresByMix.put(mix, new double[horizon.seasons()]));
+    projection.lots().forEach(this::add);
+  }
+
+  static Sheet of(Context context) {
+    SubstrateSheet sheet = new SubstrateSheet(context.accounts().projection());
+    SupplyTables tables = new SupplyTables(context, Use.Kind.COMPONENT);
+    return FilledSheet.of(
+        "Substrate",
+        List.of(Sentences.WITHOUT_VAT, sheet.howItCameAbout()),
+        tables.bySeason(
+            "substrate",
+            "Components by season",
+            "Litres, loose. On hand before + bags bought × litres in each − used = left. Bags are"
+                + " bought when the store would run out."),
+        sheet.mixes(),
+        sheet.parts(),
+        tables.byMonth("substrate-by-month", "Components by month"));
+  }
+
+  private String howItCameAbout() {
+    return "Litres of a pot = its volume × its fill, less the ball that stays on; times (1 + firming)"
+        + " / (1 − shrinkage) of the mix for what firming and mixing lose, and "
+        + Labels.whole(100 * nursery.settings().wasteShare())
+        + " % waste (setting waste); shared out by parts of the mix.";
+  }
+
+  private void add(LotHistory lot) {
+    for (Happening done : lot.happenings()) {
+      if (done.substrateLitres() > 0) {
+        String mix = mix(lot, done.job()).orElseThrow();
+        litresByMix.get(mix)[horizon.season(done.month())] += done.substrateLitres();
+      }
+    }
+  }
+
+  private Optional<String> mix(LotHistory lot, String job) {
+    return nursery.routeOf(lot.lot()).steps().stream()
+        .filter(step -> step.name().equals(job))
+        .findFirst()
+        .flatMap(Step::mix);
+  }
+
+  private Table mixes() {
+    TableBuilder table =
+        TableBuilder.table("substrate-mixes", "Mixes by season")
+            .note("Loose litres of all components, waste included.")
+            .text("season")
+            .text("mix")
+            .summed("litres", "", Kind.LITRES);
+    for (int season = 0; season < horizon.seasons(); season++) {
+      for (Map.Entry<String, double[]> mix : litresByMix.entrySet()) {
+        if (mix.getValue()[season] > 0) {
+          table.row(horizon.seasonLabel(season), mix.getKey(), mix.getValue()[season]);
+        }
+      }
+    }
+    return table.build();
+  }
+
+  private Table parts() {
+    TableBuilder table =
+        TableBuilder.table("substrate-parts", "What goes into a mix")
+            .note(
+                "Loose litres for a litre in the pot: all components together, before waste. Share:"
+                    + " of the loose volume, by the parts typed.")
+            .text("mix")
+            .column("loose for one in the pot", "litres", Kind.NUMBER)
+            .text("component")
+            .column("share", "", Kind.SHARE);
+    litresByMix.forEach(
+        (name, litres) -> {
+          if (Arrays.stream(litres).anyMatch(each -> each > 0)) {
+            addParts(table, nursery.mixes().get(name));
+          }
+        });
+    return table.build();
+  }
+
+  private static void addParts(TableBuilder table, Mix mix) {
+    for (String component : mix.parts().keySet()) {
+      table.row(mix.name(), mix.looseLitresPerPottedLitre(), component, mix.share(component));
+    }
+  }
+}

@@ -1,0 +1,155 @@
+package growingon.report.plan;
+
+import growingon.nursery.Horizon;
+import growingon.nursery.Scenario;
+import growingon.project.SpaceUse.PlaceMonth;
+import growingon.report.build.Columns;
+import growingon.report.figures.Context;
+import growingon.report.figures.SeasonFigures;
+import growingon.report.model.Column;
+import growingon.report.model.Kind;
+import growingon.report.model.Rows;
+import growingon.report.model.Sheet;
+import growingon.report.model.Table;
+import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
+import growingon.report.text.Plants;
+import growingon.report.text.Sentences;
+import growingon.report.words.BoughtWords;
+import growingon.report.words.CashWords;
+import growingon.report.words.ChanceWords;
+import growingon.report.words.HoursWords;
+import growingon.report.words.LibraryWords;
+import growingon.report.words.OrderWords;
+import growingon.report.words.SaleWords;
+import growingon.report.words.SpaceWords;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** What a grower reads first. */
+public final class SummarySheet {
+  /** Name of the table of seasons. */
+  public static final String SEASONS = "seasons";
+
+  private SummarySheet() {}
+
+  public static Sheet of(Context context) {
+    SeasonFigures figures = new SeasonFigures(context);
+    return new Sheet(
+        "Summary",
+        sentences(context, figures),
+        List.of(seasons(context, figures)),
+        List.of(),
+        true);
+  }
+
+  private static List<String> sentences(Context context, SeasonFigures figures) {
+    if (context.inputs().scenario().lots().isEmpty()) {
+      return List.of(
+          "There is no lot in this plan: the stock list is empty and no offer is taken.");
+    }
+    SaleWords sales = new SaleWords(context, figures);
+    List<String> sentences = new ArrayList<>();
+    ListSheet.usual(context).ifPresent(sentences::add);
+    sentences.add(sales.headline());
+    sentences.add(sales.inAll());
+    new LibraryWords(context.inputs().scenario()).summary().ifPresent(sentences::add);
+    sentences.addAll(new SpaceWords(context).headline());
+    sentences.add(new HoursWords(context).summary());
+    sentences.add(new OrderWords(context, figures).sentences().get(0));
+    sentences.add(new CashWords(context).summary());
+    runsDown(context, figures).ifPresent(sentences::add);
+    context.bought().forEach(lot -> sentences.addAll(new BoughtWords(context, lot).brief()));
+    context.chances().ifPresent(drawn -> sentences.addAll(new ChanceWords(context).brief()));
+    return sentences;
+  }
+
+  /** Says so where nothing is bought in later seasons: then the stock only goes. */
+  private static Optional<String> runsDown(Context context, SeasonFigures figures) {
+    Scenario scenario = context.inputs().scenario();
+    Horizon horizon = scenario.horizon();
+    int last = figures.seasons() - 1;
+    boolean later =
+        scenario.lots().stream()
+            .filter(lot -> lot.purchase().isPresent())
+            .anyMatch(lot -> horizon.season(horizon.offset(lot.arrived())) > 0);
+    Plants first = figures.standing(0);
+    Plants end = figures.standing(last);
+    return later || last < 1 || end.exact() >= first.exact()
+        ? Optional.empty()
+        : Optional.of(
+            "Nothing is bought after %s, so the stock runs down from %s then to %s at the end of %s."
+                .formatted(
+                    horizon.seasonName(0),
+                    Phrases.plants(first.whole()),
+                    Labels.whole(end.whole()),
+                    horizon.seasonName(last)));
+  }
+
+  private static Table seasons(Context context, SeasonFigures figures) {
+    String currency = context.inputs().scenario().nursery().settings().currency();
+    boolean hours = context.accounts().hours().available(0).isPresent();
+    boolean space = !context.inputs().scenario().nursery().places().isEmpty();
+    List<Column> columns = new ArrayList<>();
+    columns.add(Rows.season());
+    columns.add(Column.summed("sales", "sales", currency, Kind.MONEY));
+    columns.add(Column.summed("sold", "plants sold", "", Kind.PLANTS));
+    columns.add(Column.of("standing", "plants at its end", "", Kind.PLANTS));
+    columns.add(Columns.belowNil(Column.of("cash", "cash at its end", currency, Kind.MONEY)));
+    if (space) {
+      columns.add(
+          Columns.aboveNil(Column.of("overflow", "most space missing", "m²", Kind.SQUARE_METRES)));
+      columns.add(Column.of("overflow_in", "where and when", "", Kind.TEXT));
+    }
+    if (hours) {
+      columns.add(
+          Columns.aboveNil(Column.summed("hours_short", "hours short", "hours", Kind.HOURS)));
+    }
+    return new Table(
+        SEASONS,
+        "Season by season",
+        notes(space, hours),
+        columns,
+        rows(context, figures, space, hours));
+  }
+
+  private static List<String> notes(boolean space, boolean hours) {
+    List<String> notes = new ArrayList<>();
+    notes.add(Sentences.EXPECTED + " " + Sentences.WITHOUT_VAT);
+    if (space || hours) {
+      notes.add(
+          (space ? "Most space missing: in one place, in its worst month of the season. " : "")
+              + (hours ? "Hours short: added up over the months in which hours are short." : ""));
+    }
+    return notes;
+  }
+
+  private static List<List<Object>> rows(
+      Context context, SeasonFigures figures, boolean space, boolean hours) {
+    Rows rows = new Rows();
+    for (int season = 0; season < figures.seasons(); season++) {
+      List<Object> row = new ArrayList<>();
+      row.add(figures.label(season));
+      row.add(figures.money(season));
+      row.add(figures.sold(season));
+      row.add(figures.standing(season));
+      row.add(figures.cash(season));
+      if (space) {
+        Optional<PlaceMonth> peak = figures.peakOverflow(season);
+        row.add(peak.map(each -> each.overflowM2()).orElse(0.0));
+        row.add(peak.map(each -> where(context, each)).orElse(null));
+      }
+      if (hours) {
+        row.add(figures.hoursShort(season));
+      }
+      rows.add(row);
+    }
+    return rows.list();
+  }
+
+  private static String where(Context context, PlaceMonth peak) {
+    String place = peak.place().isEmpty() ? "without a place" : peak.place();
+    return place + ", " + Phrases.month(context.accounts().projection().horizon(), peak.month());
+  }
+}

@@ -1,0 +1,108 @@
+package growingon.report.review;
+
+import growingon.nursery.Negligible;
+import growingon.report.build.TableBuilder;
+import growingon.report.model.Kind;
+import growingon.report.text.Plants;
+import growingon.report.text.Shown;
+import growingon.review.Compared;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+
+/** The columns of a figure as planned and as it came, the same in every table of a review. */
+final class ComparedCells {
+  /** What the marks mean; stands above the tables that have them. */
+  static final String NOTE =
+      "Assumed: what the daybook does not say, by the plan for the plants that are there. P10 to P90: what the kept plan"
+          + " itself had for likely; a figure of the daybook between them is luck, one outside asks whether"
+          + " the assumption is right.";
+
+  private ComparedCells() {}
+
+  /** Adds the columns; plants and money that add up have totals. */
+  static void columns(TableBuilder table, String unit, Kind kind) {
+    add(table, "planned", unit, kind);
+    add(table, "by the daybook", unit, kind);
+    add(table, "assumed", unit, kind);
+    add(table, "difference", unit, kind);
+    Kind edge = kind == Kind.PLANTS ? Kind.COUNT : kind;
+    table.column("P10", unit, edge).column("P90", unit, edge).text("how to take it");
+  }
+
+  private static void add(TableBuilder table, String heading, String unit, Kind kind) {
+    if (kind == Kind.PLANTS || kind == Kind.MONEY || kind == Kind.HOURS) {
+      table.summed(heading, unit, kind);
+    } else {
+      table.column(heading, unit, kind);
+    }
+  }
+
+  /** Cells of a row that begins with others. */
+  static Object[] row(Compared figure, Kind kind, Object... before) {
+    boolean plants = kind == Kind.PLANTS;
+    List<Object> cells = new ArrayList<>(Arrays.asList(before));
+    cells.add(plants ? planned(figure) : (Object) figure.planned());
+    cells.addAll(byDaybookAndAssumed(figure, kind));
+    cells.add(plants ? real(figure).minus(planned(figure)) : (Object) figure.difference());
+    cells.add(figure.range().map(each -> edge(each.p10(), kind)).orElse(null));
+    cells.add(figure.range().map(each -> edge(each.p90(), kind)).orElse(null));
+    cells.add(words(figure.judgement()));
+    return cells.toArray();
+  }
+
+  /** What adds up has a part of each; of what does not, it is one or the other. */
+  private static List<Object> byDaybookAndAssumed(Compared figure, Kind kind) {
+    if (kind == Kind.PLANTS) {
+      return List.of(
+          Plants.of(figure.byDaybook(), figure.wholeByDaybook()),
+          Plants.of(figure.assumed(), figure.wholeAssumed()));
+    }
+    boolean addsUp = kind == Kind.MONEY || kind == Kind.HOURS || kind == Kind.NUMBER;
+    return addsUp
+        ? List.of(figure.byDaybook(), figure.assumed())
+        : Arrays.asList(
+            figure.isReal() ? figure.real() : null, figure.isReal() ? null : figure.real());
+  }
+
+  private static Plants planned(Compared figure) {
+    return Plants.of(figure.planned(), figure.wholePlanned());
+  }
+
+  /** Plants as they came. */
+  static Plants real(Compared figure) {
+    return Plants.of(figure.real(), figure.wholeReal());
+  }
+
+  private static Object edge(double value, Kind kind) {
+    return kind == Kind.PLANTS ? new Shown(value, Math.rint(value)) : (Object) value;
+  }
+
+  /** Cells of a figure of which the plan had none. */
+  static Object[] unplanned(Compared figure, Object... before) {
+    List<Object> cells = new ArrayList<>(Arrays.asList(before));
+    cells.addAll(
+        Arrays.asList(
+            null,
+            figure.isReal() ? figure.real() : null,
+            figure.isReal() ? null : figure.real(),
+            null,
+            null,
+            null,
+            null));
+    return cells.toArray();
+  }
+
+  /** Whether there is or was to be any. */
+  static boolean saysAnything(Compared figure) {
+    return !Negligible.is(Math.abs(figure.planned())) || !Negligible.is(Math.abs(figure.real()));
+  }
+
+  private static String words(Compared.Judgement judgement) {
+    return switch (judgement) {
+      case PLANNED, NOT_JUDGED -> null;
+      case LUCK -> "luck";
+      case LOOK_AT_ASSUMPTION -> "look at the assumption";
+    };
+  }
+}

@@ -1,0 +1,155 @@
+package growingon.report.review;
+
+import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
+import growingon.review.Review;
+import growingon.review.bought.BoughtReview;
+import growingon.review.bought.BoughtReview.Verdict;
+import growingon.review.bought.CausePart;
+import java.util.Comparator;
+import java.util.List;
+
+/** What is said of a bought lot: whether it paid, why, and what would make it even. */
+final class PaidWords {
+  private static final int CAUSES_NAMED = 2;
+  private static final double HALF = 0.5;
+
+  private final Review review;
+  private final String currency;
+
+  PaidWords(Review review, String currency) {
+    this.review = review;
+    this.currency = currency;
+  }
+
+  /** Two lines of a lot; the second belongs to the first. */
+  List<String> headlines(BoughtReview bought) {
+    return List.of(
+        Phrases.sentence(bought.lot().name()) + " " + reason(bought) + unrecorded(bought),
+        ReviewWords.INDENT
+            + "Over the whole plan %s expected, %s planned%s."
+                .formatted(money(bought.expected()), money(bought.planned()), mostly(bought)));
+  }
+
+  /** Whether a lot paid, why, against what was planned, and what would make it even. */
+  String verdict(BoughtReview bought) {
+    return String.join(
+        " ",
+        Phrases.sentence(bought.lot().name()) + " " + reason(bought),
+        result(bought),
+        payback(bought) + toBeEven(bought) + unrecorded(bought));
+  }
+
+  /** A verdict on a lot that nobody wrote anything of is the plan's own. */
+  private String unrecorded(BoughtReview bought) {
+    boolean isRecorded =
+        review.lots().stream()
+            .anyMatch(each -> each.isRecorded() && bought.parts().contains(each.lot().name()));
+    return isRecorded ? "" : " The daybook says nothing of it: this is the plan's figure.";
+  }
+
+  private String reason(BoughtReview bought) {
+    Verdict verdict = bought.verdict();
+    String amount = money(Math.abs(verdict.amount()));
+    String kind =
+        switch (verdict.kind()) {
+          case UNDECIDED, TOO_YOUNG -> "is " + verdict.kind();
+          case PAID, DID_NOT_PAY -> verdict.kind().toString();
+        };
+    return kind
+        + ": "
+        + switch (verdict.why()) {
+          case ALL_SOLD_AHEAD -> "nothing is left to sell, and %s remain.".formatted(amount);
+          case MONEY_IS_BACK ->
+              "its money is back and %s more, whatever becomes of the %s that stand."
+                  .formatted(amount, Phrases.plants(bought.wholeStanding()));
+          case NOTHING_LEFT -> "nothing is left to sell, and %s are missing.".formatted(amount);
+          case CANNOT_BE_REACHED ->
+              "even if the %s that stand sell, %s will be missing with what they still cost."
+                  .formatted(Phrases.plants(bought.wholeStanding()), amount);
+          case WITHOUT_A_GRADE ->
+              "not all of the %s that stand have a grade yet; if it goes on as expected, %s will %s."
+                  .formatted(
+                      Phrases.plants(bought.wholeStanding()),
+                      amount,
+                      verdict.amount() > 0 ? "be missing at the end of the plan" : "remain");
+          case EXPECTED_TO_PAY -> "%s must still be earned%s.".formatted(amount, by(verdict));
+          case EXPECTED_TO_FALL_SHORT ->
+              "if it goes on as expected, %s will be missing at the end of the plan."
+                  .formatted(amount);
+        };
+  }
+
+  private static String by(Verdict verdict) {
+    return verdict
+        .by()
+        .map(month -> ", by plants expected to sell until " + Labels.month(month))
+        .orElse("");
+  }
+
+  private String result(BoughtReview bought) {
+    double difference = bought.differenceCents() / 100.0;
+    String against =
+        Math.abs(difference) < HALF
+            ? "as planned"
+            : "%s %s than planned%s"
+                .formatted(
+                    money(Math.abs(difference)), difference > 0 ? "more" : "less", mostly(bought));
+    return "Result so far %s; over the whole plan %s expected, %s."
+        .formatted(money(bought.resultSoFar()), money(bought.expected()), against);
+  }
+
+  /** The causes that weigh most. */
+  private String mostly(BoughtReview bought) {
+    List<String> causes =
+        bought.causes().stream()
+            .filter(each -> Math.abs(each.amount()) >= HALF)
+            .sorted(Comparator.comparingLong((CausePart each) -> -Math.abs(each.cents())))
+            .limit(CAUSES_NAMED)
+            .map(
+                each ->
+                    "%s (%s)".formatted(each.cause().word(each.cents() > 0), signed(each.amount())))
+            .toList();
+    return causes.isEmpty() ? "" : ", mostly by " + Phrases.list(causes);
+  }
+
+  private String payback(BoughtReview bought) {
+    BoughtReview.Payback payback = bought.payback();
+    String planned =
+        payback
+            .planned()
+            .map(month -> " (planned: %s)".formatted(Labels.month(month)))
+            .orElse(" (planned: not within the plan)");
+    return switch (payback.state()) {
+      case REACHED ->
+          "Its money was back in " + Labels.month(payback.month().orElseThrow()) + planned + ".";
+      case EXPECTED ->
+          "Its money is expected back in "
+              + Labels.month(payback.month().orElseThrow())
+              + planned
+              + ".";
+      case NEVER -> "Its money does not come back within the plan" + planned + ".";
+    };
+  }
+
+  private String toBeEven(BoughtReview bought) {
+    return bought
+        .toBeEven()
+        .map(
+            even ->
+                " Sell %s more at %s to be even%s."
+                    .formatted(
+                        even.plants(),
+                        Phrases.each(currency, even.price()),
+                        even.isEnough() ? "" : ", but so many do not stand"))
+        .orElse("");
+  }
+
+  private String money(double amount) {
+    return Phrases.money(currency, amount);
+  }
+
+  private String signed(double amount) {
+    return "%s%s".formatted(amount > 0 ? "+" : "", Labels.whole(amount));
+  }
+}

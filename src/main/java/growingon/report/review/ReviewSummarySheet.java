@@ -1,0 +1,52 @@
+package growingon.report.review;
+
+import growingon.report.build.TableBuilder;
+import growingon.report.model.Kind;
+import growingon.report.model.Sheet;
+import growingon.report.model.Table;
+import growingon.report.text.Sentences;
+import growingon.review.Compared;
+import growingon.review.Review;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * What a grower reads first of a review; a suspicion that may have to be notified stands on top.
+ */
+final class ReviewSummarySheet {
+  private ReviewSummarySheet() {}
+
+  static Sheet of(Review review, ReviewWords words, ReviewCharts charts, String currency) {
+    List<String> sentences = new ArrayList<>(words.notifiable());
+    sentences.addAll(words.basis());
+    sentences.addAll(words.verdicts());
+    sentences.addAll(words.plants());
+    sentences.addAll(words.faults());
+    return new Sheet("Summary", sentences, List.of(soFar(review, currency)), charts.first(), true);
+  }
+
+  private static Table soFar(Review review, String currency) {
+    Review.Together all = review.nursery();
+    TableBuilder table =
+        TableBuilder.table("so-far", "The nursery so far")
+            .note(
+                "Up to the end of the daybook's last month. What the daybook does not say is"
+                    + " assumed. "
+                    + Sentences.WITHOUT_VAT)
+            .text("what")
+            .text("unit");
+    ComparedCells.columns(table, "", Kind.NUMBER);
+    row(table, "plants alive", "plants", all.alive(), Kind.PLANTS);
+    row(table, "plants sold", "plants", all.unitsSold(), Kind.PLANTS);
+    row(table, "sales", currency, all.sales(), Kind.MONEY);
+    row(table, "hours", "hours", all.hours(), Kind.HOURS);
+    row(table, "costs", currency, all.costs(), Kind.MONEY);
+    row(table, "result", currency, all.result(), Kind.MONEY);
+    return table.build();
+  }
+
+  private static void row(
+      TableBuilder table, String what, String unit, Compared figure, Kind kind) {
+    table.row(ComparedCells.row(figure, kind, what, unit));
+  }
+}

@@ -1,0 +1,278 @@
+package growingon.report.review;
+
+import static growingon.review.Compared.Judgement.LOOK_AT_ASSUMPTION;
+
+import growingon.nursery.Inputs;
+import growingon.nursery.Settings;
+import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
+import growingon.report.words.Headlines;
+import growingon.review.Compared;
+import growingon.review.LotReview;
+import growingon.review.Review;
+import growingon.review.book.Loss;
+import growingon.review.book.Suspicion;
+import growingon.review.bought.BoughtReview.Verdict;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
+import org.apache.commons.text.WordUtils;
+
+/** What is said about a review. */
+final class ReviewWords {
+  static final String ASK = "Ask the plant health service before moving plants";
+
+  private static final int LOTS_NAMED = 6;
+  private static final int LOTS_TOLD = 12;
+  private static final int REASONS_NAMED = 4;
+  private static final int FIGURES_NAMED = 3;
+  private static final int REASONS_IN_TERMINAL = 3;
+
+  static final String INDENT = "  ";
+
+  /** What is looked at for more than luck. */
+  private static final Map<String, Function<LotReview, Compared>> FIGURES = figures();
+
+  private final Inputs inputs;
+  private final Review review;
+  private final Settings settings;
+  private final PaidWords paid;
+
+  ReviewWords(Inputs inputs, Review review) {
+    this.inputs = inputs;
+    this.review = review;
+    this.settings = inputs.scenario().nursery().settings();
+    this.paid = new PaidWords(review, settings.currency());
+  }
+
+  /** The lines that a grower reads in the terminal. */
+  List<String> headlines() {
+    List<String> lines = new ArrayList<>();
+    lines.addAll(notifiable());
+    lines.add(
+        "%s, %s: what happened until %s."
+            .formatted(
+                settings.name(),
+                inputs.scenario().plan().name(),
+                review.lastDate().map(Object::toString).orElse("now")));
+    lines.addAll(basis());
+    review.bought().stream().limit(LOTS_TOLD).forEach(each -> lines.addAll(paid.headlines(each)));
+    if (review.bought().size() > LOTS_TOLD) {
+      lines.add(outcome());
+    }
+    lines.add(soldAndAlive());
+    lines.add(losses(REASONS_IN_TERMINAL));
+    moreThanLuck().ifPresent(lines::add);
+    lines.addAll(faults());
+    return lines.stream().flatMap(ReviewWords::wrapped).toList();
+  }
+
+  /** Lines that a terminal shows whole; those that go on with one are indented. */
+  private static Stream<String> wrapped(String line) {
+    return line.length() <= Headlines.WIDTH
+        ? Stream.of(line)
+        : (INDENT.repeat(line.startsWith(INDENT) ? 1 : 0)
+                + WordUtils.wrap(line, Headlines.WIDTH, "\n" + INDENT, false))
+            .lines();
+  }
+
+  /** What stands at the top of everything, if anything does. */
+  List<String> notifiable() {
+    List<Suspicion> suspicions = review.suspicions();
+    if (suspicions.isEmpty()) {
+      return List.of();
+    }
+    List<String> lots = suspicions.stream().map(ReviewWords::of).distinct().toList();
+    return List.of(
+        "%s: the daybook notes a suspicion that may have to be notified, of %s."
+            .formatted(ASK, Phrases.list(lots, LOTS_NAMED, "lots")));
+  }
+
+  private static String of(Suspicion suspicion) {
+    List<String> parts = new ArrayList<>();
+    if (!suspicion.passport().isEmpty()) {
+      parts.add("passport " + suspicion.passport());
+    }
+    if (!suspicion.place().isEmpty()) {
+      parts.add("now in " + suspicion.place());
+    }
+    return suspicion.lot() + (parts.isEmpty() ? "" : " (" + String.join(", ", parts) + ")");
+  }
+
+  /** What is compared with what, and up to when. */
+  List<String> basis() {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(
+        review
+            .keptName()
+            .map("Compared with the plan kept as %s."::formatted)
+            .orElse(
+                "There is no kept plan: planned is what the files give now. Keep the next one"
+                    + " with plan --keep, before anything happens."));
+    if (isBeforeThePlan()) {
+      sentences.add("The daybook says nothing of the months of the plan yet.");
+    } else {
+      sentences.add(
+          "The daybook has %s, %s among them; figures are those of the end of %s."
+              .formatted(
+                  Phrases.counted(review.lines(), "line", "lines"),
+                  Phrases.counted(review.counts(), "count", "counts"),
+                  Labels.month(review.through())));
+    }
+    return sentences;
+  }
+
+  private boolean isBeforeThePlan() {
+    return review.through().isBefore(review.firstMonth());
+  }
+
+  /** What became of the bought lots, and each of them in two or three sentences. */
+  List<String> verdicts() {
+    if (review.bought().isEmpty()) {
+      return List.of("No lot that the plan buys has come yet.");
+    }
+    List<String> sentences = new ArrayList<>();
+    sentences.add(outcome());
+    review.bought().stream().limit(LOTS_TOLD).map(paid::verdict).forEach(sentences::add);
+    int more = review.bought().size() - LOTS_TOLD;
+    if (more > 0) {
+      sentences.add("%s more: see the sheet %s.".formatted(more, DidItPaySheet.NAME));
+    }
+    return sentences;
+  }
+
+  private String outcome() {
+    List<String> parts = new ArrayList<>();
+    for (Verdict.Kind kind : Verdict.Kind.values()) {
+      List<String> lots =
+          review.bought().stream()
+              .filter(each -> each.verdict().kind() == kind)
+              .map(each -> each.lot().name())
+              .toList();
+      if (!lots.isEmpty()) {
+        parts.add("%s %s: %s".formatted(lots.size(), kind, Phrases.list(lots, LOTS_NAMED, "lots")));
+      }
+    }
+    return "Of %s, %s."
+        .formatted(
+            Phrases.counted(review.bought().size(), "bought lot", "bought lots"),
+            String.join("; ", parts));
+  }
+
+  /** How many were sold, live and were lost, against the plan. */
+  List<String> plants() {
+    List<String> sentences = new ArrayList<>();
+    sentences.add(soldAndAlive());
+    sentences.add(losses(REASONS_NAMED));
+    assumptions().ifPresent(sentences::add);
+    return sentences;
+  }
+
+  private String soldAndAlive() {
+    Review.Together all = review.nursery();
+    return "Sold by the daybook: %s for %s (planned of all lots: %s for %s).%s Alive: %s (%s planned)."
+        .formatted(
+            Phrases.plants(all.unitsSold().wholeByDaybook()),
+            money(all.sales().byDaybook()),
+            Labels.whole(all.unitsSold().wholePlanned()),
+            money(all.sales().planned()),
+            assumedSold(all),
+            Phrases.plants(all.alive().wholeReal()),
+            Labels.whole(all.alive().wholePlanned()));
+  }
+
+  private String assumedSold(Review.Together all) {
+    return all.unitsSold().wholeAssumed() == 0
+        ? ""
+        : " Of lots without a line %s for %s are assumed sold as planned."
+            .formatted(
+                Phrases.plants(all.unitsSold().wholeAssumed()), money(all.sales().assumed()));
+  }
+
+  private String losses(int named) {
+    double lost = review.losses().stream().mapToDouble(Loss::plants).sum();
+    if (lost == 0) {
+      return "The daybook notes no plant that died, was culled or lost.";
+    }
+    Map<String, Double> reasons = new LinkedHashMap<>();
+    review.losses().forEach(each -> reasons.merge(said(each.reason()), each.plants(), Double::sum));
+    List<String> words =
+        reasons.entrySet().stream()
+            .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
+            .map(each -> "%s %s".formatted(each.getKey(), Labels.whole(each.getValue())))
+            .toList();
+    return "Died, culled or lost: %s (%s)."
+        .formatted(Phrases.plants(lost), Phrases.list(words, named, "reasons"));
+  }
+
+  private static String said(String reason) {
+    return reason.isEmpty() ? "no reason given" : reason;
+  }
+
+  /** Figures that lie outside what the plan's own draws had for likely. */
+  private Optional<String> assumptions() {
+    List<String> parts = new ArrayList<>();
+    FIGURES.forEach(
+        (what, figure) -> {
+          List<String> lots = unlikely(figure).map(each -> each.lot().name()).toList();
+          if (!lots.isEmpty()) {
+            parts.add("%s of %s".formatted(what, Phrases.list(lots, FIGURES_NAMED, "lots")));
+          }
+        });
+    return parts.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "More than luck (outside the plan's P10 to P90), so look at the assumptions: %s."
+                .formatted(String.join("; ", parts)));
+  }
+
+  /** The same in one line. */
+  private Optional<String> moreThanLuck() {
+    List<String> parts = new ArrayList<>();
+    FIGURES.forEach(
+        (what, figure) -> {
+          long lots = unlikely(figure).count();
+          if (lots > 0) {
+            String counted =
+                parts.isEmpty() ? Phrases.counted((int) lots, "lot", "lots") : "" + lots;
+            parts.add("%s of %s".formatted(what, counted));
+          }
+        });
+    return parts.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "More than luck: %s; see %s.".formatted(Phrases.list(parts), AgainstPlanSheet.NAME));
+  }
+
+  private Stream<LotReview> unlikely(Function<LotReview, Compared> figure) {
+    return review.lots().stream()
+        .filter(each -> figure.apply(each).judgement() == LOOK_AT_ASSUMPTION);
+  }
+
+  private static Map<String, Function<LotReview, Compared>> figures() {
+    Map<String, Function<LotReview, Compared>> figures = new LinkedHashMap<>();
+    figures.put("plants alive", LotReview::alive);
+    figures.put("trunks", LotReview::trunkMm);
+    figures.put("sales", LotReview::sales);
+    figures.put("hours", LotReview::hours);
+    return figures;
+  }
+
+  /** How many faults the records have. */
+  List<String> faults() {
+    int faults = review.faults().size();
+    return List.of(
+        faults == 0
+            ? "No fault was found in the records."
+            : "%s in the records: see the sheet %s."
+                .formatted(Phrases.counted(faults, "fault", "faults"), FaultsSheet.NAME));
+  }
+
+  private String money(double amount) {
+    return Phrases.money(settings.currency(), amount);
+  }
+}

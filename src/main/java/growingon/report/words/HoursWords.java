@@ -1,0 +1,91 @@
+package growingon.report.words;
+
+import growingon.nursery.Horizon;
+import growingon.project.HoursUse;
+import growingon.report.figures.Context;
+import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
+import growingon.report.text.Shortage;
+import growingon.report.text.Spell;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
+
+/** What is said about hours. */
+public final class HoursWords {
+  /** The work that has no job of its own among the largest. */
+  public static final String OTHER_WORK = "other work";
+
+  private final HoursUse hours;
+  private final Horizon horizon;
+  private final List<Spell> spells;
+
+  public HoursWords(Context context) {
+    this.hours = context.accounts().hours();
+    this.horizon = context.accounts().projection().horizon();
+    this.spells = Spell.of(horizon.months(), hours::shortBy);
+  }
+
+  /** When hours are short, and by how many. */
+  public String summary() {
+    if (hours.byJob().isEmpty()) {
+      return "The plan needs no hours: neither its routes nor its care table state minutes.";
+    }
+    if (hours.available(0).isEmpty()) {
+      return "The nursery does not say how many hours it has; the plan needs most in %s, %s."
+          .formatted(Phrases.month(horizon, busiest()), Phrases.hours(hours.needed(busiest())));
+    }
+    if (spells.isEmpty()) {
+      return "The hours suffice in every month; the busiest is %s, with %s of %s."
+          .formatted(
+              Phrases.month(horizon, busiest()),
+              Phrases.hours(hours.needed(busiest())),
+              Phrases.hours(hours.available(busiest()).orElseThrow()));
+    }
+    return told();
+  }
+
+  private String told() {
+    Spell worst = Spell.worst(spells);
+    return "Hours are short %s, %s (%s needed, %s available); %s takes most of them."
+        .formatted(
+            Shortage.when(spells, horizon),
+            Shortage.most(spells, horizon, Phrases.hours(worst.most())),
+            Labels.whole(hours.needed(worst.worst())),
+            Labels.whole(hours.available(worst.worst()).orElseThrow()),
+            largestJob(worst.worst()));
+  }
+
+  private String largestJob(int month) {
+    return hours.byJob().entrySet().stream()
+        .max(Comparator.comparingDouble(job -> job.getValue()[month]))
+        .map(Map.Entry::getKey)
+        .orElseThrow();
+  }
+
+  /** The month with most hours needed, the first of equals. */
+  private int busiest() {
+    return IntStream.range(0, horizon.months())
+        .boxed()
+        .reduce((a, b) -> hours.needed(b) > hours.needed(a) ? b : a)
+        .orElseThrow();
+  }
+
+  /** The line for the terminal. */
+  String headline() {
+    if (hours.byJob().isEmpty()) {
+      return "Hours: none needed.";
+    }
+    if (hours.available(0).isEmpty()) {
+      return "Hours: %s needed in the busiest month, %s; the nursery does not say how many it has."
+          .formatted(Labels.whole(hours.needed(busiest())), Phrases.month(horizon, busiest()));
+    }
+    if (spells.isEmpty()) {
+      return "Hours: enough in every month.";
+    }
+    String amount = Phrases.hours(Spell.worst(spells).most());
+    return "Hours short: %s, %s."
+        .formatted(Shortage.when(spells, horizon), Shortage.upTo(spells, horizon, amount));
+  }
+}

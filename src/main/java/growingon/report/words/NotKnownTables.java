@@ -1,0 +1,273 @@
+package growingon.report.words;
+
+import growingon.chance.Chances;
+import growingon.chance.Gamble;
+import growingon.chance.LuckAlone;
+import growingon.chance.Quantiles;
+import growingon.chance.WorthMeasuring;
+import growingon.money.Accounts;
+import growingon.nursery.Horizon;
+import growingon.nursery.Sure;
+import growingon.report.figures.Context;
+import growingon.report.figures.SeasonFigures;
+import growingon.report.model.Column;
+import growingon.report.model.Kind;
+import growingon.report.model.Rows;
+import growingon.report.model.Table;
+import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+
+/** How much of what the draws say is luck, and how much not knowing; and what to measure first. */
+public final class NotKnownTables {
+  /** A rough figure is told to the nearest twentieth. */
+  private static final double ROUGHLY = 20;
+
+  private final Context context;
+  private final Chances chances;
+  private final Accounts accounts;
+  private final Horizon horizon;
+  private final String currency;
+
+  public NotKnownTables(Context context) {
+    this.context = context;
+    this.chances = context.chances().orElseThrow();
+    this.accounts = context.accounts();
+    this.horizon = accounts.projection().horizon();
+    this.currency = context.inputs().scenario().nursery().settings().currency();
+  }
+
+  /** The two tables, as far as there is something to tell. */
+  public List<Table> tables() {
+    List<Table> tables = new ArrayList<>();
+    chances.luckAlone().map(this::notKnown).ifPresent(tables::add);
+    chances
+        .worthMeasuring()
+        .filter(worth -> !worth.rows().isEmpty())
+        .map(this::worthMeasuring)
+        .ifPresent(tables::add);
+    return tables;
+  }
+
+  private Table notKnown(LuckAlone luck) {
+    Rows rows = new Rows();
+    double[] balances = accounts.cash().balances();
+    SeasonFigures figures = new SeasonFigures(context);
+    for (int season = 0; season < horizon.seasons(); season++) {
+      int last = horizon.seasonLast(season);
+      String label = horizon.seasonLabel(season);
+      add(
+          rows,
+          "cash at its end, " + currency,
+          label,
+          balances[last],
+          chances.cash().get(last),
+          luck.cash().get(last));
+      add(
+          rows,
+          "sales, " + currency,
+          label,
+          figures.money(season),
+          chances.sales().get(season),
+          luck.sales().get(season));
+      add(
+          rows,
+          "plants at its end",
+          label,
+          figures.standing(season).exact(),
+          chances.standing().get(season),
+          luck.standing().get(season));
+    }
+    for (int i = 0; i < chances.gambles().size(); i++) {
+      Gamble gamble = chances.gambles().get(i);
+      add(
+          rows,
+          "gain of %s, %s".formatted(gamble.bought().lot().name(), currency),
+          horizon.seasonName(gamble.bought().ending().judgedAt()),
+          gamble.bought().judged().presentValue(),
+          gamble.gain(),
+          luck.gains().get(i));
+    }
+    return new Table(
+        "not-known",
+        "Luck, and what is not known",
+        List.of(
+            "P10 to P90 with luck and not knowing; with luck alone, growth and losses being what the"
+                + " plan takes them for (%s); and the share of the spread that is not knowing."
+                    .formatted(Phrases.counted(luck.draws(), "draw", "draws")),
+            "Seasons and losses differ by luck, which nobody can learn; how fast trees grow here on"
+                + " average can be measured."),
+        List.of(
+            Column.of("figure", "figure", "", Kind.TEXT),
+            Rows.season(),
+            number("plan", "plan's line"),
+            number("p10", "P10"),
+            number("p50", "P50"),
+            number("p90", "P90"),
+            number("luck_p10", "P10, luck alone"),
+            number("luck_p90", "P90, luck alone"),
+            Column.of("share", "not knowing", "", Kind.SHARE)),
+        rows.list());
+  }
+
+  private static Column number(String key, String heading) {
+    return Column.of(key, heading, "", Kind.NUMBER);
+  }
+
+  private void add(
+      Rows rows, String figure, String season, double plan, Quantiles both, Quantiles luck) {
+    rows.add(
+        Arrays.asList(
+            figure,
+            season,
+            plan,
+            both.p10(),
+            both.p50(),
+            both.p90(),
+            luck.p10(),
+            luck.p90(),
+            chances.draws() < Chances.FEW ? null : (Double) LuckAlone.shareNotKnown(both, luck)));
+  }
+
+  private Table worthMeasuring(WorthMeasuring worth) {
+    Rows rows = new Rows();
+    for (WorthMeasuring.Row each : worth.rows()) {
+      double factor = Sure.factor(each.sure());
+      rows.add(
+          Arrays.asList(
+              each.species(),
+              each.condition(),
+              Math.round(each.plants()),
+              each.mmASeason() / factor,
+              each.mmASeason(),
+              each.mmASeason() * factor,
+              each.sure(),
+              each.sureAfter(),
+              narrowing(each),
+              told(each)));
+    }
+    return new Table(
+        "worth-measuring",
+        "What to measure first",
+        List.of(
+            "%d trunks marked there, read this October and next: how sure the growth would then be,"
+                    .formatted(WorthMeasuring.TRUNKS)
+                + " and what that takes off the spread of cash at the end of the plan.",
+            "Drawn: the draws were made once more. Rough: ranked by what each does to cash in the draws,"
+                + " which is right in its order and flatters; to the nearest 5 %."),
+        List.of(
+            Column.of("species", "species", "", Kind.TEXT),
+            Column.of("condition", "condition", "", Kind.TEXT),
+            Column.of("plants", "plants", "", Kind.COUNT),
+            number("mm_low", "mm a season, low"),
+            number("mm", "as planned"),
+            number("mm_high", "high"),
+            Column.of("sure", "sure", "", Kind.SHARE),
+            Column.of("sure_after", "sure after", "", Kind.SHARE),
+            Column.of("narrowing", "narrower by", "", Kind.SHARE),
+            Column.of("told", "how found", "", Kind.TEXT)),
+        rows.list());
+  }
+
+  private static Double narrowing(WorthMeasuring.Row row) {
+    return switch (row.told()) {
+      case DRAWN -> row.narrowing();
+      case ROUGH -> Math.round(row.narrowing() * ROUGHLY) / ROUGHLY;
+      case TOO_SMALL -> null;
+    };
+  }
+
+  private String told(WorthMeasuring.Row row) {
+    return row.told() == WorthMeasuring.Told.TOO_SMALL
+        ? "too small to tell in %s".formatted(Phrases.counted(chances.draws(), "draw", "draws"))
+        : row.told().toString();
+  }
+
+  /** Cash at the end with both, and with luck alone; then what to measure. */
+  List<String> summary() {
+    List<String> sentences = new ArrayList<>();
+    cash().ifPresent(sentences::add);
+    worth().ifPresent(sentences::add);
+    return sentences;
+  }
+
+  /** Cash at the end with luck and not knowing, and with luck alone. */
+  Optional<String> cash() {
+    return chances.luckAlone().map(this::cash);
+  }
+
+  private String cash(LuckAlone luck) {
+    int last = horizon.months() - 1;
+    Quantiles both = chances.cash().get(last);
+    Quantiles alone = luck.cash().get(last);
+    String split =
+        chances.draws() < Chances.FEW
+            ? ""
+            : ": %s of the spread is not knowing how fast your trees grow"
+                .formatted(share(LuckAlone.shareNotKnown(both, alone)));
+    return "Cash at the end of %s: %s to %s (P10 to P90). With luck alone %s to %s%s."
+        .formatted(
+            horizon.seasonName(horizon.seasons() - 1),
+            Phrases.money(currency, both.p10()),
+            Labels.whole(both.p90()),
+            Labels.whole(alone.p10()),
+            Labels.whole(alone.p90()),
+            split);
+  }
+
+  /** A share in words, the nearest of a few. */
+  static String share(double share) {
+    if (share >= 0.85) {
+      return "nearly all";
+    }
+    if (share < 0.15) {
+      return "hardly any";
+    }
+    double[] values = {1.0 / 3, 0.5, 2.0 / 3};
+    String[] words = {"a third", "half", "two thirds"};
+    int nearest = 0;
+    for (int i = 1; i < values.length; i++) {
+      nearest = Math.abs(share - values[i]) < Math.abs(share - values[nearest]) ? i : nearest;
+    }
+    return words[nearest];
+  }
+
+  /** Which trunks to mark first, and what it brings; that it brings little, where it does. */
+  Optional<String> worth() {
+    if (chances.worthMeasuring().isEmpty() || chances.worthMeasuring().get().rows().isEmpty()) {
+      return Optional.empty();
+    }
+    WorthMeasuring worth = chances.worthMeasuring().get();
+    WorthMeasuring.Row first = worth.rows().get(0);
+    double all = worth.all().orElse(0);
+    int last = horizon.months() - 1;
+    double luck =
+        1
+            - chances
+                .luckAlone()
+                .map(
+                    each ->
+                        LuckAlone.shareNotKnown(chances.cash().get(last), each.cash().get(last)))
+                .orElse(0.0);
+    if (first.told() != WorthMeasuring.Told.DRAWN || luck > 0.85 || all < 0.01) {
+      return Optional.of(
+          "Measuring would change little: %s of the spread of cash is luck."
+              .formatted(luck > 0.85 ? "nine tenths" : "%s".formatted(Phrases.percent(luck))));
+    }
+    return Optional.of(
+        "Worth measuring first: %d marked trunks of %s in the condition %s, this October and next (sure"
+                .formatted(WorthMeasuring.TRUNKS, first.species(), first.condition())
+            + " %s → %s): %s off the spread of cash%s."
+                .formatted(
+                    Labels.whole(100 * first.sure()),
+                    Phrases.percent(first.sureAfter()),
+                    Phrases.percent(Math.max(0, first.narrowing())),
+                    worth.rows().size() == 1
+                        ? ""
+                        : "; all %d of the table %s"
+                            .formatted(worth.rows().size(), Phrases.percent(Math.max(0, all)))));
+  }
+}

@@ -1,0 +1,152 @@
+package growingon.report.words;
+
+import growingon.nursery.Horizon;
+import growingon.project.Supplies;
+import growingon.project.Supplies.Order;
+import growingon.report.figures.Context;
+import growingon.report.figures.PlantOrder;
+import growingon.report.figures.SeasonFigures;
+import growingon.report.text.Phrases;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/** What is said about what must be ordered first. */
+public final class OrderWords {
+  private static final int NAMED = 6;
+
+  private final Horizon horizon;
+  private final String currency;
+  private final int lastOfNext;
+  private final String nextSeason;
+  private final Supplies supplies;
+  private final List<Order> orders;
+  private final List<PlantOrder> plants;
+
+  public OrderWords(Context context, SeasonFigures figures) {
+    this.horizon = context.accounts().projection().horizon();
+    this.currency = context.inputs().scenario().nursery().settings().currency();
+    this.supplies = context.accounts().supplies();
+    this.orders = supplies.orders();
+    this.plants = PlantOrder.of(context.inputs());
+    this.lastOfNext = horizon.seasonLast(figures.next());
+    this.nextSeason = figures.label(figures.next());
+  }
+
+  /** What must be ordered first, by when, at what cost; young plants before all else. */
+  public List<String> sentences() {
+    if (orders.isEmpty() && plants.isEmpty()) {
+      return List.of(nothing());
+    }
+    String first =
+        "Order first, by the end of %s: %s, for %s together."
+            .formatted(
+                Phrases.month(horizon, firstMonth()),
+                Phrases.list(firstThings(), NAMED, "things"),
+                Phrases.money(currency, costOfFirst()));
+    return Stream.of(first, tooLate(), untilNext()).filter(each -> !each.isEmpty()).toList();
+  }
+
+  private int firstMonth() {
+    return Stream.concat(
+            orders.stream().map(Order::orderMonth), plants.stream().map(PlantOrder::orderIn))
+        .min(Comparator.naturalOrder())
+        .orElseThrow();
+  }
+
+  private double costOfFirst() {
+    return cost(first()) + firstPlants().stream().mapToDouble(PlantOrder::landed).sum();
+  }
+
+  private String nothing() {
+    boolean used = supplies.items().stream().anyMatch(Supplies.Item::isUsed);
+    return used
+        ? "Nothing has to be ordered: the pots, substrate and materials on hand last."
+        : "Nothing has to be ordered: the plan uses no pots, substrate or materials.";
+  }
+
+  private String tooLate() {
+    boolean late =
+        first().stream().anyMatch(Order::late)
+            || firstPlants().stream().anyMatch(PlantOrder::isLate);
+    return late ? "Some of it is needed sooner than an order takes: see To order." : "";
+  }
+
+  private String untilNext() {
+    List<Order> until = orders.stream().filter(each -> each.orderMonth() <= lastOfNext).toList();
+    double landed =
+        plants.stream()
+            .filter(order -> order.orderIn() <= lastOfNext)
+            .mapToDouble(PlantOrder::landed)
+            .sum();
+    if (until.size() == first().size() && landed == 0) {
+      return "";
+    }
+    String young =
+        landed > 0
+            ? ", those of young plants to %s landed".formatted(Phrases.money(currency, landed))
+            : "";
+    return "Up to the end of %s orders of pots, substrate and materials come to %s%s."
+        .formatted(nextSeason, Phrases.money(currency, cost(until)), young);
+  }
+
+  private static double cost(List<Order> some) {
+    return some.stream().mapToDouble(Order::cost).sum();
+  }
+
+  private List<Order> first() {
+    int month = firstMonth();
+    return orders.stream().filter(each -> each.orderMonth() == month).toList();
+  }
+
+  private List<PlantOrder> firstPlants() {
+    int month = firstMonth();
+    return plants.stream().filter(each -> each.orderIn() == month).toList();
+  }
+
+  /** What is ordered first: young plants, then the rest, dearest first. */
+  private List<String> firstThings() {
+    List<String> things = new ArrayList<>();
+    firstPlants().stream()
+        .sorted(Comparator.comparingDouble((PlantOrder order) -> -order.landed()))
+        .forEach(order -> things.add(thing(order)));
+    Map<Supplies.Item, Long> packs = new LinkedHashMap<>();
+    first().stream()
+        .sorted(Comparator.comparingDouble((Order order) -> -order.cost()))
+        .forEach(order -> packs.merge(order.item(), order.packs(), Long::sum));
+    packs.forEach((item, number) -> things.add(thing(item, number)));
+    return things;
+  }
+
+  private static String thing(PlantOrder order) {
+    return "%s (%s)".formatted(Phrases.plants(order.lot().quantity()), order.lot().name());
+  }
+
+  private static String thing(Supplies.Item item, long packs) {
+    return switch (item.kind()) {
+      case POT ->
+          "%s (%s)".formatted(Phrases.counted(packs * item.packSize(), "pot", "pots"), item.name());
+      case COMPONENT -> Phrases.counted(packs, "bag", "bags") + " of " + item.name();
+      case MATERIAL -> Phrases.counted(packs, "pack", "packs") + " of " + item.name();
+    };
+  }
+
+  /** The line for the terminal. */
+  String headline() {
+    if (orders.isEmpty() && plants.isEmpty()) {
+      return "Order: nothing.";
+    }
+    String month = Phrases.month(horizon, firstMonth());
+    String money = Phrases.money(currency, costOfFirst());
+    List<String> things = firstThings();
+    return Phrases.fitted(
+        things.size(),
+        Headlines.WIDTH,
+        most ->
+            "Order by the end of %s: %s, %s."
+                .formatted(month, Phrases.list(things, most, "things"), money));
+  }
+}

@@ -1,0 +1,537 @@
+package growingon.review.book;
+
+import growingon.money.CostKind;
+import growingon.nursery.DaybookLine;
+import growingon.nursery.DaybookLine.What;
+import growingon.nursery.Horizon;
+import growingon.nursery.Inputs;
+import growingon.nursery.Lot;
+import growingon.nursery.Offer;
+import growingon.nursery.Papers;
+import growingon.nursery.Purchase;
+import growingon.nursery.Scenario;
+import growingon.problem.Advice;
+import growingon.problem.Problem;
+import growingon.project.Facts;
+import growingon.project.LotFacts;
+import growingon.project.MonthFacts.Way;
+import growingon.review.kept.Expected;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * The daybook as books of lots. Lines are taken day by day; on one day in an order of their own
+ * (plants come, are split, go, are sold, are counted), so that their order in the file does not
+ * matter.
+ *
+ * <p>A lot that the daybook splits off is a lot of its own from the start, with its share of the
+ * plants and of all that happened to them: plants of a lot are treated alike until they are split.
+ */
+public final class Bookkeeping {
+  /** Fewer plants than this are the dust of dividing. */
+  private static final double DUST = 1e-6;
+
+  /** Plants that were lost for such a reason did not die. */
+  private static final String STOLEN = "stolen";
+
+  /** An invoice within such a share of the price of its plants may be without their carriage. */
+  private static final double NEAR_PLANTS_ALONE = 0.05;
+
+  /** Lines of one day in the order in which they are taken. */
+  private static final List<What> ORDER =
+      List.of(
+          What.ARRIVED,
+          What.RETURNED,
+          What.FOUND,
+          What.SPLIT,
+          What.MOVED,
+          What.DIED,
+          What.CULLED,
+          What.LOST,
+          What.SOLD,
+          What.USED,
+          What.POTTED,
+          What.RELEASED,
+          What.SPENT,
+          What.COUNTED);
+
+  private static final Comparator<DaybookLine> IN_ORDER =
+      Comparator.comparing(DaybookLine::date)
+          .thenComparing(line -> ORDER.indexOf(line.what()))
+          .thenComparing(DaybookLine::lot)
+          .thenComparing(line -> line.toLot().orElse(""))
+          .thenComparing(line -> line.grade().orElse(""))
+          .thenComparing(line -> line.quality().map(Enum::ordinal).orElse(-1))
+          .thenComparing(line -> line.quantity().orElse(-1))
+          .thenComparing(line -> line.amount().orElse(-1))
+          .thenComparing(line -> line.hours().orElse(-1))
+          .thenComparing(line -> line.trunkMm().orElse(-1))
+          .thenComparing(DaybookLine::reason)
+          .thenComparing(DaybookLine::customer)
+          .thenComparing(line -> line.where().row());
+
+  private final Horizon horizon;
+  private final Map<String, Book> books = new LinkedHashMap<>();
+  private final Map<String, Integer> firstArrival = new HashMap<>();
+  private final Map<String, DaybookLine> firstInvoice = new LinkedHashMap<>();
+  private final Set<String> toldOf = new HashSet<>();
+  private final List<DaybookLine> lines;
+  private final List<Graded> graded = new ArrayList<>();
+  private final List<Problem> faults = new ArrayList<>();
+  private final int through;
+  private final Optional<LocalDate> lastDate;
+  private int joins;
+  private Map<String, List<Book>> childrenOf;
+
+  /**
+   * A line that says a grade.
+   *
+   * @param line the line
+   * @param month offset of its month
+   */
+  public record Graded(DaybookLine line, int month) {}
+
+  private Bookkeeping(Inputs inputs, YearMonth today) {
+    Scenario scenario = inputs.scenario();
+    this.horizon = scenario.horizon();
+    this.lines =
+        inputs.daybook().stream()
+            .filter(line -> !YearMonth.from(line.date()).isAfter(today))
+            .sorted(IN_ORDER)
+            .toList();
+    this.lastDate =
+        lines.isEmpty() ? Optional.empty() : Optional.of(lines.get(lines.size() - 1).date());
+    this.through = lines.stream().mapToInt(this::month).filter(this::isPlanned).max().orElse(-1);
+    open(scenario, inputs.offers());
+  }
+
+  /** Reads the daybook of some inputs; lines of months after this one are left out. */
+  public static Bookkeeping of(Inputs inputs, YearMonth today) {
+    Bookkeeping daybook = new Bookkeeping(inputs, today);
+    daybook.read();
+    return daybook;
+  }
+
+  private int month(DaybookLine line) {
+    return horizon.offset(YearMonth.from(line.date()));
+  }
+
+  private boolean isPlanned(int month) {
+    return month >= 0 && month < horizon.months();
+  }
+
+  private void open(Scenario scenario, List<Offer> offers) {
+    Map<String, Double> came = arrivals();
+    for (Lot lot : scenario.lots()) {
+      open(lot.purchase().isPresent() ? asItCame(lot, came) : lot);
+    }
+    for (Offer offer : offers) {
+      if (!books.containsKey(offer.name()) && came.containsKey(offer.name())) {
+        int quantity = (int) Math.round(came.get(offer.name()));
+        open(asItCame(offer.taken(quantity), came));
+      }
+    }
+  }
+
+  private void open(Lot lot) {
+    books.put(lot.name(), new Book(lot, Optional.empty(), lot.name()));
+  }
+
+  /** Plants that came of each lot in the month in which the first of them did. */
+  private Map<String, Double> arrivals() {
+    Map<String, Double> came = new HashMap<>();
+    for (DaybookLine line : lines) {
+      if (line.what() == What.ARRIVED) {
+        firstArrival.putIfAbsent(line.lot(), month(line));
+        if (firstArrival.get(line.lot()) == month(line)) {
+          came.merge(line.lot(), line.quantity().orElseThrow(), Double::sum);
+        }
+      }
+    }
+    return came;
+  }
+
+  private Lot asItCame(Lot lot, Map<String, Double> came) {
+    if (!came.containsKey(lot.name())) {
+      return lot;
+    }
+    int quantity = (int) Math.round(came.get(lot.name()));
+    int month = Math.min(Math.max(0, firstArrival.get(lot.name())), horizon.months() - 1);
+    return lot.withQuantity(lot.name(), quantity, Math.min(lot.kept(), quantity))
+        .arrivedIn(horizon.month(month));
+  }
+
+  private void read() {
+    List<DaybookLine> day = new ArrayList<>();
+    for (DaybookLine line : lines) {
+      if (!day.isEmpty() && !day.get(0).date().equals(line.date())) {
+        readDay(day);
+        day.clear();
+      }
+      day.add(line);
+    }
+    readDay(day);
+    firstInvoice.forEach(this::checkInvoice);
+  }
+
+  /** An amount that is about the price of the plants may be without their carriage. */
+  private void checkInvoice(String lot, DaybookLine line) {
+    Book book = books.get(lot);
+    Optional<Purchase> planned = Optional.ofNullable(book).flatMap(each -> each.lot.purchase());
+    if (planned.isEmpty() || book.spending.saysCarriage()) {
+      return;
+    }
+    double plants = planned.get().unitPrice() * line.quantity().orElseThrow();
+    double charges = planned.get().carriage() + planned.get().importCharges();
+    double amount = line.amount().orElseThrow();
+    boolean isNearPlants = Math.abs(amount - plants) <= NEAR_PLANTS_ALONE * plants;
+    if (isNearPlants && Math.abs(amount - plants) < Math.abs(amount - plants - charges)) {
+      faults.add(
+          Advice.invoiceWithoutCarriage(
+              line.where().column("amount"), line.lot(), number(amount), number(charges)));
+    }
+  }
+
+  private void readDay(List<DaybookLine> day) {
+    Map<String, List<DaybookLine>> counts = new TreeMap<>();
+    List<DaybookLine> splits = new ArrayList<>();
+    for (DaybookLine line : day) {
+      if (line.toLot().isPresent()) {
+        splits.add(line);
+        continue;
+      }
+      if (ORDER.indexOf(line.what()) > ORDER.indexOf(What.MOVED)) {
+        readSplits(splits);
+      }
+      if (line.what() == What.COUNTED) {
+        counts.computeIfAbsent(line.lot(), lot -> new ArrayList<>()).add(line);
+      } else {
+        read(line);
+      }
+    }
+    readSplits(splits);
+    counts.values().forEach(this::readCount);
+  }
+
+  /** Splits of a day: a lot that is split off on it may itself be split. */
+  private void readSplits(List<DaybookLine> splits) {
+    int left = Integer.MAX_VALUE;
+    while (splits.size() < left) {
+      left = splits.size();
+      for (DaybookLine line : List.copyOf(splits)) {
+        if (books.containsKey(line.lot())) {
+          read(line);
+          splits.remove(line);
+        }
+      }
+    }
+    splits.forEach(this::read);
+    splits.clear();
+  }
+
+  /** The book of a line's lot, if the line is of the time that the books speak of. */
+  private Optional<Book> book(DaybookLine line) {
+    Book book = books.get(line.lot());
+    if (book == null) {
+      if (month(line) >= 0 && toldOf.add(line.lot())) {
+        faults.add(Advice.notInThePlan(line.where(), line.lot()));
+      }
+      return Optional.empty();
+    }
+    boolean counts = month(line) >= horizon.offset(book.lot.counted());
+    return counts && month(line) < horizon.months() ? Optional.of(book) : Optional.empty();
+  }
+
+  private void read(DaybookLine line) {
+    Optional<Book> found = book(line);
+    if (found.isEmpty()) {
+      if (line.toLot().isPresent()) {
+        toldOfSplitBefore(line);
+      }
+      return;
+    }
+    Book book = found.get();
+    int month = month(line);
+    if (month >= 0) {
+      bookMoney(book, line, month);
+      if (line.grade().isPresent()) {
+        graded.add(new Graded(line, month));
+      }
+    }
+    if (line.toLot().isPresent()) {
+      toOtherLot(book, line, month);
+      return;
+    }
+    switch (line.what()) {
+      case ARRIVED -> arrive(book, line, month);
+      case RETURNED -> comeBack(book, line, month);
+      case FOUND -> book.come(line, month, line.quantity().orElseThrow());
+      case DIED -> {
+        noteDead(book, line, month);
+        go(book, line, month, Way.DIED);
+      }
+      case CULLED -> go(book, line, month, Way.CULLED);
+      case LOST -> lose(book, line, month);
+      case SOLD -> {
+        checkAlive(book, line);
+        book.leave(line, month, true, line.amount());
+      }
+      case USED -> {
+        checkAlive(book, line);
+        book.leave(line, month, false, OptionalDouble.empty());
+      }
+      default -> book.note();
+    }
+  }
+
+  private void lose(Book book, DaybookLine line, int month) {
+    if (!line.reason().strip().toLowerCase(Locale.ROOT).startsWith(STOLEN)) {
+      noteDead(book, line, month);
+    }
+    go(book, line, month, Way.WENT);
+  }
+
+  private static void noteDead(Book book, DaybookLine line, int month) {
+    book.noteDead(month, Math.min(line.quantity().orElseThrow(), book.alive));
+  }
+
+  private void comeBack(Book book, DaybookLine line, int month) {
+    double plants = line.quantity().orElseThrow();
+    if (month >= 0) {
+      book.returned += plants;
+      book.spending.takeBack(
+          new CameBack(month, line.grade(), line.quality(), plants, line.amount().orElse(0)));
+      if (line.amount().isEmpty()) {
+        faults.add(Advice.returnedWithoutRefund(line.where(), line.lot(), number(plants)));
+      }
+    }
+    book.come(line, month, plants);
+  }
+
+  private void toldOfSplitBefore(DaybookLine line) {
+    String to = line.toLot().get();
+    boolean isKnown = books.containsKey(to) || !books.containsKey(line.lot());
+    if (!isKnown && month(line) < horizon.months() && toldOf.add(to)) {
+      faults.add(Advice.splitBeforeTheCount(line.where(), to));
+    }
+  }
+
+  private void arrive(Book book, DaybookLine line, int month) {
+    boolean isBase = book.lot.purchase().isPresent() && firstArrival.get(line.lot()) == month(line);
+    line.amount().ifPresent(amount -> firstInvoice.putIfAbsent(line.lot(), line));
+    if (isBase) {
+      book.note();
+    } else {
+      book.arrivedLater += month >= 0 ? line.quantity().orElseThrow() : 0;
+      book.noteJoined(month, line.quantity().orElseThrow());
+      book.come(line, month, line.quantity().orElseThrow());
+    }
+  }
+
+  private void go(Book book, DaybookLine line, int month, Way way) {
+    checkAlive(book, line);
+    book.go(line, month, way, line.quantity().orElseThrow());
+  }
+
+  private void checkAlive(Book book, DaybookLine line) {
+    double plants = line.quantity().orElseThrow();
+    if (plants > book.alive + DUST) {
+      faults.add(
+          Advice.moreThanAlive(
+              line.where(),
+              number(plants),
+              line.lot(),
+              verb(line.what()),
+              number(book.alive),
+              book.rows(),
+              book.lastRows()));
+    }
+  }
+
+  private static String verb(What what) {
+    return switch (what) {
+      case DIED -> "died";
+      case USED, LOST, CULLED, SOLD -> "are " + what;
+      default -> "go to another lot";
+    };
+  }
+
+  private static String number(double plants) {
+    double tenths = Math.round(plants * 10) / 10.0;
+    return tenths == Math.rint(tenths) ? Long.toString((long) tenths) : Double.toString(tenths);
+  }
+
+  private void toOtherLot(Book from, DaybookLine line, int month) {
+    if (line.quantity().isEmpty()) {
+      from.note();
+      return;
+    }
+    checkAlive(from, line);
+    double plants = Math.min(line.quantity().getAsDouble(), from.alive);
+    double share = from.alive > 0 ? plants / from.alive : 0;
+    from.noteSplit(line, month);
+    Book to = books.get(line.toLot().get());
+    if (to == null) {
+      Book child = from.splitOff(from.lot.as(line.toLot().get(), papers(from.lot)), share);
+      books.put(child.lot.name(), child);
+    } else {
+      join(from, to, line, month, share, plants);
+    }
+  }
+
+  private static Papers papers(Lot from) {
+    Papers own = from.papers();
+    return new Papers(own.supplier(), own.passport(), own.origin(), from.name(), "");
+  }
+
+  private void join(Book from, Book to, DaybookLine line, int month, double share, double plants) {
+    from.go(line, month, Way.WENT, plants);
+    to.come(line, month, plants);
+    to.noteJoined(month, plants);
+    if (month >= 0) {
+      from.splitOut += plants;
+      to.splitIn += plants;
+      Book.Join join = new Book.Join(joins++, month, share);
+      from.joinsOut.put(join, 1.0);
+      to.joinsIn.put(join, 1.0);
+    }
+  }
+
+  private void readCount(List<DaybookLine> day) {
+    DaybookLine first = day.get(0);
+    Optional<Book> book = book(first);
+    if (book.isEmpty()) {
+      return;
+    }
+    Counted counted = Counted.of(day);
+    int month = month(first);
+    for (DaybookLine line : day) {
+      if (month >= 0) {
+        bookMoney(book.get(), line, month);
+        line.grade().ifPresent(grade -> graded.add(new Graded(line, month)));
+      }
+    }
+    double alive = book.get().alive;
+    if (counted.plants().isPresent() && counted.plants().getAsDouble() > alive + DUST) {
+      double plants = counted.plants().getAsDouble();
+      faults.add(Advice.countRises(first.where(), number(plants), first.lot(), number(alive)));
+    }
+    book.get().count(counted, month);
+  }
+
+  private static void bookMoney(Book book, DaybookLine line, int month) {
+    line.hours().ifPresent(hours -> book.spending.work(JobKind.of(line), month, hours));
+    if (line.amount().isEmpty()) {
+      return;
+    }
+    double amount = line.amount().getAsDouble();
+    switch (line.what()) {
+      case SOLD, RETURNED -> {
+        // Booked with the plants.
+      }
+      case USED -> book.spending.receive(month, amount);
+      case ARRIVED -> book.spending.spend(CostKind.PLANTS, month, amount);
+      default -> book.spending.spend(CostKind.named(line.reason()), month, amount);
+    }
+  }
+
+  /** Lots to be projected: those of the plan as they came, each followed by its split-offs. */
+  public List<Lot> lots() {
+    return inOrder().stream().map(book -> book.lot).toList();
+  }
+
+  /** Books in the order of {@link #lots}. */
+  List<Book> inOrder() {
+    List<Book> ordered = new ArrayList<>();
+    for (Book book : books.values()) {
+      if (book.splitFrom.isEmpty()) {
+        addFamily(book, ordered);
+      }
+    }
+    return ordered;
+  }
+
+  private void addFamily(Book book, List<Book> ordered) {
+    ordered.add(book);
+    for (Book child : children().getOrDefault(book.lot.name(), List.of())) {
+      addFamily(child, ordered);
+    }
+  }
+
+  private Map<String, List<Book>> children() {
+    if (childrenOf == null) {
+      childrenOf = new HashMap<>();
+      for (Book book : books.values()) {
+        book.splitFrom.ifPresent(
+            parent -> childrenOf.computeIfAbsent(parent, each -> new ArrayList<>()).add(book));
+      }
+    }
+    return childrenOf;
+  }
+
+  /** What is known, for the projection that starts from it. */
+  public Facts facts() {
+    Map<String, LotFacts> facts = new HashMap<>();
+    books.forEach((name, book) -> facts.put(name, book.facts(through)));
+    return new Facts(facts);
+  }
+
+  /**
+   * What is known, for the projection that starts from it; lots of which nothing is known sell as
+   * planned.
+   */
+  public Facts facts(Expected expected) {
+    int last = horizon.months() - 1;
+    Map<String, LotFacts> facts = new HashMap<>();
+    books.forEach(
+        (name, book) -> {
+          LotFacts known = book.facts(through);
+          facts.put(
+              name,
+              book.isRecorded ? known : PlannedSales.assumed(expected, book, last).orElse(known));
+        });
+    return new Facts(facts);
+  }
+
+  /** Lines up to today, in order. */
+  public List<DaybookLine> lines() {
+    return lines;
+  }
+
+  /** What can be learnt from the book of each lot, in the order of {@link #lots}. */
+  public List<Booked> booked() {
+    return inOrder().stream().map(Book::booked).toList();
+  }
+
+  /** Lines that say a grade. */
+  public List<Graded> graded() {
+    return graded;
+  }
+
+  /** What is wrong in the records. */
+  public List<Problem> faults() {
+    return faults;
+  }
+
+  /** Offset of the last month within the plan that the daybook speaks of; −1 for none. */
+  public int through() {
+    return through;
+  }
+
+  /** The last day that the daybook speaks of. */
+  public Optional<LocalDate> lastDate() {
+    return lastDate;
+  }
+}

@@ -1,0 +1,205 @@
+package growingon.review.book;
+
+import growingon.chance.LotDraws;
+import growingon.money.Accounts;
+import growingon.money.CostKind;
+import growingon.nursery.Inputs;
+import growingon.nursery.Lot;
+import growingon.nursery.Offer;
+import growingon.nursery.Plan;
+import growingon.nursery.Quality;
+import growingon.nursery.Scenario;
+import growingon.project.Facts;
+import growingon.project.LotHistory;
+import growingon.project.Projection;
+import growingon.project.Projector;
+import growingon.review.kept.KeptBands;
+import growingon.review.kept.KeptChances;
+import growingon.review.kept.KeptLot;
+import growingon.review.kept.KeptOffer;
+import growingon.review.kept.KeptPlan;
+import growingon.review.kept.KeptQuantiles;
+import growingon.review.kept.KeptSale;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.IntConsumer;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
+
+/** Freezes a plan. */
+public final class Freezing {
+  private final Projection projection;
+  private final Accounts accounts;
+
+  private Freezing(Scenario scenario) {
+    this.projection = Projector.project(scenario, Facts.NONE);
+    this.accounts = Accounts.of(projection);
+  }
+
+  /**
+   * Freezes a plan with its draws, if it has any.
+   *
+   * @param inputs the plan
+   * @param threads how many threads draw; their number changes nothing but the time
+   * @param done told how many draws are done, from any thread
+   */
+  public static KeptPlan freeze(Inputs inputs, int threads, IntConsumer done) {
+    Scenario scenario = inputs.scenario();
+    LotDraws draws = scenario.plan().draws() > 0 ? LotDraws.draw(scenario, threads, done) : null;
+    List<KeptChances> chances = new ArrayList<>();
+    for (int lot = 0; lot < scenario.lots().size(); lot++) {
+      chances.add(draws == null ? KeptChances.NONE : chances(draws.lot(lot)));
+    }
+    KeptChances nursery = draws == null ? KeptChances.NONE : chances(draws.together());
+    return freeze(inputs, scenario.plan().draws(), chances, nursery);
+  }
+
+  /** Freezes a plan's line alone. */
+  public static KeptPlan freezeLine(Inputs inputs) {
+    List<KeptChances> none =
+        inputs.scenario().lots().stream().map(lot -> KeptChances.NONE).toList();
+    return freeze(inputs, 0, none, KeptChances.NONE);
+  }
+
+  private static KeptPlan freeze(
+      Inputs inputs, int draws, List<KeptChances> chances, KeptChances nursery) {
+    Freezing freezing = new Freezing(inputs.scenario());
+    Plan plan = inputs.scenario().plan();
+    List<KeptLot> lots = new ArrayList<>();
+    for (int lot = 0; lot < chances.size(); lot++) {
+      lots.add(freezing.lot(freezing.projection.lots().get(lot), chances.get(lot)));
+    }
+    return new KeptPlan(
+        plan.name(),
+        plan.firstMonth().toString(),
+        plan.seasons(),
+        draws,
+        plan.seed(),
+        lots,
+        nursery,
+        draws == 0 ? Optional.empty() : Optional.of(KeptBands.of(inputs.scenario())),
+        inputs.offers().stream().map(offer -> offer(offer, inputs.scenario())).toList());
+  }
+
+  private static KeptChances chances(LotDraws.Figures figures) {
+    return new KeptChances(
+        quantiles(figures.living()),
+        quantiles(figures.trunkMm()),
+        quantiles(figures.unitsSold()),
+        quantiles(figures.sales()),
+        quantiles(figures.hours()),
+        quantiles(figures.result()));
+  }
+
+  private static KeptQuantiles quantiles(List<LotDraws.Tenths> months) {
+    return new KeptQuantiles(
+        months.stream().map(LotDraws.Tenths::p10).toList(),
+        months.stream().map(LotDraws.Tenths::p50).toList(),
+        months.stream().map(LotDraws.Tenths::p90).toList());
+  }
+
+  private KeptLot lot(LotHistory history, KeptChances chances) {
+    LotMoney money = LotMoney.of(accounts.lot(history.lot().name()).ledger());
+    Lot lot = history.lot();
+    double[] result = new double[money.months()];
+    double sum = 0;
+    for (int month = 0; month < result.length; month++) {
+      sum += money.result(month);
+      result[month] = sum;
+    }
+    return new KeptLot(
+        lot.name(),
+        lot.species(),
+        lot.papers().supplier(),
+        lot.purchase().isPresent(),
+        lot.quantity(),
+        lot.unitCost() * lot.quantity(),
+        byMonth(history::standing),
+        byMonth(month -> history.monthStock(month).meanTrunkMm()),
+        byMonth(month -> history.monthStock(month).trunkSpread()),
+        byQuality(history),
+        byGrade(history),
+        sales(history),
+        byMonth(month -> money.hours[month]),
+        costs(money),
+        byMonth(month -> result[month]),
+        chances);
+  }
+
+  private List<Double> byMonth(IntToDoubleFunction figure) {
+    return IntStream.range(0, projection.horizon().months()).mapToDouble(figure).boxed().toList();
+  }
+
+  private Map<String, List<Double>> byQuality(LotHistory history) {
+    Map<String, List<Double>> stock = new LinkedHashMap<>();
+    for (Quality quality : Quality.values()) {
+      stock.put(
+          quality.toString(),
+          byMonth(month -> history.monthStock(month).ofQuality(quality.ordinal())));
+    }
+    return stock;
+  }
+
+  private Map<String, List<Double>> byGrade(LotHistory history) {
+    Map<String, List<Double>> stock = new LinkedHashMap<>();
+    stock.put("", byMonth(month -> history.monthStock(month).ofGrade(0)));
+    for (int grade = 0; grade < history.grades().size(); grade++) {
+      int column = grade + 1;
+      stock.put(
+          history.grades().get(grade).name(),
+          byMonth(month -> history.monthStock(month).ofGrade(column)));
+    }
+    return stock;
+  }
+
+  static List<KeptSale> sales(LotHistory history) {
+    return history.sales().stream()
+        .map(
+            sale ->
+                new KeptSale(
+                    sale.month(),
+                    sale.grade() < 0 ? "" : history.grades().get(sale.grade()).name(),
+                    sale.quality().toString(),
+                    sale.units(),
+                    sale.money()))
+        .toList();
+  }
+
+  private Map<String, List<Double>> costs(LotMoney money) {
+    Map<String, List<Double>> costs = new LinkedHashMap<>();
+    for (CostKind kind : CostKind.values()) {
+      costs.put(kind.toString(), byMonth(month -> money.cost(kind, month)));
+    }
+    return costs;
+  }
+
+  private static KeptOffer offer(Offer offer, Scenario scenario) {
+    int taken =
+        scenario.lots().stream()
+            .filter(lot -> lot.name().equals(offer.name()))
+            .mapToInt(Lot::quantity)
+            .sum();
+    Lot lot = offer.lot();
+    return new KeptOffer(
+        offer.name(),
+        taken,
+        lot.species(),
+        lot.papers().supplier(),
+        lot.papers().passport(),
+        offer.unitPrice(taken > 0 ? taken : offer.least()),
+        offer.currency(),
+        offer.rate(),
+        offer.carriage(),
+        offer.importCharges(),
+        offer.arrival().toString(),
+        lot.trunks().meanMm(),
+        lot.quality().first(),
+        lot.quality().second(),
+        lot.quality().sure(),
+        offer.lossSure(),
+        offer.fails());
+  }
+}

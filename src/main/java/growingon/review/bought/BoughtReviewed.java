@@ -1,0 +1,360 @@
+package growingon.review.bought;
+
+import growingon.money.CostKind;
+import growingon.money.Finance;
+import growingon.money.ListPrices;
+import growingon.nursery.Horizon;
+import growingon.nursery.Lot;
+import growingon.nursery.Nursery;
+import growingon.nursery.Quality;
+import growingon.nursery.Settings;
+import growingon.project.LotHistory;
+import growingon.project.MonthStock;
+import growingon.project.Sale;
+import growingon.review.book.LotMoney;
+import growingon.review.book.Standing;
+import growingon.review.book.Standing.OfLot;
+import growingon.review.bought.BoughtReview.Payback;
+import growingon.review.bought.BoughtReview.ToBeEven;
+import growingon.review.bought.BoughtReview.Verdict;
+import growingon.review.kept.Expected;
+import growingon.review.kept.KeptSale;
+import growingon.review.kept.Range;
+import growingon.whole.Shares;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.stream.IntStream;
+
+/** Whether bought lots paid. */
+public final class BoughtReviewed {
+  private static final double HALF_A_PLANT = 0.5;
+  private static final double NIL = 1e-9;
+
+  private final Standing standing;
+  private final Expected expected;
+  private final Horizon horizon;
+  private final Nursery nursery;
+  private final int through;
+
+  public BoughtReviewed(Standing standing, Expected expected) {
+    this.standing = standing;
+    this.expected = expected;
+    this.horizon = standing.projection().horizon();
+    this.nursery = standing.projection().scenario().nursery();
+    this.through = standing.through();
+  }
+
+  /** Every lot bought within the plan that has come, in the order of the plan. */
+  public List<BoughtReview> bought() {
+    Map<String, List<OfLot>> families = new LinkedHashMap<>();
+    for (OfLot lot : standing.lots()) {
+      families.computeIfAbsent(lot.book().root, root -> new ArrayList<>()).add(lot);
+    }
+    List<List<OfLot>> come = families.values().stream().filter(this::hasCome).toList();
+    if (come.isEmpty()) {
+      return List.of();
+    }
+    GrownAsMeasured grown = new GrownAsMeasured(standing, expected, come);
+    return come.stream().map(family -> bought(family, grown)).toList();
+  }
+
+  private boolean hasCome(List<OfLot> family) {
+    Lot lot = family.get(0).book().lot;
+    return lot.purchase().isPresent()
+        && lot.quantity() > 0
+        && horizon.offset(lot.arrived()) <= through;
+  }
+
+  private BoughtReview bought(List<OfLot> family, GrownAsMeasured grown) {
+    Lot lot = family.get(0).book().lot;
+    double[] flows = flows(family);
+    double[] plannedFlows = plannedFlows(lot.name());
+    double soFar = LotMoney.upTo(flows, through);
+    double toCome = Arrays.stream(flows).sum() - soFar;
+    double salesToCome = 0;
+    double unitsToCome = 0;
+    double unsold = 0;
+    double stands = 0;
+    long wholeStands = 0;
+    long wholeToCome = 0;
+    int lastSale = -1;
+    for (OfLot each : family) {
+      for (Sale sale : each.history().sales()) {
+        if (sale.month() > through) {
+          salesToCome += sale.money();
+          unitsToCome += sale.units();
+          lastSale = Math.max(lastSale, sale.month());
+        }
+      }
+      unsold += standing.accounts().lot(each.name()).unsoldAtList();
+      stands += saleable(each.history());
+      wholeStands += wholeSaleable(each);
+      wholeToCome += each.whole().sold() - each.whole().soldUpTo(through);
+    }
+    Outlook outlook =
+        new Outlook(
+            soFar,
+            toCome,
+            salesToCome,
+            unitsToCome,
+            unsold,
+            wholeStands,
+            isYoung(family),
+            lastSale);
+    return new BoughtReview(
+        lot,
+        family.stream().map(OfLot::name).toList(),
+        lot.quality().sure() >= 1,
+        landed(family),
+        cashSoFar(family),
+        soFar,
+        toCome,
+        salesToCome,
+        stands,
+        unitsToCome,
+        wholeStands,
+        wholeToCome,
+        unsold,
+        Arrays.stream(plannedFlows).sum(),
+        payback(flows, plannedFlows),
+        toBeEven(outlook, family),
+        verdict(outlook),
+        Causes.steps(planned(lot.name()), real(family), grown.of(family)),
+        new BoughtReview.Money(
+            runningSum(plannedFlows), runningSum(flows), plannedRange(lot.name())));
+  }
+
+  /** A range for each month of the plan, empty unless the kept plan has one for all of them. */
+  private List<Range> plannedRange(String lot) {
+    return expected
+        .lot(lot)
+        .map(
+            kept ->
+                IntStream.range(0, horizon.months())
+                    .mapToObj(month -> expected.range(kept.chances().result(), month))
+                    .flatMap(Optional::stream)
+                    .toList())
+        .filter(ranges -> ranges.size() == horizon.months())
+        .orElse(List.of());
+  }
+
+  /** What a lot has brought and what may still come. */
+  private record Outlook(
+      double soFar,
+      double toCome,
+      double salesToCome,
+      double unitsToCome,
+      double unsoldAtList,
+      long standing,
+      boolean isYoung,
+      int lastSale) {
+    /** Costs that are still to come. */
+    double costsToCome() {
+      return salesToCome - toCome;
+    }
+  }
+
+  private double[] flows(List<OfLot> family) {
+    double[] flows = new double[horizon.months()];
+    for (OfLot lot : family) {
+      for (int month = 0; month < flows.length; month++) {
+        flows[month] += lot.money().result(month);
+      }
+    }
+    return flows;
+  }
+
+  private double[] plannedFlows(String lot) {
+    double[] flows = new double[horizon.months()];
+    expected
+        .lot(lot)
+        .ifPresent(
+            kept -> {
+              for (int month = 0; month < flows.length; month++) {
+                flows[month] =
+                    expected.at(kept.result(), month)
+                        - (month == 0 ? 0 : expected.at(kept.result(), month - 1));
+              }
+            });
+    return flows;
+  }
+
+  private static List<Double> runningSum(double[] flows) {
+    List<Double> sums = new ArrayList<>();
+    double sum = 0;
+    for (double flow : flows) {
+      sum += flow;
+      sums.add(sum);
+    }
+    return sums;
+  }
+
+  /** Plants alive now that are not kept. */
+  private double saleable(LotHistory history) {
+    MonthStock now = history.monthStock(through);
+    return history.standing(through) - now.ofQuality(Quality.values().length);
+  }
+
+  /** Whether some of what stands and may be sold has no grade yet. */
+  private boolean isYoung(List<OfLot> family) {
+    double ungraded = 0;
+    for (OfLot lot : family) {
+      MonthStock now = lot.history().monthStock(through);
+      for (Quality quality : Quality.values()) {
+        ungraded += now.standing()[quality.ordinal()][0];
+      }
+    }
+    return ungraded > HALF_A_PLANT;
+  }
+
+  private long wholeSaleable(OfLot lot) {
+    double kept = lot.history().monthStock(through).ofQuality(Quality.values().length);
+    int alive = lot.whole().standing(through);
+    return Shares.of(alive, kept, saleable(lot.history()))[1];
+  }
+
+  private static double landed(List<OfLot> family) {
+    double landed = 0;
+    for (OfLot lot : family) {
+      int last = lot.money().months() - 1;
+      landed +=
+          lot.money().costUpTo(CostKind.PLANTS, last)
+              + lot.money().costUpTo(CostKind.CARRIAGE, last);
+    }
+    return landed;
+  }
+
+  private double cashSoFar(List<OfLot> family) {
+    Settings settings = nursery.settings();
+    double cash = 0;
+    for (OfLot lot : family) {
+      double labour = lot.money().costUpTo(CostKind.LABOUR, through);
+      cash +=
+          LotMoney.upTo(lot.money().sales, through)
+              - lot.money().costsUpTo(through)
+              + labour * (1 - settings.paidShare())
+              + lot.money().costUpTo(CostKind.PLACE, through);
+    }
+    return cash;
+  }
+
+  private Payback payback(double[] flows, double[] plannedFlows) {
+    OptionalInt month = Finance.payback(flows);
+    Payback.State state = Payback.State.NEVER;
+    if (month.isPresent()) {
+      state = month.getAsInt() <= through ? Payback.State.REACHED : Payback.State.EXPECTED;
+    }
+    boolean isPlanned = Arrays.stream(plannedFlows).anyMatch(flow -> flow != 0);
+    return new Payback(
+        state, named(month), isPlanned ? named(Finance.payback(plannedFlows)) : Optional.empty());
+  }
+
+  private Optional<YearMonth> named(OptionalInt month) {
+    return month.isPresent() ? Optional.of(horizon.month(month.getAsInt())) : Optional.empty();
+  }
+
+  private Optional<ToBeEven> toBeEven(Outlook outlook, List<OfLot> family) {
+    double price =
+        outlook.unitsToCome > NIL ? outlook.salesToCome / outlook.unitsToCome : listPrice(family);
+    double missing = outlook.costsToCome() - outlook.soFar;
+    if (outlook.soFar >= 0 || missing <= 0 || price <= 0 || outlook.standing == 0) {
+      return Optional.empty();
+    }
+    double plants = Math.ceil(missing / price - NIL);
+    return Optional.of(
+        new ToBeEven((int) Math.min(Integer.MAX_VALUE, plants), price, plants <= outlook.standing));
+  }
+
+  /** Mean list price of what stands now and has one; else of the lowest grade that has one. */
+  private double listPrice(List<OfLot> family) {
+    ListPrices prices = new ListPrices(nursery);
+    double plants = 0;
+    double money = 0;
+    double lowest = 0;
+    for (OfLot lot : family) {
+      MonthStock now = lot.history().monthStock(through);
+      for (int grade = lot.history().grades().size() - 1; grade >= 0; grade--) {
+        double price =
+            prices.of(lot.book().lot, lot.history().grades().get(grade).name()).orElse(0);
+        lowest = price > 0 ? price : lowest;
+        for (Quality quality : Quality.values()) {
+          double share = nursery.qualities().get(quality).priceShare();
+          double ofCell = now.standing()[quality.ordinal()][grade + 1];
+          plants += price * share > 0 ? ofCell : 0;
+          money += ofCell * price * share;
+        }
+      }
+    }
+    return plants > HALF_A_PLANT ? money / plants : lowest;
+  }
+
+  private Verdict verdict(Outlook outlook) {
+    Optional<YearMonth> by =
+        outlook.lastSale < 0 ? Optional.empty() : Optional.of(horizon.month(outlook.lastSale));
+    double expectedResult = outlook.soFar + outlook.toCome;
+    boolean isGone = outlook.standing == 0;
+    if (isGone) {
+      return outlook.soFar >= 0
+          ? verdict(Verdict.Kind.PAID, Verdict.Why.ALL_SOLD_AHEAD, outlook.soFar, by)
+          : verdict(Verdict.Kind.DID_NOT_PAY, Verdict.Why.NOTHING_LEFT, -outlook.soFar, by);
+    }
+    if (outlook.soFar >= 0 && expectedResult >= 0) {
+      return verdict(Verdict.Kind.PAID, Verdict.Why.MONEY_IS_BACK, outlook.soFar, by);
+    }
+    if (outlook.isYoung) {
+      return verdict(Verdict.Kind.TOO_YOUNG, Verdict.Why.WITHOUT_A_GRADE, -expectedResult, by);
+    }
+    double atBest = expectedResult + outlook.unsoldAtList;
+    if (atBest < 0) {
+      return verdict(Verdict.Kind.DID_NOT_PAY, Verdict.Why.CANNOT_BE_REACHED, -atBest, by);
+    }
+    return expectedResult >= 0
+        ? verdict(Verdict.Kind.UNDECIDED, Verdict.Why.EXPECTED_TO_PAY, -outlook.soFar, by)
+        : verdict(Verdict.Kind.UNDECIDED, Verdict.Why.EXPECTED_TO_FALL_SHORT, -expectedResult, by);
+  }
+
+  private static Verdict verdict(
+      Verdict.Kind kind, Verdict.Why why, double amount, Optional<YearMonth> by) {
+    return new Verdict(kind, why, amount, by);
+  }
+
+  private Trading planned(String lot) {
+    int last = horizon.months() - 1;
+    return expected
+        .lot(lot)
+        .map(
+            kept -> {
+              double hours = expected.costUpTo(kept, CostKind.LABOUR, last);
+              double sales = expected.salesUpTo(kept, last);
+              double result = expected.at(kept.result(), last);
+              List<KeptSale> within =
+                  kept.sales().stream().filter(sale -> expected.isWithin(sale, last)).toList();
+              double living = expected.unitsUpTo(kept, last) + expected.at(kept.living(), last);
+              return Trading.of(sales - result - hours, hours, living, within);
+            })
+        .orElseGet(() -> Trading.of(0, 0, 0, List.of()));
+  }
+
+  private Trading real(List<OfLot> family) {
+    int last = horizon.months() - 1;
+    double hours = 0;
+    double result = 0;
+    double living = 0;
+    List<KeptSale> sales = new ArrayList<>();
+    for (OfLot lot : family) {
+      hours += lot.money().costUpTo(CostKind.LABOUR, last);
+      result += LotMoney.upTo(lot.money().sales, last) - lot.money().costsUpTo(last);
+      living += lot.history().standing(last);
+      sales.addAll(lot.netSales());
+    }
+    double money = sales.stream().mapToDouble(KeptSale::money).sum();
+    double sold = sales.stream().mapToDouble(KeptSale::units).sum();
+    return Trading.of(money - result - hours, hours, living + sold, sales);
+  }
+}

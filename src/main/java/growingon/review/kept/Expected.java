@@ -1,0 +1,83 @@
+package growingon.review.kept;
+
+import growingon.money.CostKind;
+import growingon.nursery.Horizon;
+import java.time.temporal.ChronoUnit;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What a kept plan expected, asked by the months of the plan under review. */
+public final class Expected {
+  private final KeptPlan kept;
+  private final int shift;
+  private final Map<String, KeptLot> lots = new HashMap<>();
+
+  public Expected(KeptPlan kept, Horizon horizon) {
+    this.kept = kept;
+    this.shift = (int) ChronoUnit.MONTHS.between(kept.first(), horizon.firstMonth());
+    kept.lots().forEach(lot -> lots.put(lot.name(), lot));
+  }
+
+  public KeptPlan kept() {
+    return kept;
+  }
+
+  public Optional<KeptLot> lot(String name) {
+    return Optional.ofNullable(lots.get(name));
+  }
+
+  /** A value by month; 0 before the kept plan, its last value after it. */
+  public double at(List<Double> values, int month) {
+    int index = Math.min(month + shift, values.size() - 1);
+    return index < 0 ? 0 : values.get(index);
+  }
+
+  /** Plants alive at the end of a month; as counted for the month before the kept plan. */
+  public double alive(KeptLot lot, int month) {
+    boolean isBefore = month + shift < 0;
+    return isBefore ? (lot.bought() ? 0 : lot.quantity()) : at(lot.living(), month);
+  }
+
+  /** Values up to a month added up, that month counted. */
+  public double upTo(List<Double> values, int month) {
+    double sum = 0;
+    for (int index = 0; index <= Math.min(month + shift, values.size() - 1); index++) {
+      sum += values.get(index);
+    }
+    return sum;
+  }
+
+  public Optional<Range> range(KeptQuantiles quantiles, int month) {
+    return quantiles.at(month + shift);
+  }
+
+  /** Whether a sale comes up to a month. */
+  public boolean isWithin(KeptSale sale, int month) {
+    return sale.month() <= month + shift;
+  }
+
+  /** Month of a sale as an offset from the first month of the plan under review. */
+  public int month(KeptSale sale) {
+    return sale.month() - shift;
+  }
+
+  public double unitsUpTo(KeptLot lot, int month) {
+    return lot.sales().stream()
+        .filter(sale -> isWithin(sale, month))
+        .mapToDouble(KeptSale::units)
+        .sum();
+  }
+
+  public double salesUpTo(KeptLot lot, int month) {
+    return lot.sales().stream()
+        .filter(sale -> isWithin(sale, month))
+        .mapToDouble(KeptSale::money)
+        .sum();
+  }
+
+  public double costUpTo(KeptLot lot, CostKind kind, int month) {
+    return upTo(lot.costs().getOrDefault(kind.toString(), List.of()), month);
+  }
+}

@@ -1,0 +1,65 @@
+package growingon.report.compare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import growingon.nursery.Lot;
+import growingon.project.Lots;
+import growingon.project.Nurseries;
+import growingon.report.SmallNursery;
+import growingon.report.compare.CompareFigures.Topic;
+import growingon.report.compare.CompareReport.Side;
+import growingon.report.figures.Context;
+import growingon.whole.RandomNurseries;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+
+/** What differs between two plans. */
+class CompareFiguresTest {
+  private static final int NURSERIES = 40;
+
+  private static Side side(String label, Nurseries nursery) {
+    Context context = SmallNursery.context(nursery);
+    return new Side(
+        label, context.inputs(), List.of(), context.accounts(), List.of(), Optional.empty());
+  }
+
+  /** The nursery with a lot before the others that is never sold. */
+  private static Nurseries withAKeptLot(int number) {
+    Nurseries nursery = RandomNurseries.of(number);
+    List<Lot> lots = new ArrayList<>();
+    lots.add(
+        Lots.lot("kept")
+            .quantity(9)
+            .kept(9)
+            .route("field tree")
+            .place("ground")
+            .plantsPerM2(9)
+            .build());
+    lots.addAll(nursery.scenario().lots());
+    return nursery.lots(lots);
+  }
+
+  @Test
+  void plantsSold_thatAreOnlyMadeWholeOtherwise_doNotDiffer() {
+    int otherwise = 0;
+    for (int number = 0; number < NURSERIES; number++) {
+      Side first = side("one", RandomNurseries.of(number));
+      Side second = side("two", withAKeptLot(number));
+      Topic plants = new CompareFigures(first, second).topics().get(2);
+
+      assertThat(plants.name()).isEqualTo("Plants sold");
+      assertThat(plants.rows()).isEmpty();
+      otherwise += soldByLot(first).equals(soldByLot(second)) ? 0 : 1;
+    }
+    assertThat(otherwise).isPositive();
+  }
+
+  private static List<String> soldByLot(Side side) {
+    return side.whole().lots().stream()
+        .flatMap(lot -> lot.sales().stream())
+        .map(sale -> sale.month() + " " + sale.grade() + " " + sale.whole())
+        .toList();
+  }
+}
