@@ -137,6 +137,10 @@ class HouseRulesTest {
               List.of("", "folder", "text"),
               "a report is handed over at ReportFolder; how it is drawn and laid out is its own"),
           new Inside(
+              "problem",
+              List.of("", "advice"),
+              "a problem is data; what is said of it is put together in advice, by its own words"),
+          new Inside(
               "report",
               List.of(
                   "model", "text", "plan", "edition", "review", "compare", "quick", "buying",

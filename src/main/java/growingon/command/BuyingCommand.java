@@ -14,10 +14,10 @@ import growingon.nursery.HorizonValue;
 import growingon.nursery.Inputs;
 import growingon.nursery.Plan;
 import growingon.nursery.Scenario;
-import growingon.problem.Advice;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;
 import growingon.problem.Where;
+import growingon.problem.advice.DaybookAdvice;
 import growingon.report.buying.BuyingReport;
 import growingon.report.model.Report;
 import growingon.report.plan.PlanReport;
@@ -148,7 +148,7 @@ final class BuyingCommand implements Callable<Integer> {
     Inputs inputs = asked(loaded.value().get());
     if (inputs.quick().filter(quick -> quick.freeM2().isEmpty()).isPresent()) {
       List<Problem> problems = new ArrayList<>(loaded.problems());
-      problems.add(Advice.quickWithoutRoom(Where.file(what.toString())));
+      problems.add(DaybookAdvice.quickWithoutRoom(Where.file(what.toString())));
       return Outcome.without(what, problems);
     }
     Path usual = Reading.beside(Reading.usualFolder(inputs), ENDING);

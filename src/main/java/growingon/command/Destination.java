@@ -1,7 +1,7 @@
 package growingon.command;
 
 import growingon.load.PlanSources.NamedFolder;
-import growingon.problem.Advice;
+import growingon.problem.advice.DaybookAdvice;
 import growingon.report.model.Audience;
 import growingon.report.model.Report;
 import growingon.write.Beside;
@@ -65,7 +65,7 @@ record Destination(Placing placing, Optional<NamedFolder> named) {
     return named.isEmpty()
         ? refused
         : new BadReportFolder(
-            Advice.noReportFolder(
+            DaybookAdvice.noReportFolder(
                 named.get().where(), refused.why(), folder().toString(), refused.remedy()));
   }
 }

@@ -1,6 +1,6 @@
 package growingon.command;
 
-import growingon.problem.Advice;
+import growingon.problem.advice.FileAdvice;
 import java.io.PrintWriter;
 import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
@@ -46,7 +46,7 @@ public final class Main {
     // Numbers, months and names are the same on every computer, whatever language it is set to.
     Locale.setDefault(Locale.ROOT);
     if (!isThere(System.getProperty("user.dir"))) {
-      return Reading.refuse(List.of(Advice.noWorkingFolder()), err);
+      return Reading.refuse(List.of(FileAdvice.noWorkingFolder()), err);
     }
     CommandLine line = new CommandLine(program);
     line.setOut(out);

@@ -3,10 +3,10 @@ package growingon.command;
 import growingon.load.FrozenReader;
 import growingon.load.PlanSources;
 import growingon.nursery.Inputs;
-import growingon.problem.Advice;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;
 import growingon.problem.Where;
+import growingon.problem.advice.DaybookAdvice;
 import growingon.report.model.Report;
 import growingon.report.review.ReviewReport;
 import growingon.review.Review;
@@ -79,7 +79,7 @@ final class ReviewCommand implements Callable<Integer> {
     }
     Inputs inputs = loaded.value().get();
     if (inputs.daybook().isEmpty()) {
-      problems.add(Advice.noDaybook(Where.file(what.toString())));
+      problems.add(DaybookAdvice.noDaybook(Where.file(what.toString())));
       return Outcome.refused(problems);
     }
     Path keptFile = KeptFile.of(what, inputs.scenario().plan());

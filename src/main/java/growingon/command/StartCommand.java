@@ -2,8 +2,8 @@ package growingon.command;
 
 import growingon.load.LaidOut;
 import growingon.load.LoadOptions;
-import growingon.problem.ListAdvice;
 import growingon.problem.Loaded;
+import growingon.problem.advice.ListAdvice;
 import growingon.start.StartedNursery;
 import growingon.write.folder.NurseryFolder;
 import java.io.IOException;

@@ -1,6 +1,6 @@
 package growingon.command;
 
-import growingon.problem.Advice;
+import growingon.problem.advice.FileAdvice;
 import java.nio.file.InvalidPathException;
 import java.util.List;
 import picocli.CommandLine;
@@ -19,7 +19,7 @@ final class WrongUsage implements IParameterExceptionHandler {
   public int handleParseException(ParameterException fault, String[] args) throws Exception {
     if (fault.getCause() instanceof InvalidPathException path) {
       CommandLine line = fault.getCommandLine();
-      return Reading.refuse(List.of(Advice.noPathHere(path.getInput())), line.getErr());
+      return Reading.refuse(List.of(FileAdvice.noPathHere(path.getInput())), line.getErr());
     }
     return usual.handleParseException(fault, args);
   }

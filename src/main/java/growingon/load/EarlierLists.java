@@ -11,9 +11,9 @@ import growingon.load.table.LotChecks;
 import growingon.load.table.StockTable;
 import growingon.nursery.Horizon;
 import growingon.nursery.StockList;
-import growingon.problem.Advice;
-import growingon.problem.FitAdvice;
 import growingon.problem.Where;
+import growingon.problem.advice.FileAdvice;
+import growingon.problem.advice.FitAdvice;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -69,7 +69,7 @@ final class EarlierLists {
           .sorted()
           .toList();
     } catch (IOException broken) {
-      findings.add(Advice.cannotRead(Where.file(FOLDER), String.valueOf(broken.getMessage())));
+      findings.add(FileAdvice.cannotRead(Where.file(FOLDER), String.valueOf(broken.getMessage())));
       return List.of();
     }
   }
@@ -119,7 +119,7 @@ final class EarlierLists {
       case "csv" -> Optional.of(CsvFile.read(file, StockTable.FORMAT, findings));
       case "xlsx" -> sheet(file, findings);
       default -> {
-        findings.add(Advice.otherSpreadsheet(Where.file(FOLDER + "/" + name)));
+        findings.add(FileAdvice.otherSpreadsheet(Where.file(FOLDER + "/" + name)));
         yield Optional.empty();
       }
     };
@@ -137,7 +137,7 @@ final class EarlierLists {
             .or(() -> filled.size() == 1 ? filled.stream().findFirst() : Optional.empty());
     if (grid.isEmpty() && sheets.isPresent()) {
       findings.add(
-          Advice.missingTable(
+          FileAdvice.missingTable(
               Where.file(FOLDER + "/" + file.getFileName()), StockTable.FORMAT.name()));
     }
     return grid.map(found -> Table.of(found, StockTable.FORMAT, findings));

@@ -8,9 +8,9 @@ import growingon.load.cell.CellFault;
 import growingon.load.cell.Findings;
 import growingon.load.source.JsonFile;
 import growingon.load.source.JsonShape;
-import growingon.problem.Advice;
 import growingon.problem.Loaded;
 import growingon.problem.Where;
+import growingon.problem.advice.KeptPlanAdvice;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.InvocationTargetException;
 import java.lang.reflect.ParameterizedType;
@@ -74,7 +74,7 @@ public final class FrozenReader {
         continue;
       }
       if (field == null) {
-        throw new CellFault(where -> Advice.frozenLacks(at(fields.line()), key));
+        throw new CellFault(where -> KeptPlanAdvice.frozenLacks(at(fields.line()), key));
       }
       values[i] = value(field.value(), components[i].getGenericType(), at(field.line()), key);
     }
@@ -90,7 +90,8 @@ public final class FrozenReader {
       constructor.setAccessible(true);
       return constructor.newInstance(values);
     } catch (InvocationTargetException refused) {
-      throw new CellFault(none -> Advice.frozenWrong(where, refused.getCause().getMessage()));
+      throw new CellFault(
+          none -> KeptPlanAdvice.frozenWrong(where, refused.getCause().getMessage()));
     } catch (ReflectiveOperationException impossible) {
       throw new IllegalStateException("a record has its own constructor", impossible);
     }
@@ -115,7 +116,8 @@ public final class FrozenReader {
     }
     return plain(cell, type)
         .orElseThrow(
-            () -> new CellFault(none -> Advice.frozenWrong(where.column(key), cell.shown())));
+            () ->
+                new CellFault(none -> KeptPlanAdvice.frozenWrong(where.column(key), cell.shown())));
   }
 
   private List<Object> list(Items items, Type item, Where where, String key) {

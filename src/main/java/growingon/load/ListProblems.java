@@ -5,8 +5,8 @@ import growingon.load.own.HeadingRead;
 import growingon.load.own.ListRead;
 import growingon.load.own.SheetAccount;
 import growingon.load.own.StatedTotal;
-import growingon.problem.ListAdvice;
 import growingon.problem.Where;
+import growingon.problem.advice.ListAdvice;
 import java.util.List;
 
 /** What is to be said of a list that was read, and what stops a plan. */

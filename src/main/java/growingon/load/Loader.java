@@ -7,9 +7,9 @@ import growingon.load.source.JsonObject;
 import growingon.load.source.RowCount;
 import growingon.nursery.Inputs;
 import growingon.nursery.PastRecords;
-import growingon.problem.Advice;
 import growingon.problem.Loaded;
 import growingon.problem.Where;
+import growingon.problem.advice.FileAdvice;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Optional;
@@ -69,7 +69,7 @@ public final class Loader {
     Findings findings = new Findings();
     String name = String.valueOf(what.getFileName());
     if (!Files.exists(what)) {
-      findings.add(Advice.notThere(Where.file(what.toString())));
+      findings.add(FileAdvice.notThere(Where.file(what.toString())));
       return nothing(findings);
     }
     if (Files.isDirectory(what)) {
@@ -81,7 +81,7 @@ public final class Loader {
           OwnFiles.isList(what) ? list(what, options, findings) : nursery(what, options, findings);
       case "csv" -> list(what, options, findings);
       default -> {
-        findings.add(Advice.notReadable(Where.file(name)));
+        findings.add(FileAdvice.notReadable(Where.file(name)));
         yield nothing(findings);
       }
     };
@@ -109,7 +109,7 @@ public final class Loader {
 
   private static Reading planFile(Path file, String name, LoadOptions options, Findings findings) {
     if (name.equals(NurseryFiles.NURSERY_JSON) || name.equals(NurseryFiles.SPECIES_JSON)) {
-      findings.add(Advice.notAPlan(Where.file(name)));
+      findings.add(FileAdvice.notAPlan(Where.file(name)));
       return nothing(findings);
     }
     return plan(file, options, findings);
@@ -124,7 +124,7 @@ public final class Loader {
       return nothing(findings);
     }
     if (!Files.exists(nursery)) {
-      findings.add(Advice.noNursery(plan.where(PlanShape.NURSERY), nursery.toString()));
+      findings.add(FileAdvice.noNursery(plan.where(PlanShape.NURSERY), nursery.toString()));
       return nothing(findings);
     }
     String name = NurseryFiles.baseOf(file.getFileName().toString());

@@ -8,9 +8,9 @@ import growingon.load.source.JsonObject;
 import growingon.load.table.NurseryShape;
 import growingon.load.table.SpeciesShape;
 import growingon.load.table.SpeciesTable;
-import growingon.problem.Advice;
-import growingon.problem.FitAdvice;
 import growingon.problem.Where;
+import growingon.problem.advice.FileAdvice;
+import growingon.problem.advice.FitAdvice;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.Files;
@@ -94,9 +94,9 @@ record NurseryFiles(
     try (Stream<Path> files = Files.list(folder)) {
       return files.filter(Files::isRegularFile).filter(NurseryFiles::isKept).sorted().toList();
     } catch (AccessDeniedException denied) {
-      findings.add(Advice.noAccess(Where.file(folder.toString())));
+      findings.add(FileAdvice.noAccess(Where.file(folder.toString())));
     } catch (IOException broken) {
-      findings.add(Advice.cannotRead(Where.file(folder.toString()), broken.getMessage()));
+      findings.add(FileAdvice.cannotRead(Where.file(folder.toString()), broken.getMessage()));
     }
     return List.of();
   }
@@ -116,7 +116,7 @@ record NurseryFiles(
       case "json" -> remarkJson(file, name, findings);
       default -> {
         if (OTHER_SHEETS.contains(extension)) {
-          findings.add(Advice.otherSpreadsheet(Where.file(name)));
+          findings.add(FileAdvice.otherSpreadsheet(Where.file(name)));
         }
       }
     }
@@ -126,7 +126,7 @@ record NurseryFiles(
   private static void remarkJson(Path file, String name, Findings findings) {
     List<String> known = List.of(SPECIES_JSON, NURSERY_JSON);
     if (!known.contains(name) && !name.equals(PLAN_JSON) && !isPlan(file)) {
-      findings.add(Advice.otherJson(Where.file(name), Nearest.to(name, known)));
+      findings.add(FileAdvice.otherJson(Where.file(name), Nearest.to(name, known)));
     }
   }
 

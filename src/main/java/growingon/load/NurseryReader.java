@@ -53,7 +53,7 @@ import growingon.nursery.QualityRule;
 import growingon.nursery.Scenario;
 import growingon.nursery.Settings;
 import growingon.nursery.Species;
-import growingon.problem.Advice;
+import growingon.problem.advice.FileAdvice;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -116,7 +116,7 @@ final class NurseryReader {
    */
   Loader.Reading read(String planName, Optional<Path> reportFolder, LocalDate today) {
     if (files.isEmpty() && !findings.hasErrors()) {
-      findings.add(Advice.nothingOfANursery(files.where()));
+      findings.add(FileAdvice.nothingOfANursery(files.where()));
       return new Loader.Reading(Optional.empty(), findings, RowCount.NONE);
     }
     remarkMissing();
@@ -184,15 +184,15 @@ final class NurseryReader {
   /** Without these there is nothing to plan. */
   private void remarkMissing() {
     if (table(StockTable.FORMAT).isEmpty() && table(OffersTable.FORMAT).isEmpty()) {
-      findings.add(Advice.missingLots(files.where()));
+      findings.add(FileAdvice.missingLots(files.where()));
     }
     for (TableFormat format : List.of(RoutesTable.FORMAT, GradesTable.FORMAT)) {
       if (table(format).isEmpty()) {
-        findings.add(Advice.missingTable(files.where(), format.name()));
+        findings.add(FileAdvice.missingTable(files.where(), format.name()));
       }
     }
     if (table(SpeciesTable.FORMAT).isEmpty() && files.species().isEmpty()) {
-      findings.add(Advice.missingSpecies(files.where()));
+      findings.add(FileAdvice.missingSpecies(files.where()));
     }
   }
 

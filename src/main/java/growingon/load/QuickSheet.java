@@ -17,8 +17,9 @@ import growingon.load.source.TableFormat;
 import growingon.load.table.StockTable;
 import growingon.nursery.Inputs;
 import growingon.nursery.Scenario;
-import growingon.problem.Advice;
 import growingon.problem.Where;
+import growingon.problem.advice.FileAdvice;
+import growingon.problem.advice.ValueAdvice;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -125,9 +126,9 @@ final class QuickSheet {
             .filter(name -> Texts.headingKey(name).equals(Texts.headingKey(typed)))
             .findFirst();
     if (known.isEmpty()) {
-      row.fail(LINE, where -> Advice.unknownQuickLine(where, typed, Nearest.to(typed, names)));
+      row.fail(LINE, where -> FileAdvice.unknownQuickLine(where, typed, Nearest.to(typed, names)));
     } else if (places.putIfAbsent(known.get(), row.where().column(FILLED)) != null) {
-      row.fail(LINE, where -> Advice.defined(where, typed, known.get()));
+      row.fail(LINE, where -> ValueAdvice.defined(where, typed, known.get()));
     } else {
       cells.put(known.get(), row.cell(FILLED));
     }

@@ -28,8 +28,8 @@ import growingon.load.table.RecordsTable;
 import growingon.load.table.RoutesTable;
 import growingon.load.table.SpeciesTable;
 import growingon.load.table.StockTable;
-import growingon.problem.Advice;
 import growingon.problem.Where;
+import growingon.problem.advice.FileAdvice;
 import java.nio.file.Path;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -158,7 +158,7 @@ final class Tables {
 
   private void addSheet(Grid grid, TableFormat format) {
     if (grid.rows().isEmpty()) {
-      findings.add(Advice.emptySheet(grid.where()));
+      findings.add(FileAdvice.emptySheet(grid.where()));
       return;
     }
     add(format, grid.where(), () -> Table.of(grid, format, findings));
@@ -167,7 +167,7 @@ final class Tables {
   private void add(TableFormat format, Where where, Supplier<Table> table) {
     Table there = tables.get(format.name());
     if (there != null) {
-      findings.add(Advice.tableTwice(where, format.name(), there.where()));
+      findings.add(FileAdvice.tableTwice(where, format.name(), there.where()));
       return;
     }
     tables.put(format.name(), table.get());
@@ -189,7 +189,7 @@ final class Tables {
   private void remarkUnread(Where where, String name) {
     if (!Workbook.isForWhoeverTypes(name)) {
       List<String> names = FORMATS.stream().map(TableFormat::name).toList();
-      findings.add(Advice.noTable(where, name, Nearest.to(name, names)));
+      findings.add(FileAdvice.noTable(where, name, Nearest.to(name, names)));
     }
   }
 }

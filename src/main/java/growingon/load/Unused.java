@@ -21,7 +21,7 @@ import growingon.nursery.PlaceKind;
 import growingon.nursery.Route;
 import growingon.nursery.Species;
 import growingon.nursery.Step;
-import growingon.problem.Advice;
+import growingon.problem.advice.ValueAdvice;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -124,13 +124,13 @@ final class Unused {
       List<Row> its = rows.getOrDefault(Texts.key(name), List.of());
       Optional<String> near = Nearest.slipOfUnused(name, inUse);
       if (near.isPresent() && !its.isEmpty()) {
-        its.get(0).remark(heading, where -> Advice.unusedSlip(where, what, name, near.get()));
+        its.get(0).remark(heading, where -> ValueAdvice.unusedSlip(where, what, name, near.get()));
       } else if (!its.stream().allMatch(examples::has)) {
         plain.add(named(name, inUse));
       }
     }
     if (!plain.isEmpty()) {
-      findings.add(Advice.unused(table.where(), what, plain));
+      findings.add(ValueAdvice.unused(table.where(), what, plain));
     }
   }
 

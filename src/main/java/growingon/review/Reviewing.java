@@ -6,8 +6,8 @@ import growingon.nursery.DaybookLine.What;
 import growingon.nursery.Grade;
 import growingon.nursery.Horizon;
 import growingon.nursery.Inputs;
-import growingon.problem.Advice;
 import growingon.problem.Problem;
+import growingon.problem.advice.DaybookAdvice;
 import growingon.project.LotHistory;
 import growingon.project.MonthStock;
 import growingon.project.Projection;
@@ -107,7 +107,7 @@ final class Reviewing {
             .isPresent();
     return isTooThin || isUntrained
         ? Optional.of(
-            Advice.gradeNotReached(
+            DaybookAdvice.gradeNotReached(
                 line.where().column("grade"),
                 grade.get().name(),
                 line.lot(),

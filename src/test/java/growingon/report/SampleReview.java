@@ -6,9 +6,9 @@ import growingon.nursery.Inputs;
 import growingon.nursery.Lot;
 import growingon.nursery.Papers;
 import growingon.nursery.Quality;
-import growingon.problem.Advice;
 import growingon.problem.Problem;
 import growingon.problem.Where;
+import growingon.problem.advice.DaybookAdvice;
 import growingon.review.Compared;
 import growingon.review.LotReview;
 import growingon.review.Review;
@@ -112,7 +112,7 @@ public final class SampleReview {
   }
 
   public static Problem fault() {
-    return Advice.beforeTheLot(
+    return DaybookAdvice.beforeTheLot(
         new Where("daybook.csv", "", 9, "date"), "2026-01-03", "far larch", "2026-12");
   }
 

@@ -1,6 +1,6 @@
 package growingon.load.cell;
 
-import growingon.problem.Advice;
+import growingon.problem.advice.ValueAdvice;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -36,7 +36,7 @@ public record Amount(String before, double value, String behind) {
    */
   public static Amount of(String text, NumberStyle style) {
     return find(text, style)
-        .orElseThrow(() -> new CellFault(where -> Advice.notANumber(where, text)));
+        .orElseThrow(() -> new CellFault(where -> ValueAdvice.notANumber(where, text)));
   }
 
   /** What stands before and behind the number of a text; nothing is said of the number itself. */
@@ -123,10 +123,10 @@ public record Amount(String before, double value, String behind) {
     if (maybeThousands) {
       String decimals = Cell.Number.plain(Double.parseDouble(digits.replace(',', '.')));
       String inStyle = style == NumberStyle.COMMA ? decimals.replace('.', ',') : decimals;
-      throw new CellFault(where -> Advice.ambiguousNumber(where, text, thousands, inStyle));
+      throw new CellFault(where -> ValueAdvice.ambiguousNumber(where, text, thousands, inStyle));
     }
     if (comma && style == NumberStyle.POINT) {
-      throw new CellFault(where -> Advice.decimalComma(where, text));
+      throw new CellFault(where -> ValueAdvice.decimalComma(where, text));
     }
     return finite(digits.replace(',', '.'));
   }
@@ -135,7 +135,7 @@ public record Amount(String before, double value, String behind) {
   private static Optional<Double> both(String digits, String text, NumberStyle style) {
     int decimal = Math.max(digits.lastIndexOf('.'), digits.lastIndexOf(','));
     if (digits.charAt(decimal) == ',' && style == NumberStyle.POINT) {
-      throw new CellFault(where -> Advice.decimalComma(where, text));
+      throw new CellFault(where -> ValueAdvice.decimalComma(where, text));
     }
     return finite(
         digits.substring(0, decimal).replaceAll("[.,]", "") + "." + digits.substring(decimal + 1));

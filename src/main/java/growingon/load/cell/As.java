@@ -1,6 +1,6 @@
 package growingon.load.cell;
 
-import growingon.problem.Advice;
+import growingon.problem.advice.ValueAdvice;
 import java.time.LocalDate;
 import java.time.Month;
 import java.time.YearMonth;
@@ -104,7 +104,7 @@ public record As<T>(
 
   private static double sureOf(double percent, String shown) {
     if (percent < SURE.least()) {
-      throw new CellFault(where -> Advice.notSure(where, shown));
+      throw new CellFault(where -> ValueAdvice.notSure(where, shown));
     }
     return SURE.check(percent, shown);
   }
@@ -144,18 +144,18 @@ public record As<T>(
 
   private static String text(Cell cell, Spot spot) {
     if (cell instanceof Cell.Items || cell instanceof Cell.Fields) {
-      throw new CellFault(where -> Advice.notOneValue(where, cell.shown()));
+      throw new CellFault(where -> ValueAdvice.notOneValue(where, cell.shown()));
     }
     return cell.shown();
   }
 
   private static String name(Cell cell, Spot spot) {
     if (cell instanceof Cell.Date) {
-      throw new CellFault(where -> Advice.dateForName(where, cell.shown()));
+      throw new CellFault(where -> ValueAdvice.dateForName(where, cell.shown()));
     }
     String name = text(cell, spot);
     if (name.length() > LONGEST_NAME) {
-      throw new CellFault(where -> Advice.nameTooLong(where, name, LONGEST_NAME));
+      throw new CellFault(where -> ValueAdvice.nameTooLong(where, name, LONGEST_NAME));
     }
     return name;
   }
@@ -164,14 +164,14 @@ public record As<T>(
   private static double measure(Cell cell, Spot spot) {
     if (cell instanceof Cell.Number number) {
       if (number.percent()) {
-        throw new CellFault(where -> Advice.percentWhereNone(where, cell.shown()));
+        throw new CellFault(where -> ValueAdvice.percentWhereNone(where, cell.shown()));
       }
       return number.value();
     }
     Amount amount = amount(cell, spot);
     if (!amount.isBare() && !isIn(Unit.of(spot.heading()), amount)) {
       String unit = Unit.of(spot.heading()).word();
-      throw new CellFault(where -> Advice.wrongUnit(where, cell.shown(), unit));
+      throw new CellFault(where -> ValueAdvice.wrongUnit(where, cell.shown(), unit));
     }
     return amount.value();
   }
@@ -184,7 +184,7 @@ public record As<T>(
   private static double percentOf(Cell cell, Spot spot) {
     double percent = percentTyped(cell, spot);
     if (percent > 0 && percent < 1 && !saysPercent(cell, spot)) {
-      spot.remark(where -> Advice.smallPercent(where, cell.shown()));
+      spot.remark(where -> ValueAdvice.smallPercent(where, cell.shown()));
     }
     return percent;
   }
@@ -202,7 +202,7 @@ public record As<T>(
     }
     Amount amount = amount(cell, spot);
     if (!isIn(Unit.PERCENT, amount)) {
-      throw new CellFault(where -> Advice.wrongUnit(where, cell.shown(), "%"));
+      throw new CellFault(where -> ValueAdvice.wrongUnit(where, cell.shown(), "%"));
     }
     return amount.value();
   }
@@ -214,7 +214,7 @@ public record As<T>(
     Amount amount = amount(cell, spot);
     String mark = amount.before() + amount.behind();
     if (!mark.isEmpty() && !Currency.means(mark, currency)) {
-      throw new CellFault(where -> Advice.wrongCurrency(where, cell.shown(), currency));
+      throw new CellFault(where -> ValueAdvice.wrongCurrency(where, cell.shown(), currency));
     }
     return amount.value();
   }
@@ -223,12 +223,12 @@ public record As<T>(
     if (cell instanceof Cell.Text text) {
       return Amount.of(text.text(), spot.style());
     }
-    throw new CellFault(where -> Advice.notANumber(where, cell.shown()));
+    throw new CellFault(where -> ValueAdvice.notANumber(where, cell.shown()));
   }
 
   private static int wholeOf(double value, Cell cell) {
     if (value != Math.rint(value) || Math.abs(value) > Integer.MAX_VALUE) {
-      throw new CellFault(where -> Advice.notWhole(where, cell.shown()));
+      throw new CellFault(where -> ValueAdvice.notWhole(where, cell.shown()));
     }
     return (int) value;
   }
@@ -236,7 +236,7 @@ public record As<T>(
   private static long longOf(Cell cell, Spot spot) {
     double value = measure(cell, spot);
     if (value != Math.rint(value) || Math.abs(value) > 1L << 53) {
-      throw new CellFault(where -> Advice.notWhole(where, cell.shown()));
+      throw new CellFault(where -> ValueAdvice.notWhole(where, cell.shown()));
     }
     return (long) value;
   }
@@ -248,12 +248,12 @@ public record As<T>(
     if (cell instanceof Cell.Text text) {
       return Months.month(text.text());
     }
-    throw new CellFault(where -> Advice.notAMonth(where, cell.shown()));
+    throw new CellFault(where -> ValueAdvice.notAMonth(where, cell.shown()));
   }
 
   private static YearMonth monthOf(Cell.Date date, Spot spot) {
     if (!date.yearShown()) {
-      spot.remark(where -> Advice.yearNotShown(where, date.shown()));
+      spot.remark(where -> ValueAdvice.yearNotShown(where, date.shown()));
     }
     return YearMonth.from(date.date());
   }
@@ -261,14 +261,14 @@ public record As<T>(
   private static LocalDate date(Cell cell, Spot spot) {
     if (cell instanceof Cell.Date date) {
       if (!date.yearShown()) {
-        spot.remark(where -> Advice.yearOfDateNotShown(where, date.shown()));
+        spot.remark(where -> ValueAdvice.yearOfDateNotShown(where, date.shown()));
       }
       return date.date();
     }
     if (cell instanceof Cell.Text text) {
       return Months.date(text.text());
     }
-    throw new CellFault(where -> Advice.notADay(where, cell.shown()));
+    throw new CellFault(where -> ValueAdvice.notADay(where, cell.shown()));
   }
 
   private static Month calendarMonth(Cell cell, Spot spot) {
@@ -281,7 +281,7 @@ public record As<T>(
       month = Months.named(text.text()).or(() -> numberedMonth(text.text(), spot));
     }
     return month.orElseThrow(
-        () -> new CellFault(where -> Advice.notACalendarMonth(where, cell.shown())));
+        () -> new CellFault(where -> ValueAdvice.notACalendarMonth(where, cell.shown())));
   }
 
   private static Optional<Month> numberedMonth(String text, Spot spot) {
@@ -292,7 +292,7 @@ public record As<T>(
 
   private static boolean yesNo(Cell cell, Spot spot) {
     return yesOrNo(cell)
-        .orElseThrow(() -> new CellFault(where -> Advice.notYesOrNo(where, cell.shown())));
+        .orElseThrow(() -> new CellFault(where -> ValueAdvice.notYesOrNo(where, cell.shown())));
   }
 
   /** Yes or no, if the cell says either. */
@@ -317,7 +317,7 @@ public record As<T>(
 
   private static CellFault noneOf(List<String> words, Cell cell) {
     return new CellFault(
-        where -> Advice.notOneOf(where, cell.shown(), words, Nearest.to(cell.shown(), words)));
+        where -> ValueAdvice.notOneOf(where, cell.shown(), words, Nearest.to(cell.shown(), words)));
   }
 
   /** A JSON list, or a text with semicolons between the numbers. */
@@ -328,7 +328,7 @@ public record As<T>(
       values.add(Range.FROM_ZERO.check(percentOrShare(each, spot), each.shown()));
     }
     if (values.size() != 12) {
-      throw new CellFault(where -> Advice.notTwelve(where, cell.shown(), values.size()));
+      throw new CellFault(where -> ValueAdvice.notTwelve(where, cell.shown(), values.size()));
     }
     return values;
   }
@@ -339,7 +339,7 @@ public record As<T>(
     }
     Amount amount = amount(cell, spot);
     if (!isIn(Unit.PERCENT, amount)) {
-      throw new CellFault(where -> Advice.notANumber(where, cell.shown()));
+      throw new CellFault(where -> ValueAdvice.notANumber(where, cell.shown()));
     }
     return amount.value();
   }

@@ -1,7 +1,7 @@
 package growingon.load.cell;
 
-import growingon.problem.Advice;
 import growingon.problem.Where;
+import growingon.problem.advice.TableAdvice;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -51,7 +51,7 @@ public final class MissingColumns {
     }
     String heading = anyOf.get(0);
     if (told.add(heading)) {
-      findings.add(Advice.missingHeading(headings, heading, nearest.apply(heading)));
+      findings.add(TableAdvice.missingHeading(headings, heading, nearest.apply(heading)));
     }
     return true;
   }

@@ -3,7 +3,7 @@ package growingon.load.cell;
 import growingon.nursery.Habit;
 import growingon.nursery.Hemisphere;
 import growingon.nursery.MonthShares;
-import growingon.problem.Advice;
+import growingon.problem.advice.ValueAdvice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -56,11 +56,11 @@ public final class MonthLists {
     double sum = values.stream().mapToDouble(Double::doubleValue).sum();
     double whole = sum > 10 ? 100 : 1;
     if (Math.abs(sum - whole) > TOLERANCE * whole + 1e-9) {
-      row.fail(heading, where -> Advice.sharesDoNotSum(where, Cell.Number.plain(sum)));
+      row.fail(heading, where -> ValueAdvice.sharesDoNotSum(where, Cell.Number.plain(sum)));
       return Optional.empty();
     }
     if (Math.abs(sum - whole) > 1e-9 * whole) {
-      row.remark(heading, where -> Advice.sharesScaled(where, Cell.Number.plain(sum)));
+      row.remark(heading, where -> ValueAdvice.sharesScaled(where, Cell.Number.plain(sum)));
     }
     return Optional.of(MonthShares.of(values.stream().mapToDouble(Double::doubleValue).toArray()));
   }

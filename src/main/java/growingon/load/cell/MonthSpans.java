@@ -1,7 +1,7 @@
 package growingon.load.cell;
 
 import growingon.nursery.MonthSpan;
-import growingon.problem.Advice;
+import growingon.problem.advice.ValueAdvice;
 import java.time.Month;
 import java.util.Optional;
 
@@ -14,7 +14,7 @@ public final class MonthSpans {
 
   public static MonthSpan get(Row row) {
     if (row.has(FROM) != row.has(TO)) {
-      row.fail(row.has(FROM) ? TO : FROM, Advice::halfSpan);
+      row.fail(row.has(FROM) ? TO : FROM, ValueAdvice::halfSpan);
     }
     Optional<Month> from = row.find(FROM, As.CALENDAR_MONTH);
     Optional<Month> to = row.find(TO, As.CALENDAR_MONTH);

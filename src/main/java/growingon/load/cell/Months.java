@@ -1,6 +1,6 @@
 package growingon.load.cell;
 
-import growingon.problem.Advice;
+import growingon.problem.advice.ValueAdvice;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.Month;
@@ -73,7 +73,7 @@ public final class Months {
         .map(YearMonth::from)
         .or(() -> text.length() > LONGEST ? Optional.empty() : withoutDay(text))
         .filter(found -> isOfOurTime(found.getYear()))
-        .orElseThrow(() -> new CellFault(where -> Advice.notAMonth(where, text)));
+        .orElseThrow(() -> new CellFault(where -> ValueAdvice.notAMonth(where, text)));
   }
 
   /**
@@ -84,7 +84,7 @@ public final class Months {
   static LocalDate date(String text) {
     return findDate(text)
         .filter(found -> isOfOurTime(found.getYear()))
-        .orElseThrow(() -> new CellFault(where -> Advice.notADay(where, text)));
+        .orElseThrow(() -> new CellFault(where -> ValueAdvice.notADay(where, text)));
   }
 
   private static boolean isOfOurTime(int year) {
@@ -114,7 +114,7 @@ public final class Months {
     if (!point && isMonth(first) && isMonth(second) && first != second) {
       LocalDate one = LocalDate.of(year(date.group(4)), second, first);
       LocalDate other = LocalDate.of(year(date.group(4)), first, second);
-      throw new CellFault(where -> Advice.ambiguousDate(where, text, one, other));
+      throw new CellFault(where -> ValueAdvice.ambiguousDate(where, text, one, other));
     }
     boolean dayFirst = point || second <= 12;
     return ofDate(

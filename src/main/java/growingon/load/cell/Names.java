@@ -1,8 +1,9 @@
 package growingon.load.cell;
 
-import growingon.problem.Advice;
 import growingon.problem.Problem;
 import growingon.problem.Where;
+import growingon.problem.advice.FileAdvice;
+import growingon.problem.advice.ValueAdvice;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -130,13 +131,13 @@ public final class Names {
     }
     if (absent) {
       open = true;
-      throw new CellFault(where -> Advice.noTableOf(where, typed, table));
+      throw new CellFault(where -> FileAdvice.noTableOf(where, typed, table));
     }
     Optional<String> nearest = Nearest.to(typed, spellings.values());
     throw new CellFault(
         where ->
             remedy
                 .of(where, typed, nearest)
-                .orElseGet(() -> Advice.unknownName(where, what, typed, table, nearest)));
+                .orElseGet(() -> ValueAdvice.unknownName(where, what, typed, table, nearest)));
   }
 }

@@ -1,9 +1,9 @@
 package growingon.load.cell;
 
 import growingon.nursery.Offer;
-import growingon.problem.Advice;
 import growingon.problem.Problem;
 import growingon.problem.Where;
+import growingon.problem.advice.PlanAdvice;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -61,11 +61,11 @@ public final class Quantities {
       return Optional.empty();
     }
     if (quantity < offer.least()) {
-      return Optional.of(where -> Advice.fewerThanLeast(where, name, quantity, offer.least()));
+      return Optional.of(where -> PlanAdvice.fewerThanLeast(where, name, quantity, offer.least()));
     }
     return Optional.of(
         quantity % offer.multiple() != 0
-            ? where -> Advice.noMultiple(where, name, quantity, offer.multiple())
-            : where -> Advice.moreThanMost(where, name, quantity, offer.most().getAsInt()));
+            ? where -> PlanAdvice.noMultiple(where, name, quantity, offer.multiple())
+            : where -> PlanAdvice.moreThanMost(where, name, quantity, offer.most().getAsInt()));
   }
 }

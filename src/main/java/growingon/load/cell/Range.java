@@ -1,6 +1,6 @@
 package growingon.load.cell;
 
-import growingon.problem.Advice;
+import growingon.problem.advice.ValueAdvice;
 
 /**
  * What a number may be.
@@ -63,7 +63,7 @@ public record Range(double least, double most, boolean open, double usualLeast, 
           value < usualLeast
               ? "less than " + hundredths(usualLeast)
               : "more than " + hundredths(usualMost);
-      spot.remark(where -> Advice.looksLikeASlip(where, shown, how));
+      spot.remark(where -> ValueAdvice.looksLikeASlip(where, shown, how));
     }
   }
 
@@ -75,14 +75,15 @@ public record Range(double least, double most, boolean open, double usualLeast, 
   public double check(double value, String shown) {
     if (value > most) {
       throw new CellFault(
-          where -> Advice.outOfRange(where, shown, most == LIMIT ? atMost() : words()));
+          where -> ValueAdvice.outOfRange(where, shown, most == LIMIT ? atMost() : words()));
     }
     if (value < least || (open && value == least)) {
-      throw new CellFault(where -> Advice.outOfRange(where, shown, words()));
+      throw new CellFault(where -> ValueAdvice.outOfRange(where, shown, words()));
     }
     if (open && value < least + TINY) {
       throw new CellFault(
-          where -> Advice.outOfRange(where, shown, "at least " + Cell.Number.plain(least + TINY)));
+          where ->
+              ValueAdvice.outOfRange(where, shown, "at least " + Cell.Number.plain(least + TINY)));
     }
     return value;
   }

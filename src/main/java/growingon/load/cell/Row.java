@@ -3,9 +3,9 @@ package growingon.load.cell;
 import com.google.common.base.Suppliers;
 import growingon.nursery.Assumption;
 import growingon.nursery.Assumption.Grounds;
-import growingon.problem.Advice;
 import growingon.problem.Problem;
 import growingon.problem.Where;
+import growingon.problem.advice.TableAdvice;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -134,9 +134,9 @@ public final class Row {
     List<String> missing =
         missing(headings).stream().filter(heading -> !lacksColumn(heading)).toList();
     if (missing.size() == 1) {
-      fail(missing.get(0), Advice::missingValue);
+      fail(missing.get(0), TableAdvice::missingValue);
     } else if (!missing.isEmpty()) {
-      report(Advice.missingValues(where, firstShown(), missing));
+      report(TableAdvice.missingValues(where, firstShown(), missing));
     }
   }
 
@@ -187,7 +187,7 @@ public final class Row {
   public <T> T get(String heading, As<T> as) {
     Optional<T> found = find(heading, as);
     if (found.isEmpty() && !has(heading) && toldMissing.add(heading) && !lacksColumn(heading)) {
-      fail(heading, Advice::missingValue);
+      fail(heading, TableAdvice::missingValue);
     }
     return found.orElse(as.placeholder());
   }

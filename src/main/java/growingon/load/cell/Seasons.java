@@ -1,7 +1,7 @@
 package growingon.load.cell;
 
 import growingon.nursery.Horizon;
-import growingon.problem.Advice;
+import growingon.problem.advice.PlanAdvice;
 import java.time.Month;
 import java.util.List;
 import java.util.Optional;
@@ -36,7 +36,7 @@ public final class Seasons {
         return "%d/%02d".formatted(first, second % 100);
       }
     }
-    throw new CellFault(where -> Advice.notASeason(where, text, oneYear ? "2026" : "2026/27"));
+    throw new CellFault(where -> PlanAdvice.notASeason(where, text, oneYear ? "2026" : "2026/27"));
   }
 
   static List<String> of(Horizon horizon) {

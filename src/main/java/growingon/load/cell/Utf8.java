@@ -1,7 +1,7 @@
 package growingon.load.cell;
 
-import growingon.problem.Advice;
 import growingon.problem.Where;
+import growingon.problem.advice.FileAdvice;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -22,19 +22,19 @@ public final class Utf8 {
   public static Optional<String> read(Path file, Where where, Findings findings) {
     try {
       if (!Files.isRegularFile(file)) {
-        findings.add(Advice.notAFile(where));
+        findings.add(FileAdvice.notAFile(where));
         return Optional.empty();
       }
       long size = Files.size(file);
       if (size > LARGEST) {
-        findings.add(Advice.tooLarge(where, size >> 20));
+        findings.add(FileAdvice.tooLarge(where, size >> 20));
         return Optional.empty();
       }
       return decode(Files.readAllBytes(file), where, findings);
     } catch (AccessDeniedException denied) {
-      findings.add(Advice.noAccess(where));
+      findings.add(FileAdvice.noAccess(where));
     } catch (IOException broken) {
-      findings.add(Advice.cannotRead(where, broken.getMessage()));
+      findings.add(FileAdvice.cannotRead(where, broken.getMessage()));
     }
     return Optional.empty();
   }
@@ -43,16 +43,16 @@ public final class Utf8 {
     try {
       String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
       if (text.isBlank() || text.equals("\uFEFF")) {
-        findings.add(Advice.emptyFile(where));
+        findings.add(FileAdvice.emptyFile(where));
         return Optional.empty();
       }
       if (text.indexOf('\0') >= 0) {
-        findings.add(Advice.notUtf8(where));
+        findings.add(FileAdvice.notUtf8(where));
         return Optional.empty();
       }
       return Optional.of(text.startsWith("\uFEFF") ? text.substring(1) : text);
     } catch (CharacterCodingException notUtf8) {
-      findings.add(Advice.notUtf8(where));
+      findings.add(FileAdvice.notUtf8(where));
       return Optional.empty();
     }
   }

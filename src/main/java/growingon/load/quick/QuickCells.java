@@ -13,7 +13,7 @@ import growingon.load.cell.Texts;
 import growingon.load.table.TrunkCells;
 import growingon.nursery.QualityShares;
 import growingon.nursery.Trunks;
-import growingon.problem.Advice;
+import growingon.problem.advice.FileAdvice;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -54,7 +54,7 @@ final class QuickCells {
     }
     SizeText size = size(cell, spot.style());
     if (size.isRange() && size.isBare()) {
-      throw new CellFault(where -> Advice.trunkOrGirthRange(where, cell.shown()));
+      throw new CellFault(where -> FileAdvice.trunkOrGirthRange(where, cell.shown()));
     }
     double mm = size.unit().orElse(isGirth(size) ? Length.CM : Length.MM) == Length.CM ? 10 : 1;
     double mmEach = isGirth(size) ? mm / Math.PI * girthFactor : mm;
@@ -63,10 +63,10 @@ final class QuickCells {
 
   private static SizeText size(Cell cell, NumberStyle style) {
     if (cell instanceof Cell.Date) {
-      throw new CellFault(where -> Advice.sizeBecameDate(where, cell.shown()));
+      throw new CellFault(where -> FileAdvice.sizeBecameDate(where, cell.shown()));
     }
     return (cell instanceof Cell.Text text ? SizeText.find(text.text(), style) : none())
-        .orElseThrow(() -> new CellFault(where -> Advice.trunkOrGirth(where, cell.shown())));
+        .orElseThrow(() -> new CellFault(where -> FileAdvice.trunkOrGirth(where, cell.shown())));
   }
 
   private static Optional<SizeText> none() {
@@ -129,7 +129,7 @@ final class QuickCells {
   }
 
   private static CellFault noQuality(Cell cell) {
-    return new CellFault(where -> Advice.firstsAndSeconds(where, cell.shown()));
+    return new CellFault(where -> FileAdvice.firstsAndSeconds(where, cell.shown()));
   }
 
   private static double number(String digits) {

@@ -23,7 +23,7 @@ import growingon.nursery.library.Figures;
 import growingon.nursery.library.Library;
 import growingon.nursery.library.Match;
 import growingon.nursery.library.Taxon;
-import growingon.problem.Advice;
+import growingon.problem.advice.FileAdvice;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
@@ -128,9 +128,9 @@ final class QuickValues {
         QuickLines.TEN.stream().map(QuickLine::name).filter(line -> !row.has(line)).toList();
     row.missesQuietly(empty.toArray(String[]::new));
     if (empty.size() == 1) {
-      row.fail(empty.get(0), where -> Advice.quickLinesEmpty(where, empty));
+      row.fail(empty.get(0), where -> FileAdvice.quickLinesEmpty(where, empty));
     } else if (!empty.isEmpty()) {
-      row.fail(where -> Advice.quickLinesEmpty(where, empty));
+      row.fail(where -> FileAdvice.quickLinesEmpty(where, empty));
     }
   }
 

@@ -1,8 +1,8 @@
 package growingon.load.settings;
 
-import growingon.problem.Advice;
 import growingon.problem.Problem;
 import growingon.problem.Where;
+import growingon.problem.advice.PlanAdvice;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -28,15 +28,15 @@ public final class PlanNames {
   /** What is wrong with a name, if anything is. */
   public static Optional<Problem> fault(Where where, String name) {
     if (NO_FOLDER_NAME.matcher(name).matches()) {
-      return Optional.of(Advice.noFolderName(where, name));
+      return Optional.of(PlanAdvice.noFolderName(where, name));
     }
     if (DEVICE.matcher(name).matches()) {
-      return Optional.of(Advice.reservedName(where, name));
+      return Optional.of(PlanAdvice.reservedName(where, name));
     }
     if (name.getBytes(StandardCharsets.UTF_8).length > MOST_BYTES) {
-      return Optional.of(Advice.nameTooLongForAFolder(where, name));
+      return Optional.of(PlanAdvice.nameTooLongForAFolder(where, name));
     }
-    return isPath(name) ? Optional.empty() : Optional.of(Advice.nameWithoutAPath(where, name));
+    return isPath(name) ? Optional.empty() : Optional.of(PlanAdvice.nameWithoutAPath(where, name));
   }
 
   private static boolean isPath(String name) {

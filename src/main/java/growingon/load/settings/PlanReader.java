@@ -22,8 +22,10 @@ import growingon.nursery.Lot;
 import growingon.nursery.Offer;
 import growingon.nursery.Plan;
 import growingon.nursery.Plan.PlannedHold;
-import growingon.problem.Advice;
 import growingon.problem.Where;
+import growingon.problem.advice.FileAdvice;
+import growingon.problem.advice.PlanAdvice;
+import growingon.problem.advice.ValueAdvice;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.YearMonth;
@@ -80,7 +82,7 @@ public final class PlanReader {
     try {
       return Path.of(As.TEXT.reader().read(cell, null));
     } catch (InvalidPathException noPath) {
-      throw new CellFault(where -> Advice.notAPath(where, cell.shown()));
+      throw new CellFault(where -> FileAdvice.notAPath(where, cell.shown()));
     }
   }
 
@@ -165,7 +167,7 @@ public final class PlanReader {
           offer.orders(horizon).stream()
               .anyMatch(order -> plan.taken(order.name(), offer.name()) > 0);
       if (!taken && plan.holds().containsKey(offer.name())) {
-        row.remark(PlanShape.HOLD, where -> Advice.heldNotTaken(where, offer.name()));
+        row.remark(PlanShape.HOLD, where -> PlanAdvice.heldNotTaken(where, offer.name()));
       }
     }
   }
@@ -175,7 +177,7 @@ public final class PlanReader {
     for (String typed : row.find(PlanShape.ORDERED, names()).orElse(List.of())) {
       String name = spelling(row, PlanShape.ORDERED, typed, orders.names());
       if (!name.isEmpty() && take.getOrDefault(name, 0) == 0) {
-        row.fail(PlanShape.ORDERED, where -> Advice.orderedNotTaken(where, name));
+        row.fail(PlanShape.ORDERED, where -> PlanAdvice.orderedNotTaken(where, name));
       } else if (!name.isEmpty()) {
         ordered.add(name);
       }
@@ -199,7 +201,8 @@ public final class PlanReader {
     if (both) {
       row.fail(
           PlanShape.HORIZON_VALUE_OLD,
-          where -> Advice.defined(where, PlanShape.HORIZON_VALUE_OLD, PlanShape.HORIZON_VALUE));
+          where ->
+              ValueAdvice.defined(where, PlanShape.HORIZON_VALUE_OLD, PlanShape.HORIZON_VALUE));
     }
     if (Texts.key(row.cell(PlanShape.HORIZON_VALUE).shown()).equals(STOCK_VALUE)) {
       row.find(PlanShape.HORIZON_VALUE, As.TEXT);
@@ -245,7 +248,7 @@ public final class PlanReader {
       return;
     }
     if (take.putIfAbsent(name, quantity.get()) != null) {
-      each.fail(typed, where -> Advice.defined(where, typed, name));
+      each.fail(typed, where -> ValueAdvice.defined(where, typed, name));
     }
     offers.find(name).ifPresent(offer -> check(offer, quantity.get(), each, typed, horizon));
   }
@@ -253,7 +256,7 @@ public final class PlanReader {
   private static void check(Offer offer, int quantity, Row row, String typed, Horizon horizon) {
     Quantities.check(offer, quantity, row, typed);
     if (quantity > 0 && !horizon.contains(offer.arrival())) {
-      row.fail(typed, where -> Advice.takenOutsidePlan(where, offer.name(), offer.arrival()));
+      row.fail(typed, where -> PlanAdvice.takenOutsidePlan(where, offer.name(), offer.arrival()));
     }
   }
 

@@ -14,8 +14,9 @@ import growingon.nursery.Hold;
 import growingon.nursery.Hold.Which;
 import growingon.nursery.Lot;
 import growingon.nursery.Plan.PlannedHold;
-import growingon.problem.Advice;
 import growingon.problem.Where;
+import growingon.problem.advice.PlanAdvice;
+import growingon.problem.advice.ValueAdvice;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -71,7 +72,7 @@ final class PlannedHolds {
     Optional<String> grade = row.findName(PlanShape.HOLD_GRADE, grades(name));
     Which which = row.get(PlanShape.HOLD_WHICH, As.word(Which.class), Which.ALIKE);
     if (grade.isEmpty() && !row.isFailed()) {
-      row.fail(PlanShape.HOLD_SHARE, Advice::holdNeedsGrade);
+      row.fail(PlanShape.HOLD_SHARE, PlanAdvice::holdNeedsGrade);
     }
     Optional<Hold> hold =
         grade.filter(any -> share > 0).map(found -> new Hold(found, share, which));
@@ -82,7 +83,7 @@ final class PlannedHolds {
 
   private void put(String name, PlannedHold hold, Row row) {
     if (holds.putIfAbsent(name, hold) != null) {
-      row.fail(where -> Advice.defined(where, name, name));
+      row.fail(where -> ValueAdvice.defined(where, name, name));
     }
   }
 

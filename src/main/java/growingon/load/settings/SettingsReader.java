@@ -26,8 +26,10 @@ import growingon.nursery.MonthShares;
 import growingon.nursery.MonthSpan;
 import growingon.nursery.Settings;
 import growingon.nursery.Sure;
-import growingon.problem.Advice;
 import growingon.problem.Where;
+import growingon.problem.advice.FileAdvice;
+import growingon.problem.advice.SettingsAdvice;
+import growingon.problem.advice.ValueAdvice;
 import java.time.Month;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -69,7 +71,7 @@ public final class SettingsReader {
   public static Row row(
       Optional<JsonObject> json, Optional<Table> table, Where nursery, Findings findings) {
     if (json.isPresent() && table.isPresent()) {
-      findings.add(Advice.settingsTwice(json.get().where(), table.get().where()));
+      findings.add(FileAdvice.settingsTwice(json.get().where(), table.get().where()));
       table.get().rows().forEach(Row::fault);
     }
     Row row =
@@ -127,7 +129,7 @@ public final class SettingsReader {
             .findFirst();
     known.ifPresentOrElse(
         found -> put(fields, found, field, name, row),
-        () -> row.fail(NAME, where -> Advice.unknownSetting(where, name, nearest(name))));
+        () -> row.fail(NAME, where -> SettingsAdvice.unknownSetting(where, name, nearest(name))));
   }
 
   /** Whoever looks for an exchange rate is told its name, however the setting was called. */
@@ -145,7 +147,7 @@ public final class SettingsReader {
   private static void put(
       Map<String, Field> fields, String key, Field field, String name, Row row) {
     if (fields.putIfAbsent(key, field) != null) {
-      row.fail(NAME, where -> Advice.defined(where, name, key));
+      row.fail(NAME, where -> ValueAdvice.defined(where, name, key));
     }
   }
 
@@ -174,7 +176,8 @@ public final class SettingsReader {
 
   private static String codeOf(Cell cell) {
     return Currency.code(cell.shown())
-        .orElseThrow(() -> new CellFault(where -> Advice.notACurrency(where, cell.shown())));
+        .orElseThrow(
+            () -> new CellFault(where -> SettingsAdvice.notACurrency(where, cell.shown())));
   }
 
   /**
@@ -185,7 +188,7 @@ public final class SettingsReader {
   public static Settings read(Row row, String name, Optional<Table> hoursTable, Findings findings) {
     List<String> missing = row.missing(NEEDED);
     if (!missing.isEmpty()) {
-      row.fail(where -> Advice.missingSettings(where, missing));
+      row.fail(where -> SettingsAdvice.missingSettings(where, missing));
     }
     Hemisphere hemisphere = hemisphere(row);
     boolean north = hemisphere == Hemisphere.NORTH;
@@ -240,7 +243,8 @@ public final class SettingsReader {
     if (twice) {
       row.fail(
           NurseryShape.LIFT_MINUTES,
-          where -> Advice.defined(where, NurseryShape.LIFT_MINUTES, NurseryShape.SECOND_PERSON));
+          where ->
+              ValueAdvice.defined(where, NurseryShape.LIFT_MINUTES, NurseryShape.SECOND_PERSON));
     }
     return row.has(NurseryShape.LIFT_MINUTES)
         ? row.get(NurseryShape.LIFT_MINUTES, minutes)
@@ -275,12 +279,13 @@ public final class SettingsReader {
 
   private static Optional<Double> rate(Row row, String typed, String currency) {
     if (Currency.code(typed).isEmpty()) {
-      row.fail(typed, where -> Advice.notACurrency(where, typed));
+      row.fail(typed, where -> SettingsAdvice.notACurrency(where, typed));
       return Optional.empty();
     }
     Optional<Double> rate = row.find(typed, As.number(Range.OVER_ZERO));
     rate.ifPresent(
-        value -> row.remark(typed, where -> Advice.exchangeRate(where, typed, value, currency)));
+        value ->
+            row.remark(typed, where -> SettingsAdvice.exchangeRate(where, typed, value, currency)));
     return rate;
   }
 }

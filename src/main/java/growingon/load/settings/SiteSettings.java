@@ -14,7 +14,7 @@ import growingon.load.table.NurseryShape;
 import growingon.nursery.Climate;
 import growingon.nursery.LibrarySite;
 import growingon.nursery.library.Library;
-import growingon.problem.Advice;
+import growingon.problem.advice.ValueAdvice;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -78,7 +78,8 @@ final class SiteSettings {
     String key = Texts.key(cell.shown());
     if (!known.contains(key)) {
       throw new CellFault(
-          where -> Advice.notOneOf(where, cell.shown(), known, Nearest.to(cell.shown(), known)));
+          where ->
+              ValueAdvice.notOneOf(where, cell.shown(), known, Nearest.to(cell.shown(), known)));
     }
     return key;
   }

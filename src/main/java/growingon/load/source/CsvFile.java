@@ -5,8 +5,8 @@ import growingon.load.cell.Findings;
 import growingon.load.cell.NumberStyle;
 import growingon.load.cell.Utf8;
 import growingon.load.source.Grid.GridRow;
-import growingon.problem.Advice;
 import growingon.problem.Where;
+import growingon.problem.advice.FileAdvice;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -41,7 +41,7 @@ public final class CsvFile {
     int semicolons = parse(text, ';', where, Headings.ROWS_SEARCHED).score(format);
     Parsed best = parse(text, semicolons > commas ? ';' : ',', where, Integer.MAX_VALUE);
     if (best.fault.isPresent()) {
-      findings.add(Advice.brokenCsv(where, best.fault.get()));
+      findings.add(FileAdvice.brokenCsv(where, best.fault.get()));
       return Optional.empty();
     }
     return Optional.of(best.grid);

@@ -11,8 +11,8 @@ import growingon.load.cell.Cell.Field;
 import growingon.load.cell.Cell.Fields;
 import growingon.load.cell.Findings;
 import growingon.load.cell.Utf8;
-import growingon.problem.Advice;
 import growingon.problem.Where;
+import growingon.problem.advice.SettingsAdvice;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Path;
@@ -55,17 +55,17 @@ public final class JsonFile {
       parser.nextToken();
       Cell value = value(parser);
       if (parser.nextToken() != null) {
-        report(Advice.moreAfterJson(at(parser.currentLocation().getLineNr())));
+        report(SettingsAdvice.moreAfterJson(at(parser.currentLocation().getLineNr())));
       }
       if (!(value instanceof Fields fields)) {
-        report(Advice.noJsonObject(where));
+        report(SettingsAdvice.noJsonObject(where));
         return Optional.empty();
       }
       broken |= !new JsonShape(where, findings).check(fields, shape);
       return broken ? Optional.empty() : Optional.of(fields);
     } catch (JsonProcessingException fault) {
       int line = fault.getLocation() == null ? 0 : fault.getLocation().getLineNr();
-      report(Advice.brokenJson(at(line), fault.getOriginalMessage()));
+      report(SettingsAdvice.brokenJson(at(line), fault.getOriginalMessage()));
       return Optional.empty();
     } catch (IOException impossible) {
       throw new UncheckedIOException("reading from memory failed", impossible);
@@ -101,7 +101,7 @@ public final class JsonFile {
     double value = parser.getDoubleValue();
     if (!Double.isFinite(value)) {
       int line = parser.currentTokenLocation().getLineNr();
-      report(Advice.numberTooLarge(at(line), parser.getText()));
+      report(SettingsAdvice.numberTooLarge(at(line), parser.getText()));
       return Cell.EMPTY;
     }
     return new Cell.Number(value, false);
@@ -115,7 +115,7 @@ public final class JsonFile {
       int line = parser.currentTokenLocation().getLineNr();
       parser.nextToken();
       if (fields.containsKey(key)) {
-        report(Advice.keyTwice(at(line), key, fields.get(key).line()));
+        report(SettingsAdvice.keyTwice(at(line), key, fields.get(key).line()));
         value(parser);
       } else {
         fields.put(key, new Field(value(parser), line));

@@ -8,8 +8,8 @@ import growingon.load.cell.MissingColumns;
 import growingon.load.cell.Nearest;
 import growingon.load.cell.NumberStyle;
 import growingon.load.cell.Row;
-import growingon.problem.Advice;
 import growingon.problem.Where;
+import growingon.problem.advice.SettingsAdvice;
 import java.lang.reflect.ParameterizedType;
 import java.lang.reflect.RecordComponent;
 import java.lang.reflect.Type;
@@ -91,7 +91,7 @@ public final class JsonShape {
               Type type = keys.get(key);
               if (type == null) {
                 report(
-                    Advice.unknownKey(
+                    SettingsAdvice.unknownKey(
                         at(field),
                         key,
                         Nearest.to(key, keys.keySet()),
@@ -115,7 +115,9 @@ public final class JsonShape {
       return;
     }
     if ((map || record) != value instanceof Fields || list != value instanceof Cell.Items) {
-      report(Advice.wrongJsonSort(at(field).column(key), value.shown(), sort(map || record, list)));
+      report(
+          SettingsAdvice.wrongJsonSort(
+              at(field).column(key), value.shown(), sort(map || record, list)));
     } else if (map) {
       Type entry = ((ParameterizedType) type).getActualTypeArguments()[1];
       ((Fields) value).fields().forEach((name, each) -> checkValue(name, each, entry));

@@ -7,8 +7,8 @@ import growingon.load.own.ListReader;
 import growingon.load.own.Sheet;
 import growingon.load.own.SheetCell;
 import growingon.load.own.SheetRow;
-import growingon.problem.Advice;
 import growingon.problem.Where;
+import growingon.problem.advice.FileAdvice;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.nio.charset.CharacterCodingException;
@@ -41,17 +41,17 @@ public final class OwnCsv {
     Where where = Where.file(name);
     try {
       if (!Files.isRegularFile(file)) {
-        findings.add(Advice.notAFile(where));
+        findings.add(FileAdvice.notAFile(where));
       } else if (Files.size(file) > Utf8.LARGEST) {
-        findings.add(Advice.tooLarge(where, Files.size(file) >> 20));
+        findings.add(FileAdvice.tooLarge(where, Files.size(file) >> 20));
       } else {
         return text(Files.readAllBytes(file), where, findings)
             .map(text -> List.of(best(text, name)));
       }
     } catch (AccessDeniedException denied) {
-      findings.add(Advice.noAccess(where));
+      findings.add(FileAdvice.noAccess(where));
     } catch (IOException broken) {
-      findings.add(Advice.cannotRead(where, broken.getMessage()));
+      findings.add(FileAdvice.cannotRead(where, broken.getMessage()));
     }
     return Optional.empty();
   }
@@ -59,11 +59,11 @@ public final class OwnCsv {
   private static Optional<String> text(byte[] bytes, Where where, Findings findings) {
     String text = decoded(bytes, where, findings);
     if (text.isBlank()) {
-      findings.add(Advice.emptyFile(where));
+      findings.add(FileAdvice.emptyFile(where));
       return Optional.empty();
     }
     if (text.indexOf('\0') >= 0) {
-      findings.add(Advice.notUtf8(where));
+      findings.add(FileAdvice.notUtf8(where));
       return Optional.empty();
     }
     return Optional.of(text);
@@ -80,7 +80,7 @@ public final class OwnCsv {
       String text = StandardCharsets.UTF_8.newDecoder().decode(ByteBuffer.wrap(bytes)).toString();
       return text.startsWith("\uFEFF") ? text.substring(1) : text;
     } catch (CharacterCodingException notUtf8) {
-      findings.add(Advice.readAsWindows(where));
+      findings.add(FileAdvice.readAsWindows(where));
       return new String(bytes, Charset.forName("windows-1252"));
     }
   }

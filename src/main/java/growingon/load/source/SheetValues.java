@@ -1,7 +1,7 @@
 package growingon.load.source;
 
 import growingon.load.cell.Cell;
-import growingon.problem.Advice;
+import growingon.problem.advice.TableAdvice;
 import java.time.DateTimeException;
 import java.time.LocalDateTime;
 import java.util.HashMap;
@@ -50,12 +50,12 @@ final class SheetValues {
    */
   Cell cell(String type, int style, String value, boolean formula) {
     if (value.isEmpty() && formula && !type.equals("str")) {
-      return new Cell.Broken("", where -> Advice.formulaWithoutValue(where));
+      return new Cell.Broken("", where -> TableAdvice.formulaWithoutValue(where));
     }
     return switch (type) {
       case "s" -> value.isEmpty() ? Cell.EMPTY : texts.computeIfAbsent(value, this::shared);
       case "b" -> value.isEmpty() ? Cell.EMPTY : new Cell.Flag(value.equals("1"));
-      case "e" -> new Cell.Broken(value, where -> Advice.formulaError(where, value));
+      case "e" -> new Cell.Broken(value, where -> TableAdvice.formulaError(where, value));
       case "str", "inlineStr", "d" -> Cell.ofText(value);
       default -> value.isEmpty() ? Cell.EMPTY : number(value, shape(style));
     };
@@ -87,10 +87,10 @@ final class SheetValues {
     try {
       time = DateUtil.getLocalDateTime(number, from1904);
     } catch (DateTimeException outside) {
-      return new Cell.Broken(value, where -> Advice.notADate(where, value));
+      return new Cell.Broken(value, where -> TableAdvice.notADate(where, value));
     }
     return time == null
-        ? new Cell.Broken(value, where -> Advice.notADate(where, value))
+        ? new Cell.Broken(value, where -> TableAdvice.notADate(where, value))
         : new Cell.Date(time.toLocalDate(), shape.yearShown);
   }
 

@@ -7,9 +7,9 @@ import growingon.load.cell.Nearest;
 import growingon.load.cell.Row;
 import growingon.load.source.Grid.GridRow;
 import growingon.load.source.Grid.Merge;
-import growingon.problem.Advice;
 import growingon.problem.Problem;
 import growingon.problem.Where;
+import growingon.problem.advice.TableAdvice;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
@@ -89,7 +89,7 @@ public final class Table {
   public static Table of(Grid grid, TableFormat format, Findings findings) {
     Optional<Headings> headings = Headings.find(grid, format);
     if (headings.isEmpty()) {
-      findings.add(Advice.noHeadings(grid.where(), format.name(), format.needed()));
+      findings.add(TableAdvice.noHeadings(grid.where(), format.name(), format.needed()));
       return unreadable(format, grid.where());
     }
     Reading reading = Reading.of(grid, format, headings.get(), findings);
@@ -122,7 +122,7 @@ public final class Table {
       Where row = at(headings.lastRow());
       List<String> lacking =
           format.needed().stream().filter(each -> missing.explain(List.of(each))).toList();
-      headings.twice().forEach(each -> findings.add(Advice.headingTwice(row, each)));
+      headings.twice().forEach(each -> findings.add(TableAdvice.headingTwice(row, each)));
       remarkUnknown(row);
       remarkUnheaded();
       return lacking.isEmpty() && headings.twice().isEmpty();
@@ -136,10 +136,10 @@ public final class Table {
       List<String> unknown = List.copyOf(headings.unknown().values());
       unknown.stream()
           .limit(REMARKS)
-          .map(each -> Advice.unknownHeading(row, each, Nearest.to(each, format.known())))
+          .map(each -> TableAdvice.unknownHeading(row, each, Nearest.to(each, format.known())))
           .forEach(findings::add);
       if (unknown.size() > REMARKS) {
-        findings.add(Advice.moreUnknownHeadings(row, unknown.size() - REMARKS));
+        findings.add(TableAdvice.moreUnknownHeadings(row, unknown.size() - REMARKS));
       }
     }
 
@@ -162,7 +162,7 @@ public final class Table {
     }
 
     private Problem noHeading(int column, GridRow row) {
-      return Advice.noHeading(
+      return TableAdvice.noHeading(
           at(row.number()).column(Grid.letters(column)), row.cell(column).shown());
     }
 
@@ -248,7 +248,7 @@ public final class Table {
       faults.forEach(fault -> row.fail(where -> fault));
       if (cells.isEmpty() && faults.isEmpty()) {
         String found = gridRow.cells().values().iterator().next().shown();
-        row.fail(where -> Advice.nothingUnderHeadings(where, found));
+        row.fail(where -> TableAdvice.nothingUnderHeadings(where, found));
       }
       return row;
     }
@@ -265,7 +265,7 @@ public final class Table {
     private Cell only(GridRow row, List<Integer> columns, Where where, List<Problem> faults) {
       List<Cell> filled = columns.stream().map(row::cell).filter(cell -> !cell.isEmpty()).toList();
       if (filled.size() > 1) {
-        faults.add(Advice.twoUnderOneHeading(where, filled.get(1).shown()));
+        faults.add(TableAdvice.twoUnderOneHeading(where, filled.get(1).shown()));
       }
       return filled.isEmpty() ? Cell.EMPTY : filled.get(0);
     }
@@ -293,7 +293,7 @@ public final class Table {
         Where where,
         List<Problem> faults) {
       if (column != merge.firstColumn()) {
-        faults.add(Advice.mergedColumns(where));
+        faults.add(TableAdvice.mergedColumns(where));
         return Cell.EMPTY;
       }
       if (row.number() == merge.firstRow()) {
@@ -302,7 +302,7 @@ public final class Table {
       }
       Cell value = mergedTexts.getOrDefault(column, Cell.EMPTY);
       if (!(value instanceof Cell.Text || value.isEmpty())) {
-        faults.add(Advice.mergedRows(where, value.shown()));
+        faults.add(TableAdvice.mergedRows(where, value.shown()));
         return Cell.EMPTY;
       }
       return value;

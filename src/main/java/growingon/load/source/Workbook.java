@@ -4,9 +4,9 @@ import growingon.load.cell.Findings;
 import growingon.load.cell.Texts;
 import growingon.load.cell.Utf8;
 import growingon.load.own.Sheet;
-import growingon.problem.Advice;
 import growingon.problem.Problem;
 import growingon.problem.Where;
+import growingon.problem.advice.FileAdvice;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.file.AccessDeniedException;
@@ -70,7 +70,7 @@ public final class Workbook {
           ? Optional.of(sheets(file, where, findings, handlers, results))
           : Optional.empty();
     } catch (AccessDeniedException denied) {
-      findings.add(Advice.noAccess(where));
+      findings.add(FileAdvice.noAccess(where));
     } catch (IOException
         | OpenXML4JException
         | SAXException
@@ -86,29 +86,30 @@ public final class Workbook {
   private static Problem broken(Where where, Exception broken) {
     String message = String.valueOf(broken.getMessage());
     if (message.contains("Zip bomb")) {
-      return Advice.zipBomb(where);
+      return FileAdvice.zipBomb(where);
     }
     return message.contains("Strict OOXML")
-        ? Advice.strictWorkbook(where)
-        : Advice.brokenWorkbook(where);
+        ? FileAdvice.strictWorkbook(where)
+        : FileAdvice.brokenWorkbook(where);
   }
 
   /** What a file is, it says in its first bytes, whatever its name. */
   private static boolean looksRight(Path file, Where where, Findings findings) throws IOException {
     if (!Files.isRegularFile(file)) {
-      findings.add(Advice.notAFile(where));
+      findings.add(FileAdvice.notAFile(where));
       return false;
     }
     long size = Files.size(file);
     if (size == 0 || size > Utf8.LARGEST) {
-      findings.add(size == 0 ? Advice.emptyFile(where) : Advice.tooLarge(where, size >> 20));
+      findings.add(
+          size == 0 ? FileAdvice.emptyFile(where) : FileAdvice.tooLarge(where, size >> 20));
       return false;
     }
     FileMagic magic = FileMagic.valueOf(file.toFile());
     if (magic == FileMagic.OLE2) {
-      findings.add(isEncrypted(file) ? Advice.encrypted(where) : Advice.oldWorkbook(where));
+      findings.add(isEncrypted(file) ? FileAdvice.encrypted(where) : FileAdvice.oldWorkbook(where));
     } else if (magic != FileMagic.OOXML) {
-      findings.add(Advice.noWorkbook(where));
+      findings.add(FileAdvice.noWorkbook(where));
     }
     return magic == FileMagic.OOXML;
   }
@@ -153,7 +154,7 @@ public final class Workbook {
   /** A sheet that would not be read anyway may be hidden. */
   private static void remarkHidden(Where sheet, Findings findings) {
     if (!isForWhoeverTypes(sheet.sheet())) {
-      findings.add(Advice.hiddenSheet(sheet));
+      findings.add(FileAdvice.hiddenSheet(sheet));
     }
   }
 

@@ -13,8 +13,10 @@ import growingon.load.cell.Texts;
 import growingon.load.source.JsonShape;
 import growingon.load.table.SpeciesShape.Growth;
 import growingon.nursery.Curve;
-import growingon.problem.Advice;
 import growingon.problem.Where;
+import growingon.problem.advice.DefinitionAdvice;
+import growingon.problem.advice.TableAdvice;
+import growingon.problem.advice.ValueAdvice;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -59,7 +61,7 @@ final class Curves {
     String condition = Texts.key(typed);
     Where line = new Where(file.file(), "", field.line(), typed);
     if (!(field.value() instanceof Fields parameters)) {
-      species.fail(where -> Advice.missingValue(line));
+      species.fail(where -> TableAdvice.missingValue(line));
       return;
     }
     Row row =
@@ -70,7 +72,7 @@ final class Curves {
       species.fault();
     }
     if (curve.isPresent() && curves.put(condition, curve.get()) != null) {
-      species.fail(where -> Advice.defined(line, typed, condition));
+      species.fail(where -> ValueAdvice.defined(line, typed, condition));
     }
   }
 
@@ -83,7 +85,10 @@ final class Curves {
     List<String> parameters = PARAMETERS.get(word);
     row.headings().stream()
         .filter(each -> !each.equals(Growth.CURVE) && !parameters.contains(each))
-        .forEach(each -> row.fail(each, where -> Advice.notOfCurve(where, each, word, parameters)));
+        .forEach(
+            each ->
+                row.fail(
+                    each, where -> DefinitionAdvice.notOfCurve(where, each, word, parameters)));
     row.needs(
         parameters.stream().filter(each -> !each.equals(Growth.MOST_MM)).toArray(String[]::new));
     Curve curve = row.isFailed() ? null : of(word, row);
@@ -106,7 +111,7 @@ final class Curves {
             () ->
                 new CellFault(
                     where ->
-                        Advice.notOneOf(
+                        ValueAdvice.notOneOf(
                             where, cell.shown(), laws, Nearest.to(cell.shown(), laws))));
   }
 

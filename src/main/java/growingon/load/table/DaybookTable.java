@@ -11,8 +11,8 @@ import growingon.load.source.TableFormat;
 import growingon.nursery.DaybookLine;
 import growingon.nursery.DaybookLine.What;
 import growingon.nursery.Quality;
-import growingon.problem.Advice;
 import growingon.problem.Where;
+import growingon.problem.advice.DaybookAdvice;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -149,7 +149,7 @@ public final class DaybookTable {
       }
     }
     if (blank > 0) {
-      findings.add(Advice.notCounted(table.where(), blank));
+      findings.add(DaybookAdvice.notCounted(table.where(), blank));
     }
     drafts.sort(Comparator.comparingLong(Draft::orderedBy));
     return drafts.stream().map(this::line).flatMap(Optional::stream).toList();
@@ -171,7 +171,8 @@ public final class DaybookTable {
     date.filter(found -> found.isAfter(today))
         .ifPresent(
             found ->
-                row.fail(DATE, where -> Advice.afterToday(where, row.cell(DATE).shown(), today)));
+                row.fail(
+                    DATE, where -> DaybookAdvice.afterToday(where, row.cell(DATE).shown(), today)));
     return new Draft(row, date, what);
   }
 
@@ -179,7 +180,8 @@ public final class DaybookTable {
     if (what == What.SPLIT && row.has(TO_LOT)) {
       String to = row.cell(TO_LOT).shown();
       lots.nearlyNamed(to)
-          .ifPresent(near -> row.remark(TO_LOT, where -> Advice.nearlyNamed(where, to, near)));
+          .ifPresent(
+              near -> row.remark(TO_LOT, where -> DaybookAdvice.nearlyNamed(where, to, near)));
       lots.split(to, date);
     }
     if (what == What.ARRIVED) {
@@ -193,17 +195,18 @@ public final class DaybookTable {
       row.needs(QUANTITY);
     }
     if (what == What.SPLIT && !row.has(TO_LOT)) {
-      row.fail(TO_LOT, Advice::splitWithoutLot);
+      row.fail(TO_LOT, DaybookAdvice::splitWithoutLot);
     }
     if (what == What.MOVED && row.has(QUANTITY) && !row.has(TO_LOT)) {
-      row.fail(TO_LOT, Advice::movedWithoutLot);
+      row.fail(TO_LOT, DaybookAdvice::movedWithoutLot);
     }
     if (!what.mayJoin() && row.has(TO_LOT)) {
       row.fail(
-          TO_LOT, where -> Advice.toLotOfOther(where, row.cell(TO_LOT).shown(), what.toString()));
+          TO_LOT,
+          where -> DaybookAdvice.toLotOfOther(where, row.cell(TO_LOT).shown(), what.toString()));
     }
     if (what == What.SPENT && !row.has(AMOUNT) && !row.has(HOURS)) {
-      row.fail(AMOUNT, Advice::spentNothing);
+      row.fail(AMOUNT, DaybookAdvice::spentNothing);
     }
   }
 
@@ -269,7 +272,9 @@ public final class DaybookTable {
         .ifPresent(
             start ->
                 row.fail(
-                    DATE, where -> Advice.beforeTheLot(where, row.cell(DATE).shown(), lot, start)));
+                    DATE,
+                    where ->
+                        DaybookAdvice.beforeTheLot(where, row.cell(DATE).shown(), lot, start)));
   }
 
   private void checkJoin(Row row, Optional<String> lot, Optional<String> toLot) {
@@ -277,7 +282,7 @@ public final class DaybookTable {
       return;
     }
     if (lot.equals(toLot)) {
-      row.fail(TO_LOT, where -> Advice.intoItself(where, toLot.get()));
+      row.fail(TO_LOT, where -> DaybookAdvice.intoItself(where, toLot.get()));
       return;
     }
     Optional<DaybookLots.Unlike> unlike = lots.unlike(lot.get(), toLot.get());
@@ -285,7 +290,7 @@ public final class DaybookTable {
       row.fail(
           TO_LOT,
           where ->
-              Advice.joinedSpecies(
+              DaybookAdvice.joinedSpecies(
                   where, lot.get(), unlike.get().from(), toLot.get(), unlike.get().to()));
       return;
     }
@@ -295,7 +300,7 @@ public final class DaybookTable {
                 row.fail(
                     TO_LOT,
                     where ->
-                        Advice.joinedPassports(
+                        DaybookAdvice.joinedPassports(
                             where,
                             lot.get(),
                             clash.from().code(),

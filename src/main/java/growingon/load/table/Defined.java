@@ -4,7 +4,7 @@ import growingon.load.cell.As;
 import growingon.load.cell.Names;
 import growingon.load.cell.Row;
 import growingon.load.source.Table;
-import growingon.problem.Advice;
+import growingon.problem.advice.ValueAdvice;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -58,7 +58,7 @@ public record Defined<T>(Names names, Map<String, T> values) {
   String define(Row row, String heading) {
     String name = row.has(heading) ? row.get(heading, As.NAME) : "";
     if (!name.isEmpty() && !names.add(name)) {
-      row.fail(heading, where -> Advice.defined(where, name, names.find(name).orElse(name)));
+      row.fail(heading, where -> ValueAdvice.defined(where, name, names.find(name).orElse(name)));
     }
     return name;
   }

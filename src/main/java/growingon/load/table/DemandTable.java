@@ -17,7 +17,8 @@ import growingon.nursery.MonthShares;
 import growingon.nursery.MonthSpan;
 import growingon.nursery.Settings;
 import growingon.nursery.Species;
-import growingon.problem.Advice;
+import growingon.problem.advice.FileAdvice;
+import growingon.problem.advice.PlanAdvice;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -83,7 +84,7 @@ public final class DemandTable {
       Horizon horizon,
       Findings findings) {
     if (table.isEmpty() || (table.get().isReadable() && table.get().rows().isEmpty())) {
-      findings.add(Advice.noDemand());
+      findings.add(FileAdvice.noDemand());
     }
     DemandTable reader = new DemandTable(species, ladders, settings, horizon);
     return table.map(Table::rows).orElse(List.of()).stream()
@@ -125,7 +126,7 @@ public final class DemandTable {
   private Optional<String> ladder(Row row, Optional<String> one, boolean any) {
     Optional<String> stated = row.findName(LADDER, ladders.names());
     if (any && !row.has(LADDER)) {
-      row.fail(LADDER, Advice::starWithoutLadder);
+      row.fail(LADDER, PlanAdvice::starWithoutLadder);
     }
     Optional<Species> known = one.flatMap(species::find);
     Optional<String> own = known.map(Species::ladder);
@@ -133,7 +134,8 @@ public final class DemandTable {
       row.fail(
           LADDER,
           where ->
-              Advice.otherLadder(where, row.cell(LADDER).shown(), known.get().name(), own.get()));
+              PlanAdvice.otherLadder(
+                  where, row.cell(LADDER).shown(), known.get().name(), own.get()));
     }
     if (stated.isEmpty() && own.isPresent() && !row.has(LADDER)) {
       row.assume(LADDER, As.NAME, own.get());
@@ -156,7 +158,8 @@ public final class DemandTable {
     Optional<String> season = row.find(SEASON, Seasons.cell(settings.seasonStart()));
     season
         .flatMap(found -> Seasons.outside(found, horizon))
-        .ifPresent(found -> row.remark(SEASON, where -> Advice.seasonOutsidePlan(where, found)));
+        .ifPresent(
+            found -> row.remark(SEASON, where -> PlanAdvice.seasonOutsidePlan(where, found)));
     return season;
   }
 
@@ -177,7 +180,7 @@ public final class DemandTable {
             .mapToDouble(month -> pattern.get(month - 1))
             .sum();
     if (!row.isFailed() && share == 0) {
-      row.remark(MonthSpans.FROM, Advice::noSalesInMonths);
+      row.remark(MonthSpans.FROM, PlanAdvice::noSalesInMonths);
     }
   }
 }

@@ -10,7 +10,8 @@ import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
 import growingon.nursery.Grade;
 import growingon.nursery.Ladder;
-import growingon.problem.Advice;
+import growingon.problem.advice.DefinitionAdvice;
+import growingon.problem.advice.ValueAdvice;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -87,10 +88,10 @@ public final class GradesTable {
     int training = row.get(TRAINING, As.whole(Range.of(0, 1200)), 0);
     int wait = row.get(WAIT, As.whole(Range.of(0, 1200)), 12);
     if (!name.isEmpty() && !grades.add(name)) {
-      row.fail(GRADE, where -> Advice.defined(where, name, name));
+      row.fail(GRADE, where -> ValueAdvice.defined(where, name, name));
     }
     if (!row.isFailed() && !ranks.add(rank)) {
-      row.fail(RANK, where -> Advice.rankTwice(where, rank));
+      row.fail(RANK, where -> DefinitionAdvice.rankTwice(where, rank));
     }
     return row.accept(() -> new Grade(name, rank, leastTrunk, training, wait));
   }
@@ -103,7 +104,7 @@ public final class GradesTable {
         upper.row.fail(
             LEAST_TRUNK,
             where ->
-                Advice.trunkFallsUpLadder(
+                DefinitionAdvice.trunkFallsUpLadder(
                     where,
                     Cell.Number.plain(upper.grade.leastTrunkMm()),
                     lower.grade.name(),

@@ -6,8 +6,9 @@ import growingon.load.cell.Range;
 import growingon.load.cell.Row;
 import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
-import growingon.problem.Advice;
 import growingon.problem.Where;
+import growingon.problem.advice.SettingsAdvice;
+import growingon.problem.advice.ValueAdvice;
 import java.time.Month;
 import java.util.EnumMap;
 import java.util.List;
@@ -41,7 +42,8 @@ public final class HoursTable {
     Optional<Double> week = settings.find(NurseryShape.HOURS_A_WEEK, As.number(Range.FROM_ZERO));
     if (table.isPresent() && week.isPresent()) {
       settings.fail(
-          NurseryShape.HOURS_A_WEEK, where -> Advice.hoursTwice(where, table.get().where()));
+          NurseryShape.HOURS_A_WEEK,
+          where -> SettingsAdvice.hoursTwice(where, table.get().where()));
     }
     return table.isPresent()
         ? months(table.get(), findings)
@@ -60,7 +62,7 @@ public final class HoursTable {
     boolean fine = table.isReadable() && table.rows().stream().allMatch(Row::isAccepted);
     if (fine && !missing.isEmpty()) {
       Where where = table.where();
-      findings.add(Advice.monthsMissing(where, missing));
+      findings.add(SettingsAdvice.monthsMissing(where, missing));
     }
     return missing.isEmpty() ? Optional.of(List.copyOf(hours.values())) : Optional.empty();
   }
@@ -70,7 +72,7 @@ public final class HoursTable {
     Month month = row.get(MONTH, As.CALENDAR_MONTH);
     double available = row.get(HOURS, As.number(Range.FROM_ZERO));
     if (!row.isFailed() && hours.containsKey(month)) {
-      row.fail(MONTH, where -> Advice.defined(where, As.nameOf(month), As.nameOf(month)));
+      row.fail(MONTH, where -> ValueAdvice.defined(where, As.nameOf(month), As.nameOf(month)));
     }
     row.accept(() -> available).ifPresent(value -> hours.put(month, value));
   }

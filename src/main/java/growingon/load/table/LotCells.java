@@ -16,7 +16,7 @@ import growingon.nursery.Hold.Which;
 import growingon.nursery.QualityShares;
 import growingon.nursery.Settings;
 import growingon.nursery.Species;
-import growingon.problem.Advice;
+import growingon.problem.advice.LotAdvice;
 import java.time.YearMonth;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -71,7 +71,7 @@ public final class LotCells {
     if (first + second > 1 + 1e-9) {
       row.fail(
           SECOND,
-          where -> Advice.qualitiesOverAll(where, Cell.Number.plain((first + second) * 100)));
+          where -> LotAdvice.qualitiesOverAll(where, Cell.Number.plain((first + second) * 100)));
       return Optional.empty();
     }
     return Optional.of(new QualityShares(first, second, sorted, sure));
@@ -82,7 +82,8 @@ public final class LotCells {
       Row row, String name, Defined<Species> species, Defined<LadderRead> ladders) {
     if (!row.has(HOLD_GRADE)) {
       if (row.has(HOLD_SHARE)) {
-        row.fail(HOLD_SHARE, where -> Advice.holdWithoutGrade(where, row.cell(HOLD_SHARE).shown()));
+        row.fail(
+            HOLD_SHARE, where -> LotAdvice.holdWithoutGrade(where, row.cell(HOLD_SHARE).shown()));
       }
       return Optional.empty();
     }
@@ -142,7 +143,7 @@ public final class LotCells {
       row.remark(
           heading,
           where ->
-              Advice.arrivesOutOfSeason(
+              LotAdvice.arrivesOutOfSeason(
                   where,
                   row.cell(heading).shown(),
                   form.toString(),

@@ -12,8 +12,8 @@ import growingon.nursery.Step;
 import growingon.nursery.StepsDone;
 import growingon.nursery.When;
 import growingon.nursery.library.Library;
-import growingon.problem.Advice;
-import growingon.problem.LibraryAdvice;
+import growingon.problem.advice.LibraryAdvice;
+import growingon.problem.advice.LotAdvice;
 import java.time.YearMonth;
 import java.util.HashSet;
 import java.util.List;
@@ -186,7 +186,7 @@ public final class LotChecks {
                     condition,
                     species.name(),
                     Library.shipped().conditions())
-                : Advice.conditionWithoutCurve(
+                : LotAdvice.conditionWithoutCurve(
                     where,
                     found,
                     lot.name(),
@@ -209,7 +209,7 @@ public final class LotChecks {
         && told.add(List.of(lot.route(), "spacing", state.step().orElse(lot.name())))) {
       String heading = state.step().isPresent() ? LotCells.ROUTE : Spacings.PLANTS;
       String found = row.cell(heading).shown();
-      row.fail(heading, where -> Advice.noSpacing(where, found, lot.name(), state.step()));
+      row.fail(heading, where -> LotAdvice.noSpacing(where, found, lot.name(), state.step()));
     }
   }
 }

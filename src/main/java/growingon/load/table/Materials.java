@@ -8,7 +8,8 @@ import growingon.load.cell.Range;
 import growingon.load.cell.Spot;
 import growingon.load.cell.Texts;
 import growingon.nursery.Material;
-import growingon.problem.Advice;
+import growingon.problem.advice.RouteAdvice;
+import growingon.problem.advice.ValueAdvice;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -49,12 +50,12 @@ final class Materials {
       return number.value();
     }
     if (!(cell instanceof Cell.Text text)) {
-      throw new CellFault(where -> Advice.wrongUnit(where, cell.shown(), unit));
+      throw new CellFault(where -> ValueAdvice.wrongUnit(where, cell.shown(), unit));
     }
     Amount amount = Amount.of(text.text(), spot.style());
     boolean fits = amount.behind().isEmpty() || Texts.key(amount.behind()).equals(Texts.key(unit));
     if (!amount.before().isEmpty() || !fits) {
-      throw new CellFault(where -> Advice.wrongUnit(where, cell.shown(), unit));
+      throw new CellFault(where -> ValueAdvice.wrongUnit(where, cell.shown(), unit));
     }
     return amount.value();
   }
@@ -78,7 +79,7 @@ final class Materials {
 
   private Map<String, Double> read(Cell cell, Spot spot) {
     if (!(cell instanceof Cell.Text)) {
-      throw new CellFault(where -> Advice.notAMaterialAmount(where, cell.shown()));
+      throw new CellFault(where -> RouteAdvice.notAMaterialAmount(where, cell.shown()));
     }
     Map<String, Double> amounts = new LinkedHashMap<>();
     for (String part : cell.shown().split(";")) {
@@ -93,11 +94,11 @@ final class Materials {
     Amount amount =
         Amount.find(part, spot.style())
             .filter(found -> found.before().isEmpty() && !found.behind().isEmpty())
-            .orElseThrow(() -> new CellFault(where -> Advice.notAMaterialAmount(where, part)));
+            .orElseThrow(() -> new CellFault(where -> RouteAdvice.notAMaterialAmount(where, part)));
     String material = material(amount.behind(), part);
     Range.OVER_ZERO.check(amount.value(), part);
     if (amounts.put(material, amount.value()) != null) {
-      throw new CellFault(where -> Advice.materialTwice(where, material));
+      throw new CellFault(where -> RouteAdvice.materialTwice(where, material));
     }
   }
 
@@ -111,7 +112,7 @@ final class Materials {
     String name = known.names().spelling(text.substring(space + 1).strip());
     Optional<String> stated = known.find(name).map(Material::unit);
     if (stated.isPresent() && !Texts.key(stated.get()).equals(Texts.key(unit))) {
-      throw new CellFault(where -> Advice.wrongMaterialUnit(where, part, name, stated.get()));
+      throw new CellFault(where -> RouteAdvice.wrongMaterialUnit(where, part, name, stated.get()));
     }
     return name;
   }

@@ -9,7 +9,8 @@ import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
 import growingon.nursery.Component;
 import growingon.nursery.Mix;
-import growingon.problem.Advice;
+import growingon.problem.advice.DefinitionAdvice;
+import growingon.problem.advice.ValueAdvice;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -65,7 +66,7 @@ public final class MixesTable {
     String component = row.getName(COMPONENT, components);
     double amount = row.get(PARTS, As.number(Range.OVER_ZERO));
     if (!component.isEmpty() && parts.putIfAbsent(component, amount) != null) {
-      row.fail(COMPONENT, where -> Advice.componentTwice(where, component));
+      row.fail(COMPONENT, where -> DefinitionAdvice.componentTwice(where, component));
     }
   }
 
@@ -75,7 +76,7 @@ public final class MixesTable {
     for (Row row : rows) {
       Optional<Double> here = row.find(heading, As.percent(range));
       if (here.isPresent() && typed.isPresent() && !here.equals(typed)) {
-        row.fail(heading, where -> Advice.otherwiseAbove(where, row.cell(heading).shown()));
+        row.fail(heading, where -> ValueAdvice.otherwiseAbove(where, row.cell(heading).shown()));
       }
       typed = typed.or(() -> here);
     }

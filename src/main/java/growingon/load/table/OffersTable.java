@@ -24,7 +24,10 @@ import growingon.nursery.Potting;
 import growingon.nursery.QualityShares;
 import growingon.nursery.Standing;
 import growingon.nursery.Trunks;
-import growingon.problem.Advice;
+import growingon.problem.advice.DefinitionAdvice;
+import growingon.problem.advice.PlanAdvice;
+import growingon.problem.advice.SettingsAdvice;
+import growingon.problem.advice.ValueAdvice;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -188,7 +191,7 @@ public final class OffersTable {
     offers.names().add(name);
     main.needs(LotCells.SPECIES, LotCells.FORM, UNIT_PRICE, ARRIVAL, LotCells.ROUTE);
     if (lots.contains(name)) {
-      main.fail(OFFER, where -> Advice.offerNamedLikeLot(where, name));
+      main.fail(OFFER, where -> PlanAdvice.offerNamedLikeLot(where, name));
     }
     List<PriceBreak> breaks = breaks(name, rows);
     Optional<Offer> offer = offer(name, main, breaks);
@@ -204,7 +207,7 @@ public final class OffersTable {
       int least = row.get(LEAST, Quantities.plants(Quantities.SOME), 1);
       double price = row.get(UNIT_PRICE, As.money(currency(rows.get(0)), Range.PRICE));
       if (!row.isFailed() && !leasts.add(least)) {
-        row.fail(LEAST, where -> Advice.leastTwice(where, name, least));
+        row.fail(LEAST, where -> PlanAdvice.leastTwice(where, name, least));
       }
       boolean first = row == rows.get(0);
       PriceBreak made = new PriceBreak(Math.max(1, least), Math.max(0, price));
@@ -227,7 +230,7 @@ public final class OffersTable {
       String here = row.cell(heading).shown();
       if (!OF_A_BREAK.contains(heading)
           && !Texts.key(here).equals(Texts.key(main.cell(heading).shown()))) {
-        row.fail(heading, where -> Advice.otherwiseAbove(where, here));
+        row.fail(heading, where -> ValueAdvice.otherwiseAbove(where, here));
       }
     }
   }
@@ -252,7 +255,9 @@ public final class OffersTable {
         .filter(month -> !row.isFailed() && month.isAfter(arrival))
         .ifPresent(
             month ->
-                row.fail(ORDER_BY, where -> Advice.orderedAfterArrival(where, month, arrival)));
+                row.fail(
+                    ORDER_BY,
+                    where -> DefinitionAdvice.orderedAfterArrival(where, month, arrival)));
     Optional<Again> again = again(row, arrival);
     double carriage = row.get(CARRIAGE, money, 0.0);
     double importCharges = row.get(IMPORT_CHARGES, money, 0.0);
@@ -289,13 +294,15 @@ public final class OffersTable {
     Optional<YearMonth> until = row.find(AGAIN_UNTIL, As.MONTH);
     if (until.isPresent() && seasons == 0) {
       row.fail(
-          AGAIN_UNTIL, where -> Advice.untilWithoutAgain(where, row.cell(AGAIN_UNTIL).shown()));
+          AGAIN_UNTIL, where -> PlanAdvice.untilWithoutAgain(where, row.cell(AGAIN_UNTIL).shown()));
     }
     until
         .filter(month -> !row.isFailed() && month.isBefore(arrival))
         .ifPresent(
             month ->
-                row.fail(AGAIN_UNTIL, where -> Advice.endsBeforeItBegins(where, month, arrival)));
+                row.fail(
+                    AGAIN_UNTIL,
+                    where -> DefinitionAdvice.endsBeforeItBegins(where, month, arrival)));
     return seasons == 0 ? Optional.empty() : Optional.of(new Again(seasons, until));
   }
 
@@ -317,7 +324,7 @@ public final class OffersTable {
     if (every.matches()) {
       return Integer.parseInt(every.group(1));
     }
-    throw new CellFault(where -> Advice.notAgain(where, cell.shown()));
+    throw new CellFault(where -> PlanAdvice.notAgain(where, cell.shown()));
   }
 
   private static String againWords(int seasons) {
@@ -346,7 +353,7 @@ public final class OffersTable {
         (cell, spot) ->
             Currency.code(cell.shown())
                 .orElseThrow(
-                    () -> new CellFault(where -> Advice.notACurrency(where, cell.shown()))),
+                    () -> new CellFault(where -> SettingsAdvice.notACurrency(where, cell.shown()))),
         text -> text,
         heading -> "");
   }
@@ -358,7 +365,7 @@ public final class OffersTable {
     }
     Optional<Double> rate = Optional.ofNullable(known.settings().exchangeRates().get(currency));
     if (rate.isEmpty() && !currency.isEmpty()) {
-      row.fail(CURRENCY, where -> Advice.noExchangeRate(where, currency));
+      row.fail(CURRENCY, where -> PlanAdvice.noExchangeRate(where, currency));
     }
     return rate;
   }
@@ -366,7 +373,8 @@ public final class OffersTable {
   private static void checkMost(Row row, Optional<Integer> most, List<PriceBreak> breaks) {
     int least = breaks.get(0).least();
     most.filter(value -> !row.isFailed() && value < least)
-        .ifPresent(value -> row.fail(MOST, where -> Advice.mostBelowLeast(where, value, least)));
+        .ifPresent(
+            value -> row.fail(MOST, where -> PlanAdvice.mostBelowLeast(where, value, least)));
   }
 
   private void checkArrivalMonth(Row row, YearMonth arrival, boolean taken) {
@@ -377,9 +385,9 @@ public final class OffersTable {
     YearMonth last = known.horizon().month(known.horizon().months() - 1);
     String shown = row.cell(ARRIVAL).shown();
     if (taken) {
-      row.fail(ARRIVAL, where -> Advice.arrivesOutsidePlan(where, shown, first, last));
+      row.fail(ARRIVAL, where -> PlanAdvice.arrivesOutsidePlan(where, shown, first, last));
     } else {
-      row.remark(ARRIVAL, where -> Advice.offerOutsidePlan(where, shown, first, last));
+      row.remark(ARRIVAL, where -> PlanAdvice.offerOutsidePlan(where, shown, first, last));
     }
   }
 

@@ -10,7 +10,8 @@ import growingon.load.source.TableFormat;
 import growingon.nursery.Horizon;
 import growingon.nursery.OtherCash;
 import growingon.nursery.OtherCash.Every;
-import growingon.problem.Advice;
+import growingon.problem.advice.DefinitionAdvice;
+import growingon.problem.advice.SettingsAdvice;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Map;
@@ -93,14 +94,14 @@ public final class OtherCashTable {
   private static void checkMonths(
       Row row, Every every, Optional<YearMonth> from, Optional<YearMonth> to) {
     if (every == Every.ONCE) {
-      from.ifPresent(month -> row.fail(FROM, where -> Advice.onceWithFrom(where, month)));
-      to.ifPresent(month -> row.fail(TO, where -> Advice.onceWithFrom(where, month)));
+      from.ifPresent(month -> row.fail(FROM, where -> DefinitionAdvice.onceWithFrom(where, month)));
+      to.ifPresent(month -> row.fail(TO, where -> DefinitionAdvice.onceWithFrom(where, month)));
     } else if (from.isPresent() && to.isPresent() && to.get().isBefore(from.get())) {
-      row.fail(TO, where -> Advice.endsBeforeItBegins(where, to.get(), from.get()));
+      row.fail(TO, where -> DefinitionAdvice.endsBeforeItBegins(where, to.get(), from.get()));
     }
   }
 
   private static void outside(Row row, YearMonth month) {
-    row.remark(MONTH, where -> Advice.cashOutsidePlan(where, row.cell(MONTH).shown()));
+    row.remark(MONTH, where -> SettingsAdvice.cashOutsidePlan(where, row.cell(MONTH).shown()));
   }
 }

@@ -12,7 +12,8 @@ import growingon.nursery.Layout;
 import growingon.nursery.LiftFrom;
 import growingon.nursery.Place;
 import growingon.nursery.PlaceKind;
-import growingon.problem.Advice;
+import growingon.problem.advice.DefinitionAdvice;
+import growingon.problem.advice.FileAdvice;
 import java.time.YearMonth;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -70,7 +71,7 @@ public final class PlacesTable {
   public static Defined<Place> read(Optional<Table> table, String currency, Findings findings) {
     Names names = new Names("place", FORMAT.name());
     if (table.isEmpty()) {
-      findings.add(Advice.noPlaces());
+      findings.add(FileAdvice.noPlaces());
       return Defined.none(names.ignore());
     }
     return Defined.rows(names, table, PLACE, (name, row) -> place(name, row, currency));
@@ -92,7 +93,8 @@ public final class PlacesTable {
     Optional<YearMonth> until = row.find(UNTIL, As.MONTH);
     OptionalDouble sale = As.optional(row.find(MINUTES_A_SALE, As.number(Range.FROM_ZERO)));
     if (from.isPresent() && until.isPresent() && until.get().isBefore(from.get())) {
-      row.fail(UNTIL, where -> Advice.closesBeforeOpening(where, until.get(), from.get()));
+      row.fail(
+          UNTIL, where -> DefinitionAdvice.closesBeforeOpening(where, until.get(), from.get()));
     }
     return row.accept(
         () ->

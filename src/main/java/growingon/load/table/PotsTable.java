@@ -10,7 +10,8 @@ import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
 import growingon.nursery.Pot;
 import growingon.nursery.PotShape;
-import growingon.problem.Advice;
+import growingon.problem.advice.DefinitionAdvice;
+import growingon.problem.advice.ValueAdvice;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -151,10 +152,10 @@ public final class PotsTable {
   private static void compareLabel(Row row, Pot pot) {
     if (pot.statedLitres().isEmpty() && pot.brimLitres() > Range.POT.usualMost()) {
       String litres = Cell.Number.plain(Math.rint(pot.brimLitres()));
-      row.remark(TOP, where -> Advice.potIsHuge(where, row.cell(TOP).shown(), litres));
+      row.remark(TOP, where -> ValueAdvice.potIsHuge(where, row.cell(TOP).shown(), litres));
     }
     if (pot.baseMm() > pot.topMm()) {
-      row.remark(BASE, where -> Advice.baseOverTop(where, row.cell(BASE).shown()));
+      row.remark(BASE, where -> DefinitionAdvice.baseOverTop(where, row.cell(BASE).shown()));
     }
     boolean measured = pot.baseMm() > 0 && pot.heightMm() > 0 && pot.shape() != PotShape.LITRES;
     if (pot.statedLitres().isEmpty() || !measured) {
@@ -165,7 +166,9 @@ public final class PotsTable {
     if (Math.abs(brim - stated) > LABEL_TOLERANCE * brim) {
       row.remark(
           LITRES,
-          where -> Advice.litresAgainstMeasures(where, row.cell(LITRES).shown(), brim, stated));
+          where ->
+              DefinitionAdvice.litresAgainstMeasures(
+                  where, row.cell(LITRES).shown(), brim, stated));
     }
   }
 

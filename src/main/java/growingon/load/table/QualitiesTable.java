@@ -9,7 +9,7 @@ import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
 import growingon.nursery.Quality;
 import growingon.nursery.QualityRule;
-import growingon.problem.Advice;
+import growingon.problem.advice.ValueAdvice;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
@@ -56,7 +56,8 @@ public final class QualitiesTable {
       return;
     }
     if (rules.containsKey(quality)) {
-      row.fail(QUALITY, where -> Advice.defined(where, quality.toString(), quality.toString()));
+      row.fail(
+          QUALITY, where -> ValueAdvice.defined(where, quality.toString(), quality.toString()));
     }
     QualityRule rule = rule(quality, row);
     row.accept(() -> rule).ifPresent(made -> rules.put(quality, made));

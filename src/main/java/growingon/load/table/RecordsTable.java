@@ -9,9 +9,11 @@ import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
 import growingon.nursery.Reading;
 import growingon.nursery.Species;
-import growingon.problem.Advice;
-import growingon.problem.FitAdvice;
 import growingon.problem.Where;
+import growingon.problem.advice.DaybookAdvice;
+import growingon.problem.advice.FitAdvice;
+import growingon.problem.advice.LotAdvice;
+import growingon.problem.advice.TableAdvice;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -129,7 +131,8 @@ public final class RecordsTable {
     date.filter(day -> day.isAfter(today))
         .ifPresent(
             day ->
-                row.fail(DATE, where -> Advice.afterToday(where, row.cell(DATE).shown(), today)));
+                row.fail(
+                    DATE, where -> DaybookAdvice.afterToday(where, row.cell(DATE).shown(), today)));
     Optional<String> plant = row.find(PLANT, As.NAME);
     Optional<String> lot = row.findName(LOT, lots);
     Optional<String> species = row.findName(LotCells.SPECIES, known.species().names());
@@ -171,11 +174,11 @@ public final class RecordsTable {
 
   private Optional<Double> trunk(Row row, boolean girth) {
     if (girth && row.has(LotCells.TRUNK)) {
-      row.fail(LotCells.TRUNK, Advice::trunkTwice);
+      row.fail(LotCells.TRUNK, LotAdvice::trunkTwice);
       return Optional.empty();
     }
     if (!girth && !row.has(LotCells.TRUNK)) {
-      row.fail(LotCells.TRUNK, Advice::missingValue);
+      row.fail(LotCells.TRUNK, TableAdvice::missingValue);
       return Optional.empty();
     }
     String heading = girth ? TrunkCells.GIRTH : LotCells.TRUNK;

@@ -8,7 +8,7 @@ import growingon.nursery.Place;
 import growingon.nursery.PlaceKind;
 import growingon.nursery.Step;
 import growingon.nursery.When;
-import growingon.problem.Advice;
+import growingon.problem.advice.RouteAdvice;
 import java.time.Month;
 import java.util.List;
 import java.util.Optional;
@@ -39,12 +39,13 @@ final class RouteChecks {
   private void checkPotting(StepRow each) {
     Step step = each.step;
     if (step.pot().isPresent() && step.mix().isEmpty()) {
-      each.row.remark(RoutesTable.POT, where -> Advice.potWithoutMix(where, step.pot().get()));
+      each.row.remark(RoutesTable.POT, where -> RouteAdvice.potWithoutMix(where, step.pot().get()));
     }
     if (step.pot().isEmpty() && step.liftedBallLitres() > 0) {
       each.row.remark(
           RoutesTable.LIFTED_BALL,
-          where -> Advice.ballWithoutPot(where, each.row.cell(RoutesTable.LIFTED_BALL).shown()));
+          where ->
+              RouteAdvice.ballWithoutPot(where, each.row.cell(RoutesTable.LIFTED_BALL).shown()));
     }
   }
 
@@ -56,10 +57,10 @@ final class RouteChecks {
       When when = each.step.when();
       if (when instanceof When.Arrival && later.isPresent()) {
         String above = later.get().name();
-        each.row.fail(RoutesTable.WHEN, where -> Advice.arrivalTooLow(where, above));
+        each.row.fail(RoutesTable.WHEN, where -> RouteAdvice.arrivalTooLow(where, above));
       }
       if (when instanceof When.InYear dated && dated.year() < year) {
-        each.row.remark(RoutesTable.WHEN, where -> Advice.yearFalls(where, when.toString()));
+        each.row.remark(RoutesTable.WHEN, where -> RouteAdvice.yearFalls(where, when.toString()));
       }
       year = when instanceof When.InYear dated ? Math.max(year, dated.year()) : year;
       later = when.recurs() || when instanceof When.Arrival ? later : Optional.of(each.step);
@@ -70,7 +71,7 @@ final class RouteChecks {
   private void checkSort() {
     steps.stream()
         .filter(each -> each.step.sort() && each.step.when().recurs())
-        .forEach(each -> each.row.fail(RoutesTable.SORT, Advice::sortRecurs));
+        .forEach(each -> each.row.fail(RoutesTable.SORT, RouteAdvice::sortRecurs));
   }
 
   /** Plants leave the ground only while they rest. */
@@ -97,7 +98,7 @@ final class RouteChecks {
     each.row.remark(
         RoutesTable.WHEN,
         where ->
-            Advice.liftedOutOfSeason(
+            RouteAdvice.liftedOutOfSeason(
                 where,
                 each.step.when().toString(),
                 As.nameOf(month),

@@ -18,7 +18,9 @@ import growingon.nursery.Route;
 import growingon.nursery.Spacing;
 import growingon.nursery.Step;
 import growingon.nursery.When;
-import growingon.problem.Advice;
+import growingon.problem.advice.DefinitionAdvice;
+import growingon.problem.advice.RouteAdvice;
+import growingon.problem.advice.ValueAdvice;
 import java.time.Month;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -133,7 +135,7 @@ public final class RoutesTable {
     for (Row row : rows) {
       String step = row.get(STEP, As.NAME);
       if (!step.isEmpty() && !steps.add(step)) {
-        row.fail(STEP, where -> Advice.defined(where, step, steps.find(step).orElse(step)));
+        row.fail(STEP, where -> ValueAdvice.defined(where, step, steps.find(step).orElse(step)));
       }
       step(step, row, earlier).ifPresent(made -> read.add(new RouteChecks.StepRow(made, row)));
     }
@@ -176,7 +178,7 @@ public final class RoutesTable {
     Map<String, Double> materials =
         row.find(MATERIALS, new Materials(known.materials()).cell()).orElse(Map.of());
     if (row.has(MIX) && (potEnds || !row.has(POT))) {
-      row.fail(MIX, where -> Advice.mixWithoutPot(where, row.cell(MIX).shown()));
+      row.fail(MIX, where -> RouteAdvice.mixWithoutPot(where, row.cell(MIX).shown()));
     }
     return row.accept(
         () ->
@@ -210,7 +212,8 @@ public final class RoutesTable {
     if (!rootWork && !after.equals(Step.GrowthAfter.OF_SPECIES)) {
       String heading = after.first().isPresent() ? GROWTH_AFTER_1 : GROWTH_AFTER_2;
       row.remark(
-          heading, where -> Advice.growthAfterWithoutRootWork(where, row.cell(heading).shown()));
+          heading,
+          where -> DefinitionAdvice.growthAfterWithoutRootWork(where, row.cell(heading).shown()));
     }
     return after;
   }

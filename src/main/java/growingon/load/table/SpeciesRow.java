@@ -20,8 +20,8 @@ import growingon.nursery.Sure;
 import growingon.nursery.library.Figures;
 import growingon.nursery.library.Library;
 import growingon.nursery.library.Taxon;
-import growingon.problem.Advice;
-import growingon.problem.LibraryAdvice;
+import growingon.problem.advice.DefinitionAdvice;
+import growingon.problem.advice.LibraryAdvice;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -129,7 +129,7 @@ final class SpeciesRow {
         where ->
             lent.isAsked()
                 ? LibraryAdvice.conditionUnknown(where, usual, Library.shipped().conditions())
-                : Advice.usualWithoutCurve(where, usual, growth.keySet()));
+                : DefinitionAdvice.usualWithoutCurve(where, usual, growth.keySet()));
   }
 
   private Sure sure(Map<String, Curve> growth) {

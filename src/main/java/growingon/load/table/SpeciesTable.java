@@ -16,8 +16,10 @@ import growingon.nursery.Curve;
 import growingon.nursery.Place;
 import growingon.nursery.Settings;
 import growingon.nursery.Species;
-import growingon.problem.Advice;
 import growingon.problem.Where;
+import growingon.problem.advice.DefinitionAdvice;
+import growingon.problem.advice.TableAdvice;
+import growingon.problem.advice.ValueAdvice;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -203,7 +205,7 @@ public final class SpeciesTable {
     }
     Field all = file.fields().fields().get(SpeciesShape.SPECIES);
     if (all == null || !(all.value() instanceof Fields entries)) {
-      findings.add(Advice.missingValue(file.where().column(SpeciesShape.SPECIES)));
+      findings.add(TableAdvice.missingValue(file.where().column(SpeciesShape.SPECIES)));
       return;
     }
     entries.fields().forEach((name, entry) -> addEntry(name, entry, file.where()));
@@ -217,11 +219,11 @@ public final class SpeciesTable {
     String name = named.get();
     Where line = new Where(file.file(), "", entry.line(), name);
     if (!species.names().add(name)) {
-      findings.add(Advice.speciesTwice(line, name));
+      findings.add(DefinitionAdvice.speciesTwice(line, name));
       return;
     }
     if (!(entry.value() instanceof Fields fields)) {
-      findings.add(Advice.missingValue(line));
+      findings.add(TableAdvice.missingValue(line));
       return;
     }
     Row row = JsonShape.row(FORMAT.name(), fields, name, file, findings);
@@ -234,11 +236,11 @@ public final class SpeciesTable {
     Where line = new Where(file.file(), "", entry.line(), "");
     Cell cell = Cell.ofText(typed);
     if (cell.isEmpty()) {
-      findings.add(Advice.nameless(line, "species"));
+      findings.add(ValueAdvice.nameless(line, "species"));
       return Optional.empty();
     }
     if (cell.shown().length() > As.LONGEST_NAME) {
-      findings.add(Advice.nameTooLong(line, cell.shown(), As.LONGEST_NAME));
+      findings.add(ValueAdvice.nameTooLong(line, cell.shown(), As.LONGEST_NAME));
       return Optional.empty();
     }
     return Optional.of(cell.shown());

@@ -4,7 +4,8 @@ import growingon.load.cell.Findings;
 import growingon.load.cell.Row;
 import growingon.load.source.Table;
 import growingon.nursery.Lot;
-import growingon.problem.Advice;
+import growingon.problem.advice.FileAdvice;
+import growingon.problem.advice.LotAdvice;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -17,7 +18,7 @@ public final class StockChecks {
   public static void check(Defined<Lot> stock, Optional<Table> table, Findings findings) {
     table.ifPresent(found -> found.rows().forEach(row -> checkPassport(row, stock)));
     if (table.isPresent() && table.get().isReadable() && table.get().rows().isEmpty()) {
-      findings.add(Advice.noLots(table.get().where()));
+      findings.add(FileAdvice.noLots(table.get().where()));
     }
   }
 
@@ -39,7 +40,7 @@ public final class StockChecks {
             .distinct()
             .toList();
     if (passports.size() > 1) {
-      row.fail(StockTable.FROM_LOT, where -> Advice.passportsDiffer(where, from, passports));
+      row.fail(StockTable.FROM_LOT, where -> LotAdvice.passportsDiffer(where, from, passports));
     }
   }
 }

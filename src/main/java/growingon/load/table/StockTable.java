@@ -21,8 +21,8 @@ import growingon.nursery.Standing;
 import growingon.nursery.Step;
 import growingon.nursery.StockList;
 import growingon.nursery.Trunks;
-import growingon.problem.Advice;
 import growingon.problem.Where;
+import growingon.problem.advice.LotAdvice;
 import java.time.YearMonth;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -250,7 +250,7 @@ public final class StockTable {
     Optional<String> pot = row.findName(POT, known.pots().names());
     Optional<YearMonth> potted = row.find(POTTED, As.MONTH);
     if (potted.isPresent() && !row.has(POT)) {
-      row.fail(POTTED, where -> Advice.pottedWithoutPot(where, row.cell(POTTED).shown()));
+      row.fail(POTTED, where -> LotAdvice.pottedWithoutPot(where, row.cell(POTTED).shown()));
     }
     return new Potting(pot, potted, row.find(ROOT_WORK, As.MONTH));
   }
@@ -282,7 +282,8 @@ public final class StockTable {
     step.flatMap(name -> stepOf(read.get(), name))
         .filter(found -> found.when().recurs())
         .ifPresent(
-            found -> row.fail(LAST_STEP, where -> Advice.recurringLastStep(where, found.name())));
+            found ->
+                row.fail(LAST_STEP, where -> LotAdvice.recurringLastStep(where, found.name())));
     return step;
   }
 
@@ -304,10 +305,11 @@ public final class StockTable {
     YearMonth first = known.horizon().firstMonth();
     if (!arrived.isBefore(first)) {
       row.fail(
-          ARRIVED, where -> Advice.stockFromTheFuture(where, row.cell(ARRIVED).shown(), first));
+          ARRIVED, where -> LotAdvice.stockFromTheFuture(where, row.cell(ARRIVED).shown(), first));
     } else if (counted.isBefore(arrived)) {
       row.fail(
-          COUNTED, where -> Advice.countedBeforeArrival(where, row.cell(COUNTED).shown(), arrived));
+          COUNTED,
+          where -> LotAdvice.countedBeforeArrival(where, row.cell(COUNTED).shown(), arrived));
     }
     notAfter(row, COUNTED, Optional.of(counted), first);
     notAfter(row, POTTED, potting.potted(), first);
@@ -323,12 +325,12 @@ public final class StockTable {
             found ->
                 row.fail(
                     heading,
-                    where -> Advice.notYetHappened(where, row.cell(heading).shown(), first)));
+                    where -> LotAdvice.notYetHappened(where, row.cell(heading).shown(), first)));
   }
 
   private static void checkKept(Row row, int quantity, int kept) {
     if (!row.isFailed() && kept > quantity) {
-      row.fail(KEPT, where -> Advice.keptOverQuantity(where, kept, quantity));
+      row.fail(KEPT, where -> LotAdvice.keptOverQuantity(where, kept, quantity));
     }
   }
 
@@ -352,7 +354,8 @@ public final class StockTable {
       row.remark(
           POT,
           where ->
-              Advice.potAgainstSteps(where, row.cell(POT).shown(), lot.lastStep().orElse(""), pot));
+              LotAdvice.potAgainstSteps(
+                  where, row.cell(POT).shown(), lot.lastStep().orElse(""), pot));
     }
   }
 }

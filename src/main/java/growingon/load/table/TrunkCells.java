@@ -11,9 +11,10 @@ import growingon.load.cell.SizeText.What;
 import growingon.load.cell.Spot;
 import growingon.load.cell.Texts;
 import growingon.nursery.Trunks;
-import growingon.problem.Advice;
 import growingon.problem.Problem;
 import growingon.problem.Where;
+import growingon.problem.advice.FileAdvice;
+import growingon.problem.advice.LotAdvice;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -112,16 +113,16 @@ public final class TrunkCells {
 
   private static void reportWays(Row row, long ways) {
     if (ways > 1) {
-      row.fail(LotCells.TRUNK, Advice::trunkTwice);
+      row.fail(LotCells.TRUNK, LotAdvice::trunkTwice);
     } else if (!row.isStray() && !row.lacksColumn(ALL)) {
-      row.fail(LotCells.TRUNK, Advice::noTrunk);
+      row.fail(LotCells.TRUNK, LotAdvice::noTrunk);
     }
   }
 
   private static void checkNoSpread(Row row) {
     if (row.has(LotCells.TRUNK_SPREAD)) {
       String found = row.cell(LotCells.TRUNK_SPREAD).shown();
-      row.fail(LotCells.TRUNK_SPREAD, where -> Advice.spreadOfClass(where, found));
+      row.fail(LotCells.TRUNK_SPREAD, where -> LotAdvice.spreadOfClass(where, found));
     }
   }
 
@@ -138,7 +139,8 @@ public final class TrunkCells {
       return Optional.empty();
     }
     if (high.get() < low.get()) {
-      row.fail(to, where -> Advice.classFalls(where, row.cell(to).shown(), row.cell(from).shown()));
+      row.fail(
+          to, where -> LotAdvice.classFalls(where, row.cell(to).shown(), row.cell(from).shown()));
       return Optional.empty();
     }
     return Optional.of(new Trunks.SizeClass(low.get() * mmPerUnit, high.get() * mmPerUnit));
@@ -183,7 +185,7 @@ public final class TrunkCells {
           .orElseGet(() -> number(As.number(Range.OVER_ZERO).reader().read(cell, spot)));
     }
     if (cell instanceof Cell.Date) {
-      throw new CellFault(where -> Advice.sizeBecameDate(where, cell.shown()));
+      throw new CellFault(where -> FileAdvice.sizeBecameDate(where, cell.shown()));
     }
     return number(As.number(Range.OVER_ZERO).reader().read(cell, spot));
   }
@@ -221,7 +223,7 @@ public final class TrunkCells {
     double to = inMm(size.to().get(), mmEach, cell, spot);
     if (to < from) {
       String low = Cell.Number.plain(size.from());
-      throw new CellFault(where -> Advice.classFalls(where, cell.shown(), low));
+      throw new CellFault(where -> LotAdvice.classFalls(where, cell.shown(), low));
     }
     return new Trunks.SizeClass(from, to);
   }
@@ -286,16 +288,16 @@ public final class TrunkCells {
         && ranges.stream().allMatch(each -> each.size.isBare() && each.size.isGirthClass())) {
       Converted first = ranges.get(0);
       first.row.remark(
-          first.heading, where -> Advice.rangesLikeGirths(where, first.found(), ranges.size()));
+          first.heading, where -> FileAdvice.rangesLikeGirths(where, first.found(), ranges.size()));
     }
   }
 
   private static Function<Where, Problem> said(Told what, Converted first, int more) {
     String mm = shown(first.trunks);
     return switch (what) {
-      case A_TRUNK -> where -> Advice.trunkConverted(where, first.found(), mm, more);
-      case A_GIRTH -> where -> Advice.girthConverted(where, first.found(), mm, more);
-      case TAKEN_FOR_A_GIRTH -> where -> Advice.takenForGirth(where, first.found(), mm, more);
+      case A_TRUNK -> where -> FileAdvice.trunkConverted(where, first.found(), mm, more);
+      case A_GIRTH -> where -> FileAdvice.girthConverted(where, first.found(), mm, more);
+      case TAKEN_FOR_A_GIRTH -> where -> FileAdvice.takenForGirth(where, first.found(), mm, more);
     };
   }
 }

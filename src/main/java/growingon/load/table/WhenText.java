@@ -10,7 +10,7 @@ import growingon.load.cell.Spot;
 import growingon.load.cell.Texts;
 import growingon.load.cell.Unit;
 import growingon.nursery.When;
-import growingon.problem.Advice;
+import growingon.problem.advice.RouteAdvice;
 import java.time.Month;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -51,7 +51,7 @@ final class WhenText {
   private static When read(Cell cell, Names earlier, Spot spot) {
     String text = Texts.clean(cell.shown());
     if (!(cell instanceof Cell.Text) || text.length() > LONGEST) {
-      throw new CellFault(where -> Advice.notAWhen(where, text));
+      throw new CellFault(where -> RouteAdvice.notAWhen(where, text));
     }
     String key = Texts.key(text);
     if (ARRIVAL.matcher(key).matches()) {
@@ -61,7 +61,7 @@ final class WhenText {
         .or(() -> after(key, earlier))
         .or(() -> every(key))
         .or(() -> once(key, spot))
-        .orElseThrow(() -> new CellFault(where -> Advice.notAWhen(where, text)));
+        .orElseThrow(() -> new CellFault(where -> RouteAdvice.notAWhen(where, text)));
   }
 
   private static Optional<When> inYear(String key) {

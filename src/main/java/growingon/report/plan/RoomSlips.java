@@ -1,8 +1,8 @@
 package growingon.report.plan;
 
 import growingon.nursery.Horizon;
-import growingon.problem.Advice;
 import growingon.problem.Problem;
+import growingon.problem.advice.ValueAdvice;
 import growingon.project.SpaceUse;
 import growingon.project.SpaceUse.PlaceMonth;
 import growingon.report.text.Phrases;
@@ -24,7 +24,7 @@ public final class RoomSlips {
         .flatMap(place -> fullest(space.months(place)).stream())
         .map(
             month ->
-                Advice.roomLooksLikeASlip(
+                ValueAdvice.roomLooksLikeASlip(
                     month.place(),
                     Phrases.squareMetres(month.neededM2()),
                     Phrases.squareMetres(month.capacityM2()),

@@ -10,8 +10,8 @@ import growingon.nursery.Offer;
 import growingon.nursery.Papers;
 import growingon.nursery.Purchase;
 import growingon.nursery.Scenario;
-import growingon.problem.Advice;
 import growingon.problem.Problem;
+import growingon.problem.advice.DaybookAdvice;
 import growingon.project.Facts;
 import growingon.project.LotFacts;
 import growingon.project.MonthFacts.Way;
@@ -199,7 +199,7 @@ public final class Bookkeeping {
     boolean isNearPlants = Math.abs(amount - plants) <= NEAR_PLANTS_ALONE * plants;
     if (isNearPlants && Math.abs(amount - plants) < Math.abs(amount - plants - charges)) {
       faults.add(
-          Advice.invoiceWithoutCarriage(
+          DaybookAdvice.invoiceWithoutCarriage(
               line.where().column("amount"), line.lot(), number(amount), number(charges)));
     }
   }
@@ -246,7 +246,7 @@ public final class Bookkeeping {
     Book book = books.get(line.lot());
     if (book == null) {
       if (month(line) >= 0 && toldOf.add(line.lot())) {
-        faults.add(Advice.notInThePlan(line.where(), line.lot()));
+        faults.add(DaybookAdvice.notInThePlan(line.where(), line.lot()));
       }
       return Optional.empty();
     }
@@ -314,7 +314,7 @@ public final class Bookkeeping {
       book.spending.takeBack(
           new CameBack(month, line.grade(), line.quality(), plants, line.amount().orElse(0)));
       if (line.amount().isEmpty()) {
-        faults.add(Advice.returnedWithoutRefund(line.where(), line.lot(), number(plants)));
+        faults.add(DaybookAdvice.returnedWithoutRefund(line.where(), line.lot(), number(plants)));
       }
     }
     book.come(line, month, plants);
@@ -324,7 +324,7 @@ public final class Bookkeeping {
     String to = line.toLot().get();
     boolean isKnown = books.containsKey(to) || !books.containsKey(line.lot());
     if (!isKnown && month(line) < horizon.months() && toldOf.add(to)) {
-      faults.add(Advice.splitBeforeTheCount(line.where(), to));
+      faults.add(DaybookAdvice.splitBeforeTheCount(line.where(), to));
     }
   }
 
@@ -349,7 +349,7 @@ public final class Bookkeeping {
     double plants = line.quantity().orElseThrow();
     if (plants > book.alive + DUST) {
       faults.add(
-          Advice.moreThanAlive(
+          DaybookAdvice.moreThanAlive(
               line.where(),
               number(plants),
               line.lot(),
@@ -426,7 +426,8 @@ public final class Bookkeeping {
     double alive = book.get().alive;
     if (counted.plants().isPresent() && counted.plants().getAsDouble() > alive + DUST) {
       double plants = counted.plants().getAsDouble();
-      faults.add(Advice.countRises(first.where(), number(plants), first.lot(), number(alive)));
+      faults.add(
+          DaybookAdvice.countRises(first.where(), number(plants), first.lot(), number(alive)));
     }
     book.get().count(counted, month);
   }

@@ -1,5 +1,9 @@
-package growingon.problem;
+package growingon.problem.advice;
 
+import growingon.problem.Problem;
+import growingon.problem.Reason;
+import growingon.problem.Severity;
+import growingon.problem.Where;
 import java.util.List;
 import java.util.Optional;
 

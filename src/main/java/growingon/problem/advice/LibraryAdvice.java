@@ -1,5 +1,9 @@
-package growingon.problem;
+package growingon.problem.advice;
 
+import growingon.problem.Problem;
+import growingon.problem.Reason;
+import growingon.problem.Severity;
+import growingon.problem.Where;
 import java.util.Collection;
 import java.util.List;
 import java.util.Optional;
@@ -16,9 +20,9 @@ public final class LibraryAdvice {
         nearest.isEmpty()
             ? ""
             : nearest.size() == 1
-                ? "the nearest name is " + Advice.list(nearest) + "; else "
-                : "the nearest names are " + Advice.list(nearest) + "; else ";
-    return Advice.error(
+                ? "the nearest name is " + Wording.list(nearest) + "; else "
+                : "the nearest names are " + Wording.list(nearest) + "; else ";
+    return Wording.error(
         where,
         Reason.UNKNOWN_NAME,
         "the library has no such species",
@@ -27,16 +31,16 @@ public final class LibraryAdvice {
   }
 
   public static Problem severalInLibrary(Where where, String found, List<String> names) {
-    return Advice.error(
+    return Wording.error(
         where,
         Reason.UNKNOWN_NAME,
-        "the library has several: " + Advice.list(names),
+        "the library has several: " + Wording.list(names),
         found,
         "write under library which is meant");
   }
 
   public static Problem relation(Where where, String found, String row) {
-    return Advice.notice(
+    return Wording.notice(
         where,
         Reason.ASSUMED,
         "the library takes a near relation for it, " + row,
@@ -45,7 +49,7 @@ public final class LibraryAdvice {
   }
 
   public static Problem cultivar(Where where, String found, String row) {
-    return Advice.notice(
+    return Wording.notice(
         where,
         Reason.ASSUMED,
         "the library leaves out the cultivar and takes " + row,
@@ -55,7 +59,7 @@ public final class LibraryAdvice {
 
   public static Problem genus(
       Where where, String found, String row, String kind, Optional<String> slip) {
-    return Advice.of(
+    return Wording.of(
         slip.isPresent() ? Severity.WARNING : Severity.NOTICE,
         where,
         Reason.ASSUMED,
@@ -65,7 +69,7 @@ public final class LibraryAdvice {
   }
 
   public static Problem kind(Where where, String found) {
-    return Advice.notice(
+    return Wording.notice(
         where,
         Reason.ASSUMED,
         "the library takes the middle of all its " + found + " rows",
@@ -74,7 +78,7 @@ public final class LibraryAdvice {
   }
 
   public static Problem climateBeyond(Where where, String found, String climate) {
-    return Advice.error(
+    return Wording.error(
         where,
         Reason.OUT_OF_RANGE,
         "the library is not for a "
@@ -86,7 +90,7 @@ public final class LibraryAdvice {
   }
 
   public static Problem climateUnlike(Where where, String found, String climate) {
-    return Advice.warning(
+    return Wording.warning(
         where,
         Reason.ASSUMED,
         "the trees of the library grew in temperate places, and the nursery lies in a "
@@ -97,7 +101,7 @@ public final class LibraryAdvice {
   }
 
   public static Problem conditionUnknown(Where where, String condition, List<String> known) {
-    return Advice.error(
+    return Wording.error(
         where,
         Reason.MISSING,
         "the library knows no such growing condition",
@@ -113,25 +117,25 @@ public final class LibraryAdvice {
       String condition,
       String species,
       List<String> known) {
-    return Advice.error(
+    return Wording.error(
         where,
         Reason.MISSING,
         "the lot "
-            + Advice.shown(lot)
+            + Wording.shown(lot)
             + " comes to grow in the condition "
-            + Advice.shown(condition)
-            + step.map(name -> " at the step " + Advice.shown(name)).orElse("")
+            + Wording.shown(condition)
+            + step.map(name -> " at the step " + Wording.shown(name)).orElse("")
             + ", which the library does not know, and "
-            + Advice.shown(species)
+            + Wording.shown(species)
             + " has no growth of its own there",
         found,
         namesFor(condition, known));
   }
 
   private static String namesFor(String condition, List<String> known) {
-    String shown = Advice.shown(condition);
+    String shown = Wording.shown(condition);
     return "call it one of "
-        + Advice.list(known)
+        + Wording.list(known)
         + ", or add the setting library condition "
         + shown
         + " with one of these, or add mm a year "
@@ -140,7 +144,7 @@ public final class LibraryAdvice {
 
   public static Problem speciesWithoutRow(
       Where where, String found, Optional<String> nearest, String rowToPaste) {
-    return Advice.error(
+    return Wording.error(
         where,
         Reason.UNKNOWN_NAME,
         "unknown species",
@@ -152,24 +156,24 @@ public final class LibraryAdvice {
 
   public static Problem speciesOfSeveral(
       Where where, String found, Optional<String> nearest, List<String> names) {
-    return Advice.error(
+    return Wording.error(
         where,
         Reason.UNKNOWN_NAME,
         "unknown species",
         found,
         nearest.map(near -> "the nearest known one is " + near + "; or ").orElse("")
             + "add a row to the table species, with one of "
-            + Advice.list(names)
+            + Wording.list(names)
             + " under library");
   }
 
   public static Problem sureWithoutGrowth(
       Where where, String condition, Collection<String> curves) {
-    return Advice.error(
+    return Wording.error(
         where,
         Reason.UNKNOWN_NAME,
         "the species has no growth in this condition",
         condition,
-        "it has growth for " + Advice.list(curves));
+        "it has growth for " + Wording.list(curves));
   }
 }
