@@ -284,7 +284,7 @@ class OnePlantProperties {
     }
     Map<String, Long> saleable = sums("saleable-by-season", "in_all", "season");
     Map<String, Long> sold = sums("seasons", "sold", "season");
-    SeasonFigures figures = new SeasonFigures(context);
+    SeasonFigures figures = context.seasons();
     for (int season = 0; season <= figures.next(); season++) {
       String label = figures.label(season) + "|";
       String key = season == figures.next() ? "_next" : "_now";
@@ -435,7 +435,7 @@ class OnePlantProperties {
     List<String> sentences = new ArrayList<>(report.headlines());
     report.sheets().forEach(sheet -> sentences.addAll(sheet.sentences()));
     report.answers().forEach(answer -> sentences.addAll(answer.sentences()));
-    SeasonFigures figures = new SeasonFigures(context);
+    SeasonFigures figures = context.seasons();
     String next = figures.label(figures.next()) + "|";
     Map<String, Long> saleable = sums("saleable-by-season", "in_all", "season");
     Map<String, Long> sold = sums("seasons", "sold", "season");

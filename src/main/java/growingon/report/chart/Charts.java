@@ -2,7 +2,6 @@ package growingon.report.chart;
 
 import growingon.nursery.Horizon;
 import growingon.report.figures.Context;
-import growingon.report.figures.SeasonFigures;
 import growingon.report.model.Chart;
 import java.util.ArrayList;
 import java.util.List;
@@ -22,9 +21,9 @@ public final class Charts {
 
   private Charts() {}
 
-  public static List<Chart> of(Context context, SeasonFigures figures) {
+  public static List<Chart> of(Context context) {
     List<String> months = months(context.accounts().projection().horizon());
-    GradeCharts grades = new GradeCharts(context, figures);
+    GradeCharts grades = new GradeCharts(context);
     SupplyCharts supplies = new SupplyCharts(context);
     List<Chart> charts = new ArrayList<>();
     Stream.of(

@@ -27,8 +27,8 @@ final class GradeCharts {
   private final Optional<Chances> chances;
   private final String currency;
 
-  GradeCharts(Context context, SeasonFigures figures) {
-    this.figures = figures;
+  GradeCharts(Context context) {
+    this.figures = context.seasons();
     this.chances = context.chances();
     this.currency = context.inputs().scenario().nursery().settings().currency();
   }

@@ -12,7 +12,6 @@ import growingon.report.build.TableBuilder;
 import growingon.report.chart.Charts;
 import growingon.report.chart.FewSeries;
 import growingon.report.figures.Context;
-import growingon.report.figures.SeasonFigures;
 import growingon.report.model.Answer;
 import growingon.report.model.Chart;
 import growingon.report.model.Chart.ChartKind;
@@ -74,7 +73,7 @@ final class BankEdition {
   private Report report() {
     List<Chart> charts = new ArrayList<>();
     sales().ifPresent(charts::add);
-    charts.addAll(Picked.charts(Charts.of(context, new SeasonFigures(context)), Charts.CASH));
+    charts.addAll(Picked.charts(Charts.of(context), Charts.CASH));
     return EditionReport.of(
         context, PlanReport.withCharts(sheets(), charts), charts, answers(), LEFT_OUT, currency);
   }

@@ -52,7 +52,7 @@ final class PartnerEdition {
 
   private PartnerEdition(Context context, boolean costs) {
     this.context = context;
-    this.figures = new SeasonFigures(context);
+    this.figures = context.seasons();
     this.costs = costs;
     this.currency = context.inputs().scenario().nursery().settings().currency();
   }
@@ -78,7 +78,7 @@ final class PartnerEdition {
   private Report report() {
     List<Chart> charts =
         Picked.charts(
-            Charts.of(context, figures),
+            Charts.of(context),
             Charts.SALES,
             Charts.SPACE,
             Charts.HOURS,
@@ -291,7 +291,7 @@ final class PartnerEdition {
   }
 
   private List<Answer> answers(List<Sheet> sheets) {
-    Answers answers = new Answers(context, figures, sheets);
+    Answers answers = new Answers(context, sheets);
     List<Answer> list = new ArrayList<>();
     list.add(answers.saleable());
     list.add(answers.space());

@@ -16,6 +16,7 @@ import java.util.Optional;
  * @param inputs what was read
  * @param accounts the plan's accounts, with its projection
  * @param whole its whole plants, from which all that is printed adds up
+ * @param seasons its totals by season and grade
  * @param join what the lots bought within the plan gain, joined to the plan's present value
  * @param chances how sure the plan is, where draws were made
  * @param problems everything found while reading and projecting
@@ -24,6 +25,7 @@ public record Context(
     Inputs inputs,
     Accounts accounts,
     WholePlan whole,
+    SeasonFigures seasons,
     ValueJoin join,
     Optional<Chances> chances,
     List<Problem> problems) {
@@ -34,6 +36,16 @@ public record Context(
       Optional<Chances> chances,
       List<Problem> problems) {
     this(inputs, accounts, WholePlan.of(accounts.projection()), join, chances, problems);
+  }
+
+  private Context(
+      Inputs inputs,
+      Accounts accounts,
+      WholePlan whole,
+      ValueJoin join,
+      Optional<Chances> chances,
+      List<Problem> problems) {
+    this(inputs, accounts, whole, new SeasonFigures(accounts, whole), join, chances, problems);
   }
 
   /** What each lot bought within the plan is worth. */

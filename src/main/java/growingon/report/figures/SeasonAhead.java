@@ -26,9 +26,9 @@ public final class SeasonAhead {
   private final Map<String, Plants> plants = new LinkedHashMap<>();
   private final Map<String, Double> money = new LinkedHashMap<>();
 
-  public SeasonAhead(Context context, SeasonFigures figures) {
+  public SeasonAhead(Context context) {
     Horizon horizon = context.accounts().projection().horizon();
-    this.figures = figures;
+    this.figures = context.seasons();
     this.from = horizon.seasonFirst(figures.next());
     this.to = horizon.seasonLast(figures.next());
     context.whole().lots().forEach(this::add);

@@ -9,6 +9,7 @@ import growingon.project.SpaceUse.PlaceMonth;
 import growingon.report.text.Phrases;
 import growingon.report.text.Plants;
 import growingon.whole.WholeLot;
+import growingon.whole.WholePlan;
 import growingon.whole.WholeSale;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -28,8 +29,8 @@ public final class SeasonFigures {
   private final Plants[] kept;
   private final Accounts accounts;
 
-  public SeasonFigures(Context context) {
-    this.accounts = context.accounts();
+  SeasonFigures(Accounts accounts, WholePlan whole) {
+    this.accounts = accounts;
     this.horizon = accounts.projection().horizon();
     this.nursery = accounts.projection().scenario().nursery();
     this.grades = new Grades(nursery);
@@ -41,7 +42,7 @@ public final class SeasonFigures {
     this.kept = new Plants[horizon.seasons()];
     Arrays.fill(ungraded, Plants.NONE);
     Arrays.fill(kept, Plants.NONE);
-    context.whole().lots().forEach(this::add);
+    whole.lots().forEach(this::add);
   }
 
   private Plants[][] noPlants() {

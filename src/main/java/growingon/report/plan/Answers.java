@@ -29,9 +29,9 @@ public final class Answers {
   private final SeasonFigures figures;
   private final List<Table> tables;
 
-  public Answers(Context context, SeasonFigures figures, List<Sheet> sheets) {
+  public Answers(Context context, List<Sheet> sheets) {
     this.context = context;
-    this.figures = figures;
+    this.figures = context.seasons();
     this.tables = sheets.stream().flatMap(sheet -> sheet.tables().stream()).toList();
   }
 
@@ -40,11 +40,11 @@ public final class Answers {
    *
    * @param sheets the report's sheets, whose notes say how figures came about
    */
-  static List<Answer> of(Context context, SeasonFigures figures, List<Sheet> sheets) {
+  static List<Answer> of(Context context, List<Sheet> sheets) {
     if (context.inputs().scenario().lots().isEmpty()) {
       return List.of();
     }
-    Answers answers = new Answers(context, figures, sheets);
+    Answers answers = new Answers(context, sheets);
     List<Answer> list = new ArrayList<>();
     list.add(answers.saleable());
     list.add(answers.space());
@@ -71,7 +71,7 @@ public final class Answers {
   }
 
   public Answer saleable() {
-    List<String> sentences = new ArrayList<>(new SaleWords(context, figures).saleable());
+    List<String> sentences = new ArrayList<>(new SaleWords(context).saleable());
     new LibraryWords(context.inputs().scenario()).summary().ifPresent(sentences::add);
     return answer(
         "What can be sold",
@@ -99,7 +99,7 @@ public final class Answers {
   Answer orders() {
     return answer(
         "What to order, and by when",
-        new OrderWords(context, figures).sentences(),
+        new OrderWords(context).sentences(),
         List.of("orders", "orders-plants", "orders-by-season"),
         List.of("pots", "mixes", "components", "materials"));
   }
@@ -107,7 +107,7 @@ public final class Answers {
   public Answer earnings() {
     CashWords cash = new CashWords(context);
     List<String> sentences = new ArrayList<>();
-    sentences.add(new SaleWords(context, figures).bySeason());
+    sentences.add(new SaleWords(context).bySeason());
     sentences.addAll(cash.sheet());
     sentences.remove(Sentences.WITHOUT_VAT);
     return answer(

@@ -44,7 +44,7 @@ final class ChancesSheet {
     this.chances = chances;
     this.accounts = context.accounts();
     this.horizon = accounts.projection().horizon();
-    this.figures = new SeasonFigures(context);
+    this.figures = context.seasons();
     this.money =
         new QuantileCells(context.inputs().scenario().nursery().settings().currency(), Kind.MONEY);
   }

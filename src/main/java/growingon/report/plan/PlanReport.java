@@ -7,7 +7,6 @@ import growingon.nursery.Inputs;
 import growingon.problem.Problem;
 import growingon.report.chart.Charts;
 import growingon.report.figures.Context;
-import growingon.report.figures.SeasonFigures;
 import growingon.report.model.Chart;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
@@ -57,8 +56,7 @@ public final class PlanReport {
     all.addAll(accounts.projection().remarks());
     all.addAll(RoomSlips.of(accounts.space(), accounts.projection().horizon()));
     Context context = new Context(inputs, accounts, join, chances, List.copyOf(all));
-    SeasonFigures figures = new SeasonFigures(context);
-    List<Chart> charts = Charts.of(context, figures);
+    List<Chart> charts = Charts.of(context);
     SheetLimit limited = SheetLimit.of(sheets(context), SheetLimit.MOST_ROWS);
     List<Sheet> sheets = withCharts(limited.sheets(), charts);
     return new Report(
@@ -69,9 +67,9 @@ public final class PlanReport {
         sheets,
         charts,
         Stream.concat(LongTables.of(context).stream(), limited.tables().stream()).toList(),
-        Headlines.of(context, figures),
+        Headlines.of(context),
         context.problems(),
-        Answers.of(context, figures, sheets),
+        Answers.of(context, sheets),
         List.of());
   }
 

@@ -53,7 +53,7 @@ public final class SalesSheet {
                 + SaleableSheet.qualityPrices(context.inputs().scenario().nursery()),
             Sentences.EXPECTED + " " + Sentences.PARTS_OF_PLANTS),
         sheet.bySeason(bySpecies),
-        ready(context, new SeasonFigures(context)),
+        ready(context),
         sheet.bySpecies(bySpecies),
         sheet.wanted(),
         sheet.byLot(Trade.byLot(context)));
@@ -101,7 +101,8 @@ public final class SalesSheet {
   }
 
   /** What can be sold and is sold, by grade: in the season under way and the first full one. */
-  private static Table ready(Context context, SeasonFigures figures) {
+  private static Table ready(Context context) {
+    SeasonFigures figures = context.seasons();
     String currency = context.inputs().scenario().nursery().settings().currency();
     List<Column> columns = new ArrayList<>();
     columns.add(Column.of("grade", "grade", "", Kind.TEXT));

@@ -35,21 +35,15 @@ public final class SummarySheet {
   private SummarySheet() {}
 
   public static Sheet of(Context context) {
-    SeasonFigures figures = new SeasonFigures(context);
-    return new Sheet(
-        "Summary",
-        sentences(context, figures),
-        List.of(seasons(context, figures)),
-        List.of(),
-        true);
+    return new Sheet("Summary", sentences(context), List.of(seasons(context)), List.of(), true);
   }
 
-  private static List<String> sentences(Context context, SeasonFigures figures) {
+  private static List<String> sentences(Context context) {
     if (context.inputs().scenario().lots().isEmpty()) {
       return List.of(
           "There is no lot in this plan: the stock list is empty and no offer is taken.");
     }
-    SaleWords sales = new SaleWords(context, figures);
+    SaleWords sales = new SaleWords(context);
     List<String> sentences = new ArrayList<>();
     ListSheet.usual(context).ifPresent(sentences::add);
     sentences.add(sales.headline());
@@ -57,16 +51,17 @@ public final class SummarySheet {
     new LibraryWords(context.inputs().scenario()).summary().ifPresent(sentences::add);
     sentences.addAll(new SpaceWords(context).headline());
     sentences.add(new HoursWords(context).summary());
-    sentences.add(new OrderWords(context, figures).sentences().get(0));
+    sentences.add(new OrderWords(context).sentences().get(0));
     sentences.add(new CashWords(context).summary());
-    runsDown(context, figures).ifPresent(sentences::add);
+    runsDown(context).ifPresent(sentences::add);
     context.bought().forEach(lot -> sentences.addAll(new BoughtWords(context, lot).brief()));
     context.chances().ifPresent(drawn -> sentences.addAll(new ChanceWords(context).brief()));
     return sentences;
   }
 
   /** Says so where nothing is bought in later seasons: then the stock only goes. */
-  private static Optional<String> runsDown(Context context, SeasonFigures figures) {
+  private static Optional<String> runsDown(Context context) {
+    SeasonFigures figures = context.seasons();
     Scenario scenario = context.inputs().scenario();
     Horizon horizon = scenario.horizon();
     int last = figures.seasons() - 1;
@@ -87,7 +82,7 @@ public final class SummarySheet {
                     horizon.seasonName(last)));
   }
 
-  private static Table seasons(Context context, SeasonFigures figures) {
+  private static Table seasons(Context context) {
     String currency = context.inputs().scenario().nursery().settings().currency();
     boolean hours = context.accounts().hours().available(0).isPresent();
     boolean space = !context.inputs().scenario().nursery().places().isEmpty();
@@ -107,11 +102,7 @@ public final class SummarySheet {
           Columns.aboveNil(Column.summed("hours_short", "hours short", "hours", Kind.HOURS)));
     }
     return new Table(
-        SEASONS,
-        "Season by season",
-        notes(space, hours),
-        columns,
-        rows(context, figures, space, hours));
+        SEASONS, "Season by season", notes(space, hours), columns, rows(context, space, hours));
   }
 
   private static List<String> notes(boolean space, boolean hours) {
@@ -125,8 +116,8 @@ public final class SummarySheet {
     return notes;
   }
 
-  private static List<List<Object>> rows(
-      Context context, SeasonFigures figures, boolean space, boolean hours) {
+  private static List<List<Object>> rows(Context context, boolean space, boolean hours) {
+    SeasonFigures figures = context.seasons();
     Rows rows = new Rows();
     for (int season = 0; season < figures.seasons(); season++) {
       List<Object> row = new ArrayList<>();

@@ -6,7 +6,6 @@ import growingon.nursery.Nursery;
 import growingon.nursery.Scenario;
 import growingon.problem.Severity;
 import growingon.report.figures.Context;
-import growingon.report.figures.SeasonFigures;
 import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
 import java.util.ArrayList;
@@ -21,13 +20,13 @@ public final class Headlines {
 
   private Headlines() {}
 
-  public static List<String> of(Context context, SeasonFigures figures) {
+  public static List<String> of(Context context) {
     List<String> lines = new ArrayList<>();
     lines.add(plan(context));
-    lines.addAll(new SaleWords(context, figures).headlines());
+    lines.addAll(new SaleWords(context).headlines());
     lines.addAll(new SpaceWords(context).headlines());
     lines.add(new HoursWords(context).headline());
-    lines.add(new OrderWords(context, figures).headline());
+    lines.add(new OrderWords(context).headline());
     lines.add(new CashWords(context).headline());
     if (context.chances().isPresent() && !context.inputs().scenario().lots().isEmpty()) {
       lines.addAll(new ChanceWords(context).headlines());

@@ -55,7 +55,7 @@ public final class NotKnownTables {
   private Table notKnown(LuckAlone luck) {
     Rows rows = new Rows();
     double[] balances = accounts.cash().balances();
-    SeasonFigures figures = new SeasonFigures(context);
+    SeasonFigures figures = context.seasons();
     for (int season = 0; season < horizon.seasons(); season++) {
       int last = horizon.seasonLast(season);
       String label = horizon.seasonLabel(season);

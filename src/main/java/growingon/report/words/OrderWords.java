@@ -26,7 +26,8 @@ public final class OrderWords {
   private final List<Order> orders;
   private final List<PlantOrder> plants;
 
-  public OrderWords(Context context, SeasonFigures figures) {
+  public OrderWords(Context context) {
+    SeasonFigures figures = context.seasons();
     this.horizon = context.accounts().projection().horizon();
     this.currency = context.inputs().scenario().nursery().settings().currency();
     this.supplies = context.accounts().supplies();

@@ -24,12 +24,12 @@ public final class SaleWords {
   private final int next;
   private final SeasonAhead ahead;
 
-  public SaleWords(Context context, SeasonFigures figures) {
+  public SaleWords(Context context) {
     this.context = context;
-    this.figures = figures;
+    this.figures = context.seasons();
     this.currency = context.inputs().scenario().nursery().settings().currency();
     this.next = figures.next();
-    this.ahead = new SeasonAhead(context, figures);
+    this.ahead = new SeasonAhead(context);
   }
 
   /** What is ready in the first full season and what of it is sold; the season under way too. */

@@ -11,7 +11,6 @@ import growingon.project.Nurseries;
 import growingon.report.SmallNursery;
 import growingon.report.figures.Context;
 import growingon.report.figures.GainClasses;
-import growingon.report.figures.SeasonFigures;
 import growingon.report.model.Chart;
 import growingon.report.model.Chart.ChartKind;
 import growingon.report.model.Chart.Mark;
@@ -33,7 +32,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 class ChartsTest {
   private static List<Chart> charts(Nurseries nursery) {
     Context context = SmallNursery.context(nursery);
-    return Charts.of(context, new SeasonFigures(context));
+    return Charts.of(context);
   }
 
   private static Chart chart(List<Chart> charts, String name) {

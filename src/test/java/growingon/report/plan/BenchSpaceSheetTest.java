@@ -10,7 +10,6 @@ import growingon.report.Cells;
 import growingon.report.SmallNursery;
 import growingon.report.chart.Charts;
 import growingon.report.figures.Context;
-import growingon.report.figures.SeasonFigures;
 import growingon.report.model.Chart;
 import growingon.report.model.Column;
 import growingon.report.model.Sheet;
@@ -106,7 +105,7 @@ class BenchSpaceSheetTest {
 
   private static Chart spaceChart(Nurseries nursery) {
     Context context = SmallNursery.context(nursery);
-    return Charts.of(context, new SeasonFigures(context)).stream()
+    return Charts.of(context).stream()
         .filter(each -> each.name().equals("bench-space"))
         .findFirst()
         .orElseThrow();

@@ -103,7 +103,7 @@ class ChancesSheetTest {
   @Test
   void sales_bySeason_areThoseOfTheDrawsBesideThePlansLine() {
     Cells sales = table("Chances", "chance-sales");
-    SeasonFigures figures = new SeasonFigures(context);
+    SeasonFigures figures = context.seasons();
 
     assertThat(sales.rows()).hasSize(4);
     for (int season = 0; season < 4; season++) {
@@ -115,7 +115,7 @@ class ChancesSheetTest {
   @Test
   void unitsAndStock_byGrade_standOnTheirLadder() {
     Cells units = table("Chances", "chance-units");
-    SeasonFigures figures = new SeasonFigures(context);
+    SeasonFigures figures = context.seasons();
     GradeName shelf = new GradeName("shelf", "large");
     int grade = figures.grades().indexOf("shelf", 1);
     String label = horizon.seasonLabel(1);

@@ -185,7 +185,7 @@ class FiguresTest {
     assertThat(total("lot-accounts", "sales")).isEqualTo(sales, within(CENT));
     assertThat(total("orders", "cost")).isEqualTo(-bought, within(CENT));
     assertThat(total("lot-accounts", "started")).isEqualTo(total("lots", "started"));
-    SeasonFigures figures = new SeasonFigures(context);
+    SeasonFigures figures = context.seasons();
     Table saleable = table("saleable-by-season");
     List<Object> next =
         saleable.rows().stream()

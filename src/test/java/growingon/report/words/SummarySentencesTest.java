@@ -12,7 +12,6 @@ import growingon.project.Steps;
 import growingon.report.MapleNursery;
 import growingon.report.SmallNursery;
 import growingon.report.figures.Context;
-import growingon.report.figures.SeasonFigures;
 import growingon.report.plan.SummarySheet;
 import java.time.Month;
 import java.util.List;
@@ -39,7 +38,7 @@ class SummarySentencesTest {
 
   private static SaleWords sales(Nurseries nursery) {
     Context context = context(nursery);
-    return new SaleWords(context, new SeasonFigures(context));
+    return new SaleWords(context);
   }
 
   private static String saleable(Nurseries nursery) {
@@ -56,7 +55,7 @@ class SummarySentencesTest {
 
   private static String orders(Nurseries nursery) {
     Context context = context(nursery);
-    return String.join(" ", new OrderWords(context, new SeasonFigures(context)).sentences());
+    return String.join(" ", new OrderWords(context).sentences());
   }
 
   @Test
