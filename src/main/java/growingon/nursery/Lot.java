@@ -4,7 +4,6 @@ import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.function.Consumer;
 
 /**
  * Plants of one species that arrived together and are treated alike: a row of the stock list, or an
@@ -78,110 +77,207 @@ public record Lot(
 
   /** The same lot with another name and number of plants. */
   public Lot withQuantity(String newName, int newQuantity, int newKept) {
-    return changed(
-        parts -> {
-          parts.name = newName;
-          parts.quantity = newQuantity;
-          parts.kept = newKept;
-        });
+    return but().name(newName).quantity(newQuantity).kept(newKept).build();
   }
 
   /** The same lot sorting otherwise. */
   public Lot withQuality(QualityShares newQuality) {
-    return changed(parts -> parts.quality = newQuality);
+    return but().quality(newQuality).build();
   }
 
   /** The same lot with something else held back, or nothing. */
   public Lot withHold(Optional<Hold> newHold) {
-    return changed(parts -> parts.hold = newHold);
+    return but().hold(newHold).build();
   }
 
   /** The same lot bought otherwise. */
   public Lot withPurchase(Optional<Purchase> newPurchase) {
-    return changed(parts -> parts.purchase = newPurchase);
+    return but().purchase(newPurchase).build();
   }
 
   /**
    * The same lot under another name and with other papers, for those who are not to see its own.
    */
   public Lot as(String newName, Papers newPapers) {
-    return changed(
-        parts -> {
-          parts.name = newName;
-          parts.papers = newPapers;
-        });
+    return but().name(newName).papers(newPapers).build();
   }
 
   /** The same lot, come in another month; what is counted from its arrival moves along. */
   public Lot arrivedIn(YearMonth month) {
-    return changed(
-        parts -> {
-          parts.arrived = month;
-          parts.counted = month;
-          parts.notBefore = notBefore.plusMonths(ChronoUnit.MONTHS.between(arrived, month));
-        });
+    return but()
+        .arrived(month)
+        .counted(month)
+        .notBefore(notBefore.plusMonths(ChronoUnit.MONTHS.between(arrived, month)))
+        .build();
   }
 
   /** The same lot with other trunks. */
   public Lot withTrunks(Trunks others) {
-    return changed(parts -> parts.trunks = others);
+    return but().trunks(others).build();
   }
 
-  private Lot changed(Consumer<Parts> change) {
-    Parts parts = new Parts(this);
-    change.accept(parts);
-    return parts.lot();
+  /** A lot of which nothing else is said yet. */
+  public static Builder named(String name, String species) {
+    Builder builder = new Builder();
+    builder.name = name;
+    builder.species = species;
+    return builder;
   }
 
-  /** The parts of a lot, each of which can be put in place of another. */
-  private static final class Parts {
+  /** The parts of this one, of which some can be put in place of others. */
+  public Builder but() {
+    Builder builder = new Builder();
+    builder.name = name;
+    builder.species = species;
+    builder.form = form;
+    builder.quantity = quantity;
+    builder.arrived = arrived;
+    builder.counted = counted;
+    builder.trunks = trunks;
+    builder.quality = quality;
+    builder.potting = potting;
+    builder.standing = standing;
+    builder.route = route;
+    builder.lastStep = lastStep;
+    builder.trainingSince = trainingSince;
+    builder.hold = hold;
+    builder.kept = kept;
+    builder.notBefore = notBefore;
+    builder.apartMonths = apartMonths;
+    builder.untouched = untouched;
+    builder.unitCost = unitCost;
+    builder.purchase = purchase;
+    builder.papers = papers;
+    return builder;
+  }
+
+  /** Its parts by name; what is not said has its usual value. */
+  public static final class Builder {
     private String name;
-    private final String species;
-    private final Form form;
-    private int quantity;
+    private String species;
+    private Form form;
+    private int quantity = 0;
     private YearMonth arrived;
     private YearMonth counted;
     private Trunks trunks;
     private QualityShares quality;
-    private final Potting potting;
-    private final Standing standing;
-    private final String route;
-    private final Optional<String> lastStep;
-    private final Optional<YearMonth> trainingSince;
-    private Optional<Hold> hold;
-    private int kept;
+    private Potting potting = Potting.NONE;
+    private Standing standing;
+    private String route;
+    private Optional<String> lastStep = Optional.empty();
+    private Optional<YearMonth> trainingSince = Optional.empty();
+    private Optional<Hold> hold = Optional.empty();
+    private int kept = 0;
     private YearMonth notBefore;
-    private final int apartMonths;
-    private final boolean untouched;
-    private final double unitCost;
-    private Optional<Purchase> purchase;
-    private Papers papers;
+    private int apartMonths = 0;
+    private boolean untouched = false;
+    private double unitCost = 0;
+    private Optional<Purchase> purchase = Optional.empty();
+    private Papers papers = Papers.NONE;
 
-    Parts(Lot of) {
-      this.name = of.name;
-      this.species = of.species;
-      this.form = of.form;
-      this.quantity = of.quantity;
-      this.arrived = of.arrived;
-      this.counted = of.counted;
-      this.trunks = of.trunks;
-      this.quality = of.quality;
-      this.potting = of.potting;
-      this.standing = of.standing;
-      this.route = of.route;
-      this.lastStep = of.lastStep;
-      this.trainingSince = of.trainingSince;
-      this.hold = of.hold;
-      this.kept = of.kept;
-      this.notBefore = of.notBefore;
-      this.apartMonths = of.apartMonths;
-      this.untouched = of.untouched;
-      this.unitCost = of.unitCost;
-      this.purchase = of.purchase;
-      this.papers = of.papers;
+    private Builder() {}
+
+    public Builder name(String value) {
+      this.name = value;
+      return this;
     }
 
-    Lot lot() {
+    public Builder form(Form value) {
+      this.form = value;
+      return this;
+    }
+
+    public Builder quantity(int value) {
+      this.quantity = value;
+      return this;
+    }
+
+    public Builder arrived(YearMonth value) {
+      this.arrived = value;
+      return this;
+    }
+
+    public Builder counted(YearMonth value) {
+      this.counted = value;
+      return this;
+    }
+
+    public Builder trunks(Trunks value) {
+      this.trunks = value;
+      return this;
+    }
+
+    public Builder quality(QualityShares value) {
+      this.quality = value;
+      return this;
+    }
+
+    public Builder potting(Potting value) {
+      this.potting = value;
+      return this;
+    }
+
+    public Builder standing(Standing value) {
+      this.standing = value;
+      return this;
+    }
+
+    public Builder route(String value) {
+      this.route = value;
+      return this;
+    }
+
+    public Builder lastStep(Optional<String> value) {
+      this.lastStep = value;
+      return this;
+    }
+
+    public Builder trainingSince(Optional<YearMonth> value) {
+      this.trainingSince = value;
+      return this;
+    }
+
+    public Builder hold(Optional<Hold> value) {
+      this.hold = value;
+      return this;
+    }
+
+    public Builder kept(int value) {
+      this.kept = value;
+      return this;
+    }
+
+    public Builder notBefore(YearMonth value) {
+      this.notBefore = value;
+      return this;
+    }
+
+    public Builder apartMonths(int value) {
+      this.apartMonths = value;
+      return this;
+    }
+
+    public Builder untouched(boolean value) {
+      this.untouched = value;
+      return this;
+    }
+
+    public Builder unitCost(double value) {
+      this.unitCost = value;
+      return this;
+    }
+
+    public Builder purchase(Optional<Purchase> value) {
+      this.purchase = value;
+      return this;
+    }
+
+    public Builder papers(Papers value) {
+      this.papers = value;
+      return this;
+    }
+
+    public Lot build() {
       return new Lot(
           name,
           species,

@@ -92,40 +92,6 @@ public record Offer(
     Objects.requireNonNull(lot);
   }
 
-  /** An offer that comes once. */
-  public Offer(
-      String name,
-      int take,
-      String currency,
-      double rate,
-      List<PriceBreak> breaks,
-      int multiple,
-      OptionalInt most,
-      YearMonth arrival,
-      Optional<YearMonth> orderBy,
-      double carriage,
-      double importCharges,
-      double lossSure,
-      double fails,
-      Lot lot) {
-    this(
-        name,
-        take,
-        currency,
-        rate,
-        breaks,
-        multiple,
-        most,
-        arrival,
-        orderBy,
-        carriage,
-        importCharges,
-        lossSure,
-        fails,
-        Optional.empty(),
-        lot);
-  }
-
   /**
    * The orders that it stands for within a plan, each an offer that comes once: itself under its
    * own name, then one for each time it comes again, named with the year of arrival.
@@ -145,41 +111,17 @@ public record Offer(
 
   private Offer arriving(String newName, YearMonth month) {
     long later = ChronoUnit.MONTHS.between(arrival, month);
-    return new Offer(
-        newName,
-        take,
-        currency,
-        rate,
-        breaks,
-        multiple,
-        most,
-        month,
-        orderBy.map(first -> first.plusMonths(later)),
-        carriage,
-        importCharges,
-        lossSure,
-        fails,
-        lot.arrivedIn(month).withQuantity(newName, 0, 0));
+    return but()
+        .name(newName)
+        .arrival(month)
+        .orderBy(orderBy.map(first -> first.plusMonths(later)))
+        .lot(lot.arrivedIn(month).withQuantity(newName, 0, 0))
+        .build();
   }
 
   /** The same offer of a lot with something else held back, or nothing. */
   public Offer withHold(Optional<Hold> hold) {
-    return new Offer(
-        name,
-        take,
-        currency,
-        rate,
-        breaks,
-        multiple,
-        most,
-        arrival,
-        orderBy,
-        carriage,
-        importCharges,
-        lossSure,
-        fails,
-        again,
-        lot.withHold(hold));
+    return but().lot(lot.withHold(hold)).build();
   }
 
   /** Least quantity that can be bought. */
@@ -214,27 +156,166 @@ public record Offer(
             currency,
             lossSure,
             fails);
-    return new Lot(
-        name,
-        lot.species(),
-        lot.form(),
-        quantity,
-        arrival,
-        arrival,
-        lot.trunks(),
-        lot.quality(),
-        lot.potting(),
-        lot.standing(),
-        lot.route(),
-        Optional.empty(),
-        Optional.empty(),
-        lot.hold(),
-        0,
-        lot.notBefore(),
-        lot.apartMonths(),
-        lot.untouched(),
-        0,
-        Optional.of(purchase),
-        lot.papers());
+    return Lot.named(name, lot.species())
+        .form(lot.form())
+        .quantity(quantity)
+        .arrived(arrival)
+        .counted(arrival)
+        .trunks(lot.trunks())
+        .quality(lot.quality())
+        .potting(lot.potting())
+        .standing(lot.standing())
+        .route(lot.route())
+        .hold(lot.hold())
+        .notBefore(lot.notBefore())
+        .apartMonths(lot.apartMonths())
+        .untouched(lot.untouched())
+        .purchase(Optional.of(purchase))
+        .papers(lot.papers())
+        .build();
+  }
+
+  /** An offer of a lot of which nothing else is said yet. */
+  public static Builder named(String name, Lot lot) {
+    Builder builder = new Builder();
+    builder.name = name;
+    builder.lot = lot;
+    return builder;
+  }
+
+  /** The parts of this one, of which some can be put in place of others. */
+  public Builder but() {
+    Builder builder = new Builder();
+    builder.name = name;
+    builder.take = take;
+    builder.currency = currency;
+    builder.rate = rate;
+    builder.breaks = breaks;
+    builder.multiple = multiple;
+    builder.most = most;
+    builder.arrival = arrival;
+    builder.orderBy = orderBy;
+    builder.carriage = carriage;
+    builder.importCharges = importCharges;
+    builder.lossSure = lossSure;
+    builder.fails = fails;
+    builder.again = again;
+    builder.lot = lot;
+    return builder;
+  }
+
+  /** Its parts by name; what is not said has its usual value. */
+  public static final class Builder {
+    private String name;
+    private int take = 0;
+    private String currency;
+    private double rate = 1;
+    private List<PriceBreak> breaks;
+    private int multiple = 1;
+    private OptionalInt most = OptionalInt.empty();
+    private YearMonth arrival;
+    private Optional<YearMonth> orderBy = Optional.empty();
+    private double carriage = 0;
+    private double importCharges = 0;
+    private double lossSure = 1;
+    private double fails = 0;
+    private Optional<Again> again = Optional.empty();
+    private Lot lot;
+
+    private Builder() {}
+
+    public Builder name(String value) {
+      this.name = value;
+      return this;
+    }
+
+    public Builder take(int value) {
+      this.take = value;
+      return this;
+    }
+
+    public Builder currency(String value) {
+      this.currency = value;
+      return this;
+    }
+
+    public Builder rate(double value) {
+      this.rate = value;
+      return this;
+    }
+
+    public Builder breaks(List<PriceBreak> value) {
+      this.breaks = value;
+      return this;
+    }
+
+    public Builder multiple(int value) {
+      this.multiple = value;
+      return this;
+    }
+
+    public Builder most(OptionalInt value) {
+      this.most = value;
+      return this;
+    }
+
+    public Builder arrival(YearMonth value) {
+      this.arrival = value;
+      return this;
+    }
+
+    public Builder orderBy(Optional<YearMonth> value) {
+      this.orderBy = value;
+      return this;
+    }
+
+    public Builder carriage(double value) {
+      this.carriage = value;
+      return this;
+    }
+
+    public Builder importCharges(double value) {
+      this.importCharges = value;
+      return this;
+    }
+
+    public Builder lossSure(double value) {
+      this.lossSure = value;
+      return this;
+    }
+
+    public Builder fails(double value) {
+      this.fails = value;
+      return this;
+    }
+
+    public Builder again(Optional<Again> value) {
+      this.again = value;
+      return this;
+    }
+
+    public Builder lot(Lot value) {
+      this.lot = value;
+      return this;
+    }
+
+    public Offer build() {
+      return new Offer(
+          name,
+          take,
+          currency,
+          rate,
+          breaks,
+          multiple,
+          most,
+          arrival,
+          orderBy,
+          carriage,
+          importCharges,
+          lossSure,
+          fails,
+          again,
+          lot);
+    }
   }
 }

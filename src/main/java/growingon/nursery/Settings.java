@@ -76,6 +76,21 @@ public record Settings(
     double assumptionsSure,
     MarketSure market,
     LibrarySite library) {
+  /** Spread of minutes, where nothing is said. */
+  public static final double USUAL_LABOUR_SPREAD = 0.1;
+
+  /** Substrate wasted, where nothing is said. */
+  public static final double USUAL_WASTE = 0.05;
+
+  /** Months between ordering and need, where nothing is said. */
+  public static final int USUAL_ORDER_LEAD_MONTHS = 1;
+
+  /** Minutes to move a plant to its winter place, where nothing is said. */
+  public static final double USUAL_WINTER_MOVE_MINUTES = 1;
+
+  /** Trunk above the flare over trunk at the height of the girth, where nothing is said. */
+  public static final double USUAL_GIRTH_BASE_FACTOR = 1.25;
+
   /** Minutes a plant for which a second person lifts, where nothing is said. */
   public static final double USUAL_SECOND_PERSON_MINUTES = 2;
 
@@ -121,36 +136,264 @@ public record Settings(
 
   /** The same with prices and demand that are so sure. */
   public Settings withMarket(MarketSure sure) {
-    return new Settings(
-        name,
-        hemisphere,
-        seasonStart,
-        currency,
-        exchangeRates,
-        hourlyRate,
-        paidShare,
-        hoursAvailable,
-        discountRate,
-        salesPattern,
-        wasteShare,
-        orderLeadMonths,
-        openingCash,
-        lowestCash,
-        winter,
-        winterGapMm,
-        winterMoveMinutes,
-        secondPersonMinutes,
-        girthBaseFactor,
-        labourSpread,
-        exchangeSpread,
-        yearEnd,
-        sellingCostShare,
-        minutesASale,
-        lotSpread,
-        heeledInPerM2,
-        country,
-        assumptionsSure,
-        sure,
-        library);
+    return but().market(sure).build();
+  }
+
+  /** Settings that so far have their usual values. */
+  public static Builder named(String name) {
+    Builder builder = new Builder();
+    builder.name = name;
+    return builder;
+  }
+
+  /** The parts of this one, of which some can be put in place of others. */
+  public Builder but() {
+    Builder builder = new Builder();
+    builder.name = name;
+    builder.hemisphere = hemisphere;
+    builder.seasonStart = seasonStart;
+    builder.currency = currency;
+    builder.exchangeRates = exchangeRates;
+    builder.hourlyRate = hourlyRate;
+    builder.paidShare = paidShare;
+    builder.hoursAvailable = hoursAvailable;
+    builder.discountRate = discountRate;
+    builder.salesPattern = salesPattern;
+    builder.wasteShare = wasteShare;
+    builder.orderLeadMonths = orderLeadMonths;
+    builder.openingCash = openingCash;
+    builder.lowestCash = lowestCash;
+    builder.winter = winter;
+    builder.winterGapMm = winterGapMm;
+    builder.winterMoveMinutes = winterMoveMinutes;
+    builder.secondPersonMinutes = secondPersonMinutes;
+    builder.girthBaseFactor = girthBaseFactor;
+    builder.labourSpread = labourSpread;
+    builder.exchangeSpread = exchangeSpread;
+    builder.yearEnd = yearEnd;
+    builder.sellingCostShare = sellingCostShare;
+    builder.minutesASale = minutesASale;
+    builder.lotSpread = lotSpread;
+    builder.heeledInPerM2 = heeledInPerM2;
+    builder.country = country;
+    builder.assumptionsSure = assumptionsSure;
+    builder.market = market;
+    builder.library = library;
+    return builder;
+  }
+
+  /** Its parts by name; what is not said has its usual value. */
+  public static final class Builder {
+    private String name;
+    private Hemisphere hemisphere;
+    private Month seasonStart;
+    private String currency;
+    private Map<String, Double> exchangeRates = Map.of();
+    private double hourlyRate;
+    private double paidShare = 1;
+    private Optional<List<Double>> hoursAvailable = Optional.empty();
+    private double discountRate;
+    private MonthShares salesPattern = MonthShares.EVEN;
+    private double wasteShare = USUAL_WASTE;
+    private int orderLeadMonths = USUAL_ORDER_LEAD_MONTHS;
+    private double openingCash = 0;
+    private OptionalDouble lowestCash = OptionalDouble.empty();
+    private MonthSpan winter;
+    private double winterGapMm = 0;
+    private double winterMoveMinutes = USUAL_WINTER_MOVE_MINUTES;
+    private double secondPersonMinutes = USUAL_SECOND_PERSON_MINUTES;
+    private double girthBaseFactor = USUAL_GIRTH_BASE_FACTOR;
+    private double labourSpread = USUAL_LABOUR_SPREAD;
+    private double exchangeSpread = 0;
+    private Month yearEnd;
+    private double sellingCostShare = 0;
+    private double minutesASale = 0;
+    private double lotSpread = USUAL_LOT_SPREAD;
+    private OptionalDouble heeledInPerM2 = OptionalDouble.empty();
+    private Optional<String> country = Optional.empty();
+    private double assumptionsSure = Sure.USUAL;
+    private MarketSure market = MarketSure.KNOWN;
+    private LibrarySite library = LibrarySite.USUAL;
+
+    private Builder() {}
+
+    public Builder hemisphere(Hemisphere value) {
+      this.hemisphere = value;
+      return this;
+    }
+
+    public Builder seasonStart(Month value) {
+      this.seasonStart = value;
+      return this;
+    }
+
+    public Builder currency(String value) {
+      this.currency = value;
+      return this;
+    }
+
+    public Builder exchangeRates(Map<String, Double> value) {
+      this.exchangeRates = value;
+      return this;
+    }
+
+    public Builder hourlyRate(double value) {
+      this.hourlyRate = value;
+      return this;
+    }
+
+    public Builder paidShare(double value) {
+      this.paidShare = value;
+      return this;
+    }
+
+    public Builder hoursAvailable(Optional<List<Double>> value) {
+      this.hoursAvailable = value;
+      return this;
+    }
+
+    public Builder discountRate(double value) {
+      this.discountRate = value;
+      return this;
+    }
+
+    public Builder salesPattern(MonthShares value) {
+      this.salesPattern = value;
+      return this;
+    }
+
+    public Builder wasteShare(double value) {
+      this.wasteShare = value;
+      return this;
+    }
+
+    public Builder orderLeadMonths(int value) {
+      this.orderLeadMonths = value;
+      return this;
+    }
+
+    public Builder openingCash(double value) {
+      this.openingCash = value;
+      return this;
+    }
+
+    public Builder lowestCash(OptionalDouble value) {
+      this.lowestCash = value;
+      return this;
+    }
+
+    public Builder winter(MonthSpan value) {
+      this.winter = value;
+      return this;
+    }
+
+    public Builder winterGapMm(double value) {
+      this.winterGapMm = value;
+      return this;
+    }
+
+    public Builder winterMoveMinutes(double value) {
+      this.winterMoveMinutes = value;
+      return this;
+    }
+
+    public Builder secondPersonMinutes(double value) {
+      this.secondPersonMinutes = value;
+      return this;
+    }
+
+    public Builder girthBaseFactor(double value) {
+      this.girthBaseFactor = value;
+      return this;
+    }
+
+    public Builder labourSpread(double value) {
+      this.labourSpread = value;
+      return this;
+    }
+
+    public Builder exchangeSpread(double value) {
+      this.exchangeSpread = value;
+      return this;
+    }
+
+    public Builder yearEnd(Month value) {
+      this.yearEnd = value;
+      return this;
+    }
+
+    public Builder sellingCostShare(double value) {
+      this.sellingCostShare = value;
+      return this;
+    }
+
+    public Builder minutesASale(double value) {
+      this.minutesASale = value;
+      return this;
+    }
+
+    public Builder lotSpread(double value) {
+      this.lotSpread = value;
+      return this;
+    }
+
+    public Builder heeledInPerM2(OptionalDouble value) {
+      this.heeledInPerM2 = value;
+      return this;
+    }
+
+    public Builder country(Optional<String> value) {
+      this.country = value;
+      return this;
+    }
+
+    public Builder assumptionsSure(double value) {
+      this.assumptionsSure = value;
+      return this;
+    }
+
+    public Builder market(MarketSure value) {
+      this.market = value;
+      return this;
+    }
+
+    public Builder library(LibrarySite value) {
+      this.library = value;
+      return this;
+    }
+
+    public Settings build() {
+      return new Settings(
+          name,
+          hemisphere,
+          seasonStart,
+          currency,
+          exchangeRates,
+          hourlyRate,
+          paidShare,
+          hoursAvailable,
+          discountRate,
+          salesPattern,
+          wasteShare,
+          orderLeadMonths,
+          openingCash,
+          lowestCash,
+          winter,
+          winterGapMm,
+          winterMoveMinutes,
+          secondPersonMinutes,
+          girthBaseFactor,
+          labourSpread,
+          exchangeSpread,
+          yearEnd,
+          sellingCostShare,
+          minutesASale,
+          lotSpread,
+          heeledInPerM2,
+          country,
+          assumptionsSure,
+          market,
+          library);
+    }
   }
 }

@@ -53,6 +53,27 @@ public record Species(
     String healthNote,
     Sure sure,
     Optional<FromLibrary> fromLibrary) {
+  /** Spread of vigour between plants, where nothing is said. */
+  public static final double USUAL_VIGOUR_SPREAD = 0.2;
+
+  /** Spread of growth between years, where nothing is said. */
+  public static final double USUAL_YEAR_SPREAD = 0.1;
+
+  /** Spread of losses between years, where nothing is said. */
+  public static final double USUAL_LOSS_SPREAD = 0.25;
+
+  /** Growth in the first year after root work, where nothing is said. */
+  public static final double USUAL_CHECK_FIRST_YEAR = 0.6;
+
+  /** Growth in the second year after root work, where nothing is said. */
+  public static final double USUAL_CHECK_SECOND_YEAR = 0.85;
+
+  /** Months at full rate after potting, where nothing is said. */
+  public static final int USUAL_POT_BOUND_MONTHS = 36;
+
+  /** Growth after that, where nothing is said. */
+  public static final double USUAL_POT_BOUND_FACTOR = 0.6;
+
   public Species {
     Check.named(name, "a species");
     Check.named(ladder, "the ladder of " + name);
@@ -81,75 +102,9 @@ public record Species(
     Objects.requireNonNull(fromLibrary);
   }
 
-  /** A species whose growth and losses are taken as known. */
-  public Species(
-      String name,
-      String ladder,
-      Habit habit,
-      String usualCondition,
-      Map<String, Curve> growth,
-      MonthShares growthMonths,
-      double vigourSpread,
-      double yearSpread,
-      OptionalDouble lotSpread,
-      double firstYearLoss,
-      double laterLoss,
-      MonthShares lossMonths,
-      double lossSpread,
-      double checkFirstYear,
-      double checkSecondYear,
-      int potBoundMonths,
-      double potBoundFactor,
-      Optional<String> winterPlace,
-      String healthNote) {
-    this(
-        name,
-        ladder,
-        habit,
-        usualCondition,
-        growth,
-        growthMonths,
-        vigourSpread,
-        yearSpread,
-        lotSpread,
-        firstYearLoss,
-        laterLoss,
-        lossMonths,
-        lossSpread,
-        checkFirstYear,
-        checkSecondYear,
-        potBoundMonths,
-        potBoundFactor,
-        winterPlace,
-        healthNote,
-        Sure.known(growth.keySet()),
-        Optional.empty());
-  }
-
   /** The same, as sure as that. */
   public Species withSure(Sure other) {
-    return new Species(
-        name,
-        ladder,
-        habit,
-        usualCondition,
-        growth,
-        growthMonths,
-        vigourSpread,
-        yearSpread,
-        lotSpread,
-        firstYearLoss,
-        laterLoss,
-        lossMonths,
-        lossSpread,
-        checkFirstYear,
-        checkSecondYear,
-        potBoundMonths,
-        potBoundFactor,
-        winterPlace,
-        healthNote,
-        other,
-        fromLibrary);
+    return but().sure(other).build();
   }
 
   /** Factor on growth so long after root work, where the work itself does not say otherwise. */
@@ -190,26 +145,14 @@ public record Species(
       double otherFirstYearLoss,
       double otherLaterLoss,
       double otherLossSpread) {
-    return new Species(
-        name,
-        ladder,
-        habit,
-        usualCondition,
-        otherGrowth,
-        growthMonths,
-        otherVigourSpread,
-        otherYearSpread,
-        lotSpread,
-        otherFirstYearLoss,
-        otherLaterLoss,
-        lossMonths,
-        otherLossSpread,
-        checkFirstYear,
-        checkSecondYear,
-        potBoundMonths,
-        potBoundFactor,
-        winterPlace,
-        healthNote);
+    return but()
+        .growth(otherGrowth)
+        .vigourSpread(otherVigourSpread)
+        .yearSpread(otherYearSpread)
+        .firstYearLoss(otherFirstYearLoss)
+        .laterLoss(otherLaterLoss)
+        .lossSpread(otherLossSpread)
+        .build();
   }
 
   /**
@@ -222,5 +165,191 @@ public record Species(
     Optional<String> named =
         ofPlace ? place.flatMap(Place::condition) : pot.flatMap(Pot::condition);
     return named.orElse(usualCondition);
+  }
+
+  /** A species that so far has its usual values and no growth. */
+  public static Builder named(String name) {
+    Builder builder = new Builder();
+    builder.name = name;
+    return builder;
+  }
+
+  /** The parts of this one, of which some can be put in place of others. */
+  public Builder but() {
+    Builder builder = new Builder();
+    builder.name = name;
+    builder.ladder = ladder;
+    builder.habit = habit;
+    builder.usualCondition = usualCondition;
+    builder.growth = growth;
+    builder.growthMonths = growthMonths;
+    builder.vigourSpread = vigourSpread;
+    builder.yearSpread = yearSpread;
+    builder.lotSpread = lotSpread;
+    builder.firstYearLoss = firstYearLoss;
+    builder.laterLoss = laterLoss;
+    builder.lossMonths = lossMonths;
+    builder.lossSpread = lossSpread;
+    builder.checkFirstYear = checkFirstYear;
+    builder.checkSecondYear = checkSecondYear;
+    builder.potBoundMonths = potBoundMonths;
+    builder.potBoundFactor = potBoundFactor;
+    builder.winterPlace = winterPlace;
+    builder.healthNote = healthNote;
+    builder.sure = sure;
+    builder.fromLibrary = fromLibrary;
+    return builder;
+  }
+
+  /** Its parts by name; what is not said has its usual value. */
+  public static final class Builder {
+    private String name;
+    private String ladder;
+    private Habit habit = Habit.DECIDUOUS;
+    private String usualCondition;
+    private Map<String, Curve> growth;
+    private MonthShares growthMonths = MonthShares.EVEN;
+    private double vigourSpread = USUAL_VIGOUR_SPREAD;
+    private double yearSpread = USUAL_YEAR_SPREAD;
+    private OptionalDouble lotSpread = OptionalDouble.empty();
+    private double firstYearLoss = 0;
+    private double laterLoss = 0;
+    private MonthShares lossMonths = MonthShares.EVEN;
+    private double lossSpread = USUAL_LOSS_SPREAD;
+    private double checkFirstYear = USUAL_CHECK_FIRST_YEAR;
+    private double checkSecondYear = USUAL_CHECK_SECOND_YEAR;
+    private int potBoundMonths = USUAL_POT_BOUND_MONTHS;
+    private double potBoundFactor = USUAL_POT_BOUND_FACTOR;
+    private Optional<String> winterPlace = Optional.empty();
+    private String healthNote = "";
+    private Sure sure;
+    private Optional<FromLibrary> fromLibrary = Optional.empty();
+
+    private Builder() {}
+
+    public Builder ladder(String value) {
+      this.ladder = value;
+      return this;
+    }
+
+    public Builder habit(Habit value) {
+      this.habit = value;
+      return this;
+    }
+
+    public Builder usualCondition(String value) {
+      this.usualCondition = value;
+      return this;
+    }
+
+    public Builder growth(Map<String, Curve> value) {
+      this.growth = value;
+      return this;
+    }
+
+    public Builder growthMonths(MonthShares value) {
+      this.growthMonths = value;
+      return this;
+    }
+
+    public Builder vigourSpread(double value) {
+      this.vigourSpread = value;
+      return this;
+    }
+
+    public Builder yearSpread(double value) {
+      this.yearSpread = value;
+      return this;
+    }
+
+    public Builder lotSpread(OptionalDouble value) {
+      this.lotSpread = value;
+      return this;
+    }
+
+    public Builder firstYearLoss(double value) {
+      this.firstYearLoss = value;
+      return this;
+    }
+
+    public Builder laterLoss(double value) {
+      this.laterLoss = value;
+      return this;
+    }
+
+    public Builder lossMonths(MonthShares value) {
+      this.lossMonths = value;
+      return this;
+    }
+
+    public Builder lossSpread(double value) {
+      this.lossSpread = value;
+      return this;
+    }
+
+    public Builder checkFirstYear(double value) {
+      this.checkFirstYear = value;
+      return this;
+    }
+
+    public Builder checkSecondYear(double value) {
+      this.checkSecondYear = value;
+      return this;
+    }
+
+    public Builder potBoundMonths(int value) {
+      this.potBoundMonths = value;
+      return this;
+    }
+
+    public Builder potBoundFactor(double value) {
+      this.potBoundFactor = value;
+      return this;
+    }
+
+    public Builder winterPlace(Optional<String> value) {
+      this.winterPlace = value;
+      return this;
+    }
+
+    public Builder healthNote(String value) {
+      this.healthNote = value;
+      return this;
+    }
+
+    public Builder sure(Sure value) {
+      this.sure = value;
+      return this;
+    }
+
+    public Builder fromLibrary(Optional<FromLibrary> value) {
+      this.fromLibrary = value;
+      return this;
+    }
+
+    public Species build() {
+      return new Species(
+          name,
+          ladder,
+          habit,
+          usualCondition,
+          growth,
+          growthMonths,
+          vigourSpread,
+          yearSpread,
+          lotSpread,
+          firstYearLoss,
+          laterLoss,
+          lossMonths,
+          lossSpread,
+          checkFirstYear,
+          checkSecondYear,
+          potBoundMonths,
+          potBoundFactor,
+          winterPlace,
+          healthNote,
+          sure == null ? Sure.known(growth.keySet()) : sure,
+          fromLibrary);
+    }
   }
 }

@@ -47,21 +47,14 @@ final class Asked {
       Lots lots, double carriage, int multiple, int least, int most, Offer.PriceBreak... breaks) {
     Lot lot = lots.quantity(0).arrived(2026, 12).build();
     offers.add(
-        new Offer(
-            lot.name(),
-            0,
-            "EUR",
-            1,
-            List.of(breaks),
-            multiple,
-            most > 0 ? OptionalInt.of(most) : OptionalInt.empty(),
-            DECEMBER,
-            Optional.empty(),
-            carriage,
-            0,
-            1,
-            0,
-            lot));
+        Offer.named(lot.name(), lot)
+            .currency("EUR")
+            .breaks(List.of(breaks))
+            .multiple(multiple)
+            .most(most > 0 ? OptionalInt.of(most) : OptionalInt.empty())
+            .arrival(DECEMBER)
+            .carriage(carriage)
+            .build());
     return this;
   }
 

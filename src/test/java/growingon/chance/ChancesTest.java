@@ -22,7 +22,6 @@ import growingon.project.Steps;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** What draws of a whole nursery must be. */
@@ -37,26 +36,25 @@ class ChancesTest {
 
   /** The species without luck of the year. */
   private static Species calm(Species s, double firstYearLoss, double laterLoss) {
-    return new Species(
-        s.name(),
-        s.ladder(),
-        s.habit(),
-        s.usualCondition(),
-        s.growth(),
-        s.growthMonths(),
-        s.vigourSpread(),
-        0,
-        OptionalDouble.empty(),
-        firstYearLoss,
-        laterLoss,
-        s.lossMonths(),
-        0,
-        s.checkFirstYear(),
-        s.checkSecondYear(),
-        s.potBoundMonths(),
-        s.potBoundFactor(),
-        s.winterPlace(),
-        s.healthNote());
+    return Species.named(s.name())
+        .ladder(s.ladder())
+        .habit(s.habit())
+        .usualCondition(s.usualCondition())
+        .growth(s.growth())
+        .growthMonths(s.growthMonths())
+        .vigourSpread(s.vigourSpread())
+        .yearSpread(0)
+        .firstYearLoss(firstYearLoss)
+        .laterLoss(laterLoss)
+        .lossMonths(s.lossMonths())
+        .lossSpread(0)
+        .checkFirstYear(s.checkFirstYear())
+        .checkSecondYear(s.checkSecondYear())
+        .potBoundMonths(s.potBoundMonths())
+        .potBoundFactor(s.potBoundFactor())
+        .winterPlace(s.winterPlace())
+        .healthNote(s.healthNote())
+        .build();
   }
 
   private static Lots field(String name) {

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import growingon.nursery.Curve;
 import growingon.nursery.Grade;
-import growingon.nursery.MonthShares;
 import growingon.nursery.Scenario;
 import growingon.nursery.Species;
 import growingon.project.Lots;
@@ -104,26 +103,19 @@ class CoverageTest {
 
   private static Species plain() {
     Species ash = Nurseries.bareSpecies("ash", "steps");
-    return new Species(
-        ash.name(),
-        ash.ladder(),
-        ash.habit(),
-        ash.usualCondition(),
-        Map.of("pot", new Curve.Steady(3, Double.POSITIVE_INFINITY)),
-        MonthShares.EVEN,
-        0.2,
-        0.1,
-        OptionalDouble.of(0.08),
-        0,
-        0,
-        MonthShares.EVEN,
-        0,
-        1,
-        1,
-        1200,
-        1,
-        ash.winterPlace(),
-        "");
+    return Species.named(ash.name())
+        .ladder(ash.ladder())
+        .habit(ash.habit())
+        .usualCondition(ash.usualCondition())
+        .growth(Map.of("pot", new Curve.Steady(3, Double.POSITIVE_INFINITY)))
+        .lotSpread(OptionalDouble.of(0.08))
+        .lossSpread(0)
+        .checkFirstYear(1)
+        .checkSecondYear(1)
+        .potBoundMonths(1200)
+        .potBoundFactor(1)
+        .winterPlace(ash.winterPlace())
+        .build();
   }
 
   private static Scenario plainNursery() {

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import growingon.nursery.Curve;
 import growingon.nursery.MarketSure;
-import growingon.nursery.MonthShares;
 import growingon.nursery.Scenario;
 import growingon.nursery.Species;
 import growingon.nursery.Sure;
@@ -30,26 +29,21 @@ class NotKnownTest {
   /** Growth alone is unsure: no vigour, years, lots, trunks or losses that differ. */
   private static Species plain(Curve curve, double yearSpread, double lotSpread) {
     Species ash = Nurseries.bareSpecies("ash", "one");
-    return new Species(
-        ash.name(),
-        ash.ladder(),
-        ash.habit(),
-        ash.usualCondition(),
-        Map.of("pot", curve),
-        MonthShares.EVEN,
-        0,
-        yearSpread,
-        OptionalDouble.of(lotSpread),
-        0,
-        0,
-        MonthShares.EVEN,
-        0,
-        1,
-        1,
-        1200,
-        1,
-        ash.winterPlace(),
-        "");
+    return Species.named(ash.name())
+        .ladder(ash.ladder())
+        .habit(ash.habit())
+        .usualCondition(ash.usualCondition())
+        .growth(Map.of("pot", curve))
+        .vigourSpread(0)
+        .yearSpread(yearSpread)
+        .lotSpread(OptionalDouble.of(lotSpread))
+        .lossSpread(0)
+        .checkFirstYear(1)
+        .checkSecondYear(1)
+        .potBoundMonths(1200)
+        .potBoundFactor(1)
+        .winterPlace(ash.winterPlace())
+        .build();
   }
 
   private static LotDraws.Tenths lastTrunk(Species species, int seasons, double sure) {

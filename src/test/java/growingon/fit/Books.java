@@ -3,7 +3,6 @@ package growingon.fit;
 import growingon.nursery.Curve;
 import growingon.nursery.DaybookLine;
 import growingon.nursery.DaybookLine.What;
-import growingon.nursery.Habit;
 import growingon.nursery.Inputs;
 import growingon.nursery.Lot;
 import growingon.nursery.MonthShares;
@@ -51,26 +50,18 @@ final class Books {
 
   static Species species(
       String name, String ladder, Curve curve, double firstYearLoss, double laterLoss) {
-    return new Species(
-        name,
-        ladder,
-        Habit.DECIDUOUS,
-        "pot",
-        Map.of("pot", curve),
-        MonthShares.of(0, 0, 5, 10, 20, 25, 20, 12, 6, 2, 0, 0),
-        0.2,
-        0.1,
-        OptionalDouble.empty(),
-        firstYearLoss,
-        laterLoss,
-        MonthShares.EVEN,
-        0.25,
-        1,
-        1,
-        1200,
-        1,
-        Optional.empty(),
-        "");
+    return Species.named(name)
+        .ladder(ladder)
+        .usualCondition("pot")
+        .growth(Map.of("pot", curve))
+        .growthMonths(MonthShares.of(0, 0, 5, 10, 20, 25, 20, 12, 6, 2, 0, 0))
+        .firstYearLoss(firstYearLoss)
+        .laterLoss(laterLoss)
+        .checkFirstYear(1)
+        .checkSecondYear(1)
+        .potBoundMonths(1200)
+        .potBoundFactor(1)
+        .build();
   }
 
   /** A list of a month, each lot with the number of trunks measured. */

@@ -11,7 +11,6 @@ import growingon.nursery.HorizonValue;
 import growingon.nursery.Inputs;
 import growingon.nursery.LibrarySite;
 import growingon.nursery.Lot;
-import growingon.nursery.MarketSure;
 import growingon.nursery.MonthShares;
 import growingon.nursery.MonthSpan;
 import growingon.nursery.Offer;
@@ -31,8 +30,6 @@ import java.time.Month;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.assertj.core.data.Offset;
 import org.junit.jupiter.api.BeforeEach;
@@ -307,37 +304,24 @@ class LoaderTest {
 
     assertThat(settings)
         .isEqualTo(
-            new Settings(
-                folder.getFileName().toString(),
-                Hemisphere.NORTH,
-                Month.OCTOBER,
-                "CHF",
-                Map.of(),
-                30,
-                1,
-                Optional.empty(),
-                0.02,
-                MonthShares.EVEN,
-                0.05,
-                1,
-                0,
-                OptionalDouble.empty(),
-                new MonthSpan(11, 3),
-                0,
-                1,
-                2,
-                1.25,
-                0.1,
-                0,
-                Month.SEPTEMBER,
-                0,
-                0,
-                0.08,
-                OptionalDouble.empty(),
-                Optional.empty(),
-                0.8,
-                MarketSure.KNOWN,
-                new LibrarySite(Climate.TEMPERATE, 1, 0, Map.of())));
+            Settings.named(folder.getFileName().toString())
+                .hemisphere(Hemisphere.NORTH)
+                .seasonStart(Month.OCTOBER)
+                .currency("CHF")
+                .hourlyRate(30)
+                .discountRate(0.02)
+                .wasteShare(0.05)
+                .orderLeadMonths(1)
+                .winter(new MonthSpan(11, 3))
+                .winterMoveMinutes(1)
+                .secondPersonMinutes(2)
+                .girthBaseFactor(1.25)
+                .labourSpread(0.1)
+                .yearEnd(Month.SEPTEMBER)
+                .lotSpread(0.08)
+                .assumptionsSure(0.8)
+                .library(new LibrarySite(Climate.TEMPERATE, 1, 0, Map.of()))
+                .build());
   }
 
   @Test

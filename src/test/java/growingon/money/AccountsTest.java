@@ -8,7 +8,6 @@ import growingon.money.bought.ValueJoin;
 import growingon.nursery.Care;
 import growingon.nursery.Curve;
 import growingon.nursery.Demand;
-import growingon.nursery.Habit;
 import growingon.nursery.Lot;
 import growingon.nursery.Material;
 import growingon.nursery.MonthShares;
@@ -32,7 +31,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -47,26 +45,21 @@ class AccountsTest {
     double[] months = new double[12];
     months[month - 1] = 1;
     Species bare = Nurseries.bareSpecies(name, "one");
-    return new Species(
-        name,
-        "one",
-        Habit.DECIDUOUS,
-        "pot",
-        Map.of("pot", new Curve.Steady(0, 1000)),
-        bare.growthMonths(),
-        0,
-        0,
-        OptionalDouble.empty(),
-        share,
-        0,
-        MonthShares.of(months),
-        0,
-        1,
-        1,
-        1200,
-        1,
-        Optional.empty(),
-        "");
+    return Species.named(name)
+        .ladder("one")
+        .usualCondition("pot")
+        .growth(Map.of("pot", new Curve.Steady(0, 1000)))
+        .growthMonths(bare.growthMonths())
+        .vigourSpread(0)
+        .yearSpread(0)
+        .firstYearLoss(share)
+        .lossMonths(MonthShares.of(months))
+        .lossSpread(0)
+        .checkFirstYear(1)
+        .checkSecondYear(1)
+        .potBoundMonths(1200)
+        .potBoundFactor(1)
+        .build();
   }
 
   /**
@@ -339,21 +332,14 @@ class AccountsTest {
   @Test
   void priceBreak_ninetyNineAndAHundredPlants_costAsStated() {
     Offer offer =
-        new Offer(
-            "liners",
-            0,
-            "EUR",
-            0.8,
-            List.of(new Offer.PriceBreak(10, 5), new Offer.PriceBreak(100, 4)),
-            1,
-            OptionalInt.empty(),
-            YearMonth.of(2027, 2),
-            Optional.empty(),
-            60,
-            10,
-            1,
-            0,
-            field("liners", 1).arrived(2027, 2).build());
+        Offer.named("liners", field("liners", 1).arrived(2027, 2).build())
+            .currency("EUR")
+            .rate(0.8)
+            .breaks(List.of(new Offer.PriceBreak(10, 5), new Offer.PriceBreak(100, 4)))
+            .arrival(YearMonth.of(2027, 2))
+            .carriage(60)
+            .importCharges(10)
+            .build();
     assertThat(bookedFor(offer.taken(99))).isCloseTo((99 * 5 + 70) * 0.8, within(1e-9));
     assertThat(bookedFor(offer.taken(100))).isCloseTo((100 * 4 + 70) * 0.8, within(1e-9));
   }

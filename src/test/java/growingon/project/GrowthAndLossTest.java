@@ -84,72 +84,69 @@ class GrowthAndLossTest {
   }
 
   private static Species withGrowth(Species s, Curve curve) {
-    return new Species(
-        s.name(),
-        s.ladder(),
-        s.habit(),
-        s.usualCondition(),
-        Map.of("pot", curve),
-        s.growthMonths(),
-        s.vigourSpread(),
-        s.yearSpread(),
-        OptionalDouble.empty(),
-        s.firstYearLoss(),
-        s.laterLoss(),
-        s.lossMonths(),
-        s.lossSpread(),
-        s.checkFirstYear(),
-        s.checkSecondYear(),
-        s.potBoundMonths(),
-        s.potBoundFactor(),
-        s.winterPlace(),
-        s.healthNote());
+    return Species.named(s.name())
+        .ladder(s.ladder())
+        .habit(s.habit())
+        .usualCondition(s.usualCondition())
+        .growth(Map.of("pot", curve))
+        .growthMonths(s.growthMonths())
+        .vigourSpread(s.vigourSpread())
+        .yearSpread(s.yearSpread())
+        .firstYearLoss(s.firstYearLoss())
+        .laterLoss(s.laterLoss())
+        .lossMonths(s.lossMonths())
+        .lossSpread(s.lossSpread())
+        .checkFirstYear(s.checkFirstYear())
+        .checkSecondYear(s.checkSecondYear())
+        .potBoundMonths(s.potBoundMonths())
+        .potBoundFactor(s.potBoundFactor())
+        .winterPlace(s.winterPlace())
+        .healthNote(s.healthNote())
+        .build();
   }
 
   private static Species withLosses(Species s, double first, double later, MonthShares months) {
-    return new Species(
-        s.name(),
-        s.ladder(),
-        s.habit(),
-        s.usualCondition(),
-        s.growth(),
-        s.growthMonths(),
-        s.vigourSpread(),
-        s.yearSpread(),
-        OptionalDouble.empty(),
-        first,
-        later,
-        months,
-        s.lossSpread(),
-        s.checkFirstYear(),
-        s.checkSecondYear(),
-        s.potBoundMonths(),
-        s.potBoundFactor(),
-        s.winterPlace(),
-        s.healthNote());
+    return Species.named(s.name())
+        .ladder(s.ladder())
+        .habit(s.habit())
+        .usualCondition(s.usualCondition())
+        .growth(s.growth())
+        .growthMonths(s.growthMonths())
+        .vigourSpread(s.vigourSpread())
+        .yearSpread(s.yearSpread())
+        .firstYearLoss(first)
+        .laterLoss(later)
+        .lossMonths(months)
+        .lossSpread(s.lossSpread())
+        .checkFirstYear(s.checkFirstYear())
+        .checkSecondYear(s.checkSecondYear())
+        .potBoundMonths(s.potBoundMonths())
+        .potBoundFactor(s.potBoundFactor())
+        .winterPlace(s.winterPlace())
+        .healthNote(s.healthNote())
+        .build();
   }
 
   private static Species withChecks(Species s, double one, double two, int months, double bound) {
-    return new Species(
-        s.name(),
-        s.ladder(),
-        s.habit(),
-        s.usualCondition(),
-        s.growth(),
-        s.growthMonths(),
-        s.vigourSpread(),
-        s.yearSpread(),
-        OptionalDouble.empty(),
-        s.firstYearLoss(),
-        s.laterLoss(),
-        s.lossMonths(),
-        s.lossSpread(),
-        one,
-        two,
-        months,
-        bound,
-        s.winterPlace(),
-        s.healthNote());
+    return Species.named(s.name())
+        .ladder(s.ladder())
+        .habit(s.habit())
+        .usualCondition(s.usualCondition())
+        .growth(s.growth())
+        .growthMonths(s.growthMonths())
+        .vigourSpread(s.vigourSpread())
+        .yearSpread(s.yearSpread())
+        .firstYearLoss(s.firstYearLoss())
+        .laterLoss(s.laterLoss())
+        .lossMonths(s.lossMonths())
+        .lossSpread(s.lossSpread())
+        .checkFirstYear(one)
+        .checkSecondYear(two)
+        .potBoundMonths(months)
+        .potBoundFactor(bound)
+        .winterPlace(s.winterPlace())
+        .healthNote(s.healthNote())
+        .build();
   }
 
   /**
@@ -321,28 +318,24 @@ class GrowthAndLossTest {
   void conditionChanges_theTrunkCarriesOver_andTheNewCurveGoesOnFromThere() {
     Species bare = Nurseries.bareSpecies("ash", "one");
     Species tree =
-        new Species(
-            "ash",
-            "one",
-            bare.habit(),
-            "pot",
-            Map.of(
-                "pot", new Curve.Steady(2, Double.POSITIVE_INFINITY),
-                "field", new Curve.Logistic(60, 0.6)),
-            bare.growthMonths(),
-            0,
-            0,
-            OptionalDouble.empty(),
-            0,
-            0,
-            bare.lossMonths(),
-            0,
-            1,
-            1,
-            1200,
-            1,
-            Optional.empty(),
-            "");
+        Species.named("ash")
+            .ladder("one")
+            .habit(bare.habit())
+            .usualCondition("pot")
+            .growth(
+                Map.of(
+                    "pot", new Curve.Steady(2, Double.POSITIVE_INFINITY),
+                    "field", new Curve.Logistic(60, 0.6)))
+            .growthMonths(bare.growthMonths())
+            .vigourSpread(0)
+            .yearSpread(0)
+            .lossMonths(bare.lossMonths())
+            .lossSpread(0)
+            .checkFirstYear(1)
+            .checkSecondYear(1)
+            .potBoundMonths(1200)
+            .potBoundFactor(1)
+            .build();
     Place field =
         new Place(
             "field",

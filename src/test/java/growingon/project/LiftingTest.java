@@ -229,25 +229,24 @@ class LiftingTest {
   }
 
   private static Species withWinterPlace(Species species, String place) {
-    return new Species(
-        species.name(),
-        species.ladder(),
-        species.habit(),
-        species.usualCondition(),
-        species.growth(),
-        species.growthMonths(),
-        species.vigourSpread(),
-        species.yearSpread(),
-        OptionalDouble.empty(),
-        species.firstYearLoss(),
-        species.laterLoss(),
-        species.lossMonths(),
-        species.lossSpread(),
-        species.checkFirstYear(),
-        species.checkSecondYear(),
-        species.potBoundMonths(),
-        species.potBoundFactor(),
-        Optional.of(place),
-        species.healthNote());
+    return Species.named(species.name())
+        .ladder(species.ladder())
+        .habit(species.habit())
+        .usualCondition(species.usualCondition())
+        .growth(species.growth())
+        .growthMonths(species.growthMonths())
+        .vigourSpread(species.vigourSpread())
+        .yearSpread(species.yearSpread())
+        .firstYearLoss(species.firstYearLoss())
+        .laterLoss(species.laterLoss())
+        .lossMonths(species.lossMonths())
+        .lossSpread(species.lossSpread())
+        .checkFirstYear(species.checkFirstYear())
+        .checkSecondYear(species.checkSecondYear())
+        .potBoundMonths(species.potBoundMonths())
+        .potBoundFactor(species.potBoundFactor())
+        .winterPlace(Optional.of(place))
+        .healthNote(species.healthNote())
+        .build();
   }
 }

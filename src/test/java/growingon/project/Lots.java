@@ -230,27 +230,26 @@ public final class Lots {
 
   public Lot build() {
     YearMonth since = arrived.isAfter(Nurseries.NOV_2026) ? arrived : Nurseries.NOV_2026;
-    return new Lot(
-        name,
-        species,
-        form,
-        quantity,
-        arrived,
-        counted == null ? since : counted,
-        trunks,
-        quality,
-        potting,
-        new Standing(place, spacing, crownMm, heightMm, heeledIn),
-        route,
-        lastStep,
-        training,
-        hold,
-        kept,
-        notBefore == null ? arrived : notBefore,
-        apart,
-        untouched,
-        unitCost,
-        purchase,
-        papers);
+    return Lot.named(name, species)
+        .form(form)
+        .quantity(quantity)
+        .arrived(arrived)
+        .counted(counted == null ? since : counted)
+        .trunks(trunks)
+        .quality(quality)
+        .potting(potting)
+        .standing(new Standing(place, spacing, crownMm, heightMm, heeledIn))
+        .route(route)
+        .lastStep(lastStep)
+        .trainingSince(training)
+        .hold(hold)
+        .kept(kept)
+        .notBefore(notBefore == null ? arrived : notBefore)
+        .apartMonths(apart)
+        .untouched(untouched)
+        .unitCost(unitCost)
+        .purchase(purchase)
+        .papers(papers)
+        .build();
   }
 }

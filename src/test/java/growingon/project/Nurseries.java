@@ -5,12 +5,10 @@ import growingon.nursery.Component;
 import growingon.nursery.Curve;
 import growingon.nursery.Demand;
 import growingon.nursery.Grade;
-import growingon.nursery.Habit;
 import growingon.nursery.Hemisphere;
 import growingon.nursery.HorizonValue;
 import growingon.nursery.Ladder;
 import growingon.nursery.Layout;
-import growingon.nursery.LibrarySite;
 import growingon.nursery.LiftFrom;
 import growingon.nursery.Lot;
 import growingon.nursery.MarketSure;
@@ -184,50 +182,32 @@ public final class Nurseries {
 
   private static Species workingSpecies(
       String name, double finalMm, double rate, Optional<String> winterPlace) {
-    return new Species(
-        name,
-        "patio trees",
-        Habit.DECIDUOUS,
-        "pot",
-        Map.of("pot", new Curve.Logistic(finalMm, rate)),
-        MonthShares.of(0, 0, 2, 10, 20, 22, 20, 14, 8, 4, 0, 0),
-        0.2,
-        0.1,
-        OptionalDouble.empty(),
-        0.08,
-        0.03,
-        MonthShares.of(12, 12, 10, 8, 6, 8, 10, 10, 6, 6, 6, 6),
-        0.25,
-        0.6,
-        0.85,
-        36,
-        0.6,
-        winterPlace,
-        "");
+    return Species.named(name)
+        .ladder("patio trees")
+        .usualCondition("pot")
+        .growth(Map.of("pot", new Curve.Logistic(finalMm, rate)))
+        .growthMonths(MonthShares.of(0, 0, 2, 10, 20, 22, 20, 14, 8, 4, 0, 0))
+        .firstYearLoss(0.08)
+        .laterLoss(0.03)
+        .lossMonths(MonthShares.of(12, 12, 10, 8, 6, 8, 10, 10, 6, 6, 6, 6))
+        .winterPlace(winterPlace)
+        .build();
   }
 
   /** A species that grows 6 mm in a full year, loses nothing, and knows neither check nor limit. */
   public static Species bareSpecies(String name, String ladder) {
-    return new Species(
-        name,
-        ladder,
-        Habit.DECIDUOUS,
-        "pot",
-        Map.of("pot", new Curve.Steady(6, Double.POSITIVE_INFINITY)),
-        MonthShares.EVEN,
-        0,
-        0,
-        OptionalDouble.empty(),
-        0,
-        0,
-        MonthShares.EVEN,
-        0,
-        1,
-        1,
-        1200,
-        1,
-        Optional.empty(),
-        "");
+    return Species.named(name)
+        .ladder(ladder)
+        .usualCondition("pot")
+        .growth(Map.of("pot", new Curve.Steady(6, Double.POSITIVE_INFINITY)))
+        .vigourSpread(0)
+        .yearSpread(0)
+        .lossSpread(0)
+        .checkFirstYear(1)
+        .checkSecondYear(1)
+        .potBoundMonths(1200)
+        .potBoundFactor(1)
+        .build();
   }
 
   /** How sure growth and losses of every species here are, as a share. */
@@ -510,37 +490,32 @@ public final class Nurseries {
 
   public Nursery nursery() {
     Settings settings =
-        new Settings(
-            "Test nursery",
-            Hemisphere.NORTH,
-            seasonStart,
-            "GBP",
-            Map.of(),
-            hourlyRate,
-            paidShare,
-            hours,
-            discountRate,
-            salesPattern,
-            waste,
-            leadMonths,
-            openingCash,
-            lowestCash,
-            new MonthSpan(11, 3),
-            winterGap,
-            winterMinutes,
-            secondPerson,
-            1.25,
-            labourSpread,
-            exchangeSpread,
-            seasonStart.minus(1),
-            sellingCost,
-            minutesASale,
-            lotSpread,
-            OptionalDouble.empty(),
-            Optional.empty(),
-            Sure.USUAL,
-            market,
-            LibrarySite.USUAL);
+        Settings.named("Test nursery")
+            .hemisphere(Hemisphere.NORTH)
+            .seasonStart(seasonStart)
+            .currency("GBP")
+            .hourlyRate(hourlyRate)
+            .paidShare(paidShare)
+            .hoursAvailable(hours)
+            .discountRate(discountRate)
+            .salesPattern(salesPattern)
+            .wasteShare(waste)
+            .orderLeadMonths(leadMonths)
+            .openingCash(openingCash)
+            .lowestCash(lowestCash)
+            .winter(new MonthSpan(11, 3))
+            .winterGapMm(winterGap)
+            .winterMoveMinutes(winterMinutes)
+            .secondPersonMinutes(secondPerson)
+            .girthBaseFactor(1.25)
+            .labourSpread(labourSpread)
+            .exchangeSpread(exchangeSpread)
+            .yearEnd(seasonStart.minus(1))
+            .sellingCostShare(sellingCost)
+            .minutesASale(minutesASale)
+            .lotSpread(lotSpread)
+            .market(market)
+            .build();
     return new Nursery(
         settings,
         species,

@@ -56,28 +56,25 @@ class PlantingOutTest {
   /** 9 mm a year in the field; in a pot it has outgrown after a year, a fifth of that. */
   private static Species ash(Optional<String> winterPlace) {
     Species bare = Nurseries.bareSpecies("ash", "one");
-    return new Species(
-        "ash",
-        "one",
-        bare.habit(),
-        "pot",
-        Map.of(
-            "pot", new Curve.Steady(2, Double.POSITIVE_INFINITY),
-            "field", new Curve.Steady(9, Double.POSITIVE_INFINITY)),
-        bare.growthMonths(),
-        0,
-        0,
-        OptionalDouble.empty(),
-        0,
-        0,
-        bare.lossMonths(),
-        0,
-        1,
-        1,
-        0,
-        0.2,
-        winterPlace,
-        "");
+    return Species.named("ash")
+        .ladder("one")
+        .habit(bare.habit())
+        .usualCondition("pot")
+        .growth(
+            Map.of(
+                "pot", new Curve.Steady(2, Double.POSITIVE_INFINITY),
+                "field", new Curve.Steady(9, Double.POSITIVE_INFINITY)))
+        .growthMonths(bare.growthMonths())
+        .vigourSpread(0)
+        .yearSpread(0)
+        .lossMonths(bare.lossMonths())
+        .lossSpread(0)
+        .checkFirstYear(1)
+        .checkSecondYear(1)
+        .potBoundMonths(0)
+        .potBoundFactor(0.2)
+        .winterPlace(winterPlace)
+        .build();
   }
 
   private static Nurseries nursery(Steps plantingOut) {

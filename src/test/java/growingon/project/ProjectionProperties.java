@@ -10,7 +10,6 @@ import growingon.nursery.Species;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.Random;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -131,52 +130,49 @@ class ProjectionProperties {
 
   private static List<Lot> asMaple(Lot lot) {
     return List.of(
-        new Lot(
-            lot.name(),
-            "maple",
-            lot.form(),
-            lot.quantity(),
-            lot.arrived(),
-            lot.counted(),
-            lot.trunks(),
-            lot.quality(),
-            lot.potting(),
-            lot.standing(),
-            lot.route(),
-            lot.lastStep(),
-            lot.trainingSince(),
-            lot.hold(),
-            lot.kept(),
-            lot.notBefore(),
-            lot.apartMonths(),
-            false,
-            lot.unitCost(),
-            lot.purchase(),
-            lot.papers()));
+        Lot.named(lot.name(), "maple")
+            .form(lot.form())
+            .quantity(lot.quantity())
+            .arrived(lot.arrived())
+            .counted(lot.counted())
+            .trunks(lot.trunks())
+            .quality(lot.quality())
+            .potting(lot.potting())
+            .standing(lot.standing())
+            .route(lot.route())
+            .lastStep(lot.lastStep())
+            .trainingSince(lot.trainingSince())
+            .hold(lot.hold())
+            .kept(lot.kept())
+            .notBefore(lot.notBefore())
+            .apartMonths(lot.apartMonths())
+            .unitCost(lot.unitCost())
+            .purchase(lot.purchase())
+            .papers(lot.papers())
+            .build());
   }
 
   private static Species withLoss(double loss) {
     Species maple = Nurseries.working().nursery().species().get("maple");
-    return new Species(
-        maple.name(),
-        maple.ladder(),
-        maple.habit(),
-        maple.usualCondition(),
-        maple.growth(),
-        maple.growthMonths(),
-        maple.vigourSpread(),
-        maple.yearSpread(),
-        OptionalDouble.empty(),
-        loss,
-        loss / 2,
-        maple.lossMonths(),
-        maple.lossSpread(),
-        maple.checkFirstYear(),
-        maple.checkSecondYear(),
-        maple.potBoundMonths(),
-        maple.potBoundFactor(),
-        maple.winterPlace(),
-        maple.healthNote());
+    return Species.named(maple.name())
+        .ladder(maple.ladder())
+        .habit(maple.habit())
+        .usualCondition(maple.usualCondition())
+        .growth(maple.growth())
+        .growthMonths(maple.growthMonths())
+        .vigourSpread(maple.vigourSpread())
+        .yearSpread(maple.yearSpread())
+        .firstYearLoss(loss)
+        .laterLoss(loss / 2)
+        .lossMonths(maple.lossMonths())
+        .lossSpread(maple.lossSpread())
+        .checkFirstYear(maple.checkFirstYear())
+        .checkSecondYear(maple.checkSecondYear())
+        .potBoundMonths(maple.potBoundMonths())
+        .potBoundFactor(maple.potBoundFactor())
+        .winterPlace(maple.winterPlace())
+        .healthNote(maple.healthNote())
+        .build();
   }
 
   @Property(tries = 100)

@@ -133,24 +133,23 @@ public final class Steps {
   }
 
   public Step build() {
-    return new Step(
-        name,
-        when,
-        toMonth,
-        minutes,
-        pot,
-        potEnds,
-        mix,
-        ballKept,
-        liftedBall,
-        place,
-        spacing,
-        loss,
-        cull,
-        sort,
-        rootWork,
-        growthAfter,
-        training,
-        materials);
+    return Step.named(name, when)
+        .toMonth(toMonth)
+        .minutes(minutes)
+        .pot(pot)
+        .potEnds(potEnds)
+        .mix(mix)
+        .ballKeptShare(ballKept)
+        .liftedBallLitres(liftedBall)
+        .place(place)
+        .spacing(spacing)
+        .lossShare(loss)
+        .cullShare(cull)
+        .sort(sort)
+        .rootWork(rootWork)
+        .growthAfter(growthAfter)
+        .trainingStarts(training)
+        .materials(materials)
+        .build();
   }
 }

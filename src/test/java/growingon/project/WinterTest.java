@@ -21,26 +21,23 @@ class WinterTest {
   private static Nurseries nursery(Step... steps) {
     Species bare = Nurseries.bareSpecies("ash", "one");
     Species ash =
-        new Species(
-            "ash",
-            "one",
-            bare.habit(),
-            "pot",
-            bare.growth(),
-            bare.growthMonths(),
-            0,
-            0,
-            bare.lotSpread(),
-            0,
-            0,
-            bare.lossMonths(),
-            0,
-            1,
-            1,
-            1200,
-            1,
-            Optional.of(TUNNEL),
-            "");
+        Species.named("ash")
+            .ladder("one")
+            .habit(bare.habit())
+            .usualCondition("pot")
+            .growth(bare.growth())
+            .growthMonths(bare.growthMonths())
+            .vigourSpread(0)
+            .yearSpread(0)
+            .lotSpread(bare.lotSpread())
+            .lossMonths(bare.lossMonths())
+            .lossSpread(0)
+            .checkFirstYear(1)
+            .checkSecondYear(1)
+            .potBoundMonths(1200)
+            .potBoundFactor(1)
+            .winterPlace(Optional.of(TUNNEL))
+            .build();
     return Nurseries.bare()
         .seasons(2)
         .species(ash)

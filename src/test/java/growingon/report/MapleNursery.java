@@ -68,26 +68,16 @@ public final class MapleNursery {
 
   private static Species species(
       String name, String ladder, double mmAYear, Optional<String> winterPlace) {
-    return new Species(
-        name,
-        ladder,
-        winterPlace.isPresent() ? Habit.DECIDUOUS : Habit.EVERGREEN,
-        "pot",
-        Map.of("pot", new Curve.Steady(mmAYear, 60)),
-        MonthShares.of(0, 0, 2, 10, 20, 22, 20, 14, 8, 4, 0, 0),
-        0.2,
-        0.1,
-        OptionalDouble.empty(),
-        0.06,
-        0.02,
-        MonthShares.EVEN,
-        0.25,
-        0.6,
-        0.85,
-        36,
-        0.6,
-        winterPlace,
-        "");
+    return Species.named(name)
+        .ladder(ladder)
+        .habit(winterPlace.isPresent() ? Habit.DECIDUOUS : Habit.EVERGREEN)
+        .usualCondition("pot")
+        .growth(Map.of("pot", new Curve.Steady(mmAYear, 60)))
+        .growthMonths(MonthShares.of(0, 0, 2, 10, 20, 22, 20, 14, 8, 4, 0, 0))
+        .firstYearLoss(0.06)
+        .laterLoss(0.02)
+        .winterPlace(winterPlace)
+        .build();
   }
 
   private static Nurseries demand(Nurseries small) {

@@ -8,7 +8,6 @@ import growingon.nursery.Component;
 import growingon.nursery.Curve;
 import growingon.nursery.Form;
 import growingon.nursery.Grade;
-import growingon.nursery.Habit;
 import growingon.nursery.Inputs;
 import growingon.nursery.Layout;
 import growingon.nursery.LiftFrom;
@@ -43,7 +42,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 
 /**
  * An invented nursery of six lots, one of them bought, that gives every sheet something to show: a
@@ -98,26 +96,17 @@ public final class SmallNursery {
 
   private static Species species(
       String name, String ladder, double mmAYear, Optional<String> winter) {
-    return new Species(
-        name,
-        ladder,
-        Habit.DECIDUOUS,
-        "pot",
-        Map.of("pot", new Curve.Steady(mmAYear, Double.POSITIVE_INFINITY)),
-        MonthShares.of(0, 0, 2, 10, 20, 22, 20, 14, 8, 4, 0, 0),
-        0.2,
-        0.1,
-        OptionalDouble.empty(),
-        0.08,
-        0.03,
-        MonthShares.EVEN,
-        0.25,
-        0.6,
-        0.85,
-        36,
-        0.5,
-        winter,
-        "Larch".equals(name) ? "Inspect for canker before moving." : "");
+    return Species.named(name)
+        .ladder(ladder)
+        .usualCondition("pot")
+        .growth(Map.of("pot", new Curve.Steady(mmAYear, Double.POSITIVE_INFINITY)))
+        .growthMonths(MonthShares.of(0, 0, 2, 10, 20, 22, 20, 14, 8, 4, 0, 0))
+        .firstYearLoss(0.08)
+        .laterLoss(0.03)
+        .potBoundFactor(0.5)
+        .winterPlace(winter)
+        .healthNote("Larch".equals(name) ? "Inspect for canker before moving." : "")
+        .build();
   }
 
   private static void stores(Nurseries nursery) {
@@ -297,21 +286,18 @@ public final class SmallNursery {
             .notBefore(2027, 9)
             .papers(new Papers("Hill Farm Plants", "XX-1", "hills", "", ""))
             .build();
-    return new Offer(
-        "far larch",
-        40,
-        "EUR",
-        0.86,
-        List.of(new Offer.PriceBreak(20, 3.5), new Offer.PriceBreak(40, 3)),
-        20,
-        OptionalInt.empty(),
-        YearMonth.of(2026, 12),
-        Optional.empty(),
-        45,
-        12,
-        0.7,
-        0.05,
-        becomes);
+    return Offer.named("far larch", becomes)
+        .take(40)
+        .currency("EUR")
+        .rate(0.86)
+        .breaks(List.of(new Offer.PriceBreak(20, 3.5), new Offer.PriceBreak(40, 3)))
+        .multiple(20)
+        .arrival(YearMonth.of(2026, 12))
+        .carriage(45)
+        .importCharges(12)
+        .lossSure(0.7)
+        .fails(0.05)
+        .build();
   }
 
   private static void market(Nurseries nursery) {

@@ -45,7 +45,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -705,21 +704,12 @@ class ReviewTest {
   @Test
   void offerThatThePlanDoesNotTake_butThatCame_isReviewed() {
     Offer offer =
-        new Offer(
-            "late whips",
-            0,
-            "GBP",
-            1,
-            List.of(new Offer.PriceBreak(1, 2)),
-            1,
-            OptionalInt.empty(),
-            YearMonth.of(2027, 2),
-            Optional.empty(),
-            30,
-            0,
-            1,
-            0,
-            Lots.lot("late whips").arrived(2027, 2).quantity(0).build());
+        Offer.named("late whips", Lots.lot("late whips").arrived(2027, 2).quantity(0).build())
+            .currency("GBP")
+            .breaks(List.of(new Offer.PriceBreak(1, 2)))
+            .arrival(YearMonth.of(2027, 2))
+            .carriage(30)
+            .build();
     Inputs without = new Diary().on("2027-03-05", "late whips", ARRIVED, 40).of(twoHundred());
     Inputs inputs =
         new Inputs(

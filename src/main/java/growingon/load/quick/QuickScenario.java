@@ -15,22 +15,17 @@ import growingon.nursery.Hemisphere;
 import growingon.nursery.HorizonValue;
 import growingon.nursery.Ladder;
 import growingon.nursery.Layout;
-import growingon.nursery.LibrarySite;
 import growingon.nursery.LiftFrom;
 import growingon.nursery.Lot;
-import growingon.nursery.MarketSure;
 import growingon.nursery.Mix;
-import growingon.nursery.MonthShares;
 import growingon.nursery.MonthSpan;
 import growingon.nursery.Nursery;
 import growingon.nursery.Offer;
-import growingon.nursery.Papers;
 import growingon.nursery.Place;
 import growingon.nursery.PlaceKind;
 import growingon.nursery.Plan;
 import growingon.nursery.Pot;
 import growingon.nursery.PotShape;
-import growingon.nursery.Potting;
 import growingon.nursery.Quality;
 import growingon.nursery.QualityRule;
 import growingon.nursery.Quick;
@@ -49,7 +44,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalInt;
 
 /**
  * The nursery, plan and lot that a quick sheet stands for: one lot bought in the first month,
@@ -69,11 +63,7 @@ public final class QuickScenario {
   private static final double GRIT_KG = 1.5;
   private static final double BARK_KG = 0.6;
   private static final double FILL = 0.9;
-  private static final double WASTE = 0.05;
   private static final double HEIGHT_LEFT_MM = 600;
-  private static final double YEAR_SPREAD = 0.1;
-  private static final double LOSS_SPREAD = 0.25;
-  private static final double LABOUR_SPREAD = 0.1;
   private static final int SLICES = 64;
 
   private final Row row;
@@ -124,21 +114,13 @@ public final class QuickScenario {
 
   /** The lot on offer. */
   public Offer offer() {
-    return new Offer(
-        name(),
-        values.plants,
-        values.currency,
-        1,
-        List.of(new Offer.PriceBreak(1, values.price)),
-        1,
-        OptionalInt.empty(),
-        values.arrival,
-        Optional.empty(),
-        values.carriage,
-        0,
-        1,
-        0,
-        lot());
+    return Offer.named(name(), lot())
+        .take(values.plants)
+        .currency(values.currency)
+        .breaks(List.of(new Offer.PriceBreak(1, values.price)))
+        .arrival(values.arrival)
+        .carriage(values.carriage)
+        .build();
   }
 
   private String name() {
@@ -146,30 +128,20 @@ public final class QuickScenario {
   }
 
   private Lot lot() {
-    return new Lot(
-        name(),
-        values.species,
-        values.form,
-        0,
-        values.arrival,
-        values.arrival,
-        values.trunks,
-        values.quality,
-        Potting.NONE,
-        new Standing(values.freeM2.map(any -> GROUND), Optional.empty(), 0, HEIGHT_LEFT_MM),
-        ROUTE,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        0,
-        values.form.liftedFromGround()
-            ? values.arrival.plusMonths(LotCells.SETTLING_MONTHS)
-            : values.arrival,
-        0,
-        false,
-        0,
-        Optional.empty(),
-        Papers.NONE);
+    return Lot.named(name(), values.species)
+        .form(values.form)
+        .arrived(values.arrival)
+        .counted(values.arrival)
+        .trunks(values.trunks)
+        .quality(values.quality)
+        .standing(
+            new Standing(values.freeM2.map(any -> GROUND), Optional.empty(), 0, HEIGHT_LEFT_MM))
+        .route(ROUTE)
+        .notBefore(
+            values.form.liftedFromGround()
+                ? values.arrival.plusMonths(LotCells.SETTLING_MONTHS)
+                : values.arrival)
+        .build();
   }
 
   private Plan plan() {
@@ -203,62 +175,39 @@ public final class QuickScenario {
 
   private Settings settings() {
     boolean north = values.hemisphere == Hemisphere.NORTH;
-    return new Settings(
-        "Quick question",
-        values.hemisphere,
-        north ? Month.OCTOBER : Month.APRIL,
-        values.currency,
-        Map.of(),
-        values.working.hourlyRate(),
-        1,
-        Optional.empty(),
-        values.working.discount(),
-        MonthShares.EVEN,
-        WASTE,
-        0,
-        0,
-        OptionalDouble.empty(),
-        north ? new MonthSpan(11, 3) : new MonthSpan(5, 9),
-        0,
-        0,
-        Settings.USUAL_SECOND_PERSON_MINUTES,
-        values.girthFactor,
-        LABOUR_SPREAD,
-        0,
-        north ? Month.SEPTEMBER : Month.MARCH,
-        0,
-        0,
-        Settings.USUAL_LOT_SPREAD,
-        OptionalDouble.empty(),
-        Optional.empty(),
-        Sure.USUAL,
-        MarketSure.KNOWN,
-        LibrarySite.USUAL);
+    return Settings.named("Quick question")
+        .hemisphere(values.hemisphere)
+        .seasonStart(north ? Month.OCTOBER : Month.APRIL)
+        .currency(values.currency)
+        .hourlyRate(values.working.hourlyRate())
+        .discountRate(values.working.discount())
+        .orderLeadMonths(0)
+        .winter(north ? new MonthSpan(11, 3) : new MonthSpan(5, 9))
+        .winterMoveMinutes(0)
+        .girthBaseFactor(values.girthFactor)
+        .yearEnd(north ? Month.SEPTEMBER : Month.MARCH)
+        .build();
   }
 
   private Species species() {
-    return new Species(
-        values.species,
-        LADDER,
-        values.habit,
-        CONDITION,
-        Map.of(CONDITION, new Curve.Steady(values.growth.mmAYear(), Double.POSITIVE_INFINITY)),
-        MonthLists.growth(values.habit, values.hemisphere),
-        values.growth.vigourSpread(),
-        YEAR_SPREAD,
-        OptionalDouble.empty(),
-        values.growth.firstYearLoss(),
-        values.growth.laterLoss(),
-        MonthLists.loss(values.habit, values.hemisphere),
-        LOSS_SPREAD,
-        values.growth.check1(),
-        values.growth.check2(),
-        values.growth.potBoundMonths(),
-        values.growth.potBoundFactor(),
-        Optional.empty(),
-        "",
-        new Sure(Map.of(CONDITION, values.growth.sure()), Sure.USUAL, Sure.USUAL),
-        values.growth.fromLibrary());
+    return Species.named(values.species)
+        .ladder(LADDER)
+        .habit(values.habit)
+        .usualCondition(CONDITION)
+        .growth(
+            Map.of(CONDITION, new Curve.Steady(values.growth.mmAYear(), Double.POSITIVE_INFINITY)))
+        .growthMonths(MonthLists.growth(values.habit, values.hemisphere))
+        .vigourSpread(values.growth.vigourSpread())
+        .firstYearLoss(values.growth.firstYearLoss())
+        .laterLoss(values.growth.laterLoss())
+        .lossMonths(MonthLists.loss(values.habit, values.hemisphere))
+        .checkFirstYear(values.growth.check1())
+        .checkSecondYear(values.growth.check2())
+        .potBoundMonths(values.growth.potBoundMonths())
+        .potBoundFactor(values.growth.potBoundFactor())
+        .sure(new Sure(Map.of(CONDITION, values.growth.sure()), Sure.USUAL, Sure.USUAL))
+        .fromLibrary(values.growth.fromLibrary())
+        .build();
   }
 
   private Grade grade() {
@@ -290,48 +239,25 @@ public final class QuickScenario {
   private Step pottingStep() {
     double ballLitres = values.working.ballShare() * values.litres * FILL;
     Spacing spacing = new Spacing(values.working.gapMm(), OptionalDouble.empty());
-    return new Step(
-        ROUTE,
-        new When.Arrival(),
-        Optional.empty(),
-        values.working.pottingMinutes(),
-        Optional.of(potName()),
-        false,
-        Optional.of(MIX),
-        1,
-        ballLitres,
-        Optional.empty(),
-        Optional.of(spacing),
-        0,
-        0,
-        true,
-        true,
-        Step.GrowthAfter.OF_SPECIES,
-        true,
-        Map.of());
+    return Step.named(ROUTE, new When.Arrival())
+        .minutes(values.working.pottingMinutes())
+        .pot(Optional.of(potName()))
+        .mix(Optional.of(MIX))
+        .ballKeptShare(1)
+        .liftedBallLitres(ballLitres)
+        .spacing(Optional.of(spacing))
+        .sort(true)
+        .rootWork(true)
+        .trainingStarts(true)
+        .build();
   }
 
   private Step yearlyStep() {
     Month month = values.hemisphere == Hemisphere.NORTH ? Month.JUNE : Month.DECEMBER;
-    return new Step(
-        "yearly care",
-        new When.Every(1, month),
-        Optional.empty(),
-        values.working.yearlyMinutes(),
-        Optional.empty(),
-        false,
-        Optional.empty(),
-        0,
-        0,
-        Optional.empty(),
-        Optional.empty(),
-        0,
-        0,
-        false,
-        false,
-        Step.GrowthAfter.OF_SPECIES,
-        false,
-        Map.of());
+    return Step.named("yearly care", new When.Every(1, month))
+        .minutes(values.working.yearlyMinutes())
+        .ballKeptShare(0)
+        .build();
   }
 
   private String potName() {

@@ -54,9 +54,6 @@ public final class SettingsReader {
   public static final TableFormat FORMAT =
       TableFormat.of("settings", NAME, JsonShape.VALUE).with(NOTE);
 
-  /** Common practice, no source: spread of the minutes that the same work takes. */
-  private static final double LABOUR_SPREAD = 0.1;
-
   private static final String[] NEEDED = {
     NurseryShape.CURRENCY, NurseryShape.HOURLY_RATE, NurseryShape.DISCOUNT
   };
@@ -198,42 +195,59 @@ public final class SettingsReader {
     Optional<List<Double>> hours = HoursTable.read(hoursTable, row, findings);
     String stated = row.get(NurseryShape.NAME, As.NAME, name);
     double winterGap = row.get(NurseryShape.WINTER_GAP, As.number(Range.FROM_ZERO), 0.0);
-    double factor = row.get(NurseryShape.GIRTH_FACTOR, As.number(Range.of(0.1, 10)), 1.25);
+    double factor =
+        row.get(
+            NurseryShape.GIRTH_FACTOR,
+            As.number(Range.of(0.1, 10)),
+            Settings.USUAL_GIRTH_BASE_FACTOR);
     Month seasonStart =
         row.get(NurseryShape.SEASON_START, As.CALENDAR_MONTH, north ? Month.OCTOBER : Month.APRIL);
-    return new Settings(
-        stated.isEmpty() ? name : stated,
-        hemisphere,
-        seasonStart,
-        currency,
-        rates(row, currency, findings),
-        row.get(NurseryShape.HOURLY_RATE, money),
-        row.get(NurseryShape.PAID, As.share(), 1.0),
-        hours,
-        row.get(NurseryShape.DISCOUNT, As.percent(Range.of(-99, 1000))),
-        MonthLists.get(row, NurseryShape.SALES_PATTERN, MonthShares.EVEN),
-        row.get(NurseryShape.WASTE, As.percent(Range.of(0, 500)), 0.05),
-        row.get(NurseryShape.ORDER_LEAD, As.whole(MONTHS_AHEAD), 1),
-        row.get(NurseryShape.OPENING_CASH, anyMoney, 0.0),
-        As.optional(row.find(NurseryShape.LOWEST_CASH, anyMoney)),
-        winter(row, north),
-        winterGap,
-        row.get(NurseryShape.WINTER_MOVE, As.number(Range.FROM_ZERO), 1.0),
-        secondPerson(row),
-        factor == 0 ? 1.25 : factor,
-        row.get(NurseryShape.LABOUR_SPREAD, As.percent(Range.of(0, 300)), LABOUR_SPREAD),
-        row.get(NurseryShape.EXCHANGE_SPREAD, As.percent(Range.of(0, 300)), 0.0),
-        row.get(NurseryShape.YEAR_END, As.CALENDAR_MONTH, seasonStart.minus(1)),
-        row.get(NurseryShape.SELLING_COST, As.share(), 0.0),
-        row.get(NurseryShape.MINUTES_A_SALE, As.number(Range.FROM_ZERO), 0.0),
-        row.get(NurseryShape.LOT_SPREAD, As.percent(Range.of(0, 300)), Settings.USUAL_LOT_SPREAD),
-        As.optional(row.find(NurseryShape.HEELED_IN, As.number(Range.OVER_ZERO))),
-        row.find(NurseryShape.COUNTRY, As.NAME),
-        row.get(NurseryShape.ASSUMPTIONS_SURE, As.sure(), Sure.USUAL),
-        new MarketSure(
-            row.get(NurseryShape.PRICES_SURE, As.sure(), 1.0),
-            row.get(NurseryShape.DEMAND_SURE, As.sure(), 1.0)),
-        SiteSettings.read(row, findings));
+    return Settings.named(stated.isEmpty() ? name : stated)
+        .hemisphere(hemisphere)
+        .seasonStart(seasonStart)
+        .currency(currency)
+        .exchangeRates(rates(row, currency, findings))
+        .hourlyRate(row.get(NurseryShape.HOURLY_RATE, money))
+        .paidShare(row.get(NurseryShape.PAID, As.share(), 1.0))
+        .hoursAvailable(hours)
+        .discountRate(row.get(NurseryShape.DISCOUNT, As.percent(Range.of(-99, 1000))))
+        .salesPattern(MonthLists.get(row, NurseryShape.SALES_PATTERN, MonthShares.EVEN))
+        .wasteShare(row.get(NurseryShape.WASTE, As.percent(Range.of(0, 500)), Settings.USUAL_WASTE))
+        .orderLeadMonths(
+            row.get(
+                NurseryShape.ORDER_LEAD, As.whole(MONTHS_AHEAD), Settings.USUAL_ORDER_LEAD_MONTHS))
+        .openingCash(row.get(NurseryShape.OPENING_CASH, anyMoney, 0.0))
+        .lowestCash(As.optional(row.find(NurseryShape.LOWEST_CASH, anyMoney)))
+        .winter(winter(row, north))
+        .winterGapMm(winterGap)
+        .winterMoveMinutes(
+            row.get(
+                NurseryShape.WINTER_MOVE,
+                As.number(Range.FROM_ZERO),
+                Settings.USUAL_WINTER_MOVE_MINUTES))
+        .secondPersonMinutes(secondPerson(row))
+        .girthBaseFactor(factor == 0 ? Settings.USUAL_GIRTH_BASE_FACTOR : factor)
+        .labourSpread(
+            row.get(
+                NurseryShape.LABOUR_SPREAD,
+                As.percent(Range.of(0, 300)),
+                Settings.USUAL_LABOUR_SPREAD))
+        .exchangeSpread(row.get(NurseryShape.EXCHANGE_SPREAD, As.percent(Range.of(0, 300)), 0.0))
+        .yearEnd(row.get(NurseryShape.YEAR_END, As.CALENDAR_MONTH, seasonStart.minus(1)))
+        .sellingCostShare(row.get(NurseryShape.SELLING_COST, As.share(), 0.0))
+        .minutesASale(row.get(NurseryShape.MINUTES_A_SALE, As.number(Range.FROM_ZERO), 0.0))
+        .lotSpread(
+            row.get(
+                NurseryShape.LOT_SPREAD, As.percent(Range.of(0, 300)), Settings.USUAL_LOT_SPREAD))
+        .heeledInPerM2(As.optional(row.find(NurseryShape.HEELED_IN, As.number(Range.OVER_ZERO))))
+        .country(row.find(NurseryShape.COUNTRY, As.NAME))
+        .assumptionsSure(row.get(NurseryShape.ASSUMPTIONS_SURE, As.sure(), Sure.USUAL))
+        .market(
+            new MarketSure(
+                row.get(NurseryShape.PRICES_SURE, As.sure(), 1.0),
+                row.get(NurseryShape.DEMAND_SURE, As.sure(), 1.0)))
+        .library(SiteSettings.read(row, findings))
+        .build();
   }
 
   /** The minutes under their name, or under the older one. */

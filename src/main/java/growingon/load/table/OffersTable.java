@@ -269,22 +269,21 @@ public final class OffersTable {
     Optional<Offer> offer =
         row.accept(
             () ->
-                new Offer(
-                    name,
-                    take ? quantity : 0,
-                    currency,
-                    rate.orElseThrow(),
-                    distinct(breaks),
-                    multiple,
-                    most.map(OptionalInt::of).orElse(OptionalInt.empty()),
-                    arrival,
-                    orderBy,
-                    carriage,
-                    importCharges,
-                    lossSure,
-                    fails,
-                    again,
-                    lot.orElseThrow()));
+                Offer.named(name, lot.orElseThrow())
+                    .take(take ? quantity : 0)
+                    .currency(currency)
+                    .rate(rate.orElseThrow())
+                    .breaks(distinct(breaks))
+                    .multiple(multiple)
+                    .most(most.map(OptionalInt::of).orElse(OptionalInt.empty()))
+                    .arrival(arrival)
+                    .orderBy(orderBy)
+                    .carriage(carriage)
+                    .importCharges(importCharges)
+                    .lossSure(lossSure)
+                    .fails(fails)
+                    .again(again)
+                    .build());
     offer.ifPresent(made -> checkWhole(row, made));
     return offer;
   }
@@ -430,27 +429,20 @@ public final class OffersTable {
       return Optional.empty();
     }
     return Optional.of(
-        new Lot(
-            name,
-            species,
-            form,
-            0,
-            arrival,
-            arrival,
-            trunks.get(),
-            quality.get(),
-            potting,
-            standing,
-            route,
-            Optional.empty(),
-            Optional.empty(),
-            hold,
-            0,
-            notBefore,
-            apart,
-            untouched,
-            0,
-            Optional.empty(),
-            papers));
+        Lot.named(name, species)
+            .form(form)
+            .arrived(arrival)
+            .counted(arrival)
+            .trunks(trunks.get())
+            .quality(quality.get())
+            .potting(potting)
+            .standing(standing)
+            .route(route)
+            .hold(hold)
+            .notBefore(notBefore)
+            .apartMonths(apart)
+            .untouched(untouched)
+            .papers(papers)
+            .build());
   }
 }

@@ -165,7 +165,7 @@ public final class RoutesTable {
             ? row.find(POT, As.TEXT).filter(none -> false)
             : row.findName(POT, known.pots().names());
     Optional<String> mix = row.findName(MIX, known.mixes().names());
-    double ballKept = row.get(BALL_KEPT, As.share(), 0.5);
+    double ballKept = row.get(BALL_KEPT, As.share(), Step.USUAL_BALL_KEPT);
     double liftedBall = row.get(LIFTED_BALL, As.number(Range.FROM_ZERO), 0.0);
     Optional<String> place = row.findName(PLACE, known.places().names());
     Optional<Spacing> spacing = Spacings.find(row);
@@ -182,25 +182,24 @@ public final class RoutesTable {
     }
     return row.accept(
         () ->
-            new Step(
-                name,
-                when,
-                toMonth,
-                minutes,
-                pot,
-                potEnds,
-                mix,
-                ballKept,
-                liftedBall,
-                place,
-                spacing,
-                loss,
-                cull,
-                sort,
-                rootWork,
-                growthAfter,
-                training,
-                materials));
+            Step.named(name, when)
+                .toMonth(toMonth)
+                .minutes(minutes)
+                .pot(pot)
+                .potEnds(potEnds)
+                .mix(mix)
+                .ballKeptShare(ballKept)
+                .liftedBallLitres(liftedBall)
+                .place(place)
+                .spacing(spacing)
+                .lossShare(loss)
+                .cullShare(cull)
+                .sort(sort)
+                .rootWork(rootWork)
+                .growthAfter(growthAfter)
+                .trainingStarts(training)
+                .materials(materials)
+                .build());
   }
 
   private static Step.GrowthAfter growthAfter(Row row, boolean rootWork) {

@@ -63,21 +63,40 @@ final class SpeciesRow {
     MonthShares lossMonths =
         months(SpeciesShape.Entry.LOSS_MONTHS, MonthLists.loss(habit, hemisphere));
     double vigourSpread =
-        lent.vigourSpread(SpeciesTable.VIGOUR_SPREAD, As.percent(SpeciesTable.SPREAD), 0.2);
+        lent.vigourSpread(
+            SpeciesTable.VIGOUR_SPREAD,
+            As.percent(SpeciesTable.SPREAD),
+            Species.USUAL_VIGOUR_SPREAD);
     double yearSpread =
         lent.get(
-            SpeciesTable.YEAR_SPREAD, As.percent(SpeciesTable.SPREAD), 0.1, Taxon::yearSpread, "");
+            SpeciesTable.YEAR_SPREAD,
+            As.percent(SpeciesTable.SPREAD),
+            Species.USUAL_YEAR_SPREAD,
+            Taxon::yearSpread,
+            "");
     OptionalDouble lotSpread =
         As.optional(row.find(SpeciesTable.LOT_SPREAD, As.percent(SpeciesTable.SPREAD)));
     double firstYearLoss = lent.loss(SpeciesTable.FIRST_YEAR_LOSS, usual, Figures::firstYearLoss);
     double laterLoss = lent.loss(SpeciesTable.LATER_LOSS, usual, Figures::laterLoss);
-    double lossSpread = row.get(SpeciesTable.LOSS_SPREAD, As.percent(SpeciesTable.SPREAD), 0.25);
-    double check1 = row.get(SpeciesTable.CHECK_1, As.number(SpeciesTable.FACTOR), 0.6);
-    double check2 = row.get(SpeciesTable.CHECK_2, As.number(SpeciesTable.FACTOR), 0.85);
+    double lossSpread =
+        row.get(
+            SpeciesTable.LOSS_SPREAD, As.percent(SpeciesTable.SPREAD), Species.USUAL_LOSS_SPREAD);
+    double check1 =
+        row.get(
+            SpeciesTable.CHECK_1, As.number(SpeciesTable.FACTOR), Species.USUAL_CHECK_FIRST_YEAR);
+    double check2 =
+        row.get(
+            SpeciesTable.CHECK_2, As.number(SpeciesTable.FACTOR), Species.USUAL_CHECK_SECOND_YEAR);
     int potBoundMonths =
-        row.get(SpeciesTable.POT_BOUND_MONTHS, As.whole(SpeciesTable.POT_BOUND), 36);
+        row.get(
+            SpeciesTable.POT_BOUND_MONTHS,
+            As.whole(SpeciesTable.POT_BOUND),
+            Species.USUAL_POT_BOUND_MONTHS);
     double potBoundFactor =
-        row.get(SpeciesTable.POT_BOUND_FACTOR, As.number(SpeciesTable.FACTOR), 0.6);
+        row.get(
+            SpeciesTable.POT_BOUND_FACTOR,
+            As.number(SpeciesTable.FACTOR),
+            Species.USUAL_POT_BOUND_FACTOR);
     Optional<String> winterPlace = row.findName(SpeciesTable.WINTER_PLACE, places.names());
     String healthNote = lent.healthNote(SpeciesTable.HEALTH_NOTE);
     Sure sure = sure(growth);
@@ -85,28 +104,28 @@ final class SpeciesRow {
     checkUsual(usual, growth);
     return row.accept(
         () ->
-            new Species(
-                name,
-                ladder,
-                habit,
-                usual,
-                growth,
-                growthMonths,
-                vigourSpread,
-                yearSpread,
-                lotSpread,
-                firstYearLoss,
-                laterLoss,
-                lossMonths,
-                lossSpread,
-                check1,
-                check2,
-                potBoundMonths,
-                potBoundFactor,
-                winterPlace,
-                healthNote,
-                sure,
-                lent.fromLibrary()));
+            Species.named(name)
+                .ladder(ladder)
+                .habit(habit)
+                .usualCondition(usual)
+                .growth(growth)
+                .growthMonths(growthMonths)
+                .vigourSpread(vigourSpread)
+                .yearSpread(yearSpread)
+                .lotSpread(lotSpread)
+                .firstYearLoss(firstYearLoss)
+                .laterLoss(laterLoss)
+                .lossMonths(lossMonths)
+                .lossSpread(lossSpread)
+                .checkFirstYear(check1)
+                .checkSecondYear(check2)
+                .potBoundMonths(potBoundMonths)
+                .potBoundFactor(potBoundFactor)
+                .winterPlace(winterPlace)
+                .healthNote(healthNote)
+                .sure(sure)
+                .fromLibrary(lent.fromLibrary())
+                .build());
   }
 
   private String usualCondition() {

@@ -214,28 +214,26 @@ public final class StockTable {
     Optional<Lot> lot =
         row.accept(
             () ->
-                new Lot(
-                    name,
-                    species,
-                    form,
-                    quantity,
-                    arrived,
-                    counted,
-                    trunks.orElseThrow(),
-                    quality.orElseThrow(),
-                    potting,
-                    standing,
-                    route,
-                    lastStep,
-                    training,
-                    hold,
-                    kept,
-                    notBefore,
-                    apart,
-                    untouched,
-                    unitCost,
-                    Optional.empty(),
-                    papers));
+                Lot.named(name, species)
+                    .form(form)
+                    .quantity(quantity)
+                    .arrived(arrived)
+                    .counted(counted)
+                    .trunks(trunks.orElseThrow())
+                    .quality(quality.orElseThrow())
+                    .potting(potting)
+                    .standing(standing)
+                    .route(route)
+                    .lastStep(lastStep)
+                    .trainingSince(training)
+                    .hold(hold)
+                    .kept(kept)
+                    .notBefore(notBefore)
+                    .apartMonths(apart)
+                    .untouched(untouched)
+                    .unitCost(unitCost)
+                    .papers(papers)
+                    .build());
     lot.ifPresent(made -> checkWhole(row, made));
     return lot;
   }

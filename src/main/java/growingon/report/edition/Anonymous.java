@@ -66,20 +66,19 @@ final class Anonymous {
 
   private Offer offer(Offer offer) {
     String alias = aliases.of(offer.name());
-    return new Offer(
-        alias,
-        offer.take(),
-        offer.currency(),
-        offer.rate(),
-        offer.breaks(),
-        offer.multiple(),
-        offer.most(),
-        offer.arrival(),
-        offer.orderBy(),
-        offer.carriage(),
-        offer.importCharges(),
-        offer.lossSure(),
-        offer.fails(),
-        offer.lot().as(alias, papers(offer.lot())));
+    return Offer.named(alias, offer.lot().as(alias, papers(offer.lot())))
+        .take(offer.take())
+        .currency(offer.currency())
+        .rate(offer.rate())
+        .breaks(offer.breaks())
+        .multiple(offer.multiple())
+        .most(offer.most())
+        .arrival(offer.arrival())
+        .orderBy(offer.orderBy())
+        .carriage(offer.carriage())
+        .importCharges(offer.importCharges())
+        .lossSure(offer.lossSure())
+        .fails(offer.fails())
+        .build();
   }
 }
