@@ -41,6 +41,23 @@ final class Grading {
     this.byThickness = new double[grades.length + 1];
   }
 
+  /** The same so far, for a lot that goes on apart with a clock and plants of its own. */
+  Grading(Grading same, GrowthClock clock, Streams streams) {
+    this.grades = same.grades;
+    this.clock = clock;
+    this.thick = same.thick.clone();
+    this.slicesThickFor = same.slicesThickFor.clone();
+    this.sellsAs = same.sellsAs.clone();
+    this.saleTable = same.saleTable.clone();
+    this.byThickness = new double[same.byThickness.length];
+    this.crossings = same.crossings.goingOn(clock);
+    this.streams = streams;
+    this.readyCells = same.readyCells;
+    this.tableFrom = same.tableFrom;
+    this.tableUntil = same.tableUntil;
+    this.graded = same.graded;
+  }
+
   /** The plants to be graded are these, or their numbers changed otherwise than by sale. */
   void of(Streams all) {
     streams = all;
@@ -208,6 +225,19 @@ final class Grading {
     double ready = 0;
     for (Stream stream : streams.of(quality)) {
       ready += stream.ready[grade];
+    }
+    return ready;
+  }
+
+  /** The same once some shares of them were sold one after another. */
+  double readyAfter(Quality quality, int grade, double[] sold, int sales) {
+    double ready = 0;
+    for (Stream stream : streams.of(quality)) {
+      double left = stream.ready[grade];
+      for (int i = 0; i < sales; i++) {
+        left *= 1 - sold[i];
+      }
+      ready += left;
     }
     return ready;
   }

@@ -31,6 +31,18 @@ final class GrowthClock {
     this.trunkAtZero = start.trunks;
   }
 
+  /** The same so far, for a lot that goes on apart; what it starts from is never changed. */
+  GrowthClock(GrowthClock same) {
+    this.start = same.start;
+    this.vigour = same.vigour;
+    this.trunkAtZero = same.trunkAtZero;
+    this.coordinates = same.coordinates;
+    this.gradeCoordinates = same.gradeCoordinates;
+    this.now = same.now;
+    this.curve = same.curve;
+    this.flow = same.flow;
+  }
+
   /** Growth years of a plant of vigour 1 since the law began. */
   double now() {
     return now;

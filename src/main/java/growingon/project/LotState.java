@@ -53,6 +53,32 @@ final class LotState {
     new TakingUp(this, programme.nursery()).takeUp(run);
   }
 
+  /**
+   * The same so far, for a lot of which nothing is known that from now on fares otherwise.
+   *
+   * @param to takes down what happens from now on
+   */
+  LotState(LotState same, Recorder to) {
+    this.plan = same.plan;
+    this.to = to;
+    this.history = null;
+    this.minutes = same.minutes;
+    this.calendar = same.calendar;
+    this.care = same.care;
+    this.heads = new HeadCount(same.heads, to);
+    this.past = new KnownPast(this, LotFacts.NONE, heads);
+    this.plants = new Growing(same.plants);
+    this.schedule = new Schedule(same.schedule);
+    this.training = new Training(same.training, schedule);
+    this.position = new Position(same.position);
+    this.vessel = new Vessel(same.vessel);
+    this.speed = new Speed(same.speed);
+    this.survival = new Survival(same.survival);
+    this.works = new Works(same.works, this, heads, to);
+    this.standing = same.standing;
+    this.soldInMonth = same.soldInMonth;
+  }
+
   /** Growth and losses of a month from an older count to the plan's first month. */
   void carryForward(int month) {
     position.begin(month, vessel.isPotted());

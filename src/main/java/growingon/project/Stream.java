@@ -63,6 +63,13 @@ final class Stream {
     return new Stream(this);
   }
 
+  /** The same plants as they are now. */
+  Stream goingOn() {
+    Stream same = new Stream(this);
+    System.arraycopy(ready, 0, same.ready, 0, ready.length);
+    return same;
+  }
+
   /** Plants of a slice of the lot. */
   double weight(int slice) {
     int at = position[slice];

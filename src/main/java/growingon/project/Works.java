@@ -46,6 +46,20 @@ final class Works {
     this.sorted = plan.lot.quality().sorted();
   }
 
+  /** The same so far, for a lot that goes on apart. */
+  Works(Works same, LotState lot, HeadCount heads, Recorder to) {
+    this.lot = lot;
+    this.plan = same.plan;
+    this.heads = heads;
+    this.to = to;
+    this.history = null;
+    this.nursery = same.nursery;
+    this.settings = same.settings;
+    this.minutes = same.minutes;
+    this.waiting = same.waiting.clone();
+    this.sorted = same.sorted;
+  }
+
   /** Whether the plants are sorted by quality. */
   boolean isSorted() {
     return sorted;
