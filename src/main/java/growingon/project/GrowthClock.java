@@ -2,7 +2,6 @@ package growingon.project;
 
 import growingon.growth.Flow;
 import growingon.nursery.Curve;
-import java.util.Arrays;
 import java.util.stream.DoubleStream;
 
 /**
@@ -24,6 +23,7 @@ final class GrowthClock {
   private Flow flow;
   private double[] trunks;
   private double trunksAt = NOT_YET;
+  private double mostAtZero = NOT_YET;
 
   GrowthClock(GrowthStart start) {
     this.start = start;
@@ -86,6 +86,7 @@ final class GrowthClock {
     gradeCoordinates = null;
     now = 0;
     trunksAt = NOT_YET;
+    mostAtZero = NOT_YET;
   }
 
   /** The crossings of the law that a lot starts with, which all its runs share. */
@@ -128,10 +129,9 @@ final class GrowthClock {
 
   /** No trunk is thicker than this, mm: that of a thickest and strongest plant. */
   double trunkAtMost() {
-    return flow.advance(max(trunkAtZero), max(vigour) * now);
-  }
-
-  private static double max(double[] values) {
-    return Arrays.stream(values).max().orElse(0);
+    if (mostAtZero == NOT_YET) {
+      mostAtZero = GrowthStart.max(trunkAtZero);
+    }
+    return flow.advance(mostAtZero, start.mostVigour * now);
   }
 }

@@ -100,6 +100,11 @@ final class Position {
         && !plan.winterPlace.equals(own);
   }
 
+  /** Whether it may go into the winter place or back at the start of a month. */
+  boolean mayTurn(int month, boolean potted) {
+    return inWinterPlace != wintersIn(month, potted);
+  }
+
   /**
    * Goes into the winter place or back at the start of a month. A lot goes in when winter begins,
    * or later if two or more months of it are left; going out is at its end.

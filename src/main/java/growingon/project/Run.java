@@ -149,7 +149,7 @@ final class Run {
 
   /** The order of a month up to its sales (design section 6.4). */
   private void beforeSales(int month, LotState lot) {
-    if (month < lot.plan.start) {
+    if (month < lot.plan.start || lot.isGone()) {
       return;
     }
     if (month == lot.plan.start) {

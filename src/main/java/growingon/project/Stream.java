@@ -158,7 +158,9 @@ final class Stream {
     }
     double left = 1 - share;
     for (int i = 0; i < weights.length; i++) {
-      weights[i] *= sellsAs[slices[i]] == grade ? left : 1;
+      if (sellsAs[slices[i]] == grade) {
+        weights[i] *= left;
+      }
     }
     sum = Math.max(0, sum - ready[grade] * share);
     ready[grade] *= left;
