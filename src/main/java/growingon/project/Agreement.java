@@ -74,6 +74,20 @@ final class Agreement implements Market.Stall {
     sales++;
   }
 
+  /** A lot sells to a row what a lot of another agreement sells in a sale. */
+  void sellAs(Agreement other, int sale, int ofLot, DemandRow to) {
+    sell(ofLot, to, other.quality[sale], other.share[sale], other.units[sale]);
+  }
+
+  /** Number of the first sale from one on that is not to a row. */
+  int endOf(DemandRow to, int from) {
+    int end = from;
+    while (end < sales && row[end].index() == to.index()) {
+      end++;
+    }
+    return end;
+  }
+
   private void grow() {
     int room = 2 * sales;
     lot = Arrays.copyOf(lot, room);

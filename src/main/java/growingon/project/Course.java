@@ -140,7 +140,8 @@ final class Course {
       return;
     }
     market.follow(month);
-    isAsFirst = isNothingElseReady();
+    long otherCells = cellsNotShared();
+    isAsFirst = otherCells == 0;
     if (isAsFirst) {
       return;
     }
@@ -150,7 +151,7 @@ final class Course {
         market.takeOver(lot, first.market.readyCells(shared[lot]));
       }
     }
-    market.sellAt(agreed);
+    market.sellBeside(first.agreed, placeHere, otherCells, agreed);
     for (int lot = 0; lot < lots.length; lot++) {
       if (shared[lot] != OWN && !agreed.isAlike(lot, first.agreed, shared[lot])) {
         part(lot);
@@ -158,19 +159,16 @@ final class Course {
     }
   }
 
-  /** Whether neither its own lots nor those of the first one that it does not share are ready. */
-  private boolean isNothingElseReady() {
+  /** Cells in which its own lots, or those of the first one that it does not share, have plants. */
+  private long cellsNotShared() {
+    long cells = 0;
     for (int i = 0; i < owns; i++) {
-      if (market.readyCells(own[i]) != 0) {
-        return false;
-      }
+      cells |= market.readyCells(own[i]);
     }
     for (int i = 0; i < aparts; i++) {
-      if (first.market.readyCells(apart[i]) != 0) {
-        return false;
-      }
+      cells |= first.market.readyCells(apart[i]);
     }
-    return true;
+    return cells;
   }
 
   /** Lets what was agreed on leave its own lots. */

@@ -15,7 +15,8 @@ final class Grading {
   /** Twelve twelfths of a year's growth may fall short of a year by this much of rounding. */
   static final double ROUNDING = 1e-12;
 
-  private static final int QUALITIES = Quality.values().length;
+  private static final Quality[] ALL = Quality.values();
+  private static final int QUALITIES = ALL.length;
 
   private final Grade[] grades;
   private final GrowthClock clock;
@@ -145,6 +146,15 @@ final class Grading {
    */
   static long cellBit(Quality quality, int grade) {
     return 1L << (grade * QUALITIES + quality.ordinal());
+  }
+
+  /** The bits of a grade in all qualities. */
+  static long cells(int grade) {
+    long cells = 0;
+    for (Quality quality : ALL) {
+      cells |= cellBit(quality, grade);
+    }
+    return cells;
   }
 
   private void gradeAll() {

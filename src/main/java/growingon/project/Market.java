@@ -135,11 +135,42 @@ final class Market {
     sell(known.nothing(), stall);
   }
 
-  private void sell(double[] met, Stall stall) {
+  /**
+   * Agrees on what is sold beside another programme: the same to a row of a grade that no other
+   * lots than shared ones offer.
+   *
+   * @param first what was agreed on there
+   * @param placeHere index here of a lot there
+   * @param otherCells cells in which lots are ready that the two do not share
+   */
+  void sellBeside(Agreement first, int[] placeHere, long otherCells, Agreement agreed) {
+    noteReady();
+    int at = 0;
+    for (DemandRow row : rows) {
+      int begin = at;
+      at = first.endOf(row, at);
+      if ((otherCells & Grading.cells(row.grade())) == 0) {
+        for (int sale = begin; sale < at; sale++) {
+          agreed.sellAs(first, sale, placeHere[first.lot(sale)], row);
+        }
+      } else {
+        double wanted = wanted(row);
+        if (!Negligible.is(wanted)) {
+          meet(row, wanted, agreed);
+        }
+      }
+    }
+  }
+
+  private void noteReady() {
     readySomewhere = 0;
     for (long cells : readyCells) {
       readySomewhere |= cells;
     }
+  }
+
+  private void sell(double[] met, Stall stall) {
+    noteReady();
     for (DemandRow row : rows) {
       double wanted = wanted(row) - met[row.index()];
       if (Negligible.is(wanted)) {

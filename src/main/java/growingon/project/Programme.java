@@ -56,9 +56,19 @@ public final class Programme {
     this.lots = lots;
     this.rows = new DemandRow[like.rows.length];
     for (int i = 0; i < rows.length; i++) {
-      rows[i] = like.rows[i].metFrom(lots);
+      int same = firstMetAlike(like.rows, i);
+      rows[i] = same < i ? like.rows[i].metFrom(rows[same].batches()) : like.rows[i].metFrom(lots);
     }
     this.asks = like.asks;
+  }
+
+  /** The first row that is met from the same lots as one. */
+  private static int firstMetAlike(DemandRow[] rows, int of) {
+    int row = 0;
+    while (!rows[row].isMetAs(rows[of])) {
+      row++;
+    }
+    return row;
   }
 
   /** Makes a checked scenario ready. */
