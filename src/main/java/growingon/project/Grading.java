@@ -260,7 +260,7 @@ final class Grading {
     double sum = 0;
     for (Stream stream : streams.of(quality)) {
       if (stream.ready[grade] > 0) {
-        sum += stream.sum(grade, sellsAs, slice -> clock.trunk(slice) - least);
+        sum += stream.mmAbove(least, grade, sellsAs, clock);
       }
     }
     return sum;

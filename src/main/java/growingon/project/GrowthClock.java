@@ -109,6 +109,10 @@ final class GrowthClock {
 
   /** Trunk of a slice now, mm. */
   double trunk(int slice) {
+    return trunksAt == now ? trunks[slice] : advanced(slice);
+  }
+
+  private double advanced(int slice) {
     return flow.advance(trunkAtZero[slice], coordinates[slice], vigour[slice] * now);
   }
 
@@ -120,7 +124,7 @@ final class GrowthClock {
     if (trunksAt != now) {
       trunks = trunks == null ? new double[vigour.length] : trunks;
       for (int i = 0; i < trunks.length; i++) {
-        trunks[i] = trunk(i);
+        trunks[i] = advanced(i);
       }
       trunksAt = now;
     }

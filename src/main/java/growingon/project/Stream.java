@@ -2,7 +2,6 @@ package growingon.project;
 
 import growingon.nursery.Quality;
 import java.util.Arrays;
-import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -140,12 +139,12 @@ final class Stream {
     }
   }
 
-  /** Adds a number of each plant up over the plants that sell as a grade. */
-  double sum(int grade, int[] sellsAs, IntToDoubleFunction ofSlice) {
+  /** Adds up by how many mm the trunks of the plants that sell as a grade are above its least. */
+  double mmAbove(double least, int grade, int[] sellsAs, GrowthClock clock) {
     double total = 0;
     for (int i = 0; i < weights.length; i++) {
       if (sellsAs[slices[i]] == grade && weights[i] > 0) {
-        total += weights[i] * ofSlice.applyAsDouble(slices[i]);
+        total += weights[i] * (clock.trunk(slices[i]) - least);
       }
     }
     return total;
