@@ -55,7 +55,12 @@ public final class Buying {
       return lines;
     }
     Sample given =
-        engine.on(List.of(question.asGiven()), OnDraws.FIRST, OnDraws.FIRST + Search.CHOOSING)[0];
+        engine
+            .on(
+                question.asGiven(),
+                List.of(question.asGiven()),
+                OnDraws.FIRST,
+                OnDraws.FIRST + Search.CHOOSING)[0];
     return lines.withChanceBelow(given.below(lines.lowestCash()));
   }
 

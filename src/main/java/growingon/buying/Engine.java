@@ -4,12 +4,12 @@ import growingon.chance.Draws;
 import growingon.chance.Workers;
 import growingon.money.Finance;
 import growingon.money.Part;
+import growingon.money.Parts;
 import growingon.money.Prices;
-import growingon.money.Tally;
 import growingon.money.Whole;
-import growingon.nursery.Lot;
 import growingon.nursery.Scenario;
 import growingon.project.Luck;
+import growingon.project.Programme;
 import growingon.project.ReadyLots;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -30,6 +30,15 @@ final class Engine {
   /** So many parts of the plan's line are kept. */
   private static final int KEPT = 1500;
 
+  /** So many candidates are run in one run beside the one that they differ from. */
+  private static final int AT_ONCE = 32;
+
+  /** With fewer, a second run beside costs more than it saves. */
+  private static final int FEW = 4;
+
+  /** Of so many candidates all that they cause is held at once. */
+  private static final int MOST_AT_ONCE = 500;
+
   /** Of each draw the parts of so many candidates are kept: those that many are compared with. */
   private static final int KEPT_OF_A_DRAW = 3;
 
@@ -47,7 +56,9 @@ final class Engine {
   private final AtomicLong runs = new AtomicLong();
   private final AtomicLong partsRun = new AtomicLong();
   private final AtomicLong partsKept = new AtomicLong();
+  private final Map<Key, Programme> programmes = Collections.synchronizedMap(new Recent<>(KEPT));
   private final ThreadLocal<Whole> whole;
+  private final ThreadLocal<Parts> parts;
 
   /** Which lots of a ladder run. */
   private record Key(String ladder, List<Integer> values) {}
@@ -89,6 +100,7 @@ final class Engine {
     this.rate = scenario.nursery().settings().discountRate();
     this.opening = scenario.nursery().settings().openingCash();
     this.whole = ThreadLocal.withInitial(() -> new Whole(scenario));
+    this.parts = ThreadLocal.withInitial(() -> new Parts(scenario, prices));
   }
 
   Question question() {
@@ -119,14 +131,31 @@ final class Engine {
 
   /** The plan's line of a candidate. */
   Outcome line(Candidate candidate) {
-    return outcome(candidate, Luck.NONE, line);
+    return lines(candidate, List.of(candidate)).get(0);
   }
 
-  /** The plan's lines of candidates, on all threads. */
-  List<Outcome> lines(List<Candidate> candidates) {
+  /**
+   * The plan's lines of candidates, on all threads.
+   *
+   * @param from a candidate from which they differ little: it is run beside them
+   */
+  List<Outcome> lines(Candidate from, List<Candidate> candidates) {
     Outcome[] outcomes = new Outcome[candidates.size()];
-    each(candidates.size(), i -> outcomes[i] = line(candidates.get(i)));
+    for (int begin = 0; begin < outcomes.length; begin += MOST_AT_ONCE) {
+      int first = begin;
+      int some = Math.min(MOST_AT_ONCE, outcomes.length - begin);
+      Map<Key, Part> parts = runLine(from, candidates.subList(first, first + some));
+      each(some, i -> outcomes[first + i] = outcome(candidates.get(first + i), parts));
+    }
     return Arrays.asList(outcomes);
+  }
+
+  private Map<Key, Part> runLine(Candidate from, List<Candidate> candidates) {
+    Map<Key, Part> parts = new ConcurrentHashMap<>();
+    List<Together> together = together(from, candidates, line, parts, threads);
+    each(together.size(), i -> together.get(i).run(Luck.NONE, parts));
+    keep(from, parts, line);
+    return parts;
   }
 
   /** What is done with a number. */
@@ -147,11 +176,12 @@ final class Engine {
   /**
    * Candidates on draws.
    *
+   * @param by a candidate from which they differ little: it is run beside them
    * @param from number of the first draw
    * @param to number of the last, not counted in
    * @return [candidate][draw]
    */
-  Sample[] on(List<Candidate> candidates, int from, int to) {
+  Sample[] on(Candidate by, List<Candidate> candidates, int from, int to) {
     Sample[] samples = new Sample[candidates.size()];
     for (int i = 0; i < samples.length; i++) {
       samples[i] = new Sample(new double[to - from], new double[to - from]);
@@ -164,9 +194,14 @@ final class Engine {
           Map<Key, Part> kept =
               from >= OnDraws.FIRST
                   ? drawn.computeIfAbsent(from + draw, any -> new Recent<>(keptOfADraw))
-                  : new Recent<>(keptOfADraw);
+                  : Map.of();
+          Map<Key, Part> parts = new LinkedHashMap<>();
+          together(by, candidates, kept, parts, 1).forEach(each -> each.run(luck, parts));
+          if (from >= OnDraws.FIRST) {
+            keep(by, parts, kept);
+          }
           for (int i = 0; i < samples.length; i++) {
-            Outcome outcome = outcome(candidates.get(i), luck, kept);
+            Outcome outcome = outcome(candidates.get(i), parts);
             samples[i].values()[draw] = outcome.value();
             samples[i].lowest()[draw] = outcome.lowestCash();
           }
@@ -179,37 +214,138 @@ final class Engine {
     drawn.clear();
   }
 
-  private Outcome outcome(Candidate candidate, Luck luck, Map<Key, Part> kept) {
-    runs.incrementAndGet();
-    List<Part> parts = new ArrayList<>();
+  /** What was run last is kept; the candidate that others were run beside counts as used last. */
+  private void keep(Candidate by, Map<Key, Part> parts, Map<Key, Part> kept) {
+    kept.putAll(parts);
+    question.ladders().forEach(ladder -> kept.get(key(ladder, by)));
+  }
+
+  /**
+   * What is still to be run of candidates: of each ladder those that differ, beside each other.
+   *
+   * @param kept what was run before
+   * @param parts takes what of it is wanted
+   * @param atLeast into so many runs it is divided if there is enough of it
+   */
+  private List<Together> together(
+      Candidate by,
+      List<Candidate> candidates,
+      Map<Key, Part> kept,
+      Map<Key, Part> parts,
+      int atLeast) {
+    List<Together> together = new ArrayList<>();
     for (String ladder : question.ladders()) {
-      Key key = new Key(ladder, question.key(ladder, candidate));
-      Part part = kept.get(key);
-      if (part == null) {
-        part = run(question.lots(ladder, candidate), luck);
-        kept.put(key, part);
-        partsRun.incrementAndGet();
-      } else {
-        partsKept.incrementAndGet();
+      Map<Key, Candidate> open = new LinkedHashMap<>();
+      for (Candidate candidate : candidates) {
+        Key key = key(ladder, candidate);
+        boolean isMet = parts.containsKey(key) || open.containsKey(key);
+        Part part = isMet ? null : kept.get(key);
+        if (part != null) {
+          parts.put(key, part);
+        } else if (!isMet) {
+          open.put(key, candidate);
+        }
+        partsKept.addAndGet(isMet || part != null ? 1 : 0);
       }
-      parts.add(part);
+      divide(ladder, by, open, atLeast, together);
     }
-    Whole.Sum sum = whole.get().of(parts);
+    return together;
+  }
+
+  private void divide(
+      String ladder, Candidate by, Map<Key, Candidate> open, int atLeast, List<Together> together) {
+    Key beside = key(ladder, by);
+    boolean isOpen = open.remove(beside) != null;
+    List<Key> keys = List.copyOf(open.keySet());
+    if (keys.isEmpty() && !isOpen) {
+      return;
+    }
+    if (keys.size() == 1 && !isOpen) {
+      together.add(new Together(keys, List.of(programme(ladder, keys.get(0), open))));
+      return;
+    }
+    open.put(beside, by);
+    Programme first = programme(ladder, beside, open);
+    int runs =
+        Math.max((keys.size() + AT_ONCE - 1) / AT_ONCE, Math.min(atLeast, keys.size() / FEW));
+    for (int i = 0; i < Math.max(1, runs); i++) {
+      List<Key> some = new ArrayList<>(List.of(beside));
+      some.addAll(
+          keys.subList(
+              i * keys.size() / Math.max(1, runs), (i + 1) * keys.size() / Math.max(1, runs)));
+      List<Programme> programmes = new ArrayList<>(List.of(first));
+      some.subList(1, some.size()).forEach(key -> programmes.add(programme(ladder, key, open)));
+      together.add(new Together(some, programmes));
+    }
+  }
+
+  private Programme programme(String ladder, Key key, Map<Key, Candidate> of) {
+    Programme known = programmes.get(key);
+    if (known == null) {
+      known = ready.programme(question.lots(ladder, of.get(key)));
+      programmes.put(key, known);
+    }
+    return known;
+  }
+
+  private Key key(String ladder, Candidate candidate) {
+    return new Key(ladder, question.key(ladder, candidate));
+  }
+
+  /** Programmes that are run at once, the first of which the others differ little from. */
+  private final class Together {
+    private final List<Key> keys;
+    private final List<Programme> of;
+
+    Together(List<Key> keys, List<Programme> of) {
+      this.keys = keys;
+      this.of = of;
+    }
+
+    void run(Luck luck, Map<Key, Part> into) {
+      Parts counted = parts.get();
+      List<Part> found;
+      try {
+        found =
+            of.size() == 1
+                ? List.of(counted.of(of.get(0), luck))
+                : counted.of(of.get(0), of.subList(1, of.size()), luck);
+      } catch (IllegalStateException unbalanced) {
+        throw named(unbalanced, luck);
+      }
+      partsRun.addAndGet(keys.size());
+      for (int i = 0; i < keys.size(); i++) {
+        into.put(keys.get(i), found.get(i));
+      }
+    }
+
+    /** The fault with the lots of the programme in which it comes up. */
+    private IllegalStateException named(IllegalStateException unbalanced, Luck luck) {
+      for (Programme each : of) {
+        try {
+          parts.get().of(each, luck);
+        } catch (IllegalStateException alone) {
+          return new IllegalStateException(
+              alone.getMessage() + ", with " + Words.of(each.scenario().lots()), alone);
+        }
+      }
+      return unbalanced;
+    }
+  }
+
+  private Outcome outcome(Candidate candidate, Map<Key, Part> parts) {
+    runs.incrementAndGet();
+    List<Part> ofLadders = new ArrayList<>();
+    for (String ladder : question.ladders()) {
+      ofLadders.add(parts.get(key(ladder, candidate)));
+    }
+    Whole.Sum sum = whole.get().of(ofLadders);
     return new Outcome(
         sum.presentValue(rate),
         Finance.presentValue(sum.sales(), rate),
         sum.space(),
         sum.hours(),
         sum.balances(opening));
-  }
-
-  private Part run(List<Lot> lots, Luck luck) {
-    try {
-      return new Tally(ready.programme(lots), prices).part(luck);
-    } catch (IllegalStateException unbalanced) {
-      throw new IllegalStateException(
-          unbalanced.getMessage() + ", with " + Words.of(lots), unbalanced);
-    }
   }
 
   /** Makes something of each number, on all threads, in order. */

@@ -34,7 +34,7 @@ final class Judging {
           .map(line -> new Sample(new double[] {line.value()}, new double[] {line.lowestCash()}))
           .toArray(Sample[]::new);
     }
-    return engine.on(candidates, 0, Math.min(draws, most));
+    return engine.on(candidates.get(0), candidates, 0, Math.min(draws, most));
   }
 
   /** What one candidate gains over another. */

@@ -56,14 +56,14 @@ final class OnDraws implements Judge {
 
   /** A candidate on all the draws. */
   Sample sample(Candidate candidate) {
-    return engine.on(List.of(candidate), FIRST, FIRST + draws)[0];
+    return engine.on(candidate, List.of(candidate), FIRST, FIRST + draws)[0];
   }
 
   @Override
   public List<Judged> judge(Candidate from, List<Move> moves) {
     Outcome line = engine.line(from);
     List<Candidate> moved = moves.stream().map(move -> move.from(from)).toList();
-    List<Outcome> lines = engine.lines(moved);
+    List<Outcome> lines = engine.lines(from, moved);
     Judged[] judged = new Judged[moves.size()];
     double tooDear = moves.size() > Climb.FEW_MOVES ? TOO_DEAR_OF_MANY : TOO_DEAR;
     List<Integer> open = new ArrayList<>();
@@ -80,12 +80,13 @@ final class OnDraws implements Judge {
     }
     Sample before = sample(from);
     int[] ends = ends();
-    Stage first = drawOn(new Stage(open, new Sample[open.size()]), ends[0], before, moved, judged);
+    Stage first =
+        drawOn(from, new Stage(open, new Sample[open.size()]), ends[0], before, moved, judged);
     int step = seesAll ? Math.max(1, first.open().size()) : AT_ONCE;
     for (int begin = 0; begin < first.open().size(); begin += step) {
       Stage some = first.part(begin, Math.min(first.open().size(), begin + step));
       for (int i = 1; i < ends.length; i++) {
-        some = drawOn(some, ends[i], before, moved, judged);
+        some = drawOn(from, some, ends[i], before, moved, judged);
       }
       if (!seesAll && some.open().stream().anyMatch(i -> judged[i].helps(WORTH_A_MOVE))) {
         break;
@@ -113,14 +114,14 @@ final class OnDraws implements Judge {
   }
 
   private Stage drawOn(
-      Stage stage, int end, Sample before, List<Candidate> moved, Judged[] judged) {
+      Candidate by, Stage stage, int end, Sample before, List<Candidate> moved, Judged[] judged) {
     if (stage.open().isEmpty()) {
       return stage;
     }
     List<Integer> left = new ArrayList<>();
     List<Sample> kept = new ArrayList<>();
     boolean last = end == draws;
-    Sample[] drawn = drawn(stage, 0, stage.open().size(), end, moved);
+    Sample[] drawn = drawn(by, stage, end, moved);
     Sample compared = before.first(end);
     for (int i = 0; i < drawn.length; i++) {
       int index = stage.open().get(i);
@@ -137,13 +138,13 @@ final class OnDraws implements Judge {
     return Sample.mean(gains) + STANDARD_ERRORS * Sample.error(gains) < least;
   }
 
-  private Sample[] drawn(Stage stage, int from, int to, int end, List<Candidate> moved) {
-    Sample known = stage.samples()[from];
+  private Sample[] drawn(Candidate by, Stage stage, int end, List<Candidate> moved) {
+    Sample known = stage.samples()[0];
     int done = known == null ? 0 : known.values().length;
-    List<Candidate> candidates = stage.open().subList(from, to).stream().map(moved::get).toList();
-    Sample[] more = engine.on(candidates, FIRST + done, FIRST + end);
+    List<Candidate> candidates = stage.open().stream().map(moved::get).toList();
+    Sample[] more = engine.on(by, candidates, FIRST + done, FIRST + end);
     for (int i = 0; i < more.length && known != null; i++) {
-      more[i] = stage.samples()[from + i].and(more[i]);
+      more[i] = stage.samples()[i].and(more[i]);
     }
     return more;
   }

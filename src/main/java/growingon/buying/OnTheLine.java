@@ -17,7 +17,8 @@ final class OnTheLine implements Judge {
   public List<Judged> judge(Candidate from, List<Move> moves) {
     double before = engine.line(from).value();
     List<Judged> judged = new ArrayList<>();
-    for (Outcome outcome : engine.lines(moves.stream().map(move -> move.from(from)).toList())) {
+    for (Outcome outcome :
+        engine.lines(from, moves.stream().map(move -> move.from(from)).toList())) {
       judged.add(new Judged(outcome.value() - before, limits.allow(outcome), false));
     }
     return judged;

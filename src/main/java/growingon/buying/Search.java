@@ -205,7 +205,7 @@ final class Search {
       }
       all = longer;
     }
-    List<Outcome> lines = engine.lines(all);
+    List<Outcome> lines = engine.lines(question.asGiven(), all);
     Candidate best = question.asGiven();
     double most = engine.line(best).value();
     for (int i = 0; i < all.size(); i++) {
@@ -228,7 +228,7 @@ final class Search {
         .sorted(Comparator.comparingDouble(Weighed::gain).reversed())
         .limit(Math.max(0, ENDS - ends.size()))
         .forEach(each -> ends.add(question.tidy(each.move().from(last))));
-    Sample[] samples = engine.on(ends, OnDraws.FIRST, OnDraws.FIRST + CHOOSING);
+    Sample[] samples = engine.on(ends.get(0), ends, OnDraws.FIRST, OnDraws.FIRST + CHOOSING);
     Candidate best = question.asGiven();
     Sample of = samples[ends.indexOf(best)];
     for (int i = 0; i < ends.size(); i++) {
@@ -339,7 +339,7 @@ final class Search {
     List<Candidate> two = List.of(best, question.asGiven());
     double gain;
     if (withLuck) {
-      Sample[] samples = engine.on(two, OnDraws.FIRST, OnDraws.FIRST + CHOOSING);
+      Sample[] samples = engine.on(best, two, OnDraws.FIRST, OnDraws.FIRST + CHOOSING);
       gain = aim.of(samples[0].values()) - aim.of(samples[1].values());
     } else {
       gain = engine.line(best).value() - engine.line(question.asGiven()).value();

@@ -44,7 +44,7 @@ final class Shedding {
     Outcome before = engine.line(now);
     double lacking = limits.shortage(before);
     List<Move> giving = moves.givingUp(now);
-    List<Outcome> lines = engine.lines(giving.stream().map(move -> move.from(now)).toList());
+    List<Outcome> lines = engine.lines(now, giving.stream().map(move -> move.from(now)).toList());
     List<Undoing> undoings = new ArrayList<>();
     for (int i = 0; i < lines.size(); i++) {
       double frees = lacking - limits.shortage(lines.get(i));

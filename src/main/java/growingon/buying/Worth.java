@@ -87,7 +87,7 @@ final class Worth {
     reached(stopped);
     List<Move> singles = moves.singles(recommended);
     List<Outcome> outcomes =
-        engine.lines(singles.stream().map(move -> move.from(recommended)).toList());
+        engine.lines(recommended, singles.stream().map(move -> move.from(recommended)).toList());
     for (Outcome outcome : outcomes) {
       double gain = outcome.value() - line.value();
       List<List<Object>> over = over(outcome);

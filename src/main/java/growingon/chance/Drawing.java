@@ -61,10 +61,13 @@ final class Drawing {
 
   private void make(int draw, Tally tally, List<Tally> others) {
     Luck luck = draws.luck(draw);
-    tally.run(luck);
+    if (others.isEmpty()) {
+      tally.run(luck);
+    } else {
+      tally.runBeside(others, luck);
+    }
     samples.take(draw, tally);
     for (int i = 0; i < bought.size(); i++) {
-      others.get(i).run(luck);
       int judgedAt = bought.get(i).ending().judgedAt();
       double[] gains = tally.gainsByEnding(others.get(i));
       Samples.copy(gains, samples.gainsByEnding[i], draw);

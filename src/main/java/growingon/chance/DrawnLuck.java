@@ -8,7 +8,7 @@ import growingon.nursery.QualityShares;
 import growingon.nursery.Settings;
 import growingon.nursery.Species;
 import growingon.project.Luck;
-import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.Map;
 
 /**
@@ -17,17 +17,12 @@ import java.util.Map;
  * by a half.
  */
 final class DrawnLuck implements Luck {
-  private static final double HALF = Math.sqrt(0.5);
-
   private final Keyed keyed;
   private final Settings settings;
   private final Spreads spreads;
   private final Names names;
   private final NotKnown notKnown;
-  private final Map<SeasonScore, Double> scores = new HashMap<>();
-
-  /** What a standard normal score is kept by; many lots of a species ask for the same. */
-  private record SeasonScore(What own, String species, int season) {}
+  private final Map<Species, SpeciesLuck> bySpecies = new IdentityHashMap<>();
 
   DrawnLuck(Keyed keyed, Settings settings, Spreads spreads, Names names) {
     this.names = names;
@@ -37,13 +32,18 @@ final class DrawnLuck implements Luck {
     this.notKnown = new NotKnown(keyed, settings.market(), spreads, names);
   }
 
+  private SpeciesLuck of(Species species) {
+    SpeciesLuck known = bySpecies.get(species);
+    if (known == null) {
+      known = new SpeciesLuck(keyed, species, spreads, names, notKnown);
+      bySpecies.put(species, known);
+    }
+    return known;
+  }
+
   @Override
   public double growth(Species species, int season) {
-    if (species.yearSpread() == 0) {
-      return 1;
-    }
-    double score = score(What.GROWTH_OF_ALL, What.GROWTH_OF_SPECIES, species, season);
-    return Keyed.lognormal(species.yearSpread(), score);
+    return of(species).growth(season);
   }
 
   @Override
@@ -54,16 +54,6 @@ final class DrawnLuck implements Luck {
         : Keyed.lognormal(spread, keyed.normal(What.GROWTH_OF_LOT, names.of(lot.name()), 0));
   }
 
-  /** Standard normal score of a species in a season: half shared by all, half its own. */
-  private double score(What all, What own, Species species, int season) {
-    return scores.computeIfAbsent(
-        new SeasonScore(own, species.name(), season),
-        each ->
-            HALF
-                * (keyed.normal(all, 0, season)
-                    + keyed.normal(own, names.of(species.name()), season)));
-  }
-
   @Override
   public double speed(Species species, String condition) {
     return notKnown.speed(species, condition);
@@ -71,17 +61,7 @@ final class DrawnLuck implements Luck {
 
   @Override
   public double loss(Species species, boolean firstYear, double expected, int season) {
-    double drawn = lossOfSeason(species, expected, season);
-    double factor = notKnown.loss(species, firstYear);
-    return factor == 1 ? drawn : Math.min(NotKnown.MOST_LOSS, drawn * factor);
-  }
-
-  private double lossOfSeason(Species species, double expected, int season) {
-    if (species.lossSpread() == 0) {
-      return expected;
-    }
-    double score = score(What.LOSS_OF_ALL, What.LOSS_OF_SPECIES, species, season);
-    return spreads.share(expected, expected * species.lossSpread(), score);
+    return of(species).loss(firstYear, expected, season);
   }
 
   @Override
@@ -154,17 +134,17 @@ final class DrawnLuck implements Luck {
    */
   @Override
   public Deaths deaths(Lot lot) {
-    long whose = names.of(lot.name());
-    return (month, event, living, share) -> deaths(whose, month, event, living, share);
+    long of = keyed.of(What.DEATHS, names.of(lot.name()));
+    return (month, event, living, share) -> deaths(of, month, event, living, share);
   }
 
-  private double deaths(long whose, int month, int event, double living, double share) {
+  private static double deaths(long of, int month, int event, double living, double share) {
     long when = 1000L * month + 2L * event;
     int whole = (int) Math.floor(living);
     double part = living - whole;
     if (part > 1e-9) {
-      whole += keyed.uniform(What.DEATHS, whose, when + 1) < part ? 1 : 0;
+      whole += Keyed.uniform(of, when + 1) < part ? 1 : 0;
     }
-    return Math.min(living, keyed.binomial(whole, share, What.DEATHS, whose, when));
+    return Math.min(living, Keyed.binomial(whole, share, of, when));
   }
 }

@@ -55,8 +55,17 @@ final class Keyed {
 
   /** Evenly spread, above 0 and below 1. */
   double uniform(What what, long whose, long year) {
-    long bits = mix(mix(mix(key + what.ordinal()) + whose) + year);
-    return ((bits >>> 11) + 0.5) * 0x1.0p-53;
+    return uniform(of(what, whose), year);
+  }
+
+  /** What {@link #uniform(long, long)} is asked with for the years of one what and whose. */
+  long of(What what, long whose) {
+    return mix(mix(key + what.ordinal()) + whose);
+  }
+
+  /** Evenly spread, above 0 and below 1, of a year. */
+  static double uniform(long of, long year) {
+    return ((mix(of + year) >>> 11) + 0.5) * 0x1.0p-53;
   }
 
   /** Standard normal. */
@@ -86,6 +95,11 @@ final class Keyed {
 
   /** Binomial: how many of a number come to pass, each with a probability. */
   double binomial(int number, double probability, What what, long whose, long year) {
+    return binomial(number, probability, of(what, whose), year);
+  }
+
+  /** The same of a year of what {@link #of} gives. */
+  static double binomial(int number, double probability, long of, long year) {
     if (number == 0 || probability <= 0) {
       return 0;
     }
@@ -93,7 +107,7 @@ final class Keyed {
       return number;
     }
     // The chance of none, (1 − p)ⁿ, is at least 1 − np (Bernoulli): most months need no more.
-    double left = uniform(what, whose, year);
+    double left = uniform(of, year);
     if (number * probability > FEW) {
       return new BinomialDistribution(number, probability).inverseCumulativeProbability(left);
     }

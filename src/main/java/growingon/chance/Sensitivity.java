@@ -68,8 +68,7 @@ final class Sensitivity {
   }
 
   private double gain(Luck luck) {
-    with.run(luck);
-    without.run(luck);
+    with.runBeside(List.of(without), luck);
     return Finance.presentValue(with.gainOver(without), settings.discountRate());
   }
 

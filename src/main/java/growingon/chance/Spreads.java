@@ -1,7 +1,6 @@
 package growingon.chance;
 
 import growingon.nursery.Lot;
-import growingon.nursery.Purchase;
 import growingon.nursery.Settings;
 import growingon.nursery.Species;
 import java.util.Map;
@@ -36,7 +35,7 @@ final class Spreads {
 
   /** Standard deviation of a consignment's loss: that of a share known from so many plants seen. */
   static double consignmentDeviation(Lot lot, double mean) {
-    double sure = lot.purchase().map(Purchase::lossSure).orElse(1.0);
+    double sure = lot.purchase().isPresent() ? lot.purchase().get().lossSure() : 1;
     return sure >= 1 ? 0 : Math.sqrt(mean * (1 - mean) / (plantsSeen(sure) + 1));
   }
 

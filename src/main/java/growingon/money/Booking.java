@@ -22,6 +22,12 @@ public abstract class Booking implements Recorder {
     this.months = tariff.months();
   }
 
+  /** Books at the same prices. */
+  protected Booking(Booking same) {
+    this.tariff = same.tariff;
+    this.months = same.months;
+  }
+
   /** The lot is charged so much of a kind in a month. */
   protected abstract void cost(CostKind kind, int month, double amount);
 

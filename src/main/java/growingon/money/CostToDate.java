@@ -19,6 +19,16 @@ final class CostToDate {
     this.pool = lot.unitCost() * lot.quantity();
   }
 
+  /** The same so far, for a lot that goes on apart. */
+  CostToDate(CostToDate same) {
+    this.spent = same.spent.clone();
+    this.pool = same.pool;
+    this.paidShare = same.paidShare;
+    this.soldInMonth = same.soldInMonth;
+    this.costEach = same.costEach;
+    this.paidEach = same.paidEach;
+  }
+
   void cost(CostKind kind, int month, double amount) {
     spent[month] += kind == CostKind.SELLING ? 0 : amount;
   }

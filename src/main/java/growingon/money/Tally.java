@@ -1,23 +1,20 @@
 package growingon.money;
 
 import growingon.nursery.Horizon;
-import growingon.nursery.HorizonValue;
-import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
 import growingon.nursery.OtherCash;
 import growingon.nursery.Place;
-import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
 import growingon.nursery.Settings;
 import growingon.project.Luck;
 import growingon.project.Programme;
+import growingon.project.SideBySide;
 import growingon.project.Stores;
 import growingon.project.Supplies;
-import growingon.project.Use;
+import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Adds up one run at a time: cash, space, hours, sales and stock of the nursery, and each lot's
@@ -26,37 +23,25 @@ import java.util.Map;
  * arrays are its own, to be read until the next run.
  */
 public final class Tally {
-  private static final double[][] NOTHING_STANDS = {};
-
   private final Programme programme;
   private final Settings settings;
   private final Horizon horizon;
-  private final HorizonValue horizonValueOf;
-  private final Tariff tariff;
+  private final Prices prices;
+  private final Layout layout;
   private final Stores stores;
-  private final Map<String, Integer> placeIndex = new HashMap<>();
   private final double[] placeFlows;
   private final double[] otherFlows;
   private final double[] fixedHours;
-  private final double[][][] netPrices;
-  private final int[][] gradeIndex;
-  private final int[] season;
+  private final double[] sums;
   private final double[] flows;
   private final double[] sales;
   private final double[] hours;
-  private final double[] costs;
   private final double[][] space;
   private final double[] salesBySeason;
   private final double[][] unitsBySeason;
   private final double[][] stockBySeason;
-  private final double[] lotResults;
-  private final double[] lotSales;
-  private final double[] lotUnits;
-  private final EndStock[][] endStocks;
-  private final double[][][][] standings;
-  private final int countedMonths;
+  private final LotTally[] lots;
   private double packsBought;
-  private Luck luck;
 
   /**
    * A tally of a programme's runs.
@@ -87,46 +72,28 @@ public final class Tally {
 
   private Tally(Programme programme, Prices known, int seasons) {
     this.programme = programme;
+    this.prices = known;
     Scenario scenario = programme.scenario();
     Nursery nursery = scenario.nursery();
-    GradeNumbers grades = known.grades();
     this.settings = nursery.settings();
     this.horizon = programme.horizon();
-    this.horizonValueOf = scenario.plan().horizonValue();
+    this.layout = new Layout(scenario, known.grades(), seasons, true);
     int months = horizon.months();
-    this.countedMonths = horizon.seasonLast(seasons - 1) + 1;
-    this.tariff = known.tariff();
     this.stores = new Stores(nursery, months);
-    nursery.places().keySet().forEach(place -> placeIndex.put(place, placeIndex.size()));
+    this.sums = new double[layout.size];
     this.flows = new double[months];
     this.sales = new double[months];
     this.hours = new double[months];
-    this.costs = new double[CostKind.values().length];
-    this.space = new double[nursery.places().size() + 1][months];
-    this.salesBySeason = new double[scenario.plan().seasons()];
-    this.unitsBySeason = new double[grades.size()][scenario.plan().seasons()];
-    this.stockBySeason = new double[grades.size()][scenario.plan().seasons()];
-    this.lotResults = new double[scenario.lots().size()];
-    this.lotSales = new double[lotResults.length];
-    this.lotUnits = new double[lotResults.length];
-    this.endStocks = new EndStock[scenario.plan().seasons()][lotResults.length];
-    this.standings = new double[scenario.plan().seasons()][lotResults.length][][];
-    this.season = new int[months];
+    this.space = new double[layout.places + 1][months];
+    this.salesBySeason = new double[layout.seasons];
+    this.unitsBySeason = new double[layout.grades][layout.seasons];
+    this.stockBySeason = new double[layout.grades][layout.seasons];
+    this.lots = new LotTally[scenario.lots().size()];
     this.placeFlows = new double[months];
     this.otherFlows = new double[months];
     this.fixedHours = new double[months];
-    for (int month = 0; month < months; month++) {
-      season[month] = horizon.season(month);
-    }
     nursery.places().values().forEach(this::addPlace);
     nursery.otherCash().stream().filter(row -> row.lot().isEmpty()).forEach(this::addOtherCash);
-    this.gradeIndex = new int[lotResults.length][];
-    this.netPrices = new double[lotResults.length][][];
-    for (int i = 0; i < lotResults.length; i++) {
-      Lot lot = scenario.lots().get(i);
-      gradeIndex[i] = grades.of(nursery.ladderOf(lot));
-      netPrices[i] = known.net(lot);
-    }
   }
 
   private void addPlace(Place place) {
@@ -144,34 +111,49 @@ public final class Tally {
     }
   }
 
-  /**
-   * Runs the programme once and gives what its lots alone cause: the rest is left to {@link Whole},
-   * which adds up the parts of a plan.
-   */
-  public Part part(Luck with) {
-    runLots(with);
-    double worth = 0;
-    for (EndStock stock : endStocks[lastSeason()]) {
-      worth += stock.worth(horizonValueOf);
-    }
-    double[][] needed = new double[space.length][];
-    for (int place = 0; place < space.length; place++) {
-      boolean used = Arrays.stream(space[place]).anyMatch(m2 -> m2 > 0);
-      needed[place] = used ? space[place].clone() : Part.NONE;
-    }
-    return new Part(flows.clone(), sales.clone(), hours.clone(), needed, stores.movements(), worth);
-  }
-
-  private void runLots(Luck with) {
-    clear();
-    luck = with;
-    programme.run(luck, Note::new);
-  }
-
   /** Runs the programme once and adds it up; what was there before is forgotten. */
-  public void run(Luck with) {
-    runLots(with);
+  public void run(Luck luck) {
+    Arrays.fill(sums, 0);
+    programme.run(luck, lot -> lots[lot] = note(lot, luck, sums));
+    finish();
+  }
+
+  private LotTally note(int lot, Luck luck, double[] to) {
+    return new LotTally(programme.scenario(), lot, prices, layout, luck, to);
+  }
+
+  /**
+   * Runs this programme and others that differ from it in some lots once, on the same luck, and
+   * adds each up: the same as {@link #run} of one after the other, in less time.
+   *
+   * @param others tallies of programmes of the same nursery and plan
+   */
+  public void runBeside(List<Tally> others, Luck luck) {
+    List<Tally> all = new ArrayList<>(List.of(this));
+    all.addAll(others);
+    List<SideBySide.Told> told =
+        programme.runBeside(
+            others.stream().map(Tally::programme).toList(),
+            luck,
+            (number, lot) -> all.get(number).note(lot, luck, null));
+    for (int i = 0; i < all.size(); i++) {
+      all.get(i).addUp(told.get(i));
+    }
+  }
+
+  private void addUp(SideBySide.Told told) {
+    for (int lot = 0; lot < lots.length; lot++) {
+      lots[lot] = (LotTally) told.lots()[lot];
+    }
+    Parts.addUp(lots, told.turns(), sums);
+    finish();
+  }
+
+  /** Takes the sums over the lots out of their array, and adds what no lot causes. */
+  private void finish() {
+    takeOut();
     stores.buy();
+    packsBought = 0;
     for (Supplies.Item item : stores.items()) {
       for (int month = 0; month < flows.length; month++) {
         flows[month] -= item.cost(month);
@@ -185,8 +167,27 @@ public final class Tally {
     }
   }
 
+  private void takeOut() {
+    takeOut(layout.flows, flows);
+    takeOut(layout.sales, sales);
+    takeOut(layout.hours, hours);
+    takeOut(layout.space, space);
+    takeOut(layout.salesBySeason, salesBySeason);
+    takeOut(layout.unitsBySeason, unitsBySeason);
+    takeOut(layout.stockBySeason, stockBySeason);
+    stores.fill(sums, layout.stores);
+  }
+
+  private void takeOut(int from, double[]... into) {
+    int at = from;
+    for (double[] each : into) {
+      System.arraycopy(sums, at, each, 0, each.length);
+      at += each.length;
+    }
+  }
+
   private int lastSeason() {
-    return endStocks.length - 1;
+    return layout.seasons - 1;
   }
 
   /** The programme. */
@@ -203,7 +204,7 @@ public final class Tally {
   public double[] netSales() {
     double[] net = sales.clone();
     for (int month = 0; month < net.length; month++) {
-      net[month] -= tariff.sellingCost(sales[month]);
+      net[month] -= prices.tariff().sellingCost(sales[month]);
     }
     return net;
   }
@@ -216,8 +217,8 @@ public final class Tally {
   /** The same had the plan ended with a season. */
   private double horizonValue(int endingWith) {
     double sum = 0;
-    for (EndStock stock : endStocks[endingWith]) {
-      sum += stock.worth(horizonValueOf);
+    for (LotTally lot : lots) {
+      sum += lot.endStock(endingWith).worth(layout.horizonValue);
     }
     return sum;
   }
@@ -225,8 +226,8 @@ public final class Tally {
   /** The same at list prices multiplied by a factor. */
   public double horizonValue(double priceFactor) {
     double sum = 0;
-    for (EndStock stock : endStocks[lastSeason()]) {
-      sum += stock.atPrices(priceFactor).worth(horizonValueOf);
+    for (LotTally lot : lots) {
+      sum += lot.endStock(lastSeason()).atPrices(priceFactor).worth(layout.horizonValue);
     }
     return sum;
   }
@@ -253,20 +254,20 @@ public final class Tally {
 
   /** What is left of a lot at the end of a season. */
   public Leftover leftover(int lot, int endingWith) {
-    return new Leftover(endStocks[endingWith][lot], horizonValueOf);
+    return new Leftover(lots[lot].endStock(endingWith), layout.horizonValue);
   }
 
   /** How a lot stands at the end of a season, as its recorder was told. */
   public double[][] standing(int lot, int endingWith) {
-    return standings[endingWith][lot];
+    return lots[lot].standing(endingWith);
   }
 
   /** Living plants at the end of each season. */
   public double[] livingBySeason() {
-    double[] living = new double[standings.length];
+    double[] living = new double[layout.seasons];
     for (int each = 0; each < living.length; each++) {
-      for (double[][] lot : standings[each]) {
-        living[each] += plants(lot);
+      for (LotTally lot : lots) {
+        living[each] += plants(lot.standing(each));
       }
     }
     return living;
@@ -289,7 +290,7 @@ public final class Tally {
 
   /** What all lots together are charged of a kind. */
   public double cost(CostKind kind) {
-    return costs[kind.ordinal()];
+    return sums[layout.costs + kind.ordinal()];
   }
 
   /** Square metres needed, [place in the order of the table; last, of lots without one][month]. */
@@ -314,17 +315,21 @@ public final class Tally {
 
   /** Sales of each lot less what its account is charged, in the order of the scenario. */
   public double[] lotResults() {
-    return lotResults;
+    return ofLots(LotTally::result);
   }
 
   /** Sales of each lot, plan currency. */
   public double[] lotSales() {
-    return lotSales;
+    return ofLots(LotTally::sales);
   }
 
   /** Plants sold of each lot. */
   public double[] lotUnits() {
-    return lotUnits;
+    return ofLots(LotTally::plantsSold);
+  }
+
+  private double[] ofLots(ToDoubleFunction<LotTally> number) {
+    return Arrays.stream(lots).mapToDouble(number).toArray();
   }
 
   /** Flows with the value of unsold plants, which is no cash, in the last month. */
@@ -356,14 +361,14 @@ public final class Tally {
 
   /** Present value of {@link #gainOver(Tally, int)} for every season. */
   public double[] gainsByEnding(Tally other) {
-    double[] gains = new double[endStocks.length];
+    double[] gains = new double[layout.seasons];
     double growth = Math.log1p(settings.discountRate()) / 12;
     double sum = 0;
     for (int month = 0; month < flows.length; month++) {
       double worth = Math.exp(-growth * month);
       sum += (flows[month] - other.flows[month]) * worth;
       if (horizon.isSeasonEnd(month)) {
-        int now = season[month];
+        int now = layout.season[month];
         gains[now] = sum + (horizonValue(now) - other.horizonValue(now)) * worth;
       }
     }
@@ -378,122 +383,5 @@ public final class Tally {
       gain[month] -= others[month];
     }
     return gain;
-  }
-
-  private void clear() {
-    stores.clear();
-    packsBought = 0;
-    for (int each = 0; each < endStocks.length; each++) {
-      Arrays.fill(endStocks[each], EndStock.NOTHING);
-      Arrays.fill(standings[each], NOTHING_STANDS);
-    }
-    for (double[] each :
-        List.of(flows, sales, hours, costs, salesBySeason, lotResults, lotSales, lotUnits)) {
-      Arrays.fill(each, 0);
-    }
-    for (double[][] table : List.of(space, unitsBySeason, stockBySeason)) {
-      for (double[] row : table) {
-        Arrays.fill(row, 0);
-      }
-    }
-  }
-
-  /** Takes down one lot. */
-  private final class Note extends Booking {
-    private final int lot;
-    private final CostToDate toDate;
-
-    Note(int lot) {
-      super(tariff);
-      this.lot = lot;
-      Lot bought = programme.scenario().lots().get(lot);
-      this.toDate = horizonValueOf.isStockValue() ? new CostToDate(bought, flows.length) : null;
-      int month = Math.max(0, horizon.offset(bought.arrived()));
-      buy(bought, month, horizon.seasonYear(month), luck);
-    }
-
-    @Override
-    protected void cost(CostKind kind, int month, double amount) {
-      costs[kind.ordinal()] += amount;
-      lotResults[lot] -= month < countedMonths ? amount : 0;
-      flows[month] -= kind.isCash() ? amount : 0;
-      if (toDate != null) {
-        toDate.cost(kind, month, amount);
-      }
-    }
-
-    @Override
-    protected void sellingLabour(int month, double amount) {
-      if (toDate != null) {
-        toDate.sellingLabour(month, amount);
-      }
-    }
-
-    @Override
-    protected void hours(int month, double worked) {
-      hours[month] += worked;
-    }
-
-    @Override
-    protected void receipts(int month, double plants, double money) {
-      flows[month] += money;
-      sales[month] += money;
-      lotResults[lot] += month < countedMonths ? money : 0;
-      lotSales[lot] += money;
-      lotUnits[lot] += plants;
-      salesBySeason[season[month]] += money;
-      if (toDate != null) {
-        toDate.sold(plants);
-      }
-    }
-
-    @Override
-    public void sold(int month, int row, int grade, Quality quality, double units, double money) {
-      super.sold(month, row, grade, quality, units, money);
-      unitsBySeason[gradeIndex[lot][grade]][season[month]] += units;
-    }
-
-    @Override
-    public void used(int month, Use.Kind kind, String item, double amount) {
-      super.used(month, kind, item, amount);
-      if (month < flows.length) {
-        stores.use(month, kind, item, amount);
-      }
-    }
-
-    @Override
-    public void freed(int month, String pot, double amount) {
-      if (month < flows.length) {
-        stores.takeBack(month, pot, amount);
-      }
-    }
-
-    @Override
-    protected void takesSpace(int month, String place, double m2) {
-      int index = place.isEmpty() ? placeIndex.size() : placeIndex.get(place);
-      space[index][month] += m2;
-    }
-
-    @Override
-    public void monthOver(int month, double living) {
-      if (toDate != null) {
-        toDate.monthOver(month, living);
-      }
-    }
-
-    @Override
-    public void seasonEnded(int ended, double[][] standing) {
-      for (int quality = 0; quality < Quality.values().length; quality++) {
-        for (int grade = 1; grade < standing[quality].length; grade++) {
-          stockBySeason[gradeIndex[lot][grade - 1]][ended] += standing[quality][grade];
-        }
-      }
-      standings[ended][lot] = standing;
-      if (ended == lastSeason() || !horizonValueOf.equals(HorizonValue.NOTHING)) {
-        double costEach = toDate == null ? 0 : toDate.costEach();
-        double paidEach = toDate == null ? 0 : toDate.paidEach();
-        endStocks[ended][lot] = EndStock.of(standing, netPrices[lot], costEach, paidEach);
-      }
-    }
   }
 }

@@ -40,6 +40,19 @@ final class AwaitedCrossings implements Crossings {
     soonestOfAll = least(soonest, 0, soonest.length);
   }
 
+  private AwaitedCrossings(AwaitedCrossings same, Law law) {
+    this.law = law;
+    this.grade = same.grade.clone();
+    this.clock = same.clock.clone();
+    this.soonest = same.soonest.clone();
+    this.soonestOfAll = same.soonestOfAll;
+  }
+
+  @Override
+  public Crossings goingOn(GrowthClock clock) {
+    return new AwaitedCrossings(this, clock::clockTo);
+  }
+
   private void lookAhead(int block) {
     int from = block * BLOCK;
     soonest[block] = least(clock, from, Math.min(clock.length, from + BLOCK));

@@ -12,4 +12,7 @@ interface Crossings {
    * @return the slice, or {@link #NONE}
    */
   int next(double clock);
+
+  /** The same from now on, for a lot that goes on apart by a clock of its own. */
+  Crossings goingOn(GrowthClock clock);
 }

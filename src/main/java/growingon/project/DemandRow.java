@@ -43,6 +43,17 @@ record DemandRow(int index, Demand demand, int[][] batches, int grade, double[] 
     return new DemandRow(index, demand, batches(demand, lots), grade, units);
   }
 
+  /** The same row, met from batches that are known. */
+  DemandRow metFrom(int[][] known) {
+    return new DemandRow(index, demand, known, grade, units);
+  }
+
+  /** Whether it is met from the same lots as another. */
+  boolean isMetAs(DemandRow other) {
+    return demand.ladder().equals(other.demand.ladder())
+        && demand.species().equals(other.demand.species());
+  }
+
   private static int[][] batches(Demand demand, List<LotPlan> lots) {
     Map<YearMonth, List<Integer>> batches = new TreeMap<>();
     for (int i = 0; i < lots.size(); i++) {

@@ -15,7 +15,8 @@ final class Grading {
   /** Twelve twelfths of a year's growth may fall short of a year by this much of rounding. */
   static final double ROUNDING = 1e-12;
 
-  private static final int QUALITIES = Quality.values().length;
+  private static final Quality[] ALL = Quality.values();
+  private static final int QUALITIES = ALL.length;
 
   private final Grade[] grades;
   private final GrowthClock clock;
@@ -39,6 +40,23 @@ final class Grading {
     this.sellsAs = new int[slices];
     this.saleTable = new int[grades.length + 1];
     this.byThickness = new double[grades.length + 1];
+  }
+
+  /** The same so far, for a lot that goes on apart with a clock and plants of its own. */
+  Grading(Grading same, GrowthClock clock, Streams streams) {
+    this.grades = same.grades;
+    this.clock = clock;
+    this.thick = same.thick.clone();
+    this.slicesThickFor = same.slicesThickFor.clone();
+    this.sellsAs = same.sellsAs.clone();
+    this.saleTable = same.saleTable.clone();
+    this.byThickness = new double[same.byThickness.length];
+    this.crossings = same.crossings.goingOn(clock);
+    this.streams = streams;
+    this.readyCells = same.readyCells;
+    this.tableFrom = same.tableFrom;
+    this.tableUntil = same.tableUntil;
+    this.graded = same.graded;
   }
 
   /** The plants to be graded are these, or their numbers changed otherwise than by sale. */
@@ -130,6 +148,15 @@ final class Grading {
     return 1L << (grade * QUALITIES + quality.ordinal());
   }
 
+  /** The bits of a grade in all qualities. */
+  static long cells(int grade) {
+    long cells = 0;
+    for (Quality quality : ALL) {
+      cells |= cellBit(quality, grade);
+    }
+    return cells;
+  }
+
   private void gradeAll() {
     for (int i = 0; i < sellsAs.length; i++) {
       sellsAs[i] = saleTable[thick[i]];
@@ -212,6 +239,19 @@ final class Grading {
     return ready;
   }
 
+  /** The same once some shares of them were sold one after another. */
+  double readyAfter(Quality quality, int grade, double[] sold, int sales) {
+    double ready = 0;
+    for (Stream stream : streams.of(quality)) {
+      double left = stream.ready[grade];
+      for (int i = 0; i < sales; i++) {
+        left *= 1 - sold[i];
+      }
+      ready += left;
+    }
+    return ready;
+  }
+
   /**
    * Mm above the grade's least, summed over the plants of a quality ready as it, but for deaths.
    */
@@ -220,7 +260,7 @@ final class Grading {
     double sum = 0;
     for (Stream stream : streams.of(quality)) {
       if (stream.ready[grade] > 0) {
-        sum += stream.sum(grade, sellsAs, slice -> clock.trunk(slice) - least);
+        sum += stream.mmAbove(least, grade, sellsAs, clock);
       }
     }
     return sum;

@@ -42,6 +42,22 @@ final class Growing {
     grading.of(streams);
   }
 
+  /** The same so far, for a lot that goes on apart. */
+  Growing(Growing same) {
+    this.start = same.start;
+    this.quality = same.quality;
+    this.slices = same.slices;
+    this.clock = new GrowthClock(same.clock);
+    this.streams = same.streams.goingOn();
+    this.grading = new Grading(same.grading, clock, streams);
+    this.kept = same.kept;
+    this.alive = same.alive;
+    this.notKept = same.notKept;
+    this.changed = same.changed;
+    this.squaredTrunk = same.squaredTrunk;
+    this.squaredAt = same.squaredAt;
+  }
+
   /** Plants alive now, kept ones among them. */
   double living() {
     return alive * (kept + notKept());
@@ -383,6 +399,11 @@ final class Growing {
   /** Plants of a quality that may be sold as a grade now; after {@link #gradeForSale}. */
   double ready(Quality of, int grade) {
     return alive * grading.ready(of, grade);
+  }
+
+  /** The same once some shares of them were sold one after another. */
+  double readyAfter(Quality of, int grade, double[] sold, int sales) {
+    return alive * grading.readyAfter(of, grade, sold, sales);
   }
 
   /** Mm above the grade's least, summed over the plants of a quality ready as a grade. */

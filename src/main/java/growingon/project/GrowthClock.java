@@ -2,7 +2,6 @@ package growingon.project;
 
 import growingon.growth.Flow;
 import growingon.nursery.Curve;
-import java.util.Arrays;
 import java.util.stream.DoubleStream;
 
 /**
@@ -24,11 +23,24 @@ final class GrowthClock {
   private Flow flow;
   private double[] trunks;
   private double trunksAt = NOT_YET;
+  private double mostAtZero = NOT_YET;
 
   GrowthClock(GrowthStart start) {
     this.start = start;
     this.vigour = start.vigour;
     this.trunkAtZero = start.trunks;
+  }
+
+  /** The same so far, for a lot that goes on apart; what it starts from is never changed. */
+  GrowthClock(GrowthClock same) {
+    this.start = same.start;
+    this.vigour = same.vigour;
+    this.trunkAtZero = same.trunkAtZero;
+    this.coordinates = same.coordinates;
+    this.gradeCoordinates = same.gradeCoordinates;
+    this.now = same.now;
+    this.curve = same.curve;
+    this.flow = same.flow;
   }
 
   /** Growth years of a plant of vigour 1 since the law began. */
@@ -74,6 +86,7 @@ final class GrowthClock {
     gradeCoordinates = null;
     now = 0;
     trunksAt = NOT_YET;
+    mostAtZero = NOT_YET;
   }
 
   /** The crossings of the law that a lot starts with, which all its runs share. */
@@ -96,6 +109,10 @@ final class GrowthClock {
 
   /** Trunk of a slice now, mm. */
   double trunk(int slice) {
+    return trunksAt == now ? trunks[slice] : advanced(slice);
+  }
+
+  private double advanced(int slice) {
     return flow.advance(trunkAtZero[slice], coordinates[slice], vigour[slice] * now);
   }
 
@@ -107,7 +124,7 @@ final class GrowthClock {
     if (trunksAt != now) {
       trunks = trunks == null ? new double[vigour.length] : trunks;
       for (int i = 0; i < trunks.length; i++) {
-        trunks[i] = trunk(i);
+        trunks[i] = advanced(i);
       }
       trunksAt = now;
     }
@@ -116,10 +133,9 @@ final class GrowthClock {
 
   /** No trunk is thicker than this, mm: that of a thickest and strongest plant. */
   double trunkAtMost() {
-    return flow.advance(max(trunkAtZero), max(vigour) * now);
-  }
-
-  private static double max(double[] values) {
-    return Arrays.stream(values).max().orElse(0);
+    if (mostAtZero == NOT_YET) {
+      mostAtZero = GrowthStart.max(trunkAtZero);
+    }
+    return flow.advance(mostAtZero, start.mostVigour * now);
   }
 }

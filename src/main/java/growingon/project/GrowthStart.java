@@ -30,6 +30,7 @@ final class GrowthStart {
   final Grade[] grades;
   final double[] trunks;
   final double[] vigour;
+  final double mostVigour;
 
   GrowthStart(LotPlan plan, Lattice lattice, Map<Quality, QualityRule> qualities) {
     this.plan = plan;
@@ -38,10 +39,20 @@ final class GrowthStart {
     this.grades = plan.grades().toArray(new Grade[0]);
     this.trunks = new double[lattice.slices()];
     this.vigour = lattice.vigours(plan.species.vigourSpread());
+    this.mostVigour = max(vigour);
     for (int i = 0; i < trunks.length; i++) {
       trunks[i] = trunk(plan.lot.trunks(), i);
     }
     this.expectedStreams = layOut(plan.lot.quality());
+  }
+
+  /** The greatest of some numbers; 0 of none. */
+  static double max(double[] values) {
+    double most = values.length == 0 ? 0 : values[0];
+    for (double each : values) {
+      most = Math.max(most, each);
+    }
+    return most;
   }
 
   private double trunk(Trunks stated, int slice) {

@@ -16,6 +16,13 @@ final class HeadCount {
     this.to = to;
   }
 
+  /** The same so far, for a lot that goes on apart. */
+  HeadCount(HeadCount same, Recorder to) {
+    this.plan = same.plan;
+    this.to = to;
+    this.accountedFor = same.accountedFor;
+  }
+
   void diedBefore(double plants) {
     accountedFor += plants;
     to.diedBefore(plants);

@@ -19,10 +19,15 @@ final class KnownSales {
   private final LotState[] lots;
   private final double[] nothingMet;
 
-  KnownSales(Programme programme, List<LotState> lots) {
+  KnownSales(Programme programme, LotState[] lots) {
     this.programme = programme;
     this.nothingMet = new double[programme.nursery().demand().size()];
-    this.lots = lots.stream().filter(LotState::hasFacts).toArray(LotState[]::new);
+    this.lots = Arrays.stream(lots).filter(LotState::hasFacts).toArray(LotState[]::new);
+  }
+
+  /** No row is met yet. */
+  double[] nothing() {
+    return nothingMet;
   }
 
   /**
@@ -79,7 +84,7 @@ final class KnownSales {
 
   /** Rows that plants of a grade can meet, in the order in which they are met. */
   private List<DemandRow> rows(LotPlan plan, int grade) {
-    return programme.rows().stream()
+    return Arrays.stream(programme.rows())
         .filter(row -> row.grade() == grade && row.demand().ladder().equals(plan.ladder.name()))
         .filter(row -> row.demand().species().map(plan.lot.species()::equals).orElse(true))
         .toList();

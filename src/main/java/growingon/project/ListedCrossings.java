@@ -17,6 +17,17 @@ final class ListedCrossings implements Crossings {
     this.soonest = order.clock(0);
   }
 
+  private ListedCrossings(ListedCrossings same) {
+    this.order = same.order;
+    this.at = same.at;
+    this.soonest = same.soonest;
+  }
+
+  @Override
+  public Crossings goingOn(GrowthClock clock) {
+    return new ListedCrossings(this);
+  }
+
   @Override
   public int next(double clock) {
     if (!(soonest <= clock)) {

@@ -15,6 +15,7 @@ import growingon.nursery.Species;
 import growingon.nursery.Step;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** What does not change about a lot while it is projected; months are offsets from the first. */
 final class LotPlan {
@@ -121,8 +122,9 @@ final class LotPlan {
   }
 
   /** Minutes of work to sell one plant from a place. */
-  double minutesASale(Place from) {
-    return from.minutesASale().orElse(settings.minutesASale());
+  double minutesASale(Optional<Place> from) {
+    OptionalDouble ofPlace = from.map(Place::minutesASale).orElse(OptionalDouble.empty());
+    return ofPlace.orElse(settings.minutesASale());
   }
 
   /** Whether nothing but care is done in a month: held officially while apart. */

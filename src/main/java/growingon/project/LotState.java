@@ -3,6 +3,7 @@ package growingon.project;
 import growingon.nursery.Horizon;
 import growingon.nursery.Pot;
 import growingon.nursery.Quality;
+import java.util.function.DoubleSupplier;
 
 /** One lot on its way through the months: its plants, pot, place and clocks. */
 final class LotState {
@@ -22,8 +23,10 @@ final class LotState {
   private final CareRates care;
   private final Calendar calendar;
   private final double[] minutes;
+  private final DoubleSupplier meanTrunk;
   private Spot standing;
   private double soldInMonth;
+  private boolean gone;
 
   /**
    * A lot before its first month.
@@ -42,6 +45,7 @@ final class LotState {
     this.heads = new HeadCount(plan, to);
     this.past = new KnownPast(this, run.facts().of(plan), heads);
     this.plants = new Growing(plan, run.luck().quality(plan.lot));
+    this.meanTrunk = plants::meanTrunk;
     plants.keepPart(past.part());
     this.schedule = new Schedule(plan.route, programme.horizon().firstMonth(), plan.arrival);
     this.training = new Training(schedule);
@@ -51,6 +55,34 @@ final class LotState {
     this.survival = new Survival(plan, calendar, run.luck());
     this.works = new Works(this, heads, run, to, history);
     new TakingUp(this, programme.nursery()).takeUp(run);
+  }
+
+  /**
+   * The same so far, for a lot of which nothing is known that from now on fares otherwise.
+   *
+   * @param to takes down what happens from now on
+   */
+  LotState(LotState same, Recorder to) {
+    this.plan = same.plan;
+    this.to = to;
+    this.history = null;
+    this.minutes = same.minutes;
+    this.calendar = same.calendar;
+    this.care = same.care;
+    this.heads = new HeadCount(same.heads, to);
+    this.past = new KnownPast(this, LotFacts.NONE, heads);
+    this.plants = new Growing(same.plants);
+    this.meanTrunk = plants::meanTrunk;
+    this.schedule = new Schedule(same.schedule);
+    this.training = new Training(same.training, schedule);
+    this.position = new Position(same.position);
+    this.vessel = new Vessel(same.vessel);
+    this.speed = new Speed(same.speed);
+    this.survival = new Survival(same.survival);
+    this.works = new Works(same.works, this, heads, to);
+    this.standing = same.standing;
+    this.soldInMonth = same.soldInMonth;
+    this.gone = same.gone;
   }
 
   /** Growth and losses of a month from an older count to the plan's first month. */
@@ -94,6 +126,22 @@ final class LotState {
     return plants.isEmpty();
   }
 
+  /**
+   * Whether no plant of it is left, no slice has dust of one, and nothing is known that could bring
+   * one back: no month changes it any more, and only those who ask for particulars would notice.
+   */
+  boolean isGone() {
+    return gone;
+  }
+
+  private boolean goes() {
+    return history == null
+        && !hasFacts()
+        && !to.asksForTrunks()
+        && isEmpty()
+        && plants.count() == 0;
+  }
+
   /** Reads space, load and care for the month, and pays other cash that it causes. */
   void stand(int month) {
     standing = spot(month);
@@ -120,9 +168,14 @@ final class LotState {
     return standing;
   }
 
+  /** The mean trunk of its living plants, mm, where somebody asks. */
+  DoubleSupplier meanTrunk() {
+    return meanTrunk;
+  }
+
   /** How the lot stands in a month. */
   Spot spot(int month) {
-    return position.spot(month, vessel.pot(), plants::meanTrunk);
+    return position.spot(month, vessel.pot(), meanTrunk);
   }
 
   /** Grows for a month. */
@@ -161,7 +214,8 @@ final class LotState {
   }
 
   boolean maySell(int month) {
-    return works.isSorted()
+    return !gone
+        && works.isSorted()
         && !past.rulesSales(month)
         && month >= plan.notBefore
         && !plan.isApart(month)
@@ -216,6 +270,7 @@ final class LotState {
     if (history != null) {
       noteMonth(month);
     }
+    gone = gone || goes();
   }
 
   private void noteMonth(int month) {

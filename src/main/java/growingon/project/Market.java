@@ -30,70 +30,153 @@ final class Market {
   private final boolean[] asks;
   private final int[] lotsWithFacts;
   private final KnownSales known;
+  private final Stall atOnce = new AtOnce();
   private int season = Integer.MIN_VALUE;
+  private int month;
   private long readySomewhere;
 
-  Market(Programme programme, Luck luck, List<LotState> lots) {
+  /** Where plants that are ready are offered: what is sold leaves at once, or is only agreed on. */
+  interface Stall {
+    /** Plants of a lot that are ready as a grade. */
+    double ready(int lot, Quality quality, int grade);
+
+    /** A share of them, so many plants, is sold to a row. */
+    void sell(int lot, DemandRow row, Quality quality, double share, double units);
+  }
+
+  Market(Programme programme, Luck luck, LotState[] lots) {
     this.programme = programme;
     this.luck = luck;
-    this.lots = lots.toArray(new LotState[0]);
+    this.lots = lots;
     this.qualities = programme.nursery().qualities();
-    this.rows = programme.rows().toArray(new DemandRow[0]);
+    this.rows = programme.rows();
     this.unitsFactor = new double[rows.length];
     this.priceFactor = new double[rows.length];
-    this.readyCells = new long[lots.size()];
-    this.ready = new double[lots.size()];
+    this.readyCells = new long[lots.length];
+    this.ready = new double[lots.length];
     this.known = new KnownSales(programme, lots);
     this.lotsWithFacts =
-        IntStream.range(0, lots.size()).filter(lot -> lots.get(lot).hasFacts()).toArray();
-    this.asks = new boolean[programme.horizon().months()];
-    for (DemandRow row : rows) {
-      for (int month = 0; month < asks.length; month++) {
-        asks[month] |= row.units()[month] > 0;
-      }
-    }
+        IntStream.range(0, lots.length).filter(lot -> lots[lot].hasFacts()).toArray();
+    this.asks = programme.asks();
+  }
+
+  /** The market of another programme of the same nursery and plan on the same luck. */
+  Market(Market same, Programme programme, LotState[] lots) {
+    this.programme = programme;
+    this.luck = same.luck;
+    this.lots = lots;
+    this.qualities = same.qualities;
+    this.rows = programme.rows();
+    this.unitsFactor = same.unitsFactor;
+    this.priceFactor = same.priceFactor;
+    this.readyCells = new long[lots.length];
+    this.ready = new double[lots.length];
+    this.known = same.known;
+    this.lotsWithFacts = same.lotsWithFacts;
+    this.asks = same.asks;
   }
 
   /** The first month from a month on in which anything may be sold; the last if there is none. */
   int nextSale(int from) {
-    int month = from;
-    while (month < asks.length - 1 && !asks[month] && lotsWithFacts.length == 0) {
-      month++;
+    int next = from;
+    while (next < asks.length - 1 && !asks[next] && lotsWithFacts.length == 0) {
+      next++;
     }
-    return month;
+    return next;
   }
 
   /**
    * Grades a lot for the sales of a month, several lots at once if need be. A lot of which
    * something is known waits for what it is known to have sold.
    */
-  void prepare(int lot, int month) {
+  void prepare(int lot, int forMonth) {
     if (!lots[lot].hasFacts()) {
-      grade(lot, month);
+      grade(lot, forMonth);
     }
   }
 
-  /** Sells in a month for which every lot was prepared. */
-  void sell(int month) {
+  /** Cells in which a lot has plants, once it was prepared. */
+  long readyCells(int lot) {
+    return readyCells[lot];
+  }
+
+  /** The cells of a lot that another market has prepared. */
+  void takeOver(int lot, long cells) {
+    readyCells[lot] = cells;
+  }
+
+  /** Begins the sales of a month: whom it sells to in its season, and at which prices. */
+  void begin(int now) {
+    month = now;
     int year = programme.calendar().seasonYear(month);
     if (year != season) {
       season = year;
       beginSeason();
     }
+  }
+
+  /** Begins the sales of a month in which another market of the same luck has begun them. */
+  void follow(int now) {
+    month = now;
+  }
+
+  /** Sells in a month for which every lot was prepared. */
+  void sell(int now) {
+    begin(now);
     double[] met = known.sell(month);
     for (int lot : lotsWithFacts) {
       grade(lot, month);
     }
-    readySomewhere = 0;
-    for (long ready : readyCells) {
-      readySomewhere |= ready;
-    }
+    sell(met, atOnce);
+  }
+
+  /** Offers at a stall what the lots have ready; nothing is known of any of them. */
+  void sellAt(Stall stall) {
+    sell(known.nothing(), stall);
+  }
+
+  /**
+   * Agrees on what is sold beside another programme: the same to a row of a grade that no other
+   * lots than shared ones offer.
+   *
+   * @param first what was agreed on there
+   * @param placeHere index here of a lot there
+   * @param otherCells cells in which lots are ready that the two do not share
+   */
+  void sellBeside(Agreement first, int[] placeHere, long otherCells, Agreement agreed) {
+    noteReady();
+    int at = 0;
     for (DemandRow row : rows) {
-      double wanted = wanted(row, month) - met[row.index()];
+      int begin = at;
+      at = first.endOf(row, at);
+      if ((otherCells & Grading.cells(row.grade())) == 0) {
+        for (int sale = begin; sale < at; sale++) {
+          agreed.sellAs(first, sale, placeHere[first.lot(sale)], row);
+        }
+      } else {
+        double wanted = wanted(row);
+        if (!Negligible.is(wanted)) {
+          meet(row, wanted, agreed);
+        }
+      }
+    }
+  }
+
+  private void noteReady() {
+    readySomewhere = 0;
+    for (long cells : readyCells) {
+      readySomewhere |= cells;
+    }
+  }
+
+  private void sell(double[] met, Stall stall) {
+    noteReady();
+    for (DemandRow row : rows) {
+      double wanted = wanted(row) - met[row.index()];
       if (Negligible.is(wanted)) {
         continue;
       }
-      double left = meet(row, month, wanted);
+      double left = meet(row, wanted, stall);
       if (!Negligible.is(left) && Double.isFinite(left)) {
         missed.add(new Missed(month, row.index(), left));
       }
@@ -108,17 +191,17 @@ final class Market {
   }
 
   /** Grades a lot if it may sell, and notes in which grades and qualities it has plants. */
-  private void grade(int lot, int month) {
-    boolean may = asks[month] && month >= lots[lot].plan.start && lots[lot].maySell(month);
-    readyCells[lot] = may ? lots[lot].gradeForSale(month) : 0;
+  private void grade(int lot, int forMonth) {
+    boolean may = asks[forMonth] && forMonth >= lots[lot].plan.start && lots[lot].maySell(forMonth);
+    readyCells[lot] = may ? lots[lot].gradeForSale(forMonth) : 0;
   }
 
-  private double wanted(DemandRow row, int month) {
+  private double wanted(DemandRow row) {
     double units = row.units()[month];
     return units > 0 ? units * unitsFactor[row.index()] : 0;
   }
 
-  private double meet(DemandRow row, int month, double wanted) {
+  private double meet(DemandRow row, double wanted, Stall stall) {
     double left = wanted;
     for (Quality quality : QUALITIES) {
       long cell = Grading.cellBit(quality, row.grade());
@@ -126,7 +209,7 @@ final class Market {
         continue;
       }
       for (int[] batch : row.batches()) {
-        left -= sellFrom(batch, row, quality, month, left);
+        left -= sellFrom(batch, row, quality, left, stall);
         if (Negligible.is(left)) {
           return 0;
         }
@@ -136,11 +219,11 @@ final class Market {
   }
 
   /** Sells the same share of every lot of a batch; gives how many plants. */
-  private double sellFrom(int[] batch, DemandRow row, Quality quality, int month, double wanted) {
+  private double sellFrom(int[] batch, DemandRow row, Quality quality, double wanted, Stall stall) {
     long cell = Grading.cellBit(quality, row.grade());
     double inAll = 0;
     for (int lot : batch) {
-      ready[lot] = (readyCells[lot] & cell) == 0 ? 0 : ready(lots[lot], quality, row.grade());
+      ready[lot] = (readyCells[lot] & cell) == 0 ? 0 : stall.ready(lot, quality, row.grade());
       inAll += ready[lot];
     }
     if (inAll == 0) {
@@ -149,20 +232,28 @@ final class Market {
     double share = Math.min(1, wanted / inAll);
     for (int lot : batch) {
       if (ready[lot] > 0) {
-        sell(lots[lot], row, quality, month, share, share * ready[lot]);
+        stall.sell(lot, row, quality, share, share * ready[lot]);
       }
     }
     return Math.min(wanted, inAll);
   }
 
-  /** Plants of a lot that are ready. */
-  private static double ready(LotState lot, Quality quality, int grade) {
-    double ready = lot.plants.ready(quality, grade);
-    return Negligible.is(ready) ? 0 : ready;
+  /** What is sold leaves at once. */
+  private final class AtOnce implements Stall {
+    @Override
+    public double ready(int lot, Quality quality, int grade) {
+      double plants = lots[lot].plants.ready(quality, grade);
+      return Negligible.is(plants) ? 0 : plants;
+    }
+
+    @Override
+    public void sell(int lot, DemandRow row, Quality quality, double share, double units) {
+      deliver(lots[lot], row, quality, share, units);
+    }
   }
 
-  private void sell(
-      LotState lot, DemandRow row, Quality quality, int month, double share, double units) {
+  /** Lets a share of the plants of a lot, so many, leave for a row. */
+  void deliver(LotState lot, DemandRow row, Quality quality, double share, double units) {
     double money = units * row.demand().price();
     if (row.demand().morePerMm() > 0) {
       double mm = lot.plants.mmAboveLeast(quality, row.grade());
@@ -173,6 +264,7 @@ final class Market {
     lot.sold(month, row.index(), row.grade(), quality, units, money);
   }
 
+  /** Demand that could not be met. */
   List<Missed> missed() {
     return missed;
   }

@@ -60,6 +60,21 @@ final class Position {
     this.ownSpacing = plan.lot.standing().spacing().orElse(Spacing.NO_GAP);
   }
 
+  /** The same so far, for a lot that goes on apart. */
+  Position(Position same) {
+    this.plan = same.plan;
+    this.calendar = same.calendar;
+    this.apartPlace = same.apartPlace;
+    this.heeledIn = same.heeledIn;
+    this.winterSpacing = same.winterSpacing;
+    this.own = same.own;
+    this.heldIn = same.heldIn;
+    this.ownSpacing = same.ownSpacing;
+    this.inWinterPlace = same.inWinterPlace;
+    this.last = same.last;
+    this.beforeLast = same.beforeLast;
+  }
+
   private static Spacing plants(double perM2) {
     return new Spacing(0, OptionalDouble.of(perM2));
   }
@@ -83,6 +98,11 @@ final class Position {
         && calendar.isWinter(month)
         && !plan.isApart(month)
         && !plan.winterPlace.equals(own);
+  }
+
+  /** Whether it may go into the winter place or back at the start of a month. */
+  boolean mayTurn(int month, boolean potted) {
+    return inWinterPlace != wintersIn(month, potted);
   }
 
   /**

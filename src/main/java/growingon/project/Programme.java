@@ -21,7 +21,8 @@ public final class Programme {
   private final CareRates care;
   private final Optional<Place> apartPlace;
   private final List<LotPlan> lots;
-  private final List<DemandRow> rows;
+  private final DemandRow[] rows;
+  private final boolean[] asks;
 
   private Programme(Scenario scenario, List<LotPlan> lots) {
     this.scenario = scenario;
@@ -37,7 +38,13 @@ public final class Programme {
             .filter(place -> place.kind() == PlaceKind.QUARANTINE)
             .findFirst();
     this.lots = lots;
-    this.rows = DemandRow.inOrder(scenario.nursery(), calendar, lots);
+    this.rows = DemandRow.inOrder(scenario.nursery(), calendar, lots).toArray(new DemandRow[0]);
+    this.asks = new boolean[horizon.months()];
+    for (DemandRow row : rows) {
+      for (int month = 0; month < asks.length; month++) {
+        asks[month] |= row.units()[month] > 0;
+      }
+    }
   }
 
   private Programme(Programme like, Scenario scenario, List<LotPlan> lots) {
@@ -47,7 +54,21 @@ public final class Programme {
     this.care = like.care;
     this.apartPlace = like.apartPlace;
     this.lots = lots;
-    this.rows = like.rows.stream().map(row -> row.metFrom(lots)).toList();
+    this.rows = new DemandRow[like.rows.length];
+    for (int i = 0; i < rows.length; i++) {
+      int same = firstMetAlike(like.rows, i);
+      rows[i] = same < i ? like.rows[i].metFrom(rows[same].batches()) : like.rows[i].metFrom(lots);
+    }
+    this.asks = like.asks;
+  }
+
+  /** The first row that is met from the same lots as one. */
+  private static int firstMetAlike(DemandRow[] rows, int of) {
+    int row = 0;
+    while (!rows[row].isMetAs(rows[of])) {
+      row++;
+    }
+    return row;
   }
 
   /** Makes a checked scenario ready. */
@@ -64,6 +85,7 @@ public final class Programme {
   /** The same without a lot; what was made ready for the others serves both. */
   public Programme without(String name) {
     return new Programme(
+        this,
         scenario.without(name),
         lots.stream().filter(plan -> !plan.lot.name().equals(name)).toList());
   }
@@ -87,6 +109,21 @@ public final class Programme {
    */
   public List<Missed> run(Luck luck, IntFunction<Recorder> recorders) {
     return new Run(this, luck).withRecorders(recorders);
+  }
+
+  /**
+   * Runs the months of this programme and of others that differ from it in some lots once, on the
+   * same luck: as {@link #run} does one after the other, to the last digit, but a lot that several
+   * of them have is run once for as long as it sells the same in them.
+   *
+   * @param others programmes that were made ready with this one: of the same nursery and plan
+   * @param luck the luck of this run
+   * @param recorders gives the recorder of each lot of each programme, this one first
+   * @return what each of them was told, this one first
+   */
+  public List<SideBySide.Told> runBeside(
+      List<Programme> others, Luck luck, SideBySide.Recorders recorders) {
+    return new SideBySide(this, others, luck, recorders).run();
   }
 
   /** The scenario. */
@@ -119,7 +156,13 @@ public final class Programme {
     return lots;
   }
 
-  List<DemandRow> rows() {
+  /** Demand rows in the order in which they are met. */
+  DemandRow[] rows() {
     return rows;
+  }
+
+  /** Whether anything may be sold in each month. */
+  boolean[] asks() {
+    return asks;
   }
 }

@@ -3,18 +3,19 @@ package growingon.project;
 import growingon.nursery.Lot;
 import growingon.nursery.Scenario;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.concurrent.ConcurrentHashMap;
 
 /**
- * Lots made ready for one nursery and plan, each once, whatever programmes they run in. It may be
- * used by several threads at once.
+ * Lots made ready for one nursery and plan, each once, whatever programmes they run in: each as an
+ * object, not by what it says. It may be used by several threads at once.
  */
 public final class ReadyLots {
   private final Programme like;
   private final Lattice lattice;
-  private final Map<Lot, LotPlan> ready = new ConcurrentHashMap<>();
+  private final Map<Lot, LotPlan> ready = Collections.synchronizedMap(new IdentityHashMap<>());
 
   /** No lots yet, of the nursery and plan of a scenario. */
   public ReadyLots(Scenario like) {

@@ -33,7 +33,6 @@ final class Run {
         IntStream.range(0, programme.horizon().months())
             .mapToDouble(month -> luck.minutes(programme.calendar().seasonYear(month)))
             .toArray();
-    programme.lots().forEach(plan -> remarks.put(plan, new ArrayList<>()));
   }
 
   /** Factor on all minutes of each month. */
@@ -53,10 +52,11 @@ final class Run {
     return luck;
   }
 
-  /** Notes what the grower is to be told of a lot on the plan's line; a draw tells nothing. */
+  /** Notes what the grower is to be told of a lot: of a run with all particulars. */
   void remark(LotPlan plan, Supplier<Problem> problem) {
-    if (luck == Luck.NONE) {
-      remarks.get(plan).add(problem.get());
+    List<Problem> ofLot = remarks.get(plan);
+    if (ofLot != null) {
+      ofLot.add(problem.get());
     }
   }
 
@@ -72,6 +72,7 @@ final class Run {
   Projection withHistories(boolean detailed, boolean onAllProcessors) {
     List<LotState> lots = new ArrayList<>();
     List<LotHistory> histories = new ArrayList<>();
+    programme.lots().forEach(plan -> remarks.put(plan, new ArrayList<>()));
     for (LotPlan plan : programme.lots()) {
       remarkOnTimeApart(plan);
       double part = facts.of(plan).part();
@@ -111,7 +112,7 @@ final class Run {
    * @param onAllProcessors whether several lots do so at once, which changes no number
    */
   private List<Missed> run(List<LotState> lots, boolean onAllProcessors) {
-    Market market = new Market(programme, luck, lots);
+    Market market = new Market(programme, luck, lots.toArray(new LotState[0]));
     int months = programme.horizon().months();
     int next = 0;
     while (next < months) {
@@ -137,7 +138,7 @@ final class Run {
   }
 
   /** The months of a lot up to the sales of the last of them; nothing is sold in the others. */
-  private void upToSales(int from, int to, LotState lot) {
+  void upToSales(int from, int to, LotState lot) {
     for (int month = from; month <= to; month++) {
       if (month > 0) {
         afterSales(month - 1, lot);
@@ -148,7 +149,7 @@ final class Run {
 
   /** The order of a month up to its sales (design section 6.4). */
   private void beforeSales(int month, LotState lot) {
-    if (month < lot.plan.start) {
+    if (month < lot.plan.start || lot.isGone()) {
       return;
     }
     if (month == lot.plan.start) {
@@ -163,7 +164,7 @@ final class Run {
     lot.lose(month);
   }
 
-  private static void afterSales(int month, LotState lot) {
+  static void afterSales(int month, LotState lot) {
     if (month < lot.plan.start) {
       return;
     }

@@ -57,6 +57,21 @@ final class Schedule {
     this.next = nextOnceOnly[0];
   }
 
+  /** The same so far, for a lot that goes on apart. */
+  Schedule(Schedule same) {
+    this.route = same.route;
+    this.firstMonth = same.firstMonth;
+    this.arrival = same.arrival;
+    this.doneAt = same.doneAt.clone();
+    this.startMonth = same.startMonth;
+    this.nextOnceOnly = same.nextOnceOnly;
+    this.next = same.next;
+    this.moved = same.moved;
+    this.wake = same.wake;
+    this.trainingAskedAt = same.trainingAskedAt;
+    this.trainingStarts = same.trainingStarts;
+  }
+
   private Step step(int index) {
     return route.steps().get(index);
   }

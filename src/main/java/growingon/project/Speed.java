@@ -29,6 +29,20 @@ final class Speed {
     this.ofLot = luck.growth(plan.lot, plan.species);
   }
 
+  /** The same so far, for a lot that goes on apart. */
+  Speed(Speed same) {
+    this.plan = same.plan;
+    this.calendar = same.calendar;
+    this.luck = same.luck;
+    this.ofLot = same.ofLot;
+    this.rootWorkAt = same.rootWorkAt;
+    this.afterRootWork = same.afterRootWork;
+    this.season = same.season;
+    this.ofSeason = same.ofSeason;
+    this.condition = same.condition;
+    this.inCondition = same.inCondition;
+  }
+
   /** Roots were cut by a step in a month. */
   void rootsCut(Step step, int month) {
     rootWorkAt = month;

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param m2Each square metres of one plant
  * @param condition growing condition there
  * @param curve law by which it grows there
+ * @param minutesASale minutes of work to sell one plant from there
  */
 record Spot(
     Optional<Pot> pot,
@@ -26,7 +27,8 @@ record Spot(
     int careKind,
     double m2Each,
     String condition,
-    Curve curve) {
+    Curve curve,
+    double minutesASale) {
   /** Works out how a lot stands. */
   static Spot of(LotPlan plan, Optional<Pot> pot, Optional<Place> place, Spacing spacing) {
     String condition = plan.species.conditionIn(pot, place);
@@ -38,7 +40,8 @@ record Spot(
         CareRates.kind(place),
         Footprint.m2(pot, plan.lot.standing().crownMm(), spacing, place),
         condition,
-        plan.species.growth().get(condition));
+        plan.species.growth().get(condition),
+        plan.minutesASale(place));
   }
 
   /** Whether it is made of these very values. */

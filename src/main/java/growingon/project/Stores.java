@@ -21,7 +21,7 @@ public final class Stores {
   private static final int MONTHS_UNTIL_BACK = 12;
 
   private final List<Supplies.Item> items = new ArrayList<>();
-  private final Map<Use.Kind, Map<String, Supplies.Item>> byName = new EnumMap<>(Use.Kind.class);
+  private final Map<Use.Kind, Map<String, Integer>> byName = new EnumMap<>(Use.Kind.class);
   private final Map<String, Material> materials;
   private final int months;
 
@@ -67,26 +67,41 @@ public final class Stores {
             new double[months],
             new long[months],
             new double[months]);
+    byName.computeIfAbsent(kind, each -> new HashMap<>()).put(name, items.size());
     items.add(item);
-    byName.computeIfAbsent(kind, each -> new HashMap<>()).put(name, item);
   }
 
   /** An item by name. */
   public Supplies.Item item(Use.Kind kind, String name) {
-    Supplies.Item item = byName.getOrDefault(kind, Map.of()).get(name);
-    if (item == null) {
+    return items.get(number(kind, name));
+  }
+
+  /** Number of an item among the items. */
+  public int number(Use.Kind kind, String name) {
+    Integer number = byName.getOrDefault(kind, Map.of()).get(name);
+    if (number == null) {
       throw new IllegalArgumentException("no item " + kind + " " + name);
     }
-    return item;
+    return number;
+  }
+
+  /** The month in which what comes back of a material that is used in a month is used again. */
+  public static int again(int month) {
+    return month + MONTHS_UNTIL_BACK;
+  }
+
+  /** Share of a material that comes back. */
+  public double comesBackShare(String material) {
+    return materials.get(material).comesBackShare();
   }
 
   /** Takes so much out in a month; a share of a material comes back a growing year later. */
   public void use(int month, Use.Kind kind, String name, double amount) {
     Supplies.Item item = item(kind, name);
     item.used()[month] += amount;
-    int again = month + MONTHS_UNTIL_BACK;
+    int again = again(month);
     if (kind == Use.Kind.MATERIAL && again < months) {
-      item.back()[again] += amount * materials.get(name).comesBackShare();
+      item.back()[again] += amount * comesBackShare(name);
     }
   }
 
@@ -103,6 +118,21 @@ public final class Stores {
         item.used()[month] += each.used()[month];
         item.back()[month] += each.back()[month];
       }
+    }
+  }
+
+  /**
+   * Lets what is used and comes back be what stands in an array.
+   *
+   * @param from index of what the first item uses in the first month; what it uses in the others
+   *     follows, then the same of the other items, then what comes back of all
+   */
+  public void fill(double[] amounts, int from) {
+    int at = from;
+    for (Supplies.Item item : items) {
+      System.arraycopy(amounts, at, item.used(), 0, months);
+      System.arraycopy(amounts, at + items.size() * months, item.back(), 0, months);
+      at += months;
     }
   }
 
@@ -135,11 +165,12 @@ public final class Stores {
     double stock = item.onHand();
     for (int month = 0; month < item.used().length; month++) {
       stock += item.back()[month] - item.used()[month];
+      long packs = 0;
       if (stock < 0) {
-        long packs = (long) Math.ceil(-stock / item.packSize() - 1e-9);
-        item.packs()[month] = packs;
+        packs = (long) Math.ceil(-stock / item.packSize() - 1e-9);
         stock += packs * item.packSize();
       }
+      item.packs()[month] = packs;
       item.left()[month] = stock;
     }
   }

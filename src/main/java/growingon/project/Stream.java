@@ -2,7 +2,6 @@ package growingon.project;
 
 import growingon.nursery.Quality;
 import java.util.Arrays;
-import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -61,6 +60,13 @@ final class Stream {
   /** The same plants anew; only for a stream of which nothing was sold or culled yet. */
   Stream copy() {
     return new Stream(this);
+  }
+
+  /** The same plants as they are now. */
+  Stream goingOn() {
+    Stream same = new Stream(this);
+    System.arraycopy(ready, 0, same.ready, 0, ready.length);
+    return same;
   }
 
   /** Plants of a slice of the lot. */
@@ -133,12 +139,12 @@ final class Stream {
     }
   }
 
-  /** Adds a number of each plant up over the plants that sell as a grade. */
-  double sum(int grade, int[] sellsAs, IntToDoubleFunction ofSlice) {
+  /** Adds up by how many mm the trunks of the plants that sell as a grade are above its least. */
+  double mmAbove(double least, int grade, int[] sellsAs, GrowthClock clock) {
     double total = 0;
     for (int i = 0; i < weights.length; i++) {
       if (sellsAs[slices[i]] == grade && weights[i] > 0) {
-        total += weights[i] * ofSlice.applyAsDouble(slices[i]);
+        total += weights[i] * (clock.trunk(slices[i]) - least);
       }
     }
     return total;
@@ -151,7 +157,9 @@ final class Stream {
     }
     double left = 1 - share;
     for (int i = 0; i < weights.length; i++) {
-      weights[i] *= sellsAs[slices[i]] == grade ? left : 1;
+      if (sellsAs[slices[i]] == grade) {
+        weights[i] *= left;
+      }
     }
     sum = Math.max(0, sum - ready[grade] * share);
     ready[grade] *= left;

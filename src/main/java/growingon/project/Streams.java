@@ -48,6 +48,11 @@ final class Streams {
     return new Streams(Arrays.stream(all).map(Stream::copy).toArray(Stream[]::new), first, last);
   }
 
+  /** The same plants as they are now. */
+  Streams goingOn() {
+    return new Streams(Arrays.stream(all).map(Stream::goingOn).toArray(Stream[]::new), first, last);
+  }
+
   /** Streams of a quality. */
   Stream[] of(Quality quality) {
     return ofQuality[quality.ordinal()];

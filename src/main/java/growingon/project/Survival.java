@@ -21,6 +21,19 @@ final class Survival {
     this.deaths = luck.deaths(plan.lot);
   }
 
+  /** The same so far, for a lot that goes on apart. */
+  Survival(Survival same) {
+    this.plan = same.plan;
+    this.calendar = same.calendar;
+    this.luck = same.luck;
+    this.deaths = same.deaths;
+    this.knownSeason = same.knownSeason;
+    this.knownFirstYear = same.knownFirstYear;
+    this.knownSurvival = same.knownSurvival;
+    this.knownLog = same.knownLog;
+    this.knownLoss = same.knownLoss;
+  }
+
   /** Share to be expected to die in a month before the plan, in which luck plays no part. */
   double expectedShare(int month) {
     return share(month, Luck.NONE);

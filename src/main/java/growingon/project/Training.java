@@ -15,6 +15,12 @@ final class Training {
     this.schedule = schedule;
   }
 
+  /** The same so far, for a lot that goes on apart. */
+  Training(Training same, Schedule schedule) {
+    this.schedule = schedule;
+    this.startedAt = same.startedAt;
+  }
+
   /** A step was done in a month. */
   void done(Step step, int month) {
     if (step.trainingStarts() && startedAt == NEVER) {

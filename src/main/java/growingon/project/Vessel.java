@@ -26,6 +26,19 @@ final class Vessel {
     this.pot = plan.lot.potting().pot().map(nursery.pots()::get);
   }
 
+  /** The same so far, for a lot that goes on apart. */
+  Vessel(Vessel same) {
+    this.plan = same.plan;
+    this.nursery = same.nursery;
+    this.pot = same.pot;
+    this.filling = same.filling;
+    this.pottedAt = same.pottedAt;
+    this.pottedBefore = same.pottedBefore;
+    this.weight = same.weight;
+    this.weighedTrunk = same.weighedTrunk;
+    this.weighedFilling = same.weighedFilling;
+  }
+
   /** The pot; empty without one. */
   Optional<Pot> pot() {
     return pot;

@@ -46,6 +46,20 @@ final class Works {
     this.sorted = plan.lot.quality().sorted();
   }
 
+  /** The same so far, for a lot that goes on apart. */
+  Works(Works same, LotState lot, HeadCount heads, Recorder to) {
+    this.lot = lot;
+    this.plan = same.plan;
+    this.heads = heads;
+    this.to = to;
+    this.history = null;
+    this.nursery = same.nursery;
+    this.settings = same.settings;
+    this.minutes = same.minutes;
+    this.waiting = same.waiting.clone();
+    this.sorted = same.sorted;
+  }
+
   /** Whether the plants are sorted by quality. */
   boolean isSorted() {
     return sorted;
@@ -56,7 +70,7 @@ final class Works {
     if (lot.isEmpty()) {
       return;
     }
-    if (month > plan.start) {
+    if (month > plan.start && lot.position.mayTurn(month, lot.vessel.isPotted())) {
       lot.position.turnOf(month, lot.vessel.isPotted()).ifPresent(move -> carry(month, move));
     }
     if (plan.isUntouched(month)) {
@@ -91,7 +105,7 @@ final class Works {
 
   /** Whether a step is to be done now; planting out waits while the lot is apart. */
   private boolean isDue(int index, int month) {
-    boolean due = lot.schedule.isDue(index, month, lot.plants::meanTrunk);
+    boolean due = lot.schedule.isDue(index, month, lot.meanTrunk());
     boolean waits = due && plan.isApart(month) && plan.waits(index);
     waiting[index] |= waits;
     return due && !waits;
@@ -317,7 +331,7 @@ final class Works {
 
   /** The work of selling so many plants in a month. */
   void sell(int month, double sold) {
-    double each = lot.standing().place().map(plan::minutesASale).orElse(settings.minutesASale());
+    double each = lot.standing().minutesASale();
     book(month, Work.SELLING, sold, sold * each * minutes[month] / 60);
   }
 

@@ -111,7 +111,7 @@ class BruteForceTest {
 
     double best = Double.NEGATIVE_INFINITY;
     List<Candidate> all = all(question, search.moves());
-    for (Outcome outcome : engine.lines(all)) {
+    for (Outcome outcome : engine.lines(question.asGiven(), all)) {
       best = limits.allow(outcome) ? Math.max(best, outcome.value()) : best;
     }
     assertThat(all.size()).isGreaterThan(1000);

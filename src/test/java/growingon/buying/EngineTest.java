@@ -75,13 +75,13 @@ class EngineTest {
   @Test
   void candidateRunAfterOthers_isTheSameToTheLastDigitAsRunAlone() {
     Engine warm = new Engine(QUESTION, 2);
-    List<Outcome> lines = warm.lines(candidates());
-    Sample[] drawn = warm.on(candidates(), 0, 3);
+    List<Outcome> lines = warm.lines(QUESTION.asGiven(), candidates());
+    Sample[] drawn = warm.on(QUESTION.asGiven(), candidates(), 0, 3);
 
     for (int i = 0; i < candidates().size(); i++) {
       Candidate each = candidates().get(i);
       Outcome alone = new Engine(QUESTION, 1).line(each);
-      Sample aloneDrawn = new Engine(QUESTION, 1).on(List.of(each), 0, 3)[0];
+      Sample aloneDrawn = new Engine(QUESTION, 1).on(each, List.of(each), 0, 3)[0];
       assertThat(lines.get(i)).usingRecursiveComparison().isEqualTo(alone);
       assertThat(drawn[i].values()).containsExactly(aloneDrawn.values());
       assertThat(drawn[i].lowest()).containsExactly(aloneDrawn.lowest());

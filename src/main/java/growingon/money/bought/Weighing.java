@@ -72,8 +72,9 @@ final class Weighing {
       sum += flow;
     }
     double others = 0;
-    for (int i = 0; i < with.lotResults().length; i++) {
-      others += i == index ? 0 : with.lotResults()[i];
+    double[] results = with.lotResults();
+    for (int i = 0; i < results.length; i++) {
+      others += i == index ? 0 : results[i];
     }
     for (double result : without.lotResults()) {
       others -= result;
@@ -91,7 +92,7 @@ final class Weighing {
         with.cost(CostKind.PLACE) - without.cost(CostKind.PLACE),
         used - (with.packsBought() - without.packsBought()),
         others,
-        with.lotResults()[index]);
+        results[index]);
   }
 
   /** The lot weighed, with what it brings if the plan ends with another season. */

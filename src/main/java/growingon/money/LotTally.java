@@ -1,0 +1,250 @@
+package growingon.money;
+
+import growingon.nursery.HorizonValue;
+import growingon.nursery.Lot;
+import growingon.nursery.Quality;
+import growingon.nursery.Scenario;
+import growingon.project.Luck;
+import growingon.project.PartRecorder;
+import growingon.project.Stores;
+import growingon.project.Use;
+import java.util.Arrays;
+
+/**
+ * Takes down one lot in one run: what it brings itself, and what it adds to the sums of the nursery
+ * by a {@link Layout}. What it adds goes to the sums at once, or is kept part by part, to be added
+ * later in the order in which a run would have told it.
+ */
+final class LotTally extends Booking implements PartRecorder {
+  private static final double[][] NOTHING_STANDS = {};
+  private static final int[] NO_CELLS = {};
+  private static final int ROOM = 512;
+  private static final int ROOM_FOR_PARTS = 96;
+
+  private final Layout layout;
+  private final double[] sums;
+  private final int[] gradeNumbers;
+  private final double[][] netPrices;
+  private final CostToDate toDate;
+  private final EndStock[] endStocks;
+  private final double[][][] standings;
+  private double result;
+  private double sales;
+  private double plantsSold;
+  private int[] cells;
+  private double[] amounts;
+  private int size;
+  private int[] partEnds;
+  private int parts;
+
+  /**
+   * Of a lot to which nothing has happened yet but that it is paid for.
+   *
+   * @param sums what it adds goes there at once; null where it is kept
+   */
+  LotTally(Scenario scenario, int lot, Prices prices, Layout layout, Luck luck, double[] sums) {
+    super(prices.tariff());
+    this.layout = layout;
+    this.sums = sums;
+    Lot bought = scenario.lots().get(lot);
+    this.gradeNumbers = prices.grades().of(scenario.nursery().ladderOf(bought));
+    this.netPrices = prices.net(bought);
+    this.toDate = layout.horizonValue.isStockValue() ? new CostToDate(bought, layout.months) : null;
+    this.endStocks = new EndStock[layout.seasons];
+    Arrays.fill(endStocks, EndStock.NOTHING);
+    this.standings = new double[layout.seasons][][];
+    Arrays.fill(standings, NOTHING_STANDS);
+    boolean keeps = sums == null;
+    this.cells = keeps ? new int[ROOM] : NO_CELLS;
+    this.amounts = keeps ? new double[ROOM] : Part.NONE;
+    this.partEnds = keeps ? new int[ROOM_FOR_PARTS] : NO_CELLS;
+    int month = Math.max(0, scenario.horizon().offset(bought.arrived()));
+    buy(bought, month, scenario.horizon().seasonYear(month), luck);
+  }
+
+  private LotTally(LotTally same) {
+    super(same);
+    this.layout = same.layout;
+    this.sums = same.sums;
+    this.gradeNumbers = same.gradeNumbers;
+    this.netPrices = same.netPrices;
+    this.toDate = same.toDate == null ? null : new CostToDate(same.toDate);
+    this.endStocks = same.endStocks.clone();
+    this.standings = same.standings.clone();
+    this.result = same.result;
+    this.sales = same.sales;
+    this.plantsSold = same.plantsSold;
+    this.cells = same.cells.clone();
+    this.amounts = same.amounts.clone();
+    this.size = same.size;
+    this.partEnds = same.partEnds.clone();
+    this.parts = same.parts;
+  }
+
+  @Override
+  public PartRecorder goingApart() {
+    return new LotTally(this);
+  }
+
+  @Override
+  public void partOver() {
+    partEnds = parts == partEnds.length ? Arrays.copyOf(partEnds, 2 * parts) : partEnds;
+    partEnds[parts++] = size;
+  }
+
+  /** Adds what it adds in a part to sums. */
+  void addPart(int part, double[] to) {
+    int end = partEnds[part];
+    for (int i = part == 0 ? 0 : partEnds[part - 1]; i < end; i++) {
+      to[cells[i]] += amounts[i];
+    }
+  }
+
+  private void add(int cell, double amount) {
+    if (sums != null) {
+      sums[cell] += amount;
+      return;
+    }
+    if (size == cells.length) {
+      cells = Arrays.copyOf(cells, 2 * size);
+      amounts = Arrays.copyOf(amounts, 2 * size);
+    }
+    cells[size] = cell;
+    amounts[size++] = amount;
+  }
+
+  @Override
+  protected void cost(CostKind kind, int month, double amount) {
+    if (amount == 0) {
+      return;
+    }
+    if (layout.isWhole) {
+      add(layout.costs + kind.ordinal(), amount);
+    }
+    if (kind.isCash()) {
+      add(layout.flows + month, -amount);
+    }
+    result -= month < layout.countedMonths ? amount : 0;
+    if (toDate != null) {
+      toDate.cost(kind, month, amount);
+    }
+  }
+
+  @Override
+  protected void sellingLabour(int month, double amount) {
+    if (toDate != null) {
+      toDate.sellingLabour(month, amount);
+    }
+  }
+
+  @Override
+  protected void hours(int month, double worked) {
+    if (worked != 0) {
+      add(layout.hours + month, worked);
+    }
+  }
+
+  @Override
+  protected void receipts(int month, double plants, double money) {
+    add(layout.flows + month, money);
+    add(layout.sales + month, money);
+    if (layout.isWhole) {
+      add(layout.salesBySeason + layout.season[month], money);
+    }
+    result += month < layout.countedMonths ? money : 0;
+    sales += money;
+    plantsSold += plants;
+    if (toDate != null) {
+      toDate.sold(plants);
+    }
+  }
+
+  @Override
+  public void sold(int month, int row, int grade, Quality quality, double units, double money) {
+    super.sold(month, row, grade, quality, units, money);
+    if (layout.isWhole) {
+      int ofGrade = gradeNumbers[grade] * layout.seasons;
+      add(layout.unitsBySeason + ofGrade + layout.season[month], units);
+    }
+  }
+
+  @Override
+  public void used(int month, Use.Kind kind, String item, double amount) {
+    super.used(month, kind, item, amount);
+    if (month >= layout.months) {
+      return;
+    }
+    add(layout.used(kind, item, month), amount);
+    int again = Stores.again(month);
+    if (kind == Use.Kind.MATERIAL && again < layout.months) {
+      add(layout.back(kind, item, again), amount * layout.comesBackShare(item));
+    }
+  }
+
+  @Override
+  public void freed(int month, String pot, double amount) {
+    if (month < layout.months) {
+      add(layout.back(Use.Kind.POT, pot, month), amount);
+    }
+  }
+
+  @Override
+  protected void takesSpace(int month, String place, double m2) {
+    add(layout.space(place, month), m2);
+  }
+
+  @Override
+  public void monthOver(int month, double living) {
+    if (toDate != null) {
+      toDate.monthOver(month, living);
+    }
+  }
+
+  @Override
+  public void seasonEnded(int ended, double[][] standing) {
+    standings[ended] = standing;
+    if (layout.isWhole) {
+      addStock(ended, standing);
+    }
+    boolean isLast = ended == layout.seasons - 1;
+    if (isLast || !layout.horizonValue.equals(HorizonValue.NOTHING)) {
+      double costEach = toDate == null ? 0 : toDate.costEach();
+      double paidEach = toDate == null ? 0 : toDate.paidEach();
+      endStocks[ended] = EndStock.of(standing, netPrices, costEach, paidEach);
+    }
+  }
+
+  private void addStock(int ended, double[][] standing) {
+    for (int quality = 0; quality < Quality.values().length; quality++) {
+      for (int grade = 1; grade < standing[quality].length; grade++) {
+        int ofGrade = gradeNumbers[grade - 1] * layout.seasons;
+        add(layout.stockBySeason + ofGrade + ended, standing[quality][grade]);
+      }
+    }
+  }
+
+  /** Sales less what its account is charged, as far as the seasons count. */
+  double result() {
+    return result;
+  }
+
+  /** Sales, plan currency. */
+  double sales() {
+    return sales;
+  }
+
+  /** Plants sold. */
+  double plantsSold() {
+    return plantsSold;
+  }
+
+  /** What stands at the end of a season, by what it cost and would fetch. */
+  EndStock endStock(int season) {
+    return endStocks[season];
+  }
+
+  /** How it stands at the end of a season, as it was told. */
+  double[][] standing(int season) {
+    return standings[season];
+  }
+}
