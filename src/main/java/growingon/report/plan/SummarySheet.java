@@ -57,6 +57,7 @@ public final class SummarySheet {
     new LibraryWords(context.inputs().scenario()).summary().ifPresent(sentences::add);
     sentences.addAll(new SpaceWords(context).headline());
     sentences.add(new HoursWords(context).summary());
+    new OrderWords(context, figures).youngPlants().ifPresent(sentences::add);
     sentences.add(new OrderWords(context, figures).sentences().get(0));
     sentences.add(new CashWords(context).summary());
     runsDown(context, figures).ifPresent(sentences::add);
