@@ -7,9 +7,11 @@ import growingon.nursery.Scenario;
 import growingon.nursery.Settings;
 import growingon.project.HoursUse;
 import java.util.Arrays;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /**
  * What a candidate must keep within on the plan's line: room and hours, up to a hundredth over what
@@ -37,6 +39,10 @@ public record Limits(
 
   private static final double ROUNDING = 1e-9;
   private static final double CHANCE_ALLOWED = 0.1;
+
+  private static final String ROOM_IN = "room in ";
+  private static final String HOURS = "hours";
+  private static final String CASH = "cash";
 
   /** A scale for shortages of limits that are nil. */
   private static final double ONE = 1;
@@ -166,29 +172,41 @@ public record Limits(
   /** What is most lacking for a candidate, by how far it is over its limit; empty if it fits. */
   Optional<Lack> lack(Outcome outcome, List<String> places) {
     Lack most = null;
+    Set<String> all = new LinkedHashSet<>();
     double furthest = 0;
     for (int month = 0; month < hours.length; month++) {
       for (int place = 0; place < room.length; place++) {
         double needed = outcome.space()[place][month];
         double over = excess(needed, room[place][month]);
+        note(all, over, ROOM_IN + places.get(place));
         if (over > furthest) {
           furthest = over;
           double lacks = needed - room[place][month];
-          most = new Lack(Lack.Kind.ROOM, places.get(place), month, lacks);
+          most = new Lack(Lack.Kind.ROOM, ROOM_IN + places.get(place), month, lacks, List.of());
         }
       }
       double over = excess(outcome.hours()[month], hours[month]);
+      note(all, over, HOURS);
       if (over > furthest) {
         furthest = over;
-        most = new Lack(Lack.Kind.HOURS, "", month, outcome.hours()[month] - hours[month]);
+        double lacks = outcome.hours()[month] - hours[month];
+        most = new Lack(Lack.Kind.HOURS, HOURS, month, lacks, List.of());
       }
       double missing = lowestCash - outcome.cash()[month];
-      if (missing > ROUNDING && missing / Math.max(ONE, Math.abs(lowestCash)) > furthest) {
-        furthest = missing / Math.max(ONE, Math.abs(lowestCash));
-        most = new Lack(Lack.Kind.CASH, "", month, missing);
+      double share = missing > ROUNDING ? missing / Math.max(ONE, Math.abs(lowestCash)) : 0;
+      note(all, share, CASH);
+      if (share > furthest) {
+        furthest = share;
+        most = new Lack(Lack.Kind.CASH, CASH, month, missing, List.of());
       }
     }
-    return Optional.ofNullable(most);
+    return Optional.ofNullable(most).map(lack -> lack.beside(all));
+  }
+
+  private static void note(Set<String> all, double over, String name) {
+    if (over > 0) {
+      all.add(name);
+    }
   }
 
   private static double excess(double needed, double limit) {

@@ -20,6 +20,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.Callable;
 import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
@@ -38,6 +39,9 @@ import picocli.CommandLine.Spec;
 final class CheckCommand implements Callable<Integer> {
   private static final DateTimeFormatter MONTH =
       DateTimeFormatter.ofPattern("MMM yyyy", Locale.ENGLISH);
+
+  /** Work that is no step of a route. */
+  private static final Set<String> NO_STEPS = Set.of(Work.WINTER_MOVE, Work.SELLING);
 
   @ParentCommand private GrowingOn program;
   @Spec private CommandSpec spec;
@@ -82,7 +86,7 @@ final class CheckCommand implements Callable<Integer> {
   private static String steps(LotHistory lot, Projection projection) {
     String steps =
         lot.happenings().stream()
-            .filter(each -> !each.job().equals(Work.WINTER_MOVE))
+            .filter(each -> !NO_STEPS.contains(each.job()))
             .map(each -> each.job() + " " + month(each, projection))
             .collect(Collectors.joining(", "));
     return lot.lot().name() + ": " + (steps.isEmpty() ? "no step within the plan" : steps);

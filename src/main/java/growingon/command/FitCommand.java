@@ -191,9 +191,9 @@ final class FitCommand implements Callable<Integer> {
     }
     String head =
         "Proposed by fit: figures that your records contradict are changed, all else is as it was."
-            + " Try it with plan … --species "
+            + " Try it with plan … --species \""
             + folder.resolve("proposal").toString().replace('\\', '/')
-            + "; to keep it, copy it over your own.";
+            + "\"; to keep it, copy it over your own.";
     String learnt = fit.covers().last().toString();
     SpeciesTexts own = SpeciesTexts.of(what, species.folder());
     own.csv().ifPresent(csv -> texts.put("species.csv", ProposalText.csv(csv, edits, head)));
@@ -208,7 +208,7 @@ final class FitCommand implements Callable<Integer> {
     if (outcome.proposes()) {
       Path proposal = outcome.folder().resolve("proposal");
       to.println(
-          "Proposal: %s. Your own files are as they were. Try it: plan %s --species %s"
+          "Proposal: %s. Your own files are as they were. Try it: plan \"%s\" --species \"%s\""
               .formatted(proposal, what, proposal));
     } else {
       to.println("Nothing is proposed: no figure of yours is contradicted by the records.");

@@ -262,8 +262,9 @@ final class PlanCommand implements Callable<Integer> {
   /** What is said of a list comes first, and then as much as there is room for. */
   private static List<String> headlines(Report report, List<String> first) {
     List<String> lines = new ArrayList<>(first);
-    long most = first.isEmpty() ? Long.MAX_VALUE : MOST_LINES - 1 - first.size();
-    report.headlines().stream().flatMap(String::lines).limit(Math.max(0, most)).forEach(lines::add);
+    lines.addAll(
+        PlanReport.headlines(
+            report, first.isEmpty() ? Integer.MAX_VALUE : MOST_LINES - 1 - first.size()));
     return lines;
   }
 

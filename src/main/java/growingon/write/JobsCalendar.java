@@ -19,6 +19,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
 
 /**
@@ -29,6 +30,9 @@ import java.util.TreeMap;
 final class JobsCalendar {
   private static final int MONTHS = 12;
   private static final int LISTED = 40;
+
+  /** Tables that a calendar is made of. */
+  private static final Set<String> OF = Set.of("jobs-next", "jobs", "orders", "orders-plants");
 
   private final Map<String, Table> tables = new TreeMap<>();
   private final YearMonth first;
@@ -57,6 +61,11 @@ final class JobsCalendar {
       jobs.add("no-jobs", jobs.first.atDay(1), "No job in the next twelve months", "");
     }
     return jobs.calendar;
+  }
+
+  /** Whether a report has jobs and orders at all; a review or a comparison has none to tell of. */
+  public static boolean suits(Report report) {
+    return ReportFiles.tables(report).stream().map(Table::name).anyMatch(OF::contains);
   }
 
   /** The calendar as written into a file. */

@@ -175,7 +175,7 @@ final class ReportFiles {
               folder.resolve("problems.txt"),
               out -> out.write(ProblemsText.bytes(report))));
     }
-    if (!report.isEdition() && report.madeOn().isPresent()) {
+    if (!report.isEdition() && report.madeOn().isPresent() && JobsCalendar.suits(report)) {
       String calendar = JobsCalendar.text(report, report.madeOn().get());
       texts.add(
           submit(

@@ -77,7 +77,7 @@ class BuyingCommandTest {
   }
 
   @Test
-  void answer_beginsWithTheDecisionAndEndsWithThePlanToRun() {
+  void answer_beginsWithTheDecisionAndEndsWithThePlanToRun() throws IOException {
     Ran buying = run("buying", nursery, "b", "--quick");
 
     assertThat(buying.code()).as(buying.err()).isZero();
@@ -87,12 +87,18 @@ class BuyingCommandTest {
         .contains("Report: " + folder.resolve("b"))
         .endsWith(
             "To run: plan \"" + folder.resolve("b").resolve("recommended-plan.json") + "\"\n");
+    JsonNode offers = figures("b").get("tables").get("buying-offers");
+    assertThat(offers.get("columns").findValuesAsText("key"))
+        .as("without draws there is nothing to say of them")
+        .contains("gain", "most_to_pay")
+        .doesNotContain("p10", "p90", "pays");
     for (String word : List.of("optim", "objective", "shadow", "dual", "constraint", "scenario")) {
       assertThat(buying.out().toLowerCase(java.util.Locale.ROOT)).doesNotContain(word);
     }
     assertThat(folder.resolve("b"))
         .isDirectoryContaining(file -> file.endsWith("buying.xlsx"))
-        .isDirectoryContaining(file -> file.endsWith("report.html"));
+        .isDirectoryContaining(file -> file.endsWith("report.html"))
+        .isDirectoryNotContaining(file -> file.endsWith("jobs.ics"));
   }
 
   @Test

@@ -67,7 +67,8 @@ class CompareTest {
 
     assertThat(ran.err()).isEmpty();
     assertThat(ran.out())
-        .contains("nothing bought against larches bought: 1 difference in their files.")
+        .doesNotContain("in their files")
+        .doesNotContain(" 0.0 ")
         .contains("Reason: plan: take, larches from a field from none to 60 plants.")
         .contains("Purchases: plants bought")
         .contains("Lots: larches from a field: ");
@@ -90,7 +91,7 @@ class CompareTest {
                 Math.round(Math.abs(gain)),
                 gain >= 0 ? "more" : "less"));
     assertThat(lines.get(1)).startsWith("Its lowest cash is EUR ");
-    assertThat(lines.get(2)).startsWith("Of its room ");
+    assertThat(lines.get(2)).startsWith("It lacks ");
   }
 
   @Test

@@ -115,7 +115,11 @@ class FitCommandTest {
     assertThat(ran.out())
         .contains("Hazel, training pot")
         .contains("on your records")
-        .contains("Your own files are as they were. Try it: plan " + nursery);
+        .contains("Spread between seasons: not to be told from 4 seasons; it takes 6.")
+        .contains("317 saleable plants, as many as before (Hazel shaped 32, not 50)")
+        .contains(
+            "Your own files are as they were. Try it: plan \"%s\" --species \"%s\""
+                .formatted(nursery, out.resolve("proposal")));
     assertThat(out)
         .isDirectoryContaining("glob:**fit.xlsx")
         .isDirectoryContaining("glob:**report.html")

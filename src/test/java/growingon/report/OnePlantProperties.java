@@ -449,8 +449,18 @@ class OnePlantProperties {
                 assertThat(saleable.getOrDefault(figures.label(0) + "|", 0L)).isEqualTo(plants));
     said(sentences, "The plan sells ([\\d,]+) of them")
         .ifPresent(plants -> assertThat(sold).containsEntry(next, plants));
-    said(sentences, "^Saleable in .*?: ([\\d,]+) plants?;")
+    said(
+            sentences,
+            "^Saleable in " + Pattern.quote(figures.label(figures.next())) + ": ([\\d,]+) plants?;")
         .ifPresent(plants -> assertThat(saleable).containsEntry(next, plants));
+    if (figures.next() > 0) {
+      String begun = figures.label(0) + "|";
+      String line = "^Saleable in " + Pattern.quote(figures.label(0)) + ": ";
+      said(sentences, line + "([\\d,]+) plants?;")
+          .ifPresent(plants -> assertThat(saleable.getOrDefault(begun, 0L)).isEqualTo(plants));
+      said(sentences, line + ".*; ([\\d,]+) (?:is|are) sold")
+          .ifPresent(plants -> assertThat(sold.getOrDefault(begun, 0L)).isEqualTo(plants));
+    }
     said(sentences, "^Sold of them: ([\\d,]+) plants?,")
         .ifPresent(plants -> assertThat(sold.getOrDefault(next, 0L)).isEqualTo(plants));
     long missed = sum(sums("demand-met", "missed"));

@@ -61,7 +61,6 @@ class FileNamesTest {
           .containsExactlyInAnyOrder(
               "charts",
               "tables",
-              "jobs.ics",
               "figures.json",
               "problems.txt",
               "small 2026-12-24.xlsx",

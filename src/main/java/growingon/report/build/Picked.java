@@ -1,11 +1,13 @@
 package growingon.report.build;
 
 import growingon.report.model.Chart;
+import growingon.report.model.Column;
 import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -51,6 +53,17 @@ public final class Picked {
         places.stream().map(table.columns()::get).toList(),
         cells(table.rows(), places),
         cells(table.inFull(), places));
+  }
+
+  /** A table without the columns of those keys, as far as it has them. */
+  public static Table without(Table table, Set<String> keys) {
+    return columns(
+        table,
+        table.notes(),
+        table.columns().stream()
+            .map(Column::key)
+            .filter(key -> !keys.contains(key))
+            .toArray(String[]::new));
   }
 
   private static int place(Table table, String key) {

@@ -104,8 +104,8 @@ final class BuyingCharts {
     return new Chart(
         LIMITS,
         "What more of each limit would be worth",
-        "In today's money, with what one would then do; what it costs is not taken off but for a"
-            + " place's own charge.",
+        "In today's money, with what one would then do. The charge of a larger place is taken off,"
+            + " what else it costs is not.",
         ChartKind.BARS,
         figures.currency,
         limits.stream().map(BuyingCharts::shortName).toList(),
@@ -190,12 +190,23 @@ final class BuyingCharts {
         name,
         "What so many " + offer.take().name() + " would gain by the plan's end",
         "Beside all else that is recommended, in today's money"
-            + (answer.draws() == 0 ? "." : "; eight draws of ten lie within the stroke."),
+            + (answer.draws() == 0 ? "." : "; eight draws of ten lie within the stroke.")
+            + ofAll(tried),
         ChartKind.STACKED_BARS,
         figures.currency,
         tried.stream().map(each -> Integer.toString(each.number())).toList(),
         series,
         marks);
+  }
+
+  /** What the only colour means, as one colour alone has no key. */
+  private static String ofAll(List<Tried> tried) {
+    if (tried.stream().noneMatch(Tried::fits)) {
+      return " None of these numbers fits.";
+    }
+    return tried.stream().allMatch(each -> each.fits() && each.isGood())
+        ? " All of these numbers do as well."
+        : "";
   }
 
   private static void add(

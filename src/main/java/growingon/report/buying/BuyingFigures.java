@@ -16,9 +16,13 @@ import growingon.project.Projector;
 import growingon.project.Sale;
 import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
+import growingon.report.text.Plants;
+import growingon.whole.WholePlan;
+import growingon.whole.WholeSale;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -31,6 +35,7 @@ final class BuyingFigures {
   final Answer answer;
   final Projection given;
   final Projection recommended;
+  private final Map<Projection, WholePlan> whole = new IdentityHashMap<>();
   final Horizon horizon;
   final Settings settings;
   final String currency;
@@ -90,14 +95,15 @@ final class BuyingFigures {
   }
 
   /** Plants of lots sold in the plan's first season. */
-  double soldThisSeason(List<LotHistory> lots) {
-    double plants = 0;
+  Plants soldThisSeason(Projection projection, List<LotHistory> lots) {
+    WholePlan plan = whole.computeIfAbsent(projection, WholePlan::of);
+    Plants sold = Plants.NONE;
     for (LotHistory lot : lots) {
-      for (Sale sale : lot.sales()) {
-        plants += horizon.season(sale.month()) == 0 ? sale.units() : 0;
+      for (WholeSale sale : plan.lot(lot).sales()) {
+        sold = horizon.season(sale.month()) == 0 ? sold.plus(sale.units(), sale.whole()) : sold;
       }
     }
-    return plants;
+    return sold;
   }
 
   /** Receipts of a season. */

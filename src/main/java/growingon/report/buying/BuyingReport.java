@@ -83,7 +83,7 @@ public final class BuyingReport {
         .map(Chart::name)
         .filter(name -> name.equals(BuyingCharts.ROOM))
         .forEach(first::add);
-    sheets.add(new Sheet("Answer", words.sentences(), List.of(tables.plans()), first, false));
+    sheets.add(new Sheet("Answer", words.sentences(), List.of(tables.plans()), first, true));
     if (!answer.offers().isEmpty()) {
       sheets.add(
           new Sheet(

@@ -17,21 +17,27 @@ import growingon.buying.Spread;
 import growingon.nursery.Offer;
 import growingon.project.LotHistory;
 import growingon.report.build.Columns;
+import growingon.report.build.Picked;
 import growingon.report.buying.BuyingFigures.Sold;
 import growingon.report.model.Column;
 import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Table;
 import growingon.report.text.Labels;
+import growingon.report.text.Odds;
 import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** The tables of an answer. */
 final class BuyingTables {
+  /** Columns that say how sure something is. */
+  private static final Set<String> OF_DRAWS = Set.of("p10", "p50", "p90", "better", "pays", "sure");
+
   private final BuyingFigures figures;
   private final BuyingVerdicts verdicts;
   private final Answer answer;
@@ -44,8 +50,13 @@ final class BuyingTables {
     this.currency = figures.currency;
   }
 
-  private Double ofHundred(Spread spread) {
-    return answer.draws() == 0 ? null : 100 * spread.shareAbove();
+  /** Without the columns that only draws can fill, where there are none. */
+  private Table asDrawn(Table table) {
+    return answer.draws() == 0 ? Picked.without(table, OF_DRAWS) : table;
+  }
+
+  private Long ofHundred(Spread spread) {
+    return answer.draws() == 0 ? null : (Long) Odds.whole(spread.shareAbove());
   }
 
   Table plans() {
@@ -65,27 +76,29 @@ final class BuyingTables {
           hoursShort(line),
           plan.laidOut());
     }
-    return new Table(
-        "buying-plans",
-        "The plans side by side",
-        List.of(
-            "Present value of all cash, what is unsold at the end counted as the plan says. "
-                + drawn()
-                + " Room, hours and cash are those of the plan's line.",
-            Sentences.WITHOUT_VAT),
-        List.of(
-            Column.of("plan", "plan", "", Kind.TEXT),
-            Column.of("value", "present value", currency, Kind.MONEY),
-            Columns.belowNil(Column.of("gain", "gain over as given", currency, Kind.MONEY)),
-            Column.of("p10", "gain, P10", currency, Kind.MONEY),
-            Column.of("p90", "gain, P90", currency, Kind.MONEY),
-            Column.of("better", "better in … of 100", "draws", Kind.NUMBER),
-            Columns.belowNil(Column.of("lowest_cash", "lowest cash", currency, Kind.MONEY)),
-            Column.of("lowest_month", "in", "", Kind.MONTH),
-            Columns.aboveNil(Column.of("missing", "most room missing", "m²", Kind.SQUARE_METRES)),
-            Columns.aboveNil(Column.of("hours_short", "hours short", "hours", Kind.HOURS)),
-            Column.of("laid_out", "money laid out", currency, Kind.MONEY)),
-        rows.list());
+    return asDrawn(
+        new Table(
+            "buying-plans",
+            "The plans side by side",
+            List.of(
+                "Present value of all cash, what is unsold at the end counted as the plan says. "
+                    + drawn()
+                    + " Room, hours and cash are those of the plan's line.",
+                Sentences.WITHOUT_VAT),
+            List.of(
+                Column.of("plan", "plan", "", Kind.TEXT),
+                Column.of("value", "present value", currency, Kind.MONEY),
+                Columns.belowNil(Column.of("gain", "gain over as given", currency, Kind.MONEY)),
+                Column.of("p10", "gain, P10", currency, Kind.MONEY),
+                Column.of("p90", "gain, P90", currency, Kind.MONEY),
+                Column.of("better", "better in … of 100", "draws", Kind.COUNT),
+                Columns.belowNil(Column.of("lowest_cash", "lowest cash", currency, Kind.MONEY)),
+                Column.of("lowest_month", "in", "", Kind.MONTH),
+                Columns.aboveNil(
+                    Column.of("missing", "most room missing", "m²", Kind.SQUARE_METRES)),
+                Columns.aboveNil(Column.of("hours_short", "hours short", "hours", Kind.HOURS)),
+                Column.of("laid_out", "money laid out", currency, Kind.MONEY)),
+            rows.list()));
   }
 
   private String drawn() {
@@ -144,39 +157,40 @@ final class BuyingTables {
           offer.lacks().map(verdicts::lack).orElse(null),
           Rows.number(offer.yieldPerM2Year()));
     }
-    return new Table(
-        "buying-offers",
-        "What to buy",
-        List.of(
-            "Each offer beside all else that is recommended; one that is not bought at the number"
-                + " that would be best for it, limits aside. Gain, P10 to P90 and the most you can"
-                + " pay are those at the end of the season named, when nine tenths are sold.",
-            "Order by: the month by whose end the order must be out. The most you can pay is a"
-                + " landed price, at which the mean gain is nil."),
-        List.of(
-            Column.of("offer", "offer", "", Kind.TEXT),
-            Column.of("verdict", "what to do", "", Kind.LONG_TEXT).wide(60),
-            Column.of("take", "buy", "plants", Kind.COUNT),
-            Column.of("planned", "as planned", "plants", Kind.COUNT),
-            Column.of("good_from", "as good from", "plants", Kind.COUNT),
-            Column.of("good_to", "to", "plants", Kind.COUNT),
-            Column.of("price_step", "price step", "", Kind.TEXT),
-            Column.of("unit_price", "unit price", currency, Kind.MONEY_EACH),
-            Column.of("landed", "landed, a plant", currency, Kind.MONEY_EACH),
-            Column.of("order_by", "order by", "", Kind.MONTH),
-            Column.of("at", "weighed at", "plants", Kind.COUNT),
-            Columns.belowNil(Column.of("gain", "gain", currency, Kind.MONEY)),
-            Column.of("p10", "P10", currency, Kind.MONEY),
-            Column.of("p50", "P50", currency, Kind.MONEY),
-            Column.of("p90", "P90", currency, Kind.MONEY),
-            Column.of("pays", "pays in … of 100", "draws", Kind.NUMBER),
-            Column.of("judged_at", "at the end of", "", Kind.TEXT),
-            Column.of("money_back", "money back by", "", Kind.MONTH),
-            Column.of("most_to_pay", "most you can pay, landed", currency, Kind.MONEY_EACH),
-            Column.of("misses_by", "misses by", currency, Kind.MONEY),
-            Column.of("needs", "needs more of", "", Kind.TEXT),
-            Column.of("yield", "gain a m² and year", currency, Kind.MONEY_EACH)),
-        rows.list());
+    return asDrawn(
+        new Table(
+            "buying-offers",
+            "What to buy",
+            List.of(
+                "Each offer beside all else that is recommended; one that is not bought at the number"
+                    + " that would be best for it, limits aside. Gain, P10 to P90 and the most you can"
+                    + " pay are those at the end of the season named, when nine tenths are sold.",
+                "Order by: the month by whose end the order must be out. The most you can pay is a"
+                    + " landed price, at which the mean gain is nil."),
+            List.of(
+                Column.of("offer", "offer", "", Kind.TEXT),
+                Column.of("verdict", "what to do", "", Kind.LONG_TEXT).wide(60),
+                Column.of("take", "buy", "plants", Kind.COUNT),
+                Column.of("planned", "as planned", "plants", Kind.COUNT),
+                Column.of("good_from", "as good from", "plants", Kind.COUNT),
+                Column.of("good_to", "to", "plants", Kind.COUNT),
+                Column.of("price_step", "price step", "", Kind.TEXT),
+                Column.of("unit_price", "unit price", currency, Kind.MONEY_EACH),
+                Column.of("landed", "landed, a plant", currency, Kind.MONEY_EACH),
+                Column.of("order_by", "order by", "", Kind.MONTH),
+                Column.of("at", "weighed at", "plants", Kind.COUNT),
+                Columns.belowNil(Column.of("gain", "gain", currency, Kind.MONEY)),
+                Column.of("p10", "P10", currency, Kind.MONEY),
+                Column.of("p50", "P50", currency, Kind.MONEY),
+                Column.of("p90", "P90", currency, Kind.MONEY),
+                Column.of("pays", "pays in … of 100", "draws", Kind.COUNT),
+                Column.of("judged_at", "at the end of", "", Kind.TEXT),
+                Column.of("money_back", "money back by", "", Kind.MONTH),
+                Column.of("most_to_pay", "most you can pay, landed", currency, Kind.MONEY_EACH),
+                Column.of("misses_by", "misses by", currency, Kind.MONEY),
+                Column.of("needs", "needs more of", "", Kind.TEXT),
+                Column.of("yield", "gain a m² and year", currency, Kind.MONEY_EACH)),
+            rows.list()));
   }
 
   private static String priceStep(Offer offer, int number) {
@@ -203,19 +217,20 @@ final class BuyingTables {
             tried.fits() ? "yes" : "no");
       }
     }
-    return new Table(
-        "buying-quantities",
-        "Every number that was tried, beside all else recommended, at the plan's end",
-        List.of(),
-        List.of(
-            Column.of("offer", "offer", "", Kind.TEXT),
-            Column.of("quantity", "plants", "plants", Kind.COUNT),
-            Column.of("mean", "gain", currency, Kind.MONEY),
-            Column.of("p10", "P10", currency, Kind.MONEY),
-            Column.of("p90", "P90", currency, Kind.MONEY),
-            Column.of("as_good", "as good", "", Kind.TEXT),
-            Column.of("fits", "fits", "", Kind.TEXT)),
-        rows.list());
+    return asDrawn(
+        new Table(
+            "buying-quantities",
+            "Every number that was tried, beside all else recommended, at the plan's end",
+            List.of(),
+            List.of(
+                Column.of("offer", "offer", "", Kind.TEXT),
+                Column.of("quantity", "plants", "plants", Kind.COUNT),
+                Column.of("mean", "gain", currency, Kind.MONEY),
+                Column.of("p10", "P10", currency, Kind.MONEY),
+                Column.of("p90", "P90", currency, Kind.MONEY),
+                Column.of("as_good", "as good", "", Kind.TEXT),
+                Column.of("fits", "fits", "", Kind.TEXT)),
+            rows.list()));
   }
 
   Table holds() {
@@ -227,37 +242,38 @@ final class BuyingTables {
       rows.add(
           hold.name(),
           any.get(0).lot().species(),
-          any.stream().mapToDouble(LotHistory::standingAtStart).sum(),
+          Math.round(any.stream().mapToDouble(LotHistory::standingAtStart).sum()),
           Rows.text(BuyingFigures.standingByGrade(any)),
           BuyingFigures.held(hold.given()),
           hold.isChange() ? BuyingFigures.held(hold.advised()) : "as it is",
-          figures.soldThisSeason(before),
-          figures.soldThisSeason(after),
+          figures.soldThisSeason(figures.given, before),
+          figures.soldThisSeason(figures.recommended, after),
           hold.isChange() ? Rows.text(become(before, after)) : null,
           hold.isChange() ? (Double) hold.brings().mean() : null,
           hold.isChange() ? ofHundred(hold.brings()) : null);
     }
-    return new Table(
-        "buying-holds",
-        "Sell or hold",
-        List.of(
-            "Held plants are not sold below the grade named; the best are those that were thickest"
-                + " when the lot was counted: tag every fifth down the row, and hold those. What a"
-                + " change brings is weighed beside all others.",
-            Sentences.WITHOUT_VAT),
-        List.of(
-            Rows.lot(),
-            Column.of("species", "species", "", Kind.TEXT),
-            Column.of("standing", "standing", "plants", Kind.NUMBER),
-            Column.of("ready_now", "now, by grade", "", Kind.TEXT),
-            Column.of("given", "held as given", "", Kind.TEXT),
-            Column.of("advised", "hold", "", Kind.TEXT),
-            Column.of("sold_given", "sold this season as given", "plants", Kind.NUMBER),
-            Column.of("sold_advised", "as advised", "plants", Kind.NUMBER),
-            Column.of("become", "what they become", "", Kind.TEXT),
-            Column.of("brings", "brings", currency, Kind.MONEY),
-            Column.of("sure", "sure in … of 100", "draws", Kind.NUMBER)),
-        rows.list());
+    return asDrawn(
+        new Table(
+            "buying-holds",
+            "Sell or hold",
+            List.of(
+                "Held plants are not sold below the grade named; the best are those that were thickest"
+                    + " when the lot was counted: tag every fifth down the row, and hold those. What a"
+                    + " change brings is weighed beside all others.",
+                Sentences.WITHOUT_VAT),
+            List.of(
+                Rows.lot(),
+                Column.of("species", "species", "", Kind.TEXT),
+                Column.of("standing", "standing", "plants", Kind.COUNT),
+                Column.of("ready_now", "now, by grade", "", Kind.TEXT),
+                Column.of("given", "held as given", "", Kind.TEXT),
+                Column.of("advised", "hold", "", Kind.TEXT),
+                Column.of("sold_given", "sold this season as given", "plants", Kind.PLANTS),
+                Column.of("sold_advised", "as advised", "plants", Kind.PLANTS),
+                Column.of("become", "what they become", "", Kind.TEXT),
+                Column.of("brings", "brings", currency, Kind.MONEY),
+                Column.of("sure", "sure in … of 100", "draws", Kind.COUNT)),
+            rows.list()));
   }
 
   private String become(List<LotHistory> before, List<LotHistory> after) {
@@ -298,8 +314,8 @@ final class BuyingTables {
         List.of(
             "What would be gained if there were so much more, and what you would then do: the same"
                 + " as changing the cell and asking again. Plants and holds come in steps, so a"
-                + " little more may bring nothing and more of it much. What a larger place costs is"
-                + " taken off.",
+                + " little more may bring nothing and more of it much. The charge of a larger"
+                + " place is taken off, what else it costs is not.",
             Sentences.WITHOUT_VAT),
         List.of(
             Column.of("limit", "limit", "", Kind.TEXT),
@@ -378,7 +394,7 @@ final class BuyingTables {
                 + " saying, on the draws that were chosen on."),
         List.of(
             Column.of("what", "what", "", Kind.TEXT),
-            Column.of("value", "number", "", Kind.NUMBER),
+            Column.of("value", "number", "", Kind.COUNT),
             Column.of("change", "change", "", Kind.TEXT)),
         rows.list());
   }

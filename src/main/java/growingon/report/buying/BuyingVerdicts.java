@@ -16,6 +16,7 @@ final class BuyingVerdicts {
   private static final double NEARLY_ALWAYS = 0.9;
   private static final double HALF = 0.5;
   private static final double RARELY = 0.05;
+  private static final int OTHERS_NAMED = 3;
 
   private final BuyingFigures figures;
   private final int draws;
@@ -99,7 +100,7 @@ final class BuyingVerdicts {
             .formatted(
                 first,
                 again,
-                Labels.month(figures.orderBy(offer)),
+                by(figures.orderBy(offer), figures.horizon.month(0)),
                 figures.money(offer.gain().mean()),
                 odds(offer.gain()),
                 asGood(offer))
@@ -137,26 +138,40 @@ final class BuyingVerdicts {
             .filter(some -> some.number() != offer.at())
             .map(
                 some ->
-                    " At the least %d, with %s, for %s."
-                        .formatted(some.number(), lack(some.lack()), figures.money(some.gain())))
+                    " The least, %d, would bring %s, with %s."
+                        .formatted(some.number(), figures.money(some.gain()), lack(some.lack())))
             .orElse("");
-    return "Leave %s unless you add %s: %d would then bring %s%s.%s"
+    return "Leave %s unless you add %s: %d%s would then bring %s%s%s.%s"
         .formatted(
             name(offer),
             offer.lacks().map(this::lack).orElse("more than there is"),
             offer.at(),
-            figures.money(offer.gain().mean()),
-            odds(offer.gain()),
+            offer.take().orders().size() > 1 ? " each time" : "",
+            figures.money(offer.atEnd().mean()),
+            odds(offer.atEnd()),
+            later(offer),
             least);
   }
 
-  /** 4.6 m² more in the Quarantine corner in Feb 2027. */
+  /** What it brings once it is sold, where that is after the plan's end. */
+  private String later(OfferAnswer offer) {
+    return offer.judgedAt() > figures.answer.plan().seasons() - 1
+        ? " by the end of the plan, and %s by that of %s, when it is sold"
+            .formatted(figures.money(offer.gain().mean()), figures.season(offer.judgedAt()))
+        : "";
+  }
+
+  /** 4.6 m² more room in the Quarantine corner in Feb 2027, and more hours. */
   String lack(Lack lack) {
+    String others = Phrases.list(lack.others(), OTHERS_NAMED, "limits");
+    return most(lack) + (others.isEmpty() ? "" : ", and more " + others);
+  }
+
+  private String most(Lack lack) {
     String month = Labels.month(figures.horizon.month(lack.month()));
     return switch (lack.what()) {
       case ROOM ->
-          "%s more in %s in %s"
-              .formatted(Phrases.squareMetres(up(lack.amount())), lack.place(), month);
+          "%s more %s in %s".formatted(Phrases.squareMetres(up(lack.amount())), lack.name(), month);
       case HOURS -> "%s more in %s".formatted(Phrases.hours(lack.amount()), month);
       case CASH -> "%s more cash in %s".formatted(figures.money(lack.amount()), month);
     };

@@ -17,6 +17,8 @@ import growingon.report.text.Labels;
 import growingon.report.text.Odds;
 import growingon.report.text.Phrases;
 import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -49,7 +51,7 @@ final class BuyingWords {
         .filter(offer -> offer.verdict() != Verdict.DOES_NOT_PAY)
         .limit(OFFERS_NAMED)
         .forEach(offer -> lines.add(verdicts.sentence(offer)));
-    lines.add(limits());
+    lines.add(limits() + elsewhere());
     return lines.stream().limit(7).toList();
   }
 
@@ -64,7 +66,7 @@ final class BuyingWords {
     takings().ifPresent(lines::add);
     atNil().ifPresent(lines::add);
     unsold().ifPresent(lines::add);
-    lines.add(limits());
+    lines.add(limits() + elsewhere());
     return lines.stream().limit(8).toList();
   }
 
@@ -124,7 +126,7 @@ final class BuyingWords {
         ? Optional.empty()
         : Optional.of(
             Phrases.sentence(words)
-                + ", before anything is bought; what follows makes none of it worse.");
+                + ", before anything is bought; what follows adds a hundredth to it at most.");
   }
 
   private List<String> decision() {
@@ -156,11 +158,19 @@ final class BuyingWords {
       return "Buy nothing: the room and the buyers are worth more to plants you have (sheet Sell or"
           + " hold).";
     }
-    List<String> why =
-        answer.offers().stream()
-            .map(offer -> offer.take().name() + ": " + verdicts.brief(offer))
-            .toList();
-    return "Buy nothing. " + Phrases.sentence(Phrases.list(why, 3, "offers")) + ".";
+    return "Buy nothing. " + Phrases.sentence(String.join("; ", why())) + ".";
+  }
+
+  /** Why nothing is bought; offers of which the same is to be said are named together. */
+  private List<String> why() {
+    Map<String, List<String>> why = new LinkedHashMap<>();
+    for (OfferAnswer offer : answer.offers()) {
+      why.computeIfAbsent(verdicts.brief(offer), each -> new ArrayList<>())
+          .add(offer.take().name());
+    }
+    return why.entrySet().stream()
+        .map(each -> "%s (%s)".formatted(each.getKey(), Phrases.list(each.getValue())))
+        .toList();
   }
 
   private String holds() {
@@ -340,19 +350,24 @@ final class BuyingWords {
       return "Nothing holds you back: more room, hours or cash would bring nothing.";
     }
     LimitWorth first = answer.limitsWorth().get(0);
-    LimitWorth.Step tenth = first.steps().get(0);
     LimitWorth.Step step =
-        first.steps().stream().filter(each -> each.worth() > 0).findFirst().orElse(tenth);
+        first.steps().stream()
+            .max(Comparator.comparingDouble(LimitWorth.Step::worth))
+            .orElseThrow();
     String without =
         first.without().isPresent() && first.without().getAsDouble() > 0
             ? "; without that limit %s more".formatted(figures.money(first.without().getAsDouble()))
             : "";
-    return "%s holds you back most: %d %% more of it would bring %s%s (sheet What holds you back)."
+    return "%s holds you back most: %d %% more of it would bring %s%s."
         .formatted(
             Phrases.sentence(limitName(first)),
             Math.round(100 * step.share()),
             figures.money(step.worth()),
             without);
+  }
+
+  private String elsewhere() {
+    return answer.limitsWorth().isEmpty() ? "" : " See the sheet What holds you back.";
   }
 
   static String limitName(LimitWorth limit) {

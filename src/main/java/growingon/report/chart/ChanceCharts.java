@@ -191,7 +191,10 @@ public final class ChanceCharts {
         name,
         "What moves the gain of " + gamble.bought().lot().name(),
         "One assumption at a time at its P10 and P90 (in brackets), the others as planned."
-            + (more > 0 ? " %d smaller ones are on the sheet Swings.".formatted(more) : ""),
+            + (more > 0
+                ? " The sheet Swings has %s."
+                    .formatted(Phrases.counted(more, "smaller one", "smaller ones"))
+                : ""),
         ChartKind.SWINGS,
         "gain in " + currency,
         widest.stream().map(swing -> row(swing, gamble)).toList(),

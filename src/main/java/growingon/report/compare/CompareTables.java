@@ -8,7 +8,6 @@ import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Table;
 import growingon.report.text.Labels;
-import growingon.report.text.Phrases;
 import growingon.report.text.Plants;
 import growingon.report.text.Shown;
 import java.util.ArrayList;
@@ -89,9 +88,9 @@ final class CompareTables {
       return List.of(both + ": nothing differs, neither in the files nor in any figure.");
     }
     List<String> lines = new ArrayList<>();
-    lines.add(
-        "%s: %s in their files."
-            .formatted(both, Phrases.counted(reasons.size(), "difference", "differences")));
+    if (reasons.isEmpty()) {
+      lines.add(both + ": no difference in their files.");
+    }
     if (unlikeCurrencies) {
       lines.add(
           "Amounts are in %s in the first plan and in %s in the second; their differences say nothing."
@@ -147,9 +146,8 @@ final class CompareTables {
     if (Double.isNaN(value)) {
       return "none";
     }
-    return Math.abs(value) < 10 && topic.kind() != Kind.PLANTS
-        ? String.format(Locale.ENGLISH, "%.1f", value)
-        : Labels.whole(value);
+    boolean tenths = Math.abs(value) < 10 || topic.kind() == Kind.SQUARE_METRES;
+    return tenths && topic.kind() != Kind.PLANTS ? Labels.number(value) : Labels.whole(value);
   }
 
   private static String signed(Topic topic, double value) {

@@ -89,9 +89,7 @@ final class CompareVerdict {
   private Optional<String> room() {
     return second.inputs().scenario().nursery().places().isEmpty()
         ? Optional.empty()
-        : Optional.of(
-            "Of its room %s; of that of %s %s."
-                .formatted(missing(second), first.label(), missing(first)));
+        : Optional.of("It %s; %s %s.".formatted(missing(second), first.label(), missing(first)));
   }
 
   private static String missing(Side side) {
@@ -102,11 +100,11 @@ final class CompareVerdict {
         .max(Comparator.comparingDouble(PlaceMonth::overflowM2))
         .map(
             worst ->
-                "up to %s are missing (%s, %s)"
+                "lacks up to %s of room (%s, %s)"
                     .formatted(
                         Phrases.squareMetres(worst.overflowM2()),
                         worst.place().isEmpty() ? "lots without a place" : worst.place(),
                         Phrases.month(horizon, worst.month())))
-        .orElse("nothing is missing");
+        .orElse("lacks no room");
   }
 }

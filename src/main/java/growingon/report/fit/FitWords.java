@@ -112,11 +112,13 @@ final class FitWords {
 
   private static Object[] percents(Value each) {
     return new Object[] {
-      FitProposal.number(each.value()),
-      FitProposal.number(each.p10()),
-      FitProposal.number(each.p90()),
-      FitProposal.number(each.old())
+      tenths(each.value()), tenths(each.p10()), tenths(each.p90()), tenths(each.old())
     };
+  }
+
+  /** A share in percent as the records can tell it: 1.3, 17. */
+  private static String tenths(double percent) {
+    return Math.abs(percent) < 10 ? Labels.number(percent) : Labels.whole(percent);
   }
 
   private static String hundredths(double value) {
@@ -172,7 +174,6 @@ final class FitWords {
   }
 
   private String yearsLine() {
-    String seasons = "%d of 6 seasons".formatted(fit.covers().seasons());
     String told =
         fit.values().stream()
                 .anyMatch(
@@ -180,7 +181,8 @@ final class FitWords {
                         each.what() == What.YEAR_SPREAD
                             && (each.verdict() == Verdict.AGREES || each.isChanged()))
             ? "Spread between seasons: told by " + fit.covers().seasons() + " seasons."
-            : "Spread between seasons: " + seasons + " it takes.";
+            : "Spread between seasons: not to be told from %s; it takes 6."
+                .formatted(Phrases.counted(fit.covers().seasons(), "season", "seasons"));
     return told + poorest();
   }
 
@@ -228,8 +230,14 @@ final class FitWords {
                             Labels.whole(each.old())))
             .orElse("");
     return Optional.of(
-        "Next season (%s) with these values: %s saleable plants, not %s%s."
-            .formatted(season, Labels.whole(now), Labels.whole(old), most));
+        "Next season (%s) with these values: %s saleable plants, %s%s."
+            .formatted(
+                season,
+                Labels.whole(now),
+                Math.round(now) == Math.round(old)
+                    ? "as many as before"
+                    : "not " + Labels.whole(old),
+                most));
   }
 
   private String forecastLine() {
@@ -344,13 +352,13 @@ final class FitWords {
         .ifPresent(
             each ->
                 sentences.add(
-                    "Fitted without %s, its counts are off by %s mm with the old and %s mm with the new values, of which %s mm is measuring alone%s."
+                    "Fitted without %s, its counts are off by %s mm with the old values and %s mm with the new; measuring alone would put them off by %s mm%s."
                         .formatted(
                             each.season(),
                             hundredths(each.oldMm()),
                             hundredths(each.newMm()),
                             hundredths(each.measuringMm()),
-                            each.newMm() >= each.oldMm() ? ": no better, so far" : "")));
+                            each.newMm() >= each.oldMm() ? "; no better, so far" : "")));
     return sentences;
   }
 

@@ -1,5 +1,6 @@
 package growingon.report.model;
 
+import java.util.List;
 import java.util.Objects;
 
 /**
@@ -67,8 +68,10 @@ public record Column(
     };
   }
 
-  /** Heading with its unit: {@code needed, m²}. */
+  /** Heading with its unit, unless it names it already: {@code needed, m²}, {@code hours short}. */
   public String headingWithUnit() {
-    return unit.isEmpty() ? heading : heading + ", " + unit;
+    return unit.isEmpty() || List.of(heading.split(" ")).contains(unit)
+        ? heading
+        : heading + ", " + unit;
   }
 }

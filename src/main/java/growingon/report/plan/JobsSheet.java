@@ -7,6 +7,8 @@ import growingon.nursery.Step;
 import growingon.project.Happening;
 import growingon.project.Lifting;
 import growingon.project.Projection;
+import growingon.project.Sale;
+import growingon.project.Work;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.TableBuilder;
 import growingon.report.figures.Context;
@@ -14,6 +16,7 @@ import growingon.report.model.Kind;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
 import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
 import growingon.report.text.Plants;
 import growingon.report.text.Sentences;
 import growingon.whole.WholeLot;
@@ -27,6 +30,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** The job list: what is done where, in which month, with what, and a box to tick. */
@@ -114,6 +119,9 @@ final class JobsSheet {
             + " its hours and litres are those of the whole job. Daily care (watering, weeding) is"
             + " on the sheet Hours, and so is the time for jobs on less than a plant, which are"
             + " left out here. Weights stand where plants are lifted: potted or moved.");
+    if (jobs.stream().anyMatch(JobsSheet::isSelling)) {
+      sentences.add("Selling stands once a month, with the plants sold from all lots.");
+    }
     sentences.add(
         "“2 people or trolley”: a plant weighs more than %.0f kg from a bench or %.0f kg from the"
                 .formatted(Lifting.firstKg(LiftFrom.BENCH), Lifting.firstKg(LiftFrom.GROUND))
@@ -141,8 +149,53 @@ final class JobsSheet {
             .wide(32)
             .column("done", "", Kind.TO_FILL)
             .wide(6);
-    jobs.forEach(job -> add(table, job));
+    jobs.collect(
+            Collectors.groupingBy(
+                job -> job.happening().month(), TreeMap::new, Collectors.toList()))
+        .forEach((month, all) -> add(table, month, all));
     return table.build();
+  }
+
+  /** The jobs of a month: each by itself, and last what is sold, of all lots together. */
+  private void add(TableBuilder table, int month, List<Job> jobs) {
+    jobs.stream().filter(job -> !isSelling(job)).forEach(job -> add(table, job));
+    List<Job> selling =
+        jobs.stream().filter(job -> isSelling(job) && job.lot().sold(month) > 0).toList();
+    if (!selling.isEmpty()) {
+      table.row(
+          horizon.month(month),
+          selling.size() == 1 ? placeOf(selling.get(0)) : "all places",
+          selling.size() == 1
+              ? selling.get(0).lot().history().lot().name()
+              : Phrases.counted(selling.size(), "lot", "lots"),
+          Work.SELLING,
+          selling.stream().map(job -> sold(job, month)).reduce(Plants.NONE, Plants::plus),
+          null,
+          null,
+          selling.stream().mapToDouble(job -> job.happening().hours()).sum(),
+          null,
+          null,
+          null,
+          null);
+    }
+  }
+
+  private static boolean isSelling(Job job) {
+    return job.happening().job().equals(Work.SELLING);
+  }
+
+  private static Plants sold(Job job, int month) {
+    double units =
+        job.lot().history().sales().stream()
+            .filter(sale -> sale.month() == month)
+            .mapToDouble(Sale::units)
+            .sum();
+    return Plants.of(units, job.lot().sold(month));
+  }
+
+  private static String placeOf(Job job) {
+    String place = job.happening().place();
+    return place.isEmpty() ? "no place" : place;
   }
 
   private void add(TableBuilder table, Job job) {
@@ -150,7 +203,7 @@ final class JobsSheet {
     boolean lifts = done.lifting() != Lifting.NOTHING_LIFTED;
     table.row(
         horizon.month(done.month()),
-        done.place().isEmpty() ? "no place" : done.place(),
+        placeOf(job),
         job.lot().history().lot().name(),
         done.job(),
         Plants.of(done.plants(), job.plants()),

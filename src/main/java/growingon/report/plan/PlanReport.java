@@ -73,6 +73,11 @@ public final class PlanReport {
         List.of());
   }
 
+  /** At most so many of a report's headlines, what lacks before what is sold. */
+  public static List<String> headlines(Report report, int most) {
+    return Headlines.fewer(report.headlines().stream().flatMap(String::lines).toList(), most);
+  }
+
   /** Every sheet of both books. No sheet needs another, so they are made on all processors. */
   static List<Sheet> sheets(Context context) {
     List<Function<Context, Sheet>> makers =

@@ -51,6 +51,7 @@ public final class SummarySheet {
     new LibraryWords(context.inputs().scenario()).summary().ifPresent(sentences::add);
     sentences.addAll(new SpaceWords(context).headline());
     sentences.add(new HoursWords(context).summary());
+    new OrderWords(context).youngPlants().ifPresent(sentences::add);
     sentences.add(new OrderWords(context).sentences().get(0));
     sentences.add(new CashWords(context).summary());
     runsDown(context).ifPresent(sentences::add);

@@ -47,7 +47,8 @@ final class ComparedCells {
     cells.add(plants ? real(figure).minus(planned(figure)) : (Object) figure.difference());
     cells.add(figure.range().map(each -> edge(each.p10(), kind)).orElse(null));
     cells.add(figure.range().map(each -> edge(each.p90(), kind)).orElse(null));
-    cells.add(words(figure.judgement()));
+    boolean nothing = figure.planned() == 0 && figure.difference() == 0;
+    cells.add(nothing ? null : words(figure.judgement()));
     return cells.toArray();
   }
 

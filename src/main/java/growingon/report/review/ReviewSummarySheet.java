@@ -5,9 +5,11 @@ import growingon.report.model.Kind;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
 import growingon.report.text.Sentences;
+import growingon.report.text.Shown;
 import growingon.review.Compared;
 import growingon.review.Review;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -47,6 +49,15 @@ final class ReviewSummarySheet {
 
   private static void row(
       TableBuilder table, String what, String unit, Compared figure, Kind kind) {
-    table.row(ComparedCells.row(figure, kind, what, unit));
+    Object[] cells = ComparedCells.row(figure, kind, what, unit);
+    table.row(Arrays.stream(cells).map(cell -> rounded(cell, kind)).toArray());
+  }
+
+  /** Money whole and hours in tenths, as the column holds both. */
+  private static Object rounded(Object cell, Kind kind) {
+    double parts = kind == Kind.MONEY ? 1 : 10;
+    return cell instanceof Double number && Double.isFinite(number)
+        ? new Shown(number, Math.rint(number * parts) / parts)
+        : cell;
   }
 }

@@ -36,6 +36,12 @@ public final class Odds {
     return happens == 0 ? "in none" : happens == draws ? "in all" : "in " + counted(chance, draws);
   }
 
+  /** Of 100, whole; 0 only where it never happens, and 100 only where it always does. */
+  public static long whole(double chance) {
+    long whole = Math.round(chance * HUNDRED);
+    return chance <= 0 || chance >= 1 ? whole : Math.max(1, Math.min(HUNDRED - 1, whole));
+  }
+
   private static String counted(double chance, int draws) {
     if (draws <= HUNDRED) {
       return Long.toString(Math.round(chance * draws));

@@ -16,6 +16,7 @@ import growingon.report.model.Rows;
 import growingon.report.model.Table;
 import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
+import growingon.report.text.Shown;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -123,13 +124,18 @@ public final class NotKnownTables {
         Arrays.asList(
             figure,
             season,
-            plan,
-            both.p10(),
-            both.p50(),
-            both.p90(),
-            luck.p10(),
-            luck.p90(),
+            whole(plan),
+            whole(both.p10()),
+            whole(both.p50()),
+            whole(both.p90()),
+            whole(luck.p10()),
+            whole(luck.p90()),
             chances.draws() < Chances.FEW ? null : (Double) LuckAlone.shareNotKnown(both, luck)));
+  }
+
+  /** Money and plants stand in one column, both shown whole. */
+  private static Shown whole(double number) {
+    return new Shown(number, Math.rint(number));
   }
 
   private Table worthMeasuring(WorthMeasuring worth) {
@@ -162,9 +168,9 @@ public final class NotKnownTables {
             Column.of("species", "species", "", Kind.TEXT),
             Column.of("condition", "condition", "", Kind.TEXT),
             Column.of("plants", "plants", "", Kind.COUNT),
-            number("mm_low", "mm a season, low"),
-            number("mm", "as planned"),
-            number("mm_high", "high"),
+            Column.of("mm_low", "mm a season, low", "", Kind.MM),
+            Column.of("mm", "as planned", "", Kind.MM),
+            Column.of("mm_high", "high", "", Kind.MM),
             Column.of("sure", "sure", "", Kind.SHARE),
             Column.of("sure_after", "sure after", "", Kind.SHARE),
             Column.of("narrowing", "narrower by", "", Kind.SHARE),

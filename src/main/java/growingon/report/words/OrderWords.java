@@ -12,6 +12,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /** What is said about what must be ordered first. */
@@ -48,7 +49,24 @@ public final class OrderWords {
                 Phrases.month(horizon, firstMonth()),
                 Phrases.list(firstThings(), NAMED, "things"),
                 Phrases.money(currency, costOfFirst()));
-    return Stream.of(first, tooLate(), untilNext()).filter(each -> !each.isEmpty()).toList();
+    return Stream.of(first, tooLate(), youngPlants().orElse(""), untilNext())
+        .filter(each -> !each.isEmpty())
+        .toList();
+  }
+
+  /** The first young plants to order, where other things must be ordered before them. */
+  public Optional<String> youngPlants() {
+    if (plants.isEmpty() || !firstPlants().isEmpty()) {
+      return Optional.empty();
+    }
+    int month = plants.stream().mapToInt(PlantOrder::orderIn).min().orElseThrow();
+    List<PlantOrder> young = plants.stream().filter(each -> each.orderIn() == month).toList();
+    return Optional.of(
+        "Order young plants by the end of %s: %s, %s landed."
+            .formatted(
+                Phrases.month(horizon, month),
+                Phrases.list(young.stream().map(OrderWords::thing).toList(), NAMED, "lots"),
+                Phrases.money(currency, young.stream().mapToDouble(PlantOrder::landed).sum())));
   }
 
   private int firstMonth() {

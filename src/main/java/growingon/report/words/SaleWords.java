@@ -147,6 +147,15 @@ public final class SaleWords {
   /** The lines for the terminal. */
   List<String> headlines() {
     List<String> lines = new ArrayList<>();
+    if (next > 0) {
+      lines.add(
+          "Saleable in %s: %s; %s, for %s."
+              .formatted(
+                  figures.label(0),
+                  Phrases.plants(figures.saleable(0).whole()),
+                  sold(figures.sold(0).whole()),
+                  Phrases.money(currency, figures.money(0))));
+    }
     String season = figures.label(next);
     if (figures.saleable(next).whole() == 0) {
       lines.add("Saleable in " + season + ": nothing.");

@@ -17,8 +17,12 @@ final class AxisMarks {
   private static final double AIR = 1.2;
   private static final int LONGEST_LABEL = 18;
 
-  /** A label and where it stands, in categories from the left edge of the axis. */
-  record Mark(double at, String label) {}
+  /** A label of one or two lines, and where it stands, in categories from the left edge. */
+  record Mark(double at, String label) {
+    String line(int index) {
+      return label.lines().skip(index).findFirst().orElse("");
+    }
+  }
 
   private AxisMarks() {}
 
@@ -92,8 +96,8 @@ final class AxisMarks {
     List<String> labels = categories.stream().map(AxisMarks::shorten).toList();
     double[] widths = labels.stream().mapToDouble(widthOf).toArray();
     if (touches(widths, 0, 1, room)) {
-      labels = labels.stream().map(AxisMarks::firstWord).toList();
-      widths = labels.stream().mapToDouble(widthOf).toArray();
+      labels = labels.stream().map(AxisMarks::narrowed).toList();
+      widths = labels.stream().mapToDouble(each -> widest(each, widthOf)).toArray();
     }
     int step = 1;
     while (step < widths.length && touches(widths, anchor % step, step, room)) {
@@ -116,9 +120,23 @@ final class AxisMarks {
     return false;
   }
 
-  /** 2026/27 of 2026/27 from Nov: what a season is called where there is little room. */
-  private static String firstWord(String label) {
-    return label.split(" ", 2)[0];
+  /**
+   * What a label is where there is little room: a season without the month it is from, and all else
+   * in two lines, the break as near the middle as can be.
+   */
+  private static String narrowed(String label) {
+    if (!label.isEmpty() && Character.isDigit(label.charAt(0))) {
+      return label.split(" ", 2)[0];
+    }
+    int middle = label.length() / 2;
+    int before = label.lastIndexOf(' ', middle);
+    int after = label.indexOf(' ', middle);
+    int at = after < 0 || before >= 0 && middle - before <= after - middle ? before : after;
+    return at < 0 ? label : label.substring(0, at) + '\n' + label.substring(at + 1);
+  }
+
+  private static double widest(String label, ToDoubleFunction<String> widthOf) {
+    return label.lines().mapToDouble(widthOf).max().orElse(0);
   }
 
   private static String shorten(String label) {

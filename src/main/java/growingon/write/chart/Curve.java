@@ -8,6 +8,9 @@ import java.util.stream.DoubleStream;
 
 /** A line of a chart, in the units of the axes; a NaN breaks it. */
 record Curve(Color colour, BasicStroke stroke, boolean marks, double[] x, double[] y) {
+  /** How far the strokes of two bands stand apart, in categories. */
+  private static final double BESIDE = 0.18;
+
   /** A line through the middle of each category. */
   static Curve through(Series series, BasicStroke stroke, boolean marks) {
     List<Double> values = series.values();
@@ -37,8 +40,12 @@ record Curve(Color colour, BasicStroke stroke, boolean marks, double[] x, double
     return new Curve(colour, stroke, false, x.build().toArray(), y.build().toArray());
   }
 
-  /** An upright stroke with short ends in each category, from low to high. */
-  static Curve strokes(Series low, Series high, BasicStroke stroke) {
+  /**
+   * An upright stroke with short ends in each category, from low to high.
+   *
+   * @param before strokes of other bands in the category, beside which it stands
+   */
+  static Curve strokes(Series low, Series high, BasicStroke stroke, int before) {
     int categories = low.values().size();
     double[] x = new double[9 * categories];
     double[] y = new double[x.length];
@@ -48,7 +55,7 @@ record Curve(Color colour, BasicStroke stroke, boolean marks, double[] x, double
       double[] xs = {0.43, 0.57, Double.NaN, 0.5, 0.5, Double.NaN, 0.43, 0.57, Double.NaN};
       double[] ys = {bottom, bottom, Double.NaN, bottom, top, Double.NaN, top, top, Double.NaN};
       for (int k = 0; k < 9; k++) {
-        x[9 * i + k] = i + xs[k];
+        x[9 * i + k] = i + xs[k] + before * BESIDE;
         y[9 * i + k] = ys[k];
       }
     }

@@ -45,6 +45,7 @@ final class Layers {
   private final List<Named> named = new ArrayList<>();
   private final Map<String, Sample> key = new LinkedHashMap<>();
   private int lines;
+  private int strokeBands;
 
   /**
    * A name at the end of what it names.
@@ -164,7 +165,8 @@ final class Layers {
       BasicStroke lower = Palette.edgeStroke(EDGE * em);
       addNamed(band.low(), Curve.level(numbers(band.low()), colour, lower));
     } else {
-      Curve strokes = Curve.strokes(band.low(), band.high(), Palette.stroke(0, LINE * em));
+      Curve strokes =
+          Curve.strokes(band.low(), band.high(), Palette.stroke(0, LINE * em), strokeBands++);
       curves.add(strokes);
       name(new Sample(name, strokes.colour(), strokes.stroke()), strokes.atEnd(), Double.MAX_VALUE);
     }

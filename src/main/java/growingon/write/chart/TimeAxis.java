@@ -7,6 +7,7 @@ import java.util.List;
 import org.jfree.chart.axis.AxisState;
 import org.jfree.chart.axis.NumberAxis;
 import org.jfree.chart.axis.NumberTick;
+import org.jfree.chart.text.TextUtils;
 import org.jfree.chart.ui.RectangleEdge;
 import org.jfree.chart.ui.RectangleInsets;
 import org.jfree.chart.ui.TextAnchor;
@@ -50,16 +51,54 @@ final class TimeAxis extends NumberAxis {
     if (edge == RectangleEdge.LEFT) {
       return List.of();
     }
+    return marks(dataArea).stream().map(TimeAxis::tick).toList();
+  }
+
+  private List<AxisMarks.Mark> marks(Rectangle2D dataArea) {
     Font font = getTickLabelFont();
     double room = dataArea.getWidth() / getRange().getLength();
-    List<AxisMarks.Mark> marks =
-        atEdges
-            ? AxisMarks.edges(categories, room, label -> Lettering.width(label, font))
-            : AxisMarks.of(categories, room, label -> Lettering.width(label, font));
-    return marks.stream().map(TimeAxis::tick).toList();
+    return atEdges
+        ? AxisMarks.edges(categories, room, label -> Lettering.width(label, font))
+        : AxisMarks.of(categories, room, label -> Lettering.width(label, font));
   }
 
   private static NumberTick tick(AxisMarks.Mark mark) {
-    return new NumberTick(mark.at(), mark.label(), TextAnchor.TOP_CENTER, TextAnchor.TOP_CENTER, 0);
+    return new NumberTick(mark.at(), mark.line(0), TextAnchor.TOP_CENTER, TextAnchor.TOP_CENTER, 0);
+  }
+
+  /** Room for the second lines of labels too. */
+  @Override
+  protected double findMaximumTickLabelHeight(
+      @SuppressWarnings("rawtypes") List ticks,
+      Graphics2D g2,
+      Rectangle2D drawArea,
+      boolean vertical) {
+    double line = super.findMaximumTickLabelHeight(ticks, g2, drawArea, vertical);
+    boolean second = marks(drawArea).stream().anyMatch(mark -> !mark.line(1).isEmpty());
+    return line + (second ? lineHeight() : 0);
+  }
+
+  @Override
+  protected AxisState drawTickMarksAndLabels(
+      Graphics2D g2,
+      double cursor,
+      Rectangle2D plotArea,
+      Rectangle2D dataArea,
+      RectangleEdge edge) {
+    AxisState state = super.drawTickMarksAndLabels(g2, cursor, plotArea, dataArea, edge);
+    if (edge == RectangleEdge.BOTTOM) {
+      float y = (float) (cursor + getTickLabelInsets().getTop() + lineHeight());
+      List<AxisMarks.Mark> broken =
+          marks(dataArea).stream().filter(mark -> !mark.line(1).isEmpty()).toList();
+      for (AxisMarks.Mark mark : broken) {
+        float x = (float) valueToJava2D(mark.at(), dataArea, edge);
+        TextUtils.drawAlignedString(mark.line(1), g2, x, y, TextAnchor.TOP_CENTER);
+      }
+    }
+    return state;
+  }
+
+  private double lineHeight() {
+    return 1.15 * getTickLabelFont().getSize();
   }
 }

@@ -51,6 +51,10 @@ final class SheetLayout {
   private static final double NOTE_SCALE = 0.93;
   private static final double HEADING_MARGIN = 1.6;
   private static final int CHARTS_ABOVE_UP_TO = 30;
+
+  /** What is turned upright prints at no less than this part of its full size. */
+  private static final double LEAST_UPRIGHT_SCALE = 0.75;
+
   private static final int NOTES_ABOVE_UP_TO = 3;
 
   private final Sheet sheet;
@@ -106,7 +110,23 @@ final class SheetLayout {
 
   /** Whether charts stand above the tables: unless that would push a long table out of sight. */
   boolean chartsAbove() {
-    return tables.stream().allMatch(each -> each.rows().size() <= CHARTS_ABOVE_UP_TO);
+    return tables.isEmpty()
+        || tables.get(0).rows().size() <= CHARTS_ABOVE_UP_TO
+        || !isLong(tables.get(0));
+  }
+
+  /**
+   * The sheet as it prints best: one that has no charts and is narrow enough prints upright at the
+   * same size, with half as many rows more on a page.
+   */
+  SheetLayout turned() {
+    if (sheet.portrait() || !sheet.charts().isEmpty() || tables.stream().noneMatch(this::isLong)) {
+      return this;
+    }
+    SheetLayout upright =
+        new SheetLayout(
+            new Sheet(sheet.name(), sheet.sentences(), tables, sheet.charts(), true, sheet.book()));
+    return upright.page().scale() >= LEAST_UPRIGHT_SCALE ? upright : this;
   }
 
   static boolean notesAbove(Table table) {

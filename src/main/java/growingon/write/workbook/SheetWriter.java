@@ -35,6 +35,12 @@ final class SheetWriter {
   /** A chart that would be smaller than this part of its usual size stands on the next page. */
   private static final double LEAST_OF_ITS_SIZE = 0.6;
 
+  /** Two charts share a page if that leaves them this part of their usual size. */
+  private static final double LEAST_OF_TWO = 0.5;
+
+  /** A page with this part of it left is hardly filled. */
+  private static final double HARDLY_FILLED = 0.6;
+
   private static final double CHART_CENTIMETRES = 24;
 
   /** Two of this size and a few sentences fit on an upright page. */
@@ -63,6 +69,10 @@ final class SheetWriter {
   private final List<Placement> placements = new ArrayList<>();
   private final List<CellRangeAddress> areas = new ArrayList<>();
   private final List<Double> heights = new ArrayList<>();
+
+  /** Rows after which a new page begins, in all columns; a picture over one would be cut. */
+  private final List<Integer> breaks = new ArrayList<>();
+
   private int next;
   private int besideRow;
   private double highest;
@@ -149,12 +159,21 @@ final class SheetWriter {
 
   private void tables() {
     for (Table table : layout.tables()) {
-      if (next > 0 && !page.isFresh() && !page.hasRoom(keptTogether(table))) {
+      if (next > 0 && !page.isFresh() && !page.hasRoom(keptTogether(table)) && !goesOn(table)) {
         breakPage();
       }
       table(table);
       space(12);
     }
+  }
+
+  /**
+   * Whether a table begins on a page that is hardly filled though it does not end there: better
+   * than a page with a few sentences and nothing else. Its headings must be those that are
+   * repeated.
+   */
+  private boolean goesOn(Table table) {
+    return page.left() >= HARDLY_FILLED * page.height() && table == layout.repeated();
   }
 
   /** Points of a table that stands on one page; of a longer one its head and first rows do. */
@@ -241,13 +260,15 @@ final class SheetWriter {
 
   private void breakPage() {
     target.setRowBreak(next - 1);
+    breaks.add(next - 1);
     page.startNew();
   }
 
   /** A chart in rows of its own, never split over two pages; a single one shares its page. */
   private void chartInRows(Chart chart, boolean single) {
     highest = page.height() - AROUND_CHART;
-    highest = single ? roomForChart(LEAST_OF_ITS_SIZE * points(chart)) : highest;
+    highest =
+        single ? roomForChart(LEAST_OF_ITS_SIZE * points(chart)) : roomForOneOfTwo(points(chart));
     double points = points(chart);
     if (!page.isFresh() && !page.hasRoom(points + AROUND_CHART - 1)) {
       breakPage();
@@ -258,6 +279,12 @@ final class SheetWriter {
     }
     placements.add(new Placement(target, anchor(0, first, chart), chart));
     space(10);
+  }
+
+  /** Points of each of two charts on a page, or of one if two would be too small. */
+  private double roomForOneOfTwo(double usual) {
+    double half = (page.height() - 2 * (AROUND_CHART + ROW)) / 2;
+    return half >= LEAST_OF_TWO * usual ? half : page.height() - AROUND_CHART;
   }
 
   /**
@@ -280,6 +307,12 @@ final class SheetWriter {
   private void chartBeside(Chart chart) {
     int first = besideRow;
     ClientAnchor anchor = anchor(beside(), first, chart);
+    for (int row : breaks) {
+      if (first <= row && row < anchor.getRow2()) {
+        first = row + 1;
+        anchor = anchor(beside(), first, chart);
+      }
+    }
     placements.add(new Placement(target, anchor, chart));
     besideRow = anchor.getRow2() + 2;
     areas.add(new CellRangeAddress(first, anchor.getRow2(), anchor.getCol1(), anchor.getCol2()));

@@ -32,4 +32,11 @@ class UnitsTest {
     assertThat(units.line()).isEmpty();
     assertThat(units.heading(COST)).isEqualTo("cost, GBP");
   }
+
+  @Test
+  void unit_thatTheHeadingNames_isNotSaidTwice() {
+    Column shortOf = Column.of("hours_short", "hours short", "hours", Kind.HOURS);
+
+    assertThat(of(shortOf, NEEDED).heading(shortOf)).isEqualTo("hours short");
+  }
 }

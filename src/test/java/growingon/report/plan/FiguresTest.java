@@ -469,11 +469,33 @@ class FiguresTest {
   }
 
   @Test
+  void headlines_whereFewFit_spareSalesBeforeWhatLacks_andBreakNoLine() {
+    List<String> lines =
+        List.of(
+            "Plan.",
+            "Saleable in 2027/28: 9 plants.",
+            "Sold of them: 3 plants, for GBP 30.",
+            "Expected sales: 2026/27 GBP 1,",
+            "  and 2027/28 GBP 2.",
+            "Does not fit: bench.",
+            "Hours short: in May.",
+            "Order by the end of May: nothing.");
+    assertThat(Headlines.fewer(lines, 8)).isEqualTo(lines);
+    assertThat(Headlines.fewer(lines, 6))
+        .containsExactly(
+            lines.get(0), lines.get(1), lines.get(2), lines.get(5), lines.get(6), lines.get(7));
+    assertThat(Headlines.fewer(lines, 3)).containsExactly(lines.get(0), lines.get(1), lines.get(5));
+    assertThat(Headlines.fewer(List.of("one,", "  two", "three"), 1)).isEmpty();
+    assertThat(Headlines.fewer(lines, -2)).isEmpty();
+  }
+
+  @Test
   void headlines_fitALineAndSayWhatMatters() {
     assertThat(report.headlines()).allMatch(line -> line.length() <= Headlines.WIDTH);
     assertThat(report.headlines())
         .containsExactly(
             "Test nursery, test plan: Nov 2026 to Sep 2030, 4 lots, 440 plants.",
+            "Saleable in 2026/27 from Nov: 167 plants; 102 are sold, for GBP 3,532.",
             "Saleable in 2027/28: 205 plants; 132 Field maple small, 66 Field maple large, 4 Rock pine"
                 + " shelf and 3 others.",
             "Sold of them: 102 plants, for GBP 7,470, above all for Field maple large and Field maple"

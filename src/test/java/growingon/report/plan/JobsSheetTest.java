@@ -141,6 +141,30 @@ class JobsSheetTest {
   }
 
   @Test
+  void selling_ofSeveralLotsInAMonth_isOneRowWithThePlantsSold() {
+    Nurseries nursery =
+        Nurseries.bare()
+            .seasons(1)
+            .selling(0, 3)
+            .place(
+                SmallNursery.place(
+                    "yard", PlaceKind.STANDING_GROUND, 90, LiftFrom.GROUND, OptionalDouble.empty()))
+            .sellsAll("one", "any", 20)
+            .lot(Lots.lot("a").quantity(40).place("yard").plantsPerM2(9).build())
+            .lot(Lots.lot("b").quantity(60).place("yard").plantsPerM2(9).build());
+
+    Sheet sheet = JobsSheet.of(SmallNursery.context(nursery));
+
+    Cells jobs = Cells.of(sheet, "jobs-next");
+    assertThat(jobs.all("job")).containsExactly("selling");
+    assertThat(jobs.all("lot")).containsExactly("2 lots");
+    assertThat(jobs.all("plants")).containsExactly(Plants.of(100, 100));
+    assertThat(jobs.sum("hours")).isCloseTo(5, within(1e-9));
+    assertThat(sheet.sentences())
+        .contains("Selling stands once a month, with the plants sold from all lots.");
+  }
+
+  @Test
   void jobs_noneSoon_saysSo() {
     Nurseries nursery =
         Nurseries.bare()

@@ -2,10 +2,20 @@ package growingon.report.text;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class OddsTest {
+  @Test
+  void chanceOfHundred_inATable_isWholeAndNeverSaysAlwaysOfWhatDoesNot() {
+    assertThat(Odds.whole(0.795)).isEqualTo(80);
+    assertThat(Odds.whole(0.9975)).isEqualTo(99);
+    assertThat(Odds.whole(0.0025)).isEqualTo(1);
+    assertThat(Odds.whole(1)).isEqualTo(100);
+    assertThat(Odds.whole(0)).isZero();
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = ';',

@@ -68,6 +68,31 @@ class ChartPartsTest {
         .containsExactly("2026/27 from Nov", "2027/28", "2028/29", "a very long name …");
   }
 
+  @Example
+  void secondBandOfBars_standsBesideTheFirst_soThatBothAreSeen() {
+    Chart.Series low = new Chart.Series("P10", Chart.Role.LOW, List.of(1.0), "", 7);
+    Chart.Series high = new Chart.Series("P90", Chart.Role.HIGH, List.of(2.0), "", 7);
+    double[] first = Curve.strokes(low, high, Palette.stroke(0, 2), 0).x();
+    double[] second = Curve.strokes(low, high, Palette.stroke(0, 2), 1).x();
+    double right = Arrays.stream(first).filter(Double::isFinite).max().orElseThrow();
+    assertThat(Arrays.stream(second).filter(Double::isFinite).min().orElseThrow())
+        .isGreaterThan(right);
+    assertThat(Arrays.stream(second).filter(Double::isFinite).max().orElseThrow()).isLessThan(0.88);
+  }
+
+  @Example
+  void labelsWithLittleRoom_areBrokenInTwoLines_andSeasonsLoseTheirMonth() {
+    List<String> limits = List.of("branched wanted", "West ground", "hours", "a b c");
+    assertThat(AxisMarks.of(limits, 120, label -> LETTER * label.length()))
+        .extracting(AxisMarks.Mark::label)
+        .containsExactly("branched\nwanted", "West\nground", "hours", "a\nb c");
+    assertThat(
+            AxisMarks.of(
+                List.of("2026/27 from Nov", "2027/28"), 120, label -> LETTER * label.length()))
+        .extracting(AxisMarks.Mark::label)
+        .containsExactly("2026/27", "2027/28");
+  }
+
   @Property
   void endLabels_thatFit_areSpreadInOrderWithinTheChart(
       @ForAll @Size(min = 1, max = 30) List<@DoubleRange(min = 0, max = 700) Double> wished) {

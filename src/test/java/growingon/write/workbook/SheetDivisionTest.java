@@ -32,6 +32,22 @@ class SheetDivisionTest {
   }
 
   @Test
+  void veryLongTable_hasASheetOfItsOwn() {
+    assertThat(parts(table("a", 5), table("line-of-life", 500)))
+        .containsExactly(List.of("a"), List.of("line-of-life"));
+  }
+
+  @Test
+  void longTable_thatIsNarrowAndHasNoCharts_printsUpright() {
+    assertThat(SheetDivision.of(Sheet.of("Sales", table("a", 60))))
+        .extracting(part -> part.sheet().portrait())
+        .containsExactly(true);
+    assertThat(SheetDivision.of(Sheet.of("Sales", table("a", 10))))
+        .extracting(part -> part.sheet().portrait())
+        .containsExactly(false);
+  }
+
+  @Test
   void tablesOfAPage_stayTogether() {
     assertThat(parts(table("a", 10), table("b", 10), table("c", 10)))
         .containsExactly(List.of("a", "b", "c"));

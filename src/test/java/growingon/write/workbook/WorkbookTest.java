@@ -21,15 +21,21 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDateTime;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Collectors;
 import org.apache.poi.ss.usermodel.BorderStyle;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.CellType;
+import org.apache.poi.ss.usermodel.ClientAnchor;
 import org.apache.poi.ss.usermodel.DataFormatter;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.util.CellRangeAddress;
+import org.apache.poi.xssf.streaming.SXSSFSheet;
 import org.apache.poi.xssf.usermodel.XSSFDrawing;
 import org.apache.poi.xssf.usermodel.XSSFPicture;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -201,6 +207,55 @@ class WorkbookTest {
                   + " Without VAT, at the prices of the demand table."
                   + " Shown: patio small, patio large, specimen. The figures are in figures.json.");
       assertThat(book.getAllPictures()).as("a chart shown twice is stored once").hasSize(4);
+    }
+  }
+
+  /** A page break goes through all columns, those of the pictures beside the tables too. */
+  @Test
+  void chartBesideTables_isCutByNoPageBreak() throws IOException {
+    Report sample = SampleReport.report();
+    String chart = sample.charts().get(0).name();
+    List<Table> tables = new ArrayList<>();
+    for (int rows : new int[] {60, 20, 20, 20}) {
+      Column column = Column.of("plants", "plants", "", Kind.COUNT);
+      List<List<Object>> cells = Collections.nCopies(rows, List.of((Object) 1));
+      tables.add(new Table("t" + tables.size(), "t", List.of(), List.of(column), cells));
+    }
+    try (SteadyWorkbook book = new SteadyWorkbook("plan")) {
+      Sheet sheet = new Sheet("Long", List.of(), tables, List.of(chart), false);
+      SXSSFSheet target = book.createSheet("Long");
+      List<SheetWriter.Placement> placed =
+          new SheetWriter(target, new SheetLayout(sheet), new CellStyles(book.getXSSFWorkbook()))
+              .write(sample, Map.of(chart, sample.charts().get(0)));
+
+      assertThat(target.getRowBreaks()).isNotEmpty();
+      ClientAnchor anchor = placed.get(0).anchor();
+      for (int row : target.getRowBreaks()) {
+        assertThat(row < anchor.getRow1() || row >= anchor.getRow2()).as("break %d", row).isTrue();
+      }
+    }
+  }
+
+  @Test
+  void charts_ofALandscapeSheet_shareAPageTwoByTwo() throws IOException {
+    Report sample = SampleReport.report();
+    Map<String, Chart> low =
+        sample.charts().stream()
+            .sorted(Comparator.comparingDouble(ChartPainter::height))
+            .limit(3)
+            .collect(Collectors.toMap(Chart::name, chart -> chart));
+    try (SteadyWorkbook book = new SteadyWorkbook("plan")) {
+      Sheet sheet = new Sheet("Two", List.of(), List.of(), List.copyOf(low.keySet()), false);
+      SXSSFSheet target = book.createSheet("Two");
+      List<SheetWriter.Placement> placed =
+          new SheetWriter(target, new SheetLayout(sheet), new CellStyles(book.getXSSFWorkbook()))
+              .write(sample, low);
+
+      assertThat(placed).hasSize(3);
+      assertThat(target.getRowBreaks())
+          .as("the first stands below the title, the others share the next page")
+          .hasSize(1);
+      assertThat(target.getRowBreaks()[0]).isLessThan(placed.get(1).anchor().getRow1());
     }
   }
 
