@@ -14,20 +14,6 @@ import java.util.OptionalDouble;
  * would lie: the score over the square root of their number.
  */
 final class FixedLuck implements Luck {
-  /** The assumption that is set. */
-  enum Assumption {
-    GROWTH,
-    GROWTH_OF_LOT,
-    LOSS,
-    CONSIGNMENT,
-    FIRSTS,
-    UNITS,
-    PRICE,
-    MINUTES,
-    EXCHANGE,
-    ARRIVAL_DEATHS
-  }
-
   private final Assumption assumption;
   private final double score;
   private final double seasonScore;
@@ -89,7 +75,7 @@ final class FixedLuck implements Luck {
 
   @Override
   public double deadOnArrival(Lot each) {
-    return assumption == Assumption.ARRIVAL_DEATHS && each.name().equals(lot.name())
+    return assumption == Assumption.FAILURE && each.name().equals(lot.name())
         ? share.getAsDouble()
         : 0;
   }

@@ -65,6 +65,7 @@ public record Gamble(
    * What one assumption moves, all others as planned.
    *
    * @param assumption what it is
+   * @param species of the lot
    * @param low its value at P10, in words
    * @param high its value at P90, in words
    * @param gainAtLow gain of the plan's line there
@@ -73,13 +74,19 @@ public record Gamble(
    * @param measured the same once twenty trunks were measured; empty where that teaches nothing
    */
   public record Swing(
-      String assumption,
+      Assumption assumption,
+      String species,
       String low,
       String high,
       double gainAtLow,
       double gainAtLine,
       double gainAtHigh,
       Optional<Measured> measured) {
+    /** The assumption in words. */
+    public String says() {
+      return assumption.of(species);
+    }
+
     /** How far the gain moves; growth can turn round, so as planned it may be the most or least. */
     public double width() {
       return width(gainAtLow, gainAtHigh);

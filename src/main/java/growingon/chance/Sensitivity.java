@@ -1,6 +1,5 @@
 package growingon.chance;
 
-import growingon.chance.FixedLuck.Assumption;
 import growingon.chance.Gamble.BreakEvens;
 import growingon.chance.Gamble.Swing;
 import growingon.money.Finance;
@@ -93,7 +92,6 @@ final class Sensitivity {
       double score = P90 / Math.sqrt(seasons);
       swings.add(
           swing(
-              "growth, mean of the seasons",
               Assumption.GROWTH,
               percent(Keyed.lognormal(species.yearSpread(), -score)),
               percent(Keyed.lognormal(species.yearSpread(), score))));
@@ -102,7 +100,6 @@ final class Sensitivity {
     if (lotSpread > 0) {
       swings.add(
           swing(
-              "growth of this lot",
               Assumption.GROWTH_OF_LOT,
               percent(Keyed.lognormal(lotSpread, -P90)),
               percent(Keyed.lognormal(lotSpread, P90))));
@@ -112,7 +109,6 @@ final class Sensitivity {
       double deviation = species.laterLoss() * species.lossSpread();
       swings.add(
           swing(
-              "yearly loss, mean of the seasons",
               Assumption.LOSS,
               percent(spreads.share(species.laterLoss(), deviation, -score)),
               percent(spreads.share(species.laterLoss(), deviation, score))));
@@ -122,7 +118,6 @@ final class Sensitivity {
     if (deviation > 0) {
       swings.add(
           swing(
-              "first-year loss of this consignment",
               Assumption.CONSIGNMENT,
               percent(spreads.share(first, deviation, -P90)),
               percent(spreads.share(first, deviation, P90))));
@@ -134,7 +129,6 @@ final class Sensitivity {
       double score = P90 / Math.sqrt(seasons);
       swings.add(
           swing(
-              "minutes of work, mean of the seasons",
               Assumption.MINUTES,
               percent(Keyed.lognormal(settings.labourSpread(), -score)),
               percent(Keyed.lognormal(settings.labourSpread(), score))));
@@ -145,12 +139,13 @@ final class Sensitivity {
     return List.copyOf(swings);
   }
 
-  private Swing swing(String name, Assumption assumption, String low, String high) {
-    return swing(name, low, high, by(assumption, -P90), by(assumption, P90));
+  private Swing swing(Assumption assumption, String low, String high) {
+    return swing(assumption, low, high, by(assumption, -P90), by(assumption, P90));
   }
 
-  private Swing swing(String name, String low, String high, Luck atLow, Luck atHigh) {
-    return new Swing(name, low, high, gain(atLow), line, gain(atHigh), Optional.empty());
+  private Swing swing(Assumption assumption, String low, String high, Luck atLow, Luck atHigh) {
+    return new Swing(
+        assumption, species.name(), low, high, gain(atLow), line, gain(atHigh), Optional.empty());
   }
 
   /** What is not known, the same in all seasons. */
@@ -172,11 +167,11 @@ final class Sensitivity {
     MarketSure market = settings.market();
     if (market.prices() < 1) {
       double factor = factor(market.prices());
-      swings.add(level("all selling prices, not known", factor, f -> KnownOtherwise.market(f, 1)));
+      swings.add(level(Assumption.PRICES_NOT_KNOWN, factor, f -> KnownOtherwise.market(f, 1)));
     }
     if (market.demand() < 1) {
       double factor = factor(market.demand());
-      swings.add(level("all units wanted, not known", factor, f -> KnownOtherwise.market(1, f)));
+      swings.add(level(Assumption.DEMAND_NOT_KNOWN, factor, f -> KnownOtherwise.market(1, f)));
     }
   }
 
@@ -193,22 +188,27 @@ final class Sensitivity {
     return Math.exp(P90 * Sure.spread(sure));
   }
 
-  private Swing level(String name, double factor, DoubleFunction<Luck> luck) {
+  private Swing level(Assumption assumption, double factor, DoubleFunction<Luck> luck) {
     return swing(
-        name, percent(1 / factor), percent(factor), luck.apply(1 / factor), luck.apply(factor));
+        assumption,
+        percent(1 / factor),
+        percent(factor),
+        luck.apply(1 / factor),
+        luck.apply(factor));
   }
 
   private Swing growthNotKnown(Map<String, Double> before, Map<String, Double> after) {
     double widest = before.values().stream().max(Double::compare).orElseThrow();
     Swing now =
         swing(
-            "growth of " + species.name() + ", not known",
+            Assumption.GROWTH_NOT_KNOWN,
             percent(Math.exp(-P90 * widest)),
             percent(Math.exp(P90 * widest)),
             speeds(before, -P90),
             speeds(before, P90));
     return new Swing(
         now.assumption(),
+        now.species(),
         now.low(),
         now.high(),
         now.gainAtLow(),
@@ -232,7 +232,7 @@ final class Sensitivity {
       double high = NotKnown.lossAt(spreads, mean, sure, P90);
       swings.add(
           swing(
-              (firstYear ? "first-year" : "later") + " loss, not known",
+              firstYear ? Assumption.FIRST_YEAR_LOSS_NOT_KNOWN : Assumption.LATER_LOSS_NOT_KNOWN,
               percent(low),
               percent(high),
               KnownOtherwise.loss(species.name(), firstYear, low / mean),
@@ -251,7 +251,7 @@ final class Sensitivity {
       double high = firsts.inverseCumulativeProbability(0.9);
       swings.add(
           swing(
-              "share of firsts",
+              Assumption.FIRSTS,
               percent(low),
               percent(high),
               at(Assumption.FIRSTS, low),
@@ -260,12 +260,11 @@ final class Sensitivity {
   }
 
   private void addMarket(List<Swing> swings) {
-    addMarket(swings, "units wanted, mean of the seasons", Assumption.UNITS, Demand::unitsSpread);
-    addMarket(swings, "selling prices, mean of the seasons", Assumption.PRICE, Demand::priceSpread);
+    addMarket(swings, Assumption.UNITS, Demand::unitsSpread);
+    addMarket(swings, Assumption.PRICE, Demand::priceSpread);
   }
 
-  private void addMarket(
-      List<Swing> swings, String name, Assumption of, ToDoubleFunction<Demand> spread) {
+  private void addMarket(List<Swing> swings, Assumption of, ToDoubleFunction<Demand> spread) {
     double widest =
         scenario.nursery().demand().stream()
             .filter(row -> row.species().map(lot.species()::equals).orElse(true))
@@ -277,7 +276,7 @@ final class Sensitivity {
       double score = P90 / Math.sqrt(scenario.plan().seasons());
       String low = percent(Keyed.lognormal(widest, -score));
       String high = percent(Keyed.lognormal(widest, score));
-      swings.add(swing(name, of, low, high));
+      swings.add(swing(of, low, high));
     }
   }
 
@@ -287,7 +286,6 @@ final class Sensitivity {
     if (settings.exchangeSpread() > 0 && !currency.equals(settings.currency())) {
       swings.add(
           swing(
-              "exchange rate",
               Assumption.EXCHANGE,
               percent(Keyed.lognormal(settings.exchangeSpread(), -P90)),
               percent(Keyed.lognormal(settings.exchangeSpread(), P90))));
@@ -298,11 +296,7 @@ final class Sensitivity {
     if (lot.purchase().map(Purchase::fails).orElse(0.0) > 0) {
       swings.add(
           swing(
-              "the whole consignment fails",
-              "it does",
-              "it does not",
-              at(Assumption.ARRIVAL_DEATHS, 1),
-              Luck.NONE));
+              Assumption.FAILURE, "it does", "it does not", at(Assumption.FAILURE, 1), Luck.NONE));
     }
   }
 
@@ -312,7 +306,7 @@ final class Sensitivity {
   }
 
   BreakEvens breakEvens(BoughtLot bought) {
-    OptionalDouble dead = root(share -> gain(at(Assumption.ARRIVAL_DEATHS, share)), 0, 1);
+    OptionalDouble dead = root(share -> gain(at(Assumption.FAILURE, share)), 0, 1);
     OptionalDouble survivors =
         dead.isPresent()
             ? OptionalDouble.of(100 * (1 - dead.getAsDouble()) * expectedFirstYear())

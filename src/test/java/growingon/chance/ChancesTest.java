@@ -299,7 +299,7 @@ class ChancesTest {
     Scenario scenario = drawn(calm().lot(gamble()), 2, 2);
     Gamble gamble = chances(scenario, 1).gambles().get(0);
     assertThat(gamble.swings())
-        .extracting(Gamble.Swing::assumption)
+        .extracting(Gamble.Swing::says)
         .containsExactlyInAnyOrder(
             "first-year loss of this consignment",
             "share of firsts",

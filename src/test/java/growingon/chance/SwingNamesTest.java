@@ -52,7 +52,7 @@ class SwingNamesTest {
     Chances chances = Chances.draw(accounts, ValueJoin.of(drawn).bought(), 1, done -> {});
 
     assertThat(chances.gambles().get(0).swings())
-        .extracting(swing -> swing.assumption().toString())
+        .extracting(swing -> swing.says())
         .containsExactlyInAnyOrder(
             "growth, mean of the seasons",
             "growth of this lot",

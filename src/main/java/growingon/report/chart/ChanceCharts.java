@@ -222,9 +222,9 @@ public final class ChanceCharts {
 
   private static String row(Swing swing, Gamble gamble) {
     if (VerdictWords.isWholeFailure(swing)) {
-      return "%s (chance %s)".formatted(swing.assumption(), Phrases.percent(gamble.chanceFails()));
+      return "%s (chance %s)".formatted(swing.says(), Phrases.percent(gamble.chanceFails()));
     }
-    String assumption = swing.assumption().replace(", mean of the seasons", "");
-    return "%s (%s, %s)".formatted(assumption, swing.low(), swing.high());
+    return "%s (%s, %s)"
+        .formatted(swing.assumption().briefly(swing.species()), swing.low(), swing.high());
   }
 }

@@ -1,5 +1,6 @@
 package growingon.report.plan;
 
+import growingon.chance.Assumption;
 import growingon.chance.Gamble;
 import growingon.chance.Gamble.Swing;
 import growingon.report.build.Columns;
@@ -45,7 +46,7 @@ final class SwingsSheet {
     boolean inverted =
         gambles.stream()
             .flatMap(gamble -> gamble.swings().stream())
-            .filter(swing -> swing.assumption().equals("share of firsts"))
+            .filter(swing -> swing.assumption() == Assumption.FIRSTS)
             .anyMatch(swing -> swing.gainAtHigh() < swing.gainAtLow());
     return inverted
         ? List.of(note, MORE_FIRSTS_GAIN_LESS, Sentences.WITHOUT_VAT)
@@ -59,7 +60,7 @@ final class SwingsSheet {
       for (Swing swing : gamble.swings()) {
         rows.add(
             gamble.bought().lot().name(),
-            swing.assumption(),
+            swing.says(),
             swing.low(),
             swing.high(),
             swing.gainAtLow(),

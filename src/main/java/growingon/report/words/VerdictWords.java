@@ -1,5 +1,6 @@
 package growingon.report.words;
 
+import growingon.chance.Assumption;
 import growingon.chance.Chances;
 import growingon.chance.Gamble;
 import growingon.chance.Gamble.Swing;
@@ -27,10 +28,6 @@ public final class VerdictWords {
 
   /** Smaller shares are told in per cent. */
   private static final double SMALL_SHARE = 0.25;
-
-  private static final String GROWTH_OF = "growth of ";
-
-  static final String NOT_KNOWN = ", not known";
 
   /** How good a gamble is. */
   public enum Verdict {
@@ -148,13 +145,9 @@ public final class VerdictWords {
                   gamble.bought().lot().species(),
                   narrower(swing.narrower())));
     }
-    return switch (swing.assumption()) {
-      case "share of firsts" ->
-          gamble.breakEvens().firsts().isPresent()
-              ? Optional.of("Measuring would not change this; seeing the lot sorted would.")
-              : Optional.empty();
-      default -> Optional.empty();
-    };
+    return swing.assumption() == Assumption.FIRSTS && gamble.breakEvens().firsts().isPresent()
+        ? Optional.of("Measuring would not change this; seeing the lot sorted would.")
+        : Optional.empty();
   }
 
   private static String narrower(double share) {
@@ -219,53 +212,31 @@ public final class VerdictWords {
 
   /** Whether the swing is between a consignment that fails as a whole and one that does not. */
   public static boolean isWholeFailure(Swing swing) {
-    return swing.assumption().equals("the whole consignment fails");
+    return swing.assumption() == Assumption.FAILURE;
   }
 
   private String reason() {
     return widest()
-        .map(swing -> matters(swing) + ": " + turn(swing))
+        .map(swing -> swing.assumption().mattersMost(swing.species()) + ": " + turn(swing))
         .orElse("no assumption about it that is unsure moves it");
-  }
-
-  private static String matters(Swing swing) {
-    String assumption = swing.assumption().replace(", mean of the seasons", "");
-    if (assumption.endsWith(NOT_KNOWN)) {
-      return mattersNotKnown(assumption.substring(0, assumption.length() - NOT_KNOWN.length()));
-    }
-    return switch (assumption) {
-      case "growth" -> "growth matters most";
-      case "units wanted", "selling prices", "minutes of work" ->
-          "the " + assumption + " matter most";
-      default -> "the " + assumption + " matters most";
-    };
-  }
-
-  private static String mattersNotKnown(String what) {
-    return what.startsWith(GROWTH_OF)
-        ? "how fast " + what.substring(GROWTH_OF.length()) + " grows here matters most"
-        : what.startsWith("all ")
-            ? "the level of " + what + " matters most"
-            : "the " + what + ", which is not known, matters most";
   }
 
   /** The value at which the answer turns, where one is known, else the gain at P10 and P90. */
   private String turn(Swing swing) {
     boolean rising = swing.gainAtHigh() > swing.gainAtLow();
     boolean pays = gamble.bought().judged().presentValue() >= 0;
-    if (swing.assumption().startsWith(GROWTH_OF) && swing.assumption().endsWith(NOT_KNOWN)) {
-      return gamble.breakEvens().slowest().isPresent() && rising
-          ? turning(times100(gamble.breakEvens().slowest()), pays, "%s %% of the growth planned")
-              .orElseThrow()
-          : values(swing);
-    }
     return switch (swing.assumption()) {
-      case "share of firsts" ->
-          rising ? firsts(pays).orElseGet(() -> values(swing)) : values(swing);
-      case "first-year loss of this consignment" ->
+      case GROWTH_NOT_KNOWN ->
+          gamble.breakEvens().slowest().isPresent() && rising
+              ? turning(
+                      times100(gamble.breakEvens().slowest()), pays, "%s %% of the growth planned")
+                  .orElseThrow()
+              : values(swing);
+      case FIRSTS -> rising ? firsts(pays).orElseGet(() -> values(swing)) : values(swing);
+      case CONSIGNMENT ->
           turning(gamble.breakEvens().survivors(), pays, "%s of 100 alive after the first year")
               .orElseGet(() -> values(swing));
-      case "selling prices, mean of the seasons" ->
+      case PRICE ->
           gamble.breakEvens().price().isPresent()
               ? turning(times100(gamble.breakEvens().price()), pays, "%s %% of the prices stated")
                   .orElseThrow()

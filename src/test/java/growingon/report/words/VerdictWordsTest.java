@@ -2,6 +2,7 @@ package growingon.report.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import growingon.chance.Assumption;
 import growingon.chance.Chances;
 import growingon.chance.Gamble;
 import growingon.chance.Gamble.BreakEvens;
@@ -29,9 +30,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 /** The sentences about 80 plants that cost GBP 1,380 landed, GBP 17.25 each. */
 class VerdictWordsTest {
   private static final Context PLAN = MapleNursery.context(MapleNursery.scenario());
-  private static final Swing FIRSTS = swing("share of firsts", "40 %", "80 %", -500, 900);
+  private static final Swing FIRSTS = swing(Assumption.FIRSTS, "40 %", "80 %", -500, 900);
   private static final Swing FAILS =
-      swing("the whole consignment fails", "it does", "it does not", -1400, 400);
+      swing(Assumption.FAILURE, "it does", "it does not", -1400, 400);
   private static final BreakEvens NONE =
       new BreakEvens(
           OptionalDouble.empty(),
@@ -40,8 +41,10 @@ class VerdictWordsTest {
           OptionalDouble.empty(),
           false);
 
-  private static Swing swing(String of, String low, String high, double gainLow, double gainHigh) {
-    return new Swing(of, low, high, gainLow, (gainLow + gainHigh) / 2, gainHigh, Optional.empty());
+  private static Swing swing(
+      Assumption of, String low, String high, double gainLow, double gainHigh) {
+    double between = (gainLow + gainHigh) / 2;
+    return new Swing(of, "Acer", low, high, gainLow, between, gainHigh, Optional.empty());
   }
 
   private static BreakEvens breakEvens(double survivors, double firsts, double price) {
@@ -257,20 +260,17 @@ class VerdictWordsTest {
       delimiter = ';',
       quoteCharacter = '"',
       value = {
-        "growth, mean of the seasons; growth matters most: it loses GBP 500 at a and gains GBP 900"
-            + " at b",
-        "yearly loss, mean of the seasons; the yearly loss matters most: it loses GBP 500 at a and"
-            + " gains GBP 900 at b",
-        "first-year loss of this consignment; the first-year loss of this consignment matters most:"
+        "GROWTH; growth matters most: it loses GBP 500 at a and gains GBP 900" + " at b",
+        "LOSS; the yearly loss matters most: it loses GBP 500 at a and" + " gains GBP 900 at b",
+        "CONSIGNMENT; the first-year loss of this consignment matters most:"
             + " below 60 of 100 alive after the first year it does not pay",
-        "units wanted, mean of the seasons; the units wanted matter most: it loses GBP 500 at a and"
-            + " gains GBP 900 at b",
-        "selling prices, mean of the seasons; the selling prices matter most: below 90 % of the"
+        "UNITS; the units wanted matter most: it loses GBP 500 at a and" + " gains GBP 900 at b",
+        "PRICE; the selling prices matter most: below 90 % of the"
             + " prices stated it does not pay",
-        "minutes of work, mean of the seasons; the minutes of work matter most: it loses GBP 500 at"
+        "MINUTES; the minutes of work matter most: it loses GBP 500 at"
             + " a and gains GBP 900 at b"
       })
-  void eachAssumption_asTheWidestSwing_isTheReason(String assumption, String reason) {
+  void eachAssumption_asTheWidestSwing_isTheReason(Assumption assumption, String reason) {
     Swing swing = swing(assumption, "a", "b", -500, 900);
 
     assertThat(sentence(steps(1001, -400, 1600), breakEvens(60, 0.31, 0.9), swing))
@@ -279,13 +279,12 @@ class VerdictWordsTest {
 
   @Test
   void assumptionWithoutAValueAtWhichItTurns_isToldByItsEnds() {
-    for (String assumption :
-        List.of("first-year loss of this consignment", "selling prices, mean of the seasons")) {
+    for (Assumption assumption : List.of(Assumption.CONSIGNMENT, Assumption.PRICE)) {
       Swing swing = swing(assumption, "a", "b", 300, 900);
       assertThat(sentence(steps(1001, -400, 1600), NONE, swing))
           .contains(" most: it gains GBP 300 at a and gains GBP 900 at b; ");
     }
-    Swing falling = swing("share of firsts", "40 %", "80 %", 900, 300);
+    Swing falling = swing(Assumption.FIRSTS, "40 %", "80 %", 900, 300);
     assertThat(sentence(steps(1001, -400, 1600), breakEvens(60, 0.9, 0.9), falling))
         .contains(" most: it gains GBP 900 at 40 % and gains GBP 300 at 80 %; ");
   }
