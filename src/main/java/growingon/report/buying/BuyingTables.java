@@ -18,6 +18,7 @@ import growingon.nursery.Offer;
 import growingon.project.LotHistory;
 import growingon.report.build.Columns;
 import growingon.report.build.Picked;
+import growingon.report.build.TableOf;
 import growingon.report.buying.BuyingFigures.Sold;
 import growingon.report.model.Column;
 import growingon.report.model.Kind;
@@ -60,45 +61,53 @@ final class BuyingTables {
   }
 
   Table plans() {
-    Rows rows = new Rows();
-    for (PlanValue plan : answer.plans()) {
-      Outcome line = plan.line();
-      rows.add(
-          plan.kind().toString(),
-          plan.value().mean(),
-          plan.gain().mean(),
-          plan.gain().p10(),
-          plan.gain().p90(),
-          plan.kind() == PlanValue.Kind.AS_GIVEN ? null : ofHundred(plan.gain()),
-          line.lowestCash(),
-          figures.horizon.month(line.lowestMonth()),
-          mostMissing(line),
-          hoursShort(line),
-          plan.laidOut());
-    }
     return asDrawn(
-        new Table(
-            "buying-plans",
-            "The plans side by side",
-            List.of(
+        TableOf.<PlanValue>table("buying-plans", "The plans side by side")
+            .note(
                 "Present value of all cash, what is unsold at the end counted as the plan says. "
                     + drawn()
-                    + " Room, hours and cash are those of the plan's line.",
-                Sentences.WITHOUT_VAT),
-            List.of(
-                Column.of("plan", "plan", "", Kind.TEXT),
-                Column.of("value", "present value", currency, Kind.MONEY),
-                Columns.belowNil(Column.of("gain", "gain over as given", currency, Kind.MONEY)),
-                Column.of("p10", "gain, P10", currency, Kind.MONEY),
-                Column.of("p90", "gain, P90", currency, Kind.MONEY),
+                    + " Room, hours and cash are those of the plan's line.")
+            .note(Sentences.WITHOUT_VAT)
+            .column(text("plan", "plan"), plan -> plan.kind().toString())
+            .column(money("value", "present value"), plan -> plan.value().mean())
+            .column(
+                Columns.belowNil(money("gain", "gain over as given")), plan -> plan.gain().mean())
+            .column(money("p10", "gain, P10"), plan -> plan.gain().p10())
+            .column(money("p90", "gain, P90"), plan -> plan.gain().p90())
+            .column(
                 Column.of("better", "better in … of 100", "draws", Kind.COUNT),
-                Columns.belowNil(Column.of("lowest_cash", "lowest cash", currency, Kind.MONEY)),
+                plan -> plan.kind() == PlanValue.Kind.AS_GIVEN ? null : ofHundred(plan.gain()))
+            .column(
+                Columns.belowNil(money("lowest_cash", "lowest cash")),
+                plan -> plan.line().lowestCash())
+            .column(
                 Column.of("lowest_month", "in", "", Kind.MONTH),
+                plan -> figures.horizon.month(plan.line().lowestMonth()))
+            .column(
                 Columns.aboveNil(
                     Column.of("missing", "most room missing", "m²", Kind.SQUARE_METRES)),
+                plan -> mostMissing(plan.line()))
+            .column(
                 Columns.aboveNil(Column.of("hours_short", "hours short", "hours", Kind.HOURS)),
-                Column.of("laid_out", "money laid out", currency, Kind.MONEY)),
-            rows.list()));
+                plan -> hoursShort(plan.line()))
+            .column(money("laid_out", "money laid out"), PlanValue::laidOut)
+            .of(answer.plans()));
+  }
+
+  private static Column text(String key, String heading) {
+    return Column.of(key, heading, "", Kind.TEXT);
+  }
+
+  private static Column plants(String key, String heading) {
+    return Column.of(key, heading, "plants", Kind.COUNT);
+  }
+
+  private Column money(String key, String heading) {
+    return Column.of(key, heading, currency, Kind.MONEY);
+  }
+
+  private Column moneyEach(String key, String heading) {
+    return Column.of(key, heading, currency, Kind.MONEY_EACH);
   }
 
   private String drawn() {
@@ -128,69 +137,73 @@ final class BuyingTables {
   }
 
   Table offers() {
-    Rows rows = new Rows();
-    for (OfferAnswer offer : answer.offers()) {
-      Offer asked = offer.take().offer();
-      boolean bought = offer.advised() > 0;
-      boolean ranged = offer.goodFrom() < offer.goodTo();
-      rows.add(
-          offer.take().name(),
-          verdicts.sentence(offer),
-          offer.advised(),
-          offer.planned(),
-          bought && ranged ? offer.goodFrom() : null,
-          bought && ranged ? offer.goodTo() : null,
-          Rows.text(priceStep(asked, offer.at())),
-          asked.unitPrice(offer.at()) * asked.rate(),
-          offer.landed(),
-          figures.orderBy(offer),
-          offer.at(),
-          offer.gain().mean(),
-          answer.draws() == 0 ? null : offer.gain().p10(),
-          answer.draws() == 0 ? null : offer.gain().p50(),
-          answer.draws() == 0 ? null : offer.gain().p90(),
-          ofHundred(offer.gain()),
-          figures.season(offer.judgedAt()),
-          offer.payback().isPresent() ? figures.horizon.month(offer.payback().getAsInt()) : null,
-          offer.mostLanded().isPresent() ? offer.mostLanded().getAsDouble() : null,
-          offer.verdict() == Verdict.DOES_NOT_PAY ? -offer.gain().mean() : null,
-          offer.lacks().map(verdicts::lack).orElse(null),
-          Rows.number(offer.yieldPerM2Year()));
-    }
-    return asDrawn(
-        new Table(
-            "buying-offers",
-            "What to buy",
-            List.of(
+    TableOf<OfferAnswer> table =
+        TableOf.<OfferAnswer>table("buying-offers", "What to buy")
+            .note(
                 "Each offer beside all else that is recommended; one that is not bought at the number"
                     + " that would be best for it, limits aside. Gain, P10 to P90 and the most you can"
-                    + " pay are those at the end of the season named, when nine tenths are sold.",
+                    + " pay are those at the end of the season named, when nine tenths are sold.")
+            .note(
                 "Order by: the month by whose end the order must be out. The most you can pay is a"
-                    + " landed price, at which the mean gain is nil."),
-            List.of(
-                Column.of("offer", "offer", "", Kind.TEXT),
-                Column.of("verdict", "what to do", "", Kind.LONG_TEXT).wide(60),
-                Column.of("take", "buy", "plants", Kind.COUNT),
-                Column.of("planned", "as planned", "plants", Kind.COUNT),
-                Column.of("good_from", "as good from", "plants", Kind.COUNT),
-                Column.of("good_to", "to", "plants", Kind.COUNT),
-                Column.of("price_step", "price step", "", Kind.TEXT),
-                Column.of("unit_price", "unit price", currency, Kind.MONEY_EACH),
-                Column.of("landed", "landed, a plant", currency, Kind.MONEY_EACH),
-                Column.of("order_by", "order by", "", Kind.MONTH),
-                Column.of("at", "weighed at", "plants", Kind.COUNT),
-                Columns.belowNil(Column.of("gain", "gain", currency, Kind.MONEY)),
-                Column.of("p10", "P10", currency, Kind.MONEY),
-                Column.of("p50", "P50", currency, Kind.MONEY),
-                Column.of("p90", "P90", currency, Kind.MONEY),
-                Column.of("pays", "pays in … of 100", "draws", Kind.COUNT),
-                Column.of("judged_at", "at the end of", "", Kind.TEXT),
-                Column.of("money_back", "money back by", "", Kind.MONTH),
-                Column.of("most_to_pay", "most you can pay, landed", currency, Kind.MONEY_EACH),
-                Column.of("misses_by", "misses by", currency, Kind.MONEY),
-                Column.of("needs", "needs more of", "", Kind.TEXT),
-                Column.of("yield", "gain a m² and year", currency, Kind.MONEY_EACH)),
-            rows.list()));
+                    + " landed price, at which the mean gain is nil.");
+    return asDrawn(gains(numbers(table)).of(answer.offers()));
+  }
+
+  /** How many, and at what price. */
+  private TableOf<OfferAnswer> numbers(TableOf<OfferAnswer> table) {
+    return table
+        .column(text("offer", "offer"), offer -> offer.take().name())
+        .column(Column.of("verdict", "what to do", "", Kind.LONG_TEXT).wide(60), verdicts::sentence)
+        .column(plants("take", "buy"), OfferAnswer::advised)
+        .column(plants("planned", "as planned"), OfferAnswer::planned)
+        .column(
+            plants("good_from", "as good from"), offer -> isRanged(offer) ? offer.goodFrom() : null)
+        .column(plants("good_to", "to"), offer -> isRanged(offer) ? offer.goodTo() : null)
+        .column(
+            text("price_step", "price step"),
+            offer -> Rows.text(priceStep(offer.take().offer(), offer.at())))
+        .column(moneyEach("unit_price", "unit price"), BuyingTables::unitPrice)
+        .column(moneyEach("landed", "landed, a plant"), OfferAnswer::landed)
+        .column(Column.of("order_by", "order by", "", Kind.MONTH), figures::orderBy)
+        .column(plants("at", "weighed at"), OfferAnswer::at);
+  }
+
+  /** Whether it is bought, and other numbers are as good. */
+  private static boolean isRanged(OfferAnswer offer) {
+    return offer.advised() > 0 && offer.goodFrom() < offer.goodTo();
+  }
+
+  private static double unitPrice(OfferAnswer offer) {
+    return offer.take().offer().unitPrice(offer.at()) * offer.take().offer().rate();
+  }
+
+  /** What that brings, and what stands in the way. */
+  private TableOf<OfferAnswer> gains(TableOf<OfferAnswer> table) {
+    return table
+        .column(Columns.belowNil(money("gain", "gain")), offer -> offer.gain().mean())
+        .column(money("p10", "P10"), offer -> answer.draws() == 0 ? null : offer.gain().p10())
+        .column(money("p50", "P50"), offer -> answer.draws() == 0 ? null : offer.gain().p50())
+        .column(money("p90", "P90"), offer -> answer.draws() == 0 ? null : offer.gain().p90())
+        .column(
+            Column.of("pays", "pays in … of 100", "draws", Kind.COUNT),
+            offer -> ofHundred(offer.gain()))
+        .column(text("judged_at", "at the end of"), offer -> figures.season(offer.judgedAt()))
+        .column(
+            Column.of("money_back", "money back by", "", Kind.MONTH),
+            offer ->
+                offer.payback().isPresent()
+                    ? figures.horizon.month(offer.payback().getAsInt())
+                    : null)
+        .column(
+            moneyEach("most_to_pay", "most you can pay, landed"),
+            offer -> offer.mostLanded().isPresent() ? offer.mostLanded().getAsDouble() : null)
+        .column(
+            money("misses_by", "misses by"),
+            offer -> offer.verdict() == Verdict.DOES_NOT_PAY ? -offer.gain().mean() : null)
+        .column(
+            text("needs", "needs more of"), offer -> offer.lacks().map(verdicts::lack).orElse(null))
+        .column(
+            moneyEach("yield", "gain a m² and year"), offer -> Rows.number(offer.yieldPerM2Year()));
   }
 
   private static String priceStep(Offer offer, int number) {

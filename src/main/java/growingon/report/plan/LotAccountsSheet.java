@@ -1,8 +1,9 @@
 package growingon.report.plan;
 
 import growingon.money.LotAccount;
+import growingon.report.build.Columns;
 import growingon.report.build.FilledSheet;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.model.Column;
 import growingon.report.model.Kind;
@@ -12,6 +13,7 @@ import growingon.report.text.Plants;
 import growingon.report.text.Sentences;
 import growingon.whole.WholeLot;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** What each lot takes and brings, and how the lots' results lead to the nursery's cash. */
 public final class LotAccountsSheet {
@@ -64,48 +66,62 @@ public final class LotAccountsSheet {
         ReconciliationTable.of(context));
   }
 
+  /** A lot's account beside its whole plants. */
+  private record Booked(LotAccount account, WholeLot lot) {}
+
+  private List<Booked> booked() {
+    return IntStream.range(0, accounts.size())
+        .mapToObj(i -> new Booked(accounts.get(i), whole.get(i)))
+        .toList();
+  }
+
   private Table results() {
-    TableBuilder table =
-        TableBuilder.table("lot-accounts", "Plants and result of each lot")
-            .note(
-                "Result = sales − costs within the plan. Cost to date: spent before the plan (unit"
-                    + " cost of the stock list × quantity); it is in no cash figure. Standing has"
-                    + " the kept plants among it. Unsold at list: plants with a grade left at the"
-                    + " plan's end, at list price, kept ones apart; a value on paper, in no result.")
-            .text("lot")
-            .text("species")
-            .summed("started", "", Kind.COUNT)
-            .plants("lost")
-            .plants("sold")
-            .plants("standing")
-            .plants("of these kept")
-            .summed("costs", currency, Kind.MONEY)
-            .summed("sales", currency, Kind.MONEY)
-            .summed("result", currency, Kind.MONEY)
-            .flagged(Column.Flag.BELOW_ZERO)
-            .summed("cost to date", currency, Kind.MONEY)
-            .summed("result with cost to date", currency, Kind.MONEY)
-            .flagged(Column.Flag.BELOW_ZERO)
-            .summed("unsold at list", currency, Kind.MONEY);
-    for (int i = 0; i < accounts.size(); i++) {
-      LotAccount account = accounts.get(i);
-      WholeLot lot = whole.get(i);
-      table.row(
-          account.lot().name(),
-          account.lot().species(),
-          account.lot().quantity(),
-          Plants.of(account.lost(), lot.lost()),
-          Plants.of(account.sold(), lot.sold()),
-          Plants.of(account.standing(), lot.standing()),
-          Plants.of(account.kept(), lot.kept()),
-          account.costs(),
-          account.sales(),
-          account.result(),
-          account.spentBefore(),
-          account.resultWithSpentBefore(),
-          account.unsoldAtList());
-    }
-    return table.build();
+    return named(TableOf.<Booked>table("lot-accounts", "Plants and result of each lot"))
+        .note(
+            "Result = sales − costs within the plan. Cost to date: spent before the plan (unit"
+                + " cost of the stock list × quantity); it is in no cash figure. Standing has"
+                + " the kept plants among it. Unsold at list: plants with a grade left at the"
+                + " plan's end, at list price, kept ones apart; a value on paper, in no result.")
+        .column(
+            Column.summed("started", "started", "", Kind.COUNT),
+            each -> each.account.lot().quantity())
+        .column(plants("lost", "lost"), each -> Plants.of(each.account.lost(), each.lot.lost()))
+        .column(plants("sold", "sold"), each -> Plants.of(each.account.sold(), each.lot.sold()))
+        .column(
+            plants("standing", "standing"),
+            each -> Plants.of(each.account.standing(), each.lot.standing()))
+        .column(
+            plants("of_these_kept", "of these kept"),
+            each -> Plants.of(each.account.kept(), each.lot.kept()))
+        .column(money("costs", "costs"), each -> each.account.costs())
+        .column(money("sales", "sales"), each -> each.account.sales())
+        .column(Columns.belowNil(money("result", "result")), each -> each.account.result())
+        .column(money("cost_to_date", "cost to date"), each -> each.account.spentBefore())
+        .column(
+            Columns.belowNil(money("result_with_cost_to_date", "result with cost to date")),
+            each -> each.account.resultWithSpentBefore())
+        .column(money("unsold_at_list", "unsold at list"), each -> each.account.unsoldAtList())
+        .of(booked());
+  }
+
+  private static TableOf<Booked> named(TableOf<Booked> table) {
+    return table
+        .column(Column.of(Costs.LOT, "lot", "", Kind.TEXT), each -> each.account.lot().name())
+        .column(
+            Column.of(Costs.SPECIES, "species", "", Kind.TEXT),
+            each -> each.account.lot().species());
+  }
+
+  private static Column plants(String key, String heading) {
+    return Column.summed(key, heading, "", Kind.PLANTS);
+  }
+
+  private Column money(String key, String heading) {
+    return Column.summed(key, heading, currency, Kind.MONEY);
+  }
+
+  private Column moneyEach(String key, String heading) {
+    return Column.of(key, heading, currency, Kind.MONEY_EACH);
   }
 
   /** All costs, before and within the plan, for each of so many plants; NaN for none. */
@@ -114,55 +130,37 @@ public final class LotAccountsSheet {
   }
 
   private Table costs() {
-    TableBuilder table =
-        TableBuilder.table(COSTS, "Costs of each lot within the plan")
-            .note(
-                "Place: the square metre months it stood × the place's yearly cost / 12 / usable"
-                    + " share. Selling: the share of receipts that selling costs; its hours are among"
-                    + " the hours. Other: other cash of the lot, less what that brings. Costs per"
-                    + " plant include the cost to date; a plant alive is one"
-                    + " neither dead nor culled, sold or standing.")
-            .column(Costs.LOT, "lot", "", Kind.TEXT)
-            .column(Costs.SPECIES, "species", "", Kind.TEXT)
-            .summed(Costs.PLANTS, "plants bought", currency, Kind.MONEY)
-            .summed(Costs.CHARGES, "carriage, charges", currency, Kind.MONEY)
-            .summed(Costs.POTS, "pots", currency, Kind.MONEY)
-            .summed(Costs.SUBSTRATE, "substrate", currency, Kind.MONEY)
-            .summed(Costs.MATERIALS, "materials", currency, Kind.MONEY)
-            .summed("hours", "", Kind.HOURS)
-            .summed("labour", currency, Kind.MONEY)
-            .summed("care", currency, Kind.MONEY)
-            .summed("space", "m² months", Kind.SQUARE_METRES)
-            .summed(Costs.PLACE, "place", currency, Kind.MONEY)
-            .summed("selling", currency, Kind.MONEY)
-            .summed("other", currency, Kind.MONEY)
-            .summed(Costs.TOTAL, "costs", currency, Kind.MONEY)
-            .column(Costs.EACH_STARTED, "cost per plant started", currency, Kind.MONEY_EACH)
-            .column(Costs.EACH_ALIVE, "per plant alive", currency, Kind.MONEY_EACH)
-            .column(Costs.EACH_SOLD, "per plant sold", currency, Kind.MONEY_EACH);
-    for (int i = 0; i < accounts.size(); i++) {
-      LotAccount account = accounts.get(i);
-      WholeLot lot = whole.get(i);
-      table.row(
-          account.lot().name(),
-          account.lot().species(),
-          account.plants(),
-          account.carriage(),
-          account.pots(),
-          account.substrate(),
-          account.materials(),
-          account.hours(),
-          account.labour(),
-          account.care(),
-          account.m2Months(),
-          account.placeCharge(),
-          account.selling(),
-          account.other(),
-          account.costs(),
-          costPer(account, lot.start()),
-          costPer(account, lot.start() - lot.lost()),
-          costPer(account, lot.sold()));
-    }
-    return table.build();
+    return named(TableOf.<Booked>table(COSTS, "Costs of each lot within the plan"))
+        .note(
+            "Place: the square metre months it stood × the place's yearly cost / 12 / usable"
+                + " share. Selling: the share of receipts that selling costs; its hours are among"
+                + " the hours. Other: other cash of the lot, less what that brings. Costs per"
+                + " plant include the cost to date; a plant alive is one"
+                + " neither dead nor culled, sold or standing.")
+        .column(money(Costs.PLANTS, "plants bought"), each -> each.account.plants())
+        .column(money(Costs.CHARGES, "carriage, charges"), each -> each.account.carriage())
+        .column(money(Costs.POTS, "pots"), each -> each.account.pots())
+        .column(money(Costs.SUBSTRATE, "substrate"), each -> each.account.substrate())
+        .column(money(Costs.MATERIALS, "materials"), each -> each.account.materials())
+        .column(Column.summed("hours", "hours", "", Kind.HOURS), each -> each.account.hours())
+        .column(money("labour", "labour"), each -> each.account.labour())
+        .column(money("care", "care"), each -> each.account.care())
+        .column(
+            Column.summed("space", "space", "m² months", Kind.SQUARE_METRES),
+            each -> each.account.m2Months())
+        .column(money(Costs.PLACE, "place"), each -> each.account.placeCharge())
+        .column(money("selling", "selling"), each -> each.account.selling())
+        .column(money("other", "other"), each -> each.account.other())
+        .column(money(Costs.TOTAL, "costs"), each -> each.account.costs())
+        .column(
+            moneyEach(Costs.EACH_STARTED, "cost per plant started"),
+            each -> costPer(each.account, each.lot.start()))
+        .column(
+            moneyEach(Costs.EACH_ALIVE, "per plant alive"),
+            each -> costPer(each.account, each.lot.start() - each.lot.lost()))
+        .column(
+            moneyEach(Costs.EACH_SOLD, "per plant sold"),
+            each -> costPer(each.account, each.lot.sold()))
+        .of(booked());
   }
 }
