@@ -6,6 +6,7 @@ import growingon.nursery.Inputs;
 import growingon.nursery.Reading;
 import growingon.nursery.Species;
 import growingon.nursery.StockList;
+import growingon.nursery.Sure;
 import growingon.problem.Where;
 import java.time.YearMonth;
 import java.util.HashMap;
@@ -24,7 +25,7 @@ import java.util.Objects;
  * @param measured how many trunks the mean of a row is of, for those rows of the daybook that say
  *     so; usually the smaller of 20 and the plants alive
  * @param priors what was assumed before anything was learnt, by species; empty for those whose
- *     assumptions are still the first ones, as sure as usual
+ *     assumptions are still the first ones
  * @param until last month that is looked at
  */
 public record FitRecords(
@@ -51,34 +52,36 @@ public record FitRecords(
    * starts from it with all records, so that a fit without new records changes nothing.
    *
    * @param species the first assumptions
-   * @param growthSure how sure its growth is in each condition, above 0 to 1; usual where none is
-   *     stated
+   * @param growthSure how sure its growth is in each condition, above 0 to 1
    * @param firstYearSure how sure its first-year loss is
    * @param laterSure how sure its later loss is
    */
   public record Prior(
       Species species, Map<String, Double> growthSure, double firstYearSure, double laterSure) {
-    /** How sure a value is of which nothing is said: a good guess. */
-    public static final double USUAL = 0.8;
-
     public Prior {
       Objects.requireNonNull(species);
       growthSure = Map.copyOf(growthSure);
     }
 
-    /** Assumptions of which nothing is said. */
-    public static Prior usual(Species species) {
-      return new Prior(species, Map.of(), USUAL, USUAL);
+    /** Assumptions that are as sure as the nursery's files say. */
+    public static Prior asRead(Species species) {
+      Sure sure = species.sure();
+      return new Prior(species, sure.growth(), sure.firstYearLoss(), sure.laterLoss());
     }
 
-    Prior asSureAs(double sure) {
-      Map<String, Double> growth = new HashMap<>();
-      species.growth().keySet().forEach(condition -> growth.put(condition, sure));
-      return new Prior(species, growth, sure, sure);
+    /** The same with another value in place of that of the setting. */
+    Prior asSureAs(double sure, double setting) {
+      Map<String, Double> growth = new HashMap<>(growthSure);
+      growth.replaceAll((condition, now) -> now == setting ? sure : now);
+      return new Prior(
+          species,
+          growth,
+          firstYearSure == setting ? sure : firstYearSure,
+          laterSure == setting ? sure : laterSure);
     }
 
     double growthSure(String condition) {
-      return growthSure.getOrDefault(condition, USUAL);
+      return Objects.requireNonNull(growthSure.get(condition), condition);
     }
   }
 
@@ -89,14 +92,15 @@ public record FitRecords(
         || inputs.daybook().stream().anyMatch(line -> line.what() == DaybookLine.What.COUNTED);
   }
 
-  /** The same where every figure of the nursery is as sure. */
+  /** The same where every figure that is as sure as the setting says is as sure as that. */
   public FitRecords asSureAs(double sure) {
+    double setting = inputs.scenario().nursery().settings().assumptionsSure();
     Map<String, Prior> others = new HashMap<>();
     inputs
         .scenario()
         .nursery()
         .species()
-        .forEach((name, species) -> others.put(name, prior(name).asSureAs(sure)));
+        .forEach((name, species) -> others.put(name, prior(name).asSureAs(sure, setting)));
     return new FitRecords(inputs, lists, readings, measured, others, until);
   }
 
@@ -119,7 +123,7 @@ public record FitRecords(
           Double rate = written.get(GROWTH + condition);
           return rate == null || curve.rate() == 0 ? curve : curve.faster(rate / curve.rate());
         });
-    return Prior.usual(
+    return Prior.asRead(
         now.growingBy(growth)
             .losing(
                 share(written, Value.What.FIRST_YEAR_LOSS, now.firstYearLoss()),
@@ -137,6 +141,6 @@ public record FitRecords(
   /** What was first assumed of a species of the nursery. */
   Prior prior(String species) {
     Species now = Objects.requireNonNull(inputs.scenario().nursery().species().get(species));
-    return priors.getOrDefault(species, Prior.usual(now));
+    return priors.getOrDefault(species, Prior.asRead(now));
   }
 }

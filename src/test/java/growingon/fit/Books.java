@@ -9,6 +9,7 @@ import growingon.nursery.MonthShares;
 import growingon.nursery.Reading;
 import growingon.nursery.Species;
 import growingon.nursery.StockList;
+import growingon.nursery.Sure;
 import growingon.problem.Where;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
@@ -61,6 +62,7 @@ final class Books {
         .checkSecondYear(1)
         .potBoundMonths(1200)
         .potBoundFactor(1)
+        .sure(new Sure(Map.of("pot", Sure.USUAL), Sure.USUAL, Sure.USUAL))
         .build();
   }
 

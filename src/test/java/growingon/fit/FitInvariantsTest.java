@@ -6,7 +6,9 @@ import static org.assertj.core.api.Assertions.within;
 import growingon.nursery.Curve;
 import growingon.nursery.Grade;
 import growingon.nursery.Lot;
+import growingon.nursery.Species;
 import growingon.nursery.StockList;
+import growingon.nursery.Sure;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import java.util.ArrayList;
@@ -109,6 +111,38 @@ class FitInvariantsTest {
 
   private static double width(Value value) {
     return value.p90() / value.p10();
+  }
+
+  /**
+   * The prior is what the nursery's files say of each figure; the setting stands in for silence.
+   */
+  @Test
+  void prior_isAsSureAsTheSpeciesSays() {
+    FitRecords records = books(3, 1.2, 20).records();
+    Value good = speed(records);
+    Value book = speed(asSureAs(records, 0.5));
+    Value known = speed(asSureAs(records, 1));
+
+    assertThat(good.sureOld()).isEqualTo(0.8);
+    assertThat(book.sureOld()).isEqualTo(0.5);
+    assertThat(book.weight()).isGreaterThan(good.weight());
+    assertThat(book.value()).isGreaterThan(good.value());
+    assertThat(known.verdict()).isEqualTo(Value.Verdict.KNOWN);
+    assertThat(known.inFile()).isEqualTo(known.old());
+    assertThat(speed(records.asSureAs(0.5))).isEqualTo(book);
+    assertThat(speed(asSureAs(records, 0.6).asSureAs(0.5)).sureOld()).isEqualTo(0.6);
+  }
+
+  private static FitRecords asSureAs(FitRecords records, double sure) {
+    Species oak = records.inputs().scenario().nursery().species().get("oak");
+    Species said = oak.withSure(new Sure(Map.of("pot", sure), sure, sure));
+    return new FitRecords(
+        records.inputs(),
+        records.lists(),
+        records.readings(),
+        records.measured(),
+        Map.of("oak", FitRecords.Prior.asRead(said)),
+        records.until());
   }
 
   @Test
