@@ -24,7 +24,8 @@ import java.util.function.IntFunction;
 /**
  * Runs candidates on the real engine. Lots of two ladders meet only in packs, space, hours and
  * cash, which are sums; so each ladder runs by itself, and only those that a move touches run
- * again. What was run is kept for a while, which changes no digit.
+ * again, side by side with the candidate that the moves are from, so that a lot runs again only
+ * where it fares otherwise. What was run is kept for a while. None of this changes a digit.
  */
 final class Engine {
   /** So many parts of the plan's line are kept. */
@@ -186,27 +187,31 @@ final class Engine {
     for (int i = 0; i < samples.length; i++) {
       samples[i] = new Sample(new double[to - from], new double[to - from]);
     }
-    each(
-        to - from,
-        draw -> {
-          Luck luck = draws.luck(from + draw);
-          // Those that are chosen on come up again and again, those that are judged on once.
-          Map<Key, Part> kept =
-              from >= OnDraws.FIRST
-                  ? drawn.computeIfAbsent(from + draw, any -> new Recent<>(keptOfADraw))
-                  : Map.of();
-          Map<Key, Part> parts = new LinkedHashMap<>();
-          together(by, candidates, kept, parts, 1).forEach(each -> each.run(luck, parts));
-          if (from >= OnDraws.FIRST) {
-            keep(by, parts, kept);
-          }
-          for (int i = 0; i < samples.length; i++) {
-            Outcome outcome = outcome(candidates.get(i), parts);
-            samples[i].values()[draw] = outcome.value();
-            samples[i].lowest()[draw] = outcome.lowestCash();
-          }
-        });
+    each(to - from, draw -> onDraw(from + draw, by, candidates, draw, samples));
     return samples;
+  }
+
+  private void onDraw(
+      int number, Candidate by, List<Candidate> candidates, int at, Sample[] samples) {
+    Luck luck = draws.luck(number);
+    // Those that are chosen on come up again and again, those that are judged on once.
+    boolean keeps = number >= OnDraws.FIRST;
+    Map<Key, Part> kept =
+        keeps ? drawn.computeIfAbsent(number, any -> new Recent<>(keptOfADraw)) : Map.of();
+    for (int begin = 0; begin < samples.length; begin += MOST_AT_ONCE) {
+      int end = Math.min(samples.length, begin + MOST_AT_ONCE);
+      Map<Key, Part> parts = new LinkedHashMap<>();
+      together(by, candidates.subList(begin, end), kept, parts, 1)
+          .forEach(each -> each.run(luck, parts));
+      if (keeps) {
+        keep(by, parts, kept);
+      }
+      for (int i = begin; i < end; i++) {
+        Outcome outcome = outcome(candidates.get(i), parts);
+        samples[i].values()[at] = outcome.value();
+        samples[i].lowest()[at] = outcome.lowestCash();
+      }
+    }
   }
 
   /** Forgets what was kept of draws, which takes memory. */
@@ -266,13 +271,11 @@ final class Engine {
     }
     open.put(beside, by);
     Programme first = programme(ladder, beside, open);
-    int runs =
-        Math.max((keys.size() + AT_ONCE - 1) / AT_ONCE, Math.min(atLeast, keys.size() / FEW));
-    for (int i = 0; i < Math.max(1, runs); i++) {
+    int most = (keys.size() + AT_ONCE - 1) / AT_ONCE;
+    int runs = Math.max(1, Math.max(most, Math.min(atLeast, keys.size() / FEW)));
+    for (int i = 0; i < runs; i++) {
       List<Key> some = new ArrayList<>(List.of(beside));
-      some.addAll(
-          keys.subList(
-              i * keys.size() / Math.max(1, runs), (i + 1) * keys.size() / Math.max(1, runs)));
+      some.addAll(keys.subList(i * keys.size() / runs, (i + 1) * keys.size() / runs));
       List<Programme> programmes = new ArrayList<>(List.of(first));
       some.subList(1, some.size()).forEach(key -> programmes.add(programme(ladder, key, open)));
       together.add(new Together(some, programmes));

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Clock;
+import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.function.Function;
@@ -28,7 +29,11 @@ public final class Main {
     System.setProperty("log4j2.StatusLogger.level", "OFF");
     PrintWriter out = new PrintWriter(System.out, true, terminalCharset());
     PrintWriter err = new PrintWriter(System.err, true, terminalCharset());
-    System.exit(run(out, err, args));
+    long begun = System.nanoTime();
+    int exitCode = run(out, err, args);
+    LargeRun.advice(Duration.ofNanos(System.nanoTime() - begun), LargeRun.file())
+        .ifPresent(out::println);
+    System.exit(exitCode);
   }
 
   /** The terminal's own character set where it is known, else UTF-8. */

@@ -37,6 +37,7 @@ final class LotPlan {
   private final Horizon horizon;
   private final Settings settings;
   private final StepKind[] stepKinds;
+  private volatile Beginning beginning;
 
   /**
    * What a step does to where and in what the plants stand.
@@ -89,6 +90,16 @@ final class LotPlan {
             .toList();
     this.stepKinds =
         route.steps().stream().map(step -> StepKind.of(step, nursery)).toArray(StepKind[]::new);
+  }
+
+  /** What it has behind it; worked out once. */
+  Beginning beginning(Programme programme) {
+    Beginning known = beginning;
+    if (known == null) {
+      known = new Beginning(this, programme);
+      beginning = known;
+    }
+    return known;
   }
 
   /** Whether a step takes potted plants out of their pots. */

@@ -47,14 +47,15 @@ final class LotState {
     this.plants = new Growing(plan, run.luck().quality(plan.lot));
     this.meanTrunk = plants::meanTrunk;
     plants.keepPart(past.part());
-    this.schedule = new Schedule(plan.route, programme.horizon().firstMonth(), plan.arrival);
-    this.training = new Training(schedule);
-    this.position = new Position(plan, programme);
-    this.vessel = new Vessel(plan, programme.nursery());
-    this.speed = new Speed(plan, calendar, run.luck());
+    Beginning beginning = plan.beginning(programme);
+    this.schedule = new Schedule(beginning.schedule);
+    this.training = new Training(beginning.training, schedule);
+    this.position = new Position(beginning.position);
+    this.vessel = new Vessel(beginning.vessel);
+    this.speed = new Speed(beginning.speed, run.luck());
     this.survival = new Survival(plan, calendar, run.luck());
     this.works = new Works(this, heads, run, to, history);
-    new TakingUp(this, programme.nursery()).takeUp(run);
+    new TakingUp(this).takeUp(run);
   }
 
   /**

@@ -29,6 +29,13 @@ final class Speed {
     this.ofLot = luck.growth(plan.lot, plan.species);
   }
 
+  /** With roots cut as in another, on the luck of a run. */
+  Speed(Speed like, Luck luck) {
+    this(like.plan, like.calendar, luck);
+    this.rootWorkAt = like.rootWorkAt;
+    this.afterRootWork = like.afterRootWork;
+  }
+
   /** The same so far, for a lot that goes on apart. */
   Speed(Speed same) {
     this.plan = same.plan;

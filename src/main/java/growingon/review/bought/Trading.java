@@ -1,6 +1,7 @@
 package growingon.review.bought;
 
 import growingon.review.kept.KeptSale;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Set;
@@ -33,7 +34,8 @@ record Trading(double cost, double hours, double living, double sold, Map<Cell, 
   }
 
   Trading {
-    cells = Map.copyOf(cells);
+    // In the order in which they came up: sums over them are then the same in every run.
+    cells = Collections.unmodifiableMap(new LinkedHashMap<>(cells));
   }
 
   /** Of sales taken together by cell. */

@@ -1,0 +1,114 @@
+package growingon.project;
+
+import growingon.nursery.Horizon;
+import growingon.nursery.Nursery;
+import growingon.nursery.Pot;
+import growingon.nursery.Step;
+import growingon.nursery.StepsDone;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
+
+/**
+ * What a lot has behind it when it comes into the plan: the steps done, and where and in what they
+ * left its plants. No luck plays a part in it, so it is worked out once for all runs of a lot and
+ * never changed: each run takes copies.
+ */
+final class Beginning {
+  final Schedule schedule;
+  final Training training;
+  final Position position;
+  final Vessel vessel;
+  final Speed speed;
+  private final LotPlan plan;
+  private final Nursery nursery;
+  private final Horizon horizon;
+  private final Optional<StepsDone> done;
+
+  Beginning(LotPlan plan, Programme programme) {
+    this.plan = plan;
+    this.nursery = programme.nursery();
+    this.horizon = programme.horizon();
+    this.schedule = new Schedule(plan.route, horizon.firstMonth(), plan.arrival);
+    this.training = new Training(schedule);
+    this.position = new Position(plan, programme);
+    this.vessel = new Vessel(plan, nursery);
+    this.speed = new Speed(plan, programme.calendar(), Luck.NONE);
+    this.done =
+        plan.arrival < plan.start
+            ? Optional.of(StepsDone.of(plan.lot, plan.route, horizon.month(plan.start)))
+            : Optional.empty();
+    if (done.isPresent()) {
+      schedule.alreadyDone(done.get());
+      replay();
+    }
+    vessel.settle(plan.lot.potting().potted().map(horizon::offset));
+    plan.lot.potting().rootWork().map(horizon::offset).ifPresent(speed::rootsCutIn);
+    training.stated(plan.lot.trainingSince().map(horizon::offset));
+  }
+
+  /** Notes where what the stock list states clashes with the steps that are taken as done. */
+  void remark(Run run) {
+    if (done.isPresent()) {
+      done.get()
+          .clashes()
+          .forEach(clash -> run.remark(plan, () -> Remarks.clash(plan.lot.name(), clash)));
+      if (plan.lot.lastStep().isEmpty()) {
+        remarkOnPot(done.get().last(), run);
+      }
+    }
+  }
+
+  /** The pot that the steps done lead to, against the one stated. */
+  private void remarkOnPot(int last, Run run) {
+    Optional<String> reached = Optional.empty();
+    for (int i = 0; i <= last; i++) {
+      reached = plan.plantsOut(i) ? Optional.empty() : plan.steps().get(i).pot().or(same(reached));
+    }
+    Optional<String> stated = vessel.pot().map(Pot::name);
+    if (reached.isPresent() && !reached.equals(stated)) {
+      String expected = reached.get();
+      run.remark(
+          plan,
+          () ->
+              Remarks.lastStepDisagrees(
+                  plan.lot.name(),
+                  plan.steps().get(last).name(),
+                  expected,
+                  stated.orElse("no pot")));
+    }
+  }
+
+  private static Supplier<Optional<String>> same(Optional<String> value) {
+    return () -> value;
+  }
+
+  /** What the steps done before the plan left behind, as far as the stock row does not say. */
+  private void replay() {
+    List<Integer> done = new ArrayList<>();
+    for (int i = 0; i < plan.steps().size(); i++) {
+      if (schedule.doneAt(i).isPresent()) {
+        done.add(i);
+      }
+    }
+    done.sort(Comparator.comparingInt(i -> schedule.doneAt(i).getAsInt()));
+    done.forEach(i -> replay(plan.steps().get(i), schedule.doneAt(i).getAsInt()));
+  }
+
+  private void replay(Step step, int month) {
+    if (step.pot().isPresent()) {
+      vessel.wasPotted(step, month);
+    }
+    if (step.rootWork()) {
+      speed.rootsCut(step, month);
+    }
+    training.done(step, month);
+    boolean spaced = plan.lot.standing().spacing().isPresent();
+    boolean placed = plan.lot.standing().place().isPresent();
+    position.standIn(
+        placed ? Optional.empty() : step.place().map(nursery.places()::get),
+        spaced ? Optional.empty() : step.spacing());
+  }
+}
