@@ -18,6 +18,7 @@ import growingon.report.edition.Edition;
 import growingon.report.model.Audience;
 import growingon.report.model.Report;
 import growingon.report.plan.PlanReport;
+import growingon.report.plan.SupplierOrders;
 import growingon.report.quick.QuickAnswer;
 import growingon.review.book.Freezing;
 import growingon.write.ReportFolder;
@@ -112,6 +113,11 @@ final class PlanCommand implements Callable<Integer> {
   @Option(names = "--with-prices", description = "Show a customer list prices.")
   private boolean withPrices;
 
+  @Option(
+      names = "--without-prices",
+      description = "Leave what you pay out of the enquiries to suppliers on the sheet To order.")
+  private boolean withoutPricesPaid;
+
   @Override
   public Integer call() throws IOException {
     checkOptions();
@@ -180,7 +186,8 @@ final class PlanCommand implements Callable<Integer> {
     List<BoughtLot> bought = reckoned.bought();
     Optional<Chances> chances = draw(accounts, bought, progress);
     Report whole = PlanReport.of(inputs, loaded.problems(), accounts, reckoned.join(), chances);
-    Report report = issued(answered(whole, inputs, accounts, bought, chances));
+    Report answered = answered(whole, inputs, accounts, bought, chances);
+    Report report = issued(withoutPricesPaid ? SupplierOrders.withoutPrices(answered) : answered);
     Optional<Path> kept = keep ? Optional.of(freeze(inputs, progress)) : Optional.empty();
     progress.phase("Writing " + destination.folder());
     List<String> notices = destination.write(report);
