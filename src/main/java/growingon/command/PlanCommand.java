@@ -13,6 +13,8 @@ import growingon.nursery.OwnReading;
 import growingon.nursery.Plan;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;
+import growingon.problem.Where;
+import growingon.problem.advice.ListAdvice;
 import growingon.project.Projector;
 import growingon.report.edition.Edition;
 import growingon.report.model.Audience;
@@ -48,6 +50,9 @@ import picocli.CommandLine.Spec;
     description = "Projects a nursery and writes the plan: workbook, charts, tables and figures.")
 final class PlanCommand implements Callable<Integer> {
   private static final int THREADS = Runtime.getRuntime().availableProcessors();
+
+  /** Lots of a list that a plan can take in minutes on two processors. */
+  private static final int MOST_LOTS_OF_A_LIST = 10_000;
 
   /** Lines of the terminal for a list of the grower's own. */
   private static final int MOST_LINES = 12;
@@ -175,6 +180,13 @@ final class PlanCommand implements Callable<Integer> {
       return new Outcome(Optional.empty(), what, List.of(), Optional.empty(), loaded.problems());
     }
     Inputs inputs = asked(loaded.value().get());
+    int lots = inputs.scenario().lots().size();
+    if (inputs.own().isPresent() && lots > MOST_LOTS_OF_A_LIST) {
+      Problem tooMany =
+          ListAdvice.tooManyLots(
+              Where.file(inputs.scenario().plan().name()), lots, MOST_LOTS_OF_A_LIST);
+      return new Outcome(Optional.empty(), what, List.of(), Optional.empty(), List.of(tooMany));
+    }
     if (audience != null) {
       return edition(inputs, loaded.problems(), progress);
     }

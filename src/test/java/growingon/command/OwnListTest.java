@@ -360,4 +360,20 @@ class OwnListTest {
       throw new AssertionError(broken);
     }
   }
+
+  @Test
+  void list_ofMoreLotsThanCanBePlannedTogether_isRefusedWithoutReckoning() throws IOException {
+    StringBuilder rows = new StringBuilder("Plant,Qty,Pot\n");
+    for (int i = 0; i <= 10_000; i++) {
+      rows.append("Hornbeam,").append(1 + i % 90).append(",10L\n");
+    }
+    Path list = folder.resolve("long.csv");
+    Files.writeString(list, rows);
+    Ran planned = plan(list, "report");
+    assertThat(planned.code()).isEqualTo(3);
+    assertThat(planned.err())
+        .contains(
+            "10001 lots are more than can be planned together (10000); plan a sheet or a place at a"
+                + " time, or put rows of one plant and size together");
+  }
 }

@@ -52,6 +52,7 @@ final class HeadingWords {
 
   private final Map<String, Meaning> meanings = new HashMap<>();
   private final Map<String, String> spellings = new HashMap<>();
+  private final Remembered<Optional<Found>> known = new Remembered<>();
 
   /**
    * A heading understood.
@@ -88,6 +89,10 @@ final class HeadingWords {
 
   /** What a heading stands for; empty if it is not understood. */
   Optional<Found> find(String heading) {
+    return known.get(heading, this::found);
+  }
+
+  private Optional<Found> found(String heading) {
     if (heading.length() > LONGEST || heading.isBlank()) {
       return Optional.empty();
     }

@@ -44,6 +44,17 @@ public final class ListAdvice {
         Severity.ERROR, Reason.MISSING, "the list has no row of plants", where, "", "fill it in");
   }
 
+  /** A list of more lots than can be planned together. */
+  public static Problem tooManyLots(Where where, int lots, int most) {
+    return new Problem(
+        Severity.ERROR,
+        Reason.WRONG_VALUE,
+        "%d lots are more than can be planned together (%d)".formatted(lots, most),
+        where,
+        "",
+        "plan a sheet or a place at a time, or put rows of one plant and size together");
+  }
+
   /** Too many rows cannot be read. */
   public static Problem manyAsked(Where where, int asked, int all, List<String> rows) {
     return new Problem(
