@@ -13,11 +13,14 @@ import growingon.nursery.OwnReading;
 import growingon.nursery.Plan;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;
+import growingon.problem.Where;
+import growingon.problem.advice.ListAdvice;
 import growingon.project.Projector;
 import growingon.report.edition.Edition;
 import growingon.report.model.Audience;
 import growingon.report.model.Report;
 import growingon.report.plan.PlanReport;
+import growingon.report.plan.SupplierOrders;
 import growingon.report.quick.QuickAnswer;
 import growingon.review.book.Freezing;
 import growingon.write.ReportFolder;
@@ -47,6 +50,9 @@ import picocli.CommandLine.Spec;
     description = "Projects a nursery and writes the plan: workbook, charts, tables and figures.")
 final class PlanCommand implements Callable<Integer> {
   private static final int THREADS = Runtime.getRuntime().availableProcessors();
+
+  /** Lots of a list that a plan can take in minutes on two processors. */
+  private static final int MOST_LOTS_OF_A_LIST = 10_000;
 
   /** Lines of the terminal for a list of the grower's own. */
   private static final int MOST_LINES = 12;
@@ -112,6 +118,11 @@ final class PlanCommand implements Callable<Integer> {
   @Option(names = "--with-prices", description = "Show a customer list prices.")
   private boolean withPrices;
 
+  @Option(
+      names = "--without-prices",
+      description = "Leave what you pay out of the enquiries to suppliers on the sheet To order.")
+  private boolean withoutPricesPaid;
+
   @Override
   public Integer call() throws IOException {
     checkOptions();
@@ -169,6 +180,13 @@ final class PlanCommand implements Callable<Integer> {
       return new Outcome(Optional.empty(), what, List.of(), Optional.empty(), loaded.problems());
     }
     Inputs inputs = asked(loaded.value().get());
+    int lots = inputs.scenario().lots().size();
+    if (inputs.own().isPresent() && lots > MOST_LOTS_OF_A_LIST) {
+      Problem tooMany =
+          ListAdvice.tooManyLots(
+              Where.file(inputs.scenario().plan().name()), lots, MOST_LOTS_OF_A_LIST);
+      return new Outcome(Optional.empty(), what, List.of(), Optional.empty(), List.of(tooMany));
+    }
     if (audience != null) {
       return edition(inputs, loaded.problems(), progress);
     }
@@ -180,7 +198,8 @@ final class PlanCommand implements Callable<Integer> {
     List<BoughtLot> bought = reckoned.bought();
     Optional<Chances> chances = draw(accounts, bought, progress);
     Report whole = PlanReport.of(inputs, loaded.problems(), accounts, reckoned.join(), chances);
-    Report report = issued(answered(whole, inputs, accounts, bought, chances));
+    Report answered = answered(whole, inputs, accounts, bought, chances);
+    Report report = issued(withoutPricesPaid ? SupplierOrders.withoutPrices(answered) : answered);
     Optional<Path> kept = keep ? Optional.of(freeze(inputs, progress)) : Optional.empty();
     progress.phase("Writing " + destination.folder());
     List<String> notices = destination.write(report);

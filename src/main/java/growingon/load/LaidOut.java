@@ -4,9 +4,11 @@ import growingon.load.cell.Findings;
 import growingon.load.own.Fill;
 import growingon.load.own.OwnReport;
 import growingon.load.own.OwnWords;
+import growingon.load.own.Site;
 import growingon.problem.Loaded;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -16,17 +18,19 @@ import java.util.Map;
  * @param tables every table but the stock, rows as texts by heading
  * @param words rows of the sheet own words
  * @param fills rows of the sheet to fill
- * @param openWords how many of the words are open
  * @param asked how many of the fills are asked for; those behind them are closed
  * @param sentences what is said of the lists
+ * @param wordChoices what a row of own words may be, by its index
+ * @param fillChoices what a row of to fill may be, by its index
  */
 public record LaidOut(
     Map<String, List<Map<String, String>>> tables,
     List<List<String>> words,
     List<List<String>> fills,
-    int openWords,
     int asked,
-    List<String> sentences) {
+    List<String> sentences,
+    Map<Integer, List<String>> wordChoices,
+    Map<Integer, List<String>> fillChoices) {
 
   /** Headings of the sheet own words. */
   public static List<String> wordColumns() {
@@ -48,7 +52,8 @@ public record LaidOut(
   public static Loaded<LaidOut> of(
       List<Path> lists, Path folder, String name, LoadOptions options) {
     Findings findings = new Findings();
-    return OwnNursery.read(lists, OwnWords.NONE, List.of(), name, options.thisMonth(), findings)
+    return OwnNursery.read(
+            lists, OwnWords.NONE, List.of(), Site.USUAL, name, options.thisMonth(), findings)
         .map(own -> Loaded.of(of(own, paths(lists, folder)), findings.problems()))
         .orElseGet(() -> Loaded.failed(findings.problems()));
   }
@@ -67,9 +72,21 @@ public record LaidOut(
   private static LaidOut of(OwnNursery own, List<String> paths) {
     List<List<String>> words = own.report().wordRows(paths);
     List<List<String>> fills = own.fills().stream().map(LaidOut::row).toList();
-    int open = (int) words.stream().filter(row -> row.get(4).equals("open")).count();
     int asked = (int) own.fills().stream().filter(each -> !each.block().equals("more")).count();
-    return new LaidOut(own.usual().tables(), words, fills, open, asked, own.report().sentences());
+    Map<Integer, List<String>> choices = new HashMap<>();
+    for (int i = 0; i < own.fills().size(); i++) {
+      if (!own.fills().get(i).choices().isEmpty()) {
+        choices.put(i, own.fills().get(i).choices());
+      }
+    }
+    return new LaidOut(
+        own.usual().tables(),
+        words,
+        fills,
+        asked,
+        own.report().sentences(),
+        own.report().wordChoices(words),
+        choices);
   }
 
   private static List<String> row(Fill fill) {

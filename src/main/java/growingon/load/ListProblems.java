@@ -11,6 +11,8 @@ import java.util.List;
 
 /** What is to be said of a list that was read, and what stops a plan. */
 final class ListProblems {
+  private static final int FEW = 3;
+
   private ListProblems() {}
 
   static void tell(ListRead read, Findings findings) {
@@ -51,13 +53,18 @@ final class ListProblems {
                         .contains(head.ours()));
     int all = read.lots().size() + read.asked().size();
     if (!counted) {
-      findings.add(ListAdvice.noNumber(where));
+      findings.add(ListAdvice.noNumber(where, read.maybeNumbers()));
     } else if (read.lots().isEmpty()) {
       findings.add(ListAdvice.noLots(where));
-    } else if (read.asked().size() * 10 > all) {
-      findings.add(ListAdvice.manyAsked(where, read.asked().size(), all));
+    } else if (tooMany(read.asked().size(), all)) {
+      findings.add(ListAdvice.manyAsked(where, read.asked().size(), all, read.leftOut()));
     } else if (read.asked().size() > 0) {
-      findings.add(ListAdvice.someAsked(where, read.asked().size()));
+      findings.add(ListAdvice.someAsked(where, read.asked().size(), read.leftOut()));
     }
+  }
+
+  /** More than a tenth; in a short list a few odd rows are no sign that it was misread. */
+  private static boolean tooMany(int asked, int all) {
+    return asked * 10 > all && (asked > FEW || asked * 2 > all);
   }
 }

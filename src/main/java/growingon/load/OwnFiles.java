@@ -3,6 +3,7 @@ package growingon.load;
 import growingon.load.cell.Findings;
 import growingon.load.own.ListReader;
 import growingon.load.own.OwnWords;
+import growingon.load.own.Site;
 import growingon.load.source.TableFormat;
 import growingon.load.table.OffersTable;
 import growingon.load.table.RoutesTable;
@@ -57,7 +58,8 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
   static Optional<OwnFiles> ofList(Path file, YearMonth firstMonth, Findings findings) {
     String name = NurseryFiles.baseOf(file.getFileName().toString());
     Where where = Where.file(file.getFileName().toString());
-    return OwnNursery.read(List.of(file), OwnWords.NONE, List.of(), name, firstMonth, findings)
+    return OwnNursery.read(
+            List.of(file), OwnWords.NONE, List.of(), Site.USUAL, name, firstMonth, findings)
         .map(
             own ->
                 new OwnFiles(
@@ -99,6 +101,7 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
                 lists,
                 AnswersGiven.words(files.tables()),
                 AnswersGiven.of(files.tables()),
+                SiteSaid.of(files),
                 files.name(),
                 firstMonth,
                 findings)

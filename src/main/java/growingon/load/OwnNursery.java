@@ -11,6 +11,7 @@ import growingon.load.own.OwnLot;
 import growingon.load.own.OwnReport;
 import growingon.load.own.OwnWords;
 import growingon.load.own.Sheet;
+import growingon.load.own.Site;
 import growingon.load.own.ToFill;
 import growingon.load.own.UsualNursery;
 import growingon.load.source.Answer;
@@ -40,7 +41,6 @@ final class OwnNursery {
   /** Where usual values come from. */
   static final Where USUAL = Where.file("usual");
 
-  private static final double GIRTH_FACTOR = 1.25;
   private static final Set<String> GROWS_WITH_THE_LIST =
       Set.of("species", "pots", "places", "routes", "grades", "demand");
 
@@ -51,13 +51,15 @@ final class OwnNursery {
   private final List<OwnLot> lots = new ArrayList<>();
   private final Findings findings;
   private final List<Answer> answers;
+  private final Site site;
   private UsualNursery usual;
   private List<Fill> fills = List.of();
   private String currency = "EUR";
 
-  private OwnNursery(Findings findings, List<Answer> answers) {
+  private OwnNursery(Findings findings, List<Answer> answers, Site site) {
     this.findings = findings;
     this.answers = List.copyOf(answers);
+    this.site = site;
   }
 
   /**
@@ -65,16 +67,18 @@ final class OwnNursery {
    *
    * @param files the lists, in order
    * @param words what the grower has said that words mean
+   * @param site of the nursery
    * @param firstMonth of the plan
    */
   static Optional<OwnNursery> read(
       List<Path> files,
       OwnWords words,
       List<Answer> answers,
+      Site site,
       String name,
       YearMonth firstMonth,
       Findings findings) {
-    OwnNursery nursery = new OwnNursery(findings, answers);
+    OwnNursery nursery = new OwnNursery(findings, answers, site);
     for (OwnWords.Word word : words.unknown()) {
       findings.add(ListAdvice.noColumn(Where.file(name), word.yours(), word.ours()));
     }
@@ -91,12 +95,12 @@ final class OwnNursery {
 
   private void add(Path file, List<Sheet> sheets, OwnWords words) {
     String name = file.getFileName().toString();
-    ListRead read = ListReader.read(name, sheets, words, GIRTH_FACTOR, false);
+    ListRead read = ListReader.read(name, sheets, words, site);
     ListProblems.tell(read, findings);
     lists.add(read);
-    read.lots().forEach(lot -> lots.add(Answer.in(answers, lot)));
+    read.lots().forEach(lot -> lots.add(Answer.in(answers, lot, site)));
     read.asked().stream()
-        .map(lot -> Answer.in(answers, lot))
+        .map(lot -> Answer.in(answers, lot, site))
         .filter(lot -> lot.quantity().isPresent())
         .forEach(lots::add);
   }
@@ -105,7 +109,7 @@ final class OwnNursery {
     Set<String> currencies = new LinkedHashSet<>();
     lists.forEach(list -> currencies.addAll(list.currencies()));
     currency = currencies.size() == 1 ? currencies.iterator().next() : "EUR";
-    usual = new UsualNursery(lots, name, currency, firstMonth);
+    usual = new UsualNursery(lots, name, currency, firstMonth, site.south());
     fills = ToFill.of(lists, usual, currency);
   }
 

@@ -1,5 +1,7 @@
 package growingon.nursery;
 
+import java.util.Objects;
+
 /**
  * A substrate component, bought in bags.
  *
@@ -8,11 +10,24 @@ package growingon.nursery;
  * @param bagPrice price of a bag
  * @param onHandLitres litres on hand
  * @param wetKgPerLitre weight when wet, kg per loose litre
+ * @param source from whom it is bought
  */
 public record Component(
-    String name, double bagLitres, double bagPrice, double onHandLitres, double wetKgPerLitre) {
+    String name,
+    double bagLitres,
+    double bagPrice,
+    double onHandLitres,
+    double wetKgPerLitre,
+    Source source) {
+  /** One of which nobody says from whom it is bought. */
+  public Component(
+      String name, double bagLitres, double bagPrice, double onHandLitres, double wetKgPerLitre) {
+    this(name, bagLitres, bagPrice, onHandLitres, wetKgPerLitre, Source.UNSTATED);
+  }
+
   public Component {
     Check.named(name, "a component");
+    Objects.requireNonNull(source);
     Check.positive(bagLitres, "bag litres of " + name);
     Check.notNegative(bagPrice, "bag price of " + name);
     Check.notNegative(onHandLitres, "litres on hand of " + name);

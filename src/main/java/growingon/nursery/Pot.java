@@ -23,6 +23,7 @@ import java.util.OptionalDouble;
  * @param onHand pots on hand
  * @param reuseShare share of emptied pots that can be used again
  * @param emptyKg weight of the empty pot
+ * @param source from whom it is bought
  */
 public record Pot(
     String name,
@@ -38,8 +39,44 @@ public record Pot(
     int pack,
     double onHand,
     double reuseShare,
-    double emptyKg) {
+    double emptyKg,
+    Source source) {
+  /** One of which nobody says from whom it is bought. */
+  public Pot(
+      String name,
+      PotShape shape,
+      double topMm,
+      double baseMm,
+      double heightMm,
+      double widthMm,
+      OptionalDouble statedLitres,
+      Optional<String> condition,
+      double fillShare,
+      double price,
+      int pack,
+      double onHand,
+      double reuseShare,
+      double emptyKg) {
+    this(
+        name,
+        shape,
+        topMm,
+        baseMm,
+        heightMm,
+        widthMm,
+        statedLitres,
+        condition,
+        fillShare,
+        price,
+        pack,
+        onHand,
+        reuseShare,
+        emptyKg,
+        Source.UNSTATED);
+  }
+
   public Pot {
+    Objects.requireNonNull(source);
     Check.named(name, "a pot");
     Objects.requireNonNull(shape);
     Objects.requireNonNull(condition);

@@ -4,6 +4,7 @@ import growingon.nursery.Component;
 import growingon.nursery.Material;
 import growingon.nursery.Nursery;
 import growingon.nursery.Pot;
+import growingon.nursery.Source;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -31,7 +32,7 @@ public final class Stores {
     this.materials = nursery.materials();
     for (Pot pot : nursery.pots().values()) {
       double packPrice = pot.price() * pot.pack();
-      add(Use.Kind.POT, pot.name(), "pots", pot.pack(), packPrice, pot.onHand());
+      add(Use.Kind.POT, pot.name(), "pots", pot.pack(), packPrice, pot.onHand(), pot.source());
     }
     for (Component each : nursery.components().values()) {
       add(
@@ -40,7 +41,8 @@ public final class Stores {
           "litres",
           each.bagLitres(),
           each.bagPrice(),
-          each.onHandLitres());
+          each.onHandLitres(),
+          each.source());
     }
     for (Material each : nursery.materials().values()) {
       add(
@@ -49,12 +51,19 @@ public final class Stores {
           each.unit(),
           each.pack(),
           each.packPrice(),
-          each.onHand());
+          each.onHand(),
+          each.source());
     }
   }
 
   private void add(
-      Use.Kind kind, String name, String unit, double pack, double packPrice, double onHand) {
+      Use.Kind kind,
+      String name,
+      String unit,
+      double pack,
+      double packPrice,
+      double onHand,
+      Source source) {
     Supplies.Item item =
         new Supplies.Item(
             kind,
@@ -66,7 +75,8 @@ public final class Stores {
             new double[months],
             new double[months],
             new long[months],
-            new double[months]);
+            new double[months],
+            source);
     byName.computeIfAbsent(kind, each -> new HashMap<>()).put(name, items.size());
     items.add(item);
   }

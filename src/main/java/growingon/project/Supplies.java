@@ -1,6 +1,7 @@
 package growingon.project;
 
 import growingon.nursery.Nursery;
+import growingon.nursery.Source;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
@@ -29,6 +30,7 @@ public final class Supplies {
    * @param packs packs bought in each month, by the month of need; of packs that are far too small
    *     by a slip more than an int counts
    * @param left on hand at the end of each month
+   * @param source from whom it is bought
    */
   public record Item(
       Use.Kind kind,
@@ -40,7 +42,8 @@ public final class Supplies {
       double[] used,
       double[] back,
       long[] packs,
-      double[] left) {
+      double[] left,
+      Source source) {
     /** Price of one unit. */
     public double unitPrice() {
       return packPrice / packSize;
@@ -116,7 +119,7 @@ public final class Supplies {
     for (Item item : items) {
       for (int month = 0; month < item.packs().length; month++) {
         if (item.packs()[month] > 0) {
-          int due = month - leadMonths;
+          int due = month - item.source().leadMonths().orElse(leadMonths);
           orders.add(new Order(item, Math.max(0, due), month, item.packs()[month], due < 0));
         }
       }

@@ -63,7 +63,7 @@ final class ListBook {
         LaidOut.fillColumns().stream()
             .map(heading -> column(heading, FILL_NOTES.getOrDefault(heading, ""), ""))
             .toList();
-    return new InputSheet("to fill", columns, laid.fills(), laid.asked(), 0);
+    return new InputSheet("to fill", columns, laid.fills(), laid.asked(), 0, laid.fillChoices());
   }
 
   private static InputSheet words(LaidOut laid) {
@@ -76,7 +76,8 @@ final class ListBook {
                         WORD_NOTES.getOrDefault(heading, ""),
                         heading.equals(OURS) ? OURS : ""))
             .toList();
-    return new InputSheet("own words", columns, laid.words(), laid.words().size(), FILLED_WORDS);
+    return new InputSheet(
+        "own words", columns, laid.words(), laid.words().size(), FILLED_WORDS, laid.wordChoices());
   }
 
   private static InputColumn column(String heading, String note, String choice) {

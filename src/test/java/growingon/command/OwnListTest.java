@@ -1,6 +1,7 @@
 package growingon.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
@@ -10,7 +11,12 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
+import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
+import org.apache.poi.ss.util.CellAddress;
+import org.apache.poi.xssf.usermodel.XSSFSheet;
+import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -188,5 +194,186 @@ class OwnListTest {
         .contains(
             "mine: own words say of the heading What what no column of a list is (thing); choose a"
                 + " word of the drop-down list under ours, such as quantity or not read");
+  }
+
+  @Test
+  void shortList_withAnOddRow_goesInWithThatRowNamed() throws IOException {
+    Path list = folder.resolve("small.csv");
+    Files.writeString(
+        list,
+        "Plant,Qty on hand,Pot,Place\nField maple,120,3L,Tunnel 1\nHornbeam,80,3L,Tunnel 1\n"
+            + "Beech,a few,10L,Yard\nEnglish oak,40,10L,Yard\nScots pine,24,10L,Yard\n"
+            + "Silver birch,90,3L,Tunnel 1\nYew,25,15L,Yard\nHolly,60,10L,Yard\n");
+    Ran planned = plan(list, "report");
+    assertThat(planned.code()).isZero();
+    assertThat(planned.out().get(0))
+        .isEqualTo(
+            "small.csv: 7 lots, 439 plants, 7 taxa in 9 rows (1 heading row, 7 lots, 1 asked).");
+    assertThat(planned.out().get(1)).isEqualTo("Left out till you answer: row 4 \"a few\".");
+    assertThat(Files.readString(folder.resolve("report/problems.txt")))
+        .contains("1 row cannot be read and is left out (row 4 \"a few\"); answer in to fill");
+  }
+
+  @Test
+  void list_ofWhichMostCannotBeRead_isRefusedWithItsRows() throws IOException {
+    Path list = folder.resolve("small.csv");
+    Files.writeString(list, "Plant,Qty\nField maple,120\nHornbeam,some\nBeech,a few\nYew,enough\n");
+    Ran planned = plan(list, "report");
+    assertThat(planned.code()).isEqualTo(3);
+    assertThat(planned.err())
+        .contains(
+            "3 of 4 rows cannot be read (row 3 \"some\", row 4 \"a few\", row 5 \"enough\");"
+                + " see which column is the number; write whole numbers there");
+  }
+
+  @Test
+  void list_withoutANumber_isAskedWhetherItIsTheColumnOfNumbers() throws IOException {
+    Path list = folder.resolve("small.csv");
+    Files.writeString(list, "Plant,Heads,Pot\nField maple,120,3L\nHornbeam,80,3L\n");
+    assertThat(plan(list, "report").err())
+        .contains(
+            "no column is the number of plants; is it Heads? write number above it, or say so in own"
+                + " words");
+  }
+
+  private String read(String list) throws IOException {
+    Path file = folder.resolve("list.csv");
+    Files.writeString(file, list);
+    Ran planned = plan(file, "report");
+    assertThat(planned.err()).isEmpty();
+    return table("report", "stock-as-read").toString();
+  }
+
+  private JsonNode cell(String name, int row) throws IOException {
+    JsonNode read = table("report", "stock-as-read");
+    for (int i = 0; i < read.get("columns").size(); i++) {
+      if (read.get("columns").get(i).get("key").asText().equals(name)) {
+        return read.get("rows").get(row).get(i);
+      }
+    }
+    throw new AssertionError(name + " is no column");
+  }
+
+  @Test
+  void number_besideSold_isAskedAndTheLowerHoldsTillThen() throws IOException {
+    read("Plant,Pot,Qty,Sold,Dead\nField maple,10L,120,20,5\nHornbeam,10L,80,,\nYew,10L,30,30,\n");
+    assertThat(cell("quantity", 0).asInt()).isEqualTo(95);
+    assertThat(cell("quantity", 1).asInt()).isEqualTo(80);
+    assertThat(table("report", "stock-as-read").get("rows").size()).isEqualTo(2);
+    assertThat(table("report", "to-fill").toString())
+        .contains("is Qty the number before or after Sold and Dead?");
+  }
+
+  @Test
+  void number_withMoreSoldThanThere_isWhatIsLeft() throws IOException {
+    read("Plant,Pot,Qty,Sold\nField maple,10L,20,120\nHornbeam,10L,80,10\n");
+    assertThat(cell("quantity", 0).asInt()).isEqualTo(20);
+    assertThat(cell("quantity", 1).asInt()).isEqualTo(80);
+  }
+
+  @Test
+  void number_thatSaysItIsWhatIsLeft_isNotLessenedBySales() throws IOException {
+    read("Plant,Pot,On hand,Sold\nField maple,10L,120,20\nHornbeam,10L,80,10\n");
+    assertThat(cell("quantity", 0).asInt()).isEqualTo(120);
+  }
+
+  @Test
+  void prices_inTwoCurrencies_areAskedAndNotRead() throws IOException {
+    read("Plant,Pot,Qty,Selling price\nField maple,10L,120,£4.50\nHornbeam,10L,80,€ 5.20\n");
+    assertThat(cell("selling_price", 0).isNull()).isTrue();
+    assertThat(cell("selling_price", 1).isNull()).isTrue();
+    assertThat(table("report", "to-fill").toString())
+        .contains("Selling price has prices in EUR and GBP: which of them is read?");
+  }
+
+  @Test
+  void costs_inAnotherCurrencyThanPrices_areAskedAtWhichRate() throws IOException {
+    read(
+        "Plant,Pot,Qty,Selling price,Cost price\nField maple,10L,120,£45,€ 5\nHornbeam,10L,80,£40,€ 4\n");
+    assertThat(cell("selling_price", 0).asDouble()).isEqualTo(45);
+    assertThat(cell("unit_cost", 0).isNull()).isTrue();
+    assertThat(table("report", "to-fill").toString())
+        .contains("Cost price is in EUR, other prices are in GBP: what is 1 EUR in GBP?");
+  }
+
+  @Test
+  void answersOfAColumn_holdForIt() throws IOException {
+    Files.writeString(
+        folder.resolve("stock.csv"),
+        "Plant,Pot,Qty,Sold,Selling price,Cost price\nField maple,10L,120,20,£45,€ 5\n"
+            + "Hornbeam,10L,80,10,£40,€ 4\n");
+    Path mine = Files.createDirectories(folder.resolve("mine"));
+    Files.writeString(mine.resolve("own words.csv"), "kind,yours,ours\nlist,../stock.csv,\n");
+    Files.writeString(
+        mine.resolve("to fill.csv"),
+        "fill in,table,row,column\nafter,own words,stock.csv,sold and lost\n"
+            + "0.8,own words,Cost price,exchange rate\n");
+    assertThat(plan(mine, "report").err()).isEmpty();
+    assertThat(cell("quantity", 0).asInt()).isEqualTo(120);
+    assertThat(cell("unit_cost", 0).asDouble()).isEqualTo(4);
+  }
+
+  @Test
+  void girths_areTakenByTheFactorOfTheSettings_alsoWhereAnswered() throws IOException {
+    Files.writeString(
+        folder.resolve("stock.csv"),
+        "Plant,Girth (cm),Qty\nField maple,8-10,40\nHornbeam,,30\nYew,10-12,20\n");
+    Path mine = Files.createDirectories(folder.resolve("mine"));
+    Files.writeString(mine.resolve("own words.csv"), "kind,yours,ours\nlist,../stock.csv,\n");
+    Files.writeString(
+        mine.resolve("settings.csv"),
+        "name,value\ncurrency,GBP\nhourly rate,15\ndiscount rate % a year,4\nhours a week,40\n"
+            + "girth base factor,1\n");
+    Files.writeString(
+        mine.resolve("to fill.csv"), "fill in,table,row,column\n8-10,stock,Hornbeam,girth cm\n");
+    assertThat(plan(mine, "report").err()).isEmpty();
+    assertThat(cell("trunk_from_mm", 0).asDouble()).isCloseTo(80 / Math.PI, within(0.01));
+  }
+
+  private static List<String> offered(XSSFSheet sheet, CellAddress cell) {
+    return sheet.getDataValidations().stream()
+        .filter(
+            each ->
+                Arrays.stream(each.getRegions().getCellRangeAddresses())
+                    .anyMatch(range -> range.isInRange(cell)))
+        .map(each -> each.getValidationConstraint().getFormula1())
+        .toList();
+  }
+
+  @Test
+  void openHeading_inTheStartedWorkbook_choosesFromItsOwnReadings() throws IOException {
+    Path list = folder.resolve("stock.csv");
+    Files.writeString(list, "Plant,Pot,Qty,Price\nField maple,10L,40,12\nHornbeam,10L,30,14\n");
+    Path mine = folder.resolve("mine");
+    run("start", mine.toString(), "--from", list.toString());
+    try (XSSFWorkbook book = new XSSFWorkbook(mine.resolve("nursery.xlsx").toFile())) {
+      XSSFSheet words = book.getSheet("own words");
+      assertThat(words.getRow(2).getCell(1).getStringCellValue()).isEqualTo("Price");
+      assertThat(offered(words, new CellAddress(2, 2)))
+          .containsExactly("\"unit cost,selling price,not read\"");
+      assertThat(offered(words, new CellAddress(3, 2))).containsExactly("list_ours");
+      XSSFSheet fills = book.getSheet("to fill");
+      assertThat(offered(fills, new CellAddress(1, 0)))
+          .containsExactly("\"unit cost,selling price,not read\"");
+      assertThat(offered(fills, new CellAddress(3, 0))).isEmpty();
+    } catch (InvalidFormatException broken) {
+      throw new AssertionError(broken);
+    }
+  }
+
+  @Test
+  void list_ofMoreLotsThanCanBePlannedTogether_isRefusedWithoutReckoning() throws IOException {
+    StringBuilder rows = new StringBuilder("Plant,Qty,Pot\n");
+    for (int i = 0; i <= 10_000; i++) {
+      rows.append("Hornbeam,").append(1 + i % 90).append(",10L\n");
+    }
+    Path list = folder.resolve("long.csv");
+    Files.writeString(list, rows);
+    Ran planned = plan(list, "report");
+    assertThat(planned.code()).isEqualTo(3);
+    assertThat(planned.err())
+        .contains(
+            "10001 lots are more than can be planned together (10000); plan a sheet or a place at a"
+                + " time, or put rows of one plant and size together");
   }
 }

@@ -11,6 +11,7 @@ import growingon.load.own.ListReader;
 import growingon.load.own.OwnLot;
 import growingon.load.own.OwnWords;
 import growingon.load.own.SheetAccount;
+import growingon.load.own.Site;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -29,11 +30,7 @@ class OwnListsTest {
   static ListRead read(String file) {
     Findings findings = new Findings();
     return ListReader.read(
-        file,
-        OwnFile.read(LISTS.resolve(file), findings).orElseThrow(),
-        OwnWords.NONE,
-        1.25,
-        false);
+        file, OwnFile.read(LISTS.resolve(file), findings).orElseThrow(), OwnWords.NONE, Site.USUAL);
   }
 
   private static JsonNode expected(String file) throws IOException {

@@ -383,6 +383,8 @@ class OnePlantProperties {
   private void checkJobs() {
     Map<String, Long> jobs = new TreeMap<>(sums("jobs-next", "plants", "lot", "month", "job"));
     jobs.putAll(sums("jobs", "plants", "lot", "month", "job"));
+    // what falls due beside the steps of routes is no event of a lot's life
+    jobs.keySet().removeIf(job -> job.contains("wire off") || job.contains(" come: unload"));
     Map<String, Long> lives = sums("line-of-life", "plants", "lot", "month", "event");
     jobs.forEach((job, plants) -> assertThat(lives).containsEntry(job, plants));
     sums("hours-lines", "plants", "lot", "month", "job")

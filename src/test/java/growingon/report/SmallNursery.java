@@ -24,6 +24,7 @@ import growingon.nursery.PlaceKind;
 import growingon.nursery.Pot;
 import growingon.nursery.PotShape;
 import growingon.nursery.Scenario;
+import growingon.nursery.Source;
 import growingon.nursery.Species;
 import growingon.problem.Problem;
 import growingon.problem.Reason;
@@ -42,6 +43,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /**
  * An invented nursery of six lots, one of them bought, that gives every sheet something to show: a
@@ -112,7 +114,8 @@ public final class SmallNursery {
   private static void stores(Nurseries nursery) {
     nursery.pot(pot("3 litre", 3, 190, 0.5, 50, 60, 0.6, 0.1));
     nursery.pot(pot("15 litre", 15, 300, 3, 10, 5, 0.8, 0.6));
-    nursery.component(new Component("bark", 60, 8.4, 200, 0.66));
+    nursery.component(
+        new Component("bark", 60, 8.4, 200, 0.66, new Source("Fen Supplies", OptionalInt.of(3))));
     nursery.component(new Component("pumice", 40, 11.2, 0, 0.9));
     Map<String, Double> parts = new LinkedHashMap<>();
     parts.put("bark", 3.0);

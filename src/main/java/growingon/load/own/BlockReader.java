@@ -180,7 +180,7 @@ final class BlockReader {
   }
 
   private static long plants(List<Draft> of) {
-    return of.stream().mapToLong(lot -> lot.quantity.orElse(0)).sum();
+    return of.stream().mapToLong(Draft::counted).sum();
   }
 
   private void total(SheetRow row) {
@@ -340,6 +340,9 @@ final class BlockReader {
     if (draft.rowAsked) {
       asked.add(draft);
       return RowKind.ASKED;
+    }
+    if (draft.quantity.orElse(1) == 0) {
+      return RowKind.GONE;
     }
     if (row.hidden()) {
       hidden.add(row.number(), draft.quantity.orElse(0));

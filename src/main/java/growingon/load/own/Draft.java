@@ -36,6 +36,7 @@ final class Draft {
   String origin = "";
   String calledAs = "";
   double perUnit = 1;
+  int takenOff;
   final List<String> notes = new ArrayList<>();
   final List<Question> questions = new ArrayList<>();
 
@@ -61,6 +62,11 @@ final class Draft {
     if (!bare.isEmpty() && !notes.contains(bare)) {
       notes.add(bare);
     }
+  }
+
+  /** Plants as the list counts them, before what was sold and lost is taken off. */
+  int counted() {
+    return quantity.orElse(0) + takenOff;
   }
 
   boolean isEmpty() {

@@ -1,5 +1,7 @@
 package growingon.load.own;
 
+import java.util.List;
+
 /**
  * A row of the sheet to fill: a cell that the grower may answer.
  *
@@ -11,6 +13,7 @@ package growingon.load.own;
  * @param column of the table
  * @param block reading, money and growth, room and hours, or more
  * @param needed whether the plan cannot go on without it
+ * @param choices among which to choose, empty where it is a number or a name
  */
 public record Fill(
     String usual,
@@ -21,8 +24,31 @@ public record Fill(
     String row,
     String column,
     String block,
-    boolean needed) {
+    boolean needed,
+    List<String> choices) {
+  public Fill {
+    choices = List.copyOf(choices);
+  }
+
+  /** A cell for a number or a name. */
+  Fill(
+      String usual,
+      String question,
+      String unit,
+      String moves,
+      String table,
+      String row,
+      String column,
+      String block,
+      boolean needed) {
+    this(usual, question, unit, moves, table, row, column, block, needed, List.of());
+  }
+
   Fill in(String other) {
-    return new Fill(usual, question, unit, moves, table, row, column, other, needed);
+    return new Fill(usual, question, unit, moves, table, row, column, other, needed, choices);
+  }
+
+  Fill choosing(List<String> from) {
+    return new Fill(usual, question, unit, moves, table, row, column, block, needed, from);
   }
 }

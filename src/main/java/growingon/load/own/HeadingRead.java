@@ -1,5 +1,6 @@
 package growingon.load.own;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /**
@@ -49,6 +50,15 @@ public record HeadingRead(
 
   public HeadingRead {
     choices = List.copyOf(choices);
+  }
+
+  /** What it may be said to be: its readings, and always that it is not read. */
+  List<String> choosable() {
+    List<String> all = new ArrayList<>(choices);
+    if (!all.isEmpty() && !all.contains(Meaning.NOT_READ)) {
+      all.add(Meaning.NOT_READ);
+    }
+    return List.copyOf(all);
   }
 
   boolean is(String name) {

@@ -2,10 +2,12 @@ package growingon.load.own;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Pattern;
 import org.apache.commons.csv.CSVRecord;
 import org.apache.commons.text.similarity.LevenshteinDistance;
@@ -20,10 +22,37 @@ final class HeadingWords {
   private static final Pattern REMARK = Pattern.compile("\\([^)]*\\)|\\[[^]]*]");
   private static final Pattern INITIAL = Pattern.compile("^\\p{L} (?=\\S{2})");
   private static final Pattern YEAR = Pattern.compile(" '?(?:20)?[0-9]{2}$");
+  private static final Set<String> COUNTED =
+      Set.of(
+          "qty",
+          "quantity",
+          "no",
+          "nos",
+          "number",
+          "units",
+          "plants",
+          "trees",
+          "pieces",
+          "pcs",
+          "count",
+          "stock",
+          "anz",
+          "anzahl",
+          "menge",
+          "stk",
+          "stuckzahl",
+          "bestand",
+          "qte",
+          "quantite",
+          "nombre",
+          "aantal",
+          "quantita",
+          "cantidad");
   private static final HeadingWords SHIPPED = new HeadingWords();
 
   private final Map<String, Meaning> meanings = new HashMap<>();
   private final Map<String, String> spellings = new HashMap<>();
+  private final Remembered<Optional<Found>> known = new Remembered<>();
 
   /**
    * A heading understood.
@@ -60,12 +89,17 @@ final class HeadingWords {
 
   /** What a heading stands for; empty if it is not understood. */
   Optional<Found> find(String heading) {
+    return known.get(heading, this::found);
+  }
+
+  private Optional<Found> found(String heading) {
     if (heading.length() > LONGEST || heading.isBlank()) {
       return Optional.empty();
     }
     String bare = Keys.withoutFootnotes(heading);
     return certain(bare)
         .or(() -> certain(REMARK.matcher(bare).replaceAll(" ")))
+        .or(() -> counted(Keys.of(bare)))
         .map(meaning -> new Found(meaning, false))
         .or(() -> likely(bare).map(meaning -> new Found(meaning, true)));
   }
@@ -149,6 +183,38 @@ final class HeadingWords {
     return tries.stream()
         .flatMap(each -> Optional.ofNullable(meanings.get(each)).stream())
         .findFirst();
+  }
+
+  /**
+   * A word for number before or behind what is the number by itself, as in "Qty on hand"; or one
+   * such word for another, as in "Total qty" for "Total plants".
+   */
+  private Optional<Meaning> counted(String key) {
+    List<String> words = Keys.words(key);
+    if (words.size() < 2) {
+      return Optional.empty();
+    }
+    String first = words.get(0);
+    String last = words.get(words.size() - 1);
+    String behind = key.substring(first.length()).strip();
+    String before = key.substring(0, key.length() - last.length()).strip();
+    Optional<Meaning> alone =
+        number(behind, COUNTED.contains(first) && !COUNTED.contains(behind))
+            .or(() -> number(before, COUNTED.contains(last) && !COUNTED.contains(before)));
+    return alone.or(
+        () ->
+            COUNTED.contains(last)
+                ? COUNTED.stream()
+                    .sorted()
+                    .flatMap(other -> number(before + " " + other, true).stream())
+                    .min(Comparator.comparingInt(Meaning::rank))
+                : Optional.empty());
+  }
+
+  private Optional<Meaning> number(String key, boolean may) {
+    return may
+        ? Optional.ofNullable(meanings.get(key)).filter(each -> each.ours().equals("quantity"))
+        : Optional.empty();
   }
 
   private Optional<Meaning> likely(String heading) {

@@ -17,11 +17,13 @@ final class Keys {
   private static final Pattern INNER_CAPITAL = Pattern.compile("(?<=\\p{Ll})(?=\\p{Lu})");
   private static final Pattern PERCENT = Pattern.compile("\\s*%\\s*");
 
+  private static final Remembered<String> KNOWN = new Remembered<>();
+
   private Keys() {}
 
   /** Lower case, no accents, marks as spaces. */
   static String of(String text) {
-    return fold(text.replace("ß", "ss"));
+    return KNOWN.get(text, each -> fold(each.replace("ß", "ss")));
   }
 
   /** The same with ä, ö and ü as ae, oe and ue. */

@@ -45,4 +45,34 @@ public record ListRead(
   public long plants() {
     return lots.stream().mapToLong(lot -> lot.quantity().orElse(0)).sum();
   }
+
+  /** Headings that are not understood and whose cells are numbers of plants at first sight. */
+  public List<String> maybeNumbers() {
+    return headings.stream()
+        .filter(
+            head ->
+                head.is(Meaning.OPEN)
+                    && head.rows() > 0
+                    && CountText.of(SheetCell.of(head.example())).value().isPresent())
+        .map(HeadingRead::heading)
+        .toList();
+  }
+
+  /** The rows left out till they are answered, each with what stands where the number should. */
+  public List<String> leftOut() {
+    return asked.stream().map(lot -> "row " + lot.row() + found(lot)).distinct().toList();
+  }
+
+  private String found(OwnLot lot) {
+    return questions.stream()
+        .filter(
+            each ->
+                each.row() == lot.row()
+                    && each.sheet().equals(lot.sheet())
+                    && each.column().equals("quantity")
+                    && !each.found().isEmpty())
+        .findFirst()
+        .map(each -> " \"" + each.found() + "\"")
+        .orElse("");
+  }
 }

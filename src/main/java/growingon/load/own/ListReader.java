@@ -13,16 +13,14 @@ import java.util.TreeSet;
 /** Reads a grower's own list; the way into this package. */
 public final class ListReader {
   private final OwnWords own;
-  private final double girthFactor;
-  private final boolean south;
+  private final Site site;
   private final List<Draft> drafts = new ArrayList<>();
   private final List<Question> questions = new ArrayList<>();
   private final List<String> notices = new ArrayList<>();
 
-  private ListReader(OwnWords own, double girthFactor, boolean south) {
+  private ListReader(OwnWords own, Site site) {
     this.own = own;
-    this.girthFactor = girthFactor;
-    this.south = south;
+    this.site = site;
   }
 
   /**
@@ -31,12 +29,10 @@ public final class ListReader {
    * @param file name of the file
    * @param sheets its sheets that are not hidden
    * @param own what the grower has said that words mean
-   * @param girthFactor trunk at the base over trunk where girth is measured
-   * @param south whether the nursery lies south of the equator
+   * @param site of the nursery
    */
-  public static ListRead read(
-      String file, List<Sheet> sheets, OwnWords own, double girthFactor, boolean south) {
-    return new ListReader(own, girthFactor, south).read(file, sheets);
+  public static ListRead read(String file, List<Sheet> sheets, OwnWords own, Site site) {
+    return new ListReader(own, site).read(file, sheets);
   }
 
   /** Whether any sheet looks like a list of plants. */
@@ -45,8 +41,7 @@ public final class ListReader {
   }
 
   private ListRead read(String file, List<Sheet> sheets) {
-    List<SheetRead> reads =
-        sheets.stream().map(sheet -> new SheetRead(sheet, own, girthFactor, south)).toList();
+    List<SheetRead> reads = sheets.stream().map(sheet -> new SheetRead(sheet, own, site)).toList();
     Editions.passOver(reads, notices, questions);
     List<SheetRead> lists = reads.stream().filter(SheetRead::isList).toList();
     for (SheetRead read : lists) {
@@ -54,6 +49,7 @@ public final class ListReader {
       place(read.asked, read);
       drafts.addAll(read.lots);
       notices.addAll(read.notices);
+      questions.addAll(read.questions);
     }
     tellSheets(reads);
     int good = drafts.size();
@@ -75,7 +71,7 @@ public final class ListReader {
             .map(read -> read.counted)
             .flatMap(Optional::stream)
             .max(YearMonth::compareTo),
-        currencies(sheets),
+        currencies(lists, sheets),
         all.subList(good, all.size()));
   }
 
@@ -137,7 +133,14 @@ public final class ListReader {
     }
   }
 
-  private static Set<String> currencies(List<Sheet> sheets) {
+  /** Those of the prices; where none has a sign, those that stand anywhere else. */
+  private static Set<String> currencies(List<SheetRead> lists, List<Sheet> sheets) {
+    Set<String> found = new TreeSet<>();
+    lists.forEach(list -> found.addAll(list.currencies));
+    return found.isEmpty() ? mentioned(sheets) : found;
+  }
+
+  private static Set<String> mentioned(List<Sheet> sheets) {
     Map<String, String> signs = new HashMap<>(Map.of("£", "GBP", "€", "EUR", "$", "USD"));
     signs.put("GBP", "GBP");
     signs.put("EUR", "EUR");

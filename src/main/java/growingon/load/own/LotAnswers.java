@@ -24,12 +24,12 @@ final class LotAnswers {
     };
   }
 
-  static OwnLot with(OwnLot lot, String column, String text) {
+  static OwnLot with(OwnLot lot, String column, String text, Site site) {
     SheetCell cell = SheetCell.of(text);
     return switch (column) {
       case "quantity" -> CountText.of(cell).value().map(lot::withQuantity).orElse(lot);
       case "arrived" ->
-          new MonthText(Optional.of(true), false)
+          new MonthText(Optional.of(true), site.south())
               .of(cell)
               .value()
               .map(lot::withArrival)
@@ -39,21 +39,24 @@ final class LotAnswers {
           MoneyText.of(cell).value().map(money -> lot.withCost(money.amount())).orElse(lot);
       case "selling price" ->
           MoneyText.of(cell).value().map(money -> lot.withPrice(money.amount())).orElse(lot);
-      default -> sized(lot, column, text);
+      default -> sized(lot, column, text, site);
     };
   }
 
-  private static OwnLot sized(OwnLot lot, String column, String text) {
+  private static OwnLot sized(OwnLot lot, String column, String text, Site site) {
     Optional<Span> bare = SizeGrammar.bare(text);
     if (column.equals("trunk mm") && bare.isPresent()) {
       return lot.withTrunk(bare.get().from(), bare.get().to());
+    }
+    if (column.equals("girth cm") && bare.isPresent()) {
+      Span mm = site.trunkMm(bare.get());
+      return lot.withTrunk(mm.from(), mm.to());
     }
     SizeParts parts = new SizeParts();
     SizeGrammar.readSize(text, parts);
     parts.settle();
     OwnLot sized = parts.pot().map(pot -> lot.withPot(pot.name(), pot.litres())).orElse(lot);
-    Optional<Span> mm =
-        parts.trunkMm().or(() -> parts.girthCm().map(cm -> cm.times(12.5 / Math.PI)));
+    Optional<Span> mm = parts.trunkMm().or(() -> parts.girthCm().map(site::trunkMm));
     sized = mm.isPresent() ? sized.withTrunk(mm.get().from(), mm.get().to()) : sized;
     return parts.heightCm().isPresent() ? sized.withHeight(parts.heightCm().get().middle()) : sized;
   }

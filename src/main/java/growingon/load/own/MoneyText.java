@@ -42,7 +42,9 @@ record MoneyText(double amount, String currency) {
   static Read<MoneyText> of(SheetCell cell) {
     if (cell.number().isPresent()) {
       double value = cell.number().getAsDouble();
-      return value < 0 ? Read.ask("which price?") : Read.of(new MoneyText(value, ""));
+      return value < 0
+          ? Read.ask("which price?")
+          : Read.of(new MoneyText(value, currency(cell.currency())));
     }
     String text = cell.text().strip();
     if (DASHES.matcher(text).matches() || NONE.contains(Keys.of(text))) {

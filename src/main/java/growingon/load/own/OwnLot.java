@@ -130,8 +130,8 @@ public record OwnLot(
   }
 
   /** The same with an answer of the grower's, where it belongs to a lot as read. */
-  public OwnLot answered(String column, String text) {
-    return LotAnswers.isPart(column) ? LotAnswers.with(this, column, text) : this;
+  public OwnLot answered(String column, String text, Site site) {
+    return LotAnswers.isPart(column) ? LotAnswers.with(this, column, text, site) : this;
   }
 
   /** Whether an answer of a column belongs to a lot as read, not to its row in the stock table. */

@@ -4,6 +4,7 @@ import growingon.load.own.HeadingRead.How;
 import growingon.nursery.OwnReading;
 import growingon.nursery.OwnReading.Listed;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -17,6 +18,8 @@ import java.util.TreeSet;
 public final class OwnReport {
   private static final List<String> WORD_COLUMNS =
       List.of("kind", "yours", "ours", "where", "how", "rows", "example");
+
+  private static final int NAMED = 5;
 
   private final List<ListRead> lists;
   private final UsualNursery usual;
@@ -40,7 +43,10 @@ public final class OwnReport {
     for (ListRead list : lists) {
       lines.addAll(sheetLines(list));
     }
-    doFirst().ifPresent(line -> lines.add(Math.min(1, lines.size()), line));
+    List<String> next = new ArrayList<>();
+    leftOut().ifPresent(next::add);
+    doFirst().ifPresent(next::add);
+    lines.addAll(Math.min(1, lines.size()), next);
     for (ListRead list : lists) {
       list.totals().stream()
           .filter(total -> !total.agrees())
@@ -121,6 +127,18 @@ public final class OwnReport {
 
   private static String many(long number, String what) {
     return number + " " + what + (number == 1 ? "" : "s");
+  }
+
+  /** Rows that are no lots till they are answered are named before all else. */
+  private Optional<String> leftOut() {
+    List<String> rows = lists.stream().flatMap(list -> list.leftOut().stream()).toList();
+    if (rows.isEmpty()) {
+      return Optional.empty();
+    }
+    String more = rows.size() > NAMED ? " and %d more".formatted(rows.size() - NAMED) : "";
+    return Optional.of(
+        "Left out till you answer: %s%s."
+            .formatted(String.join(", ", rows.subList(0, Math.min(NAMED, rows.size()))), more));
   }
 
   private Optional<String> doFirst() {
@@ -290,6 +308,27 @@ public final class OwnReport {
     rows.addAll(heads);
     rows.addAll(names());
     return rows;
+  }
+
+  /** For rows of own words that are open headings: what each may be, by the row's index. */
+  public Map<Integer, List<String>> wordChoices(List<List<String>> rows) {
+    Map<String, List<String>> byHeading = new HashMap<>();
+    for (ListRead list : lists) {
+      for (HeadingRead head : list.headings()) {
+        if (head.is(Meaning.OPEN) && !head.choosable().isEmpty()) {
+          byHeading.putIfAbsent(Keys.of(head.heading()), head.choosable());
+        }
+      }
+    }
+    Map<Integer, List<String>> choices = new HashMap<>();
+    for (int i = 0; i < rows.size(); i++) {
+      List<String> row = rows.get(i);
+      List<String> its = byHeading.get(Keys.of(row.get(1)));
+      if (row.get(0).equals("heading") && row.get(2).isEmpty() && its != null) {
+        choices.put(i, its);
+      }
+    }
+    return choices;
   }
 
   private static List<String> headRow(HeadingRead head) {

@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
  * @param yearShown whether the spreadsheet shows the date's year
  * @param struck whether it is struck through
  * @param formula the formula that made it, empty if none did
+ * @param currency sign or code with which the spreadsheet shows a number, empty if none
  */
 public record SheetCell(
     String text,
@@ -21,17 +22,19 @@ public record SheetCell(
     Optional<LocalDate> date,
     boolean yearShown,
     boolean struck,
-    String formula) {
+    String formula,
+    String currency) {
   public SheetCell {
     Objects.requireNonNull(text);
     Objects.requireNonNull(number);
     Objects.requireNonNull(date);
     Objects.requireNonNull(formula);
+    Objects.requireNonNull(currency);
   }
 
   /** A cell of text. */
   public static SheetCell of(String text) {
-    return new SheetCell(text, OptionalDouble.empty(), Optional.empty(), true, false, "");
+    return new SheetCell(text, OptionalDouble.empty(), Optional.empty(), true, false, "", "");
   }
 
   /** Whether it is text, not a number or date of the spreadsheet. */
@@ -41,6 +44,6 @@ public record SheetCell(
 
   /** The same cell with another text. */
   SheetCell withText(String other) {
-    return new SheetCell(other, OptionalDouble.empty(), Optional.empty(), true, struck, "");
+    return new SheetCell(other, OptionalDouble.empty(), Optional.empty(), true, struck, "", "");
   }
 }

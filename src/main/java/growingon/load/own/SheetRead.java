@@ -37,22 +37,22 @@ final class SheetRead {
 
   private final Sheet sheet;
   private final OwnWords own;
-  private final double girthFactor;
-  private final boolean south;
+  private final Site site;
   private final Map<Integer, RowKind> kinds = new TreeMap<>();
   final List<HeadingRead> heads = new ArrayList<>();
   final List<Draft> lots = new ArrayList<>();
   final List<Draft> asked = new ArrayList<>();
   final List<StatedTotal> totals = new ArrayList<>();
   final List<String> notices = new ArrayList<>();
+  final List<Question> questions = new ArrayList<>();
+  final Set<String> currencies = new HashSet<>();
   Optional<YearMonth> counted = Optional.empty();
   String why = "";
 
-  SheetRead(Sheet sheet, OwnWords own, double girthFactor, boolean south) {
+  SheetRead(Sheet sheet, OwnWords own, Site site) {
     this.sheet = sheet;
     this.own = own;
-    this.girthFactor = girthFactor;
-    this.south = south;
+    this.site = site;
     read();
   }
 
@@ -166,7 +166,10 @@ final class SheetRead {
     List<HeadingRead> reads = Columns.of(sheet.name(), head, values, from, to, own);
     heads.addAll(reads);
     ColumnFacts facts = ColumnFacts.of(reads, values, notices);
-    RowReader reader = new RowReader(sheet.name(), reads, facts, girthFactor, south, own);
+    boolean soldOff = SoldOff.isToBeTakenOff(sheet.name(), reads, values, own, questions, notices);
+    Currencies money = Currencies.of(sheet.name(), reads, values, own, questions);
+    currencies.addAll(money.all());
+    RowReader reader = new RowReader(sheet.name(), reads, facts, site, own, soldOff, money);
     BlockReader block = new BlockReader(sheet, reads, reader, titleKeys(head));
     block.read(headed(own0, reads));
     take(block);

@@ -2,9 +2,12 @@ package growingon.load.own;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
 
 /** What the grower is asked after the first plan: at most thirty cells, the rest below them. */
 public final class ToFill {
@@ -25,7 +28,7 @@ public final class ToFill {
     List<Fill> asked = new ArrayList<>();
     List<Fill> more = new ArrayList<>();
     take(reading(lists), READING, MOST_READING, asked, more);
-    take(money(usual, currency), MONEY, MOST_MONEY, asked, more);
+    take(money(lists, usual, currency), MONEY, MOST_MONEY, asked, more);
     take(room(usual, currency), ROOM, MOST_ROOM, asked, more);
     asked.addAll(more);
     return List.copyOf(asked);
@@ -48,10 +51,16 @@ public final class ToFill {
     for (ListRead list : lists) {
       questions.addAll(list.questions());
     }
+    Set<String> leftOut = new HashSet<>();
+    for (ListRead list : lists) {
+      list.asked().forEach(lot -> leftOut.add(lot.lot()));
+    }
     List<Fill> fills = new ArrayList<>(headings(lists));
     questions.stream()
         .filter(each -> !each.nod())
-        .sorted(Comparator.comparing(Question::plants).reversed())
+        .sorted(
+            Comparator.comparing((Question each) -> !leftOut.contains(each.lot()))
+                .thenComparing(Comparator.comparing(Question::plants).reversed()))
         .forEach(each -> fills.add(fill(each)));
     nods(questions).forEach(fills::add);
     return fills;
@@ -72,19 +81,20 @@ public final class ToFill {
           fills.putIfAbsent(
               Keys.of(head.heading()),
               new Fill(
-                  open ? "not read" : "yes",
-                  "What is the column %s (as in %s)?%s"
-                      .formatted(
-                          head.heading(),
-                          head.example(),
-                          open ? choices : " it is read as " + head.ours()),
-                  "",
-                  head.rows() + " rows",
-                  "own words",
-                  head.heading(),
-                  "heading",
-                  READING,
-                  false));
+                      open ? "not read" : "yes",
+                      "What is the column %s (as in %s)?%s"
+                          .formatted(
+                              head.heading(),
+                              head.example(),
+                              open ? choices : " it is read as " + head.ours()),
+                      "",
+                      head.rows() + " rows",
+                      "own words",
+                      head.heading(),
+                      "heading",
+                      READING,
+                      false)
+                  .choosing(head.choosable()));
         }
       }
     }
@@ -111,19 +121,20 @@ public final class ToFill {
             : question.sheet();
     String found = question.found().isEmpty() ? "" : ", \"" + question.found() + "\"";
     return new Fill(
-        question.usual(),
-        "%s, %s%s: %s".formatted(where, question.column(), found, question.question()),
-        "",
-        question.plants() > 0 ? question.plants() + " plants" : "",
-        question.column().equals("species")
-            ? "own words"
-            : question.row() == 0 ? "own words" : "stock",
-        question.column().equals("species")
-            ? question.found()
-            : question.row() == 0 ? question.sheet() : question.lot(),
-        question.column(),
-        READING,
-        false);
+            question.usual(),
+            "%s, %s%s: %s".formatted(where, question.column(), found, question.question()),
+            "",
+            question.plants() > 0 ? question.plants() + " plants" : "",
+            question.column().equals("species")
+                ? "own words"
+                : question.row() == 0 ? "own words" : "stock",
+            question.column().equals("species")
+                ? question.found()
+                : question.row() == 0 ? question.found() : question.lot(),
+            question.column(),
+            READING,
+            false)
+        .choosing(question.choices());
   }
 
   private static List<Fill> nods(List<Question> questions) {
@@ -166,8 +177,9 @@ public final class ToFill {
         false);
   }
 
-  private static List<Fill> money(UsualNursery usual, String currency) {
+  private static List<Fill> money(List<ListRead> lists, UsualNursery usual, String currency) {
     List<Fill> fills = new ArrayList<>();
+    currency(lists).ifPresent(fills::add);
     Map<String, List<Map<String, String>>> tables = usual.tables();
     for (Map<String, String> row : tables.get("demand")) {
       if (row.get("species").equals("*")) {
@@ -241,6 +253,26 @@ public final class ToFill {
       }
     }
     return fills;
+  }
+
+  /** Where the prices do not say it, the currency is asked for. */
+  private static Optional<Fill> currency(List<ListRead> lists) {
+    Set<String> signs = new HashSet<>();
+    lists.forEach(list -> signs.addAll(list.currencies()));
+    return signs.size() == 1
+        ? Optional.empty()
+        : Optional.of(
+            new Fill(
+                    "EUR",
+                    "Which is the currency of your prices? as GBP, EUR or USD",
+                    "",
+                    "all money",
+                    "settings",
+                    "currency",
+                    "value",
+                    MONEY,
+                    false)
+                .choosing(List.of("GBP", "EUR", "USD", "CHF")));
   }
 
   /** The classes of usual trunks with most plants. */
@@ -332,15 +364,16 @@ public final class ToFill {
     if (plants > 0) {
       fills.add(
           new Fill(
-              "by size",
-              "Are the trees in the ground to be lifted and potted? type the route: lift and pot, as it stands, in the bed",
-              "",
-              plants + " plants",
-              "stock",
-              "no pot",
-              "route",
-              ROOM,
-              false));
+                  "by size",
+                  "Are the trees in the ground to be lifted and potted? type the route: lift and pot, as it stands, in the bed",
+                  "",
+                  plants + " plants",
+                  "stock",
+                  "no pot",
+                  "route",
+                  ROOM,
+                  false)
+              .choosing(List.of("lift and pot", "as it stands", "in the bed")));
     }
   }
 }

@@ -24,7 +24,7 @@ final class TotalsCheck {
   }
 
   private static long sum(List<Draft> lots) {
-    return lots.stream().mapToLong(lot -> lot.quantity.orElse(0)).sum();
+    return lots.stream().mapToLong(Draft::counted).sum();
   }
 
   /** Numbers typed as text are left out by a spreadsheet's sum. */

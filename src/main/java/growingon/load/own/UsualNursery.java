@@ -54,6 +54,7 @@ public final class UsualNursery {
   private final String name;
   private final String currency;
   private final YearMonth firstMonth;
+  private final boolean south;
   private final Map<String, Boolean> evergreen = new HashMap<>();
 
   /**
@@ -63,12 +64,15 @@ public final class UsualNursery {
    * @param name of the nursery
    * @param currency of its money
    * @param firstMonth of the plan
+   * @param south whether it lies south of the equator
    */
-  public UsualNursery(List<OwnLot> lots, String name, String currency, YearMonth firstMonth) {
+  public UsualNursery(
+      List<OwnLot> lots, String name, String currency, YearMonth firstMonth, boolean south) {
     this.lots = calledAlike(lots);
     this.name = name;
     this.currency = currency;
     this.firstMonth = firstMonth;
+    this.south = south;
     this.lots.forEach(lot -> evergreen.put(lot.called(), isEvergreen(lot)));
   }
 
@@ -136,7 +140,8 @@ public final class UsualNursery {
     tables.put(
         "demand", new UsualMarket(lots, UsualNursery::trunkMm, this::ladder).demand(ladders));
     tables.put(
-        "routes", UsualRoutes.rows(new LinkedHashSet<>(lots.stream().map(this::route).toList())));
+        "routes",
+        UsualRoutes.rows(new LinkedHashSet<>(lots.stream().map(this::route).toList()), south));
     tables.put("pots", pots());
     tables.put("mixes", UsualSupplies.mixes());
     tables.put("components", UsualSupplies.components());

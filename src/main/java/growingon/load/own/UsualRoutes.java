@@ -1,8 +1,11 @@
 package growingon.load.own;
 
+import java.time.Month;
+import java.time.format.TextStyle;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 
@@ -44,10 +47,24 @@ final class UsualRoutes {
   }
 
   /** The steps of the routes that lots are on. */
-  static List<Map<String, String>> rows(Set<String> routes) {
+  static List<Map<String, String>> rows(Set<String> routes, boolean south) {
     List<Map<String, String>> rows = new ArrayList<>();
     routes.forEach(route -> rows.addAll(steps(route)));
+    if (south) {
+      rows.forEach(row -> row.computeIfPresent("when", (key, when) -> southern(when)));
+    }
     return rows;
+  }
+
+  /** South of the equator the same work falls half a year later. */
+  private static String southern(String when) {
+    for (Month month : Month.values()) {
+      String name = month.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+      if (when.contains(name)) {
+        return when.replace(name, month.plus(6).getDisplayName(TextStyle.FULL, Locale.ENGLISH));
+      }
+    }
+    return when;
   }
 
   private static List<Map<String, String>> steps(String route) {

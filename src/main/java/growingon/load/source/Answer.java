@@ -3,6 +3,7 @@ package growingon.load.source;
 import growingon.load.cell.Cell;
 import growingon.load.cell.Texts;
 import growingon.load.own.OwnLot;
+import growingon.load.own.Site;
 import growingon.problem.Where;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -23,12 +24,12 @@ public record Answer(String table, String row, String column, Cell cell, Where w
   }
 
   /** The lot as the answers say: by its class where the list states nothing, by its name always. */
-  public static OwnLot in(List<Answer> answers, OwnLot lot) {
+  public static OwnLot in(List<Answer> answers, OwnLot lot, Site site) {
     OwnLot answered = lot;
     for (Answer answer : answers) {
       boolean fills = answer.isOfClass(lot) && !isStated(answer.column, lot);
       if (answer.isOfStock() && (fills || answer.isOf(lot))) {
-        answered = answered.answered(answer.column, answer.cell.shown());
+        answered = answered.answered(answer.column, answer.cell.shown(), site);
       }
     }
     return answered;

@@ -86,16 +86,16 @@ final class OwnSheetHandler extends SheetHandler {
       rows.add(cells);
     }
     coloured |= values.isColoured(style);
-    cells.put(column, cellOf(cell, values.isStruck(style), formula));
+    cells.put(column, cellOf(cell, values.isStruck(style), formula, values.currency(style)));
   }
 
-  private static SheetCell cellOf(Cell cell, boolean struck, String formula) {
+  private static SheetCell cellOf(Cell cell, boolean struck, String formula, String currency) {
     OptionalDouble number =
         cell instanceof Cell.Number it ? OptionalDouble.of(it.value()) : OptionalDouble.empty();
     Optional<LocalDate> date =
         cell instanceof Cell.Date it ? Optional.of(it.date()) : Optional.empty();
     boolean yearShown = !(cell instanceof Cell.Date it) || it.yearShown();
     String shown = cell.shown().isBlank() ? "=" + formula : cell.shown();
-    return new SheetCell(shown, number, date, yearShown, struck, formula);
+    return new SheetCell(shown, number, date, yearShown, struck, formula, currency);
   }
 }

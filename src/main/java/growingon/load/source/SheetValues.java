@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.apache.poi.ooxml.POIXMLException;
 import org.apache.poi.ss.usermodel.BuiltinFormats;
@@ -22,10 +23,17 @@ final class SheetValues {
   /** Texts in quotes, colours in brackets and escaped letters of a number format. */
   private static final Pattern NOT_FORMAT = Pattern.compile("\"[^\"]*\"|\\[[^]]*]|\\\\.|_.|\\*.");
 
+  /** A sign by itself, in quotes or as in {@code [$£-809]}; {@code [$-409]} names no currency. */
+  private static final Pattern CURRENCY = Pattern.compile("£|€|GBP|EUR|USD|CHF|(?<!\\[)\\$");
+
+  /** Numbers of formats below are those of every workbook (ECMA-376, part 1, 18.8.30). */
+  private static final int FIRST_OWN_FORMAT = 164;
+
   private final SharedStrings strings;
   private final Optional<StylesTable> styles;
   private final boolean from1904;
   private final Map<Integer, Shape> shapes = new HashMap<>();
+  private final Map<Integer, String> currencies = new HashMap<>();
 
   /** Shared texts as cells, by their index as written: many cells share one. */
   private final Map<String, Cell> texts = new HashMap<>();
@@ -103,6 +111,23 @@ final class SheetValues {
   boolean isColoured(int style) {
     return isKnown(style)
         && styles.get().getStyleAt(style).getFillPattern() != FillPatternType.NO_FILL;
+  }
+
+  /** Sign or code of the currency with which cells of a style are shown; empty if none. */
+  String currency(int style) {
+    return currencies.computeIfAbsent(style, this::currencyOf);
+  }
+
+  /** A built-in format shows the money of whoever looks at it, so its dollar says nothing. */
+  private String currencyOf(int style) {
+    if (!isKnown(style)) {
+      return "";
+    }
+    XSSFCellStyle found = styles.get().getStyleAt(style);
+    String format = found.getDataFormatString();
+    Matcher sign = CURRENCY.matcher(format == null ? "" : format);
+    boolean builtIn = found.getDataFormat() < FIRST_OWN_FORMAT;
+    return sign.find() && !(builtIn && sign.group().equals("$")) ? sign.group() : "";
   }
 
   private boolean isKnown(int style) {

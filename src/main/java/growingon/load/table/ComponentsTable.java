@@ -7,6 +7,7 @@ import growingon.load.cell.Row;
 import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
 import growingon.nursery.Component;
+import growingon.nursery.Source;
 import java.util.Optional;
 
 /**
@@ -18,6 +19,7 @@ import java.util.Optional;
  * bag price          price of a bag
  * on hand litres     litres on hand [0]
  * wet kg per litre   weight of a loose litre when wet
+ * supplier, order lead months   as {@link SourceCells} says
  * </pre>
  */
 public final class ComponentsTable {
@@ -27,7 +29,8 @@ public final class ComponentsTable {
   private static final String ON_HAND = "on hand litres";
   private static final String WET_KG = "wet kg per litre";
   public static final TableFormat FORMAT =
-      TableFormat.of("components", COMPONENT, BAG_LITRES, BAG_PRICE, WET_KG).with(ON_HAND);
+      TableFormat.of("components", COMPONENT, BAG_LITRES, BAG_PRICE, WET_KG)
+          .with(ON_HAND, SourceCells.SUPPLIER, SourceCells.LEAD);
 
   private static final Range BAG = Range.OVER_ZERO.usually(1, Range.OVER_ZERO.most());
 
@@ -47,6 +50,7 @@ public final class ComponentsTable {
     double bagPrice = row.get(BAG_PRICE, As.money(currency, Range.PRICE));
     double onHand = row.get(ON_HAND, As.number(Range.FROM_ZERO), 0.0);
     double wetKg = row.get(WET_KG, As.number(Range.FROM_ZERO));
-    return row.accept(() -> new Component(name, bagLitres, bagPrice, onHand, wetKg));
+    Source source = SourceCells.of(row);
+    return row.accept(() -> new Component(name, bagLitres, bagPrice, onHand, wetKg, source));
   }
 }

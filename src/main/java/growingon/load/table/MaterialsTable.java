@@ -7,6 +7,7 @@ import growingon.load.cell.Row;
 import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
 import growingon.nursery.Material;
+import growingon.nursery.Source;
 import java.util.Optional;
 
 /**
@@ -19,6 +20,7 @@ import java.util.Optional;
  * pack price     price of a pack
  * on hand        units on hand [0]
  * comes back %   that can be used again twelve months later [0]
+ * supplier, order lead months   as {@link SourceCells} says
  * </pre>
  */
 public final class MaterialsTable {
@@ -29,7 +31,8 @@ public final class MaterialsTable {
   private static final String ON_HAND = "on hand";
   private static final String COMES_BACK = "comes back %";
   public static final TableFormat FORMAT =
-      TableFormat.of("materials", MATERIAL, UNIT, PACK, PACK_PRICE).with(ON_HAND, COMES_BACK);
+      TableFormat.of("materials", MATERIAL, UNIT, PACK, PACK_PRICE)
+          .with(ON_HAND, COMES_BACK, SourceCells.SUPPLIER, SourceCells.LEAD);
 
   private MaterialsTable() {}
 
@@ -49,6 +52,7 @@ public final class MaterialsTable {
     double price = row.get(PACK_PRICE, As.money(currency, Range.PRICE));
     double onHand = row.get(ON_HAND, Materials.amountOrNoneIn(unit), 0.0);
     double comesBack = row.get(COMES_BACK, As.share(), 0.0);
-    return row.accept(() -> new Material(name, unit, pack, price, onHand, comesBack));
+    Source source = SourceCells.of(row);
+    return row.accept(() -> new Material(name, unit, pack, price, onHand, comesBack, source));
   }
 }

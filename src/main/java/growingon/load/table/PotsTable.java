@@ -10,6 +10,7 @@ import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
 import growingon.nursery.Pot;
 import growingon.nursery.PotShape;
+import growingon.nursery.Source;
 import growingon.problem.advice.DefinitionAdvice;
 import growingon.problem.advice.ValueAdvice;
 import java.util.Optional;
@@ -34,6 +35,7 @@ import java.util.OptionalDouble;
  * on hand        pots on hand [0]
  * reuse %        of emptied pots that can be used again [0]
  * empty kg       weight of the empty pot [0]
+ * supplier, order lead months   as {@link SourceCells} says
  * </pre>
  */
 public final class PotsTable {
@@ -53,7 +55,20 @@ public final class PotsTable {
   private static final String EMPTY_KG = "empty kg";
   public static final TableFormat FORMAT =
       TableFormat.of("pots", POT, SHAPE, PRICE)
-          .with(TOP, BASE, HEIGHT, WIDTH, LITRES, CONDITION, FILL, PACK, ON_HAND, REUSE, EMPTY_KG);
+          .with(
+              TOP,
+              BASE,
+              HEIGHT,
+              WIDTH,
+              LITRES,
+              CONDITION,
+              FILL,
+              PACK,
+              ON_HAND,
+              REUSE,
+              EMPTY_KG,
+              SourceCells.SUPPLIER,
+              SourceCells.LEAD);
 
   /** A stated volume may differ so much from the measures before it is remarked upon. */
   private static final double LABEL_TOLERANCE = 0.2;
@@ -75,6 +90,7 @@ public final class PotsTable {
     double onHand = row.get(ON_HAND, As.number(Range.FROM_ZERO), 0.0);
     double reuse = row.get(REUSE, As.share(), 0.0);
     double emptyKg = row.get(EMPTY_KG, As.number(Range.FROM_ZERO), 0.0);
+    Source source = SourceCells.of(row);
     Optional<Pot> pot =
         row.accept(
             () ->
@@ -92,7 +108,8 @@ public final class PotsTable {
                     pack,
                     onHand,
                     reuse,
-                    emptyKg));
+                    emptyKg,
+                    source));
     pot.ifPresent(made -> compareLabel(row, made));
     return pot;
   }

@@ -9,6 +9,8 @@ import java.util.Optional;
 
 /** What a user may read about a list of their own. */
 public final class ListAdvice {
+  private static final int FEW = 5;
+
   private ListAdvice() {}
 
   /** No sheet is a list of plants. */
@@ -23,14 +25,17 @@ public final class ListAdvice {
   }
 
   /** No column is the number of plants. */
-  public static Problem noNumber(Where where) {
+  public static Problem noNumber(Where where, List<String> maybe) {
     return new Problem(
         Severity.ERROR,
         Reason.MISSING,
         "no column is the number of plants",
         where,
         "",
-        "write number above it, or say in own words which heading it is");
+        maybe.isEmpty()
+            ? "write number above it, or say in own words which heading it is"
+            : "is it %s? write number above it, or say so in own words"
+                .formatted(String.join(" or ", maybe)));
   }
 
   /** There is no lot. */
@@ -39,27 +44,44 @@ public final class ListAdvice {
         Severity.ERROR, Reason.MISSING, "the list has no row of plants", where, "", "fill it in");
   }
 
+  /** A list of more lots than can be planned together. */
+  public static Problem tooManyLots(Where where, int lots, int most) {
+    return new Problem(
+        Severity.ERROR,
+        Reason.WRONG_VALUE,
+        "%d lots are more than can be planned together (%d)".formatted(lots, most),
+        where,
+        "",
+        "plan a sheet or a place at a time, or put rows of one plant and size together");
+  }
+
   /** Too many rows cannot be read. */
-  public static Problem manyAsked(Where where, int asked, int all) {
+  public static Problem manyAsked(Where where, int asked, int all, List<String> rows) {
     return new Problem(
         Severity.ERROR,
         Reason.WRONG_VALUE,
         "%d of %d rows cannot be read".formatted(asked, all),
         where,
-        "",
+        few(rows),
         "see which column is the number; write whole numbers there");
   }
 
   /** A few rows cannot be read and are left out. */
-  public static Problem someAsked(Where where, int asked) {
+  public static Problem someAsked(Where where, int asked, List<String> rows) {
     return new Problem(
         Severity.WARNING,
         Reason.WRONG_VALUE,
         "%d %s cannot be read and %s left out"
             .formatted(asked, asked == 1 ? "row" : "rows", asked == 1 ? "is" : "are"),
         where,
-        "",
+        few(rows),
         "answer in to fill");
+  }
+
+  private static String few(List<String> rows) {
+    return rows.size() <= FEW
+        ? String.join(", ", rows)
+        : "%s and %d more".formatted(String.join(", ", rows.subList(0, FEW)), rows.size() - FEW);
   }
 
   /** A heading that may be several things. */

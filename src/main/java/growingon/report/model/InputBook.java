@@ -1,6 +1,7 @@
 package growingon.report.model;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 
 /**
@@ -30,13 +31,26 @@ public record InputBook(
    * @param closedFrom index of the first row that is grouped and closed; as many as there are rows
    *     for none
    * @param fill index of a column whose cells are to be filled in and therefore marked; −1 for none
+   * @param choices words that the cell of that column chooses from in a row, by the row's index
    */
   public record InputSheet(
-      String name, List<InputColumn> columns, List<List<String>> rows, int closedFrom, int fill) {
+      String name,
+      List<InputColumn> columns,
+      List<List<String>> rows,
+      int closedFrom,
+      int fill,
+      Map<Integer, List<String>> choices) {
     public InputSheet {
       Objects.requireNonNull(name);
       columns = List.copyOf(columns);
       rows = rows.stream().map(List::copyOf).toList();
+      choices = Map.copyOf(choices);
+    }
+
+    /** A table whose rows offer no choices of their own. */
+    public InputSheet(
+        String name, List<InputColumn> columns, List<List<String>> rows, int closedFrom, int fill) {
+      this(name, columns, rows, closedFrom, fill, Map.of());
     }
   }
 

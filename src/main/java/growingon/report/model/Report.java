@@ -124,6 +124,24 @@ public record Report(
     return issued(reader, Optional.of(day));
   }
 
+  /** The same report with other sheets. */
+  public Report withSheets(List<Sheet> others) {
+    return new Report(
+        plan,
+        nursery,
+        currency,
+        firstMonth,
+        others,
+        charts,
+        extra,
+        headlines,
+        problems,
+        answers,
+        leftOut,
+        reader,
+        madeOn);
+  }
+
   private Report issued(Optional<Audience> somebody, Optional<LocalDate> day) {
     return new Report(
         plan,

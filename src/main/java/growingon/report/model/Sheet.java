@@ -11,8 +11,9 @@ import java.util.Objects;
  * @param tables top to bottom
  * @param charts names of charts shown on the sheet: above its tables, or beside them if one has
  *     more than 30 rows
- * @param portrait whether it prints upright; else A4 landscape
+ * @param portrait whether it prints upright; else landscape
  * @param book the workbook it stands in
+ * @param paper that it is printed on
  */
 public record Sheet(
     String name,
@@ -20,10 +21,23 @@ public record Sheet(
     List<Table> tables,
     List<String> charts,
     boolean portrait,
-    Book book) {
+    Book book,
+    Paper paper) {
+  /** A sheet of A4. */
+  public Sheet(
+      String name,
+      List<String> sentences,
+      List<Table> tables,
+      List<String> charts,
+      boolean portrait,
+      Book book) {
+    this(name, sentences, tables, charts, portrait, book, Paper.A4);
+  }
+
   public Sheet {
     Objects.requireNonNull(name);
     Objects.requireNonNull(book);
+    Objects.requireNonNull(paper);
     sentences = List.copyOf(sentences);
     tables = List.copyOf(tables);
     charts = List.copyOf(charts);
@@ -46,22 +60,27 @@ public record Sheet(
 
   /** The same sheet with other tables. */
   public Sheet withTables(List<Table> others) {
-    return new Sheet(name, sentences, others, charts, portrait, book);
+    return new Sheet(name, sentences, others, charts, portrait, book, paper);
   }
 
   /** The same sheet with other charts. */
   public Sheet withCharts(List<String> others) {
-    return new Sheet(name, sentences, tables, others, portrait, book);
+    return new Sheet(name, sentences, tables, others, portrait, book, paper);
   }
 
   /** The same sheet with other sentences. */
   public Sheet withSentences(List<String> others) {
-    return new Sheet(name, others, tables, charts, portrait, book);
+    return new Sheet(name, others, tables, charts, portrait, book, paper);
   }
 
   /** The same sheet in the other book. */
   public Sheet in(Book other) {
-    return new Sheet(name, sentences, tables, charts, portrait, other);
+    return new Sheet(name, sentences, tables, charts, portrait, other, paper);
+  }
+
+  /** The same sheet on other paper. */
+  public Sheet on(Paper other) {
+    return new Sheet(name, sentences, tables, charts, portrait, book, other);
   }
 
   /** Whether there is nothing to show; such a sheet is not written. */

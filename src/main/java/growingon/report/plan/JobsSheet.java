@@ -30,7 +30,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -70,8 +72,12 @@ final class JobsSheet {
     return FilledSheet.of(
         "Jobs",
         sheet.sentences(jobs),
-        sheet.table("jobs-next", sheet.nextTitle(), jobs.stream().filter(JobsSheet::isNext)),
-        sheet.table("jobs", "Later jobs", jobs.stream().filter(job -> !isNext(job))));
+        sheet.table(
+            "jobs-next",
+            sheet.nextTitle(),
+            jobs.stream().filter(JobsSheet::isNext),
+            DueBeside.of(context)),
+        sheet.table("jobs", "Later jobs", jobs.stream().filter(job -> !isNext(job)), List.of()));
   }
 
   private static boolean isNext(Job job) {
@@ -132,7 +138,7 @@ final class JobsSheet {
     return sentences;
   }
 
-  private Table table(String name, String title, Stream<Job> jobs) {
+  private Table table(String name, String title, Stream<Job> jobs, List<DueBeside.Due> beside) {
     TableBuilder table =
         TableBuilder.table(name, title)
             .month("month")
@@ -147,12 +153,24 @@ final class JobsSheet {
             .summed("moved", "kg", Kind.KG)
             .longText("note")
             .wide(32)
+            .column("who", "", Kind.TO_FILL)
+            .wide(6)
             .column("done", "", Kind.TO_FILL)
             .wide(6);
-    jobs.collect(
+    Map<Integer, List<Job>> byMonth =
+        jobs.collect(
             Collectors.groupingBy(
-                job -> job.happening().month(), TreeMap::new, Collectors.toList()))
-        .forEach((month, all) -> add(table, month, all));
+                job -> job.happening().month(), TreeMap::new, Collectors.toList()));
+    Map<Integer, List<DueBeside.Due>> dueByMonth =
+        beside.stream()
+            .collect(
+                Collectors.groupingBy(DueBeside.Due::month, TreeMap::new, Collectors.toList()));
+    Set<Integer> months = new TreeSet<>(byMonth.keySet());
+    months.addAll(dueByMonth.keySet());
+    for (int month : months) {
+      dueByMonth.getOrDefault(month, List.of()).forEach(due -> add(table, due));
+      add(table, month, byMonth.getOrDefault(month, List.of()));
+    }
     return table.build();
   }
 
@@ -173,6 +191,7 @@ final class JobsSheet {
           null,
           null,
           selling.stream().mapToDouble(job -> job.happening().hours()).sum(),
+          null,
           null,
           null,
           null,
@@ -198,6 +217,23 @@ final class JobsSheet {
     return place.isEmpty() ? "no place" : place;
   }
 
+  private void add(TableBuilder table, DueBeside.Due due) {
+    table.row(
+        horizon.month(due.month()),
+        due.place().isEmpty() ? "no place" : due.place(),
+        due.lot(),
+        due.what(),
+        Plants.of(due.plants(), due.plants()),
+        null,
+        null,
+        null,
+        null,
+        null,
+        due.note().isEmpty() ? null : due.note(),
+        null,
+        null);
+  }
+
   private void add(TableBuilder table, Job job) {
     Happening done = job.happening();
     boolean lifts = done.lifting() != Lifting.NOTHING_LIFTED;
@@ -213,6 +249,7 @@ final class JobsSheet {
         lifts ? unlessNil(done.kgEach()) : null,
         lifts ? unlessNil(job.plants() * done.kgEach()) : null,
         note(job),
+        null,
         null);
   }
 

@@ -13,6 +13,7 @@ import growingon.report.build.TableBuilder;
 import growingon.report.figures.Context;
 import growingon.report.figures.PlantOrder;
 import growingon.report.model.Kind;
+import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
 import growingon.report.text.Sentences;
@@ -50,13 +51,14 @@ final class OrderSheet {
 
   static Sheet of(Context context) {
     OrderSheet sheet = new OrderSheet(context);
-    return FilledSheet.of(
-        "To order",
-        sheet.sentences(),
-        sheet.plants(),
-        sheet.bySeason(),
-        sheet.supplies("orders-next", "Pots, substrate and materials: the next twelve months", 12),
+    List<Table> tables = new ArrayList<>();
+    tables.add(sheet.plants());
+    tables.add(sheet.bySeason());
+    tables.add(
+        sheet.supplies("orders-next", "Pots, substrate and materials: the next twelve months", 12));
+    tables.add(
         sheet.supplies("orders", "Pots, substrate and materials to order", sheet.horizon.months()));
+    return FilledSheet.of("To order", sheet.sentences(), tables.toArray(Table[]::new));
   }
 
   private List<String> sentences() {
@@ -83,8 +85,17 @@ final class OrderSheet {
   private String leadTime() {
     return leadMonths == 0
         ? "Order in the month of need."
-        : "Order %d month%s before it is needed (setting order lead months)."
-            .formatted(leadMonths, leadMonths == 1 ? "" : "s");
+        : "Order %d month%s before it is needed (setting order lead months)%s."
+            .formatted(
+                leadMonths,
+                leadMonths == 1 ? "" : "s",
+                hasOwnLead() ? ", where its row says no other" : "");
+  }
+
+  /** Whether some item has lead months of its own. */
+  private boolean hasOwnLead() {
+    return context.accounts().supplies().items().stream()
+        .anyMatch(item -> item.source().leadMonths().isPresent());
   }
 
   private Table supplies(String name, String title, int months) {
@@ -98,6 +109,7 @@ final class OrderSheet {
             .month("order in")
             .month("needed in")
             .text("item")
+            .text("supplier")
             .column("packs", "", Kind.COUNT)
             .column("pack of", "", Kind.NUMBER)
             .text("unit")
@@ -112,6 +124,7 @@ final class OrderSheet {
           horizon.month(order.orderMonth()),
           horizon.month(order.needMonth()),
           order.item().name(),
+          Rows.text(order.item().source().supplier()),
           order.packs(),
           order.item().packSize(),
           order.item().unit(),

@@ -86,6 +86,7 @@ public final class PlanReport {
             JobsSheet::of,
             BenchSpaceSheet::of,
             OrderSheet::of,
+            SupplierOrders::sheet,
             CashSheet::of,
             LotsBoughtSheet::of,
             SalesSheet::of,
@@ -104,6 +105,8 @@ public final class PlanReport {
             LotAccountsSheet::of,
             StockValueSheet::of,
             CountSheet::of,
+            WallSheet::of,
+            LabelsSheet::of,
             AssumptionsSheet::of);
     List<Sheet> sheets =
         new ArrayList<>(makers.parallelStream().map(maker -> maker.apply(context)).toList());

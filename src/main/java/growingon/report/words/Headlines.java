@@ -32,6 +32,7 @@ public final class Headlines {
     lines.addAll(new SaleWords(context).headlines());
     lines.addAll(new SpaceWords(context).headlines());
     lines.add(new HoursWords(context).headline());
+    PottedWords.headline(context).ifPresent(lines::add);
     new OrderWords(context).youngPlants().ifPresent(lines::add);
     lines.add(new OrderWords(context).headline());
     lines.add(new CashWords(context).headline());

@@ -13,6 +13,7 @@ import org.apache.poi.ss.usermodel.CellStyle;
 import org.apache.poi.ss.usermodel.ClientAnchor;
 import org.apache.poi.ss.usermodel.Comment;
 import org.apache.poi.ss.usermodel.DataValidation;
+import org.apache.poi.ss.usermodel.DataValidationConstraint;
 import org.apache.poi.ss.usermodel.DataValidationHelper;
 import org.apache.poi.ss.usermodel.Drawing;
 import org.apache.poi.ss.usermodel.Row;
@@ -26,6 +27,9 @@ import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCol;
 final class InputSheetWriter {
   /** Rows down to which lists are offered and gathered. */
   static final int LAST_ROW = 300;
+
+  /** Letters that a list within a validation may have (ECMA-376, part 1, 18.3.1.43). */
+  private static final int LONGEST_LIST = 255;
 
   private static final Pattern NUMBER = Pattern.compile("-?[0-9]+(\\.[0-9]+)?");
   private static final Pattern MONTH = Pattern.compile("[0-9]{4}-[0-9]{2}");
@@ -172,18 +176,52 @@ final class InputSheetWriter {
     for (int i = 0; i < sheet.columns().size(); i++) {
       InputColumn column = sheet.columns().get(i);
       if (!column.choice().isEmpty()) {
-        DataValidation validation =
-            helper.createValidation(
-                helper.createFormulaListConstraint(ChoiceLists.nameOf(column.choice())),
-                new CellRangeAddressList(1, LAST_ROW - 1, i, i));
-        // Other words are asked about, not refused: the name may be on its way.
-        validation.setErrorStyle(DataValidation.ErrorStyle.WARNING);
-        validation.createErrorBox(
-            column.heading(), "This is not in the list yet. Use it all the same?");
-        validation.setShowErrorBox(true);
-        validation.setEmptyCellAllowed(true);
-        target.addValidationData(validation);
+        offer(
+            column,
+            helper.createFormulaListConstraint(ChoiceLists.nameOf(column.choice())),
+            rowsWithoutOwnChoices(i));
       }
     }
+    sheet.choices().forEach(this::offer);
+  }
+
+  /** What a cell of one row alone chooses from. */
+  private void offer(int row, List<String> words) {
+    List<String> offered = words.stream().filter(word -> !word.contains(",")).toList();
+    if (String.join(",", offered).length() <= LONGEST_LIST && !offered.isEmpty()) {
+      offer(
+          sheet.columns().get(sheet.fill()),
+          target
+              .getDataValidationHelper()
+              .createExplicitListConstraint(offered.toArray(String[]::new)),
+          new CellRangeAddressList(row + 1, row + 1, sheet.fill(), sheet.fill()));
+    }
+  }
+
+  /** A column's list holds where a row has no choices of its own: one cell, one list. */
+  private CellRangeAddressList rowsWithoutOwnChoices(int column) {
+    CellRangeAddressList rows = new CellRangeAddressList();
+    int from = 1;
+    for (int row = 1; row < LAST_ROW; row++) {
+      if (column == sheet.fill() && sheet.choices().containsKey(row - 1)) {
+        if (row > from) {
+          rows.addCellRangeAddress(from, column, row - 1, column);
+        }
+        from = row + 1;
+      }
+    }
+    rows.addCellRangeAddress(from, column, LAST_ROW - 1, column);
+    return rows;
+  }
+
+  private void offer(InputColumn column, DataValidationConstraint list, CellRangeAddressList rows) {
+    DataValidation validation = target.getDataValidationHelper().createValidation(list, rows);
+    // Other words are asked about, not refused: the name may be on its way.
+    validation.setErrorStyle(DataValidation.ErrorStyle.WARNING);
+    validation.createErrorBox(
+        column.heading(), "This is not in the list yet. Use it all the same?");
+    validation.setShowErrorBox(true);
+    validation.setEmptyCellAllowed(true);
+    target.addValidationData(validation);
   }
 }

@@ -1,12 +1,13 @@
 package growingon.write.workbook;
 
+import growingon.report.model.Paper;
 import growingon.write.text.SafeText;
 import org.apache.poi.ss.usermodel.Footer;
 import org.apache.poi.ss.usermodel.PageMargin;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.usermodel.Sheet;
 
-/** The printed page: A4, one page wide, and how much of it the rows so far have filled. */
+/** The printed page: A4 or A3, one page wide, and how much of it the rows so far have filled. */
 final class Page {
   private static final double POINTS_PER_INCH = 72;
   private static final double SIDE_MARGIN = 0.45;
@@ -14,10 +15,12 @@ final class Page {
   private static final double BOTTOM_MARGIN = 0.65;
   private static final double SHORT_SIDE = 8.27;
   private static final double LONG_SIDE = 11.69;
+  private static final double LONGEST_SIDE = 16.54;
   private static final double PIXELS_PER_INCH = 96;
   private static final double PIXELS_PER_CHARACTER = 7;
 
   private final boolean portrait;
+  private final Paper paper;
   private final double scale;
   private double used;
 
@@ -26,15 +29,24 @@ final class Page {
    *
    * @param contentPixels width of the sheet's columns on the screen
    */
-  Page(boolean portrait, double contentPixels) {
+  Page(boolean portrait, Paper paper, double contentPixels) {
     this.portrait = portrait;
-    this.scale = Math.min(1, widthPixels(portrait) / contentPixels);
+    this.paper = paper;
+    this.scale = Math.min(1, widthPixels(portrait, paper) / contentPixels);
   }
 
   /** Width between the margins, in screen pixels at full size. */
-  static double widthPixels(boolean portrait) {
-    double side = portrait ? SHORT_SIDE : LONG_SIDE;
+  static double widthPixels(boolean portrait, Paper paper) {
+    double side = portrait ? shortSide(paper) : longSide(paper);
     return (side - 2 * SIDE_MARGIN) * PIXELS_PER_INCH;
+  }
+
+  private static double longSide(Paper paper) {
+    return paper == Paper.A3 ? LONGEST_SIDE : LONG_SIDE;
+  }
+
+  private static double shortSide(Paper paper) {
+    return paper == Paper.A3 ? LONG_SIDE : SHORT_SIDE;
   }
 
   static double pixels(double characters) {
@@ -72,14 +84,14 @@ final class Page {
 
   /** Points of a page at the scale it prints at. */
   double height() {
-    double side = portrait ? LONG_SIDE : SHORT_SIDE;
+    double side = portrait ? longSide(paper) : shortSide(paper);
     return (side - TOP_MARGIN - BOTTOM_MARGIN) * POINTS_PER_INCH / scale;
   }
 
   /** Paper, margins and footer. */
-  static void setUp(Sheet sheet, boolean portrait, String plan) {
+  static void setUp(Sheet sheet, boolean portrait, Paper paper, String plan) {
     PrintSetup setup = sheet.getPrintSetup();
-    setup.setPaperSize(PrintSetup.A4_PAPERSIZE);
+    setup.setPaperSize(paper == Paper.A3 ? PrintSetup.A3_PAPERSIZE : PrintSetup.A4_PAPERSIZE);
     setup.setLandscape(!portrait);
     sheet.setFitToPage(true);
     setup.setFitWidth((short) 1);

@@ -384,7 +384,7 @@ final class SheetLayout {
   Page page() {
     int last = Math.max(columns() - 1, lastColumnOfText());
     double pixels = IntStream.rangeClosed(0, last).mapToDouble(i -> Page.pixels(width(i))).sum();
-    return new Page(sheet.portrait(), pixels);
+    return new Page(sheet.portrait(), sheet.paper(), pixels);
   }
 
   /** Rows that begin a group: the value of the first column changes, and some value repeats. */

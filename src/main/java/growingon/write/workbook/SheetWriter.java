@@ -113,7 +113,7 @@ final class SheetWriter {
   }
 
   private void setUp(String plan) {
-    Page.setUp(target, sheet.portrait(), plan);
+    Page.setUp(target, sheet.portrait(), sheet.paper(), plan);
     target.setDisplayGridlines(false);
     target.setDefaultRowHeightInPoints((float) ROW);
     for (int i = 0; i < layout.columns(); i++) {

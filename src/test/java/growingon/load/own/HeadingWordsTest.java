@@ -12,6 +12,9 @@ import java.util.Locale;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Headings as growers write them, against a list that was made by hand. */
 class HeadingWordsTest {
@@ -79,5 +82,37 @@ class HeadingWordsTest {
   void heading_twoLettersOff_isOfferedNotTaken() {
     assertThat(WORDS.find("Quantitty")).isEmpty();
     assertThat(WORDS.nearest("Quantitty")).contains("Quantity");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "Qty on hand",
+        "Quantity on hand",
+        "On hand qty",
+        "No. in stock",
+        "Number left",
+        "Qty remaining",
+        "Trees on hand",
+        "Current qty",
+        "Physical count",
+        "Anz. auf Lager",
+        "Qté en stock",
+        "Aantal op voorraad",
+        "Cantidad disponible"
+      })
+  void numberOnHand_inAnyWords_isTheQuantity(String heading) {
+    assertThat(shown(heading)).isEqualTo("quantity|count");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "Qty sold,sold|count",
+    "Qty value,not understood",
+    "Plants per pot,not understood",
+    "No sold,sold|count"
+  })
+  void numberOfSomethingElse_isNotTheQuantity(String heading, String expected) {
+    assertThat(shown(heading)).isEqualTo(expected);
   }
 }

@@ -226,6 +226,7 @@ class FiguresTest {
             "Later jobs",
             "Bench space by month",
             "All orders",
+            "Enquiries",
             "Cash by month",
             "Lots bought in full",
             "Sales in full",
@@ -243,6 +244,8 @@ class FiguresTest {
             "Lot accounts",
             "Stock value",
             "Count sheet",
+            "Wall sheet",
+            "Labels",
             "Assumptions");
     assertThat(report.sheets().stream().filter(sheet -> sheet.book() == Book.PLAN))
         .extracting(Sheet::name)
@@ -505,6 +508,7 @@ class FiguresTest {
             "Does not fit: cold tunnel in 7 months (Nov–Mar) from Mar 2027 to Mar 2029, by up to 6.1"
                 + " m² (Mar 2027).",
             "Hours short: in Mar 2027, by 16 hours.",
+            "Potted in the next twelve months: 3 lots, 331 trees, 2,634 litres of mix.",
             "Order by the end of Dec 2026: 80 plants (ridge lot), GBP 1,380.",
             "Cash: lowest GBP 472 at the end of Mar 2027; GBP 13,932 at the end of the plan.",
             "Ridge lot pays: GBP 3,672 gained; you can pay GBP 63.52 a plant landed.");

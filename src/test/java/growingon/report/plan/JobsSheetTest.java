@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import growingon.nursery.LiftFrom;
+import growingon.nursery.Material;
 import growingon.nursery.PlaceKind;
 import growingon.project.Happening;
 import growingon.project.LotHistory;
@@ -14,8 +15,10 @@ import growingon.report.Cells;
 import growingon.report.SmallNursery;
 import growingon.report.figures.Context;
 import growingon.report.model.Kind;
+import growingon.report.model.Paper;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.text.Labels;
 import growingon.report.text.Plants;
 import java.time.Month;
 import java.time.YearMonth;
@@ -50,7 +53,8 @@ class JobsSheetTest {
             .toList();
     double hours = happenings.stream().mapToDouble(Happening::hours).sum();
 
-    assertThat(next.rows().size() + later.rows().size()).isEqualTo(happenings.size());
+    assertThat(next.rows().size() + later.rows().size() - DueBeside.of(context).size())
+        .isEqualTo(happenings.size());
     assertThat(next.sum("hours") + later.sum("hours")).isCloseTo(hours, within(1e-9));
   }
 
@@ -179,5 +183,58 @@ class JobsSheetTest {
     assertThat(quiet.tables()).extracting(Table::name).containsExactly("jobs");
     assertThat(quiet.sentences()).contains("No job is due in the next twelve months.");
     assertThat(Cells.of(quiet, "jobs").all("note")).containsOnlyNulls();
+  }
+
+  @Test
+  void plants_thatCome_standWithTheRoomAndTheHoursOfThatMonth() {
+    Cells arrivals = next;
+    List<Object> larch =
+        arrivals
+            .rows(
+                row ->
+                    arrivals.get(row, "lot").equals("far larch")
+                        && arrivals.get(row, "job").toString().contains("come"))
+            .get(0);
+
+    assertThat(arrivals.get(larch, "month")).isEqualTo(YearMonth.of(2026, 12));
+    assertThat(arrivals.get(larch, "job")).asString().matches("[0-9,]+ .* come: unload, .*");
+    assertThat(arrivals.get(larch, "note")).asString().contains("hours");
+    assertThat(arrivals.get(larch, "who")).isNull();
+  }
+
+  @Test
+  void wire_comesOffEightMonthsAfterItWasPutOn() {
+    Nurseries nursery =
+        Nurseries.bare()
+            .place(
+                SmallNursery.place(
+                    "yard", PlaceKind.STANDING_GROUND, 20, LiftFrom.GROUND, OptionalDouble.empty()))
+            .material(new Material("wire", "m", 50, 12, 0, 0))
+            .route(
+                "wired", Steps.in("shape", Month.JANUARY, 0).minutes(5).material("wire", 2).build())
+            .lot(Lots.lot("lot").quantity(9).place("yard").plantsPerM2(9).route("wired").build());
+
+    Cells due = Cells.of(JobsSheet.of(SmallNursery.context(nursery)), "jobs-next");
+    YearMonth wired = (YearMonth) due.get(due.row("job", "shape"), "month");
+    List<Object> off = due.row("job", "wire off");
+
+    assertThat(due.get(off, "month")).isEqualTo(wired.plusMonths(8));
+    assertThat(((Plants) due.get(off, "plants")).whole()).isEqualTo(9);
+    assertThat(due.get(off, "note")).isEqualTo("wired in " + Labels.month(wired));
+  }
+
+  @Test
+  void wallSheet_hasEveryJobOfTheNextTwelveMonthsOnce() {
+    Sheet wall = WallSheet.of(context);
+    long lots =
+        wall.tables().get(0).rows().stream()
+            .flatMap(List::stream)
+            .filter(cell -> cell != null && cell.toString().contains("☐"))
+            .flatMap(cell -> cell.toString().lines())
+            .mapToLong(line -> Long.parseLong(line.replaceAll(".*: (\\d+) lots?,.*", "$1")))
+            .sum();
+
+    assertThat(wall.paper()).isEqualTo(Paper.A3);
+    assertThat(lots + DueBeside.of(context).size()).isEqualTo(next.rows().size());
   }
 }

@@ -9,6 +9,8 @@ import growingon.project.Use;
 import growingon.report.Cells;
 import growingon.report.SmallNursery;
 import growingon.report.figures.Context;
+import growingon.report.model.Column;
+import growingon.report.model.Report;
 import growingon.report.model.Sheet;
 import java.time.YearMonth;
 import java.util.List;
@@ -19,6 +21,7 @@ class OrderSheetTest {
   private final CashFlow cash = context.accounts().cash();
   private final Sheet sheet = OrderSheet.of(context);
   private final Cells orders = Cells.of(sheet, "orders");
+  private final Sheet enquiries = SupplierOrders.sheet(context);
   private final Cells plants = Cells.of(sheet, "orders-plants");
 
   @Test
@@ -79,5 +82,48 @@ class OrderSheetTest {
   void orders_areInOrderOfTheMonthToOrderIn() {
     List<Object> months = orders.all("order in");
     assertThat(months).isSortedAccordingTo((a, b) -> ((YearMonth) a).compareTo((YearMonth) b));
+  }
+
+  @Test
+  void supplierNamed_hasABlockOfItsOwn_orderedByItsOwnLeadMonths() {
+    Cells block =
+        enquiries.tables().stream()
+            .filter(table -> table.title().startsWith("To Fen Supplies"))
+            .map(table -> Cells.of(enquiries, table.name()))
+            .findFirst()
+            .orElseThrow();
+    List<Object> ordered = orders.row("item", "bark");
+
+    assertThat(block.table().title()).isEqualTo("To Fen Supplies, by the end of Dec 2026");
+    assertThat(block.rows()).hasSize(1);
+    List<Object> line = block.rows().get(0);
+    assertThat(block.get(line, "what")).isEqualTo("bark");
+    assertThat(block.get(line, "of")).isEqualTo("packs of 60 litres");
+    assertThat(block.get(line, "order in")).isEqualTo(YearMonth.of(2026, 12));
+    assertThat(block.get(line, "needed in")).isEqualTo(YearMonth.of(2027, 3));
+    // from bags to money by hand: so many bags at 8.40
+    assertThat((Long) block.get(line, "number") * (Double) block.get(line, "each"))
+        .isCloseTo((Double) orders.get(ordered, "cost"), within(1e-9));
+    assertThat(block.get(line, "each")).isEqualTo(8.4);
+  }
+
+  @Test
+  void enquiries_withoutPrices_lackThatColumnAlone() {
+    Report report =
+        new Report(
+            "p",
+            "n",
+            "EUR",
+            "2026-11",
+            List.of(enquiries, sheet),
+            List.of(),
+            List.of(),
+            List.of(),
+            List.of());
+    Sheet shown = SupplierOrders.withoutPrices(report).sheets().get(0);
+
+    assertThat(Cells.of(shown, "enquiry-1").table().columns())
+        .extracting(Column::heading)
+        .containsExactly("order in", "what", "number", "of", "needed in");
   }
 }

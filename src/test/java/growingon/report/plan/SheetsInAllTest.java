@@ -41,7 +41,7 @@ class SheetsInAllTest {
     assertThat(tables)
         .extracting(Table::name)
         .doesNotHaveDuplicates()
-        .allMatch(name -> name.matches("[a-z]+(-[a-z]+)*"));
+        .allMatch(name -> name.matches("[a-z]+(-[a-z]+)*(-[0-9]+)?"));
     assertThat(tables)
         .allSatisfy(
             table -> assertThat(table.columns()).extracting(Column::key).doesNotHaveDuplicates());
@@ -95,7 +95,8 @@ class SheetsInAllTest {
             "Saleable",
             "Lot accounts",
             "Stock value",
-            "Count sheet");
+            "Count sheet",
+            "Labels");
     assertThat(Cells.of(filled.get(9), "count-sheet").all("place")).containsExactly("no place");
   }
 

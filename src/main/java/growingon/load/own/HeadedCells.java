@@ -1,0 +1,56 @@
+package growingon.load.own;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Consumer;
+
+/** The cells of a row by what their headings are. */
+record HeadedCells(List<HeadingRead> all) {
+  HeadedCells {
+    all = List.copyOf(all);
+  }
+
+  /** A filled cell and its heading. */
+  record Filled(HeadingRead head, SheetCell cell) {
+    String text() {
+      return cell.text().strip();
+    }
+  }
+
+  boolean has(String ours) {
+    return all.stream().anyMatch(head -> head.is(ours));
+  }
+
+  void each(SheetRow row, String ours, Consumer<Filled> use) {
+    for (HeadingRead head : all) {
+      if (head.is(ours)) {
+        row.cell(head.column()).ifPresent(cell -> use.accept(new Filled(head, cell)));
+      }
+    }
+  }
+
+  /** The first that is filled; empty if none is. */
+  String first(SheetRow row, String ours) {
+    for (HeadingRead head : all) {
+      if (head.is(ours) && !row.text(head.column()).isBlank()) {
+        return row.text(head.column()).strip();
+      }
+    }
+    return "";
+  }
+
+  /** The first that is a number of plants. */
+  OptionalInt count(SheetRow row, String ours) {
+    for (HeadingRead head : all) {
+      Optional<Integer> value =
+          head.is(ours)
+              ? row.cell(head.column()).flatMap(cell -> CountText.of(cell).value())
+              : Optional.empty();
+      if (value.isPresent()) {
+        return OptionalInt.of(value.get());
+      }
+    }
+    return OptionalInt.empty();
+  }
+}

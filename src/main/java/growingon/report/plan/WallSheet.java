@@ -1,0 +1,116 @@
+package growingon.report.plan;
+
+import growingon.nursery.Horizon;
+import growingon.project.Happening;
+import growingon.report.build.FilledSheet;
+import growingon.report.build.TableBuilder;
+import growingon.report.figures.Context;
+import growingon.report.model.Paper;
+import growingon.report.model.Sheet;
+import growingon.report.model.Table;
+import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
+import growingon.whole.WholeLot;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+
+/** One sheet of A3 for the wall: the year's jobs by month and place, with boxes. */
+final class WallSheet {
+  private static final int MONTHS = 12;
+  private static final int WIDTH = 16;
+
+  private final Context context;
+  private final Horizon horizon;
+  private final int months;
+
+  /** Lots and plants of one job in a month and place. */
+  private static final class Cell {
+    int lots;
+    int plants;
+  }
+
+  private WallSheet(Context context) {
+    this.context = context;
+    this.horizon = context.inputs().scenario().horizon();
+    this.months = Math.min(MONTHS, horizon.months());
+  }
+
+  static Sheet of(Context context) {
+    WallSheet wall = new WallSheet(context);
+    return FilledSheet.of(
+            "Wall sheet",
+            List.of("Print it on A3 and hang it up: a box a job, in the month in which it begins."),
+            wall.table())
+        .on(Paper.A3);
+  }
+
+  private Table table() {
+    TableBuilder table = TableBuilder.table("wall", "The year's jobs").text("place").wide(14);
+    for (int month = 0; month < months; month++) {
+      table.longText(Labels.month(horizon.month(month))).wide(WIDTH);
+    }
+    byPlace()
+        .forEach(
+            (place, cells) -> {
+              Object[] row = new Object[months + 1];
+              row[0] = place;
+              for (int month = 0; month < months; month++) {
+                row[month + 1] = said(cells.get(month));
+              }
+              table.row(row);
+            });
+    return table.build();
+  }
+
+  /** Jobs by place, in the order of the places, and month. */
+  private Map<String, List<Map<String, Cell>>> byPlace() {
+    Map<String, List<Map<String, Cell>>> places = new LinkedHashMap<>();
+    context
+        .inputs()
+        .scenario()
+        .nursery()
+        .places()
+        .keySet()
+        .forEach(each -> places.put(each, empty()));
+    for (WholeLot lot : context.whole().lots()) {
+      for (int i = 0; i < lot.history().happenings().size(); i++) {
+        Happening done = lot.history().happenings().get(i);
+        if (done.month() < months && lot.workedOn(i) > 0) {
+          String place = done.place().isEmpty() ? "no place" : done.place();
+          Cell cell =
+              places
+                  .computeIfAbsent(place, each -> empty())
+                  .get(done.month())
+                  .computeIfAbsent(done.job(), each -> new Cell());
+          cell.lots++;
+          cell.plants += lot.workedOn(i);
+        }
+      }
+    }
+    places.values().removeIf(cells -> cells.stream().allMatch(Map::isEmpty));
+    return places;
+  }
+
+  private List<Map<String, Cell>> empty() {
+    List<Map<String, Cell>> cells = new ArrayList<>();
+    for (int month = 0; month < months; month++) {
+      cells.add(new LinkedHashMap<>());
+    }
+    return cells;
+  }
+
+  private static String said(Map<String, Cell> jobs) {
+    List<String> lines = new ArrayList<>();
+    jobs.forEach(
+        (job, cell) ->
+            lines.add(
+                "☐ %s: %s, %s"
+                    .formatted(
+                        job,
+                        Phrases.counted(cell.lots, "lot", "lots"),
+                        Phrases.plants(cell.plants))));
+    return lines.isEmpty() ? null : String.join("\n", lines);
+  }
+}
