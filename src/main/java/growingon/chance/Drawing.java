@@ -28,7 +28,7 @@ final class Drawing {
 
   Drawing(Scenario scenario, List<BoughtLot> bought, Samples samples) {
     this.scenario = scenario;
-    this.longest = scenario.withPlan(scenario.plan().lasting(endings(scenario, bought)));
+    this.longest = scenario.withPlan(scenario.plan().withSeasons(endings(scenario, bought)));
     this.bought = bought;
     this.samples = samples;
     this.draws = new Draws(scenario);

@@ -121,7 +121,7 @@ public record Gamble(
     Quantiles gain = Quantiles.of(gains);
     double tenth = -0.1 * bought.landed();
     Scenario plan = expected.projection().scenario();
-    Scenario judged = plan.withPlan(plan.plan().lasting(judgedAt + 1));
+    Scenario judged = plan.withPlan(plan.plan().withSeasons(judgedAt + 1));
     Sensitivity sensitivity = new Sensitivity(judged, bought.lot());
     int arrival = expected.projection().horizon().offset(bought.lot().arrived());
     double rate = expected.projection().scenario().nursery().settings().discountRate();

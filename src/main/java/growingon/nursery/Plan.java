@@ -98,11 +98,6 @@ public record Plan(
         name, firstMonth, seasons, take, slices, newDraws, seed, horizonValue, holds, ordered);
   }
 
-  /** The same plan with another number of seasons. */
-  public Plan lasting(int newSeasons) {
-    return new Plan(name, firstMonth, newSeasons, take, slices, draws, seed, horizonValue);
-  }
-
   /** The same plan with another seed. */
   public Plan withSeed(long newSeed) {
     return new Plan(

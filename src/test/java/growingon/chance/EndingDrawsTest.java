@@ -33,7 +33,7 @@ class EndingDrawsTest {
   }
 
   private static Scenario to(int seasons, int draws) {
-    return PLAN.withPlan(PLAN.plan().lasting(seasons).withDraws(draws));
+    return PLAN.withPlan(PLAN.plan().withSeasons(seasons).withDraws(draws));
   }
 
   /**

@@ -43,7 +43,7 @@ final class Beyond {
   private synchronized Tally with() {
     if (with == null) {
       int seasons = Math.min(plan.plan().seasons() + MORE_SEASONS, Horizon.MOST_SEASONS);
-      with = run(Programme.of(plan.withPlan(plan.plan().lasting(seasons))));
+      with = run(Programme.of(plan.withPlan(plan.plan().withSeasons(seasons))));
     }
     return with;
   }

@@ -107,7 +107,7 @@ final class Weighing {
 
   /** The same plan to the end of another season. */
   private Weighing upTo(int season) {
-    Scenario longer = scenario.withPlan(scenario.plan().lasting(season + 1));
+    Scenario longer = scenario.withPlan(scenario.plan().withSeasons(season + 1));
     return new Weighing(Programme.of(longer), Optional.of(beyond));
   }
 

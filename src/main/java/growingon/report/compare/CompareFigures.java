@@ -82,7 +82,7 @@ final class CompareFigures {
 
     boolean differsBy(double least) {
       Shown by = difference();
-      return Math.abs(by.exact()) > least && by.shown() != 0 || isNone(before) != isNone(after);
+      return Math.abs(by.exact()) > least && by.shown() != 0;
     }
   }
 

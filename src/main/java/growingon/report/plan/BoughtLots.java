@@ -7,8 +7,11 @@ import growingon.money.bought.BoughtLot.Bargain;
 import growingon.money.bought.BoughtLot.Overflow;
 import growingon.money.bought.Ending;
 import growingon.money.bought.ValueJoin;
+import growingon.nursery.Demand;
 import growingon.nursery.Horizon;
 import growingon.nursery.Lot;
+import growingon.nursery.Nursery;
+import growingon.nursery.Species;
 import growingon.report.build.Columns;
 import growingon.report.figures.Context;
 import growingon.report.model.Column;
@@ -91,13 +94,48 @@ final class BoughtLots {
     return new Table(
         "gain-by-ending",
         "Gain by season of ending",
-        List.of(
-            "What the lot has brought if the plan ended with that season: the whole nursery with it"
-                + " less without it, in today's money. Later seasons know of no purchase after the"
-                + " plan's own, so they have less competition than there will be.",
-            "Standing: for sale, kept ones left out; graded, and at list, by the plan's line."),
+        endingNotes(context),
         endingColumns(currency, drawn),
         rows.list());
+  }
+
+  private static List<String> endingNotes(Context context) {
+    List<String> notes = new ArrayList<>();
+    notes.add(
+        "What the lot has brought if the plan ended with that season: the whole nursery with it"
+            + " less without it, in today's money. Later seasons know of no purchase after the"
+            + " plan's own, so they have less competition than there will be.");
+    demandThatEnds(context).ifPresent(notes::add);
+    notes.add("Standing: for sale, kept ones left out; graded, and at list, by the plan's line.");
+    return notes;
+  }
+
+  /** Rows of demand of one season, where a lot is judged after the plan's end. */
+  private static Optional<String> demandThatEnds(Context context) {
+    Nursery nursery = context.inputs().scenario().nursery();
+    List<Species> later =
+        context.bought().stream()
+            .filter(each -> each.ending().isJudgedLater())
+            .map(each -> nursery.speciesOf(each.lot()))
+            .toList();
+    List<String> rows =
+        nursery.demand().stream()
+            .filter(row -> row.season().isPresent())
+            .filter(row -> later.stream().anyMatch(each -> isOf(row, each)))
+            .map(row -> row.species().orElse("any species") + " as " + row.grade())
+            .distinct()
+            .toList();
+    return rows.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            "What is wanted in one named season only is not wanted again after it: "
+                + Phrases.list(rows)
+                + ".");
+  }
+
+  private static boolean isOf(Demand row, Species species) {
+    return row.ladder().equals(species.ladder())
+        && row.species().map(species.name()::equals).orElse(true);
   }
 
   private static List<Column> endingColumns(String currency, boolean drawn) {

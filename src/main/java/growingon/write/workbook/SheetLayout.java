@@ -186,7 +186,11 @@ final class SheetLayout {
   private double[] widths() {
     int most = tables.stream().mapToInt(each -> each.columns().size()).max().orElse(0);
     if (most == 0) {
-      return new double[] {textWidth()};
+      // A spreadsheet shrinks a sheet to a page's width only where it could break it: not one
+      // column.
+      double[] quarters = new double[4];
+      Arrays.fill(quarters, textWidth() / quarters.length);
+      return quarters;
     }
     double[] widest = new double[most];
     double[] least = new double[most];

@@ -131,7 +131,7 @@ class EndingTest {
     Scenario scenario = nursery.scenario();
     List<Ending.BySeason> seasons = weighed(scenario).ending().seasons();
     for (int season = 0; season < seasons.size(); season++) {
-      Scenario toThere = scenario.withPlan(scenario.plan().lasting(season + 1));
+      Scenario toThere = scenario.withPlan(scenario.plan().withSeasons(season + 1));
       assertThat(seasons.get(season).gain())
           .isCloseTo(weighed(toThere).presentValue(), within(1e-6));
     }

@@ -6,9 +6,11 @@ import growingon.nursery.Lot;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.report.SmallNursery;
+import growingon.report.compare.CompareFigures.Pair;
 import growingon.report.compare.CompareFigures.Topic;
 import growingon.report.compare.CompareReport.Side;
 import growingon.report.figures.Context;
+import growingon.report.text.Shown;
 import growingon.whole.RandomNurseries;
 import java.util.ArrayList;
 import java.util.List;
@@ -61,5 +63,15 @@ class CompareFiguresTest {
         .flatMap(lot -> lot.sales().stream())
         .map(sale -> sale.month() + " " + sale.grade() + " " + sale.whole())
         .toList();
+  }
+
+  /** Hours that one plan has a row of zeros for, and the other no row, are the same hours. */
+  @Test
+  void nothing_besideNone_isNoDifference() {
+    Shown none = new Shown(Double.NaN, Double.NaN);
+
+    assertThat(new Pair("cut back", "", none, Shown.NOTHING).differsBy(0.05)).isFalse();
+    assertThat(new Pair("cut back", "", none, new Shown(0.04, 0)).differsBy(0.05)).isFalse();
+    assertThat(new Pair("cut back", "", none, new Shown(6, 6)).differsBy(0.05)).isTrue();
   }
 }

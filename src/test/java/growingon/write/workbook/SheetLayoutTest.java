@@ -114,4 +114,14 @@ class SheetLayoutTest {
     }
     return new Table(name, name, List.of(), columns, all);
   }
+
+  /** One wide column would be cut at the edge of the paper: it cannot be shrunk to one page. */
+  @Test
+  void sheetOfSentencesOnly_hasColumnsThatAPageCanBreakAt() {
+    Sheet sheet = new Sheet("Notes", List.of("Something to read."), List.of(), List.of(), true);
+    SheetLayout layout = new SheetLayout(sheet);
+
+    assertThat(layout.columns()).isGreaterThan(1);
+    assertThat(layout.lastColumnOfText()).isEqualTo(layout.columns() - 1);
+  }
 }
