@@ -55,11 +55,10 @@ final class Fitting {
     Growth.AtFirst atFirst = growth.withoutSlips(read.intervals());
     Evidence evidence = read.with(atFirst.intervals());
     Growth.Fitted first = growth.fit(evidence.used());
-    Judging judging = new Judging(evidence);
-    List<Value> spreads = spreads(judging, first);
+    List<Value> spreads = spreads(new SpreadJudging(evidence), first);
     Growth.Fitted fitted = again(spreads, evidence, first);
-    List<Value> values = new ArrayList<>(judging.speeds(fitted));
-    values.addAll(judging.losses());
+    List<Value> values = new ArrayList<>(new SpeedJudging(evidence).speeds(fitted));
+    values.addAll(new LossJudging(evidence).losses());
     values.addAll(spreads);
     values.addAll(new Curves(evidence).values());
     values.sort(
@@ -121,7 +120,7 @@ final class Fitting {
     return past.problems();
   }
 
-  private List<Value> spreads(Judging judging, Growth.Fitted fitted) {
+  private List<Value> spreads(SpreadJudging judging, Growth.Fitted fitted) {
     List<Value> spreads = new ArrayList<>();
     for (Species species : past.assumed().values()) {
       spreads.add(judging.vigour(species, fitted));

@@ -85,12 +85,12 @@ class TruthRecoveredTest {
       Growth growth = new Growth(past, past.assumed());
       Evidence read = Evidence.of(past);
       Evidence evidence = read.with(growth.withoutSlips(read.intervals()).intervals());
-      Judging judging = new Judging(evidence);
-      judging.speeds(growth.fit(evidence.used())).forEach(this::compare);
-      judging.losses().stream()
-          .filter(v -> v.what() == Value.What.LATER_LOSS)
-          .filter(v -> laterLosses.containsKey(v.species()))
-          .forEach(this::compareLoss);
+      new SpeedJudging(evidence).speeds(growth.fit(evidence.used())).forEach(this::compare);
+      new LossJudging(evidence)
+          .losses().stream()
+              .filter(v -> v.what() == Value.What.LATER_LOSS)
+              .filter(v -> laterLosses.containsKey(v.species()))
+              .forEach(this::compareLoss);
     }
 
     private void compare(Value value) {
