@@ -29,6 +29,7 @@ import java.util.Optional;
  * @param nursery all lots together
  * @param bought each lot bought within the plan that has come by the end of {@code through}
  * @param kinds how the bought lots came out by supplier, species, and seen or unseen
+ * @param judged figures held against the kept plan's draws: luck, or more than luck
  * @param losses losses by reason and lot, largest first
  * @param suspicions lines that may have to be notified, by date
  * @param traces where the plants of each passport are
@@ -46,6 +47,7 @@ public record Review(
     Together nursery,
     List<BoughtReview> bought,
     List<GambleKind> kinds,
+    List<Judged> judged,
     List<Loss> losses,
     List<Suspicion> suspicions,
     List<Trace> traces,
@@ -77,13 +79,23 @@ public record Review(
    * @return what happened, and what is wrong in the records
    */
   public static Review of(Inputs inputs, YearMonth today, Optional<KeptPlan> kept) {
-    return new Reviewing(inputs, today, kept).review();
+    return of(inputs, today, kept, 1);
+  }
+
+  /**
+   * The same on so many threads; their number changes nothing but the time.
+   *
+   * @param threads how many threads draw what may still happen
+   */
+  public static Review of(Inputs inputs, YearMonth today, Optional<KeptPlan> kept, int threads) {
+    return new Reviewing(inputs, today, kept, threads).review();
   }
 
   public Review {
     lots = List.copyOf(lots);
     bought = List.copyOf(bought);
     kinds = List.copyOf(kinds);
+    judged = List.copyOf(judged);
     losses = List.copyOf(losses);
     suspicions = List.copyOf(suspicions);
     traces = List.copyOf(traces);

@@ -42,6 +42,7 @@ public final class Book {
   public double splitOut;
   public double returned;
   public double used;
+  public double stolen;
   public double arrivedLater;
   public boolean saysQualities;
   public boolean saysTrunk;
@@ -131,6 +132,7 @@ public final class Book {
     splitOut = from.splitOut * share;
     returned = from.returned * share;
     used = from.used * share;
+    stolen = from.stolen * share;
     arrivedLater = from.arrivedLater * share;
     saysQualities = from.saysQualities;
     saysTrunk = from.saysTrunk;
@@ -310,6 +312,11 @@ public final class Book {
   /** A line that does not change the number of plants. */
   void note() {
     isRecorded = true;
+  }
+
+  /** Whether the daybook says of a month of the plan how many plants died by it. */
+  public boolean saysDeaths() {
+    return goneThrough >= 0;
   }
 
   /** Trunks as measured, by month. */

@@ -299,6 +299,8 @@ public final class Bookkeeping {
   private void lose(Book book, DaybookLine line, int month) {
     if (!line.reason().strip().toLowerCase(Locale.ROOT).startsWith(STOLEN)) {
       noteDead(book, line, month);
+    } else if (month >= 0) {
+      book.stolen += Math.min(line.quantity().orElseThrow(), book.alive);
     }
     go(book, line, month, Way.WENT);
   }
@@ -509,6 +511,11 @@ public final class Bookkeeping {
   /** Lines up to today, in order. */
   public List<DaybookLine> lines() {
     return lines;
+  }
+
+  /** The lot of the plan that a lot was split off from, or the lot itself. */
+  public Optional<String> root(String lot) {
+    return Optional.ofNullable(books.get(lot)).map(book -> book.root);
   }
 
   /** What can be learnt from the book of each lot, in the order of {@link #lots}. */
