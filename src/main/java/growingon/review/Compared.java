@@ -88,6 +88,19 @@ public record Compared(
         wholeByDaybook + other.wholeByDaybook);
   }
 
+  /** This less another; what the draws say of two figures does not add up. */
+  public Compared less(Compared other) {
+    return new Compared(
+        planned - other.planned,
+        real - other.real,
+        isReal || other.isReal,
+        Optional.empty(),
+        wholePlanned - other.wholePlanned,
+        wholeReal - other.wholeReal,
+        byDaybook - other.byDaybook,
+        wholeByDaybook - other.wholeByDaybook);
+  }
+
   /** Real less planned. */
   public double difference() {
     return real - planned;

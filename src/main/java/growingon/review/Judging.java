@@ -104,7 +104,7 @@ final class Judging {
     for (int index : members) {
       OfLot lot = standing.lots().get(index);
       Whereabouts went = lots.get(index).balance();
-      isSaid &= lot.book().saysDeaths() && went.splitIn() == 0 && went.splitOut() == 0;
+      isSaid &= lot.book().saysDeaths() && lot.book().splitIn == 0 && lot.book().splitOut == 0;
       isSaid &= lot.book().arrivedLater == 0;
       real += went.died() + went.lost() - lot.book().stolen - went.found();
     }

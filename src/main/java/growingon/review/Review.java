@@ -27,6 +27,7 @@ import java.util.Optional;
  * @param counts counts among them
  * @param lots each lot, those split off by the daybook after the one they came from
  * @param nursery all lots together
+ * @param ofNoLot what no lot cost, of which the accounts of lots know nothing
  * @param bought each lot bought within the plan that has come by the end of {@code through}
  * @param kinds how the bought lots came out by supplier, species, and seen or unseen
  * @param judged figures held against the kept plan's draws: luck, or more than luck
@@ -45,6 +46,7 @@ public record Review(
     int counts,
     List<LotReview> lots,
     Together nursery,
+    OfNoLot ofNoLot,
     List<BoughtReview> bought,
     List<GambleKind> kinds,
     List<Judged> judged,
@@ -69,6 +71,14 @@ public record Review(
       Compared hours,
       Compared costs,
       Compared result) {}
+
+  /**
+   * What was spent on no lot, but on the whole nursery, up to the daybook's last month.
+   *
+   * @param cost money and all hours at the hourly rate; planned is the other cash of no lot
+   * @param hours hours by the daybook
+   */
+  public record OfNoLot(Compared cost, double hours) {}
 
   /**
    * Reviews a plan.

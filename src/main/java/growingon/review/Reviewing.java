@@ -6,6 +6,7 @@ import growingon.nursery.DaybookLine.What;
 import growingon.nursery.Grade;
 import growingon.nursery.Horizon;
 import growingon.nursery.Inputs;
+import growingon.nursery.OtherCash;
 import growingon.nursery.Scenario;
 import growingon.problem.Problem;
 import growingon.problem.advice.DaybookAdvice;
@@ -75,6 +76,7 @@ final class Reviewing {
         (int) daybook.lines().stream().filter(line -> line.what() == What.COUNTED).count(),
         lots,
         LotsReviewed.together(lots, expected, daybook.through()),
+        ofNoLot(),
         bought,
         GambleKinds.of(bought),
         judged(standing, expected, asItIs, known, lots),
@@ -82,6 +84,24 @@ final class Reviewing {
         records.suspicions(),
         records.traces(),
         faults(now));
+  }
+
+  private Review.OfNoLot ofNoLot() {
+    double planned = 0;
+    for (OtherCash row : inputs.scenario().nursery().otherCash()) {
+      for (int month = 0; month <= daybook.through() && row.lot().isEmpty(); month++) {
+        planned -= row.isDue(month, horizon) ? row.amount() - row.hours() * hourlyRate() : 0;
+      }
+    }
+    double hours = daybook.ofNoLot().stream().mapToDouble(line -> line.hours().orElse(0)).sum();
+    double money = daybook.ofNoLot().stream().mapToDouble(line -> line.amount().orElse(0)).sum();
+    boolean isSaid = !daybook.ofNoLot().isEmpty();
+    double real = isSaid ? money + hours * hourlyRate() : planned;
+    return new Review.OfNoLot(new Compared(planned, real, isSaid, Optional.empty()), hours);
+  }
+
+  private double hourlyRate() {
+    return inputs.scenario().nursery().settings().hourlyRate();
   }
 
   private List<BoughtReview> bought(

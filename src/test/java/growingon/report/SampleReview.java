@@ -87,6 +87,7 @@ public final class SampleReview {
             real(310, 297),
             planned(2600),
             real(1600, 2111)),
+        new Review.OfNoLot(real(120, 150), 3),
         bought,
         List.of(
             new GambleKind(

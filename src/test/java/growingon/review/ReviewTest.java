@@ -135,6 +135,53 @@ class ReviewTest {
   }
 
   @Test
+  void salesBeforeASplit_stayWithTheLotTheyWereBookedOn_andThePartsAddUp() {
+    Review review =
+        review(
+            twoHundred(),
+            new Diary()
+                .on("2026-11-20", "liners", SOLD, 20)
+                .amount(410)
+                .on("2026-12-01", "liners", SPLIT, 90)
+                .to("liners A")
+                .on("2026-12-20", "liners A", SOLD, 30)
+                .amount(590)
+                .on("2026-12-21", "liners", RETURNED, 2)
+                .amount(41));
+    LotReview rest = lot(review, "liners");
+    LotReview split = lot(review, "liners A");
+    assertThat(rest.unitsSold().byDaybook()).isCloseTo(18, within(TINY));
+    assertThat(rest.sales().byDaybook()).isCloseTo(369, within(TINY));
+    assertThat(split.unitsSold().byDaybook()).isCloseTo(30, within(TINY));
+    assertThat(split.sales().byDaybook()).isCloseTo(590, within(TINY));
+    assertThat(review.nursery().sales().real()).isCloseTo(959, within(TINY));
+    // 200 came, 20 went, 90 were split off, 2 came back.
+    assertThat(rest.wholeBalance())
+        .isEqualTo(new Whereabouts(200, 0, 2, 0, 0, 0, 20, 0, 90, 0, 92));
+    assertThat(split.wholeBalance()).isEqualTo(new Whereabouts(0, 90, 0, 0, 0, 0, 30, 0, 0, 0, 60));
+    assertThat(rest.result().difference() + split.result().difference())
+        .isCloseTo(review.nursery().result().difference(), within(1e-6));
+  }
+
+  @Test
+  void costOfNoLot_isTheNurserys_andNoLotsAccountChanges() {
+    Diary counted = new Diary().on("2026-12-20", "liners", COUNTED, 200);
+    Diary spent =
+        new Diary()
+            .on("2026-12-20", "liners", COUNTED, 200)
+            .on("2026-12-05", "", SPENT)
+            .amount(268)
+            .hours(3);
+    Review without = review(twoHundred(), counted);
+    Review with = review(twoHundred(), spent);
+    assertThat(with.faults()).isEmpty();
+    assertThat(with.lots()).isEqualTo(without.lots());
+    assertThat(with.ofNoLot().cost().byDaybook()).isCloseTo(268 + 3 * 12, within(TINY));
+    assertThat(with.ofNoLot().hours()).isEqualTo(3);
+    assertThat(without.ofNoLot().cost().real()).isZero();
+  }
+
+  @Test
   void salesAfterASplit_goToTheRightPart() {
     Review review =
         review(
@@ -153,7 +200,7 @@ class ReviewTest {
   }
 
   @Test
-  void salesBeforeASplit_goAlongByShare() {
+  void plantsAndTheirSales_splitAfterASale_areThoseOfTheLotSoldFrom() {
     Review review =
         review(
             twoHundred(),
@@ -162,8 +209,8 @@ class ReviewTest {
                 .amount(800)
                 .on("2026-12-01", "liners", SPLIT, 40)
                 .to("liners A"));
-    assertThat(lot(review, "liners A").sales().real()).isCloseTo(200, within(1e-6));
-    assertThat(lot(review, "liners").sales().real()).isCloseTo(600, within(1e-6));
+    assertThat(lot(review, "liners A").sales().real()).isCloseTo(0, within(1e-6));
+    assertThat(lot(review, "liners").sales().real()).isCloseTo(800, within(1e-6));
     assertThat(lot(review, "liners A").alive().real()).isCloseTo(40, within(1e-6));
     assertThat(lot(review, "liners").alive().real()).isCloseTo(120, within(1e-6));
   }

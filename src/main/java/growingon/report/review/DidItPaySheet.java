@@ -26,7 +26,7 @@ final class DidItPaySheet {
       return Sheet.of(NAME);
     }
     List<String> sentences = new ArrayList<>(words.verdicts());
-    sentences.add(Sentences.WITHOUT_VAT);
+    sentences.add(Sentences.AS_BOOKED);
     return new Sheet(
         NAME,
         sentences,

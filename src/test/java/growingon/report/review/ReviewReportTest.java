@@ -119,7 +119,7 @@ class ReviewReportTest {
                 + open
                 + " Its money is expected back in Apr 2028 (planned: Jan 2028). Sell 9 more at GBP"
                 + " 28.50 to be even.",
-            Sentences.WITHOUT_VAT);
+            Sentences.AS_BOOKED);
   }
 
   @Test
