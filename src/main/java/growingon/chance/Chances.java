@@ -120,7 +120,8 @@ public record Chances(
     return samples;
   }
 
-  private static boolean isToldApart(Scenario scenario) {
+  /** Whether luck alone is drawn too, to be told apart from what is not known. */
+  public static boolean isToldApart(Scenario scenario) {
     long work = (long) scenario.lots().size() * scenario.plan().draws();
     return work <= MOST_TO_TELL_APART;
   }

@@ -2,10 +2,13 @@ package growingon.chance;
 
 import growingon.money.Booking;
 import growingon.money.CostKind;
+import growingon.money.ListPrices;
 import growingon.money.Tariff;
 import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
+import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
+import growingon.project.Facts;
 import growingon.project.Luck;
 import growingon.project.Programme;
 import java.util.ArrayList;
@@ -21,14 +24,21 @@ public final class LotDraws {
   private static final int SALES = 3;
   private static final int HOURS = 4;
   private static final int RESULT = 5;
-  private static final int FIGURES = 6;
+  private static final int DEATHS = 6;
+  private static final int AT_LIST = 7;
+  private static final int FIGURES = 8;
+
+  /** Draws are kept to about seven digits. */
+  private static final double DUST = 1e-6;
 
   private final Scenario scenario;
+  private final Facts known;
   private final Programme programme;
   private final Nursery nursery;
   private final Spreads spreads = new Spreads();
   private final Names names = new Names();
   private final Tariff tariff;
+  private final ListPrices prices;
   private final int months;
   // By lot (all together last), figure, month and draw; four bytes a number, as there are many.
   private final float[][][][] samples;
@@ -54,8 +64,32 @@ public final class LotDraws {
       List<Tenths> hours,
       List<Tenths> result) {}
 
-  private LotDraws(Scenario scenario) {
+  /**
+   * Between what nine in ten and one in ten of the draws lie.
+   *
+   * @param p10 one draw in ten lies below
+   * @param p90 nine draws in ten lie below
+   * @param outside share of the draws that lie outside; less than a fifth where many are alike
+   */
+  public record Span(double p10, double p90, double outside) {
+    /** Too few draws have such a figure. */
+    static final Span NONE = new Span(Double.NaN, Double.NaN, 0);
+  }
+
+  /**
+   * Figures by which luck is told from more than luck, by month.
+   *
+   * @param deaths plants that died since they were counted
+   * @param trunkMm mean trunk of the living, mm
+   * @param price money of all sales so far as a share of list price; of no span where under half of
+   *     the draws have sold any
+   */
+  public record Judged(List<Span> deaths, List<Span> trunkMm, List<Span> price) {}
+
+  private LotDraws(Scenario scenario, Facts known) {
     this.scenario = scenario;
+    this.known = known;
+    this.prices = new ListPrices(scenario.nursery());
     this.programme = Programme.of(scenario);
     this.nursery = scenario.nursery();
     this.months = programme.horizon().months();
@@ -70,7 +104,16 @@ public final class LotDraws {
    * @param done told how many draws are done, from any thread
    */
   public static LotDraws draw(Scenario scenario, int threads, IntConsumer done) {
-    LotDraws draws = new LotDraws(scenario);
+    return draw(scenario, Facts.NONE, threads, done);
+  }
+
+  /**
+   * Draws a plan from what is there.
+   *
+   * @param known what has happened, which no luck changes
+   */
+  public static LotDraws draw(Scenario scenario, Facts known, int threads, IntConsumer done) {
+    LotDraws draws = new LotDraws(scenario, known);
     Workers.draw(scenario.plan().draws(), threads, () -> draws::make, done);
     return draws;
   }
@@ -80,7 +123,7 @@ public final class LotDraws {
         new DrawnLuck(new Keyed(scenario.plan().seed(), draw), nursery.settings(), spreads, names);
     List<Note> notes = new ArrayList<>();
     scenario.lots().forEach(lot -> notes.add(new Note(lot, luck)));
-    programme.run(luck, notes::get);
+    programme.run(luck, known, notes::get);
     double[][] together = new double[FIGURES][months];
     for (int lot = 0; lot < notes.size(); lot++) {
       double[][] figures = notes.get(lot).addUp();
@@ -121,6 +164,60 @@ public final class LotDraws {
         all.living(), List.of(), all.unitsSold(), all.sales(), all.hours(), all.result());
   }
 
+  /** By what a lot is judged, by its index in the scenario. */
+  public Judged judged(int index) {
+    float[][][] of = samples[index];
+    float[][] price = new float[months][];
+    for (int month = 0; month < months; month++) {
+      price[month] = share(of[SALES][month], of[AT_LIST][month]);
+    }
+    return new Judged(spans(of[DEATHS]), spans(of[TRUNK]), spans(price));
+  }
+
+  private static float[] share(float[] sales, float[] atList) {
+    float[] shares = new float[sales.length];
+    int sold = 0;
+    for (int draw = 0; draw < sales.length; draw++) {
+      if (atList[draw] > 0) {
+        shares[sold++] = sales[draw] / atList[draw];
+      }
+    }
+    return 2 * sold < sales.length ? new float[0] : Arrays.copyOf(shares, sold);
+  }
+
+  private static List<Span> spans(float[][] byMonth) {
+    return Arrays.stream(byMonth).map(LotDraws::span).toList();
+  }
+
+  private static Span span(float[] draws) {
+    if (draws.length == 0) {
+      return Span.NONE;
+    }
+    Tenths tenths = tenths(draws);
+    int outside = 0;
+    for (float draw : draws) {
+      double dust = DUST * Math.max(1, Math.abs(draw));
+      outside += draw < tenths.p10() - dust || draw > tenths.p90() + dust ? 1 : 0;
+    }
+    return new Span(tenths.p10(), tenths.p90(), (double) outside / draws.length);
+  }
+
+  /**
+   * What the draws say of the result of some lots together after a month, to the plan's end.
+   *
+   * @param lots their indexes in the scenario
+   */
+  public Tenths resultAfter(List<Integer> lots, int month) {
+    float[] sums = new float[scenario.plan().draws()];
+    for (int lot : lots) {
+      float[][] result = samples[lot][RESULT];
+      for (int draw = 0; draw < sums.length; draw++) {
+        sums[draw] += result[months - 1][draw] - (month < 0 ? 0 : result[month][draw]);
+      }
+    }
+    return tenths(sums);
+  }
+
   private static List<Tenths> tenths(float[][] byMonth) {
     return Arrays.stream(byMonth).map(LotDraws::tenths).toList();
   }
@@ -137,11 +234,13 @@ public final class LotDraws {
   /** Takes down one lot in one draw; flows by month, added up at the end. */
   private final class Note extends Booking {
     private final double[][] flows = new double[FIGURES][months];
+    private final double[][] list;
 
     Note(Lot lot, Luck luck) {
       super(tariff);
+      this.list = prices.gross(lot);
       int start = Math.max(0, programme.horizon().offset(lot.arrived()));
-      flows[LIVING][start] += lot.quantity();
+      flows[LIVING][start] += lot.quantity() * known.part(lot.name());
       buy(lot, start, programme.horizon().seasonYear(start), luck);
     }
 
@@ -186,12 +285,29 @@ public final class LotDraws {
     }
 
     @Override
+    public void sold(int month, int row, int grade, Quality quality, double units, double money) {
+      super.sold(month, row, grade, quality, units, money);
+      flows[AT_LIST][month] += grade < 0 ? 0 : units * list[quality.ordinal()][grade + 1];
+    }
+
+    @Override
     public void diedBefore(double plants) {
-      flows[LIVING][0] -= plants;
+      died(0, plants);
     }
 
     @Override
     public void died(int month, double plants) {
+      flows[LIVING][month] -= plants;
+      flows[DEATHS][month] += plants;
+    }
+
+    @Override
+    public void came(int month, double plants) {
+      flows[LIVING][month] += plants;
+    }
+
+    @Override
+    public void went(int month, double plants) {
       flows[LIVING][month] -= plants;
     }
 

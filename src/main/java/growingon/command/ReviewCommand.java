@@ -40,6 +40,7 @@ import picocli.CommandLine.Spec;
     })
 final class ReviewCommand implements Callable<Integer> {
   private static final String ENDING = "-review";
+  private static final int THREADS = Runtime.getRuntime().availableProcessors();
 
   @ParentCommand private GrowingOn program;
   @Spec private CommandSpec spec;
@@ -91,7 +92,7 @@ final class ReviewCommand implements Callable<Integer> {
     Destination destination = destination(inputs, keptFile);
     destination.check(ReviewReport.title(inputs.scenario().plan().name()), Optional.empty());
     progress.phase("Comparing " + inputs.daybook().size() + " lines with the plan");
-    Review review = Review.of(inputs, YearMonth.now(clock), kept.flatMap(Loaded::value));
+    Review review = Review.of(inputs, YearMonth.now(clock), kept.flatMap(Loaded::value), THREADS);
     Report report =
         ReviewReport.of(inputs, problems, review).madeOn(LocalDate.now(program.clock()));
     progress.phase("Writing " + destination.folder());

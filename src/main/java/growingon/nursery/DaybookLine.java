@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  * One happening of the daybook.
  *
  * @param date the day
- * @param lot the lot it happened to
+ * @param lot the lot it happened to; empty for what was spent on none
  * @param what what happened
  * @param quantity plants; empty where a happening may be of the whole lot, or is of none
  * @param toLot the lot that plants were split off or moved to
@@ -41,6 +41,11 @@ public record DaybookLine(
     String reason,
     String note,
     Where where) {
+  /** Whether it is of no lot, but of the whole nursery. */
+  public boolean isOfNoLot() {
+    return lot.isEmpty();
+  }
+
   /** What can happen to a lot. */
   public enum What {
     /** Plants came, bought or raised. */
@@ -85,6 +90,11 @@ public record DaybookLine(
       return ofPlants;
     }
 
+    /** Whether it may be of no lot, but of the whole nursery. */
+    public boolean mayBeOfNoLot() {
+      return this == SPENT;
+    }
+
     /** Whether plants may go to another lot by it. */
     public boolean mayJoin() {
       return this == SPLIT || this == MOVED;
@@ -99,8 +109,8 @@ public record DaybookLine(
 
   public DaybookLine {
     Objects.requireNonNull(date);
-    Check.named(lot, "the lot of a daybook line");
     Objects.requireNonNull(what);
+    Check.that(!lot.isBlank() || what.mayBeOfNoLot(), what + " needs a lot", lot);
     notNegative(quantity, "quantity");
     Check.that(!what.needsQuantity() || quantity.isPresent(), what + " needs a quantity", quantity);
     Check.that(what != What.SPLIT || toLot.isPresent(), "a split goes to a lot", toLot);

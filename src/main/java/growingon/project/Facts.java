@@ -39,6 +39,11 @@ public record Facts(Map<String, LotFacts> byLot) {
     return new Facts(other);
   }
 
+  /** Share of a lot's plants that is spoken of; 1 for one of which nothing is known. */
+  public double part(String lot) {
+    return byLot.getOrDefault(lot, LotFacts.NONE).part();
+  }
+
   LotFacts of(LotPlan plan) {
     return byLot.getOrDefault(plan.lot.name(), LotFacts.NONE);
   }

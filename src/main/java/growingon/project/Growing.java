@@ -381,14 +381,15 @@ final class Growing {
    * How the lot stands.
    *
    * @param trainingMonths whole months since training started, −1 if it has not
+   * @param ready plants that may be sold, by quality and grade
    */
-  MonthStock stock(int trainingMonths) {
+  MonthStock stock(int trainingMonths, double[][] ready) {
     boolean empty = isEmpty();
     double[] now = clock.trunks();
     double spread = empty ? 0 : Remeasured.spread(now, weights());
     double most = Arrays.stream(now).max().orElse(0);
     return new MonthStock(
-        standing(trainingMonths), empty ? 0 : meanTrunk(), spread, most, trainingMonths);
+        standing(trainingMonths), ready, empty ? 0 : meanTrunk(), spread, most, trainingMonths);
   }
 
   /** Grades the lot for sale, as {@link Grading#forSale}. */

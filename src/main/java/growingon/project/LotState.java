@@ -275,9 +275,6 @@ final class LotState {
   }
 
   private void noteMonth(int month) {
-    if (history.isDetailed()) {
-      history.monthSeen(month, plants.stock(training.months(month)));
-    }
     for (int grade = 0; grade < plan.grades().size(); grade++) {
       history.graded(month, grade, plants.shareGraded(grade, training.months(month)));
     }
@@ -287,6 +284,9 @@ final class LotState {
     }
     if (calendar.isSeasonEnd(month)) {
       history.seasonSeen(calendar.season(month), readyNow(month), plants.meanTrunk());
+    }
+    if (history.isDetailed()) {
+      history.monthSeen(month, plants.stock(training.months(month), readyNow(month)));
     }
   }
 

@@ -108,7 +108,12 @@ public final class Programme {
    * @return demand that could not be met
    */
   public List<Missed> run(Luck luck, IntFunction<Recorder> recorders) {
-    return new Run(this, luck).withRecorders(recorders);
+    return run(luck, Facts.NONE, recorders);
+  }
+
+  /** The same from what is there: what is known to have happened takes the place of luck. */
+  public List<Missed> run(Luck luck, Facts known, IntFunction<Recorder> recorders) {
+    return new Run(this, luck, known).withRecorders(recorders);
   }
 
   /**

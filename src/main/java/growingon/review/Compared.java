@@ -75,18 +75,6 @@ public record Compared(
     return new Compared(planned, real, isReal, range, plannedPlants, realPlants);
   }
 
-  /** How a figure is to be taken. */
-  public enum Judgement {
-    /** The daybook does not say it. */
-    PLANNED,
-    /** It came, but there is nothing to judge it by: the plan had no draws of it. */
-    NOT_JUDGED,
-    /** It lies within the plan's own P10 to P90: luck. */
-    LUCK,
-    /** It lies outside: look at the assumption. */
-    LOOK_AT_ASSUMPTION
-  }
-
   /** Both together; what the draws say of two figures does not add up. */
   Compared plus(Compared other) {
     return new Compared(
@@ -100,18 +88,21 @@ public record Compared(
         wholeByDaybook + other.wholeByDaybook);
   }
 
+  /** This less another; what the draws say of two figures does not add up. */
+  public Compared less(Compared other) {
+    return new Compared(
+        planned - other.planned,
+        real - other.real,
+        isReal || other.isReal,
+        Optional.empty(),
+        wholePlanned - other.wholePlanned,
+        wholeReal - other.wholeReal,
+        byDaybook - other.byDaybook,
+        wholeByDaybook - other.wholeByDaybook);
+  }
+
   /** Real less planned. */
   public double difference() {
     return real - planned;
-  }
-
-  /** How it is to be taken. */
-  public Judgement judgement() {
-    if (!isReal) {
-      return Judgement.PLANNED;
-    }
-    return range
-        .map(each -> each.holds(real) ? Judgement.LUCK : Judgement.LOOK_AT_ASSUMPTION)
-        .orElse(Judgement.NOT_JUDGED);
   }
 }

@@ -9,6 +9,7 @@ import growingon.review.book.Book;
 import growingon.review.book.LotMoney;
 import growingon.review.book.Standing;
 import growingon.review.book.Standing.OfLot;
+import growingon.review.book.Tally;
 import growingon.review.kept.Expected;
 import growingon.review.kept.KeptChances;
 import growingon.review.kept.KeptLot;
@@ -75,14 +76,15 @@ final class LotsReviewed {
                 book.isRecorded,
                 chances -> chances.living())
             .whole(plannedAlive[index], lot.wholeAlive(flows));
-    Whereabouts wholeBalance = wholeWhereabouts(lot);
+    Whereabouts shares = wholeWhereabouts(lot);
+    Whereabouts wholeBalance = book.wasSplit() ? booked(whereabouts(lot), shares) : shares;
     double costToDate = lot.costToDate(flows);
     double lived = wholeBalance.standing() + wholeBalance.sold() + wholeBalance.used();
     Compared sales =
         scaled(
             book,
             kept -> expected.salesUpTo(kept, flows),
-            LotMoney.upTo(lot.money().sales, flows),
+            sales(lot),
             book.isRecorded,
             chances -> chances.sales());
     Map<CostKind, Compared> costs = costs(lot);
@@ -105,7 +107,9 @@ final class LotsReviewed {
         scaled(
                 book,
                 kept -> expected.unitsUpTo(kept, flows),
-                LotMoney.upTo(lot.money().units, flows),
+                LotMoney.upTo(lot.money().units, flows)
+                    + book.asBooked(Tally.Of.SOLD)
+                    - book.asBooked(Tally.Of.RETURNED),
                 book.isRecorded,
                 chances -> chances.unitsSold())
             .whole(plannedSold[index], Math.round(wholeBalance.sold() - wholeBalance.returned())),
@@ -121,7 +125,7 @@ final class LotsReviewed {
         scaled(
                 book,
                 kept -> expected.at(kept.result(), flows),
-                LotMoney.upTo(lot.money().sales, flows) - lot.money().costsUpTo(flows),
+                sales(lot) - lot.money().costsUpTo(flows),
                 book.isRecorded,
                 chances -> chances.result())
             .partly(sales.byDaybook() - byDaybook(costs)),
@@ -129,6 +133,18 @@ final class LotsReviewed {
         wholeBalance,
         costToDate,
         lived > 0 ? OptionalDouble.of(costToDate / lived) : OptionalDouble.empty());
+  }
+
+  /** Money of sales as it was booked on the lot. */
+  private double sales(OfLot lot) {
+    return LotMoney.upTo(lot.money().sales, flows) + lot.book().asBooked(Tally.Of.MONEY);
+  }
+
+  /** Whole plants of a lot that was split: as booked, what is reckoned of deaths takes the rest. */
+  private static Whereabouts booked(Whereabouts exact, Whereabouts shares) {
+    Whereabouts rounded = exact.nearest();
+    Whereabouts there = rounded.withStanding(shares.standing());
+    return there.withDied(there.died() + there.difference());
   }
 
   /** A figure of which a part of the plants has its part. */
@@ -279,10 +295,16 @@ final class LotsReviewed {
 
   private Whereabouts whereabouts(OfLot lot) {
     Book book = lot.book();
-    LotHistory history = lot.history();
     if (!isHere(book)) {
       return Whereabouts.NOT_YET_HERE;
     }
+    return exactShares(lot).plus(book::asBooked);
+  }
+
+  /** Where plants went, what was before a split as shares. */
+  private Whereabouts exactShares(OfLot lot) {
+    Book book = lot.book();
+    LotHistory history = lot.history();
     double came = upTo(history::came);
     double went = upTo(history::went);
     return new Whereabouts(
@@ -305,7 +327,7 @@ final class LotsReviewed {
     if (!isHere(book)) {
       return Whereabouts.NOT_YET_HERE;
     }
-    Whereabouts exact = whereabouts(lot);
+    Whereabouts exact = exactShares(lot);
     int[] came =
         Shares.of(
             whole.cameUpTo(flows),

@@ -27,8 +27,10 @@ import java.util.Optional;
  * @param counts counts among them
  * @param lots each lot, those split off by the daybook after the one they came from
  * @param nursery all lots together
+ * @param ofNoLot what no lot cost, of which the accounts of lots know nothing
  * @param bought each lot bought within the plan that has come by the end of {@code through}
  * @param kinds how the bought lots came out by supplier, species, and seen or unseen
+ * @param judged figures held against the kept plan's draws: luck, or more than luck
  * @param losses losses by reason and lot, largest first
  * @param suspicions lines that may have to be notified, by date
  * @param traces where the plants of each passport are
@@ -44,8 +46,10 @@ public record Review(
     int counts,
     List<LotReview> lots,
     Together nursery,
+    OfNoLot ofNoLot,
     List<BoughtReview> bought,
     List<GambleKind> kinds,
+    List<Judged> judged,
     List<Loss> losses,
     List<Suspicion> suspicions,
     List<Trace> traces,
@@ -69,6 +73,14 @@ public record Review(
       Compared result) {}
 
   /**
+   * What was spent on no lot, but on the whole nursery, up to the daybook's last month.
+   *
+   * @param cost money and all hours at the hourly rate; planned is the other cash of no lot
+   * @param hours hours by the daybook
+   */
+  public record OfNoLot(Compared cost, double hours) {}
+
+  /**
    * Reviews a plan.
    *
    * @param inputs the plan with its daybook
@@ -77,13 +89,23 @@ public record Review(
    * @return what happened, and what is wrong in the records
    */
   public static Review of(Inputs inputs, YearMonth today, Optional<KeptPlan> kept) {
-    return new Reviewing(inputs, today, kept).review();
+    return of(inputs, today, kept, 1);
+  }
+
+  /**
+   * The same on so many threads; their number changes nothing but the time.
+   *
+   * @param threads how many threads draw what may still happen
+   */
+  public static Review of(Inputs inputs, YearMonth today, Optional<KeptPlan> kept, int threads) {
+    return new Reviewing(inputs, today, kept, threads).review();
   }
 
   public Review {
     lots = List.copyOf(lots);
     bought = List.copyOf(bought);
     kinds = List.copyOf(kinds);
+    judged = List.copyOf(judged);
     losses = List.copyOf(losses);
     suspicions = List.copyOf(suspicions);
     traces = List.copyOf(traces);

@@ -6,8 +6,11 @@ import growingon.nursery.DaybookLine.What;
 import growingon.nursery.Grade;
 import growingon.nursery.Horizon;
 import growingon.nursery.Inputs;
+import growingon.nursery.OtherCash;
+import growingon.nursery.Scenario;
 import growingon.problem.Problem;
 import growingon.problem.advice.DaybookAdvice;
+import growingon.project.Facts;
 import growingon.project.LotHistory;
 import growingon.project.MonthStock;
 import growingon.project.Projection;
@@ -16,6 +19,7 @@ import growingon.review.book.Bookkeeping;
 import growingon.review.book.Freezing;
 import growingon.review.book.Records;
 import growingon.review.book.Standing;
+import growingon.review.bought.Ahead;
 import growingon.review.bought.BoughtReview;
 import growingon.review.bought.BoughtReviewed;
 import growingon.review.bought.GambleKinds;
@@ -39,10 +43,12 @@ final class Reviewing {
   private final Inputs inputs;
   private final YearMonth today;
   private final Optional<KeptPlan> kept;
+  private final int threads;
   private final Bookkeeping daybook;
   private final Horizon horizon;
 
-  Reviewing(Inputs inputs, YearMonth today, Optional<KeptPlan> kept) {
+  Reviewing(Inputs inputs, YearMonth today, Optional<KeptPlan> kept, int threads) {
+    this.threads = threads;
     this.inputs = inputs;
     this.today = today;
     this.kept = kept;
@@ -53,11 +59,12 @@ final class Reviewing {
   Review review() {
     KeptPlan planned = kept.orElseGet(() -> Freezing.freezeLine(inputs));
     Expected expected = new Expected(planned, horizon);
-    Projection now =
-        Projector.project(inputs.scenario().withLots(daybook.lots()), daybook.facts(expected));
+    Scenario asItIs = inputs.scenario().withLots(daybook.lots());
+    Facts known = daybook.facts(expected);
+    Projection now = Projector.project(asItIs, known);
     Standing standing = new Standing(daybook, Accounts.of(now));
     List<LotReview> lots = new LotsReviewed(standing, expected).lots();
-    List<BoughtReview> bought = new BoughtReviewed(standing, expected).bought();
+    List<BoughtReview> bought = bought(standing, expected, asItIs, known);
     Records records = new Records(daybook, standing);
     return new Review(
         today,
@@ -69,12 +76,50 @@ final class Reviewing {
         (int) daybook.lines().stream().filter(line -> line.what() == What.COUNTED).count(),
         lots,
         LotsReviewed.together(lots, expected, daybook.through()),
+        ofNoLot(),
         bought,
         GambleKinds.of(bought),
+        judged(standing, expected, asItIs, known, lots),
         records.losses(),
         records.suspicions(),
         records.traces(),
         faults(now));
+  }
+
+  private Review.OfNoLot ofNoLot() {
+    double planned = 0;
+    for (OtherCash row : inputs.scenario().nursery().otherCash()) {
+      for (int month = 0; month <= daybook.through() && row.lot().isEmpty(); month++) {
+        planned -= row.isDue(month, horizon) ? row.amount() - row.hours() * hourlyRate() : 0;
+      }
+    }
+    double hours = daybook.ofNoLot().stream().mapToDouble(line -> line.hours().orElse(0)).sum();
+    double money = daybook.ofNoLot().stream().mapToDouble(line -> line.amount().orElse(0)).sum();
+    boolean isSaid = !daybook.ofNoLot().isEmpty();
+    double real = isSaid ? money + hours * hourlyRate() : planned;
+    return new Review.OfNoLot(new Compared(planned, real, isSaid, Optional.empty()), hours);
+  }
+
+  private double hourlyRate() {
+    return inputs.scenario().nursery().settings().hourlyRate();
+  }
+
+  private List<BoughtReview> bought(
+      Standing standing, Expected expected, Scenario asItIs, Facts known) {
+    boolean hasBought = asItIs.lots().stream().anyMatch(lot -> lot.purchase().isPresent());
+    Scenario drawn = hasBought ? asItIs : asItIs.withPlan(asItIs.plan().withDraws(0));
+    Ahead ahead = Ahead.of(drawn, known, daybook.through(), threads);
+    return new BoughtReviewed(standing, expected, ahead).bought();
+  }
+
+  private List<Judged> judged(
+      Standing standing, Expected expected, Scenario asItIs, Facts known, List<LotReview> lots) {
+    boolean canJudge = expected.kept().lots().stream().anyMatch(lot -> lot.judging().isPresent());
+    if (!canJudge) {
+      return List.of();
+    }
+    Projection asPlanned = GrownAsPlanned.of(asItIs, known, daybook);
+    return new Judging(daybook, standing, expected, asPlanned, lots).judged();
   }
 
   private List<Problem> faults(Projection now) {

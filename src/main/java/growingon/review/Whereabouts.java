@@ -1,5 +1,8 @@
 package growingon.review;
 
+import growingon.review.book.Tally;
+import java.util.function.ToDoubleFunction;
+
 /**
  * Where the plants of a lot came from and went, up to the end of the daybook's last month: arrived
  * + split in + returned + found = died + culled + sold + used + split out + lost + standing.
@@ -45,6 +48,56 @@ public record Whereabouts(
         Math.rint(splitOut),
         Math.rint(lost),
         Math.rint(standing));
+  }
+
+  /**
+   * The same without less than nothing lost or found. A count holds for the end of its month, so
+   * what it misses and what is found later in that month make good for each other.
+   */
+  private Whereabouts evened() {
+    double less = Math.min(0, lost);
+    double fewer = Math.min(0, found);
+    return new Whereabouts(
+        arrived,
+        splitIn,
+        returned,
+        found - fewer - less,
+        died,
+        culled,
+        sold,
+        used,
+        splitOut,
+        lost - less - fewer,
+        standing);
+  }
+
+  /** The same with what each part lacks to be as booked. */
+  Whereabouts plus(ToDoubleFunction<Tally.Of> lacks) {
+    return new Whereabouts(
+            arrived + lacks.applyAsDouble(Tally.Of.ARRIVED),
+            splitIn + lacks.applyAsDouble(Tally.Of.SPLIT_IN),
+            returned + lacks.applyAsDouble(Tally.Of.RETURNED),
+            found + lacks.applyAsDouble(Tally.Of.FOUND),
+            died + lacks.applyAsDouble(Tally.Of.DIED),
+            culled + lacks.applyAsDouble(Tally.Of.CULLED),
+            sold + lacks.applyAsDouble(Tally.Of.SOLD),
+            used + lacks.applyAsDouble(Tally.Of.USED),
+            splitOut + lacks.applyAsDouble(Tally.Of.SPLIT_OUT),
+            lost + lacks.applyAsDouble(Tally.Of.LOST),
+            standing)
+        .evened();
+  }
+
+  /** The same with others standing. */
+  Whereabouts withStanding(double others) {
+    return new Whereabouts(
+        arrived, splitIn, returned, found, died, culled, sold, used, splitOut, lost, others);
+  }
+
+  /** The same with others dead. */
+  Whereabouts withDied(double others) {
+    return new Whereabouts(
+        arrived, splitIn, returned, found, others, culled, sold, used, splitOut, lost, standing);
   }
 
   /** What came less what went and what stands; nil but for rounding. */

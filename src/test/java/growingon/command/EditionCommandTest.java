@@ -237,17 +237,25 @@ class EditionCommandTest {
 
   @Test
   void customer_seesPricesOnlyIfAsked_inNumbersOfFive() throws IOException {
-    String without = texts(made("--for", "customer")).get("tables/saleable-list.csv");
-    String with = texts(made("--for", "customer", "--with-prices")).get("tables/saleable-list.csv");
-    assertThat(without).contains("season,species,grade,size,ready,quantity\r\n");
-    assertThat(with).contains("season,species,grade,size,ready,quantity,list_price\r\n");
+    String without = availability("--for", "customer");
+    String with = availability("--for", "customer", "--with-prices");
+    String columns = "species,grade,size,litres,quality,now,more,from";
+    assertThat(without).contains(columns + ",wanted\r\n");
+    assertThat(with).contains(columns + ",list_price,wanted\r\n");
     List<String> lines = without.lines().skip(2).toList();
     assertThat(lines).isNotEmpty();
-    lines.forEach(
-        line ->
-            assertThat(Integer.parseInt(line.substring(line.lastIndexOf(',') + 1)) % 5)
-                .as(line)
-                .isZero());
+    for (String line : lines) {
+      List<String> cells = List.of(line.split(",", -1));
+      int now = cells.get(5).isEmpty() ? 0 : Integer.parseInt(cells.get(5));
+      int more = cells.get(6).isEmpty() ? 0 : Integer.parseInt(cells.get(6));
+      assertThat(now % 5 + more % 5).as(line).isZero();
+      assertThat(now + more).as(line).isPositive();
+      assertThat(cells.get(7).isEmpty()).as(line).isEqualTo(more == 0);
+    }
+  }
+
+  private String availability(String... options) throws IOException {
+    return texts(made(options)).get("tables/availability-patio-trees.csv");
   }
 
   @Test

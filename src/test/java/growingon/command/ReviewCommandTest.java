@@ -57,8 +57,8 @@ class ReviewCommandTest {
     assertThat(ran.out())
         .contains("Withyfold Nursery, two seasons on: what happened until 2024-10-28.\n")
         .contains(
-            "More than luck: plants alive of 5 lots, trunks of 5, sales of 5 and hours of 4; see"
-                + " Lots against plan.\n")
+            "More than luck: 8 of 15 figures judged (deaths, growth, price); by luck alone about 2.7"
+                + " would be: ")
         .contains("Compared with the plan kept as two seasons on.")
         .contains("Polder tridents paid: ")
         .contains("Cobnut Farm crabs did not pay: ")
@@ -73,6 +73,16 @@ class ReviewCommandTest {
         .isDirectoryContaining("glob:**figures.json");
     assertThat(Files.readString(folder.resolve("r").resolve("report.html")))
         .contains("Did the bought lots pay");
+  }
+
+  @Test
+  void planKeptWithItsDraws_isReadBack_andJudgedBy() {
+    assertThat(keep().code()).isZero();
+
+    Ran ran = review("r");
+
+    assertThat(ran.code()).as(ran.err()).isZero();
+    assertThat(ran.out()).contains("More than luck: 8 of 15 figures judged");
   }
 
   @Test

@@ -82,6 +82,7 @@ final class DemoDaybook {
     whips();
     maples();
     yews();
+    ofNoLot("2023-10", 268, 3.5, "pump of the irrigation mended");
     lines.sort(Comparator.comparing(Line::date));
     return counted();
   }
@@ -149,7 +150,7 @@ final class DemoDaybook {
     counts(WHIPS, "2023-11", 16.4, 17);
     works(WHIPS, "2024-03", "", 0, 3.5, "undercut");
     works(WHIPS, "2024-05", "", 0, 4, "hoed");
-    dies(WHIPS, "2024-05", 5, "");
+    dies(WHIPS, "2024-05", 5, "notifiable? wilted from the tip");
     dies(WHIPS, "2024-07", 3, "voles");
     counts(WHIPS, "2024-10", 20.1, 19);
   }
@@ -238,6 +239,12 @@ final class DemoDaybook {
     String spent = amount == 0 ? "" : money(amount * near(0.05));
     String rest = rest("amount", spent, "hours", worked, "reason", kind, "note", job);
     lines.add(new Line(day(month), lot, "spent", 0, "", rest));
+  }
+
+  /** Money and hours that no lot caused. */
+  private void ofNoLot(String month, double amount, double hours, String note) {
+    String rest = rest("amount", money(amount), "hours", number(hours), "note", note);
+    lines.add(new Line(day(month), "", "spent", 0, "", rest));
   }
 
   /** Sells so many within a month, a few to each customer. */

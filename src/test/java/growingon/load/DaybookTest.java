@@ -57,6 +57,21 @@ class DaybookTest {
   }
 
   @Test
+  void lineWithoutALot_isOfTheNurseryWhereMoneyWasSpent_andAnErrorElsewhere() throws IOException {
+    Files.writeString(
+        folder.resolve("daybook.csv"),
+        "date,lot,what,quantity,amount\n2026-11-20,,spent,,268\n2026-11-21,,died,3,\n");
+    Loader.Reading reading = SmallNursery.read(folder);
+    assertThat(reading.findings().problems())
+        .extracting(Object::toString)
+        .contains("daybook.csv, row 3, column lot: this value is missing; fill it in")
+        .noneMatch(each -> each.contains("row 2"));
+    Files.writeString(
+        folder.resolve("daybook.csv"), "date,lot,what,quantity,amount\n2026-11-20,,spent,,268\n");
+    assertThat(lines()).singleElement().matches(DaybookLine::isOfNoLot);
+  }
+
+  @Test
   void line_ofEveryColumn_isReadWhole() {
     assertThat(lines().get(5))
         .isEqualTo(

@@ -10,6 +10,7 @@ import growingon.problem.Problem;
 import growingon.problem.Where;
 import growingon.problem.advice.DaybookAdvice;
 import growingon.review.Compared;
+import growingon.review.Judged;
 import growingon.review.LotReview;
 import growingon.review.Review;
 import growingon.review.Whereabouts;
@@ -26,6 +27,7 @@ import growingon.review.bought.BoughtReview.Verdict.Why;
 import growingon.review.bought.Cause;
 import growingon.review.bought.CauseStep;
 import growingon.review.bought.GambleKind;
+import growingon.review.kept.KeptSpan;
 import growingon.review.kept.Range;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -85,11 +87,13 @@ public final class SampleReview {
             real(310, 297),
             planned(2600),
             real(1600, 2111)),
+        new Review.OfNoLot(real(120, 150), 3),
         bought,
         List.of(
             new GambleKind(
                 GambleKind.By.SUPPLIER, "Hill Farm Plants", 6, 2, 2, 2, 0, 1050, 900, 310),
             new GambleKind(GambleKind.By.SEEN, "unseen", 6, 2, 2, 2, 0, 1050, 900, 310)),
+        judged(),
         List.of(
             new Loss("frost", "Larch", "Hill Farm Plants", "far larch", What.DIED, 12, 3, false),
             new Loss("", "Larch", "Hill Farm Plants", "tall larch", What.LOST, 2, 1, false)),
@@ -114,6 +118,21 @@ public final class SampleReview {
   public static Problem fault() {
     return DaybookAdvice.beforeTheLot(
         new Where("daybook.csv", "", 9, "date"), "2026-01-03", "far larch", "2026-12");
+  }
+
+  private static List<Judged> judged() {
+    KeptSpan.At luck = new KeptSpan.At(2, 9, 0.17);
+    KeptSpan.At all = new KeptSpan.At(1, 11, 0.15);
+    return List.of(
+        new Judged("far larch", Judged.What.DEATHS, 4, 12, Optional.of(luck), all),
+        new Judged("far larch", Judged.What.GROWTH, 3.3, 9.6, Optional.of(luck), all),
+        new Judged(
+            "far larch",
+            Judged.What.PRICE,
+            1,
+            1.02,
+            Optional.empty(),
+            new KeptSpan.At(0.93, 1.08, 0.2)));
   }
 
   private static Compared real(double planned, double real) {
@@ -253,6 +272,7 @@ public final class SampleReview {
         Math.round(standing),
         Math.round(standing),
         0,
+        standing > 0 ? Optional.of(new Range(-310, 40, 270)) : Optional.empty(),
         351.10,
         new Payback(state, back, Optional.of(YearMonth.of(2028, 1))),
         even,

@@ -37,13 +37,16 @@ import growingon.review.bought.Cause;
 import growingon.review.bought.CausePart;
 import growingon.review.bought.GambleKind;
 import growingon.review.kept.KeptChances;
+import growingon.review.kept.KeptJudged;
+import growingon.review.kept.KeptJudging;
 import growingon.review.kept.KeptLot;
 import growingon.review.kept.KeptPlan;
-import growingon.review.kept.KeptQuantiles;
+import growingon.review.kept.KeptSpan;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -132,6 +135,53 @@ class ReviewTest {
   }
 
   @Test
+  void salesBeforeASplit_stayWithTheLotTheyWereBookedOn_andThePartsAddUp() {
+    Review review =
+        review(
+            twoHundred(),
+            new Diary()
+                .on("2026-11-20", "liners", SOLD, 20)
+                .amount(410)
+                .on("2026-12-01", "liners", SPLIT, 90)
+                .to("liners A")
+                .on("2026-12-20", "liners A", SOLD, 30)
+                .amount(590)
+                .on("2026-12-21", "liners", RETURNED, 2)
+                .amount(41));
+    LotReview rest = lot(review, "liners");
+    LotReview split = lot(review, "liners A");
+    assertThat(rest.unitsSold().byDaybook()).isCloseTo(18, within(TINY));
+    assertThat(rest.sales().byDaybook()).isCloseTo(369, within(TINY));
+    assertThat(split.unitsSold().byDaybook()).isCloseTo(30, within(TINY));
+    assertThat(split.sales().byDaybook()).isCloseTo(590, within(TINY));
+    assertThat(review.nursery().sales().real()).isCloseTo(959, within(TINY));
+    // 200 came, 20 went, 90 were split off, 2 came back.
+    assertThat(rest.wholeBalance())
+        .isEqualTo(new Whereabouts(200, 0, 2, 0, 0, 0, 20, 0, 90, 0, 92));
+    assertThat(split.wholeBalance()).isEqualTo(new Whereabouts(0, 90, 0, 0, 0, 0, 30, 0, 0, 0, 60));
+    assertThat(rest.result().difference() + split.result().difference())
+        .isCloseTo(review.nursery().result().difference(), within(1e-6));
+  }
+
+  @Test
+  void costOfNoLot_isTheNurserys_andNoLotsAccountChanges() {
+    Diary counted = new Diary().on("2026-12-20", "liners", COUNTED, 200);
+    Diary spent =
+        new Diary()
+            .on("2026-12-20", "liners", COUNTED, 200)
+            .on("2026-12-05", "", SPENT)
+            .amount(268)
+            .hours(3);
+    Review without = review(twoHundred(), counted);
+    Review with = review(twoHundred(), spent);
+    assertThat(with.faults()).isEmpty();
+    assertThat(with.lots()).isEqualTo(without.lots());
+    assertThat(with.ofNoLot().cost().byDaybook()).isCloseTo(268 + 3 * 12, within(TINY));
+    assertThat(with.ofNoLot().hours()).isEqualTo(3);
+    assertThat(without.ofNoLot().cost().real()).isZero();
+  }
+
+  @Test
   void salesAfterASplit_goToTheRightPart() {
     Review review =
         review(
@@ -150,7 +200,7 @@ class ReviewTest {
   }
 
   @Test
-  void salesBeforeASplit_goAlongByShare() {
+  void plantsAndTheirSales_splitAfterASale_areThoseOfTheLotSoldFrom() {
     Review review =
         review(
             twoHundred(),
@@ -159,8 +209,8 @@ class ReviewTest {
                 .amount(800)
                 .on("2026-12-01", "liners", SPLIT, 40)
                 .to("liners A"));
-    assertThat(lot(review, "liners A").sales().real()).isCloseTo(200, within(1e-6));
-    assertThat(lot(review, "liners").sales().real()).isCloseTo(600, within(1e-6));
+    assertThat(lot(review, "liners A").sales().real()).isCloseTo(0, within(1e-6));
+    assertThat(lot(review, "liners").sales().real()).isCloseTo(800, within(1e-6));
     assertThat(lot(review, "liners A").alive().real()).isCloseTo(40, within(1e-6));
     assertThat(lot(review, "liners").alive().real()).isCloseTo(120, within(1e-6));
   }
@@ -602,24 +652,43 @@ class ReviewTest {
   }
 
   @Test
-  void realFigure_insideThePlansTenths_isLuck_outsideOne_isAnAssumption() {
+  void deaths_insideOutsideLuckAndOutsideAll_areTakenSo_andAliveIsNotJudged() {
     Scenario scenario = twoHundred();
     KeptPlan line = Freezing.freeze(new Diary().of(scenario), 1, done -> {});
-    Review calm = judged(scenario, line, 150, 190);
-    assertThat(lot(calm, "liners").alive().judgement()).isEqualTo(Compared.Judgement.LUCK);
-    Review odd = judged(scenario, line, 181, 190);
-    assertThat(lot(odd, "liners").alive().judgement())
-        .isEqualTo(Compared.Judgement.LOOK_AT_ASSUMPTION);
-    assertThat(lot(odd, "liners").hours().judgement()).isEqualTo(Compared.Judgement.PLANNED);
-    assertThat(odd.keptName()).contains("test plan");
+    // 20 of 200 are missing at the count.
+    assertThat(judged(scenario, line, span(15, 25), span(10, 30))).isEqualTo(Judged.Take.LUCK);
+    assertThat(judged(scenario, line, span(5, 19), span(5, 25)))
+        .isEqualTo(Judged.Take.MORE_THAN_LUCK);
+    assertThat(judged(scenario, line, span(5, 12), span(5, 19)))
+        .isEqualTo(Judged.Take.MORE_THAN_KNOWN);
   }
 
-  /** 180 are counted, against draws that lay between two numbers. */
-  private static Review judged(Scenario scenario, KeptPlan line, double low, double high) {
-    List<Double> lows = Collections.nCopies(36, low);
-    List<Double> highs = Collections.nCopies(36, high);
-    KeptQuantiles living = new KeptQuantiles(lows, lows, highs);
-    KeptQuantiles none = KeptQuantiles.NONE;
+  private static KeptSpan span(double low, double high) {
+    return new KeptSpan(
+        Collections.nCopies(36, low), Collections.nCopies(36, high), Collections.nCopies(36, 0.15));
+  }
+
+  /** How the deaths of 180 counted of 200 are taken. */
+  private static Judged.Take judged(Scenario scenario, KeptPlan line, KeptSpan luck, KeptSpan all) {
+    KeptPlan kept = judgedBy(line, luck, all);
+    Inputs inputs = new Diary().on("2026-11-20", "liners", COUNTED, 180).of(scenario);
+    Review review = Review.of(inputs, TODAY, Optional.of(kept));
+    assertThat(review.judged()).hasSize(1);
+    Judged deaths = review.judged().get(0);
+    assertThat(deaths.what()).isEqualTo(Judged.What.DEATHS);
+    assertThat(deaths.real()).isCloseTo(20, within(TINY));
+    assertThat(deaths.outsideByLuck()).isEqualTo(0.15);
+    return deaths.take();
+  }
+
+  private static KeptPlan judgedBy(KeptPlan line, KeptSpan luck, KeptSpan all) {
+    KeptSpan none = new KeptSpan(List.of(), List.of(), List.of());
+    KeptJudging judging =
+        new KeptJudging(
+            new KeptJudged(all, none, none),
+            Optional.of(new KeptJudged(luck, none, none)),
+            Collections.nCopies(36, 3.0),
+            Map.of());
     KeptLot lot = line.lots().get(0);
     KeptLot drawn =
         new KeptLot(
@@ -638,20 +707,18 @@ class ReviewTest {
             lot.hours(),
             lot.costs(),
             lot.result(),
-            new KeptChances(living, none, none, none, none, none));
-    KeptPlan kept =
-        new KeptPlan(
-            line.name(),
-            line.firstMonth(),
-            line.seasons(),
-            200,
-            1,
-            List.of(drawn),
             KeptChances.NONE,
-            Optional.empty(),
-            List.of());
-    Inputs inputs = new Diary().on("2026-11-20", "liners", COUNTED, 180).of(scenario);
-    return Review.of(inputs, TODAY, Optional.of(kept));
+            Optional.of(judging));
+    return new KeptPlan(
+        line.name(),
+        line.firstMonth(),
+        line.seasons(),
+        200,
+        1,
+        List.of(drawn),
+        KeptChances.NONE,
+        Optional.empty(),
+        List.of());
   }
 
   @Test

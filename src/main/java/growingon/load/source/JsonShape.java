@@ -18,6 +18,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.regex.Pattern;
 
 /**
@@ -102,7 +103,8 @@ public final class JsonShape {
             });
   }
 
-  private void checkValue(String key, Field field, Type type) {
+  private void checkValue(String key, Field field, Type given) {
+    Type type = present(given);
     Cell value = field.value();
     boolean map = type instanceof ParameterizedType of && of.getRawType() == Map.class;
     boolean list = type instanceof ParameterizedType of && of.getRawType() == List.class;
@@ -126,6 +128,13 @@ public final class JsonShape {
     } else if (list) {
       checkItems(key, (Cell.Items) value, field, type);
     }
+  }
+
+  /** What may be left out is of a shape where it is there. */
+  private static Type present(Type type) {
+    return type instanceof ParameterizedType of && of.getRawType() == Optional.class
+        ? of.getActualTypeArguments()[0]
+        : type;
   }
 
   /** Plain values of a list are looked at when they are read. */

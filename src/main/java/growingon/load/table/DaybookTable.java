@@ -163,9 +163,12 @@ public final class DaybookTable {
   }
 
   private Draft draft(Row row) {
-    row.needs(DATE, LOT, WHAT);
+    row.needs(DATE, WHAT);
     Optional<LocalDate> date = row.find(DATE, As.DATE);
     Optional<What> what = row.find(WHAT, WHATS);
+    if (!what.map(What::mayBeOfNoLot).orElse(false)) {
+      row.needs(LOT);
+    }
     what.ifPresent(found -> checkNeeds(row, found));
     what.ifPresent(found -> tellLots(row, found, date));
     date.filter(found -> found.isAfter(today))
@@ -234,7 +237,7 @@ public final class DaybookTable {
         () ->
             new DaybookLine(
                 draft.date.orElseThrow(),
-                lot.orElseThrow(),
+                lot.orElse(""),
                 draft.what.orElseThrow(),
                 quantity,
                 toLot,

@@ -51,7 +51,7 @@ final class Anonymous {
         switch (edition.audience()) {
           case PARTNER -> plan.name();
           case BANK -> "Plan from " + Labels.month(plan.firstMonth());
-          case CUSTOMER -> "Saleable list";
+          case CUSTOMER -> CustomerEdition.TITLE;
         };
     return new Plan(
         name,

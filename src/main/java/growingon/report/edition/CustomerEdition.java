@@ -1,16 +1,11 @@
 package growingon.report.edition;
 
 import growingon.money.Accounts;
-import growingon.money.bought.ValueJoin;
-import growingon.nursery.Grade;
-import growingon.nursery.Horizon;
 import growingon.nursery.Inputs;
 import growingon.nursery.Nursery;
-import growingon.project.Projection;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.TableBuilder;
-import growingon.report.figures.Context;
-import growingon.report.figures.Trade;
+import growingon.report.edition.Availability.Line;
 import growingon.report.model.Answer;
 import growingon.report.model.Kind;
 import growingon.report.model.Report;
@@ -21,57 +16,45 @@ import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.Set;
-import java.util.function.Function;
+import org.apache.commons.lang3.StringUtils;
 
-/** What a customer sees: what is for sale, in numbers rounded down to fives. */
+/**
+ * What a customer sees: the plants that stand and can be had this season and the next, a page for
+ * each grade ladder, in numbers rounded down to fives, with a column to order in.
+ */
 final class CustomerEdition {
   /** A customer is not told the plan's name. */
-  static final String TITLE = "Saleable list";
+  static final String TITLE = "Availability list";
 
-  private static final int ROUNDED_TO = 5;
-
-  private final Context context;
-  private final Horizon horizon;
   private final Nursery nursery;
   private final boolean prices;
   private final String currency;
-  private final Function<Trade.Cell, Double> listPrice;
+  private final YearMonth first;
+  private final YearMonth until;
+  private final List<Line> lines;
 
-  /** A line of the list. */
-  private record Line(
-      String season,
-      String species,
-      String grade,
-      String size,
-      YearMonth ready,
-      int plants,
-      double price) {}
-
-  private CustomerEdition(Context context, boolean prices) {
-    Projection projection = context.accounts().projection();
-    this.context = context;
-    this.horizon = projection.horizon();
-    this.nursery = projection.scenario().nursery();
+  private CustomerEdition(Inputs seen, Availability availability, boolean prices) {
+    this.nursery = seen.scenario().nursery();
     this.prices = prices;
     this.currency = nursery.settings().currency();
-    this.listPrice = Trade.listPrices(projection);
+    this.first = seen.scenario().plan().firstMonth();
+    this.until = availability.until();
+    this.lines = availability.lines();
   }
 
   static Report of(Inputs seen, Accounts accounts, boolean prices) {
-    Context context =
-        new Context(seen, accounts, ValueJoin.NOTHING_BOUGHT, Optional.empty(), List.of());
-    return new CustomerEdition(context, prices).report();
+    Availability availability = new Availability(accounts.projection().scenario());
+    return new CustomerEdition(seen, availability, prices).report();
   }
 
   private List<String> leftOut() {
     List<String> out = new ArrayList<>();
-    out.add("plants that are kept, held back or not yet of a grade for sale");
+    out.add("plants that are kept, held back, reserved or not yet of a grade for sale");
+    out.add("plants that are not in the nursery yet");
     out.add("exact numbers: they are rounded down to fives, and fewer than five are not listed");
     if (!prices) {
       out.add("prices");
@@ -81,119 +64,108 @@ final class CustomerEdition {
   }
 
   private Report report() {
-    List<Line> lines = lines();
-    Table list = table(lines);
-    List<String> sentences = new ArrayList<>();
+    List<String> told = List.of(summary(), valid());
+    List<String> sentences = new ArrayList<>(told);
     sentences.add("Left out of this edition: " + String.join("; ", leftOut()) + ".");
-    sentences.add(summary(lines));
-    List<Sheet> sheets =
-        List.of(
-            new Sheet("Saleable list", sentences, List.of(list), List.of(), true),
-            FilledSheet.of("Cautions", List.of(), cautions()));
+    List<Sheet> sheets = new ArrayList<>();
+    sheets.add(new Sheet(TITLE, sentences, List.of(), List.of(), true));
+    byLadder().forEach((ladder, of) -> sheets.add(page(ladder, of)));
+    sheets.add(FilledSheet.of("Cautions", List.of(), cautions()));
     return new Report(
         TITLE,
         nursery.settings().name(),
         prices ? currency : "",
-        horizon.firstMonth().toString(),
+        first.toString(),
         sheets,
         List.of(),
         List.of(),
         sentences,
         List.of(),
-        List.of(new Answer("What will be for sale", List.of(summary(lines)), List.of(), List.of())),
+        List.of(new Answer("What is for sale", told, List.of(), List.of())),
         leftOut());
   }
 
-  private List<Line> lines() {
-    List<Line> lines = new ArrayList<>();
-    for (List<Trade.Cell> cells : Trade.bySpecies(context).byGrade()) {
-      Trade.Cell first = cells.get(0);
-      double price = listPrice.apply(first);
-      int plants = (int) (Trade.saleable(cells).whole() / ROUNDED_TO * ROUNDED_TO);
-      if (price > 0 && plants > 0) {
-        lines.add(
-            new Line(
-                horizon.seasonLabel(first.season()),
-                first.lot().lot().species(),
-                first.grade(),
-                size(first),
-                ready(cells),
-                plants,
-                price));
-      }
-    }
-    return lines;
+  private Map<String, List<Line>> byLadder() {
+    Map<String, List<Line>> byLadder = new LinkedHashMap<>();
+    lines.forEach(
+        line ->
+            byLadder.computeIfAbsent(line.key().ladder(), ladder -> new ArrayList<>()).add(line));
+    return byLadder;
   }
 
-  /** From the grade's least trunk up to that of the next grade that asks for a thicker one. */
-  private static String size(Trade.Cell cell) {
-    List<Grade> grades = cell.lot().grades();
-    for (int i = 0; i < grades.size(); i++) {
-      if (grades.get(i).name().equals(cell.grade())) {
-        double least = grades.get(i).leastTrunkMm();
-        String from = Labels.whole(least);
-        return grades.stream()
-            .skip(i)
-            .mapToDouble(Grade::leastTrunkMm)
-            .filter(next -> next > least)
-            .mapToObj(next -> from + "–" + Labels.whole(next) + " mm")
-            .findFirst()
-            .orElse(from + " mm and more");
-      }
-    }
-    throw new IllegalStateException("a plant is of a grade of its ladder: " + cell.grade());
+  private Sheet page(String ladder, List<Line> of) {
+    return new Sheet(
+        StringUtils.capitalize(ladder),
+        List.of(valid()),
+        List.of(table(ladder, of)),
+        List.of(),
+        true);
   }
 
-  private YearMonth ready(List<Trade.Cell> line) {
-    int sold = line.stream().mapToInt(Trade.Cell::firstSold).min().getAsInt();
-    return horizon.month(Math.min(sold, horizon.seasonLast(line.get(0).season())));
-  }
-
-  private Table table(List<Line> lines) {
+  private Table table(String ladder, List<Line> of) {
+    String name = "availability-" + ladder.replaceAll("[^\\p{L}\\p{N}]+", "-");
     TableBuilder table =
-        TableBuilder.table("saleable-list", "For sale")
+        TableBuilder.table(name, StringUtils.capitalize(ladder))
             .note(
                 "Size: trunk above the root flare; a plant may be thicker where a higher grade asks"
-                    + " for longer training. Ready: the first month of the season in which they can"
-                    + " be had. Plants not sold in a season are listed again in the next."
-                    + (prices ? " Price: of a first, each, without VAT." : ""))
-            .text("season")
+                    + " for longer training. Litres: of the pot. More: besides those that can be had"
+                    + " now, from the month on in which nine tenths of them stand."
+                    + (prices ? " Price: each, without VAT." : ""))
             .text("species")
             .text("grade")
             .text("size")
-            .month("ready")
-            .column("quantity", "", Kind.COUNT);
+            .column("litres", "", Kind.COUNT)
+            .text("quality")
+            .column("now", "", Kind.COUNT)
+            .column("more", "", Kind.COUNT)
+            .month("from");
     if (prices) {
       table.column("list price", currency, Kind.MONEY_EACH);
     }
-    for (Line line : lines) {
-      List<Object> row = new ArrayList<>(List.of(line.season(), line.species(), line.grade()));
-      row.addAll(List.of(line.size(), line.ready(), line.plants()));
-      if (prices) {
-        row.add(line.price());
-      }
-      table.row(row.toArray());
-    }
+    table.text("wanted").wide(WANTED_WIDE);
+    of.forEach(line -> table.row(cells(line)));
     return table.build();
   }
 
-  private static String summary(List<Line> lines) {
+  private static final int WANTED_WIDE = 9;
+
+  private Object[] cells(Line line) {
+    List<Object> cells =
+        new ArrayList<>(
+            Arrays.asList(
+                line.key().species(),
+                line.key().grade(),
+                line.key().size(),
+                line.key().litres() > 0 ? (Integer) (int) line.key().litres() : null,
+                line.key().quality().toString(),
+                line.now() > 0 ? (Integer) line.now() : null,
+                line.more() > 0 ? (Integer) line.more() : null,
+                line.from().orElse(null)));
+    if (prices) {
+      cells.add(line.key().price());
+    }
+    cells.add(null);
+    return cells.toArray();
+  }
+
+  private String valid() {
+    return "As of %s; valid until the end of %s or while stocks last."
+        .formatted(Labels.month(first), Labels.month(until));
+  }
+
+  private String summary() {
     if (lines.isEmpty()) {
-      return "Nothing is for sale within this plan.";
+      return "Nothing that stands is for sale this season or the next.";
     }
-    Map<String, Integer> bySeason = new LinkedHashMap<>();
-    Set<String> species = new LinkedHashSet<>();
-    for (Line line : lines) {
-      bySeason.merge(line.season(), line.plants(), Integer::sum);
-      species.add(line.species());
-    }
-    List<String> seasons = new ArrayList<>();
-    bySeason.forEach(
-        (season, plants) -> seasons.add("%s at least %s".formatted(season, Labels.whole(plants))));
-    return "For sale, of %s: %s."
+    int now = lines.stream().mapToInt(Line::now).sum();
+    int more = lines.stream().mapToInt(Line::more).sum();
+    long species = lines.stream().map(line -> line.key().species()).distinct().count();
+    return "For sale, of %s: %s now, and at least %s more until the end of %s."
         .formatted(
-            Phrases.counted(species.size(), "species", "species"),
-            Phrases.list(seasons) + " plants");
+            Phrases.counted((int) species, "species", "species"),
+            Phrases.plants(now),
+            Labels.whole(more),
+            Labels.month(until));
   }
 
   private static Table cautions() {

@@ -55,7 +55,10 @@ final class AgainstPlanSheet {
               .formatted(LOTS, Labels.whole(review.lots().size())));
     }
     List<Table> tables = new AgainstPlanSheet(shown, currency, "lots-").tables();
-    return FilledSheet.of(NAME, sentences, tables.toArray(Table[]::new));
+    List<Table> all = new ArrayList<>();
+    all.add(LuckTable.of(review));
+    all.addAll(tables);
+    return FilledSheet.of(NAME, sentences, all.toArray(Table[]::new));
   }
 
   /** Tables of all lots, where the sheet shows only some. */

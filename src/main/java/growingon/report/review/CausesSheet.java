@@ -50,7 +50,7 @@ final class CausesSheet {
   private static Table all(Review review, String currency) {
     TableBuilder table =
         TableBuilder.table("causes", "The difference of each lot by cause")
-            .note("Above nil: better than planned. " + Sentences.WITHOUT_VAT)
+            .note("Above nil: better than planned. " + Sentences.AS_BOOKED)
             .text("lot");
     for (Cause cause : Cause.values()) {
       table.summed(cause.toString(), currency, Kind.MONEY).flagged(Column.Flag.BELOW_ZERO);

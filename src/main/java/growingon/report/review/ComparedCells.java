@@ -15,8 +15,8 @@ final class ComparedCells {
   /** What the marks mean; stands above the tables that have them. */
   static final String NOTE =
       "Assumed: what the daybook does not say, by the plan for the plants that are there. P10 to P90: what the kept plan"
-          + " itself had for likely; a figure of the daybook between them is luck, one outside asks whether"
-          + " the assumption is right.";
+          + " itself had for likely. What is more than luck is told by deaths, growth and price alone: the"
+          + " others go by what you sold.";
 
   private ComparedCells() {}
 
@@ -27,7 +27,7 @@ final class ComparedCells {
     add(table, "assumed", unit, kind);
     add(table, "difference", unit, kind);
     Kind edge = kind == Kind.PLANTS ? Kind.COUNT : kind;
-    table.column("P10", unit, edge).column("P90", unit, edge).text("how to take it");
+    table.column("P10", unit, edge).column("P90", unit, edge);
   }
 
   private static void add(TableBuilder table, String heading, String unit, Kind kind) {
@@ -47,8 +47,6 @@ final class ComparedCells {
     cells.add(plants ? real(figure).minus(planned(figure)) : (Object) figure.difference());
     cells.add(figure.range().map(each -> edge(each.p10(), kind)).orElse(null));
     cells.add(figure.range().map(each -> edge(each.p90(), kind)).orElse(null));
-    boolean nothing = figure.planned() == 0 && figure.difference() == 0;
-    cells.add(nothing ? null : words(figure.judgement()));
     return cells.toArray();
   }
 
@@ -89,7 +87,6 @@ final class ComparedCells {
             figure.isReal() ? null : figure.real(),
             null,
             null,
-            null,
             null));
     return cells.toArray();
   }
@@ -97,13 +94,5 @@ final class ComparedCells {
   /** Whether there is or was to be any. */
   static boolean saysAnything(Compared figure) {
     return !Negligible.is(Math.abs(figure.planned())) || !Negligible.is(Math.abs(figure.real()));
-  }
-
-  private static String words(Compared.Judgement judgement) {
-    return switch (judgement) {
-      case PLANNED, NOT_JUDGED -> null;
-      case LUCK -> "luck";
-      case LOOK_AT_ASSUMPTION -> "look at the assumption";
-    };
   }
 }

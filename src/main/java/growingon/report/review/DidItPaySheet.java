@@ -11,6 +11,7 @@ import growingon.report.text.Sentences;
 import growingon.review.Review;
 import growingon.review.bought.BoughtReview;
 import growingon.review.bought.BoughtReview.ToBeEven;
+import growingon.review.kept.Range;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -25,7 +26,7 @@ final class DidItPaySheet {
       return Sheet.of(NAME);
     }
     List<String> sentences = new ArrayList<>(words.verdicts());
-    sentences.add(Sentences.WITHOUT_VAT);
+    sentences.add(Sentences.AS_BOOKED);
     return new Sheet(
         NAME,
         sentences,
@@ -40,12 +41,17 @@ final class DidItPaySheet {
             .note(
                 "Result: sales less plants, carriage, pots, substrate, materials, all hours at the"
                     + " hourly rate, care and place; what was split off counts with the lot that"
-                    + " was bought. Cash so far: hours at the share that is paid, no place.")
+                    + " was bought. Cash so far: hours at the share that is paid, no place. P10, P50 and"
+                    + " P90: what expected now may become, by luck and by what is not known from now"
+                    + " on; of a lot without a line as planned. Expected now is the run with expected"
+                    + " values; where demand binds, P50 lies below it.")
             .text("lot")
             .text("supplier")
             .text("verdict");
     money(table, currency, "cost landed", "cash so far", "result so far", "result to come");
     table.summed("expected now", currency, Kind.MONEY).flagged(Column.Flag.BELOW_ZERO);
+    table.column("P10", currency, Kind.MONEY).column("P50", currency, Kind.MONEY);
+    table.column("P90", currency, Kind.MONEY);
     money(table, currency, "planned");
     table.summed("difference", currency, Kind.MONEY).flagged(Column.Flag.BELOW_ZERO);
     for (BoughtReview each : review.bought()) {
@@ -58,6 +64,9 @@ final class DidItPaySheet {
           each.resultSoFar(),
           each.resultToCome(),
           each.expected(),
+          each.likely().map(Range::p10).orElse(null),
+          each.likely().map(Range::p50).orElse(null),
+          each.likely().map(Range::p90).orElse(null),
           each.planned(),
           each.differenceCents() / 100.0);
     }

@@ -21,7 +21,7 @@ final class GamblesSheet {
             .note(
                 "Every bought lot that has come, once by supplier, once by species, once by whether"
                     + " its quality was known when it was bought. "
-                    + Sentences.WITHOUT_VAT)
+                    + Sentences.AS_BOOKED)
             .text("by")
             .text("kind");
     for (String heading : new String[] {"lots", "paid", "did not pay", "undecided", "too young"}) {

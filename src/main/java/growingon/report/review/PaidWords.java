@@ -95,8 +95,23 @@ final class PaidWords {
             : "%s %s than planned%s"
                 .formatted(
                     money(Math.abs(difference)), difference > 0 ? "more" : "less", mostly(bought));
-    return "Result so far %s; over the whole plan %s expected, %s."
-        .formatted(money(bought.resultSoFar()), money(bought.expected()), against);
+    return "Result so far %s; over the whole plan %s expected%s, %s."
+        .formatted(money(bought.resultSoFar()), money(bought.expected()), likely(bought), against);
+  }
+
+  /** What it may become, where anything is still open. */
+  private String likely(BoughtReview bought) {
+    return bought
+        .likely()
+        .filter(range -> range.p90() - range.p10() >= 1)
+        .map(
+            range ->
+                " (P10 %s, P50 %s, P90 %s)"
+                    .formatted(
+                        Labels.whole(range.p10()),
+                        Labels.whole(range.p50()),
+                        Labels.whole(range.p90())))
+        .orElse("");
   }
 
   /** The causes that weigh most. */

@@ -33,8 +33,8 @@ final class ReviewSummarySheet {
         TableBuilder.table("so-far", "The nursery so far")
             .note(
                 "Up to the end of the daybook's last month. What the daybook does not say is"
-                    + " assumed. "
-                    + Sentences.WITHOUT_VAT)
+                    + " assumed. Costs of no lot are planned as other cash, and count their hours. "
+                    + Sentences.AS_BOOKED)
             .text("what")
             .text("unit");
     ComparedCells.columns(table, "", Kind.NUMBER);
@@ -42,8 +42,13 @@ final class ReviewSummarySheet {
     row(table, "plants sold", "plants", all.unitsSold(), Kind.PLANTS);
     row(table, "sales", currency, all.sales(), Kind.MONEY);
     row(table, "hours", "hours", all.hours(), Kind.HOURS);
-    row(table, "costs", currency, all.costs(), Kind.MONEY);
-    row(table, "result", currency, all.result(), Kind.MONEY);
+    row(table, "costs of lots", currency, all.costs(), Kind.MONEY);
+    row(table, "result of lots", currency, all.result(), Kind.MONEY);
+    Compared ofNoLot = review.ofNoLot().cost();
+    if (ofNoLot.planned() != 0 || ofNoLot.real() != 0) {
+      row(table, "costs of no lot", currency, ofNoLot, Kind.MONEY);
+      row(table, "result", currency, all.result().less(ofNoLot), Kind.MONEY);
+    }
     return table.build();
   }
 

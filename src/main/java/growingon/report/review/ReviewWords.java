@@ -1,14 +1,11 @@
 package growingon.report.review;
 
-import static growingon.review.Compared.Judgement.LOOK_AT_ASSUMPTION;
-
 import growingon.nursery.Inputs;
 import growingon.nursery.Settings;
 import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
 import growingon.report.words.Headlines;
-import growingon.review.Compared;
-import growingon.review.LotReview;
+import growingon.review.Judged;
 import growingon.review.Review;
 import growingon.review.book.Loss;
 import growingon.review.book.Suspicion;
@@ -18,7 +15,6 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
 import java.util.stream.Stream;
 import org.apache.commons.text.WordUtils;
 
@@ -30,12 +26,10 @@ final class ReviewWords {
   private static final int LOTS_TOLD = 12;
   private static final int REASONS_NAMED = 4;
   private static final int FIGURES_NAMED = 3;
+  private static final int FIGURES_TOLD = 12;
   private static final int REASONS_IN_TERMINAL = 3;
 
   static final String INDENT = "  ";
-
-  /** What is looked at for more than luck. */
-  private static final Map<String, Function<LotReview, Compared>> FIGURES = figures();
 
   private final Inputs inputs;
   private final Review review;
@@ -66,7 +60,7 @@ final class ReviewWords {
     }
     lines.add(soldAndAlive());
     lines.add(losses(REASONS_IN_TERMINAL));
-    moreThanLuck().ifPresent(lines::add);
+    moreThanLuck(FIGURES_NAMED).ifPresent(lines::add);
     lines.addAll(faults());
     return lines.stream().flatMap(ReviewWords::wrapped).toList();
   }
@@ -168,7 +162,7 @@ final class ReviewWords {
     List<String> sentences = new ArrayList<>();
     sentences.add(soldAndAlive());
     sentences.add(losses(REASONS_NAMED));
-    assumptions().ifPresent(sentences::add);
+    moreThanLuck(FIGURES_TOLD).ifPresent(sentences::add);
     return sentences;
   }
 
@@ -213,53 +207,38 @@ final class ReviewWords {
     return reason.isEmpty() ? "no reason given" : reason;
   }
 
-  /** Figures that lie outside what the plan's own draws had for likely. */
-  private Optional<String> assumptions() {
-    List<String> parts = new ArrayList<>();
-    FIGURES.forEach(
-        (what, figure) -> {
-          List<String> lots = unlikely(figure).map(each -> each.lot().name()).toList();
-          if (!lots.isEmpty()) {
-            parts.add("%s of %s".formatted(what, Phrases.list(lots, FIGURES_NAMED, "lots")));
-          }
-        });
-    return parts.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            "More than luck (outside the plan's P10 to P90), so look at the assumptions: %s."
-                .formatted(String.join("; ", parts)));
+  /** What lies outside of what luck alone had for likely, and how much of it luck would bring. */
+  private Optional<String> moreThanLuck(int named) {
+    if (review.judged().isEmpty()) {
+      return Optional.empty();
+    }
+    List<Judged> more =
+        review.judged().stream().filter(each -> each.take() != Judged.Take.LUCK).toList();
+    double byLuck = review.judged().stream().mapToDouble(Judged::outsideByLuck).sum();
+    return Optional.of(
+        "More than luck: %s of %s (deaths, growth, price); by luck alone about %s would be%s."
+            .formatted(
+                more.isEmpty() ? "none" : more.size(),
+                Phrases.counted(review.judged().size(), "figure judged", "figures judged"),
+                tenths(byLuck),
+                more.isEmpty() ? "" : ": " + Phrases.list(told(more), named, "figures")));
   }
 
-  /** The same in one line. */
-  private Optional<String> moreThanLuck() {
-    List<String> parts = new ArrayList<>();
-    FIGURES.forEach(
-        (what, figure) -> {
-          long lots = unlikely(figure).count();
-          if (lots > 0) {
-            String counted =
-                parts.isEmpty() ? Phrases.counted((int) lots, "lot", "lots") : "" + lots;
-            parts.add("%s of %s".formatted(what, counted));
-          }
-        });
-    return parts.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            "More than luck: %s; see %s.".formatted(Phrases.list(parts), AgainstPlanSheet.NAME));
+  private static String tenths(double number) {
+    double rounded = Math.rint(number * 10) / 10;
+    return rounded == Math.rint(rounded) ? "" + (long) rounded : "" + rounded;
   }
 
-  private Stream<LotReview> unlikely(Function<LotReview, Compared> figure) {
-    return review.lots().stream()
-        .filter(each -> figure.apply(each).judgement() == LOOK_AT_ASSUMPTION);
-  }
-
-  private static Map<String, Function<LotReview, Compared>> figures() {
-    Map<String, Function<LotReview, Compared>> figures = new LinkedHashMap<>();
-    figures.put("plants alive", LotReview::alive);
-    figures.put("trunks", LotReview::trunkMm);
-    figures.put("sales", LotReview::sales);
-    figures.put("hours", LotReview::hours);
-    return figures;
+  private static List<String> told(List<Judged> more) {
+    return more.stream()
+        .map(
+            each ->
+                "%s of %s%s"
+                    .formatted(
+                        each.what(),
+                        each.lot(),
+                        each.take() == Judged.Take.MORE_THAN_KNOWN ? " (" + each.take() + ")" : ""))
+        .toList();
   }
 
   /** How many faults the records have. */

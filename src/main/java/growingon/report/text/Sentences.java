@@ -7,6 +7,11 @@ public final class Sentences {
   public static final String WITHOUT_VAT =
       "All amounts are without VAT, in prices of the first month.";
 
+  /** Stands where what was booked and what is still to come are added up. */
+  public static final String AS_BOOKED =
+      "All amounts are without VAT: what the daybook says as booked, the rest in prices of the"
+          + " plan's first month.";
+
   public static final String EXPECTED =
       "Plants are expected numbers, made whole lot by lot so that all sheets add up; figures.json has"
           + " them in full.";

@@ -42,6 +42,7 @@ public final class Book {
   public double splitOut;
   public double returned;
   public double used;
+  public double stolen;
   public double arrivedLater;
   public boolean saysQualities;
   public boolean saysTrunk;
@@ -49,6 +50,8 @@ public final class Book {
   public Map<String, Double> countedGrades = Map.of();
   public int gradesCountedIn = NEVER;
   public final Spending spending = new Spending();
+  private final Tally shared = new Tally();
+  private final Tally booked = new Tally();
   final Map<Join, Double> joinsOut = new LinkedHashMap<>();
   final Map<Join, Double> joinsIn = new LinkedHashMap<>();
   private final ArrayDeque<Where> lastRows = new ArrayDeque<>();
@@ -112,6 +115,30 @@ public final class Book {
     this.splitFrom = splitFrom;
     this.root = root;
     this.alive = lot.quantity();
+    if (splitFrom.isEmpty()) {
+      note(Tally.Of.ARRIVED, lot.quantity());
+    }
+  }
+
+  /** A line says something of this lot. */
+  void note(Tally.Of of, double more) {
+    shared.add(of, more);
+    booked.add(of, more);
+  }
+
+  /** The projection does not know of it: it has a lot that was split off from the start. */
+  void noteBooked(Tally.Of of, double more) {
+    booked.add(of, more);
+  }
+
+  /** What a figure by shares lacks to be what was booked on this lot; nil unless it was split. */
+  public double asBooked(Tally.Of of) {
+    return booked.get(of) - shared.get(of);
+  }
+
+  /** Whether it was split off, or another was from it. */
+  public boolean wasSplit() {
+    return part != 1;
   }
 
   /** A share of it becomes a lot of its own, with its share of all that happened so far. */
@@ -131,6 +158,7 @@ public final class Book {
     splitOut = from.splitOut * share;
     returned = from.returned * share;
     used = from.used * share;
+    stolen = from.stolen * share;
     arrivedLater = from.arrivedLater * share;
     saysQualities = from.saysQualities;
     saysTrunk = from.saysTrunk;
@@ -145,6 +173,7 @@ public final class Book {
     scale(from.dead, share, dead);
     scale(from.joined, share, joined);
     spending.copy(from.spending, share);
+    shared.copy(from.shared, share);
     from.joinsIn.forEach((join, weight) -> joinsIn.put(join, weight * share));
     if (from != this) {
       counts.addAll(from.counts);
@@ -279,7 +308,9 @@ public final class Book {
       rows = 0;
       counted.rows().forEach(this::remember);
       goneThrough = Math.max(goneThrough, month);
-      moveAlive(month, Optional.empty(), counted.plants().getAsDouble() - alive);
+      double more = counted.plants().getAsDouble() - alive;
+      note(more > 0 ? Tally.Of.FOUND : Tally.Of.LOST, Math.abs(more));
+      moveAlive(month, Optional.empty(), more);
     }
     counts.add(new Booked.Count(lot.name(), month, counted, before, alive));
     if (month >= 0) {
@@ -310,6 +341,11 @@ public final class Book {
   /** A line that does not change the number of plants. */
   void note() {
     isRecorded = true;
+  }
+
+  /** Whether the daybook says of a month of the plan how many plants died by it. */
+  public boolean saysDeaths() {
+    return goneThrough >= 0;
   }
 
   /** Trunks as measured, by month. */

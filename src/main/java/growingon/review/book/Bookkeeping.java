@@ -89,6 +89,7 @@ public final class Bookkeeping {
   private final Set<String> toldOf = new HashSet<>();
   private final List<DaybookLine> lines;
   private final List<Graded> graded = new ArrayList<>();
+  private final List<DaybookLine> ofNoLot = new ArrayList<>();
   private final List<Problem> faults = new ArrayList<>();
   private final int through;
   private final Optional<LocalDate> lastDate;
@@ -255,6 +256,12 @@ public final class Bookkeeping {
   }
 
   private void read(DaybookLine line) {
+    if (line.isOfNoLot()) {
+      if (isPlanned(month(line))) {
+        ofNoLot.add(line);
+      }
+      return;
+    }
     Optional<Book> found = book(line);
     if (found.isEmpty()) {
       if (line.toLot().isPresent()) {
@@ -277,19 +284,30 @@ public final class Bookkeeping {
     switch (line.what()) {
       case ARRIVED -> arrive(book, line, month);
       case RETURNED -> comeBack(book, line, month);
-      case FOUND -> book.come(line, month, line.quantity().orElseThrow());
+      case FOUND -> {
+        book.note(Tally.Of.FOUND, line.quantity().orElseThrow());
+        book.come(line, month, line.quantity().orElseThrow());
+      }
       case DIED -> {
         noteDead(book, line, month);
+        noteGone(book, Tally.Of.DIED, line);
         go(book, line, month, Way.DIED);
       }
-      case CULLED -> go(book, line, month, Way.CULLED);
+      case CULLED -> {
+        noteGone(book, Tally.Of.CULLED, line);
+        go(book, line, month, Way.CULLED);
+      }
       case LOST -> lose(book, line, month);
       case SOLD -> {
         checkAlive(book, line);
+        noteLeft(book, month, Tally.Of.SOLD, line);
+        book.note(Tally.Of.MONEY, month >= 0 ? line.amount().orElse(0) : 0);
         book.leave(line, month, true, line.amount());
       }
       case USED -> {
         checkAlive(book, line);
+        noteLeft(book, month, Tally.Of.USED, line);
+        book.note(Tally.Of.MONEY, month >= 0 ? line.amount().orElse(0) : 0);
         book.leave(line, month, false, OptionalDouble.empty());
       }
       default -> book.note();
@@ -299,8 +317,24 @@ public final class Bookkeeping {
   private void lose(Book book, DaybookLine line, int month) {
     if (!line.reason().strip().toLowerCase(Locale.ROOT).startsWith(STOLEN)) {
       noteDead(book, line, month);
+    } else if (month >= 0) {
+      book.stolen += Math.min(line.quantity().orElseThrow(), book.alive);
     }
+    noteGone(book, Tally.Of.LOST, line);
     go(book, line, month, Way.WENT);
+  }
+
+  private static void noteGone(Book book, Tally.Of of, DaybookLine line) {
+    book.note(of, Math.min(line.quantity().orElseThrow(), book.alive));
+  }
+
+  /** Of what left before the plan only the number alive is known. */
+  private static void noteLeft(Book book, int month, Tally.Of of, DaybookLine line) {
+    double plants = line.quantity().orElseThrow();
+    noteGone(book, month >= 0 ? of : Tally.Of.DIED, line);
+    double found = month >= 0 ? Math.max(0, plants - book.alive) : 0;
+    book.note(of, found);
+    book.note(Tally.Of.FOUND, found);
   }
 
   private static void noteDead(Book book, DaybookLine line, int month) {
@@ -311,12 +345,14 @@ public final class Bookkeeping {
     double plants = line.quantity().orElseThrow();
     if (month >= 0) {
       book.returned += plants;
+      book.note(Tally.Of.MONEY, -line.amount().orElse(0));
       book.spending.takeBack(
           new CameBack(month, line.grade(), line.quality(), plants, line.amount().orElse(0)));
       if (line.amount().isEmpty()) {
         faults.add(DaybookAdvice.returnedWithoutRefund(line.where(), line.lot(), number(plants)));
       }
     }
+    book.note(Tally.Of.RETURNED, plants);
     book.come(line, month, plants);
   }
 
@@ -336,6 +372,7 @@ public final class Bookkeeping {
     } else {
       book.arrivedLater += month >= 0 ? line.quantity().orElseThrow() : 0;
       book.noteJoined(month, line.quantity().orElseThrow());
+      book.note(Tally.Of.ARRIVED, line.quantity().orElseThrow());
       book.come(line, month, line.quantity().orElseThrow());
     }
   }
@@ -386,6 +423,8 @@ public final class Bookkeeping {
     if (to == null) {
       Book child = from.splitOff(from.lot.as(line.toLot().get(), papers(from.lot)), share);
       books.put(child.lot.name(), child);
+      from.noteBooked(Tally.Of.SPLIT_OUT, plants);
+      child.noteBooked(Tally.Of.SPLIT_IN, plants);
     } else {
       join(from, to, line, month, share, plants);
     }
@@ -397,6 +436,8 @@ public final class Bookkeeping {
   }
 
   private void join(Book from, Book to, DaybookLine line, int month, double share, double plants) {
+    from.note(Tally.Of.SPLIT_OUT, plants);
+    to.note(Tally.Of.SPLIT_IN, plants);
     from.go(line, month, Way.WENT, plants);
     to.come(line, month, plants);
     to.noteJoined(month, plants);
@@ -511,9 +552,19 @@ public final class Bookkeeping {
     return lines;
   }
 
+  /** The lot of the plan that a lot was split off from, or the lot itself. */
+  public Optional<String> root(String lot) {
+    return Optional.ofNullable(books.get(lot)).map(book -> book.root);
+  }
+
   /** What can be learnt from the book of each lot, in the order of {@link #lots}. */
   public List<Booked> booked() {
     return inOrder().stream().map(Book::booked).toList();
+  }
+
+  /** What was spent within the plan on no lot, but on the whole nursery. */
+  public List<DaybookLine> ofNoLot() {
+    return ofNoLot;
   }
 
   /** Lines that say a grade. */

@@ -1,10 +1,14 @@
 package growingon.review.book;
 
+import growingon.chance.Chances;
 import growingon.chance.LotDraws;
 import growingon.money.Accounts;
 import growingon.money.CostKind;
+import growingon.money.ListPrices;
+import growingon.nursery.Grade;
 import growingon.nursery.Inputs;
 import growingon.nursery.Lot;
+import growingon.nursery.Nursery;
 import growingon.nursery.Offer;
 import growingon.nursery.Plan;
 import growingon.nursery.Quality;
@@ -15,11 +19,14 @@ import growingon.project.Projection;
 import growingon.project.Projector;
 import growingon.review.kept.KeptBands;
 import growingon.review.kept.KeptChances;
+import growingon.review.kept.KeptJudged;
+import growingon.review.kept.KeptJudging;
 import growingon.review.kept.KeptLot;
 import growingon.review.kept.KeptOffer;
 import growingon.review.kept.KeptPlan;
 import growingon.review.kept.KeptQuantiles;
 import growingon.review.kept.KeptSale;
+import growingon.review.kept.KeptSpan;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -48,39 +55,63 @@ public final class Freezing {
    */
   public static KeptPlan freeze(Inputs inputs, int threads, IntConsumer done) {
     Scenario scenario = inputs.scenario();
-    LotDraws draws = scenario.plan().draws() > 0 ? LotDraws.draw(scenario, threads, done) : null;
-    List<KeptChances> chances = new ArrayList<>();
-    for (int lot = 0; lot < scenario.lots().size(); lot++) {
-      chances.add(draws == null ? KeptChances.NONE : chances(draws.lot(lot)));
+    return scenario.plan().draws() == 0
+        ? freezeLine(inputs)
+        : freeze(inputs, new Drawn(scenario, threads, done));
+  }
+
+  /** Draws of a plan, and of the same with luck alone where the two can be told apart. */
+  private static final class Drawn {
+    final LotDraws all;
+    final Optional<LotDraws> luck;
+
+    Drawn(Scenario scenario, int threads, IntConsumer done) {
+      this.all = LotDraws.draw(scenario, threads, done);
+      this.luck = scenario.isKnown() ? Optional.of(all) : luckAlone(scenario, threads);
     }
-    KeptChances nursery = draws == null ? KeptChances.NONE : chances(draws.together());
-    return freeze(inputs, scenario.plan().draws(), chances, nursery);
+
+    private static Optional<LotDraws> luckAlone(Scenario scenario, int threads) {
+      return Chances.isToldApart(scenario)
+          ? Optional.of(LotDraws.draw(scenario.known(), threads, each -> {}))
+          : Optional.empty();
+    }
+  }
+
+  private static KeptPlan freeze(Inputs inputs, Drawn drawn) {
+    List<KeptChances> chances = new ArrayList<>();
+    for (int lot = 0; lot < inputs.scenario().lots().size(); lot++) {
+      chances.add(chances(drawn.all.lot(lot)));
+    }
+    return freeze(inputs, Optional.of(drawn), chances, chances(drawn.all.together()));
   }
 
   /** Freezes a plan's line alone. */
   public static KeptPlan freezeLine(Inputs inputs) {
     List<KeptChances> none =
         inputs.scenario().lots().stream().map(lot -> KeptChances.NONE).toList();
-    return freeze(inputs, 0, none, KeptChances.NONE);
+    return freeze(inputs, Optional.empty(), none, KeptChances.NONE);
   }
 
   private static KeptPlan freeze(
-      Inputs inputs, int draws, List<KeptChances> chances, KeptChances nursery) {
+      Inputs inputs, Optional<Drawn> drawn, List<KeptChances> chances, KeptChances nursery) {
     Freezing freezing = new Freezing(inputs.scenario());
     Plan plan = inputs.scenario().plan();
     List<KeptLot> lots = new ArrayList<>();
     for (int lot = 0; lot < chances.size(); lot++) {
-      lots.add(freezing.lot(freezing.projection.lots().get(lot), chances.get(lot)));
+      int index = lot;
+      LotHistory history = freezing.projection.lots().get(lot);
+      Optional<KeptJudging> judging = drawn.map(each -> freezing.judging(each, index, history));
+      lots.add(freezing.lot(history, chances.get(lot), judging));
     }
     return new KeptPlan(
         plan.name(),
         plan.firstMonth().toString(),
         plan.seasons(),
-        draws,
+        drawn.isPresent() ? plan.draws() : 0,
         plan.seed(),
         lots,
         nursery,
-        draws == 0 ? Optional.empty() : Optional.of(KeptBands.of(inputs.scenario())),
+        drawn.map(each -> KeptBands.of(inputs.scenario())),
         inputs.offers().stream().map(offer -> offer(offer, inputs.scenario())).toList());
   }
 
@@ -101,7 +132,59 @@ public final class Freezing {
         months.stream().map(LotDraws.Tenths::p90).toList());
   }
 
-  private KeptLot lot(LotHistory history, KeptChances chances) {
+  private KeptJudging judging(Drawn drawn, int index, LotHistory history) {
+    double[] died = new double[projection.horizon().months()];
+    double sum = history.diedBefore();
+    for (int month = 0; month < died.length; month++) {
+      sum += history.died(month);
+      died[month] = sum;
+    }
+    return new KeptJudging(
+        judged(drawn.all.judged(index), hasPriceLuck(history.lot())),
+        drawn.luck.map(luck -> judged(luck.judged(index), hasPriceLuck(history.lot()))),
+        byMonth(month -> died[month]),
+        listPrices(history.lot()));
+  }
+
+  /** Whether the plan says how far prices spread; else every real price would be unlikely. */
+  private boolean hasPriceLuck(Lot lot) {
+    Nursery nursery = projection.scenario().nursery();
+    return nursery.demand().stream()
+        .filter(row -> row.ladder().equals(nursery.ladderOf(lot).name()))
+        .anyMatch(row -> row.priceSpread() > 0);
+  }
+
+  private static KeptJudged judged(LotDraws.Judged figures, boolean hasPriceLuck) {
+    return new KeptJudged(
+        span(figures.deaths()),
+        span(figures.trunkMm()),
+        span(hasPriceLuck ? figures.price() : List.of()));
+  }
+
+  private static KeptSpan span(List<LotDraws.Span> months) {
+    return new KeptSpan(
+        months.stream().map(LotDraws.Span::p10).toList(),
+        months.stream().map(LotDraws.Span::p90).toList(),
+        months.stream().map(LotDraws.Span::outside).toList());
+  }
+
+  private Map<String, Double> listPrices(Lot lot) {
+    Nursery nursery = projection.scenario().nursery();
+    double[][] gross = new ListPrices(nursery).gross(lot);
+    List<Grade> grades = nursery.ladderOf(lot).grades();
+    Map<String, Double> prices = new LinkedHashMap<>();
+    for (Quality quality : Quality.values()) {
+      for (int grade = 0; grade < grades.size(); grade++) {
+        double price = gross[quality.ordinal()][grade + 1];
+        if (price > 0) {
+          prices.put(KeptJudging.key(grades.get(grade).name(), quality.toString()), price);
+        }
+      }
+    }
+    return prices;
+  }
+
+  private KeptLot lot(LotHistory history, KeptChances chances, Optional<KeptJudging> judging) {
     LotMoney money = LotMoney.of(accounts.lot(history.lot().name()).ledger());
     Lot lot = history.lot();
     double[] result = new double[money.months()];
@@ -126,7 +209,8 @@ public final class Freezing {
         byMonth(month -> money.hours[month]),
         costs(money),
         byMonth(month -> result[month]),
-        chances);
+        chances,
+        judging);
   }
 
   private List<Double> byMonth(IntToDoubleFunction figure) {

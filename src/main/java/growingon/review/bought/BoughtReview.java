@@ -26,6 +26,8 @@ import java.util.Optional;
  * @param wholeStanding whole plants alive now that are not kept
  * @param wholeToCome whole plants that are still to be sold within the plan
  * @param unsoldAtList list price of those unsold at the end of the plan; in no result
+ * @param likely between what its result over the whole plan is now likely to lie; empty without
+ *     draws
  * @param planned result over the whole plan as planned
  * @param payback when its money is back
  * @param toBeEven what must be sold to be even; empty where it is even already or has nothing to
@@ -48,6 +50,7 @@ public record BoughtReview(
     long wholeStanding,
     long wholeToCome,
     double unsoldAtList,
+    Optional<Range> likely,
     double planned,
     Payback payback,
     Optional<ToBeEven> toBeEven,

@@ -37,13 +37,15 @@ public final class BoughtReviewed {
   private static final double NIL = 1e-9;
 
   private final Standing standing;
+  private final Ahead ahead;
   private final Expected expected;
   private final Horizon horizon;
   private final Nursery nursery;
   private final int through;
 
-  public BoughtReviewed(Standing standing, Expected expected) {
+  public BoughtReviewed(Standing standing, Expected expected, Ahead ahead) {
     this.standing = standing;
+    this.ahead = ahead;
     this.expected = expected;
     this.horizon = standing.projection().horizon();
     this.nursery = standing.projection().scenario().nursery();
@@ -121,6 +123,7 @@ public final class BoughtReviewed {
         wholeStands,
         wholeToCome,
         unsold,
+        likely(family, soFar),
         Arrays.stream(plannedFlows).sum(),
         payback(flows, plannedFlows),
         toBeEven(outlook, family),
@@ -128,6 +131,20 @@ public final class BoughtReviewed {
         Causes.steps(planned(lot.name()), real(family), grown.of(family)),
         new BoughtReview.Money(
             runningSum(plannedFlows), runningSum(flows), plannedRange(lot.name())));
+  }
+
+  /**
+   * P10 to P90 of its result over the whole plan, from what is there on. Of a lot without a line it
+   * is the plan's own.
+   */
+  private Optional<Range> likely(List<OfLot> family, double soFar) {
+    if (family.stream().noneMatch(lot -> lot.book().isRecorded)) {
+      return expected
+          .lot(family.get(0).book().root)
+          .flatMap(kept -> expected.range(kept.chances().result(), horizon.months() - 1));
+    }
+    List<Integer> indexes = family.stream().map(standing.lots()::indexOf).toList();
+    return ahead.resultToCome(indexes).map(range -> range.plus(soFar));
   }
 
   /** A range for each month of the plan, empty unless the kept plan has one for all of them. */

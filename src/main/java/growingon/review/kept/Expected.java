@@ -53,6 +53,11 @@ public final class Expected {
     return quantiles.at(month + shift);
   }
 
+  /** What lies in a month between nine in ten and one in ten of the draws. */
+  public Optional<KeptSpan.At> span(KeptSpan span, int month) {
+    return span.at(month + shift);
+  }
+
   /** Whether a sale comes up to a month. */
   public boolean isWithin(KeptSale sale, int month) {
     return sale.month() <= month + shift;

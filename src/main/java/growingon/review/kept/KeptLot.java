@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.Stream;
 
 /**
@@ -29,6 +30,7 @@ import java.util.stream.Stream;
  * @param costs costs of the month by kind, as {@link CostKind} writes them
  * @param result sales less all costs up to the month's end, those before the plan left out
  * @param chances quantiles; every list empty where there were no draws
+ * @param judging how luck is told from more than luck; empty without draws and in older files
  */
 public record KeptLot(
     String name,
@@ -46,7 +48,8 @@ public record KeptLot(
     List<Double> hours,
     Map<String, List<Double>> costs,
     List<Double> result,
-    KeptChances chances) {
+    KeptChances chances,
+    Optional<KeptJudging> judging) {
   public KeptLot {
     living = List.copyOf(living);
     trunkMm = List.copyOf(trunkMm);

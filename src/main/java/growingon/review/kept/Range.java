@@ -17,6 +17,11 @@ public record Range(double p10, double p50, double p90) {
     return figure >= p10 - rounding && figure <= p90 + rounding;
   }
 
+  /** The same of a figure that is so much more. */
+  public Range plus(double more) {
+    return new Range(p10 + more, p50 + more, p90 + more);
+  }
+
   /** The same of a part of the plants. */
   public Range times(double part) {
     return new Range(p10 * part, p50 * part, p90 * part);
