@@ -17,6 +17,7 @@ import growingon.problem.Where;
 import growingon.problem.advice.ListAdvice;
 import growingon.project.Projector;
 import growingon.report.edition.Edition;
+import growingon.report.figures.Context;
 import growingon.report.model.Audience;
 import growingon.report.model.Report;
 import growingon.report.plan.PlanReport;
@@ -235,10 +236,21 @@ final class PlanCommand implements Callable<Integer> {
     ValueJoin join =
         audience == Audience.PARTNER ? ValueJoin.of(seen.scenario()) : ValueJoin.NOTHING_BOUGHT;
     progress.phase("Writing " + destination.folder());
-    Report report = issued(edition.report(seen, accounts, join));
+    Report report = issued(edition.report(seen, accounts, join, chancesOf(whole, progress)));
     List<String> notices = destination.write(report);
     return new Outcome(
         Optional.of(report), destination.folder(), notices, Optional.empty(), problems);
+  }
+
+  /** The whole plan with its draws; a customer is told of none. */
+  private Optional<Context> chancesOf(Inputs whole, Progress progress) {
+    if (audience == Audience.CUSTOMER || whole.scenario().plan().draws() == 0) {
+      return Optional.empty();
+    }
+    Accounts accounts = Accounts.of(Projector.project(whole.scenario()));
+    ValueJoin join = ValueJoin.of(whole.scenario());
+    Optional<Chances> chances = draw(accounts, join.bought(), progress);
+    return Optional.of(new Context(whole, accounts, join, chances, List.of()));
   }
 
   private Optional<Chances> draw(Accounts accounts, List<BoughtLot> bought, Progress progress) {

@@ -544,7 +544,10 @@ class OnePlantProperties {
     Inputs inputs = context.inputs();
     Inputs seen = edition.seen(inputs);
     return edition.report(
-        seen, Accounts.of(Projector.project(seen.scenario())), ValueJoin.NOTHING_BOUGHT);
+        seen,
+        Accounts.of(Projector.project(seen.scenario())),
+        ValueJoin.NOTHING_BOUGHT,
+        Optional.empty());
   }
 
   /** A partner sees the same plants, of lots under other names. */

@@ -5,6 +5,7 @@ import growingon.money.LotAccount;
 import growingon.money.bought.ValueJoin;
 import growingon.nursery.Horizon;
 import growingon.nursery.Inputs;
+import growingon.nursery.Lot;
 import growingon.project.Projection;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.Picked;
@@ -55,8 +56,10 @@ final class BankEdition {
   private final Horizon horizon;
   private final String currency;
   private final LadderTotals money;
+  private final Risk risk;
 
-  private BankEdition(Context context) {
+  private BankEdition(Context context, Optional<Context> whole) {
+    this.risk = new Risk(whole, lot -> "bought lot " + number(whole.orElseThrow(), lot));
     this.context = context;
     this.projection = context.accounts().projection();
     this.horizon = projection.horizon();
@@ -64,10 +67,19 @@ final class BankEdition {
     this.money = LadderTotals.receipts(context);
   }
 
-  static Report of(Inputs seen, Accounts accounts) {
+  /** Bought lots are numbered in the order in which they are told. */
+  private static int number(Context whole, Lot lot) {
+    List<Lot> bought =
+        whole.inputs().scenario().lots().stream()
+            .filter(each -> each.purchase().isPresent())
+            .toList();
+    return bought.indexOf(lot) + 1;
+  }
+
+  static Report of(Inputs seen, Accounts accounts, Optional<Context> whole) {
     Context context =
         new Context(seen, accounts, ValueJoin.NOTHING_BOUGHT, Optional.empty(), List.of());
-    return new BankEdition(context).report();
+    return new BankEdition(context, whole).report();
   }
 
   private Report report() {
@@ -85,7 +97,11 @@ final class BankEdition {
   private List<Sheet> sheets() {
     CashDigest cash = new CashDigest(context.accounts(), false, false);
     List<Sheet> sheets = new ArrayList<>();
-    sheets.add(EditionReport.summary(LEFT_OUT, hasTotals() ? List.of(totals()) : List.of()));
+    List<Table> first = new ArrayList<>(hasTotals() ? List.of(totals()) : List.of());
+    if (risk.isKnown()) {
+      first.add(risk.seasons());
+    }
+    sheets.add(EditionReport.summary(LEFT_OUT, first));
     sheets.add(FilledSheet.of("Sales", List.of(Sentences.WITHOUT_VAT), salesTable(), sold()));
     sheets.add(FilledSheet.of("Saleable", List.of(Sentences.EXPECTED), saleable()));
     sheets.add(new Sheet("Cash", cashWords(), cash.tables(), List.of(), false));
@@ -168,6 +184,9 @@ final class BankEdition {
     answers.add(new Answer("What it sells", sells, salesTable().notes(), List.of()));
     answers.add(
         new Answer("Cash and value", cashWords(), List.of(Sentences.WITHOUT_VAT), List.of()));
+    if (risk.isKnown()) {
+      answers.add(new Answer("How sure it is", risk.sentences(), List.of(), List.of()));
+    }
     return answers;
   }
 

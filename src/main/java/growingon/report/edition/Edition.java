@@ -3,10 +3,12 @@ package growingon.report.edition;
 import growingon.money.Accounts;
 import growingon.money.bought.ValueJoin;
 import growingon.nursery.Inputs;
+import growingon.report.figures.Context;
 import growingon.report.model.Audience;
 import growingon.report.model.Report;
 import java.util.Locale;
 import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A plan as somebody else may see it. What is left out cannot leak: the plan is projected again
@@ -56,13 +58,14 @@ public record Edition(Audience audience, boolean costs, boolean prices) {
    *
    * @param seen what {@link #seen} gave
    * @param accounts of a projection of it
-   * @param bought what each lot bought within it is worth
+   * @param join what each lot bought within it is worth
+   * @param whole the plan as its grower sees it, with its chances; of these an edition tells odds
    */
-  public Report report(Inputs seen, Accounts accounts, ValueJoin join) {
+  public Report report(Inputs seen, Accounts accounts, ValueJoin join, Optional<Context> whole) {
     Report report =
         switch (audience) {
-          case PARTNER -> PartnerEdition.of(seen, accounts, join, costs);
-          case BANK -> BankEdition.of(seen, accounts);
+          case PARTNER -> PartnerEdition.of(seen, accounts, join, whole, costs);
+          case BANK -> BankEdition.of(seen, accounts, whole);
           case CUSTOMER -> CustomerEdition.of(seen, accounts, prices);
         };
     return report.madeFor(audience);

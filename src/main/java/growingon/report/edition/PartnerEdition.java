@@ -24,9 +24,7 @@ import growingon.report.model.Table;
 import growingon.report.plan.Answers;
 import growingon.report.plan.BenchSpaceSheet;
 import growingon.report.plan.CashDigest;
-import growingon.report.plan.HoursSheet;
 import growingon.report.plan.LotAccountsSheet;
-import growingon.report.plan.LotsBoughtSheet;
 import growingon.report.plan.LotsSheet;
 import growingon.report.plan.NotesSheet;
 import growingon.report.plan.PlanReport;
@@ -40,8 +38,10 @@ import growingon.report.text.Sentences;
 import growingon.report.words.CashWords;
 import growingon.whole.WholeLot;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** What a partner sees: the whole nursery, with lots under an alias. */
 final class PartnerEdition {
@@ -49,17 +49,28 @@ final class PartnerEdition {
   private final SeasonFigures figures;
   private final boolean costs;
   private final String currency;
+  private final HoursShare hours;
+  private final Risk risk;
 
-  private PartnerEdition(Context context, boolean costs) {
+  private PartnerEdition(Context context, Optional<Context> whole, boolean costs) {
+    this.hours = new HoursShare(context);
+    this.risk = new Risk(whole, lot -> alias(whole.orElseThrow(), lot));
     this.context = context;
     this.figures = context.seasons();
     this.costs = costs;
     this.currency = context.inputs().scenario().nursery().settings().currency();
   }
 
-  static Report of(Inputs seen, Accounts accounts, ValueJoin join, boolean costs) {
+  /** Lots stand in the same order as in the whole plan. */
+  private String alias(Context whole, Lot lot) {
+    int index = whole.inputs().scenario().lots().indexOf(lot);
+    return context.inputs().scenario().lots().get(index).name();
+  }
+
+  static Report of(
+      Inputs seen, Accounts accounts, ValueJoin join, Optional<Context> whole, boolean costs) {
     Context context = new Context(seen, accounts, join, Optional.empty(), List.of());
-    return new PartnerEdition(context, costs).report();
+    return new PartnerEdition(context, whole, costs).report();
   }
 
   private List<String> leftOut() {
@@ -67,9 +78,10 @@ final class PartnerEdition {
     out.add("names of lots: an alias stands for each, the same from run to run");
     out.add("notes, reasons, customer codes, plant passports and origins");
     if (!costs) {
-      out.add("suppliers, what plants cost, foreign currencies, and offers not taken");
+      out.add("suppliers, what plants and lots cost, foreign currencies, and offers not taken");
     }
-    out.add("the hourly rate");
+    out.add("the hourly rate: work by month stands as a share, and cash by season");
+    out.add("what a bought lot gains in money");
     out.add("jobs, orders, weights, count sheets and values as typed");
     out.add("problems found, and names of files and folders");
     return out;
@@ -77,13 +89,9 @@ final class PartnerEdition {
 
   private Report report() {
     List<Chart> charts =
-        Picked.charts(
-            Charts.of(context),
-            Charts.SALES,
-            Charts.SPACE,
-            Charts.HOURS,
-            Charts.CASH,
-            Charts.STOCK);
+        new ArrayList<>(
+            Picked.charts(Charts.of(context), Charts.SALES, Charts.SPACE, Charts.STOCK));
+    hours.chart().ifPresent(charts::add);
     List<Sheet> sheets = PlanReport.withCharts(sheets(), charts);
     List<Answer> answers = answers(sheets);
     return EditionReport.of(context, sheets, charts, answers, leftOut(), currency);
@@ -91,16 +99,14 @@ final class PartnerEdition {
 
   private List<Sheet> sheets() {
     List<Sheet> sheets = new ArrayList<>();
-    sheets.add(
-        EditionReport.summary(
-            leftOut(), Picked.tables(SummarySheet.of(context), SummarySheet.SEASONS)));
+    sheets.add(EditionReport.summary(leftOut(), firstTables()));
     sheets.add(BenchSpaceSheet.of(context));
     sheets.add(cash());
     sheets.add(lots());
     sheets.add(StockSheet.of(context));
     sheets.add(SaleableSheet.of(context));
     sheets.add(SalesSheet.of(context));
-    sheets.add(HoursSheet.of(context));
+    sheets.add(hours.sheet());
     sheets.add(costs ? StockValueSheet.of(context) : StockValueSheet.totals(context, 2));
     if (costs) {
       sheets.add(FilledSheet.of("Offers", List.of(Sentences.WITHOUT_VAT), offers()));
@@ -113,18 +119,16 @@ final class PartnerEdition {
     return new Sheet(
         "Cash",
         new CashWords(context).sheet(),
-        new CashDigest(context.accounts(), true, costs).tables(),
+        new CashDigest(context.accounts(), true, costs).bySeason(),
         List.of(),
         false);
   }
 
   private Sheet lots() {
     List<Table> tables = new ArrayList<>();
-    Sheet bought = LotsBoughtSheet.of(context);
-    tables.addAll(
-        costs
-            ? Picked.tables(bought, LotsBoughtSheet.GAINS, LotsBoughtSheet.LIMITS)
-            : gains(bought));
+    if (risk.isKnown()) {
+      tables.add(risk.bought());
+    }
     tables.add(accounts());
     if (costs) {
       tables.add(suppliers());
@@ -134,27 +138,15 @@ final class PartnerEdition {
     return FilledSheet.of("Lots", List.of(), tables.toArray(Table[]::new));
   }
 
-  private static List<Table> gains(Sheet bought) {
-    List<String> notes =
-        List.of(
-            "Gain: present value of the whole nursery's cash with the lot less that without it."
-                + " More space and hours: what is missing because of it. "
-                + Sentences.WITHOUT_VAT);
-    return Picked.tables(bought, LotsBoughtSheet.GAINS).stream()
-        .map(
-            table ->
-                Picked.columns(
-                    table,
-                    notes,
-                    "lot",
-                    "plants",
-                    "gain",
-                    "return_rate",
-                    "money_back",
-                    "overflow",
-                    "hours_short",
-                    "verdict"))
-        .toList();
+  /** Seasons without hours: beside their cash these would tell what an hour costs. */
+  private List<Table> firstTables() {
+    List<Table> tables = new ArrayList<>();
+    Picked.tables(SummarySheet.of(context), SummarySheet.SEASONS)
+        .forEach(table -> tables.add(Picked.without(table, Set.of("hours_short"))));
+    if (risk.isKnown()) {
+      tables.add(risk.seasons());
+    }
+    return tables;
   }
 
   /** Costs without hours, so that an hour cannot be priced. */
@@ -184,11 +176,16 @@ final class PartnerEdition {
 
   private Table accounts() {
     TableBuilder table =
-        TableBuilder.table("lot-accounts", "Plants and result of each lot")
+        TableBuilder.table(
+                "lot-accounts",
+                costs ? "Plants and result of each lot" : "Plants and sales of each lot")
             .note(
-                "Pot: the one it stands in when the plan or the lot begins. Result = sales − costs"
-                    + " within the plan: plants, pots, substrate, materials, work, care and place."
-                    + " Plants standing at the end have no value here. "
+                "Pot: the one it stands in when the plan or the lot begins. "
+                    + (costs
+                        ? "Result = sales − costs within the plan: plants, pots, substrate,"
+                            + " materials, work, care and place. Plants standing at the end have no"
+                            + " value here. "
+                        : "")
                     + Sentences.WITHOUT_VAT)
             .text("lot")
             .text("species")
@@ -199,9 +196,10 @@ final class PartnerEdition {
             .plants("sold")
             .plants("standing")
             .plants("of these kept")
-            .summed("costs", currency, Kind.MONEY)
-            .summed("sales", currency, Kind.MONEY)
-            .summed("result", currency, Kind.MONEY);
+            .summed("sales", currency, Kind.MONEY);
+    if (costs) {
+      table.summed("costs", currency, Kind.MONEY).summed("result", currency, Kind.MONEY);
+    }
     List<LotAccount> lots = context.accounts().lots();
     for (int i = 0; i < lots.size(); i++) {
       addLot(table, lots.get(i), context.whole().lots().get(i));
@@ -211,19 +209,23 @@ final class PartnerEdition {
 
   private void addLot(TableBuilder table, LotAccount account, WholeLot whole) {
     Lot lot = account.lot();
-    table.row(
-        lot.name(),
-        lot.species(),
-        lot.form().toString(),
-        pot(whole.history()),
-        lot.quantity(),
-        Plants.of(account.lost(), whole.lost()),
-        Plants.of(account.sold(), whole.sold()),
-        Plants.of(account.standing(), whole.standing()),
-        Plants.of(account.kept(), whole.kept()),
-        account.costs(),
-        account.sales(),
-        account.result());
+    List<Object> cells =
+        new ArrayList<>(
+            Arrays.asList(
+                lot.name(),
+                lot.species(),
+                lot.form().toString(),
+                pot(whole.history()),
+                lot.quantity(),
+                Plants.of(account.lost(), whole.lost()),
+                Plants.of(account.sold(), whole.sold()),
+                Plants.of(account.standing(), whole.standing()),
+                Plants.of(account.kept(), whole.kept()),
+                account.sales()));
+    if (costs) {
+      cells.addAll(List.of(account.costs(), account.result()));
+    }
+    table.row(cells.toArray());
   }
 
   private static String pot(LotHistory lot) {
@@ -295,10 +297,10 @@ final class PartnerEdition {
     List<Answer> list = new ArrayList<>();
     list.add(answers.saleable());
     list.add(answers.space());
-    list.add(answers.hours());
+    list.add(new Answer("Are there hours enough", List.of(hours.sentence()), List.of(), List.of()));
     list.add(answers.earnings());
-    if (!context.bought().isEmpty()) {
-      list.add(costs ? answers.bought() : answers.boughtWithoutCosts());
+    if (risk.isKnown()) {
+      list.add(new Answer("How sure it is", risk.sentences(), List.of(), List.of()));
     }
     return list;
   }

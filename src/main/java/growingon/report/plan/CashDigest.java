@@ -31,6 +31,9 @@ public final class CashDigest {
           CashItem.SUBSTRATE,
           CashItem.MATERIALS);
 
+  /** Of a sum of which plants are less than this share nobody can tell what they cost. */
+  private static final double MOSTLY = 0.5;
+
   private final CashFlow cash;
   private final Horizon horizon;
   private final String currency;
@@ -66,23 +69,32 @@ public final class CashDigest {
   }
 
   private double bought(int month) {
-    double supplies =
-        cash.get(CashItem.POTS, month)
-            + cash.get(CashItem.SUBSTRATE, month)
-            + cash.get(CashItem.MATERIALS, month);
-    long arrivals =
-        lots.stream()
-            .filter(lot -> lot.lot().purchase().isPresent() && lot.lot().quantity() > 0)
-            .filter(lot -> lot.start() == month)
-            .count();
-    boolean ofOneLot = arrivals == 1 && supplies == 0;
-    return ofOneLot && !purchaseOfOneLotShown
-        ? 0
-        : BOUGHT.stream().mapToDouble(item -> cash.get(item, month)).sum();
+    return BOUGHT.stream().mapToDouble(item -> cash.get(item, month)).sum();
+  }
+
+  /**
+   * What is bought in some months; nil, to stand with everything else, where plants and their
+   * carriage are most of it: then it would tell what they cost.
+   */
+  private double boughtWithin(int first, int last) {
+    double all = Arrays.stream(bought, first, last + 1).sum();
+    double plants = 0;
+    for (int month = first; month <= last; month++) {
+      plants += cash.get(CashItem.PLANTS, month) + cash.get(CashItem.CARRIAGE, month);
+    }
+    boolean mostlyPlants = Math.abs(plants) > MOSTLY * Math.abs(all);
+    return mostlyPlants && !purchaseOfOneLotShown ? 0 : all;
   }
 
   public List<Table> tables() {
     return List.of(seasons(), months());
+  }
+
+  /**
+   * Cash by season alone, for who sees work by month: both by month would tell what an hour costs.
+   */
+  public List<Table> bySeason() {
+    return List.of(seasons());
   }
 
   private List<Column> columns(Column when, Column... last) {
@@ -125,7 +137,8 @@ public final class CashDigest {
             + " paid. Everything else: wages, places, care and other cash."
             + (purchaseOfOneLotShown && salesOfOneLotShown
                 ? ""
-                : " What a month owes to a single lot is in there too."));
+                : " Sales that a month owes to a single lot are in there too, and purchases that are"
+                    + " mostly plants."));
     notes.add("Out is shown below nil. " + Sentences.WITHOUT_VAT);
     return notes;
   }
@@ -150,7 +163,7 @@ public final class CashDigest {
 
   private List<Object> lines(int first, int last) {
     double sold = Arrays.stream(sales, first, last + 1).sum();
-    double paid = Arrays.stream(bought, first, last + 1).sum();
+    double paid = boughtWithin(first, last);
     double net = Arrays.stream(cash.flows(), first, last + 1).sum();
     return List.of(sold, paid, net - sold - paid, net);
   }

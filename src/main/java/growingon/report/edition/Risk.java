@@ -1,0 +1,163 @@
+package growingon.report.edition;
+
+import growingon.chance.Chances;
+import growingon.chance.Gamble;
+import growingon.chance.Quantiles;
+import growingon.nursery.Horizon;
+import growingon.nursery.Lot;
+import growingon.report.build.TableBuilder;
+import growingon.report.figures.Context;
+import growingon.report.model.Kind;
+import growingon.report.model.Table;
+import growingon.report.text.Odds;
+import growingon.report.text.Phrases;
+import growingon.report.text.Sentences;
+import growingon.report.words.VerdictWords;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/**
+ * The chances of a plan as an edition tells them: the plan's own draws, of a bought lot its odds
+ * and never what it costs or gains in money.
+ */
+final class Risk {
+  private static final double NO_CASH = 1;
+
+  private final Optional<Context> whole;
+  private final Optional<Chances> chances;
+  private final Function<Lot, String> name;
+
+  /**
+   * The chances of a plan.
+   *
+   * @param whole the plan as its grower sees it; empty where nothing is told of its chances
+   * @param name what a bought lot is called in the edition
+   */
+  Risk(Optional<Context> whole, Function<Lot, String> name) {
+    this.whole = whole;
+    this.chances = whole.flatMap(Context::chances);
+    this.name = name;
+  }
+
+  /** Whether there are draws to tell of. */
+  boolean isKnown() {
+    return chances.isPresent();
+  }
+
+  /** The chance that the limit of cash is passed, and the odds of each bought lot. */
+  List<String> sentences() {
+    List<String> sentences = new ArrayList<>();
+    chances.ifPresent(
+        drawn -> {
+          limit(drawn).ifPresent(sentences::add);
+          drawn.gambles().forEach(gamble -> sentences.add(odds(drawn, gamble)));
+        });
+    return sentences;
+  }
+
+  private Optional<String> limit(Chances drawn) {
+    OptionalDouble allowed = context().inputs().scenario().nursery().settings().lowestCash();
+    return drawn.chanceBelowLowest().isPresent() && allowed.isPresent()
+        ? Optional.of(
+            "Cash falls below the %s allowed in some month %s."
+                .formatted(
+                    Phrases.money(currency(), allowed.getAsDouble()),
+                    Odds.in(drawn.chanceBelowLowest().getAsDouble(), drawn.draws())))
+        : Optional.empty();
+  }
+
+  private String odds(Chances drawn, Gamble gamble) {
+    return "%s: %s; it pays %s%s."
+        .formatted(
+            Phrases.sentence(name.apply(gamble.bought().lot())),
+            new VerdictWords(context(), gamble).told(),
+            Odds.in(gamble.chancePays(), drawn.draws()),
+            band(gamble));
+  }
+
+  private String band(Gamble gamble) {
+    double lowest = lowestCash();
+    return lowest < NO_CASH
+        ? ""
+        : ", and gains from %s (P10) to %s (P90) of the plan's lowest cash"
+            .formatted(
+                Phrases.percent(gamble.gain().p10() / lowest),
+                Phrases.percent(gamble.gain().p90() / lowest));
+  }
+
+  private double lowestCash() {
+    return Math.abs(Arrays.stream(context().accounts().cash().balances()).min().orElse(0));
+  }
+
+  /** The odds of each bought lot; without a row where there are none. */
+  Table bought() {
+    TableBuilder table =
+        TableBuilder.table("bought-lots", "What bought lots risk")
+            .note(
+                "Pays: draws in which the nursery is better off with the lot than without it. P10 and"
+                    + " P90: its gain as % of the plan's lowest cash in an amount without sign.")
+            .text("lot")
+            .longText("verdict")
+            .column("pays %", "", Kind.COUNT)
+            .column("P10 %", "", Kind.COUNT)
+            .column("P90 %", "", Kind.COUNT);
+    chances.ifPresent(drawn -> drawn.gambles().forEach(gamble -> row(table, gamble)));
+    return table.build();
+  }
+
+  private void row(TableBuilder table, Gamble gamble) {
+    double lowest = lowestCash();
+    boolean told = lowest >= NO_CASH;
+    table.row(
+        name.apply(gamble.bought().lot()),
+        new VerdictWords(context(), gamble).told(),
+        Odds.whole(gamble.chancePays()),
+        told ? (Long) Math.round(100 * gamble.gain().p10() / lowest) : null,
+        told ? (Long) Math.round(100 * gamble.gain().p90() / lowest) : null);
+  }
+
+  /** Sales and cash of each season in the draws; without a row where there are none. */
+  Table seasons() {
+    TableBuilder table =
+        TableBuilder.table("seasons-chances", "Sales and cash of each season in the draws")
+            .note(
+                "One draw in ten lies below P10, half below P50, nine in ten below P90. "
+                    + Sentences.WITHOUT_VAT)
+            .text("season");
+    for (String what : List.of("sales", "cash")) {
+      for (String quantile : List.of("P10", "P50", "P90")) {
+        table.column(what + " " + quantile, currency(), Kind.MONEY);
+      }
+    }
+    chances.ifPresent(drawn -> seasons(table, drawn));
+    return table.build();
+  }
+
+  private void seasons(TableBuilder table, Chances drawn) {
+    Horizon horizon = context().accounts().projection().horizon();
+    for (int season = 0; season < horizon.seasons(); season++) {
+      Quantiles sales = drawn.sales().get(season);
+      Quantiles cash = drawn.cash().get(horizon.seasonLast(season));
+      table.row(
+          horizon.seasonLabel(season),
+          sales.p10(),
+          sales.p50(),
+          sales.p90(),
+          cash.p10(),
+          cash.p50(),
+          cash.p90());
+    }
+  }
+
+  private Context context() {
+    return whole.orElseThrow();
+  }
+
+  private String currency() {
+    return whole.map(each -> each.inputs().scenario().nursery().settings().currency()).orElse("");
+  }
+}
