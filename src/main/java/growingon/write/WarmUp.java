@@ -39,8 +39,7 @@ final class WarmUp {
             List.of(Column.summed("a", "a", "", Kind.COUNT)),
             List.of(List.of(1)));
     Sheet sheet = new Sheet("a", List.of(), List.of(table), List.of(chart.name()), false);
-    Report report =
-        new Report("", "", "", "", List.of(sheet), List.of(chart), List.of(), List.of(), List.of());
+    Report report = Report.of("", "", "", "").sheets(List.of(sheet)).charts(List.of(chart)).build();
     try {
       WorkbookWriter.write(report, Book.PLAN, name -> PngPicture.encode(ChartPainter.paint(chart)));
     } catch (IOException impossible) {

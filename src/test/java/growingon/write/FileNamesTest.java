@@ -37,9 +37,7 @@ class FileNamesTest {
 
   @Test
   void datedNames_ofALongPlan_areShortEnoughForAFile() {
-    Report report =
-        new Report(
-            "𠀋/".repeat(50), "", "", "", List.of(), List.of(), List.of(), List.of(), List.of());
+    Report report = Report.of("𠀋/".repeat(50), "", "", "").build();
 
     String name = FileNames.dated(report.madeFor(Audience.CUSTOMER).madeOn(LocalDate.MIN)).page();
 

@@ -62,18 +62,19 @@ class PageInBrowserTest {
             rows);
     List<Sheet> sheets = new ArrayList<>(sample.sheets());
     sheets.add(new Sheet("Hostile", HOSTILE, List.of(hostile), List.of(), false));
-    return new Report(
-        sample.plan() + HOSTILE.get(0),
-        sample.nursery() + HOSTILE.get(2),
-        sample.currency(),
-        sample.firstMonth(),
-        sheets,
-        sample.charts(),
-        sample.extra(),
-        sample.headlines(),
-        sample.problems(),
-        List.of(new Answer(HOSTILE.get(0), HOSTILE, HOSTILE.subList(0, 4), List.of("hostile"))),
-        List.of());
+    return Report.of(
+            sample.plan() + HOSTILE.get(0),
+            sample.nursery() + HOSTILE.get(2),
+            sample.currency(),
+            sample.firstMonth())
+        .sheets(sheets)
+        .charts(sample.charts())
+        .extra(sample.extra())
+        .headlines(sample.headlines())
+        .problems(sample.problems())
+        .answers(
+            List.of(new Answer(HOSTILE.get(0), HOSTILE, HOSTILE.subList(0, 4), List.of("hostile"))))
+        .build();
   }
 
   @BeforeEach

@@ -142,16 +142,10 @@ class ReportFolderTest {
     Map<String, byte[]> before = files(folder);
     Report good = SampleReport.small();
     Report bad =
-        new Report(
-            good.plan(),
-            good.nursery(),
-            good.currency(),
-            good.firstMonth(),
-            List.of(new Sheet("Summary", List.of(), List.of(), List.of("no-such"), true)),
-            good.charts(),
-            List.of(),
-            List.of(),
-            List.of());
+        Report.of(good.plan(), good.nursery(), good.currency(), good.firstMonth())
+            .sheets(List.of(new Sheet("Summary", List.of(), List.of(), List.of("no-such"), true)))
+            .charts(good.charts())
+            .build();
 
     assertThatThrownBy(() -> ReportFolder.write(bad, folder))
         .isInstanceOf(IllegalArgumentException.class)
@@ -165,16 +159,11 @@ class ReportFolderTest {
   void tables_differentOnesOfOneName_areAFaultOfTheProgram() {
     Report small = SampleReport.small();
     Report twice =
-        new Report(
-            small.plan(),
-            small.nursery(),
-            small.currency(),
-            small.firstMonth(),
-            small.sheets(),
-            small.charts(),
-            List.of(new Table("to-order", "Another", List.of(), List.of(), List.of())),
-            List.of(),
-            List.of());
+        Report.of(small.plan(), small.nursery(), small.currency(), small.firstMonth())
+            .sheets(small.sheets())
+            .charts(small.charts())
+            .extra(List.of(new Table("to-order", "Another", List.of(), List.of(), List.of())))
+            .build();
     assertThatThrownBy(() -> ReportFolder.write(twice, temporary.resolve("plan")))
         .isInstanceOf(IllegalArgumentException.class)
         .hasMessage("two tables have one name: to-order");

@@ -38,30 +38,22 @@ public final class SampleReport {
   private SampleReport() {}
 
   public static Report report() {
-    return new Report(
-        "with the ridge lot",
-        "Ninefold trees",
-        "EUR",
-        FIRST.toString(),
-        sheets(),
-        charts(),
-        List.of(monthly()),
-        List.of("Saleable next season: 214 plants."),
-        problems());
+    return Report.of("with the ridge lot", "Ninefold trees", "EUR", FIRST.toString())
+        .sheets(sheets())
+        .charts(charts())
+        .extra(List.of(monthly()))
+        .headlines(List.of("Saleable next season: 214 plants."))
+        .problems(problems())
+        .build();
   }
 
   /** A report of one table and one chart, where a test is about the folder only. */
   public static Report small() {
-    return new Report(
-        "small",
-        "Ninefold trees",
-        "EUR",
-        FIRST.toString(),
-        List.of(new Sheet("To order", List.of(), List.of(orders()), List.of("cash"), false)),
-        List.of(charts().get(5)),
-        List.of(),
-        List.of(),
-        List.of());
+    return Report.of("small", "Ninefold trees", "EUR", FIRST.toString())
+        .sheets(
+            List.of(new Sheet("To order", List.of(), List.of(orders()), List.of("cash"), false)))
+        .charts(List.of(charts().get(5)))
+        .build();
   }
 
   public static List<Sheet> sheets() {

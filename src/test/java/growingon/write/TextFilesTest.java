@@ -243,8 +243,7 @@ class TextFilesTest {
   }
 
   private static Report reportOf(List<Sheet> sheets, List<Table> extra) {
-    return new Report(
-        "plan", "nursery", "EUR", "2026-11", sheets, List.of(), extra, List.of(), List.of());
+    return Report.of("plan", "nursery", "EUR", "2026-11").sheets(sheets).extra(extra).build();
   }
 
   private static String csv(Table table) throws IOException {

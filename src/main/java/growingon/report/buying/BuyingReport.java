@@ -55,20 +55,24 @@ public final class BuyingReport {
         .flatMap(sheet -> sheet.tables().stream())
         .filter(table -> OF_THE_PLAN.contains(table.name()))
         .forEach(extra::add);
-    return new Report(
-        title(inputs.scenario().plan().name()),
-        settings.name(),
-        settings.currency(),
-        inputs.scenario().plan().firstMonth().toString(),
-        sheets(answer, figures, tables, charts, words),
-        charts.all(),
-        extra,
-        words.headlines(),
-        problems,
-        List.of(
-            new growingon.report.model.Answer(
-                "What to buy and to hold", words.sentences(), List.of(), List.of("buying-plans"))),
-        List.of());
+    return Report.of(
+            title(inputs.scenario().plan().name()),
+            settings.name(),
+            settings.currency(),
+            inputs.scenario().plan().firstMonth().toString())
+        .sheets(sheets(answer, figures, tables, charts, words))
+        .charts(charts.all())
+        .extra(extra)
+        .headlines(words.headlines())
+        .problems(problems)
+        .answers(
+            List.of(
+                new growingon.report.model.Answer(
+                    "What to buy and to hold",
+                    words.sentences(),
+                    List.of(),
+                    List.of("buying-plans"))))
+        .build();
   }
 
   private static List<Sheet> sheets(

@@ -95,16 +95,16 @@ public final class CompareReport {
     List<String> headlines = new ArrayList<>(sentences);
     headlines.addAll(lines);
     List<Chart> charts = CompareCharts.of(first, second);
-    return new Report(
-        title(first.label(), second.label()),
-        first.inputs().scenario().nursery().settings().name(),
-        first.currency(),
-        first.inputs().scenario().plan().firstMonth().toString(),
-        sheets(sentences, tables, why, charts),
-        charts,
-        List.of(),
-        headlines,
-        problems(first, second));
+    return Report.of(
+            title(first.label(), second.label()),
+            first.inputs().scenario().nursery().settings().name(),
+            first.currency(),
+            first.inputs().scenario().plan().firstMonth().toString())
+        .sheets(sheets(sentences, tables, why, charts))
+        .charts(charts)
+        .headlines(headlines)
+        .problems(problems(first, second))
+        .build();
   }
 
   private static List<Sheet> sheets(

@@ -71,18 +71,12 @@ final class CustomerEdition {
     sheets.add(new Sheet(TITLE, sentences, List.of(), List.of(), true));
     byLadder().forEach((ladder, of) -> sheets.add(page(ladder, of)));
     sheets.add(FilledSheet.of("Cautions", List.of(), cautions()));
-    return new Report(
-        TITLE,
-        nursery.settings().name(),
-        prices ? currency : "",
-        first.toString(),
-        sheets,
-        List.of(),
-        List.of(),
-        sentences,
-        List.of(),
-        List.of(new Answer("What is for sale", told, List.of(), List.of())),
-        leftOut());
+    return Report.of(TITLE, nursery.settings().name(), prices ? currency : "", first.toString())
+        .sheets(sheets)
+        .headlines(sentences)
+        .answers(List.of(new Answer("What is for sale", told, List.of(), List.of())))
+        .leftOut(leftOut())
+        .build();
   }
 
   private Map<String, List<Line>> byLadder() {

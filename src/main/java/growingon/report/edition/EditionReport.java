@@ -40,17 +40,16 @@ final class EditionReport {
     List<String> sentences = new ArrayList<>(first.sentences());
     answers.forEach(answer -> sentences.addAll(answer.sentences()));
     told.set(0, first.withSentences(sentences));
-    return new Report(
-        context.inputs().scenario().plan().name(),
-        context.inputs().scenario().nursery().settings().name(),
-        currency,
-        context.inputs().scenario().plan().firstMonth().toString(),
-        told,
-        charts,
-        List.of(),
-        sentences,
-        List.of(),
-        answers,
-        leftOut);
+    return Report.of(
+            context.inputs().scenario().plan().name(),
+            context.inputs().scenario().nursery().settings().name(),
+            currency,
+            context.inputs().scenario().plan().firstMonth().toString())
+        .sheets(told)
+        .charts(charts)
+        .headlines(sentences)
+        .answers(answers)
+        .leftOut(leftOut)
+        .build();
   }
 }

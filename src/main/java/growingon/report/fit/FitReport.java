@@ -37,18 +37,17 @@ public final class FitReport {
     FitWords words = new FitWords(settings.name(), fit);
     FitTables tables = new FitTables(fit);
     FitCharts charts = new FitCharts(fit);
-    return new Report(
-        title(inputs.scenario().plan().name()),
-        settings.name(),
-        settings.currency(),
-        fit.covers().first().toString(),
-        sheets(words, tables, charts),
-        charts.all(),
-        List.of(),
-        words.headlines(),
-        List.copyOf(all),
-        answers(words),
-        List.of());
+    return Report.of(
+            title(inputs.scenario().plan().name()),
+            settings.name(),
+            settings.currency(),
+            fit.covers().first().toString())
+        .sheets(sheets(words, tables, charts))
+        .charts(charts.all())
+        .headlines(words.headlines())
+        .problems(List.copyOf(all))
+        .answers(answers(words))
+        .build();
   }
 
   /**

@@ -60,103 +60,19 @@ public record Report(
     Objects.requireNonNull(madeOn);
   }
 
-  /** A report of which nobody has said yet for whom and when it was made. */
-  public Report(
-      String plan,
-      String nursery,
-      String currency,
-      String firstMonth,
-      List<Sheet> sheets,
-      List<Chart> charts,
-      List<Table> extra,
-      List<String> headlines,
-      List<Problem> problems,
-      List<Answer> answers,
-      List<String> leftOut) {
-    this(
-        plan,
-        nursery,
-        currency,
-        firstMonth,
-        sheets,
-        charts,
-        extra,
-        headlines,
-        problems,
-        answers,
-        leftOut,
-        Optional.empty(),
-        Optional.empty());
-  }
-
-  /** A whole report without answers. */
-  public Report(
-      String plan,
-      String nursery,
-      String currency,
-      String firstMonth,
-      List<Sheet> sheets,
-      List<Chart> charts,
-      List<Table> extra,
-      List<String> headlines,
-      List<Problem> problems) {
-    this(
-        plan,
-        nursery,
-        currency,
-        firstMonth,
-        sheets,
-        charts,
-        extra,
-        headlines,
-        problems,
-        List.of(),
-        List.of());
-  }
-
   /** The same report, made for somebody. */
   public Report madeFor(Audience somebody) {
-    return issued(Optional.of(somebody), madeOn);
+    return but().reader(Optional.of(somebody)).build();
   }
 
   /** The same report, made on a day. */
   public Report madeOn(LocalDate day) {
-    return issued(reader, Optional.of(day));
+    return but().madeOn(Optional.of(day)).build();
   }
 
   /** The same report with other sheets. */
   public Report withSheets(List<Sheet> others) {
-    return new Report(
-        plan,
-        nursery,
-        currency,
-        firstMonth,
-        others,
-        charts,
-        extra,
-        headlines,
-        problems,
-        answers,
-        leftOut,
-        reader,
-        madeOn);
-  }
-
-  private Report issued(Optional<Audience> somebody, Optional<LocalDate> day) {
-    return new Report(
-        plan,
-        nursery,
-        currency,
-        firstMonth,
-        sheets,
-        charts,
-        extra,
-        headlines,
-        problems,
-        answers,
-        leftOut,
-        somebody,
-        day);
+    return but().sheets(others).build();
   }
 
   /** {@code made on 3 November 2026}, where the day is said. */
@@ -172,5 +88,115 @@ public record Report(
   /** Whether it is an edition for somebody who is not to see everything. */
   public boolean isEdition() {
     return !leftOut.isEmpty();
+  }
+
+  /** A report of a plan that so far says nothing. */
+  public static Builder of(String plan, String nursery, String currency, String firstMonth) {
+    Builder builder = new Builder();
+    builder.plan = plan;
+    builder.nursery = nursery;
+    builder.currency = currency;
+    builder.firstMonth = firstMonth;
+    return builder;
+  }
+
+  /** The parts of this one, of which some can be put in place of others. */
+  public Builder but() {
+    Builder builder = new Builder();
+    builder.plan = plan;
+    builder.nursery = nursery;
+    builder.currency = currency;
+    builder.firstMonth = firstMonth;
+    builder.sheets = sheets;
+    builder.charts = charts;
+    builder.extra = extra;
+    builder.headlines = headlines;
+    builder.problems = problems;
+    builder.answers = answers;
+    builder.leftOut = leftOut;
+    builder.reader = reader;
+    builder.madeOn = madeOn;
+    return builder;
+  }
+
+  /** Its parts by name; what is not said has its usual value. */
+  public static final class Builder {
+    private String plan;
+    private String nursery;
+    private String currency;
+    private String firstMonth;
+    private List<Sheet> sheets = List.of();
+    private List<Chart> charts = List.of();
+    private List<Table> extra = List.of();
+    private List<String> headlines = List.of();
+    private List<Problem> problems = List.of();
+    private List<Answer> answers = List.of();
+    private List<String> leftOut = List.of();
+    private Optional<Audience> reader = Optional.empty();
+    private Optional<LocalDate> madeOn = Optional.empty();
+
+    private Builder() {}
+
+    public Builder sheets(List<Sheet> value) {
+      this.sheets = value;
+      return this;
+    }
+
+    public Builder charts(List<Chart> value) {
+      this.charts = value;
+      return this;
+    }
+
+    public Builder extra(List<Table> value) {
+      this.extra = value;
+      return this;
+    }
+
+    public Builder headlines(List<String> value) {
+      this.headlines = value;
+      return this;
+    }
+
+    public Builder problems(List<Problem> value) {
+      this.problems = value;
+      return this;
+    }
+
+    public Builder answers(List<Answer> value) {
+      this.answers = value;
+      return this;
+    }
+
+    public Builder leftOut(List<String> value) {
+      this.leftOut = value;
+      return this;
+    }
+
+    public Builder reader(Optional<Audience> value) {
+      this.reader = value;
+      return this;
+    }
+
+    public Builder madeOn(Optional<LocalDate> value) {
+      this.madeOn = value;
+      return this;
+    }
+
+    public Report build() {
+      return new Report(
+          plan,
+          nursery,
+          currency,
+          firstMonth,
+          sheets,
+          charts,
+          extra,
+          headlines,
+          problems,
+          answers,
+          leftOut,
+          reader,
+          madeOn);
+    }
   }
 }

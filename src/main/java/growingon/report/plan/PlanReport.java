@@ -59,18 +59,18 @@ public final class PlanReport {
     List<Chart> charts = Charts.of(context);
     SheetLimit limited = SheetLimit.of(sheets(context), SheetLimit.MOST_ROWS);
     List<Sheet> sheets = withCharts(limited.sheets(), charts);
-    return new Report(
-        inputs.scenario().plan().name(),
-        inputs.scenario().nursery().settings().name(),
-        inputs.scenario().nursery().settings().currency(),
-        inputs.scenario().plan().firstMonth().toString(),
-        sheets,
-        charts,
-        Stream.concat(LongTables.of(context).stream(), limited.tables().stream()).toList(),
-        Headlines.of(context),
-        context.problems(),
-        Answers.of(context, sheets),
-        List.of());
+    return Report.of(
+            inputs.scenario().plan().name(),
+            inputs.scenario().nursery().settings().name(),
+            inputs.scenario().nursery().settings().currency(),
+            inputs.scenario().plan().firstMonth().toString())
+        .sheets(sheets)
+        .charts(charts)
+        .extra(Stream.concat(LongTables.of(context).stream(), limited.tables().stream()).toList())
+        .headlines(Headlines.of(context))
+        .problems(context.problems())
+        .answers(Answers.of(context, sheets))
+        .build();
   }
 
   /** At most so many of a report's headlines, what lacks before what is sold. */

@@ -64,16 +64,13 @@ public final class QuickAnswer {
       lines.add(
           "The quick sheet is filled in, so it was answered by itself; empty it to plan the tables.");
     }
-    return new Report(
-        report.plan(),
-        report.nursery(),
-        report.currency(),
-        report.firstMonth(),
-        sheets,
-        report.charts(),
-        report.extra(),
-        lines.stream().map(QuickAnswer::wrapped).toList(),
-        report.problems());
+    return Report.of(report.plan(), report.nursery(), report.currency(), report.firstMonth())
+        .sheets(sheets)
+        .charts(report.charts())
+        .extra(report.extra())
+        .headlines(lines.stream().map(QuickAnswer::wrapped).toList())
+        .problems(report.problems())
+        .build();
   }
 
   /** A line of the terminal; what goes on in the next one stands further in. */

@@ -33,18 +33,18 @@ public final class ReviewReport {
     Settings settings = inputs.scenario().nursery().settings();
     ReviewWords words = new ReviewWords(inputs, review);
     ReviewCharts charts = new ReviewCharts(review, settings.currency());
-    return new Report(
-        title(inputs.scenario().plan().name()),
-        settings.name(),
-        settings.currency(),
-        review.firstMonth().toString(),
-        sheets(review, words, charts, settings.currency()),
-        charts.all(),
-        AgainstPlanSheet.allLots(review, settings.currency()),
-        words.headlines(),
-        List.copyOf(all),
-        answers(words),
-        List.of());
+    return Report.of(
+            title(inputs.scenario().plan().name()),
+            settings.name(),
+            settings.currency(),
+            review.firstMonth().toString())
+        .sheets(sheets(review, words, charts, settings.currency()))
+        .charts(charts.all())
+        .extra(AgainstPlanSheet.allLots(review, settings.currency()))
+        .headlines(words.headlines())
+        .problems(List.copyOf(all))
+        .answers(answers(words))
+        .build();
   }
 
   private static List<Sheet> sheets(

@@ -109,17 +109,7 @@ class OrderSheetTest {
 
   @Test
   void enquiries_withoutPrices_lackThatColumnAlone() {
-    Report report =
-        new Report(
-            "p",
-            "n",
-            "EUR",
-            "2026-11",
-            List.of(enquiries, sheet),
-            List.of(),
-            List.of(),
-            List.of(),
-            List.of());
+    Report report = Report.of("p", "n", "EUR", "2026-11").sheets(List.of(enquiries, sheet)).build();
     Sheet shown = SupplierOrders.withoutPrices(report).sheets().get(0);
 
     assertThat(Cells.of(shown, "enquiry-1").table().columns())

@@ -414,7 +414,6 @@ class WorkbookTest {
   }
 
   private static Report reportOf(List<Sheet> sheets, List<Chart> charts) {
-    return new Report(
-        "plan", "nursery", "EUR", "2026-11", sheets, charts, List.of(), List.of(), List.of());
+    return Report.of("plan", "nursery", "EUR", "2026-11").sheets(sheets).charts(charts).build();
   }
 }
