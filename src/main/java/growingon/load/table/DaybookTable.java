@@ -163,12 +163,13 @@ public final class DaybookTable {
   }
 
   private Draft draft(Row row) {
-    row.needs(DATE, WHAT);
-    Optional<LocalDate> date = row.find(DATE, As.DATE);
     Optional<What> what = row.find(WHAT, WHATS);
-    if (!what.map(What::mayBeOfNoLot).orElse(false)) {
-      row.needs(LOT);
+    if (what.map(What::mayBeOfNoLot).orElse(false)) {
+      row.needs(DATE, WHAT);
+    } else {
+      row.needs(DATE, LOT, WHAT);
     }
+    Optional<LocalDate> date = row.find(DATE, As.DATE);
     what.ifPresent(found -> checkNeeds(row, found));
     what.ifPresent(found -> tellLots(row, found, date));
     date.filter(found -> found.isAfter(today))

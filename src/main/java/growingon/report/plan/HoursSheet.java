@@ -25,7 +25,7 @@ import java.util.List;
 import java.util.Map;
 
 /** Hours needed by job against hours available. */
-public final class HoursSheet {
+final class HoursSheet {
   /** As many jobs as are legible side by side; the rest are added up. */
   private static final int ACROSS = 8;
 

@@ -9,7 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** The lots bought within the plan: whether each pays, how sure that is, how far one may go. */
-public final class LotsBoughtSheet {
+final class LotsBoughtSheet {
   /** Name of the table of what each gains. */
   public static final String GAINS = "bought-lots";
 
