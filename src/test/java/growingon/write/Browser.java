@@ -27,7 +27,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** A Chromium without a window, spoken to by its own debugging protocol. */
-final class Browser {
+public final class Browser {
   private static final ObjectMapper JSON = new ObjectMapper();
   private static final Pattern LISTENING = Pattern.compile("DevTools listening on ws://([^/]+)/");
 
@@ -52,7 +52,7 @@ final class Browser {
   }
 
   /** The browser's program, if there is one on the path. */
-  static Optional<Path> program() {
+  public static Optional<Path> program() {
     String path = System.getenv().getOrDefault("PATH", "");
     return Stream.of("chromium", "chromium-browser", "google-chrome")
         .flatMap(
@@ -61,7 +61,7 @@ final class Browser {
         .findFirst();
   }
 
-  static Browser start(Path program, Path profile) throws IOException, InterruptedException {
+  public static Browser start(Path program, Path profile) throws IOException, InterruptedException {
     Process process =
         new ProcessBuilder(
                 program.toString(),
@@ -90,7 +90,7 @@ final class Browser {
   }
 
   /** Opens a file with the network off, at a width in pixels, and waits until it is loaded. */
-  void open(Path file, int width) {
+  public void open(Path file, int width) {
     send("Page.enable", JSON.createObjectNode());
     send("Runtime.enable", JSON.createObjectNode());
     send("Log.enable", JSON.createObjectNode());
@@ -117,12 +117,12 @@ final class Browser {
             .put("mobile", false));
   }
 
-  void media(String media) {
+  public void media(String media) {
     send("Emulation.setEmulatedMedia", JSON.createObjectNode().put("media", media));
   }
 
   /** What an expression gives; a promise is waited for. */
-  JsonNode value(String expression) {
+  public JsonNode value(String expression) {
     JsonNode answer =
         send(
             "Runtime.evaluate",
@@ -137,7 +137,7 @@ final class Browser {
   }
 
   /** The page printed, as a PDF. */
-  byte[] print() {
+  public byte[] print() {
     JsonNode answer =
         send(
             "Page.printToPDF",
@@ -205,7 +205,7 @@ final class Browser {
   }
 
   /** Ends the browser and what it has started. */
-  void close() throws InterruptedException {
+  public void close() throws InterruptedException {
     List<ProcessHandle> children = new ArrayList<>(process.descendants().toList());
     socket.sendText("{\"id\": 0, \"method\": \"Browser.close\"}", true).join();
     if (!process.waitFor(20, TimeUnit.SECONDS)) {

@@ -5,6 +5,7 @@ import com.google.common.io.Resources;
 import gg.jte.html.OwaspHtmlTemplateOutput;
 import gg.jte.output.StringOutput;
 import growingon.report.model.Answer;
+import growingon.report.model.Audience;
 import growingon.report.model.Chart;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
@@ -85,7 +86,7 @@ public final class PageWriter {
         answers,
         first,
         drawn(charts),
-        sections(sheets.subList(Math.min(1, sheets.size()), sheets.size())),
+        sections(sheets.subList(Math.min(1, sheets.size()), sheets.size()), isForCustomer(report)),
         answers.stream().filter(each -> !each.how().isEmpty()).toList(),
         cautions,
         "The workbook, tables and figures.json beside this page hold the same figures"
@@ -174,7 +175,12 @@ public final class PageWriter {
     return drawn;
   }
 
-  private List<Section> sections(List<Sheet> sheets) {
+  /** To a customer the tables are what the page is for. */
+  private static boolean isForCustomer(Report report) {
+    return report.reader().filter(Audience.CUSTOMER::equals).isPresent();
+  }
+
+  private List<Section> sections(List<Sheet> sheets, boolean open) {
     List<Section> sections = new ArrayList<>();
     for (Sheet sheet : sheets) {
       List<Grid> grids = grids(sheet.tables());
@@ -185,7 +191,8 @@ public final class PageWriter {
                 SafeText.forXml(sheet.name()),
                 contents(sheet),
                 sheet.sentences().stream().map(SafeText::forXml).toList(),
-                grids));
+                grids,
+                open));
       }
     }
     return sections;

@@ -56,9 +56,18 @@ record ReportPage(
       String alternative,
       List<String> words) {}
 
-  /** The tables of a sheet, with how many there are in words. */
+  /**
+   * The tables of a sheet, with how many there are in words.
+   *
+   * @param open whether it is open at first, and printed on a page of its own
+   */
   record Section(
-      String id, String name, String contents, List<String> sentences, List<Grid> grids) {}
+      String id,
+      String name,
+      String contents,
+      List<String> sentences,
+      List<Grid> grids,
+      boolean open) {}
 
   /**
    * A table.

@@ -1,0 +1,60 @@
+package growingon.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
+
+import growingon.write.Browser;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** What is mailed prints to one document of few pages; skipped where there is no Chromium. */
+class PrintedEditionTest {
+  @TempDir private Path temporary;
+
+  @BeforeAll
+  static void needsChromium() {
+    assumeTrue(Browser.program().isPresent(), "skipped: there is no Chromium on the path");
+  }
+
+  /**
+   * A customer's document has a first page, one for each of the two ladders, and the cautions; the
+   * others are as many pages as what is open at first needs.
+   */
+  @ParameterizedTest
+  @CsvSource({
+    "4, 4, plan plans/with-the-field-lot.json --for customer",
+    "3, 6, plan plans/with-the-field-lot.json --draws 0 --for bank",
+    "3, 7, plan plans/with-the-field-lot.json --draws 0 --for partner",
+    "3, 7, review plans/two-seasons-on.json",
+    "1, 5, compare plans/as-it-stands.json plans/with-the-field-lot.json --draws 0"
+  })
+  void page_asItOpens_printsToFewPages_noneOfThemEmpty(int least, int most, String words)
+      throws Exception {
+    Path out = temporary.resolve("out");
+    Ran ran = Ran.of((words + " --out " + out).split(" "));
+    assertThat(ran.code()).as(ran.err()).isZero();
+    Path profile = temporary.resolve("profile");
+    Browser browser = Browser.start(Browser.program().orElseThrow(), profile);
+    try {
+      browser.open(out.resolve("report.html"), 1280);
+      browser.media("print");
+      String pdf = new String(browser.print(), StandardCharsets.ISO_8859_1);
+      assertThat(pdf.split("/Type /Page\\b(?!s)", -1).length - 1).isBetween(least, most);
+      assertThat(
+              browser
+                  .value(
+                      "Array.from(document.querySelectorAll('.chart .wide')).filter(c =>"
+                          + " c.getBoundingClientRect().right > document.documentElement.clientWidth"
+                          + " + 1).length")
+                  .asInt())
+          .as("charts that are cut")
+          .isZero();
+    } finally {
+      browser.close();
+    }
+  }
+}
