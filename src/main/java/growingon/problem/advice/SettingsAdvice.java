@@ -85,7 +85,7 @@ public final class SettingsAdvice {
         found,
         nearest
             .map(near -> "the nearest known one is " + near)
-            .orElse("see the list of settings in the README"));
+            .orElse("see the list of settings in demo-data/README.md"));
   }
 
   public static Problem notACurrency(Where where, String found) {
