@@ -17,7 +17,7 @@ import growingon.problem.Where;
 import growingon.problem.advice.ListAdvice;
 import growingon.project.Projector;
 import growingon.report.edition.Edition;
-import growingon.report.figures.Context;
+import growingon.report.edition.Whole;
 import growingon.report.model.Audience;
 import growingon.report.model.Report;
 import growingon.report.plan.PlanReport;
@@ -243,14 +243,14 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   /** The whole plan with its draws; a customer is told of none. */
-  private Optional<Context> chancesOf(Inputs whole, Progress progress) {
+  private Optional<Whole> chancesOf(Inputs whole, Progress progress) {
     if (audience == Audience.CUSTOMER || whole.scenario().plan().draws() == 0) {
       return Optional.empty();
     }
     Accounts accounts = Accounts.of(Projector.project(whole.scenario()));
     ValueJoin join = ValueJoin.of(whole.scenario());
-    Optional<Chances> chances = draw(accounts, join.bought(), progress);
-    return Optional.of(new Context(whole, accounts, join, chances, List.of()));
+    return draw(accounts, join.bought(), progress)
+        .map(chances -> new Whole(whole, accounts, join, chances));
   }
 
   private Optional<Chances> draw(Accounts accounts, List<BoughtLot> bought, Progress progress) {

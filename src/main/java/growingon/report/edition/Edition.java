@@ -61,11 +61,12 @@ public record Edition(Audience audience, boolean costs, boolean prices) {
    * @param join what each lot bought within it is worth
    * @param whole the plan as its grower sees it, with its chances; of these an edition tells odds
    */
-  public Report report(Inputs seen, Accounts accounts, ValueJoin join, Optional<Context> whole) {
+  public Report report(Inputs seen, Accounts accounts, ValueJoin join, Optional<Whole> whole) {
+    Optional<Context> risks = whole.map(Whole::context);
     Report report =
         switch (audience) {
-          case PARTNER -> PartnerEdition.of(seen, accounts, join, whole, costs);
-          case BANK -> BankEdition.of(seen, accounts, whole);
+          case PARTNER -> PartnerEdition.of(seen, accounts, join, risks, costs);
+          case BANK -> BankEdition.of(seen, accounts, risks);
           case CUSTOMER -> CustomerEdition.of(seen, accounts, prices);
         };
     return report.madeFor(audience);

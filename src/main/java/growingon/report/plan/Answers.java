@@ -133,15 +133,6 @@ public final class Answers {
     return sentences;
   }
 
-  /** The same for eyes that are not to see what a plant costs. */
-  public Answer boughtWithoutCosts() {
-    return answer(
-        "Do the bought lots pay",
-        context.bought().stream().map(each -> new BoughtWords(context, each).gain()).toList(),
-        List.of(LotsBoughtSheet.GAINS),
-        List.of());
-  }
-
   private Answer answer(
       String question, List<String> sentences, List<String> from, List<String> typedIn) {
     Set<String> how = new LinkedHashSet<>();

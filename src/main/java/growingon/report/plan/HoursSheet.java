@@ -39,7 +39,7 @@ final class HoursSheet {
     this.stated = hours.available(0).isPresent();
   }
 
-  public static Sheet of(Context context) {
+  static Sheet of(Context context) {
     HoursSheet sheet = new HoursSheet(context);
     if (sheet.hours.byJob().isEmpty()) {
       return Sheet.of("Hours");

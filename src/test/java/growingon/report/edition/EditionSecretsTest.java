@@ -14,7 +14,6 @@ import growingon.nursery.Lot;
 import growingon.nursery.Settings;
 import growingon.project.Projector;
 import growingon.report.chart.Charts;
-import growingon.report.figures.Context;
 import growingon.report.model.Audience;
 import growingon.report.model.Chart;
 import growingon.report.model.Column;
@@ -44,7 +43,7 @@ class EditionSecretsTest {
   private static final double STABLE = 0.8;
 
   private static Inputs inputs;
-  private static Context whole;
+  private static Whole whole;
 
   @BeforeAll
   static void drawDemonstration() {
@@ -58,7 +57,7 @@ class EditionSecretsTest {
     Accounts accounts = Accounts.of(Projector.project(inputs.scenario()));
     ValueJoin join = ValueJoin.of(inputs.scenario());
     Chances chances = Chances.draw(accounts, join.bought(), false, 2, done -> {});
-    whole = new Context(inputs, accounts, join, Optional.of(chances), List.of());
+    whole = new Whole(inputs, accounts, join, chances);
   }
 
   private static Report edition(Audience audience) {
@@ -256,7 +255,7 @@ class EditionSecretsTest {
       value = Audience.class,
       names = {"PARTNER", "BANK"})
   void firstPage_tellsTheChancesOfThePlan(Audience audience) {
-    Chances chances = whole.chances().orElseThrow();
+    Chances chances = whole.chances();
     List<String> first = edition(audience).sheets().get(0).sentences();
 
     assertThat(first)
