@@ -75,6 +75,35 @@ class ReviewCommandTest {
         .contains("Did the bought lots pay");
   }
 
+  /** 25 lines over eight months, of 47 plants for 25 × 237.90 = 5,947.50; the rest is assumed. */
+  @Test
+  void shortDaybook_headlineCountsItsOwnLines_andNotWhatIsAssumed() throws IOException {
+    Files.copy(KEPT, kept);
+    StringBuilder lines = new StringBuilder("date,lot,what,quantity,grade,quality,amount\n");
+    for (int line = 0; line < 25; line++) {
+      int month = 1 + line / 4;
+      lines.append(
+          "2023-%02d-%02d,Maples of 2020,sold,%d,started,first,237.90%n"
+              .formatted(month, 3 + line % 4, line < 22 ? 2 : 1));
+    }
+    lines.append("2023-08-28,Maples of 2020,counted,140,,,\n");
+    Files.writeString(nursery.resolve("daybook.csv"), lines.toString());
+
+    Ran ran = review("r");
+
+    assertThat(ran.code()).as(ran.err()).isZero();
+    assertThat(ran.out().replaceAll("\\s+", " "))
+        .contains("The daybook has 26 lines, 1 count among them")
+        .contains("Sold by the daybook: 47 plants for GBP 5,948 (planned of all lots: ")
+        .contains("Of lots without a line ");
+    String sold = Files.readString(folder.resolve("r/tables/lots-sold.csv"));
+    sold.lines()
+        .filter(each -> each.startsWith("Yews of 2018"))
+        .map(each -> each.split(","))
+        .forEach(cells -> assertThat(cells[4]).as("as planned").isEqualTo(cells[2]));
+    assertThat(sold).contains("Yews of 2018");
+  }
+
   @Test
   void planKeptWithItsDraws_isReadBack_andJudgedBy() {
     assertThat(keep().code()).isZero();
