@@ -247,10 +247,9 @@ final class PlanCommand implements Callable<Integer> {
     if (audience == Audience.CUSTOMER || whole.scenario().plan().draws() == 0) {
       return Optional.empty();
     }
-    Accounts accounts = Accounts.of(Projector.project(whole.scenario()));
-    ValueJoin join = ValueJoin.of(whole.scenario());
-    return draw(accounts, join.bought(), progress)
-        .map(chances -> new Whole(whole, accounts, join, chances));
+    Reckoned reckoned = Reckoned.of(whole.scenario());
+    return draw(reckoned.accounts(), reckoned.bought(), progress)
+        .map(chances -> new Whole(whole, reckoned.accounts(), reckoned.join(), chances));
   }
 
   private Optional<Chances> draw(Accounts accounts, List<BoughtLot> bought, Progress progress) {

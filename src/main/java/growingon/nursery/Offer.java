@@ -156,22 +156,12 @@ public record Offer(
             currency,
             lossSure,
             fails);
-    return Lot.named(name, lot.species())
-        .form(lot.form())
+    return lot.but()
+        .name(name)
         .quantity(quantity)
         .arrived(arrival)
         .counted(arrival)
-        .trunks(lot.trunks())
-        .quality(lot.quality())
-        .potting(lot.potting())
-        .standing(lot.standing())
-        .route(lot.route())
-        .hold(lot.hold())
-        .notBefore(lot.notBefore())
-        .apartMonths(lot.apartMonths())
-        .untouched(lot.untouched())
         .purchase(Optional.of(purchase))
-        .papers(lot.papers())
         .build();
   }
 

@@ -123,36 +123,22 @@ public record Species(
 
   /** The same species with other growth. */
   public Species growingBy(Map<String, Curve> other) {
-    return with(other, vigourSpread, yearSpread, firstYearLoss, laterLoss, lossSpread);
+    return but().growth(other).build();
   }
 
   /** The same species with other spreads. */
   public Species varyingBy(
       double otherVigourSpread, double otherYearSpread, double otherLossSpread) {
-    return with(
-        growth, otherVigourSpread, otherYearSpread, firstYearLoss, laterLoss, otherLossSpread);
+    return but()
+        .vigourSpread(otherVigourSpread)
+        .yearSpread(otherYearSpread)
+        .lossSpread(otherLossSpread)
+        .build();
   }
 
   /** The same species with other losses. */
   public Species losing(double otherFirstYearLoss, double otherLaterLoss) {
-    return with(growth, vigourSpread, yearSpread, otherFirstYearLoss, otherLaterLoss, lossSpread);
-  }
-
-  private Species with(
-      Map<String, Curve> otherGrowth,
-      double otherVigourSpread,
-      double otherYearSpread,
-      double otherFirstYearLoss,
-      double otherLaterLoss,
-      double otherLossSpread) {
-    return but()
-        .growth(otherGrowth)
-        .vigourSpread(otherVigourSpread)
-        .yearSpread(otherYearSpread)
-        .firstYearLoss(otherFirstYearLoss)
-        .laterLoss(otherLaterLoss)
-        .lossSpread(otherLossSpread)
-        .build();
+    return but().firstYearLoss(otherFirstYearLoss).laterLoss(otherLaterLoss).build();
   }
 
   /**

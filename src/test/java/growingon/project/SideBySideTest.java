@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import growingon.nursery.Demand;
 import growingon.nursery.Lot;
 import growingon.nursery.MonthSpan;
-import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
 import java.util.ArrayList;
 import java.util.List;
@@ -97,7 +96,7 @@ class SideBySideTest {
   }
 
   /** Counts its parts and takes nothing else down. */
-  private static final class Deaf implements PartRecorder {
+  private static final class Deaf extends Unheard implements PartRecorder {
     private int parts;
 
     @Override
@@ -111,35 +110,5 @@ class SideBySideTest {
       same.parts = parts;
       return same;
     }
-
-    @Override
-    public void diedBefore(double plants) {}
-
-    @Override
-    public void died(int month, double plants) {}
-
-    @Override
-    public void culled(int month, double plants) {}
-
-    @Override
-    public void sold(int month, int row, int grade, Quality quality, double units, double money) {}
-
-    @Override
-    public void used(int month, Use.Kind kind, String item, double amount) {}
-
-    @Override
-    public void freed(int month, String pot, double amount) {}
-
-    @Override
-    public void worked(int month, String job, double plants, double hours) {}
-
-    @Override
-    public void paid(int month, double amount) {}
-
-    @Override
-    public void stood(int month, String place, double plants, double m2, double careCost) {}
-
-    @Override
-    public void seasonEnded(int season, double[][] standing) {}
   }
 }

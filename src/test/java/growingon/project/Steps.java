@@ -11,28 +11,11 @@ import java.util.OptionalDouble;
 
 /** A step to be built up in a test; it does nothing until told. */
 public final class Steps {
-  private final String name;
-  private final When when;
-  private Optional<Month> toMonth = Optional.empty();
-  private double minutes;
-  private Optional<String> pot = Optional.empty();
-  private Optional<String> mix = Optional.empty();
-  private double ballKept = 0.5;
-  private double liftedBall;
-  private Optional<String> place = Optional.empty();
-  private Optional<Spacing> spacing = Optional.empty();
-  private double loss;
-  private double cull;
-  private boolean sort;
-  private boolean rootWork;
-  private boolean training;
-  private boolean potEnds;
-  private Step.GrowthAfter growthAfter = Step.GrowthAfter.OF_SPECIES;
+  private final Step.Builder step;
   private final Map<String, Double> materials = new LinkedHashMap<>();
 
   private Steps(String name, When when) {
-    this.name = name;
-    this.when = when;
+    this.step = Step.named(name, when);
   }
 
   public static Steps onArrival(String name) {
@@ -56,74 +39,72 @@ public final class Steps {
   }
 
   public Steps to(Month month) {
-    toMonth = Optional.of(month);
+    step.toMonth(Optional.of(month));
     return this;
   }
 
   public Steps minutes(double value) {
-    minutes = value;
+    step.minutes(value);
     return this;
   }
 
   public Steps pot(String value, String mixName) {
-    pot = Optional.of(value);
-    mix = Optional.ofNullable(mixName);
+    step.pot(Optional.of(value)).mix(Optional.ofNullable(mixName));
     return this;
   }
 
   public Steps ball(double keptShare, double liftedLitres) {
-    ballKept = keptShare;
-    liftedBall = liftedLitres;
+    step.ballKeptShare(keptShare).liftedBallLitres(liftedLitres);
     return this;
   }
 
   public Steps outOfThePot() {
-    potEnds = true;
+    step.potEnds(true);
     return this;
   }
 
   public Steps growthAfter(double first, double second) {
-    growthAfter = new Step.GrowthAfter(OptionalDouble.of(first), OptionalDouble.of(second));
+    step.growthAfter(new Step.GrowthAfter(OptionalDouble.of(first), OptionalDouble.of(second)));
     return this;
   }
 
   public Steps plantsPerM2(double plants) {
-    spacing = Optional.of(new Spacing(0, OptionalDouble.of(plants)));
+    step.spacing(Optional.of(new Spacing(0, OptionalDouble.of(plants))));
     return this;
   }
 
   public Steps place(String value) {
-    place = Optional.of(value);
+    step.place(Optional.of(value));
     return this;
   }
 
   public Steps gap(double mm) {
-    spacing = Optional.of(new Spacing(mm, OptionalDouble.empty()));
+    step.spacing(Optional.of(new Spacing(mm, OptionalDouble.empty())));
     return this;
   }
 
   public Steps loss(double share) {
-    loss = share;
+    step.lossShare(share);
     return this;
   }
 
   public Steps cull(double share) {
-    cull = share;
+    step.cullShare(share);
     return this;
   }
 
   public Steps sort() {
-    sort = true;
+    step.sort(true);
     return this;
   }
 
   public Steps rootWork() {
-    rootWork = true;
+    step.rootWork(true);
     return this;
   }
 
   public Steps trainingStarts() {
-    training = true;
+    step.trainingStarts(true);
     return this;
   }
 
@@ -133,23 +114,6 @@ public final class Steps {
   }
 
   public Step build() {
-    return Step.named(name, when)
-        .toMonth(toMonth)
-        .minutes(minutes)
-        .pot(pot)
-        .potEnds(potEnds)
-        .mix(mix)
-        .ballKeptShare(ballKept)
-        .liftedBallLitres(liftedBall)
-        .place(place)
-        .spacing(spacing)
-        .lossShare(loss)
-        .cullShare(cull)
-        .sort(sort)
-        .rootWork(rootWork)
-        .growthAfter(growthAfter)
-        .trainingStarts(training)
-        .materials(materials)
-        .build();
+    return step.materials(materials).build();
   }
 }

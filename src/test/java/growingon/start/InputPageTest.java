@@ -63,8 +63,7 @@ class InputPageTest {
     page.append("\n## settings, or nursery.json\n\n| name | what it is |\n| --- | --- |\n");
     page.append(
         TableFormats.settings().stream()
-            .map(each -> "| %s | %s |%n".formatted(each.name(), cell(each.says())))
-            .map(line -> line.replace(System.lineSeparator(), "\n"))
+            .map(each -> "| %s | %s |\n".formatted(each.name(), cell(each.says())))
             .collect(Collectors.joining()));
     return page.append('\n').toString();
   }

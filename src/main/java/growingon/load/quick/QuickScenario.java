@@ -174,18 +174,18 @@ public final class QuickScenario {
   }
 
   private Settings settings() {
-    boolean north = values.hemisphere == Hemisphere.NORTH;
+    Month seasonStart = values.hemisphere.usualSeasonStart();
     return Settings.named("Quick question")
         .hemisphere(values.hemisphere)
-        .seasonStart(north ? Month.OCTOBER : Month.APRIL)
+        .seasonStart(seasonStart)
         .currency(values.currency)
         .hourlyRate(values.working.hourlyRate())
         .discountRate(values.working.discount())
         .orderLeadMonths(0)
-        .winter(north ? new MonthSpan(11, 3) : new MonthSpan(5, 9))
+        .winter(values.hemisphere.usualWinter())
         .winterMoveMinutes(0)
         .girthBaseFactor(values.girthFactor)
-        .yearEnd(north ? Month.SEPTEMBER : Month.MARCH)
+        .yearEnd(seasonStart.minus(1))
         .build();
   }
 

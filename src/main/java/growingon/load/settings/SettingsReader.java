@@ -188,7 +188,6 @@ public final class SettingsReader {
       row.fail(where -> SettingsAdvice.missingSettings(where, missing));
     }
     Hemisphere hemisphere = hemisphere(row);
-    boolean north = hemisphere == Hemisphere.NORTH;
     String currency = currency(row);
     As<Double> money = As.money(currency, Range.PRICE);
     As<Double> anyMoney = As.money(currency, Range.ANY);
@@ -201,7 +200,7 @@ public final class SettingsReader {
             As.number(Range.of(0.1, 10)),
             Settings.USUAL_GIRTH_BASE_FACTOR);
     Month seasonStart =
-        row.get(NurseryShape.SEASON_START, As.CALENDAR_MONTH, north ? Month.OCTOBER : Month.APRIL);
+        row.get(NurseryShape.SEASON_START, As.CALENDAR_MONTH, hemisphere.usualSeasonStart());
     return Settings.named(stated.isEmpty() ? name : stated)
         .hemisphere(hemisphere)
         .seasonStart(seasonStart)
@@ -218,7 +217,7 @@ public final class SettingsReader {
                 NurseryShape.ORDER_LEAD, As.whole(MONTHS_AHEAD), Settings.USUAL_ORDER_LEAD_MONTHS))
         .openingCash(row.get(NurseryShape.OPENING_CASH, anyMoney, 0.0))
         .lowestCash(As.optional(row.find(NurseryShape.LOWEST_CASH, anyMoney)))
-        .winter(winter(row, north))
+        .winter(winter(row, hemisphere.usualWinter()))
         .winterGapMm(winterGap)
         .winterMoveMinutes(
             row.get(
@@ -265,11 +264,9 @@ public final class SettingsReader {
         : row.get(NurseryShape.SECOND_PERSON, minutes, Settings.USUAL_SECOND_PERSON_MINUTES);
   }
 
-  private static MonthSpan winter(Row row, boolean north) {
-    Month from =
-        row.get(NurseryShape.WINTER_FROM, As.CALENDAR_MONTH, north ? Month.NOVEMBER : Month.MAY);
-    Month to =
-        row.get(NurseryShape.WINTER_TO, As.CALENDAR_MONTH, north ? Month.MARCH : Month.SEPTEMBER);
+  private static MonthSpan winter(Row row, MonthSpan usual) {
+    Month from = row.get(NurseryShape.WINTER_FROM, As.CALENDAR_MONTH, Month.of(usual.from()));
+    Month to = row.get(NurseryShape.WINTER_TO, As.CALENDAR_MONTH, Month.of(usual.to()));
     return new MonthSpan(from.getValue(), to.getValue());
   }
 

@@ -3,6 +3,7 @@ package growingon.report.edition;
 import growingon.chance.Chances;
 import growingon.chance.Gamble;
 import growingon.chance.Quantiles;
+import growingon.money.CashFlow;
 import growingon.nursery.Horizon;
 import growingon.nursery.Lot;
 import growingon.report.build.TableBuilder;
@@ -12,12 +13,11 @@ import growingon.report.model.Table;
 import growingon.report.text.Odds;
 import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
+import growingon.report.words.ChanceWords;
 import growingon.report.words.VerdictWords;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /**
@@ -53,21 +53,10 @@ final class Risk {
     List<String> sentences = new ArrayList<>();
     chances.ifPresent(
         drawn -> {
-          limit(drawn).ifPresent(sentences::add);
+          new ChanceWords(context()).limitOfCash().ifPresent(sentences::add);
           drawn.gambles().forEach(gamble -> sentences.add(odds(drawn, gamble)));
         });
     return sentences;
-  }
-
-  private Optional<String> limit(Chances drawn) {
-    OptionalDouble allowed = context().inputs().scenario().nursery().settings().lowestCash();
-    return drawn.chanceBelowLowest().isPresent() && allowed.isPresent()
-        ? Optional.of(
-            "Cash falls below the %s allowed in some month %s."
-                .formatted(
-                    Phrases.money(currency(), allowed.getAsDouble()),
-                    Odds.in(drawn.chanceBelowLowest().getAsDouble(), drawn.draws())))
-        : Optional.empty();
   }
 
   private String odds(Chances drawn, Gamble gamble) {
@@ -90,7 +79,8 @@ final class Risk {
   }
 
   private double lowestCash() {
-    return Math.abs(Arrays.stream(context().accounts().cash().balances()).min().orElse(0));
+    CashFlow cash = context().accounts().cash();
+    return Math.abs(cash.balances()[cash.lowestMonth()]);
   }
 
   /** The odds of each bought lot; without a row where there are none. */

@@ -29,6 +29,9 @@ public record Context(
     ValueJoin join,
     Optional<Chances> chances,
     List<Problem> problems) {
+  /** Months that the book to act on looks ahead. */
+  public static final int NEXT_MONTHS = 12;
+
   public Context(
       Inputs inputs,
       Accounts accounts,

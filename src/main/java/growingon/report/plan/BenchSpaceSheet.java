@@ -30,8 +30,6 @@ public final class BenchSpaceSheet {
   /** As many places as are legible side by side on A4 landscape. */
   private static final int ACROSS = 10;
 
-  private static final int NEXT_MONTHS = 12;
-
   private final Accounts accounts;
   private final PlacePlants plants;
   private final Horizon horizon;
@@ -51,7 +49,8 @@ public final class BenchSpaceSheet {
     BenchSpaceSheet sheet = new BenchSpaceSheet(context);
     List<Table> tables = new ArrayList<>();
     tables.add(sheet.overflow());
-    tables.addAll(sheet.matrices("room-next", "Room left in the next twelve months", NEXT_MONTHS));
+    tables.addAll(
+        sheet.matrices("room-next", "Room left in the next twelve months", Context.NEXT_MONTHS));
     tables.addAll(
         sheet.matrices("room-left", "Room left, by month and place", sheet.horizon.months()));
     tables.add(sheet.months());

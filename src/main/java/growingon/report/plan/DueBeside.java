@@ -26,7 +26,6 @@ import java.util.Optional;
  * be told before they do, and wire to be taken off.
  */
 final class DueBeside {
-  private static final int MONTHS = 12;
 
   /** Months after which wire begins to cut into what it shapes; common practice, no source. */
   static final int MONTHS_OF_WIRE = 8;
@@ -65,7 +64,9 @@ final class DueBeside {
       wireOff(lot, off);
     }
     off.values().forEach(alike -> due.add(together(alike)));
-    due.removeIf(each -> each.month() < 0 || each.month() >= Math.min(MONTHS, horizon.months()));
+    due.removeIf(
+        each ->
+            each.month() < 0 || each.month() >= Math.min(Context.NEXT_MONTHS, horizon.months()));
     due.sort(Comparator.comparingInt(Due::month));
     return due;
   }
@@ -190,6 +191,6 @@ final class DueBeside {
   }
 
   private static boolean isWire(String material) {
-    return (" " + material.toLowerCase(Locale.ROOT) + " ").contains("wire");
+    return material.toLowerCase(Locale.ROOT).contains("wire");
   }
 }

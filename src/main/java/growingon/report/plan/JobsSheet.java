@@ -38,7 +38,6 @@ import java.util.stream.Stream;
 
 /** The job list: what is done where, in which month, with what, and a box to tick. */
 final class JobsSheet {
-  private static final int NEXT_MONTHS = 12;
   private static final DateTimeFormatter SHORT_MONTH =
       DateTimeFormatter.ofPattern("MMM", Locale.ENGLISH);
 
@@ -81,7 +80,7 @@ final class JobsSheet {
   }
 
   private static boolean isNext(Job job) {
-    return job.happening().month() < NEXT_MONTHS;
+    return job.happening().month() < Context.NEXT_MONTHS;
   }
 
   /**
@@ -108,7 +107,7 @@ final class JobsSheet {
   }
 
   private String nextTitle() {
-    YearMonth last = horizon.month(Math.min(NEXT_MONTHS, horizon.months()) - 1);
+    YearMonth last = horizon.month(Math.min(Context.NEXT_MONTHS, horizon.months()) - 1);
     return "The next twelve months: "
         + Labels.month(horizon.firstMonth())
         + " to "

@@ -4,10 +4,10 @@ import growingon.nursery.Horizon;
 import growingon.nursery.Inputs;
 import growingon.project.Supplies;
 import growingon.report.build.FilledSheet;
+import growingon.report.build.Picked;
 import growingon.report.build.TableBuilder;
 import growingon.report.figures.Context;
 import growingon.report.figures.PlantOrder;
-import growingon.report.model.Column;
 import growingon.report.model.Kind;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
@@ -19,8 +19,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
-import java.util.stream.Stream;
 
 /**
  * What is to be ordered in the next twelve months, a block a supplier, ready to be printed or
@@ -33,7 +33,6 @@ public final class SupplierOrders {
   /** Key of the column that an enquiry without prices lacks. */
   static final String PRICE = "price";
 
-  private static final int MONTHS = 12;
   private static final int MOST_BLOCKS = 12;
 
   private final Inputs inputs;
@@ -84,7 +83,7 @@ public final class SupplierOrders {
   }
 
   private static void add(Map<String, List<Line>> blocks, String supplier, Line line) {
-    if (!supplier.isEmpty() && line.orderIn() < MONTHS) {
+    if (!supplier.isEmpty() && line.orderIn() < Context.NEXT_MONTHS) {
       blocks.computeIfAbsent(supplier, each -> new ArrayList<>()).add(line);
     }
   }
@@ -161,12 +160,6 @@ public final class SupplierOrders {
     if (!table.name().startsWith(NAME + "-")) {
       return table;
     }
-    List<Column> columns =
-        table.columns().stream().filter(column -> !column.key().equals(PRICE)).toList();
-    List<List<Object>> rows =
-        table.rows().stream()
-            .map(row -> Stream.of(row.toArray()).limit(columns.size()).toList())
-            .toList();
-    return new Table(table.name(), table.title(), table.notes(), columns, rows);
+    return Picked.without(table, Set.of(PRICE));
   }
 }

@@ -18,7 +18,6 @@ import java.util.Map;
 
 /** One sheet of A3 for the wall: the year's jobs by month and place, with boxes. */
 final class WallSheet {
-  private static final int MONTHS = 12;
   private static final int WIDTH = 16;
 
   private final Context context;
@@ -34,7 +33,7 @@ final class WallSheet {
   private WallSheet(Context context) {
     this.context = context;
     this.horizon = context.inputs().scenario().horizon();
-    this.months = Math.min(MONTHS, horizon.months());
+    this.months = Math.min(Context.NEXT_MONTHS, horizon.months());
   }
 
   static Sheet of(Context context) {

@@ -46,7 +46,7 @@ public final class ChanceWords {
     sentences.add(line());
     space().ifPresent(sentences::add);
     hours().ifPresent(sentences::add);
-    cash().ifPresent(sentences::add);
+    limitOfCash().ifPresent(sentences::add);
     sentences.addAll(new NotKnownTables(context).summary());
     market().ifPresent(sentences::add);
     sentences.add(Sentences.WITHOUT_VAT);
@@ -196,7 +196,8 @@ public final class ChanceWords {
                     : "The hours suffice in nine draws of ten in every month.");
   }
 
-  private Optional<String> cash() {
+  /** The chance that cash passes the limit, where one is stated. */
+  public Optional<String> limitOfCash() {
     if (chances.chanceBelowLowest().isEmpty()) {
       return Optional.empty();
     }
@@ -245,7 +246,7 @@ public final class ChanceWords {
     if (!parts.isEmpty()) {
       lines.add("At worst: " + String.join("; ", parts) + ".");
     }
-    cash().ifPresent(lines::add);
+    limitOfCash().ifPresent(lines::add);
     return lines;
   }
 

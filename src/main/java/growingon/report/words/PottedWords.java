@@ -10,7 +10,6 @@ import java.util.Optional;
 
 /** What is potted soon, in one line. */
 final class PottedWords {
-  private static final int MONTHS = 12;
 
   private PottedWords() {}
 
@@ -24,7 +23,7 @@ final class PottedWords {
       boolean any = false;
       for (int i = 0; i < happenings.size(); i++) {
         Happening done = happenings.get(i);
-        if (done.month() < MONTHS && done.pot().isPresent() && lot.workedOn(i) > 0) {
+        if (done.month() < Context.NEXT_MONTHS && done.pot().isPresent() && lot.workedOn(i) > 0) {
           any = true;
           trees += lot.workedOn(i);
           litres += done.substrateLitres();
