@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -84,8 +85,9 @@ final class Climb {
   }
 
   /**
-   * The best that comes of giving one thing up for good and climbing on by single moves; looked at
-   * where there are few of them. Where nothing is better, what there was.
+   * The best that comes of giving one thing up for good and climbing on, by single moves or first
+   * by the likeliest double moves; looked at where there are few moves. Where nothing is better,
+   * what there was.
    */
   private Candidate afterGivingUp(Candidate from, int singles) {
     Candidate best = from;
@@ -93,34 +95,52 @@ final class Climb {
       return best;
     }
     double most = WORTH_A_ROUND;
-    for (Move giving : moves.givingUp(from)) {
+    List<Move> giveUps = moves.givingUp(from);
+    int doubles = Math.max(pairs, PAIRS_OF_FEW / Math.max(1, giveUps.size()));
+    for (Move giving : giveUps) {
       Candidate without = question.tidy(giving.from(from));
-      Candidate top = refilled(without, giving.only().choice(), from.value(giving.only().choice()));
-      double gain = judge.judge(from, List.of(between(from, top))).get(0).gain();
-      if (gain > most) {
-        most = gain;
-        best = top;
+      Move.Change back =
+          new Move.Change(giving.only().choice(), from.value(giving.only().choice()));
+      Set<Candidate> starts = new LinkedHashSet<>(List.of(without));
+      if (judge.isOneRun()) {
+        starts.add(afterADouble(without, back, doubles));
+      }
+      for (Candidate start : starts) {
+        Candidate top = refilled(start, back);
+        double gain = judge.judge(from, List.of(between(from, top))).get(0).gain();
+        if (gain > most) {
+          most = gain;
+          best = top;
+        }
       }
     }
     return best;
   }
 
-  private Candidate refilled(Candidate without, int choice, int value) {
+  private Candidate refilled(Candidate without, Move.Change but) {
     Candidate now = without;
     double gain = WORTH_A_ROUND;
     while (gain >= WORTH_A_ROUND) {
-      List<Weighed> singles =
-          weigh(now, moves.singles(now)).stream()
-              .filter(
-                  each ->
-                      each.move().changes().stream()
-                          .noneMatch(it -> it.choice() == choice && it.value() == value))
-              .toList();
-      Round round = takeTheBest(now, singles);
+      Round round = takeTheBest(now, singlesBut(but, now));
       now = round.reached();
       gain = round.gain();
     }
     return now;
+  }
+
+  private List<Weighed> singlesBut(Move.Change but, Candidate from) {
+    List<Move> others =
+        moves.singles(from).stream().filter(move -> !move.changes().contains(but)).toList();
+    return weigh(from, others);
+  }
+
+  private Candidate afterADouble(Candidate without, Move.Change but, int most) {
+    List<Move> doubles = doubles(without, singlesBut(but, without));
+    List<Weighed> some = weigh(without, doubles.stream().limit(most).toList());
+    return fitting(some)
+        .filter(each -> each.judged().helps(WORTH_A_ROUND))
+        .map(each -> question.tidy(each.move().from(without)))
+        .orElse(without);
   }
 
   private static Move between(Candidate from, Candidate to) {
@@ -172,8 +192,11 @@ final class Climb {
 
   /** The best double move that fits, whether it gains or loses. */
   Optional<Weighed> bestDouble(Candidate from, List<Weighed> singles) {
-    List<Weighed> both = weigh(from, doubles(from, singles));
-    return both.stream()
+    return fitting(weigh(from, doubles(from, singles)));
+  }
+
+  private static Optional<Weighed> fitting(List<Weighed> some) {
+    return some.stream()
         .filter(each -> each.judged().fits() && !each.judged().isDropped())
         .max(Comparator.comparingDouble(Weighed::gain));
   }
@@ -183,32 +206,42 @@ final class Climb {
     return weigh(from, moves.singles(from));
   }
 
-  /** Double moves, those whose parts alone promise most first. */
+  /**
+   * Double moves, those whose parts alone promise most first; of few moves that cost a run each any
+   * two together.
+   */
   private List<Move> doubles(Candidate from, List<Weighed> singles) {
-    List<Weighed> takes =
-        singles.stream()
-            .filter(each -> each.move().changes().size() == 1)
-            .filter(each -> isTake(each.move()) || !each.judged().fits() || each.gain() >= -closeTo)
-            .toList();
-    List<Move> giving = moves.givingUp(from);
-    List<Weighed> givenUp = singles.stream().filter(each -> giving.contains(each.move())).toList();
+    List<Weighed> ofOne =
+        singles.stream().filter(each -> each.move().changes().size() == 1).toList();
+    boolean few = pairs > 0 && singles.size() <= FEW_MOVES;
+    boolean anyTwo = few && judge.isOneRun();
+    List<Weighed> takes = anyTwo ? ofOne : ofOne.stream().filter(this::mayHelp).toList();
     List<Pair> list = new ArrayList<>();
-    for (Weighed given : givenUp) {
+    for (Weighed given : anyTwo ? ofOne : givenUp(from, ofOne)) {
       for (Weighed taken : takes) {
-        if (given.move().only().choice() != taken.move().only().choice()) {
-          double promise = given.gain() + taken.gain();
-          if (promise > 0 || mayHelpEachOther(given.move(), taken.move())) {
-            list.add(new Pair(Move.both(given.move(), taken.move()), promise));
-          }
+        int one = given.move().only().choice();
+        int other = taken.move().only().choice();
+        double promise = given.gain() + taken.gain();
+        if ((anyTwo ? one < other : one != other)
+            && (promise > 0 || mayHelpEachOther(given.move(), taken.move()))) {
+          list.add(new Pair(Move.both(given.move(), taken.move()), promise));
         }
       }
     }
     list.sort(Comparator.comparingDouble(Pair::promise).reversed());
-    boolean few = pairs > 0 && singles.size() <= FEW_MOVES;
     return list.stream()
         .limit(few ? Math.max(pairs, PAIRS_OF_FEW) : pairs)
         .map(Pair::move)
         .toList();
+  }
+
+  private boolean mayHelp(Weighed move) {
+    return isTake(move.move()) || !move.judged().fits() || move.gain() >= -closeTo;
+  }
+
+  private List<Weighed> givenUp(Candidate from, List<Weighed> singles) {
+    List<Move> giving = moves.givingUp(from);
+    return singles.stream().filter(each -> giving.contains(each.move())).toList();
   }
 
   /** Of one ladder what is given up leaves buyers to what is taken; of two it only leaves room. */

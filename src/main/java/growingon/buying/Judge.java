@@ -6,4 +6,7 @@ import java.util.List;
 interface Judge {
   /** Each move judged, in order. */
   List<Judged> judge(Candidate from, List<Move> moves);
+
+  /** Whether a move costs it no more than one run, so that many can be looked at. */
+  boolean isOneRun();
 }

@@ -163,4 +163,9 @@ final class OnDraws implements Judge {
         order.stream().map(open::get).toList(),
         order.stream().map(samples::get).toArray(Sample[]::new));
   }
+
+  @Override
+  public boolean isOneRun() {
+    return false;
+  }
 }

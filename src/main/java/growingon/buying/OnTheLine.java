@@ -23,4 +23,9 @@ final class OnTheLine implements Judge {
     }
     return judged;
   }
+
+  @Override
+  public boolean isOneRun() {
+    return true;
+  }
 }
