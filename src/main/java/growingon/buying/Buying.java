@@ -11,6 +11,7 @@ import growingon.nursery.Inputs;
 import growingon.nursery.Scenario;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -201,7 +202,8 @@ public final class Buying {
     Moves moves = new Search(other, limits, wish.aim(), false, progress).moves();
     double closeTo = 0.001 * other.line(question.asGiven()).sales();
     Candidate then =
-        new Climb(moves, question, new OnTheLine(other, limits), closeTo, 0).from(recommended);
+        Climb.brief(moves, question, new OnTheLine(other, limits), closeTo, 0, new HashMap<>())
+            .from(recommended);
     Spread gain =
         new Judging(other, Math.min(DRAWS_OF_CHANGES, judging.draws()))
             .gain(recommended, question.asGiven());

@@ -32,19 +32,50 @@ final class Climb {
   private final Judge judge;
   private final double closeTo;
   private final int pairs;
+  private final boolean seesAll;
+  private final Map<Move, Double> known;
 
-  /**
-   * A climb.
-   *
-   * @param closeTo a hold that alone loses no more than this is tried in a double move
-   * @param pairs at most so many double moves are looked at in a round, the likeliest
-   */
-  Climb(Moves moves, Question question, Judge judge, double closeTo, int pairs) {
+  private Climb(
+      Moves moves,
+      Question question,
+      Judge judge,
+      double closeTo,
+      int pairs,
+      boolean seesAll,
+      Map<Move, Double> known) {
     this.moves = moves;
     this.question = question;
     this.judge = judge;
     this.closeTo = closeTo;
     this.pairs = pairs;
+    this.seesAll = seesAll;
+    this.known = known;
+  }
+
+  /**
+   * A climb from whose end no single move helps.
+   *
+   * @param closeTo a hold that alone loses no more than this is tried in a double move
+   * @param pairs at most so many double moves are looked at in a round, the likeliest
+   */
+  static Climb whole(Moves moves, Question question, Judge judge, double closeTo, int pairs) {
+    return new Climb(moves, question, judge, closeTo, pairs, true, new HashMap<>());
+  }
+
+  /**
+   * A climb that looks no more at what lost more than little once, for the question what would
+   * change if something were different.
+   *
+   * @param known what moves gained when they were looked at last, here or in a climb before
+   */
+  static Climb brief(
+      Moves moves,
+      Question question,
+      Judge judge,
+      double closeTo,
+      int pairs,
+      Map<Move, Double> known) {
+    return new Climb(moves, question, judge, closeTo, pairs, false, known);
   }
 
   /** A move with what it is worth. */
@@ -65,23 +96,48 @@ final class Climb {
 
   private Candidate climb(Candidate start) {
     Candidate now = start;
+    List<Weighed> singles = weigh(now, seesAll ? moves.singles(now) : likely(now));
+    boolean isAll = true;
     while (true) {
-      List<Weighed> singles = weigh(now, moves.singles(now));
+      singles.forEach(each -> known.put(each.move(), each.gain()));
       Round round = takeTheBest(now, singles);
       now = round.reached();
       if (round.gain() >= WORTH_A_ROUND) {
-        continue;
+        singles = weigh(now, likely(now));
+        isAll = false;
+      } else if (!isAll && seesAll) {
+        singles = weigh(now, moves.singles(now));
+        isAll = true;
+      } else {
+        Candidate next = beyondSingles(now, round.gain() > 0 ? weighAgain(now, singles) : singles);
+        if (next.equals(now)) {
+          return now;
+        }
+        now = next;
+        singles = weigh(now, likely(now));
+        isAll = false;
       }
-      List<Weighed> after = round.gain() > 0 ? weigh(now, moves.singles(now)) : singles;
-      Optional<Weighed> best = bestDouble(now, after);
-      boolean helps = best.filter(each -> each.judged().helps(WORTH_A_ROUND)).isPresent();
-      Candidate next =
-          helps ? question.tidy(best.get().move().from(now)) : afterGivingUp(now, after.size());
-      if (next.equals(now)) {
-        return now;
-      }
-      now = next;
     }
+  }
+
+  /** Moves that did not lose much when they were looked at last. */
+  private List<Move> likely(Candidate from) {
+    return moves.singles(from).stream()
+        .filter(move -> known.getOrDefault(move, 0.0) >= -closeTo)
+        .toList();
+  }
+
+  private List<Weighed> weighAgain(Candidate from, List<Weighed> singles) {
+    Set<Move> there = Set.copyOf(moves.singles(from));
+    return weigh(from, singles.stream().map(Weighed::move).filter(there::contains).toList());
+  }
+
+  private Candidate beyondSingles(Candidate from, List<Weighed> singles) {
+    Optional<Weighed> best = bestDouble(from, singles);
+    boolean helps = best.filter(each -> each.judged().helps(WORTH_A_ROUND)).isPresent();
+    return helps
+        ? question.tidy(best.get().move().from(from))
+        : afterGivingUp(from, singles.size());
   }
 
   /**

@@ -7,6 +7,8 @@ import growingon.money.Part;
 import growingon.money.Parts;
 import growingon.money.Prices;
 import growingon.money.Whole;
+import growingon.nursery.Demand;
+import growingon.nursery.Nursery;
 import growingon.nursery.Scenario;
 import growingon.project.Luck;
 import growingon.project.Programme;
@@ -29,7 +31,7 @@ import java.util.function.IntFunction;
  */
 final class Engine {
   /** So many parts of the plan's line are kept. */
-  private static final int KEPT = 1500;
+  private static final int KEPT = 4000;
 
   /** So many candidates are run in one run beside the one that they differ from. */
   private static final int AT_ONCE = 32;
@@ -102,6 +104,26 @@ final class Engine {
     this.opening = scenario.nursery().settings().openingCash();
     this.whole = ThreadLocal.withInitial(() -> new Whole(scenario));
     this.parts = ThreadLocal.withInitial(() -> new Parts(scenario, prices));
+  }
+
+  /**
+   * The same lots where buyers of one ladder want something else: what lots of the other ladders
+   * cause on the plan's line is taken over.
+   */
+  Engine withDemand(List<Demand> demand, String ladder) {
+    Nursery nursery = scenario.nursery().withDemand(demand);
+    Engine other =
+        new Engine(question, new Scenario(nursery, scenario.plan(), scenario.lots()), threads);
+    synchronized (line) {
+      line.forEach((key, part) -> other.takeOver(key, part, ladder));
+    }
+    return other;
+  }
+
+  private void takeOver(Key key, Part part, String but) {
+    if (!key.ladder().equals(but)) {
+      line.put(key, part);
+    }
   }
 
   Question question() {

@@ -6,6 +6,7 @@ import growingon.buying.Climb.Weighed;
 import growingon.nursery.Offer;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -36,6 +37,8 @@ final class Search {
   private static final double NOT_WORTH_SAYING = 0.001;
   private static final double LEAST_WORTH_SAYING = 10;
   private static final double A_TIE = 1;
+  private static final int FIRST_PRICE = 8;
+  private static final int PRICES = 12;
 
   private final Question question;
   private final Engine engine;
@@ -102,7 +105,7 @@ final class Search {
   }
 
   private Climb climb(Judge judge, int pairs) {
-    return new Climb(moves, question, judge, closeTo(), pairs);
+    return Climb.whole(moves, question, judge, closeTo(), pairs);
   }
 
   /** The best end of the climb on the plan's line. */
@@ -153,17 +156,14 @@ final class Search {
     if (isFew(this::isAny)) {
       return List.of(bestOfAll(this::isAny));
     }
-    OnTheLine line = new OnTheLine(engine, limits);
-    Climb climb = climb(line, PAIRS_ON_THE_LINE);
-    Set<Candidate> starts = new LinkedHashSet<>(List.of(question.asGiven()));
-    if (limits.allow(engine.line(question.asPlanned()))) {
-      starts.add(question.asPlanned());
+    Climb climb = climb(new OnTheLine(engine, limits), PAIRS_ON_THE_LINE);
+    Set<Candidate> starts = isLarge() ? new LinkedHashSet<>() : startsOfFew();
+    Shedding shedding = new Shedding(engine, limits, moves);
+    Candidate paying = whatPays();
+    shedding.from(atRisingPrices(paying)).ifPresent(starts::add);
+    if (starts.isEmpty() || !isLarge()) {
+      shedding.from(paying).ifPresent(starts::add);
     }
-    if (isFew(this::isTake)) {
-      starts.add(bestOfAll(this::isTake));
-    }
-    Candidate paying = climb(new OnTheLine(engine, limits.lifted()), 0).from(question.asGiven());
-    new Shedding(engine, limits, moves).from(paying).ifPresent(starts::add);
     Set<Candidate> ends = new LinkedHashSet<>();
     for (Candidate start : starts) {
       say("Climbing on the plan's line");
@@ -174,6 +174,45 @@ final class Search {
         Comparator.comparingDouble((Candidate end) -> -engine.line(end).value())
             .thenComparingInt(question::bought));
     return sorted;
+  }
+
+  /** Where few can be moved all starts are climbed from; of many the best takes long enough. */
+  private Set<Candidate> startsOfFew() {
+    Set<Candidate> starts = new LinkedHashSet<>(List.of(question.asGiven()));
+    if (limits.allow(engine.line(question.asPlanned()))) {
+      starts.add(question.asPlanned());
+    }
+    if (isFew(this::isTake)) {
+      starts.add(bestOfAll(this::isTake));
+    }
+    return starts;
+  }
+
+  /** What would be done if nothing were short. */
+  private Candidate whatPays() {
+    return climb(new OnTheLine(engine, limits.lifted()), 0).from(question.asGiven());
+  }
+
+  /**
+   * What pays when what is over the limits has a price, which is doubled until everything fits.
+   * Unlike undoing alone this also exchanges what needs much for what needs less.
+   */
+  private Candidate atRisingPrices(Candidate paying) {
+    Outcome all = engine.line(paying);
+    double gained = all.value() - engine.line(question.asGiven()).value();
+    double price = gained / limits.shortage(all) / FIRST_PRICE;
+    Candidate now = paying;
+    for (int time = 0; time < PRICES && !limits.allow(engine.line(now)); time++) {
+      say("Climbing at a price of what is short");
+      now = atPrice(price, now);
+      price *= 2;
+    }
+    return now;
+  }
+
+  private Candidate atPrice(double price, Candidate start) {
+    Judge judge = new AtAPrice(engine, limits, price);
+    return Climb.brief(moves, question, judge, closeTo(), 0, new HashMap<>()).from(start);
   }
 
   private boolean isAny(int choice) {

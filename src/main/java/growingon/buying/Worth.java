@@ -5,7 +5,6 @@ import growingon.buying.LimitWorth.What;
 import growingon.money.Finance;
 import growingon.nursery.Demand;
 import growingon.nursery.Horizon;
-import growingon.nursery.Nursery;
 import growingon.nursery.Place;
 import growingon.nursery.Scenario;
 import growingon.project.LotHistory;
@@ -15,6 +14,7 @@ import growingon.project.Projector;
 import growingon.project.Sale;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,6 +46,7 @@ final class Worth {
   private final Outcome line;
   private final Outcome given;
   private final double closeTo;
+  private final Map<Move, Double> known = new HashMap<>();
   private final Candidate base;
   private final double baseValue;
 
@@ -59,7 +60,7 @@ final class Worth {
     this.line = engine.line(recommended);
     this.given = engine.line(question.asGiven());
     this.closeTo = 0.001 * line.sales();
-    this.base = climb(engine, limits, recommended);
+    this.base = climb(engine, limits, recommended, known);
     this.baseValue = value(engine, base);
   }
 
@@ -196,13 +197,14 @@ final class Worth {
     return Sample.mean(judged.on(List.of(candidate))[0].values());
   }
 
-  private Candidate climb(Engine of, Limits within, Candidate start) {
-    return new Climb(moves, question, new OnTheLine(of, within), closeTo, PAIRS).from(start);
+  private Candidate climb(Engine of, Limits within, Candidate start, Map<Move, Double> knownThere) {
+    return Climb.brief(moves, question, new OnTheLine(of, within), closeTo, PAIRS, knownThere)
+        .from(start);
   }
 
   /** What a step is worth where what is added costs something itself; never below nil. */
   private Step step(double share, double added, Limits within, double cost) {
-    Candidate then = climb(engine, within, base);
+    Candidate then = climb(engine, within, base, new HashMap<>(known));
     double worth = then.equals(base) ? 0 : value(engine, then) - baseValue - cost;
     return worth > 0
         ? new Step(share, added, worth, then, base)
@@ -310,17 +312,20 @@ final class Worth {
         OptionalDouble.of(without));
   }
 
+  /** From most added to least: what does not help where more is wanted is not tried with less. */
   private LimitWorth demand(int index) {
     Demand row = question.nursery().demand().get(index);
     double units = row.units().orElseThrow();
     List<Step> steps = new ArrayList<>();
-    for (double more : MORE) {
-      Engine other = new Engine(question, withUnits(index, more), engine.threads());
-      Candidate then = climb(other, limits, base);
+    Map<Move, Double> knownThere = new HashMap<>();
+    for (int i = MORE.length - 1; i >= 0; i--) {
+      double more = MORE[i];
+      Engine other = engine.withDemand(withUnits(index, more), row.ladder());
+      Candidate then = climb(other, limits, base, knownThere);
       double kept = value(other, base) - baseValue;
       double worth = then.equals(base) ? kept : value(other, then) - baseValue;
       Candidate better = worth >= kept ? then : base;
-      steps.add(new Step(more, more * units, Math.max(0, Math.max(worth, kept)), better, base));
+      steps.add(0, new Step(more, more * units, Math.max(0, Math.max(worth, kept)), better, base));
     }
     String name =
         "%s (%s)%s"
@@ -340,11 +345,9 @@ final class Worth {
         OptionalDouble.empty());
   }
 
-  private Scenario withUnits(int index, double more) {
-    Nursery nursery = question.nursery();
-    List<Demand> demand = new ArrayList<>(nursery.demand());
+  private List<Demand> withUnits(int index, double more) {
+    List<Demand> demand = new ArrayList<>(question.nursery().demand());
     demand.set(index, demand.get(index).withUnits(1 + more));
-    Scenario scenario = engine.scenario();
-    return new Scenario(nursery.withDemand(demand), scenario.plan(), scenario.lots());
+    return demand;
   }
 }
