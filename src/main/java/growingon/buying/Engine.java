@@ -19,6 +19,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.IntFunction;
@@ -61,6 +62,7 @@ final class Engine {
   private final AtomicLong partsKept = new AtomicLong();
   private final Map<Key, Programme> programmes = Collections.synchronizedMap(new Recent<>(KEPT));
   private final ThreadLocal<Whole> whole;
+  private Optional<Extra> extra = Optional.empty();
   private final ThreadLocal<Parts> parts;
 
   /** Which lots of a ladder run. */
@@ -104,6 +106,9 @@ final class Engine {
     this.opening = scenario.nursery().settings().openingCash();
     this.whole = ThreadLocal.withInitial(() -> new Whole(scenario));
     this.parts = ThreadLocal.withInitial(() -> new Parts(scenario, prices));
+    if (Extra.isToBeHad(scenario)) {
+      this.extra = Optional.of(Extra.of(scenario, line(question.asGiven())));
+    }
   }
 
   /**
@@ -365,12 +370,16 @@ final class Engine {
       ofLadders.add(parts.get(key(ladder, candidate)));
     }
     Whole.Sum sum = whole.get().of(ofLadders);
+    double[][] space = sum.space();
+    double[] hours = sum.hours();
+    double cost = extra.map(each -> each.cost(space, hours)).orElse(0.0);
     return new Outcome(
-        sum.presentValue(rate),
+        sum.presentValue(rate) - cost,
         Finance.presentValue(sum.sales(), rate),
-        sum.space(),
-        sum.hours(),
-        sum.balances(opening));
+        space,
+        hours,
+        sum.balances(opening),
+        cost);
   }
 
   /** Makes something of each number, on all threads, in order. */

@@ -1,6 +1,7 @@
 package growingon.buying;
 
 import growingon.buying.OfferAnswer.Lack;
+import growingon.nursery.ExtraCosts;
 import growingon.nursery.Horizon;
 import growingon.nursery.Place;
 import growingon.nursery.Scenario;
@@ -16,7 +17,7 @@ import java.util.Set;
 /**
  * What a candidate must keep within on the plan's line: room and hours, up to a hundredth over what
  * there is, and the lowest cash allowed. Where the nursery as given is over a limit already, it
- * must not get worse.
+ * must not get worse. Of what more can be had at a cost there is no limit.
  *
  * @param room square metres, [place in the order of the table][month]; infinite for no limit
  * @param capacity square metres that there are, likewise
@@ -58,11 +59,15 @@ public record Limits(
     int months = horizon.months();
     double[][] capacity = new double[scenario.nursery().places().size()][months];
     double[][] room = new double[capacity.length][months];
+    ExtraCosts extra = scenario.nursery().settings().extraCosts();
     int index = 0;
     for (Place place : scenario.nursery().places().values()) {
       for (int month = 0; month < months; month++) {
         capacity[index][month] = place.capacityM2(horizon.month(month));
-        room[index][month] = limit(capacity[index][month], given.space()[index][month], allowed);
+        room[index][month] =
+            extra.squareMetre(place).isPresent()
+                ? Double.POSITIVE_INFINITY
+                : limit(capacity[index][month], given.space()[index][month], allowed);
       }
       index++;
     }
@@ -70,7 +75,7 @@ public record Limits(
     Optional<double[]> stated = HoursUse.available(settings, horizon);
     double[] available = stated.orElseGet(() -> infinite(months));
     double[] hours = infinite(months);
-    for (int month = 0; month < months && stated.isPresent(); month++) {
+    for (int month = 0; month < months && stated.isPresent() && extra.hour().isEmpty(); month++) {
       hours[month] = limit(available[month], given.hours()[month], allowed);
     }
     OptionalDouble lowest = settings.lowestCash();

@@ -3,13 +3,16 @@ package growingon.buying;
 /**
  * What a candidate comes to in one run; arrays are read, never changed.
  *
- * @param value present value, what is unsold at the end counted in as the plan says
+ * @param value present value, what is unsold at the end counted in as the plan says, less {@code
+ *     extra}
  * @param sales present value of the sales
  * @param space square metres needed, [place in the order of the table][month]
  * @param hours hours needed by month
  * @param cash cash at the end of each month
+ * @param extra present value of what room and hours over what there is cost
  */
-public record Outcome(double value, double sales, double[][] space, double[] hours, double[] cash) {
+public record Outcome(
+    double value, double sales, double[][] space, double[] hours, double[] cash, double extra) {
   /** Lowest cash at the end of a month. */
   public double lowestCash() {
     return cash[lowestMonth()];

@@ -21,6 +21,7 @@ import java.util.OptionalDouble;
  * @param from first month it can be used, if not always
  * @param until last month it can be used, if not for ever
  * @param minutesASale minutes of work to sell one plant from it; empty for the nursery's
+ * @param extraM2Cost what a square metre more would cost a month; empty for the nursery's
  */
 public record Place(
     String name,
@@ -35,7 +36,8 @@ public record Place(
     LiftFrom liftFrom,
     Optional<YearMonth> from,
     Optional<YearMonth> until,
-    OptionalDouble minutesASale) {
+    OptionalDouble minutesASale,
+    OptionalDouble extraM2Cost) {
   public Place {
     Check.named(name, "a place");
     Objects.requireNonNull(kind);
@@ -50,6 +52,39 @@ public record Place(
     Check.positive(benchDepthMm.orElse(1), "bench depth of " + name);
     Check.positive(kgPerM2.orElse(1), "load limit of " + name);
     Check.notNegative(costPerM2Year, "cost of " + name);
+    Check.notNegative(extraM2Cost.orElse(0), "cost of more of " + name);
+  }
+
+  /** A place of which more costs what it costs in the nursery. */
+  public Place(
+      String name,
+      PlaceKind kind,
+      Optional<String> condition,
+      double squareMetres,
+      double usableShare,
+      OptionalDouble benchDepthMm,
+      OptionalDouble kgPerM2,
+      double costPerM2Year,
+      Layout layout,
+      LiftFrom liftFrom,
+      Optional<YearMonth> from,
+      Optional<YearMonth> until,
+      OptionalDouble minutesASale) {
+    this(
+        name,
+        kind,
+        condition,
+        squareMetres,
+        usableShare,
+        benchDepthMm,
+        kgPerM2,
+        costPerM2Year,
+        layout,
+        liftFrom,
+        from,
+        until,
+        minutesASale,
+        OptionalDouble.empty());
   }
 
   /** Whether it can be used in the month. */

@@ -24,6 +24,7 @@ import java.util.OptionalDouble;
  * @param orderLeadMonths months between ordering and need
  * @param openingCash cash at the start of the plan
  * @param lowestCash lowest cash allowed, if stated
+ * @param extraCosts what more hours and room than there are would cost
  * @param winter months spent in winter places
  * @param winterGapMm gap in winter places
  * @param winterMoveMinutes minutes to move one plant, each way
@@ -60,6 +61,7 @@ public record Settings(
     int orderLeadMonths,
     double openingCash,
     OptionalDouble lowestCash,
+    ExtraCosts extraCosts,
     MonthSpan winter,
     double winterGapMm,
     double winterMoveMinutes,
@@ -113,6 +115,7 @@ public record Settings(
     Check.notNegative(wasteShare, "waste");
     Check.notNegative(orderLeadMonths, "order lead months");
     Objects.requireNonNull(lowestCash);
+    Objects.requireNonNull(extraCosts);
     Objects.requireNonNull(winter);
     Check.notNegative(winterGapMm, "winter gap");
     Check.notNegative(winterMoveMinutes, "minutes of a winter move");
@@ -163,6 +166,7 @@ public record Settings(
     builder.orderLeadMonths = orderLeadMonths;
     builder.openingCash = openingCash;
     builder.lowestCash = lowestCash;
+    builder.extraCosts = extraCosts;
     builder.winter = winter;
     builder.winterGapMm = winterGapMm;
     builder.winterMoveMinutes = winterMoveMinutes;
@@ -198,6 +202,7 @@ public record Settings(
     private int orderLeadMonths = USUAL_ORDER_LEAD_MONTHS;
     private double openingCash = 0;
     private OptionalDouble lowestCash = OptionalDouble.empty();
+    private ExtraCosts extraCosts = ExtraCosts.NONE;
     private MonthSpan winter;
     private double winterGapMm = 0;
     private double winterMoveMinutes = USUAL_WINTER_MOVE_MINUTES;
@@ -279,6 +284,11 @@ public record Settings(
 
     public Builder lowestCash(OptionalDouble value) {
       this.lowestCash = value;
+      return this;
+    }
+
+    public Builder extraCosts(ExtraCosts value) {
+      this.extraCosts = value;
       return this;
     }
 
@@ -378,6 +388,7 @@ public record Settings(
           orderLeadMonths,
           openingCash,
           lowestCash,
+          extraCosts,
           winter,
           winterGapMm,
           winterMoveMinutes,

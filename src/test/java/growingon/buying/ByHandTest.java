@@ -128,6 +128,48 @@ class ByHandTest {
     assertThat(third.lacks().orElseThrow().amount()).isCloseTo(9.9, CENT);
   }
 
+  /** 25 are wanted at 100 in March; there are 10 m2, and a plant stands on one from December on. */
+  private static Answer withRoomThatCosts(double squareMetre) {
+    Demand march =
+        new Demand(
+            Optional.empty(),
+            "one",
+            "any",
+            Optional.of("2026/27"),
+            new MonthSpan(3, 3),
+            OptionalDouble.of(25),
+            100,
+            0,
+            0,
+            0);
+    Nurseries nursery =
+        Nurseries.bare()
+            .demand(march)
+            .place(Nurseries.place("bench", PlaceKind.BENCH, 10))
+            .extraCosts(1, squareMetre);
+    return Asked.of(nursery).offer(Lots.lot("A").place("bench").plantsPerM2(1), 90, 1, 40).answer();
+  }
+
+  @Test
+  void roomThatCostsLessThanItBrings_isTakenAndPaid() {
+    // 25 x 10 = 250; 15 m2 too few from December to March, when they go, at 2: 15 x 4 x 2 = 120.
+    Answer answer = withRoomThatCosts(2);
+
+    assertThat(Asked.bought(answer)).isEqualTo(Map.of("A", 25));
+    assertThat(answer.recommended().gain().mean()).isCloseTo(250 - 120, CENT);
+    assertThat(answer.recommended().line().extra()).isCloseTo(120, CENT);
+  }
+
+  @Test
+  void roomThatCostsMoreThanItBrings_isNotTaken() {
+    // A plant brings 10 and four months of its square metre cost 16: 10 plants on what there is.
+    Answer answer = withRoomThatCosts(4);
+
+    assertThat(Asked.bought(answer)).isEqualTo(Map.of("A", 10));
+    assertThat(answer.recommended().gain().mean()).isCloseTo(100, CENT);
+    assertThat(answer.recommended().line().extra()).isZero();
+  }
+
   private static Lots standing(String species) {
     return Lots.lot(species).species(species).place("bench").plantsPerM2(1);
   }

@@ -18,7 +18,7 @@ class LimitsTest {
 
   private static Outcome needing(double tunnel, double bench, double hours, double cash) {
     double[][] space = {{0, tunnel}, {0, bench}};
-    return new Outcome(0, 0, space, new double[] {0, hours}, new double[] {500, cash});
+    return new Outcome(0, 0, space, new double[] {0, hours}, new double[] {500, cash}, 0);
   }
 
   @Test

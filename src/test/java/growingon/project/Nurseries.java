@@ -4,6 +4,7 @@ import growingon.nursery.Care;
 import growingon.nursery.Component;
 import growingon.nursery.Curve;
 import growingon.nursery.Demand;
+import growingon.nursery.ExtraCosts;
 import growingon.nursery.Grade;
 import growingon.nursery.Hemisphere;
 import growingon.nursery.HorizonValue;
@@ -75,6 +76,7 @@ public final class Nurseries {
   private double discountRate;
   private double openingCash;
   private OptionalDouble lowestCash = OptionalDouble.empty();
+  private ExtraCosts extraCosts = ExtraCosts.NONE;
   private double waste;
   private int leadMonths = 1;
   private MonthShares salesPattern = MonthShares.EVEN;
@@ -442,6 +444,11 @@ public final class Nurseries {
     return this;
   }
 
+  public Nurseries extraCosts(double hour, double squareMetre) {
+    extraCosts = new ExtraCosts(OptionalDouble.of(hour), OptionalDouble.of(squareMetre));
+    return this;
+  }
+
   public Nurseries discountRate(double rate) {
     discountRate = rate;
     return this;
@@ -503,6 +510,7 @@ public final class Nurseries {
             .orderLeadMonths(leadMonths)
             .openingCash(openingCash)
             .lowestCash(lowestCash)
+            .extraCosts(extraCosts)
             .winter(new MonthSpan(11, 3))
             .winterGapMm(winterGap)
             .winterMoveMinutes(winterMinutes)

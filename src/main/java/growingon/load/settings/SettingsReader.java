@@ -20,6 +20,7 @@ import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
 import growingon.load.table.HoursTable;
 import growingon.load.table.NurseryShape;
+import growingon.nursery.ExtraCosts;
 import growingon.nursery.Hemisphere;
 import growingon.nursery.MarketSure;
 import growingon.nursery.MonthShares;
@@ -157,6 +158,12 @@ public final class SettingsReader {
     return keys;
   }
 
+  private static ExtraCosts extraCosts(Row row, As<Double> money) {
+    return new ExtraCosts(
+        As.optional(row.find(NurseryShape.EXTRA_HOUR, money)),
+        As.optional(row.find(NurseryShape.EXTRA_SQUARE_METRE, money)));
+  }
+
   static Hemisphere hemisphere(Row row) {
     return row.get(NurseryShape.HEMISPHERE, As.word(Hemisphere.class), Hemisphere.NORTH);
   }
@@ -217,6 +224,7 @@ public final class SettingsReader {
                 NurseryShape.ORDER_LEAD, As.whole(MONTHS_AHEAD), Settings.USUAL_ORDER_LEAD_MONTHS))
         .openingCash(row.get(NurseryShape.OPENING_CASH, anyMoney, 0.0))
         .lowestCash(As.optional(row.find(NurseryShape.LOWEST_CASH, anyMoney)))
+        .extraCosts(extraCosts(row, money))
         .winter(winter(row, hemisphere.usualWinter()))
         .winterGapMm(winterGap)
         .winterMoveMinutes(

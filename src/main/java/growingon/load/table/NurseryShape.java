@@ -55,6 +55,17 @@ public record NurseryShape(
     @Key(value = LOWEST_CASH, says = "Lowest cash allowed, negative for an overdraft [none]")
         Double lowestCash,
     @Key(
+            value = EXTRA_HOUR,
+            says = "What an hour more than there is would cost, for buying [none to be had]",
+            least = 0)
+        Double extraHour,
+    @Key(
+            value = EXTRA_SQUARE_METRE,
+            says =
+                "What a square metre more than there is would cost a month, for buying [none to be had]",
+            least = 0)
+        Double extraSquareMetre,
+    @Key(
             value = WINTER_FROM,
             says = "First month in winter places [11 north, 5 south]",
             least = 1,
@@ -183,6 +194,8 @@ public record NurseryShape(
   public static final String ORDER_LEAD = "order lead months";
   public static final String OPENING_CASH = "opening cash";
   public static final String LOWEST_CASH = "lowest cash allowed";
+  public static final String EXTRA_HOUR = "extra hour costs";
+  public static final String EXTRA_SQUARE_METRE = "extra square metre costs a month";
   public static final String WINTER_FROM = "winter from";
   public static final String WINTER_TO = "winter to";
   public static final String WINTER_GAP = "winter gap mm";

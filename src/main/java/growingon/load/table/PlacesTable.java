@@ -36,6 +36,7 @@ import java.util.OptionalDouble;
  *                     ground]
  * from, until         first and last month in which it can be used [always]
  * minutes a sale      minutes of work to sell one plant from it [the nursery's]
+ * extra square metre costs a month  what more of it would cost, for buying [the nursery's]
  * </pre>
  */
 public final class PlacesTable {
@@ -52,6 +53,7 @@ public final class PlacesTable {
   private static final String FROM = "from";
   private static final String UNTIL = "until";
   private static final String MINUTES_A_SALE = "minutes a sale";
+  private static final String EXTRA = NurseryShape.EXTRA_SQUARE_METRE;
   public static final TableFormat FORMAT =
       TableFormat.of("places", PLACE, KIND, SQUARE_METRES)
           .with(
@@ -64,7 +66,8 @@ public final class PlacesTable {
               LIFT_FROM,
               FROM,
               UNTIL,
-              MINUTES_A_SALE);
+              MINUTES_A_SALE,
+              EXTRA);
 
   private PlacesTable() {}
 
@@ -92,6 +95,7 @@ public final class PlacesTable {
     Optional<YearMonth> from = row.find(FROM, As.MONTH);
     Optional<YearMonth> until = row.find(UNTIL, As.MONTH);
     OptionalDouble sale = As.optional(row.find(MINUTES_A_SALE, As.number(Range.FROM_ZERO)));
+    OptionalDouble extra = As.optional(row.find(EXTRA, As.money(currency, Range.FROM_ZERO)));
     if (from.isPresent() && until.isPresent() && until.get().isBefore(from.get())) {
       row.fail(
           UNTIL, where -> DefinitionAdvice.closesBeforeOpening(where, until.get(), from.get()));
@@ -111,7 +115,8 @@ public final class PlacesTable {
                 liftFrom,
                 from,
                 until,
-                sale));
+                sale,
+                extra));
   }
 
   private static LiftFrom usualLift(PlaceKind kind) {

@@ -5,6 +5,7 @@ import growingon.buying.Candidate;
 import growingon.buying.Certificate;
 import growingon.buying.Choice;
 import growingon.buying.Choice.Holding;
+import growingon.buying.Extra;
 import growingon.buying.HoldAnswer;
 import growingon.buying.LimitWorth;
 import growingon.buying.Move;
@@ -61,7 +62,7 @@ final class BuyingTables {
   }
 
   Table plans() {
-    return asDrawn(
+    TableOf<PlanValue> table =
         TableOf.<PlanValue>table("buying-plans", "The plans side by side")
             .note(
                 "Present value of all cash, what is unsold at the end counted as the plan says. "
@@ -90,8 +91,14 @@ final class BuyingTables {
             .column(
                 Columns.aboveNil(Column.of("hours_short", "hours short", "hours", Kind.HOURS)),
                 plan -> hoursShort(plan.line()))
-            .column(money("laid_out", "money laid out"), PlanValue::laidOut)
-            .of(answer.plans()));
+            .column(money("laid_out", "money laid out"), PlanValue::laidOut);
+    if (Extra.isToBeHad(answer.inputs().scenario())) {
+      table =
+          table
+              .note("What more room and hours than there are cost is taken off value and gain.")
+              .column(money("extra", "more room and hours"), plan -> plan.line().extra());
+    }
+    return asDrawn(table.of(answer.plans()));
   }
 
   private static Column text(String key, String heading) {

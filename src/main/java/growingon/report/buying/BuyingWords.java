@@ -1,6 +1,7 @@
 package growingon.report.buying;
 
 import growingon.buying.Answer;
+import growingon.buying.Extra;
 import growingon.buying.HoldAnswer;
 import growingon.buying.LimitWorth;
 import growingon.buying.OfferAnswer;
@@ -126,7 +127,10 @@ final class BuyingWords {
         ? Optional.empty()
         : Optional.of(
             Phrases.sentence(words)
-                + ", before anything is bought; what follows adds a hundredth to it at most.");
+                + ", before anything is bought; what follows "
+                + (Extra.isToBeHad(answer.inputs().scenario())
+                    ? "counts what more costs."
+                    : "adds a hundredth to it at most."));
   }
 
   private List<String> decision() {
@@ -226,8 +230,15 @@ final class BuyingWords {
         answer.draws() == 0
             ? ""
             : ", and does so " + Odds.in(recommended.gain().shareAbove(), answer.draws());
-    return "It brings %s more than the plan as given, in today's money%s.%s"
-        .formatted(figures.money(gain), often, planned());
+    return "It brings %s more than the plan as given, in today's money%s.%s%s"
+        .formatted(figures.money(gain), often, extra(recommended.line().extra()), planned());
+  }
+
+  private String extra(double cost) {
+    return cost < 0.5
+        ? ""
+        : " More room and hours than there are cost %s of it, already taken off."
+            .formatted(figures.money(cost));
   }
 
   private String planned() {
