@@ -33,6 +33,7 @@ final class Climb {
   private final double closeTo;
   private final int pairs;
   private final boolean seesAll;
+  private final boolean triesAnyTwo;
   private final Map<Move, Double> known;
 
   private Climb(
@@ -42,6 +43,7 @@ final class Climb {
       double closeTo,
       int pairs,
       boolean seesAll,
+      boolean triesAnyTwo,
       Map<Move, Double> known) {
     this.moves = moves;
     this.question = question;
@@ -49,6 +51,7 @@ final class Climb {
     this.closeTo = closeTo;
     this.pairs = pairs;
     this.seesAll = seesAll;
+    this.triesAnyTwo = triesAnyTwo;
     this.known = known;
   }
 
@@ -59,12 +62,13 @@ final class Climb {
    * @param pairs at most so many double moves are looked at in a round, the likeliest
    */
   static Climb whole(Moves moves, Question question, Judge judge, double closeTo, int pairs) {
-    return new Climb(moves, question, judge, closeTo, pairs, true, new HashMap<>());
+    return new Climb(
+        moves, question, judge, closeTo, pairs, true, judge.isOneRun(), new HashMap<>());
   }
 
   /**
-   * A climb that looks no more at what lost more than little once, for the question what would
-   * change if something were different.
+   * A climb that of many moves looks no more at what lost more than little once, for the question
+   * what would change if something were different.
    *
    * @param known what moves gained when they were looked at last, here or in a climb before
    */
@@ -75,7 +79,8 @@ final class Climb {
       double closeTo,
       int pairs,
       Map<Move, Double> known) {
-    return new Climb(moves, question, judge, closeTo, pairs, false, known);
+    boolean few = moves.singles(question.asGiven()).size() <= FEW_MOVES;
+    return new Climb(moves, question, judge, closeTo, pairs, few, false, known);
   }
 
   /** A move with what it is worth. */
@@ -147,7 +152,7 @@ final class Climb {
    */
   private Candidate afterGivingUp(Candidate from, int singles) {
     Candidate best = from;
-    if (pairs == 0 || singles > FEW_MOVES) {
+    if (pairs == 0 || !seesAll || singles > FEW_MOVES) {
       return best;
     }
     double most = WORTH_A_ROUND;
@@ -158,7 +163,7 @@ final class Climb {
       Move.Change back =
           new Move.Change(giving.only().choice(), from.value(giving.only().choice()));
       Set<Candidate> starts = new LinkedHashSet<>(List.of(without));
-      if (judge.isOneRun()) {
+      if (triesAnyTwo) {
         starts.add(afterADouble(without, back, doubles));
       }
       for (Candidate start : starts) {
@@ -269,8 +274,8 @@ final class Climb {
   private List<Move> doubles(Candidate from, List<Weighed> singles) {
     List<Weighed> ofOne =
         singles.stream().filter(each -> each.move().changes().size() == 1).toList();
-    boolean few = pairs > 0 && singles.size() <= FEW_MOVES;
-    boolean anyTwo = few && judge.isOneRun();
+    boolean few = pairs > 0 && seesAll && singles.size() <= FEW_MOVES;
+    boolean anyTwo = few && triesAnyTwo;
     List<Weighed> takes = anyTwo ? ofOne : ofOne.stream().filter(this::mayHelp).toList();
     List<Pair> list = new ArrayList<>();
     for (Weighed given : anyTwo ? ofOne : givenUp(from, ofOne)) {
