@@ -28,11 +28,14 @@ final class LotState {
   private final double[] minutes;
   private final DoubleSupplier meanTrunk;
   private final DoublePredicate reachesTrunk;
+  private final int sellsFrom;
   private final boolean hasFacts;
   private final boolean asksForTrunks;
   private int quietUntil = Integer.MIN_VALUE;
   private Spot standing;
   private double speedThere = 1;
+  private int potBoundFrom = Integer.MAX_VALUE;
+  private boolean sorted;
   private double soldInMonth;
   private boolean gone;
 
@@ -46,6 +49,7 @@ final class LotState {
     Programme programme = run.programme();
     this.plan = plan;
     this.start = plan.start;
+    this.sellsFrom = Math.max(plan.notBefore, plan.apartUntil);
     this.to = to;
     this.history = history;
     this.minutes = run.minutes();
@@ -78,6 +82,7 @@ final class LotState {
   LotState(LotState same, Recorder to) {
     this.plan = same.plan;
     this.start = same.start;
+    this.sellsFrom = same.sellsFrom;
     this.to = to;
     this.history = null;
     this.minutes = same.minutes;
@@ -100,6 +105,8 @@ final class LotState {
     this.works = new Works(same.works, this, heads, to);
     this.standing = same.standing;
     this.speedThere = same.speedThere;
+    this.potBoundFrom = same.potBoundFrom;
+    this.sorted = same.sorted;
     this.soldInMonth = same.soldInMonth;
     this.gone = same.gone;
   }
@@ -176,6 +183,7 @@ final class LotState {
       standing = spot;
       speedThere = speed.in(spot.condition());
     }
+    potBoundFrom = vessel.potBoundFrom();
     plants.growBy(spot.curve());
   }
 
@@ -218,7 +226,7 @@ final class LotState {
   void grow(int month) {
     double years = speed.growthYears(month);
     if (years > 0) {
-      years *= speedThere * vessel.potBoundFactor(month);
+      years *= speedThere * (month < potBoundFrom ? 1 : plan.species.potBoundFactor());
       plants.grow(years);
       noteGrowth(month, years);
     }
@@ -245,16 +253,23 @@ final class LotState {
     if (hasFacts()) {
       past.afterSteps(month);
     }
-    heads.died(month, die(month, 0, survival.share(month)));
+    double died = die(month, 0, survival.share(month));
+    if (died > 0) {
+      heads.died(month, died);
+    }
   }
 
   boolean maySell(int month) {
-    return !gone
-        && works.isSorted()
+    return month >= sellsFrom
+        && !gone
         && !(hasFacts && past.rulesSales(month))
-        && month >= plan.notBefore
-        && !plan.isApart(month)
-        && !isEmpty();
+        && !isEmpty()
+        && isSorted();
+  }
+
+  private boolean isSorted() {
+    sorted = sorted || works.isSorted();
+    return sorted;
   }
 
   /** Grades the lot for sale; gives the cells in which plants are ready. */

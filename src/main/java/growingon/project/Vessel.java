@@ -103,14 +103,18 @@ final class Vessel {
     pottedAt = NEVER;
   }
 
-  /** Factor on growth of plants that have stood in their pot for long. */
-  double potBoundFactor(int month) {
-    return pottedAt != NEVER && isPotBound(month) ? plan.species.potBoundFactor() : 1;
+  /**
+   * The first month in which the plants have stood in their pot for too long; never as the last.
+   */
+  int potBoundFrom() {
+    return pottedAt == NEVER
+        ? Integer.MAX_VALUE
+        : (int) Math.min(Integer.MAX_VALUE, (long) pottedAt + plan.species.potBoundMonths());
   }
 
   /** Whether the plants have stood in their pot for too long. */
   boolean isPotBound(int month) {
-    return pottedAt != NEVER && plan.species.isPotBound(month - pottedAt);
+    return month >= potBoundFrom();
   }
 
   /** Weight of a plant, the same object while nothing about it changes. */
