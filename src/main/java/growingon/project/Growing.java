@@ -272,9 +272,7 @@ final class Growing {
   private double[] weights() {
     double[] weights = new double[slices];
     Arrays.fill(weights, kept / slices);
-    for (int stream = 0; stream < streams.size(); stream++) {
-      streams.addTo(weights, stream);
-    }
+    streams.addTo(weights);
     return weights;
   }
 

@@ -128,6 +128,13 @@ final class Streams {
         sorting.quality[which], sorting.mayGrade[which], sorting.sellsFrom[which], ofSlice);
   }
 
+  /** Adds the plants of all streams to those of each slice. */
+  void addTo(double[] ofSlice) {
+    for (int stream = 0; stream < size(); stream++) {
+      addTo(ofSlice, stream);
+    }
+  }
+
   /** Adds the plants of a stream to those of each slice. */
   void addTo(double[] ofSlice, int stream) {
     for (int entry = sorting.from[stream]; entry < sorting.from[stream + 1]; entry++) {
