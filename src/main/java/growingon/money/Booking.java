@@ -15,6 +15,8 @@ import growingon.project.Work;
 public abstract class Booking implements Recorder {
   private final Tariff tariff;
   private final int months;
+  private String chargedFor = "";
+  private double[] charges = Tariff.NO_CHARGES;
 
   /** Books at the prices of a tariff. */
   protected Booking(Tariff tariff) {
@@ -26,6 +28,8 @@ public abstract class Booking implements Recorder {
   protected Booking(Booking same) {
     this.tariff = same.tariff;
     this.months = same.months;
+    this.chargedFor = same.chargedFor;
+    this.charges = same.charges;
   }
 
   /** The lot is charged so much of a kind in a month. */
@@ -104,13 +108,21 @@ public abstract class Booking implements Recorder {
   @Override
   public void worked(int month, String job, double plants, double hours) {
     if (month < months) {
-      hours(month, hours);
-      double labour = hours * tariff.hourlyRate();
       if (job.equals(Work.SELLING)) {
-        sellingLabour(month, labour);
+        sellingLabour(month, hours * tariff.hourlyRate());
       }
-      cost(CostKind.LABOUR, month, labour);
+      labour(month, hours);
     }
+  }
+
+  @Override
+  public void cared(int month, double plants, double hours) {
+    labour(month, hours);
+  }
+
+  private void labour(int month, double hours) {
+    hours(month, hours);
+    cost(CostKind.LABOUR, month, hours * tariff.hourlyRate());
   }
 
   /** So much of the month's labour, told as a cost next, was for selling. */
@@ -126,8 +138,17 @@ public abstract class Booking implements Recorder {
     cost(CostKind.CARE, month, careCost);
     takesSpace(month, place, m2);
     if (!place.isEmpty()) {
-      cost(CostKind.PLACE, month, m2 * tariff.chargePerM2(place, month));
+      cost(CostKind.PLACE, month, m2 * charges(place)[month]);
     }
+  }
+
+  /** What a square metre of a place is charged by month; a lot mostly stands where it stood. */
+  private double[] charges(String place) {
+    if (!place.equals(chargedFor)) {
+      chargedFor = place;
+      charges = tariff.chargesPerM2(place);
+    }
+    return charges;
   }
 
   @Override

@@ -28,6 +28,8 @@ final class LotTally extends Booking implements PartRecorder {
   private final CostToDate toDate;
   private final EndStock[] endStocks;
   private final double[][][] standings;
+  private String standsIn;
+  private int spaceFrom;
   private double result;
   private double sales;
   private double plantsSold;
@@ -49,6 +51,8 @@ final class LotTally extends Booking implements PartRecorder {
     Lot bought = scenario.lots().get(lot);
     this.gradeNumbers = prices.grades().of(scenario.nursery().ladderOf(bought));
     this.netPrices = prices.net(bought);
+    this.standsIn = "";
+    this.spaceFrom = layout.space(standsIn, 0);
     this.toDate = layout.horizonValue.isStockValue() ? new CostToDate(bought, layout.months) : null;
     this.endStocks = new EndStock[layout.seasons];
     Arrays.fill(endStocks, EndStock.NOTHING);
@@ -71,6 +75,8 @@ final class LotTally extends Booking implements PartRecorder {
     this.toDate = same.toDate == null ? null : new CostToDate(same.toDate);
     this.endStocks = same.endStocks.clone();
     this.standings = same.standings.clone();
+    this.standsIn = same.standsIn;
+    this.spaceFrom = same.spaceFrom;
     this.result = same.result;
     this.sales = same.sales;
     this.plantsSold = same.plantsSold;
@@ -94,17 +100,23 @@ final class LotTally extends Booking implements PartRecorder {
 
   /** Adds what it adds in a part to sums. */
   void addPart(int part, double[] to) {
+    int[] where = cells;
+    double[] what = amounts;
     int end = partEnds[part];
     for (int i = part == 0 ? 0 : partEnds[part - 1]; i < end; i++) {
-      to[cells[i]] += amounts[i];
+      to[where[i]] += what[i];
     }
   }
 
   private void add(int cell, double amount) {
     if (sums != null) {
       sums[cell] += amount;
-      return;
+    } else {
+      keep(cell, amount);
     }
+  }
+
+  private void keep(int cell, double amount) {
     if (size == cells.length) {
       cells = Arrays.copyOf(cells, 2 * size);
       amounts = Arrays.copyOf(amounts, 2 * size);
@@ -190,7 +202,11 @@ final class LotTally extends Booking implements PartRecorder {
 
   @Override
   protected void takesSpace(int month, String place, double m2) {
-    add(layout.space(place, month), m2);
+    if (!place.equals(standsIn)) {
+      standsIn = place;
+      spaceFrom = layout.space(place, 0);
+    }
+    add(spaceFrom + month, m2);
   }
 
   @Override

@@ -17,6 +17,8 @@ import java.util.Map;
  * square metre in each month; plan currency. It never changes, so runs may share it.
  */
 public final class Tariff {
+  static final double[] NO_CHARGES = {};
+
   private final Map<Use.Kind, Map<String, Double>> unitPrices = new EnumMap<>(Use.Kind.class);
   private final Map<String, double[]> charges = new HashMap<>();
   private final Settings settings;
@@ -62,9 +64,9 @@ public final class Tariff {
     return settings.hourlyRate();
   }
 
-  /** What a square metre in use of a place is charged in a month. */
-  double chargePerM2(String place, int month) {
-    return charges.get(place)[month];
+  /** What a square metre in use of a place is charged in each month. */
+  double[] chargesPerM2(String place) {
+    return charges.get(place);
   }
 
   /** What selling costs for so much money. */

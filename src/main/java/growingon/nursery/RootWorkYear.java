@@ -18,4 +18,12 @@ public enum RootWorkYear {
     }
     return months < MONTHS ? FIRST : SECOND;
   }
+
+  /** The first number of months after a number of months in which it may be another year. */
+  public static int nextAfter(int months) {
+    if (months < 0) {
+      return 0;
+    }
+    return months < MONTHS ? MONTHS : months < 2 * MONTHS ? 2 * MONTHS : Integer.MAX_VALUE / 2;
+  }
 }

@@ -49,8 +49,10 @@ final class Agreement implements Market.Stall {
         sold[before++] = share[sale];
       }
     }
-    double ready =
-        before == 0 ? plants.ready(of, grade) : plants.readyAfter(of, grade, sold, before);
+    if (before == 0) {
+      return plants.offered(of, grade);
+    }
+    double ready = plants.readyAfter(of, grade, sold, before);
     return Negligible.is(ready) ? 0 : ready;
   }
 

@@ -4,7 +4,7 @@ package growingon.project;
  * Crossings of which only the next of each slice is known, for a law that a lot goes on by from
  * where it stands: most of the later ones never come.
  */
-final class AwaitedCrossings implements Crossings {
+final class AwaitedCrossings extends Crossings {
   /** Slices are looked at in blocks: in most months none of a block reaches a grade. */
   private static final int BLOCK = 8;
 
@@ -16,17 +16,16 @@ final class AwaitedCrossings implements Crossings {
   }
 
   private final Law law;
-  private final int[] grade;
+  private final short[] grade;
   private final double[] clock;
   private final double[] soonest;
-  private double soonestOfAll;
 
   /**
    * Crossings from now on.
    *
    * @param thick for each slice, the number of grades it is thick enough for
    */
-  AwaitedCrossings(int[] thick, Law law) {
+  AwaitedCrossings(short[] thick, Law law) {
     this.law = law;
     this.grade = thick.clone();
     this.clock = new double[thick.length];
@@ -37,7 +36,7 @@ final class AwaitedCrossings implements Crossings {
     for (int block = 0; block < soonest.length; block++) {
       lookAhead(block);
     }
-    soonestOfAll = least(soonest, 0, soonest.length);
+    soonest(least(soonest, 0, soonest.length));
   }
 
   private AwaitedCrossings(AwaitedCrossings same, Law law) {
@@ -45,11 +44,11 @@ final class AwaitedCrossings implements Crossings {
     this.grade = same.grade.clone();
     this.clock = same.clock.clone();
     this.soonest = same.soonest.clone();
-    this.soonestOfAll = same.soonestOfAll;
+    soonest(least(soonest, 0, soonest.length));
   }
 
   @Override
-  public Crossings goingOn(GrowthClock clock) {
+  Crossings goingOn(GrowthClock clock) {
     return new AwaitedCrossings(this, clock::clockTo);
   }
 
@@ -61,16 +60,19 @@ final class AwaitedCrossings implements Crossings {
   private static double least(double[] values, int from, int to) {
     double least = Double.POSITIVE_INFINITY;
     for (int i = from; i < to; i++) {
-      least = Math.min(least, values[i]);
+      least = values[i] < least ? values[i] : least;
     }
     return least;
   }
 
   @Override
-  public int next(double now) {
-    if (!(soonestOfAll <= now)) {
-      return NONE;
+  void tell(double now, Told to) {
+    while (haveCome(now)) {
+      to.thicker(take(now));
     }
+  }
+
+  private int take(double now) {
     int block = 0;
     while (soonest[block] > now) {
       block++;
@@ -81,7 +83,7 @@ final class AwaitedCrossings implements Crossings {
     }
     clock[slice] = law.clock(slice, ++grade[slice]);
     lookAhead(block);
-    soonestOfAll = least(soonest, 0, soonest.length);
+    soonest(least(soonest, 0, soonest.length));
     return slice;
   }
 }

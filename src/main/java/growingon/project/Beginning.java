@@ -1,7 +1,6 @@
 package growingon.project;
 
 import growingon.nursery.Horizon;
-import growingon.nursery.Nursery;
 import growingon.nursery.Pot;
 import growingon.nursery.Step;
 import growingon.nursery.StepsDone;
@@ -23,18 +22,16 @@ final class Beginning {
   final Vessel vessel;
   final Speed speed;
   private final LotPlan plan;
-  private final Nursery nursery;
   private final Horizon horizon;
   private final Optional<StepsDone> done;
 
   Beginning(LotPlan plan, Programme programme) {
     this.plan = plan;
-    this.nursery = programme.nursery();
     this.horizon = programme.horizon();
     this.schedule = new Schedule(plan.route, horizon.firstMonth(), plan.arrival);
     this.training = new Training(schedule);
     this.position = new Position(plan, programme);
-    this.vessel = new Vessel(plan, nursery);
+    this.vessel = new Vessel(plan, programme.nursery());
     this.speed = new Speed(plan, programme.calendar(), Luck.NONE);
     this.done =
         plan.arrival < plan.start
@@ -51,7 +48,7 @@ final class Beginning {
 
   /** Notes where what the stock list states clashes with the steps that are taken as done. */
   void remark(Run run) {
-    if (done.isPresent()) {
+    if (done.isPresent() && run.isTold()) {
       done.get()
           .clashes()
           .forEach(clash -> run.remark(plan, () -> Remarks.clash(plan.lot.name(), clash)));
@@ -94,12 +91,13 @@ final class Beginning {
       }
     }
     done.sort(Comparator.comparingInt(i -> schedule.doneAt(i).getAsInt()));
-    done.forEach(i -> replay(plan.steps().get(i), schedule.doneAt(i).getAsInt()));
+    done.forEach(i -> replay(i, schedule.doneAt(i).getAsInt()));
   }
 
-  private void replay(Step step, int month) {
+  private void replay(int index, int month) {
+    Step step = plan.steps().get(index);
     if (step.pot().isPresent()) {
-      vessel.wasPotted(step, month);
+      vessel.wasPotted(index, month);
     }
     if (step.rootWork()) {
       speed.rootsCut(step, month);
@@ -108,7 +106,6 @@ final class Beginning {
     boolean spaced = plan.lot.standing().spacing().isPresent();
     boolean placed = plan.lot.standing().place().isPresent();
     position.standIn(
-        placed ? Optional.empty() : step.place().map(nursery.places()::get),
-        spaced ? Optional.empty() : step.spacing());
+        placed ? Optional.empty() : plan.place(index), spaced ? Optional.empty() : step.spacing());
   }
 }

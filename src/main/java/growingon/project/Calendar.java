@@ -55,6 +55,11 @@ final class Calendar {
     return firstSeasonYear + Math.floorDiv(month + monthsMissed, 12);
   }
 
+  /** First offset of the season after that of an offset, which may lie before or after the plan. */
+  int nextSeason(int month) {
+    return month + 12 - Math.floorMod(month + monthsMissed, 12);
+  }
+
   /** Number of months of the plan. */
   int months() {
     return season.length;

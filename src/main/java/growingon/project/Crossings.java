@@ -1,18 +1,34 @@
 package growingon.project;
 
 /** When the slices of a lot grow thick enough for one grade more, by one law of growth. */
-interface Crossings {
-  /** There is none. */
-  int NONE = -1;
+abstract class Crossings {
+  /** Who is told of crossings. */
+  @FunctionalInterface
+  interface Told {
+    /** A slice has grown thick enough for one grade more. */
+    void thicker(int slice);
+  }
+
+  private double soonest;
+
+  /** No slice grows thick enough for one grade more before this growth clock; never as infinite. */
+  final void soonest(double clock) {
+    soonest = clock;
+  }
+
+  /** Whether any slice has grown thick enough for one grade more; in most months none has. */
+  final boolean haveCome(double clock) {
+    return soonest <= clock;
+  }
 
   /**
-   * The next slice that has grown thick enough for one grade more; each time it is told once.
+   * Tells which slices have grown thick enough for one grade more, one after another; each time it
+   * is told once.
    *
    * @param clock growth clock now
-   * @return the slice, or {@link #NONE}
    */
-  int next(double clock);
+  abstract void tell(double clock, Told to);
 
   /** The same from now on, for a lot that goes on apart by a clock of its own. */
-  Crossings goingOn(GrowthClock clock);
+  abstract Crossings goingOn(GrowthClock clock);
 }

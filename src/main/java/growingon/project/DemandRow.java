@@ -22,6 +22,8 @@ import java.util.TreeMap;
  *     the months and the season of the row
  */
 record DemandRow(int index, Demand demand, int[][] batches, int grade, double[] units) {
+  private static final int[][] NOT_MET = {};
+
   /** Rows in the order in which they are met. */
   static List<DemandRow> inOrder(Nursery nursery, Calendar calendar, List<LotPlan> lots) {
     List<DemandRow> rows = new ArrayList<>();
@@ -29,7 +31,13 @@ record DemandRow(int index, Demand demand, int[][] batches, int grade, double[] 
       Demand demand = nursery.demand().get(index);
       int grade = nursery.ladders().get(demand.ladder()).indexOf(demand.grade());
       double[] units = units(demand, nursery.settings().salesPattern(), calendar);
-      rows.add(new DemandRow(index, demand, batches(demand, lots), grade, units));
+      DemandRow row = new DemandRow(index, demand, NOT_MET, grade, units);
+      rows.add(
+          rows.stream()
+              .filter(row::isMetAs)
+              .findFirst()
+              .map(row::metAs)
+              .orElseGet(() -> row.metFrom(lots)));
     }
     rows.sort(
         Comparator.comparing((DemandRow row) -> row.demand().species().isEmpty())
@@ -43,9 +51,9 @@ record DemandRow(int index, Demand demand, int[][] batches, int grade, double[] 
     return new DemandRow(index, demand, batches(demand, lots), grade, units);
   }
 
-  /** The same row, met from batches that are known. */
-  DemandRow metFrom(int[][] known) {
-    return new DemandRow(index, demand, known, grade, units);
+  /** The same row, met from what another is met from. */
+  DemandRow metAs(DemandRow other) {
+    return new DemandRow(index, demand, other.batches, grade, units);
   }
 
   /** Whether it is met from the same lots as another. */

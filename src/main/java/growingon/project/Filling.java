@@ -1,10 +1,7 @@
 package growingon.project;
 
-import growingon.nursery.Component;
-import growingon.nursery.Mix;
 import growingon.nursery.Pot;
 import growingon.nursery.Step;
-import java.util.Map;
 
 /**
  * What fills one pot: ball lifted from the ground and mix, in litres as firmed in the pot (design
@@ -41,10 +38,9 @@ record Filling(double liftedLitres, double mixLitres, double mixKg) {
   }
 
   /** With fresh mix up to the fill of the pot. */
-  Filling filledUp(Pot pot, Mix mix, Map<String, Component> components) {
+  Filling filledUp(Pot pot, ReadyMix mix) {
     double fresh = Math.max(0, pot.fillLitres() - litres());
-    return new Filling(
-        liftedLitres, mixLitres + fresh, mixKg + fresh * wetKgPerPottedLitre(mix, components));
+    return new Filling(liftedLitres, mixLitres + fresh, mixKg + fresh * mix.wetKg());
   }
 
   /** Filled up with something that no mix names: taken as 1 kg a litre (a round figure). */
@@ -55,14 +51,5 @@ record Filling(double liftedLitres, double mixLitres, double mixKg) {
 
   private Filling times(double factor) {
     return new Filling(liftedLitres * factor, mixLitres * factor, mixKg * factor);
-  }
-
-  /** Wet weight of a litre of mix as firmed in the pot, kg. */
-  static double wetKgPerPottedLitre(Mix mix, Map<String, Component> components) {
-    double kg = 0;
-    for (String component : mix.parts().keySet()) {
-      kg += mix.share(component) * components.get(component).wetKgPerLitre();
-    }
-    return kg * mix.looseLitresPerPottedLitre();
   }
 }

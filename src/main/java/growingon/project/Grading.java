@@ -8,7 +8,7 @@ import java.util.Arrays;
  * Which grades the slices of a lot are thick enough for, and which plants may be sold as what. It
  * looks at the slices only in a month in which one moves up.
  */
-final class Grading {
+final class Grading implements Crossings.Told {
   /** Training months of plants whose training neither started nor is to start by a dated step. */
   static final int UNTRAINED = Integer.MIN_VALUE;
 
@@ -20,26 +20,23 @@ final class Grading {
 
   private final Grade[] grades;
   private final GrowthClock clock;
-  private final int[] thick;
-  private final int[] slicesThickFor;
-  private final int[] sellsAs;
+  private final short[] thick;
   private final int[] saleTable;
-  private final double[] byThickness;
+  private final double[] scratch;
   private Crossings crossings;
   private Streams streams;
   private long readyCells;
   private int tableFrom = Integer.MAX_VALUE;
   private int tableUntil = Integer.MIN_VALUE;
   private boolean graded;
+  private boolean maySell;
 
   Grading(Grade[] grades, GrowthClock clock, int slices) {
     this.grades = grades;
     this.clock = clock;
-    this.thick = new int[slices];
-    this.slicesThickFor = new int[grades.length];
-    this.sellsAs = new int[slices];
+    this.thick = new short[slices];
     this.saleTable = new int[grades.length + 1];
-    this.byThickness = new double[grades.length + 1];
+    this.scratch = new double[grades.length + 1];
   }
 
   /** The same so far, for a lot that goes on apart with a clock and plants of its own. */
@@ -47,16 +44,15 @@ final class Grading {
     this.grades = same.grades;
     this.clock = clock;
     this.thick = same.thick.clone();
-    this.slicesThickFor = same.slicesThickFor.clone();
-    this.sellsAs = same.sellsAs.clone();
     this.saleTable = same.saleTable.clone();
-    this.byThickness = new double[same.byThickness.length];
+    this.scratch = new double[same.scratch.length];
     this.crossings = same.crossings.goingOn(clock);
     this.streams = streams;
     this.readyCells = same.readyCells;
     this.tableFrom = same.tableFrom;
     this.tableUntil = same.tableUntil;
     this.graded = same.graded;
+    this.maySell = same.maySell;
   }
 
   /** The plants to be graded are these, or their numbers changed otherwise than by sale. */
@@ -77,8 +73,7 @@ final class Grading {
 
   /** The trunks were measured anew. */
   void startAnew() {
-    Arrays.fill(thick, 0);
-    Arrays.fill(slicesThickFor, 0);
+    Arrays.fill(thick, (short) 0);
     lookAhead();
     graded = false;
   }
@@ -86,55 +81,36 @@ final class Grading {
   /** Notes which slices have grown thick enough for one grade more by now. */
   private void measure() {
     double now = clock.now() + ROUNDING;
-    for (int slice = crossings.next(now); slice != Crossings.NONE; slice = crossings.next(now)) {
-      int was = thick[slice]++;
-      slicesThickFor[was]++;
-      if (graded && saleTable[was] != saleTable[was + 1]) {
-        moveUp(slice, saleTable[was], saleTable[was + 1]);
-      }
+    if (crossings.haveCome(now)) {
+      crossings.tell(now, this);
     }
   }
 
-  /** A slice sells as another grade from now on; −1 stands for none. */
-  private void moveUp(int slice, int from, int to) {
-    sellsAs[slice] = to;
-    int last = streams.last(slice);
-    for (int i = streams.first(slice); i <= last; i++) {
-      moveUp(streams.all[i], streams.all[i].weight(slice), from, to);
+  @Override
+  public void thicker(int slice) {
+    int was = thick[slice]++;
+    if (graded && saleTable[was] != saleTable[was + 1]) {
+      readyCells |= streams.moveUp(slice, saleTable[was], saleTable[was + 1]);
     }
-  }
-
-  private void moveUp(Stream stream, double weight, int from, int to) {
-    if (weight == 0 || !stream.mayGrade) {
-      return;
-    }
-    if (from >= stream.sellsFrom) {
-      add(stream, from, -weight);
-    }
-    if (to >= stream.sellsFrom) {
-      readyCells |= cellBit(stream.quality, to);
-      add(stream, to, weight);
-    }
-  }
-
-  private static void add(Stream stream, int grade, double weight) {
-    double ready = stream.ready[grade] + weight;
-    stream.ready[grade] = ready > 0 ? ready : 0;
   }
 
   /**
    * Grades the lot for sale: works out for every stream how many plants may be sold at each grade.
-   * Where no plant moved up and training changes nothing, all is as it was.
+   * Where no plant moved up and training changes nothing, all is as it was; plants too little
+   * trained to be sold as anything need not even be looked at.
    *
    * @param trainingMonths whole months since training started; negative where it is to start so
    *     many months from now, {@link #UNTRAINED} where it is not
    * @return the bits of {@link #cellBit} of all grades and qualities in which plants may be ready
    */
   long forSale(int trainingMonths) {
+    if (graded && !maySell && trainingMonths >= tableFrom && trainingMonths < tableUntil) {
+      return readyCells;
+    }
     measure();
     boolean otherwise = fillSaleTable(trainingMonths);
     if (otherwise || !graded) {
-      gradeAll();
+      readyCells = streams.grade(thick, saleTable);
       graded = true;
     }
     return readyCells;
@@ -157,19 +133,6 @@ final class Grading {
     return cells;
   }
 
-  private void gradeAll() {
-    for (int i = 0; i < sellsAs.length; i++) {
-      sellsAs[i] = saleTable[thick[i]];
-    }
-    readyCells = 0;
-    for (Stream stream : streams.all) {
-      stream.readyByGrade(sellsAs);
-      for (int grade = 0; grade < grades.length; grade++) {
-        readyCells |= stream.ready[grade] > 0 ? cellBit(stream.quality, grade) : 0;
-      }
-    }
-  }
-
   /**
    * For each number of grades a trunk is thick enough for: the grade it sells as, −1 for none.
    * Gives whether any entry changed.
@@ -181,11 +144,13 @@ final class Grading {
     tableFrom = trainingMonths;
     tableUntil = nextChange(trainingMonths);
     boolean otherwise = false;
+    maySell = false;
     for (int thickFor = 0; thickFor <= grades.length; thickFor++) {
       int best = highestMet(thickFor, trainingMonths);
       int sells = waits(best, thickFor, trainingMonths) ? -1 : best;
       otherwise |= saleTable[thickFor] != sells;
       saleTable[thickFor] = sells;
+      maySell |= sells >= 0;
     }
     return otherwise;
   }
@@ -230,20 +195,19 @@ final class Grading {
     return false;
   }
 
-  /** Plants of a quality that may be sold as a grade, but for deaths. */
-  double ready(Quality quality, int grade) {
-    double ready = 0;
-    for (Stream stream : streams.of(quality)) {
-      ready += stream.ready[grade];
-    }
-    return ready;
+  /** Notes that too few plants of a quality are ready as a grade to count, until more are. */
+  void nothingReady(Quality quality, int grade) {
+    readyCells &= ~cellBit(quality, grade);
   }
 
-  /** The same once some shares of them were sold one after another. */
+  /**
+   * Plants of a quality that may be sold as a grade, but for deaths, once some shares of them were
+   * sold one after another.
+   */
   double readyAfter(Quality quality, int grade, double[] sold, int sales) {
     double ready = 0;
-    for (Stream stream : streams.of(quality)) {
-      double left = stream.ready[grade];
+    for (int stream = streams.from(quality); stream < streams.until(quality); stream++) {
+      double left = streams.ready(stream, grade);
       for (int i = 0; i < sales; i++) {
         left *= 1 - sold[i];
       }
@@ -258,9 +222,9 @@ final class Grading {
   double mmAboveLeast(Quality quality, int grade) {
     double least = grades[grade].leastTrunkMm();
     double sum = 0;
-    for (Stream stream : streams.of(quality)) {
-      if (stream.ready[grade] > 0) {
-        sum += stream.mmAbove(least, grade, sellsAs, clock);
+    for (int stream = streams.from(quality); stream < streams.until(quality); stream++) {
+      if (streams.ready(stream, grade) > 0) {
+        sum += streams.mmAbove(stream, least, grade, thick, saleTable, clock);
       }
     }
     return sum;
@@ -268,8 +232,11 @@ final class Grading {
 
   /** Sells a share of the plants of a quality that are ready as a grade, every slice alike. */
   void sell(Quality quality, int grade, double share) {
-    for (Stream stream : streams.of(quality)) {
-      stream.sell(grade, sellsAs, share);
+    for (int thickFor = 0; thickFor <= grades.length; thickFor++) {
+      scratch[thickFor] = saleTable[thickFor] == grade ? 1 - share : 1;
+    }
+    for (int stream = streams.from(quality); stream < streams.until(quality); stream++) {
+      streams.sell(stream, grade, thick, scratch, share);
     }
     readyCells &= share == 1 ? ~cellBit(quality, grade) : -1;
   }
@@ -290,12 +257,12 @@ final class Grading {
       gradeOf[thickFor] = highestMet(thickFor, trainingMonths) + 1;
     }
     double[][] standing = new double[QUALITIES + 1][grades.length + 1];
-    for (Stream stream : streams.all) {
-      Arrays.fill(byThickness, 0);
-      stream.addUp(thick, byThickness);
-      double[] row = standing[stream.quality.ordinal()];
+    for (int stream = 0; stream < streams.size(); stream++) {
+      Arrays.fill(scratch, 0);
+      streams.addUp(stream, thick, scratch);
+      double[] row = standing[streams.quality(stream).ordinal()];
       for (int thickFor = 0; thickFor <= grades.length; thickFor++) {
-        row[stream.mayGrade ? gradeOf[thickFor] : 0] += alive * byThickness[thickFor];
+        row[streams.mayGrade(stream) ? gradeOf[thickFor] : 0] += alive * scratch[thickFor];
       }
     }
     if (kept > 0) {
@@ -317,6 +284,10 @@ final class Grading {
       return 0;
     }
     measure();
-    return (double) slicesThickFor[grade] / thick.length;
+    int thickEnough = 0;
+    for (short each : thick) {
+      thickEnough += each > grade ? 1 : 0;
+    }
+    return (double) thickEnough / thick.length;
   }
 }

@@ -4,12 +4,10 @@ import growingon.nursery.Curve;
 import growingon.nursery.Negligible;
 import growingon.nursery.Quality;
 import growingon.nursery.QualityShares;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 
 /**
  * The plants of one lot as they grow: K representative plants, and how many plants each stands for.
@@ -17,6 +15,9 @@ import java.util.TreeMap;
  */
 final class Growing {
   private static final double NOT_YET = -1;
+
+  /** A trunk that is a part smaller than another is so whatever rounding did to both. */
+  private static final double SURELY_LESS = 1 - 1e-9;
 
   private final GrowthStart start;
   private final QualityShares quality;
@@ -48,7 +49,7 @@ final class Growing {
     this.quality = same.quality;
     this.slices = same.slices;
     this.clock = new GrowthClock(same.clock);
-    this.streams = same.streams.goingOn();
+    this.streams = same.streams.copy();
     this.grading = new Grading(same.grading, clock, streams);
     this.kept = same.kept;
     this.alive = same.alive;
@@ -76,8 +77,8 @@ final class Growing {
   /** Plants alive now, added up slice by slice: the same number by another way. */
   double count() {
     double sum = kept;
-    for (Stream stream : streams.all) {
-      sum += stream.count();
+    for (int stream = 0; stream < streams.size(); stream++) {
+      sum += streams.count(stream);
     }
     return alive * sum;
   }
@@ -96,11 +97,7 @@ final class Growing {
 
   private double notKept() {
     if (changed) {
-      double sum = 0;
-      for (Stream stream : streams.all) {
-        sum += stream.sum;
-      }
-      notKept = sum;
+      notKept = streams.sum();
       changed = false;
     }
     return notKept;
@@ -108,6 +105,9 @@ final class Growing {
 
   /** So many plants die, all alike; gives how many. */
   double die(double plants) {
+    if (plants == 0) {
+      return 0;
+    }
     double living = living();
     double died = Math.min(plants, living);
     alive *= living == 0 ? 1 : 1 - died / living;
@@ -118,9 +118,9 @@ final class Growing {
   double cullAll(Quality of) {
     noteOtherPlants();
     double culled = 0;
-    for (Stream stream : streams.of(of)) {
-      culled += alive * stream.sum;
-      stream.take(1);
+    for (int stream = streams.from(of); stream < streams.until(of); stream++) {
+      culled += alive * streams.sum(stream);
+      streams.take(stream, 1);
     }
     return culled;
   }
@@ -138,7 +138,7 @@ final class Growing {
     }
     noteOtherPlants();
     if (!worstFirst) {
-      takeOfAll(share);
+      streams.take(share);
       return alive * wanted;
     }
     double left = wanted;
@@ -148,30 +148,16 @@ final class Growing {
     return alive * (wanted - left);
   }
 
-  private void takeOfAll(double share) {
-    for (Stream stream : streams.all) {
-      stream.take(share);
-    }
-  }
-
   private double cullOf(Quality of, double wanted) {
-    double there = sumOf(of);
+    double there = streams.sum(of);
     if (there == 0) {
       return 0;
     }
     double part = Math.min(1, wanted / there);
-    for (Stream stream : streams.of(of)) {
-      stream.take(part);
+    for (int stream = streams.from(of); stream < streams.until(of); stream++) {
+      streams.take(stream, part);
     }
     return part * there;
-  }
-
-  private double sumOf(Quality of) {
-    double sum = 0;
-    for (Stream stream : streams.of(of)) {
-      sum += stream.sum;
-    }
-    return sum;
   }
 
   /** Culls so many plants of a quality, as far as there are any; gives how many. */
@@ -186,7 +172,7 @@ final class Growing {
     double there = alive * notKept();
     double taken = Math.min(plants, there);
     if (taken > 0) {
-      takeOfAll(taken / there);
+      streams.take(taken / there);
       noteOtherPlants();
     }
     return taken;
@@ -198,7 +184,7 @@ final class Growing {
       return;
     }
     kept *= part;
-    takeOfAll(1 - part);
+    streams.take(1 - part);
     noteOtherPlants();
   }
 
@@ -217,12 +203,12 @@ final class Growing {
     consistOf(start.streams(quality));
     double there = notKept();
     if (there > 0) {
-      takeOfAll(1 - plants / there);
+      streams.take(1 - plants / there);
       noteOtherPlants();
     } else {
       double[] even = new double[slices];
       Arrays.fill(even, plants / slices);
-      consistOf(Streams.of(List.of(start.stream(Quality.FIRST, 0, even)), slices));
+      consistOf(start.streams(List.of(start.stream(Quality.FIRST, 0, even))));
     }
   }
 
@@ -249,40 +235,9 @@ final class Growing {
   void sortAs(Map<Quality, Double> counted) {
     double total = counted.values().stream().mapToDouble(Double::doubleValue).sum();
     double all = notKept();
-    if (total == 0 || all == 0) {
-      return;
+    if (total > 0 && all > 0) {
+      consistOf(start.streams(new CountedQualities(counted, total).of(streams, all, start)));
     }
-    Map<Integer, double[]> shapes = shapes();
-    List<Stream> sorted = new ArrayList<>();
-    for (Quality each : Quality.values()) {
-      double target = all * counted.getOrDefault(each, 0.0) / total;
-      double there = sumOf(each);
-      for (Stream stream : streams.of(each)) {
-        stream.take(there == 0 ? 0 : 1 - target / there);
-        sorted.add(stream);
-      }
-      if (there == 0 && target > 0) {
-        shapes.forEach(
-            (from, shape) -> sorted.add(start.stream(each, from, scaled(shape, target / all))));
-      }
-    }
-    consistOf(Streams.of(sorted, slices));
-  }
-
-  /** Plants of each slice that are sold from a grade upwards, whatever their quality. */
-  private Map<Integer, double[]> shapes() {
-    Map<Integer, double[]> shapes = new TreeMap<>();
-    for (Stream stream : streams.all) {
-      double[] shape = shapes.computeIfAbsent(stream.sellsFrom, from -> new double[slices]);
-      for (int i = 0; i < slices; i++) {
-        shape[i] += stream.weight(i);
-      }
-    }
-    return shapes;
-  }
-
-  private static double[] scaled(double[] values, double factor) {
-    return Arrays.stream(values).map(each -> each * factor).toArray();
   }
 
   /** Lets the lot go on by another law from where its trunks stand now. */
@@ -317,11 +272,7 @@ final class Growing {
   private double[] weights() {
     double[] weights = new double[slices];
     Arrays.fill(weights, kept / slices);
-    for (Stream stream : streams.all) {
-      for (int i = 0; i < slices; i++) {
-        weights[i] += stream.weight(i);
-      }
-    }
+    streams.addTo(weights);
     return weights;
   }
 
@@ -333,6 +284,11 @@ final class Growing {
   /** Mean trunk of the living plants, mm; 0 for an empty lot. */
   double meanTrunk() {
     return mean(1);
+  }
+
+  /** Whether the mean trunk of the living plants is so many mm; the thickest often tells. */
+  boolean reaches(double mm) {
+    return clock.trunkAtMost() > mm * SURELY_LESS && meanTrunk() >= mm;
   }
 
   /**
@@ -363,9 +319,9 @@ final class Growing {
         sum += kept / slices * (power == 1 ? trunk : trunk * trunk);
       }
     }
-    for (Stream stream : streams.all) {
-      plants += stream.sum;
-      sum += power == 1 ? stream.sum(now) : stream.sumOfSquares(now);
+    for (int stream = 0; stream < streams.size(); stream++) {
+      plants += streams.sum(stream);
+      sum += power == 1 ? streams.sum(stream, now) : streams.sumOfSquares(stream, now);
     }
     return plants == 0 ? 0 : sum / plants;
   }
@@ -399,7 +355,20 @@ final class Growing {
 
   /** Plants of a quality that may be sold as a grade now; after {@link #gradeForSale}. */
   double ready(Quality of, int grade) {
-    return alive * grading.ready(of, grade);
+    return alive * streams.ready(of, grade);
+  }
+
+  /**
+   * The same as far as they count. Where they do not, they are not asked for again until others
+   * have grown into the grade: deaths only make them fewer.
+   */
+  double offered(Quality of, int grade) {
+    double ready = ready(of, grade);
+    if (Negligible.is(ready)) {
+      grading.nothingReady(of, grade);
+      return 0;
+    }
+    return ready;
   }
 
   /** The same once some shares of them were sold one after another. */

@@ -2,6 +2,7 @@ package growingon.project;
 
 import growingon.growth.Flow;
 import growingon.nursery.Curve;
+import java.util.Arrays;
 import java.util.stream.DoubleStream;
 
 /**
@@ -22,6 +23,7 @@ final class GrowthClock {
   private Curve curve;
   private Flow flow;
   private double[] trunks;
+  private double[] trunkAt;
   private double trunksAt = NOT_YET;
   private double mostAtZero = NOT_YET;
 
@@ -86,6 +88,7 @@ final class GrowthClock {
     gradeCoordinates = null;
     now = 0;
     trunksAt = NOT_YET;
+    trunkAt = null;
     mostAtZero = NOT_YET;
   }
 
@@ -107,9 +110,18 @@ final class GrowthClock {
         / vigour[slice];
   }
 
-  /** Trunk of a slice now, mm. */
+  /** Trunk of a slice now, mm; worked out once while the clock stands, as in winter. */
   double trunk(int slice) {
-    return trunksAt == now ? trunks[slice] : advanced(slice);
+    if (trunkAt == null) {
+      trunks = new double[vigour.length];
+      trunkAt = new double[vigour.length];
+      Arrays.fill(trunkAt, NOT_YET);
+    }
+    if (trunkAt[slice] != now) {
+      trunks[slice] = advanced(slice);
+      trunkAt[slice] = now;
+    }
+    return trunks[slice];
   }
 
   private double advanced(int slice) {
@@ -122,9 +134,8 @@ final class GrowthClock {
       return trunkAtZero;
     }
     if (trunksAt != now) {
-      trunks = trunks == null ? new double[vigour.length] : trunks;
-      for (int i = 0; i < trunks.length; i++) {
-        trunks[i] = advanced(i);
+      for (int i = 0; i < vigour.length; i++) {
+        trunk(i);
       }
       trunksAt = now;
     }

@@ -43,7 +43,7 @@ final class GrowthStart {
     for (int i = 0; i < trunks.length; i++) {
       trunks[i] = trunk(plan.lot.trunks(), i);
     }
-    this.expectedStreams = layOut(plan.lot.quality());
+    this.expectedStreams = layOut(plan.lot.quality()).sortedAs(lattice::shared);
   }
 
   /** The greatest of some numbers; 0 of none. */
@@ -121,7 +121,12 @@ final class GrowthStart {
         }
       }
     }
-    return Streams.of(streams, trunks.length);
+    return streams(streams);
+  }
+
+  /** Streams as they are listed, firsts before seconds. */
+  Streams streams(List<Stream> listed) {
+    return Streams.of(listed, trunks.length, grades.length);
   }
 
   /** What part of each slice is of a quality and is held, or is free. */
@@ -149,7 +154,7 @@ final class GrowthStart {
   /** A stream of plants of a quality that are sold from a grade upwards. */
   Stream stream(Quality quality, int sellsFrom, double[] weights) {
     boolean mayGrade = quality != Quality.THIRD || qualities.get(quality).priceShare() > 0;
-    return new Stream(quality, mayGrade, sellsFrom, weights, grades.length);
+    return new Stream(quality, mayGrade, sellsFrom, weights);
   }
 
   /** Standard normal scores of the slices' trunks. */

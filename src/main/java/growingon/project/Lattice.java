@@ -19,6 +19,7 @@ final class Lattice {
   private final int qualityStep;
   private final double[] scores;
   private final Map<Double, double[]> vigours = new ConcurrentHashMap<>();
+  private final Map<Sorting, Sorting> sortings = new ConcurrentHashMap<>();
 
   private Lattice(int slices, int vigourStep, int qualityStep) {
     this.slices = slices;
@@ -59,6 +60,11 @@ final class Lattice {
             IntStream.range(0, slices)
                 .mapToDouble(slice -> lognormal(1, each, vigourScore(slice)))
                 .toArray());
+  }
+
+  /** A sorting shared by all lots that sort alike, so that a run has fewer to look at. */
+  Sorting shared(Sorting sorting) {
+    return sortings.computeIfAbsent(sorting, each -> each);
   }
 
   /**

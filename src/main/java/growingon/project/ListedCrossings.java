@@ -1,44 +1,44 @@
 package growingon.project;
 
 import java.util.Comparator;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /**
  * All crossings of a law in the order in which they come, worked out once for all runs of a lot;
  * each run has its own place in it.
  */
-final class ListedCrossings implements Crossings {
+final class ListedCrossings extends Crossings {
   private final Order order;
   private int at;
-  private double soonest;
 
   ListedCrossings(Order order) {
     this.order = order;
-    this.soonest = order.clock(0);
+    soonest(order.clocks[0]);
   }
 
   private ListedCrossings(ListedCrossings same) {
     this.order = same.order;
     this.at = same.at;
-    this.soonest = same.soonest;
+    soonest(order.clocks[at]);
   }
 
   @Override
-  public Crossings goingOn(GrowthClock clock) {
+  Crossings goingOn(GrowthClock clock) {
     return new ListedCrossings(this);
   }
 
   @Override
-  public int next(double clock) {
-    if (!(soonest <= clock)) {
-      return NONE;
+  void tell(double clock, Told to) {
+    int next = at;
+    while (order.clocks[next] <= clock) {
+      to.thicker(order.slices[next++]);
     }
-    int slice = order.slices[at++];
-    soonest = order.clock(at);
-    return slice;
+    at = next;
+    soonest(order.clocks[next]);
   }
 
-  /** Slices in the order in which they reach grades, and the growth clock of each. */
+  /** Slices in the order in which they reach grades, and the growth clock of each; never last. */
   static final class Order {
     private final int[] slices;
     private final double[] clocks;
@@ -59,11 +59,11 @@ final class ListedCrossings implements Crossings {
               .mapToInt(Integer::intValue)
               .toArray();
       this.slices = IntStream.of(sorted).map(i -> i / grades).toArray();
-      this.clocks = IntStream.of(sorted).mapToDouble(i -> clocks[i]).toArray();
-    }
-
-    private double clock(int index) {
-      return index < clocks.length ? clocks[index] : Double.POSITIVE_INFINITY;
+      this.clocks =
+          DoubleStream.concat(
+                  IntStream.of(sorted).mapToDouble(i -> clocks[i]),
+                  DoubleStream.of(Double.POSITIVE_INFINITY))
+              .toArray();
     }
   }
 }

@@ -9,10 +9,13 @@ import growingon.nursery.Nursery;
 import growingon.nursery.OtherCash;
 import growingon.nursery.Place;
 import growingon.nursery.PlaceKind;
+import growingon.nursery.Pot;
 import growingon.nursery.Route;
 import growingon.nursery.Settings;
+import growingon.nursery.Spacing;
 import growingon.nursery.Species;
 import growingon.nursery.Step;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -38,6 +41,7 @@ final class LotPlan {
   private final Settings settings;
   private final StepKind[] stepKinds;
   private volatile Beginning beginning;
+  private volatile Spot[] spots = {};
 
   /**
    * What a step does to where and in what the plants stand.
@@ -47,13 +51,22 @@ final class LotPlan {
    * @param standsInFieldInPot sets potted plants on a field bed as they are
    * @param lifts takes each plant up
    * @param isMove does nothing but carry them elsewhere
+   * @param place the place it sets them in, if it does
+   * @param pot the pot it sets them in, if it does
+   * @param mix what it fills the pot with, if it says so
    */
   private record StepKind(
-      boolean plantsOut, boolean waits, boolean standsInFieldInPot, boolean lifts, boolean isMove) {
+      boolean plantsOut,
+      boolean waits,
+      boolean standsInFieldInPot,
+      boolean lifts,
+      boolean isMove,
+      Optional<Place> place,
+      Optional<Pot> pot,
+      Optional<ReadyMix> mix) {
     static StepKind of(Step step, Nursery nursery) {
-      boolean inField =
-          step.place().map(nursery.places()::get).map(Place::kind).stream()
-              .anyMatch(PlaceKind.FIELD_BED::equals);
+      Optional<Place> place = step.place().map(nursery.places()::get);
+      boolean inField = place.map(Place::kind).stream().anyMatch(PlaceKind.FIELD_BED::equals);
       boolean intoField = inField && step.pot().isEmpty();
       boolean plantsOut = step.potEnds() || (intoField && step.rootWork());
       boolean pots = step.pot().isPresent() || step.liftedBallLitres() > 0;
@@ -63,7 +76,10 @@ final class LotPlan {
           intoField || (step.potEnds() && step.place().isPresent()),
           intoField && !plantsOut,
           pots || moves,
-          moves && !pots);
+          moves && !pots,
+          place,
+          step.pot().map(nursery.pots()::get),
+          step.mix().map(mix -> ReadyMix.of(nursery.mixes().get(mix), nursery.components())));
     }
   }
 
@@ -102,6 +118,21 @@ final class LotPlan {
     return known;
   }
 
+  /** The place that a step sets the plants in, if it does; the same object each time. */
+  Optional<Place> place(int step) {
+    return stepKinds[step].place();
+  }
+
+  /** The pot that a step sets the plants in, if it does; the same object each time. */
+  Optional<Pot> pot(int step) {
+    return stepKinds[step].pot();
+  }
+
+  /** What a step fills the pot with; empty where it names no mix. */
+  Optional<ReadyMix> mix(int step) {
+    return stepKinds[step].mix();
+  }
+
   /** Whether a step takes potted plants out of their pots. */
   boolean plantsOut(int step) {
     return stepKinds[step].plantsOut();
@@ -132,6 +163,24 @@ final class LotPlan {
     return row.isDue(month, horizon);
   }
 
+  /** How it stands in a pot, place and spacing; worked out once for all runs. */
+  Spot spot(Optional<Pot> pot, Optional<Place> place, Spacing spacing) {
+    for (Spot known : spots) {
+      if (known.isOf(pot, place, spacing)) {
+        return known;
+      }
+    }
+    return newSpot(pot, place, spacing);
+  }
+
+  private synchronized Spot newSpot(Optional<Pot> pot, Optional<Place> place, Spacing spacing) {
+    Spot made = Spot.of(this, pot, place, spacing);
+    Spot[] more = Arrays.copyOf(spots, spots.length + 1);
+    more[spots.length] = made;
+    spots = more;
+    return made;
+  }
+
   /** Minutes of work to sell one plant from a place. */
   double minutesASale(Optional<Place> from) {
     OptionalDouble ofPlace = from.map(Place::minutesASale).orElse(OptionalDouble.empty());
@@ -153,7 +202,12 @@ final class LotPlan {
 
   /** Whether a month is one of the first year: the arrival month and the 11 after. */
   boolean isFirstYear(int month) {
-    return month - arrival < 12;
+    return month < firstYearEnds();
+  }
+
+  /** First month after its first year. */
+  int firstYearEnds() {
+    return arrival + 12;
   }
 
   boolean isApart(int month) {

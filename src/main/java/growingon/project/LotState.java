@@ -1,13 +1,16 @@
 package growingon.project;
 
 import growingon.nursery.Horizon;
+import growingon.nursery.Negligible;
 import growingon.nursery.Pot;
 import growingon.nursery.Quality;
+import java.util.function.DoublePredicate;
 import java.util.function.DoubleSupplier;
 
 /** One lot on its way through the months: its plants, pot, place and clocks. */
 final class LotState {
   final LotPlan plan;
+  final int start;
   final Growing plants;
   final Schedule schedule;
   final Training training;
@@ -24,7 +27,15 @@ final class LotState {
   private final Calendar calendar;
   private final double[] minutes;
   private final DoubleSupplier meanTrunk;
+  private final DoublePredicate reachesTrunk;
+  private final int sellsFrom;
+  private final boolean hasFacts;
+  private final boolean asksForTrunks;
+  private int quietUntil = Integer.MIN_VALUE;
   private Spot standing;
+  private double speedThere = 1;
+  private int potBoundFrom = Integer.MAX_VALUE;
+  private boolean sorted;
   private double soldInMonth;
   private boolean gone;
 
@@ -37,6 +48,8 @@ final class LotState {
   LotState(LotPlan plan, Run run, Recorder to, LotHistory history) {
     Programme programme = run.programme();
     this.plan = plan;
+    this.start = plan.start;
+    this.sellsFrom = Math.max(plan.notBefore, plan.apartUntil);
     this.to = to;
     this.history = history;
     this.minutes = run.minutes();
@@ -44,8 +57,11 @@ final class LotState {
     this.care = programme.care();
     this.heads = new HeadCount(plan, to);
     this.past = new KnownPast(this, run.facts().of(plan), heads);
+    this.hasFacts = past.isThere();
+    this.asksForTrunks = to.asksForTrunks();
     this.plants = new Growing(plan, run.luck().quality(plan.lot));
     this.meanTrunk = plants::meanTrunk;
+    this.reachesTrunk = plants::reaches;
     plants.keepPart(past.part());
     Beginning beginning = plan.beginning(programme);
     this.schedule = new Schedule(beginning.schedule);
@@ -65,6 +81,8 @@ final class LotState {
    */
   LotState(LotState same, Recorder to) {
     this.plan = same.plan;
+    this.start = same.start;
+    this.sellsFrom = same.sellsFrom;
     this.to = to;
     this.history = null;
     this.minutes = same.minutes;
@@ -72,8 +90,12 @@ final class LotState {
     this.care = same.care;
     this.heads = new HeadCount(same.heads, to);
     this.past = new KnownPast(this, LotFacts.NONE, heads);
+    this.hasFacts = false;
+    this.asksForTrunks = to.asksForTrunks();
+    this.quietUntil = same.quietUntil;
     this.plants = new Growing(same.plants);
     this.meanTrunk = plants::meanTrunk;
+    this.reachesTrunk = plants::reaches;
     this.schedule = new Schedule(same.schedule);
     this.training = new Training(same.training, schedule);
     this.position = new Position(same.position);
@@ -82,6 +104,9 @@ final class LotState {
     this.survival = new Survival(same.survival);
     this.works = new Works(same.works, this, heads, to);
     this.standing = same.standing;
+    this.speedThere = same.speedThere;
+    this.potBoundFrom = same.potBoundFrom;
+    this.sorted = same.sorted;
     this.soldInMonth = same.soldInMonth;
     this.gone = same.gone;
   }
@@ -89,7 +114,7 @@ final class LotState {
   /** Growth and losses of a month from an older count to the plan's first month. */
   void carryForward(int month) {
     position.begin(month, vessel.isPotted());
-    standing = spot(month);
+    standIn(spot(month));
     grow(month);
     if (past.rules(month)) {
       past.beforeThePlan(month);
@@ -100,13 +125,13 @@ final class LotState {
 
   /** Whether anything is known of it. */
   boolean hasFacts() {
-    return past.isThere();
+    return hasFacts;
   }
 
   /** So many plants as luck has it die in a month. */
   double die(int month, int event, double share) {
     double living = plants.living();
-    return share == 0 || living == 0 || past.rules(month)
+    return share == 0 || living == 0 || (hasFacts && past.rules(month))
         ? 0
         : plants.die(survival.deaths(month, event, living, share));
   }
@@ -135,21 +160,39 @@ final class LotState {
     return gone;
   }
 
+  /** Whether nothing of an empty lot is left, and nobody asks for its particulars. */
   private boolean goes() {
-    return history == null
-        && !hasFacts()
-        && !to.asksForTrunks()
-        && isEmpty()
-        && plants.count() == 0;
+    return history == null && !hasFacts() && !asksForTrunks && plants.count() == 0;
+  }
+
+  /**
+   * The steps and moves of a month, and where they leave it. In most months there are none, and
+   * where it stands, in what and by which law it grows stays as it was.
+   */
+  void work(int month, Run run) {
+    if (month < quietUntil) {
+      return;
+    }
+    works.ofMonth(month, run);
+    standIn(spot(month));
+    quietUntil = hasFacts || plan.isApart(month) ? month + 1 : works.quietUntil(month + 1);
+  }
+
+  private void standIn(Spot spot) {
+    if (spot != standing) {
+      standing = spot;
+      speedThere = speed.in(spot.condition());
+    }
+    potBoundFrom = vessel.potBoundFrom();
+    plants.growBy(spot.curve());
   }
 
   /** Reads space, load and care for the month, and pays other cash that it causes. */
   void stand(int month) {
-    standing = spot(month);
-    if (isEmpty()) {
+    double living = plants.living();
+    if (Negligible.is(living)) {
       return;
     }
-    double living = plants.living();
     double m2 = living * standing.m2Each();
     int monthOfYear = calendar.monthOfYear(month);
     double hours = m2 * care.minutes(standing.careKind(), monthOfYear) * minutes[month] / 60;
@@ -169,9 +212,9 @@ final class LotState {
     return standing;
   }
 
-  /** The mean trunk of its living plants, mm, where somebody asks. */
-  DoubleSupplier meanTrunk() {
-    return meanTrunk;
+  /** Whether the mean trunk of its living plants is so many mm, where somebody asks. */
+  DoublePredicate reachesTrunk() {
+    return reachesTrunk;
   }
 
   /** How the lot stands in a month. */
@@ -181,10 +224,9 @@ final class LotState {
 
   /** Grows for a month. */
   void grow(int month) {
-    plants.growBy(standing.curve());
     double years = speed.growthYears(month);
     if (years > 0) {
-      years *= speed.in(standing.condition()) * vessel.potBoundFactor(month);
+      years *= speedThere * (month < potBoundFrom ? 1 : plan.species.potBoundFactor());
       plants.grow(years);
       noteGrowth(month, years);
     }
@@ -211,16 +253,23 @@ final class LotState {
     if (hasFacts()) {
       past.afterSteps(month);
     }
-    heads.died(month, die(month, 0, survival.share(month)));
+    double died = die(month, 0, survival.share(month));
+    if (died > 0) {
+      heads.died(month, died);
+    }
   }
 
   boolean maySell(int month) {
-    return !gone
-        && works.isSorted()
-        && !past.rulesSales(month)
-        && month >= plan.notBefore
-        && !plan.isApart(month)
-        && !isEmpty();
+    return month >= sellsFrom
+        && !gone
+        && !(hasFacts && past.rulesSales(month))
+        && !isEmpty()
+        && isSorted();
+  }
+
+  private boolean isSorted() {
+    sorted = sorted || works.isSorted();
+    return sorted;
   }
 
   /** Grades the lot for sale; gives the cells in which plants are ready. */
@@ -260,10 +309,10 @@ final class LotState {
       works.sell(month, soldInMonth);
       soldInMonth = 0;
     }
-    to.monthOver(month, plants.living());
-    if (to.asksForTrunks()) {
-      to.trunk(month, isEmpty() ? 0 : plants.meanTrunk());
-      to.growsIn(month, standing.condition());
+    double living = plants.living();
+    to.monthOver(month, living);
+    if (asksForTrunks) {
+      tellTrunk(month);
     }
     if (calendar.isSeasonEnd(month)) {
       to.seasonEnded(calendar.season(month), plants.standing(training.months(month)));
@@ -271,7 +320,12 @@ final class LotState {
     if (history != null) {
       noteMonth(month);
     }
-    gone = gone || goes();
+    gone = gone || (Negligible.is(living) && goes());
+  }
+
+  private void tellTrunk(int month) {
+    to.trunk(month, isEmpty() ? 0 : plants.meanTrunk());
+    to.growsIn(month, standing.condition());
   }
 
   private void noteMonth(int month) {

@@ -20,7 +20,7 @@ final class Market {
   private final Programme programme;
   private final Luck luck;
   private final LotState[] lots;
-  private final Map<Quality, QualityRule> qualities;
+  private final double[] priceShares;
   private final List<Missed> missed = new ArrayList<>();
   private final DemandRow[] rows;
   private final double[] unitsFactor;
@@ -33,7 +33,7 @@ final class Market {
   private final Stall atOnce = new AtOnce();
   private int season = Integer.MIN_VALUE;
   private int month;
-  private long readySomewhere;
+  private final long[][] batchCells;
 
   /** Where plants that are ready are offered: what is sold leaves at once, or is only agreed on. */
   interface Stall {
@@ -48,7 +48,7 @@ final class Market {
     this.programme = programme;
     this.luck = luck;
     this.lots = lots;
-    this.qualities = programme.nursery().qualities();
+    this.priceShares = priceShares(programme.nursery().qualities());
     this.rows = programme.rows();
     this.unitsFactor = new double[rows.length];
     this.priceFactor = new double[rows.length];
@@ -58,6 +58,7 @@ final class Market {
     this.lotsWithFacts =
         IntStream.range(0, lots.length).filter(lot -> lots[lot].hasFacts()).toArray();
     this.asks = programme.asks();
+    this.batchCells = batchCells(rows);
   }
 
   /** The market of another programme of the same nursery and plan on the same luck. */
@@ -65,7 +66,7 @@ final class Market {
     this.programme = programme;
     this.luck = same.luck;
     this.lots = lots;
-    this.qualities = same.qualities;
+    this.priceShares = same.priceShares;
     this.rows = programme.rows();
     this.unitsFactor = same.unitsFactor;
     this.priceFactor = same.priceFactor;
@@ -74,6 +75,15 @@ final class Market {
     this.known = same.known;
     this.lotsWithFacts = same.lotsWithFacts;
     this.asks = same.asks;
+    this.batchCells = batchCells(rows);
+  }
+
+  private static double[] priceShares(Map<Quality, QualityRule> qualities) {
+    double[] shares = new double[QUALITIES.length];
+    for (Quality quality : QUALITIES) {
+      shares[quality.ordinal()] = qualities.get(quality).priceShare();
+    }
+    return shares;
   }
 
   /** The first month from a month on in which anything may be sold; the last if there is none. */
@@ -146,7 +156,8 @@ final class Market {
   void sellBeside(Agreement first, int[] placeHere, long otherCells, Agreement agreed) {
     noteReady();
     int at = 0;
-    for (DemandRow row : rows) {
+    for (int i = 0; i < rows.length; i++) {
+      DemandRow row = rows[i];
       int begin = at;
       at = first.endOf(row, at);
       if ((otherCells & Grading.cells(row.grade())) == 0) {
@@ -156,27 +167,59 @@ final class Market {
       } else {
         double wanted = wanted(row);
         if (!Negligible.is(wanted)) {
-          meet(row, wanted, agreed);
+          meet(i, wanted, agreed);
         }
       }
     }
   }
 
-  private void noteReady() {
-    readySomewhere = 0;
-    for (long cells : readyCells) {
-      readySomewhere |= cells;
+  /** Room for the cells of every batch of every row; rows that are met from the same share it. */
+  private static long[][] batchCells(DemandRow[] rows) {
+    long[][] cells = new long[rows.length][];
+    for (int row = 0; row < rows.length; row++) {
+      int same = firstWithBatchesOf(rows, row);
+      cells[row] = same < row ? cells[same] : new long[rows[row].batches().length];
     }
+    return cells;
+  }
+
+  private static int firstWithBatchesOf(DemandRow[] rows, int of) {
+    int row = 0;
+    while (rows[row].batches() != rows[of].batches()) {
+      row++;
+    }
+    return row;
+  }
+
+  /** Notes for every batch in which cells any of its lots has plants. */
+  private void noteReady() {
+    for (int row = 0; row < rows.length; row++) {
+      if (firstWithBatchesOf(rows, row) == row) {
+        int[][] batches = rows[row].batches();
+        for (int batch = 0; batch < batches.length; batch++) {
+          batchCells[row][batch] = cells(batches[batch]);
+        }
+      }
+    }
+  }
+
+  private long cells(int[] batch) {
+    long cells = 0;
+    for (int lot : batch) {
+      cells |= readyCells[lot];
+    }
+    return cells;
   }
 
   private void sell(double[] met, Stall stall) {
     noteReady();
-    for (DemandRow row : rows) {
+    for (int i = 0; i < rows.length; i++) {
+      DemandRow row = rows[i];
       double wanted = wanted(row) - met[row.index()];
       if (Negligible.is(wanted)) {
         continue;
       }
-      double left = meet(row, wanted, stall);
+      double left = meet(i, wanted, stall);
       if (!Negligible.is(left) && Double.isFinite(left)) {
         missed.add(new Missed(month, row.index(), left));
       }
@@ -192,8 +235,9 @@ final class Market {
 
   /** Grades a lot if it may sell, and notes in which grades and qualities it has plants. */
   private void grade(int lot, int forMonth) {
-    boolean may = asks[forMonth] && forMonth >= lots[lot].plan.start && lots[lot].maySell(forMonth);
-    readyCells[lot] = may ? lots[lot].gradeForSale(forMonth) : 0;
+    LotState state = lots[lot];
+    boolean may = asks[forMonth] && forMonth >= state.start && state.maySell(forMonth);
+    readyCells[lot] = may ? state.gradeForSale(forMonth) : 0;
   }
 
   private double wanted(DemandRow row) {
@@ -201,17 +245,18 @@ final class Market {
     return units > 0 ? units * unitsFactor[row.index()] : 0;
   }
 
-  private double meet(DemandRow row, double wanted, Stall stall) {
+  private double meet(int index, double wanted, Stall stall) {
+    DemandRow row = rows[index];
+    int[][] batches = row.batches();
     double left = wanted;
     for (Quality quality : QUALITIES) {
       long cell = Grading.cellBit(quality, row.grade());
-      if ((readySomewhere & cell) == 0) {
-        continue;
-      }
-      for (int[] batch : row.batches()) {
-        left -= sellFrom(batch, row, quality, left, stall);
-        if (Negligible.is(left)) {
-          return 0;
+      for (int batch = 0; batch < batches.length; batch++) {
+        if ((batchCells[index][batch] & cell) != 0) {
+          left -= sellFrom(batches[batch], row, quality, left, stall);
+          if (Negligible.is(left)) {
+            return 0;
+          }
         }
       }
     }
@@ -242,8 +287,7 @@ final class Market {
   private final class AtOnce implements Stall {
     @Override
     public double ready(int lot, Quality quality, int grade) {
-      double plants = lots[lot].plants.ready(quality, grade);
-      return Negligible.is(plants) ? 0 : plants;
+      return lots[lot].plants.offered(quality, grade);
     }
 
     @Override
@@ -260,7 +304,7 @@ final class Market {
       money += share * mm * row.demand().morePerMm();
     }
     lot.plants.sell(quality, row.grade(), share);
-    money *= qualities.get(quality).priceShare() * priceFactor[row.index()];
+    money *= priceShares[quality.ordinal()] * priceFactor[row.index()];
     lot.sold(month, row.index(), row.grade(), quality, units, money);
   }
 

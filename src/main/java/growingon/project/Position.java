@@ -17,6 +17,7 @@ final class Position {
   /** Months of winter that must be left for a lot to go in after the winter's first month. */
   private static final int WORTH_A_MOVE = 2;
 
+  private static final int YEAR = 12;
   private static final double THIN_MM = 12;
   private static final double STOUT_MM = 30;
 
@@ -35,11 +36,11 @@ final class Position {
   private final Optional<Spacing> heeledIn;
   private final Spacing winterSpacing;
   private Optional<Place> own;
+  private boolean winterPlaceIsOwn;
   private Optional<Place> heldIn;
   private Spacing ownSpacing;
   private boolean inWinterPlace;
   private Spot last;
-  private Spot beforeLast;
 
   /** A move into or out of the winter place. */
   record Move(Optional<Place> from, Optional<Place> to) {}
@@ -56,6 +57,7 @@ final class Position {
         density.isPresent() ? Optional.of(plants(density.getAsDouble())) : Optional.empty();
     this.winterSpacing = new Spacing(settings.winterGapMm(), OptionalDouble.empty());
     this.own = plan.lot.standing().place().map(nursery.places()::get);
+    this.winterPlaceIsOwn = plan.winterPlace.equals(own);
     this.heldIn = own;
     this.ownSpacing = plan.lot.standing().spacing().orElse(Spacing.NO_GAP);
   }
@@ -68,11 +70,11 @@ final class Position {
     this.heeledIn = same.heeledIn;
     this.winterSpacing = same.winterSpacing;
     this.own = same.own;
+    this.winterPlaceIsOwn = same.winterPlaceIsOwn;
     this.heldIn = same.heldIn;
     this.ownSpacing = same.ownSpacing;
     this.inWinterPlace = same.inWinterPlace;
     this.last = same.last;
-    this.beforeLast = same.beforeLast;
   }
 
   private static Spacing plants(double perM2) {
@@ -81,7 +83,10 @@ final class Position {
 
   /** Its own place and spacing from now on; while it is apart, from its release. */
   void standIn(Optional<Place> place, Optional<Spacing> spacing) {
-    own = place.isPresent() ? place : own;
+    if (place.isPresent()) {
+      own = place;
+      winterPlaceIsOwn = plan.winterPlace.equals(own);
+    }
     ownSpacing = spacing.orElse(ownSpacing);
   }
 
@@ -97,12 +102,28 @@ final class Position {
         && plan.winterPlace.isPresent()
         && calendar.isWinter(month)
         && !plan.isApart(month)
-        && !plan.winterPlace.equals(own);
+        && !winterPlaceIsOwn;
   }
 
   /** Whether it may go into the winter place or back at the start of a month. */
   boolean mayTurn(int month, boolean potted) {
     return inWinterPlace != wintersIn(month, potted);
+  }
+
+  /**
+   * The first month on or after a month in which it may go into the winter place or back, or
+   * another month if that comes first; of a lot that is apart no more.
+   */
+  int staysUntil(int month, int other, boolean potted) {
+    boolean mayEver = inWinterPlace || (potted && plan.winterPlace.isPresent());
+    if (!mayEver) {
+      return other;
+    }
+    int until = month;
+    while (until < other && !mayTurn(until, potted) && until - month < YEAR) {
+      until++;
+    }
+    return until;
   }
 
   /**
@@ -115,9 +136,7 @@ final class Position {
     boolean winters = wintersIn(month, potted);
     if (inWinterPlace && !winters) {
       inWinterPlace = false;
-      return plan.winterPlace.equals(own)
-          ? Optional.empty()
-          : Optional.of(new Move(plan.winterPlace, own));
+      return winterPlaceIsOwn ? Optional.empty() : Optional.of(new Move(plan.winterPlace, own));
     }
     boolean begins = !calendar.isWinter(month - 1);
     if (!inWinterPlace && winters && (begins || isWorthAMove(month))) {
@@ -174,9 +193,7 @@ final class Position {
     Optional<Place> where = in(month);
     Spacing how = spacing(month, pot.isPresent(), meanTrunkMm);
     if (last == null || !last.isOf(pot, where, how)) {
-      Spot other = beforeLast;
-      beforeLast = last;
-      last = other != null && other.isOf(pot, where, how) ? other : Spot.of(plan, pot, where, how);
+      last = plan.spot(pot, where, how);
     }
     return last;
   }

@@ -57,7 +57,7 @@ public final class Programme {
     this.rows = new DemandRow[like.rows.length];
     for (int i = 0; i < rows.length; i++) {
       int same = firstMetAlike(like.rows, i);
-      rows[i] = same < i ? like.rows[i].metFrom(rows[same].batches()) : like.rows[i].metFrom(lots);
+      rows[i] = same < i ? like.rows[i].metAs(rows[same]) : like.rows[i].metFrom(lots);
     }
     this.asks = like.asks;
   }

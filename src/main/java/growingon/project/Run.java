@@ -52,6 +52,11 @@ final class Run {
     return luck;
   }
 
+  /** Whether the grower is told anything of it: of a run with all particulars. */
+  boolean isTold() {
+    return !remarks.isEmpty();
+  }
+
   /** Notes what the grower is to be told of a lot: of a run with all particulars. */
   void remark(LotPlan plan, Supplier<Problem> problem) {
     List<Problem> ofLot = remarks.get(plan);
@@ -133,8 +138,13 @@ final class Run {
   }
 
   private static void each(List<LotState> lots, boolean onAllProcessors, IntConsumer does) {
-    IntStream indexes = IntStream.range(0, lots.size());
-    (onAllProcessors ? indexes.parallel() : indexes).forEach(does);
+    if (onAllProcessors) {
+      IntStream.range(0, lots.size()).parallel().forEach(does);
+      return;
+    }
+    for (int lot = 0; lot < lots.size(); lot++) {
+      does.accept(lot);
+    }
   }
 
   /** The months of a lot up to the sales of the last of them; nothing is sold in the others. */
@@ -149,28 +159,27 @@ final class Run {
 
   /** The order of a month up to its sales (design section 6.4). */
   private void beforeSales(int month, LotState lot) {
-    if (month < lot.plan.start || lot.isGone()) {
+    if (month < lot.start || lot.isGone()) {
       return;
     }
-    if (month == lot.plan.start) {
+    if (month == lot.start) {
       lot.arrive(month);
     }
     if (lot.hasFacts()) {
       lot.past.beforeSteps(month);
     }
-    lot.works.ofMonth(month, this);
+    lot.work(month, this);
     lot.stand(month);
     lot.grow(month);
     lot.lose(month);
   }
 
   static void afterSales(int month, LotState lot) {
-    if (month < lot.plan.start) {
-      return;
+    if (month >= lot.start) {
+      if (lot.hasFacts()) {
+        lot.past.takeCount(month);
+      }
+      lot.endMonth(month);
     }
-    if (lot.hasFacts()) {
-      lot.past.takeCount(month);
-    }
-    lot.endMonth(month);
   }
 }

@@ -10,7 +10,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.function.DoubleSupplier;
+import java.util.function.DoublePredicate;
 
 /**
  * When the steps of one lot's route are due (design section 6.4). Months are offsets from the
@@ -172,9 +172,10 @@ final class Schedule {
    *
    * @param index index of the step
    * @param month offset of the month, not before arrival
-   * @param meanTrunkMm mean trunk of the living plants; asked only where a trunk decides
+   * @param reaches whether the mean trunk of the living plants is so many mm; asked only where a
+   *     trunk decides
    */
-  boolean isDue(int index, int month, DoubleSupplier meanTrunkMm) {
+  boolean isDue(int index, int month, DoublePredicate reaches) {
     When when = step(index).when();
     if (when instanceof When.Every) {
       return next > index
@@ -185,7 +186,7 @@ final class Schedule {
       return false;
     }
     if (when instanceof When.Once rule) {
-      return isMonth(month, rule.month()) && meanTrunkMm.getAsDouble() >= rule.trunkMm();
+      return isMonth(month, rule.month()) && reaches.test(rule.trunkMm());
     }
     return month >= dated(index).orElse(Integer.MAX_VALUE)
         && (!hasSeason(index) || isWindowOpen(index, month));
@@ -198,13 +199,20 @@ final class Schedule {
 
   /** Whether no step can be due in a month; asked month by month, it costs next to nothing. */
   boolean isQuiet(int month) {
-    if (month >= wake) {
+    if (month > wake || wake == NOT_YET) {
       wake = Integer.MAX_VALUE;
       for (int index = 0; index < doneAt.length; index++) {
         wake = Math.min(wake, earliest(index, month));
       }
     }
     return month < wake;
+  }
+
+  /**
+   * The month in which, after {@link #isQuiet}, a step may next be due; never as the last month.
+   */
+  int wakesIn() {
+    return wake;
   }
 
   /** First month on or after a month in which a step may be due as things stand. */

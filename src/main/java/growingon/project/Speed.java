@@ -1,5 +1,6 @@
 package growingon.project;
 
+import growingon.nursery.MonthShares;
 import growingon.nursery.RootWorkYear;
 import growingon.nursery.Step;
 import java.util.OptionalDouble;
@@ -17,8 +18,10 @@ final class Speed {
   private final double ofLot;
   private int rootWorkAt = NEVER;
   private Step.GrowthAfter afterRootWork = Step.GrowthAfter.OF_SPECIES;
-  private int season = NEVER;
-  private double ofSeason;
+  private final MonthShares months;
+  private int steadyUntil = NEVER;
+  private double steadyCheck;
+  private double steadyLuck;
   private String condition = "";
   private double inCondition = 1;
 
@@ -27,6 +30,7 @@ final class Speed {
     this.calendar = calendar;
     this.luck = luck;
     this.ofLot = luck.growth(plan.lot, plan.species);
+    this.months = plan.species.growthMonths();
   }
 
   /** With roots cut as in another, on the luck of a run. */
@@ -44,27 +48,49 @@ final class Speed {
     this.ofLot = same.ofLot;
     this.rootWorkAt = same.rootWorkAt;
     this.afterRootWork = same.afterRootWork;
-    this.season = same.season;
-    this.ofSeason = same.ofSeason;
+    this.months = same.months;
+    this.steadyUntil = same.steadyUntil;
+    this.steadyCheck = same.steadyCheck;
+    this.steadyLuck = same.steadyLuck;
     this.condition = same.condition;
     this.inCondition = same.inCondition;
   }
 
   /** Roots were cut by a step in a month. */
   void rootsCut(Step step, int month) {
-    rootWorkAt = month;
+    rootsCutIn(month);
     afterRootWork = step.growthAfter();
   }
 
   /** Roots were last cut in a month that the stock list states; by which step is known already. */
   void rootsCutIn(int month) {
     rootWorkAt = month;
+    steadyUntil = NEVER;
   }
 
   /** Growth years of a month: share × root-work check × the season's and the lot's luck. */
   double growthYears(int month) {
-    double share = plan.species.growthMonths().get(calendar.monthOfYear(month));
-    return share == 0 ? 0 : share * rootWorkCheck(month) * luck(month);
+    double share = months.get(calendar.monthOfYear(month));
+    if (share == 0) {
+      return 0;
+    }
+    if (month >= steadyUntil) {
+      steadyCheck = rootWorkCheck(month);
+      steadyLuck = luck(month);
+      steadyUntil = steadyFrom(month);
+    }
+    return share * steadyCheck * steadyLuck;
+  }
+
+  /** The first month after a month from which check and luck may be others than in it. */
+  private int steadyFrom(int month) {
+    int until = calendar.nextSeason(month);
+    if (month < 0) {
+      until = Math.min(until, 0);
+    }
+    return rootWorkAt == NEVER
+        ? until
+        : Math.min(until, RootWorkYear.nextAfter(month - rootWorkAt) + rootWorkAt);
   }
 
   /** Factor on the growth in a condition: what is not known of the speed there. */
@@ -95,14 +121,6 @@ final class Speed {
 
   /** Growth before the plan has been what it was. */
   private double luck(int month) {
-    if (month < 0) {
-      return 1;
-    }
-    int now = calendar.seasonYear(month);
-    if (now != season) {
-      season = now;
-      ofSeason = ofLot * luck.growth(plan.species, now);
-    }
-    return ofSeason;
+    return month < 0 ? 1 : ofLot * luck.growth(plan.species, calendar.seasonYear(month));
   }
 }

@@ -1,5 +1,7 @@
 package growingon.project;
 
+import growingon.nursery.MonthShares;
+
 /** How plants of a lot die: a year's loss, spread by month shares, and whom luck takes. */
 final class Survival {
   private static final int NEVER = Integer.MIN_VALUE;
@@ -8,8 +10,8 @@ final class Survival {
   private final Calendar calendar;
   private final Luck luck;
   private final Luck.Deaths deaths;
-  private int knownSeason = NEVER;
-  private boolean knownFirstYear;
+  private final MonthShares months;
+  private int knownUntil = NEVER;
   private double knownSurvival;
   private double knownLog;
   private double knownLoss;
@@ -19,6 +21,7 @@ final class Survival {
     this.calendar = calendar;
     this.luck = luck;
     this.deaths = luck.deaths(plan.lot);
+    this.months = plan.species.lossMonths();
   }
 
   /** The same so far, for a lot that goes on apart. */
@@ -27,8 +30,8 @@ final class Survival {
     this.calendar = same.calendar;
     this.luck = same.luck;
     this.deaths = same.deaths;
-    this.knownSeason = same.knownSeason;
-    this.knownFirstYear = same.knownFirstYear;
+    this.months = same.months;
+    this.knownUntil = same.knownUntil;
     this.knownSurvival = same.knownSurvival;
     this.knownLog = same.knownLog;
     this.knownLoss = same.knownLoss;
@@ -36,17 +39,22 @@ final class Survival {
 
   /** Share to be expected to die in a month before the plan, in which luck plays no part. */
   double expectedShare(int month) {
-    return share(month, Luck.NONE);
+    double share = months.get(calendar.monthOfYear(month));
+    return share == 0 ? 0 : loss(share * logOfYearlySurvival(month, Luck.NONE));
   }
 
   /** Share lost in a month: a year's loss spread by month shares, 1 − (1 − q)^s. */
   double share(int month) {
-    return share(month, luck);
-  }
-
-  private double share(int month, Luck by) {
-    double share = plan.species.lossMonths().get(calendar.monthOfYear(month));
-    return share == 0 ? 0 : loss(share * logOfYearlySurvival(month, by));
+    double share = months.get(calendar.monthOfYear(month));
+    if (share == 0) {
+      return 0;
+    }
+    if (month >= knownUntil) {
+      knownSurvival = logOfYearlySurvival(month, luck);
+      int season = calendar.nextSeason(month);
+      knownUntil = plan.isFirstYear(month) ? Math.min(season, plan.firstYearEnds()) : season;
+    }
+    return loss(share * knownSurvival);
   }
 
   /** 1 − e^x; the months of a season often share their x. */
@@ -58,20 +66,14 @@ final class Survival {
     return knownLoss;
   }
 
-  /** ln(1 − q) of the season, kept until the season or the lot's first year ends. */
+  /** ln(1 − q) of the season and the lot's year. */
   private double logOfYearlySurvival(int month, Luck by) {
     boolean firstYear = plan.isFirstYear(month);
-    int season = calendar.seasonYear(month);
-    if (season != knownSeason || firstYear != knownFirstYear || by != luck) {
-      double expected =
-          firstYear
-              ? by.consignmentLoss(plan.lot, plan.species.firstYearLoss())
-              : plan.species.laterLoss();
-      knownSurvival = Math.log(1 - by.loss(plan.species, firstYear, expected, season));
-      knownFirstYear = firstYear;
-      knownSeason = by == luck ? season : NEVER;
-    }
-    return knownSurvival;
+    double expected =
+        firstYear
+            ? by.consignmentLoss(plan.lot, plan.species.firstYearLoss())
+            : plan.species.laterLoss();
+    return Math.log(1 - by.loss(plan.species, firstYear, expected, calendar.seasonYear(month)));
   }
 
   /** Share that dies of a step. */

@@ -1,6 +1,5 @@
 package growingon.project;
 
-import growingon.nursery.Mix;
 import growingon.nursery.Nursery;
 import growingon.nursery.Pot;
 import growingon.nursery.Step;
@@ -11,7 +10,6 @@ final class Vessel {
   private static final int NEVER = Integer.MIN_VALUE;
 
   private final LotPlan plan;
-  private final Nursery nursery;
   private Optional<Pot> pot;
   private Filling filling = Filling.NONE;
   private int pottedAt = NEVER;
@@ -22,14 +20,12 @@ final class Vessel {
 
   Vessel(LotPlan plan, Nursery nursery) {
     this.plan = plan;
-    this.nursery = nursery;
     this.pot = plan.lot.potting().pot().map(nursery.pots()::get);
   }
 
   /** The same so far, for a lot that goes on apart. */
   Vessel(Vessel same) {
     this.plan = same.plan;
-    this.nursery = same.nursery;
     this.pot = same.pot;
     this.filling = same.filling;
     this.pottedAt = same.pottedAt;
@@ -49,9 +45,9 @@ final class Vessel {
   }
 
   /** A step that pots was done before the plan. */
-  void wasPotted(Step step, int month) {
+  void wasPotted(int step, int month) {
     pottedAt = month;
-    fill(step, nursery.pots().get(step.pot().orElseThrow()));
+    fill(step, plan.pot(step).orElseThrow());
   }
 
   /**
@@ -72,30 +68,25 @@ final class Vessel {
   }
 
   /**
-   * Pots the plants.
+   * Pots the plants, by a step that does.
    *
    * @return litres of mix as firmed in one pot
    */
-  double pot(Step step, Pot into, int month) {
-    double fresh = fill(step, into);
-    pot = Optional.of(into);
+  double pot(int step, int month) {
+    pot = plan.pot(step);
+    double fresh = fill(step, pot.orElseThrow());
     pottedAt = month;
     pottedBefore = true;
     return fresh;
   }
 
   /** Fills a pot round the ball that stays on; gives the litres of mix in one pot. */
-  private double fill(Step step, Pot into) {
+  private double fill(int index, Pot into) {
+    Step step = plan.steps().get(index);
     Filling ball = filling.ballKept(step, ballKeptShare(step), filling.litres() > 0, into);
-    filling =
-        step.mix()
-            .map(mix -> filledUp(ball, into, nursery.mixes().get(mix)))
-            .orElseGet(() -> ball.filledUp(into));
+    Optional<ReadyMix> mix = plan.mix(index);
+    filling = mix.isPresent() ? ball.filledUp(into, mix.get()) : ball.filledUp(into);
     return Math.max(0, into.fillLitres() - ball.litres());
-  }
-
-  private Filling filledUp(Filling ball, Pot into, Mix mix) {
-    return ball.filledUp(into, mix, nursery.components());
   }
 
   /** Of the first potting as the lot says, if it does, else as the step says. */
@@ -112,14 +103,18 @@ final class Vessel {
     pottedAt = NEVER;
   }
 
-  /** Factor on growth of plants that have stood in their pot for long. */
-  double potBoundFactor(int month) {
-    return isPotBound(month) ? plan.species.potBoundFactor() : 1;
+  /**
+   * The first month in which the plants have stood in their pot for too long; never as the last.
+   */
+  int potBoundFrom() {
+    return pottedAt == NEVER
+        ? Integer.MAX_VALUE
+        : (int) Math.min(Integer.MAX_VALUE, (long) pottedAt + plan.species.potBoundMonths());
   }
 
   /** Whether the plants have stood in their pot for too long. */
   boolean isPotBound(int month) {
-    return pottedAt != NEVER && plan.species.isPotBound(month - pottedAt);
+    return month >= potBoundFrom();
   }
 
   /** Weight of a plant, the same object while nothing about it changes. */

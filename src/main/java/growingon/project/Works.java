@@ -2,7 +2,6 @@ package growingon.project;
 
 import growingon.nursery.Horizon;
 import growingon.nursery.LiftFrom;
-import growingon.nursery.Mix;
 import growingon.nursery.Nursery;
 import growingon.nursery.OtherCash;
 import growingon.nursery.Place;
@@ -85,6 +84,17 @@ final class Works {
     }
   }
 
+  /**
+   * The first month on or after a month in which there may be a step or a move, of a lot that is
+   * apart no more.
+   */
+  int quietUntil(int month) {
+    if (!lot.schedule.isQuiet(month)) {
+      return month;
+    }
+    return lot.position.staysUntil(month, lot.schedule.wakesIn(), lot.vessel.isPotted());
+  }
+
   private void doSteps(int month, Run run) {
     for (int i = 0; i < plan.steps().size(); i++) {
       if (!lot.isEmpty()) {
@@ -105,7 +115,7 @@ final class Works {
 
   /** Whether a step is to be done now; planting out waits while the lot is apart. */
   private boolean isDue(int index, int month) {
-    boolean due = lot.schedule.isDue(index, month, lot.meanTrunk());
+    boolean due = lot.schedule.isDue(index, month, lot.reachesTrunk());
     boolean waits = due && plan.isApart(month) && plan.waits(index);
     waiting[index] |= waits;
     return due && !waits;
@@ -116,16 +126,18 @@ final class Works {
     Schedule.Done done =
         released ? lot.schedule.doneInOneGo(index, month) : lot.schedule.done(index, month);
     waiting[index] = false;
-    done.late().ifPresent(late -> remarkLate(step, late, month, run));
+    if (run.isTold()) {
+      done.late().ifPresent(late -> remarkLate(step, late, month, run));
+    }
     Optional<Place> before = lot.position.in(month);
     double died = lot.die(month, index + 1, lot.survival.shareOfStep(step.lossShare()));
     double culled = sortAndCull(step, month);
     heads.died(month, died);
     heads.culled(month, culled);
     double living = lot.plants.living();
-    Potted potted = pot(step, month, living);
+    Potted potted = pot(index, month, living);
     plantOut(index, month, living, run);
-    lot.position.standIn(step.place().map(nursery.places()::get), step.spacing());
+    lot.position.standIn(plan.place(index), step.spacing());
     if (step.rootWork()) {
       lot.speed.rootsCut(step, month);
     }
@@ -213,9 +225,10 @@ final class Works {
   }
 
   void freePots(int month, double plantsGone) {
-    lot.vessel
-        .pot()
-        .ifPresent(old -> to.freed(month + 1, old.name(), plantsGone * old.reuseShare()));
+    if (lot.vessel.isPotted()) {
+      Pot old = lot.vessel.pot().get();
+      to.freed(month + 1, old.name(), plantsGone * old.reuseShare());
+    }
   }
 
   private double spreadWork(Step step, int month, int months, double living, double minutesEach) {
@@ -230,27 +243,28 @@ final class Works {
     return hours;
   }
 
-  private record Potted(double pots, double litres) {}
+  private record Potted(double pots, double litres) {
+    static final Potted NOT = new Potted(0, 0);
+  }
 
-  private Potted pot(Step step, int month, double living) {
-    if (step.pot().isEmpty()) {
-      return new Potted(0, 0);
+  private Potted pot(int index, int month, double living) {
+    Optional<Pot> into = plan.pot(index);
+    if (into.isEmpty()) {
+      return Potted.NOT;
     }
-    Pot into = nursery.pots().get(step.pot().get());
-    boolean same = lot.vessel.pot().map(Pot::name).filter(into.name()::equals).isPresent();
+    String name = into.get().name();
+    boolean same = lot.vessel.pot().map(Pot::name).filter(name::equals).isPresent();
     if (!same) {
       freePots(month, living);
-      to.used(month, Use.Kind.POT, into.name(), living);
+      to.used(month, Use.Kind.POT, name, living);
     }
-    double pottedLitres = lot.vessel.pot(step, into, month);
+    double pottedLitres = lot.vessel.pot(index, month);
     double litres = 0;
-    if (step.mix().isPresent()) {
-      Mix mix = nursery.mixes().get(step.mix().get());
-      litres =
-          living * pottedLitres * mix.looseLitresPerPottedLitre() * (1 + settings.wasteShare());
-      for (String component : mix.parts().keySet()) {
-        double amount = litres * mix.share(component);
-        to.used(month, Use.Kind.COMPONENT, component, amount);
+    if (plan.mix(index).isPresent()) {
+      ReadyMix mix = plan.mix(index).get();
+      litres = living * pottedLitres * mix.looseLitres() * (1 + settings.wasteShare());
+      for (ReadyMix.Part part : mix.parts()) {
+        to.used(month, Use.Kind.COMPONENT, part.component(), litres * part.share());
       }
     }
     return new Potted(same ? 0 : living, litres);
@@ -272,6 +286,9 @@ final class Works {
 
   /** Other cash of the lot; before it is there only what names its months itself. */
   void payOtherCash(int month, boolean isThere) {
+    if (plan.otherCash.isEmpty()) {
+      return;
+    }
     for (OtherCash row : plan.otherCash) {
       if (plan.isDue(row, month) && (isThere || row.namesItsMonths())) {
         to.paid(month, row.amount());

@@ -16,11 +16,7 @@ import net.jqwik.api.constraints.Size;
 class CrossingsProperties {
   private static List<Integer> until(double clock, Crossings crossings) {
     List<Integer> told = new ArrayList<>();
-    for (int slice = crossings.next(clock);
-        slice != Crossings.NONE;
-        slice = crossings.next(clock)) {
-      told.add(slice);
-    }
+    crossings.tell(clock, told::add);
     return told;
   }
 
@@ -40,7 +36,7 @@ class CrossingsProperties {
     Crossings listed = new ListedCrossings(new ListedCrossings.Order(clocks, grades));
     Crossings awaited =
         new AwaitedCrossings(
-            new int[slices],
+            new short[slices],
             (slice, grade) ->
                 grade == grades ? Double.POSITIVE_INFINITY : clocks[slice * grades + grade]);
     assertThat(until(Double.NaN, listed)).isEmpty();
