@@ -2,24 +2,42 @@ package growingon.buying;
 
 import growingon.buying.Choice.Holding;
 import growingon.buying.Choice.Take;
+import growingon.nursery.Hold;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** The moves that there are from a candidate. */
 final class Moves {
+  /** Shares that are tried where what is held is looked at coarsely. */
+  private static final double COARSE = 0.5;
+
   private final Question question;
-  private final Map<Integer, Quantities> quantities = new LinkedHashMap<>();
+  private final boolean isCoarse;
+  private final Map<Integer, Quantities> quantities;
+
+  private Moves(Question question, boolean isCoarse, Map<Integer, Quantities> quantities) {
+    this.question = question;
+    this.isCoarse = isCoarse;
+    this.quantities = quantities;
+  }
 
   Moves(Question question, Map<Integer, Integer> mostOf) {
-    this.question = question;
+    this(question, false, new LinkedHashMap<>());
     Candidate planned = question.asPlanned();
     mostOf.forEach(
         (choice, most) -> {
           Take take = (Take) question.choice(choice);
           quantities.put(choice, new Quantities(take, most, planned.value(choice)));
         });
+  }
+
+  /** The same, but of what is held only halves and all, for where much is still to be moved. */
+  Moves coarse() {
+    return new Moves(question, true, quantities);
   }
 
   Quantities quantities(int choice) {
@@ -48,7 +66,10 @@ final class Moves {
     List<Integer> numbers = quantities.get(take).tried();
     List<Move> moves = new ArrayList<>();
     for (int index : new int[] {1, numbers.size() / 2, numbers.size() - 1}) {
-      for (int hold = 1; hold < ((Holding) question.choice(holding)).holds().size(); hold++) {
+      for (int hold : values(holding)) {
+        if (hold == 0) {
+          continue;
+        }
         Move both = Move.both(Move.of(take, numbers.get(index)), Move.of(holding, hold));
         if (index < numbers.size() && !moves.contains(both)) {
           moves.add(both);
@@ -63,11 +84,15 @@ final class Moves {
     if (question.choice(choice) instanceof Take) {
       return quantities.get(choice).tried();
     }
-    List<Integer> values = new ArrayList<>();
-    for (int hold = 0; hold < ((Holding) question.choice(choice)).holds().size(); hold++) {
-      values.add(hold);
-    }
-    return values;
+    Holding holding = (Holding) question.choice(choice);
+    return IntStream.range(0, holding.holds().size())
+        .filter(hold -> !isCoarse || hold == 0 || isCoarse(holding.hold(hold)))
+        .boxed()
+        .toList();
+  }
+
+  private static boolean isCoarse(Optional<Hold> hold) {
+    return hold.map(each -> each.share() % COARSE == 0).orElse(true);
   }
 
   /** Moves that give something up: an offer, some of it, or a hold. */

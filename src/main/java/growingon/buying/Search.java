@@ -39,6 +39,7 @@ final class Search {
   private static final double A_TIE = 1;
   private static final int FIRST_PRICE = 8;
   private static final int PRICES = 12;
+  private static final int MANY_MOVES = 2000;
 
   private final Question question;
   private final Engine engine;
@@ -190,7 +191,8 @@ final class Search {
 
   /** What would be done if nothing were short. */
   private Candidate whatPays() {
-    return climb(new OnTheLine(engine, limits.lifted()), 0).from(question.asGiven());
+    Judge free = new OnTheLine(engine, limits.lifted());
+    return Climb.whole(roughly(), question, free, closeTo(), 0).from(question.asGiven());
   }
 
   /**
@@ -210,9 +212,15 @@ final class Search {
     return now;
   }
 
+  /** Of very many lots a quarter of one more or less matters only at the end. */
+  private Moves roughly() {
+    boolean isHuge = moves.singles(question.asGiven()).size() > MANY_MOVES;
+    return isHuge ? moves.coarse() : moves;
+  }
+
   private Candidate atPrice(double price, Candidate start) {
     Judge judge = new AtAPrice(engine, limits, price);
-    return Climb.brief(moves, question, judge, closeTo(), 0, new HashMap<>()).from(start);
+    return Climb.brief(roughly(), question, judge, closeTo(), 0, new HashMap<>()).from(start);
   }
 
   private boolean isAny(int choice) {
