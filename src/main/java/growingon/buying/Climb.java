@@ -25,6 +25,13 @@ final class Climb {
 
   private static final int PAIRS_OF_FEW = 4000;
   private static final int TRIES = 2;
+
+  /** So many moves that help are not valued one by one, but the first 1, 2, 4, 8 … together. */
+  private static final int MANY_HELPING = 24;
+
+  /** Where fewer than so many do best together, all others are valued one by one. */
+  private static final int FEW_TAKEN = 4;
+
   private static final double ROUNDING = 1e-6;
 
   private final Moves moves;
@@ -234,6 +241,17 @@ final class Climb {
             .filter(each -> each.judged().helps(ROUNDING))
             .sorted(Comparator.comparingDouble(Weighed::gain).reversed())
             .toList();
+    if (judge.isOneRun()) {
+      List<Weighed> left = firstOfEachChoice(helping);
+      while (left.size() >= MANY_HELPING) {
+        Several several = bestFirst(now, left);
+        now = question.tidy(several.move().from(now));
+        gained += several.gain();
+        several.move().changes().forEach(it -> changed.add(it.choice()));
+        left =
+            several.number() < FEW_TAKEN ? List.of() : left.subList(several.number(), left.size());
+      }
+    }
     for (Weighed each : helping) {
       boolean isNew = each.move().changes().stream().noneMatch(it -> changed.contains(it.choice()));
       // What does not help any more at its best two values waits for the next round.
@@ -249,6 +267,45 @@ final class Climb {
       }
     }
     return new Round(now, gained);
+  }
+
+  private static List<Weighed> firstOfEachChoice(List<Weighed> moves) {
+    Set<Integer> met = new HashSet<>();
+    List<Weighed> first = new ArrayList<>();
+    for (Weighed each : moves) {
+      if (each.move().changes().stream().allMatch(it -> met.add(it.choice()))) {
+        first.add(each);
+      }
+    }
+    return first;
+  }
+
+  /** The first moves of a list taken together: so many of them that they gain most. */
+  private record Several(Move move, int number, double gain) {}
+
+  private Several bestFirst(Candidate from, List<Weighed> list) {
+    List<Move> together = new ArrayList<>();
+    List<Integer> numbers = new ArrayList<>();
+    for (int number = 1; number < 2 * list.size(); number *= 2) {
+      int some = Math.min(number, list.size());
+      numbers.add(some);
+      together.add(
+          new Move(
+              list.subList(0, some).stream()
+                  .flatMap(each -> each.move().changes().stream())
+                  .toList()));
+    }
+    List<Weighed> weighed = weigh(from, together);
+    int best = 0;
+    for (int i = 1; i < weighed.size(); i++) {
+      if (weighed.get(i).judged().helps(Math.max(0, weighed.get(best).gain()))) {
+        best = i;
+      }
+    }
+    boolean helps = weighed.get(best).judged().helps(ROUNDING);
+    return helps
+        ? new Several(together.get(best), numbers.get(best), weighed.get(best).gain())
+        : new Several(new Move(List.of()), 0, 0);
   }
 
   /** The best double move that fits, whether it gains or loses. */
