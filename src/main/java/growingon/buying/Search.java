@@ -6,7 +6,6 @@ import growingon.buying.Climb.Weighed;
 import growingon.nursery.Offer;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,7 +13,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import java.util.function.IntPredicate;
 
 /**
  * The search as a list: climb on the plan's line, climb on a few draws, choose on more, leave out
@@ -26,10 +24,7 @@ final class Search {
 
   static final int CHOOSING = 200;
 
-  /** At most so many combinations of purchases are all tried. */
-  private static final int ALL_TRIED = 2000;
-
-  private static final int PAIRS_ON_THE_LINE = 500;
+  static final int PAIRS_ON_THE_LINE = 500;
   private static final int PAIRS_ON_DRAWS = 60;
   private static final int ENDS = 10;
   private static final int TIMES_LEFT_OUT = 4;
@@ -37,9 +32,6 @@ final class Search {
   private static final double NOT_WORTH_SAYING = 0.001;
   private static final double LEAST_WORTH_SAYING = 10;
   private static final double A_TIE = 1;
-  private static final int FIRST_PRICE = 8;
-  private static final int PRICES = 12;
-  private static final int MANY_MOVES = 2000;
 
   private final Question question;
   private final Engine engine;
@@ -109,14 +101,18 @@ final class Search {
     return Climb.whole(moves, question, judge, closeTo(), pairs);
   }
 
+  private LineClimbs onTheLine() {
+    return new LineClimbs(engine, limits, moves, closeTo(), this::say);
+  }
+
   /** The best end of the climb on the plan's line. */
   Candidate climbed() {
-    return endsOnTheLine().get(0);
+    return onTheLine().ends().get(0);
   }
 
   Found find() {
     say("Climbing on the plan's line");
-    List<Candidate> ends = endsOnTheLine();
+    List<Candidate> ends = onTheLine().ends();
     Candidate onTheLine = ends.get(0);
     Set<Candidate> all = new LinkedHashSet<>(ends);
     all.add(question.asGiven());
@@ -146,124 +142,14 @@ final class Search {
     return moves.singles(question.asGiven()).size() > Climb.FEW_MOVES;
   }
 
-  private Judge judge(int draws, double least, boolean seesAll) {
-    return withLuck
-        ? new OnDraws(engine, limits, aim, draws, least, seesAll)
-        : new OnTheLine(engine, limits);
-  }
-
-  /** Ends of the climb from three starts, the best first. */
-  private List<Candidate> endsOnTheLine() {
-    if (isFew(this::isAny)) {
-      return List.of(bestOfAll(this::isAny));
-    }
-    Climb climb = climb(new OnTheLine(engine, limits), PAIRS_ON_THE_LINE);
-    Set<Candidate> starts = isLarge() ? new LinkedHashSet<>() : startsOfFew();
-    Shedding shedding = new Shedding(engine, limits, moves);
-    Candidate paying = whatPays();
-    shedding.from(atRisingPrices(paying)).ifPresent(starts::add);
-    if (starts.isEmpty() || !isLarge()) {
-      shedding.from(paying).ifPresent(starts::add);
-    }
-    Set<Candidate> ends = new LinkedHashSet<>();
-    for (Candidate start : starts) {
-      say("Climbing on the plan's line");
-      ends.add(climb.from(start));
-    }
-    List<Candidate> sorted = new ArrayList<>(ends);
-    sorted.sort(
-        Comparator.comparingDouble((Candidate end) -> -engine.line(end).value())
-            .thenComparingInt(question::bought));
-    return sorted;
-  }
-
-  /** Where few can be moved all starts are climbed from; of many the best takes long enough. */
-  private Set<Candidate> startsOfFew() {
-    Set<Candidate> starts = new LinkedHashSet<>(List.of(question.asGiven()));
-    if (limits.allow(engine.line(question.asPlanned()))) {
-      starts.add(question.asPlanned());
-    }
-    if (isFew(this::isTake)) {
-      starts.add(bestOfAll(this::isTake));
-    }
-    return starts;
-  }
-
-  /** What would be done if nothing were short. */
-  private Candidate whatPays() {
-    Judge free = new OnTheLine(engine, limits.lifted());
-    return Climb.whole(roughly(), question, free, closeTo(), 0).from(question.asGiven());
-  }
-
-  /**
-   * What pays when what is over the limits has a price, which is doubled until everything fits.
-   * Unlike undoing alone this also exchanges what needs much for what needs less.
-   */
-  private Candidate atRisingPrices(Candidate paying) {
-    Outcome all = engine.line(paying);
-    double gained = all.value() - engine.line(question.asGiven()).value();
-    double price = gained / limits.shortage(all) / FIRST_PRICE;
-    Candidate now = paying;
-    for (int time = 0; time < PRICES && !limits.allow(engine.line(now)); time++) {
-      say("Climbing at a price of what is short");
-      now = atPrice(price, now);
-      price *= 2;
-    }
-    return now;
-  }
-
-  /** Of very many lots a quarter of one more or less matters only at the end. */
-  private Moves roughly() {
-    boolean isHuge = moves.singles(question.asGiven()).size() > MANY_MOVES;
-    return isHuge ? moves.coarse() : moves;
-  }
-
-  private Candidate atPrice(double price, Candidate start) {
-    Judge judge = new AtAPrice(engine, limits, price);
-    return Climb.brief(roughly(), question, judge, closeTo(), 0, new HashMap<>()).from(start);
-  }
-
-  private boolean isAny(int choice) {
-    return true;
-  }
-
   private boolean isTake(int choice) {
     return question.choice(choice) instanceof Take;
   }
 
-  /** Whether choices have so few values together that all can be tried. */
-  private boolean isFew(IntPredicate which) {
-    double combinations = 1;
-    for (int i = 0; i < question.choices().size(); i++) {
-      combinations *= which.test(i) ? moves.values(i).size() : 1;
-    }
-    return combinations <= ALL_TRIED;
-  }
-
-  /** The best of all combinations of some choices on the plan's line. */
-  private Candidate bestOfAll(IntPredicate which) {
-    List<Candidate> all = new ArrayList<>(List.of(question.asGiven()));
-    for (int choice = 0; choice < question.choices().size(); choice++) {
-      List<Candidate> longer = new ArrayList<>();
-      for (Candidate each : all) {
-        for (int value : which.test(choice) ? moves.values(choice) : List.of(0)) {
-          longer.add(each.with(choice, value));
-        }
-      }
-      all = longer;
-    }
-    List<Outcome> lines = engine.lines(question.asGiven(), all);
-    Candidate best = question.asGiven();
-    double most = engine.line(best).value();
-    for (int i = 0; i < all.size(); i++) {
-      if (limits.allow(lines.get(i)) && lines.get(i).value() > most + 1e-6) {
-        best = question.tidy(all.get(i));
-        most = lines.get(i).value();
-      }
-    }
-    return moves.refine(best)
-        ? climb(new OnTheLine(engine, limits), PAIRS_ON_THE_LINE).from(best)
-        : best;
+  private Judge judge(int draws, double least, boolean seesAll) {
+    return withLuck
+        ? new OnDraws(engine, limits, aim, draws, least, seesAll)
+        : new OnTheLine(engine, limits);
   }
 
   /** The best of the ends and of what is beside the best of them. */
