@@ -158,6 +158,7 @@ final class FitCommand implements Callable<Integer> {
             read.past().readings(),
             read.past().measured(),
             FitRecords.priors(read.inputs().scenario().nursery().species(), read.past().priors()),
+            read.past().receipts(),
             lastMonth());
     return sure == null ? records : records.asSureAs(sure / 100.0);
   }

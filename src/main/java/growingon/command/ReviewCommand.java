@@ -1,8 +1,11 @@
 package growingon.command;
 
 import growingon.load.FrozenReader;
+import growingon.load.LoadOptions;
+import growingon.load.Loader;
 import growingon.load.PlanSources;
 import growingon.nursery.Inputs;
+import growingon.nursery.PastRecords;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;
 import growingon.problem.Where;
@@ -36,6 +39,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = {
       "Compares the daybook with the plan kept by plan --keep, and says which bought lots paid.",
+      "Later stock lists (the older ones in the folder earlier) count as counts, a table receipts as"
+          + " sales, beside a daybook or without one.",
       "Without a kept plan it compares with the plan as the files give it now."
     })
 final class ReviewCommand implements Callable<Integer> {
@@ -73,13 +78,16 @@ final class ReviewCommand implements Callable<Integer> {
   private Outcome run(Clock clock, Progress progress) throws IOException {
     progress.phase("Reading " + what);
     ReportFolder.prepare();
-    Loaded<Inputs> loaded = Reading.read(what, clock);
+    Loaded<Loader.WithPast> loaded =
+        Loader.loadWithPast(what, new LoadOptions(LocalDate.now(clock)).lookingBack());
     List<Problem> problems = new ArrayList<>(loaded.problems());
     if (loaded.value().isEmpty()) {
       return Outcome.refused(problems);
     }
-    Inputs inputs = loaded.value().get();
-    if (inputs.daybook().isEmpty()) {
+    Inputs inputs = loaded.value().get().inputs();
+    PastRecords past = loaded.value().get().past();
+    YearMonth thisMonth = YearMonth.now(clock);
+    if (inputs.quick().isPresent() || !Review.canLookBack(inputs, past, thisMonth)) {
       problems.add(DaybookAdvice.noDaybook(Where.file(what.toString())));
       return Outcome.refused(problems);
     }
@@ -91,8 +99,8 @@ final class ReviewCommand implements Callable<Integer> {
     }
     Destination destination = destination(inputs, keptFile);
     destination.check(ReviewReport.title(inputs.scenario().plan().name()), Optional.empty());
-    progress.phase("Comparing " + inputs.daybook().size() + " lines with the plan");
-    Review review = Review.of(inputs, YearMonth.now(clock), kept.flatMap(Loaded::value), THREADS);
+    progress.phase("Comparing what is written down with the plan");
+    Review review = Review.of(inputs, past, thisMonth, kept.flatMap(Loaded::value), THREADS);
     Report report =
         ReviewReport.of(inputs, problems, review).madeOn(LocalDate.now(program.clock()));
     progress.phase("Writing " + destination.folder());

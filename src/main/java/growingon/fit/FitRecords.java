@@ -4,6 +4,7 @@ import growingon.nursery.Curve;
 import growingon.nursery.DaybookLine;
 import growingon.nursery.Inputs;
 import growingon.nursery.Reading;
+import growingon.nursery.Receipt;
 import growingon.nursery.Species;
 import growingon.nursery.StockList;
 import growingon.nursery.Sure;
@@ -26,6 +27,7 @@ import java.util.Objects;
  *     so; usually the smaller of 20 and the plants alive
  * @param priors what was assumed before anything was learnt, by species; empty for those whose
  *     assumptions are still the first ones
+ * @param receipts what a till or the bookkeeping has of sales
  * @param until last month that is looked at
  */
 public record FitRecords(
@@ -34,6 +36,7 @@ public record FitRecords(
     List<Reading> readings,
     Map<Where, Integer> measured,
     Map<String, Prior> priors,
+    List<Receipt> receipts,
     YearMonth until) {
   /** What a growing condition stands behind among what was assumed before. */
   public static final String GROWTH = "growth ";
@@ -44,7 +47,19 @@ public record FitRecords(
     readings = List.copyOf(readings);
     measured = Map.copyOf(measured);
     priors = Map.copyOf(priors);
+    receipts = List.copyOf(receipts);
     Objects.requireNonNull(until);
+  }
+
+  /** Records without receipts. */
+  public FitRecords(
+      Inputs inputs,
+      List<StockList> lists,
+      List<Reading> readings,
+      Map<Where, Integer> measured,
+      Map<String, Prior> priors,
+      YearMonth until) {
+    this(inputs, lists, readings, measured, priors, List.of(), until);
   }
 
   /**
@@ -101,7 +116,7 @@ public record FitRecords(
         .nursery()
         .species()
         .forEach((name, species) -> others.put(name, prior(name).asSureAs(sure, setting)));
-    return new FitRecords(inputs, lists, readings, measured, others, until);
+    return new FitRecords(inputs, lists, readings, measured, others, receipts, until);
   }
 
   /**

@@ -10,7 +10,6 @@ import growingon.load.table.Definitions;
 import growingon.load.table.LotChecks;
 import growingon.load.table.StockTable;
 import growingon.nursery.Horizon;
-import growingon.nursery.StockList;
 import growingon.problem.Where;
 import growingon.problem.advice.FileAdvice;
 import growingon.problem.advice.FitAdvice;
@@ -19,7 +18,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.YearMonth;
-import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
@@ -36,28 +35,43 @@ final class EarlierLists {
 
   private static final Pattern MONTH = Pattern.compile("(\\d{4})-(\\d{1,2})(?!\\d)");
 
-  private final Definitions known;
   private final Findings findings;
-  private final List<Table> tables = new ArrayList<>();
 
-  EarlierLists(Definitions known, Findings findings) {
-    this.known = known;
+  EarlierLists(Findings findings) {
     this.findings = findings;
   }
 
-  /** Tables that were read. */
-  List<Table> tables() {
-    return tables;
+  /**
+   * A list, and the months that it is of.
+   *
+   * @param name of its file, as the grower knows it
+   * @param table its rows
+   * @param usual month of rows that do not say theirs
+   * @param month month of the list as a whole
+   */
+  record Dated(String name, Table table, YearMonth usual, YearMonth month) {}
+
+  /** The lists of a nursery folder, the oldest first. */
+  List<Dated> find(Path nursery) {
+    Path folder = nursery.resolve(FOLDER);
+    return Files.isDirectory(folder)
+        ? files(folder).stream()
+            .map(this::dated)
+            .flatMap(Optional::stream)
+            .sorted(Comparator.comparing(Dated::month).thenComparing(Dated::name))
+            .toList()
+        : List.of();
   }
 
-  /** Reads the lists of a nursery folder. */
-  List<StockList> read(Path nursery) {
-    Path folder = nursery.resolve(FOLDER);
-    List<StockList> lists = new ArrayList<>();
-    if (Files.isDirectory(folder)) {
-      files(folder).forEach(file -> list(file).ifPresent(lists::add));
-    }
-    return lists;
+  /** Month of the oldest list of a nursery folder; what is wrong with the lists is not said. */
+  static Optional<YearMonth> oldestMonth(Path nursery) {
+    return new EarlierLists(new Findings()).find(nursery).stream().map(Dated::month).findFirst();
+  }
+
+  /** The rows of a list, by what was known seen from its month. */
+  static StockTable.Sheet read(Dated list, Definitions known) {
+    Definitions then = at(known, list.usual, list.month);
+    return StockTable.readSheet(Optional.of(list.table), then, new LotChecks(then));
   }
 
   private List<Path> files(Path folder) {
@@ -74,15 +88,13 @@ final class EarlierLists {
     }
   }
 
-  private Optional<StockList> list(Path file) {
+  private Optional<Dated> dated(Path file) {
     String name = file.getFileName().toString();
-    Optional<Table> table = table(file, findings);
+    Optional<Table> table = table(file);
     if (table.isEmpty() || !table.get().isReadable()) {
       return Optional.empty();
     }
-    // Looked at once before, unheard, for the months in which its rows were counted.
-    Optional<YearMonth> counted =
-        table(file, new Findings()).flatMap(unheard -> StockTable.lastCounted(unheard));
+    Optional<YearMonth> counted = StockTable.lastCounted(table.get());
     Optional<YearMonth> named = month(name);
     Optional<YearMonth> month =
         named.isPresent() && counted.isPresent()
@@ -92,15 +104,12 @@ final class EarlierLists {
       findings.add(FitAdvice.monthOfList(Where.file(FOLDER + "/" + name)));
       return Optional.empty();
     }
-    tables.add(table.get());
-    Definitions then = at(named.orElse(month.get()), month.get());
     return Optional.of(
-        StockTable.readSheet(table, then, new LotChecks(then))
-            .list(FOLDER + "/" + name, month.get()));
+        new Dated(FOLDER + "/" + name, table.get(), named.orElse(month.get()), month.get()));
   }
 
   /** What was known, seen from the month of a list. */
-  private Definitions at(YearMonth usual, YearMonth last) {
+  private static Definitions at(Definitions known, YearMonth usual, YearMonth last) {
     YearMonth first = usual.isBefore(last) ? last : usual;
     Horizon horizon = new Horizon(first, 1, known.settings().seasonStart());
     return new Definitions(
@@ -113,11 +122,11 @@ final class EarlierLists {
         known.routes());
   }
 
-  private static Optional<Table> table(Path file, Findings findings) {
+  private Optional<Table> table(Path file) {
     String name = file.getFileName().toString();
     return switch (NurseryFiles.extensionOf(name)) {
       case "csv" -> Optional.of(CsvFile.read(file, StockTable.FORMAT, findings));
-      case "xlsx" -> sheet(file, findings);
+      case "xlsx" -> sheet(file);
       default -> {
         findings.add(FileAdvice.otherSpreadsheet(Where.file(FOLDER + "/" + name)));
         yield Optional.empty();
@@ -126,7 +135,7 @@ final class EarlierLists {
   }
 
   /** The sheet "stock" of a workbook, or its only one. */
-  private static Optional<Table> sheet(Path file, Findings findings) {
+  private Optional<Table> sheet(Path file) {
     Optional<List<Grid>> sheets = Workbook.read(file, findings);
     List<Grid> filled =
         sheets.orElse(List.of()).stream().filter(grid -> !grid.rows().isEmpty()).toList();

@@ -12,6 +12,7 @@ import growingon.problem.Where;
 import growingon.problem.advice.FileAdvice;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.YearMonth;
 import java.util.Optional;
 
 /** Reads a plan with its nursery; the way into this package for all that a grower types. */
@@ -134,7 +135,7 @@ public final class Loader {
             files ->
                 files.reading(
                     new NurseryReader(files.nursery(), plan, findings)
-                        .withPast(options.withPast() ? Optional.of(nursery) : Optional.empty())
+                        .in(nursery, options.withPast())
                         .read(name, reportFolder, options.today())))
         .orElseGet(() -> nothing(findings));
   }
@@ -169,14 +170,21 @@ public final class Loader {
       return QuickSheet.read(files, findings);
     }
     PlanReader plan = PlanReader.none(findings);
-    plan.readHorizon(options.thisMonth());
+    plan.readHorizon(firstMonth(nursery, options));
     return completed(files, nursery, plan, options, findings)
         .map(
             own ->
                 own.reading(
                     new NurseryReader(own.nursery(), plan, findings)
-                        .withPast(options.withPast() ? Optional.of(nursery) : Optional.empty())
+                        .in(nursery, options.withPast())
                         .read(files.name(), Optional.empty(), options.today())))
         .orElseGet(() -> nothing(findings));
+  }
+
+  private static YearMonth firstMonth(Path nursery, LoadOptions options) {
+    return Optional.of(nursery)
+        .filter(any -> options.fromOldest())
+        .flatMap(EarlierLists::oldestMonth)
+        .orElse(options.thisMonth());
   }
 }

@@ -145,6 +145,11 @@ public final class DaybookLots {
         .map(Start::shown);
   }
 
+  /** The species of a lot, where it is known. */
+  Optional<String> species(String lot) {
+    return Optional.ofNullable(species.get(lot));
+  }
+
   /** Grades that plants of a lot may have. */
   Names grades(String lot, Definitions known) {
     return LotCells.grades(species.getOrDefault(lot, ""), known.species(), known.ladders());

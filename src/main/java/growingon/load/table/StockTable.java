@@ -176,7 +176,7 @@ public final class StockTable {
   /** The last month in which a row of a table was counted; empty where none says it. */
   public static Optional<YearMonth> lastCounted(Table table) {
     return table.rows().stream()
-        .map(row -> row.find(COUNTED, As.MONTH))
+        .map(row -> row.peek(COUNTED, As.MONTH))
         .flatMap(Optional::stream)
         .max(Comparator.naturalOrder());
   }

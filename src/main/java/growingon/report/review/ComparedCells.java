@@ -14,7 +14,7 @@ import java.util.List;
 final class ComparedCells {
   /** What the marks mean; stands above the tables that have them. */
   static final String NOTE =
-      "Assumed: what the daybook does not say, by the plan for the plants that are there. P10 to P90: what the kept plan"
+      "By the daybook: with later stock lists and receipts. Assumed: what they do not say, by the plan for the plants that are there. P10 to P90: what the kept plan"
           + " itself had for likely. What is more than luck is told by deaths, growth and price alone: the"
           + " others go by what you sold.";
 

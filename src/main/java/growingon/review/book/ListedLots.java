@@ -1,0 +1,266 @@
+package growingon.review.book;
+
+import growingon.nursery.DaybookLine;
+import growingon.nursery.DaybookLine.What;
+import growingon.nursery.Lot;
+import growingon.nursery.StockList;
+import growingon.nursery.Trunks;
+import growingon.problem.Problem;
+import growingon.problem.Where;
+import growingon.problem.advice.FitAdvice;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.TreeSet;
+
+/**
+ * Stock lists of different months as lines of a daybook: the first row of a lot is what it starts
+ * with, each later one a count at the end of the month before the one it was counted in, and a lot
+ * that a later list lacks was gone by then.
+ */
+public final class ListedLots {
+  private final YearMonth until;
+  private final Set<String> comeOtherwise;
+  private final Map<String, List<Listed>> rows = new LinkedHashMap<>();
+  private final Map<String, Listed> firstRows = new LinkedHashMap<>();
+  private final List<DaybookLine> counts = new ArrayList<>();
+  private final List<Unused> unused = new ArrayList<>();
+  private final List<Problem> problems = new ArrayList<>();
+  private final Set<List<Object>> countedOn = new HashSet<>();
+  private final Map<String, LocalDate> lastLine = new HashMap<>();
+
+  /** A row of a list of a month. */
+  public record Listed(YearMonth list, StockList.Row row) {
+    public Lot lot() {
+      return row.lot();
+    }
+
+    private boolean saysTheSameAs(Listed other) {
+      return lot().counted().equals(other.lot().counted())
+          && lot().quantity() == other.lot().quantity()
+          && lot().trunks().equals(other.lot().trunks());
+    }
+
+    public YearMonth countMonth() {
+      return lot().counted().minusMonths(1);
+    }
+  }
+
+  /**
+   * A row that is no count.
+   *
+   * @param isInDaybook whether the daybook has a count of that day; else another row has one of
+   *     that month
+   */
+  public record Unused(String lot, Where where, YearMonth month, boolean isInDaybook) {}
+
+  private ListedLots(List<DaybookLine> daybook, YearMonth until, Set<String> comeOtherwise) {
+    this.until = until;
+    this.comeOtherwise = new HashSet<>(comeOtherwise);
+    for (DaybookLine line : daybook) {
+      lastLine.merge(line.lot(), line.date(), (one, other) -> one.isAfter(other) ? one : other);
+      if (line.what() == What.COUNTED) {
+        countedOn.add(List.of(line.lot(), line.date()));
+      }
+    }
+  }
+
+  /**
+   * Reads lists, in any order.
+   *
+   * @param until last month that is looked at
+   * @param comeOtherwise lots that do not start with a row of a list: of these every row is a count
+   */
+  public static ListedLots of(
+      List<StockList> lists,
+      List<DaybookLine> daybook,
+      YearMonth until,
+      Set<String> comeOtherwise) {
+    ListedLots listed = new ListedLots(daybook, until, comeOtherwise);
+    listed.read(
+        lists.stream()
+            .sorted(Comparator.comparing(StockList::month).thenComparing(StockList::name))
+            .toList(),
+        daybook);
+    return listed;
+  }
+
+  private void read(List<StockList> lists, List<DaybookLine> daybook) {
+    for (StockList list : lists) {
+      for (StockList.Row row : list.rows()) {
+        rows.computeIfAbsent(row.lot().name(), each -> new ArrayList<>())
+            .add(new Listed(list.month(), row));
+      }
+    }
+    comeOtherwise.addAll(splitOff(daybook));
+    rows.values()
+        .forEach(
+            listed ->
+                listed.sort(
+                    Comparator.comparing((Listed row) -> row.lot().counted())
+                        .thenComparing(Listed::list)));
+    rows.forEach(this::readRows);
+    noteGone(lists);
+  }
+
+  /** Lots that the daybook splits off before any list has them. */
+  private Set<String> splitOff(List<DaybookLine> daybook) {
+    Set<String> split = new HashSet<>();
+    for (DaybookLine line : daybook) {
+      if (line.what() == What.SPLIT) {
+        String to = line.toLot().orElseThrow();
+        boolean isNew =
+            rows.getOrDefault(to, List.of()).stream()
+                .noneMatch(row -> !row.lot().counted().isAfter(YearMonth.from(line.date())));
+        if (isNew) {
+          split.add(to);
+        }
+      }
+    }
+    return split;
+  }
+
+  private void readRows(String lot, List<Listed> listed) {
+    Listed before = null;
+    for (Listed row : listed) {
+      if (row.countMonth().isAfter(until)) {
+        continue;
+      }
+      if (before == null && !comeOtherwise.contains(lot)) {
+        firstRows.put(lot, row);
+      } else if (before != null && row.saysTheSameAs(before)) {
+        continue;
+      } else if (before != null && row.lot().counted().equals(before.lot().counted())) {
+        unused.add(new Unused(lot, row.row().where(), row.countMonth(), false));
+      } else {
+        count(row);
+      }
+      before = row;
+    }
+  }
+
+  private void count(Listed row) {
+    Lot lot = row.lot();
+    LocalDate date = row.countMonth().atEndOfMonth();
+    if (countedOn.contains(List.of(lot.name(), date))) {
+      unused.add(new Unused(lot.name(), row.row().where(), row.countMonth(), true));
+      return;
+    }
+    OptionalDouble quantity =
+        row.row().isCounted() ? OptionalDouble.of(lot.quantity()) : OptionalDouble.empty();
+    boolean isMeasured = row.row().isMeasured();
+    OptionalDouble trunk =
+        isMeasured ? OptionalDouble.of(lot.trunks().meanMm()) : OptionalDouble.empty();
+    OptionalDouble spread =
+        isMeasured && lot.trunks() instanceof Trunks.Measured known
+            ? OptionalDouble.of(known.spread())
+            : OptionalDouble.empty();
+    if (quantity.isPresent() || trunk.isPresent()) {
+      counts.add(counted(date, lot.name(), quantity, trunk, spread, row.row().where()));
+    }
+  }
+
+  /** A line that counts or measures a lot. */
+  public static DaybookLine counted(
+      LocalDate date,
+      String lot,
+      OptionalDouble quantity,
+      OptionalDouble trunk,
+      OptionalDouble spread,
+      Where where) {
+    return new DaybookLine(
+        date,
+        lot,
+        What.COUNTED,
+        quantity,
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        trunk,
+        spread,
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        "",
+        "",
+        "",
+        where);
+  }
+
+  /** Lots that a later list lacks were gone by then. */
+  private void noteGone(List<StockList> lists) {
+    TreeSet<YearMonth> months = new TreeSet<>();
+    lists.forEach(list -> months.add(list.month()));
+    rows.forEach(
+        (lot, listed) -> {
+          YearMonth last =
+              listed.stream().map(Listed::list).max(Comparator.naturalOrder()).orElseThrow();
+          YearMonth without = months.higher(last);
+          if (without != null) {
+            goneBy(lot, last, without);
+          }
+        });
+  }
+
+  private void goneBy(String lot, YearMonth last, YearMonth without) {
+    LocalDate date = without.minusMonths(1).atEndOfMonth();
+    boolean goesOn = lastLine.getOrDefault(lot, LocalDate.MIN).isAfter(date);
+    Listed row = rows.get(lot).get(rows.get(lot).size() - 1);
+    if (goesOn || YearMonth.from(date).isAfter(until) || row.lot().quantity() == 0) {
+      return;
+    }
+    counts.add(
+        counted(
+            date,
+            lot,
+            OptionalDouble.of(0),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            row.row().where()));
+    List<String> news =
+        firstRows.entrySet().stream()
+            .filter(each -> rows.get(each.getKey()).get(0).list().isAfter(last))
+            .filter(each -> isLike(each.getValue().lot(), row.lot()))
+            .map(Map.Entry::getKey)
+            .toList();
+    if (news.size() == 1) {
+      problems.add(FitAdvice.renamed(row.row().where(), lot, news.get(0)));
+    }
+  }
+
+  private static boolean isLike(Lot one, Lot other) {
+    return one.species().equals(other.species()) && one.arrived().equals(other.arrived());
+  }
+
+  /** All rows of each lot, in the order in which they were counted. */
+  public Map<String, List<Listed>> rows() {
+    return rows;
+  }
+
+  /** The row that each lot starts with; none of those that come otherwise. */
+  public Map<String, Listed> firstRows() {
+    return firstRows;
+  }
+
+  /** The later rows as counts, and lots that a later list lacks as counts of none. */
+  public List<DaybookLine> counts() {
+    return counts;
+  }
+
+  public List<Unused> unused() {
+    return unused;
+  }
+
+  /** What is to be asked. */
+  public List<Problem> problems() {
+    return problems;
+  }
+}

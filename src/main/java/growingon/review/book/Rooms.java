@@ -1,0 +1,81 @@
+package growingon.review.book;
+
+import growingon.nursery.DaybookLine;
+import growingon.nursery.DaybookLine.What;
+import java.time.LocalDate;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * How many plants can have left each lot between two counts: those alive after the first, with what
+ * the lines say of the time between, less those that the second found.
+ */
+final class Rooms {
+  private static final Set<What> COMING = Set.of(What.ARRIVED, What.RETURNED, What.FOUND);
+  private static final Set<What> GOING =
+      Set.of(What.SOLD, What.DIED, What.CULLED, What.USED, What.LOST);
+
+  private final Map<String, TreeMap<LocalDate, Double>> counts = new HashMap<>();
+  private final Map<String, TreeMap<LocalDate, Double>> changes = new HashMap<>();
+  private final Map<String, Map<LocalDate, Double>> taken = new HashMap<>();
+
+  /** A lot starts with so many plants. */
+  void start(String lot, LocalDate day, double plants) {
+    counts.computeIfAbsent(lot, each -> new TreeMap<>()).putIfAbsent(day, plants);
+  }
+
+  /** A line changes how many there are. */
+  void note(DaybookLine line, boolean isFirstArrival) {
+    double plants = line.quantity().orElse(0);
+    if (line.what() == What.COUNTED && line.quantity().isPresent()) {
+      // Several lines of a day count parts of a lot.
+      LocalDate endOfDay = line.date().plusDays(1);
+      counts
+          .computeIfAbsent(line.lot(), each -> new TreeMap<>())
+          .merge(endOfDay, plants, Double::sum);
+    } else if (COMING.contains(line.what()) && !isFirstArrival) {
+      change(line.lot(), line.date(), plants);
+    } else if (GOING.contains(line.what())) {
+      change(line.lot(), line.date(), -plants);
+    } else if (line.toLot().isPresent()) {
+      change(line.lot(), line.date(), -plants);
+      change(line.toLot().get(), line.date(), plants);
+    }
+  }
+
+  private void change(String lot, LocalDate day, double plants) {
+    changes.computeIfAbsent(lot, each -> new TreeMap<>()).merge(day, plants, Double::sum);
+  }
+
+  /** Plants that can still have left a lot on a day. */
+  double left(String lot, LocalDate day) {
+    TreeMap<LocalDate, Double> counted = counts.getOrDefault(lot, new TreeMap<>());
+    Map.Entry<LocalDate, Double> before = counted.floorEntry(day);
+    TreeMap<LocalDate, Double> changed = changes.getOrDefault(lot, new TreeMap<>());
+    if (before == null && changed.isEmpty()) {
+      return 0;
+    }
+    LocalDate from = before == null ? LocalDate.MIN : before.getKey();
+    Map.Entry<LocalDate, Double> after = counted.higherEntry(day);
+    LocalDate to = after == null ? LocalDate.MAX : after.getKey();
+    double alive = before == null ? 0 : before.getValue();
+    for (double each : changed.subMap(from, to).values()) {
+      alive += each;
+    }
+    double found = after == null ? 0 : after.getValue();
+    return Math.max(0, alive - found - taken(lot, from));
+  }
+
+  private double taken(String lot, LocalDate from) {
+    return taken.getOrDefault(lot, Map.of()).getOrDefault(from, 0.0);
+  }
+
+  /** Takes plants from a lot on a day; below nil, they come back. */
+  void take(String lot, LocalDate day, double plants) {
+    Map.Entry<LocalDate, Double> before = counts.getOrDefault(lot, new TreeMap<>()).floorEntry(day);
+    LocalDate from = before == null ? LocalDate.MIN : before.getKey();
+    taken.computeIfAbsent(lot, each -> new HashMap<>()).merge(from, plants, Double::sum);
+  }
+}
