@@ -155,18 +155,25 @@ public final class ListedLots {
       unused.add(new Unused(lot.name(), row.row().where(), row.countMonth(), true));
       return;
     }
-    OptionalDouble quantity =
-        row.row().isCounted() ? OptionalDouble.of(lot.quantity()) : OptionalDouble.empty();
-    boolean isMeasured = row.row().isMeasured();
-    OptionalDouble trunk =
-        isMeasured ? OptionalDouble.of(lot.trunks().meanMm()) : OptionalDouble.empty();
-    OptionalDouble spread =
-        isMeasured && lot.trunks() instanceof Trunks.Measured known
-            ? OptionalDouble.of(known.spread())
-            : OptionalDouble.empty();
-    if (quantity.isPresent() || trunk.isPresent()) {
-      counts.add(counted(date, lot.name(), quantity, trunk, spread, row.row().where()));
+    DaybookLine line = counted(row);
+    if (line.quantity().isPresent() || line.trunkMm().isPresent()) {
+      counts.add(line);
     }
+  }
+
+  /** A row as a count at the end of the month before the one it was counted in. */
+  static DaybookLine counted(Listed of) {
+    StockList.Row row = of.row();
+    Lot lot = of.lot();
+    return counted(
+        of.countMonth().atEndOfMonth(),
+        lot.name(),
+        row.isCounted() ? OptionalDouble.of(lot.quantity()) : OptionalDouble.empty(),
+        row.isMeasured() ? OptionalDouble.of(lot.trunks().meanMm()) : OptionalDouble.empty(),
+        row.isMeasured() && lot.trunks() instanceof Trunks.Measured known
+            ? OptionalDouble.of(known.spread())
+            : OptionalDouble.empty(),
+        row.where());
   }
 
   /** A line that counts or measures a lot. */

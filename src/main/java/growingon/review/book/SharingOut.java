@@ -51,7 +51,7 @@ public final class SharingOut {
   private final List<SharedReceipt> shared = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
 
-  /** A sale of the daybook, of which receipts may have the money. */
+  /** A sale or a return of the daybook, of which receipts may have the money. */
   private static final class Sale {
     final DaybookLine line;
     double plantsLeft;
@@ -90,7 +90,7 @@ public final class SharingOut {
     for (DaybookLine line : daybook.lines()) {
       boolean isFirst = line.what() == What.ARRIVED && arrived.add(line.lot());
       rooms.note(line, isFirst);
-      if (line.what() == What.SOLD) {
+      if (line.what() == What.SOLD || line.what() == What.RETURNED) {
         sales
             .computeIfAbsent(YearMonth.from(line.date()), each -> new ArrayList<>())
             .add(new Sale(line));
@@ -152,12 +152,7 @@ public final class SharingOut {
   }
 
   private void sell(Receipt receipt) {
-    double left = receipt.plants();
-    for (Sale sale : sales.getOrDefault(receipt.month(), List.of())) {
-      if (left > NIL && sale.plantsLeft > NIL && isOf(receipt, sale.line)) {
-        left -= match(receipt, sale, Math.min(left, sale.plantsLeft));
-      }
-    }
+    double left = matched(receipt, What.SOLD, receipt.plants());
     if (left > NIL && receipt.lot().isPresent()) {
       book(receipt, How.NAMED, receipt.lot().get(), left);
       return;
@@ -174,6 +169,20 @@ public final class SharingOut {
     }
   }
 
+  /** Plants of a receipt that the daybook does not have. */
+  private double matched(Receipt receipt, What what, double plants) {
+    double left = plants;
+    for (Sale sale : sales.getOrDefault(receipt.month(), List.of())) {
+      boolean isSame = sale.line.what() == what && isOf(receipt, sale.line);
+      if (left > NIL && sale.plantsLeft > NIL && isSame) {
+        double part = Math.min(left, sale.plantsLeft);
+        match(receipt, sale, part);
+        left -= part;
+      }
+    }
+    return left;
+  }
+
   private boolean isOf(Receipt receipt, DaybookLine line) {
     boolean sameLot =
         receipt.lot().isPresent()
@@ -188,13 +197,13 @@ public final class SharingOut {
     return Optional.ofNullable(histories.get(lot)).map(each -> each.lot().species());
   }
 
-  private double match(Receipt receipt, Sale sale, double plants) {
-    double amount = amount(receipt, plants);
+  private void match(Receipt receipt, Sale sale, double plants) {
+    double signed = receipt.isCreditNote() ? -plants : plants;
+    double amount = amount(receipt, signed);
     sale.plantsLeft -= plants;
     sale.plantsPaid += plants;
-    sale.money += amount;
-    note(receipt, How.IN_DAYBOOK, Optional.of(sale.line.lot()), plants, amount);
-    return plants;
+    sale.money += Math.abs(amount);
+    note(receipt, How.IN_DAYBOOK, Optional.of(sale.line.lot()), signed, amount);
   }
 
   private static double amount(Receipt receipt, double plants) {
@@ -295,8 +304,8 @@ public final class SharingOut {
 
   /** Plants go back to the lot that they were last sold from. */
   private void takeBack(Receipt receipt) {
-    double left = -receipt.plants();
-    if (receipt.lot().isPresent()) {
+    double left = matched(receipt, What.RETURNED, -receipt.plants());
+    if (left > NIL && receipt.lot().isPresent()) {
       comeBack(receipt, How.NAMED, receipt.lot().get(), left);
       return;
     }

@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * All that is written down of what happened, as lines of one daybook: the daybook itself, each
@@ -84,7 +85,7 @@ public final class WrittenDown {
     List<DaybookLine> lines = new ArrayList<>(given.daybook());
     listed.firstRows().values().stream()
         .filter(row -> !known.contains(row.lot().name()))
-        .forEach(row -> lots.add(newOnAList(row)));
+        .forEach(row -> addNew(row, lots, lines));
     listed.rows().forEach((name, rows) -> arrival(name, rows.get(0), known).ifPresent(lines::add));
     lines.addAll(listed.counts());
     listedRows = listed.counts().stream().map(DaybookLine::where).collect(Collectors.toSet());
@@ -119,9 +120,25 @@ public final class WrittenDown {
     return lots;
   }
 
-  private Lot newOnAList(ListedLots.Listed row) {
-    problems.add(DaybookAdvice.newOnAList(row.row().where(), row.lot().name()));
-    return row.lot();
+  /** A lot that stands at the end of the month before it was counted, as its row says. */
+  private void addNew(ListedLots.Listed row, List<Lot> lots, List<DaybookLine> lines) {
+    Lot lot = row.lot();
+    problems.add(DaybookAdvice.newOnAList(row.row().where(), lot.name()));
+    YearMonth month = row.countMonth();
+    boolean wasThere =
+        Stream.of(
+                Optional.of(lot.arrived()),
+                lot.potting().potted(),
+                lot.potting().rootWork(),
+                lot.trainingSince())
+            .flatMap(Optional::stream)
+            .noneMatch(each -> each.isAfter(month));
+    if (wasThere) {
+      lots.add(lot.but().counted(month).build());
+      lines.add(ListedLots.counted(row));
+    } else {
+      lots.add(lot);
+    }
   }
 
   /** An offer that the plan does not take, and that is listed, came as it is listed. */
