@@ -239,7 +239,7 @@ class EditionCommandTest {
   void customer_seesPricesOnlyIfAsked_inNumbersOfFive() throws IOException {
     String without = availability("--for", "customer");
     String with = availability("--for", "customer", "--with-prices");
-    String columns = "species,grade,size,litres,quality,now,more,from";
+    String columns = "species,grade,size,litres,quality,now,first_in,more,from";
     assertThat(without).contains(columns + ",wanted\r\n");
     assertThat(with).contains(columns + ",list_price,wanted\r\n");
     List<String> lines = without.lines().skip(2).toList();
