@@ -30,6 +30,11 @@ class PrintedEditionTest {
     "3, 6, plan plans/with-the-field-lot.json --draws 0 --for bank",
     "3, 7, plan plans/with-the-field-lot.json --draws 0 --for partner",
     "3, 7, review plans/two-seasons-on.json",
+    "2, 6, review plans/without-a-daybook.json",
+    "1, 4, review plans/two-seasons-on.json --for bank",
+    "1, 5, review plans/two-seasons-on.json --for partner",
+    "1, 4, compare plans/as-it-stands.json plans/with-the-field-lot.json --draws 0 --for bank",
+    "5, 12, plan plans/with-the-field-lot.json --draws 100",
     "1, 5, compare plans/as-it-stands.json plans/with-the-field-lot.json --draws 0"
   })
   void page_asItOpens_printsToFewPages_noneOfThemEmpty(int least, int most, String words)
