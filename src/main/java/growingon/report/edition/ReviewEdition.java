@@ -132,13 +132,13 @@ final class ReviewEdition {
     String planned =
         payback
             .planned()
-            .map(month -> "planned for " + Labels.month(month))
-            .orElse("not planned within the plan");
+            .map(month -> " (planned: %s)".formatted(Labels.month(month)))
+            .orElse(" (planned: not within the plan)");
     String month = payback.month().map(Labels::month).orElse("");
     return switch (payback.state()) {
-      case REACHED -> "its money was back in %s, %s".formatted(month, planned);
-      case EXPECTED -> "its money is expected back in %s, %s".formatted(month, planned);
-      case NEVER -> "its money does not come back within the plan, " + planned;
+      case REACHED -> "its money was back in %s%s".formatted(month, planned);
+      case EXPECTED -> "its money is expected back in %s%s".formatted(month, planned);
+      case NEVER -> "its money does not come back within the plan" + planned;
     };
   }
 
@@ -238,7 +238,10 @@ final class ReviewEdition {
     if (isForPartner()) {
       table.text("species");
     }
-    table.text("verdict").month("money back in").month("planned in").plants("standing");
+    table.text("verdict").month("money back in").month("planned in");
+    if (isForPartner()) {
+      table.plants("standing");
+    }
     for (BoughtReview each : review.bought()) {
       List<Object> cells = new ArrayList<>(List.of(name(each)));
       if (isForPartner()) {
@@ -247,7 +250,9 @@ final class ReviewEdition {
       cells.add(each.verdict().kind().toString());
       cells.add(each.payback().month().orElse(null));
       cells.add(each.payback().planned().orElse(null));
-      cells.add(Plants.of(each.standing(), each.wholeStanding()));
+      if (isForPartner()) {
+        cells.add(Plants.of(each.standing(), each.wholeStanding()));
+      }
       table.row(cells.toArray());
     }
     return table.build();
@@ -357,12 +362,16 @@ final class ReviewEdition {
     }
     TableBuilder table = TableBuilder.table(name + "-by-ladder", title).text("ladder");
     columns(table, kind);
-    merged(ladders)
-        .forEach(
-            (ladder, lots) -> {
-              Compared sum = lots.stream().map(what).reduce(Compared::plus).orElseThrow();
-              table.row(cells(sum, kind, ladder).toArray());
-            });
+    Map<String, List<LotReview>> told = merged(ladders);
+    if (told.size() < 2) {
+      // The totals of all lots stand on the first sheet.
+      return table.build();
+    }
+    told.forEach(
+        (ladder, lots) -> {
+          Compared sum = lots.stream().map(what).reduce(Compared::plus).orElseThrow();
+          table.row(cells(sum, kind, ladder).toArray());
+        });
     return table.build();
   }
 

@@ -40,7 +40,7 @@ final class ReviewSummarySheet {
                     + Sentences.AS_BOOKED)
             .text("what")
             .text("unit");
-    ComparedCells.columns(table, "", Kind.NUMBER);
+    ComparedCells.columns(table, "", Kind.NUMBER, ComparedCells.said(review));
     row(table, "plants alive", "plants", all.alive(), Kind.PLANTS);
     row(table, "plants sold", "plants", all.unitsSold(), Kind.PLANTS);
     row(table, "sales", currency, all.sales(), Kind.MONEY);

@@ -73,7 +73,7 @@ final class WithoutALineSheet {
             .text("taken for")
             .summed("rows", "", Kind.COUNT)
             .plants("plants")
-            .summed("amount", currency, Kind.MONEY);
+            .summed("amount", currency, Kind.MONEY_EACH);
     for (SharedReceipt.How how : SharedReceipt.How.values()) {
       List<SharedReceipt> of =
           review.receipts().stream().filter(each -> each.how() == how).toList();
@@ -100,7 +100,7 @@ final class WithoutALineSheet {
             .text("taken for")
             .text("lot")
             .plants("plants")
-            .summed("amount", currency, Kind.MONEY)
+            .summed("amount", currency, Kind.MONEY_EACH)
             .text("row");
     for (SharedReceipt each : review.receipts()) {
       table.row(

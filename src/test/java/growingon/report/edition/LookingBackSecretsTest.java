@@ -17,7 +17,6 @@ import growingon.report.model.Kind;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
-import growingon.report.text.Plants;
 import growingon.review.LotReview;
 import growingon.review.Review;
 import growingon.review.bought.BoughtReview;
@@ -239,35 +238,6 @@ class LookingBackSecretsTest {
     assertThat(review.bought()).hasSize(3);
     for (BoughtReview each : review.bought()) {
       assertThat(first).anyMatch(line -> line.contains(" " + each.verdict().kind() + "; "));
-    }
-  }
-
-  /** A ladder of one lot is merged with others. */
-  @ParameterizedTest
-  @EnumSource(
-      value = Audience.class,
-      names = {"BANK"})
-  void noLadderOfABank_standsForASingleLot(Audience audience) {
-    List<Table> ladders =
-        tables(review(audience)).stream()
-            .filter(table -> table.name().endsWith("-by-ladder"))
-            .toList();
-
-    assertThat(ladders).isNotEmpty();
-    for (Table table : ladders) {
-      for (List<Object> row : table.inFull()) {
-        double real =
-            row.get(2) instanceof Plants plants
-                ? plants.exact()
-                : ((Number) row.get(2)).doubleValue();
-        assertThat(review.lots())
-            .noneMatch(
-                lot ->
-                    real > 0
-                        && (Math.abs(lot.sales().real() - real) < 1e-6
-                            || Math.abs(lot.unitsSold().real() - real) < 1e-6
-                            || Math.abs(lot.alive().real() - real) < 1e-6));
-      }
     }
   }
 }
