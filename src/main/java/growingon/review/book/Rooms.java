@@ -17,6 +17,9 @@ final class Rooms {
   private static final Set<What> GOING =
       Set.of(What.SOLD, What.DIED, What.CULLED, What.USED, What.LOST);
 
+  private static final TreeMap<LocalDate, Double> NONE = new TreeMap<>();
+
+  private final Map<String, Map<LocalDate, Double>> gone = new HashMap<>();
   private final Map<String, TreeMap<LocalDate, Double>> counts = new HashMap<>();
   private final Map<String, TreeMap<LocalDate, Double>> changes = new HashMap<>();
   private final Map<String, Map<LocalDate, Double>> taken = new HashMap<>();
@@ -51,21 +54,23 @@ final class Rooms {
 
   /** Plants that can still have left a lot on a day. */
   double left(String lot, LocalDate day) {
-    TreeMap<LocalDate, Double> counted = counts.getOrDefault(lot, new TreeMap<>());
-    Map.Entry<LocalDate, Double> before = counted.floorEntry(day);
-    TreeMap<LocalDate, Double> changed = changes.getOrDefault(lot, new TreeMap<>());
-    if (before == null && changed.isEmpty()) {
-      return 0;
-    }
+    Map.Entry<LocalDate, Double> before = counts.getOrDefault(lot, NONE).floorEntry(day);
     LocalDate from = before == null ? LocalDate.MIN : before.getKey();
-    Map.Entry<LocalDate, Double> after = counted.higherEntry(day);
+    double ofTime =
+        gone.computeIfAbsent(lot, each -> new HashMap<>())
+            .computeIfAbsent(from, each -> gone(lot, from, before == null ? 0 : before.getValue()));
+    return Math.max(0, ofTime - taken(lot, from));
+  }
+
+  /** Plants that left a lot between two counts otherwise than by a line. */
+  private double gone(String lot, LocalDate from, double alive) {
+    Map.Entry<LocalDate, Double> after = counts.getOrDefault(lot, NONE).higherEntry(from);
     LocalDate to = after == null ? LocalDate.MAX : after.getKey();
-    double alive = before == null ? 0 : before.getValue();
-    for (double each : changed.subMap(from, to).values()) {
-      alive += each;
+    double left = alive - (after == null ? 0 : after.getValue());
+    for (double each : changes.getOrDefault(lot, NONE).subMap(from, to).values()) {
+      left += each;
     }
-    double found = after == null ? 0 : after.getValue();
-    return Math.max(0, alive - found - taken(lot, from));
+    return left;
   }
 
   private double taken(String lot, LocalDate from) {
@@ -74,7 +79,7 @@ final class Rooms {
 
   /** Takes plants from a lot on a day; below nil, they come back. */
   void take(String lot, LocalDate day, double plants) {
-    Map.Entry<LocalDate, Double> before = counts.getOrDefault(lot, new TreeMap<>()).floorEntry(day);
+    Map.Entry<LocalDate, Double> before = counts.getOrDefault(lot, NONE).floorEntry(day);
     LocalDate from = before == null ? LocalDate.MIN : before.getKey();
     taken.computeIfAbsent(lot, each -> new HashMap<>()).merge(from, plants, Double::sum);
   }

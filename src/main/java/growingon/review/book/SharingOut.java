@@ -18,6 +18,7 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -25,7 +26,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.TreeMap;
 
 /**
  * Receipts as lines of the daybook. A receipt that the daybook has as a sale gives it its money,
@@ -45,8 +45,10 @@ public final class SharingOut {
   private final Map<String, LotHistory> histories = new LinkedHashMap<>();
   private final Horizon horizon;
   private final Rooms rooms = new Rooms();
+  private final Map<Wanted, List<String>> candidates = new HashMap<>();
   private final List<DaybookLine> lines = new ArrayList<>();
-  private final Map<YearMonth, List<Sale>> sales = new TreeMap<>();
+  private final List<Sale> sales = new ArrayList<>();
+  private final Map<YearMonth, List<Sale>> open = new HashMap<>();
   private final List<Sold> sold = new ArrayList<>();
   private final List<SharedReceipt> shared = new ArrayList<>();
   private final List<Problem> problems = new ArrayList<>();
@@ -63,6 +65,9 @@ public final class SharingOut {
       this.plantsLeft = line.quantity().orElseThrow();
     }
   }
+
+  /** What a receipt asks of a lot. */
+  private record Wanted(String species, Optional<String> grade, int month) {}
 
   /** Plants of a lot that a receipt sold, and that may come back. */
   private static final class Sold {
@@ -91,9 +96,9 @@ public final class SharingOut {
       boolean isFirst = line.what() == What.ARRIVED && arrived.add(line.lot());
       rooms.note(line, isFirst);
       if (line.what() == What.SOLD || line.what() == What.RETURNED) {
-        sales
-            .computeIfAbsent(YearMonth.from(line.date()), each -> new ArrayList<>())
-            .add(new Sale(line));
+        Sale sale = new Sale(line);
+        sales.add(sale);
+        open.computeIfAbsent(YearMonth.from(line.date()), each -> new ArrayList<>()).add(sale);
       } else {
         lines.add(line);
       }
@@ -121,7 +126,7 @@ public final class SharingOut {
     receipts.stream()
         .sorted(Comparator.comparing(Receipt::date).thenComparing(each -> each.where().row()))
         .forEach(sharing::share);
-    sharing.sales.values().forEach(month -> month.forEach(sharing::line));
+    sharing.sales.forEach(sharing::line);
     return sharing;
   }
 
@@ -157,7 +162,10 @@ public final class SharingOut {
       book(receipt, How.NAMED, receipt.lot().get(), left);
       return;
     }
-    for (String lot : candidates(receipt)) {
+    for (String lot : left > NIL ? candidates(receipt) : List.<String>of()) {
+      if (left <= NIL) {
+        break;
+      }
       double plants = Math.min(left, Math.floor(rooms.left(lot, receipt.date()) + NIL));
       if (plants > NIL) {
         book(receipt, How.SHARED, lot, plants);
@@ -172,13 +180,17 @@ public final class SharingOut {
   /** Plants of a receipt that the daybook does not have. */
   private double matched(Receipt receipt, What what, double plants) {
     double left = plants;
-    for (Sale sale : sales.getOrDefault(receipt.month(), List.of())) {
+    List<Sale> ofMonth = open.getOrDefault(receipt.month(), List.of());
+    for (Sale sale : ofMonth) {
       boolean isSame = sale.line.what() == what && isOf(receipt, sale.line);
       if (left > NIL && sale.plantsLeft > NIL && isSame) {
         double part = Math.min(left, sale.plantsLeft);
         match(receipt, sale, part);
         left -= part;
       }
+    }
+    if (left < plants) {
+      ofMonth.removeIf(sale -> sale.plantsLeft <= NIL);
     }
     return left;
   }
@@ -247,9 +259,14 @@ public final class SharingOut {
     if (receipt.species().isEmpty() || month >= horizon.months()) {
       return List.of();
     }
+    return candidates.computeIfAbsent(
+        new Wanted(receipt.species().get(), receipt.grade(), month), this::candidates);
+  }
+
+  private List<String> candidates(Wanted wanted) {
     return histories.values().stream()
-        .filter(each -> each.lot().species().equals(receipt.species().get()))
-        .filter(each -> receipt.grade().map(grade -> had(each, grade, month)).orElse(true))
+        .filter(each -> each.lot().species().equals(wanted.species()))
+        .filter(each -> wanted.grade().map(grade -> had(each, grade, wanted.month())).orElse(true))
         .map(LotHistory::lot)
         .sorted(Comparator.comparing(Lot::arrived).thenComparing(Lot::name))
         .map(Lot::name)
