@@ -247,10 +247,10 @@ class EditionCommandTest {
     for (String line : lines) {
       List<String> cells = List.of(line.split(",", -1));
       int now = cells.get(5).isEmpty() ? 0 : Integer.parseInt(cells.get(5));
-      int more = cells.get(6).isEmpty() ? 0 : Integer.parseInt(cells.get(6));
+      int more = cells.get(7).isEmpty() ? 0 : Integer.parseInt(cells.get(7));
       assertThat(now % 5 + more % 5).as(line).isZero();
       assertThat(now + more).as(line).isPositive();
-      assertThat(cells.get(7).isEmpty()).as(line).isEqualTo(more == 0);
+      assertThat(cells.get(8).isEmpty()).as(line).isEqualTo(more == 0);
     }
   }
 
