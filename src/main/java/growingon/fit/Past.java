@@ -57,7 +57,7 @@ final class Past {
   private final Map<String, Double> units = new HashMap<>();
   private final List<DaybookLine> lines = new ArrayList<>();
   private final List<Unused> unused = new ArrayList<>();
-  private final List<Problem> problems = new ArrayList<>();
+  private final Set<Problem> problems = new LinkedHashSet<>();
   private final Set<List<Object>> countedOn = new HashSet<>();
   private final Map<String, LocalDate> lastLine = new HashMap<>();
   private Scenario scenario;
@@ -155,7 +155,7 @@ final class Past {
       if (row.row().isMeasured() && row.lot().trunks() instanceof Trunks.SizeClass) {
         classes.put(row.row().where(), row.lot().trunks());
       }
-      if (row.countMonth().isAfter(records.until())) {
+      if (row.countMonth().isAfter(records.until()) || isUnfit(lot, row, before, isSplitOff)) {
         continue;
       }
       if (before == null && !isSplitOff) {
@@ -169,6 +169,31 @@ final class Past {
       }
       before = row;
     }
+  }
+
+  /** Whether nothing can be learnt from a row, which is noted. */
+  private boolean isUnfit(String lot, Listed row, Listed before, boolean isSplitOff) {
+    Optional<String> why = Optional.empty();
+    if (row.lot().counted().isBefore(oldest())) {
+      why = Optional.of(Why.tooOld());
+      problems.add(FitAdvice.tooLong(oldest()));
+    } else if (before == null
+        && !isSplitOff
+        && !row.row().isCounted()
+        && row.lot().quantity() == 0) {
+      why = Optional.of(Why.notCounted());
+    } else if (before != null && !before.lot().species().equals(row.lot().species())) {
+      String species = before.lot().species();
+      why = Optional.of(Why.otherSpecies(species));
+      problems.add(FitAdvice.otherSpecies(row.row().where(), lot, species));
+    }
+    why.ifPresent(told -> unused.add(new Unused(lot, row.row().where(), row.countMonth(), told)));
+    return why.isPresent();
+  }
+
+  /** The first month that the engine reaches back to. */
+  private YearMonth oldest() {
+    return records.until().minusMonths(12L * (MOST_SEASONS - SEASONS_AFTER - 1));
   }
 
   private void count(Listed row) {
@@ -302,7 +327,7 @@ final class Past {
   private void start() {
     Inputs inputs = records.inputs();
     List<Lot> lots = new ArrayList<>();
-    firstRows.values().forEach(row -> lots.add(row.lot()));
+    firstRows.values().forEach(row -> lots.add(asListed(row)));
     for (Lot lot : inputs.scenario().lots()) {
       if (lot.purchase().isPresent() && !rows.containsKey(lot.name())) {
         lots.add(lot);
@@ -316,17 +341,25 @@ final class Past {
         new Plan(
             plan.name(),
             first,
-            Math.min(MOST_SEASONS, seasons),
+            seasons,
             plan.take(),
             plan.slices(),
             0,
             plan.seed(),
             plan.horizonValue());
-    if (seasons > MOST_SEASONS) {
-      problems.add(FitAdvice.tooLong(first));
-    }
     Nursery nursery = inputs.scenario().nursery().withSpecies(assumed);
     scenario = new Scenario(nursery, past, lots);
+  }
+
+  /** A lot whose trunks nobody measured at first has those of the first time that somebody did. */
+  private Lot asListed(Listed first) {
+    return first.row().isMeasured()
+        ? first.lot()
+        : rows.get(first.lot().name()).stream()
+            .filter(row -> row.row().isMeasured())
+            .findFirst()
+            .map(row -> first.lot().withTrunks(row.lot().trunks()))
+            .orElse(first.lot());
   }
 
   private YearMonth firstMonth(List<Lot> lots) {
@@ -340,7 +373,7 @@ final class Past {
     for (Reading reading : records.readings()) {
       first = reading.lot().isEmpty() ? earlier(first, reading.month().plusMonths(1)) : first;
     }
-    return first;
+    return first.isBefore(oldest()) ? oldest() : first;
   }
 
   private static YearMonth earlier(YearMonth one, YearMonth other) {
@@ -435,7 +468,7 @@ final class Past {
   }
 
   List<Problem> problems() {
-    return problems;
+    return List.copyOf(problems);
   }
 
   /** The row that a lot starts with; empty for one that came by an offer. */

@@ -95,7 +95,7 @@ final class EarlierLists {
     tables.add(table.get());
     Definitions then = at(named.orElse(month.get()), month.get());
     return Optional.of(
-        StockTable.readSheet(table, then, new LotChecks(then))
+        StockTable.readEarlier(table, then, new LotChecks(then))
             .list(FOLDER + "/" + name, month.get()));
   }
 

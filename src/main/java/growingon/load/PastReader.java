@@ -6,6 +6,7 @@ import growingon.load.cell.Findings;
 import growingon.load.cell.Names;
 import growingon.load.cell.Range;
 import growingon.load.cell.Row;
+import growingon.load.cell.Texts;
 import growingon.load.source.JsonObject;
 import growingon.load.source.JsonShape;
 import growingon.load.source.Table;
@@ -41,6 +42,7 @@ final class PastReader {
   private final List<StockList> lists = new ArrayList<>();
   private final Map<Where, Integer> measured = new HashMap<>();
   private final Map<String, Map<String, Double>> priors = new HashMap<>();
+  private final Map<String, String> spelt = new HashMap<>();
   private List<Reading> readings = List.of();
 
   PastReader(Definitions known, StockTable.Sheet stock, Findings findings) {
@@ -57,6 +59,31 @@ final class PastReader {
     Optional<YearMonth> month =
         stock.lots().values().values().stream().map(Lot::counted).max(Comparator.naturalOrder());
     month.ifPresent(last -> lists.add(stock.list("stock", last)));
+    lists.replaceAll(this::calledAlike);
+  }
+
+  /** Lots by the names that they have now: case and spaces make no other lot. */
+  private StockList calledAlike(StockList list) {
+    return new StockList(
+        list.name(), list.month(), list.rows().stream().map(this::calledAlike).toList());
+  }
+
+  private StockList.Row calledAlike(StockList.Row row) {
+    Lot lot = row.lot();
+    String name =
+        stock
+            .lots()
+            .names()
+            .find(lot.name())
+            .orElseGet(() -> spelt.computeIfAbsent(Texts.key(lot.name()), key -> lot.name()));
+    return name.equals(lot.name())
+        ? row
+        : new StockList.Row(
+            lot.as(name, lot.papers()),
+            row.isCounted(),
+            row.isMeasured(),
+            row.measured(),
+            row.where());
   }
 
   /** Makes the lots of earlier lists known to the daybook. */

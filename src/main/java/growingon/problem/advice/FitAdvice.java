@@ -46,10 +46,20 @@ public final class FitAdvice {
     return new Problem(
         Severity.WARNING,
         Reason.OUT_OF_RANGE,
-        "the records reach back more than 38 seasons",
+        "records from before this month are too old to be learnt from",
         Where.NOWHERE,
         first.toString(),
-        "leave out the oldest lists");
+        "leave them out, and this warning is gone");
+  }
+
+  public static Problem otherSpecies(Where where, String lot, String before) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.CONTRADICTION,
+        "this lot was of the species " + before + " on the list before, so the row is not used",
+        where,
+        lot,
+        "correct the species, or give another lot another name");
   }
 
   public static Problem monthOfList(Where where) {
@@ -60,6 +70,16 @@ public final class FitAdvice {
         "",
         "put the month into the file's name, as in \"stock 2025-11.xlsx\", or fill the column"
             + " counted");
+  }
+
+  public static Problem noTrunkRead(Where where) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.MISSING,
+        "no trunk is read in this row, so nothing is learnt from it",
+        where,
+        "",
+        "fill in the trunk, or leave the row out where the plant is gone");
   }
 
   public static Problem plantTwice(Where where, String plant, LocalDate date, Where there) {
