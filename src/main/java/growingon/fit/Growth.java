@@ -2,6 +2,7 @@ package growingon.fit;
 
 import growingon.fit.Expectations.Slopes;
 import growingon.nursery.Species;
+import growingon.nursery.Sure;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -93,7 +94,7 @@ final class Growth {
 
   private double prior(Kind kind) {
     double sure = past.records().prior(kind.species()).growthSure(kind.condition());
-    return Math.max(KNOWN, Sureness.deviation(sure));
+    return Math.max(KNOWN, Sure.spread(sure));
   }
 
   private static Speeds speeds(List<Kind> kinds, double[] logs) {

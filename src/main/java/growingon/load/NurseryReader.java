@@ -141,7 +141,7 @@ final class NurseryReader {
     StockChecks.check(stock, table(StockTable.FORMAT), findings);
     PastReader past = new PastReader(base.known, sheet, findings);
     pastOf.ifPresent(past::readLists);
-    pastOf.ifPresent(any -> past.readPriors(files.species(), findings));
+    pastOf.ifPresent(any -> past.readPriors(table(SpeciesTable.FORMAT), files.species(), findings));
     DaybookLots lots =
         new DaybookLots(
             stock, table(StockTable.FORMAT), Orders.of(offers, horizon), table(OffersTable.FORMAT));

@@ -42,6 +42,7 @@ final class PastReader {
   private final List<StockList> lists = new ArrayList<>();
   private final Map<Where, Integer> measured = new HashMap<>();
   private final Map<String, Map<String, Double>> priors = new HashMap<>();
+  private final Map<String, Map<String, Double>> priorSures = new HashMap<>();
   private final Map<String, String> spelt = new HashMap<>();
   private List<Reading> readings = List.of();
 
@@ -115,12 +116,14 @@ final class PastReader {
   }
 
   /** Reads what was assumed before anything was learnt, as fit has written it down. */
-  void readPriors(Optional<JsonObject> json, Findings findings) {
+  void readPriors(Optional<Table> table, Optional<JsonObject> json, Findings findings) {
+    table.ifPresent(found -> found.rows().forEach(this::priorsOf));
     Cell.Field all =
         json.map(file -> file.fields().fields().get(SpeciesShape.SPECIES)).orElse(null);
     if (all == null || !(all.value() instanceof Cell.Fields entries)) {
       return;
     }
+    Where file = json.orElseThrow().where();
     entries
         .fields()
         .forEach(
@@ -129,26 +132,54 @@ final class PastReader {
                     .species()
                     .names()
                     .find(typed)
-                    .ifPresent(name -> prior(name, entry, json.orElseThrow().where(), findings)));
+                    .ifPresent(name -> priorsOf(name, entry, file, findings)));
   }
 
-  private void prior(String species, Cell.Field entry, Where file, Findings findings) {
-    if (!(entry.value() instanceof Cell.Fields keys)) {
-      return;
+  /** Columns that begin so are written by fit. */
+  private void priorsOf(Row row) {
+    Optional<String> species =
+        known.species().names().find(row.cell(SpeciesTable.FORMAT.name()).shown());
+    for (String heading : species.isEmpty() ? List.<String>of() : row.headings()) {
+      boolean isSure = heading.startsWith(SpeciesTable.PRIOR_SURE);
+      if (isSure || heading.startsWith(SpeciesTable.PRIOR)) {
+        String key =
+            SpeciesTable.keyOf(
+                heading.substring(
+                    (isSure ? SpeciesTable.PRIOR_SURE : SpeciesTable.PRIOR).length()));
+        row.find(heading, As.number(Range.FROM_ZERO))
+            .ifPresent(
+                value ->
+                    (isSure ? priorSures : priors)
+                        .computeIfAbsent(species.get(), each -> new HashMap<>())
+                        .put(key, value));
+      }
     }
-    Cell.Field prior = keys.fields().get(SpeciesShape.Entry.PRIOR);
-    if (prior == null || !(prior.value() instanceof Cell.Fields values)) {
-      return;
+  }
+
+  private void priorsOf(String species, Cell.Field entry, Where file, Findings findings) {
+    if (entry.value() instanceof Cell.Fields keys) {
+      numbers(species, keys, SpeciesShape.Entry.PRIOR, file, findings)
+          .ifPresent(found -> priors.put(species, found));
+      numbers(species, keys, SpeciesShape.Entry.PRIOR_SURE, file, findings)
+          .ifPresent(found -> priorSures.put(species, found));
+    }
+  }
+
+  private static Optional<Map<String, Double>> numbers(
+      String species, Cell.Fields keys, String key, Where file, Findings findings) {
+    Cell.Field written = keys.fields().get(key);
+    if (written == null || !(written.value() instanceof Cell.Fields values)) {
+      return Optional.empty();
     }
     Row row = JsonShape.row(SpeciesTable.FORMAT.name(), values, species, file, findings);
     Map<String, Double> found = new HashMap<>();
-    for (String key : row.headings()) {
-      row.find(key, As.number(Range.FROM_ZERO)).ifPresent(value -> found.put(key, value));
+    for (String each : row.headings()) {
+      row.find(each, As.number(Range.FROM_ZERO)).ifPresent(value -> found.put(each, value));
     }
-    priors.put(species, found);
+    return Optional.of(found);
   }
 
   PastRecords records() {
-    return new PastRecords(lists, readings, measured, priors);
+    return new PastRecords(lists, readings, measured, priors, priorSures);
   }
 }

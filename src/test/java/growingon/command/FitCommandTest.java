@@ -190,7 +190,10 @@ class FitCommandTest {
     fit();
     Path proposed = out.resolve("proposal").resolve("species.json");
     assertThat(Files.readString(proposed))
-        .contains("\"prior\": { \"growth training pot\": 3.6 },\n")
+        .contains("\"prior\": { \"growth training pot\": 3.6, \"later loss %\": 2 },\n")
+        .contains("\"prior sure %\": { \"growth training pot\": 80, \"later loss %\": 80 },\n")
+        .containsPattern("\"growth sure %\": 9\\d(\\.\\d)?,\n")
+        .containsPattern("\"later loss sure %\": 9\\d(\\.\\d)?,\n")
         .contains("\"learnt until\": \"2026-10\",\n");
     String values = Files.readString(out.resolve("tables").resolve("fit-values.csv"));
     Files.copy(proposed, nursery.resolve("species.json"), StandardCopyOption.REPLACE_EXISTING);
@@ -201,6 +204,52 @@ class FitCommandTest {
     assertThat(again.out()).contains("Nothing is proposed");
     assertThat(out.resolve("proposal")).doesNotExist();
     assertThat(out.resolve("tables").resolve("fit-values.csv")).hasContent(values);
+  }
+
+  /** A table of species gets columns for how sure each is, and for what was assumed before. */
+  @Test
+  void proposal_ofATable_isProposedNoMoreWhereItIsCopiedOver() throws IOException {
+    lists();
+    Files.delete(nursery.resolve("species.json"));
+    write(
+        "species.csv",
+        """
+        species;ladder;usual condition;mm a year training pot;mm a year field;first-year loss %;later loss %;pot-bound months
+        Hazel;patio trees;training pot;3,6;8,5;5;2;240
+        Quince;patio trees;training pot;2,5;;5;2;240
+        """);
+    fit();
+    Path proposed = out.resolve("proposal").resolve("species.csv");
+    String values = Files.readString(out.resolve("tables").resolve("fit-values.csv"));
+
+    assertThat(Files.readString(proposed))
+        .contains(
+            "later loss %;pot-bound months;prior growth training pot;prior sure % growth training"
+                + " pot;growth sure % training pot;prior later loss %;prior sure % later loss"
+                + " %;later loss sure %;learnt until\n")
+        .containsPattern(
+            "Hazel;patio trees;training pot;2,\\d+;8,5;5;2;240;3,6;80;9\\d(,\\d)?;2;80;9\\d(,\\d)?;2026-10\n");
+    Files.copy(proposed, nursery.resolve("species.csv"), StandardCopyOption.REPLACE_EXISTING);
+    Ran again = fit();
+    assertThat(again.code()).as(again.err()).isZero();
+    assertThat(again.out()).contains("Nothing is proposed");
+    assertThat(out.resolve("tables").resolve("fit-values.csv")).hasContent(values);
+  }
+
+  /** Figures that the records bear out are surer, which narrows later bands. */
+  @Test
+  void proposal_ofFiguresThatAgree_saysHowSureTheyAre() throws IOException {
+    lists();
+    String own = Files.readString(nursery.resolve("species.json"));
+    write("species.json", own.replace("\"g\": 3.6", "\"g\": 2.9"));
+
+    Ran ran = fit();
+
+    assertThat(ran.out()).contains("(no figure is changed, but some are surer)");
+    assertThat(Files.readString(out.resolve("proposal").resolve("species.json")))
+        .contains("\"training pot\": { \"curve\": \"steady\", \"g\": 2.9 },\n")
+        .contains("\"prior\": { \"growth training pot\": 2.9, \"later loss %\": 2 },\n")
+        .containsPattern("\"growth sure %\": 9\\d(\\.\\d)?,\n");
   }
 
   @Test
