@@ -2,6 +2,7 @@ package growingon.load;
 
 import growingon.load.cell.Findings;
 import growingon.load.cell.Texts;
+import growingon.load.own.ListReader;
 import growingon.load.source.CsvFile;
 import growingon.load.source.Grid;
 import growingon.load.source.Table;
@@ -22,42 +23,79 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
  * Stock lists of earlier years: every CSV file and workbook in the folder {@code earlier} of a
- * nursery. Each row holds for the beginning of the month in its column counted, else of the month
- * in the file's name.
+ * nursery, in our words or in the grower's own, and older own lists. Each row holds for the
+ * beginning of the month in its column counted, else of the month in the file's name.
  */
 final class EarlierLists {
   static final String FOLDER = "earlier";
 
+  private static final Set<String> READ = Set.of("csv", "xlsx");
+
   private static final Pattern MONTH = Pattern.compile("(\\d{4})-(\\d{1,2})(?!\\d)");
 
   private final Definitions known;
+  private final StockTable.Sheet now;
+  private final PastSources sources;
   private final Findings findings;
-  private final List<Table> tables = new ArrayList<>();
 
-  EarlierLists(Definitions known, Findings findings) {
+  EarlierLists(Definitions known, StockTable.Sheet now, PastSources sources, Findings findings) {
     this.known = known;
+    this.now = now;
+    this.sources = sources;
     this.findings = findings;
   }
 
-  /** Tables that were read. */
-  List<Table> tables() {
-    return tables;
-  }
-
-  /** Reads the lists of a nursery folder. */
-  List<StockList> read(Path nursery) {
-    Path folder = nursery.resolve(FOLDER);
+  /** Reads the lists of a nursery. */
+  List<StockList> read() {
+    Path folder = sources.nursery().resolve(FOLDER);
     List<StockList> lists = new ArrayList<>();
     if (Files.isDirectory(folder)) {
-      files(folder).forEach(file -> list(file).ifPresent(lists::add));
+      for (Path file : files(folder)) {
+        String name = FOLDER + "/" + file.getFileName();
+        own(file, name)
+            .map(own -> list(own, file, name, true))
+            .orElseGet(() -> list(file))
+            .ifPresent(lists::add);
+      }
+    }
+    for (Path file : sources.older()) {
+      String name = file.getFileName().toString();
+      own(file, name).flatMap(own -> list(own, file, name, false)).ifPresent(lists::add);
     }
     return lists;
+  }
+
+  /** A list in the grower's own words, where it is none in ours. */
+  private Optional<OwnEarlierList> own(Path file, String name) {
+    if (!READ.contains(NurseryFiles.extensionOf(name)) || isOurs(file)) {
+      return Optional.empty();
+    }
+    return OwnFile.read(file, new Findings())
+        .flatMap(sheets -> OwnEarlierList.of(name, sheets, now, sources));
+  }
+
+  private static boolean isOurs(Path file) {
+    return table(file, new Findings()).filter(Table::isReadable).isPresent();
+  }
+
+  private Optional<StockList> list(OwnEarlierList own, Path file, String name, boolean isNeeded) {
+    Optional<YearMonth> month =
+        month(name)
+            .or(() -> ListReader.monthIn(NurseryFiles.baseOf(file.getFileName().toString())))
+            .or(own::month);
+    if (month.isEmpty() && isNeeded) {
+      findings.add(FitAdvice.monthOfList(Where.file(name)));
+    } else if (month.isEmpty()) {
+      findings.add(FitAdvice.olderListWithoutMonth(Where.file(name)));
+    }
+    return month.map(found -> own.list(found, at(found, found), findings));
   }
 
   private List<Path> files(Path folder) {
@@ -92,7 +130,6 @@ final class EarlierLists {
       findings.add(FitAdvice.monthOfList(Where.file(FOLDER + "/" + name)));
       return Optional.empty();
     }
-    tables.add(table.get());
     Definitions then = at(named.orElse(month.get()), month.get());
     return Optional.of(
         StockTable.readEarlier(table, then, new LotChecks(then))

@@ -134,9 +134,13 @@ public final class Loader {
             files ->
                 files.reading(
                     new NurseryReader(files.nursery(), plan, findings)
-                        .withPast(options.withPast() ? Optional.of(nursery) : Optional.empty())
+                        .withPast(past(nursery, files, options))
                         .read(name, reportFolder, options.today())))
         .orElseGet(() -> nothing(findings));
+  }
+
+  private static Optional<PastSources> past(Path nursery, OwnFiles files, LoadOptions options) {
+    return options.withPast() ? Optional.of(PastSources.of(nursery, files)) : Optional.empty();
   }
 
   /** With the stock of the grower's own lists, where own words name some. */
@@ -175,7 +179,7 @@ public final class Loader {
             own ->
                 own.reading(
                     new NurseryReader(own.nursery(), plan, findings)
-                        .withPast(options.withPast() ? Optional.of(nursery) : Optional.empty())
+                        .withPast(past(nursery, own, options))
                         .read(files.name(), Optional.empty(), options.today())))
         .orElseGet(() -> nothing(findings));
   }

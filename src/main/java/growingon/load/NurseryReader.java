@@ -84,7 +84,7 @@ final class NurseryReader {
   private final NurseryFiles files;
   private final PlanReader planReader;
   private final Findings findings;
-  private Optional<Path> pastOf = Optional.empty();
+  private Optional<PastSources> pastOf = Optional.empty();
 
   NurseryReader(NurseryFiles files, PlanReader planReader, Findings findings) {
     this.files = files;
@@ -92,9 +92,9 @@ final class NurseryReader {
     this.findings = findings;
   }
 
-  /** Reads what was written down of earlier years too, if a folder or workbook is given. */
-  NurseryReader withPast(Optional<Path> nursery) {
-    pastOf = nursery;
+  /** Reads what was written down of earlier years too, if it is said where. */
+  NurseryReader withPast(Optional<PastSources> sources) {
+    pastOf = sources;
     return this;
   }
 

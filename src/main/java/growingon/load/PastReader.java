@@ -7,6 +7,7 @@ import growingon.load.cell.Names;
 import growingon.load.cell.Range;
 import growingon.load.cell.Row;
 import growingon.load.cell.Texts;
+import growingon.load.own.OwnWords;
 import growingon.load.source.JsonObject;
 import growingon.load.source.JsonShape;
 import growingon.load.source.Table;
@@ -23,8 +24,6 @@ import growingon.nursery.PastRecords;
 import growingon.nursery.Reading;
 import growingon.nursery.StockList;
 import growingon.problem.Where;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -38,7 +37,7 @@ import java.util.Optional;
 final class PastReader {
   private final Definitions known;
   private final StockTable.Sheet stock;
-  private final EarlierLists earlier;
+  private final Findings findings;
   private final List<StockList> lists = new ArrayList<>();
   private final Map<Where, Integer> measured = new HashMap<>();
   private final Map<String, Map<String, Double>> priors = new HashMap<>();
@@ -49,34 +48,40 @@ final class PastReader {
   PastReader(Definitions known, StockTable.Sheet stock, Findings findings) {
     this.known = known;
     this.stock = stock;
-    this.earlier = new EarlierLists(known, findings);
+    this.findings = findings;
   }
 
   /** Reads the lists of a nursery, today's among them. */
-  void readLists(Path nursery) {
-    if (Files.isDirectory(nursery)) {
-      lists.addAll(earlier.read(nursery));
-    }
+  void readLists(PastSources sources) {
+    lists.addAll(new EarlierLists(known, stock, sources, findings).read());
     Optional<YearMonth> month =
         stock.lots().values().values().stream().map(Lot::counted).max(Comparator.naturalOrder());
-    month.ifPresent(last -> lists.add(stock.list("stock", last)));
-    lists.replaceAll(this::calledAlike);
+    month.ifPresent(
+        last ->
+            lists.add(
+                stock.besides(sources.uncounted(), sources.unmeasured()).list("stock", last)));
+    lists.replaceAll(list -> calledAlike(list, sources.words()));
   }
 
-  /** Lots by the names that they have now: case and spaces make no other lot. */
-  private StockList calledAlike(StockList list) {
+  /**
+   * Lots by the names that they have now: as own words say, and case and spaces make no other lot.
+   */
+  private StockList calledAlike(StockList list, OwnWords words) {
     return new StockList(
-        list.name(), list.month(), list.rows().stream().map(this::calledAlike).toList());
+        list.name(),
+        list.month(),
+        list.rows().stream().map(row -> calledAlike(row, words)).toList());
   }
 
-  private StockList.Row calledAlike(StockList.Row row) {
+  private StockList.Row calledAlike(StockList.Row row, OwnWords words) {
     Lot lot = row.lot();
+    String said = words.find("lot", lot.name()).orElse(lot.name());
     String name =
         stock
             .lots()
             .names()
-            .find(lot.name())
-            .orElseGet(() -> spelt.computeIfAbsent(Texts.key(lot.name()), key -> lot.name()));
+            .find(said)
+            .orElseGet(() -> spelt.computeIfAbsent(Texts.key(said), key -> said));
     return name.equals(lot.name())
         ? row
         : new StockList.Row(

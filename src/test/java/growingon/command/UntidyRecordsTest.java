@@ -128,6 +128,14 @@ class UntidyRecordsTest {
             "a lot under another name",
             change(NOW, "Hazel of old A", "Hazel of older A"),
             "this lot is not on the next list, where a lot of the same species and arrival is new"),
+        learns(
+            "a lot under another name, as own words say",
+            all(
+                change(NOW, "Hazel of old A", "Hazel of older A"),
+                change("daybook.csv", "Hazel of old A", "Hazel of older A"),
+                change("records.csv", ",Hazel of old A,", ",Hazel of older A,"),
+                add("own words.csv", "kind,yours,ours\nlot,Hazel of old A,Hazel of older A\n")),
+            "Hazel of older A,Hazel,training pot,2024-10,2025-10"),
         learns("trunks above the final size", change("species.json", "\"D\": 90", "\"D\": 12")),
         learns(
             "no spreads at all",

@@ -39,7 +39,10 @@ public final class FitAdvice {
         "this lot is not on the next list, where a lot of the same species and arrival is new",
         where,
         lot,
-        "if it is " + other + ", give both the same name; else nothing need be done");
+        "if it is "
+            + other
+            + ", say so on the sheet own words (kind lot, yours the old name, ours the new one); else"
+            + " nothing need be done");
   }
 
   public static Problem tooLong(YearMonth first) {
@@ -134,6 +137,29 @@ public final class FitAdvice {
         where,
         found,
         "leave the species empty, or name the plant's own lot");
+  }
+
+  public static Problem olderListWithoutMonth(Where where) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.MISSING,
+        "neither its title nor its name say of which month this older list is, so nothing is learnt"
+            + " from it",
+        where,
+        "",
+        "put the month into the file's name, as in \"stock 2025-11.xlsx\"");
+  }
+
+  public static Problem leftOutOfList(Where where, int left, int all) {
+    return new Problem(
+        Severity.NOTICE,
+        Reason.UNKNOWN_NAME,
+        "%d of %d rows of this earlier list are left out: their plants, pots or routes are not those"
+                .formatted(left, all)
+            + " of the nursery now",
+        where,
+        "",
+        "");
   }
 
   public static Problem keptUnread(Where where, String why) {
