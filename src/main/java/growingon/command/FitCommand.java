@@ -146,6 +146,8 @@ final class FitCommand implements Callable<Integer> {
     Report report = FitReport.of(inputs, problems, fit).madeOn(LocalDate.now(program.clock()));
     List<SpeciesEdit> edits = FitReport.proposal(fit, inputs.scenario().nursery().species());
     Map<String, String> proposal = proposal(edits, fit, destination.folder());
+    FitReport.siteSpeed(fit, inputs.scenario().nursery().settings().library())
+        .ifPresent(text -> proposal.put("settings.txt", text));
     progress.phase("Writing " + destination.folder());
     List<String> notices = destination.writeFit(report, proposal);
     return new Outcome(

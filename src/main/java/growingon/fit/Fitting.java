@@ -84,6 +84,7 @@ final class Fitting {
         scoring.otherSales(),
         past.assumed(),
         proposed,
+        SiteSpeed.of(values, past.assumed(), past.scenario().nursery().settings().library()),
         problems());
   }
 

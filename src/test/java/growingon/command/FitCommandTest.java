@@ -236,6 +236,55 @@ class FitCommandTest {
     assertThat(out.resolve("tables").resolve("fit-values.csv")).hasContent(values);
   }
 
+  /** Library rows get figures of their own, and three of them tell how fast the site is. */
+  @Test
+  void libraryRows_learnATypedFigure_andTheSiteSpeed() throws IOException {
+    Files.delete(nursery.resolve("species.json"));
+    write(
+        "species.csv",
+        """
+        species,ladder,library,usual condition
+        Field maple,patio trees,yes,training pot
+        Hornbeam,patio trees,yes,training pot
+        Scots pine,patio trees,yes,training pot
+        Norway spruce,patio trees,yes,training pot
+        """);
+    List<String> species = List.of("Field maple", "Hornbeam", "Scots pine");
+    for (int year = 2022; year <= 2026; year++) {
+      StringBuilder rows = new StringBuilder(HEADINGS);
+      for (String each : species) {
+        for (int lot = 1; lot <= 3; lot++) {
+          double trunk = 14.1 + lot + 4.2 * (year - 2022);
+          rows.append(row(each + " " + lot, each, 100 - (year - 2022), year, trunk));
+        }
+      }
+      write(year == 2026 ? "stock.csv" : "earlier/stock " + year + "-11.csv", rows.toString());
+    }
+
+    Ran ran = fit();
+
+    assertThat(ran.code()).as(ran.err()).isZero();
+    assertThat(ran.out()).contains("Your site: 3 library species grow ");
+    assertThat(Files.readString(out.resolve("proposal").resolve("settings.txt")))
+        .containsPattern("site speed: [\\d.]+\nsite speed from: 3\n");
+    assertThat(Files.readString(out.resolve("proposal").resolve("species.csv")))
+        .contains("mm a year training pot")
+        .contains("prior sure % growth training pot")
+        .contains("Norway spruce,patio trees,yes,training pot,,");
+    Path planned = folder.resolve("p");
+    Ran plan =
+        Ran.of(
+            "plan",
+            nursery.toString(),
+            "--species",
+            out.resolve("proposal").toString(),
+            "--out",
+            planned.toString(),
+            "--draws",
+            "0");
+    assertThat(plan.code()).as(plan.err()).isZero();
+  }
+
   /** Figures that the records bear out are surer, which narrows later bands. */
   @Test
   void proposal_ofFiguresThatAgree_saysHowSureTheyAre() throws IOException {

@@ -1,6 +1,7 @@
 package growingon.report.fit;
 
 import growingon.fit.Fit;
+import growingon.fit.SiteSpeed;
 import growingon.fit.Value;
 import growingon.fit.Value.What;
 import growingon.nursery.Curve;
@@ -85,6 +86,19 @@ final class FitProposal {
         isSure ? OptionalDouble.of(percent(value.sureNew())) : OptionalDouble.empty(),
         isSure ? OptionalDouble.of(100 * value.sureOld()) : OptionalDouble.empty(),
         comment(value, unit));
+  }
+
+  /** The text of the settings that go with a site speed. */
+  static String siteSpeed(SiteSpeed site) {
+    return """
+        Proposed by fit: %d species of the library that you have measured grow %s times as fast here
+        as the library says. With these two settings (in nursery.json, or on the sheet settings) all
+        library species that you have not measured grow by it, too.
+
+        site speed: %s
+        site speed from: %d
+        """
+        .formatted(site.species(), number(site.rounded()), number(site.rounded()), site.species());
   }
 
   private static OptionalDouble most(Curve curve) {

@@ -2,6 +2,7 @@ package growingon.report.fit;
 
 import growingon.fit.Fit;
 import growingon.nursery.Inputs;
+import growingon.nursery.LibrarySite;
 import growingon.nursery.Settings;
 import growingon.nursery.Species;
 import growingon.problem.Problem;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** Puts the report of a fit together: what the records say of the assumptions. */
@@ -58,6 +60,11 @@ public final class FitReport {
    */
   public static List<SpeciesEdit> proposal(Fit fit, Map<String, Species> now) {
     return FitProposal.edits(fit, now);
+  }
+
+  /** What to put into the settings so that library species grow as fast as here, if it is new. */
+  public static Optional<String> siteSpeed(Fit fit, LibrarySite site) {
+    return fit.siteSpeed().filter(speed -> !speed.isThere(site)).map(FitProposal::siteSpeed);
   }
 
   private static List<Sheet> sheets(FitWords words, FitTables tables, FitCharts charts) {
