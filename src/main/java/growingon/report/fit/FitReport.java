@@ -45,6 +45,7 @@ public final class FitReport {
             settings.currency(),
             fit.covers().first().toString())
         .sheets(sheets(words, tables, charts))
+        .extra(List.of(tables.values(), tables.records()))
         .charts(charts.all())
         .headlines(words.headlines())
         .problems(List.copyOf(all))
@@ -71,18 +72,23 @@ public final class FitReport {
     List<Sheet> sheets = new ArrayList<>();
     sheets.add(new Sheet("Summary", words.summary(), List.of(), charts.first(), true));
     sheets.add(
-        new Sheet("Values", words.values(), List.of(tables.values()), charts.growth(), false));
+        new Sheet(
+            "Values",
+            words.values(),
+            List.of(tables.figures(), tables.grounds()),
+            charts.growth(),
+            false));
     sheets.add(FilledSheet.of("What it changes", words.saleable(), tables.saleable()));
     sheets.add(
-        new Sheet(
-            "Records",
-            words.records(),
-            List.of(tables.records(), tables.checked()),
-            List.of(),
-            false));
+        new Sheet("Records", words.records(), List.of(tables.intervals()), List.of(), false));
     sheets.add(FilledSheet.of("Losses", words.losses(), tables.losses()));
     sheets.add(
-        new Sheet("Seasons", words.seasons(), List.of(tables.seasons()), charts.seasons(), false));
+        new Sheet(
+            "Seasons",
+            words.seasons(),
+            List.of(tables.seasons(), tables.checked()),
+            charts.seasons(),
+            false));
     sheets.add(
         new Sheet(
             "Forecasts",
@@ -97,7 +103,7 @@ public final class FitReport {
   private static List<Answer> answers(FitWords words) {
     List<Answer> answers = new ArrayList<>();
     answers.add(
-        new Answer("What the records say", words.verdicts(), List.of(), List.of("fit-values")));
+        new Answer("What the records say", words.verdicts(), List.of(), List.of("fit-figures")));
     answers.add(
         new Answer("What it changes", words.saleable(), List.of(), List.of("fit-saleable")));
     answers.add(
@@ -107,7 +113,7 @@ public final class FitReport {
             List.of(),
             List.of("forecast-scores")));
     answers.add(
-        new Answer("What was not used", words.refused(), List.of(), List.of("fit-records")));
+        new Answer("What was not used", words.refused(), List.of(), List.of("fit-intervals")));
     answers.add(new Answer("What to measure next", words.next(), List.of(), List.of()));
     return answers;
   }
