@@ -9,8 +9,11 @@ import growingon.report.build.TableBuilder;
 import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Table;
+import growingon.report.text.Plants;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /** The tables of a fit. */
 final class FitTables {
@@ -264,14 +267,28 @@ final class FitTables {
             .text("season")
             .text("species")
             .text("grade")
-            .column("old", "", Kind.COUNT)
-            .column("new", "", Kind.COUNT)
-            .column("difference", "", Kind.COUNT);
+            .column("old", "", Kind.PLANTS)
+            .column("new", "", Kind.PLANTS)
+            .column("difference", "", Kind.PLANTS);
+    Map<String, Adding> old = new HashMap<>();
+    Map<String, Adding> now = new HashMap<>();
     for (Saleable each : fit.saleable()) {
-      table.row(
-          each.season(), each.species(), each.grade(), each.old(), each.now(), each.difference());
+      Plants before = old.computeIfAbsent(each.season(), none -> new Adding()).next(each.old());
+      Plants after = now.computeIfAbsent(each.season(), none -> new Adding()).next(each.now());
+      table.row(each.season(), each.species(), each.grade(), before, after, after.minus(before));
     }
     return table.build();
+  }
+
+  /** Whole plants whose sum is that of all in whole plants, at every row. */
+  private static final class Adding {
+    private double exact;
+
+    Plants next(double more) {
+      long before = Math.round(exact);
+      exact += more;
+      return Plants.of(more, Math.round(exact) - before);
+    }
   }
 
   Table ahead() {
