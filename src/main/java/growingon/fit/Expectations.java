@@ -51,6 +51,11 @@ final class Expectations {
    * @param byFirst slope of μ by the first measurement
    */
   record Slopes(double[] means, double[][] byKind, double[] byFirst) {
+    /** The same slopes where other means are expected. */
+    Slopes at(double[] others) {
+      return new Slopes(others, byKind, byFirst);
+    }
+
     /** Slope by the logarithm of all speeds together. */
     double all(int interval) {
       double sum = 0;
@@ -139,7 +144,7 @@ final class Expectations {
     if (intervals.stream().allMatch(Interval::isTagged)) {
       return histories;
     }
-    Scenario known = past.scenario();
+    Scenario known = past.scenarioToLast();
     Scenario scenario =
         known
             .in(known.nursery().withSpecies(species))

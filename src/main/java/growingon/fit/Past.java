@@ -431,6 +431,22 @@ final class Past {
             reading.where()));
   }
 
+  /** The same up to the season of the last record. */
+  Scenario scenarioToLast() {
+    Plan all = scenario.plan();
+    Plan last =
+        new Plan(
+            all.name(),
+            all.firstMonth(),
+            Math.max(1, all.seasons() - SEASONS_AFTER),
+            all.take(),
+            all.slices(),
+            all.draws(),
+            all.seed(),
+            all.horizonValue());
+    return new Scenario(scenario.nursery(), last, scenario.lots());
+  }
+
   /** What is known, as a plan from the earliest list on. */
   Scenario scenario() {
     return scenario;

@@ -17,6 +17,7 @@ import java.util.TreeMap;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.condition.EnabledIfSystemProperty;
 import org.junit.jupiter.api.io.TempDir;
 
 /** Nurseries of many shapes of which the truth is known, learnt from by the command. */
@@ -159,6 +160,21 @@ class SimulatedNurseriesTest {
   void losses_whereAllIsWrittenDown_lieWithinTheirRangesInEightOfTenCases() {
     pooled("later loss %", ALL_WRITTEN::contains).assertEightOfTen();
     pooled("first-year loss %", ALL_WRITTEN::contains).assertEightOfTen();
+  }
+
+  /**
+   * Not a test of anything: writes a large nursery for a measurement, where -Dfit.write=FOLDER asks
+   * for it, of -Dfit.lots and -Dfit.seasons.
+   */
+  @Test
+  @EnabledIfSystemProperty(named = "fit.write", matches = ".+")
+  void nursery_ofManyLots_isWritten() throws IOException {
+    int lots = Integer.getInteger("fit.lots", 5_000) / 6;
+    int seasons = Integer.getInteger("fit.seasons", 10);
+    Shape large =
+        new Shape("large", seasons, 6, lots, 0, true, Sales.WITH_GRADE, Counts.LISTS, false, false);
+    Path to = Files.createDirectories(Path.of(System.getProperty("fit.write")));
+    new SimulatedNursery(large, 1).write(to);
   }
 
   @Test

@@ -1,5 +1,6 @@
 package growingon.command;
 
+import growingon.demo.GrownLot;
 import growingon.growth.Flow;
 import growingon.nursery.Curve;
 import java.io.IOException;
@@ -9,7 +10,6 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Collections;
-import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -75,25 +75,9 @@ final class SimulatedNursery {
       boolean bought,
       boolean untidy) {}
 
-  private record Plant(double trunk, double vigour, String tag) {}
-
-  /** A lot with its luck. */
-  private static final class Lot {
-    final String name;
-    final int species;
-    final YearMonth arrived;
-    final double luck;
-    final double firstYearLoss;
-    List<Plant> plants = new ArrayList<>();
-
-    Lot(String name, int species, YearMonth arrived, double luck, double firstYearLoss) {
-      this.name = name;
-      this.species = species;
-      this.arrived = arrived;
-      this.luck = luck;
-      this.firstYearLoss = firstYearLoss;
-    }
-  }
+  /** A lot as its grower knows it, with its own loss in the first year. */
+  private record Lot(
+      String name, int species, YearMonth arrived, double firstYearLoss, GrownLot plants) {}
 
   private final Shape shape;
   private final Random random;
@@ -141,8 +125,7 @@ final class SimulatedNursery {
   }
 
   private double lognormal(double spread) {
-    double variance = Math.log1p(spread * spread);
-    return Math.exp(random.nextGaussian() * Math.sqrt(variance) - variance / 2);
+    return GrownLot.lognormal(random, spread);
   }
 
   private double beta(double mean) {
@@ -172,35 +155,21 @@ final class SimulatedNursery {
   private void stock() {
     for (int s = 0; s < shape.species(); s++) {
       for (int lot = 0; lot < shape.lots(); lot++) {
-        Lot made =
-            lot(
-                s,
-                "of old " + (char) ('A' + lot),
-                YearMonth.of(2018, 3),
-                13 + 9 * random.nextDouble());
-        if (lot == 0) {
-          tag(made);
-        }
+        String name = "of old " + (lot < 26 ? "" + (char) ('A' + lot) : lot);
+        double mean = 13 + 9 * random.nextDouble();
+        YearMonth arrived = YearMonth.of(Math.min(2018, firstMonth().getYear() - 2), 3);
+        lot(s, name, arrived, mean, lot == 0 ? shape.tagged() : 0);
       }
     }
   }
 
-  private Lot lot(int species, String name, YearMonth arrived, double mean) {
+  private void lot(int species, String called, YearMonth arrived, double mean, int tagged) {
+    String name = name(species) + " " + called;
     double ofLot = Math.min(0.9, firstYearLosses.get(name(species)) * lognormal(0.7));
-    Lot lot = new Lot(name(species) + " " + name, species, arrived, lognormal(0.08), ofLot);
+    Flow flow = Flow.of(curve(species).faster(speeds.get(name(species))));
     int number = 60 + random.nextInt(90);
-    for (int i = 0; i < number; i++) {
-      lot.plants.add(new Plant(mean * lognormal(0.15), lognormal(0.2), ""));
-    }
-    lots.add(lot);
-    return lot;
-  }
-
-  private void tag(Lot lot) {
-    for (int i = 0; i < shape.tagged(); i++) {
-      Plant plant = lot.plants.get(i);
-      lot.plants.set(i, new Plant(plant.trunk, plant.vigour, lot.name + " " + i));
-    }
+    GrownLot plants = new GrownLot(random, flow, number, mean, 0.15, tagged, name + " ");
+    lots.add(new Lot(name, species, arrived, ofLot, plants));
   }
 
   private void live() {
@@ -225,31 +194,21 @@ final class SimulatedNursery {
     if (shape.bought() && season < shape.seasons() - 1) {
       YearMonth arrived = firstMonth().plusMonths(12L * (season + 1));
       for (int s = 0; s < shape.species(); s++) {
-        // The longer a grower knows a lot, the thicker it is.
-        lot(s, "of " + arrived.getYear(), arrived, 8 + 4 * random.nextDouble());
+        lot(s, "of " + arrived.getYear(), arrived, 8 + 4 * random.nextDouble(), 0);
       }
     }
   }
 
   private void grow(Lot lot, YearMonth now, int season) {
-    Flow flow = Flow.of(curve(lot.species).faster(speeds.get(name(lot.species))));
-    double clock = MONTHS[now.getMonthValue() - 1] / 100 * years[lot.species][season] * lot.luck;
+    int month = now.getMonthValue() - 1;
+    double clock = MONTHS[month] / 100 * years[lot.species][season];
     boolean first = now.isBefore(lot.arrived.plusMonths(12));
     double later = laterLosses.get(name(lot.species));
     double loss = Math.min(0.9, (first ? lot.firstYearLoss : later) * bad[lot.species][season]);
-    double dies = 1 - Math.pow(1 - loss, LOSSES[now.getMonthValue() - 1] / 100);
-    List<Plant> left = new ArrayList<>();
-    for (Plant plant : lot.plants) {
-      if (random.nextDouble() >= dies) {
-        double trunk = flow.advance(plant.trunk, plant.vigour * clock);
-        left.add(new Plant(trunk, plant.vigour, plant.tag));
-      }
-    }
-    int died = lot.plants.size() - left.size();
+    int died = lot.plants.grow(clock, 1 - Math.pow(1 - loss, LOSSES[month] / 100));
     if (shape.deaths() && died > 0) {
       line(now.atDay(15), lot, "died", died, "");
     }
-    lot.plants = left;
   }
 
   private void line(LocalDate date, Lot lot, String what, int plants, String grade) {
@@ -257,18 +216,8 @@ final class SimulatedNursery {
   }
 
   private void sell(Lot lot, YearMonth now) {
-    List<Plant> thick =
-        new ArrayList<>(
-            lot.plants.stream()
-                .filter(each -> each.trunk >= THICK_MM && each.tag.isEmpty())
-                .toList());
-    Collections.shuffle(thick, random);
-    int sold = (int) Math.round(thick.size() * 0.6);
-    if (sold == 0) {
-      return;
-    }
-    lot.plants.removeAll(thick.subList(0, sold));
-    if (shape.sales() != Sales.NOT_WRITTEN) {
+    int sold = lot.plants.sell(plant -> plant.trunk() >= THICK_MM, 0.6);
+    if (sold > 0 && shape.sales() != Sales.NOT_WRITTEN) {
       line(now.atDay(20), lot, "sold", sold, shape.sales() == Sales.WITH_GRADE ? "thick" : "");
     }
   }
@@ -277,39 +226,31 @@ final class SimulatedNursery {
     for (Lot lot : lots) {
       read(lot, month);
       boolean isFirst = month.equals(firstMonth()) || month.equals(lot.arrived);
-      if (lot.plants.isEmpty() && isFirst) {
-        continue;
-      }
-      double[] mean = sample(lot);
-      if (shape.counts() == Counts.LISTS || isFirst) {
-        list(lot, month, mean);
-      } else {
+      GrownLot.Sample sample = lot.plants.measure();
+      boolean isGone = lot.plants.size() == 0;
+      if (shape.counts() == Counts.DAYBOOK && !isFirst) {
         daybook.add(
             "%s,%s,counted,%d,,%s,%s,"
                 .formatted(
                     month.minusMonths(1).atDay(28),
                     lot.name,
                     lot.plants.size(),
-                    lot.plants.isEmpty() ? "" : one(mean[0]),
-                    lot.plants.isEmpty() ? "" : one(100 * mean[1])));
+                    isGone ? "" : one(sample.meanMm()),
+                    isGone ? "" : one(100 * sample.spread())));
+      } else if (!isGone && !isMissing(month)) {
+        list(lot, month, sample);
       }
     }
   }
 
-  private void list(Lot lot, YearMonth month, double[] mean) {
-    if (lot.plants.isEmpty()) {
-      return;
-    }
-    double slip =
-        shape.untidy() && month.equals(firstMonth().plusMonths(12)) && lot == lots.get(1) ? 10 : 1;
-    boolean missing =
-        shape.untidy()
-            && random.nextInt(12) == 0
-            && !month.equals(firstMonth())
-            && month.getYear() < LAST_YEAR;
-    if (missing) {
-      return;
-    }
+  private boolean isMissing(YearMonth month) {
+    boolean isBetween = month.isAfter(firstMonth()) && month.getYear() < LAST_YEAR;
+    return shape.untidy() && isBetween && random.nextInt(12) == 0;
+  }
+
+  private void list(Lot lot, YearMonth month, GrownLot.Sample sample) {
+    boolean isSlip =
+        shape.untidy() && lot == lots.get(1) && month.equals(firstMonth().plusMonths(12));
     lists
         .computeIfAbsent(month, each -> new ArrayList<>())
         .add(
@@ -320,43 +261,25 @@ final class SimulatedNursery {
                     lot.plants.size(),
                     lot.arrived,
                     month,
-                    one(slip * mean[0]),
-                    one(100 * mean[1])));
+                    one((isSlip ? 10 : 1) * sample.meanMm()),
+                    one(100 * sample.spread())));
+  }
+
+  private void read(Lot lot, YearMonth month) {
+    double[] read = lot.plants.read();
+    for (int i = 0; i < read.length; i++) {
+      records.add(
+          "%s,%s,%s,%s"
+              .formatted(
+                  lot.plants.tagged().get(i).tag(),
+                  lot.name,
+                  month.minusMonths(1).atDay(25),
+                  one(read[i])));
+    }
   }
 
   private static String one(double value) {
     return String.format(Locale.ROOT, "%.1f", value);
-  }
-
-  /** Mean and spread of twenty plants, read with errors. */
-  private double[] sample(Lot lot) {
-    if (lot.plants.isEmpty()) {
-      return new double[] {0, 0};
-    }
-    List<Plant> some = new ArrayList<>(lot.plants);
-    some.sort(Comparator.comparing(Plant::trunk));
-    Collections.shuffle(some, random);
-    some = some.subList(0, Math.min(20, some.size()));
-    double occasion = 1 + 0.015 * random.nextGaussian();
-    double[] read =
-        some.stream()
-            .mapToDouble(each -> each.trunk * occasion + 0.5 * random.nextGaussian())
-            .toArray();
-    double mean = java.util.Arrays.stream(read).average().orElseThrow();
-    double squares = java.util.Arrays.stream(read).map(each -> (each - mean) * (each - mean)).sum();
-    return new double[] {mean, Math.sqrt(squares / Math.max(1, read.length - 1)) / mean};
-  }
-
-  private void read(Lot lot, YearMonth month) {
-    double occasion = 1 + 0.015 * random.nextGaussian();
-    for (Plant plant : lot.plants) {
-      if (!plant.tag.isEmpty()) {
-        double trunk = plant.trunk * occasion + 0.5 * random.nextGaussian();
-        records.add(
-            "%s,%s,%s,%s"
-                .formatted(plant.tag, lot.name, month.minusMonths(1).atDay(25), one(trunk)));
-      }
-    }
   }
 
   /** Lays out its files, beside a plan of the month of the last list or of the first. */

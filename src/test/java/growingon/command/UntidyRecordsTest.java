@@ -100,12 +100,12 @@ class UntidyRecordsTest {
             "stock.csv, row 2, column trunk mm: the trunks are not stated"),
         learns(
             "a reading without a trunk",
-            add("records.csv", "Hazel of old A 3,Hazel of old A,2026-10-26,\n"),
+            add("records.csv", "Hazel of old A 04,Hazel of old A,2026-10-26,\n"),
             "column trunk mm: no trunk is read in this row, so nothing is learnt from it; fill in"
                 + " the trunk, or leave the row out where the plant is gone"),
         refuses(
             "two readings of a plant on a day",
-            add("records.csv", "Hazel of old A 3,Hazel of old A,2026-10-25,14\n"),
+            add("records.csv", "Hazel of old A 04,Hazel of old A,2026-10-25,14\n"),
             "a plant has one reading a day"),
         learns(
             "more sold than there are",
