@@ -123,6 +123,15 @@ public final class StockTable {
               LotCells.NOTE)
           .understanding(TrunkCells.OTHER_HEADINGS);
 
+  private static final String[] NEEDED = {
+    LOT, LotCells.SPECIES, LotCells.FORM, QUANTITY, ARRIVED, LotCells.ROUTE
+  };
+
+  /** A list of the past may lack a number. */
+  private static final String[] NEEDED_OF_THE_PAST = {
+    LOT, LotCells.SPECIES, LotCells.FORM, ARRIVED, LotCells.ROUTE
+  };
+
   private static final double USUAL_HEIGHT_LEFT_MM = 600;
 
   /** Stands in where nobody measured; nothing is learnt from it. */
@@ -226,12 +235,9 @@ public final class StockTable {
   }
 
   private Optional<Lot> lot(String name, Row row) {
-    row.needs(LOT, LotCells.SPECIES, LotCells.FORM, ARRIVED, LotCells.ROUTE);
     boolean isCounted = !isOfThePast || row.has(QUANTITY);
     boolean isMeasured = !isOfThePast || trunkCells.areIn(row);
-    if (isCounted) {
-      row.needs(QUANTITY);
-    }
+    row.needs(isCounted ? NEEDED : NEEDED_OF_THE_PAST);
     YearMonth first = known.horizon().firstMonth();
     String species = row.getName(LotCells.SPECIES, known.species().names());
     Form form = row.get(LotCells.FORM, As.word(Form.class));
