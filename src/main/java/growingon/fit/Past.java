@@ -15,7 +15,6 @@ import growingon.nursery.StockList;
 import growingon.nursery.Trunks;
 import growingon.problem.Problem;
 import growingon.problem.Where;
-import growingon.problem.advice.FitAdvice;
 import growingon.project.Facts;
 import growingon.review.book.Booked;
 import growingon.review.book.Bookkeeping;
@@ -58,7 +57,7 @@ final class Past {
   private final Map<String, Double> units = new HashMap<>();
   private final List<DaybookLine> lines = new ArrayList<>();
   private final List<Unused> unused = new ArrayList<>();
-  private final List<Problem> problems = new ArrayList<>();
+  private final Set<Problem> problems = new LinkedHashSet<>();
   private Scenario scenario;
   private Bookkeeping daybook;
   private Facts facts;
@@ -76,7 +75,8 @@ final class Past {
         .keySet()
         .forEach(name -> assumed.put(name, records.prior(name).species()));
     this.listed =
-        ListedLots.of(records.lists(), records.inputs().daybook(), records.until(), Set.of());
+        ListedLots.of(
+            records.lists(), records.inputs().daybook(), oldest(), records.until(), Set.of());
     this.rows = listed.rows();
     this.firstRows = listed.firstRows();
   }
@@ -101,8 +101,20 @@ final class Past {
   }
 
   private void note(ListedLots.Unused row) {
-    String why = row.isInDaybook() ? Why.countedThatDay() : Why.countedTheSameMonth();
+    String why =
+        switch (row.why()) {
+          case COUNTED_THAT_DAY -> Why.countedThatDay();
+          case COUNTED_THE_SAME_MONTH -> Why.countedTheSameMonth();
+          case TOO_OLD -> Why.tooOld();
+          case NOT_COUNTED -> Why.notCounted();
+          case OTHER_SPECIES -> Why.otherSpecies(row.species());
+        };
     unused.add(new Unused(row.lot(), row.where(), row.month(), why));
+  }
+
+  /** The first month that the engine reaches back to. */
+  private YearMonth oldest() {
+    return records.until().minusMonths(12L * (MOST_SEASONS - SEASONS_AFTER - 1));
   }
 
   private void note(StockList.Row row) {
@@ -152,7 +164,7 @@ final class Past {
   private void start() {
     Inputs inputs = records.inputs();
     List<Lot> lots = new ArrayList<>();
-    firstRows.values().forEach(row -> lots.add(row.lot()));
+    firstRows.values().forEach(row -> lots.add(listed.asListed(row)));
     for (Lot lot : inputs.scenario().lots()) {
       if (lot.purchase().isPresent() && !rows.containsKey(lot.name())) {
         lots.add(lot);
@@ -166,15 +178,12 @@ final class Past {
         new Plan(
             plan.name(),
             first,
-            Math.min(MOST_SEASONS, seasons),
+            seasons,
             plan.take(),
             plan.slices(),
             0,
             plan.seed(),
             plan.horizonValue());
-    if (seasons > MOST_SEASONS) {
-      problems.add(FitAdvice.tooLong(first));
-    }
     Nursery nursery = inputs.scenario().nursery().withSpecies(assumed);
     scenario = new Scenario(nursery, past, lots);
   }
@@ -190,7 +199,7 @@ final class Past {
     for (Reading reading : records.readings()) {
       first = reading.lot().isEmpty() ? earlier(first, reading.month().plusMonths(1)) : first;
     }
-    return first;
+    return first.isBefore(oldest()) ? oldest() : first;
   }
 
   private static YearMonth earlier(YearMonth one, YearMonth other) {
@@ -257,6 +266,22 @@ final class Past {
             reading.where()));
   }
 
+  /** The same up to the season of the last record. */
+  Scenario scenarioToLast() {
+    Plan all = scenario.plan();
+    Plan last =
+        new Plan(
+            all.name(),
+            all.firstMonth(),
+            Math.max(1, all.seasons() - SEASONS_AFTER),
+            all.take(),
+            all.slices(),
+            all.draws(),
+            all.seed(),
+            all.horizonValue());
+    return new Scenario(scenario.nursery(), last, scenario.lots());
+  }
+
   /** What is known, as a plan from the earliest list on. */
   Scenario scenario() {
     return scenario;
@@ -294,7 +319,7 @@ final class Past {
   }
 
   List<Problem> problems() {
-    return problems;
+    return List.copyOf(problems);
   }
 
   /** The row that a lot starts with; empty for one that came by an offer. */

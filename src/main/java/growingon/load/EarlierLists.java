@@ -2,6 +2,7 @@ package growingon.load;
 
 import growingon.load.cell.Findings;
 import growingon.load.cell.Texts;
+import growingon.load.own.ListReader;
 import growingon.load.source.CsvFile;
 import growingon.load.source.Grid;
 import growingon.load.source.Table;
@@ -18,60 +19,137 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.YearMonth;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
  * Stock lists of earlier years: every CSV file and workbook in the folder {@code earlier} of a
- * nursery. Each row holds for the beginning of the month in its column counted, else of the month
- * in the file's name.
+ * nursery, in our words or in the grower's own, and older own lists. Each row holds for the
+ * beginning of the month in its column counted, else of the month in the file's name.
  */
 final class EarlierLists {
   static final String FOLDER = "earlier";
 
+  private static final Set<String> READ = Set.of("csv", "xlsx");
+
   private static final Pattern MONTH = Pattern.compile("(\\d{4})-(\\d{1,2})(?!\\d)");
 
+  private final PastSources sources;
   private final Findings findings;
 
-  EarlierLists(Findings findings) {
+  EarlierLists(PastSources sources, Findings findings) {
+    this.sources = sources;
     this.findings = findings;
+  }
+
+  /** The rows of a list. */
+  private interface Rows {
+    /**
+     * Reads them.
+     *
+     * @param then what was known in the month of the list
+     * @param now today's lots, of which a list in the grower's own words takes what it does not say
+     * @param mayLack whether rows may lack numbers of plants or trunks
+     */
+    StockTable.Sheet read(Definitions then, StockTable.Sheet now, boolean mayLack);
   }
 
   /**
    * A list, and the months that it is of.
    *
    * @param name of its file, as the grower knows it
-   * @param table its rows
+   * @param isOwn whether it is in the grower's own words
    * @param usual month of rows that do not say theirs
    * @param month month of the list as a whole
    */
-  record Dated(String name, Table table, YearMonth usual, YearMonth month) {}
+  record Dated(String name, boolean isOwn, YearMonth usual, YearMonth month, Rows rows) {
+    /** A list in our words. */
+    static Dated ours(String name, Table table, YearMonth usual, YearMonth month) {
+      return new Dated(
+          name,
+          false,
+          usual,
+          month,
+          (then, now, mayLack) ->
+              mayLack
+                  ? StockTable.readEarlier(Optional.of(table), then, new LotChecks(then))
+                  : StockTable.readSheet(Optional.of(table), then, new LotChecks(then)));
+    }
 
-  /** The lists of a nursery folder, the oldest first. */
-  List<Dated> find(Path nursery) {
-    Path folder = nursery.resolve(FOLDER);
-    return Files.isDirectory(folder)
-        ? files(folder).stream()
-            .map(this::dated)
-            .flatMap(Optional::stream)
-            .sorted(Comparator.comparing(Dated::month).thenComparing(Dated::name))
-            .toList()
-        : List.of();
+    /** Its rows as a list of the past, which may lack numbers of plants or trunks. */
+    StockTable.Sheet read(Definitions known, StockTable.Sheet now) {
+      return rows.read(at(known, usual, month), now, true);
+    }
+
+    /** Its rows with all that a plan needs to begin with them. */
+    StockTable.Sheet readWhole(Definitions known, StockTable.Sheet now) {
+      return rows.read(at(known, usual, month), now, false);
+    }
   }
 
-  /** Month of the oldest list of a nursery folder; what is wrong with the lists is not said. */
-  static Optional<YearMonth> oldestMonth(Path nursery) {
-    return new EarlierLists(new Findings()).find(nursery).stream().map(Dated::month).findFirst();
+  /** The lists of a nursery, the oldest first. */
+  List<Dated> find() {
+    Path folder = sources.nursery().resolve(FOLDER);
+    List<Dated> lists = new ArrayList<>();
+    if (Files.isDirectory(folder)) {
+      for (Path file : files(folder)) {
+        String name = FOLDER + "/" + file.getFileName();
+        own(file, name)
+            .map(own -> dated(own, file, name, true))
+            .orElseGet(() -> dated(file))
+            .ifPresent(lists::add);
+      }
+    }
+    for (Path file : sources.older()) {
+      String name = file.getFileName().toString();
+      own(file, name).flatMap(own -> dated(own, file, name, false)).ifPresent(lists::add);
+    }
+    lists.sort(Comparator.comparing(Dated::month).thenComparing(Dated::name));
+    return lists;
   }
 
-  /** The rows of a list, by what was known seen from its month. */
-  static StockTable.Sheet read(Dated list, Definitions known) {
-    Definitions then = at(known, list.usual, list.month);
-    return StockTable.readSheet(Optional.of(list.table), then, new LotChecks(then));
+  /** Month of the oldest list of a nursery; what is wrong with the lists is not said. */
+  static Optional<YearMonth> oldestMonth(PastSources sources) {
+    return new EarlierLists(sources, new Findings()).find().stream().map(Dated::month).findFirst();
+  }
+
+  /** A list in the grower's own words, where it is none in ours. */
+  private Optional<OwnEarlierList> own(Path file, String name) {
+    if (!READ.contains(NurseryFiles.extensionOf(name)) || isOurs(file)) {
+      return Optional.empty();
+    }
+    return OwnFile.read(file, new Findings())
+        .flatMap(sheets -> OwnEarlierList.of(name, sheets, sources));
+  }
+
+  private static boolean isOurs(Path file) {
+    return table(file, new Findings()).filter(Table::isReadable).isPresent();
+  }
+
+  private Optional<Dated> dated(OwnEarlierList own, Path file, String name, boolean isNeeded) {
+    Optional<YearMonth> month =
+        month(name)
+            .or(() -> ListReader.monthIn(NurseryFiles.baseOf(file.getFileName().toString())))
+            .or(own::month);
+    if (month.isEmpty() && isNeeded) {
+      findings.add(FitAdvice.monthOfList(Where.file(name)));
+    } else if (month.isEmpty()) {
+      findings.add(FitAdvice.olderListWithoutMonth(Where.file(name)));
+    }
+    return month.map(
+        found ->
+            new Dated(
+                name,
+                true,
+                found,
+                found,
+                (then, now, mayLack) -> own.sheet(found, then, now, findings)));
   }
 
   private List<Path> files(Path folder) {
@@ -90,7 +168,7 @@ final class EarlierLists {
 
   private Optional<Dated> dated(Path file) {
     String name = file.getFileName().toString();
-    Optional<Table> table = table(file);
+    Optional<Table> table = table(file, findings);
     if (table.isEmpty() || !table.get().isReadable()) {
       return Optional.empty();
     }
@@ -105,7 +183,7 @@ final class EarlierLists {
       return Optional.empty();
     }
     return Optional.of(
-        new Dated(FOLDER + "/" + name, table.get(), named.orElse(month.get()), month.get()));
+        Dated.ours(FOLDER + "/" + name, table.get(), named.orElse(month.get()), month.get()));
   }
 
   /** What was known, seen from the month of a list. */
@@ -122,11 +200,11 @@ final class EarlierLists {
         known.routes());
   }
 
-  private Optional<Table> table(Path file) {
+  private static Optional<Table> table(Path file, Findings findings) {
     String name = file.getFileName().toString();
     return switch (NurseryFiles.extensionOf(name)) {
       case "csv" -> Optional.of(CsvFile.read(file, StockTable.FORMAT, findings));
-      case "xlsx" -> sheet(file);
+      case "xlsx" -> sheet(file, findings);
       default -> {
         findings.add(FileAdvice.otherSpreadsheet(Where.file(FOLDER + "/" + name)));
         yield Optional.empty();
@@ -135,7 +213,7 @@ final class EarlierLists {
   }
 
   /** The sheet "stock" of a workbook, or its only one. */
-  private Optional<Table> sheet(Path file) {
+  private static Optional<Table> sheet(Path file, Findings findings) {
     Optional<List<Grid>> sheets = Workbook.read(file, findings);
     List<Grid> filled =
         sheets.orElse(List.of()).stream().filter(grid -> !grid.rows().isEmpty()).toList();

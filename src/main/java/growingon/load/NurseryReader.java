@@ -85,7 +85,7 @@ final class NurseryReader {
   private final NurseryFiles files;
   private final PlanReader planReader;
   private final Findings findings;
-  private Optional<Path> folder = Optional.empty();
+  private Optional<PastSources> sources = Optional.empty();
   private boolean withPast;
 
   NurseryReader(NurseryFiles files, PlanReader planReader, Findings findings) {
@@ -95,13 +95,12 @@ final class NurseryReader {
   }
 
   /**
-   * Reads the nursery of a folder or workbook, whose earlier lists may be what the plan begins
-   * with.
+   * Reads a nursery whose earlier lists may be what the plan begins with.
    *
    * @param withPast whether what was written down of earlier years is read too
    */
-  NurseryReader in(Path nursery, boolean withPast) {
-    folder = Optional.of(nursery);
+  NurseryReader in(PastSources past, boolean withPast) {
+    sources = Optional.of(past);
     this.withPast = withPast;
     return this;
   }
@@ -134,7 +133,7 @@ final class NurseryReader {
     Base base = base(settings, horizon);
     LotChecks checks = new LotChecks(base.known);
     PastReader past = new PastReader(base.known, withPast, findings);
-    Defined<Lot> stock = past.readLists(table(StockTable.FORMAT), folder, checks).lots();
+    Defined<Lot> stock = past.readLists(table(StockTable.FORMAT), sources, checks).lots();
     Defined<Offer> offers =
         OffersTable.read(
             table(OffersTable.FORMAT), base.known, checks, stock.names(), planReader.statesTakes());
@@ -147,7 +146,7 @@ final class NurseryReader {
             horizon,
             stock.names().and(Orders.of(offers, horizon).names()));
     StockChecks.check(stock, table(StockTable.FORMAT), findings);
-    past.readPriors(files.species());
+    past.readPriors(table(SpeciesTable.FORMAT), files.species());
     DaybookLots lots =
         new DaybookLots(
             stock, table(StockTable.FORMAT), Orders.of(offers, horizon), table(OffersTable.FORMAT));

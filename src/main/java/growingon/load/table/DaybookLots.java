@@ -102,6 +102,11 @@ public final class DaybookLots {
     }
   }
 
+  /** A lot had or has another name too. */
+  public void alsoCalled(String other, String lot) {
+    names.addOther(other, lot);
+  }
+
   /** Names of all of them. */
   public Names names() {
     return names;

@@ -111,6 +111,24 @@ public final class DaybookAdvice {
         "enter it as an offer taken, with its price and month");
   }
 
+  public static Problem newWithoutNumber(Where where, String lot) {
+    return warning(
+        where,
+        Reason.MISSING,
+        "no number of plants of " + shown(lot) + ", with which the lot could begin",
+        "",
+        "fill in the number; this row is left out");
+  }
+
+  public static Problem newWithoutTrunks(Where where, String lot, double taken) {
+    return warning(
+        where,
+        Reason.MISSING,
+        "no list has measured trunks of %s, so %.0f mm are taken".formatted(shown(lot), taken),
+        "",
+        "fill in the trunk in this row");
+  }
+
   public static Problem cameAsListed(Where where, String lot) {
     return warning(
         where,

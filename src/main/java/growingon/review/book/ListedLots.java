@@ -15,6 +15,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -28,13 +29,14 @@ import java.util.TreeSet;
  * that a later list lacks was gone by then.
  */
 public final class ListedLots {
+  private final YearMonth oldest;
   private final YearMonth until;
   private final Set<String> comeOtherwise;
   private final Map<String, List<Listed>> rows = new LinkedHashMap<>();
   private final Map<String, Listed> firstRows = new LinkedHashMap<>();
   private final List<DaybookLine> counts = new ArrayList<>();
   private final List<Unused> unused = new ArrayList<>();
-  private final List<Problem> problems = new ArrayList<>();
+  private final Set<Problem> problems = new LinkedHashSet<>();
   private final Set<List<Object>> countedOn = new HashSet<>();
   private final Map<String, LocalDate> lastLine = new HashMap<>();
 
@@ -50,20 +52,40 @@ public final class ListedLots {
           && lot().trunks().equals(other.lot().trunks());
     }
 
+    /** Whether it says how many plants there are, if only about. */
+    public boolean hasNumber() {
+      return row.isCounted() || lot().quantity() > 0;
+    }
+
     public YearMonth countMonth() {
       return lot().counted().minusMonths(1);
     }
   }
 
+  /** Why a row is no count. */
+  public enum Why {
+    /** The daybook has a count of that day. */
+    COUNTED_THAT_DAY,
+    /** Another row has one of that month. */
+    COUNTED_THE_SAME_MONTH,
+    /** It is from before anything is looked at. */
+    TOO_OLD,
+    /** A lot cannot begin with an unknown number of plants. */
+    NOT_COUNTED,
+    /** The lot was of another species before. */
+    OTHER_SPECIES
+  }
+
   /**
    * A row that is no count.
    *
-   * @param isInDaybook whether the daybook has a count of that day; else another row has one of
-   *     that month
+   * @param species of the lot on the lists before
    */
-  public record Unused(String lot, Where where, YearMonth month, boolean isInDaybook) {}
+  public record Unused(String lot, Where where, YearMonth month, Why why, String species) {}
 
-  private ListedLots(List<DaybookLine> daybook, YearMonth until, Set<String> comeOtherwise) {
+  private ListedLots(
+      List<DaybookLine> daybook, YearMonth oldest, YearMonth until, Set<String> comeOtherwise) {
+    this.oldest = oldest;
     this.until = until;
     this.comeOtherwise = new HashSet<>(comeOtherwise);
     for (DaybookLine line : daybook) {
@@ -77,15 +99,17 @@ public final class ListedLots {
   /**
    * Reads lists, in any order.
    *
+   * @param oldest rows counted before this month are not used
    * @param until last month that is looked at
    * @param comeOtherwise lots that do not start with a row of a list: of these every row is a count
    */
   public static ListedLots of(
       List<StockList> lists,
       List<DaybookLine> daybook,
+      YearMonth oldest,
       YearMonth until,
       Set<String> comeOtherwise) {
-    ListedLots listed = new ListedLots(daybook, until, comeOtherwise);
+    ListedLots listed = new ListedLots(daybook, oldest, until, comeOtherwise);
     listed.read(
         lists.stream()
             .sorted(Comparator.comparing(StockList::month).thenComparing(StockList::name))
@@ -132,7 +156,7 @@ public final class ListedLots {
   private void readRows(String lot, List<Listed> listed) {
     Listed before = null;
     for (Listed row : listed) {
-      if (row.countMonth().isAfter(until)) {
+      if (row.countMonth().isAfter(until) || isUnfit(lot, row, before)) {
         continue;
       }
       if (before == null && !comeOtherwise.contains(lot)) {
@@ -140,7 +164,7 @@ public final class ListedLots {
       } else if (before != null && row.saysTheSameAs(before)) {
         continue;
       } else if (before != null && row.lot().counted().equals(before.lot().counted())) {
-        unused.add(new Unused(lot, row.row().where(), row.countMonth(), false));
+        leave(row, Why.COUNTED_THE_SAME_MONTH);
       } else {
         count(row);
       }
@@ -148,32 +172,61 @@ public final class ListedLots {
     }
   }
 
+  /** Whether a row is of no use, which is noted. */
+  private boolean isUnfit(String lot, Listed row, Listed before) {
+    if (row.lot().counted().isBefore(oldest)) {
+      problems.add(FitAdvice.tooLong(oldest));
+      leave(row, Why.TOO_OLD);
+    } else if (before == null && !comeOtherwise.contains(lot) && !row.hasNumber()) {
+      leave(row, Why.NOT_COUNTED);
+    } else if (before != null && !before.lot().species().equals(row.lot().species())) {
+      String species = before.lot().species();
+      problems.add(FitAdvice.otherSpecies(row.row().where(), lot, species));
+      leave(row, Why.OTHER_SPECIES, species);
+    } else {
+      return false;
+    }
+    return true;
+  }
+
+  private void leave(Listed row, Why why) {
+    leave(row, why, row.lot().species());
+  }
+
+  private void leave(Listed row, Why why, String species) {
+    unused.add(new Unused(row.lot().name(), row.row().where(), row.countMonth(), why, species));
+  }
+
   private void count(Listed row) {
     Lot lot = row.lot();
     LocalDate date = row.countMonth().atEndOfMonth();
     if (countedOn.contains(List.of(lot.name(), date))) {
-      unused.add(new Unused(lot.name(), row.row().where(), row.countMonth(), true));
+      leave(row, Why.COUNTED_THAT_DAY);
       return;
     }
-    DaybookLine line = counted(row);
-    if (line.quantity().isPresent() || line.trunkMm().isPresent()) {
-      counts.add(line);
-    }
+    counted(row).ifPresent(counts::add);
   }
 
-  /** A row as a count at the end of the month before the one it was counted in. */
-  static DaybookLine counted(Listed of) {
+  /**
+   * A row as a count at the end of the month before the one it was counted in; empty if nothing was
+   * counted or measured.
+   */
+  static Optional<DaybookLine> counted(Listed of) {
     StockList.Row row = of.row();
     Lot lot = of.lot();
-    return counted(
-        of.countMonth().atEndOfMonth(),
-        lot.name(),
-        row.isCounted() ? OptionalDouble.of(lot.quantity()) : OptionalDouble.empty(),
-        row.isMeasured() ? OptionalDouble.of(lot.trunks().meanMm()) : OptionalDouble.empty(),
-        row.isMeasured() && lot.trunks() instanceof Trunks.Measured known
-            ? OptionalDouble.of(known.spread())
-            : OptionalDouble.empty(),
-        row.where());
+    if (!row.isCounted() && !row.isMeasured()) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        counted(
+            of.countMonth().atEndOfMonth(),
+            lot.name(),
+            row.isCounted() ? OptionalDouble.of(lot.quantity()) : OptionalDouble.empty(),
+            row.isMeasured() ? OptionalDouble.of(lot.trunks().meanMm()) : OptionalDouble.empty(),
+            row.isMeasured() && lot.trunks() instanceof Trunks.Measured known
+                ? OptionalDouble.of(known.spread())
+                : OptionalDouble.empty(),
+            row.where()));
   }
 
   /** A line that counts or measures a lot. */
@@ -208,6 +261,9 @@ public final class ListedLots {
     lists.forEach(list -> months.add(list.month()));
     rows.forEach(
         (lot, listed) -> {
+          if (!firstRows.containsKey(lot) && !comeOtherwise.contains(lot)) {
+            return;
+          }
           YearMonth last =
               listed.stream().map(Listed::list).max(Comparator.naturalOrder()).orElseThrow();
           YearMonth without = months.higher(last);
@@ -252,6 +308,23 @@ public final class ListedLots {
     return rows;
   }
 
+  /**
+   * A lot as it is listed; one whose trunks nobody measured then has those of the first time that
+   * somebody did.
+   */
+  public Lot asListed(Listed row) {
+    return row.row().isMeasured()
+        ? row.lot()
+        : firstMeasured(row.lot().name())
+            .map(measured -> row.lot().withTrunks(measured.lot().trunks()))
+            .orElse(row.lot());
+  }
+
+  /** The first row of a lot whose trunks were measured. */
+  Optional<Listed> firstMeasured(String lot) {
+    return rows.get(lot).stream().filter(row -> row.row().isMeasured()).findFirst();
+  }
+
   /** The row that each lot starts with; none of those that come otherwise. */
   public Map<String, Listed> firstRows() {
     return firstRows;
@@ -268,6 +341,6 @@ public final class ListedLots {
 
   /** What is to be asked. */
   public List<Problem> problems() {
-    return problems;
+    return List.copyOf(problems);
   }
 }

@@ -76,26 +76,43 @@ public final class WrittenDown {
     given.scenario().lots().stream()
         .filter(lot -> lot.purchase().isPresent())
         .forEach(lot -> bought.add(lot.name()));
-    ListedLots listed = ListedLots.of(lists, given.daybook(), today, bought);
+    ListedLots listed = ListedLots.of(lists, given.daybook(), oldest(), today, bought);
     problems.addAll(listed.problems());
-    listed.unused().forEach(row -> problems.add(unused(row)));
+    listed.unused().forEach(row -> unused(row).ifPresent(problems::add));
     List<Lot> lots = new ArrayList<>(come(listed));
     Set<String> known = new HashSet<>();
     lots.forEach(lot -> known.add(lot.name()));
     List<DaybookLine> lines = new ArrayList<>(given.daybook());
     listed.firstRows().values().stream()
         .filter(row -> !known.contains(row.lot().name()))
-        .forEach(row -> addNew(row, lots, lines));
-    listed.rows().forEach((name, rows) -> arrival(name, rows.get(0), known).ifPresent(lines::add));
+        .forEach(row -> addNew(row, listed, lots, lines));
+    listed.rows().forEach((name, rows) -> arrival(name, rows, known).ifPresent(lines::add));
     lines.addAll(listed.counts());
     listedRows = listed.counts().stream().map(DaybookLine::where).collect(Collectors.toSet());
     inputs = given.withRecords(given.scenario().withLots(lots), lines);
   }
 
-  private static Problem unused(ListedLots.Unused row) {
-    return row.isInDaybook()
-        ? DaybookAdvice.countedInDaybook(row.where(), row.lot())
-        : DaybookAdvice.countedTwice(row.where(), row.lot());
+  /**
+   * No row is too old for a review, as it is for a fit that reaches back 37 seasons at most: the
+   * lists begin with the one that the plan begins with.
+   */
+  private YearMonth oldest() {
+    return lists.stream()
+        .flatMap(list -> list.rows().stream())
+        .map(row -> row.lot().counted())
+        .min(Comparator.naturalOrder())
+        .orElse(today);
+  }
+
+  private static Optional<Problem> unused(ListedLots.Unused row) {
+    return switch (row.why()) {
+      case COUNTED_THAT_DAY -> Optional.of(DaybookAdvice.countedInDaybook(row.where(), row.lot()));
+      case COUNTED_THE_SAME_MONTH ->
+          Optional.of(DaybookAdvice.countedTwice(row.where(), row.lot()));
+      case NOT_COUNTED -> Optional.of(DaybookAdvice.newWithoutNumber(row.where(), row.lot()));
+      // The lists have told of these as problems of their own.
+      case TOO_OLD, OTHER_SPECIES -> Optional.empty();
+    };
   }
 
   /** Lots of the plan, but for those that were to come before a list that lacks them. */
@@ -121,9 +138,14 @@ public final class WrittenDown {
   }
 
   /** A lot that stands at the end of the month before it was counted, as its row says. */
-  private void addNew(ListedLots.Listed row, List<Lot> lots, List<DaybookLine> lines) {
-    Lot lot = row.lot();
+  private void addNew(
+      ListedLots.Listed row, ListedLots listed, List<Lot> lots, List<DaybookLine> lines) {
+    Lot lot = listed.asListed(row);
     problems.add(DaybookAdvice.newOnAList(row.row().where(), lot.name()));
+    if (listed.firstMeasured(lot.name()).isEmpty()) {
+      problems.add(
+          DaybookAdvice.newWithoutTrunks(row.row().where(), lot.name(), lot.trunks().meanMm()));
+    }
     YearMonth month = row.countMonth();
     boolean wasThere =
         Stream.of(
@@ -135,36 +157,43 @@ public final class WrittenDown {
             .noneMatch(each -> each.isAfter(month));
     if (wasThere) {
       lots.add(lot.but().counted(month).build());
-      lines.add(ListedLots.counted(row));
+      ListedLots.counted(row).ifPresent(lines::add);
     } else {
       lots.add(lot);
     }
   }
 
   /** An offer that the plan does not take, and that is listed, came as it is listed. */
-  private Optional<DaybookLine> arrival(String name, ListedLots.Listed row, Set<String> known) {
+  private Optional<DaybookLine> arrival(
+      String name, List<ListedLots.Listed> rows, Set<String> known) {
     boolean isOffer = given.offers().stream().map(Offer::name).anyMatch(name::equals);
     if (!isOffer || known.contains(name) || spokenOf.contains(name)) {
       return Optional.empty();
     }
+    return rows.stream()
+        .filter(ListedLots.Listed::hasNumber)
+        .findFirst()
+        .map(row -> arrival(name, row));
+  }
+
+  private DaybookLine arrival(String name, ListedLots.Listed row) {
     problems.add(DaybookAdvice.cameAsListed(row.row().where(), name));
-    return Optional.of(
-        new DaybookLine(
-            row.lot().arrived().atDay(1),
-            name,
-            What.ARRIVED,
-            OptionalDouble.of(row.lot().quantity()),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            "",
-            "",
-            "",
-            row.row().where()));
+    return new DaybookLine(
+        row.lot().arrived().atDay(1),
+        name,
+        What.ARRIVED,
+        OptionalDouble.of(row.lot().quantity()),
+        Optional.empty(),
+        Optional.empty(),
+        Optional.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        "",
+        "",
+        "",
+        row.row().where());
   }
 
   private void shareOut(PastRecords past) {
