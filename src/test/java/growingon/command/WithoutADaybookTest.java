@@ -25,6 +25,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 class WithoutADaybookTest {
   private static final LocalDate TODAY = LocalDate.of(2026, 11, 28);
   private static final Path WITH_DAYBOOK = Path.of("demo-data", "two-seasons-on");
+  private static final String NEXT_LIST =
+      "lot,species,form,quantity,arrived,trunk mm,trunk spread %,pot,place,gap mm,plants per m2,"
+          + "route\n";
 
   @TempDir private Path folder;
   private Path plan;
@@ -295,5 +298,157 @@ class WithoutADaybookTest {
 
     assertThat(ran.code()).as(ran.err()).isZero();
     assertThat(words(ran)).contains("figures are those of the end of Oct 2024.");
+  }
+
+  private void nextList(String... rows) throws IOException {
+    Files.writeString(
+        nursery.resolve("earlier").resolve("stock 2023-11.csv"),
+        NEXT_LIST + String.join("\n", rows) + "\n");
+  }
+
+  private List<String> faults() {
+    return table("faults").stream().map(row -> row.get("what_is_wrong")).toList();
+  }
+
+  /** Of 200 maples 190 are counted in 2023 and 105 in 2024; their trunks nobody measured. */
+  @Test
+  void rowOfAList_withoutATrunk_countsPlants_andOneWithoutANumberMeasures() throws IOException {
+    Files.delete(nursery.resolve("receipts.csv"));
+    nextList(
+        "Maples of 2020,Field maple,container,190,2020-03,,,7.5 litre,East ground,50,,liners in"
+            + " pots",
+        "Yews of 2018,English yew,container,,2018-10,25.5,15,18 litre,East ground,80,,container"
+            + " trees",
+        "Polder tridents,Trident maple,container,59,2023-02,,,18 litre,East ground,80,,container"
+            + " trees",
+        "Cobnut Farm crabs,Crab apple,bare root,70,2023-02,,,30 litre tub,West ground,120,,heavy"
+            + " field trees",
+        "Hornbeam whips,Hornbeam,bare root,150,2022-12,,,,Long Field,,6,field to training pot");
+
+    Ran ran = review();
+
+    assertThat(ran.code()).as(ran.err()).isZero();
+    assertThat(faults())
+        .anyMatch(each -> each.startsWith("10 plants of Maples of 2020 are gone without a line by"))
+        .anyMatch(each -> each.startsWith("85 plants of Maples of 2020 are gone without a line by"))
+        .anyMatch(each -> each.startsWith("24 plants of Yews of 2018 are gone without a line by"))
+        .noneMatch(each -> each.startsWith("44 plants of Yews of 2018"));
+  }
+
+  @Test
+  void newLot_withoutATrunkOnAnyList_isTold_andOneWithoutANumberBeginsLater() throws IOException {
+    Files.delete(nursery.resolve("receipts.csv"));
+    nextList(
+        "Maples of 2020,Field maple,container,190,2020-03,,,7.5 litre,East ground,50,,liners in"
+            + " pots",
+        "Back field,Field maple,container,,2020-03,20,,7.5 litre,East ground,50,,liners in pots",
+        "Side field,Field maple,container,12,2020-03,,,7.5 litre,East ground,50,,liners in pots");
+
+    Ran ran = review();
+
+    assertThat(ran.code()).as(ran.err()).isZero();
+    assertThat(faults())
+        .contains(
+            "no number of plants of Back field, with which the lot could begin",
+            "no list has measured trunks of Side field, so 10 mm are taken");
+  }
+
+  @Test
+  void lotOfAnotherSpecies_onALaterList_isNoCount_andIsTold() throws IOException {
+    Path list = nursery.resolve("stock.csv");
+    Files.writeString(
+        list,
+        Files.readString(list).replace("Yews of 2018,English yew,", "Yews of 2018,Hornbeam,"));
+
+    Ran ran = review();
+
+    assertThat(ran.code()).as(ran.err()).isZero();
+    assertThat(faults())
+        .contains(
+            "this lot was of the species English yew on the list before, so the row is not used"
+                + " (Yews of 2018)");
+  }
+
+  /** The plan keeps its names, so that a plan that was kept is still found. */
+  @Test
+  void lot_renamedByOwnWords_isTheLotOfThePlan_onListsAndInTheDaybook() throws IOException {
+    Files.delete(nursery.resolve("receipts.csv"));
+    Path list = nursery.resolve("stock.csv");
+    Files.writeString(list, Files.readString(list).replace("Yews of 2018,", "Old yews,"));
+    Files.writeString(
+        nursery.resolve("own words.csv"), "kind,yours,ours\nlot,Yews of 2018,Old yews\n");
+    Files.writeString(
+        nursery.resolve("daybook.csv"),
+        "date,lot,what,quantity,note\n2023-07-01,Old yews,died,4,frost\n");
+
+    Ran ran = review();
+
+    assertThat(ran.code()).as(ran.err()).isZero();
+    assertThat(faults())
+        .anyMatch(each -> each.startsWith("20 plants of Yews of 2018 are gone without a line"))
+        .noneMatch(each -> each.contains("Old yews"));
+  }
+
+  /** A list in the grower's own words is a count of the plants that it names. */
+  @Test
+  void listInOwnWords_countsInAReview() throws IOException {
+    Files.delete(nursery.resolve("receipts.csv"));
+    Files.writeString(
+        nursery.resolve("earlier").resolve("Stock 2023-11.csv"),
+        "Stock list November 2023;;;;\n;;;;\nBatch;Plant;Number;Caliper mm;Received\n"
+            + "Maples of 2020;Field maple;190;19,5;03.2020\n"
+            + "Yews of 2018;English yew;41;25,5;10.2018\n");
+
+    Ran ran = review();
+
+    assertThat(ran.code()).as(ran.err()).isZero();
+    assertThat(faults())
+        .anyMatch(each -> each.startsWith("10 plants of Maples of 2020 are gone without a line by"))
+        .anyMatch(each -> each.startsWith("3 plants of Yews of 2018 are gone without a line by"))
+        .anyMatch(each -> each.startsWith("21 plants of Yews of 2018 are gone without a line by"));
+  }
+
+  /** A plan may begin with a list in the grower's own words, in {@code plan} and in review. */
+  @Test
+  void listInOwnWords_isWhatThePlanBeginsWith() throws IOException {
+    Files.delete(nursery.resolve("receipts.csv"));
+    Files.delete(nursery.resolve("earlier").resolve("stock 2022-11.csv"));
+    Files.writeString(
+        nursery.resolve("earlier").resolve("Stock 2022-11.csv"),
+        "Batch;Plant;Number;Caliper mm;Received\n"
+            + "Maples of 2020;Field maple;200;17;03.2020\n"
+            + "Yews of 2018;English yew;44;24;10.2018\n");
+
+    Ran ran = review();
+    Ran planned =
+        Ran.on(
+            TODAY,
+            "plan",
+            plan.toString(),
+            "--draws",
+            "0",
+            "--out",
+            folder.resolve("p").toString());
+
+    assertThat(ran.code()).as(ran.err()).isZero();
+    assertThat(planned.code()).as(planned.err()).isZero();
+    assertThat(faults())
+        .anyMatch(each -> each.startsWith("95 plants of Maples of 2020 are gone without a line by"))
+        .anyMatch(each -> each.startsWith("24 plants of Yews of 2018 are gone without a line by"));
+    assertThat(planned.out() + ran.out() + Files.readString(folder.resolve("r/problems.txt")))
+        .contains(
+            "the plan of 2022-11 begins with this list, since today's was counted in 2024-11");
+  }
+
+  /** Of 95 maples and 24 yews that left, the receipts have 88 and 21. */
+  @Test
+  void fit_learnsFromTheListsAndReceipts_thatReviewReads() {
+    Ran ran = Ran.on(TODAY, "fit", plan.toString(), "--out", folder.resolve("r").toString());
+
+    assertThat(ran.code()).as(ran.err()).isZero();
+    assertThat(words(ran)).contains("Nov 2022 to Oct 2024").contains("2 intervals used, 0 refused");
+    assertThat(table("fit-records"))
+        .extracting(row -> row.get("subject") + " " + row.get("sold") + " " + row.get("gone"))
+        .containsExactly("Maples of 2020 88 7", "Yews of 2018 21 3");
   }
 }
