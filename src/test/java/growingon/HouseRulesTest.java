@@ -68,8 +68,17 @@ class HouseRulesTest {
               "what to buy is found by running the plan's own engine"),
           new Room(
               "fit",
-              List.of("nursery", "growth", "project", "whole", "money", "chance", "review"),
-              "assumptions are learnt from the projection of what the books say"),
+              List.of(
+                  "nursery",
+                  "nursery.library",
+                  "growth",
+                  "project",
+                  "whole",
+                  "money",
+                  "chance",
+                  "review"),
+              "assumptions are learnt from the projection of what the books say, and held against the"
+                  + " library"),
           new Room(
               "report",
               List.of(

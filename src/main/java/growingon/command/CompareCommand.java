@@ -49,6 +49,7 @@ final class CompareCommand implements Callable<Integer> {
   private Path second;
 
   @Mixin private ReportTarget target;
+  @Mixin private Reader reader;
   @Mixin private SpeciesFolder species;
 
   @Option(
@@ -60,6 +61,7 @@ final class CompareCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     Draws.check(draws, spec);
+    reader.check(spec);
     List<PlanSources> sources = List.of(PlanSources.of(first), PlanSources.of(second));
     target.putBack(sources, spec.commandLine().getErr());
     Clock clock = program.clock();
@@ -69,24 +71,31 @@ final class CompareCommand implements Callable<Integer> {
       return refuse(one, other);
     }
     List<String> labels = labels(name(one), name(other));
-    String title = CompareReport.title(labels.get(0), labels.get(1));
-    Destination destination = destination(title, sources);
-    destination.check(title, Optional.empty());
+    Side before = side(labels.get(0), one, luck(one, other));
+    Side after = side(labels.get(1), other, luck(one, other));
+    Report whole = CompareReport.of(before, after);
     Report report =
-        CompareReport.of(
-                side(labels.get(0), one, luck(one, other)),
-                side(labels.get(1), other, luck(one, other)))
+        reader
+            .edition()
+            .map(edition -> edition.compare(before, after))
+            .orElse(whole)
             .madeOn(LocalDate.now(clock));
+    Destination destination = destination(whole.plan(), sources);
+    destination.check(report.plan(), reader.audience());
     List<String> notices = destination.write(report);
     PrintWriter to = spec.commandLine().getOut();
     report.headlines().forEach(to::println);
-    Reading.tell(destination.folder(), report, notices, to);
+    if (reader.audience().isPresent()) {
+      Reading.tellEdition(destination.folder(), report, whole.problems(), notices, to);
+    } else {
+      Reading.tell(destination.folder(), report, notices, to);
+    }
     return ExitCode.DONE;
   }
 
   private Destination destination(String title, List<PlanSources> sources) {
     List<Path> inputs = sources.stream().flatMap(each -> each.files().stream()).toList();
-    Path usual = ReportTarget.USUAL.resolve(FolderName.of(title));
+    Path usual = ReportTarget.USUAL.resolve(FolderName.of(title) + reader.folderEnding());
     return target.of(usual, inputs, Optional.empty(), program);
   }
 

@@ -78,10 +78,11 @@ final class FitCommand implements Callable<Integer> {
       Optional<Report> report,
       Path folder,
       boolean proposes,
+      boolean isOther,
       List<String> notices,
       List<Problem> problems) {
     static Outcome refused(List<Problem> problems) {
-      return new Outcome(Optional.empty(), Path.of(""), false, List.of(), problems);
+      return new Outcome(Optional.empty(), Path.of(""), false, false, List.of(), problems);
     }
   }
 
@@ -143,11 +144,19 @@ final class FitCommand implements Callable<Integer> {
     progress.phase("Learning from the records");
     Fit fit = Fit.of(records, kept);
     Report report = FitReport.of(inputs, problems, fit).madeOn(LocalDate.now(program.clock()));
-    Map<String, String> proposal = proposal(inputs, fit, destination.folder());
+    List<SpeciesEdit> edits = FitReport.proposal(fit, inputs.scenario().nursery().species());
+    Map<String, String> proposal = proposal(edits, fit, destination.folder());
+    FitReport.siteSpeed(fit, inputs.scenario().nursery().settings().library())
+        .ifPresent(text -> proposal.put("settings.txt", text));
     progress.phase("Writing " + destination.folder());
     List<String> notices = destination.writeFit(report, proposal);
     return new Outcome(
-        Optional.of(report), destination.folder(), !proposal.isEmpty(), notices, report.problems());
+        Optional.of(report),
+        destination.folder(),
+        !proposal.isEmpty(),
+        edits.stream().anyMatch(SpeciesEdit::isOther),
+        notices,
+        report.problems());
   }
 
   private FitRecords records(Loader.WithPast read) {
@@ -157,7 +166,11 @@ final class FitCommand implements Callable<Integer> {
             read.past().lists(),
             read.past().readings(),
             read.past().measured(),
-            FitRecords.priors(read.inputs().scenario().nursery().species(), read.past().priors()),
+            FitRecords.priors(
+                read.inputs().scenario().nursery().species(),
+                read.past().priors(),
+                read.past().priorSures()),
+            read.past().receipts(),
             lastMonth());
     return sure == null ? records : records.asSureAs(sure / 100.0);
   }
@@ -183,20 +196,20 @@ final class FitCommand implements Callable<Integer> {
     return plans;
   }
 
-  private Map<String, String> proposal(Inputs inputs, Fit fit, Path folder) {
-    List<SpeciesEdit> edits = FitReport.proposal(fit, inputs.scenario().nursery().species());
+  private Map<String, String> proposal(List<SpeciesEdit> edits, Fit fit, Path folder) {
     Map<String, String> texts = new TreeMap<>();
     if (edits.isEmpty()) {
       return texts;
     }
     String head =
-        "Proposed by fit: figures that your records contradict are changed, all else is as it was."
-            + " Try it with plan … --species \""
+        "Proposed by fit: figures that your records contradict are changed, those that they bear out"
+            + " are surer, all else is as it was. Try it with plan … --species \""
             + folder.resolve("proposal").toString().replace('\\', '/')
             + "\"; to keep it, copy it over your own.";
     String learnt = fit.covers().last().toString();
     SpeciesTexts own = SpeciesTexts.of(what, species.folder());
-    own.csv().ifPresent(csv -> texts.put("species.csv", ProposalText.csv(csv, edits, head)));
+    own.csv()
+        .ifPresent(csv -> texts.put("species.csv", ProposalText.csv(csv, edits, learnt, head)));
     own.json()
         .ifPresent(json -> texts.put("species.json", ProposalText.json(json, edits, learnt, head)));
     return texts;
@@ -208,10 +221,14 @@ final class FitCommand implements Callable<Integer> {
     if (outcome.proposes()) {
       Path proposal = outcome.folder().resolve("proposal");
       to.println(
-          "Proposal: %s. Your own files are as they were. Try it: plan \"%s\" --species \"%s\""
-              .formatted(proposal, what, proposal));
+          "Proposal: %s%s. Your own files are as they were. Try it: plan \"%s\" --species \"%s\""
+              .formatted(
+                  proposal,
+                  outcome.isOther() ? "" : " (no figure is changed, but some are surer)",
+                  what,
+                  proposal));
     } else {
-      to.println("Nothing is proposed: no figure of yours is contradicted by the records.");
+      to.println("Nothing is proposed: your files hold what the records say.");
     }
     Reading.tell(outcome.folder(), outcome.report().get(), outcome.notices(), to);
     return ExitCode.DONE;

@@ -306,13 +306,7 @@ final class PlanCommand implements Callable<Integer> {
     if (audience == null) {
       Reading.tell(outcome.folder(), report, outcome.notices(), out);
     } else {
-      out.println(
-          "Edition: %s, %s (%s while reading; they are not in it)"
-              .formatted(
-                  outcome.folder(),
-                  report.issue().orElseThrow(),
-                  Reading.count(outcome.problems())));
-      outcome.notices().forEach(out::println);
+      Reading.tellEdition(outcome.folder(), report, outcome.problems(), outcome.notices(), out);
     }
     outcome
         .kept()

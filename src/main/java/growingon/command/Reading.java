@@ -59,6 +59,15 @@ final class Reading {
     notices.forEach(to::println);
   }
 
+  /** Says where an edition is; what was wrong while reading is only counted. */
+  static void tellEdition(
+      Path folder, Report report, List<Problem> problems, List<String> notices, PrintWriter to) {
+    to.println(
+        "Edition: %s, %s (%s while reading; they are not in it)"
+            .formatted(folder, report.issue().orElseThrow(), count(problems)));
+    notices.forEach(to::println);
+  }
+
   /** A folder beside another, whose name begins with that of the other. */
   static Path beside(Path usual, String ending) {
     // A root has no name; it is refused wherever a report is to go there.

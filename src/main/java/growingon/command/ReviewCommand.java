@@ -1,8 +1,11 @@
 package growingon.command;
 
 import growingon.load.FrozenReader;
+import growingon.load.LoadOptions;
+import growingon.load.Loader;
 import growingon.load.PlanSources;
 import growingon.nursery.Inputs;
+import growingon.nursery.PastRecords;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;
 import growingon.problem.Where;
@@ -36,6 +39,8 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = {
       "Compares the daybook with the plan kept by plan --keep, and says which bought lots paid.",
+      "Later stock lists (the older ones in the folder earlier) count as counts, a table receipts as"
+          + " sales, beside a daybook or without one.",
       "Without a kept plan it compares with the plan as the files give it now."
     })
 final class ReviewCommand implements Callable<Integer> {
@@ -49,6 +54,7 @@ final class ReviewCommand implements Callable<Integer> {
   private Path what;
 
   @Mixin private ReportTarget target;
+  @Mixin private Reader reader;
 
   /** What became of a run: a report, its folder and what is to be known of it, or only problems. */
   private record Outcome(
@@ -60,6 +66,7 @@ final class ReviewCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
+    reader.check(spec);
     target.putBack(List.of(PlanSources.of(what)), spec.commandLine().getErr());
     Outcome outcome;
     try (Progress progress = Progress.on(spec.commandLine().getErr())) {
@@ -73,13 +80,16 @@ final class ReviewCommand implements Callable<Integer> {
   private Outcome run(Clock clock, Progress progress) throws IOException {
     progress.phase("Reading " + what);
     ReportFolder.prepare();
-    Loaded<Inputs> loaded = Reading.read(what, clock);
+    Loaded<Loader.WithPast> loaded =
+        Loader.loadWithPast(what, new LoadOptions(LocalDate.now(clock)).lookingBack());
     List<Problem> problems = new ArrayList<>(loaded.problems());
     if (loaded.value().isEmpty()) {
       return Outcome.refused(problems);
     }
-    Inputs inputs = loaded.value().get();
-    if (inputs.daybook().isEmpty()) {
+    Inputs inputs = loaded.value().get().inputs();
+    PastRecords past = loaded.value().get().past();
+    YearMonth thisMonth = YearMonth.now(clock);
+    if (inputs.quick().isPresent() || !Review.canLookBack(inputs, past, thisMonth)) {
       problems.add(DaybookAdvice.noDaybook(Where.file(what.toString())));
       return Outcome.refused(problems);
     }
@@ -90,14 +100,24 @@ final class ReviewCommand implements Callable<Integer> {
       return Outcome.refused(problems);
     }
     Destination destination = destination(inputs, keptFile);
-    destination.check(ReviewReport.title(inputs.scenario().plan().name()), Optional.empty());
-    progress.phase("Comparing " + inputs.daybook().size() + " lines with the plan");
-    Review review = Review.of(inputs, YearMonth.now(clock), kept.flatMap(Loaded::value), THREADS);
+    String plan =
+        reader
+            .edition()
+            .map(edition -> edition.title(edition.seen(inputs)))
+            .orElse(inputs.scenario().plan().name());
+    destination.check(ReviewReport.title(plan), reader.audience());
+    progress.phase("Comparing what is written down with the plan");
+    Review review = Review.of(inputs, past, thisMonth, kept.flatMap(Loaded::value), THREADS);
+    Report whole = ReviewReport.of(inputs, problems, review);
     Report report =
-        ReviewReport.of(inputs, problems, review).madeOn(LocalDate.now(program.clock()));
+        reader
+            .edition()
+            .map(edition -> edition.review(inputs, review))
+            .orElse(whole)
+            .madeOn(LocalDate.now(program.clock()));
     progress.phase("Writing " + destination.folder());
     List<String> notices = destination.write(report);
-    return new Outcome(Optional.of(report), destination.folder(), notices, report.problems());
+    return new Outcome(Optional.of(report), destination.folder(), notices, whole.problems());
   }
 
   private static Optional<Loaded<KeptPlan>> kept(Path file) {
@@ -109,14 +129,19 @@ final class ReviewCommand implements Callable<Integer> {
   private int tell(Outcome outcome) {
     PrintWriter to = spec.commandLine().getOut();
     outcome.report().get().headlines().forEach(to::println);
-    Reading.tell(outcome.folder(), outcome.report().get(), outcome.notices(), to);
+    Report report = outcome.report().get();
+    if (reader.audience().isPresent()) {
+      Reading.tellEdition(outcome.folder(), report, outcome.problems(), outcome.notices(), to);
+    } else {
+      Reading.tell(outcome.folder(), report, outcome.notices(), to);
+    }
     return ExitCode.DONE;
   }
 
   /** Where the command line says, else beside the plan's report. */
   private Destination destination(Inputs inputs, Path kept) {
     PlanSources plan = PlanSources.of(what).with(kept);
-    Path usual = Reading.beside(Reading.usualFolder(inputs), ENDING);
+    Path usual = Reading.beside(Reading.usualFolder(inputs), ENDING + reader.folderEnding());
     return target.of(usual, plan.files(), plan.report(), program);
   }
 }

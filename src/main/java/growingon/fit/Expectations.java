@@ -3,11 +3,10 @@ package growingon.fit;
 import growingon.nursery.Lot;
 import growingon.nursery.Scenario;
 import growingon.nursery.Species;
+import growingon.project.BeforeCount;
 import growingon.project.Cohorts;
 import growingon.project.Facts;
-import growingon.project.LotHistory;
 import growingon.project.Projector;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
@@ -51,6 +50,11 @@ final class Expectations {
    * @param byFirst slope of μ by the first measurement
    */
   record Slopes(double[] means, double[][] byKind, double[] byFirst) {
+    /** The same slopes where other means are expected. */
+    Slopes at(double[] others) {
+      return new Slopes(others, byKind, byFirst);
+    }
+
     /** Slope by the logarithm of all speeds together. */
     double all(int interval) {
       double sum = 0;
@@ -103,10 +107,10 @@ final class Expectations {
 
   private double[] means(Asked asked) {
     Map<String, Species> species = asked.speeds().of(assumed);
-    Map<String, LotHistory> histories = run(species, asked.thicker());
+    Map<String, Map<Integer, BeforeCount>> counts = run(species, asked.thicker());
     Cohorts cohorts = new Cohorts(COHORT);
     return intervals.stream()
-        .mapToDouble(each -> mean(each, species, histories, cohorts, asked.thicker()))
+        .mapToDouble(each -> mean(each, species, counts, cohorts, asked.thicker()))
         .toArray();
   }
 
@@ -116,15 +120,11 @@ final class Expectations {
   private static double mean(
       Interval interval,
       Map<String, Species> species,
-      Map<String, LotHistory> histories,
+      Map<String, Map<Integer, BeforeCount>> counts,
       Cohorts cohorts,
       double thicker) {
     if (!interval.isTagged()) {
-      return histories
-          .get(interval.subject())
-          .beforeCount(interval.to())
-          .orElseThrow()
-          .meanTrunkMm();
+      return counts.get(interval.subject()).get(interval.to()).meanTrunkMm();
     }
     Species grown = species.get(interval.species());
     return cohorts.meanAfter(
@@ -134,21 +134,17 @@ final class Expectations {
         interval.grownBy(grown.growth()));
   }
 
-  private Map<String, LotHistory> run(Map<String, Species> species, double thicker) {
-    Map<String, LotHistory> histories = new HashMap<>();
+  private Map<String, Map<Integer, BeforeCount>> run(Map<String, Species> species, double thicker) {
     if (intervals.stream().allMatch(Interval::isTagged)) {
-      return histories;
+      return Map.of();
     }
-    Scenario known = past.scenario();
+    Scenario known = past.scenarioToLast();
     Scenario scenario =
         known
             .in(known.nursery().withSpecies(species))
             .withLots(thicker == 1 ? known.lots() : thicker(known.lots(), thicker));
     Facts facts = thicker == 1 ? past.facts() : past.facts().withTrunks(thicker);
-    Projector.projectKnown(scenario, facts)
-        .lots()
-        .forEach(history -> histories.put(history.lot().name(), history));
-    return histories;
+    return Projector.countsKnown(scenario, facts);
   }
 
   private static List<Lot> thicker(List<Lot> lots, double factor) {

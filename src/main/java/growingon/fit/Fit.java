@@ -30,6 +30,7 @@ import java.util.TreeMap;
  * @param otherSales figures of kept plans that were not scored as sales were other than planned
  * @param assumed species as they were assumed first
  * @param proposed species as proposed
+ * @param siteSpeed how fast library species grow here, where enough of them were measured
  * @param problems what is wrong in the records, each with its row
  */
 public record Fit(
@@ -47,6 +48,7 @@ public record Fit(
     int otherSales,
     Map<String, Species> assumed,
     Map<String, Species> proposed,
+    Optional<SiteSpeed> siteSpeed,
     List<Problem> problems) {
 
   /**

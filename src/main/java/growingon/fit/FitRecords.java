@@ -4,6 +4,7 @@ import growingon.nursery.Curve;
 import growingon.nursery.DaybookLine;
 import growingon.nursery.Inputs;
 import growingon.nursery.Reading;
+import growingon.nursery.Receipt;
 import growingon.nursery.Species;
 import growingon.nursery.StockList;
 import growingon.nursery.Sure;
@@ -26,6 +27,7 @@ import java.util.Objects;
  *     so; usually the smaller of 20 and the plants alive
  * @param priors what was assumed before anything was learnt, by species; empty for those whose
  *     assumptions are still the first ones
+ * @param receipts what a till or the bookkeeping has of sales
  * @param until last month that is looked at
  */
 public record FitRecords(
@@ -34,6 +36,7 @@ public record FitRecords(
     List<Reading> readings,
     Map<Where, Integer> measured,
     Map<String, Prior> priors,
+    List<Receipt> receipts,
     YearMonth until) {
   /** What a growing condition stands behind among what was assumed before. */
   public static final String GROWTH = "growth ";
@@ -44,7 +47,19 @@ public record FitRecords(
     readings = List.copyOf(readings);
     measured = Map.copyOf(measured);
     priors = Map.copyOf(priors);
+    receipts = List.copyOf(receipts);
     Objects.requireNonNull(until);
+  }
+
+  /** Records without receipts. */
+  public FitRecords(
+      Inputs inputs,
+      List<StockList> lists,
+      List<Reading> readings,
+      Map<Where, Integer> measured,
+      Map<String, Prior> priors,
+      YearMonth until) {
+    this(inputs, lists, readings, measured, priors, List.of(), until);
   }
 
   /**
@@ -101,29 +116,34 @@ public record FitRecords(
         .nursery()
         .species()
         .forEach((name, species) -> others.put(name, prior(name).asSureAs(sure, setting)));
-    return new FitRecords(inputs, lists, readings, measured, others, until);
+    return new FitRecords(inputs, lists, readings, measured, others, receipts, until);
   }
 
   /**
-   * Records of which the nursery's files say what was assumed before anything was learnt.
+   * What was assumed before anything was learnt, as the nursery's files say.
    *
    * @param written what was assumed, by species and key of species.json
+   * @param sures how sure that was, per cent, by the same
    */
   public static Map<String, Prior> priors(
-      Map<String, Species> species, Map<String, Map<String, Double>> written) {
+      Map<String, Species> species,
+      Map<String, Map<String, Double>> written,
+      Map<String, Map<String, Double>> sures) {
     Map<String, Prior> priors = new HashMap<>();
-    written.forEach((name, values) -> priors.put(name, prior(species.get(name), values)));
+    written.forEach(
+        (name, values) ->
+            priors.put(name, prior(species.get(name), values, sures.getOrDefault(name, Map.of()))));
     return priors;
   }
 
-  private static Prior prior(Species now, Map<String, Double> written) {
+  private static Prior prior(Species now, Map<String, Double> written, Map<String, Double> sures) {
     Map<String, Curve> growth = new HashMap<>(now.growth());
     growth.replaceAll(
         (condition, curve) -> {
           Double rate = written.get(GROWTH + condition);
           return rate == null || curve.rate() == 0 ? curve : curve.faster(rate / curve.rate());
         });
-    return Prior.asRead(
+    Species first =
         now.growingBy(growth)
             .losing(
                 share(written, Value.What.FIRST_YEAR_LOSS, now.firstYearLoss()),
@@ -131,7 +151,19 @@ public record FitRecords(
             .varyingBy(
                 share(written, Value.What.VIGOUR_SPREAD, now.vigourSpread()),
                 share(written, Value.What.YEAR_SPREAD, now.yearSpread()),
-                share(written, Value.What.LOSS_SPREAD, now.lossSpread())));
+                share(written, Value.What.LOSS_SPREAD, now.lossSpread()));
+    Map<String, Double> growthSure = new HashMap<>(now.sure().growth());
+    growthSure.replaceAll((condition, sure) -> sure(sures, GROWTH + condition, sure));
+    return new Prior(
+        first,
+        growthSure,
+        sure(sures, Value.What.FIRST_YEAR_LOSS.toString(), now.sure().firstYearLoss()),
+        sure(sures, Value.What.LATER_LOSS.toString(), now.sure().laterLoss()));
+  }
+
+  private static double sure(Map<String, Double> written, String key, double now) {
+    Double percent = written.get(key);
+    return percent == null ? now : Math.max(1, Math.min(100, percent)) / 100;
   }
 
   private static double share(Map<String, Double> written, Value.What what, double now) {

@@ -77,13 +77,14 @@ final class Fitting {
         seasons(fitted),
         checked(evidence, atFirst),
         ahead(evidence, atFirst),
-        heldBack(evidence, growth),
+        heldBack(evidence, growth, fitted),
         Saleable.of(past, inFiles, proposed),
         scoring.rows(),
         scoring.scored(),
         scoring.otherSales(),
         past.assumed(),
         proposed,
+        SiteSpeed.of(values, past.assumed(), past.scenario().nursery().settings().library()),
         problems());
   }
 
@@ -401,7 +402,7 @@ final class Fitting {
     return ahead;
   }
 
-  private Optional<HeldBack> heldBack(Evidence evidence, Growth growth) {
+  private Optional<HeldBack> heldBack(Evidence evidence, Growth growth, Growth.Fitted all) {
     TreeSet<Integer> seasons = new TreeSet<>();
     Horizon horizon = past.horizon();
     evidence.used().forEach(each -> seasons.addAll(each.seasons()));
@@ -415,7 +416,7 @@ final class Fitting {
     if (before.isEmpty() || after.isEmpty()) {
       return Optional.empty();
     }
-    Growth.Fitted fitted = growth.fit(before);
+    Growth.Fitted fitted = growth.fitNear(before, all.speeds());
     Expectations expectations = new Expectations(past, after, growth.kinds(after), past.assumed());
     double[] old = expectations.means(Speeds.AS_ASSUMED);
     double[] now = expectations.means(fitted.speeds());

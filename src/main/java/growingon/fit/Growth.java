@@ -2,6 +2,7 @@ package growingon.fit;
 
 import growingon.fit.Expectations.Slopes;
 import growingon.nursery.Species;
+import growingon.nursery.Sure;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -23,6 +24,8 @@ final class Growth {
   private static final double CLOSE_ENOUGH = 0.003;
 
   private static final int ROUNDS_FOR_CLOSE = 12;
+  private static final int ROUNDS_OF_SLOPES = 5;
+  private static final int MANY = 600;
 
   /** Speeds beyond these are no growth of a tree, but a slip of units (own choice). */
   static final double SLOWEST = 0.2;
@@ -93,7 +96,7 @@ final class Growth {
 
   private double prior(Kind kind) {
     double sure = past.records().prior(kind.species()).growthSure(kind.condition());
-    return Math.max(KNOWN, Sureness.deviation(sure));
+    return Math.max(KNOWN, Sure.spread(sure));
   }
 
   private static Speeds speeds(List<Kind> kinds, double[] logs) {
@@ -148,18 +151,33 @@ final class Growth {
 
   /** Fits the speeds of the kinds that some intervals tell of. */
   Fitted fit(List<Interval> used) {
+    return fit(used, Speeds.AS_ASSUMED, CLOSE);
+  }
+
+  /** The same from speeds that are nearly right, as closely as a range needs it. */
+  Fitted fitNear(List<Interval> used, Speeds near) {
+    return fit(used, near, CLOSE_ENOUGH);
+  }
+
+  private Fitted fit(List<Interval> used, Speeds from, double close) {
     List<Kind> kinds = kinds(used);
     double[] priors = kinds.stream().mapToDouble(this::prior).toArray();
     Expectations expectations = new Expectations(past, used, kinds, assumed);
-    double[] logs = new double[kinds.size()];
+    double[] logs =
+        kinds.stream().mapToDouble(kind -> from.logs().getOrDefault(kind, 0.0)).toArray();
     boolean settled = kinds.isEmpty();
     Damping damping = new Damping(kinds.size());
-    for (int round = 0; round < MOST_ROUNDS && !settled; round++) {
-      Normal law = law(used, expectations.at(speeds(kinds, logs)), priors);
-      double moved = move(logs, damping.damped(law.step(logs)));
-      settled = moved < (round < ROUNDS_FOR_CLOSE ? CLOSE : CLOSE_ENOUGH);
-    }
     Slopes slopes = expectations.at(speeds(kinds, logs));
+    boolean areSlopesNew = true;
+    for (int round = 0; round < MOST_ROUNDS && !settled; round++) {
+      double moved = move(logs, damping.damped(law(used, slopes, priors).step(logs)));
+      boolean rests = moved < (round < ROUNDS_FOR_CLOSE ? close : CLOSE_ENOUGH);
+      settled = rests && areSlopesNew;
+      // Slopes cost most of the runs; where jumps keep steps from resting they change no more.
+      areSlopesNew = rests || round < ROUNDS_OF_SLOPES || used.size() <= MANY;
+      Speeds now = speeds(kinds, logs);
+      slopes = areSlopesNew ? expectations.at(now) : slopes.at(expectations.means(now));
+    }
     Normal law = law(used, slopes, priors);
     double phi = Math.max(1, (STEADYING + law.surprise(logs, 1)) / (STEADYING + used.size()));
     RealMatrix covariance = kinds.isEmpty() ? null : law.covariance();

@@ -3,6 +3,7 @@ package growingon.fit;
 import growingon.fit.Value.Verdict;
 import growingon.fit.Value.What;
 import growingon.nursery.Species;
+import growingon.nursery.Sure;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -53,7 +54,7 @@ final class LossJudging {
       double variance,
       List<Losses.Unit> units) {
     boolean known = sure >= 1;
-    double plants = Sureness.plants(known ? 0.999 : sure);
+    double plants = Sure.plants(known ? 0.999 : sure);
     Losses.Learnt learnt = Losses.learn(old, plants, variance, units);
     boolean agrees = old >= learnt.p10() && old <= learnt.p90();
     Verdict verdict =
@@ -80,7 +81,7 @@ final class LossJudging {
             verdict,
             inFile,
             sure,
-            known ? sure : Sureness.ofPlants(learnt.plants()),
+            known ? sure : Sure.ofPlants(learnt.plants()),
             "");
     return Judging.told(value, ofLoss(value, units));
   }

@@ -6,6 +6,7 @@ import growingon.problem.Where;
 import growingon.project.Grown;
 import growingon.project.LotHistory;
 import growingon.review.book.Booked;
+import growingon.review.book.ListedLots;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -78,7 +79,7 @@ final class LotIntervals {
 
   private Optional<Measured> atStart(int month) {
     Lot lot = book.lot();
-    Optional<Past.Listed> row = past.firstRow(book.root());
+    Optional<ListedLots.Listed> row = past.firstRow(book.root());
     boolean isMeasured = row.map(each -> each.row().isMeasured()).orElse(true);
     if (!isMeasured || lot.quantity() == 0) {
       return Optional.empty();

@@ -15,16 +15,16 @@ import growingon.nursery.StockList;
 import growingon.nursery.Trunks;
 import growingon.problem.Problem;
 import growingon.problem.Where;
-import growingon.problem.advice.FitAdvice;
 import growingon.project.Facts;
 import growingon.review.book.Booked;
 import growingon.review.book.Bookkeeping;
-import java.time.LocalDate;
+import growingon.review.book.ListedLots;
+import growingon.review.book.ListedLots.Listed;
+import growingon.review.book.SharingOut;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -34,7 +34,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.TreeSet;
 
 /**
  * A nursery's past as one plan that begins with its earliest list: each lot as it was first listed
@@ -50,36 +49,18 @@ final class Past {
 
   private final FitRecords records;
   private final Map<String, Species> assumed = new LinkedHashMap<>();
-  private final Map<String, List<Listed>> rows = new LinkedHashMap<>();
-  private final Map<String, Listed> firstRows = new LinkedHashMap<>();
+  private final ListedLots listed;
+  private final Map<String, List<Listed>> rows;
+  private final Map<String, Listed> firstRows;
   private final Map<Where, OptionalInt> measured = new HashMap<>();
   private final Map<Where, Trunks> classes = new HashMap<>();
   private final Map<String, Double> units = new HashMap<>();
   private final List<DaybookLine> lines = new ArrayList<>();
   private final List<Unused> unused = new ArrayList<>();
-  private final List<Problem> problems = new ArrayList<>();
-  private final Set<List<Object>> countedOn = new HashSet<>();
-  private final Map<String, LocalDate> lastLine = new HashMap<>();
+  private final Set<Problem> problems = new LinkedHashSet<>();
   private Scenario scenario;
   private Bookkeeping daybook;
   private Facts facts;
-
-  /** A row of a list of a month. */
-  record Listed(YearMonth list, StockList.Row row) {
-    Lot lot() {
-      return row.lot();
-    }
-
-    boolean saysTheSameAs(Listed other) {
-      return lot().counted().equals(other.lot().counted())
-          && lot().quantity() == other.lot().quantity()
-          && lot().trunks().equals(other.lot().trunks());
-    }
-
-    YearMonth countMonth() {
-      return lot().counted().minusMonths(1);
-    }
-  }
 
   /** A row that nothing is learnt from. */
   record Unused(String subject, Where where, YearMonth month, String why) {}
@@ -93,12 +74,11 @@ final class Past {
         .species()
         .keySet()
         .forEach(name -> assumed.put(name, records.prior(name).species()));
-    for (DaybookLine line : records.inputs().daybook()) {
-      lastLine.merge(line.lot(), line.date(), (one, other) -> one.isAfter(other) ? one : other);
-      if (line.what() == What.COUNTED) {
-        countedOn.add(List.of(line.lot(), line.date()));
-      }
-    }
+    this.listed =
+        ListedLots.of(
+            records.lists(), records.inputs().daybook(), oldest(), records.until(), Set.of());
+    this.rows = listed.rows();
+    this.firstRows = listed.firstRows();
   }
 
   /** Puts the records of a nursery together. */
@@ -112,161 +92,43 @@ final class Past {
   }
 
   private void readLists() {
-    List<StockList> lists = new ArrayList<>(records.lists());
-    lists.sort(Comparator.comparing(StockList::month).thenComparing(StockList::name));
-    for (StockList list : lists) {
-      for (StockList.Row row : list.rows()) {
-        rows.computeIfAbsent(row.lot().name(), each -> new ArrayList<>())
-            .add(new Listed(list.month(), row));
-      }
-    }
-    Set<String> split = splitOff();
-    for (Map.Entry<String, List<Listed>> each : rows.entrySet()) {
-      each.getValue()
-          .sort(
-              Comparator.comparing((Listed row) -> row.lot().counted())
-                  .thenComparing(Listed::list));
-      readRows(each.getKey(), each.getValue(), split.contains(each.getKey()));
-    }
-    noteGone(lists);
-  }
-
-  /** Lots that the daybook splits off before any list has them. */
-  private Set<String> splitOff() {
-    Set<String> split = new HashSet<>();
-    for (DaybookLine line : records.inputs().daybook()) {
-      if (line.what() == What.SPLIT) {
-        String to = line.toLot().orElseThrow();
-        boolean isNew =
-            rows.getOrDefault(to, List.of()).stream()
-                .noneMatch(row -> !row.lot().counted().isAfter(YearMonth.from(line.date())));
-        if (isNew) {
-          split.add(to);
-        }
-      }
-    }
-    return split;
-  }
-
-  private void readRows(String lot, List<Listed> listed, boolean isSplitOff) {
-    Listed before = null;
-    for (Listed row : listed) {
-      measured.put(row.row().where(), row.row().measured());
-      if (row.row().isMeasured() && row.lot().trunks() instanceof Trunks.SizeClass) {
-        classes.put(row.row().where(), row.lot().trunks());
-      }
-      if (row.countMonth().isAfter(records.until())) {
-        continue;
-      }
-      if (before == null && !isSplitOff) {
-        firstRows.put(lot, row);
-      } else if (before != null && row.saysTheSameAs(before)) {
-        continue;
-      } else if (before != null && row.lot().counted().equals(before.lot().counted())) {
-        unused.add(new Unused(lot, row.row().where(), row.countMonth(), Why.countedTheSameMonth()));
-      } else {
-        count(row);
-      }
-      before = row;
+    listed.unused().forEach(this::note);
+    problems.addAll(listed.problems());
+    lines.addAll(listed.counts());
+    for (List<Listed> of : rows.values()) {
+      of.forEach(row -> note(row.row()));
     }
   }
 
-  private void count(Listed row) {
-    Lot lot = row.lot();
-    LocalDate date = row.countMonth().atEndOfMonth();
-    if (countedOn.contains(List.of(lot.name(), date))) {
-      unused.add(new Unused(lot.name(), row.row().where(), row.countMonth(), Why.countedThatDay()));
-      return;
-    }
-    OptionalDouble quantity =
-        row.row().isCounted() ? OptionalDouble.of(lot.quantity()) : OptionalDouble.empty();
-    boolean isMeasured = row.row().isMeasured();
-    OptionalDouble trunk =
-        isMeasured ? OptionalDouble.of(lot.trunks().meanMm()) : OptionalDouble.empty();
-    OptionalDouble spread =
-        isMeasured && lot.trunks() instanceof Trunks.Measured known
-            ? OptionalDouble.of(known.spread())
-            : OptionalDouble.empty();
-    if (quantity.isPresent() || trunk.isPresent()) {
-      lines.add(counted(date, lot.name(), quantity, trunk, spread, row.row().where()));
-    }
+  private void note(ListedLots.Unused row) {
+    String why =
+        switch (row.why()) {
+          case COUNTED_THAT_DAY -> Why.countedThatDay();
+          case COUNTED_THE_SAME_MONTH -> Why.countedTheSameMonth();
+          case TOO_OLD -> Why.tooOld();
+          case NOT_COUNTED -> Why.notCounted();
+          case OTHER_SPECIES -> Why.otherSpecies(row.species());
+        };
+    unused.add(new Unused(row.lot(), row.where(), row.month(), why));
   }
 
-  private static DaybookLine counted(
-      LocalDate date,
-      String lot,
-      OptionalDouble quantity,
-      OptionalDouble trunk,
-      OptionalDouble spread,
-      Where where) {
-    return new DaybookLine(
-        date,
-        lot,
-        What.COUNTED,
-        quantity,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        trunk,
-        spread,
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        "",
-        "",
-        "",
-        where);
+  /** The first month that the engine reaches back to. */
+  private YearMonth oldest() {
+    return records.until().minusMonths(12L * (MOST_SEASONS - SEASONS_AFTER - 1));
   }
 
-  /** Lots that a later list lacks were gone by then. */
-  private void noteGone(List<StockList> lists) {
-    TreeSet<YearMonth> months = new TreeSet<>();
-    lists.forEach(list -> months.add(list.month()));
-    firstRows.forEach(
-        (lot, first) -> {
-          YearMonth last =
-              rows.get(lot).stream().map(Listed::list).max(Comparator.naturalOrder()).orElseThrow();
-          YearMonth without = months.higher(last);
-          if (without != null) {
-            goneBy(lot, last, without);
-          }
-        });
-  }
-
-  private void goneBy(String lot, YearMonth last, YearMonth without) {
-    LocalDate date = without.minusMonths(1).atEndOfMonth();
-    boolean goesOn = lastLine.getOrDefault(lot, LocalDate.MIN).isAfter(date);
-    Listed row = rows.get(lot).get(rows.get(lot).size() - 1);
-    if (goesOn || YearMonth.from(date).isAfter(records.until()) || row.lot().quantity() == 0) {
-      return;
+  private void note(StockList.Row row) {
+    measured.put(row.where(), row.measured());
+    if (row.isMeasured() && row.lot().trunks() instanceof Trunks.SizeClass) {
+      classes.put(row.where(), row.lot().trunks());
     }
-    lines.add(
-        counted(
-            date,
-            lot,
-            OptionalDouble.of(0),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            row.row().where()));
-    List<String> news =
-        firstRows.entrySet().stream()
-            .filter(each -> rows.get(each.getKey()).get(0).list().isAfter(last))
-            .filter(each -> isLike(each.getValue().lot(), row.lot()))
-            .map(Map.Entry::getKey)
-            .toList();
-    if (news.size() == 1) {
-      problems.add(FitAdvice.renamed(row.row().where(), lot, news.get(0)));
-    }
-  }
-
-  private static boolean isLike(Lot one, Lot other) {
-    return one.species().equals(other.species()) && one.arrived().equals(other.arrived());
   }
 
   /** The unit in which trunks are given in each file, mm. */
   private void readUnits() {
     Map<String, List<Double>> trunks = new TreeMap<>();
-    for (List<Listed> listed : rows.values()) {
-      for (Listed each : listed) {
+    for (List<Listed> ofLot : rows.values()) {
+      for (Listed each : ofLot) {
         if (each.row().isMeasured() && each.lot().trunks() instanceof Trunks.Measured known) {
           note(trunks, each.row().where(), known.meanMm());
         }
@@ -302,7 +164,7 @@ final class Past {
   private void start() {
     Inputs inputs = records.inputs();
     List<Lot> lots = new ArrayList<>();
-    firstRows.values().forEach(row -> lots.add(row.lot()));
+    firstRows.values().forEach(row -> lots.add(listed.asListed(row)));
     for (Lot lot : inputs.scenario().lots()) {
       if (lot.purchase().isPresent() && !rows.containsKey(lot.name())) {
         lots.add(lot);
@@ -316,15 +178,12 @@ final class Past {
         new Plan(
             plan.name(),
             first,
-            Math.min(MOST_SEASONS, seasons),
+            seasons,
             plan.take(),
             plan.slices(),
             0,
             plan.seed(),
             plan.horizonValue());
-    if (seasons > MOST_SEASONS) {
-      problems.add(FitAdvice.tooLong(first));
-    }
     Nursery nursery = inputs.scenario().nursery().withSpecies(assumed);
     scenario = new Scenario(nursery, past, lots);
   }
@@ -340,7 +199,7 @@ final class Past {
     for (Reading reading : records.readings()) {
       first = reading.lot().isEmpty() ? earlier(first, reading.month().plusMonths(1)) : first;
     }
-    return first;
+    return first.isBefore(oldest()) ? oldest() : first;
   }
 
   private static YearMonth earlier(YearMonth one, YearMonth other) {
@@ -375,7 +234,7 @@ final class Past {
             now.reportFolder(),
             lines,
             Optional.empty());
-    daybook = Bookkeeping.of(past, records.until());
+    daybook = Bookkeeping.of(withReceipts(past), records.until());
     problems.addAll(daybook.faults());
     scenario = scenario.withLots(daybook.lots());
     facts =
@@ -385,17 +244,42 @@ final class Past {
                 scenario.lots().stream().map(Lot::name).toList(), Math.max(0, daybook.through()));
   }
 
+  /** With receipts as sales, shared out where they name no lot. */
+  private Inputs withReceipts(Inputs past) {
+    if (records.receipts().isEmpty()) {
+      return past;
+    }
+    SharingOut sharing = SharingOut.of(records.receipts(), past, records.until());
+    return past.withRecords(past.scenario(), sharing.lines());
+  }
+
   private void sample(Reading reading) {
     measured.put(reading.where(), reading.measured());
     units.put(file(reading.where()), units.get(readingsUnit(reading.mmPerTyped())));
     lines.add(
-        counted(
+        ListedLots.counted(
             reading.month().atEndOfMonth(),
             reading.lot().orElseThrow(),
             OptionalDouble.empty(),
             OptionalDouble.of(reading.trunkMm()),
             OptionalDouble.of(reading.spread() > 0 ? reading.spread() : USUAL_SAMPLE_SPREAD),
             reading.where()));
+  }
+
+  /** The same up to the season of the last record. */
+  Scenario scenarioToLast() {
+    Plan all = scenario.plan();
+    Plan last =
+        new Plan(
+            all.name(),
+            all.firstMonth(),
+            Math.max(1, all.seasons() - SEASONS_AFTER),
+            all.take(),
+            all.slices(),
+            all.draws(),
+            all.seed(),
+            all.horizonValue());
+    return new Scenario(scenario.nursery(), last, scenario.lots());
   }
 
   /** What is known, as a plan from the earliest list on. */
@@ -435,7 +319,7 @@ final class Past {
   }
 
   List<Problem> problems() {
-    return problems;
+    return List.copyOf(problems);
   }
 
   /** The row that a lot starts with; empty for one that came by an offer. */

@@ -6,6 +6,7 @@ import growingon.growth.Flow;
 import growingon.nursery.Curve;
 import growingon.nursery.Hemisphere;
 import growingon.nursery.Species;
+import growingon.nursery.Sure;
 import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,7 +51,7 @@ final class SpeedJudging {
     int index = fitted.kinds().indexOf(kind);
     double sure = past.records().prior(kind.species()).growthSure(kind.condition());
     if (told.isEmpty() || index < 0) {
-      double width = Math.exp(Judging.TO_P90 * Sureness.deviation(sure));
+      double width = Sure.factor(sure);
       Range assumed = new Range(1, 1 / width, width);
       return speed(kind, assumed, told, 0, Verdict.NO_RECORDS, sure, sure, Double.NaN);
     }
@@ -62,7 +63,7 @@ final class SpeedJudging {
             Math.exp(log - Judging.TO_P90 * deviation),
             Math.exp(log + Judging.TO_P90 * deviation));
     double weight = fitted.weight(index);
-    double sureNew = Sureness.ofVariance(fitted.variances()[index]);
+    double sureNew = Sure.ofVariance(fitted.variances()[index]);
     Verdict verdict = Judging.verdict(weight, range.holds(1));
     if (sure >= 1) {
       verdict = Verdict.KNOWN;

@@ -24,6 +24,18 @@ final class Why {
     return "the daybook has a count of this lot on that day, which holds";
   }
 
+  static String otherSpecies(String before) {
+    return "the lot was of the species " + before + " on the list before";
+  }
+
+  static String tooOld() {
+    return "too old: more than 37 seasons back";
+  }
+
+  static String notCounted() {
+    return "no number of plants, with which a lot could begin";
+  }
+
   static String oneReading() {
     return "one reading only: read the same plant again next October";
   }

@@ -2,6 +2,7 @@ package growingon.load;
 
 import growingon.load.cell.Findings;
 import growingon.load.cell.Texts;
+import growingon.load.own.ListReader;
 import growingon.load.source.CsvFile;
 import growingon.load.source.Grid;
 import growingon.load.source.Table;
@@ -10,7 +11,6 @@ import growingon.load.table.Definitions;
 import growingon.load.table.LotChecks;
 import growingon.load.table.StockTable;
 import growingon.nursery.Horizon;
-import growingon.nursery.StockList;
 import growingon.problem.Where;
 import growingon.problem.advice.FileAdvice;
 import growingon.problem.advice.FitAdvice;
@@ -20,44 +20,136 @@ import java.nio.file.Path;
 import java.time.DateTimeException;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
  * Stock lists of earlier years: every CSV file and workbook in the folder {@code earlier} of a
- * nursery. Each row holds for the beginning of the month in its column counted, else of the month
- * in the file's name.
+ * nursery, in our words or in the grower's own, and older own lists. Each row holds for the
+ * beginning of the month in its column counted, else of the month in the file's name.
  */
 final class EarlierLists {
   static final String FOLDER = "earlier";
 
+  private static final Set<String> READ = Set.of("csv", "xlsx");
+
   private static final Pattern MONTH = Pattern.compile("(\\d{4})-(\\d{1,2})(?!\\d)");
 
-  private final Definitions known;
+  private final PastSources sources;
   private final Findings findings;
-  private final List<Table> tables = new ArrayList<>();
 
-  EarlierLists(Definitions known, Findings findings) {
-    this.known = known;
+  EarlierLists(PastSources sources, Findings findings) {
+    this.sources = sources;
     this.findings = findings;
   }
 
-  /** Tables that were read. */
-  List<Table> tables() {
-    return tables;
+  /** The rows of a list. */
+  private interface Rows {
+    /**
+     * Reads them.
+     *
+     * @param then what was known in the month of the list
+     * @param now today's lots, of which a list in the grower's own words takes what it does not say
+     * @param mayLack whether rows may lack numbers of plants or trunks
+     */
+    StockTable.Sheet read(Definitions then, StockTable.Sheet now, boolean mayLack);
   }
 
-  /** Reads the lists of a nursery folder. */
-  List<StockList> read(Path nursery) {
-    Path folder = nursery.resolve(FOLDER);
-    List<StockList> lists = new ArrayList<>();
-    if (Files.isDirectory(folder)) {
-      files(folder).forEach(file -> list(file).ifPresent(lists::add));
+  /**
+   * A list, and the months that it is of.
+   *
+   * @param name of its file, as the grower knows it
+   * @param isOwn whether it is in the grower's own words
+   * @param usual month of rows that do not say theirs
+   * @param month month of the list as a whole
+   */
+  record Dated(String name, boolean isOwn, YearMonth usual, YearMonth month, Rows rows) {
+    /** A list in our words. */
+    static Dated ours(String name, Table table, YearMonth usual, YearMonth month) {
+      return new Dated(
+          name,
+          false,
+          usual,
+          month,
+          (then, now, mayLack) ->
+              mayLack
+                  ? StockTable.readEarlier(Optional.of(table), then, new LotChecks(then))
+                  : StockTable.readSheet(Optional.of(table), then, new LotChecks(then)));
     }
+
+    /** Its rows as a list of the past, which may lack numbers of plants or trunks. */
+    StockTable.Sheet read(Definitions known, StockTable.Sheet now) {
+      return rows.read(at(known, usual, month), now, true);
+    }
+
+    /** Its rows with all that a plan needs to begin with them. */
+    StockTable.Sheet readWhole(Definitions known, StockTable.Sheet now) {
+      return rows.read(at(known, usual, month), now, false);
+    }
+  }
+
+  /** The lists of a nursery, the oldest first. */
+  List<Dated> find() {
+    Path folder = sources.nursery().resolve(FOLDER);
+    List<Dated> lists = new ArrayList<>();
+    if (Files.isDirectory(folder)) {
+      for (Path file : files(folder)) {
+        String name = FOLDER + "/" + file.getFileName();
+        own(file, name)
+            .map(own -> dated(own, file, name, true))
+            .orElseGet(() -> dated(file))
+            .ifPresent(lists::add);
+      }
+    }
+    for (Path file : sources.older()) {
+      String name = file.getFileName().toString();
+      own(file, name).flatMap(own -> dated(own, file, name, false)).ifPresent(lists::add);
+    }
+    lists.sort(Comparator.comparing(Dated::month).thenComparing(Dated::name));
     return lists;
+  }
+
+  /** Month of the oldest list of a nursery; what is wrong with the lists is not said. */
+  static Optional<YearMonth> oldestMonth(PastSources sources) {
+    return new EarlierLists(sources, new Findings()).find().stream().map(Dated::month).findFirst();
+  }
+
+  /** A list in the grower's own words, where it is none in ours. */
+  private Optional<OwnEarlierList> own(Path file, String name) {
+    if (!READ.contains(NurseryFiles.extensionOf(name)) || isOurs(file)) {
+      return Optional.empty();
+    }
+    return OwnFile.read(file, new Findings())
+        .flatMap(sheets -> OwnEarlierList.of(name, sheets, sources));
+  }
+
+  private static boolean isOurs(Path file) {
+    return table(file, new Findings()).filter(Table::isReadable).isPresent();
+  }
+
+  private Optional<Dated> dated(OwnEarlierList own, Path file, String name, boolean isNeeded) {
+    Optional<YearMonth> month =
+        month(name)
+            .or(() -> ListReader.monthIn(NurseryFiles.baseOf(file.getFileName().toString())))
+            .or(own::month);
+    if (month.isEmpty() && isNeeded) {
+      findings.add(FitAdvice.monthOfList(Where.file(name)));
+    } else if (month.isEmpty()) {
+      findings.add(FitAdvice.olderListWithoutMonth(Where.file(name)));
+    }
+    return month.map(
+        found ->
+            new Dated(
+                name,
+                true,
+                found,
+                found,
+                (then, now, mayLack) -> own.sheet(found, then, now, findings)));
   }
 
   private List<Path> files(Path folder) {
@@ -74,15 +166,13 @@ final class EarlierLists {
     }
   }
 
-  private Optional<StockList> list(Path file) {
+  private Optional<Dated> dated(Path file) {
     String name = file.getFileName().toString();
     Optional<Table> table = table(file, findings);
     if (table.isEmpty() || !table.get().isReadable()) {
       return Optional.empty();
     }
-    // Looked at once before, unheard, for the months in which its rows were counted.
-    Optional<YearMonth> counted =
-        table(file, new Findings()).flatMap(unheard -> StockTable.lastCounted(unheard));
+    Optional<YearMonth> counted = StockTable.lastCounted(table.get());
     Optional<YearMonth> named = month(name);
     Optional<YearMonth> month =
         named.isPresent() && counted.isPresent()
@@ -92,15 +182,12 @@ final class EarlierLists {
       findings.add(FitAdvice.monthOfList(Where.file(FOLDER + "/" + name)));
       return Optional.empty();
     }
-    tables.add(table.get());
-    Definitions then = at(named.orElse(month.get()), month.get());
     return Optional.of(
-        StockTable.readSheet(table, then, new LotChecks(then))
-            .list(FOLDER + "/" + name, month.get()));
+        Dated.ours(FOLDER + "/" + name, table.get(), named.orElse(month.get()), month.get()));
   }
 
   /** What was known, seen from the month of a list. */
-  private Definitions at(YearMonth usual, YearMonth last) {
+  private static Definitions at(Definitions known, YearMonth usual, YearMonth last) {
     YearMonth first = usual.isBefore(last) ? last : usual;
     Horizon horizon = new Horizon(first, 1, known.settings().seasonStart());
     return new Definitions(

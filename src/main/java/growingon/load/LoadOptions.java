@@ -15,9 +15,14 @@ import java.util.Optional;
  *     name
  * @param speciesFrom folder that the species are read from in place of the nursery's own
  * @param withPast whether what was written down of earlier years is read too
+ * @param fromOldest whether a plan that states no first month begins with the oldest stock list
  */
 public record LoadOptions(
-    LocalDate today, Optional<Path> stock, Optional<Path> speciesFrom, boolean withPast) {
+    LocalDate today,
+    Optional<Path> stock,
+    Optional<Path> speciesFrom,
+    boolean withPast,
+    boolean fromOldest) {
   public LoadOptions {
     Objects.requireNonNull(today);
     Objects.requireNonNull(stock);
@@ -26,22 +31,27 @@ public record LoadOptions(
 
   /** Nothing but the files and the day. */
   public LoadOptions(LocalDate today) {
-    this(today, Optional.empty(), Optional.empty(), false);
+    this(today, Optional.empty(), Optional.empty(), false, false);
   }
 
   /** The same with a list in place of those that own words name. */
   public LoadOptions withStock(Optional<Path> list) {
-    return new LoadOptions(today, list, speciesFrom, withPast);
+    return new LoadOptions(today, list, speciesFrom, withPast, fromOldest);
   }
 
   /** The same with species of another folder. */
   public LoadOptions withSpeciesFrom(Optional<Path> folder) {
-    return new LoadOptions(today, stock, folder, withPast);
+    return new LoadOptions(today, stock, folder, withPast, fromOldest);
   }
 
   /** The same with what was written down of earlier years. */
   public LoadOptions withPastRecords() {
-    return new LoadOptions(today, stock, speciesFrom, true);
+    return new LoadOptions(today, stock, speciesFrom, true, fromOldest);
+  }
+
+  /** The same for who looks back, so that a plan without a first month begins in the past. */
+  public LoadOptions lookingBack() {
+    return new LoadOptions(today, stock, speciesFrom, true, true);
   }
 
   YearMonth thisMonth() {

@@ -12,6 +12,7 @@ import growingon.problem.Where;
 import growingon.problem.advice.FileAdvice;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.YearMonth;
 import java.util.Optional;
 
 /** Reads a plan with its nursery; the way into this package for all that a grower types. */
@@ -134,7 +135,7 @@ public final class Loader {
             files ->
                 files.reading(
                     new NurseryReader(files.nursery(), plan, findings)
-                        .withPast(options.withPast() ? Optional.of(nursery) : Optional.empty())
+                        .in(PastSources.of(nursery, files), options.withPast())
                         .read(name, reportFolder, options.today())))
         .orElseGet(() -> nothing(findings));
   }
@@ -169,14 +170,23 @@ public final class Loader {
       return QuickSheet.read(files, findings);
     }
     PlanReader plan = PlanReader.none(findings);
-    plan.readHorizon(options.thisMonth());
+    plan.readHorizon(firstMonth(nursery, files, options));
     return completed(files, nursery, plan, options, findings)
         .map(
             own ->
                 own.reading(
                     new NurseryReader(own.nursery(), plan, findings)
-                        .withPast(options.withPast() ? Optional.of(nursery) : Optional.empty())
+                        .in(PastSources.of(nursery, own), options.withPast())
                         .read(files.name(), Optional.empty(), options.today())))
         .orElseGet(() -> nothing(findings));
+  }
+
+  /** A list in the grower's own words is of today, and a plan that it begins is of this month. */
+  private static YearMonth firstMonth(Path nursery, NurseryFiles files, LoadOptions options) {
+    boolean isOwn = options.stock().isPresent() || !AnswersGiven.lists(files.tables()).isEmpty();
+    return Optional.of(new OwnFiles(files, Optional.empty()))
+        .filter(any -> options.fromOldest() && !isOwn)
+        .flatMap(found -> EarlierLists.oldestMonth(PastSources.of(nursery, found)))
+        .orElse(options.thisMonth());
   }
 }

@@ -27,6 +27,7 @@ import growingon.load.table.OtherCashTable;
 import growingon.load.table.PlacesTable;
 import growingon.load.table.PotsTable;
 import growingon.load.table.QualitiesTable;
+import growingon.load.table.ReceiptsTable;
 import growingon.load.table.RecordsTable;
 import growingon.load.table.RoutesTable;
 import growingon.load.table.RoutesTable.RouteRead;
@@ -84,7 +85,8 @@ final class NurseryReader {
   private final NurseryFiles files;
   private final PlanReader planReader;
   private final Findings findings;
-  private Optional<Path> pastOf = Optional.empty();
+  private Optional<PastSources> sources = Optional.empty();
+  private boolean withPast;
 
   NurseryReader(NurseryFiles files, PlanReader planReader, Findings findings) {
     this.files = files;
@@ -92,9 +94,14 @@ final class NurseryReader {
     this.findings = findings;
   }
 
-  /** Reads what was written down of earlier years too, if a folder or workbook is given. */
-  NurseryReader withPast(Optional<Path> nursery) {
-    pastOf = nursery;
+  /**
+   * Reads a nursery whose earlier lists may be what the plan begins with.
+   *
+   * @param withPast whether what was written down of earlier years is read too
+   */
+  NurseryReader in(PastSources past, boolean withPast) {
+    sources = Optional.of(past);
+    this.withPast = withPast;
     return this;
   }
 
@@ -125,8 +132,8 @@ final class NurseryReader {
         new Horizon(planReader.firstMonth(), planReader.seasons(), settings.seasonStart());
     Base base = base(settings, horizon);
     LotChecks checks = new LotChecks(base.known);
-    StockTable.Sheet sheet = StockTable.readSheet(table(StockTable.FORMAT), base.known, checks);
-    Defined<Lot> stock = sheet.lots();
+    PastReader past = new PastReader(base.known, withPast, findings);
+    Defined<Lot> stock = past.readLists(table(StockTable.FORMAT), sources, checks).lots();
     Defined<Offer> offers =
         OffersTable.read(
             table(OffersTable.FORMAT), base.known, checks, stock.names(), planReader.statesTakes());
@@ -139,9 +146,7 @@ final class NurseryReader {
             horizon,
             stock.names().and(Orders.of(offers, horizon).names()));
     StockChecks.check(stock, table(StockTable.FORMAT), findings);
-    PastReader past = new PastReader(base.known, sheet, findings);
-    pastOf.ifPresent(past::readLists);
-    pastOf.ifPresent(any -> past.readPriors(files.species(), findings));
+    past.readPriors(table(SpeciesTable.FORMAT), files.species());
     DaybookLots lots =
         new DaybookLots(
             stock, table(StockTable.FORMAT), Orders.of(offers, horizon), table(OffersTable.FORMAT));
@@ -149,7 +154,8 @@ final class NurseryReader {
     List<DaybookLine> daybook =
         DaybookTable.read(
             table(DaybookTable.FORMAT), base.known, lots, today, past.measured(), findings);
-    past.readRecords(table(RecordsTable.FORMAT), pastOf.isPresent(), lots.names(), offers, today);
+    past.readRecords(table(RecordsTable.FORMAT), lots.names(), offers, today);
+    past.readReceipts(table(ReceiptsTable.FORMAT), lots, today);
     RowCount rows = RowCount.of(files.tables().all(), findings.problems());
     Optional<Inputs> inputs =
         findings.hasErrors()
@@ -157,13 +163,15 @@ final class NurseryReader {
             : Optional.of(inputs(base, otherCash, stock, offers, plan, reportFolder, daybook));
     inputs
         .filter(read -> files.tables().find(AnswersGiven.OWN_WORDS).isEmpty() && !files.isUsual())
-        .ifPresent(read -> remarkUnused(read.scenario().nursery(), stock, offers));
+        .ifPresent(read -> remarkUnused(read.scenario().nursery(), stock, past.lots(), offers));
     return new Loader.Reading(inputs, findings, rows, past.records());
   }
 
   /** Where there are errors, what they have left out would seem to be used by nothing. */
-  private void remarkUnused(Nursery nursery, Defined<Lot> stock, Defined<Offer> offers) {
+  private void remarkUnused(
+      Nursery nursery, Defined<Lot> stock, List<Lot> listed, Defined<Offer> offers) {
     List<Lot> lots = new ArrayList<>(stock.values().values());
+    lots.addAll(listed);
     offers.values().values().forEach(offer -> lots.add(offer.lot()));
     Unused.remark(files.tables(), nursery, lots, findings);
   }

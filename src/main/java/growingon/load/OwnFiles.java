@@ -136,6 +136,21 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
     }
   }
 
+  /** Lists that own words name by a star, but for the newest, which is today's. */
+  List<Path> older(Path nursery) {
+    Path folder = Files.isDirectory(nursery) ? nursery : nursery.toAbsolutePath().getParent();
+    List<Path> older = new ArrayList<>();
+    for (String path : AnswersGiven.lists(nursery().tables())) {
+      if (path.contains("*")) {
+        matching(folder, path).stream()
+            .sorted(Comparator.comparing(OwnFiles::saved).thenComparing(Path::toString).reversed())
+            .skip(1)
+            .forEach(older::add);
+      }
+    }
+    return older;
+  }
+
   private static long saved(Path file) {
     try {
       return Files.getLastModifiedTime(file).toMillis();

@@ -113,6 +113,20 @@ final class OwnNursery {
     fills = ToFill.of(lists, usual, currency);
   }
 
+  /** Lots of which the lists have no exact number. */
+  Set<String> uncounted() {
+    Set<String> lots = new LinkedHashSet<>();
+    lists.forEach(list -> lots.addAll(OwnEarlierList.uncounted(list)));
+    return lots;
+  }
+
+  /** Lots whose trunks the lists do not state. */
+  Set<String> unmeasured() {
+    Set<String> lots = new LinkedHashSet<>();
+    lists.forEach(list -> lots.addAll(OwnEarlierList.unmeasured(list)));
+    return lots;
+  }
+
   /** The lists as read, for the report. */
   OwnReport report() {
     return new OwnReport(lists, usual, fills);

@@ -1,17 +1,22 @@
 package growingon.load;
 
+import growingon.load.EarlierLists.Dated;
 import growingon.load.cell.As;
 import growingon.load.cell.Cell;
 import growingon.load.cell.Findings;
 import growingon.load.cell.Names;
 import growingon.load.cell.Range;
 import growingon.load.cell.Row;
+import growingon.load.cell.Texts;
+import growingon.load.own.OwnWords;
 import growingon.load.source.JsonObject;
 import growingon.load.source.JsonShape;
 import growingon.load.source.Table;
 import growingon.load.table.DaybookLots;
 import growingon.load.table.Defined;
 import growingon.load.table.Definitions;
+import growingon.load.table.LotChecks;
+import growingon.load.table.ReceiptsTable;
 import growingon.load.table.RecordsTable;
 import growingon.load.table.SpeciesShape;
 import growingon.load.table.SpeciesTable;
@@ -20,10 +25,10 @@ import growingon.nursery.Lot;
 import growingon.nursery.Offer;
 import growingon.nursery.PastRecords;
 import growingon.nursery.Reading;
+import growingon.nursery.Receipt;
 import growingon.nursery.StockList;
 import growingon.problem.Where;
-import java.nio.file.Files;
-import java.nio.file.Path;
+import growingon.problem.advice.ListAdvice;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -35,33 +40,166 @@ import java.util.Optional;
 
 /** What was written down of a nursery's past: earlier lists, readings, numbers measured. */
 final class PastReader {
+  /** What the list among the nursery's tables is called. */
+  private static final String TODAY = "stock";
+
+  /** Kind of own words that say how a lot is called now. */
+  private static final String LOT = "lot";
+
   private final Definitions known;
-  private final StockTable.Sheet stock;
-  private final EarlierLists earlier;
+  private final boolean isAsked;
+  private final Findings findings;
   private final List<StockList> lists = new ArrayList<>();
   private final Map<Where, Integer> measured = new HashMap<>();
   private final Map<String, Map<String, Double>> priors = new HashMap<>();
+  private final Map<String, Map<String, Double>> priorSures = new HashMap<>();
+  private final Map<String, String> called = new HashMap<>();
   private List<Reading> readings = List.of();
+  private List<Receipt> receipts = List.of();
 
-  PastReader(Definitions known, StockTable.Sheet stock, Findings findings) {
+  /**
+   * Reads of a past.
+   *
+   * @param isAsked whether anybody asks for it; else only the list that the plan begins with is
+   *     read
+   */
+  PastReader(Definitions known, boolean isAsked, Findings findings) {
     this.known = known;
-    this.stock = stock;
-    this.earlier = new EarlierLists(known, findings);
+    this.isAsked = isAsked;
+    this.findings = findings;
   }
 
-  /** Reads the lists of a nursery, today's among them. */
-  void readLists(Path nursery) {
-    if (Files.isDirectory(nursery)) {
-      lists.addAll(earlier.read(nursery));
+  /**
+   * Reads the stock list that the plan begins with. That is today's; where today's was counted
+   * after the plan's first month, it is the last earlier one that was not, and today's is a count.
+   *
+   * @param today the stock list among the nursery's tables
+   * @param sources where the past is written down; empty if nowhere
+   * @param checks of the plan's lots
+   */
+  StockTable.Sheet readLists(
+      Optional<Table> today, Optional<PastSources> sources, LotChecks checks) {
+    Optional<Dated> later = later(today);
+    List<Dated> dated =
+        sources
+            .filter(any -> isAsked || later.isPresent())
+            .map(found -> new EarlierLists(found, findings).find())
+            .orElse(List.of());
+    Optional<Dated> start =
+        later.flatMap(
+            any ->
+                dated.stream()
+                    .filter(list -> !list.month().isAfter(known.horizon().firstMonth()))
+                    .reduce((older, newer) -> newer));
+    StockTable.Sheet stock =
+        start.isPresent()
+            ? readFrom(start.get(), dated, later.orElseThrow(), today.orElseThrow())
+            : readAsToday(today, dated, sources, checks);
+    sources.ifPresent(found -> callAlike(stock.lots().names(), found.words()));
+    return stock;
+  }
+
+  private StockTable.Sheet readAsToday(
+      Optional<Table> today, List<Dated> dated, Optional<PastSources> sources, LotChecks checks) {
+    StockTable.Sheet stock = StockTable.readSheet(today, known, checks);
+    if (isAsked) {
+      dated.forEach(list -> add(list.read(known, stock), list.name(), list.month()));
+      StockTable.Sheet counted =
+          sources.map(found -> stock.besides(found.uncounted(), found.unmeasured())).orElse(stock);
+      lastCounted(stock).ifPresent(last -> add(counted, TODAY, last));
     }
-    Optional<YearMonth> month =
-        stock.lots().values().values().stream().map(Lot::counted).max(Comparator.naturalOrder());
-    month.ifPresent(last -> lists.add(stock.list("stock", last)));
+    return stock;
+  }
+
+  private StockTable.Sheet readFrom(Dated start, List<Dated> dated, Dated later, Table today) {
+    findings.add(
+        ListAdvice.beginsWithEarlier(
+            Where.file(start.name()), known.horizon().firstMonth(), later.month()));
+    StockTable.Sheet now = StockTable.Sheet.none();
+    if (isAsked || start.isOwn()) {
+      now = later.readWhole(known, now);
+    } else {
+      RecordsTable.leave(Optional.of(today));
+    }
+    StockTable.Sheet stock = start.readWhole(known, now);
+    add(stock, start.name(), start.month());
+    if (isAsked) {
+      for (Dated list : dated) {
+        if (!list.equals(start)) {
+          add(list.read(known, now), list.name(), list.month());
+        }
+      }
+      add(now, TODAY, later.month());
+    }
+    return stock;
+  }
+
+  /** Today's list, if it was counted after the plan's first month. */
+  private Optional<Dated> later(Optional<Table> today) {
+    return today
+        .filter(Table::isReadable)
+        .flatMap(StockTable::lastCounted)
+        .filter(month -> month.isAfter(known.horizon().firstMonth()))
+        .map(month -> Dated.ours(TODAY, today.get(), month, month));
+  }
+
+  private void add(StockTable.Sheet sheet, String name, YearMonth month) {
+    lists.add(sheet.list(name, month));
+  }
+
+  private static Optional<YearMonth> lastCounted(StockTable.Sheet stock) {
+    return stock.lots().values().values().stream().map(Lot::counted).max(Comparator.naturalOrder());
+  }
+
+  /**
+   * Calls lots by the names that the plan has for them: as own words say, and case and spaces make
+   * no other lot.
+   */
+  private void callAlike(Names planned, OwnWords words) {
+    planned.all().forEach(name -> words.find(LOT, name).ifPresent(said -> call(said, name)));
+    lists.replaceAll(
+        list ->
+            new StockList(
+                list.name(),
+                list.month(),
+                list.rows().stream().map(row -> calledAlike(row, planned, words)).toList()));
+  }
+
+  private void call(String said, String name) {
+    called.putIfAbsent(Texts.key(said), name);
+  }
+
+  private StockList.Row calledAlike(StockList.Row row, Names planned, OwnWords words) {
+    Lot lot = row.lot();
+    String said = words.find(LOT, lot.name()).orElse(lot.name());
+    String name =
+        planned.find(said).orElseGet(() -> called.computeIfAbsent(Texts.key(said), key -> said));
+    if (name.equals(lot.name())) {
+      return row;
+    }
+    call(lot.name(), name);
+    return new StockList.Row(
+        lot.as(name, lot.papers()), row.isCounted(), row.isMeasured(), row.measured(), row.where());
+  }
+
+  /** Lots of all lists. */
+  List<Lot> lots() {
+    return lists.stream().flatMap(list -> list.rows().stream()).map(StockList.Row::lot).toList();
+  }
+
+  /** Reads what a till or the bookkeeping has of sales, where anybody asks for the past. */
+  void readReceipts(Optional<Table> table, DaybookLots lots, LocalDate today) {
+    if (isAsked) {
+      receipts = ReceiptsTable.read(table, known, lots, today, findings);
+    } else {
+      RecordsTable.leave(table);
+    }
   }
 
   /** Makes the lots of earlier lists known to the daybook. */
   void tell(DaybookLots lots) {
     lists.forEach(list -> list.rows().forEach(row -> lots.addEarlier(row.lot())));
+    called.forEach(lots::alsoCalled);
   }
 
   /** Takes down how many trunks the mean of a row of the daybook is of. */
@@ -69,14 +207,9 @@ final class PastReader {
     return measured;
   }
 
-  /**
-   * Reads the table of readings.
-   *
-   * @param learns whether anything is to be learnt from it
-   */
-  void readRecords(
-      Optional<Table> table, boolean learns, Names lots, Defined<Offer> offers, LocalDate today) {
-    if (!learns) {
+  /** Reads the table of readings. */
+  void readRecords(Optional<Table> table, Names lots, Defined<Offer> offers, LocalDate today) {
+    if (!isAsked) {
       RecordsTable.leave(table);
       return;
     }
@@ -88,40 +221,69 @@ final class PastReader {
   }
 
   /** Reads what was assumed before anything was learnt, as fit has written it down. */
-  void readPriors(Optional<JsonObject> json, Findings findings) {
+  void readPriors(Optional<Table> table, Optional<JsonObject> json) {
+    if (!isAsked) {
+      return;
+    }
+    table.ifPresent(found -> found.rows().forEach(this::priorsOf));
     Cell.Field all =
         json.map(file -> file.fields().fields().get(SpeciesShape.SPECIES)).orElse(null);
     if (all == null || !(all.value() instanceof Cell.Fields entries)) {
       return;
     }
+    Where file = json.orElseThrow().where();
     entries
         .fields()
         .forEach(
             (typed, entry) ->
-                known
-                    .species()
-                    .names()
-                    .find(typed)
-                    .ifPresent(name -> prior(name, entry, json.orElseThrow().where(), findings)));
+                known.species().names().find(typed).ifPresent(name -> priorsOf(name, entry, file)));
   }
 
-  private void prior(String species, Cell.Field entry, Where file, Findings findings) {
-    if (!(entry.value() instanceof Cell.Fields keys)) {
-      return;
+  /** Columns that begin so are written by fit. */
+  private void priorsOf(Row row) {
+    Optional<String> species =
+        known.species().names().find(row.cell(SpeciesTable.FORMAT.name()).shown());
+    for (String heading : species.isEmpty() ? List.<String>of() : row.headings()) {
+      boolean isSure = heading.startsWith(SpeciesTable.PRIOR_SURE);
+      if (isSure || heading.startsWith(SpeciesTable.PRIOR)) {
+        String key =
+            SpeciesTable.keyOf(
+                heading.substring(
+                    (isSure ? SpeciesTable.PRIOR_SURE : SpeciesTable.PRIOR).length()));
+        row.find(heading, As.number(Range.FROM_ZERO))
+            .ifPresent(
+                value ->
+                    (isSure ? priorSures : priors)
+                        .computeIfAbsent(species.get(), each -> new HashMap<>())
+                        .put(key, value));
+      }
     }
-    Cell.Field prior = keys.fields().get(SpeciesShape.Entry.PRIOR);
-    if (prior == null || !(prior.value() instanceof Cell.Fields values)) {
-      return;
+  }
+
+  private void priorsOf(String species, Cell.Field entry, Where file) {
+    if (entry.value() instanceof Cell.Fields keys) {
+      numbers(species, keys, SpeciesShape.Entry.PRIOR, file)
+          .ifPresent(found -> priors.put(species, found));
+      numbers(species, keys, SpeciesShape.Entry.PRIOR_SURE, file)
+          .ifPresent(found -> priorSures.put(species, found));
+    }
+  }
+
+  private Optional<Map<String, Double>> numbers(
+      String species, Cell.Fields keys, String key, Where file) {
+    Cell.Field written = keys.fields().get(key);
+    if (written == null || !(written.value() instanceof Cell.Fields values)) {
+      return Optional.empty();
     }
     Row row = JsonShape.row(SpeciesTable.FORMAT.name(), values, species, file, findings);
     Map<String, Double> found = new HashMap<>();
-    for (String key : row.headings()) {
-      row.find(key, As.number(Range.FROM_ZERO)).ifPresent(value -> found.put(key, value));
+    for (String each : row.headings()) {
+      row.find(each, As.number(Range.FROM_ZERO)).ifPresent(value -> found.put(each, value));
     }
-    priors.put(species, found);
+    return Optional.of(found);
   }
 
   PastRecords records() {
-    return new PastRecords(lists, readings, measured, priors);
+    return new PastRecords(lists, readings, measured, priors, priorSures, receipts);
   }
 }

@@ -24,6 +24,7 @@ import growingon.load.table.OtherCashTable;
 import growingon.load.table.PlacesTable;
 import growingon.load.table.PotsTable;
 import growingon.load.table.QualitiesTable;
+import growingon.load.table.ReceiptsTable;
 import growingon.load.table.RecordsTable;
 import growingon.load.table.RoutesTable;
 import growingon.load.table.SpeciesTable;
@@ -59,6 +60,7 @@ final class Tables {
           OtherCashTable.FORMAT,
           DaybookTable.FORMAT,
           RecordsTable.FORMAT,
+          ReceiptsTable.FORMAT,
           SettingsReader.FORMAT,
           QuickSheet.FORMAT);
 

@@ -70,6 +70,11 @@ public record Inputs(
     return new Inputs(changed, offers, assumptions, stockRows, reportFolder, daybook, quick, own);
   }
 
+  /** The same inputs with other lots, and with more written down of what happened. */
+  public Inputs withRecords(Scenario other, List<DaybookLine> lines) {
+    return new Inputs(other, offers, assumptions, stockRows, reportFolder, lines, quick, own);
+  }
+
   /** The same inputs, whose stock comes from a list of the grower's own. */
   public Inputs withOwn(OwnReading reading) {
     return new Inputs(

@@ -119,7 +119,13 @@ public final class LotHistory implements Recorder {
     grown.put(month, how);
   }
 
-  void beforeCount(int month, BeforeCount how) {
+  @Override
+  public boolean asksForCounts() {
+    return true;
+  }
+
+  @Override
+  public void beforeCount(int month, BeforeCount how) {
     beforeCounts.put(month, how);
   }
 

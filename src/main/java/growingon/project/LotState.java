@@ -243,8 +243,8 @@ final class LotState {
 
   /** Notes how it stands just before a count is taken. */
   void noteBeforeCount(int month) {
-    if (history != null) {
-      history.beforeCount(month, plants.beforeCount());
+    if (to.asksForCounts()) {
+      to.beforeCount(month, plants.beforeCount());
     }
   }
 

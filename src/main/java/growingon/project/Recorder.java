@@ -56,6 +56,14 @@ public interface Recorder {
   /** A month is over; so many plants are alive. */
   default void monthOver(int month, double living) {}
 
+  /** Whether it wants to know how the plants are just before they are counted. */
+  default boolean asksForCounts() {
+    return false;
+  }
+
+  /** How the plants are just before they are counted in a month. */
+  default void beforeCount(int month, BeforeCount how) {}
+
   /** Whether it wants to know the mean trunk at every month's end, which costs time. */
   default boolean asksForTrunks() {
     return false;

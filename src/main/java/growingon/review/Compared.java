@@ -76,7 +76,7 @@ public record Compared(
   }
 
   /** Both together; what the draws say of two figures does not add up. */
-  Compared plus(Compared other) {
+  public Compared plus(Compared other) {
     return new Compared(
         planned + other.planned,
         real + other.real,

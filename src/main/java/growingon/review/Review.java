@@ -1,10 +1,14 @@
 package growingon.review;
 
 import growingon.nursery.Inputs;
+import growingon.nursery.PastRecords;
 import growingon.problem.Problem;
+import growingon.review.book.GonePriced;
 import growingon.review.book.Loss;
+import growingon.review.book.SharedReceipt;
 import growingon.review.book.Suspicion;
 import growingon.review.book.Trace;
+import growingon.review.book.WrittenDown;
 import growingon.review.bought.BoughtReview;
 import growingon.review.bought.GambleKind;
 import growingon.review.kept.KeptPlan;
@@ -23,8 +27,7 @@ import java.util.Optional;
  * @param lastDate the last day that the daybook speaks of; empty if it says nothing
  * @param keptName name of the kept plan that it is compared with; empty if there is none and the
  *     plan is used as the files give it now
- * @param lines lines of the daybook up to then
- * @param counts counts among them
+ * @param sources what it rests on
  * @param lots each lot, those split off by the daybook after the one they came from
  * @param nursery all lots together
  * @param ofNoLot what no lot cost, of which the accounts of lots know nothing
@@ -34,6 +37,8 @@ import java.util.Optional;
  * @param losses losses by reason and lot, largest first
  * @param suspicions lines that may have to be notified, by date
  * @param traces where the plants of each passport are
+ * @param gone plants that counts did not find and of which no line says what became of them
+ * @param receipts what each receipt was taken for, in order of time
  * @param faults what is wrong in the records, each with its row
  */
 public record Review(
@@ -42,8 +47,7 @@ public record Review(
     YearMonth through,
     Optional<LocalDate> lastDate,
     Optional<String> keptName,
-    int lines,
-    int counts,
+    Sources sources,
     List<LotReview> lots,
     Together nursery,
     OfNoLot ofNoLot,
@@ -53,7 +57,29 @@ public record Review(
     List<Loss> losses,
     List<Suspicion> suspicions,
     List<Trace> traces,
+    List<GonePriced> gone,
+    List<SharedReceipt> receipts,
     List<Problem> faults) {
+  /**
+   * What a review rests on.
+   *
+   * @param lines lines of the daybook up to then
+   * @param counts counts among them
+   * @param lists months of the stock lists: the first is what the plan begins with, the others are
+   *     counts; at most one where nobody kept a later one
+   * @param receipts rows of receipts
+   */
+  public record Sources(int lines, int counts, List<YearMonth> lists, int receipts) {
+    public Sources {
+      lists = List.copyOf(lists);
+    }
+
+    /** Whether nothing but the daybook speaks. */
+    public boolean isDaybookAlone() {
+      return lists.size() < 2 && receipts == 0;
+    }
+  }
+
   /**
    * All lots together.
    *
@@ -80,6 +106,13 @@ public record Review(
    */
   public record OfNoLot(Compared cost, double hours) {}
 
+  /** Whether there is anything to look back on: a line, a later stock list or a receipt. */
+  public static boolean canLookBack(Inputs inputs, PastRecords past, YearMonth today) {
+    return !inputs.daybook().isEmpty()
+        || !past.receipts().isEmpty()
+        || WrittenDown.of(inputs, past, today).listMonths().size() > 1;
+  }
+
   /**
    * Reviews a plan.
    *
@@ -98,7 +131,16 @@ public record Review(
    * @param threads how many threads draw what may still happen
    */
   public static Review of(Inputs inputs, YearMonth today, Optional<KeptPlan> kept, int threads) {
-    return new Reviewing(inputs, today, kept, threads).review();
+    return of(inputs, PastRecords.NONE, today, kept, threads);
+  }
+
+  /**
+   * The same with what is written down beside the daybook: stock lists of different months, of
+   * which each after the one that the plan begins with is a count, and receipts.
+   */
+  public static Review of(
+      Inputs inputs, PastRecords past, YearMonth today, Optional<KeptPlan> kept, int threads) {
+    return new Reviewing(inputs, past, today, kept, threads).review();
   }
 
   public Review {
@@ -109,6 +151,8 @@ public record Review(
     losses = List.copyOf(losses);
     suspicions = List.copyOf(suspicions);
     traces = List.copyOf(traces);
+    gone = List.copyOf(gone);
+    receipts = List.copyOf(receipts);
     faults = List.copyOf(faults);
   }
 }

@@ -7,6 +7,7 @@ import growingon.nursery.Grade;
 import growingon.nursery.Horizon;
 import growingon.nursery.Inputs;
 import growingon.nursery.OtherCash;
+import growingon.nursery.PastRecords;
 import growingon.nursery.Scenario;
 import growingon.problem.Problem;
 import growingon.problem.advice.DaybookAdvice;
@@ -17,8 +18,11 @@ import growingon.project.Projection;
 import growingon.project.Projector;
 import growingon.review.book.Bookkeeping;
 import growingon.review.book.Freezing;
+import growingon.review.book.GonePriced;
 import growingon.review.book.Records;
+import growingon.review.book.SharedReceipt;
 import growingon.review.book.Standing;
+import growingon.review.book.WrittenDown;
 import growingon.review.bought.Ahead;
 import growingon.review.bought.BoughtReview;
 import growingon.review.bought.BoughtReviewed;
@@ -40,6 +44,8 @@ final class Reviewing {
    */
   private static final double THICKER_THAN_THICKEST = 1.25;
 
+  private final Inputs given;
+  private final WrittenDown written;
   private final Inputs inputs;
   private final YearMonth today;
   private final Optional<KeptPlan> kept;
@@ -47,24 +53,27 @@ final class Reviewing {
   private final Bookkeeping daybook;
   private final Horizon horizon;
 
-  Reviewing(Inputs inputs, YearMonth today, Optional<KeptPlan> kept, int threads) {
+  Reviewing(Inputs given, PastRecords past, YearMonth today, Optional<KeptPlan> kept, int threads) {
     this.threads = threads;
-    this.inputs = inputs;
+    this.given = given;
+    this.written = WrittenDown.of(given, past, today);
+    this.inputs = written.inputs();
     this.today = today;
     this.kept = kept;
-    this.daybook = Bookkeeping.of(inputs, today);
+    this.daybook = written.bookkeeping();
     this.horizon = inputs.scenario().horizon();
   }
 
   Review review() {
-    KeptPlan planned = kept.orElseGet(() -> Freezing.freezeLine(inputs));
+    KeptPlan planned = kept.orElseGet(() -> Freezing.freezeLine(given));
     Expected expected = new Expected(planned, horizon);
     Scenario asItIs = inputs.scenario().withLots(daybook.lots());
     Facts known = daybook.facts(expected);
     Projection now = Projector.project(asItIs, known);
     Standing standing = new Standing(daybook, Accounts.of(now));
     List<LotReview> lots = new LotsReviewed(standing, expected).lots();
-    List<BoughtReview> bought = bought(standing, expected, asItIs, known);
+    List<GonePriced> gone = GonePriced.of(inputs, today, daybook, standing, expected);
+    List<BoughtReview> bought = bought(standing, expected, asItIs, known, gone);
     Records records = new Records(daybook, standing);
     return new Review(
         today,
@@ -72,8 +81,7 @@ final class Reviewing {
         horizon.month(daybook.through()),
         daybook.lastDate(),
         kept.map(KeptPlan::name),
-        daybook.lines().size(),
-        (int) daybook.lines().stream().filter(line -> line.what() == What.COUNTED).count(),
+        sources(),
         lots,
         LotsReviewed.together(lots, expected, daybook.through()),
         ofNoLot(),
@@ -83,7 +91,18 @@ final class Reviewing {
         records.losses(),
         records.suspicions(),
         records.traces(),
+        gone,
+        written.receipts(),
         faults(now));
+  }
+
+  private Review.Sources sources() {
+    List<DaybookLine> own = written.ownLines();
+    return new Review.Sources(
+        own.size(),
+        (int) own.stream().filter(line -> line.what() == What.COUNTED).count(),
+        written.listMonths(),
+        (int) written.receipts().stream().map(SharedReceipt::receipt).distinct().count());
   }
 
   private Review.OfNoLot ofNoLot() {
@@ -105,11 +124,11 @@ final class Reviewing {
   }
 
   private List<BoughtReview> bought(
-      Standing standing, Expected expected, Scenario asItIs, Facts known) {
+      Standing standing, Expected expected, Scenario asItIs, Facts known, List<GonePriced> gone) {
     boolean hasBought = asItIs.lots().stream().anyMatch(lot -> lot.purchase().isPresent());
     Scenario drawn = hasBought ? asItIs : asItIs.withPlan(asItIs.plan().withDraws(0));
     Ahead ahead = Ahead.of(drawn, known, daybook.through(), threads);
-    return new BoughtReviewed(standing, expected, ahead).bought();
+    return new BoughtReviewed(standing, expected, ahead, gone).bought();
   }
 
   private List<Judged> judged(
@@ -125,7 +144,8 @@ final class Reviewing {
   private List<Problem> faults(Projection now) {
     Map<String, LotHistory> histories = new HashMap<>();
     now.lots().forEach(history -> histories.put(history.lot().name(), history));
-    List<Problem> faults = new ArrayList<>(daybook.faults());
+    List<Problem> faults = new ArrayList<>(written.problems());
+    faults.addAll(daybook.faults());
     for (Bookkeeping.Graded graded : daybook.graded()) {
       LotHistory history = histories.get(graded.line().lot());
       if (graded.month() >= history.start()) {

@@ -27,6 +27,7 @@ final class StarterBook {
           "offers",
           "daybook",
           "records",
+          "receipts",
           "species",
           "grades",
           "demand",

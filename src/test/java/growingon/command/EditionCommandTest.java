@@ -239,7 +239,7 @@ class EditionCommandTest {
   void customer_seesPricesOnlyIfAsked_inNumbersOfFive() throws IOException {
     String without = availability("--for", "customer");
     String with = availability("--for", "customer", "--with-prices");
-    String columns = "species,grade,size,litres,quality,now,more,from";
+    String columns = "species,grade,size,litres,quality,now,first_in,more,from";
     assertThat(without).contains(columns + ",wanted\r\n");
     assertThat(with).contains(columns + ",list_price,wanted\r\n");
     List<String> lines = without.lines().skip(2).toList();
@@ -247,10 +247,10 @@ class EditionCommandTest {
     for (String line : lines) {
       List<String> cells = List.of(line.split(",", -1));
       int now = cells.get(5).isEmpty() ? 0 : Integer.parseInt(cells.get(5));
-      int more = cells.get(6).isEmpty() ? 0 : Integer.parseInt(cells.get(6));
+      int more = cells.get(7).isEmpty() ? 0 : Integer.parseInt(cells.get(7));
       assertThat(now % 5 + more % 5).as(line).isZero();
       assertThat(now + more).as(line).isPositive();
-      assertThat(cells.get(7).isEmpty()).as(line).isEqualTo(more == 0);
+      assertThat(cells.get(8).isEmpty()).as(line).isEqualTo(more == 0);
     }
   }
 

@@ -4,8 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import growingon.write.Browser;
+import java.io.File;
 import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -18,6 +23,7 @@ class PrintedEditionTest {
   @BeforeAll
   static void needsChromium() {
     assumeTrue(Browser.program().isPresent(), "skipped: there is no Chromium on the path");
+    assumeTrue(isOnPath("pdftotext"), "skipped: there is no pdftotext on the path");
   }
 
   /**
@@ -30,6 +36,11 @@ class PrintedEditionTest {
     "3, 6, plan plans/with-the-field-lot.json --draws 0 --for bank",
     "3, 7, plan plans/with-the-field-lot.json --draws 0 --for partner",
     "3, 7, review plans/two-seasons-on.json",
+    "2, 6, review plans/without-a-daybook.json",
+    "1, 4, review plans/two-seasons-on.json --for bank",
+    "1, 5, review plans/two-seasons-on.json --for partner",
+    "1, 4, compare plans/as-it-stands.json plans/with-the-field-lot.json --draws 0 --for bank",
+    "5, 12, plan plans/with-the-field-lot.json --draws 100",
     "1, 5, compare plans/as-it-stands.json plans/with-the-field-lot.json --draws 0"
   })
   void page_asItOpens_printsToFewPages_noneOfThemEmpty(int least, int most, String words)
@@ -42,7 +53,9 @@ class PrintedEditionTest {
     try {
       browser.open(out.resolve("report.html"), 1280);
       browser.media("print");
-      String pdf = new String(browser.print(), StandardCharsets.ISO_8859_1);
+      byte[] printed = browser.print();
+      String pdf = new String(printed, StandardCharsets.ISO_8859_1);
+      assertThat(emptyPages(printed)).as("pages without a word").isEmpty();
       assertThat(pdf.split("/Type /Page\\b(?!s)", -1).length - 1).isBetween(least, most);
       assertThat(
               browser
@@ -53,8 +66,35 @@ class PrintedEditionTest {
                   .asInt())
           .as("charts that are cut")
           .isZero();
+      assertThat(
+              browser
+                  .value(
+                      "Array.from(document.querySelectorAll('thead')).filter(h =>"
+                          + " getComputedStyle(h).display != 'table-header-group').length")
+                  .asInt())
+          .as("tables whose headings are not repeated on the next page")
+          .isZero();
     } finally {
       browser.close();
     }
+  }
+
+  private static boolean isOnPath(String program) {
+    return Stream.of(System.getenv("PATH").split(File.pathSeparator))
+        .anyMatch(folder -> Files.isExecutable(Path.of(folder, program)));
+  }
+
+  /** Numbers of the pages without a word, as pdftotext reads them. */
+  private List<Integer> emptyPages(byte[] pdf) throws Exception {
+    Path file = Files.write(temporary.resolve("printed.pdf"), pdf);
+    Path text = temporary.resolve("printed.txt");
+    Process reading =
+        new ProcessBuilder("pdftotext", file.toString(), text.toString()).inheritIO().start();
+    assertThat(reading.waitFor()).isZero();
+    String[] pages = Files.readString(text).split("\f");
+    return IntStream.range(0, pages.length)
+        .filter(page -> pages[page].isBlank())
+        .mapToObj(page -> page + 1)
+        .toList();
   }
 }

@@ -188,9 +188,10 @@ class ReviewCommandTest {
         .contains(
             "error: "
                 + plan
-                + ": there is no daybook, or nothing in it, so there is nothing to review; add a"
-                + " sheet or file daybook with a line for each happening, such as a count sheet"
-                + " filled in")
+                + ": there is no daybook, no later stock list and no receipts, so there is nothing to"
+                + " review; put the stock list that the plan began with into the folder earlier and"
+                + " keep today's as stock, or add a daybook, such as a count sheet filled in, or a"
+                + " table receipts")
         .endsWith("Nothing was written; put the errors right first.\n");
     assertThat(folder.resolve("r")).doesNotExist();
   }

@@ -8,11 +8,15 @@ import growingon.load.Loader;
 import growingon.nursery.DaybookLine;
 import growingon.nursery.DaybookLine.What;
 import growingon.nursery.Inputs;
+import growingon.nursery.Scenario;
 import growingon.nursery.StockList;
 import growingon.problem.Where;
 import growingon.project.BeforeCount;
+import growingon.project.LotHistory;
+import growingon.project.Projector;
 import growingon.review.LotReview;
 import growingon.review.Review;
+import growingon.review.book.Bookkeeping;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -103,5 +107,28 @@ class SameLawAsReviewTest {
       }
     }
     assertThat(compared).isGreaterThan(3);
+  }
+
+  /** The quick run that a fit asks again and again is the run with all particulars. */
+  @Test
+  void counts_ofTheQuickRun_areThoseOfTheHistories_toTheLastDigit() {
+    Inputs inputs =
+        Loader.load(
+                Path.of("plans", "two-seasons-on.json"),
+                new LoadOptions(LocalDate.of(2024, 11, 20)))
+            .value()
+            .orElseThrow();
+    Bookkeeping daybook = Bookkeeping.of(inputs, TODAY);
+    Scenario scenario = inputs.scenario().withLots(daybook.lots());
+    Map<String, Map<Integer, BeforeCount>> quick = Projector.countsKnown(scenario, daybook.facts());
+    int compared = 0;
+    for (LotHistory lot : Projector.projectKnown(scenario, daybook.facts()).lots()) {
+      for (int month = 0; month < lot.months(); month++) {
+        Optional<BeforeCount> full = lot.beforeCount(month);
+        assertThat(Optional.ofNullable(quick.get(lot.lot().name()).get(month))).isEqualTo(full);
+        compared += full.isPresent() ? 1 : 0;
+      }
+    }
+    assertThat(compared).isGreaterThan(10);
   }
 }

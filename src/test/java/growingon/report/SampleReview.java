@@ -77,8 +77,7 @@ public final class SampleReview {
         THROUGH,
         Optional.of(LocalDate.of(2027, 10, 28)),
         kept,
-        212,
-        14,
+        new Review.Sources(212, 14, List.of(), 0),
         lots,
         new Review.Together(
             real(150, 141),
@@ -99,6 +98,8 @@ public final class SampleReview {
             new Loss("", "Larch", "Hill Farm Plants", "tall larch", What.LOST, 2, 1, false)),
         suspicions,
         List.of(trace()),
+        List.of(),
+        List.of(),
         faults);
   }
 
@@ -241,6 +242,7 @@ public final class SampleReview {
             new CauseStep(Cause.COST, CauseStep.Factor.COSTS, 200, 240),
             new CauseStep(Cause.HOURS, CauseStep.Factor.COST_OF_HOURS, 112.5, 100),
             new CauseStep(Cause.LOSSES, CauseStep.Factor.LIVING, 40, 28),
+            new CauseStep(Cause.NO_LINE, CauseStep.Factor.LIVING, 28, 28),
             new CauseStep(Cause.QUALITY, CauseStep.Factor.MONEY_OF_A_PLANT, 25.842, 24),
             new CauseStep(Cause.GROWTH, CauseStep.Factor.MONEY_OF_A_PLANT, 24, 25),
             new CauseStep(Cause.GRADE_SOLD, CauseStep.Factor.MONEY_OF_A_PLANT, 25, 23.5),
@@ -278,6 +280,7 @@ public final class SampleReview {
         even,
         verdict,
         steps,
+        BoughtReview.Missing.NONE,
         new BoughtReview.Money(money(-175, 12), money(-175, 5), ranges()));
   }
 

@@ -349,7 +349,7 @@ class ReviewTest {
   void lineOfALaterMonth_isNotKnownYet() {
     Review review =
         review(twoHundred(), new Diary().on("2028-07-01", "liners", SOLD, 10).amount(100));
-    assertThat(review.lines()).isZero();
+    assertThat(review.sources().lines()).isZero();
     assertThat(lot(review, "liners").isRecorded()).isFalse();
   }
 

@@ -76,6 +76,11 @@ public final class Months {
         .orElseThrow(() -> new CellFault(where -> ValueAdvice.notAMonth(where, text)));
   }
 
+  /** Whether a text is a month with its year and without a day. */
+  public static boolean isMonthAlone(String text) {
+    return text.length() <= LONGEST && withoutDay(text).isPresent();
+  }
+
   /**
    * A date with its day.
    *

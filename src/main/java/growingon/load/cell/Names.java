@@ -101,6 +101,11 @@ public final class Names {
     return spellings.putIfAbsent(Texts.key(name), name) == null;
   }
 
+  /** Takes another name for one that is defined; a name that is there already keeps its meaning. */
+  public void addOther(String other, String name) {
+    spellings.putIfAbsent(Texts.key(other), name);
+  }
+
   public boolean contains(String name) {
     return spellings.containsKey(Texts.key(name));
   }

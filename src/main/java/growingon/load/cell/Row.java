@@ -217,6 +217,27 @@ public final class Row {
     }
   }
 
+  /** The same, but nothing is said of a value that cannot be read: it will be read again. */
+  public <T> Optional<T> peek(String heading, As<T> as) {
+    Cell cell = cell(heading);
+    if (cell.isEmpty() || cell instanceof Cell.Broken) {
+      return Optional.empty();
+    }
+    try {
+      return Optional.of(as.reader().read(cell, new UnheardSpot(heading, style)));
+    } catch (CellFault fault) {
+      return Optional.empty();
+    }
+  }
+
+  /** A cell of which nothing is said. */
+  private record UnheardSpot(String heading, NumberStyle style) implements Spot {
+    @Override
+    public void remark(Function<Where, Problem> problem) {
+      // It will be said when the cell is read.
+    }
+  }
+
   private FilledSpot readable(Cell cell, String heading) {
     if (cell instanceof Cell.Broken broken) {
       throw new CellFault(broken.problem());

@@ -40,6 +40,11 @@ public final class ListReader {
     return sheets.stream().anyMatch(sheet -> HeadingRow.find(sheet, OwnWords.NONE).isPresent());
   }
 
+  /** The month that a title or the name of a file names with its year. */
+  public static Optional<YearMonth> monthIn(String title) {
+    return title.isBlank() ? Optional.empty() : Titles.month(SheetCell.of(title));
+  }
+
   private ListRead read(String file, List<Sheet> sheets) {
     List<SheetRead> reads = sheets.stream().map(sheet -> new SheetRead(sheet, own, site)).toList();
     Editions.passOver(reads, notices, questions);

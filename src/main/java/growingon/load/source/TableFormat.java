@@ -16,6 +16,8 @@ import java.util.stream.Stream;
  * @param optional headings that may be there
  * @param prefix beginning of headings of which there may be any number, such as "mm a year " before
  *     a growing condition; empty if there are none
+ * @param written beginnings of headings that are understood and not offered to whoever lays a table
+ *     out
  * @param subject headings whose values say what a row is of
  * @param spellings heading by each way to write it, as {@link Texts#headingKey} gives it
  */
@@ -24,6 +26,7 @@ public record TableFormat(
     List<String> needed,
     List<String> optional,
     String prefix,
+    List<String> written,
     List<String> subject,
     Map<String, String> spellings) {
   /** No heading is longer. */
@@ -32,6 +35,7 @@ public record TableFormat(
   public TableFormat {
     needed = List.copyOf(needed);
     optional = List.copyOf(optional);
+    written = List.copyOf(written);
     subject = List.copyOf(subject);
     Map<String, String> all = new HashMap<>(spellings);
     Stream.concat(needed.stream(), optional.stream())
@@ -41,19 +45,25 @@ public record TableFormat(
 
   /** A table with the headings that it needs; the first says what a row is of. */
   public static TableFormat of(String name, String... needed) {
-    return new TableFormat(name, List.of(needed), List.of(), "", List.of(needed[0]), Map.of());
+    return new TableFormat(
+        name, List.of(needed), List.of(), "", List.of(), List.of(needed[0]), Map.of());
   }
 
   public TableFormat with(String... more) {
-    return new TableFormat(name, needed, List.of(more), prefix, subject, spellings);
+    return new TableFormat(name, needed, List.of(more), prefix, written, subject, spellings);
   }
 
   public TableFormat withAny(String beginning) {
-    return new TableFormat(name, needed, optional, beginning, subject, spellings);
+    return new TableFormat(name, needed, optional, beginning, written, subject, spellings);
+  }
+
+  /** Takes headings of this beginning, too, of which nobody is told who lays a table out. */
+  public TableFormat withUnoffered(String... beginnings) {
+    return new TableFormat(name, needed, optional, prefix, List.of(beginnings), subject, spellings);
   }
 
   public TableFormat about(String... headings) {
-    return new TableFormat(name, needed, optional, prefix, List.of(headings), spellings);
+    return new TableFormat(name, needed, optional, prefix, written, List.of(headings), spellings);
   }
 
   /** Another way to write a heading. */
@@ -65,7 +75,7 @@ public record TableFormat(
   public TableFormat understanding(Map<String, String> others) {
     Map<String, String> all = new HashMap<>(spellings);
     all.putAll(others);
-    return new TableFormat(name, needed, optional, prefix, subject, all);
+    return new TableFormat(name, needed, optional, prefix, written, subject, all);
   }
 
   public List<String> known() {
@@ -83,9 +93,13 @@ public record TableFormat(
   }
 
   private Optional<String> matching(String key) {
-    if (!prefix.isEmpty() && key.startsWith(prefix) && key.length() > prefix.length()) {
+    if (isOf(prefix, key) || written.stream().anyMatch(each -> isOf(each, key))) {
       return Optional.of(key);
     }
     return Optional.ofNullable(spellings.get(key));
+  }
+
+  private static boolean isOf(String beginning, String key) {
+    return !beginning.isEmpty() && key.startsWith(beginning) && key.length() > beginning.length();
   }
 }

@@ -102,6 +102,11 @@ public final class DaybookLots {
     }
   }
 
+  /** A lot had or has another name too. */
+  public void alsoCalled(String other, String lot) {
+    names.addOther(other, lot);
+  }
+
   /** Names of all of them. */
   public Names names() {
     return names;
@@ -143,6 +148,11 @@ public final class DaybookLots {
     return Optional.ofNullable(starts.get(lot))
         .filter(start -> date.isBefore(start.first))
         .map(Start::shown);
+  }
+
+  /** The species of a lot, where it is known. */
+  Optional<String> species(String lot) {
+    return Optional.ofNullable(species.get(lot));
   }
 
   /** Grades that plants of a lot may have. */

@@ -13,7 +13,6 @@ import growingon.problem.Where;
 import growingon.problem.advice.DaybookAdvice;
 import growingon.problem.advice.FitAdvice;
 import growingon.problem.advice.LotAdvice;
-import growingon.problem.advice.TableAdvice;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -32,7 +31,8 @@ import java.util.OptionalInt;
  * species          as on the sheet species [that of the lot]; needed without a lot
  * condition        growing condition [that of the lot]; needed without a lot
  * date             the day; up to the 15th it is of the beginning of the month, later of its end
- * trunk mm         trunk just above the root flare, or the mean of a sample
+ * trunk mm         trunk just above the root flare, or the mean of a sample; a row without says
+ *                  nothing, which is told
  * girth cm         girth in place of the trunk
  * trunk spread %   of a sample [15]
  * measured         how many trunks a sample is of, or "all" [20, or all where they are fewer]
@@ -127,6 +127,11 @@ public final class RecordsTable {
 
   private Optional<Reading> reading(Row row) {
     row.needs(DATE);
+    if (!row.has(LotCells.TRUNK) && !row.has(TrunkCells.GIRTH)) {
+      row.remark(LotCells.TRUNK, FitAdvice::noTrunkRead);
+      row.accept(() -> row);
+      return Optional.empty();
+    }
     Optional<LocalDate> date = row.find(DATE, As.DATE);
     date.filter(day -> day.isAfter(today))
         .ifPresent(
@@ -175,10 +180,6 @@ public final class RecordsTable {
   private Optional<Double> trunk(Row row, boolean girth) {
     if (girth && row.has(LotCells.TRUNK)) {
       row.fail(LotCells.TRUNK, LotAdvice::trunkTwice);
-      return Optional.empty();
-    }
-    if (!girth && !row.has(LotCells.TRUNK)) {
-      row.fail(LotCells.TRUNK, TableAdvice::missingValue);
       return Optional.empty();
     }
     String heading = girth ? TrunkCells.GIRTH : LotCells.TRUNK;

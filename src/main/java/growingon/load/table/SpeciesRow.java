@@ -174,6 +174,10 @@ final class SpeciesRow {
       double all = row.get(SpeciesTable.GROWTH_SURE, As.sure());
       growth.keySet().forEach(condition -> sure.put(condition, all));
     }
+    for (String condition : growth.keySet()) {
+      row.find(SpeciesTable.GROWTH_SURE + " " + condition, As.sure())
+          .ifPresent(share -> sure.put(condition, share));
+    }
     growth.keySet().stream()
         .filter(condition -> !sure.containsKey(condition))
         .forEach(condition -> lent.growthSure(condition).ifPresent(p -> sure.put(condition, p)));

@@ -131,9 +131,15 @@ public record SpeciesShape(
               value = PRIOR,
               says =
                   "What was assumed before anything was learnt, from which fit starts again: growth and a condition for the rate g, k or r, and what else differs; written by fit [nothing]")
-          Map<String, Double> prior) {
+          Map<String, Double> prior,
+      @Key(
+              value = PRIOR_SURE,
+              says =
+                  "How sure that was, %: growth and a condition, first-year loss % and later loss %; written by fit [as sure as it is now]")
+          Map<String, Double> priorSure) {
     static final String LEARNT_UNTIL = "learnt until";
     public static final String PRIOR = "prior";
+    public static final String PRIOR_SURE = "prior sure %";
     static final String GROWTH = "growth";
     static final String GROWTH_MONTHS = "growth months";
     static final String LOSS_MONTHS = "loss months";

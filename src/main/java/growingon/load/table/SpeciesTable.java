@@ -8,6 +8,7 @@ import growingon.load.cell.Findings;
 import growingon.load.cell.Names;
 import growingon.load.cell.Range;
 import growingon.load.cell.Row;
+import growingon.load.cell.Texts;
 import growingon.load.source.JsonObject;
 import growingon.load.source.JsonShape;
 import growingon.load.source.Table;
@@ -24,6 +25,7 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /**
  * Species with their growth and loss assumptions.
@@ -41,6 +43,7 @@ import java.util.Set;
  *                         "mm a year field" and "mm a year training pot"; at least that of the
  *                         usual condition [needed; from the library]
  * growth sure %           how sure that is, 1 to 100 [the setting assumptions sure %; the library's]
+ * growth sure % CONDITION the same for one growing condition
  * most mm                 trunk at which growth stops, in every condition [none]
  * vigour spread %         between plants [20]
  * year spread %           between years [10]
@@ -56,6 +59,8 @@ import java.util.Set;
  * pot-bound factor        growth factor after that [0.6]
  * winter place            place of potted plants in winter [none]
  * plant health note       [none]
+ * learnt until, prior ... written by fit: the last month of the records it learnt from, and what was
+ *                         assumed, and how sure, before it learnt anything
  * </pre>
  *
  * Each cell that is filled in wins over the library. species.json states the same where a column is
@@ -85,6 +90,13 @@ public final class SpeciesTable {
   static final String POT_BOUND_FACTOR = "pot-bound factor";
   static final String WINTER_PLACE = "winter place";
   static final String HEALTH_NOTE = "plant health note";
+
+  /** Columns that fit writes begin so: what was assumed before it learnt anything. */
+  public static final String PRIOR = SpeciesShape.Entry.PRIOR + " ";
+
+  /** Of these some say how sure that was. */
+  public static final String PRIOR_SURE = SpeciesShape.Entry.PRIOR_SURE + " ";
+
   public static final TableFormat FORMAT =
       TableFormat.of("species", SPECIES, LADDER)
           .with(
@@ -107,7 +119,9 @@ public final class SpeciesTable {
               POT_BOUND_FACTOR,
               WINTER_PLACE,
               HEALTH_NOTE)
-          .withAny(MM_A_YEAR);
+          .withAny(MM_A_YEAR)
+          .withUnoffered(PRIOR, GROWTH_SURE + " ")
+          .understanding(Map.of(SpeciesShape.Entry.LEARNT_UNTIL, SpeciesShape.Entry.LEARNT_UNTIL));
 
   /** Growth factors above this are a slip. */
   public static final Range FACTOR = new Range(0, 2, true);
@@ -147,6 +161,14 @@ public final class SpeciesTable {
     this.shelf = shelf;
     this.findings = findings;
     this.species = Defined.none(new Names("species", FORMAT.name()).offering(shelf.rows(ladders)));
+  }
+
+  /** The heading that is meant by what stands behind another word, else the same. */
+  public static String keyOf(String typed) {
+    return Stream.of(FIRST_YEAR_LOSS, LATER_LOSS, VIGOUR_SPREAD, YEAR_SPREAD, LOSS_SPREAD)
+        .filter(each -> Texts.headingKey(each).equals(Texts.headingKey(typed)))
+        .findFirst()
+        .orElse(typed);
   }
 
   /**

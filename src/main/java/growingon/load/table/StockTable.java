@@ -26,9 +26,11 @@ import growingon.problem.advice.LotAdvice;
 import java.time.YearMonth;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 
 /**
  * The stock list: a row is a lot that arrived before the plan begins.
@@ -121,17 +123,33 @@ public final class StockTable {
               LotCells.NOTE)
           .understanding(TrunkCells.OTHER_HEADINGS);
 
+  private static final String[] NEEDED = {
+    LOT, LotCells.SPECIES, LotCells.FORM, QUANTITY, ARRIVED, LotCells.ROUTE
+  };
+
+  /** A list of the past may lack a number. */
+  private static final String[] NEEDED_OF_THE_PAST = {
+    LOT, LotCells.SPECIES, LotCells.FORM, ARRIVED, LotCells.ROUTE
+  };
+
   private static final double USUAL_HEIGHT_LEFT_MM = 600;
+
+  /** Stands in where nobody measured; nothing is learnt from it. */
+  private static final Trunks UNKNOWN = new Trunks.Measured(10, 0.15);
 
   private final Definitions known;
   private final LotChecks checks;
+  private final boolean isOfThePast;
   private final TrunkCells trunkCells;
   private final Map<String, Where> rows = new HashMap<>();
   private final Map<String, Integer> measured = new HashMap<>();
+  private final Set<String> uncounted = new HashSet<>();
+  private final Set<String> unmeasured = new HashSet<>();
 
-  private StockTable(Definitions known, LotChecks checks) {
+  private StockTable(Definitions known, LotChecks checks, boolean isOfThePast) {
     this.known = known;
     this.checks = checks;
+    this.isOfThePast = isOfThePast;
     this.trunkCells = new TrunkCells(known.settings().girthBaseFactor());
   }
 
@@ -145,16 +163,39 @@ public final class StockTable {
    * @param lots the lots
    * @param rows row of each lot by name
    * @param measured how many trunks the mean of a row is of, where it is said
+   * @param uncounted lots whose plants were not counted
+   * @param unmeasured lots whose trunks were not measured
    */
-  public record Sheet(Defined<Lot> lots, Map<String, Where> rows, Map<String, Integer> measured) {
+  public record Sheet(
+      Defined<Lot> lots,
+      Map<String, Where> rows,
+      Map<String, Integer> measured,
+      Set<String> uncounted,
+      Set<String> unmeasured) {
+    /** No lots. */
+    public static Sheet none() {
+      return new Sheet(
+          Defined.none(new Names("lot", FORMAT.name())), Map.of(), Map.of(), Set.of(), Set.of());
+    }
+
     /** As the stock list of a month. */
     public StockList list(String name, YearMonth month) {
-      return new StockList(
-          name,
-          month,
-          lots.values().values().stream()
-              .map(lot -> new StockList.Row(lot, true, true, of(lot), rows.get(lot.name())))
-              .toList());
+      return new StockList(name, month, lots.values().values().stream().map(this::row).toList());
+    }
+
+    private StockList.Row row(Lot lot) {
+      String name = lot.name();
+      return new StockList.Row(
+          lot, !uncounted.contains(name), !unmeasured.contains(name), of(lot), rows.get(name));
+    }
+
+    /** The same where more lots were not counted or not measured. */
+    public Sheet besides(Set<String> notCounted, Set<String> notMeasured) {
+      Set<String> counts = new HashSet<>(uncounted);
+      counts.addAll(notCounted);
+      Set<String> trunks = new HashSet<>(unmeasured);
+      trunks.addAll(notMeasured);
+      return new Sheet(lots, rows, measured, counts, trunks);
     }
 
     private OptionalInt of(Lot lot) {
@@ -167,16 +208,29 @@ public final class StockTable {
 
   /** The same with the rows they come from. */
   public static Sheet readSheet(Optional<Table> table, Definitions known, LotChecks checks) {
-    StockTable reader = new StockTable(known, checks);
-    Defined<Lot> lots = Defined.rows(new Names("lot", FORMAT.name()), table, LOT, reader::lot);
-    reader.trunkCells.remark();
-    return new Sheet(lots, reader.rows, reader.measured);
+    return new StockTable(known, checks, false).sheet(table);
+  }
+
+  /**
+   * The same of a list of the past, in which lots may have come in its very month, and which may
+   * lack numbers of plants or trunks.
+   *
+   * @param then what was known, its horizon beginning in the month of the list
+   */
+  public static Sheet readEarlier(Optional<Table> table, Definitions then, LotChecks checks) {
+    return new StockTable(then, checks, true).sheet(table);
+  }
+
+  private Sheet sheet(Optional<Table> table) {
+    Defined<Lot> lots = Defined.rows(new Names("lot", FORMAT.name()), table, LOT, this::lot);
+    trunkCells.remark();
+    return new Sheet(lots, rows, measured, uncounted, unmeasured);
   }
 
   /** The last month in which a row of a table was counted; empty where none says it. */
   public static Optional<YearMonth> lastCounted(Table table) {
     return table.rows().stream()
-        .map(row -> row.find(COUNTED, As.MONTH))
+        .map(row -> row.peek(COUNTED, As.MONTH))
         .flatMap(Optional::stream)
         .max(Comparator.naturalOrder());
   }
@@ -187,14 +241,16 @@ public final class StockTable {
   }
 
   private Optional<Lot> lot(String name, Row row) {
-    row.needs(LOT, LotCells.SPECIES, LotCells.FORM, QUANTITY, ARRIVED, LotCells.ROUTE);
+    boolean isCounted = !isOfThePast || row.has(QUANTITY);
+    boolean isMeasured = !isOfThePast || trunkCells.areIn(row);
+    row.needs(isCounted ? NEEDED : NEEDED_OF_THE_PAST);
     YearMonth first = known.horizon().firstMonth();
     String species = row.getName(LotCells.SPECIES, known.species().names());
     Form form = row.get(LotCells.FORM, As.word(Form.class));
-    int quantity = row.get(QUANTITY, Quantities.plants());
+    int quantity = isCounted ? row.get(QUANTITY, Quantities.plants()) : 0;
     YearMonth arrived = row.get(ARRIVED, As.MONTH);
     YearMonth counted = row.get(COUNTED, As.MONTH, first);
-    Optional<Trunks> trunks = trunkCells.read(row);
+    Optional<Trunks> trunks = isMeasured ? trunkCells.read(row) : Optional.of(UNKNOWN);
     Optional<QualityShares> quality = LotCells.quality(row, row.get(SORTED, As.YES_NO, true), 1);
     Potting potting = potting(row);
     Standing standing = standing(row, known);
@@ -208,7 +264,7 @@ public final class StockTable {
     boolean untouched = row.get(LotCells.UNTOUCHED, As.YES_NO, false);
     double unitCost = row.get(UNIT_COST, As.money(known.settings().currency(), Range.PRICE), 0.0);
     Papers papers = papers(row);
-    note(name, row);
+    note(name, row, isCounted, isMeasured);
     checkMonths(row, arrived, counted, potting, training);
     checkKept(row, quantity, kept);
     Optional<Lot> lot =
@@ -238,8 +294,14 @@ public final class StockTable {
     return lot;
   }
 
-  private void note(String name, Row row) {
+  private void note(String name, Row row, boolean isCounted, boolean isMeasured) {
     rows.put(name, row.where());
+    if (!isCounted) {
+      uncounted.add(name);
+    }
+    if (!isMeasured) {
+      unmeasured.add(name);
+    }
     row.find(RecordsTable.MEASURED, RecordsTable.HOW_MANY)
         .ifPresent(number -> measured.put(name, number));
   }
@@ -301,7 +363,10 @@ public final class StockTable {
       return;
     }
     YearMonth first = known.horizon().firstMonth();
-    if (!arrived.isBefore(first)) {
+    if (isOfThePast && arrived.isAfter(first)) {
+      row.fail(
+          ARRIVED, where -> LotAdvice.listedBeforeArrival(where, row.cell(ARRIVED).shown(), first));
+    } else if (!isOfThePast && !arrived.isBefore(first)) {
       row.fail(
           ARRIVED, where -> LotAdvice.stockFromTheFuture(where, row.cell(ARRIVED).shown(), first));
     } else if (counted.isBefore(arrived)) {

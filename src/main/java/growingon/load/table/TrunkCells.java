@@ -92,6 +92,11 @@ public final class TrunkCells {
     }
   }
 
+  /** Whether a row says anything of its trunks. */
+  boolean areIn(Row row) {
+    return Stream.of(ALL).anyMatch(row::has);
+  }
+
   /** The trunks of a row; empty if it states none that can be used, which is reported. */
   Optional<Trunks> read(Row row) {
     List<String> cells = ONE_CELL.stream().filter(row::has).toList();

@@ -42,10 +42,102 @@ public final class DaybookAdvice {
     return error(
         where,
         Reason.MISSING,
-        "there is no daybook, or nothing in it, so there is nothing to review",
+        "there is no daybook, no later stock list and no receipts, so there is nothing to review",
         "",
-        "add a sheet or file daybook with a line for each happening, such as a count sheet filled"
-            + " in");
+        "put the stock list that the plan began with into the folder earlier and keep today's as"
+            + " stock, or add a daybook, such as a count sheet filled in, or a table receipts");
+  }
+
+  public static Problem goneWithoutALine(
+      Where where, String lot, String gone, String before, String found, LocalDate counted) {
+    return warning(
+        where,
+        Reason.MISSING,
+        gone
+            + " plants of "
+            + shown(lot)
+            + " are gone without a line by "
+            + counted
+            + ": "
+            + before
+            + " were alive, "
+            + found
+            + " were found",
+        "",
+        "enter them in the daybook as sold, died, culled, used or lost, or their receipts");
+  }
+
+  public static Problem countedInDaybook(Where where, String lot) {
+    return warning(
+        where,
+        Reason.DUPLICATE,
+        "the daybook has a count of " + shown(lot) + " on that day, which holds",
+        "",
+        "if the list is right, take that line out of the daybook");
+  }
+
+  public static Problem countedTwice(Where where, String lot) {
+    return warning(
+        where,
+        Reason.CONTRADICTION,
+        "another list has other plants or trunks of " + shown(lot) + " for the same month",
+        "",
+        "correct one of the two; this row is left out");
+  }
+
+  public static Problem neverListed(Where where, String lot, String arrival) {
+    return warning(
+        where,
+        Reason.CONTRADICTION,
+        "by the plan "
+            + shown(lot)
+            + " came in "
+            + arrival
+            + ", but this list lacks it; it is left"
+            + " out as not bought",
+        "",
+        "if it came, give it the same name on the list, or enter arrived in the daybook");
+  }
+
+  public static Problem newOnAList(Where where, String lot) {
+    return warning(
+        where,
+        Reason.CONTRADICTION,
+        "the plan does not have "
+            + shown(lot)
+            + ", and no line says how it came; it counts from this list on, and whether it paid"
+            + " cannot be told",
+        "",
+        "enter it as an offer taken, with its price and month");
+  }
+
+  public static Problem newWithoutNumber(Where where, String lot) {
+    return warning(
+        where,
+        Reason.MISSING,
+        "no number of plants of " + shown(lot) + ", with which the lot could begin",
+        "",
+        "fill in the number; this row is left out");
+  }
+
+  public static Problem newWithoutTrunks(Where where, String lot, double taken) {
+    return warning(
+        where,
+        Reason.MISSING,
+        "no list has measured trunks of %s, so %.0f mm are taken".formatted(shown(lot), taken),
+        "",
+        "fill in the trunk in this row");
+  }
+
+  public static Problem cameAsListed(Where where, String lot) {
+    return warning(
+        where,
+        Reason.ASSUMED,
+        "the plan does not take the offer "
+            + shown(lot)
+            + ", but it is listed; it came as it stands here, at the price of the offer",
+        "",
+        "enter arrived in the daybook if more came");
   }
 
   public static Problem afterToday(Where where, String found, LocalDate today) {

@@ -39,17 +39,30 @@ public final class FitAdvice {
         "this lot is not on the next list, where a lot of the same species and arrival is new",
         where,
         lot,
-        "if it is " + other + ", give both the same name; else nothing need be done");
+        "if it is "
+            + other
+            + ", say so on the sheet own words (kind lot, yours the old name, ours the new one); else"
+            + " nothing need be done");
   }
 
   public static Problem tooLong(YearMonth first) {
     return new Problem(
         Severity.WARNING,
         Reason.OUT_OF_RANGE,
-        "the records reach back more than 38 seasons",
+        "records from before this month are too old to be learnt from",
         Where.NOWHERE,
         first.toString(),
-        "leave out the oldest lists");
+        "leave them out, and this warning is gone");
+  }
+
+  public static Problem otherSpecies(Where where, String lot, String before) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.CONTRADICTION,
+        "this lot was of the species " + before + " on the list before, so the row is not used",
+        where,
+        lot,
+        "correct the species, or give another lot another name");
   }
 
   public static Problem monthOfList(Where where) {
@@ -60,6 +73,16 @@ public final class FitAdvice {
         "",
         "put the month into the file's name, as in \"stock 2025-11.xlsx\", or fill the column"
             + " counted");
+  }
+
+  public static Problem noTrunkRead(Where where) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.MISSING,
+        "no trunk is read in this row, so nothing is learnt from it",
+        where,
+        "",
+        "fill in the trunk, or leave the row out where the plant is gone");
   }
 
   public static Problem plantTwice(Where where, String plant, LocalDate date, Where there) {
@@ -114,6 +137,29 @@ public final class FitAdvice {
         where,
         found,
         "leave the species empty, or name the plant's own lot");
+  }
+
+  public static Problem olderListWithoutMonth(Where where) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.MISSING,
+        "neither its title nor its name say of which month this older list is, so nothing is learnt"
+            + " from it",
+        where,
+        "",
+        "put the month into the file's name, as in \"stock 2025-11.xlsx\"");
+  }
+
+  public static Problem leftOutOfList(Where where, int left, int all) {
+    return new Problem(
+        Severity.NOTICE,
+        Reason.UNKNOWN_NAME,
+        "%d of %d rows of this earlier list are left out: their plants, pots or routes are not those"
+                .formatted(left, all)
+            + " of the nursery now",
+        where,
+        "",
+        "");
   }
 
   public static Problem keptUnread(Where where, String why) {

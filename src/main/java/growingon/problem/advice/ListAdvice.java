@@ -1,9 +1,12 @@
 package growingon.problem.advice;
 
+import static growingon.problem.advice.Wording.notice;
+
 import growingon.problem.Problem;
 import growingon.problem.Reason;
 import growingon.problem.Severity;
 import growingon.problem.Where;
+import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
 
@@ -12,6 +15,16 @@ public final class ListAdvice {
   private static final int FEW = 5;
 
   private ListAdvice() {}
+
+  /** Which list a plan begins with. */
+  public static Problem beginsWithEarlier(Where where, YearMonth first, YearMonth today) {
+    return notice(
+        where,
+        Reason.ASSUMED,
+        "the plan of " + first + " begins with this list, since today's was counted in " + today,
+        "",
+        "");
+  }
 
   /** No sheet is a list of plants. */
   public static Problem noList(Where where, List<String> sheets) {

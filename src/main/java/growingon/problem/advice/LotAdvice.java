@@ -76,6 +76,15 @@ public final class LotAdvice {
         "enter it as an offer");
   }
 
+  public static Problem listedBeforeArrival(Where where, String found, YearMonth list) {
+    return error(
+        where,
+        Reason.CONTRADICTION,
+        "the lot arrives after the month of this list, " + list,
+        found,
+        "correct the month, or leave the row out");
+  }
+
   public static Problem countedBeforeArrival(Where where, String found, YearMonth arrived) {
     return error(
         where,

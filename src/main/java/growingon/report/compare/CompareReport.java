@@ -59,7 +59,8 @@ public final class CompareReport {
       bought = List.copyOf(bought);
     }
 
-    String currency() {
+    /** Plan currency. */
+    public String currency() {
       return settings().currency();
     }
 
@@ -71,6 +72,17 @@ public final class CompareReport {
   /** What the report of two plans is called. */
   public static String title(String first, String second) {
     return first + " against " + second;
+  }
+
+  /** What differs, a table a topic. */
+  public static List<Table> tables(Side first, Side second) {
+    return new CompareFigures(first, second)
+        .topics().stream().map(topic -> CompareTables.of(topic, first, second)).toList();
+  }
+
+  /** In how many draws the second is worth more than the first on the same luck. */
+  public static Optional<String> moreOften(Side first, Side second) {
+    return new CompareVerdict(first, second).inDraws();
   }
 
   /** The report; amounts of plans in different currencies are not set against each other. */

@@ -47,7 +47,7 @@ final class CompareVerdict {
   }
 
   /** In how many draws the second is worth more than the first on the same luck. */
-  private Optional<String> inDraws() {
+  Optional<String> inDraws() {
     if (first.chances().isEmpty() || second.chances().isEmpty()) {
       return Optional.empty();
     }

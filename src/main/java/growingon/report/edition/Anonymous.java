@@ -6,7 +6,6 @@ import growingon.nursery.Offer;
 import growingon.nursery.Papers;
 import growingon.nursery.Plan;
 import growingon.nursery.Scenario;
-import growingon.report.text.Labels;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -44,15 +43,9 @@ final class Anonymous {
     return edition.costs() ? new Papers(lot.papers().supplier(), "", "", "", "") : Papers.NONE;
   }
 
-  /** A plan's name may speak of an offer; only a partner sees it. */
   private Plan plan() {
     Plan plan = scenario.plan();
-    String name =
-        switch (edition.audience()) {
-          case PARTNER -> plan.name();
-          case BANK -> "Plan from " + Labels.month(plan.firstMonth());
-          case CUSTOMER -> CustomerEdition.TITLE;
-        };
+    String name = Edition.planName(edition.audience(), plan);
     return new Plan(
         name,
         plan.firstMonth(),

@@ -35,6 +35,7 @@ final class Availability {
   private static final double NEARLY_ALL = 0.9;
 
   private static final double NIL = 1e-9;
+  private static final double HALF_A_PLANT = 0.5;
 
   private final Horizon horizon;
   private final Nursery nursery;
@@ -68,10 +69,11 @@ final class Availability {
    * How many of it can be had.
    *
    * @param now plants in the plan's first month, in fives
+   * @param first month in which the first of them stands free; empty where some are there now
    * @param more plants that come later, in fives
    * @param from when nearly all of these stand; empty where none come
    */
-  record Line(Key key, int now, int more, Optional<YearMonth> from) {}
+  record Line(Key key, int now, Optional<YearMonth> first, int more, Optional<YearMonth> from) {}
 
   Availability(Scenario scenario) {
     this.projection = Projector.project(scenario, Facts.NONE);
@@ -192,7 +194,18 @@ final class Availability {
       month++;
     }
     Optional<YearMonth> from = more == 0 ? Optional.empty() : Optional.of(horizon.month(month));
-    return Optional.of(new Line(key, now, more, from));
+    Optional<YearMonth> first =
+        now > 0 ? Optional.empty() : Optional.of(horizon.month(first(byMonth)));
+    return Optional.of(new Line(key, now, first, more, from));
+  }
+
+  /** The first month in which a plant stands, and not only a part of one. */
+  private static int first(double[] byMonth) {
+    int month = 0;
+    while (byMonth[month] < HALF_A_PLANT) {
+      month++;
+    }
+    return month;
   }
 
   private static int fives(double plants) {

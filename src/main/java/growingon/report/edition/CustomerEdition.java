@@ -102,7 +102,8 @@ final class CustomerEdition {
         TableBuilder.table(name, StringUtils.capitalize(ladder))
             .note(
                 "Size: trunk above the root flare; a plant may be thicker where a higher grade asks"
-                    + " for longer training. Litres: of the pot. More: besides those that can be had"
+                    + " for longer training. Litres: of the pot. First in: the month in which the first of"
+                    + " them stands, where none can be had now. More: besides those that can be had"
                     + " now, from the month on in which nine tenths of them stand."
                     + (prices ? " Price: each, without VAT." : ""))
             .text("species")
@@ -111,6 +112,7 @@ final class CustomerEdition {
             .column("litres", "", Kind.COUNT)
             .text("quality")
             .column("now", "", Kind.COUNT)
+            .month("first in")
             .column("more", "", Kind.COUNT)
             .month("from");
     if (prices) {
@@ -133,6 +135,7 @@ final class CustomerEdition {
                 line.key().litres() > 0 ? (Integer) (int) line.key().litres() : null,
                 line.key().quality().toString(),
                 line.now() > 0 ? (Integer) line.now() : null,
+                line.first().orElse(null),
                 line.more() > 0 ? (Integer) line.more() : null,
                 line.from().orElse(null)));
     if (prices) {

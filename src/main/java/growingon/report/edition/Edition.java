@@ -3,9 +3,13 @@ package growingon.report.edition;
 import growingon.money.Accounts;
 import growingon.money.bought.ValueJoin;
 import growingon.nursery.Inputs;
+import growingon.nursery.Plan;
+import growingon.report.compare.CompareReport.Side;
 import growingon.report.figures.Context;
 import growingon.report.model.Audience;
 import growingon.report.model.Report;
+import growingon.report.text.Labels;
+import growingon.review.Review;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
@@ -43,6 +47,30 @@ public record Edition(Audience audience, boolean costs, boolean prices) {
    */
   public String title(Inputs seen) {
     return audience == Audience.CUSTOMER ? CustomerEdition.TITLE : seen.scenario().plan().name();
+  }
+
+  /** A plan's name may speak of an offer; only a partner sees it. */
+  static String planName(Audience audience, Plan plan) {
+    return switch (audience) {
+      case PARTNER -> plan.name();
+      case BANK -> "Plan from " + Labels.month(plan.firstMonth());
+      case CUSTOMER -> CustomerEdition.TITLE;
+    };
+  }
+
+  /** An edition of what is no plan, for a partner or a bank. */
+  public static Edition lookingBack(Audience audience) {
+    return new Edition(audience, false, false);
+  }
+
+  /** What happened against a plan, as a partner or a bank may see it. */
+  public Report review(Inputs read, Review review) {
+    return new ReviewEdition(read, review, audience).report().madeFor(audience);
+  }
+
+  /** Two plans side by side, as a partner or a bank may see them. */
+  public Report compare(Side first, Side second) {
+    return new CompareEdition(this, first, second).report().madeFor(audience);
   }
 
   /**

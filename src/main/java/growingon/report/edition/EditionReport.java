@@ -1,5 +1,6 @@
 package growingon.report.edition;
 
+import growingon.nursery.Scenario;
 import growingon.report.figures.Context;
 import growingon.report.model.Answer;
 import growingon.report.model.Chart;
@@ -35,16 +36,29 @@ final class EditionReport {
       List<Answer> answers,
       List<String> leftOut,
       String currency) {
+    Scenario scenario = context.inputs().scenario();
+    return of(scenario.plan().name(), scenario, sheets, charts, answers, leftOut, currency);
+  }
+
+  /** The same of a plan that has another name in the edition. */
+  static Report of(
+      String name,
+      Scenario scenario,
+      List<Sheet> sheets,
+      List<Chart> charts,
+      List<Answer> answers,
+      List<String> leftOut,
+      String currency) {
     List<Sheet> told = new ArrayList<>(sheets);
     Sheet first = told.get(0);
     List<String> sentences = new ArrayList<>(first.sentences());
     answers.forEach(answer -> sentences.addAll(answer.sentences()));
     told.set(0, first.withSentences(sentences));
     return Report.of(
-            context.inputs().scenario().plan().name(),
-            context.inputs().scenario().nursery().settings().name(),
+            name,
+            scenario.nursery().settings().name(),
             currency,
-            context.inputs().scenario().plan().firstMonth().toString())
+            scenario.plan().firstMonth().toString())
         .sheets(told)
         .charts(charts)
         .headlines(sentences)

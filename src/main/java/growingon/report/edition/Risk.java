@@ -3,7 +3,7 @@ package growingon.report.edition;
 import growingon.chance.Chances;
 import growingon.chance.Gamble;
 import growingon.chance.Quantiles;
-import growingon.money.CashFlow;
+import growingon.money.CashItem;
 import growingon.nursery.Horizon;
 import growingon.nursery.Lot;
 import growingon.report.build.TableBuilder;
@@ -25,7 +25,7 @@ import java.util.function.Function;
  * and never what it costs or gains in money.
  */
 final class Risk {
-  private static final double NO_CASH = 1;
+  private static final double SOME_SALES = 1;
 
   private final Optional<Context> whole;
   private final Optional<Chances> chances;
@@ -68,19 +68,31 @@ final class Risk {
             band(gamble));
   }
 
+  /** What it loses and gains beside the sales of the whole plan, which the reader sees. */
   private String band(Gamble gamble) {
-    double lowest = lowestCash();
-    return lowest < NO_CASH
-        ? ""
-        : ", and gains from %s (P10) to %s (P90) of the plan's lowest cash"
-            .formatted(
-                Phrases.percent(gamble.gain().p10() / lowest),
-                Phrases.percent(gamble.gain().p90() / lowest));
+    if (allSales() < SOME_SALES) {
+      return "";
+    }
+    double worst = gamble.gain().p10();
+    double best = gamble.gain().p90();
+    String bad =
+        worst < 0
+            ? "in the worst tenth of draws it loses %s of the plan's sales or more"
+                .formatted(ofSales(worst))
+            : "even in the worst tenth of draws it loses nothing";
+    String good =
+        best < 0
+            ? "in nine of ten it loses at least " + ofSales(best)
+            : "in the best tenth it gains %s or more".formatted(ofSales(best));
+    return "; %s, %s".formatted(bad, good);
   }
 
-  private double lowestCash() {
-    CashFlow cash = context().accounts().cash();
-    return Math.abs(cash.balances()[cash.lowestMonth()]);
+  private String ofSales(double amount) {
+    return Math.max(1, Math.round(100 * Math.abs(amount) / allSales())) + " %";
+  }
+
+  private double allSales() {
+    return context().accounts().cash().total(CashItem.SALES);
   }
 
   /** The odds of each bought lot; without a row where there are none. */
@@ -88,26 +100,27 @@ final class Risk {
     TableBuilder table =
         TableBuilder.table("bought-lots", "What bought lots risk")
             .note(
-                "Pays: draws in which the nursery is better off with the lot than without it. P10 and"
-                    + " P90: its gain as % of the plan's lowest cash in an amount without sign.")
+                "Pays: draws of 100 in which the nursery is better off with the lot than without it."
+                    + " Worst and best tenth: what it then gains at most, and at least, as % of all"
+                    + " the plan's sales; below nil it loses.")
             .text("lot")
             .longText("verdict")
             .column("pays %", "", Kind.COUNT)
-            .column("P10 %", "", Kind.COUNT)
-            .column("P90 %", "", Kind.COUNT);
+            .column("worst tenth %", "", Kind.COUNT)
+            .column("best tenth %", "", Kind.COUNT);
     chances.ifPresent(drawn -> drawn.gambles().forEach(gamble -> row(table, gamble)));
     return table.build();
   }
 
   private void row(TableBuilder table, Gamble gamble) {
-    double lowest = lowestCash();
-    boolean told = lowest >= NO_CASH;
+    double sales = allSales();
+    boolean told = sales >= SOME_SALES;
     table.row(
         name.apply(gamble.bought().lot()),
         new VerdictWords(context(), gamble).told(),
         Odds.whole(gamble.chancePays()),
-        told ? (Long) Math.round(100 * gamble.gain().p10() / lowest) : null,
-        told ? (Long) Math.round(100 * gamble.gain().p90() / lowest) : null);
+        told ? (Long) Math.round(100 * gamble.gain().p10() / sales) : null,
+        told ? (Long) Math.round(100 * gamble.gain().p90() / sales) : null);
   }
 
   /** Sales and cash of each season in the draws; without a row where there are none. */

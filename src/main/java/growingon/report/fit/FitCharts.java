@@ -99,24 +99,25 @@ final class FitCharts {
             .orElse(1);
     int steps = (int) Math.ceil(Math.min(MOST_YEARS, longest) * STEPS_A_YEAR) + 1;
     List<Series> series = new ArrayList<>();
-    series.add(curve("P10", Role.LOW, steps, Colours.SPACE, along(old.faster(value.p10()), least)));
+    series.add(curve("P10", Role.LOW, steps, Colours.SPACE, grown(old.faster(value.p10()), least)));
     series.add(
-        curve("P90", Role.HIGH, steps, Colours.SPACE, along(old.faster(value.p90()), least)));
+        curve("P90", Role.HIGH, steps, Colours.SPACE, grown(old.faster(value.p90()), least)));
     series.add(
         curve(
             "by the records",
             Role.LINE,
             steps,
             Colours.CASH,
-            along(old.faster(value.value()), least)));
-    series.add(curve("by your figure", Role.LINE, steps, Colours.KEPT, along(old, least)));
+            grown(old.faster(value.value()), least)));
+    series.add(curve("by your figure", Role.LINE, steps, Colours.KEPT, grown(old, least)));
     addIntervals(series, rows, steps, now, least);
-    String title = value.species() + ", " + value.condition() + ": trunk over its growth years";
+    String title =
+        "%s, %s: growth from %s mm on"
+            .formatted(value.species(), value.condition(), Labels.whole(least));
     return new Chart(
         "growth-" + number,
         title,
-        "Each count from the one before, begun where its first trunk lies; after sales of the thick"
-            + " ones it ends lower.",
+        "By growth years. Each count from the one before, lower after sales of thick ones.",
         ChartKind.LINES,
         "mm",
         IntStream.range(0, steps).mapToObj(FitCharts::year).toList(),
@@ -145,7 +146,7 @@ final class FitCharts {
       List<Double> values = new ArrayList<>(Collections.nCopies(steps, Double.NaN));
       for (int step = (int) Math.round(from); step <= Math.round(to) && step < steps; step++) {
         double part = Math.max(0, Math.min(1, (step - from) / (to - from)));
-        values.set(step, row.trunkFrom() + part * (row.trunkTo() - row.trunkFrom()));
+        values.set(step, row.trunkFrom() + part * (row.trunkTo() - row.trunkFrom()) - least);
       }
       int colour = row.used() ? Colours.BETTER : Colours.REST;
       series.add(new Series(name, Role.LINE, values, "", colour));
@@ -172,9 +173,10 @@ final class FitCharts {
     return high;
   }
 
-  private static DoubleUnaryOperator along(Curve curve, double least) {
+  /** What a plant grows from the least trunk on; so lines fill the chart, which begins at nil. */
+  private static DoubleUnaryOperator grown(Curve curve, double least) {
     Flow flow = Flow.of(curve);
-    return years -> flow.advance(least, years);
+    return years -> flow.advance(least, years) - least;
   }
 
   private static Series curve(

@@ -22,7 +22,7 @@ final class FitNotes {
           "Losses: what a line dates falls in its month, what is gone without a line is spread as"
               + " expected. Where far more are gone than can be expected, and no line says how, the"
               + " count is left out: they may have been sold, and the thick ones with them.",
-          "Not learnt: month shares, growth after root work and in small pots (sheet Records shows"
+          "Not learnt: month shares, growth after root work and in small pots (sheet Seasons shows"
               + " how these compared), losses of steps, and another growth curve.",
           "Kept plans are scored by their P10 to P90: eight of ten figures should lie inside. A"
               + " trunk is scored only while no more than a tenth of the lot was sold otherwise than"

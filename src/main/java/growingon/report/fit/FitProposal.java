@@ -1,6 +1,7 @@
 package growingon.report.fit;
 
 import growingon.fit.Fit;
+import growingon.fit.SiteSpeed;
 import growingon.fit.Value;
 import growingon.fit.Value.What;
 import growingon.nursery.Curve;
@@ -9,6 +10,7 @@ import growingon.report.text.Phrases;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.OptionalDouble;
 
 /** What is proposed, as edits of the species' files. */
 final class FitProposal {
@@ -18,18 +20,35 @@ final class FitProposal {
   private static final double SAME = 1e-6;
 
   static List<SpeciesEdit> edits(Fit fit, Map<String, Species> now) {
-    return fit.changed().stream()
-        .map(value -> edit(fit, value))
-        .filter(edit -> !isThere(edit, now.get(edit.species())))
+    return fit.values().stream()
+        .filter(value -> value.what() != What.CURVE)
+        .filter(value -> value.isChanged() || value.isLearnt())
+        .map(value -> edit(fit, value, now.get(value.species())))
+        .filter(edit -> edit.isOther() || !isAsSure(edit, now.get(edit.species())))
         .toList();
   }
 
-  private static boolean isThere(SpeciesEdit edit, Species now) {
-    double there =
-        edit.condition().isEmpty()
-            ? 100 * value(edit.key(), now)
-            : now.growth().get(edit.condition()).rate();
-    return Math.abs(there - edit.number()) <= SAME * Math.abs(edit.number());
+  private static boolean isAsSure(SpeciesEdit edit, Species now) {
+    return edit.sure().isEmpty() || isSame(100 * sure(edit, now), edit.sure().getAsDouble());
+  }
+
+  private static double there(Value value, Species now) {
+    return value.what() == What.GROWTH
+        ? now.growth().get(value.condition()).rate()
+        : 100 * value(value.what().toString(), now);
+  }
+
+  private static boolean isSame(double one, double other) {
+    return Math.abs(one - other) <= SAME * Math.abs(other);
+  }
+
+  private static double sure(SpeciesEdit edit, Species now) {
+    if (edit.isGrowth()) {
+      return now.sure().growthIn(edit.condition());
+    }
+    return edit.key().equals(What.LATER_LOSS.toString())
+        ? now.sure().laterLoss()
+        : now.sure().firstYearLoss();
   }
 
   private static double value(String key, Species species) {
@@ -48,22 +67,49 @@ final class FitProposal {
     return Double.NaN;
   }
 
-  private static SpeciesEdit edit(Fit fit, Value value) {
-    if (value.what() != What.GROWTH) {
-      String key = value.what().toString();
-      return new SpeciesEdit(
-          value.species(), "", key, key, value.inFile(), value.old(), comment(value, 1));
-    }
-    Curve old = fit.assumed().get(value.species()).growth().get(value.condition());
-    double rate = old.rate();
+  private static SpeciesEdit edit(Fit fit, Value value, Species now) {
+    Species assumed = fit.assumed().get(value.species());
+    boolean isGrowth = value.what() == What.GROWTH;
+    String what = value.what().toString();
+    double unit = isGrowth ? assumed.growth().get(value.condition()).rate() : 1;
+    boolean isSure = value.isLearnt();
     return new SpeciesEdit(
         value.species(),
         value.condition(),
-        key(old),
-        "mm a year " + value.condition(),
-        value.inFile() * rate,
-        rate,
-        comment(value, rate));
+        assumed.growth().keySet().stream().sorted().toList(),
+        isGrowth ? key(assumed.growth().get(value.condition())) : what,
+        isGrowth ? "mm a year " + value.condition() : what,
+        !isSame(there(value, now), value.inFile() * unit),
+        isGrowth ? most(now.growth().get(value.condition())) : OptionalDouble.empty(),
+        value.inFile() * unit,
+        value.old() * unit,
+        isSure ? OptionalDouble.of(percent(value.sureNew())) : OptionalDouble.empty(),
+        isSure ? OptionalDouble.of(100 * value.sureOld()) : OptionalDouble.empty(),
+        comment(value, unit));
+  }
+
+  /** The text of the settings that go with a site speed. */
+  static String siteSpeed(SiteSpeed site) {
+    return """
+        Proposed by fit: %d species of the library that you have measured grow %s times as fast here
+        as the library says. With these two settings (in nursery.json, or on the sheet settings) all
+        library species that you have not measured grow by it, too.
+
+        site speed: %s
+        site speed from: %d
+        """
+        .formatted(site.species(), number(site.rounded()), number(site.rounded()), site.species());
+  }
+
+  private static OptionalDouble most(Curve curve) {
+    return curve instanceof Curve.Steady steady && Double.isFinite(steady.mostMm())
+        ? OptionalDouble.of(steady.mostMm())
+        : OptionalDouble.empty();
+  }
+
+  /** To a tenth, and never known for good. */
+  private static double percent(double share) {
+    return Math.max(1, Math.min(99.9, Math.round(1000 * share) / 10.0));
   }
 
   private static String comment(Value value, double unit) {

@@ -2,6 +2,7 @@ package growingon.report.fit;
 
 import growingon.fit.Fit;
 import growingon.nursery.Inputs;
+import growingon.nursery.LibrarySite;
 import growingon.nursery.Settings;
 import growingon.nursery.Species;
 import growingon.problem.Problem;
@@ -13,6 +14,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** Puts the report of a fit together: what the records say of the assumptions. */
@@ -43,6 +45,7 @@ public final class FitReport {
             settings.currency(),
             fit.covers().first().toString())
         .sheets(sheets(words, tables, charts))
+        .extra(List.of(tables.values(), tables.records()))
         .charts(charts.all())
         .headlines(words.headlines())
         .problems(List.copyOf(all))
@@ -60,22 +63,32 @@ public final class FitReport {
     return FitProposal.edits(fit, now);
   }
 
+  /** What to put into the settings so that library species grow as fast as here, if it is new. */
+  public static Optional<String> siteSpeed(Fit fit, LibrarySite site) {
+    return fit.siteSpeed().filter(speed -> !speed.isThere(site)).map(FitProposal::siteSpeed);
+  }
+
   private static List<Sheet> sheets(FitWords words, FitTables tables, FitCharts charts) {
     List<Sheet> sheets = new ArrayList<>();
     sheets.add(new Sheet("Summary", words.summary(), List.of(), charts.first(), true));
     sheets.add(
-        new Sheet("Values", words.values(), List.of(tables.values()), charts.growth(), false));
+        new Sheet(
+            "Values",
+            words.values(),
+            List.of(tables.figures(), tables.grounds()),
+            charts.growth(),
+            false));
     sheets.add(FilledSheet.of("What it changes", words.saleable(), tables.saleable()));
     sheets.add(
-        new Sheet(
-            "Records",
-            words.records(),
-            List.of(tables.records(), tables.checked()),
-            List.of(),
-            false));
+        new Sheet("Records", words.records(), List.of(tables.intervals()), List.of(), false));
     sheets.add(FilledSheet.of("Losses", words.losses(), tables.losses()));
     sheets.add(
-        new Sheet("Seasons", words.seasons(), List.of(tables.seasons()), charts.seasons(), false));
+        new Sheet(
+            "Seasons",
+            words.seasons(),
+            List.of(tables.seasons(), tables.checked()),
+            charts.seasons(),
+            false));
     sheets.add(
         new Sheet(
             "Forecasts",
@@ -90,7 +103,7 @@ public final class FitReport {
   private static List<Answer> answers(FitWords words) {
     List<Answer> answers = new ArrayList<>();
     answers.add(
-        new Answer("What the records say", words.verdicts(), List.of(), List.of("fit-values")));
+        new Answer("What the records say", words.verdicts(), List.of(), List.of("fit-figures")));
     answers.add(
         new Answer("What it changes", words.saleable(), List.of(), List.of("fit-saleable")));
     answers.add(
@@ -100,7 +113,7 @@ public final class FitReport {
             List.of(),
             List.of("forecast-scores")));
     answers.add(
-        new Answer("What was not used", words.refused(), List.of(), List.of("fit-records")));
+        new Answer("What was not used", words.refused(), List.of(), List.of("fit-intervals")));
     answers.add(new Answer("What to measure next", words.next(), List.of(), List.of()));
     return answers;
   }

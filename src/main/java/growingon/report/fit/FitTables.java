@@ -9,6 +9,11 @@ import growingon.report.build.TableBuilder;
 import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Table;
+import growingon.report.text.Plants;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 
 /** The tables of a fit. */
 final class FitTables {
@@ -59,6 +64,106 @@ final class FitTables {
           100 * each.sureOld(),
           100 * each.sureNew(),
           each.why());
+    }
+    return table.build();
+  }
+
+  /** What a reader wants of every value, those that changed first. */
+  Table figures() {
+    TableBuilder table =
+        TableBuilder.table("fit-figures", "Every assumption held against the records")
+            .text("species")
+            .text("condition")
+            .text("what")
+            .column("old", "", Kind.NUMBER)
+            .column("new", "", Kind.NUMBER)
+            .column("p10", "", Kind.NUMBER)
+            .column("p90", "", Kind.NUMBER)
+            .column("mm old", "mm a year", Kind.MM)
+            .column("mm new", "mm a year", Kind.MM)
+            .text("verdict");
+    for (Value each : byVerdict()) {
+      boolean isTold = each.counts() > 0;
+      table.row(
+          each.species(),
+          Rows.text(each.condition()),
+          each.what().toString(),
+          each.old(),
+          isTold ? each.value() : Double.NaN,
+          isTold ? each.p10() : Double.NaN,
+          isTold ? each.p90() : Double.NaN,
+          each.mmOld(),
+          each.mmNew(),
+          each.verdict().toString());
+    }
+    return table.build();
+  }
+
+  /** What each value rests on. */
+  Table grounds() {
+    TableBuilder table =
+        TableBuilder.table("fit-grounds", "What each rests on")
+            .text("species")
+            .text("condition")
+            .text("what")
+            .column("counts", "", Kind.COUNT)
+            .column("lots", "", Kind.COUNT)
+            .column("seasons", "", Kind.COUNT)
+            .column("weight", "%", Kind.COUNT)
+            .column("sure old", "%", Kind.COUNT)
+            .column("sure new", "%", Kind.COUNT)
+            .longText("why");
+    for (Value each : byVerdict().stream().filter(each -> each.counts() > 0).toList()) {
+      table.row(
+          each.species(),
+          Rows.text(each.condition()),
+          each.what().toString(),
+          each.counts(),
+          each.lots(),
+          each.seasons(),
+          100 * each.weight(),
+          100 * each.sureOld(),
+          100 * each.sureNew(),
+          each.why());
+    }
+    return table.build();
+  }
+
+  private List<Value> byVerdict() {
+    return fit.values().stream().sorted(Comparator.comparing(Value::verdict)).toList();
+  }
+
+  /** What a reader wants of every interval. */
+  Table intervals() {
+    TableBuilder table =
+        TableBuilder.table("fit-intervals", "Every interval between two measurements")
+            .note(
+                "Trunks in mm. Expected: by the first assumptions, after the sales that were. z: the"
+                    + " difference in standard deviations.")
+            .text("subject")
+            .month("from")
+            .month("to")
+            .column("trunk from", "mm", Kind.MM)
+            .column("trunk to", "mm", Kind.MM)
+            .column("expected", "mm", Kind.MM)
+            .column("z", "", Kind.NUMBER)
+            .column("gone", "", Kind.COUNT)
+            .column("sold", "", Kind.COUNT)
+            .text("used")
+            .longText("why");
+    for (RecordRow each : fit.records()) {
+      table.row(
+          each.subject(),
+          each.from(),
+          each.to(),
+          each.trunkFrom(),
+          each.trunkTo(),
+          each.expected(),
+          each.z(),
+          each.gone(),
+          each.sold(),
+          each.used() ? "yes" : "no",
+          Rows.text(each.why()));
     }
     return table.build();
   }
@@ -162,14 +267,28 @@ final class FitTables {
             .text("season")
             .text("species")
             .text("grade")
-            .column("old", "", Kind.NUMBER)
-            .column("new", "", Kind.NUMBER)
-            .column("difference", "", Kind.NUMBER);
+            .column("old", "", Kind.PLANTS)
+            .column("new", "", Kind.PLANTS)
+            .column("difference", "", Kind.PLANTS);
+    Map<String, Adding> old = new HashMap<>();
+    Map<String, Adding> now = new HashMap<>();
     for (Saleable each : fit.saleable()) {
-      table.row(
-          each.season(), each.species(), each.grade(), each.old(), each.now(), each.difference());
+      Plants before = old.computeIfAbsent(each.season(), none -> new Adding()).next(each.old());
+      Plants after = now.computeIfAbsent(each.season(), none -> new Adding()).next(each.now());
+      table.row(each.season(), each.species(), each.grade(), before, after, after.minus(before));
     }
     return table.build();
+  }
+
+  /** Whole plants whose sum is that of all in whole plants, at every row. */
+  private static final class Adding {
+    private double exact;
+
+    Plants next(double more) {
+      long before = Math.round(exact);
+      exact += more;
+      return Plants.of(more, Math.round(exact) - before);
+    }
   }
 
   Table ahead() {

@@ -40,6 +40,7 @@ final class FitWords {
     }
     agrees().ifPresent(lines::add);
     tooThin().ifPresent(lines::add);
+    siteSpeed().ifPresent(lines::add);
     lines.add(yearsLine());
     nextSeason().ifPresent(lines::add);
     lines.add(forecastLine());
@@ -164,6 +165,14 @@ final class FitWords {
         : Optional.of(
             "Too few counts to tell: %s.%s"
                 .formatted(Phrases.counted(all, "value", "values"), best()));
+  }
+
+  private Optional<String> siteSpeed() {
+    return fit.siteSpeed()
+        .map(
+            each ->
+                "Your site: %d library species grow %s times as fast as the library says; that may go into the settings as site speed."
+                    .formatted(each.species(), hundredths(each.rounded())));
   }
 
   private String best() {
@@ -292,6 +301,7 @@ final class FitWords {
     }
     agrees().ifPresent(sentences::add);
     tooThin().ifPresent(sentences::add);
+    siteSpeed().ifPresent(sentences::add);
     sentences.add(yearsLine());
     return sentences;
   }

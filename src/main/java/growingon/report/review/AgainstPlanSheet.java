@@ -32,13 +32,15 @@ final class AgainstPlanSheet {
   private final List<LotReview> lots;
   private final String currency;
   private final String prefix;
+  private final String said;
 
   /**
    * Tables of some lots.
    *
    * @param prefix begins their names
    */
-  private AgainstPlanSheet(List<LotReview> lots, String currency, String prefix) {
+  private AgainstPlanSheet(Review review, List<LotReview> lots, String currency, String prefix) {
+    this.said = ComparedCells.said(review);
     this.lots = lots;
     this.currency = currency;
     this.prefix = prefix;
@@ -54,7 +56,7 @@ final class AgainstPlanSheet {
           "Shown are the %d lots of %s whose result differs most; all of them stand in tables/."
               .formatted(LOTS, Labels.whole(review.lots().size())));
     }
-    List<Table> tables = new AgainstPlanSheet(shown, currency, "lots-").tables();
+    List<Table> tables = new AgainstPlanSheet(review, shown, currency, "lots-").tables();
     List<Table> all = new ArrayList<>();
     all.add(LuckTable.of(review));
     all.addAll(tables);
@@ -64,7 +66,7 @@ final class AgainstPlanSheet {
   /** Tables of all lots, where the sheet shows only some. */
   static List<Table> allLots(Review review, String currency) {
     return isLong(review)
-        ? new AgainstPlanSheet(review.lots(), currency, "all-lots-").tables()
+        ? new AgainstPlanSheet(review, review.lots(), currency, "all-lots-").tables()
         : List.of();
   }
 
@@ -103,7 +105,7 @@ final class AgainstPlanSheet {
   private Table figure(
       String name, String title, String unit, Kind kind, Function<LotReview, Compared> figure) {
     TableBuilder table = TableBuilder.table(prefix + name, title).text("lot").text("species");
-    ComparedCells.columns(table, unit, kind);
+    ComparedCells.columns(table, unit, kind, said);
     for (LotReview lot : lots) {
       table.row(ComparedCells.row(figure.apply(lot), kind, lot.lot().name(), lot.lot().species()));
     }
@@ -114,7 +116,7 @@ final class AgainstPlanSheet {
   private Table trunks(
       String name, String title, String unit, Kind kind, Function<LotReview, Compared> figure) {
     TableBuilder table = TableBuilder.table(prefix + name, title).text("lot").text("species");
-    ComparedCells.columns(table, unit, kind);
+    ComparedCells.columns(table, unit, kind, said);
     for (LotReview lot : lots) {
       Compared trunks = figure.apply(lot);
       Object[] names = {lot.lot().name(), lot.lot().species()};
@@ -134,7 +136,7 @@ final class AgainstPlanSheet {
             .note("Kept plants are left out.")
             .text("lot")
             .text("quality");
-    ComparedCells.columns(table, "", Kind.PLANTS);
+    ComparedCells.columns(table, "", Kind.PLANTS, said);
     for (LotReview lot : lots) {
       lot.qualities()
           .forEach(
@@ -149,7 +151,7 @@ final class AgainstPlanSheet {
   private Table grades() {
     TableBuilder table =
         TableBuilder.table(prefix + "grades", "Plants alive by grade").text("lot").text("grade");
-    ComparedCells.columns(table, "", Kind.PLANTS);
+    ComparedCells.columns(table, "", Kind.PLANTS, said);
     for (LotReview lot : lots) {
       for (LotReview.OfGrade each : lot.grades()) {
         if (ComparedCells.saysAnything(each.plants())) {
@@ -167,7 +169,7 @@ final class AgainstPlanSheet {
             .note("Hours count at the hourly rate, whoever worked them.")
             .text("lot")
             .text("kind");
-    ComparedCells.columns(table, currency, Kind.MONEY);
+    ComparedCells.columns(table, currency, Kind.MONEY, said);
     for (LotReview lot : lots) {
       lot.costs()
           .forEach(

@@ -20,7 +20,7 @@ final class CausesSheet {
 
   private static final String NOTE =
       "The planned figures are replaced by the real ones one after the other, in this order: cost,"
-          + " hours, losses, quality, growth, the grade sold, price, the share that finds a buyer. So"
+          + " hours, losses, what is gone without a line, quality, growth, the grade sold, price, the share that finds a buyer. So"
           + " the parts sum to the whole difference, to the cent.";
 
   /** How the worth of each step follows from the figures of its table. */

@@ -6,6 +6,7 @@ import growingon.report.model.Kind;
 import growingon.report.text.Plants;
 import growingon.report.text.Shown;
 import growingon.review.Compared;
+import growingon.review.Review;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -14,16 +15,25 @@ import java.util.List;
 final class ComparedCells {
   /** What the marks mean; stands above the tables that have them. */
   static final String NOTE =
-      "Assumed: what the daybook does not say, by the plan for the plants that are there. P10 to P90: what the kept plan"
+      "By the records: by the daybook, later stock lists and receipts. Assumed: what they do not say, by the plan for the plants that are there. P10 to P90: what the kept plan"
           + " itself had for likely. What is more than luck is told by deaths, growth and price alone: the"
           + " others go by what you sold.";
 
   private ComparedCells() {}
 
-  /** Adds the columns; plants and money that add up have totals. */
-  static void columns(TableBuilder table, String unit, Kind kind) {
+  /** What the column of what is written down is called. */
+  static String said(Review review) {
+    return review.sources().isDaybookAlone() ? "by the daybook" : "by the records";
+  }
+
+  /**
+   * Adds the columns; plants and money that add up have totals.
+   *
+   * @param said what the column of what is written down is called
+   */
+  static void columns(TableBuilder table, String unit, Kind kind, String said) {
     add(table, "planned", unit, kind);
-    add(table, "by the daybook", unit, kind);
+    add(table, "by_the_daybook", said, unit, kind);
     add(table, "assumed", unit, kind);
     add(table, "difference", unit, kind);
     Kind edge = kind == Kind.PLANTS ? Kind.COUNT : kind;
@@ -31,10 +41,14 @@ final class ComparedCells {
   }
 
   private static void add(TableBuilder table, String heading, String unit, Kind kind) {
+    add(table, heading, heading, unit, kind);
+  }
+
+  private static void add(TableBuilder table, String key, String heading, String unit, Kind kind) {
     if (kind == Kind.PLANTS || kind == Kind.MONEY || kind == Kind.HOURS) {
-      table.summed(heading, unit, kind);
+      table.summed(key, heading, unit, kind);
     } else {
-      table.column(heading, unit, kind);
+      table.column(key, heading, unit, kind);
     }
   }
 

@@ -25,7 +25,11 @@ final class PaidWords {
   /** Two lines of a lot; the second belongs to the first. */
   List<String> headlines(BoughtReview bought) {
     return List.of(
-        Phrases.sentence(bought.lot().name()) + " " + reason(bought) + unrecorded(bought),
+        Phrases.sentence(bought.lot().name())
+            + " "
+            + reason(bought)
+            + evenSold(bought)
+            + unrecorded(bought),
         ReviewWords.INDENT
             + "Over the whole plan %s expected, %s planned%s."
                 .formatted(money(bought.expected()), money(bought.planned()), mostly(bought)));
@@ -35,7 +39,7 @@ final class PaidWords {
   String verdict(BoughtReview bought) {
     return String.join(
         " ",
-        Phrases.sentence(bought.lot().name()) + " " + reason(bought),
+        Phrases.sentence(bought.lot().name()) + " " + reason(bought) + evenSold(bought),
         result(bought),
         payback(bought) + toBeEven(bought) + unrecorded(bought));
   }
@@ -73,11 +77,28 @@ final class PaidWords {
                       Phrases.plants(bought.wholeStanding()),
                       amount,
                       verdict.amount() > 0 ? "be missing at the end of the plan" : "remain");
+          case GONE_WITHOUT_A_LINE ->
+              "%s are missing, but %s gone without a line: sold at list price they brought up to %s."
+                  .formatted(amount, areGone(bought.missing()), money(bought.missing().worth()));
           case EXPECTED_TO_PAY -> "%s must still be earned%s.".formatted(amount, by(verdict));
           case EXPECTED_TO_FALL_SHORT ->
               "if it goes on as expected, %s will be missing at the end of the plan."
                   .formatted(amount);
         };
+  }
+
+  private static String areGone(BoughtReview.Missing missing) {
+    return Phrases.counted(missing.plants(), "plant is", "plants are");
+  }
+
+  /** A loss stands also where all that is gone without a line was sold. */
+  private String evenSold(BoughtReview bought) {
+    boolean isTold =
+        bought.verdict().kind() == Verdict.Kind.DID_NOT_PAY && bought.missing().plants() >= HALF;
+    return isTold
+        ? " Had the %s gone without a line been sold at list price (up to %s), it would not have paid either."
+            .formatted(Phrases.plants(bought.missing().plants()), money(bought.missing().worth()))
+        : "";
   }
 
   private static String by(Verdict verdict) {

@@ -55,6 +55,7 @@ public final class ReviewReport {
     sheets.add(DidItPaySheet.of(review, words, charts, currency));
     sheets.add(CausesSheet.of(review, charts, currency));
     sheets.add(GamblesSheet.of(review, currency));
+    sheets.add(WithoutALineSheet.of(review, words, currency));
     sheets.add(LossesSheet.of(review, words));
     sheets.add(TraceSheet.of(review));
     sheets.add(FaultsSheet.of(review));

@@ -8,9 +8,12 @@ import growingon.report.text.Sentences;
 import growingon.report.text.Shown;
 import growingon.review.Compared;
 import growingon.review.Review;
+import growingon.review.book.GonePriced;
+import growingon.review.book.WrittenDown;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a grower reads first of a review; a suspicion that may have to be notified stands on top.
@@ -32,24 +35,50 @@ final class ReviewSummarySheet {
     TableBuilder table =
         TableBuilder.table("so-far", "The nursery so far")
             .note(
-                "Up to the end of the daybook's last month. What the daybook does not say is"
-                    + " assumed. Costs of no lot are planned as other cash, and count their hours. "
+                "Up to the end of the daybook's last month; later stock lists and receipts stand beside"
+                    + " the daybook. What they do not say is assumed. Costs of no lot are planned as other cash, and count their hours. "
                     + Sentences.AS_BOOKED)
             .text("what")
             .text("unit");
-    ComparedCells.columns(table, "", Kind.NUMBER);
+    ComparedCells.columns(table, "", Kind.NUMBER, ComparedCells.said(review));
     row(table, "plants alive", "plants", all.alive(), Kind.PLANTS);
     row(table, "plants sold", "plants", all.unitsSold(), Kind.PLANTS);
     row(table, "sales", currency, all.sales(), Kind.MONEY);
     row(table, "hours", "hours", all.hours(), Kind.HOURS);
     row(table, "costs of lots", currency, all.costs(), Kind.MONEY);
     row(table, "result of lots", currency, all.result(), Kind.MONEY);
-    Compared ofNoLot = review.ofNoLot().cost();
-    if (ofNoLot.planned() != 0 || ofNoLot.real() != 0) {
-      row(table, "costs of no lot", currency, ofNoLot, Kind.MONEY);
-      row(table, "result", currency, all.result().less(ofNoLot), Kind.MONEY);
-    }
+    noLot(table, review, currency);
+    gone(table, review, currency);
     return table.build();
+  }
+
+  /** Costs and receipts of no lot, and what is left with them. */
+  private static void noLot(TableBuilder table, Review review, String currency) {
+    Compared costs = review.ofNoLot().cost();
+    Compared receipts = real(WrittenDown.ofNoLot(review.receipts()));
+    if (costs.planned() != 0 || costs.real() != 0) {
+      row(table, "costs of no lot", currency, costs, Kind.MONEY);
+    }
+    if (receipts.real() != 0) {
+      row(table, "receipts of no lot", currency, receipts, Kind.MONEY);
+    }
+    if (costs.planned() != 0 || costs.real() != 0 || receipts.real() != 0) {
+      Compared less = costs.less(receipts);
+      row(table, "result", currency, review.nursery().result().less(less), Kind.MONEY);
+    }
+  }
+
+  private static void gone(TableBuilder table, Review review, String currency) {
+    if (!review.gone().isEmpty()) {
+      double plants = review.gone().stream().mapToDouble(each -> each.gone().plants()).sum();
+      double worth = review.gone().stream().mapToDouble(GonePriced::worth).sum();
+      row(table, "sold or lost, no line says which", "plants", real(plants), Kind.PLANTS);
+      row(table, "the same sold at list price, at most", currency, real(worth), Kind.MONEY);
+    }
+  }
+
+  private static Compared real(double figure) {
+    return new Compared(0, figure, true, Optional.empty());
   }
 
   private static void row(

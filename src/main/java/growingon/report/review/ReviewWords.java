@@ -7,7 +7,9 @@ import growingon.report.text.Phrases;
 import growingon.report.words.Headlines;
 import growingon.review.Judged;
 import growingon.review.Review;
+import growingon.review.book.GonePriced;
 import growingon.review.book.Loss;
+import growingon.review.book.SharedReceipt;
 import growingon.review.book.Suspicion;
 import growingon.review.bought.BoughtReview.Verdict;
 import java.util.ArrayList;
@@ -28,6 +30,7 @@ final class ReviewWords {
   private static final int FIGURES_NAMED = 3;
   private static final int FIGURES_TOLD = 12;
   private static final int REASONS_IN_TERMINAL = 3;
+  private static final int LISTS_NAMED = 4;
 
   static final String INDENT = "  ";
 
@@ -59,6 +62,7 @@ final class ReviewWords {
       lines.add(outcome());
     }
     lines.add(soldAndAlive());
+    lines.addAll(withoutALine());
     lines.add(losses(REASONS_IN_TERMINAL));
     moreThanLuck(FIGURES_NAMED).ifPresent(lines::add);
     lines.addAll(faults());
@@ -107,17 +111,46 @@ final class ReviewWords {
             .orElse(
                 "There is no kept plan: planned is what the files give now. Keep the next one"
                     + " with plan --keep, before anything happens."));
-    if (isBeforeThePlan()) {
-      sentences.add("The daybook says nothing of the months of the plan yet.");
-    } else {
-      sentences.add(
-          "The daybook has %s, %s among them; figures are those of the end of %s."
-              .formatted(
-                  Phrases.counted(review.lines(), "line", "lines"),
-                  Phrases.counted(review.counts(), "count", "counts"),
-                  Labels.month(review.through())));
-    }
+    sentences.add(rests());
     return sentences;
+  }
+
+  private String rests() {
+    Review.Sources sources = review.sources();
+    if (isBeforeThePlan()) {
+      return sources.isDaybookAlone()
+          ? "The daybook says nothing of the months of the plan yet."
+          : "Nothing is written down of the months of the plan yet.";
+    }
+    String daybook =
+        sources.lines() == 0
+            ? "There is no daybook"
+            : "The daybook has %s, %s among them"
+                .formatted(
+                    Phrases.counted(sources.lines(), "line", "lines"),
+                    Phrases.counted(sources.counts(), "count", "counts"));
+    return "%s; figures are those of the end of %s."
+        .formatted(daybook + besides(sources), Labels.month(review.through()));
+  }
+
+  /** Later lists and receipts, which stand beside a daybook or in its place. */
+  private static String besides(Review.Sources sources) {
+    List<String> parts = new ArrayList<>();
+    if (sources.lists().size() > 1) {
+      List<String> months =
+          sources.lists().subList(1, sources.lists().size()).stream().map(Labels::month).toList();
+      parts.add(
+          "the stock %s of %s %s"
+              .formatted(
+                  months.size() == 1 ? "list" : "lists",
+                  Phrases.list(months, LISTS_NAMED, "months"),
+                  months.size() == 1 ? "counts as a count" : "count as counts"));
+    }
+    if (sources.receipts() > 0) {
+      parts.add(
+          Phrases.counted(sources.receipts(), "receipt counts", "receipts count") + " as sales");
+    }
+    return parts.isEmpty() ? "" : "; " + Phrases.list(parts);
   }
 
   private boolean isBeforeThePlan() {
@@ -161,6 +194,7 @@ final class ReviewWords {
   List<String> plants() {
     List<String> sentences = new ArrayList<>();
     sentences.add(soldAndAlive());
+    sentences.addAll(withoutALine());
     sentences.add(losses(REASONS_NAMED));
     moreThanLuck(FIGURES_TOLD).ifPresent(sentences::add);
     return sentences;
@@ -168,8 +202,9 @@ final class ReviewWords {
 
   private String soldAndAlive() {
     Review.Together all = review.nursery();
-    return "Sold by the daybook: %s for %s (planned of all lots: %s for %s).%s Alive: %s (%s planned)."
+    return "Sold by the %s: %s for %s (planned of all lots: %s for %s).%s Alive: %s (%s planned)."
         .formatted(
+            review.sources().isDaybookAlone() ? "daybook" : "records",
             Phrases.plants(all.unitsSold().wholeByDaybook()),
             money(all.sales().byDaybook()),
             Labels.whole(all.unitsSold().wholePlanned()),
@@ -177,6 +212,40 @@ final class ReviewWords {
             assumedSold(all),
             Phrases.plants(all.alive().wholeReal()),
             Labels.whole(all.alive().wholePlanned()));
+  }
+
+  /** Plants that no line explains, and receipts: what they came to. */
+  List<String> withoutALine() {
+    List<String> sentences = new ArrayList<>();
+    if (!review.gone().isEmpty()) {
+      double plants = review.gone().stream().mapToDouble(each -> each.gone().plants()).sum();
+      double worth = review.gone().stream().mapToDouble(GonePriced::worth).sum();
+      sentences.add(
+          ("%s gone without a line: sold or lost, no line says which. Sold at list price they brought"
+                  + " at most %s, which is in no result; see the sheet %s.")
+              .formatted(Phrases.plants(plants), money(worth), WithoutALineSheet.NAME));
+    }
+    if (!review.receipts().isEmpty()) {
+      sentences.add(receipts());
+    }
+    return sentences;
+  }
+
+  private String receipts() {
+    List<String> parts = new ArrayList<>();
+    for (SharedReceipt.How how : SharedReceipt.How.values()) {
+      List<SharedReceipt> of =
+          review.receipts().stream().filter(each -> each.how() == how).toList();
+      if (!of.isEmpty()) {
+        parts.add(
+            "%s for %s %s"
+                .formatted(
+                    Labels.whole(of.stream().mapToDouble(SharedReceipt::plants).sum()),
+                    money(of.stream().mapToDouble(SharedReceipt::amount).sum()),
+                    how.told()));
+      }
+    }
+    return "Plants of the receipts: " + String.join("; ", parts) + ".";
   }
 
   private String assumedSold(Review.Together all) {
@@ -190,7 +259,9 @@ final class ReviewWords {
   private String losses(int named) {
     double lost = review.losses().stream().mapToDouble(Loss::plants).sum();
     if (lost == 0) {
-      return "The daybook notes no plant that died, was culled or lost.";
+      return review.sources().lines() == 0 && !review.sources().isDaybookAlone()
+          ? "No line says of any plant that it died, was culled or lost."
+          : "The daybook notes no plant that died, was culled or lost.";
     }
     Map<String, Double> reasons = new LinkedHashMap<>();
     review.losses().forEach(each -> reasons.merge(said(each.reason()), each.plants(), Double::sum));

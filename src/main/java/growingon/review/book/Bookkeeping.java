@@ -11,6 +11,7 @@ import growingon.nursery.Papers;
 import growingon.nursery.Purchase;
 import growingon.nursery.Scenario;
 import growingon.problem.Problem;
+import growingon.problem.Where;
 import growingon.problem.advice.DaybookAdvice;
 import growingon.project.Facts;
 import growingon.project.LotFacts;
@@ -91,6 +92,8 @@ public final class Bookkeeping {
   private final List<Graded> graded = new ArrayList<>();
   private final List<DaybookLine> ofNoLot = new ArrayList<>();
   private final List<Problem> faults = new ArrayList<>();
+  private final List<Gone> gone = new ArrayList<>();
+  private final Set<Where> listed;
   private final int through;
   private final Optional<LocalDate> lastDate;
   private int joins;
@@ -104,7 +107,8 @@ public final class Bookkeeping {
    */
   public record Graded(DaybookLine line, int month) {}
 
-  private Bookkeeping(Inputs inputs, YearMonth today) {
+  private Bookkeeping(Inputs inputs, YearMonth today, Set<Where> listed) {
+    this.listed = listed;
     Scenario scenario = inputs.scenario();
     this.horizon = scenario.horizon();
     this.lines =
@@ -120,7 +124,17 @@ public final class Bookkeeping {
 
   /** Reads the daybook of some inputs; lines of months after this one are left out. */
   public static Bookkeeping of(Inputs inputs, YearMonth today) {
-    Bookkeeping daybook = new Bookkeeping(inputs, today);
+    return of(inputs, today, Set.of());
+  }
+
+  /**
+   * The same where some counts are rows of a stock list. Who counts into the daybook says by it
+   * what was lost; a list says nothing of what it lacks, which is then asked for.
+   *
+   * @param listed rows of stock lists
+   */
+  public static Bookkeeping of(Inputs inputs, YearMonth today, Set<Where> listed) {
+    Bookkeeping daybook = new Bookkeeping(inputs, today, listed);
     daybook.read();
     return daybook;
   }
@@ -470,7 +484,33 @@ public final class Bookkeeping {
       faults.add(
           DaybookAdvice.countRises(first.where(), number(plants), first.lot(), number(alive)));
     }
+    boolean isListed = counted.rows().stream().anyMatch(listed::contains);
+    if (isListed && month >= 0 && counted.plants().orElse(alive) < alive - DUST) {
+      noteGone(book.get(), counted, first, month);
+    }
     book.get().count(counted, month);
+  }
+
+  /** Plants that no line explains: told, and asked for. */
+  private void noteGone(Book book, Counted counted, DaybookLine first, int month) {
+    Gone found =
+        new Gone(
+            first.lot(),
+            book.lastCount,
+            counted.date(),
+            month,
+            book.alive,
+            counted.plants().getAsDouble(),
+            first.where());
+    gone.add(found);
+    faults.add(
+        DaybookAdvice.goneWithoutALine(
+            first.where(),
+            first.lot(),
+            number(found.plants()),
+            number(found.before()),
+            number(found.found()),
+            counted.date()));
   }
 
   private static void bookMoney(Book book, DaybookLine line, int month) {
@@ -575,6 +615,11 @@ public final class Bookkeeping {
   /** What is wrong in the records. */
   public List<Problem> faults() {
     return faults;
+  }
+
+  /** Plants that stock lists lack and of which no line says what became of them. */
+  List<Gone> gone() {
+    return gone;
   }
 
   /** Offset of the last month within the plan that the daybook speaks of; −1 for none. */

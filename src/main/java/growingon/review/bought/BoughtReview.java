@@ -34,6 +34,8 @@ import java.util.Optional;
  *     sell
  * @param verdict whether it paid
  * @param steps what each cause replaces, in their order
+ * @param missing plants of which no line says what became of them; what they may have brought is in
+ *     no result
  * @param money its result up to the end of each month
  */
 public record BoughtReview(
@@ -56,6 +58,7 @@ public record BoughtReview(
     Optional<ToBeEven> toBeEven,
     Verdict verdict,
     List<CauseStep> steps,
+    Missing missing,
     Money money) {
   public BoughtReview {
     parts = List.copyOf(parts);
@@ -65,6 +68,17 @@ public record BoughtReview(
   /** The parts of {@code expected − planned} by cause in their order; they sum to it exactly. */
   public List<CausePart> causes() {
     return Causes.parts(steps);
+  }
+
+  /**
+   * Plants gone without a line: sold or lost.
+   *
+   * @param plants how many
+   * @param worth the most they can have brought at list price, plan currency
+   */
+  public record Missing(double plants, double worth) {
+    /** Every plant is accounted for. */
+    public static final Missing NONE = new Missing(0, 0);
   }
 
   /**
@@ -164,6 +178,8 @@ public record BoughtReview(
       NOTHING_LEFT,
       /** Did not pay: even with all that is unsold at the end at list price it is short. */
       CANNOT_BE_REACHED,
+      /** Undecided: the amount is missing, and what is gone without a line may have brought it. */
+      GONE_WITHOUT_A_LINE,
       /** Too young: by the projection the amount will be missing; below nil, it will be left. */
       WITHOUT_A_GRADE,
       /** Undecided: the amount is still to be earned, and is expected to be within the plan. */

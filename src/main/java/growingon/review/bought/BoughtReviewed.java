@@ -11,6 +11,7 @@ import growingon.nursery.Settings;
 import growingon.project.LotHistory;
 import growingon.project.MonthStock;
 import growingon.project.Sale;
+import growingon.review.book.GonePriced;
 import growingon.review.book.LotMoney;
 import growingon.review.book.Standing;
 import growingon.review.book.Standing.OfLot;
@@ -42,8 +43,15 @@ public final class BoughtReviewed {
   private final Horizon horizon;
   private final Nursery nursery;
   private final int through;
+  private final List<GonePriced> gone;
 
-  public BoughtReviewed(Standing standing, Expected expected, Ahead ahead) {
+  /**
+   * Looks at bought lots.
+   *
+   * @param gone plants of which no line says what became of them
+   */
+  public BoughtReviewed(Standing standing, Expected expected, Ahead ahead, List<GonePriced> gone) {
+    this.gone = gone;
     this.standing = standing;
     this.ahead = ahead;
     this.expected = expected;
@@ -99,6 +107,7 @@ public final class BoughtReviewed {
       wholeStands += wholeSaleable(each);
       wholeToCome += each.whole().sold() - each.whole().soldUpTo(through);
     }
+    BoughtReview.Missing missing = missing(lot.name());
     Outlook outlook =
         new Outlook(
             soFar,
@@ -127,8 +136,9 @@ public final class BoughtReviewed {
         Arrays.stream(plannedFlows).sum(),
         payback(flows, plannedFlows),
         toBeEven(outlook, family),
-        verdict(outlook),
-        Causes.steps(planned(lot.name()), real(family), grown.of(family)),
+        verdict(outlook, missing),
+        Causes.steps(planned(lot.name()), real(family), grown.of(family), missing.plants()),
+        missing,
         new BoughtReview.Money(
             runningSum(plannedFlows), runningSum(flows), plannedRange(lot.name())));
   }
@@ -309,6 +319,27 @@ public final class BoughtReviewed {
       }
     }
     return plants > HALF_A_PLANT ? money / plants : lowest;
+  }
+
+  /** Plants of a lot, and of those split off, of which no line says what became of them. */
+  private BoughtReview.Missing missing(String root) {
+    List<GonePriced> own = gone.stream().filter(each -> each.root().equals(root)).toList();
+    return new BoughtReview.Missing(
+        own.stream().mapToDouble(each -> each.gone().plants()).sum(),
+        own.stream().mapToDouble(GonePriced::worth).sum());
+  }
+
+  /** A lot did not pay only where it did not even if all that is gone without a line was sold. */
+  private Verdict verdict(Outlook outlook, BoughtReview.Missing missing) {
+    Verdict found = verdict(outlook);
+    boolean isOpen =
+        found.kind() == Verdict.Kind.DID_NOT_PAY
+            && missing.plants() > 0
+            && missing.worth() >= found.amount();
+    return isOpen
+        ? verdict(
+            Verdict.Kind.UNDECIDED, Verdict.Why.GONE_WITHOUT_A_LINE, found.amount(), found.by())
+        : found;
   }
 
   private Verdict verdict(Outlook outlook) {

@@ -11,6 +11,8 @@ public enum Cause {
   HOURS("hours"),
   /** How many plants live, of those that came. */
   LOSSES("losses"),
+  /** Plants that counts did not find and of which no line says whether they were sold or lost. */
+  NO_LINE("gone without a line"),
   /** How they sort. */
   QUALITY("quality"),
   /** What plants would fetch as thick as they grew, sold when they were to be sold. */

@@ -30,16 +30,22 @@ final class Causes {
     this.grown = grown;
   }
 
-  /** Factor each cause replaces, in their order. */
-  static List<CauseStep> steps(Trading planned, Trading real, GrownWorth grown) {
-    return new Causes(planned, real, grown).steps();
+  /**
+   * Factor each cause replaces, in their order.
+   *
+   * @param gone plants that are not among the living, and of which no line says why
+   */
+  static List<CauseStep> steps(Trading planned, Trading real, GrownWorth grown, double gone) {
+    return new Causes(planned, real, grown).steps(gone);
   }
 
-  private List<CauseStep> steps() {
+  private List<CauseStep> steps(double gone) {
     List<CauseStep> steps = new ArrayList<>();
     steps.add(new CauseStep(Cause.COST, Factor.COSTS, planned.cost(), real.cost()));
     steps.add(new CauseStep(Cause.HOURS, Factor.COST_OF_HOURS, planned.hours(), real.hours()));
-    steps.add(new CauseStep(Cause.LOSSES, Factor.LIVING, planned.living(), real.living()));
+    double byLines = real.living() + gone;
+    steps.add(new CauseStep(Cause.LOSSES, Factor.LIVING, planned.living(), byLines));
+    steps.add(new CauseStep(Cause.NO_LINE, Factor.LIVING, byLines, real.living()));
     double before = money(0);
     double sorted = money(1);
     double grew = sorted + grown.more();

@@ -19,7 +19,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 
 /**
  * A proposal as edits of the grower's own texts: only numbers are replaced, and what was is told in
@@ -33,6 +35,7 @@ public final class ProposalText {
           .build();
 
   private static final int DIGITS = 3;
+  private static final String GROWTH_SURE = "growth sure %";
 
   private ProposalText() {}
 
@@ -59,73 +62,154 @@ public final class ProposalText {
   public static String json(String text, List<SpeciesEdit> edits, String until, String head) {
     Map<String, Place> places = places(text);
     List<Change> changes = new ArrayList<>();
-    TreeMap<Integer, List<String>> comments = new TreeMap<>();
-    for (SpeciesEdit edit : edits) {
-      Place species = places.get(path(edit.species()));
-      if (species == null) {
-        continue;
-      }
-      Place at = places.get(fullPath(edit));
-      if (at != null) {
-        changes.add(new Change(at.from, at.to, number(edit.number())));
-        comments
-            .computeIfAbsent(lineEnd(text, at.to), each -> new ArrayList<>())
-            .add(edit.comment());
-      } else if (edit.condition().isEmpty()) {
-        changes.add(
-            new Change(
-                species.from + 1,
-                species.from + 1,
-                "%n      \"%s\": %s,  // %s%n"
-                    .formatted(edit.key(), number(edit.number()), edit.comment())
-                    .replace(System.lineSeparator(), "\n")));
-      }
-    }
-    addPriors(places, edits, until, changes);
-    comments.forEach(
-        (end, told) -> changes.add(new Change(end, end, "  // " + String.join(" | ", told))));
+    bySpecies(edits)
+        .forEach(
+            (name, own) -> {
+              Place species = places.get(path(name));
+              if (species != null) {
+                new Entry(text, places, species, own, changes).edit(until);
+              }
+            });
     return "// " + head + "\n" + applied(text, changes);
   }
 
-  /** Notes what was assumed before, from which the next fit starts again. */
-  private static void addPriors(
-      Map<String, Place> places, List<SpeciesEdit> edits, String until, List<Change> changes) {
+  private static Map<String, List<SpeciesEdit>> bySpecies(List<SpeciesEdit> edits) {
     Map<String, List<SpeciesEdit>> bySpecies = new LinkedHashMap<>();
     edits.forEach(
         edit -> bySpecies.computeIfAbsent(edit.species(), each -> new ArrayList<>()).add(edit));
-    bySpecies.forEach(
-        (name, own) -> {
-          Place species = places.get(path(name));
-          if (species == null) {
-            return;
-          }
-          List<String> priors =
-              own.stream()
-                  .filter(edit -> !places.containsKey(path(name, "prior", priorKey(edit))))
-                  .map(edit -> "\"%s\": %s".formatted(priorKey(edit), plain(edit.prior())))
-                  .toList();
-          Place prior = places.get(path(name, "prior"));
-          String added = "";
-          if (prior != null && !priors.isEmpty()) {
-            changes.add(
-                new Change(prior.from + 1, prior.from + 1, " " + String.join(", ", priors) + ","));
-          } else if (prior == null) {
-            added = "\n      \"prior\": { " + String.join(", ", priors) + " },";
-          }
-          Place learnt = places.get(path(name, "learnt until"));
-          if (learnt == null) {
-            added += "\n      \"learnt until\": \"" + until + "\",";
-          } else {
-            changes.add(new Change(learnt.from, learnt.to, "\"" + until + "\""));
-          }
-          if (!added.isEmpty()) {
-            changes.add(new Change(species.from + 1, species.from + 1, added));
-          }
-        });
+    return bySpecies;
   }
 
-  private static String priorKey(SpeciesEdit edit) {
-    return edit.condition().isEmpty() ? edit.key() : "growth " + edit.condition();
+  /** The edits of one species. Keys that it does not have yet go to its beginning, a line each. */
+  private record Entry(
+      String text,
+      Map<String, Place> places,
+      Place species,
+      List<SpeciesEdit> edits,
+      List<Change> changes) {
+    void edit(String until) {
+      StringBuilder added = new StringBuilder();
+      edits.stream().filter(SpeciesEdit::isOther).forEach(edit -> number(edit, added));
+      addGrowthSure(added);
+      edits.stream()
+          .filter(edit -> !edit.isGrowth() && edit.sure().isPresent())
+          .forEach(edit -> put(edit.sureKey(), plain(edit.sure().getAsDouble()), added));
+      addPriors("prior", edit -> OptionalDouble.of(edit.prior()), added);
+      addPriors("prior sure %", SpeciesEdit::priorSure, added);
+      put("learnt until", '"' + until + '"', added);
+      if (!added.isEmpty()) {
+        boolean goesOn =
+            text.charAt(species.from + 1) != '\n' && text.charAt(species.from + 1) != '\r';
+        added.append(goesOn ? "\n     " : "");
+        changes.add(new Change(species.from + 1, species.from + 1, added.toString()));
+      }
+    }
+
+    private String name() {
+      return edits.get(0).species();
+    }
+
+    private static String line(String key, String value, String comment) {
+      return "\n      \"%s\": %s,%s"
+          .formatted(key, value, comment.isEmpty() ? "" : "  // " + comment);
+    }
+
+    /** Puts a value in the place of another, or adds it. */
+    private void put(String key, String value, StringBuilder added) {
+      Place at = places.get(path(name(), key));
+      if (at == null) {
+        added.append(line(key, value, ""));
+      } else {
+        changes.add(new Change(at.from, at.to, value));
+      }
+    }
+
+    private void number(SpeciesEdit edit, StringBuilder added) {
+      Place at = places.get(fullPath(edit));
+      if (at != null) {
+        changes.add(new Change(at.from, at.to, ProposalText.number(edit.number())));
+        int end = lineEnd(text, at.to);
+        changes.add(new Change(end, end, "  // " + edit.comment()));
+      } else if (edit.isGrowth()) {
+        grow(edit, added);
+      } else {
+        added.append(line(edit.key(), ProposalText.number(edit.number()), edit.comment()));
+      }
+    }
+
+    /** Growth that was the library's becomes the grower's own. */
+    private void grow(SpeciesEdit edit, StringBuilder added) {
+      String law =
+          "\"%s\": { \"curve\": \"steady\", \"g\": %s%s }"
+              .formatted(
+                  edit.condition(),
+                  ProposalText.number(edit.number()),
+                  edit.mostMm().isPresent()
+                      ? ", \"most mm\": " + plain(edit.mostMm().getAsDouble())
+                      : "");
+      Place growth = places.get(path(name(), "growth"));
+      if (growth == null) {
+        added.append(line("growth", "{ " + law + " }", edit.comment()));
+      } else {
+        changes.add(new Change(growth.from + 1, growth.from + 1, " " + law + ","));
+      }
+    }
+
+    /** How sure growth is: one number, or one for each condition where there are several. */
+    private void addGrowthSure(StringBuilder added) {
+      Map<String, String> sures = new LinkedHashMap<>();
+      Place at = places.get(path(name(), GROWTH_SURE));
+      List<String> conditions = edits.get(0).conditions();
+      for (String condition : conditions) {
+        Place own = places.get(path(name(), GROWTH_SURE, condition));
+        Place typed = own != null ? own : at != null && isNumber(at) ? at : null;
+        if (typed != null) {
+          sures.put(condition, text.substring(typed.from, typed.to));
+        }
+      }
+      boolean isLearnt = false;
+      for (SpeciesEdit edit : edits) {
+        if (edit.isGrowth() && edit.sure().isPresent()) {
+          sures.put(edit.condition(), plain(edit.sure().getAsDouble()));
+          isLearnt = true;
+        }
+      }
+      if (isLearnt) {
+        put(
+            GROWTH_SURE,
+            conditions.size() == 1 ? sures.get(conditions.get(0)) : object(sures),
+            added);
+      }
+    }
+
+    private boolean isNumber(Place at) {
+      return text.charAt(at.from) != '{';
+    }
+
+    private static String object(Map<String, String> values) {
+      return values.entrySet().stream()
+          .map(each -> "\"%s\": %s".formatted(each.getKey(), each.getValue()))
+          .collect(Collectors.joining(", ", "{ ", " }"));
+    }
+
+    /** Notes what was assumed before, from which the next fit starts again. */
+    private void addPriors(
+        String key, Function<SpeciesEdit, OptionalDouble> prior, StringBuilder added) {
+      Map<String, String> priors = new LinkedHashMap<>();
+      for (SpeciesEdit edit : edits) {
+        boolean isNew = !places.containsKey(path(name(), key, edit.priorKey()));
+        OptionalDouble value = isNew ? prior.apply(edit) : OptionalDouble.empty();
+        value.ifPresent(number -> priors.put(edit.priorKey(), plain(number)));
+      }
+      Place at = places.get(path(name(), key));
+      if (at == null && !priors.isEmpty()) {
+        added.append(line(key, object(priors), ""));
+      } else if (!priors.isEmpty()) {
+        String more = object(priors);
+        changes.add(
+            new Change(at.from + 1, at.from + 1, more.substring(1, more.length() - 2) + ","));
+      }
+    }
   }
 
   /** As it was typed, not rounded. */
@@ -168,7 +252,10 @@ public final class ProposalText {
               keys.pollLast();
             }
           }
-          case END_OBJECT -> keys.pollLast();
+          case END_OBJECT -> {
+            close(places, keys, parser);
+            keys.pollLast();
+          }
           default -> {
             note(places, keys, parser);
             keys.pollLast();
@@ -180,6 +267,16 @@ public final class ProposalText {
       throw new UncheckedIOException("a file that was read cannot be read again", broken);
     }
     return places;
+  }
+
+  /** An object goes on to its closing bracket. */
+  private static void close(Map<String, Place> places, Deque<String> keys, JsonParser parser) {
+    if (keys.size() < 2) {
+      return;
+    }
+    String path = path(List.copyOf(keys).subList(1, keys.size()).toArray(String[]::new));
+    int end = (int) parser.currentTokenLocation().getCharOffset() + 1;
+    places.computeIfPresent(path, (same, place) -> new Place(place.from, end));
   }
 
   private static String key(String name) {
@@ -212,9 +309,10 @@ public final class ProposalText {
    *
    * @param text the file as it is
    * @param edits what is proposed; those of species that it does not have are left out
+   * @param until last month of the records, as 2026-10
    * @param head first line: what the file is
    */
-  public static String csv(String text, List<SpeciesEdit> edits, String head) {
+  public static String csv(String text, List<SpeciesEdit> edits, String until, String head) {
     char delimiter = delimiter(text);
     List<List<Cell>> rows = rows(text, delimiter);
     Optional<List<Cell>> headings =
@@ -225,7 +323,7 @@ public final class ProposalText {
             .findFirst();
     List<Change> changes = new ArrayList<>();
     Map<String, Map<List<Cell>, String>> added = new LinkedHashMap<>();
-    headings.ifPresent(row -> edit(row, rows, edits, delimiter, changes, added));
+    headings.ifPresent(row -> edit(row, rows, edits, until, delimiter, changes, added));
     headings.ifPresent(row -> addColumns(row, rows, added, delimiter, changes));
     return quoted(head) + "\n" + applied(text, changes);
   }
@@ -238,27 +336,66 @@ public final class ProposalText {
       List<Cell> headings,
       List<List<Cell>> rows,
       List<SpeciesEdit> edits,
+      String until,
       char delimiter,
       List<Change> changes,
       Map<String, Map<List<Cell>, String>> added) {
     int names = column(headings, "species");
-    for (SpeciesEdit edit : edits) {
-      for (List<Cell> row : rows) {
-        boolean isIt =
-            row != headings
-                && row.size() > names
-                && key(row.get(names).value).equalsIgnoreCase(key(edit.species()));
-        if (!isIt) {
-          continue;
+    bySpecies(edits)
+        .forEach(
+            (name, own) ->
+                rows.stream()
+                    .filter(row -> row != headings && row.size() > names)
+                    .filter(row -> key(row.get(names).value).equalsIgnoreCase(key(name)))
+                    .forEach(
+                        row ->
+                            new CsvRow(headings, row, delimiter, changes, added).edit(own, until)));
+  }
+
+  /** The edits of one species in its row. */
+  private record CsvRow(
+      List<Cell> headings,
+      List<Cell> row,
+      char delimiter,
+      List<Change> changes,
+      Map<String, Map<List<Cell>, String>> added) {
+    void edit(List<SpeciesEdit> edits, String until) {
+      for (SpeciesEdit edit : edits) {
+        if (edit.isOther()) {
+          put(edit.heading(), shown(ProposalText.number(edit.number())));
         }
-        String number = number(edit.number());
-        String shown = delimiter == ';' ? number.replace('.', ',') : number;
-        int column = column(headings, edit.heading());
-        if (column >= 0 && column < row.size()) {
-          changes.add(new Change(row.get(column).from, row.get(column).to, shown));
-        } else {
-          added.computeIfAbsent(edit.heading(), each -> new HashMap<>()).put(row, shown);
+        putFirst("prior " + edit.priorKey(), OptionalDouble.of(edit.prior()));
+        putFirst("prior sure % " + edit.priorKey(), edit.priorSure());
+        if (edit.sure().isPresent()) {
+          put(sureHeading(edit), shown(plain(edit.sure().getAsDouble())));
         }
+      }
+      put("learnt until", until);
+    }
+
+    private static String sureHeading(SpeciesEdit edit) {
+      boolean oneOfSeveral = edit.isGrowth() && edit.conditions().size() > 1;
+      return oneOfSeveral ? edit.sureKey() + " " + edit.condition() : edit.sureKey();
+    }
+
+    private String shown(String number) {
+      return delimiter == ';' ? number.replace('.', ',') : number;
+    }
+
+    private void putFirst(String heading, OptionalDouble value) {
+      int column = column(headings, heading);
+      boolean isThere = column >= 0 && column < row.size() && !row.get(column).value.isEmpty();
+      if (!isThere) {
+        value.ifPresent(number -> put(heading, shown(plain(number))));
+      }
+    }
+
+    private void put(String heading, String value) {
+      int column = column(headings, heading);
+      if (column >= 0 && column < row.size()) {
+        changes.add(new Change(row.get(column).from, row.get(column).to, value));
+      } else {
+        added.computeIfAbsent(heading, each -> new HashMap<>()).put(row, value);
       }
     }
   }

@@ -188,7 +188,7 @@ class EditionSecretsTest {
   }
 
   /** The differences of one column over those of another: a stable slope that is the secret. */
-  private static boolean isSlope(Map<Object, Double> y, Map<Object, Double> x, double secret) {
+  static boolean isSlope(Map<Object, Double> y, Map<Object, Double> x, double secret) {
     List<Object> keys = y.keySet().stream().filter(x::containsKey).toList();
     double xx = 0;
     double xy = 0;
@@ -208,7 +208,7 @@ class EditionSecretsTest {
   }
 
   /** One column over another, the same in all rows but a few. */
-  private static boolean isQuotient(Map<Object, Double> y, Map<Object, Double> x, double secret) {
+  static boolean isQuotient(Map<Object, Double> y, Map<Object, Double> x, double secret) {
     List<Object> keys = y.keySet().stream().filter(x::containsKey).toList();
     List<Double> quotients = new ArrayList<>();
     for (Object key : keys) {
@@ -220,7 +220,7 @@ class EditionSecretsTest {
     return quotients.size() >= 4 && near >= STABLE * quotients.size();
   }
 
-  private static boolean isNear(double value, double secret) {
+  static boolean isNear(double value, double secret) {
     return Math.abs(value - secret) <= 0.1 * secret;
   }
 

@@ -43,6 +43,7 @@ class ReviewReportTest {
             "Did it pay",
             "Causes",
             "Gambles so far",
+            "Sold or lost",
             "Losses",
             "Trace",
             "Faults");
@@ -171,7 +172,7 @@ class ReviewReportTest {
             .mapToDouble(Double::doubleValue)
             .sum();
     List<Double> ends = bridge.series().get(0).values();
-    assertThat(ends.get(0) + parts).isCloseTo(ends.get(9), within(0.005));
+    assertThat(ends.get(0) + parts).isCloseTo(ends.get(10), within(0.005));
     assertThat(bridge.categories())
         .startsWith("planned", "cost", "hours")
         .endsWith("share that finds a buyer", "expected");
@@ -272,7 +273,7 @@ class ReviewReportTest {
     Report faulty =
         of(SampleReview.review(List.of(), Optional.empty(), List.of(SampleReview.fault())));
 
-    assertThat(faulty.sheets().get(7).tables().get(0).rows())
+    assertThat(faulty.sheets().get(8).tables().get(0).rows())
         .containsExactly(
             List.of(
                 "daybook.csv, row 9, column date",

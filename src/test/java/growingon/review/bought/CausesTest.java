@@ -48,7 +48,7 @@ class CausesTest {
   @Property(tries = 2000)
   void parts_sumToTheDifferenceToTheCent(
       @ForAll("trading") Trading planned, @ForAll("trading") Trading real) {
-    List<CausePart> parts = Causes.parts(Causes.steps(planned, real, GrownWorth.NONE));
+    List<CausePart> parts = Causes.parts(Causes.steps(planned, real, GrownWorth.NONE, 0));
     assertThat(parts).extracting(CausePart::cause).containsExactly(Cause.values());
     long cents = parts.stream().mapToLong(CausePart::cents).sum();
     double difference = (real.result() - planned.result()) * 100;
@@ -56,7 +56,7 @@ class CausesTest {
   }
 
   private static List<CausePart> parts(Trading planned, Trading real) {
-    return Causes.parts(Causes.steps(planned, real, GrownWorth.NONE));
+    return Causes.parts(Causes.steps(planned, real, GrownWorth.NONE, 0));
   }
 
   /** What trunks make a plant worth more is growth; that it is sold no dearer, the grade sold. */
@@ -65,7 +65,7 @@ class CausesTest {
       @ForAll("told") Told same, @ForAll @DoubleRange(min = 0.01, max = 300) double more) {
     Trading lot = same.trading();
     long worth = Math.round(lot.living() * lot.shareSold() * more * 100);
-    for (CausePart part : Causes.parts(Causes.steps(lot, lot, new GrownWorth(20, 20 + more)))) {
+    for (CausePart part : Causes.parts(Causes.steps(lot, lot, new GrownWorth(20, 20 + more), 0))) {
       long expected =
           switch (part.cause()) {
             case GROWTH -> worth;
@@ -78,7 +78,7 @@ class CausesTest {
 
   @Property(tries = 500)
   void parts_ofTheSame_areNil(@ForAll("trading") Trading same) {
-    assertThat(Causes.parts(Causes.steps(same, same, GrownWorth.NONE)))
+    assertThat(Causes.parts(Causes.steps(same, same, GrownWorth.NONE, 0)))
         .extracting(CausePart::cents)
         .containsOnly(0L);
   }

@@ -1,0 +1,160 @@
+package growingon.load;
+
+import growingon.load.cell.Cell;
+import growingon.load.cell.Findings;
+import growingon.load.cell.NumberStyle;
+import growingon.load.own.ListRead;
+import growingon.load.own.ListReader;
+import growingon.load.own.OwnLot;
+import growingon.load.own.Sheet;
+import growingon.load.own.UsualNursery;
+import growingon.load.source.Grid;
+import growingon.load.source.Grid.GridRow;
+import growingon.load.source.Table;
+import growingon.load.table.Definitions;
+import growingon.load.table.LotChecks;
+import growingon.load.table.StockTable;
+import growingon.nursery.Lot;
+import growingon.problem.Where;
+import growingon.problem.advice.FitAdvice;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+
+/**
+ * An earlier stock list in the grower's own words. It is read as today's own list is; what it does
+ * not say, or says of pots and routes that the nursery has no more, is taken from the lot of that
+ * name as it is now. Lots of plants that the nursery grows no more are left out, which is told.
+ */
+final class OwnEarlierList {
+  private final ListRead read;
+  private final Where where;
+  private final PastSources sources;
+
+  private OwnEarlierList(ListRead read, Where where, PastSources sources) {
+    this.read = read;
+    this.where = where;
+    this.sources = sources;
+  }
+
+  /**
+   * The list in some sheets, if they are one.
+   *
+   * @param name of its file
+   */
+  static Optional<OwnEarlierList> of(String name, List<Sheet> sheets, PastSources sources) {
+    if (!ListReader.isList(sheets)) {
+      return Optional.empty();
+    }
+    ListRead read = ListReader.read(name, sheets, sources.words(), sources.site());
+    return read.lots().isEmpty()
+        ? Optional.empty()
+        : Optional.of(new OwnEarlierList(read, Where.file(name), sources));
+  }
+
+  /** The month of the count, where a title says it. */
+  Optional<YearMonth> month() {
+    return read.counted();
+  }
+
+  /**
+   * Its rows, counted in some month.
+   *
+   * @param now today's lots
+   */
+  StockTable.Sheet sheet(
+      YearMonth month, Definitions then, StockTable.Sheet now, Findings findings) {
+    // Faults of single rows leave these out; the list itself was told of when it was today's.
+    Findings unheard = new Findings();
+    List<OwnLot> lots = read.lots().stream().filter(lot -> lot.quantity().isPresent()).toList();
+    UsualNursery usual = new UsualNursery(lots, read.file(), "EUR", month, sources.site().south());
+    Table table = Table.of(grid(usual, then, now), StockTable.FORMAT, unheard);
+    StockTable.Sheet sheet =
+        StockTable.readEarlier(Optional.of(table), then, new LotChecks(then))
+            .besides(uncounted(read), unmeasured(read));
+    int left = read.lots().size() - sheet.lots().values().size();
+    if (left > 0) {
+      findings.add(FitAdvice.leftOutOfList(where, left, read.lots().size()));
+    }
+    return sheet;
+  }
+
+  /** Lots of a list of which it has no exact number. */
+  static Set<String> uncounted(ListRead read) {
+    return names(read, lot -> lot.about() || lot.quantity().isEmpty());
+  }
+
+  /** Lots of a list whose trunks it does not state. */
+  static Set<String> unmeasured(ListRead read) {
+    return names(read, lot -> lot.trunkFromMm().isEmpty());
+  }
+
+  private static Set<String> names(ListRead read, java.util.function.Predicate<OwnLot> which) {
+    Set<String> names = new HashSet<>();
+    read.lots().stream().filter(which).forEach(lot -> names.add(lot.lot()));
+    return names;
+  }
+
+  private Grid grid(UsualNursery usual, Definitions then, StockTable.Sheet now) {
+    List<Map<String, String>> rows = new ArrayList<>();
+    for (OwnLot lot : usual.lots()) {
+      rows.add(row(lot, usual.stockRow(lot), then, now));
+    }
+    Set<String> headings = new LinkedHashSet<>();
+    rows.forEach(row -> headings.addAll(row.keySet()));
+    List<String> columns = List.copyOf(headings);
+    List<GridRow> all = new ArrayList<>();
+    all.add(row(1, columns, columns));
+    for (int i = 0; i < rows.size(); i++) {
+      Map<String, String> row = rows.get(i);
+      int number = Math.max(2, usual.lots().get(i).row());
+      all.add(
+          row(number, columns, columns.stream().map(each -> row.getOrDefault(each, "")).toList()));
+    }
+    return new Grid(where, NumberStyle.POINT, all, List.of());
+  }
+
+  private static GridRow row(int number, List<String> columns, List<String> texts) {
+    TreeMap<Integer, Cell> cells = new TreeMap<>();
+    for (int i = 0; i < columns.size(); i++) {
+      if (!texts.get(i).isEmpty()) {
+        cells.put(i, Cell.ofText(texts.get(i)));
+      }
+    }
+    return new GridRow(number, cells);
+  }
+
+  /** As its row in the stock table, in the words of the nursery of today. */
+  private static Map<String, String> row(
+      OwnLot own, Map<String, String> usual, Definitions then, StockTable.Sheet now) {
+    Map<String, String> row = new LinkedHashMap<>(usual);
+    row.remove("place");
+    Optional<Lot> today = now.lots().find(own.lot());
+    today.ifPresent(
+        lot -> {
+          row.put("species", lot.species());
+          row.put("form", lot.form().toString());
+          if (own.arrived().isEmpty()) {
+            row.put("arrived", lot.arrived().toString());
+          }
+          if (!then.routes().names().contains(row.get("route"))) {
+            row.put("route", lot.route());
+          }
+          boolean otherPot =
+              row.containsKey("pot") && !then.pots().names().contains(row.get("pot"));
+          boolean noPot = !row.containsKey("pot") && own.form().isEmpty();
+          if (otherPot || noPot) {
+            row.remove("pot");
+            lot.potting().pot().ifPresent(pot -> row.put("pot", pot));
+          }
+        });
+    return row;
+  }
+}

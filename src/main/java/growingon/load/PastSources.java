@@ -1,0 +1,42 @@
+package growingon.load;
+
+import growingon.load.own.OwnWords;
+import growingon.load.own.Site;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Where a nursery's past is written down beside its tables.
+ *
+ * @param nursery its folder or workbook
+ * @param older lists of the grower's own that a newer one has taken the place of
+ * @param words what the grower has said that words of such lists mean
+ * @param site of the nursery, by which such lists are read
+ * @param uncounted lots of which today's own list has no exact number
+ * @param unmeasured lots whose trunks today's own list does not state
+ */
+record PastSources(
+    Path nursery,
+    List<Path> older,
+    OwnWords words,
+    Site site,
+    Set<String> uncounted,
+    Set<String> unmeasured) {
+  PastSources {
+    older = List.copyOf(older);
+    uncounted = Set.copyOf(uncounted);
+    unmeasured = Set.copyOf(unmeasured);
+  }
+
+  static PastSources of(Path nursery, OwnFiles files) {
+    NurseryFiles tables = files.nursery();
+    return new PastSources(
+        nursery,
+        files.older(nursery),
+        AnswersGiven.words(tables.tables()),
+        SiteSaid.of(tables),
+        files.own().map(OwnNursery::uncounted).orElse(Set.of()),
+        files.own().map(OwnNursery::unmeasured).orElse(Set.of()));
+  }
+}

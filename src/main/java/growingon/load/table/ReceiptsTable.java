@@ -1,0 +1,205 @@
+package growingon.load.table;
+
+import growingon.load.cell.As;
+import growingon.load.cell.Cell;
+import growingon.load.cell.Findings;
+import growingon.load.cell.Months;
+import growingon.load.cell.Names;
+import growingon.load.cell.Nearest;
+import growingon.load.cell.Quantities;
+import growingon.load.cell.Range;
+import growingon.load.cell.Row;
+import growingon.load.source.Table;
+import growingon.load.source.TableFormat;
+import growingon.nursery.Receipt;
+import growingon.problem.advice.DaybookAdvice;
+import growingon.problem.advice.ReceiptAdvice;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * Sales as a till or the bookkeeping has them, a row a sale or a month's total. Names of customers
+ * are not read.
+ *
+ * <pre>
+ * date                the day, or the month, not after today
+ * lot                 the lot, if it is known
+ * species             or the species; a row of neither is counted, but is no plant of the nursery
+ * grade               one on the ladder of the species [not said]
+ * number              plants; below nil for those that came back
+ * amount without VAT  money of the whole row, below nil if it was paid back; or
+ * amount with VAT     the same with VAT, and
+ * VAT %               its rate
+ * </pre>
+ *
+ * A heading that does not say whether VAT is in it is asked about, and its table is not read.
+ */
+public final class ReceiptsTable {
+  private static final String DATE = "date";
+  private static final String LOT = "lot";
+  private static final String GRADE = "grade";
+  private static final String NUMBER = "number";
+  private static final String WITHOUT_VAT = "amount without VAT";
+  private static final String WITH_VAT = "amount with VAT";
+  private static final String VAT = "VAT %";
+
+  /** Understood as a heading, so that it can be asked what it means. */
+  private static final String AMOUNT = "amount";
+
+  /** Of this table every value is a subject: what happened is no assumption of a plan. */
+  public static final TableFormat FORMAT = format();
+
+  private static final As<Integer> PLANTS =
+      Quantities.plants(Range.of(-Quantities.SOME.most(), Quantities.SOME.most()));
+
+  private static final Range PERCENT = Range.of(0, 100);
+
+  private final Definitions known;
+  private final DaybookLots lots;
+  private final LocalDate today;
+
+  private ReceiptsTable(Definitions known, DaybookLots lots, LocalDate today) {
+    this.known = known;
+    this.lots = lots;
+    this.today = today;
+  }
+
+  private static TableFormat format() {
+    TableFormat format =
+        TableFormat.of("receipts", DATE, NUMBER)
+            .with(LotCells.SPECIES, LOT, GRADE, WITHOUT_VAT, WITH_VAT, VAT)
+            .understanding(otherHeadings());
+    return format.about(format.known().toArray(String[]::new));
+  }
+
+  private static Map<String, String> otherHeadings() {
+    Map<String, String> all = new HashMap<>();
+    all.put("month", DATE);
+    List.of("quantity", "qty", "plants", "units").forEach(other -> all.put(other, NUMBER));
+    List.of("amount", "total", "sales", "value").forEach(other -> all.put(other, AMOUNT));
+    for (String what : List.of("amount", "total", "sales")) {
+      for (String not : List.of("net", "without vat", "excluding vat", "excl vat", "ex vat")) {
+        all.put(what + " " + not, WITHOUT_VAT);
+      }
+      for (String with : List.of("gross", "with vat", "including vat", "incl vat", "inc vat")) {
+        all.put(what + " " + with, WITH_VAT);
+      }
+      all.put("net " + what, WITHOUT_VAT);
+      all.put("gross " + what, WITH_VAT);
+    }
+    all.put("net", WITHOUT_VAT);
+    all.put("gross", WITH_VAT);
+    all.put("vat rate %", VAT);
+    all.put("vat rate", VAT);
+    return all;
+  }
+
+  /** Receipts in the order of the table. */
+  public static List<Receipt> read(
+      Optional<Table> table,
+      Definitions known,
+      DaybookLots lots,
+      LocalDate today,
+      Findings findings) {
+    if (table.isEmpty()) {
+      return List.of();
+    }
+    if (table.get().rows().stream().anyMatch(row -> row.has(AMOUNT))) {
+      findings.add(ReceiptAdvice.vatNotSaid(table.get().where().column(AMOUNT)));
+      table.get().rows().forEach(Row::fault);
+      return List.of();
+    }
+    ReceiptsTable reader = new ReceiptsTable(known, lots, today);
+    List<Receipt> receipts = new ArrayList<>();
+    table.get().rows().forEach(row -> reader.receipt(row).ifPresent(receipts::add));
+    return receipts;
+  }
+
+  private Optional<Receipt> receipt(Row row) {
+    row.needs(DATE, NUMBER);
+    boolean isMonth = isMonthAlone(row);
+    Optional<LocalDate> day = isMonth ? Optional.empty() : row.find(DATE, As.DATE);
+    Optional<YearMonth> month = isMonth ? row.find(DATE, As.MONTH) : day.map(YearMonth::from);
+    checkDate(row, day, month);
+    Optional<String> lot = row.has(LOT) ? name(row, LOT, lots.names()) : Optional.empty();
+    Optional<String> species =
+        row.has(LotCells.SPECIES)
+            ? name(row, LotCells.SPECIES, known.species().names())
+            : lot.flatMap(lots::species);
+    checkSame(row, lot, species);
+    if (!row.has(LOT) && !row.has(LotCells.SPECIES)) {
+      row.remark(LotCells.SPECIES, ReceiptAdvice::noPlant);
+    }
+    Optional<String> grade =
+        species.flatMap(
+            of -> row.findName(GRADE, LotCells.grades(of, known.species(), known.ladders())));
+    int plants = row.get(NUMBER, PLANTS);
+    double amount = amount(row);
+    if (plants * amount < 0) {
+      row.fail(NUMBER, where -> ReceiptAdvice.oppositeSigns(where, row.cell(NUMBER).shown()));
+    }
+    return row.accept(
+        () ->
+            new Receipt(
+                month.orElseThrow(), day, lot, species, grade, plants, amount, row.where()));
+  }
+
+  private static boolean isMonthAlone(Row row) {
+    return row.cell(DATE) instanceof Cell.Text text && Months.isMonthAlone(text.text());
+  }
+
+  private void checkDate(Row row, Optional<LocalDate> day, Optional<YearMonth> month) {
+    boolean isToCome =
+        day.map(date -> date.isAfter(today))
+            .orElseGet(() -> month.filter(YearMonth.from(today)::isBefore).isPresent());
+    if (isToCome) {
+      row.fail(DATE, where -> DaybookAdvice.afterToday(where, row.cell(DATE).shown(), today));
+    }
+  }
+
+  /** A name that is known; one that is nearly so is a fault, any other is no plant of ours. */
+  private static Optional<String> name(Row row, String heading, Names names) {
+    Optional<String> typed = row.find(heading, As.NAME);
+    if (typed.isEmpty() || names.contains(typed.get()) || names.isOpen()) {
+      return typed.flatMap(names::find);
+    }
+    Optional<String> near = Nearest.slip(typed.get(), names.all());
+    if (near.isPresent()) {
+      row.fail(heading, where -> ReceiptAdvice.nearlyNamed(where, typed.get(), near.get()));
+    } else {
+      row.remark(heading, where -> ReceiptAdvice.notOurs(where, typed.get()));
+    }
+    return Optional.empty();
+  }
+
+  private void checkSame(Row row, Optional<String> lot, Optional<String> species) {
+    Optional<String> ofLot = lot.flatMap(lots::species);
+    if (ofLot.isPresent() && species.isPresent() && !ofLot.equals(species)) {
+      row.fail(
+          LotCells.SPECIES,
+          where -> ReceiptAdvice.otherSpecies(where, species.get(), lot.get(), ofLot.get()));
+    }
+  }
+
+  private double amount(Row row) {
+    As<Double> money = As.money(known.settings().currency(), Range.ANY);
+    if (row.has(WITHOUT_VAT) && row.has(WITH_VAT)) {
+      row.find(WITH_VAT, money);
+      row.find(VAT, As.percent(PERCENT));
+      return row.get(WITHOUT_VAT, money);
+    }
+    if (!row.has(WITH_VAT)) {
+      return row.get(WITHOUT_VAT, money);
+    }
+    double gross = row.get(WITH_VAT, money);
+    if (!row.has(VAT)) {
+      row.fail(VAT, where -> ReceiptAdvice.rateNotSaid(where, row.cell(WITH_VAT).shown()));
+    }
+    return gross / (1 + row.find(VAT, As.percent(PERCENT)).orElse(0.0));
+  }
+}

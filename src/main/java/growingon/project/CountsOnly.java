@@ -1,0 +1,47 @@
+package growingon.project;
+
+import growingon.nursery.Quality;
+import java.util.Map;
+
+/** Takes down nothing but how plants are just before they are counted. */
+record CountsOnly(Map<Integer, BeforeCount> months) implements Recorder {
+  @Override
+  public boolean asksForCounts() {
+    return true;
+  }
+
+  @Override
+  public void beforeCount(int month, BeforeCount how) {
+    months.put(month, how);
+  }
+
+  @Override
+  public void diedBefore(double plants) {}
+
+  @Override
+  public void died(int month, double plants) {}
+
+  @Override
+  public void culled(int month, double plants) {}
+
+  @Override
+  public void sold(int month, int row, int grade, Quality quality, double units, double money) {}
+
+  @Override
+  public void used(int month, Use.Kind kind, String item, double amount) {}
+
+  @Override
+  public void freed(int month, String pot, double amount) {}
+
+  @Override
+  public void worked(int month, String job, double plants, double hours) {}
+
+  @Override
+  public void paid(int month, double amount) {}
+
+  @Override
+  public void stood(int month, String place, double plants, double m2, double careCost) {}
+
+  @Override
+  public void seasonEnded(int season, double[][] standing) {}
+}

@@ -1,0 +1,225 @@
+package growingon.report.edition;
+
+import growingon.chance.Chances;
+import growingon.chance.Quantiles;
+import growingon.money.Accounts;
+import growingon.money.CashFlow;
+import growingon.money.CashItem;
+import growingon.nursery.Horizon;
+import growingon.nursery.Inputs;
+import growingon.project.Projector;
+import growingon.report.build.FilledSheet;
+import growingon.report.build.TableBuilder;
+import growingon.report.compare.CompareReport;
+import growingon.report.compare.CompareReport.Side;
+import growingon.report.model.Answer;
+import growingon.report.model.Audience;
+import growingon.report.model.Kind;
+import growingon.report.model.Report;
+import growingon.report.model.Sheet;
+import growingon.report.model.Table;
+import growingon.report.text.Odds;
+import growingon.report.text.Phrases;
+import growingon.report.text.Sentences;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Two plans side by side for a partner or a bank. Where they differ in one bought lot, the
+ * difference of their cash soon after it came is its price, and that of their worth its gain. So
+ * sales stand as amounts, worth as a share of all sales, and cash by its limit alone.
+ */
+final class CompareEdition {
+  private static final double SOME_SALES = 1;
+
+  private final Audience audience;
+  private final Side first;
+  private final Side second;
+  private final Side firstSeen;
+  private final Side secondSeen;
+
+  CompareEdition(Edition edition, Side first, Side second) {
+    this.audience = edition.audience();
+    this.first = first;
+    this.second = second;
+    this.firstSeen = seen(edition, first, "first plan");
+    this.secondSeen = seen(edition, second, "second plan");
+  }
+
+  private static Side seen(Edition edition, Side whole, String number) {
+    Inputs inputs = edition.seen(whole.inputs());
+    Accounts accounts = Accounts.of(Projector.project(inputs.scenario()));
+    String label = edition.audience() == Audience.PARTNER ? whole.label() : number;
+    return new Side(label, inputs, List.of(), accounts, List.of(), Optional.empty());
+  }
+
+  private boolean isForPartner() {
+    return audience == Audience.PARTNER;
+  }
+
+  Report report() {
+    List<Answer> answers =
+        List.of(
+            new Answer("Which is worth more", List.of(worth()), List.of(), List.of()),
+            new Answer("Is there cash enough", cash(), List.of(), List.of()));
+    return EditionReport.of(
+        CompareReport.title(firstSeen.label(), secondSeen.label()),
+        secondSeen.inputs().scenario(),
+        sheets(),
+        List.of(),
+        answers,
+        leftOut(),
+        first.currency());
+  }
+
+  private List<String> leftOut() {
+    List<String> out = new ArrayList<>();
+    out.add(
+        isForPartner()
+            ? "names of lots, and everything of single lots"
+            : "names of plans and lots, species and grades");
+    out.add("where the files differ, notes, suppliers and passports");
+    out.add("hours, costs, and cash by month or season: its differences are prices paid");
+    out.add("problems found, and names of files and folders");
+    return out;
+  }
+
+  private List<Sheet> sheets() {
+    List<Sheet> sheets = new ArrayList<>();
+    sheets.add(EditionReport.summary(leftOut(), List.of(cashTable(), sales())));
+    if (isForPartner()) {
+      Map<String, Table> tables = new LinkedHashMap<>();
+      CompareReport.tables(firstSeen, secondSeen).forEach(table -> tables.put(table.name(), table));
+      for (String name : List.of("sales", "plants-sold", "space-missing")) {
+        Table table = tables.get("compare-" + name);
+        sheets.add(FilledSheet.of(table.title(), List.of(), table));
+      }
+    }
+    return sheets;
+  }
+
+  private String worth() {
+    double more = second.accounts().presentValue() - first.accounts().presentValue();
+    double all = first.accounts().cash().total(CashItem.SALES);
+    String by =
+        all < SOME_SALES
+            ? ""
+            : ", by about %d %% of all sales of the other"
+                .formatted(Math.max(1, Math.round(100 * Math.abs(more) / all)));
+    String line =
+        "%s is worth %s than %s in today's money, on the plan's line%s"
+            .formatted(
+                Phrases.sentence(secondSeen.label()),
+                more >= 0 ? "more" : "less",
+                firstSeen.label(),
+                by);
+    return line
+        + CompareReport.moreOften(first, second).map("; it is worth more "::concat).orElse("")
+        + ".";
+  }
+
+  private List<String> cash() {
+    return List.of(cash(first, firstSeen.label()), cash(second, secondSeen.label()));
+  }
+
+  private static String cash(Side side, String label) {
+    OptionalDouble limit = limit(side);
+    String name = Phrases.sentence(label);
+    if (limit.isEmpty()) {
+      return name + ": no limit of cash is stated.";
+    }
+    String chance =
+        chance(side).map(share -> "; some month falls below it %s".formatted(share)).orElse("");
+    return "%s: cash is lowest in %s, %s the limit of %s on the plan's line%s."
+        .formatted(
+            name,
+            Phrases.month(horizon(side), side.accounts().cash().lowestMonth()),
+            lowest(side) < limit.getAsDouble() ? "below" : "above",
+            Phrases.money(side.currency(), limit.getAsDouble()),
+            chance);
+  }
+
+  private static Optional<String> chance(Side side) {
+    return side.chances()
+        .filter(drawn -> drawn.chanceBelowLowest().isPresent())
+        .map(drawn -> Odds.in(drawn.chanceBelowLowest().getAsDouble(), drawn.draws()));
+  }
+
+  private static OptionalDouble limit(Side side) {
+    return side.inputs().scenario().nursery().settings().lowestCash();
+  }
+
+  private static double lowest(Side side) {
+    CashFlow cash = side.accounts().cash();
+    return cash.balances()[cash.lowestMonth()];
+  }
+
+  private static Horizon horizon(Side side) {
+    return side.accounts().projection().horizon();
+  }
+
+  private Table cashTable() {
+    TableBuilder table =
+        TableBuilder.table("cash-limit", "Cash against its limit")
+            .note("Below it: of 100 draws, those in which some month falls below the limit.")
+            .text("plan")
+            .month("lowest in")
+            .text("on the plan's line")
+            .column("below it %", "", Kind.COUNT);
+    row(table, first, firstSeen.label());
+    row(table, second, secondSeen.label());
+    return table.build();
+  }
+
+  private static void row(TableBuilder table, Side side, String label) {
+    OptionalDouble limit = limit(side);
+    Optional<Chances> drawn = side.chances().filter(each -> each.chanceBelowLowest().isPresent());
+    table.row(
+        label,
+        horizon(side).month(side.accounts().cash().lowestMonth()),
+        limit.isEmpty()
+            ? "no limit stated"
+            : lowest(side) < limit.getAsDouble() ? "below the limit" : "above the limit",
+        drawn.map(each -> Odds.whole(each.chanceBelowLowest().getAsDouble())).orElse(null));
+  }
+
+  /**
+   * Sales of each season of both plans: on the line, and what a tenth and nine tenths lie below.
+   */
+  private Table sales() {
+    TableBuilder table =
+        TableBuilder.table("sales-seasons", "Sales of each season")
+            .note("P10 and P90: one draw in ten lies below, nine in ten. " + Sentences.WITHOUT_VAT)
+            .text("plan")
+            .text("season")
+            .column("sales", first.currency(), Kind.MONEY)
+            .column("P10", first.currency(), Kind.MONEY)
+            .column("P90", first.currency(), Kind.MONEY);
+    seasons(table, first, firstSeen.label());
+    seasons(table, second, secondSeen.label());
+    return table.build();
+  }
+
+  private static void seasons(TableBuilder table, Side side, String label) {
+    Horizon horizon = horizon(side);
+    for (int season = 0; season < horizon.seasons(); season++) {
+      double sales = 0;
+      for (int month = 0; month < horizon.months(); month++) {
+        boolean isWithin = horizon.season(month) == season;
+        sales += isWithin ? side.accounts().cash().get(CashItem.SALES, month) : 0;
+      }
+      int index = season;
+      Optional<Quantiles> drawn = side.chances().map(each -> each.sales().get(index));
+      table.row(
+          label,
+          horizon.seasonLabel(season),
+          sales,
+          drawn.map(Quantiles::p10).orElse(null),
+          drawn.map(Quantiles::p90).orElse(null));
+    }
+  }
+}

@@ -1,0 +1,243 @@
+package growingon.report.edition;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import growingon.chance.Chances;
+import growingon.load.FrozenReader;
+import growingon.load.LoadOptions;
+import growingon.load.Loader;
+import growingon.money.bought.Reckoned;
+import growingon.nursery.Inputs;
+import growingon.nursery.Lot;
+import growingon.nursery.Settings;
+import growingon.report.compare.CompareReport.Side;
+import growingon.report.model.Audience;
+import growingon.report.model.Column;
+import growingon.report.model.Kind;
+import growingon.report.model.Report;
+import growingon.report.model.Sheet;
+import growingon.report.model.Table;
+import growingon.review.LotReview;
+import growingon.review.Review;
+import growingon.review.bought.BoughtReview;
+import growingon.review.kept.KeptPlan;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** What a partner or a bank could reckon out of a review or of two plans set side by side. */
+class LookingBackSecretsTest {
+  private static final LocalDate TODAY = LocalDate.of(2026, 11, 3);
+  private static final int DRAWS = 100;
+
+  private static Inputs reviewed;
+  private static Review review;
+  private static Side before;
+  private static Side after;
+
+  @BeforeAll
+  static void lookAtDemonstration() {
+    reviewed = read("two-seasons-on");
+    Optional<KeptPlan> kept =
+        FrozenReader.read(Path.of("plans", "kept", "two seasons on-2022-11.json"), KeptPlan.class)
+            .value();
+    review = Review.of(reviewed, YearMonth.from(TODAY), kept);
+    before = side("as-it-stands");
+    after = side("with-the-field-lot");
+  }
+
+  private static Inputs read(String plan) {
+    return Loader.load(Path.of("plans", plan + ".json"), new LoadOptions(TODAY))
+        .value()
+        .orElseThrow();
+  }
+
+  private static Side side(String plan) {
+    Inputs read = read(plan);
+    Inputs inputs = read.withPlan(read.scenario().plan().withDraws(DRAWS));
+    Reckoned reckoned = Reckoned.of(inputs.scenario());
+    Chances chances = Chances.draw(reckoned.accounts(), reckoned.bought(), 2, done -> {});
+    return new Side(
+        inputs.scenario().plan().name(),
+        inputs,
+        List.of(),
+        reckoned.accounts(),
+        reckoned.bought(),
+        Optional.of(chances));
+  }
+
+  private static Report review(Audience audience) {
+    return Edition.lookingBack(audience).review(reviewed, review);
+  }
+
+  private static Report compare(Audience audience) {
+    return Edition.lookingBack(audience).compare(before, after);
+  }
+
+  private static List<Table> tables(Report report) {
+    return report.sheets().stream().flatMap(sheet -> sheet.tables().stream()).toList();
+  }
+
+  private static String text(Report report) {
+    StringBuilder text = new StringBuilder(report.plan());
+    report.headlines().forEach(text::append);
+    report.answers().forEach(answer -> text.append(answer.sentences()));
+    for (Sheet sheet : report.sheets()) {
+      text.append(sheet.name()).append(sheet.sentences());
+      sheet.tables().forEach(table -> text.append(table.title()).append(table.rows()));
+    }
+    return text.toString();
+  }
+
+  private static Set<String> names(Inputs inputs) {
+    Set<String> names = new LinkedHashSet<>();
+    inputs.scenario().lots().forEach(lot -> addNames(lot, names));
+    inputs.offers().forEach(offer -> addNames(offer.lot(), names));
+    inputs.daybook().forEach(line -> names.add(line.lot()));
+    inputs.daybook().forEach(line -> names.add(line.reason()));
+    names.remove("");
+    return names;
+  }
+
+  private static void addNames(Lot lot, Set<String> names) {
+    names.add(lot.name());
+    names.add(lot.papers().supplier());
+    names.add(lot.papers().passport());
+  }
+
+  @ParameterizedTest
+  @EnumSource(
+      value = Audience.class,
+      names = {"PARTNER", "BANK"})
+  void noLotSupplierPassportOrReason_isNamed(Audience audience) {
+    String text = text(review(audience)) + text(compare(audience));
+
+    assertThat(names(reviewed)).hasSizeGreaterThan(10).noneMatch(text::contains);
+    assertThat(names(after.inputs())).noneMatch(text::contains);
+    assertThat(review(audience).problems()).isEmpty();
+    assertThat(compare(audience).problems()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @EnumSource(
+      value = Audience.class,
+      names = {"PARTNER", "BANK"})
+  void hours_standNowhere(Audience audience) {
+    for (Report report : List.of(review(audience), compare(audience))) {
+      assertThat(tables(report))
+          .flatExtracting(Table::columns)
+          .extracting(Column::kind)
+          .doesNotContain(Kind.HOURS);
+      assertThat(text(report)).doesNotContain("hourly");
+    }
+  }
+
+  /** Even who knows the hours of each lot finds no price of an hour in its money. */
+  @ParameterizedTest
+  @EnumSource(
+      value = Audience.class,
+      names = {"PARTNER", "BANK"})
+  void moneyOfLots_overTheirHours_isNoRate(Audience audience) {
+    Settings settings = reviewed.scenario().nursery().settings();
+    Map<Object, Double> hours = new LinkedHashMap<>();
+    List<LotReview> lots = review.lots();
+    for (int i = 0; i < lots.size(); i++) {
+      hours.put(i, lots.get(i).hours().real());
+    }
+    int compared = 0;
+    for (Table table : tables(review(audience))) {
+      for (int column = 0; column < table.columns().size(); column++) {
+        if (table.columns().get(column).kind() == Kind.MONEY
+            && table.inFull().size() == lots.size()) {
+          Map<Object, Double> money = new LinkedHashMap<>();
+          for (int i = 0; i < lots.size(); i++) {
+            money.put(i, ((Number) table.inFull().get(i).get(column)).doubleValue());
+          }
+          compared++;
+          for (double rate :
+              new double[] {settings.hourlyRate(), settings.hourlyRate() * settings.paidShare()}) {
+            assertThat(EditionSecretsTest.isSlope(money, hours, rate)).isFalse();
+            assertThat(EditionSecretsTest.isQuotient(money, hours, rate)).isFalse();
+          }
+        }
+      }
+    }
+    assertThat(compared).isEqualTo(audience == Audience.PARTNER ? 3 : 0);
+  }
+
+  /** Every amount, and every difference of two of one column, over the number of a bought lot. */
+  @ParameterizedTest
+  @EnumSource(
+      value = Audience.class,
+      names = {"PARTNER", "BANK"})
+  void noAmountOfAPlanSetBesideAnother_overTheNumberOfABoughtLot_isItsPrice(Audience audience) {
+    List<Double> amounts = new ArrayList<>();
+    for (Table table : tables(compare(audience))) {
+      if (table.name().equals("cash-limit")) {
+        continue;
+      }
+      for (int column = 0; column < table.columns().size(); column++) {
+        if (table.columns().get(column).kind() == Kind.MONEY) {
+          amounts.addAll(differences(table, column));
+        }
+      }
+    }
+    List<Lot> bought =
+        after.inputs().scenario().lots().stream()
+            .filter(lot -> lot.purchase().isPresent())
+            .toList();
+    assertThat(bought).isNotEmpty();
+    assertThat(text(compare(audience))).doesNotContain("lowest cash is");
+    for (Lot lot : bought) {
+      double landed = lot.purchase().orElseThrow().landed(lot.quantity());
+      assertThat(lowest(after) - lowest(before))
+          .as("what would tell the price: the lowest cash of both")
+          .isNegative();
+      assertThat(amounts).isNotEmpty().noneMatch(each -> Math.abs(each + landed) < 0.02 * landed);
+    }
+  }
+
+  /** The same season of the second plan less that of the first, or the difference that is shown. */
+  private static List<Double> differences(Table table, int column) {
+    List<Double> all = new ArrayList<>();
+    List<List<Object>> rows = table.inFull();
+    boolean isByPlan = table.columns().get(0).key().equals("plan");
+    int half = rows.size() / 2;
+    for (int row = 0; row < (isByPlan ? half : rows.size()); row++) {
+      Object cell = rows.get(row).get(column);
+      Object other = isByPlan ? rows.get(row + half).get(column) : null;
+      double value = cell instanceof Number number ? number.doubleValue() : 0;
+      double second = other instanceof Number number ? number.doubleValue() : 0;
+      all.add(isByPlan ? second - value : value);
+    }
+    return all;
+  }
+
+  private static double lowest(Side side) {
+    return side.accounts().cash().balances()[side.accounts().cash().lowestMonth()];
+  }
+
+  /** The word of each bought lot stands on the first page, equal to the grower's own. */
+  @ParameterizedTest
+  @EnumSource(
+      value = Audience.class,
+      names = {"PARTNER", "BANK"})
+  void firstPage_saysWhetherEachBoughtLotPaid(Audience audience) {
+    List<String> first = review(audience).sheets().get(0).sentences();
+
+    assertThat(review.bought()).hasSize(3);
+    for (BoughtReview each : review.bought()) {
+      assertThat(first).anyMatch(line -> line.contains(" " + each.verdict().kind() + "; "));
+    }
+  }
+}
