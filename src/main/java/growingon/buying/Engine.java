@@ -32,7 +32,10 @@ import java.util.function.IntFunction;
  */
 final class Engine {
   /** So many parts of the plan's line are kept. */
-  private static final int KEPT = 4000;
+  private static final int KEPT = 2000;
+
+  /** So many programmes are kept: those run now, beside which others will be run. */
+  private static final int MADE = 600;
 
   /** So many candidates are run in one run beside the one that they differ from. */
   private static final int AT_ONCE = 32;
@@ -60,7 +63,7 @@ final class Engine {
   private final AtomicLong runs = new AtomicLong();
   private final AtomicLong partsRun = new AtomicLong();
   private final AtomicLong partsKept = new AtomicLong();
-  private final Map<Key, Programme> programmes = Collections.synchronizedMap(new Recent<>(KEPT));
+  private final Map<Key, Programme> programmes = Collections.synchronizedMap(new Recent<>(MADE));
   private final ThreadLocal<Whole> whole;
   private Optional<Extra> extra = Optional.empty();
   private final ThreadLocal<Parts> parts;
