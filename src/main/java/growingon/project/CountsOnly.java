@@ -1,10 +1,17 @@
 package growingon.project;
 
-import growingon.nursery.Quality;
+import java.util.HashMap;
 import java.util.Map;
 
 /** Takes down nothing but how plants are just before they are counted. */
-record CountsOnly(Map<Integer, BeforeCount> months) implements Recorder {
+final class CountsOnly extends Unheard {
+  private final Map<Integer, BeforeCount> months = new HashMap<>();
+
+  /** How plants were, by month. */
+  Map<Integer, BeforeCount> months() {
+    return months;
+  }
+
   @Override
   public boolean asksForCounts() {
     return true;
@@ -14,34 +21,4 @@ record CountsOnly(Map<Integer, BeforeCount> months) implements Recorder {
   public void beforeCount(int month, BeforeCount how) {
     months.put(month, how);
   }
-
-  @Override
-  public void diedBefore(double plants) {}
-
-  @Override
-  public void died(int month, double plants) {}
-
-  @Override
-  public void culled(int month, double plants) {}
-
-  @Override
-  public void sold(int month, int row, int grade, Quality quality, double units, double money) {}
-
-  @Override
-  public void used(int month, Use.Kind kind, String item, double amount) {}
-
-  @Override
-  public void freed(int month, String pot, double amount) {}
-
-  @Override
-  public void worked(int month, String job, double plants, double hours) {}
-
-  @Override
-  public void paid(int month, double amount) {}
-
-  @Override
-  public void stood(int month, String place, double plants, double m2, double careCost) {}
-
-  @Override
-  public void seasonEnded(int season, double[][] standing) {}
 }

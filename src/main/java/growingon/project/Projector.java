@@ -55,8 +55,7 @@ public final class Projector {
    */
   public static Map<String, Map<Integer, BeforeCount>> countsKnown(Scenario scenario, Facts facts) {
     Programme programme = Programme.of(scenario);
-    List<CountsOnly> counts =
-        programme.lots().stream().map(each -> new CountsOnly(new HashMap<>())).toList();
+    List<CountsOnly> counts = programme.lots().stream().map(each -> new CountsOnly()).toList();
     new Run(programme, Luck.NONE, facts).withRecorders(counts::get);
     Map<String, Map<Integer, BeforeCount>> byLot = new HashMap<>();
     for (int i = 0; i < counts.size(); i++) {
