@@ -202,7 +202,7 @@ public final class Buying {
     Moves moves = new Search(other, limits, wish.aim(), false, progress).moves();
     double closeTo = 0.001 * other.line(question.asGiven()).sales();
     Candidate then =
-        Climb.brief(moves, question, new OnTheLine(other, limits), closeTo, 0, new HashMap<>())
+        Climb.brief(moves, question, OnTheLine.within(other, limits), closeTo, 0, new HashMap<>())
             .from(recommended);
     Spread gain =
         new Judging(other, Math.min(DRAWS_OF_CHANGES, judging.draws()))

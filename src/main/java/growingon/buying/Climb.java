@@ -1,6 +1,5 @@
 package growingon.buying;
 
-import growingon.buying.Choice.Take;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -86,8 +85,7 @@ final class Climb {
       double closeTo,
       int pairs,
       Map<Move, Double> known) {
-    boolean few = moves.singles(question.asGiven()).size() <= FEW_MOVES;
-    return new Climb(moves, question, judge, closeTo, pairs, few, false, known);
+    return new Climb(moves, question, judge, closeTo, pairs, moves.areFew(), false, known);
   }
 
   /** A move with what it is worth. */
@@ -372,6 +370,6 @@ final class Climb {
   private record Pair(Move move, double promise) {}
 
   private boolean isTake(Move move) {
-    return question.choice(move.only().choice()) instanceof Take;
+    return question.isTake(move.only().choice());
   }
 }

@@ -1,6 +1,5 @@
 package growingon.buying;
 
-import growingon.buying.Choice.Take;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -55,11 +54,11 @@ final class LineClimbs {
       return List.of(bestOfAll(this::isAny));
     }
     Climb climb = climb();
-    Set<Candidate> starts = isLarge() ? new LinkedHashSet<>() : startsOfFew();
+    Set<Candidate> starts = moves.areFew() ? startsOfFew() : new LinkedHashSet<>();
     Shedding shedding = new Shedding(engine, limits, moves);
     Candidate paying = whatPays();
     shedding.from(atRisingPrices(paying)).ifPresent(starts::add);
-    if (starts.isEmpty() || !isLarge()) {
+    if (starts.isEmpty() || moves.areFew()) {
       shedding.from(paying).ifPresent(starts::add);
     }
     if (starts.isEmpty()) {
@@ -83,15 +82,15 @@ final class LineClimbs {
     if (limits.allow(engine.line(question.asPlanned()))) {
       starts.add(question.asPlanned());
     }
-    if (isFew(this::isTake)) {
-      starts.add(bestOfAll(this::isTake));
+    if (isFew(question::isTake)) {
+      starts.add(bestOfAll(question::isTake));
     }
     return starts;
   }
 
   /** What would be done if nothing were short. */
   private Candidate whatPays() {
-    Judge free = new OnTheLine(engine, limits.lifted());
+    Judge free = OnTheLine.within(engine, limits.lifted());
     return Climb.whole(roughly(), question, free, closeTo, 0).from(question.asGiven());
   }
 
@@ -118,29 +117,21 @@ final class LineClimbs {
   }
 
   private boolean isHuge() {
-    return moves.singles(question.asGiven()).size() > MANY_MOVES;
-  }
-
-  private boolean isLarge() {
-    return moves.singles(question.asGiven()).size() > Climb.FEW_MOVES;
+    return moves.fromAsGiven() > MANY_MOVES;
   }
 
   private Climb climb() {
     return Climb.whole(
-        moves, question, new OnTheLine(engine, limits), closeTo, Search.PAIRS_ON_THE_LINE);
+        moves, question, OnTheLine.within(engine, limits), closeTo, Search.PAIRS_ON_THE_LINE);
   }
 
   private Candidate atPrice(double price, Candidate start) {
-    Judge judge = new AtAPrice(engine, limits, price);
+    Judge judge = OnTheLine.atAPrice(engine, limits, price);
     return Climb.brief(roughly(), question, judge, closeTo, 0, new HashMap<>()).from(start);
   }
 
   private boolean isAny(int choice) {
     return true;
-  }
-
-  private boolean isTake(int choice) {
-    return question.choice(choice) instanceof Take;
   }
 
   /** Whether choices have so few values together that all can be tried. */

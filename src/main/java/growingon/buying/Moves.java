@@ -44,6 +44,16 @@ final class Moves {
     return quantities.get(choice);
   }
 
+  /** How many moves there are from what is given. */
+  int fromAsGiven() {
+    return singles(question.asGiven()).size();
+  }
+
+  /** Whether there are so few moves that all is looked at more closely. */
+  boolean areFew() {
+    return fromAsGiven() <= Climb.FEW_MOVES;
+  }
+
   /** Every change of one choice, and every offer not taken together with each hold of it. */
   List<Move> singles(Candidate from) {
     List<Move> moves = new ArrayList<>();

@@ -147,6 +147,11 @@ public final class Question {
     return choices.get(index);
   }
 
+  /** Whether a choice is how many of an offer are taken. */
+  boolean isTake(int choice) {
+    return choices.get(choice) instanceof Take;
+  }
+
   /** Index of the take of an offer; −1 if it is not decided. */
   int takeOf(String offer) {
     for (int i = 0; i < choices.size(); i++) {

@@ -135,27 +135,19 @@ final class Search {
       return ends;
     }
     double behind = engine.line(ends.get(0)).value() - engine.line(ends.get(1)).value();
-    return ends.subList(0, isLarge() && behind > closeTo() ? 1 : 2);
-  }
-
-  private boolean isLarge() {
-    return moves.singles(question.asGiven()).size() > Climb.FEW_MOVES;
-  }
-
-  private boolean isTake(int choice) {
-    return question.choice(choice) instanceof Take;
+    return ends.subList(0, !moves.areFew() && behind > closeTo() ? 1 : 2);
   }
 
   private Judge judge(int draws, double least, boolean seesAll) {
     return withLuck
         ? new OnDraws(engine, limits, aim, draws, least, seesAll)
-        : new OnTheLine(engine, limits);
+        : OnTheLine.within(engine, limits);
   }
 
   /** The best of the ends and of what is beside the best of them. */
   private Candidate choose(List<Candidate> ends, Judge fewDraws) {
     Candidate last = ends.get(ends.size() - 1);
-    List<Weighed> beside = isLarge() ? List.of() : climb(fewDraws, 0).singles(last);
+    List<Weighed> beside = moves.areFew() ? climb(fewDraws, 0).singles(last) : List.of();
     beside.stream()
         .filter(each -> each.judged().fits() && !each.judged().isDropped())
         .sorted(Comparator.comparingDouble(Weighed::gain).reversed())
@@ -214,7 +206,7 @@ final class Search {
           single
               .filter(each -> each.judged().helps(threshold(best)))
               .or(() -> both.filter(each -> each.judged().helps(threshold(best))));
-      if (better.isEmpty() || time > (isLarge() ? TIMES_OF_LARGE : TIMES_LEFT_OUT)) {
+      if (better.isEmpty() || time > (moves.areFew() ? TIMES_LEFT_OUT : TIMES_OF_LARGE)) {
         return found(best, whole, onTheLine, singles.size(), single, both);
       }
       whole = question.tidy(better.get().move().from(best));
@@ -245,7 +237,7 @@ final class Search {
   private List<Move> otherNumbers(Candidate from) {
     List<Move> others = new ArrayList<>();
     for (int choice = 0; choice < from.size(); choice++) {
-      if (isTake(choice) && from.value(choice) > 0) {
+      if (question.isTake(choice) && from.value(choice) > 0) {
         for (int number : moves.values(choice)) {
           if (number > 0 && number != from.value(choice)) {
             others.add(Move.of(choice, number));

@@ -198,7 +198,7 @@ final class Worth {
   }
 
   private Candidate climb(Engine of, Limits within, Candidate start, Map<Move, Double> knownThere) {
-    return Climb.brief(moves, question, new OnTheLine(of, within), closeTo, PAIRS, knownThere)
+    return Climb.brief(moves, question, OnTheLine.within(of, within), closeTo, PAIRS, knownThere)
         .from(start);
   }
 
