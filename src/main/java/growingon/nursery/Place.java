@@ -38,6 +38,9 @@ public record Place(
     Optional<YearMonth> until,
     OptionalDouble minutesASale,
     OptionalDouble extraM2Cost) {
+  /** Share of a place on which plants can stand, where nothing is said. */
+  public static final double USUAL_USABLE = 0.7;
+
   public Place {
     Check.named(name, "a place");
     Objects.requireNonNull(kind);
@@ -53,38 +56,6 @@ public record Place(
     Check.positive(kgPerM2.orElse(1), "load limit of " + name);
     Check.notNegative(costPerM2Year, "cost of " + name);
     Check.notNegative(extraM2Cost.orElse(0), "cost of more of " + name);
-  }
-
-  /** A place of which more costs what it costs in the nursery. */
-  public Place(
-      String name,
-      PlaceKind kind,
-      Optional<String> condition,
-      double squareMetres,
-      double usableShare,
-      OptionalDouble benchDepthMm,
-      OptionalDouble kgPerM2,
-      double costPerM2Year,
-      Layout layout,
-      LiftFrom liftFrom,
-      Optional<YearMonth> from,
-      Optional<YearMonth> until,
-      OptionalDouble minutesASale) {
-    this(
-        name,
-        kind,
-        condition,
-        squareMetres,
-        usableShare,
-        benchDepthMm,
-        kgPerM2,
-        costPerM2Year,
-        layout,
-        liftFrom,
-        from,
-        until,
-        minutesASale,
-        OptionalDouble.empty());
   }
 
   /** Whether it can be used in the month. */
@@ -106,5 +77,131 @@ public record Place(
   /** What a square metre in use is charged in a month: the cost of the usable share alone. */
   public double chargePerM2(YearMonth month) {
     return isOpen(month) ? costPerM2Year / 12 / usableShare : 0;
+  }
+
+  /** A place that is open always and of which nothing else is said yet. */
+  public static Builder named(String name, PlaceKind kind) {
+    Builder builder = new Builder();
+    builder.name = name;
+    builder.kind = kind;
+    return builder;
+  }
+
+  /** The parts of this one, of which some can be put in place of others. */
+  public Builder but() {
+    Builder builder = new Builder();
+    builder.name = name;
+    builder.kind = kind;
+    builder.condition = condition;
+    builder.squareMetres = squareMetres;
+    builder.usableShare = usableShare;
+    builder.benchDepthMm = benchDepthMm;
+    builder.kgPerM2 = kgPerM2;
+    builder.costPerM2Year = costPerM2Year;
+    builder.layout = layout;
+    builder.liftFrom = liftFrom;
+    builder.from = from;
+    builder.until = until;
+    builder.minutesASale = minutesASale;
+    builder.extraM2Cost = extraM2Cost;
+    return builder;
+  }
+
+  /** Its parts by name; what is not said has its usual value. */
+  public static final class Builder {
+    private String name;
+    private PlaceKind kind;
+    private Optional<String> condition = Optional.empty();
+    private double squareMetres;
+    private double usableShare = USUAL_USABLE;
+    private OptionalDouble benchDepthMm = OptionalDouble.empty();
+    private OptionalDouble kgPerM2 = OptionalDouble.empty();
+    private double costPerM2Year = 0;
+    private Layout layout = Layout.SQUARE;
+    private LiftFrom liftFrom;
+    private Optional<YearMonth> from = Optional.empty();
+    private Optional<YearMonth> until = Optional.empty();
+    private OptionalDouble minutesASale = OptionalDouble.empty();
+    private OptionalDouble extraM2Cost = OptionalDouble.empty();
+
+    private Builder() {}
+
+    public Builder condition(Optional<String> value) {
+      this.condition = value;
+      return this;
+    }
+
+    public Builder squareMetres(double value) {
+      this.squareMetres = value;
+      return this;
+    }
+
+    public Builder usableShare(double value) {
+      this.usableShare = value;
+      return this;
+    }
+
+    public Builder benchDepthMm(OptionalDouble value) {
+      this.benchDepthMm = value;
+      return this;
+    }
+
+    public Builder kgPerM2(OptionalDouble value) {
+      this.kgPerM2 = value;
+      return this;
+    }
+
+    public Builder costPerM2Year(double value) {
+      this.costPerM2Year = value;
+      return this;
+    }
+
+    public Builder layout(Layout value) {
+      this.layout = value;
+      return this;
+    }
+
+    public Builder liftFrom(LiftFrom value) {
+      this.liftFrom = value;
+      return this;
+    }
+
+    public Builder from(Optional<YearMonth> value) {
+      this.from = value;
+      return this;
+    }
+
+    public Builder until(Optional<YearMonth> value) {
+      this.until = value;
+      return this;
+    }
+
+    public Builder minutesASale(OptionalDouble value) {
+      this.minutesASale = value;
+      return this;
+    }
+
+    public Builder extraM2Cost(OptionalDouble value) {
+      this.extraM2Cost = value;
+      return this;
+    }
+
+    public Place build() {
+      return new Place(
+          name,
+          kind,
+          condition,
+          squareMetres,
+          usableShare,
+          benchDepthMm,
+          kgPerM2,
+          costPerM2Year,
+          layout,
+          liftFrom,
+          from,
+          until,
+          minutesASale,
+          extraM2Cost);
+    }
   }
 }

@@ -41,40 +41,6 @@ public record Pot(
     double reuseShare,
     double emptyKg,
     Source source) {
-  /** One of which nobody says from whom it is bought. */
-  public Pot(
-      String name,
-      PotShape shape,
-      double topMm,
-      double baseMm,
-      double heightMm,
-      double widthMm,
-      OptionalDouble statedLitres,
-      Optional<String> condition,
-      double fillShare,
-      double price,
-      int pack,
-      double onHand,
-      double reuseShare,
-      double emptyKg) {
-    this(
-        name,
-        shape,
-        topMm,
-        baseMm,
-        heightMm,
-        widthMm,
-        statedLitres,
-        condition,
-        fillShare,
-        price,
-        pack,
-        onHand,
-        reuseShare,
-        emptyKg,
-        Source.UNSTATED);
-  }
-
   public Pot {
     Objects.requireNonNull(source);
     Check.named(name, "a pot");
@@ -114,5 +80,139 @@ public record Pot(
   /** Litres of compacted substrate and ball it holds when filled. */
   public double fillLitres() {
     return brimLitres() * fillShare;
+  }
+
+  /** A pot of which nothing else is said yet. */
+  public static Builder named(String name, PotShape shape) {
+    Builder builder = new Builder();
+    builder.name = name;
+    builder.shape = shape;
+    return builder;
+  }
+
+  /** The parts of this one, of which some can be put in place of others. */
+  public Builder but() {
+    Builder builder = new Builder();
+    builder.name = name;
+    builder.shape = shape;
+    builder.topMm = topMm;
+    builder.baseMm = baseMm;
+    builder.heightMm = heightMm;
+    builder.widthMm = widthMm;
+    builder.statedLitres = statedLitres;
+    builder.condition = condition;
+    builder.fillShare = fillShare;
+    builder.price = price;
+    builder.pack = pack;
+    builder.onHand = onHand;
+    builder.reuseShare = reuseShare;
+    builder.emptyKg = emptyKg;
+    builder.source = source;
+    return builder;
+  }
+
+  /** Its parts by name; what is not said has its usual value. */
+  public static final class Builder {
+    private String name;
+    private PotShape shape;
+    private double topMm;
+    private double baseMm;
+    private double heightMm;
+    private double widthMm;
+    private OptionalDouble statedLitres = OptionalDouble.empty();
+    private Optional<String> condition = Optional.empty();
+    private double fillShare;
+    private double price = 0;
+    private int pack = 1;
+    private double onHand = 0;
+    private double reuseShare = 0;
+    private double emptyKg = 0;
+    private Source source = Source.UNSTATED;
+
+    private Builder() {}
+
+    public Builder topMm(double value) {
+      this.topMm = value;
+      return this;
+    }
+
+    public Builder baseMm(double value) {
+      this.baseMm = value;
+      return this;
+    }
+
+    public Builder heightMm(double value) {
+      this.heightMm = value;
+      return this;
+    }
+
+    public Builder widthMm(double value) {
+      this.widthMm = value;
+      return this;
+    }
+
+    public Builder statedLitres(OptionalDouble value) {
+      this.statedLitres = value;
+      return this;
+    }
+
+    public Builder condition(Optional<String> value) {
+      this.condition = value;
+      return this;
+    }
+
+    public Builder fillShare(double value) {
+      this.fillShare = value;
+      return this;
+    }
+
+    public Builder price(double value) {
+      this.price = value;
+      return this;
+    }
+
+    public Builder pack(int value) {
+      this.pack = value;
+      return this;
+    }
+
+    public Builder onHand(double value) {
+      this.onHand = value;
+      return this;
+    }
+
+    public Builder reuseShare(double value) {
+      this.reuseShare = value;
+      return this;
+    }
+
+    public Builder emptyKg(double value) {
+      this.emptyKg = value;
+      return this;
+    }
+
+    public Builder source(Source value) {
+      this.source = value;
+      return this;
+    }
+
+    public Pot build() {
+      return new Pot(
+          name,
+          shape,
+          topMm,
+          baseMm,
+          heightMm,
+          widthMm,
+          statedLitres,
+          condition,
+          fillShare,
+          price,
+          pack,
+          onHand,
+          reuseShare,
+          emptyKg,
+          source);
+    }
   }
 }

@@ -146,22 +146,12 @@ final class Books {
       OptionalDouble spread,
       Where where) {
     lines.add(
-        new DaybookLine(
-            LocalDate.parse(date),
-            lot,
-            what,
-            plants,
-            Optional.empty(),
-            grade,
-            Optional.empty(),
-            trunk,
-            spread,
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            "",
-            "",
-            "",
-            where));
+        DaybookLine.of(LocalDate.parse(date), lot, what, where)
+            .quantity(plants)
+            .grade(grade)
+            .trunkMm(trunk)
+            .trunkSpread(spread)
+            .build());
     return this;
   }
 

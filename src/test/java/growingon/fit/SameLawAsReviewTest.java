@@ -56,22 +56,7 @@ class SameLawAsReviewTest {
   }
 
   private static DaybookLine withoutTrunk(DaybookLine line) {
-    return new DaybookLine(
-        line.date(),
-        line.lot(),
-        line.what(),
-        line.quantity(),
-        line.toLot(),
-        line.grade(),
-        line.quality(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        line.amount(),
-        line.hours(),
-        line.customer(),
-        line.reason(),
-        line.note(),
-        line.where());
+    return line.but().trunkMm(OptionalDouble.empty()).trunkSpread(OptionalDouble.empty()).build();
   }
 
   @Test

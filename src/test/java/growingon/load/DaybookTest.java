@@ -75,22 +75,17 @@ class DaybookTest {
   void line_ofEveryColumn_isReadWhole() {
     assertThat(lines().get(5))
         .isEqualTo(
-            new DaybookLine(
-                LocalDate.of(2027, 3, 15),
-                "Yews B",
-                What.SOLD,
-                OptionalDouble.of(3),
-                Optional.empty(),
-                Optional.of("bench"),
-                Optional.of(Quality.SECOND),
-                OptionalDouble.empty(),
-                OptionalDouble.empty(),
-                OptionalDouble.of(66.5),
-                OptionalDouble.empty(),
-                "K12",
-                "",
-                "",
-                new Where("daybook.csv", "", 2, "")));
+            DaybookLine.of(
+                    LocalDate.of(2027, 3, 15),
+                    "Yews B",
+                    What.SOLD,
+                    new Where("daybook.csv", "", 2, ""))
+                .quantity(OptionalDouble.of(3))
+                .grade(Optional.of("bench"))
+                .quality(Optional.of(Quality.SECOND))
+                .amount(OptionalDouble.of(66.5))
+                .customer("K12")
+                .build());
     assertThat(lines().get(0).trunkMm()).hasValue(15.5);
     assertThat(lines().get(0).trunkSpread()).hasValue(0.17);
     assertThat(lines().get(3).reason()).isEqualTo("dried out");

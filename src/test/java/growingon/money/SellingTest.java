@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.within;
 
 import growingon.money.bought.BoughtLot;
 import growingon.money.bought.ValueJoin;
-import growingon.nursery.Layout;
 import growingon.nursery.LiftFrom;
 import growingon.nursery.Place;
 import growingon.nursery.PlaceKind;
@@ -14,7 +13,6 @@ import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.project.Projector;
 import growingon.project.Work;
-import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
@@ -31,20 +29,12 @@ class SellingTest {
   }
 
   private static Place place(String name, OptionalDouble minutesASale) {
-    return new Place(
-        name,
-        PlaceKind.STANDING_GROUND,
-        Optional.empty(),
-        100,
-        1,
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        0,
-        Layout.SQUARE,
-        LiftFrom.GROUND,
-        Optional.empty(),
-        Optional.empty(),
-        minutesASale);
+    return Place.named(name, PlaceKind.STANDING_GROUND)
+        .squareMetres(100)
+        .usableShare(1)
+        .liftFrom(LiftFrom.GROUND)
+        .minutesASale(minutesASale)
+        .build();
   }
 
   private static Accounts accounts(Nurseries nursery) {

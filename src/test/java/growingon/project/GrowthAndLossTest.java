@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.within;
 import growingon.nursery.Curve;
 import growingon.nursery.Demand;
 import growingon.nursery.Grade;
-import growingon.nursery.Layout;
 import growingon.nursery.LiftFrom;
 import growingon.nursery.MonthShares;
 import growingon.nursery.MonthSpan;
@@ -337,20 +336,12 @@ class GrowthAndLossTest {
             .potBoundFactor(1)
             .build();
     Place field =
-        new Place(
-            "field",
-            PlaceKind.FIELD_BED,
-            Optional.of("field"),
-            100,
-            1,
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            0,
-            Layout.SQUARE,
-            LiftFrom.GROUND,
-            Optional.empty(),
-            Optional.empty(),
-            OptionalDouble.empty());
+        Place.named("field", PlaceKind.FIELD_BED)
+            .condition(Optional.of("field"))
+            .squareMetres(100)
+            .usableShare(1)
+            .liftFrom(LiftFrom.GROUND)
+            .build();
     Projection projection =
         Nurseries.bare()
             .species(tree)

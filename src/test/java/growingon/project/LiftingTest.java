@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import growingon.nursery.Component;
-import growingon.nursery.Layout;
 import growingon.nursery.LiftFrom;
 import growingon.nursery.Mix;
 import growingon.nursery.Place;
@@ -14,7 +13,6 @@ import growingon.nursery.Species;
 import java.time.Month;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -24,20 +22,11 @@ class LiftingTest {
   private static final Place GROUND = place("ground", LiftFrom.GROUND);
 
   private static Place place(String name, LiftFrom from) {
-    return new Place(
-        name,
-        PlaceKind.STANDING_GROUND,
-        Optional.empty(),
-        100,
-        1,
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        0,
-        Layout.SQUARE,
-        from,
-        Optional.empty(),
-        Optional.empty(),
-        OptionalDouble.empty());
+    return Place.named(name, PlaceKind.STANDING_GROUND)
+        .squareMetres(100)
+        .usableShare(1)
+        .liftFrom(from)
+        .build();
   }
 
   /** Screening values of HSE guidance INDG143; the bench values read in secondary copies (B). */

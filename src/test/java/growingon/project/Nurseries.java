@@ -9,7 +9,6 @@ import growingon.nursery.Grade;
 import growingon.nursery.Hemisphere;
 import growingon.nursery.HorizonValue;
 import growingon.nursery.Ladder;
-import growingon.nursery.Layout;
 import growingon.nursery.LiftFrom;
 import growingon.nursery.Lot;
 import growingon.nursery.MarketSure;
@@ -257,40 +256,28 @@ public final class Nurseries {
 
   /** A round pot: 200 mm top, 160 mm base, 180 mm high, one a pack. */
   public static Pot roundPot(String name) {
-    return new Pot(
-        name,
-        PotShape.ROUND,
-        200,
-        160,
-        180,
-        200,
-        OptionalDouble.empty(),
-        Optional.empty(),
-        0.9,
-        2,
-        1,
-        0,
-        0,
-        0.2);
+    return Pot.named(name, PotShape.ROUND)
+        .topMm(200)
+        .baseMm(160)
+        .heightMm(180)
+        .widthMm(200)
+        .fillShare(0.9)
+        .price(2)
+        .emptyKg(0.2)
+        .build();
   }
 
   /** A pot that holds exactly the litres stated when filled. */
   public static Pot litrePot(String name, double litres, double topMm) {
-    return new Pot(
-        name,
-        PotShape.LITRES,
-        topMm,
-        topMm,
-        topMm,
-        topMm,
-        OptionalDouble.of(litres),
-        Optional.empty(),
-        1,
-        2,
-        1,
-        0,
-        0,
-        0);
+    return Pot.named(name, PotShape.LITRES)
+        .topMm(topMm)
+        .baseMm(topMm)
+        .heightMm(topMm)
+        .widthMm(topMm)
+        .statedLitres(OptionalDouble.of(litres))
+        .fillShare(1)
+        .price(2)
+        .build();
   }
 
   public Nurseries component(Component component) {
@@ -320,20 +307,12 @@ public final class Nurseries {
 
   public static Place place(
       String name, PlaceKind kind, double squareMetres, double usable, double costPerM2Year) {
-    return new Place(
-        name,
-        kind,
-        Optional.empty(),
-        squareMetres,
-        usable,
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        costPerM2Year,
-        Layout.SQUARE,
-        LiftFrom.BENCH,
-        Optional.empty(),
-        Optional.empty(),
-        OptionalDouble.empty());
+    return Place.named(name, kind)
+        .squareMetres(squareMetres)
+        .usableShare(usable)
+        .costPerM2Year(costPerM2Year)
+        .liftFrom(LiftFrom.BENCH)
+        .build();
   }
 
   public Nurseries demand(Demand row) {

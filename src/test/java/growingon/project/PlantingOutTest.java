@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import growingon.nursery.Curve;
-import growingon.nursery.Layout;
 import growingon.nursery.LiftFrom;
 import growingon.nursery.Place;
 import growingon.nursery.PlaceKind;
@@ -21,37 +20,25 @@ import org.junit.jupiter.api.Test;
 /** Plants that are taken out of their pots and planted in a field bed. */
 class PlantingOutTest {
   private static final Pot POT =
-      new Pot(
-          "3 litre",
-          PotShape.LITRES,
-          180,
-          180,
-          180,
-          180,
-          OptionalDouble.of(3),
-          Optional.empty(),
-          1,
-          2,
-          1,
-          0,
-          0.5,
-          0.1);
+      Pot.named("3 litre", PotShape.LITRES)
+          .topMm(180)
+          .baseMm(180)
+          .heightMm(180)
+          .widthMm(180)
+          .statedLitres(OptionalDouble.of(3))
+          .fillShare(1)
+          .price(2)
+          .reuseShare(0.5)
+          .emptyKg(0.1)
+          .build();
 
   private static final Place FIELD =
-      new Place(
-          "field",
-          PlaceKind.FIELD_BED,
-          Optional.of("field"),
-          100,
-          1,
-          OptionalDouble.empty(),
-          OptionalDouble.empty(),
-          0,
-          Layout.SQUARE,
-          LiftFrom.GROUND,
-          Optional.empty(),
-          Optional.empty(),
-          OptionalDouble.empty());
+      Place.named("field", PlaceKind.FIELD_BED)
+          .condition(Optional.of("field"))
+          .squareMetres(100)
+          .usableShare(1)
+          .liftFrom(LiftFrom.GROUND)
+          .build();
 
   /** 9 mm a year in the field; in a pot it has outgrown after a year, a fifth of that. */
   private static Species ash(Optional<String> winterPlace) {

@@ -27,20 +27,13 @@ class SpaceAndSuppliesTest {
   private static final double HUNDRED_SQ_FT = 100 * Math.pow(12 * INCH_MM, 2) / 1e6;
 
   private static Place ground(Layout layout, OptionalDouble depth) {
-    return new Place(
-        "ground",
-        PlaceKind.STANDING_GROUND,
-        Optional.empty(),
-        100,
-        1,
-        depth,
-        OptionalDouble.empty(),
-        0,
-        layout,
-        LiftFrom.GROUND,
-        Optional.empty(),
-        Optional.empty(),
-        OptionalDouble.empty());
+    return Place.named("ground", PlaceKind.STANDING_GROUND)
+        .squareMetres(100)
+        .usableShare(1)
+        .benchDepthMm(depth)
+        .layout(layout)
+        .liftFrom(LiftFrom.GROUND)
+        .build();
   }
 
   private static double perPlant(double inches, Layout layout) {
@@ -103,21 +96,15 @@ class SpaceAndSuppliesTest {
   @Test
   void rectangularPot_takesLengthTimesWidth_eachWithItsGap() {
     Pot box =
-        new Pot(
-            "box",
-            PotShape.RECTANGULAR,
-            400,
-            380,
-            120,
-            280,
-            OptionalDouble.empty(),
-            Optional.empty(),
-            0.9,
-            9,
-            1,
-            0,
-            0,
-            1);
+        Pot.named("box", PotShape.RECTANGULAR)
+            .topMm(400)
+            .baseMm(380)
+            .heightMm(120)
+            .widthMm(280)
+            .fillShare(0.9)
+            .price(9)
+            .emptyKg(1)
+            .build();
     Spacing gap = new Spacing(100, OptionalDouble.empty());
     assertThat(
             Footprint.m2(
@@ -143,41 +130,25 @@ class SpaceAndSuppliesTest {
   @Test
   void place_outsideItsMonths_hasNoCapacity() {
     Place place =
-        new Place(
-            "new ground",
-            PlaceKind.STANDING_GROUND,
-            Optional.empty(),
-            100,
-            0.7,
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            0,
-            Layout.SQUARE,
-            LiftFrom.GROUND,
-            Optional.of(YearMonth.of(2027, 3)),
-            Optional.of(YearMonth.of(2028, 2)),
-            OptionalDouble.empty());
+        Place.named("new ground", PlaceKind.STANDING_GROUND)
+            .squareMetres(100)
+            .liftFrom(LiftFrom.GROUND)
+            .from(Optional.of(YearMonth.of(2027, 3)))
+            .until(Optional.of(YearMonth.of(2028, 2)))
+            .build();
     assertThat(place.capacityM2(YearMonth.of(2027, 2))).isZero();
     assertThat(place.capacityM2(YearMonth.of(2027, 3))).isCloseTo(70, within(1e-9));
     assertThat(place.capacityM2(YearMonth.of(2028, 3))).isZero();
   }
 
   private static Pot frustum(double topCm, double baseCm, double heightCm) {
-    return new Pot(
-        "pot",
-        PotShape.ROUND,
-        topCm * 10,
-        baseCm * 10,
-        heightCm * 10,
-        topCm * 10,
-        OptionalDouble.empty(),
-        Optional.empty(),
-        1,
-        0,
-        1,
-        0,
-        0,
-        0);
+    return Pot.named("pot", PotShape.ROUND)
+        .topMm(topCm * 10)
+        .baseMm(baseCm * 10)
+        .heightMm(heightCm * 10)
+        .widthMm(topCm * 10)
+        .fillShare(1)
+        .build();
   }
 
   /**
@@ -202,21 +173,13 @@ class SpaceAndSuppliesTest {
   @Test
   void brimLitres_prismatoid_withoutTaper_isABox() {
     Pot box =
-        new Pot(
-            "box",
-            PotShape.RECTANGULAR,
-            400,
-            400,
-            100,
-            300,
-            OptionalDouble.empty(),
-            Optional.empty(),
-            1,
-            0,
-            1,
-            0,
-            0,
-            0);
+        Pot.named("box", PotShape.RECTANGULAR)
+            .topMm(400)
+            .baseMm(400)
+            .heightMm(100)
+            .widthMm(300)
+            .fillShare(1)
+            .build();
     assertThat(box.brimLitres()).isCloseTo(12, within(1e-9));
   }
 
@@ -224,21 +187,13 @@ class SpaceAndSuppliesTest {
   @Test
   void brimLitres_squarePot_isTheFrustumOfAPyramid() {
     Pot square =
-        new Pot(
-            "square",
-            PotShape.SQUARE,
-            130,
-            100,
-            120,
-            130,
-            OptionalDouble.empty(),
-            Optional.empty(),
-            1,
-            0,
-            1,
-            0,
-            0,
-            0);
+        Pot.named("square", PotShape.SQUARE)
+            .topMm(130)
+            .baseMm(100)
+            .heightMm(120)
+            .widthMm(130)
+            .fillShare(1)
+            .build();
     double top = 130 * 130;
     double base = 100 * 100;
     assertThat(square.brimLitres())
@@ -332,21 +287,16 @@ class SpaceAndSuppliesTest {
   @Test
   void oldPots_ofThePottedOnAndTheCulled_comeBackForTheNextMonth_ofTheDeadNone() {
     Pot reusable =
-        new Pot(
-            "old",
-            PotShape.LITRES,
-            200,
-            200,
-            200,
-            200,
-            OptionalDouble.of(5),
-            Optional.empty(),
-            1,
-            1,
-            1,
-            0,
-            0.5,
-            0);
+        Pot.named("old", PotShape.LITRES)
+            .topMm(200)
+            .baseMm(200)
+            .heightMm(200)
+            .widthMm(200)
+            .statedLitres(OptionalDouble.of(5))
+            .fillShare(1)
+            .price(1)
+            .reuseShare(0.5)
+            .build();
     Projection projection =
         potting(0)
             .pot(reusable)
@@ -418,21 +368,16 @@ class SpaceAndSuppliesTest {
     Projection projection =
         potting(0)
             .pot(
-                new Pot(
-                    "tub",
-                    PotShape.LITRES,
-                    300,
-                    300,
-                    300,
-                    300,
-                    OptionalDouble.of(15),
-                    Optional.empty(),
-                    1,
-                    4,
-                    1,
-                    0,
-                    0,
-                    0.9))
+                Pot.named("tub", PotShape.LITRES)
+                    .topMm(300)
+                    .baseMm(300)
+                    .heightMm(300)
+                    .widthMm(300)
+                    .statedLitres(OptionalDouble.of(15))
+                    .fillShare(1)
+                    .price(4)
+                    .emptyKg(0.9)
+                    .build())
             .route("r", Steps.onArrival("pot").pot("tub", "training mix").ball(0.5, 8).build())
             .lot(Lots.lot("a").trunks(80, 0).height(900).route("r").build())
             .project();

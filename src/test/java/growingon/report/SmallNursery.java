@@ -9,7 +9,6 @@ import growingon.nursery.Curve;
 import growingon.nursery.Form;
 import growingon.nursery.Grade;
 import growingon.nursery.Inputs;
-import growingon.nursery.Layout;
 import growingon.nursery.LiftFrom;
 import growingon.nursery.Lot;
 import growingon.nursery.Material;
@@ -135,21 +134,19 @@ public final class SmallNursery {
       double onHand,
       double reuse,
       double kg) {
-    return new Pot(
-        name,
-        PotShape.LITRES,
-        topMm,
-        topMm,
-        topMm,
-        topMm,
-        OptionalDouble.of(litres),
-        Optional.empty(),
-        0.9,
-        price,
-        pack,
-        onHand,
-        reuse,
-        kg);
+    return Pot.named(name, PotShape.LITRES)
+        .topMm(topMm)
+        .baseMm(topMm)
+        .heightMm(topMm)
+        .widthMm(topMm)
+        .statedLitres(OptionalDouble.of(litres))
+        .fillShare(0.9)
+        .price(price)
+        .pack(pack)
+        .onHand(onHand)
+        .reuseShare(reuse)
+        .emptyKg(kg)
+        .build();
   }
 
   private static void places(Nurseries nursery) {
@@ -162,20 +159,13 @@ public final class SmallNursery {
 
   public static Place place(
       String name, PlaceKind kind, double m2, LiftFrom from, OptionalDouble kgPerM2) {
-    return new Place(
-        name,
-        kind,
-        Optional.empty(),
-        m2,
-        0.8,
-        OptionalDouble.empty(),
-        kgPerM2,
-        5,
-        Layout.SQUARE,
-        from,
-        Optional.empty(),
-        Optional.empty(),
-        OptionalDouble.empty());
+    return Place.named(name, kind)
+        .squareMetres(m2)
+        .usableShare(0.8)
+        .kgPerM2(kgPerM2)
+        .costPerM2Year(5)
+        .liftFrom(from)
+        .build();
   }
 
   private static void routes(Nurseries nursery) {

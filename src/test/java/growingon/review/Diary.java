@@ -105,22 +105,19 @@ public final class Diary {
   }
 
   private static DaybookLine line(Entry entry) {
-    return new DaybookLine(
-        entry.date,
-        entry.lot,
-        entry.what,
-        entry.quantity,
-        entry.toLot,
-        entry.grade,
-        entry.quality,
-        entry.trunk,
-        entry.spread,
-        entry.amount,
-        entry.hours,
-        entry.customer,
-        entry.reason,
-        "",
-        new Where("daybook.csv", "", entry.row, ""));
+    return DaybookLine.of(
+            entry.date, entry.lot, entry.what, new Where("daybook.csv", "", entry.row, ""))
+        .quantity(entry.quantity)
+        .toLot(entry.toLot)
+        .grade(entry.grade)
+        .quality(entry.quality)
+        .trunkMm(entry.trunk)
+        .trunkSpread(entry.spread)
+        .amount(entry.amount)
+        .hours(entry.hours)
+        .customer(entry.customer)
+        .reason(entry.reason)
+        .build();
   }
 
   /** Inputs of a scenario with these lines. */

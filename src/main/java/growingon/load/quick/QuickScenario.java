@@ -14,7 +14,6 @@ import growingon.nursery.Grade;
 import growingon.nursery.Hemisphere;
 import growingon.nursery.HorizonValue;
 import growingon.nursery.Ladder;
-import growingon.nursery.Layout;
 import growingon.nursery.LiftFrom;
 import growingon.nursery.Lot;
 import growingon.nursery.Mix;
@@ -265,21 +264,16 @@ public final class QuickScenario {
   }
 
   private Pot pot() {
-    return new Pot(
-        potName(),
-        PotShape.LITRES,
-        PotTops.topMm(values.litres),
-        0,
-        0,
-        PotTops.topMm(values.litres),
-        OptionalDouble.of(values.litres),
-        Optional.of(CONDITION),
-        FILL,
-        values.working.potPrice(),
-        1,
-        0,
-        0,
-        0);
+    return Pot.named(potName(), PotShape.LITRES)
+        .topMm(PotTops.topMm(values.litres))
+        .baseMm(0)
+        .heightMm(0)
+        .widthMm(PotTops.topMm(values.litres))
+        .statedLitres(OptionalDouble.of(values.litres))
+        .condition(Optional.of(CONDITION))
+        .fillShare(FILL)
+        .price(values.working.potPrice())
+        .build();
   }
 
   private Map<String, Component> components() {
@@ -303,19 +297,11 @@ public final class QuickScenario {
   }
 
   private Place place(double squareMetres) {
-    return new Place(
-        GROUND,
-        PlaceKind.STANDING_GROUND,
-        Optional.empty(),
-        squareMetres,
-        1,
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        values.working.m2Cost(),
-        Layout.SQUARE,
-        LiftFrom.GROUND,
-        Optional.empty(),
-        Optional.empty(),
-        OptionalDouble.empty());
+    return Place.named(GROUND, PlaceKind.STANDING_GROUND)
+        .squareMetres(squareMetres)
+        .usableShare(1)
+        .costPerM2Year(values.working.m2Cost())
+        .liftFrom(LiftFrom.GROUND)
+        .build();
   }
 }

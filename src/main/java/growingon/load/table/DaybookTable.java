@@ -236,22 +236,20 @@ public final class DaybookTable {
         .ifPresent(number -> measured.put(row.where(), number));
     return row.accept(
         () ->
-            new DaybookLine(
-                draft.date.orElseThrow(),
-                lot.orElse(""),
-                draft.what.orElseThrow(),
-                quantity,
-                toLot,
-                grade,
-                quality,
-                trunk,
-                spread,
-                amount,
-                hours,
-                customer,
-                reason,
-                note,
-                row.where()));
+            DaybookLine.of(
+                    draft.date.orElseThrow(), lot.orElse(""), draft.what.orElseThrow(), row.where())
+                .quantity(quantity)
+                .toLot(toLot)
+                .grade(grade)
+                .quality(quality)
+                .trunkMm(trunk)
+                .trunkSpread(spread)
+                .amount(amount)
+                .hours(hours)
+                .customer(customer)
+                .reason(reason)
+                .note(note)
+                .build());
   }
 
   private static OptionalDouble number(Optional<? extends Number> found) {

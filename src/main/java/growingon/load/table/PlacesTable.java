@@ -86,7 +86,7 @@ public final class PlacesTable {
     PlaceKind kind = row.get(KIND, As.word(PlaceKind.class));
     Optional<String> condition = row.find(CONDITION, As.NAME).map(Texts::key);
     double squareMetres = row.get(SQUARE_METRES, As.number(Range.FROM_ZERO));
-    double usable = row.get(USABLE, As.percent(new Range(0, 100, true)), 0.7);
+    double usable = row.get(USABLE, As.percent(new Range(0, 100, true)), Place.USUAL_USABLE);
     OptionalDouble benchDepth = As.optional(row.find(BENCH_DEPTH, length));
     OptionalDouble kgPerM2 = As.optional(row.find(KG_PER_M2, length));
     double cost = row.get(COST, As.money(currency, Range.FROM_ZERO), 0.0);
@@ -102,21 +102,20 @@ public final class PlacesTable {
     }
     return row.accept(
         () ->
-            new Place(
-                name,
-                kind,
-                condition,
-                squareMetres,
-                usable,
-                benchDepth,
-                kgPerM2,
-                cost,
-                layout,
-                liftFrom,
-                from,
-                until,
-                sale,
-                extra));
+            Place.named(name, kind)
+                .condition(condition)
+                .squareMetres(squareMetres)
+                .usableShare(usable)
+                .benchDepthMm(benchDepth)
+                .kgPerM2(kgPerM2)
+                .costPerM2Year(cost)
+                .layout(layout)
+                .liftFrom(liftFrom)
+                .from(from)
+                .until(until)
+                .minutesASale(sale)
+                .extraM2Cost(extra)
+                .build());
   }
 
   private static LiftFrom usualLift(PlaceKind kind) {

@@ -94,22 +94,21 @@ public final class PotsTable {
     Optional<Pot> pot =
         row.accept(
             () ->
-                new Pot(
-                    name,
-                    measures.shape,
-                    measures.top,
-                    measures.base,
-                    measures.height,
-                    measures.width,
-                    measures.litres,
-                    condition,
-                    fill,
-                    price,
-                    pack,
-                    onHand,
-                    reuse,
-                    emptyKg,
-                    source));
+                Pot.named(name, measures.shape)
+                    .topMm(measures.top)
+                    .baseMm(measures.base)
+                    .heightMm(measures.height)
+                    .widthMm(measures.width)
+                    .statedLitres(measures.litres)
+                    .condition(condition)
+                    .fillShare(fill)
+                    .price(price)
+                    .pack(pack)
+                    .onHand(onHand)
+                    .reuseShare(reuse)
+                    .emptyKg(emptyKg)
+                    .source(source)
+                    .build());
     pot.ifPresent(made -> compareLabel(row, made));
     return pot;
   }
@@ -190,20 +189,6 @@ public final class PotsTable {
   }
 
   private static Pot withoutLabel(Pot pot) {
-    return new Pot(
-        pot.name(),
-        pot.shape(),
-        pot.topMm(),
-        pot.baseMm(),
-        pot.heightMm(),
-        pot.widthMm(),
-        OptionalDouble.empty(),
-        pot.condition(),
-        pot.fillShare(),
-        pot.price(),
-        pot.pack(),
-        pot.onHand(),
-        pot.reuseShare(),
-        pot.emptyKg());
+    return pot.but().statedLitres(OptionalDouble.empty()).build();
   }
 }

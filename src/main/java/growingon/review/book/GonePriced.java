@@ -84,22 +84,9 @@ public record GonePriced(
   }
 
   private static DaybookLine sale(Gone gone) {
-    return new DaybookLine(
-        gone.counted(),
-        gone.lot(),
-        What.SOLD,
-        OptionalDouble.of(gone.plants()),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        "",
-        "",
-        "",
-        gone.where());
+    return DaybookLine.of(gone.counted(), gone.lot(), What.SOLD, gone.where())
+        .quantity(OptionalDouble.of(gone.plants()))
+        .build();
   }
 
   private static GonePriced of(Gone gone, Runs runs, double share, Expected expected) {

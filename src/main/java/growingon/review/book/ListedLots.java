@@ -237,22 +237,11 @@ public final class ListedLots {
       OptionalDouble trunk,
       OptionalDouble spread,
       Where where) {
-    return new DaybookLine(
-        date,
-        lot,
-        What.COUNTED,
-        quantity,
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        trunk,
-        spread,
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        "",
-        "",
-        "",
-        where);
+    return DaybookLine.of(date, lot, What.COUNTED, where)
+        .quantity(quantity)
+        .trunkMm(trunk)
+        .trunkSpread(spread)
+        .build();
   }
 
   /** Lots that a later list lacks were gone by then. */

@@ -228,29 +228,15 @@ public final class SharingOut {
       lines.add(sale.line);
       return;
     }
-    lines.add(sold(sale.line, sale.plantsPaid, OptionalDouble.of(sale.money)));
+    DaybookLine.Builder paid = sale.line.but().quantity(OptionalDouble.of(sale.plantsPaid));
+    lines.add(paid.amount(OptionalDouble.of(sale.money)).build());
     if (sale.plantsLeft > NIL) {
-      lines.add(sold(sale.line, sale.plantsLeft, OptionalDouble.empty()));
+      lines.add(
+          sale.line
+              .but()
+              .quantity(OptionalDouble.of(sale.plantsLeft))
+              .build());
     }
-  }
-
-  private static DaybookLine sold(DaybookLine line, double plants, OptionalDouble money) {
-    return new DaybookLine(
-        line.date(),
-        line.lot(),
-        line.what(),
-        OptionalDouble.of(plants),
-        line.toLot(),
-        line.grade(),
-        line.quality(),
-        line.trunkMm(),
-        line.trunkSpread(),
-        money,
-        line.hours(),
-        line.customer(),
-        line.reason(),
-        line.note(),
-        line.where());
   }
 
   /** Lots of the species that had the grade, the oldest first. */
@@ -301,22 +287,12 @@ public final class SharingOut {
 
   private static DaybookLine line(
       Receipt receipt, How how, String lot, What what, double plants, double amount) {
-    return new DaybookLine(
-        receipt.date(),
-        lot,
-        what,
-        OptionalDouble.of(plants),
-        Optional.empty(),
-        receipt.grade(),
-        Optional.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.of(amount),
-        OptionalDouble.empty(),
-        "",
-        "",
-        how == How.NAMED ? NOTE : NOTE_SHARED,
-        receipt.where());
+    return DaybookLine.of(receipt.date(), lot, what, receipt.where())
+        .quantity(OptionalDouble.of(plants))
+        .grade(receipt.grade())
+        .amount(OptionalDouble.of(amount))
+        .note(how == How.NAMED ? NOTE : NOTE_SHARED)
+        .build();
   }
 
   /** Plants go back to the lot that they were last sold from. */

@@ -178,22 +178,9 @@ public final class WrittenDown {
 
   private DaybookLine arrival(String name, ListedLots.Listed row) {
     problems.add(DaybookAdvice.cameAsListed(row.row().where(), name));
-    return new DaybookLine(
-        row.lot().arrived().atDay(1),
-        name,
-        What.ARRIVED,
-        OptionalDouble.of(row.lot().quantity()),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        OptionalDouble.empty(),
-        "",
-        "",
-        "",
-        row.row().where());
+    return DaybookLine.of(row.lot().arrived().atDay(1), name, What.ARRIVED, row.row().where())
+        .quantity(OptionalDouble.of(row.lot().quantity()))
+        .build();
   }
 
   private void shareOut(PastRecords past) {

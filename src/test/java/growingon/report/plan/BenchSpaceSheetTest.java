@@ -17,7 +17,6 @@ import growingon.report.model.Table;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class BenchSpaceSheetTest {
@@ -26,20 +25,18 @@ class BenchSpaceSheetTest {
   }
 
   private static Place open(Place place, int fromYear, int fromMonth) {
-    return new Place(
-        place.name(),
-        place.kind(),
-        place.condition(),
-        place.squareMetres(),
-        place.usableShare(),
-        place.benchDepthMm(),
-        place.kgPerM2(),
-        place.costPerM2Year(),
-        place.layout(),
-        place.liftFrom(),
-        Optional.of(YearMonth.of(fromYear, fromMonth)),
-        place.until(),
-        OptionalDouble.empty());
+    return Place.named(place.name(), place.kind())
+        .condition(place.condition())
+        .squareMetres(place.squareMetres())
+        .usableShare(place.usableShare())
+        .benchDepthMm(place.benchDepthMm())
+        .kgPerM2(place.kgPerM2())
+        .costPerM2Year(place.costPerM2Year())
+        .layout(place.layout())
+        .liftFrom(place.liftFrom())
+        .from(Optional.of(YearMonth.of(fromYear, fromMonth)))
+        .until(place.until())
+        .build();
   }
 
   @Test
