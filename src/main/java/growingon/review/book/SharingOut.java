@@ -231,10 +231,12 @@ public final class SharingOut {
     DaybookLine.Builder paid = sale.line.but().quantity(OptionalDouble.of(sale.plantsPaid));
     lines.add(paid.amount(OptionalDouble.of(sale.money)).build());
     if (sale.plantsLeft > NIL) {
+      // The hours of the sale stand with the part that is paid.
       lines.add(
           sale.line
               .but()
               .quantity(OptionalDouble.of(sale.plantsLeft))
+              .hours(OptionalDouble.empty())
               .build());
     }
   }
