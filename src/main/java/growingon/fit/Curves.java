@@ -25,9 +25,11 @@ final class Curves {
   private static final double BETTER_BY = 6;
 
   private final Evidence evidence;
+  private final SpansByLot spans;
 
   Curves(Evidence evidence) {
     this.evidence = evidence;
+    this.spans = new SpansByLot(evidence.spans());
   }
 
   /** What a kind has grown. */
@@ -99,10 +101,7 @@ final class Curves {
   }
 
   private boolean nothingSold(Interval interval) {
-    return evidence.spans().stream()
-        .filter(span -> span.lot().equals(interval.subject()))
-        .filter(span -> span.to() > interval.from() && span.from() < interval.to())
-        .allMatch(span -> span.sold() == 0);
+    return spans.within(interval.subject(), interval).stream().allMatch(span -> span.sold() == 0);
   }
 
   private static Seen seen(TreeMap<Kind, Seen> kinds, String species, String condition) {

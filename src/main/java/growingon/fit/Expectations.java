@@ -1,12 +1,8 @@
 package growingon.fit;
 
-import growingon.nursery.Lot;
-import growingon.nursery.Scenario;
 import growingon.nursery.Species;
 import growingon.project.BeforeCount;
 import growingon.project.Cohorts;
-import growingon.project.Facts;
-import growingon.project.Projector;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeSet;
@@ -107,7 +103,10 @@ final class Expectations {
 
   private double[] means(Asked asked) {
     Map<String, Species> species = asked.speeds().of(assumed);
-    Map<String, Map<Integer, BeforeCount>> counts = run(species, asked.thicker());
+    Map<String, Map<Integer, BeforeCount>> counts =
+        intervals.stream().allMatch(Interval::isTagged)
+            ? Map.of()
+            : past.runs().counts(species, asked.thicker());
     Cohorts cohorts = new Cohorts(COHORT);
     return intervals.stream()
         .mapToDouble(each -> mean(each, species, counts, cohorts, asked.thicker()))
@@ -132,22 +131,5 @@ final class Expectations {
         interval.first().spread(),
         grown,
         interval.grownBy(grown.growth()));
-  }
-
-  private Map<String, Map<Integer, BeforeCount>> run(Map<String, Species> species, double thicker) {
-    if (intervals.stream().allMatch(Interval::isTagged)) {
-      return Map.of();
-    }
-    Scenario known = past.scenarioToLast();
-    Scenario scenario =
-        known
-            .in(known.nursery().withSpecies(species))
-            .withLots(thicker == 1 ? known.lots() : thicker(known.lots(), thicker));
-    Facts facts = thicker == 1 ? past.facts() : past.facts().withTrunks(thicker);
-    return Projector.countsKnown(scenario, facts);
-  }
-
-  private static List<Lot> thicker(List<Lot> lots, double factor) {
-    return lots.stream().map(lot -> lot.withTrunks(lot.trunks().times(factor))).toList();
   }
 }

@@ -195,8 +195,9 @@ final class Fitting {
     List<RecordRow> rows = new ArrayList<>();
     Map<String, Double> unready = new LinkedHashMap<>();
     evidence.histories().forEach((name, history) -> unready.put(name, unreadyShare(history)));
+    SpansByLot spans = new SpansByLot(evidence.spans());
     for (int i = 0; i < evidence.intervals().size(); i++) {
-      rows.add(row(evidence, atFirst, i, unready));
+      rows.add(row(evidence, spans, atFirst, i, unready));
     }
     addLossOnly(evidence, rows);
     for (Past.Unused each : past.unused()) {
@@ -226,9 +227,17 @@ final class Fitting {
   }
 
   private RecordRow row(
-      Evidence evidence, Growth.AtFirst atFirst, int index, Map<String, Double> unready) {
+      Evidence evidence,
+      SpansByLot spansByLot,
+      Growth.AtFirst atFirst,
+      int index,
+      Map<String, Double> unready) {
     Interval each = evidence.intervals().get(index);
-    List<LossSpan> spans = within(evidence, each.lot().filter(lot -> !each.isTagged()), each);
+    List<LossSpan> spans =
+        each.lot()
+            .filter(lot -> !each.isTagged())
+            .map(lot -> spansByLot.within(lot, each))
+            .orElse(List.of());
     return new RecordRow(
         each.subject(),
         each.species(),
@@ -270,23 +279,14 @@ final class Fitting {
     return String.join("; ", told);
   }
 
-  private static List<LossSpan> within(Evidence evidence, Optional<String> lot, Interval interval) {
-    return evidence.spans().stream()
-        .filter(span -> lot.equals(Optional.of(span.lot())))
-        .filter(span -> span.to() > interval.from() && span.from() < interval.to())
-        .toList();
-  }
-
   /** Counts between which no trunk was measured tell of losses only. */
   private void addLossOnly(Evidence evidence, List<RecordRow> rows) {
+    Map<String, List<Interval>> intervals =
+        evidence.intervals().stream().collect(Collectors.groupingBy(Interval::subject));
     for (LossSpan span : evidence.spans()) {
       boolean isTold =
-          evidence.intervals().stream()
-              .anyMatch(
-                  each ->
-                      each.subject().equals(span.lot())
-                          && span.to() > each.from()
-                          && span.from() < each.to());
+          intervals.getOrDefault(span.lot(), List.of()).stream()
+              .anyMatch(each -> span.to() > each.from() && span.from() < each.to());
       if (!isTold) {
         rows.add(
             new RecordRow(

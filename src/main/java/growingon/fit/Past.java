@@ -61,6 +61,7 @@ final class Past {
   private Scenario scenario;
   private Bookkeeping daybook;
   private Facts facts;
+  private final KnownRuns runs = new KnownRuns(this);
 
   /** A row that nothing is learnt from. */
   record Unused(String subject, Where where, YearMonth month, String why) {}
@@ -294,6 +295,11 @@ final class Past {
   /** Everything known, for the projection. */
   Facts facts() {
     return facts;
+  }
+
+  /** Runs of the engine over it. */
+  KnownRuns runs() {
+    return runs;
   }
 
   /** Offset of the last month that a record speaks of; −1 for none. */

@@ -67,23 +67,21 @@ final class AwaitedCrossings extends Crossings {
 
   @Override
   void tell(double now, Told to) {
-    while (haveCome(now)) {
-      to.thicker(take(now));
+    for (int block = 0; block < soonest.length; block++) {
+      if (soonest[block] <= now) {
+        tell(block, now, to);
+        lookAhead(block);
+      }
     }
+    soonest(least(soonest, 0, soonest.length));
   }
 
-  private int take(double now) {
-    int block = 0;
-    while (soonest[block] > now) {
-      block++;
+  private void tell(int block, double now, Told to) {
+    for (int slice = block * BLOCK; slice < Math.min(clock.length, (block + 1) * BLOCK); slice++) {
+      while (clock[slice] <= now) {
+        clock[slice] = law.clock(slice, ++grade[slice]);
+        to.thicker(slice);
+      }
     }
-    int slice = block * BLOCK;
-    while (clock[slice] > now) {
-      slice++;
-    }
-    clock[slice] = law.clock(slice, ++grade[slice]);
-    lookAhead(block);
-    soonest(least(soonest, 0, soonest.length));
-    return slice;
   }
 }

@@ -7,11 +7,17 @@ final class KnownPast {
   private final LotState lot;
   private final LotFacts facts;
   private final HeadCount heads;
+  private final MonthFacts[] months;
 
   KnownPast(LotState lot, LotFacts facts, HeadCount heads) {
     this.lot = lot;
     this.facts = facts;
     this.heads = heads;
+    this.months = facts.monthByMonth();
+  }
+
+  private MonthFacts month(int month) {
+    return month >= 0 && month < months.length ? months[month] : MonthFacts.NOTHING;
   }
 
   /** Whether anything is known. */
@@ -45,13 +51,13 @@ final class KnownPast {
 
   /** What came and went after the month's last cull: after its steps. */
   void afterSteps(int month) {
-    MonthFacts known = facts.month(month);
+    MonthFacts known = month(month);
     comeAndGo(month, known.changes().subList(known.afterLastCull(), known.changes().size()));
   }
 
   /** What came and went by what is known of a month up to its last cull: before its steps. */
   void beforeSteps(int month) {
-    MonthFacts known = facts.month(month);
+    MonthFacts known = month(month);
     comeAndGo(month, known.changes().subList(0, known.afterLastCull()));
   }
 
@@ -90,7 +96,7 @@ final class KnownPast {
 
   /** What is known to have been sold and used in a month. */
   List<MonthFacts.Leaving> leaving(int month) {
-    return facts.month(month).leaving();
+    return month(month).leaving();
   }
 
   /** Plants that left were alive: what the model took for dead of them is found again. */
@@ -103,7 +109,7 @@ final class KnownPast {
 
   /** Starts anew from what was counted and measured in a month. */
   void takeCount(int month) {
-    facts.month(month).count().ifPresent(count -> takeCount(month, count));
+    month(month).count().ifPresent(count -> takeCount(month, count));
   }
 
   private void takeCount(int month, MonthFacts.Count count) {

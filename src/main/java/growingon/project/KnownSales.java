@@ -5,7 +5,9 @@ import growingon.nursery.Quality;
 import growingon.project.MonthFacts.Leaving;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -18,6 +20,15 @@ final class KnownSales {
   private final Programme programme;
   private final LotState[] lots;
   private final double[] nothingMet;
+  private final Map<LotPlan, Ways> ways = new IdentityHashMap<>();
+
+  /**
+   * How plants of a lot may be sold.
+   *
+   * @param rows for each grade, the rows that it can meet, in the order in which they are met
+   * @param dearestFirst indexes of all grades
+   */
+  private record Ways(List<List<DemandRow>> rows, List<Integer> dearestFirst) {}
 
   KnownSales(Programme programme, LotState[] lots) {
     this.programme = programme;
@@ -55,8 +66,9 @@ final class KnownSales {
     if (leaving.sold() && grade.isPresent()) {
       lot.noteUnready(leaving.plants() - ready(lot, grade.get()));
     }
+    Ways ofLot = ways.computeIfAbsent(lot.plan, this::ways);
     List<Taken> taken =
-        Taken.of(lot.plants, grade, leaving.quality(), leaving.plants(), dearestFirst(lot.plan));
+        Taken.of(lot.plants, grade, leaving.quality(), leaving.plants(), ofLot.dearestFirst());
     double all = taken.stream().mapToDouble(Taken::plants).sum();
     for (Taken each : taken) {
       if (!leaving.sold()) {
@@ -65,7 +77,7 @@ final class KnownSales {
       }
       int asGrade = grade.orElse(each.grade());
       Quality asQuality = leaving.quality().orElse(each.quality());
-      List<DemandRow> rows = rows(lot.plan, asGrade);
+      List<DemandRow> rows = asGrade < 0 ? List.of() : ofLot.rows().get(asGrade);
       OptionalDouble share = share(leaving.money(), each.plants() / all);
       double money = share.orElseGet(() -> listPrice(rows, month, asQuality, each));
       lot.sold(month, index(rows, month), asGrade, asQuality, each.plants(), money);
@@ -82,7 +94,12 @@ final class KnownSales {
     return money.isPresent() ? OptionalDouble.of(money.getAsDouble() * share) : money;
   }
 
-  /** Rows that plants of a grade can meet, in the order in which they are met. */
+  private Ways ways(LotPlan plan) {
+    List<List<DemandRow>> rows =
+        IntStream.range(0, plan.grades().size()).mapToObj(grade -> rows(plan, grade)).toList();
+    return new Ways(rows, dearestFirst(rows));
+  }
+
   private List<DemandRow> rows(LotPlan plan, int grade) {
     return Arrays.stream(programme.rows())
         .filter(row -> row.grade() == grade && row.demand().ladder().equals(plan.ladder.name()))
@@ -126,20 +143,16 @@ final class KnownSales {
     }
   }
 
-  private List<Integer> dearestFirst(LotPlan plan) {
-    return IntStream.range(0, plan.grades().size())
+  private static List<Integer> dearestFirst(List<List<DemandRow>> rows) {
+    return IntStream.range(0, rows.size())
         .boxed()
         .sorted(
-            Comparator.comparingDouble((Integer grade) -> -dearest(plan, grade))
+            Comparator.comparingDouble((Integer grade) -> -dearest(rows.get(grade)))
                 .thenComparing(Comparator.reverseOrder()))
         .toList();
   }
 
-  private double dearest(LotPlan plan, int grade) {
-    return rows(plan, grade).stream()
-        .map(DemandRow::demand)
-        .mapToDouble(Demand::price)
-        .max()
-        .orElse(0);
+  private static double dearest(List<DemandRow> rows) {
+    return rows.stream().map(DemandRow::demand).mapToDouble(Demand::price).max().orElse(0);
   }
 }

@@ -1,5 +1,6 @@
 package growingon.project;
 
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.OptionalDouble;
@@ -38,7 +39,21 @@ public record LotFacts(
     return new LotFacts(part, soldThrough, goneThrough, atStart, other);
   }
 
-  MonthFacts month(int month) {
-    return months.getOrDefault(month, MonthFacts.NOTHING);
+  /**
+   * What is known of each month from the plan's first one to the last of which anything is: a run
+   * asks for several things a month, and of a list sooner than of a map. Months before the plan are
+   * {@link #atStart}.
+   */
+  MonthFacts[] monthByMonth() {
+    int last = months.keySet().stream().mapToInt(Integer::intValue).max().orElse(-1);
+    MonthFacts[] all = new MonthFacts[Math.max(0, last + 1)];
+    Arrays.fill(all, MonthFacts.NOTHING);
+    months.forEach(
+        (month, known) -> {
+          if (month >= 0) {
+            all[month] = known;
+          }
+        });
+    return all;
   }
 }

@@ -1,6 +1,7 @@
 package growingon.project;
 
-import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.hipparchus.analysis.solvers.BrentSolver;
 
@@ -17,6 +18,9 @@ final class Remeasured {
   private final double[] logs;
   private final double[] weights;
   private final boolean alike;
+  private final double mostLog;
+  private final double[] scratch;
+  private final Map<Double, Double> spreads = new HashMap<>();
 
   /**
    * Trunks to be moved.
@@ -39,6 +43,16 @@ final class Remeasured {
       System.arraycopy(scores, 0, logs, 0, scores.length);
     }
     this.alike = same;
+    this.mostLog = mostLog();
+    this.scratch = new double[logs.length];
+  }
+
+  private double mostLog() {
+    double most = Double.NEGATIVE_INFINITY;
+    for (int i = 0; i < logs.length; i++) {
+      most = weights[i] > 0 ? Math.max(most, logs[i]) : most;
+    }
+    return most;
   }
 
   /**
@@ -49,7 +63,8 @@ final class Remeasured {
    */
   double[] to(double mean, OptionalDouble spread) {
     double now = alike ? 0 : 1;
-    double[] moved = scaled(spread.isPresent() ? steepness(spread.getAsDouble(), now) : now);
+    double[] moved = new double[logs.length];
+    scale(spread.isPresent() ? steepness(spread.getAsDouble(), now) : now, moved);
     double factor = mean / mean(moved, weights);
     for (int i = 0; i < moved.length; i++) {
       moved[i] *= factor;
@@ -73,31 +88,37 @@ final class Remeasured {
         .solve(500, each -> spreadAt(each) - spread, 0, steep);
   }
 
+  /** Spread at a steepness; the search for one asks for the ends of its range again. */
   private double spreadAt(double steepness) {
-    return spread(scaled(steepness), weights);
+    return spreads.computeIfAbsent(
+        steepness,
+        asked -> {
+          scale(asked, scratch);
+          return spread(scratch, weights);
+        });
   }
 
   /**
-   * Trunks at a steepness, the thickest with plants as 1. Slices without plants count for nothing;
-   * thicker ones among them keep to numbers that can be reckoned with.
+   * Trunks at a steepness of 0 or more, the thickest with plants as 1. Slices without plants count
+   * for nothing; thicker ones among them keep to numbers that can be reckoned with.
    */
-  private double[] scaled(double steepness) {
-    double most = Double.NEGATIVE_INFINITY;
-    for (int i = 0; i < logs.length; i++) {
-      most = weights[i] > 0 ? Math.max(most, steepness * logs[i]) : most;
+  private void scale(double steepness, double[] to) {
+    double most = steepness * mostLog;
+    for (int i = 0; i < to.length; i++) {
+      to[i] = Math.exp(Math.min(THICKEST_LOG, steepness * logs[i] - most));
     }
-    double[] scaled = new double[logs.length];
-    for (int i = 0; i < scaled.length; i++) {
-      scaled[i] = Math.exp(Math.min(THICKEST_LOG, steepness * logs[i] - most));
-    }
-    return scaled;
   }
 
   /** Spread of values as a share of their mean. */
   static double spread(double[] values, double[] weights) {
     double mean = mean(values, weights);
-    double[] squares = Arrays.stream(values).map(each -> (each - mean) * (each - mean)).toArray();
-    return Math.sqrt(mean(squares, weights)) / mean;
+    double plants = 0;
+    double squares = 0;
+    for (int i = 0; i < values.length; i++) {
+      plants += weights[i];
+      squares += weights[i] * ((values[i] - mean) * (values[i] - mean));
+    }
+    return Math.sqrt(squares / plants) / mean;
   }
 
   private static double mean(double[] values, double[] weights) {
