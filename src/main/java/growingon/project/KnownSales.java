@@ -67,8 +67,10 @@ final class KnownSales {
       lot.noteUnready(leaving.plants() - ready(lot, grade.get()));
     }
     Ways ofLot = ways.computeIfAbsent(lot.plan, this::ways);
+    boolean isPriced = leaving.sold() && leaving.money().isEmpty();
     List<Taken> taken =
-        Taken.of(lot.plants, grade, leaving.quality(), leaving.plants(), ofLot.dearestFirst());
+        Taken.of(
+            lot.plants, grade, leaving.quality(), leaving.plants(), ofLot.dearestFirst(), isPriced);
     double all = taken.stream().mapToDouble(Taken::plants).sum();
     for (Taken each : taken) {
       if (!leaving.sold()) {

@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param grade index of the grade they were ready as, −1 for none
  * @param quality their quality
  * @param plants how many
- * @param mmAboveLeast mean trunk above the grade's least, mm; 0 without a grade
+ * @param mmAboveLeast mean trunk above the grade's least, mm; 0 without a grade, and where nobody
+ *     asks for it
  */
 record Taken(int grade, Quality quality, double plants, double mmAboveLeast) {
   /**
@@ -24,19 +25,21 @@ record Taken(int grade, Quality quality, double plants, double mmAboveLeast) {
    * @param quality their quality, if said
    * @param number how many
    * @param dearestFirst indexes of all grades
+   * @param isMeasured whether it is asked how thick they are, which takes longer than all else
    */
   static List<Taken> of(
       Growing from,
       Optional<Integer> grade,
       Optional<Quality> quality,
       double number,
-      List<Integer> dearestFirst) {
+      List<Integer> dearestFirst,
+      boolean isMeasured) {
     List<Taken> taken = new ArrayList<>();
     List<Integer> grades = grade.map(List::of).orElse(dearestFirst);
     List<Quality> qualities = quality.map(List::of).orElse(List.of(Quality.values()));
-    double left = number - ready(from, grades, qualities, number, taken);
-    left -= ready(from, grades, List.of(Quality.values()), left, taken);
-    left -= ready(from, dearestFirst, List.of(Quality.values()), left, taken);
+    double left = number - ready(from, grades, qualities, number, isMeasured, taken);
+    left -= ready(from, grades, List.of(Quality.values()), left, isMeasured, taken);
+    left -= ready(from, dearestFirst, List.of(Quality.values()), left, isMeasured, taken);
     if (left > 0) {
       Quality named = quality.orElse(Quality.FIRST);
       taken.add(new Taken(grade.orElse(-1), named, unready(from, left), 0));
@@ -49,6 +52,7 @@ record Taken(int grade, Quality quality, double plants, double mmAboveLeast) {
       List<Integer> grades,
       List<Quality> qualities,
       double number,
+      boolean isMeasured,
       List<Taken> taken) {
     double left = number;
     for (int grade : grades) {
@@ -56,7 +60,7 @@ record Taken(int grade, Quality quality, double plants, double mmAboveLeast) {
         double ready = from.ready(quality, grade);
         if (left > 0 && ready > 0) {
           double plants = Math.min(left, ready);
-          double mm = from.mmAboveLeast(quality, grade) / ready;
+          double mm = isMeasured ? from.mmAboveLeast(quality, grade) / ready : 0;
           from.sell(quality, grade, plants / ready);
           taken.add(new Taken(grade, quality, plants, mm));
           left -= plants;

@@ -20,6 +20,7 @@ import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.HashSet;
@@ -74,15 +75,15 @@ final class ReportFiles {
     Path tables = Files.createDirectory(folder.resolve("tables"));
     ExecutorService workers = Executors.newFixedThreadPool(THREADS, ReportFiles::daemon);
     try {
-      Map<String, Future<byte[]>> drawn = new LinkedHashMap<>();
+      Map<String, Future<Drawn>> drawn = new LinkedHashMap<>();
       Map<String, Future<PageWriter.Pictures>> onPage = new LinkedHashMap<>();
       for (Chart chart : report.charts()) {
         Path file = charts.resolve(chart.name() + ".png");
-        drawn.put(chart.name(), workers.submit(() -> save(file, draw(chart))));
+        drawn.put(chart.name(), workers.submit(() -> save(file, chart)));
       }
       for (Chart chart : report.charts()) {
-        Future<byte[]> png = drawn.get(chart.name());
-        onPage.put(chart.name(), workers.submit(() -> onPage(chart, png)));
+        Future<Drawn> wide = drawn.get(chart.name());
+        onPage.put(chart.name(), workers.submit(() -> onPage(chart, wide)));
       }
       List<Future<?>> texts = texts(report, folder, tables, workers);
       Path page = folder.resolve(names.page());
@@ -91,7 +92,7 @@ final class ReportFiles {
               workers,
               page,
               out -> out.write(PageWriter.bytes(report, chart -> get(onPage.get(chart.name()))))));
-      WorkbookWriter.DrawnCharts pictures = name -> get(drawn.get(name));
+      WorkbookWriter.DrawnCharts pictures = name -> get(drawn.get(name)).png();
       Files.write(
           folder.resolve(names.workbook()), WorkbookWriter.write(report, Book.PLAN, pictures));
       if (report.sheets(Book.DETAILS).findAny().isPresent()) {
@@ -176,12 +177,12 @@ final class ReportFiles {
               out -> out.write(ProblemsText.bytes(report))));
     }
     if (!report.isEdition() && report.madeOn().isPresent() && JobsCalendar.suits(report)) {
-      String calendar = JobsCalendar.text(report, report.madeOn().get());
+      LocalDate made = report.madeOn().get();
       texts.add(
           submit(
               workers,
               folder.resolve(CALENDAR),
-              out -> out.write(calendar.getBytes(StandardCharsets.UTF_8))));
+              out -> out.write(JobsCalendar.text(report, made).getBytes(StandardCharsets.UTF_8))));
     }
     for (Table table : tables(report)) {
       Path file = tables.resolve(table.name() + ".csv");
@@ -205,25 +206,27 @@ final class ReportFiles {
         });
   }
 
-  private static byte[] draw(Chart chart) throws IOException {
-    return PngPicture.encode(ChartPainter.paint(chart));
-  }
+  /** A chart laid out in the wide format, and its picture. */
+  private record Drawn(ChartPainter laidOut, byte[] png) {}
 
   /** A chart as the page holds it; queued after the picture, so that it never waits in vain. */
-  private static PageWriter.Pictures onPage(Chart chart, Future<byte[]> png) throws IOException {
+  private static PageWriter.Pictures onPage(Chart chart, Future<Drawn> wide) throws IOException {
     return SvgPicture.suits(chart)
         ? new PageWriter.Pictures(
-            SvgPicture.draw(chart, Format.WIDE), SvgPicture.draw(chart, Format.NARROW))
+            SvgPicture.draw(chart, Format.WIDE, get(wide).laidOut()),
+            SvgPicture.draw(chart, Format.NARROW))
         : new PageWriter.Pictures(
-            PageWriter.dataUri(get(png)),
+            PageWriter.dataUri(get(wide).png()),
             PageWriter.dataUri(
                 PngPicture.encode(
                     ChartPainter.paint(chart, Format.NARROW, 2 * Format.NARROW.width()))));
   }
 
-  private static byte[] save(Path file, byte[] bytes) throws IOException {
-    Files.write(file, bytes);
-    return bytes;
+  private static Drawn save(Path file, Chart chart) throws IOException {
+    ChartPainter laidOut = new ChartPainter(chart, Format.WIDE);
+    byte[] png = PngPicture.encode(laidOut.paint());
+    Files.write(file, png);
+    return new Drawn(laidOut, png);
   }
 
   private static <T> T get(Future<T> future) throws IOException {

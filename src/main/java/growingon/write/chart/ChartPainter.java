@@ -17,7 +17,8 @@ public final class ChartPainter {
   private final Body body;
   private final Head head;
 
-  private ChartPainter(Chart chart, Format format) {
+  /** Lays a chart out, once for all drawings of a format. */
+  public ChartPainter(Chart chart, Format format) {
     this.format = format;
     this.body = body(chart, format);
     this.head = new Head(chart, format, body.key());
@@ -42,31 +43,32 @@ public final class ChartPainter {
 
   /** A picture of the wide format, {@link #WIDTH} pixels wide. */
   public static BufferedImage paint(Chart chart) {
-    return paint(chart, Format.WIDE, WIDTH);
+    return new ChartPainter(chart, Format.WIDE).paint();
+  }
+
+  /** A picture {@link #WIDTH} pixels wide. */
+  public BufferedImage paint() {
+    return paint(WIDTH);
   }
 
   public static BufferedImage paint(Chart chart, Format format, int width) {
-    ChartPainter painter = new ChartPainter(chart, format);
+    return new ChartPainter(chart, format).paint(width);
+  }
+
+  private BufferedImage paint(int width) {
     double scale = (double) width / format.width();
-    int height = (int) Math.round(scale * painter.height());
+    int height = (int) Math.round(scale * height());
     BufferedImage image = new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
     Graphics2D g2 = image.createGraphics();
     try {
       g2.setPaint(Color.WHITE);
       g2.fillRect(0, 0, width, height);
       g2.scale(scale, scale);
-      painter.draw(g2);
+      draw(g2);
     } finally {
       g2.dispose();
     }
     return image;
-  }
-
-  /**
-   * Draws a chart from the upper left corner of whatever is drawn on, a unit of its format a dot.
-   */
-  static void draw(Graphics2D g2, Chart chart, Format format) {
-    new ChartPainter(chart, format).draw(g2);
   }
 
   /** Height of its picture in pixels. */
@@ -79,11 +81,13 @@ public final class ChartPainter {
     return new ChartPainter(chart, format).height();
   }
 
-  private int height() {
+  /** Height of the drawing in whole units of its format. */
+  int height() {
     return (int) Math.ceil(head.height() + body.height(head.height()));
   }
 
-  private void draw(Graphics2D g2) {
+  /** Draws from the upper left corner of whatever is drawn on, a unit of its format a dot. */
+  void draw(Graphics2D g2) {
     g2.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     g2.setRenderingHint(
         RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);

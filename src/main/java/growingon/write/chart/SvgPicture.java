@@ -30,10 +30,15 @@ public final class SvgPicture {
   }
 
   public static String draw(Chart chart, Format format) throws IOException {
+    return draw(chart, format, new ChartPainter(chart, format));
+  }
+
+  /** The same of a chart that was laid out in that format before. */
+  public static String draw(Chart chart, Format format, ChartPainter laidOut) throws IOException {
     SVGGraphics2D g2 = new SVGGraphics2D(context(chart, format), false);
-    int height = ChartPainter.height(chart, format);
+    int height = laidOut.height();
     g2.setSVGCanvasSize(new Dimension(format.width(), height));
-    ChartPainter.draw(g2, chart, format);
+    laidOut.draw(g2);
     Element root = g2.getRoot();
     root.removeAttribute("width");
     root.removeAttribute("height");

@@ -5,7 +5,6 @@ import growingon.report.model.Column.Flag;
 import growingon.report.model.Kind;
 import growingon.report.model.Table;
 import java.util.HashMap;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.DoubleStream;
 
@@ -75,7 +74,7 @@ public final class ColumnFormat {
       return "–";
     }
     int own = own(value);
-    String number = String.format(Locale.ENGLISH, "%,." + own + "f", scaled(value));
+    String number = Numbers.grouped(scaled(value), own);
     String padding =
         (own == 0 && places > 0 ? POINT_SPACE : "") + FIGURE_SPACE.repeat(places - own);
     return mark(value) + number + padding + (column.kind() == Kind.SHARE ? " %" : "");
