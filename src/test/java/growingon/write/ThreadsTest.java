@@ -49,7 +49,7 @@ class ThreadsTest {
         IntStream.range(0, 210)
             .mapToObj(i -> named(lots.get(i % lots.size()), "lot number " + i))
             .toList();
-    return scenario.withLots(many);
+    return scenario.withPlan(scenario.plan().withSeasons(2)).withLots(many);
   }
 
   private static Lot named(Lot lot, String name) {
