@@ -100,7 +100,7 @@ final class Fitting {
     int plans = 0;
     for (KeptPlan plan : kept.stream().filter(this::isOfThisNursery).toList()) {
       Scores.Seen seen = scores.of(plan);
-      rows.addAll(Scores.summed(plan.name(), seen.scored()));
+      rows.addAll(Scores.summed(plan, seen.scored()));
       scored.addAll(seen.scored());
       other += seen.otherSales();
       plans += seen.scored().isEmpty() ? 0 : 1;
@@ -184,6 +184,7 @@ final class Fitting {
         counts,
         lots,
         sales,
+        past.receipts(),
         tagged,
         used,
         evidence.intervals().size() - used,

@@ -20,6 +20,7 @@ import growingon.review.book.Booked;
 import growingon.review.book.Bookkeeping;
 import growingon.review.book.ListedLots;
 import growingon.review.book.ListedLots.Listed;
+import growingon.review.book.SharedReceipt;
 import growingon.review.book.SharingOut;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -61,6 +62,7 @@ final class Past {
   private Scenario scenario;
   private Bookkeeping daybook;
   private Facts facts;
+  private int receipts;
 
   /** A row that nothing is learnt from. */
   record Unused(String subject, Where where, YearMonth month, String why) {}
@@ -250,6 +252,7 @@ final class Past {
       return past;
     }
     SharingOut sharing = SharingOut.of(records.receipts(), past, records.until());
+    receipts = (int) sharing.shared().stream().map(SharedReceipt::receipt).distinct().count();
     return past.withRecords(past.scenario(), sharing.lines());
   }
 
@@ -299,6 +302,16 @@ final class Past {
   /** Offset of the last month that a record speaks of; −1 for none. */
   int through() {
     return daybook.through();
+  }
+
+  /** Sales by the daybook and by receipts. */
+  List<DaybookLine> sales() {
+    return daybook.lines().stream().filter(line -> line.what() == What.SOLD).toList();
+  }
+
+  /** Receipts that count as sales, and those that fit no lot. */
+  int receipts() {
+    return receipts;
   }
 
   List<Booked> booked() {

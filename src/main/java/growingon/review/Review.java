@@ -11,6 +11,7 @@ import growingon.review.book.Trace;
 import growingon.review.book.WrittenDown;
 import growingon.review.bought.BoughtReview;
 import growingon.review.bought.GambleKind;
+import growingon.review.kept.AcrossDraws;
 import growingon.review.kept.KeptPlan;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -34,6 +35,8 @@ import java.util.Optional;
  * @param bought each lot bought within the plan that has come by the end of {@code through}
  * @param kinds how the bought lots came out by supplier, species, and seen or unseen
  * @param judged figures held against the kept plan's draws: luck, or more than luck
+ * @param insideByLuck how many of them luck alone puts inside, by the kept plan's draws; empty
+ *     where these do not say it
  * @param losses losses by reason and lot, largest first
  * @param suspicions lines that may have to be notified, by date
  * @param traces where the plants of each passport are
@@ -54,6 +57,7 @@ public record Review(
     List<BoughtReview> bought,
     List<GambleKind> kinds,
     List<Judged> judged,
+    Optional<AcrossDraws.Inside> insideByLuck,
     List<Loss> losses,
     List<Suspicion> suspicions,
     List<Trace> traces,

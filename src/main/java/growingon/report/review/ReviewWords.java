@@ -12,11 +12,11 @@ import growingon.review.book.Loss;
 import growingon.review.book.SharedReceipt;
 import growingon.review.book.Suspicion;
 import growingon.review.bought.BoughtReview.Verdict;
+import growingon.review.kept.AcrossDraws;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.text.WordUtils;
 
@@ -64,7 +64,7 @@ final class ReviewWords {
     lines.add(soldAndAlive());
     lines.addAll(withoutALine());
     lines.add(losses(REASONS_IN_TERMINAL));
-    moreThanLuck(FIGURES_NAMED).ifPresent(lines::add);
+    lines.addAll(moreThanLuck(FIGURES_NAMED));
     lines.addAll(faults());
     return lines.stream().flatMap(ReviewWords::wrapped).toList();
   }
@@ -196,7 +196,7 @@ final class ReviewWords {
     sentences.add(soldAndAlive());
     sentences.addAll(withoutALine());
     sentences.add(losses(REASONS_NAMED));
-    moreThanLuck(FIGURES_TOLD).ifPresent(sentences::add);
+    sentences.addAll(moreThanLuck(FIGURES_TOLD));
     return sentences;
   }
 
@@ -279,20 +279,35 @@ final class ReviewWords {
   }
 
   /** What lies outside of what luck alone had for likely, and how much of it luck would bring. */
-  private Optional<String> moreThanLuck(int named) {
+  private List<String> moreThanLuck(int named) {
     if (review.judged().isEmpty()) {
-      return Optional.empty();
+      return List.of();
     }
     List<Judged> more =
         review.judged().stream().filter(each -> each.take() != Judged.Take.LUCK).toList();
     double byLuck = review.judged().stream().mapToDouble(Judged::outsideByLuck).sum();
-    return Optional.of(
+    List<String> sentences = new ArrayList<>();
+    sentences.add(
         "More than luck: %s of %s (deaths, growth, price); by luck alone about %s would be%s."
             .formatted(
                 more.isEmpty() ? "none" : more.size(),
                 Phrases.counted(review.judged().size(), "figure judged", "figures judged"),
                 tenths(byLuck),
                 more.isEmpty() ? "" : ": " + Phrases.list(told(more), named, "figures")));
+    review.insideByLuck().map(each -> together(each, more.size())).ifPresent(sentences::add);
+    return sentences;
+  }
+
+  /** Lots of one nursery have good and bad seasons together: what their number may be by luck. */
+  private static String together(AcrossDraws.Inside inside, int outside) {
+    int least = inside.of() - inside.high();
+    int most = inside.of() - inside.low();
+    String take =
+        outside > most
+            ? "so many are more than luck"
+            : outside < least ? "so few are rare" : "as many may be luck";
+    return "Lots have good and bad seasons together: in nine of ten draws luck alone put %s of them outside; %s."
+        .formatted(least == most ? "%d".formatted(most) : "%d to %d".formatted(least, most), take);
   }
 
   private static String tenths(double number) {
