@@ -87,6 +87,7 @@ final class Reviewing {
         LotsReviewed.together(lots, expected, daybook.through()),
         ofNoLot(),
         bought,
+        written.withoutAPrice(),
         GambleKinds.of(bought),
         judging.map(Judging::judged).orElse(List.of()),
         judging.flatMap(Judging::insideByLuck),

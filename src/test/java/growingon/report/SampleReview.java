@@ -88,6 +88,7 @@ public final class SampleReview {
             real(1600, 2111)),
         new Review.OfNoLot(real(120, 150), 3),
         bought,
+        List.of(),
         List.of(
             new GambleKind(
                 GambleKind.By.SUPPLIER, "Hill Farm Plants", 6, 2, 2, 2, 0, 1050, 900, 310),

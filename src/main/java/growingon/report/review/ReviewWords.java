@@ -61,6 +61,7 @@ final class ReviewWords {
     if (review.bought().size() > LOTS_TOLD) {
       lines.add(outcome());
     }
+    lines.addAll(withoutAPrice());
     lines.add(soldAndAlive());
     lines.addAll(withoutALine());
     lines.add(losses(REASONS_IN_TERMINAL));
@@ -160,7 +161,9 @@ final class ReviewWords {
   /** What became of the bought lots, and each of them in two or three sentences. */
   List<String> verdicts() {
     if (review.bought().isEmpty()) {
-      return List.of("No lot that the plan buys has come yet.");
+      return Stream.concat(
+              Stream.of("No lot that the plan buys has come yet."), withoutAPrice().stream())
+          .toList();
     }
     List<String> sentences = new ArrayList<>();
     sentences.add(outcome());
@@ -169,7 +172,20 @@ final class ReviewWords {
     if (more > 0) {
       sentences.add("%s more: see the sheet %s.".formatted(more, DidItPaySheet.NAME));
     }
+    sentences.addAll(withoutAPrice());
     return sentences;
+  }
+
+  /** What came without an offer has no price, and so no verdict. */
+  private List<String> withoutAPrice() {
+    List<String> lots = review.withoutAPrice();
+    return lots.isEmpty()
+        ? List.of()
+        : List.of(
+            "No verdict on %s, new on a list: no offer says what was paid. Enter %s, with price and month."
+                .formatted(
+                    Phrases.list(lots, LOTS_NAMED, "lots"),
+                    lots.size() == 1 ? "it as an offer taken" : "each as an offer taken"));
   }
 
   private String outcome() {
@@ -329,7 +345,7 @@ final class ReviewWords {
 
   /** How many faults the records have. */
   List<String> faults() {
-    int faults = review.faults().size();
+    int faults = review.asked().size();
     return List.of(
         faults == 0
             ? "No fault was found in the records."
