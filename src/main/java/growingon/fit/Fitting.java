@@ -7,6 +7,7 @@ import growingon.fit.Fit.Covers;
 import growingon.fit.Fit.HeldBack;
 import growingon.fit.Fit.LossUnit;
 import growingon.fit.Fit.Season;
+import growingon.fit.Losses.Gone;
 import growingon.fit.Value.What;
 import growingon.nursery.DaybookLine;
 import growingon.nursery.Horizon;
@@ -313,10 +314,13 @@ final class Fitting {
     List<LossUnit> units = new ArrayList<>();
     for (Species species : sorted()) {
       for (Losses.Unit unit :
-          Losses.firstYear(evidence.spans(), species.name(), species.firstYearLoss())) {
+          Losses.firstYear(
+              evidence.spans(), species.name(), species.firstYearLoss(), Gone.DIED_IF_LIKELY)) {
         units.add(unit(species, What.FIRST_YEAR_LOSS, unit.name(), unit, species.firstYearLoss()));
       }
-      for (Losses.Unit unit : Losses.later(evidence.spans(), species.name(), species.laterLoss())) {
+      for (Losses.Unit unit :
+          Losses.later(
+              evidence.spans(), species.name(), species.laterLoss(), Gone.DIED_IF_LIKELY)) {
         String season = season(Integer.parseInt(unit.name()));
         units.add(unit(species, What.LATER_LOSS, season, unit, species.laterLoss()));
       }

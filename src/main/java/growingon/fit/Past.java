@@ -309,6 +309,11 @@ final class Past {
     return daybook.lines().stream().filter(line -> line.what() == What.SOLD).toList();
   }
 
+  /** Deaths by the daybook. */
+  List<DaybookLine> deaths() {
+    return daybook.lines().stream().filter(line -> line.what() == What.DIED).toList();
+  }
+
   /** Receipts that count as sales, and those that fit no lot. */
   int receipts() {
     return receipts;
