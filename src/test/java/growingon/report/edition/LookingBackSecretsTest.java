@@ -266,6 +266,26 @@ class LookingBackSecretsTest {
     return side.accounts().cash().balances()[side.accounts().cash().lowestMonth()];
   }
 
+  /** Who cannot know whether plants were sold is not told that their money does not come back. */
+  @ParameterizedTest
+  @EnumSource(
+      value = Audience.class,
+      names = {"PARTNER", "BANK"})
+  void lotWithPlantsGoneWithoutALine_isSaidToRestOnThem(Audience audience) {
+    Loader.WithPast read =
+        Loader.loadWithPast(
+                Path.of("plans", "without-a-daybook.json"), new LoadOptions(TODAY).lookingBack())
+            .value()
+            .orElseThrow();
+    Review lists =
+        Review.of(read.inputs(), read.past(), YearMonth.from(TODAY), Optional.empty(), 2);
+
+    assertThat(text(Edition.lookingBack(audience).review(read.inputs(), lists)))
+        .contains(
+            " is undecided; no line says what became of some of its plants, and without them its money"
+                + " does not come back within the plan (planned: Aug 2024).");
+  }
+
   /** The word of each bought lot stands on the first page, equal to the grower's own. */
   @ParameterizedTest
   @EnumSource(
