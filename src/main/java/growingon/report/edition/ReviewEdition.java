@@ -11,6 +11,7 @@ import growingon.report.model.Kind;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.review.LuckWords;
 import growingon.report.review.ReviewReport;
 import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
@@ -190,7 +191,7 @@ final class ReviewEdition {
             figure("sales", "Sales", Kind.MONEY, LotReview::sales),
             figure("trunk", "Mean trunk", Kind.MM, LotReview::trunkMm)));
     sheets.add(FilledSheet.upright("Grades", List.of(), grades()));
-    sheets.add(FilledSheet.upright("Luck", List.of(), luck()));
+    sheets.add(FilledSheet.upright("Luck", howMany(), luck()));
     sheets.add(FilledSheet.upright("Losses", List.of(), losses(), withoutALine()));
     return sheets;
   }
@@ -316,6 +317,21 @@ final class ReviewEdition {
       }
     }
     return table.build();
+  }
+
+  /** How many of the figures are more than luck, and how many luck alone would bring. */
+  private List<String> howMany() {
+    long more = review.judged().stream().filter(each -> each.take() != Judged.Take.LUCK).count();
+    List<String> sentences = new ArrayList<>();
+    if (!review.judged().isEmpty()) {
+      sentences.add(
+          "%d of %s are more than luck."
+              .formatted(
+                  more,
+                  Phrases.counted(review.judged().size(), "figure judged", "figures judged")));
+    }
+    LuckWords.together(review).ifPresent(sentences::add);
+    return sentences;
   }
 
   /** Prices are told as a share of list, which a partner sees in the sales. */

@@ -12,7 +12,6 @@ import growingon.review.book.Loss;
 import growingon.review.book.SharedReceipt;
 import growingon.review.book.Suspicion;
 import growingon.review.bought.BoughtReview.Verdict;
-import growingon.review.kept.AcrossDraws;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -310,20 +309,8 @@ final class ReviewWords {
                 Phrases.counted(review.judged().size(), "figure judged", "figures judged"),
                 tenths(byLuck),
                 more.isEmpty() ? "" : ": " + Phrases.list(told(more), named, "figures")));
-    review.insideByLuck().map(each -> together(each, more.size())).ifPresent(sentences::add);
+    LuckWords.together(review).ifPresent(sentences::add);
     return sentences;
-  }
-
-  /** Lots of one nursery have good and bad seasons together: what their number may be by luck. */
-  private static String together(AcrossDraws.Inside inside, int outside) {
-    int least = inside.of() - inside.high();
-    int most = inside.of() - inside.low();
-    String take =
-        outside > most
-            ? "so many are more than luck"
-            : outside < least ? "so few are rare" : "as many may be luck";
-    return "Lots have good and bad seasons together: in nine of ten draws luck alone put %s of them outside; %s."
-        .formatted(least == most ? "%d".formatted(most) : "%d to %d".formatted(least, most), take);
   }
 
   private static String tenths(double number) {

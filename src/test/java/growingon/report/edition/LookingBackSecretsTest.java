@@ -286,6 +286,17 @@ class LookingBackSecretsTest {
                 + " does not come back within the plan (planned: Aug 2024).");
   }
 
+  @Test
+  void partnersLuck_saysHowManyLuckAloneBrings() {
+    assertThat(review(Audience.PARTNER).sheets())
+        .filteredOn(sheet -> sheet.name().equals("Luck"))
+        .flatExtracting(Sheet::sentences)
+        .containsExactly(
+            "8 of 15 figures judged are more than luck.",
+            "Lots have good and bad seasons together: in nine of ten draws luck alone put 0 to 6 of"
+                + " them outside; so many are more than luck.");
+  }
+
   /** The word of each bought lot stands on the first page, equal to the grower's own. */
   @ParameterizedTest
   @EnumSource(
