@@ -86,6 +86,24 @@ public final class LotDraws {
    */
   public record Judged(List<Span> deaths, List<Span> trunkMm, List<Span> price) {}
 
+  /**
+   * Which draws had a figure from P10 to P90 of the other draws, by month: hexadecimal digits of
+   * four draws each, the first draw's bit the highest. A draw without such a figure counts as one
+   * that had.
+   *
+   * @param living plants alive at the month's end
+   * @param trunkMm mean trunk of the living
+   * @param unitsSold plants sold up to then
+   * @param deaths plants that died up to then
+   * @param price money of all sales so far as a share of list price
+   */
+  public record Within(
+      List<String> living,
+      List<String> trunkMm,
+      List<String> unitsSold,
+      List<String> deaths,
+      List<String> price) {}
+
   private LotDraws(Scenario scenario, Facts known) {
     this.scenario = scenario;
     this.known = known;
@@ -183,6 +201,30 @@ public final class LotDraws {
       }
     }
     return 2 * sold < sales.length ? new float[0] : Arrays.copyOf(shares, sold);
+  }
+
+  /** Which draws of a lot, by its index in the scenario, were within what the others had. */
+  public Within within(int index) {
+    float[][][] of = samples[index];
+    List<String> price = new ArrayList<>();
+    for (int month = 0; month < months; month++) {
+      price.add(AmongOthers.of(shareOrNone(of[SALES][month], of[AT_LIST][month])));
+    }
+    return new Within(
+        within(of[LIVING]), within(of[TRUNK]), within(of[UNITS]), within(of[DEATHS]), price);
+  }
+
+  private static List<String> within(float[][] byMonth) {
+    return Arrays.stream(byMonth).map(AmongOthers::of).toList();
+  }
+
+  /** A share of list price for each draw; not a number for one that has sold nothing. */
+  private static float[] shareOrNone(float[] sales, float[] atList) {
+    float[] shares = new float[sales.length];
+    for (int draw = 0; draw < sales.length; draw++) {
+      shares[draw] = atList[draw] > 0 ? sales[draw] / atList[draw] : Float.NaN;
+    }
+    return shares;
   }
 
   private static List<Span> spans(float[][] byMonth) {

@@ -60,6 +60,7 @@ public record Fit(
    * @param counts counts of lots
    * @param lots lots counted
    * @param sales lines of sales
+   * @param receipts receipts
    * @param tagged tagged plants
    * @param used intervals used
    * @param refused intervals refused
@@ -73,6 +74,7 @@ public record Fit(
       int counts,
       int lots,
       int sales,
+      int receipts,
       int tagged,
       int used,
       int refused,

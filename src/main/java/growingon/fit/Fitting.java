@@ -7,6 +7,7 @@ import growingon.fit.Fit.Covers;
 import growingon.fit.Fit.HeldBack;
 import growingon.fit.Fit.LossUnit;
 import growingon.fit.Fit.Season;
+import growingon.fit.Losses.Gone;
 import growingon.fit.Value.What;
 import growingon.nursery.DaybookLine;
 import growingon.nursery.Horizon;
@@ -100,7 +101,7 @@ final class Fitting {
     int plans = 0;
     for (KeptPlan plan : kept.stream().filter(this::isOfThisNursery).toList()) {
       Scores.Seen seen = scores.of(plan);
-      rows.addAll(Scores.summed(plan.name(), seen.scored()));
+      rows.addAll(Scores.summed(plan, seen.scored()));
       scored.addAll(seen.scored());
       other += seen.otherSales();
       plans += seen.scored().isEmpty() ? 0 : 1;
@@ -184,6 +185,7 @@ final class Fitting {
         counts,
         lots,
         sales,
+        past.receipts(),
         tagged,
         used,
         evidence.intervals().size() - used,
@@ -312,10 +314,13 @@ final class Fitting {
     List<LossUnit> units = new ArrayList<>();
     for (Species species : sorted()) {
       for (Losses.Unit unit :
-          Losses.firstYear(evidence.spans(), species.name(), species.firstYearLoss())) {
+          Losses.firstYear(
+              evidence.spans(), species.name(), species.firstYearLoss(), Gone.DIED_IF_LIKELY)) {
         units.add(unit(species, What.FIRST_YEAR_LOSS, unit.name(), unit, species.firstYearLoss()));
       }
-      for (Losses.Unit unit : Losses.later(evidence.spans(), species.name(), species.laterLoss())) {
+      for (Losses.Unit unit :
+          Losses.later(
+              evidence.spans(), species.name(), species.laterLoss(), Gone.DIED_IF_LIKELY)) {
         String season = season(Integer.parseInt(unit.name()));
         units.add(unit(species, What.LATER_LOSS, season, unit, species.laterLoss()));
       }

@@ -1,11 +1,13 @@
 package growingon.fit;
 
+import growingon.fit.Losses.Gone;
 import growingon.fit.Value.Verdict;
 import growingon.fit.Value.What;
 import growingon.nursery.Species;
 import growingon.nursery.Sure;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Function;
 
 /** How many plants of each species are lost, and whether the records say so. */
 final class LossJudging {
@@ -22,43 +24,66 @@ final class LossJudging {
     List<Value> values = new ArrayList<>();
     for (Species species : Judging.inOrder(past)) {
       FitRecords.Prior prior = past.records().prior(species.name());
-      List<Losses.Unit> lots =
-          Losses.firstYear(evidence.spans(), species.name(), species.firstYearLoss());
-      List<Losses.Unit> seasons =
-          Losses.later(evidence.spans(), species.name(), species.laterLoss());
       values.add(
           loss(
               species,
               What.FIRST_YEAR_LOSS,
               species.firstYearLoss(),
               prior.firstYearSure(),
-              Losses.ofLots(species.lossSpread()),
-              lots));
+              Losses.ofLots(species.lossSpread())));
       values.add(
           loss(
               species,
               What.LATER_LOSS,
               species.laterLoss(),
               prior.laterSure(),
-              Losses.ofSeasons(species.lossSpread()),
-              seasons));
+              Losses.ofSeasons(species.lossSpread())));
     }
     return values;
   }
 
-  private Value loss(
-      Species species,
-      What what,
-      double old,
-      double sure,
-      double variance,
-      List<Losses.Unit> units) {
+  private List<Losses.Unit> units(Species species, What what, double loss, Gone gone) {
+    return what == What.LATER_LOSS
+        ? Losses.later(evidence.spans(), species.name(), loss, gone)
+        : Losses.firstYear(evidence.spans(), species.name(), loss, gone);
+  }
+
+  /** A loss as learnt, with a range that holds whatever became of plants gone without a line. */
+  private Losses.Learnt learnt(
+      Species species, What what, double old, double plants, double variance) {
+    Function<Gone, Losses.Learnt> learn =
+        gone -> Losses.learn(old, plants, variance, units(species, what, old, gone));
+    Losses.Learnt learnt = learn.apply(Gone.DIED_IF_LIKELY);
+    Losses.Learnt widest = isOpen(species, what) ? learnt.upTo(learn.apply(Gone.DIED)) : learnt;
+    return past.sales().isEmpty() ? widest.downTo(learn.apply(Gone.SOLD_IF_LIKELY)) : widest;
+  }
+
+  /**
+   * Whether plants may have died that nothing is learnt from, as more are gone somewhere than
+   * deaths explain. Who writes deaths down would have written these.
+   */
+  private boolean isOpen(Species species, What what) {
+    return past.deaths().isEmpty() && hasUnexplained(species, what);
+  }
+
+  private boolean hasUnexplained(Species species, What what) {
+    return evidence.spans().stream()
+        .filter(span -> !span.isUsed() && span.species().equals(species.name()))
+        .flatMap(span -> span.months().stream())
+        .anyMatch(month -> month.firstYear() == (what == What.FIRST_YEAR_LOSS));
+  }
+
+  private Value loss(Species species, What what, double old, double sure, double variance) {
     boolean known = sure >= 1;
     double plants = Sure.plants(known ? 0.999 : sure);
-    Losses.Learnt learnt = Losses.learn(old, plants, variance, units);
+    Losses.Learnt learnt = learnt(species, what, old, plants, variance);
+    List<Losses.Unit> units = learnt.units();
     boolean agrees = old >= learnt.p10() && old <= learnt.p90();
+    boolean isOpen = isOpen(species, what);
     Verdict verdict =
-        units.isEmpty() ? Verdict.NO_RECORDS : Judging.verdict(learnt.weight(), agrees);
+        units.isEmpty() && !hasUnexplained(species, what)
+            ? Verdict.NO_RECORDS
+            : Judging.verdict(learnt.weight(), agrees);
     verdict = known && !units.isEmpty() ? Verdict.KNOWN : verdict;
     boolean bySeason = what == What.LATER_LOSS;
     double inFile = verdict == Verdict.CHANGED ? Words.rounded(100 * learnt.loss()) : 100 * old;
@@ -83,7 +108,20 @@ final class LossJudging {
             sure,
             known ? sure : Sure.ofPlants(learnt.plants()),
             "");
-    return Judging.told(value, ofLoss(value, units));
+    return Judging.told(value, ofLoss(value, units) + withoutALine(value, isOpen));
+  }
+
+  /** That a range is wide as nobody knows what became of plants gone without a line. */
+  private String withoutALine(Value value, boolean isOpen) {
+    boolean isTold = value.verdict() != Verdict.NO_RECORDS && value.verdict() != Verdict.KNOWN;
+    if (!isTold || !isOpen && !past.sales().isEmpty()) {
+      return "";
+    }
+    return isOpen
+        ? " More plants are gone somewhere than deaths explain, and no line says how; the range holds"
+            + " whether they died or not. Write sales and deaths down, even as one line."
+        : " No sale is written down, so plants gone may have been sold; the range holds whether they"
+            + " died or not. Write sales and deaths down, even as one line.";
   }
 
   private int lots(String species, boolean firstYear) {

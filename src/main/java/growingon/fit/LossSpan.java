@@ -35,9 +35,16 @@ record LossSpan(
    * @param plants plants alive at its beginning
    * @param share share of a year's loss that falls in it
    * @param deaths plants that died of background losses
+   * @param written those of them that a line dates
    */
   record MonthLoss(
-      int month, boolean firstYear, int season, double plants, double share, double deaths) {
+      int month,
+      boolean firstYear,
+      int season,
+      double plants,
+      double share,
+      double deaths,
+      double written) {
     /** Exposure to a yearly loss q: plants × (1 − (1 − q)^share)/q. */
     double exposure(double loss) {
       return plants * (1 - Math.pow(1 - loss, share)) / loss;

@@ -190,11 +190,17 @@ final class LossSpans {
       double share =
           background + bySteps > 0 ? (each.background + each.bySteps) / (background + bySteps) : 0;
       double spread = undated * share;
-      double deaths = (book.dead().getOrDefault(each.month, 0.0) * ofDated + spread) * part;
+      double written = book.dead().getOrDefault(each.month, 0.0) * ofDated;
       double plants = Math.max(0, each.plants - before);
       losses.add(
           new LossSpan.MonthLoss(
-              each.month, each.firstYear, each.season, plants, each.share, deaths));
+              each.month,
+              each.firstYear,
+              each.season,
+              plants,
+              each.share,
+              (written + spread) * part,
+              written * part));
       before += spread;
     }
     return losses;

@@ -53,7 +53,25 @@ final class Losses {
       double weight,
       double plants,
       double phi,
-      List<Unit> units) {}
+      List<Unit> units) {
+    /** The same, which may also be as much as by another reading of the records. */
+    Learnt upTo(Learnt other) {
+      return between(p10, Math.max(p90, other.p90));
+    }
+
+    /** The same, which may also be as little as by another reading of the records. */
+    Learnt downTo(Learnt other) {
+      return between(Math.min(p10, other.p10), p90);
+    }
+
+    /** With a wider range, which is what fewer plants would have told. */
+    private Learnt between(double low, double high) {
+      double times = (high - low) / (p90 - p10);
+      double prior = plants * (1 - weight);
+      double fewer = Math.max(prior, plants / (times * times));
+      return new Learnt(old, loss, low, high, 1 - prior / fewer, fewer, phi, units);
+    }
+  }
 
   /** v of later losses: the square of the spread between seasons. */
   static double ofSeasons(double lossSpread) {
@@ -126,13 +144,23 @@ final class Losses {
     return Math.max(1, sum / (STEADYING + number));
   }
 
+  /** What is taken of plants that are gone and of which no line says how. */
+  enum Gone {
+    /** They died, unless there are too many of them: then the span tells nothing. */
+    DIED_IF_LIKELY,
+    /** They died, however many. */
+    DIED,
+    /** They were sold, unless there are too many of them: then the span tells nothing. */
+    SOLD_IF_LIKELY
+  }
+
   /** Units of the later loss of a species: its seasons. */
-  static List<Unit> later(List<LossSpan> spans, String species, double loss) {
+  static List<Unit> later(List<LossSpan> spans, String species, double loss, Gone gone) {
     TreeMap<Integer, double[]> seasons = new TreeMap<>();
-    for (LossSpan span : inOrder(spans, species)) {
+    for (LossSpan span : inOrder(spans, species, gone)) {
       for (LossSpan.MonthLoss month : span.months()) {
         if (!month.firstYear()) {
-          add(seasons.computeIfAbsent(month.season(), each -> new double[2]), month, loss);
+          add(seasons.computeIfAbsent(month.season(), each -> new double[2]), month, loss, gone);
         }
       }
     }
@@ -142,12 +170,12 @@ final class Losses {
   }
 
   /** Units of the first-year loss of a species: its lots. */
-  static List<Unit> firstYear(List<LossSpan> spans, String species, double loss) {
+  static List<Unit> firstYear(List<LossSpan> spans, String species, double loss, Gone gone) {
     TreeMap<String, double[]> lots = new TreeMap<>();
-    for (LossSpan span : inOrder(spans, species)) {
+    for (LossSpan span : inOrder(spans, species, gone)) {
       for (LossSpan.MonthLoss month : span.months()) {
         if (month.firstYear()) {
-          add(lots.computeIfAbsent(span.lot(), each -> new double[2]), month, loss);
+          add(lots.computeIfAbsent(span.lot(), each -> new double[2]), month, loss, gone);
         }
       }
     }
@@ -156,16 +184,17 @@ final class Losses {
     return units;
   }
 
-  private static List<LossSpan> inOrder(List<LossSpan> spans, String species) {
+  private static List<LossSpan> inOrder(List<LossSpan> spans, String species, Gone gone) {
     return spans.stream()
-        .filter(span -> span.isUsed() && span.species().equals(species))
+        .filter(span -> span.isUsed() || gone == Gone.DIED)
+        .filter(span -> span.species().equals(species))
         .sorted(Comparator.comparing(LossSpan::lot).thenComparing(LossSpan::from))
         .toList();
   }
 
-  private static void add(double[] sums, LossSpan.MonthLoss month, double loss) {
+  private static void add(double[] sums, LossSpan.MonthLoss month, double loss, Gone gone) {
     sums[0] += month.exposure(LossSpans.atLeast(loss));
-    sums[1] += month.deaths();
+    sums[1] += gone == Gone.SOLD_IF_LIKELY ? month.written() : month.deaths();
   }
 
   private static void add(List<Unit> units, String name, double[] sums) {

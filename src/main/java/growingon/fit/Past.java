@@ -20,6 +20,7 @@ import growingon.review.book.Booked;
 import growingon.review.book.Bookkeeping;
 import growingon.review.book.ListedLots;
 import growingon.review.book.ListedLots.Listed;
+import growingon.review.book.SharedReceipt;
 import growingon.review.book.SharingOut;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -62,6 +63,7 @@ final class Past {
   private Bookkeeping daybook;
   private Facts facts;
   private final KnownRuns runs = new KnownRuns(this);
+  private int receipts;
 
   /** A row that nothing is learnt from. */
   record Unused(String subject, Where where, YearMonth month, String why) {}
@@ -251,6 +253,7 @@ final class Past {
       return past;
     }
     SharingOut sharing = SharingOut.of(records.receipts(), past, records.until());
+    receipts = (int) sharing.shared().stream().map(SharedReceipt::receipt).distinct().count();
     return past.withRecords(past.scenario(), sharing.lines());
   }
 
@@ -305,6 +308,21 @@ final class Past {
   /** Offset of the last month that a record speaks of; −1 for none. */
   int through() {
     return daybook.through();
+  }
+
+  /** Sales by the daybook and by receipts. */
+  List<DaybookLine> sales() {
+    return daybook.lines().stream().filter(line -> line.what() == What.SOLD).toList();
+  }
+
+  /** Deaths by the daybook. */
+  List<DaybookLine> deaths() {
+    return daybook.lines().stream().filter(line -> line.what() == What.DIED).toList();
+  }
+
+  /** Receipts that count as sales, and those that fit no lot. */
+  int receipts() {
+    return receipts;
   }
 
   List<Booked> booked() {

@@ -3,6 +3,7 @@ package growingon.fit;
 import growingon.review.kept.KeptPlan.Figure;
 import growingon.review.kept.Range;
 import java.time.YearMonth;
+import java.util.Optional;
 
 /**
  * One figure that was foreseen and then seen.
@@ -17,6 +18,8 @@ import java.time.YearMonth;
  * @param seen what was seen
  * @param inside whether it lay from P10 to P90, within the error of measuring
  * @param pinball twice the mean of the three pinball losses
+ * @param within which of the plan's draws were inside of the others, as it was kept; empty in older
+ *     files
  */
 public record Scored(
     String plan,
@@ -28,4 +31,5 @@ public record Scored(
     Range foreseen,
     double seen,
     boolean inside,
-    double pinball) {}
+    double pinball,
+    Optional<String> within) {}

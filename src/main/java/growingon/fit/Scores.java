@@ -1,9 +1,10 @@
 package growingon.fit;
 
 import growingon.nursery.DaybookLine;
-import growingon.nursery.DaybookLine.What;
 import growingon.nursery.Horizon;
 import growingon.review.book.Booked;
+import growingon.review.kept.AcrossDraws;
+import growingon.review.kept.AcrossDraws.Inside;
 import growingon.review.kept.KeptPlan;
 import growingon.review.kept.KeptPlan.Figure;
 import growingon.review.kept.Range;
@@ -25,18 +26,19 @@ final class Scores {
   private static final int FEWEST = 20;
   private static final int FEWEST_SEASONS = 3;
   private static final double EIGHT_IN_TEN = 0.8;
+  private static final double ONE_SIDED = 0.95;
+  private static final String NOT_KEPT =
+      "not to be judged: kept without its draws; keep the next plan";
 
   private final Past past;
   private final Map<String, TreeMap<YearMonth, Double>> sales = new HashMap<>();
 
   Scores(Past past) {
     this.past = past;
-    for (DaybookLine line : past.records().inputs().daybook()) {
-      if (line.what() == What.SOLD) {
-        sales
-            .computeIfAbsent(line.lot(), each -> new TreeMap<>())
-            .merge(YearMonth.from(line.date()), line.quantity().orElse(0), Double::sum);
-      }
+    for (DaybookLine line : past.sales()) {
+      sales
+          .computeIfAbsent(line.lot(), each -> new TreeMap<>())
+          .merge(YearMonth.from(line.date()), line.quantity().orElse(0), Double::sum);
     }
   }
 
@@ -68,7 +70,8 @@ final class Scores {
           }
         }
       }
-      scored.addAll(sold(plan, book));
+      // Where no sale at all is written down, none says that nothing was sold.
+      scored.addAll(sales.isEmpty() ? List.of() : sold(plan, book));
     }
     return new Seen(scored, other);
   }
@@ -140,7 +143,8 @@ final class Scores {
                   range,
                   seen,
                   off <= Judging.TO_P90 * width + 1e-9,
-                  pinball(range, seen));
+                  pinball(range, seen),
+                  plan.within(book.lot().name(), figure, month));
             });
   }
 
@@ -158,7 +162,7 @@ final class Scores {
   }
 
   /** What became of the figures of a plan, by figure, species and years ahead. */
-  static List<ForecastScore> summed(String plan, List<Scored> scored) {
+  static List<ForecastScore> summed(KeptPlan plan, List<Scored> scored) {
     Map<String, List<Scored>> groups = new TreeMap<>();
     List<ForecastScore> rows = new ArrayList<>();
     if (!scored.isEmpty()) {
@@ -191,21 +195,21 @@ final class Scores {
   }
 
   private static ForecastScore score(
-      String plan, String figure, String species, String lead, List<Scored> figures) {
+      KeptPlan plan, String figure, String species, String lead, List<Scored> figures) {
     int inside = (int) figures.stream().filter(Scored::inside).count();
-    BetaDistribution share = new BetaDistribution(inside + 0.5, figures.size() - inside + 0.5);
-    double low = share.inverseCumulativeProbability(0.05);
-    double high = share.inverseCumulativeProbability(0.95);
     long seasons = figures.stream().map(Scored::lead).distinct().count();
+    boolean isFew =
+        figures.size() < FEWEST || (lead.isEmpty() ? seasons : FEWEST_SEASONS) < FEWEST_SEASONS;
+    Optional<Inside> should = should(plan, figures);
     return new ForecastScore(
-        plan,
+        plan.name(),
         figure,
         species,
         lead,
         figures.size(),
         inside,
-        low,
-        high,
+        should.map(each -> (double) each.low() / each.of()).orElse(Double.NaN),
+        should.map(each -> (double) each.high() / each.of()).orElse(Double.NaN),
         figures.stream()
             .filter(each -> each.foreseen().p50() >= 0.5)
             .mapToDouble(each -> each.seen() / each.foreseen().p50() - 1)
@@ -216,18 +220,57 @@ final class Scores {
             .mapToDouble(each -> Math.abs(each.seen() - each.foreseen().p50()))
             .average()
             .orElse(0),
-        verdict(inside, figures.size(), lead.isEmpty() ? seasons : FEWEST_SEASONS, low, high));
+        isFew
+            ? "%d of %d inside; too few to judge".formatted(inside, figures.size())
+            : should.map(each -> verdict(inside, each)).orElse(NOT_KEPT));
   }
 
-  /** Whether bands were as wide as they should be. */
-  static String verdict(int inside, int all, long seasons, double low, double high) {
-    if (all < FEWEST || seasons < FEWEST_SEASONS) {
-      return "%d of %d inside; too few to judge".formatted(inside, all);
-    }
-    if (high < EIGHT_IN_TEN) {
+  /**
+   * How many should lie inside, by the plan's own draws, in which figures are good or bad together.
+   * Older files do not have them: of luck alone figures are then taken as independent, of luck and
+   * not knowing nobody can say.
+   */
+  static Optional<Inside> should(KeptPlan plan, List<Scored> figures) {
+    List<String> within = figures.stream().flatMap(each -> each.within().stream()).toList();
+    Optional<Inside> across =
+        within.size() == figures.size()
+            ? AcrossDraws.count(within, plan.draws())
+            : Optional.empty();
+    return across.or(
+        () -> plan.isOfLuckAlone() ? Optional.of(independent(figures.size())) : Optional.empty());
+  }
+
+  private static String verdict(int inside, Inside should) {
+    if (inside < should.low()) {
       return "bands too narrow";
     }
-    return low > EIGHT_IN_TEN ? "bands too wide" : "as wide as they should be";
+    return inside > should.high() ? "bands too wide" : "as wide as they should be";
+  }
+
+  /** Numbers inside of which eight in ten can be the true share: a Jeffreys range of 5 to 95 %. */
+  static Inside independent(int all) {
+    int low = 0;
+    while (isTrueShareBelow(low, all)) {
+      low++;
+    }
+    int high = low;
+    while (high < all && !isTrueShareAbove(high + 1, all)) {
+      high++;
+    }
+    return new Inside(low, high, all);
+  }
+
+  private static boolean isTrueShareBelow(int inside, int all) {
+    return trueShareUpToEightInTen(inside, all) > ONE_SIDED;
+  }
+
+  private static boolean isTrueShareAbove(int inside, int all) {
+    return trueShareUpToEightInTen(inside, all) < 1 - ONE_SIDED;
+  }
+
+  private static double trueShareUpToEightInTen(int inside, int all) {
+    return new BetaDistribution(inside + 0.5, all - inside + 0.5)
+        .cumulativeProbability(EIGHT_IN_TEN);
   }
 
   static Comparator<Scored> inOrder() {

@@ -1,5 +1,6 @@
 package growingon.fit;
 
+import growingon.fit.Losses.Gone;
 import growingon.fit.Value.Verdict;
 import growingon.fit.Value.What;
 import growingon.nursery.Curve;
@@ -166,7 +167,8 @@ final class SpreadJudging {
 
   /** Spreads of the later loss between seasons. */
   Value lossSpread(Species species) {
-    List<Losses.Unit> seasons = Losses.later(evidence.spans(), species.name(), species.laterLoss());
+    List<Losses.Unit> seasons =
+        Losses.later(evidence.spans(), species.name(), species.laterLoss(), Gone.DIED_IF_LIKELY);
     boolean enough =
         seasons.size() >= SEASONS_FOR_LOSSES
             && seasons.stream()

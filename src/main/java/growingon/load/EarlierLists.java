@@ -133,10 +133,7 @@ final class EarlierLists {
   }
 
   private Optional<Dated> dated(OwnEarlierList own, Path file, String name, boolean isNeeded) {
-    Optional<YearMonth> month =
-        month(name)
-            .or(() -> ListReader.monthIn(NurseryFiles.baseOf(file.getFileName().toString())))
-            .or(own::month);
+    Optional<YearMonth> month = monthSaid(file.getFileName().toString()).or(own::month);
     if (month.isEmpty() && isNeeded) {
       findings.add(FitAdvice.monthOfList(Where.file(name)));
     } else if (month.isEmpty()) {
@@ -228,6 +225,11 @@ final class EarlierLists {
               Where.file(FOLDER + "/" + file.getFileName()), StockTable.FORMAT.name()));
     }
     return grid.map(found -> Table.of(found, StockTable.FORMAT, findings));
+  }
+
+  /** The month that the name of a file says, in numbers or in words. */
+  static Optional<YearMonth> monthSaid(String file) {
+    return month(file).or(() -> ListReader.monthIn(NurseryFiles.baseOf(file)));
   }
 
   private static Optional<YearMonth> month(String name) {

@@ -120,7 +120,7 @@ public final class Loader {
     JsonObject json = JsonObject.read(file, PlanShape.class, findings);
     PlanReader plan = PlanReader.of(json, findings);
     Path nursery = plan.nursery(file);
-    plan.readHorizon(options.thisMonth());
+    plan.readHorizon(() -> firstMonth(nursery, options));
     if (json.isBroken() || plan.isWithoutHorizon()) {
       return nothing(findings);
     }
@@ -149,7 +149,7 @@ public final class Loader {
   /** A grower's own list, with usual values for all that is not in it. */
   private static Reading list(Path file, LoadOptions options, Findings findings) {
     PlanReader plan = PlanReader.none(findings);
-    plan.readHorizon(options.thisMonth());
+    plan.readHorizon(options::thisMonth);
     return OwnFiles.ofList(file, plan.firstMonth(), findings)
         .map(
             files ->
@@ -170,7 +170,7 @@ public final class Loader {
       return QuickSheet.read(files, findings);
     }
     PlanReader plan = PlanReader.none(findings);
-    plan.readHorizon(firstMonth(nursery, files, options));
+    plan.readHorizon(() -> firstMonth(nursery, options));
     return completed(files, nursery, plan, options, findings)
         .map(
             own ->
@@ -181,12 +181,12 @@ public final class Loader {
         .orElseGet(() -> nothing(findings));
   }
 
-  /** A list in the grower's own words is of today, and a plan that it begins is of this month. */
-  private static YearMonth firstMonth(Path nursery, NurseryFiles files, LoadOptions options) {
-    boolean isOwn = options.stock().isPresent() || !AnswersGiven.lists(files.tables()).isEmpty();
-    return Optional.of(new OwnFiles(files, Optional.empty()))
-        .filter(any -> options.fromOldest() && !isOwn)
-        .flatMap(found -> EarlierLists.oldestMonth(PastSources.of(nursery, found)))
+  /** The oldest list begins the plan of who looks back, else the plan is of this month. */
+  private static YearMonth firstMonth(Path nursery, LoadOptions options) {
+    return Optional.of(nursery)
+        .filter(any -> options.fromOldest() && Files.exists(nursery))
+        .map(found -> new OwnFiles(files(found, options, new Findings()), Optional.empty()))
+        .flatMap(files -> EarlierLists.oldestMonth(PastSources.of(nursery, files)))
         .orElse(options.thisMonth());
   }
 }

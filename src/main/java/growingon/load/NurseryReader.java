@@ -57,6 +57,7 @@ import growingon.nursery.Species;
 import growingon.problem.advice.FileAdvice;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -133,7 +134,8 @@ final class NurseryReader {
     Base base = base(settings, horizon);
     LotChecks checks = new LotChecks(base.known);
     PastReader past = new PastReader(base.known, withPast, findings);
-    Defined<Lot> stock = past.readLists(table(StockTable.FORMAT), sources, checks).lots();
+    Defined<Lot> stock =
+        past.readLists(table(StockTable.FORMAT), sources, checks, YearMonth.from(today)).lots();
     Defined<Offer> offers =
         OffersTable.read(
             table(OffersTable.FORMAT), base.known, checks, stock.names(), planReader.statesTakes());

@@ -25,6 +25,7 @@ import growingon.problem.advice.ListAdvice;
 import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -111,6 +112,13 @@ final class OwnNursery {
     currency = currencies.size() == 1 ? currencies.iterator().next() : "EUR";
     usual = new UsualNursery(lots, name, currency, firstMonth, site.south());
     fills = ToFill.of(lists, usual, currency);
+  }
+
+  /** Month of the newest of the lists whose title or file's name says one. */
+  Optional<YearMonth> month() {
+    return lists.stream()
+        .flatMap(list -> EarlierLists.monthSaid(list.file()).or(list::counted).stream())
+        .max(Comparator.naturalOrder());
   }
 
   /** Lots of which the lists have no exact number. */

@@ -76,15 +76,17 @@ final class PastReader {
    * @param today the stock list among the nursery's tables
    * @param sources where the past is written down; empty if nowhere
    * @param checks of the plan's lots
+   * @param thisMonth the month it is
    */
   StockTable.Sheet readLists(
-      Optional<Table> today, Optional<PastSources> sources, LotChecks checks) {
-    Optional<Dated> later = later(today);
+      Optional<Table> today, Optional<PastSources> sources, LotChecks checks, YearMonth thisMonth) {
+    Optional<Dated> counted = later(today, sources);
     List<Dated> dated =
         sources
-            .filter(any -> isAsked || later.isPresent())
+            .filter(any -> isAsked || counted.isPresent() || isOfSomeMonth(today, any, thisMonth))
             .map(found -> new EarlierLists(found, findings).find())
             .orElse(List.of());
+    Optional<Dated> later = counted.or(() -> ownLater(today, sources, dated, thisMonth));
     Optional<Dated> start =
         later.flatMap(
             any ->
@@ -93,7 +95,7 @@ final class PastReader {
                     .reduce((older, newer) -> newer));
     StockTable.Sheet stock =
         start.isPresent()
-            ? readFrom(start.get(), dated, later.orElseThrow(), today.orElseThrow())
+            ? readFrom(start.get(), dated, later.orElseThrow(), today.orElseThrow(), sources)
             : readAsToday(today, dated, sources, checks);
     sources.ifPresent(found -> callAlike(stock.lots().names(), found.words()));
     return stock;
@@ -104,14 +106,13 @@ final class PastReader {
     StockTable.Sheet stock = StockTable.readSheet(today, known, checks);
     if (isAsked) {
       dated.forEach(list -> add(list.read(known, stock), list.name(), list.month()));
-      StockTable.Sheet counted =
-          sources.map(found -> stock.besides(found.uncounted(), found.unmeasured())).orElse(stock);
-      lastCounted(stock).ifPresent(last -> add(counted, TODAY, last));
+      lastCounted(stock).ifPresent(last -> add(besides(stock, sources), TODAY, last));
     }
     return stock;
   }
 
-  private StockTable.Sheet readFrom(Dated start, List<Dated> dated, Dated later, Table today) {
+  private StockTable.Sheet readFrom(
+      Dated start, List<Dated> dated, Dated later, Table today, Optional<PastSources> sources) {
     findings.add(
         ListAdvice.beginsWithEarlier(
             Where.file(start.name()), known.horizon().firstMonth(), later.month()));
@@ -129,18 +130,54 @@ final class PastReader {
           add(list.read(known, now), list.name(), list.month());
         }
       }
-      add(now, TODAY, later.month());
+      add(besides(now, sources), TODAY, later.month());
     }
     return stock;
   }
 
+  /** Without the numbers and trunks that today's own list does not have. */
+  private static StockTable.Sheet besides(StockTable.Sheet today, Optional<PastSources> sources) {
+    return sources.map(found -> today.besides(found.uncounted(), found.unmeasured())).orElse(today);
+  }
+
   /** Today's list, if it was counted after the plan's first month. */
-  private Optional<Dated> later(Optional<Table> today) {
+  private Optional<Dated> later(Optional<Table> today, Optional<PastSources> sources) {
     return today
         .filter(Table::isReadable)
         .flatMap(StockTable::lastCounted)
-        .filter(month -> month.isAfter(known.horizon().firstMonth()))
-        .map(month -> Dated.ours(TODAY, today.get(), month, month));
+        .or(() -> sources.flatMap(PastSources::month))
+        .flatMap(month -> later(today, month));
+  }
+
+  private Optional<Dated> later(Optional<Table> today, YearMonth month) {
+    return today
+        .filter(Table::isReadable)
+        .filter(any -> month.isAfter(known.horizon().firstMonth()))
+        .map(table -> Dated.ours(TODAY, table, month, month));
+  }
+
+  /** Whether today's own list says of no month, while the plan begins in the past. */
+  private boolean isOfSomeMonth(Optional<Table> today, PastSources sources, YearMonth thisMonth) {
+    return sources.isOwn()
+        && sources.month().isEmpty()
+        && today.filter(Table::isReadable).flatMap(StockTable::lastCounted).isEmpty()
+        && thisMonth.isAfter(known.horizon().firstMonth());
+  }
+
+  /**
+   * An own list that says of no month is of this one where the list of the plan's first month lies
+   * among the earlier ones; else it is what the plan begins with.
+   */
+  private Optional<Dated> ownLater(
+      Optional<Table> today,
+      Optional<PastSources> sources,
+      List<Dated> dated,
+      YearMonth thisMonth) {
+    boolean isBegunByAnother =
+        dated.stream().anyMatch(list -> list.month().equals(known.horizon().firstMonth()));
+    return sources
+        .filter(any -> isBegunByAnother && isOfSomeMonth(today, any, thisMonth))
+        .flatMap(any -> later(today, thisMonth));
   }
 
   private void add(StockTable.Sheet sheet, String name, YearMonth month) {

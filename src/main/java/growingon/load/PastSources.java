@@ -3,7 +3,9 @@ package growingon.load;
 import growingon.load.own.OwnWords;
 import growingon.load.own.Site;
 import java.nio.file.Path;
+import java.time.YearMonth;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -13,6 +15,8 @@ import java.util.Set;
  * @param older lists of the grower's own that a newer one has taken the place of
  * @param words what the grower has said that words of such lists mean
  * @param site of the nursery, by which such lists are read
+ * @param isOwn whether today's list is in the grower's own words
+ * @param month month of today's own list, where its title or name says one
  * @param uncounted lots of which today's own list has no exact number
  * @param unmeasured lots whose trunks today's own list does not state
  */
@@ -21,6 +25,8 @@ record PastSources(
     List<Path> older,
     OwnWords words,
     Site site,
+    boolean isOwn,
+    Optional<YearMonth> month,
     Set<String> uncounted,
     Set<String> unmeasured) {
   PastSources {
@@ -36,6 +42,8 @@ record PastSources(
         files.older(nursery),
         AnswersGiven.words(tables.tables()),
         SiteSaid.of(tables),
+        files.own().isPresent(),
+        files.own().flatMap(OwnNursery::month),
         files.own().map(OwnNursery::uncounted).orElse(Set.of()),
         files.own().map(OwnNursery::unmeasured).orElse(Set.of()));
   }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * Problems of one kind: the same fault of one column of one table, told once with the names and
@@ -85,10 +86,7 @@ public record ProblemGroup(List<Problem> problems) {
       return first.toString();
     }
     Where where = new Where(first.where().file(), first.where().sheet(), 0, first.where().column());
-    String found = some(names(), ", ");
-    String rows = some(rows(), ", ");
-    String about =
-        String.join("; ", List.of(found, rows).stream().filter(text -> !text.isEmpty()).toList());
+    String about = about();
     return "%d times %s: %s%s%s"
         .formatted(
             problems.size(),
@@ -96,6 +94,46 @@ public record ProblemGroup(List<Problem> problems) {
             first.sentence(),
             about.isEmpty() ? "" : " (" + about + ")",
             first.remedy().isEmpty() ? "" : "; " + first.remedy());
+  }
+
+  /**
+   * Problems of which those alike are told once, each row then being a notice behind it that asks
+   * nothing more.
+   */
+  public static List<Problem> toldOnce(List<Problem> problems) {
+    List<Problem> told = new ArrayList<>();
+    for (ProblemGroup group : of(problems)) {
+      if (group.problems.size() == 1) {
+        told.add(group.first());
+      } else {
+        told.add(group.together());
+        group.problems.forEach(each -> told.add(alone(each)));
+      }
+    }
+    return told;
+  }
+
+  private Problem together() {
+    Problem first = first();
+    Where of = first.where();
+    return new Problem(
+        first.severity(),
+        first.reason(),
+        first.sentence(),
+        new Where(of.file(), of.sheet(), 0, of.column()),
+        "%d times: %s".formatted(problems.size(), about()),
+        first.remedy());
+  }
+
+  private static Problem alone(Problem of) {
+    return new Problem(Severity.NOTICE, of.reason(), of.sentence(), of.where(), of.found(), "");
+  }
+
+  /** Names and rows that it is about. */
+  private String about() {
+    return Stream.of(some(names(), ", "), some(rows(), ", "))
+        .filter(text -> !text.isEmpty())
+        .collect(Collectors.joining("; "));
   }
 
   private List<String> names() {

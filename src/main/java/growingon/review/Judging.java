@@ -9,12 +9,14 @@ import growingon.project.Projection;
 import growingon.review.book.Bookkeeping;
 import growingon.review.book.Standing;
 import growingon.review.book.Standing.OfLot;
+import growingon.review.kept.AcrossDraws;
 import growingon.review.kept.Expected;
 import growingon.review.kept.KeptJudged;
 import growingon.review.kept.KeptJudging;
 import growingon.review.kept.KeptLot;
 import growingon.review.kept.KeptSale;
 import growingon.review.kept.KeptSpan;
+import growingon.review.kept.KeptWithin;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -43,6 +45,7 @@ final class Judging {
   private final int through;
   private final List<LotReview> lots;
   private final Map<String, Priced> prices = new HashMap<>();
+  private final List<Optional<String>> within = new ArrayList<>();
 
   /** Money of sales, and what the same plants cost by the kept plan's list. */
   private record Priced(double money, double atList) {
@@ -86,6 +89,17 @@ final class Judging {
     return judged;
   }
 
+  /**
+   * How many of the figures judged luck alone puts inside, of the draws as they are good or bad
+   * together; empty where the kept plan does not say it of each. Asked after they are judged.
+   */
+  Optional<AcrossDraws.Inside> insideByLuck() {
+    return within.isEmpty() || within.stream().anyMatch(Optional::isEmpty)
+        ? Optional.empty()
+        : AcrossDraws.count(
+            within.stream().map(Optional::orElseThrow).toList(), expected.kept().draws());
+  }
+
   private void judge(String root, List<Integer> members, List<Judged> judged) {
     Optional<KeptLot> kept = expected.lot(root);
     Optional<KeptJudging> judging = kept.flatMap(KeptLot::judging);
@@ -120,7 +134,8 @@ final class Judging {
         planned,
         Math.max(0, real),
         judging,
-        figures -> expected.span(figures.deaths(), through).map(span -> span.times(scale)));
+        figures -> expected.span(figures.deaths(), through).map(span -> span.times(scale)),
+        figures -> expected.text(figures.deaths(), through));
   }
 
   private Optional<Judged> growth(KeptLot kept, KeptJudging judging, int index) {
@@ -145,7 +160,8 @@ final class Judging {
         figures ->
             expected
                 .span(figures.trunkMm(), last)
-                .map(span -> less(span, before).times(grown / line)));
+                .map(span -> less(span, before).times(grown / line)),
+        figures -> expected.text(figures.trunkMm(), last));
   }
 
   private static KeptSpan.At less(KeptSpan.At span, double before) {
@@ -167,7 +183,8 @@ final class Judging {
             planned(root, judging),
             priced.money / priced.atList,
             judging,
-            figures -> expected.span(figures.price(), through))
+            figures -> expected.span(figures.price(), through),
+            figures -> expected.text(figures.price(), through))
         : Optional.empty();
   }
 
@@ -183,15 +200,24 @@ final class Judging {
     return sum.atList > 0 ? sum.money / sum.atList : 1;
   }
 
-  private static Optional<Judged> judged(
+  private Optional<Judged> judged(
       String lot,
       Judged.What what,
       double planned,
       double real,
       KeptJudging judging,
-      Function<KeptJudged, Optional<KeptSpan.At>> span) {
-    return span.apply(judging.all())
-        .map(all -> new Judged(lot, what, planned, real, judging.luck().flatMap(span::apply), all));
+      Function<KeptJudged, Optional<KeptSpan.At>> span,
+      Function<KeptWithin, Optional<String>> draws) {
+    Optional<Judged> judged =
+        span.apply(judging.all())
+            .map(
+                all ->
+                    new Judged(lot, what, planned, real, judging.luck().flatMap(span::apply), all));
+    if (judged.isPresent()) {
+      boolean isApart = judged.get().luck().isPresent();
+      within.add((isApart ? judging.luckWithin() : judging.within()).flatMap(draws));
+    }
+    return judged;
   }
 
   /** A sale tells a price where the line says its money and its grade. */

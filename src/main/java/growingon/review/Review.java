@@ -3,6 +3,7 @@ package growingon.review;
 import growingon.nursery.Inputs;
 import growingon.nursery.PastRecords;
 import growingon.problem.Problem;
+import growingon.problem.Severity;
 import growingon.review.book.GonePriced;
 import growingon.review.book.Loss;
 import growingon.review.book.SharedReceipt;
@@ -11,6 +12,7 @@ import growingon.review.book.Trace;
 import growingon.review.book.WrittenDown;
 import growingon.review.bought.BoughtReview;
 import growingon.review.bought.GambleKind;
+import growingon.review.kept.AcrossDraws;
 import growingon.review.kept.KeptPlan;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -32,8 +34,12 @@ import java.util.Optional;
  * @param nursery all lots together
  * @param ofNoLot what no lot cost, of which the accounts of lots know nothing
  * @param bought each lot bought within the plan that has come by the end of {@code through}
+ * @param withoutAPrice lots new on a list, of which no offer says what was paid: no verdict is
+ *     given
  * @param kinds how the bought lots came out by supplier, species, and seen or unseen
  * @param judged figures held against the kept plan's draws: luck, or more than luck
+ * @param insideByLuck how many of them luck alone puts inside, by the kept plan's draws; empty
+ *     where these do not say it
  * @param losses losses by reason and lot, largest first
  * @param suspicions lines that may have to be notified, by date
  * @param traces where the plants of each passport are
@@ -52,8 +58,10 @@ public record Review(
     Together nursery,
     OfNoLot ofNoLot,
     List<BoughtReview> bought,
+    List<String> withoutAPrice,
     List<GambleKind> kinds,
     List<Judged> judged,
+    Optional<AcrossDraws.Inside> insideByLuck,
     List<Loss> losses,
     List<Suspicion> suspicions,
     List<Trace> traces,
@@ -143,9 +151,15 @@ public record Review(
     return new Reviewing(inputs, past, today, kept, threads).review();
   }
 
+  /** What is to be put right; what is alike once, without the notices of each row. */
+  public List<Problem> asked() {
+    return faults.stream().filter(each -> each.severity() != Severity.NOTICE).toList();
+  }
+
   public Review {
     lots = List.copyOf(lots);
     bought = List.copyOf(bought);
+    withoutAPrice = List.copyOf(withoutAPrice);
     kinds = List.copyOf(kinds);
     judged = List.copyOf(judged);
     losses = List.copyOf(losses);

@@ -74,6 +74,7 @@ final class Reviewing {
     List<LotReview> lots = new LotsReviewed(standing, expected).lots();
     List<GonePriced> gone = GonePriced.of(inputs, today, daybook, standing, expected);
     List<BoughtReview> bought = bought(standing, expected, asItIs, known, gone);
+    Optional<Judging> judging = judging(standing, expected, asItIs, known, lots);
     Records records = new Records(daybook, standing);
     return new Review(
         today,
@@ -86,8 +87,10 @@ final class Reviewing {
         LotsReviewed.together(lots, expected, daybook.through()),
         ofNoLot(),
         bought,
+        written.withoutAPrice(),
         GambleKinds.of(bought),
-        judged(standing, expected, asItIs, known, lots),
+        judging.map(Judging::judged).orElse(List.of()),
+        judging.flatMap(Judging::insideByLuck),
         records.losses(),
         records.suspicions(),
         records.traces(),
@@ -131,14 +134,14 @@ final class Reviewing {
     return new BoughtReviewed(standing, expected, ahead, gone).bought();
   }
 
-  private List<Judged> judged(
+  private Optional<Judging> judging(
       Standing standing, Expected expected, Scenario asItIs, Facts known, List<LotReview> lots) {
     boolean canJudge = expected.kept().lots().stream().anyMatch(lot -> lot.judging().isPresent());
     if (!canJudge) {
-      return List.of();
+      return Optional.empty();
     }
     Projection asPlanned = GrownAsPlanned.of(asItIs, known, daybook);
-    return new Judging(daybook, standing, expected, asPlanned, lots).judged();
+    return Optional.of(new Judging(daybook, standing, expected, asPlanned, lots));
   }
 
   private List<Problem> faults(Projection now) {

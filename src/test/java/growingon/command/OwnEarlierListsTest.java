@@ -118,6 +118,56 @@ class OwnEarlierListsTest {
         planned.toString());
   }
 
+  private Ran review(String what) {
+    return run("review", what, "--out", out.toString(), "--force");
+  }
+
+  /** A nursery started from the list of 2025, whose list now is that of 2026. */
+  private void startedAYearAgo(String today) throws IOException {
+    Path now = list(today, 2025, 1.6, 40);
+    run("start", nursery.toString(), "--from", now.toString());
+    Files.createDirectories(nursery.resolve("earlier"));
+    Files.writeString(nursery.resolve("earlier/Stock 2025-11.csv"), list(2025, 1.6, 40));
+    list(today, 2026, 1.6, 31);
+  }
+
+  @Test
+  void ownListOfNoMonth_whereAnEarlierOneBeginsThePlan_isACountOfThisMonth() throws IOException {
+    startedAYearAgo("Stock.csv");
+    Path plan = nursery.resolve("last year.json");
+    Files.writeString(plan, "{ \"nursery\": \".\", \"first month\": \"2025-11\", \"seasons\": 4 }");
+
+    String counted =
+        "There is no daybook; the stock list of Nov 2026 counts as a count; figures are those of the"
+            + " end of Oct 2026.";
+    assertThat(review(plan.toString()).out()).contains(counted);
+    assertThat(rows("gone-without-a-line")).anyMatch(row -> row.startsWith("E1,"));
+    // A plan that states no first month is reviewed from the oldest list, a folder too.
+    assertThat(review(nursery.toString()).out()).contains(counted);
+    Files.delete(nursery.resolve("plan.json"));
+    assertThat(review(nursery.toString()).out()).contains(counted);
+  }
+
+  @Test
+  void ownListWhoseNameSaysItsMonth_isACountOfThatMonth() throws IOException {
+    startedAYearAgo("Stock 2026-10.csv");
+
+    assertThat(review(nursery.toString()).out())
+        .contains(
+            "the stock list of Oct 2026 counts as a count; figures are those of the end of Sep");
+  }
+
+  @Test
+  void ownListOfNoMonth_withoutAnEarlierOneOfThePlansFirstMonth_isWhatThePlanBeginsWith()
+      throws IOException {
+    startedAYearAgo("Stock.csv");
+    Path plan = nursery.resolve("since summer.json");
+    Files.writeString(plan, "{ \"nursery\": \".\", \"first month\": \"2026-06\", \"seasons\": 4 }");
+
+    assertThat(run("plan", plan.toString(), "--draws", "0", "--out", out.toString()).out())
+        .contains("7 lots, 553 plants");
+  }
+
   @Test
   void lists_ofOneNameWithAStar_areTodaysAndEarlierOnes() throws IOException {
     for (int year = 2023; year <= 2026; year++) {

@@ -59,6 +59,9 @@ class ReviewCommandTest {
         .contains(
             "More than luck: 8 of 15 figures judged (deaths, growth, price); by luck alone about 2.7"
                 + " would be: ")
+        .contains(
+            "Lots have good and bad seasons together: in nine of ten draws luck alone put 0 to 6 of"
+                + " them outside; so many\n  are more than luck.")
         .contains("Compared with the plan kept as two seasons on.")
         .contains("Polder tridents paid: ")
         .contains("Cobnut Farm crabs did not pay: ")
@@ -102,6 +105,20 @@ class ReviewCommandTest {
         .map(each -> each.split(","))
         .forEach(cells -> assertThat(cells[4]).as("as planned").isEqualTo(cells[2]));
     assertThat(sold).contains("Yews of 2018");
+  }
+
+  @Test
+  void planKeptByAnOlderProgram_withoutItsDraws_isJudgedOneByOne() throws IOException {
+    String older = Files.readString(KEPT).replaceAll(", \"(luck )?within\" : \\{[^{}]*\\}", "");
+    assertThat(older).doesNotContain("within");
+    Files.writeString(kept, older);
+
+    Ran ran = review("r");
+
+    assertThat(ran.code()).as(ran.err()).isZero();
+    assertThat(ran.out())
+        .contains("by luck alone about 2.7 would be: ")
+        .doesNotContain("good and bad seasons together");
   }
 
   @Test

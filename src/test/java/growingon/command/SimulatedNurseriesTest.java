@@ -162,6 +162,17 @@ class SimulatedNurseriesTest {
     pooled("first-year loss %", ALL_WRITTEN::contains).assertEightOfTen();
   }
 
+  /** What is gone may then have died or not, and the ranges hold both. */
+  @Test
+  void losses_whereDeathsOrSalesAreNotWritten_lieWithinTheirRangesInEightOfTenCasesOrMore() {
+    for (String what : List.of("later loss %", "first-year loss %")) {
+      Tally losses = pooled(what, shape -> !ALL_WRITTEN.contains(shape));
+      assertThat(losses.inside / (double) losses.all)
+          .as(what)
+          .isGreaterThan(0.77 - 2.6 * Math.sqrt(0.16 / losses.all));
+    }
+  }
+
   /**
    * Not a test of anything: writes a large nursery for a measurement, where -Dfit.write=FOLDER asks
    * for it, of -Dfit.lots and -Dfit.seasons.

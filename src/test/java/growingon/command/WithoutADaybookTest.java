@@ -218,9 +218,8 @@ class WithoutADaybookTest {
     assertThat(table("faults"))
         .extracting(row -> row.get("where") + ": " + row.get("what_is_wrong"))
         .contains(
-            "receipts.csv, row 3, column number: 5 plants of this row fit no lot: so many of the"
-                + " species did not leave the lots that had the grade; they count among the receipts"
-                + " of no lot");
+            "receipts.csv, row 3, column number: fits no lot: so many of the species did not leave the"
+                + " lots that had the grade; it counts among the receipts of no lot (5 plants)");
   }
 
   @ParameterizedTest
@@ -267,6 +266,77 @@ class WithoutADaybookTest {
 
     assertThat(ran.code()).isEqualTo(ExitCode.BAD_INPUT);
     assertThat(ran.err()).contains("error: stock 2022-11.csv, row 2, column quantity: ");
+  }
+
+  @Test
+  void lotThatIsNewOnAList_withoutAnOffer_hasNoVerdict_andIsSaidWhatToDo() throws IOException {
+    Path list = nursery.resolve("stock.csv");
+    Files.writeString(
+        list, Files.readString(list).replace("Hornbeam whips,", "Hornbeams in the field,"));
+
+    assertThat(words(review()))
+        .contains(
+            "No verdict on Hornbeams in the field, new on a list: no offer says what was paid. Enter it"
+                + " as an offer taken, with price and month.");
+  }
+
+  /**
+   * 30 yews stood, then somebody wrote them down without a number, and the last list lacks them.
+   */
+  @Test
+  void lotLastListedWithoutANumber_andThenLacked_isGone() throws IOException {
+    Path list = nursery.resolve("stock.csv");
+    String header = "lot,species,form,quantity,arrived,counted,trunk mm,pot,place,route\n";
+    String yews =
+        "Yews of 2018,English yew,container,,2018-10,2023-11,,18 litre,East ground,container trees\n";
+    Files.writeString(nursery.resolve("earlier").resolve("stock 2023-11.csv"), header + yews);
+    Files.writeString(
+        list,
+        Files.readAllLines(list).stream()
+            .filter(row -> !row.startsWith("Yews"))
+            .map(row -> row + "\n")
+            .collect(java.util.stream.Collectors.joining()));
+
+    Ran ran = review();
+
+    assertThat(ran.code()).as(ran.err()).isZero();
+    assertThat(table("gone-without-a-line"))
+        .anyMatch(row -> row.get("lot").equals("Yews of 2018") && row.get("found").equals("0"));
+  }
+
+  /** Of 44 yews 20 are listed: 24 can be sold, so of the first 200 there are 176 too many. */
+  @Test
+  void receiptsThatFitNoLot_areAskedOnce_andEachIsInTheProblems() throws IOException {
+    receipts(
+        "2023-05-03,English yew,,,200,8000",
+        "2023-05-10,English yew,,,210,8100",
+        "2023-05-11,Leaf mould,,,2,9",
+        "2023-06-10,Leaf mould,,,3,12",
+        "2023-06-10,Canes,,,10,4");
+
+    Ran ran = review();
+
+    assertThat(ran.code()).as(ran.err()).isZero();
+    assertThat(table("faults"))
+        .filteredOn(row -> row.get("where").startsWith("receipts"))
+        .extracting(row -> row.get("where") + ": " + row.get("what_is_wrong"))
+        .singleElement()
+        .asString()
+        .startsWith(
+            "receipts.csv, column number: fits no lot: so many of the species did not leave")
+        .endsWith("(2 times: 176 plants, 210 plants; rows 2, 3)");
+    String problems = Files.readString(folder.resolve("r").resolve("problems.txt"));
+    String notices = problems.substring(problems.indexOf(" notices\n"));
+    assertThat(problems)
+        .contains(
+            "receipts.csv, column species: none of the nursery's plants has this name; the row counts"
+                + " among the receipts of no lot (3 times: Leaf mould 2 times, Canes; rows 4, 5, 6); if it"
+                + " is a plant of yours");
+    assertThat(notices)
+        .contains("receipts.csv, row 2, column number: fits no lot: ")
+        .contains("receipts.csv, row 3, column number: fits no lot: ")
+        .contains(
+            "receipts.csv, row 6, column species: none of the nursery's plants has this name;");
   }
 
   /** What a list has that the plan had not, and what it lacks, is asked for. */

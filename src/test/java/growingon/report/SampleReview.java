@@ -88,11 +88,13 @@ public final class SampleReview {
             real(1600, 2111)),
         new Review.OfNoLot(real(120, 150), 3),
         bought,
+        List.of(),
         List.of(
             new GambleKind(
                 GambleKind.By.SUPPLIER, "Hill Farm Plants", 6, 2, 2, 2, 0, 1050, 900, 310),
             new GambleKind(GambleKind.By.SEEN, "unseen", 6, 2, 2, 2, 0, 1050, 900, 310)),
         judged(),
+        Optional.empty(),
         List.of(
             new Loss("frost", "Larch", "Hill Farm Plants", "far larch", What.DIED, 12, 3, false),
             new Loss("", "Larch", "Hill Farm Plants", "tall larch", What.LOST, 2, 1, false)),

@@ -688,7 +688,9 @@ class ReviewTest {
             new KeptJudged(all, none, none),
             Optional.of(new KeptJudged(luck, none, none)),
             Collections.nCopies(36, 3.0),
-            Map.of());
+            Map.of(),
+            Optional.empty(),
+            Optional.empty());
     KeptLot lot = line.lots().get(0);
     KeptLot drawn =
         new KeptLot(

@@ -35,6 +35,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
 
 /** The plan of a plan.json (see {@link PlanShape}), or the one that holds where there is none. */
 public final class PlanReader {
@@ -91,9 +92,16 @@ public final class PlanReader {
     return row.where(key);
   }
 
-  /** Reads first month and seasons; needed before anything that lies in time. */
-  public void readHorizon(YearMonth thisMonth) {
-    firstMonth = row.get(PlanShape.FIRST_MONTH, As.MONTH, thisMonth);
+  /**
+   * Reads first month and seasons; needed before anything that lies in time.
+   *
+   * @param usual first month of a plan that states none
+   */
+  public void readHorizon(Supplier<YearMonth> usual) {
+    firstMonth =
+        row.has(PlanShape.FIRST_MONTH)
+            ? row.get(PlanShape.FIRST_MONTH, As.MONTH)
+            : row.get(PlanShape.FIRST_MONTH, As.MONTH, usual.get());
     seasons = row.get(PlanShape.SEASONS, As.whole(SEASONS), 5);
   }
 

@@ -12,6 +12,8 @@ import growingon.load.cell.Row;
 import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
 import growingon.nursery.Receipt;
+import growingon.problem.Problem;
+import growingon.problem.ProblemGroup;
 import growingon.problem.advice.DaybookAdvice;
 import growingon.problem.advice.ReceiptAdvice;
 import java.time.LocalDate;
@@ -62,6 +64,7 @@ public final class ReceiptsTable {
   private final Definitions known;
   private final DaybookLots lots;
   private final LocalDate today;
+  private final List<Problem> ofNoLot = new ArrayList<>();
 
   private ReceiptsTable(Definitions known, DaybookLots lots, LocalDate today) {
     this.known = known;
@@ -117,6 +120,7 @@ public final class ReceiptsTable {
     ReceiptsTable reader = new ReceiptsTable(known, lots, today);
     List<Receipt> receipts = new ArrayList<>();
     table.get().rows().forEach(row -> reader.receipt(row).ifPresent(receipts::add));
+    ProblemGroup.toldOnce(reader.ofNoLot).forEach(findings::add);
     return receipts;
   }
 
@@ -133,7 +137,7 @@ public final class ReceiptsTable {
             : lot.flatMap(lots::species);
     checkSame(row, lot, species);
     if (!row.has(LOT) && !row.has(LotCells.SPECIES)) {
-      row.remark(LotCells.SPECIES, ReceiptAdvice::noPlant);
+      ofNoLot.add(ReceiptAdvice.noPlant(row.where(LotCells.SPECIES)));
     }
     Optional<String> grade =
         species.flatMap(
@@ -163,7 +167,7 @@ public final class ReceiptsTable {
   }
 
   /** A name that is known; one that is nearly so is a fault, any other is no plant of ours. */
-  private static Optional<String> name(Row row, String heading, Names names) {
+  private Optional<String> name(Row row, String heading, Names names) {
     Optional<String> typed = row.find(heading, As.NAME);
     if (typed.isEmpty() || names.contains(typed.get()) || names.isOpen()) {
       return typed.flatMap(names::find);
@@ -172,7 +176,7 @@ public final class ReceiptsTable {
     if (near.isPresent()) {
       row.fail(heading, where -> ReceiptAdvice.nearlyNamed(where, typed.get(), near.get()));
     } else {
-      row.remark(heading, where -> ReceiptAdvice.notOurs(where, typed.get()));
+      ofNoLot.add(ReceiptAdvice.notOurs(row.where(heading), typed.get()));
     }
     return Optional.empty();
   }

@@ -80,8 +80,8 @@ public final class ReceiptAdvice {
     return warning(
         where,
         Reason.CONTRADICTION,
-        plants + " of this row fit no lot: " + why + "; they count among the receipts of no lot",
-        "",
+        "fits no lot: " + why + "; it counts among the receipts of no lot",
+        plants,
         "name the lot, or correct number, grade or the stock lists");
   }
 }

@@ -1,6 +1,7 @@
 package growingon.report.compare;
 
 import growingon.nursery.Horizon;
+import growingon.project.SpaceUse;
 import growingon.report.chart.CashChart;
 import growingon.report.chart.Charts;
 import growingon.report.compare.CompareReport.Side;
@@ -16,9 +17,10 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.function.Function;
 import java.util.stream.IntStream;
 
-/** The cash of two plans, month by month. */
+/** Two plans month by month: their cash, or what a reader may see who is not shown any. */
 final class CompareCharts {
   private final List<YearMonth> months;
 
@@ -38,6 +40,66 @@ final class CompareCharts {
     return first.currency().equals(second.currency())
         ? List.of(new CompareCharts(horizon(first), horizon(second)).cash(first, second))
         : List.of();
+  }
+
+  /** Plants and space, which tell nothing of money. */
+  static List<Chart> withoutMoney(Side first, Side second) {
+    CompareCharts charts = new CompareCharts(horizon(first), horizon(second));
+    List<Chart> all = new ArrayList<>();
+    all.add(
+        charts.lines(
+            "plants-standing",
+            "Plants standing at the end of each month, plan against plan",
+            "All lots together; as planned, without luck.",
+            "plants",
+            charts.series(first, CompareCharts::plants, Colours.LOSS),
+            charts.series(second, CompareCharts::plants, Colours.CASH)));
+    if (hasPlaces(first) || hasPlaces(second)) {
+      all.add(
+          charts.lines(
+              Charts.SPACE,
+              "Space needed each month, plan against plan",
+              "All places together; as planned, without luck.",
+              "m²",
+              charts.series(first, CompareCharts::space, Colours.LOSS),
+              charts.series(second, CompareCharts::space, Colours.CASH)));
+    }
+    return all;
+  }
+
+  private static boolean hasPlaces(Side side) {
+    return !side.inputs().scenario().nursery().places().isEmpty();
+  }
+
+  private Chart lines(String name, String title, String subtitle, String unit, Series... series) {
+    return new Chart(
+        name,
+        title,
+        subtitle,
+        ChartKind.LINES,
+        unit,
+        months.stream().map(YearMonth::toString).toList(),
+        List.of(series),
+        List.of());
+  }
+
+  private static double[] plants(Side side) {
+    return IntStream.range(0, horizon(side).months())
+        .mapToDouble(
+            month -> side.whole().lots().stream().mapToInt(lot -> lot.standing(month)).sum())
+        .toArray();
+  }
+
+  private static double[] space(Side side) {
+    SpaceUse space = side.accounts().space();
+    double[] needed = new double[horizon(side).months()];
+    for (String place : space.places()) {
+      List<SpaceUse.PlaceMonth> list = space.months(place);
+      for (int month = 0; month < list.size(); month++) {
+        needed[month] += list.get(month).neededM2();
+      }
+    }
+    return needed;
   }
 
   private static Horizon horizon(Side side) {
@@ -76,10 +138,14 @@ final class CompareCharts {
   }
 
   private Series balance(Side side, int colour) {
+    return series(side, each -> each.accounts().cash().balances(), colour);
+  }
+
+  private Series series(Side side, Function<Side, double[]> byMonth, int colour) {
     double[] values = new double[months.size()];
     Arrays.fill(values, Double.NaN);
-    double[] balances = side.accounts().cash().balances();
-    System.arraycopy(balances, 0, values, place(horizon(side).firstMonth()), balances.length);
+    double[] own = byMonth.apply(side);
+    System.arraycopy(own, 0, values, place(horizon(side).firstMonth()), own.length);
     List<Double> boxed = Arrays.stream(values).boxed().toList();
     return new Series(side.label(), Role.VALUE, boxed, "", colour);
   }

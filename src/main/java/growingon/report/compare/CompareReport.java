@@ -80,6 +80,11 @@ public final class CompareReport {
         .topics().stream().map(topic -> CompareTables.of(topic, first, second)).toList();
   }
 
+  /** Charts of plants and space, which tell nothing of money. */
+  public static List<Chart> chartsWithoutMoney(Side first, Side second) {
+    return CompareCharts.withoutMoney(first, second);
+  }
+
   /** In how many draws the second is worth more than the first on the same luck. */
   public static Optional<String> moreOften(Side first, Side second) {
     return new CompareVerdict(first, second).inDraws();

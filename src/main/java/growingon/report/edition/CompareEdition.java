@@ -14,6 +14,7 @@ import growingon.report.compare.CompareReport;
 import growingon.report.compare.CompareReport.Side;
 import growingon.report.model.Answer;
 import growingon.report.model.Audience;
+import growingon.report.model.Chart;
 import growingon.report.model.Kind;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
@@ -70,7 +71,7 @@ final class CompareEdition {
         CompareReport.title(firstSeen.label(), secondSeen.label()),
         secondSeen.inputs().scenario(),
         sheets(),
-        List.of(),
+        charts(),
         answers,
         leftOut(),
         first.currency());
@@ -88,9 +89,15 @@ final class CompareEdition {
     return out;
   }
 
+  /** A bank sees no number of plants. */
+  private List<Chart> charts() {
+    return isForPartner() ? CompareReport.chartsWithoutMoney(firstSeen, secondSeen) : List.of();
+  }
+
   private List<Sheet> sheets() {
     List<Sheet> sheets = new ArrayList<>();
-    sheets.add(EditionReport.summary(leftOut(), List.of(cashTable(), sales())));
+    Sheet summary = EditionReport.summary(leftOut(), List.of(cashTable(), sales()));
+    sheets.add(summary.withCharts(charts().stream().map(Chart::name).toList()));
     if (isForPartner()) {
       Map<String, Table> tables = new LinkedHashMap<>();
       CompareReport.tables(firstSeen, secondSeen).forEach(table -> tables.put(table.name(), table));

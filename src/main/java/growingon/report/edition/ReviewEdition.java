@@ -11,6 +11,7 @@ import growingon.report.model.Kind;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.review.LuckWords;
 import growingon.report.review.ReviewReport;
 import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
@@ -23,6 +24,7 @@ import growingon.review.Review;
 import growingon.review.book.GonePriced;
 import growingon.review.book.Loss;
 import growingon.review.bought.BoughtReview;
+import growingon.review.bought.BoughtReview.Verdict;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -124,7 +126,14 @@ final class ReviewEdition {
               case UNDECIDED, TOO_YOUNG -> "is " + bought.verdict().kind();
               case PAID, DID_NOT_PAY -> bought.verdict().kind().toString();
             },
-            back(bought));
+            why(bought) + back(bought));
+  }
+
+  /** What is gone without a line may have been sold, and then its money may be back. */
+  private static String why(BoughtReview bought) {
+    return bought.verdict().why() == Verdict.Why.GONE_WITHOUT_A_LINE
+        ? "no line says what became of some of its plants, and without them "
+        : "";
   }
 
   private String back(BoughtReview bought) {
@@ -172,18 +181,18 @@ final class ReviewEdition {
   private List<Sheet> partner() {
     List<Sheet> sheets = new ArrayList<>();
     sheets.add(EditionReport.summary(leftOut(), List.of(soFar())));
-    sheets.add(FilledSheet.of("Bought lots", List.of(), bought()));
+    sheets.add(FilledSheet.upright("Bought lots", List.of(), bought()));
     sheets.add(
-        FilledSheet.of(
+        FilledSheet.upright(
             "Lots against plan",
             List.of("Real: by what is written down; what that does not say is assumed."),
             figure("alive", "Plants alive", Kind.PLANTS, LotReview::alive),
             figure("sold", "Plants sold", Kind.PLANTS, LotReview::unitsSold),
             figure("sales", "Sales", Kind.MONEY, LotReview::sales),
             figure("trunk", "Mean trunk", Kind.MM, LotReview::trunkMm)));
-    sheets.add(FilledSheet.of("Grades", List.of(), grades()));
-    sheets.add(FilledSheet.of("Luck", List.of(), luck()));
-    sheets.add(FilledSheet.of("Losses", List.of(), losses(), withoutALine()));
+    sheets.add(FilledSheet.upright("Grades", List.of(), grades()));
+    sheets.add(FilledSheet.upright("Luck", howMany(), luck()));
+    sheets.add(FilledSheet.upright("Losses", List.of(), losses(), withoutALine()));
     return sheets;
   }
 
@@ -308,6 +317,21 @@ final class ReviewEdition {
       }
     }
     return table.build();
+  }
+
+  /** How many of the figures are more than luck, and how many luck alone would bring. */
+  private List<String> howMany() {
+    long more = review.judged().stream().filter(each -> each.take() != Judged.Take.LUCK).count();
+    List<String> sentences = new ArrayList<>();
+    if (!review.judged().isEmpty()) {
+      sentences.add(
+          "%d of %s are more than luck."
+              .formatted(
+                  more,
+                  Phrases.counted(review.judged().size(), "figure judged", "figures judged")));
+    }
+    LuckWords.together(review).ifPresent(sentences::add);
+    return sentences;
   }
 
   /** Prices are told as a share of list, which a partner sees in the sales. */

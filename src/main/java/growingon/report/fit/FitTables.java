@@ -314,8 +314,9 @@ final class FitTables {
     TableBuilder table =
         TableBuilder.table("forecast-scores", "Kept plans against what was counted and sold")
             .note(
-                "Inside: from P10 to P90. Low, high: the true share inside lies between in nine of"
-                    + " ten cases. Score: twice the mean pinball loss, in plants or mm, the less the"
+                "Inside: from P10 to P90. Low, high: the share that should be, as nine in ten of"
+                    + " the plan's own draws had it; of an older file of luck alone, as figures that"
+                    + " know nothing of each other have it. Score: twice the mean pinball loss, in plants or mm, the less the"
                     + " better.")
             .text("plan")
             .text("figure")

@@ -49,20 +49,34 @@ final class FitWords {
 
   private String basis() {
     Fit.Covers covers = fit.covers();
-    return "%s: what %s of %s%s and %s say, %s to %s (%s). %s used, %d refused (sheet Records)."
+    return "%s: what %s say, %s to %s (%s). %s used, %d refused (sheet Records)."
         .formatted(
             nursery,
-            Phrases.counted(covers.counts(), "count", "counts"),
-            Phrases.counted(covers.lots(), "lot", "lots"),
-            covers.tagged() == 0
-                ? ""
-                : ", " + Phrases.counted(covers.tagged(), "tagged plant", "tagged plants"),
-            Phrases.counted(covers.sales(), "line of sales", "lines of sales"),
+            Phrases.list(said(covers)),
             Labels.month(covers.first()),
             Labels.month(covers.last()),
             Phrases.counted(covers.seasons(), "season", "seasons"),
             Phrases.counted(covers.used(), "interval", "intervals"),
             covers.refused());
+  }
+
+  private static List<String> said(Fit.Covers covers) {
+    List<String> said = new ArrayList<>();
+    said.add(
+        "%s of %s"
+            .formatted(
+                Phrases.counted(covers.counts(), "count", "counts"),
+                Phrases.counted(covers.lots(), "lot", "lots")));
+    if (covers.tagged() > 0) {
+      said.add(Phrases.counted(covers.tagged(), "tagged plant", "tagged plants"));
+    }
+    if (covers.sales() > 0 || covers.receipts() == 0) {
+      said.add(Phrases.counted(covers.sales(), "line of sales", "lines of sales"));
+    }
+    if (covers.receipts() > 0) {
+      said.add(Phrases.counted(covers.receipts(), "receipt", "receipts"));
+    }
+    return said;
   }
 
   /** Those that move most first. */

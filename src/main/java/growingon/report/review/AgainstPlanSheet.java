@@ -48,7 +48,7 @@ final class AgainstPlanSheet {
 
   static Sheet of(Review review, ReviewWords words, String currency) {
     List<String> sentences = new ArrayList<>(words.basis());
-    sentences.add(ComparedCells.NOTE);
+    sentences.add(ComparedCells.note(review));
     List<LotReview> shown = review.lots();
     if (isLong(review)) {
       shown = mostUnlike(review.lots());

@@ -14,10 +14,15 @@ import java.util.List;
 /** The columns of a figure as planned and as it came, the same in every table of a review. */
 final class ComparedCells {
   /** What the marks mean; stands above the tables that have them. */
-  static final String NOTE =
-      "By the records: by the daybook, later stock lists and receipts. Assumed: what they do not say, by the plan for the plants that are there. P10 to P90: what the kept plan"
-          + " itself had for likely. What is more than luck is told by deaths, growth and price alone: the"
-          + " others go by what you sold.";
+  static String note(Review review) {
+    return (review.sources().isDaybookAlone()
+            ? "Assumed: what the daybook does not say"
+            : "By the records: by the daybook, later stock lists and receipts. Assumed: what they do not"
+                + " say")
+        + ", by the plan for the plants that are there. P10 to P90: what the kept plan"
+        + " itself had for likely. What is more than luck is told by deaths, growth and price alone: the"
+        + " others go by what you sold.";
+  }
 
   private ComparedCells() {}
 

@@ -20,7 +20,7 @@ final class FaultsSheet {
             .text("where")
             .longText("what is wrong")
             .longText("what to do");
-    for (Problem each : review.faults()) {
+    for (Problem each : review.asked()) {
       table.row(
           Rows.text(each.where().toString()),
           each.sentence() + (each.found().isEmpty() ? "" : " (" + each.found() + ")"),

@@ -28,7 +28,7 @@ final class LossesSheet {
   static Sheet of(Review review, ReviewWords words) {
     LossesSheet sheet = new LossesSheet(review);
     List<String> sentences = new ArrayList<>(words.notifiable());
-    sentences.add("Plants that the daybook says died, were culled or were lost.");
+    sentences.add("Plants of which a line says that they died, were culled or were lost.");
     return FilledSheet.of(
         "Losses",
         sentences,

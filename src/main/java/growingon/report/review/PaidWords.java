@@ -49,7 +49,7 @@ final class PaidWords {
     boolean isRecorded =
         review.lots().stream()
             .anyMatch(each -> each.isRecorded() && bought.parts().contains(each.lot().name()));
-    return isRecorded ? "" : " The daybook says nothing of it: this is the plan's figure.";
+    return isRecorded ? "" : " Nothing is written down of it: this is the plan's figure.";
   }
 
   private String reason(BoughtReview bought) {
@@ -173,12 +173,20 @@ final class PaidWords {
         .toBeEven()
         .map(
             even ->
-                " Sell %s more at %s to be even%s."
-                    .formatted(
-                        even.plants(),
-                        Phrases.each(currency, even.price()),
-                        even.isEnough() ? "" : ", but so many do not stand"))
+                even.isEnough()
+                    ? " Sell %s more at %s to be even."
+                        .formatted(even.plants(), Phrases.each(currency, even.price()))
+                    : " To be even, %s more would have to sell at %s, and %s."
+                        .formatted(
+                            even.plants(), Phrases.each(currency, even.price()), stand(bought)))
         .orElse("");
+  }
+
+  private static String stand(BoughtReview bought) {
+    long standing = bought.wholeStanding();
+    return standing == 0
+        ? "none stands"
+        : "only %s".formatted(standing == 1 ? "1 stands" : Labels.whole(standing) + " stand");
   }
 
   private String money(double amount) {

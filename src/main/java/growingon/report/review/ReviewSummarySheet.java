@@ -4,6 +4,7 @@ import growingon.report.build.TableBuilder;
 import growingon.report.model.Kind;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.text.Labels;
 import growingon.report.text.Sentences;
 import growingon.report.text.Shown;
 import growingon.review.Compared;
@@ -35,8 +36,12 @@ final class ReviewSummarySheet {
     TableBuilder table =
         TableBuilder.table("so-far", "The nursery so far")
             .note(
-                "Up to the end of the daybook's last month; later stock lists and receipts stand beside"
-                    + " the daybook. What they do not say is assumed. Costs of no lot are planned as other cash, and count their hours. "
+                "Up to the end of %s. What %s say is assumed. Costs of no lot are planned as other cash, and count their hours. "
+                        .formatted(
+                            Labels.month(review.through()),
+                            review.sources().isDaybookAlone()
+                                ? "the daybook does not"
+                                : "the records do not")
                     + Sentences.AS_BOOKED)
             .text("what")
             .text("unit");

@@ -16,7 +16,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.apache.commons.text.WordUtils;
 
@@ -61,10 +60,11 @@ final class ReviewWords {
     if (review.bought().size() > LOTS_TOLD) {
       lines.add(outcome());
     }
+    lines.addAll(withoutAPrice());
     lines.add(soldAndAlive());
     lines.addAll(withoutALine());
     lines.add(losses(REASONS_IN_TERMINAL));
-    moreThanLuck(FIGURES_NAMED).ifPresent(lines::add);
+    lines.addAll(moreThanLuck(FIGURES_NAMED));
     lines.addAll(faults());
     return lines.stream().flatMap(ReviewWords::wrapped).toList();
   }
@@ -160,7 +160,9 @@ final class ReviewWords {
   /** What became of the bought lots, and each of them in two or three sentences. */
   List<String> verdicts() {
     if (review.bought().isEmpty()) {
-      return List.of("No lot that the plan buys has come yet.");
+      return Stream.concat(
+              Stream.of("No lot that the plan buys has come yet."), withoutAPrice().stream())
+          .toList();
     }
     List<String> sentences = new ArrayList<>();
     sentences.add(outcome());
@@ -169,7 +171,20 @@ final class ReviewWords {
     if (more > 0) {
       sentences.add("%s more: see the sheet %s.".formatted(more, DidItPaySheet.NAME));
     }
+    sentences.addAll(withoutAPrice());
     return sentences;
+  }
+
+  /** What came without an offer has no price, and so no verdict. */
+  private List<String> withoutAPrice() {
+    List<String> lots = review.withoutAPrice();
+    return lots.isEmpty()
+        ? List.of()
+        : List.of(
+            "No verdict on %s, new on a list: no offer says what was paid. Enter %s, with price and month."
+                .formatted(
+                    Phrases.list(lots, LOTS_NAMED, "lots"),
+                    lots.size() == 1 ? "it as an offer taken" : "each as an offer taken"));
   }
 
   private String outcome() {
@@ -196,7 +211,7 @@ final class ReviewWords {
     sentences.add(soldAndAlive());
     sentences.addAll(withoutALine());
     sentences.add(losses(REASONS_NAMED));
-    moreThanLuck(FIGURES_TOLD).ifPresent(sentences::add);
+    sentences.addAll(moreThanLuck(FIGURES_TOLD));
     return sentences;
   }
 
@@ -279,20 +294,23 @@ final class ReviewWords {
   }
 
   /** What lies outside of what luck alone had for likely, and how much of it luck would bring. */
-  private Optional<String> moreThanLuck(int named) {
+  private List<String> moreThanLuck(int named) {
     if (review.judged().isEmpty()) {
-      return Optional.empty();
+      return List.of();
     }
     List<Judged> more =
         review.judged().stream().filter(each -> each.take() != Judged.Take.LUCK).toList();
     double byLuck = review.judged().stream().mapToDouble(Judged::outsideByLuck).sum();
-    return Optional.of(
+    List<String> sentences = new ArrayList<>();
+    sentences.add(
         "More than luck: %s of %s (deaths, growth, price); by luck alone about %s would be%s."
             .formatted(
                 more.isEmpty() ? "none" : more.size(),
                 Phrases.counted(review.judged().size(), "figure judged", "figures judged"),
                 tenths(byLuck),
                 more.isEmpty() ? "" : ": " + Phrases.list(told(more), named, "figures")));
+    LuckWords.together(review).ifPresent(sentences::add);
+    return sentences;
   }
 
   private static String tenths(double number) {
@@ -314,7 +332,7 @@ final class ReviewWords {
 
   /** How many faults the records have. */
   List<String> faults() {
-    int faults = review.faults().size();
+    int faults = review.asked().size();
     return List.of(
         faults == 0
             ? "No fault was found in the records."

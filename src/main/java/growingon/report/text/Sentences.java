@@ -9,7 +9,7 @@ public final class Sentences {
 
   /** Stands where what was booked and what is still to come are added up. */
   public static final String AS_BOOKED =
-      "All amounts are without VAT: what the daybook says as booked, the rest in prices of the"
+      "All amounts are without VAT: what is written down as booked, the rest in prices of the"
           + " plan's first month.";
 
   public static final String EXPECTED =

@@ -27,6 +27,7 @@ import growingon.review.kept.KeptPlan;
 import growingon.review.kept.KeptQuantiles;
 import growingon.review.kept.KeptSale;
 import growingon.review.kept.KeptSpan;
+import growingon.review.kept.KeptWithin;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -143,7 +144,13 @@ public final class Freezing {
         judged(drawn.all.judged(index), hasPriceLuck(history.lot())),
         drawn.luck.map(luck -> judged(luck.judged(index), hasPriceLuck(history.lot()))),
         byMonth(month -> died[month]),
-        listPrices(history.lot()));
+        listPrices(history.lot()),
+        Optional.of(within(drawn.all.within(index))),
+        drawn.luck.map(luck -> within(luck.within(index))));
+  }
+
+  private static KeptWithin within(LotDraws.Within of) {
+    return new KeptWithin(of.living(), of.trunkMm(), of.unitsSold(), of.deaths(), of.price());
   }
 
   /** Whether the plan says how far prices spread; else every real price would be unlikely. */

@@ -266,7 +266,8 @@ public final class ListedLots {
     LocalDate date = without.minusMonths(1).atEndOfMonth();
     boolean goesOn = lastLine.getOrDefault(lot, LocalDate.MIN).isAfter(date);
     Listed row = rows.get(lot).get(rows.get(lot).size() - 1);
-    if (goesOn || YearMonth.from(date).isAfter(until) || row.lot().quantity() == 0) {
+    boolean wasGone = row.row().isCounted() && row.lot().quantity() == 0;
+    if (goesOn || YearMonth.from(date).isAfter(until) || wasGone) {
       return;
     }
     counts.add(

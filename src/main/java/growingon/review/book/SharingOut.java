@@ -8,6 +8,7 @@ import growingon.nursery.Inputs;
 import growingon.nursery.Lot;
 import growingon.nursery.Receipt;
 import growingon.problem.Problem;
+import growingon.problem.ProblemGroup;
 import growingon.problem.advice.ReceiptAdvice;
 import growingon.project.Facts;
 import growingon.project.LotHistory;
@@ -140,8 +141,9 @@ public final class SharingOut {
     return shared;
   }
 
+  /** What is to be asked: what fits no lot once, with each row as a notice. */
   public List<Problem> problems() {
-    return problems;
+    return ProblemGroup.toldOnce(problems);
   }
 
   private void share(Receipt receipt) {

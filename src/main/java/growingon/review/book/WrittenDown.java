@@ -34,6 +34,7 @@ public final class WrittenDown {
   private Inputs inputs;
   private List<SharedReceipt> receipts = List.of();
   private Set<Where> listedRows = Set.of();
+  private final List<String> withoutAPrice = new ArrayList<>();
 
   private WrittenDown(Inputs given, PastRecords past, YearMonth today) {
     this.given = given;
@@ -142,6 +143,7 @@ public final class WrittenDown {
       ListedLots.Listed row, ListedLots listed, List<Lot> lots, List<DaybookLine> lines) {
     Lot lot = listed.asListed(row);
     problems.add(DaybookAdvice.newOnAList(row.row().where(), lot.name()));
+    withoutAPrice.add(lot.name());
     if (listed.firstMeasured(lot.name()).isEmpty()) {
       problems.add(
           DaybookAdvice.newWithoutTrunks(row.row().where(), lot.name(), lot.trunks().meanMm()));
@@ -223,6 +225,11 @@ public final class WrittenDown {
     return given.daybook().stream()
         .filter(line -> !YearMonth.from(line.date()).isAfter(today))
         .toList();
+  }
+
+  /** Lots that are new on a list, of which no offer says what was paid. */
+  public List<String> withoutAPrice() {
+    return withoutAPrice;
   }
 
   /** What is to be asked. */

@@ -58,6 +58,14 @@ public final class Expected {
     return span.at(month + shift);
   }
 
+  /** What is said of a month; empty outside the kept plan. */
+  public Optional<String> text(List<String> byMonth, int month) {
+    int index = month + shift;
+    return index >= 0 && index < byMonth.size()
+        ? Optional.of(byMonth.get(index))
+        : Optional.empty();
+  }
+
   /** Whether a sale comes up to a month. */
   public boolean isWithin(KeptSale sale, int month) {
     return sale.month() <= month + shift;

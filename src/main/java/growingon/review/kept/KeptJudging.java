@@ -13,9 +13,16 @@ import java.util.Optional;
  * @param luck the same with luck alone; empty where the two were not told apart
  * @param died plants that die by the plan's line up to each month's end
  * @param list list prices when it was kept, by "grade, quality"
+ * @param within which draws were within what the others had; empty in older files
+ * @param luckWithin the same with luck alone; empty where the two were not told apart
  */
 public record KeptJudging(
-    KeptJudged all, Optional<KeptJudged> luck, List<Double> died, Map<String, Double> list) {
+    KeptJudged all,
+    Optional<KeptJudged> luck,
+    List<Double> died,
+    Map<String, Double> list,
+    Optional<KeptWithin> within,
+    Optional<KeptWithin> luckWithin) {
   public KeptJudging {
     died = List.copyOf(died);
     list = Collections.unmodifiableMap(new LinkedHashMap<>(list));

@@ -102,6 +102,33 @@ public record KeptPlan(
     };
   }
 
+  /**
+   * Which of its draws had a figure of a lot from P10 to P90 of the other draws at the end of a
+   * month, as in {@link KeptWithin}; empty in older files and beyond the plan.
+   */
+  public Optional<String> within(String lot, Figure figure, YearMonth month) {
+    int index = (int) ChronoUnit.MONTHS.between(first(), month);
+    return find(lot)
+        .flatMap(KeptLot::judging)
+        .flatMap(KeptJudging::within)
+        .map(within -> of(within, figure))
+        .filter(months -> index >= 0 && index < months.size())
+        .map(months -> months.get(index));
+  }
+
+  private static List<String> of(KeptWithin within, Figure figure) {
+    return switch (figure) {
+      case PLANTS -> within.living();
+      case TRUNK -> within.trunkMm();
+      case SOLD -> within.unitsSold();
+    };
+  }
+
+  /** Whether its P10 and P90 hold luck alone, as those of older files do. */
+  public boolean isOfLuckAlone() {
+    return bands.map(each -> each.of().equals(KeptBands.LUCK)).orElse(true);
+  }
+
   /** Plants of a lot that it sells on its line up to the end of a month. */
   public double soldOnTheLine(String lot, YearMonth month) {
     int index = (int) ChronoUnit.MONTHS.between(first(), month);

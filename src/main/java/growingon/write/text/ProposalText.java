@@ -20,6 +20,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.TreeMap;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 
@@ -62,15 +63,39 @@ public final class ProposalText {
   public static String json(String text, List<SpeciesEdit> edits, String until, String head) {
     Map<String, Place> places = places(text);
     List<Change> changes = new ArrayList<>();
+    Map<Integer, List<String>> comments = new TreeMap<>();
     bySpecies(edits)
         .forEach(
             (name, own) -> {
               Place species = places.get(path(name));
               if (species != null) {
-                new Entry(text, places, species, own, changes).edit(until);
+                new Entry(text, places, species, own, changes, comments).edit(until);
               }
             });
+    comments.forEach((end, all) -> changes.add(comment(text, end, all)));
     return "// " + head + "\n" + applied(text, changes);
+  }
+
+  /** One comment at the end of a line, which goes on with the grower's own where there is one. */
+  private static Change comment(String text, int end, List<String> all) {
+    String begin = hasComment(text, end) ? "; " : "  // ";
+    return new Change(end, end, begin + String.join("; ", all));
+  }
+
+  /** Whether a line has a comment up to its end, outside of what is quoted. */
+  private static boolean hasComment(String text, int end) {
+    boolean isQuoted = false;
+    for (int i = text.lastIndexOf('\n', end - 1) + 1; i < end; i++) {
+      char at = text.charAt(i);
+      if (isQuoted && at == '\\') {
+        i++;
+      } else if (at == '"') {
+        isQuoted = !isQuoted;
+      } else if (!isQuoted && text.startsWith("//", i)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private static Map<String, List<SpeciesEdit>> bySpecies(List<SpeciesEdit> edits) {
@@ -86,7 +111,8 @@ public final class ProposalText {
       Map<String, Place> places,
       Place species,
       List<SpeciesEdit> edits,
-      List<Change> changes) {
+      List<Change> changes,
+      Map<Integer, List<String>> comments) {
     void edit(String until) {
       StringBuilder added = new StringBuilder();
       edits.stream().filter(SpeciesEdit::isOther).forEach(edit -> number(edit, added));
@@ -128,8 +154,9 @@ public final class ProposalText {
       Place at = places.get(fullPath(edit));
       if (at != null) {
         changes.add(new Change(at.from, at.to, ProposalText.number(edit.number())));
-        int end = lineEnd(text, at.to);
-        changes.add(new Change(end, end, "  // " + edit.comment()));
+        comments
+            .computeIfAbsent(lineEnd(text, at.to), each -> new ArrayList<>())
+            .add(edit.comment());
       } else if (edit.isGrowth()) {
         grow(edit, added);
       } else {

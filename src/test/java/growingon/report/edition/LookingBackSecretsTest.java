@@ -1,6 +1,7 @@
 package growingon.report.edition;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 
 import growingon.chance.Chances;
 import growingon.load.FrozenReader;
@@ -12,6 +13,7 @@ import growingon.nursery.Lot;
 import growingon.nursery.Settings;
 import growingon.report.compare.CompareReport.Side;
 import growingon.report.model.Audience;
+import growingon.report.model.Chart;
 import growingon.report.model.Column;
 import growingon.report.model.Kind;
 import growingon.report.model.Report;
@@ -32,6 +34,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -175,7 +178,10 @@ class LookingBackSecretsTest {
     assertThat(compared).isEqualTo(audience == Audience.PARTNER ? 3 : 0);
   }
 
-  /** Every amount, and every difference of two of one column, over the number of a bought lot. */
+  /**
+   * Every amount, every difference of two of one column and what those of sales add up to, against
+   * what a bought lot cost: whole, its plants alone, its carriage and charges alone.
+   */
   @ParameterizedTest
   @EnumSource(
       value = Audience.class,
@@ -188,7 +194,15 @@ class LookingBackSecretsTest {
       }
       for (int column = 0; column < table.columns().size(); column++) {
         if (table.columns().get(column).kind() == Kind.MONEY) {
-          amounts.addAll(differences(table, column));
+          List<Double> found = differences(table, column);
+          amounts.addAll(found);
+          double sum = 0;
+          // Quantiles of seasons do not add up.
+          boolean addsUp = table.columns().get(column).key().equals("sales");
+          for (double each : addsUp ? found : List.<Double>of()) {
+            sum += each;
+            amounts.add(sum);
+          }
         }
       }
     }
@@ -203,7 +217,13 @@ class LookingBackSecretsTest {
       assertThat(lowest(after) - lowest(before))
           .as("what would tell the price: the lowest cash of both")
           .isNegative();
-      assertThat(amounts).isNotEmpty().noneMatch(each -> Math.abs(each + landed) < 0.02 * landed);
+      double plants = lot.purchase().orElseThrow().unitPrice() * lot.quantity();
+      for (double part : new double[] {landed, plants, landed - plants}) {
+        assertThat(part).isPositive();
+        assertThat(amounts)
+            .isNotEmpty()
+            .noneMatch(each -> Math.abs(Math.abs(each) - part) < 0.02 * part);
+      }
     }
   }
 
@@ -223,8 +243,58 @@ class LookingBackSecretsTest {
     return all;
   }
 
+  /** What stands in the charts of a partner: plants and space. */
+  @Test
+  void chartsOfPlansSetBesideAnother_areOfPlantsAndSpace_andNoneForABank() {
+    Report partner = compare(Audience.PARTNER);
+    assertThat(partner.charts())
+        .extracting(Chart::name, Chart::unit)
+        .containsExactly(tuple("plants-standing", "plants"), tuple("bench-space", "m²"));
+    assertThat(partner.sheets().get(0).charts()).containsExactly("plants-standing", "bench-space");
+    for (Side side : List.of(before, after)) {
+      assertThat(partner.charts())
+          .allSatisfy(
+              chart ->
+                  assertThat(chart.series())
+                      .filteredOn(series -> series.name().equals(side.label()))
+                      .hasSize(1));
+    }
+    assertThat(compare(Audience.BANK).charts()).isEmpty();
+  }
+
   private static double lowest(Side side) {
     return side.accounts().cash().balances()[side.accounts().cash().lowestMonth()];
+  }
+
+  /** Who cannot know whether plants were sold is not told that their money does not come back. */
+  @ParameterizedTest
+  @EnumSource(
+      value = Audience.class,
+      names = {"PARTNER", "BANK"})
+  void lotWithPlantsGoneWithoutALine_isSaidToRestOnThem(Audience audience) {
+    Loader.WithPast read =
+        Loader.loadWithPast(
+                Path.of("plans", "without-a-daybook.json"), new LoadOptions(TODAY).lookingBack())
+            .value()
+            .orElseThrow();
+    Review lists =
+        Review.of(read.inputs(), read.past(), YearMonth.from(TODAY), Optional.empty(), 2);
+
+    assertThat(text(Edition.lookingBack(audience).review(read.inputs(), lists)))
+        .contains(
+            " is undecided; no line says what became of some of its plants, and without them its money"
+                + " does not come back within the plan (planned: Aug 2024).");
+  }
+
+  @Test
+  void partnersLuck_saysHowManyLuckAloneBrings() {
+    assertThat(review(Audience.PARTNER).sheets())
+        .filteredOn(sheet -> sheet.name().equals("Luck"))
+        .flatExtracting(Sheet::sentences)
+        .containsExactly(
+            "8 of 15 figures judged are more than luck.",
+            "Lots have good and bad seasons together: in nine of ten draws luck alone put 0 to 6 of"
+                + " them outside; so many are more than luck.");
   }
 
   /** The word of each bought lot stands on the first page, equal to the grower's own. */

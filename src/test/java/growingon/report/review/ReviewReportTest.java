@@ -109,8 +109,8 @@ class ReviewReportTest {
             "Four did not pay: even if the 7 plants that stand sell, GBP 120 will be missing"
                 + " with what they still cost. "
                 + open
-                + " Its money does not come back within the plan (planned: Jan 2028). Sell 9 more"
-                + " at GBP 28.50 to be even, but so many do not stand.",
+                + " Its money does not come back within the plan (planned: Jan 2028). To be even,"
+                + " 9 more would have to sell at GBP 28.50, and only 7 stand.",
             "Five is undecided: GBP 260 must still be earned, by plants expected to sell until May 2028. "
                 + open
                 + " Its money is expected back in Apr 2028 (planned: Jan 2028). Sell 9 more at GBP"
@@ -135,7 +135,7 @@ class ReviewReportTest {
 
     assertThat(of(silent).headlines())
         .contains(
-            "One paid: nothing is left to sell, and GBP 412 remain. The daybook says nothing of it:"
+            "One paid: nothing is left to sell, and GBP 412 remain. Nothing is written down of it:"
                 + " this is the plan's",
             "  figure.");
   }

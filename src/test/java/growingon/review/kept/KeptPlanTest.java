@@ -100,6 +100,27 @@ class KeptPlanTest {
   }
 
   @Test
+  void draws_withinTheOthers_areAboutAsManyAsTheSpanHas() {
+    KeptPlan kept = kept(60, 1);
+    KeptJudging judging = kept.lots().get(1).judging().orElseThrow();
+    for (KeptWithin within :
+        List.of(judging.within().orElseThrow(), judging.luckWithin().orElseThrow())) {
+      for (List<String> months : List.of(within.trunkMm(), within.deaths(), within.living())) {
+        assertThat(months).hasSize(kept.lots().get(1).living().size());
+      }
+    }
+    KeptSpan trunks = judging.all().trunkMm();
+    for (int month = 6; month < trunks.p10().size(); month++) {
+      String digits = judging.within().orElseThrow().trunkMm().get(month);
+      assertThat(digits).hasSize(15);
+      double inside =
+          digits.chars().map(digit -> Integer.bitCount(Character.digit(digit, 16))).sum();
+      // Of the others at most one more on either side lies outside.
+      assertThat(1 - inside / 60).isCloseTo(trunks.outside().get(month), within(2.1 / 60));
+    }
+  }
+
+  @Test
   void draws_onManyThreads_areTheSame() {
     assertThat(kept(40, 3)).isEqualTo(kept(40, 1));
   }
