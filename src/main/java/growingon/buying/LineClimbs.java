@@ -2,7 +2,6 @@ package growingon.buying;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -32,6 +31,7 @@ final class LineClimbs {
   private final Moves moves;
   private final double closeTo;
   private final Consumer<String> say;
+  private final Known known = new Known();
 
   /**
    * Climbs of a question.
@@ -90,8 +90,7 @@ final class LineClimbs {
 
   /** What would be done if nothing were short. */
   private Candidate whatPays() {
-    Judge free = OnTheLine.within(engine, limits.lifted());
-    return Climb.whole(roughly(), question, free, closeTo, 0).from(question.asGiven());
+    return atPrice(0, question.asGiven());
   }
 
   /**
@@ -121,13 +120,16 @@ final class LineClimbs {
   }
 
   private Climb climb() {
-    return Climb.whole(
-        moves, question, OnTheLine.within(engine, limits), closeTo, Search.PAIRS_ON_THE_LINE);
+    Judge judge = OnTheLine.within(engine, limits);
+    int pairs = Search.PAIRS_ON_THE_LINE;
+    return isHuge()
+        ? Climb.brief(moves, question, judge, closeTo, pairs, new Known())
+        : Climb.whole(moves, question, judge, closeTo, pairs, new Known());
   }
 
   private Candidate atPrice(double price, Candidate start) {
     Judge judge = OnTheLine.atAPrice(engine, limits, price);
-    return Climb.brief(roughly(), question, judge, closeTo, 0, new HashMap<>()).from(start);
+    return Climb.toAStart(roughly(), question, judge, closeTo, known).from(start);
   }
 
   private boolean isAny(int choice) {
