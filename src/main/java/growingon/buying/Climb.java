@@ -49,9 +49,11 @@ final class Climb {
    *
    * @param seesAll whether all moves are looked at once more before it ends
    * @param triesAnyTwo whether any two moves are tried together, where there are few
+   * @param worthAMove a move that brings less is not taken
    * @param worthARound a round that brings less is the last
    */
-  private record Care(boolean seesAll, boolean triesAnyTwo, double worthARound) {}
+  private record Care(
+      boolean seesAll, boolean triesAnyTwo, double worthAMove, double worthARound) {}
 
   private Climb(
       Moves moves,
@@ -79,7 +81,7 @@ final class Climb {
    */
   static Climb whole(
       Moves moves, Question question, Judge judge, double closeTo, int pairs, Known known) {
-    Care care = new Care(true, judge.isOneRun(), WORTH_A_ROUND);
+    Care care = new Care(true, judge.isOneRun(), ROUNDING, WORTH_A_ROUND);
     return new Climb(moves, question, judge, closeTo, pairs, care, known);
   }
 
@@ -91,7 +93,25 @@ final class Climb {
    */
   static Climb brief(
       Moves moves, Question question, Judge judge, double closeTo, int pairs, Known known) {
-    Care care = new Care(moves.areFew(), false, WORTH_A_ROUND);
+    Care care = new Care(moves.areFew(), false, ROUNDING, WORTH_A_ROUND);
+    return new Climb(moves, question, judge, closeTo, pairs, care, known);
+  }
+
+  /**
+   * A climb that goes on by what brings enough to be worth saying.
+   *
+   * @param known what moves gain from where it begins
+   * @param least a move that brings less is not taken
+   */
+  static Climb onward(
+      Moves moves,
+      Question question,
+      Judge judge,
+      double closeTo,
+      int pairs,
+      Known known,
+      double least) {
+    Care care = new Care(false, false, least, least);
     return new Climb(moves, question, judge, closeTo, pairs, care, known);
   }
 
@@ -103,8 +123,8 @@ final class Climb {
   static Climb toAStart(Moves moves, Question question, Judge judge, double closeTo, Known known) {
     Care care =
         moves.areFew()
-            ? new Care(true, judge.isOneRun(), WORTH_A_ROUND)
-            : new Care(known.isEmpty(), false, closeTo);
+            ? new Care(true, judge.isOneRun(), ROUNDING, WORTH_A_ROUND)
+            : new Care(known.isEmpty(), false, ROUNDING, closeTo);
     return new Climb(moves, question, judge, closeTo, 0, care, known);
   }
 
@@ -179,7 +199,7 @@ final class Climb {
 
   private Candidate beyondSingles(Candidate from, List<Weighed> singles) {
     Optional<Weighed> best = bestDouble(from, singles);
-    boolean helps = best.filter(each -> each.judged().helps(WORTH_A_ROUND)).isPresent();
+    boolean helps = best.filter(each -> each.judged().helps(care.worthARound())).isPresent();
     return helps
         ? question.tidy(best.get().move().from(from))
         : afterGivingUp(from, singles.size());
@@ -271,7 +291,7 @@ final class Climb {
     Map<Integer, Integer> tries = new HashMap<>();
     List<Weighed> helping =
         singles.stream()
-            .filter(each -> each.judged().helps(ROUNDING))
+            .filter(each -> each.judged().helps(care.worthAMove()))
             .sorted(Comparator.comparingDouble(Weighed::gain).reversed())
             .toList();
     if (judge.isOneRun()) {
@@ -293,7 +313,7 @@ final class Climb {
       }
       Judged again =
           now.equals(from) ? each.judged() : judge.judge(now, List.of(each.move())).get(0);
-      if (again.helps(ROUNDING)) {
+      if (again.helps(care.worthAMove())) {
         now = question.tidy(each.move().from(now));
         gained += again.gain();
         each.move().changes().forEach(it -> changed.add(it.choice()));

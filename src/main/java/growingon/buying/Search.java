@@ -219,8 +219,12 @@ final class Search {
       whole =
           withLuck || moves.areFew()
               ? question.tidy(better.get().move().from(best))
-              : Climb.brief(moves, question, choosing, closeTo(), pairs, beside).from(best);
+              : onward(choosing, pairs, threshold(best)).from(best);
     }
+  }
+
+  private Climb onward(Judge judge, int pairs, double least) {
+    return Climb.onward(moves, question, judge, closeTo(), pairs, beside, least);
   }
 
   /** What moves from what was found come to on the plan's line, where they were looked at on it. */

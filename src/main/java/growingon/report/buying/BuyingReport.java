@@ -93,7 +93,7 @@ public final class BuyingReport {
           new Sheet(
               "Offers",
               List.of(Sentences.WITHOUT_VAT, Sentences.PLANT_HEALTH),
-              List.of(tables.offers()),
+              List.of(tables.offers(), tables.offerGains()),
               charts.numbersNames(),
               false));
     }
