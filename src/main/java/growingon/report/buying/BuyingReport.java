@@ -94,8 +94,15 @@ public final class BuyingReport {
               "Offers",
               List.of(Sentences.WITHOUT_VAT, Sentences.PLANT_HEALTH),
               List.of(tables.offers(), tables.offerGains()),
-              charts.numbersNames(),
+              List.of(),
               false));
+      sheets.add(
+          new Sheet(
+              "How many",
+              List.of("What other numbers of each offer would gain, one chart an offer."),
+              List.of(),
+              charts.numbersNames(),
+              true));
     }
     if (answer.wish().scope() != Scope.PURCHASES && !answer.holds().isEmpty()) {
       sheets.add(new Sheet("Sell or hold", List.of(), List.of(tables.holds()), List.of(), false));

@@ -289,7 +289,8 @@ final class BuyingTables {
             List.of(
                 "Held plants are not sold below the grade named; the best are those that were thickest"
                     + " when the lot was counted: tag every fifth down the row, and hold those. What a"
-                    + " change brings is weighed beside all others.",
+                    + " change brings is weighed beside all others; one that brings nothing itself"
+                    + " leaves them room, hours or cash.",
                 Sentences.WITHOUT_VAT),
             List.of(
                 Rows.lot(),
