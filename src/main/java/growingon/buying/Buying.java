@@ -11,7 +11,6 @@ import growingon.nursery.Inputs;
 import growingon.nursery.Scenario;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -91,7 +90,8 @@ public final class Buying {
     List<OfferAnswer> offers = new Offers(engine, limits, judging, search.moves(), found).answers();
     progress.accept("Looking at what holds the nursery back");
     List<LimitWorth> worth =
-        new Worth(engine, limits, judging, search.moves(), found.recommended()).limits();
+        new Worth(engine, limits, judging, search.moves(), found.recommended(), search.known())
+            .limits();
     return new Answer(
         inputs,
         question,
@@ -202,7 +202,7 @@ public final class Buying {
     Moves moves = new Search(other, limits, wish.aim(), false, progress).moves();
     double closeTo = 0.001 * other.line(question.asGiven()).sales();
     Candidate then =
-        Climb.brief(moves, question, OnTheLine.within(other, limits), closeTo, 0, new HashMap<>())
+        Climb.brief(moves, question, OnTheLine.within(other, limits), closeTo, 0, new Known())
             .from(recommended);
     Spread gain =
         new Judging(other, Math.min(DRAWS_OF_CHANGES, judging.draws()))

@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -21,6 +22,8 @@ final class Climb {
 
   /** With no more single moves than this all is looked at more closely. */
   static final int FEW_MOVES = 200;
+
+  private static final int FEW_CHOICES = 50;
 
   private static final int PAIRS_OF_FEW = 4000;
   private static final int TRIES = 2;
@@ -38,9 +41,19 @@ final class Climb {
   private final Judge judge;
   private final double closeTo;
   private final int pairs;
-  private final boolean seesAll;
-  private final boolean triesAnyTwo;
-  private final Map<Move, Double> known;
+  private final Care care;
+  private final Known known;
+
+  /**
+   * How closely a climb looks.
+   *
+   * @param seesAll whether all moves are looked at once more before it ends
+   * @param triesAnyTwo whether any two moves are tried together, where there are few
+   * @param worthAMove a move that brings less is not taken
+   * @param worthARound a round that brings less is the last
+   */
+  private record Care(
+      boolean seesAll, boolean triesAnyTwo, double worthAMove, double worthARound) {}
 
   private Climb(
       Moves moves,
@@ -48,16 +61,14 @@ final class Climb {
       Judge judge,
       double closeTo,
       int pairs,
-      boolean seesAll,
-      boolean triesAnyTwo,
-      Map<Move, Double> known) {
+      Care care,
+      Known known) {
     this.moves = moves;
     this.question = question;
     this.judge = judge;
     this.closeTo = closeTo;
     this.pairs = pairs;
-    this.seesAll = seesAll;
-    this.triesAnyTwo = triesAnyTwo;
+    this.care = care;
     this.known = known;
   }
 
@@ -66,10 +77,12 @@ final class Climb {
    *
    * @param closeTo a hold that alone loses no more than this is tried in a double move
    * @param pairs at most so many double moves are looked at in a round, the likeliest
+   * @param known takes what moves gain when they are looked at
    */
-  static Climb whole(Moves moves, Question question, Judge judge, double closeTo, int pairs) {
-    return new Climb(
-        moves, question, judge, closeTo, pairs, true, judge.isOneRun(), new HashMap<>());
+  static Climb whole(
+      Moves moves, Question question, Judge judge, double closeTo, int pairs, Known known) {
+    Care care = new Care(true, judge.isOneRun(), ROUNDING, WORTH_A_ROUND);
+    return new Climb(moves, question, judge, closeTo, pairs, care, known);
   }
 
   /**
@@ -79,13 +92,40 @@ final class Climb {
    * @param known what moves gained when they were looked at last, here or in a climb before
    */
   static Climb brief(
+      Moves moves, Question question, Judge judge, double closeTo, int pairs, Known known) {
+    Care care = new Care(moves.areFew(), false, ROUNDING, WORTH_A_ROUND);
+    return new Climb(moves, question, judge, closeTo, pairs, care, known);
+  }
+
+  /**
+   * A climb that goes on by what brings enough to be worth saying.
+   *
+   * @param known what moves gain from where it begins
+   * @param least a move that brings less is not taken
+   */
+  static Climb onward(
       Moves moves,
       Question question,
       Judge judge,
       double closeTo,
       int pairs,
-      Map<Move, Double> known) {
-    return new Climb(moves, question, judge, closeTo, pairs, moves.areFew(), false, known);
+      Known known,
+      double least) {
+    Care care = new Care(false, false, least, least);
+    return new Climb(moves, question, judge, closeTo, pairs, care, known);
+  }
+
+  /**
+   * A climb to where another is to begin: of many moves it ends where a round brings little.
+   *
+   * @param known what moves gained when they were looked at last, here or in a climb before
+   */
+  static Climb toAStart(Moves moves, Question question, Judge judge, double closeTo, Known known) {
+    Care care =
+        moves.areFew()
+            ? new Care(true, judge.isOneRun(), ROUNDING, WORTH_A_ROUND)
+            : new Care(known.isEmpty(), false, ROUNDING, closeTo);
+    return new Climb(moves, question, judge, closeTo, 0, care, known);
   }
 
   /** A move with what it is worth. */
@@ -106,23 +146,28 @@ final class Climb {
 
   private Candidate climb(Candidate start) {
     Candidate now = start;
-    List<Weighed> singles = weigh(now, seesAll ? moves.singles(now) : likely(now));
+    List<Weighed> singles = weigh(now, care.seesAll() ? moves.singles(now) : likely(now));
     boolean isAll = true;
     while (true) {
-      singles.forEach(each -> known.put(each.move(), each.gain()));
+      singles.forEach(each -> known.note(each.move(), each.judged().change()));
       Round round = takeTheBest(now, singles);
+      known.moved(now, round.reached());
       now = round.reached();
-      if (round.gain() >= WORTH_A_ROUND) {
+      if (round.gain() >= care.worthARound()) {
         singles = weigh(now, likely(now));
         isAll = false;
-      } else if (!isAll && seesAll) {
+      } else if (!isAll && care.seesAll()) {
         singles = weigh(now, moves.singles(now));
         isAll = true;
       } else {
-        Candidate next = beyondSingles(now, round.gain() > 0 ? weighAgain(now, singles) : singles);
+        Candidate next =
+            pairs == 0
+                ? now
+                : beyondSingles(now, round.gain() > 0 ? weighAgain(now, singles) : singles);
         if (next.equals(now)) {
           return now;
         }
+        known.moved(now, next);
         now = next;
         singles = weigh(now, likely(now));
         isAll = false;
@@ -130,10 +175,20 @@ final class Climb {
     }
   }
 
-  /** Moves that did not lose much when they were looked at last. */
+  /**
+   * Moves that promise to lose little by what they changed when they were looked at last. The more
+   * choices there are, the less each is of the whole.
+   */
   private List<Move> likely(Candidate from) {
+    double least = -closeTo * Math.min(1, FEW_CHOICES / (double) question.choices().size());
+    ToDoubleFunction<Change> promises = judge.promises(from);
     return moves.singles(from).stream()
-        .filter(move -> known.getOrDefault(move, 0.0) >= -closeTo)
+        .filter(
+            move ->
+                known
+                    .of(move)
+                    .map(it -> it.isAny() && promises.applyAsDouble(it) > least)
+                    .orElse(true))
         .toList();
   }
 
@@ -144,7 +199,7 @@ final class Climb {
 
   private Candidate beyondSingles(Candidate from, List<Weighed> singles) {
     Optional<Weighed> best = bestDouble(from, singles);
-    boolean helps = best.filter(each -> each.judged().helps(WORTH_A_ROUND)).isPresent();
+    boolean helps = best.filter(each -> each.judged().helps(care.worthARound())).isPresent();
     return helps
         ? question.tidy(best.get().move().from(from))
         : afterGivingUp(from, singles.size());
@@ -157,7 +212,7 @@ final class Climb {
    */
   private Candidate afterGivingUp(Candidate from, int singles) {
     Candidate best = from;
-    if (pairs == 0 || !seesAll || singles > FEW_MOVES) {
+    if (!care.seesAll() || singles > FEW_MOVES) {
       return best;
     }
     double most = WORTH_A_ROUND;
@@ -168,7 +223,7 @@ final class Climb {
       Move.Change back =
           new Move.Change(giving.only().choice(), from.value(giving.only().choice()));
       Set<Candidate> starts = new LinkedHashSet<>(List.of(without));
-      if (triesAnyTwo) {
+      if (care.triesAnyTwo()) {
         starts.add(afterADouble(without, back, doubles));
       }
       for (Candidate start : starts) {
@@ -236,7 +291,7 @@ final class Climb {
     Map<Integer, Integer> tries = new HashMap<>();
     List<Weighed> helping =
         singles.stream()
-            .filter(each -> each.judged().helps(ROUNDING))
+            .filter(each -> each.judged().helps(care.worthAMove()))
             .sorted(Comparator.comparingDouble(Weighed::gain).reversed())
             .toList();
     if (judge.isOneRun()) {
@@ -258,7 +313,7 @@ final class Climb {
       }
       Judged again =
           now.equals(from) ? each.judged() : judge.judge(now, List.of(each.move())).get(0);
-      if (again.helps(ROUNDING)) {
+      if (again.helps(care.worthAMove())) {
         now = question.tidy(each.move().from(now));
         gained += again.gain();
         each.move().changes().forEach(it -> changed.add(it.choice()));
@@ -319,7 +374,9 @@ final class Climb {
 
   /** Every single move weighed, for the certificate. */
   List<Weighed> singles(Candidate from) {
-    return weigh(from, moves.singles(from));
+    List<Weighed> singles = weigh(from, moves.singles(from));
+    singles.forEach(each -> known.note(each.move(), each.judged().change()));
+    return singles;
   }
 
   /**
@@ -329,8 +386,8 @@ final class Climb {
   private List<Move> doubles(Candidate from, List<Weighed> singles) {
     List<Weighed> ofOne =
         singles.stream().filter(each -> each.move().changes().size() == 1).toList();
-    boolean few = pairs > 0 && seesAll && singles.size() <= FEW_MOVES;
-    boolean anyTwo = few && triesAnyTwo;
+    boolean few = pairs > 0 && care.seesAll() && singles.size() <= FEW_MOVES;
+    boolean anyTwo = few && care.triesAnyTwo();
     List<Weighed> takes = anyTwo ? ofOne : ofOne.stream().filter(this::mayHelp).toList();
     List<Pair> list = new ArrayList<>();
     for (Weighed given : anyTwo ? ofOne : givenUp(from, ofOne)) {

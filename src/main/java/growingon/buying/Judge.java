@@ -1,6 +1,7 @@
 package growingon.buying;
 
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 
 /** Says what moves from a candidate are worth: on the plan's line, or on draws. */
 interface Judge {
@@ -9,4 +10,11 @@ interface Judge {
 
   /** Whether a move costs it no more than one run, so that many can be looked at. */
   boolean isOneRun();
+
+  /**
+   * What changes seen before, here or by another judge, promise if they still were the same.
+   *
+   * @param from the candidate that they would be made from
+   */
+  ToDoubleFunction<Change> promises(Candidate from);
 }

@@ -160,15 +160,24 @@ public record Limits(
 
   /** How far a candidate is over them: the sum over all of excess by limit. */
   double shortage(Outcome outcome) {
+    return shortage(outcome, Change.NONE);
+  }
+
+  /** The same where something more is changed. */
+  double shortage(Outcome outcome, Change change) {
+    int months = hours.length;
+    int things = room.length;
     double sum = 0;
-    for (int place = 0; place < room.length; place++) {
-      for (int month = 0; month < hours.length; month++) {
-        sum += excess(outcome.space()[place][month], room[place][month]);
+    for (int place = 0; place < things; place++) {
+      for (int month = 0; month < months; month++) {
+        double needed = outcome.space()[place][month] + change.needs(place, month, months);
+        sum += excess(needed, room[place][month]);
       }
     }
-    for (int month = 0; month < hours.length; month++) {
-      sum += excess(outcome.hours()[month], hours[month]);
-      double missing = lowestCash - outcome.cash()[month];
+    for (int month = 0; month < months; month++) {
+      sum += excess(outcome.hours()[month] + change.needs(things, month, months), hours[month]);
+      double cash = outcome.cash()[month] - change.needs(things + 1, month, months);
+      double missing = lowestCash - cash;
       sum += missing > ROUNDING ? missing / Math.max(ONE, Math.abs(lowestCash)) : 0;
     }
     return sum;

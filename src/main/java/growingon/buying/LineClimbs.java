@@ -2,7 +2,6 @@ package growingon.buying;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -24,6 +23,8 @@ final class LineClimbs {
   private static final int PRICES = 12;
   private static final int STEP = 2;
   private static final int STEP_OF_MANY = 4;
+  private static final int BACK = 32;
+  private static final int TIMES_AGAIN = 2;
   private static final int MANY_MOVES = 2000;
 
   private final Question question;
@@ -32,6 +33,8 @@ final class LineClimbs {
   private final Moves moves;
   private final double closeTo;
   private final Consumer<String> say;
+  private Known known = new Known();
+  private double lastPrice;
 
   /**
    * Climbs of a question.
@@ -69,6 +72,14 @@ final class LineClimbs {
       say.accept("Climbing on the plan's line");
       ends.add(climb.from(start));
     }
+    for (int time = 0; time < timesAgain(); time++) {
+      Candidate best = sorted(ends).get(0);
+      shedding.from(againFrom(best)).map(climb::from).ifPresent(ends::add);
+    }
+    return sorted(ends);
+  }
+
+  private List<Candidate> sorted(Set<Candidate> ends) {
     List<Candidate> sorted = new ArrayList<>(ends);
     sorted.sort(
         Comparator.comparingDouble((Candidate end) -> -engine.line(end).value())
@@ -90,8 +101,7 @@ final class LineClimbs {
 
   /** What would be done if nothing were short. */
   private Candidate whatPays() {
-    Judge free = OnTheLine.within(engine, limits.lifted());
-    return Climb.whole(roughly(), question, free, closeTo, 0).from(question.asGiven());
+    return atPrice(0, question.asGiven());
   }
 
   /**
@@ -101,14 +111,34 @@ final class LineClimbs {
   private Candidate atRisingPrices(Candidate paying) {
     Outcome all = engine.line(paying);
     double gained = all.value() - engine.line(question.asGiven()).value();
-    double price = gained / limits.shortage(all) / FIRST_PRICE;
-    Candidate now = paying;
+    return atRisingPrices(paying, gained / limits.shortage(all) / FIRST_PRICE);
+  }
+
+  private Candidate atRisingPrices(Candidate start, double first) {
+    Candidate now = start;
+    double price = first;
     for (int time = 0; time < PRICES && !limits.allow(engine.line(now)); time++) {
       say.accept("Climbing at a price of what is short");
       now = atPrice(price, now);
+      lastPrice = price;
       price *= isHuge() ? STEP_OF_MANY : STEP;
     }
     return now;
+  }
+
+  /**
+   * From an end back to where what is short is cheap, and on at rising prices: what was given up on
+   * the way is taken in another company. Of few moves every start was climbed from already, of very
+   * many one way takes long enough.
+   */
+  private Candidate againFrom(Candidate end) {
+    known = new Known();
+    double cheap = lastPrice / BACK;
+    return atRisingPrices(atPrice(cheap, end), STEP * cheap);
+  }
+
+  private int timesAgain() {
+    return moves.areFew() || isHuge() ? 0 : TIMES_AGAIN;
   }
 
   /** Of very many lots a quarter of one more or less matters only at the end. */
@@ -121,13 +151,16 @@ final class LineClimbs {
   }
 
   private Climb climb() {
-    return Climb.whole(
-        moves, question, OnTheLine.within(engine, limits), closeTo, Search.PAIRS_ON_THE_LINE);
+    Judge judge = OnTheLine.within(engine, limits);
+    int pairs = Search.PAIRS_ON_THE_LINE;
+    return isHuge()
+        ? Climb.brief(moves, question, judge, closeTo, pairs, new Known())
+        : Climb.whole(moves, question, judge, closeTo, pairs, new Known());
   }
 
   private Candidate atPrice(double price, Candidate start) {
     Judge judge = OnTheLine.atAPrice(engine, limits, price);
-    return Climb.brief(roughly(), question, judge, closeTo, 0, new HashMap<>()).from(start);
+    return Climb.toAStart(roughly(), question, judge, closeTo, known).from(start);
   }
 
   private boolean isAny(int choice) {

@@ -5,6 +5,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
 /**
@@ -73,7 +74,7 @@ final class OnDraws implements Judge {
       boolean isTooDear =
           gain < -tooDear * line.sales()
               && engine.question().choice(moves.get(i).only().choice()) instanceof Holding;
-      judged[i] = new Judged(gain, fits, true);
+      judged[i] = new Judged(gain, fits, true, Change.between(line, lines.get(i)));
       if (fits && !isTooDear) {
         open.add(i);
       }
@@ -125,7 +126,7 @@ final class OnDraws implements Judge {
     Sample compared = before.first(end);
     for (int i = 0; i < drawn.length; i++) {
       int index = stage.open().get(i);
-      judged[index] = judged(drawn[i], compared, last);
+      judged[index] = judged(drawn[i], compared, last, judged[index].change());
       if (last || !isHopeless(drawn[i].over(compared))) {
         left.add(index);
         kept.add(drawn[i]);
@@ -149,10 +150,10 @@ final class OnDraws implements Judge {
     return more;
   }
 
-  private Judged judged(Sample sample, Sample before, boolean last) {
+  private Judged judged(Sample sample, Sample before, boolean last, Change line) {
     double gain = aim.of(sample.values()) - aim.of(before.values());
     boolean fits = sample.below(limits.lowestCash()) <= limits.chanceBelow();
-    return new Judged(gain, !last || fits, !last);
+    return new Judged(gain, !last || fits, !last, line.withValue(gain));
   }
 
   /** Those that promise most first. */
@@ -167,5 +168,10 @@ final class OnDraws implements Judge {
   @Override
   public boolean isOneRun() {
     return false;
+  }
+
+  @Override
+  public ToDoubleFunction<Change> promises(Candidate from) {
+    return Change::value;
   }
 }

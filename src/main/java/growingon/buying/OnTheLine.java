@@ -2,24 +2,28 @@ package growingon.buying;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 
 /** Judges moves by the plan's line. */
 final class OnTheLine implements Judge {
-  private final Engine engine;
-  private final ToDoubleFunction<Outcome> worth;
-  private final Predicate<Outcome> fits;
+  /** What seems to be over its limits by no more than this may fit: it is only an estimate. */
+  private static final double NEARLY = 0.02;
 
-  private OnTheLine(Engine engine, ToDoubleFunction<Outcome> worth, Predicate<Outcome> fits) {
+  private final Engine engine;
+  private final Limits limits;
+  private final double price;
+  private final boolean isFree;
+
+  private OnTheLine(Engine engine, Limits limits, double price, boolean isFree) {
     this.engine = engine;
-    this.worth = worth;
-    this.fits = fits;
+    this.limits = limits;
+    this.price = price;
+    this.isFree = isFree;
   }
 
   /** By what they are worth, and whether they keep within limits. */
   static OnTheLine within(Engine engine, Limits limits) {
-    return new OnTheLine(engine, Outcome::value, limits::allow);
+    return new OnTheLine(engine, limits, 0, false);
   }
 
   /**
@@ -28,19 +32,32 @@ final class OnTheLine implements Judge {
    * @param price of being over one limit by as much as it is, in money
    */
   static OnTheLine atAPrice(Engine engine, Limits limits, double price) {
-    return new OnTheLine(
-        engine, outcome -> outcome.value() - price * limits.shortage(outcome), any -> true);
+    return new OnTheLine(engine, limits, price, true);
   }
 
   @Override
   public List<Judged> judge(Candidate from, List<Move> moves) {
-    double before = worth.applyAsDouble(engine.line(from));
+    Outcome before = engine.line(from);
+    double shortage = price > 0 ? limits.shortage(before) : 0;
     List<Judged> judged = new ArrayList<>();
-    for (Outcome outcome :
-        engine.lines(from, moves.stream().map(move -> move.from(from)).toList())) {
-      judged.add(new Judged(worth.applyAsDouble(outcome) - before, fits.test(outcome), false));
+    for (Outcome after : engine.lines(from, moves.stream().map(move -> move.from(from)).toList())) {
+      double more = price > 0 ? limits.shortage(after) - shortage : 0;
+      double gain = after.value() - before.value() - price * more;
+      judged.add(
+          new Judged(gain, isFree || limits.allow(after), false, Change.between(before, after)));
     }
     return judged;
+  }
+
+  @Override
+  public ToDoubleFunction<Change> promises(Candidate from) {
+    Outcome line = engine.line(from);
+    double before = limits.shortage(line);
+    return change -> {
+      double shortage = limits.shortage(line, change);
+      boolean mayBeHad = isFree || shortage <= NEARLY;
+      return mayBeHad ? change.value() - price * (shortage - before) : Double.NEGATIVE_INFINITY;
+    };
   }
 
   @Override

@@ -28,7 +28,7 @@ public record PlanValue(
     /** What is recommended. */
     RECOMMENDED("recommended"),
     /** What is recommended to buy, everything held as given. */
-    PURCHASES_ALONE("its purchases alone");
+    PURCHASES_ALONE("purchases only");
 
     private final String words;
 

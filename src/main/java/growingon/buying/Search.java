@@ -40,6 +40,7 @@ final class Search {
   private final Aim aim;
   private final boolean withLuck;
   private final Consumer<String> progress;
+  private Known beside = new Known();
 
   /**
    * A search.
@@ -98,7 +99,11 @@ final class Search {
   }
 
   private Climb climb(Judge judge, int pairs) {
-    return Climb.whole(moves, question, judge, closeTo(), pairs);
+    return climb(judge, pairs, new Known());
+  }
+
+  private Climb climb(Judge judge, int pairs, Known takes) {
+    return Climb.whole(moves, question, judge, closeTo(), pairs, takes);
   }
 
   private LineClimbs onTheLine() {
@@ -188,12 +193,14 @@ final class Search {
   private Found finish(Candidate chosen, Candidate onTheLine) {
     Judge undoing = judge(CHOOSING, -threshold(chosen), true);
     Judge choosing = judge(CHOOSING, threshold(chosen), true);
-    Climb climb = climb(choosing, withLuck ? PAIRS_ON_DRAWS : PAIRS_ON_THE_LINE);
+    int pairs = withLuck ? PAIRS_ON_DRAWS : PAIRS_ON_THE_LINE;
     Candidate whole = chosen;
     for (int time = 1; ; time++) {
       say("Leaving out what brings little");
       Candidate best = withBestNumbers(leaveOut(whole, undoing));
       say("Trying what lies beside it");
+      beside = new Known();
+      Climb climb = climb(choosing, pairs, beside);
       List<Weighed> singles = climb.singles(best);
       Optional<Weighed> single =
           singles.stream()
@@ -209,8 +216,20 @@ final class Search {
       if (better.isEmpty() || time > (moves.areFew() ? TIMES_LEFT_OUT : TIMES_OF_LARGE)) {
         return found(best, whole, onTheLine, singles.size(), single, both);
       }
-      whole = question.tidy(better.get().move().from(best));
+      whole =
+          withLuck || moves.areFew()
+              ? question.tidy(better.get().move().from(best))
+              : onward(choosing, pairs, threshold(best)).from(best);
     }
+  }
+
+  private Climb onward(Judge judge, int pairs, double least) {
+    return Climb.onward(moves, question, judge, closeTo(), pairs, beside, least);
+  }
+
+  /** What moves from what was found come to on the plan's line, where they were looked at on it. */
+  Known known() {
+    return withLuck ? new Known() : beside;
   }
 
   /** Other numbers of what is bought anyway are nothing more to say, so the best is taken. */

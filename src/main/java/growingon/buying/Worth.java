@@ -1,5 +1,6 @@
 package growingon.buying;
 
+import growingon.buying.Choice.Holding;
 import growingon.buying.LimitWorth.Step;
 import growingon.buying.LimitWorth.What;
 import growingon.money.Finance;
@@ -14,7 +15,6 @@ import growingon.project.Projector;
 import growingon.project.Sale;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -46,11 +46,23 @@ final class Worth {
   private final Outcome line;
   private final Outcome given;
   private final double closeTo;
-  private final Map<Move, Double> known = new HashMap<>();
+  private final Known known;
+  private final List<Bound> bounds;
   private final Candidate base;
   private final double baseValue;
 
-  Worth(Engine engine, Limits limits, Judging judging, Moves moves, Candidate recommended) {
+  /**
+   * The worth of limits.
+   *
+   * @param known what moves from the recommended come to on the plan's line, as far as it is known
+   */
+  Worth(
+      Engine engine,
+      Limits limits,
+      Judging judging,
+      Moves moves,
+      Candidate recommended,
+      Known known) {
     this.engine = engine;
     this.question = engine.question();
     this.limits = limits;
@@ -60,7 +72,10 @@ final class Worth {
     this.line = engine.line(recommended);
     this.given = engine.line(question.asGiven());
     this.closeTo = 0.001 * line.sales();
-    this.base = climb(engine, limits, recommended, known);
+    this.known = known.copy();
+    lookAtAll();
+    this.bounds = bounds();
+    this.base = climb(engine, limits, recommended, this.known);
     this.baseValue = value(engine, base);
   }
 
@@ -69,7 +84,7 @@ final class Worth {
 
   List<LimitWorth> limits() {
     List<LimitWorth> list = new ArrayList<>();
-    for (Bound bound : bounds()) {
+    for (Bound bound : bounds) {
       list.add(
           switch (bound.what()) {
             case ROOM -> room(bound.index());
@@ -82,14 +97,22 @@ final class Worth {
     return list.stream().filter(each -> each.best() > 0).limit(SHOWN).toList();
   }
 
+  /** Every move is looked at once, where it was not before. */
+  private void lookAtAll() {
+    List<Move> open =
+        moves.singles(recommended).stream().filter(move -> known.of(move).isEmpty()).toList();
+    List<Judged> judged = OnTheLine.within(engine, limits).judge(recommended, open);
+    for (int i = 0; i < open.size(); i++) {
+      known.note(open.get(i), judged.get(i).change());
+    }
+  }
+
   /** The limits looked at, those first that stopped most. */
   private List<Bound> bounds() {
     Map<List<Object>, Double> stopped = new LinkedHashMap<>();
     reached(stopped);
-    List<Move> singles = moves.singles(recommended);
-    List<Outcome> outcomes =
-        engine.lines(recommended, singles.stream().map(move -> move.from(recommended)).toList());
-    for (Outcome outcome : outcomes) {
+    for (Move move : moves.singles(recommended)) {
+      Outcome outcome = line.with(known.of(move).orElseThrow());
       double gain = outcome.value() - line.value();
       List<List<Object>> over = over(outcome);
       if (gain > 0 && over.size() == 1) {
@@ -197,14 +220,14 @@ final class Worth {
     return Sample.mean(judged.on(List.of(candidate))[0].values());
   }
 
-  private Candidate climb(Engine of, Limits within, Candidate start, Map<Move, Double> knownThere) {
+  private Candidate climb(Engine of, Limits within, Candidate start, Known knownThere) {
     return Climb.brief(moves, question, OnTheLine.within(of, within), closeTo, PAIRS, knownThere)
         .from(start);
   }
 
   /** What a step is worth where what is added costs something itself; never below nil. */
   private Step step(double share, double added, Limits within, double cost) {
-    Candidate then = climb(engine, within, base, new HashMap<>(known));
+    Candidate then = climb(engine, within, base, known.copy());
     double worth = then.equals(base) ? 0 : value(engine, then) - baseValue - cost;
     return worth > 0
         ? new Step(share, added, worth, then, base)
@@ -317,7 +340,7 @@ final class Worth {
     Demand row = question.nursery().demand().get(index);
     double units = row.units().orElseThrow();
     List<Step> steps = new ArrayList<>();
-    Map<Move, Double> knownThere = new HashMap<>();
+    Known knownThere = known.without(move -> meets(move, row));
     for (int i = MORE.length - 1; i >= 0; i--) {
       double more = MORE[i];
       Engine other = engine.withDemand(withUnits(index, more), row.ladder());
@@ -343,6 +366,22 @@ final class Worth {
         units,
         steps,
         OptionalDouble.empty());
+  }
+
+  /** Whether a move sells otherwise to the buyers of a row: what it came to says nothing then. */
+  private boolean meets(Move move, Demand row) {
+    return move.changes().stream().anyMatch(change -> meets(change, row));
+  }
+
+  private boolean meets(Move.Change change, Demand row) {
+    Choice choice = question.choice(change.choice());
+    boolean isOfGrade =
+        !(choice instanceof Holding holding)
+            || holding
+                .hold(change.value())
+                .filter(it -> it.grade().equals(row.grade()))
+                .isPresent();
+    return choice.ladder().equals(row.ladder()) && isOfGrade;
   }
 
   private List<Demand> withUnits(int index, double more) {

@@ -1,11 +1,15 @@
 package growingon.buying;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
+import growingon.nursery.Grade;
 import growingon.nursery.Offer;
 import growingon.nursery.PlaceKind;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
+import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -41,7 +45,11 @@ class RelationsTest {
   }
 
   private static double value(Means means) {
-    return asked(means, 6).answer(QUICK).recommended().value().mean();
+    return value(asked(means, 6));
+  }
+
+  private static double value(Asked asked) {
+    return asked.answer(QUICK).recommended().value().mean();
   }
 
   @Test
@@ -77,6 +85,53 @@ class RelationsTest {
             .answer(QUICK);
 
     assertThat(Asked.bought(other)).isEqualTo(Asked.bought(one));
+  }
+
+  /** A nursery of lots that stand, with holds as given, and an offer, all of it times a number. */
+  private static Asked standing(int times, List<Integer> lots) {
+    Nurseries nursery =
+        nursery(new Means(12 * times, 100 * times, 30 * times, 200 * times))
+            .ladder("one", new Grade("any", 1, 5, 0, 12), new Grade("stout", 2, 12, 0, 12))
+            .demand(Nurseries.demandRow("one", "stout", OptionalDouble.of(10.0 * times), 21))
+            .discountRate(0.05);
+    for (int number : lots) {
+      nursery.lot(
+          Lots.lot("lot " + nursery.scenario().lots().size())
+              .quantity(number)
+              .trunks(9, 0.2)
+              .place("bench")
+              .plantsPerM2(8)
+              .arrived(2025, 3)
+              .hold("stout", 0.5)
+              .build());
+    }
+    return Asked.of(nursery).offer(standing("A"), 10, 5, 5, 60 * times, new Offer.PriceBreak(5, 5));
+  }
+
+  private static double valueOfPurchases(Asked asked) {
+    return asked
+        .answer(new Wish(Question.Scope.PURCHASES, Aim.MEAN, true, 0))
+        .recommended()
+        .value()
+        .mean();
+  }
+
+  @Test
+  void lotInTwoHalves_isWorthWhatTheWholeIs() {
+    double whole = valueOfPurchases(standing(1, List.of(40)));
+
+    double halves = valueOfPurchases(standing(1, List.of(20, 20)));
+
+    assertThat(halves).isCloseTo(whole, within(1e-6 * whole));
+  }
+
+  @Test
+  void twiceOfEverything_isWorthTwiceAsMuch() {
+    double once = value(standing(1, List.of(30, 24)));
+
+    double twice = value(standing(2, List.of(60, 48)));
+
+    assertThat(twice).isCloseTo(2 * once, withinPercentage(2));
   }
 
   @Test

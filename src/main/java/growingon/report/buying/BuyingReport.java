@@ -93,9 +93,16 @@ public final class BuyingReport {
           new Sheet(
               "Offers",
               List.of(Sentences.WITHOUT_VAT, Sentences.PLANT_HEALTH),
-              List.of(tables.offers()),
-              charts.numbersNames(),
+              List.of(tables.offers(), tables.offerGains()),
+              List.of(),
               false));
+      sheets.add(
+          new Sheet(
+              "How many",
+              List.of("What other numbers of each offer would gain, one chart an offer."),
+              List.of(),
+              charts.numbersNames(),
+              true));
     }
     if (answer.wish().scope() != Scope.PURCHASES && !answer.holds().isEmpty()) {
       sheets.add(new Sheet("Sell or hold", List.of(), List.of(tables.holds()), List.of(), false));

@@ -148,12 +148,20 @@ final class BuyingTables {
         TableOf.<OfferAnswer>table("buying-offers", "What to buy")
             .note(
                 "Each offer beside all else that is recommended; one that is not bought at the number"
-                    + " that would be best for it, limits aside. Gain, P10 to P90 and the most you can"
-                    + " pay are those at the end of the season named, when nine tenths are sold.")
+                    + " that would be best for it, limits aside.")
             .note(
                 "Order by: the month by whose end the order must be out. The most you can pay is a"
                     + " landed price, at which the mean gain is nil.");
-    return asDrawn(gains(numbers(table)).of(answer.offers()));
+    return asDrawn(
+        numbers(table)
+            .column(Columns.belowNil(money("gain", "gain")), offer -> offer.gain().mean())
+            .column(
+                Column.of("pays", "pays in … of 100", "draws", Kind.COUNT),
+                offer -> ofHundred(offer.gain()))
+            .column(
+                moneyEach("most_to_pay", "most you can pay, landed"),
+                offer -> offer.mostLanded().isPresent() ? offer.mostLanded().getAsDouble() : null)
+            .of(answer.offers()));
   }
 
   /** How many, and at what price. */
@@ -171,8 +179,7 @@ final class BuyingTables {
             offer -> Rows.text(priceStep(offer.take().offer(), offer.at())))
         .column(moneyEach("unit_price", "unit price"), BuyingTables::unitPrice)
         .column(moneyEach("landed", "landed, a plant"), OfferAnswer::landed)
-        .column(Column.of("order_by", "order by", "", Kind.MONTH), figures::orderBy)
-        .column(plants("at", "weighed at"), OfferAnswer::at);
+        .column(Column.of("order_by", "order by", "", Kind.MONTH), figures::orderBy);
   }
 
   /** Whether it is bought, and other numbers are as good. */
@@ -185,32 +192,35 @@ final class BuyingTables {
   }
 
   /** What that brings, and what stands in the way. */
-  private TableOf<OfferAnswer> gains(TableOf<OfferAnswer> table) {
-    return table
-        .column(Columns.belowNil(money("gain", "gain")), offer -> offer.gain().mean())
-        .column(money("p10", "P10"), offer -> answer.draws() == 0 ? null : offer.gain().p10())
-        .column(money("p50", "P50"), offer -> answer.draws() == 0 ? null : offer.gain().p50())
-        .column(money("p90", "P90"), offer -> answer.draws() == 0 ? null : offer.gain().p90())
-        .column(
-            Column.of("pays", "pays in … of 100", "draws", Kind.COUNT),
-            offer -> ofHundred(offer.gain()))
-        .column(text("judged_at", "at the end of"), offer -> figures.season(offer.judgedAt()))
-        .column(
-            Column.of("money_back", "money back by", "", Kind.MONTH),
-            offer ->
-                offer.payback().isPresent()
-                    ? figures.horizon.month(offer.payback().getAsInt())
-                    : null)
-        .column(
-            moneyEach("most_to_pay", "most you can pay, landed"),
-            offer -> offer.mostLanded().isPresent() ? offer.mostLanded().getAsDouble() : null)
-        .column(
-            money("misses_by", "misses by"),
-            offer -> offer.verdict() == Verdict.DOES_NOT_PAY ? -offer.gain().mean() : null)
-        .column(
-            text("needs", "needs more of"), offer -> offer.lacks().map(verdicts::lack).orElse(null))
-        .column(
-            moneyEach("yield", "gain a m² and year"), offer -> Rows.number(offer.yieldPerM2Year()));
+  Table offerGains() {
+    return asDrawn(
+        TableOf.<OfferAnswer>table("buying-offer-gains", "What each offer brings")
+            .note(
+                "Gain, P10 to P90 and gain a m² and year are those at the end of the season named,"
+                    + " when nine tenths are sold.")
+            .column(text("offer", "offer"), offer -> offer.take().name())
+            .column(plants("at", "weighed at"), OfferAnswer::at)
+            .column(Columns.belowNil(money("gain", "gain")), offer -> offer.gain().mean())
+            .column(money("p10", "P10"), offer -> answer.draws() == 0 ? null : offer.gain().p10())
+            .column(money("p50", "P50"), offer -> answer.draws() == 0 ? null : offer.gain().p50())
+            .column(money("p90", "P90"), offer -> answer.draws() == 0 ? null : offer.gain().p90())
+            .column(text("judged_at", "at the end of"), offer -> figures.season(offer.judgedAt()))
+            .column(
+                Column.of("money_back", "money back by", "", Kind.MONTH),
+                offer ->
+                    offer.payback().isPresent()
+                        ? figures.horizon.month(offer.payback().getAsInt())
+                        : null)
+            .column(
+                money("misses_by", "misses by"),
+                offer -> offer.verdict() == Verdict.DOES_NOT_PAY ? -offer.gain().mean() : null)
+            .column(
+                text("needs", "needs more of"),
+                offer -> offer.lacks().map(verdicts::lack).orElse(null))
+            .column(
+                moneyEach("yield", "gain a m² and year"),
+                offer -> Rows.number(offer.yieldPerM2Year()))
+            .of(answer.offers()));
   }
 
   private static String priceStep(Offer offer, int number) {
@@ -279,7 +289,8 @@ final class BuyingTables {
             List.of(
                 "Held plants are not sold below the grade named; the best are those that were thickest"
                     + " when the lot was counted: tag every fifth down the row, and hold those. What a"
-                    + " change brings is weighed beside all others.",
+                    + " change brings is weighed beside all others; one that brings nothing itself"
+                    + " leaves them room, hours or cash.",
                 Sentences.WITHOUT_VAT),
             List.of(
                 Rows.lot(),
