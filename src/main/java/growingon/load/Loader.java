@@ -1,6 +1,7 @@
 package growingon.load;
 
 import growingon.load.cell.Findings;
+import growingon.load.own.ListKind;
 import growingon.load.settings.PlanReader;
 import growingon.load.settings.PlanShape;
 import growingon.load.source.JsonObject;
@@ -183,7 +184,9 @@ public final class Loader {
 
   /** A list in the grower's own words is of today, and a plan that it begins is of this month. */
   private static YearMonth firstMonth(Path nursery, NurseryFiles files, LoadOptions options) {
-    boolean isOwn = options.stock().isPresent() || !AnswersGiven.lists(files.tables()).isEmpty();
+    boolean isOwn =
+        options.stock().isPresent()
+            || !AnswersGiven.lists(files.tables(), ListKind.STOCK).isEmpty();
     return Optional.of(new OwnFiles(files, Optional.empty()))
         .filter(any -> options.fromOldest() && !isOwn)
         .flatMap(found -> EarlierLists.oldestMonth(PastSources.of(nursery, found)))

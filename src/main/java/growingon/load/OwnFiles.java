@@ -1,9 +1,9 @@
 package growingon.load;
 
 import growingon.load.cell.Findings;
+import growingon.load.own.ListKind;
 import growingon.load.own.ListReader;
 import growingon.load.own.OwnWords;
-import growingon.load.own.Site;
 import growingon.load.source.TableFormat;
 import growingon.load.table.OffersTable;
 import growingon.load.table.RoutesTable;
@@ -59,7 +59,13 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
     String name = NurseryFiles.baseOf(file.getFileName().toString());
     Where where = Where.file(file.getFileName().toString());
     return OwnNursery.read(
-            List.of(file), OwnWords.NONE, List.of(), Site.USUAL, name, firstMonth, findings)
+            new OwnLists(List.of(file), List.of()),
+            OwnWords.NONE,
+            List.of(),
+            SiteSaid.NOTHING,
+            name,
+            firstMonth,
+            findings)
         .map(
             own ->
                 new OwnFiles(
@@ -82,11 +88,30 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
     List<String> named =
         stock
             .map(file -> List.of(file.toAbsolutePath().toString()))
-            .orElseGet(() -> AnswersGiven.lists(files.tables()));
-    if (named.isEmpty()) {
+            .orElseGet(() -> AnswersGiven.lists(files.tables(), ListKind.STOCK));
+    List<String> offers = AnswersGiven.lists(files.tables(), ListKind.OFFERS);
+    if (named.isEmpty() && offers.isEmpty()) {
       return Optional.of(new OwnFiles(files, Optional.empty()));
     }
     Path folder = Files.isDirectory(nursery) ? nursery : nursery.toAbsolutePath().getParent();
+    List<Path> lists = found(folder, named, files, findings);
+    List<Path> offered = found(folder, offers, files, findings);
+    return lists.size() + offered.size() < named.size() + offers.size()
+        ? Optional.empty()
+        : OwnNursery.read(
+                new OwnLists(lists, offered),
+                AnswersGiven.words(files.tables()),
+                AnswersGiven.of(files.tables()),
+                SiteSaid.of(files),
+                files.name(),
+                firstMonth,
+                findings)
+            .map(own -> new OwnFiles(files.with(own.completed(files.tables())), Optional.of(own)));
+  }
+
+  /** Those that are there; of others it is told. */
+  private static List<Path> found(
+      Path folder, List<String> named, NurseryFiles files, Findings findings) {
     List<Path> lists = new ArrayList<>();
     for (String path : named) {
       Optional<Path> found = found(folder, path);
@@ -95,17 +120,7 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
       }
       found.ifPresent(lists::add);
     }
-    return lists.size() < named.size()
-        ? Optional.empty()
-        : OwnNursery.read(
-                lists,
-                AnswersGiven.words(files.tables()),
-                AnswersGiven.of(files.tables()),
-                SiteSaid.of(files),
-                files.name(),
-                firstMonth,
-                findings)
-            .map(own -> new OwnFiles(files.with(own.completed(files.tables())), Optional.of(own)));
+    return lists;
   }
 
   /** The file, or the newest that a name with a star matches. */
@@ -140,7 +155,7 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
   List<Path> older(Path nursery) {
     Path folder = Files.isDirectory(nursery) ? nursery : nursery.toAbsolutePath().getParent();
     List<Path> older = new ArrayList<>();
-    for (String path : AnswersGiven.lists(nursery().tables())) {
+    for (String path : AnswersGiven.lists(nursery().tables(), ListKind.STOCK)) {
       if (path.contains("*")) {
         matching(folder, path).stream()
             .sorted(Comparator.comparing(OwnFiles::saved).thenComparing(Path::toString).reversed())

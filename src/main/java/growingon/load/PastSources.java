@@ -35,7 +35,7 @@ record PastSources(
         nursery,
         files.older(nursery),
         AnswersGiven.words(tables.tables()),
-        SiteSaid.of(tables),
+        SiteSaid.of(tables).site(),
         files.own().map(OwnNursery::uncounted).orElse(Set.of()),
         files.own().map(OwnNursery::unmeasured).orElse(Set.of()));
   }

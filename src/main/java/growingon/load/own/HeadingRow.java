@@ -102,7 +102,7 @@ record HeadingRow(int firstIndex, int lastIndex, SortedMap<Integer, String> text
   /** Whether a text is a heading or a size. */
   static boolean isKnown(String text, OwnWords own) {
     return own.find("heading", text).isPresent()
-        || HeadingWords.shipped().find(text).isPresent()
+        || own.headings().find(text).isPresent()
         || isSize(text);
   }
 
@@ -122,7 +122,7 @@ record HeadingRow(int firstIndex, int lastIndex, SortedMap<Integer, String> text
         .anyMatch(
             text ->
                 own.find("heading", text).filter(NAMES::contains).isPresent()
-                    || HeadingWords.shipped()
+                    || own.headings()
                         .find(text)
                         .filter(found -> NAMES.contains(found.meaning().ours()))
                         .isPresent());

@@ -3,6 +3,7 @@ package growingon.load.own;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -48,7 +49,13 @@ final class HeadingWords {
           "aantal",
           "quantita",
           "cantidad");
-  private static final HeadingWords SHIPPED = new HeadingWords();
+  private static final Map<ListKind, HeadingWords> SHIPPED = new EnumMap<>(ListKind.class);
+
+  static {
+    for (ListKind kind : ListKind.values()) {
+      SHIPPED.put(kind, new HeadingWords(kind));
+    }
+  }
 
   private final Map<String, Meaning> meanings = new HashMap<>();
   private final Map<String, String> spellings = new HashMap<>();
@@ -61,7 +68,12 @@ final class HeadingWords {
    */
   record Found(Meaning meaning, boolean nod) {}
 
-  private HeadingWords() {
+  private HeadingWords(ListKind kind) {
+    if (kind.isOffers()) {
+      for (CSVRecord row : Resources.rows("offer-headings.csv")) {
+        add(row.get("heading"), Meaning.of(row.get("ours"), row.get("unit")));
+      }
+    }
     for (CSVRecord row : Resources.rows("headings.csv")) {
       Meaning meaning =
           new Meaning(
@@ -72,10 +84,15 @@ final class HeadingWords {
                   .map(String::strip)
                   .filter(each -> !each.isEmpty())
                   .toList());
-      add(Keys.of(row.get("heading")), meaning, row.get("heading"));
-      add(Keys.withUmlautsSpelt(row.get("heading")), meaning, row.get("heading"));
+      add(row.get("heading"), kind.meaning(meaning));
     }
-    OwnColumns.all().forEach((name, unit) -> add(Keys.of(name), Meaning.of(name, unit), name));
+    OwnColumns.all()
+        .forEach((name, unit) -> add(Keys.of(name), kind.meaning(Meaning.of(name, unit)), name));
+  }
+
+  private void add(String heading, Meaning meaning) {
+    add(Keys.of(heading), meaning, heading);
+    add(Keys.withUmlautsSpelt(heading), meaning, heading);
   }
 
   private void add(String key, Meaning meaning, String heading) {
@@ -83,8 +100,9 @@ final class HeadingWords {
     spellings.putIfAbsent(key, heading);
   }
 
-  static HeadingWords shipped() {
-    return SHIPPED;
+  /** What headings stand for in lists of a kind. */
+  static HeadingWords of(ListKind kind) {
+    return SHIPPED.get(kind);
   }
 
   /** What a heading stands for; empty if it is not understood. */

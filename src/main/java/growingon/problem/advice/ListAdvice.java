@@ -68,6 +68,40 @@ public final class ListAdvice {
         "plan a sheet or a place at a time, or put rows of one plant and size together");
   }
 
+  /** More offers than can be looked through. */
+  public static Problem tooManyOffers(Where where, int offers, int most) {
+    return new Problem(
+        Severity.ERROR,
+        Reason.WRONG_VALUE,
+        "%d offers are more than can be looked through (%d)".formatted(offers, most),
+        where,
+        "",
+        "keep in the list what you may buy");
+  }
+
+  /** Offers in another currency, whose rate is not known. */
+  public static Problem offersWithoutRate(Where where, String code, String currency) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.MISSING,
+        "these offers are in %s and left out till it is said what 1 %s is in %s"
+            .formatted(code, code, currency),
+        where,
+        "",
+        "answer in to fill");
+  }
+
+  /** No column is the price of a plant. */
+  public static Problem noPrice(Where where) {
+    return new Problem(
+        Severity.ERROR,
+        Reason.MISSING,
+        "no column is the price of a plant",
+        where,
+        "",
+        "write price above it, or say in own words which heading it is");
+  }
+
   /** Too many rows cannot be read. */
   public static Problem manyAsked(Where where, int asked, int all, List<String> rows) {
     return new Problem(
