@@ -12,13 +12,12 @@ import growingon.project.Projector;
 import growingon.project.SpaceUse;
 import growingon.project.Work;
 import growingon.report.plan.RoomSlips;
+import growingon.report.text.Phrases;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -37,9 +36,6 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = "Reads and checks only: every problem, and the month of each step of each lot.")
 final class CheckCommand implements Callable<Integer> {
-  private static final DateTimeFormatter MONTH =
-      DateTimeFormatter.ofPattern("MMM yyyy", Locale.ENGLISH);
-
   /** Work that is no step of a route. */
   private static final Set<String> NO_STEPS = Set.of(Work.WINTER_MOVE, Work.SELLING);
 
@@ -70,7 +66,9 @@ final class CheckCommand implements Callable<Integer> {
     loaded.value().get().own().ifPresent(own -> own.sentences().forEach(out::println));
     Projection projection = Projector.project(loaded.value().get().scenario());
     problems.addAll(projection.remarks());
-    problems.addAll(RoomSlips.of(SpaceUse.of(projection), projection.horizon()));
+    problems.addAll(
+        RoomSlips.of(
+            SpaceUse.of(projection), projection.horizon(), Phrases.of(projection.scenario())));
     out.println("Steps of each lot:");
     projection.lots().forEach(lot -> out.println("  " + steps(lot, projection)));
     Reading.print(problems, Severity.NOTICE, out);
@@ -93,6 +91,6 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private static String month(Happening step, Projection projection) {
-    return projection.horizon().month(step.month()).format(MONTH);
+    return Phrases.of(projection.scenario()).month(projection.horizon(), step.month());
   }
 }

@@ -27,6 +27,7 @@ import growingon.nursery.MonthShares;
 import growingon.nursery.MonthSpan;
 import growingon.nursery.Settings;
 import growingon.nursery.Sure;
+import growingon.nursery.Writing;
 import growingon.problem.Where;
 import growingon.problem.advice.FileAdvice;
 import growingon.problem.advice.SettingsAdvice;
@@ -254,7 +255,16 @@ public final class SettingsReader {
                 row.get(NurseryShape.PRICES_SURE, As.sure(), 1.0),
                 row.get(NurseryShape.DEMAND_SURE, As.sure(), 1.0)))
         .library(SiteSettings.read(row, findings))
+        .writing(writing(row))
         .build();
+  }
+
+  private static Writing writing(Row row) {
+    Writing usual = Writing.USUAL;
+    return new Writing(
+        row.get(NurseryShape.NUMBER_STYLE, As.word(Writing.Digits.class), usual.digits()),
+        row.get(NurseryShape.DATE_STYLE, As.word(Writing.Days.class), usual.days()),
+        row.get(NurseryShape.CURRENCY_SIGN, As.word(Writing.Sign.class), usual.sign()));
   }
 
   /** The minutes under their name, or under the older one. */

@@ -28,8 +28,10 @@ public final class Answers {
   private final Context context;
   private final SeasonFigures figures;
   private final List<Table> tables;
+  private final Phrases say;
 
   public Answers(Context context, List<Sheet> sheets) {
+    this.say = context.say();
     this.context = context;
     this.figures = context.seasons();
     this.tables = sheets.stream().flatMap(sheet -> sheet.tables().stream()).toList();
@@ -159,8 +161,7 @@ public final class Answers {
     }
     List<String> defaults =
         all.stream().filter(AssumptionsSheet::isDefault).map(Answers::named).distinct().toList();
-    String used =
-        "From %s: %s used".formatted(table, Phrases.counted(all.size(), "value", "values"));
+    String used = "From %s: %s used".formatted(table, say.counted(all.size(), "value", "values"));
     long lent = all.stream().filter(each -> each.grounds().isPresent()).count();
     String typed = lent == 0 ? used : used + ", %d of them from the library".formatted(lent);
     return List.of(

@@ -12,7 +12,7 @@ import growingon.report.build.TableBuilder;
 import growingon.report.figures.Context;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
-import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
 import java.time.format.TextStyle;
 import java.util.Comparator;
@@ -32,8 +32,10 @@ public final class NotesSheet {
   private final Scenario scenario;
   private final Nursery nursery;
   private final List<Problem> problems;
+  private final Phrases say;
 
   private NotesSheet(Context context) {
+    this.say = context.say();
     this.scenario = context.inputs().scenario();
     this.nursery = scenario.nursery();
     this.problems = context.problems();
@@ -96,7 +98,7 @@ public final class NotesSheet {
             "Twelve months from "
                 + start
                 + ". The plan starts in "
-                + Labels.month(scenario.plan().firstMonth())
+                + say.month(scenario.plan().firstMonth())
                 + "; a part season counts as the first and says from which month it runs. What was"
                 + " wanted before the plan is not caught up.")
         .row(

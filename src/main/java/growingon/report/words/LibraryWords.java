@@ -10,9 +10,8 @@ import growingon.nursery.library.Library;
 import growingon.nursery.library.Source;
 import growingon.report.build.TableBuilder;
 import growingon.report.model.Table;
-import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -33,8 +32,10 @@ public final class LibraryWords {
 
   private final Nursery nursery;
   private final Set<String> there;
+  private final Phrases say;
 
   public LibraryWords(Scenario scenario) {
+    this.say = Phrases.of(scenario);
     this.nursery = scenario.nursery();
     this.there = scenario.lots().stream().map(Lot::species).collect(Collectors.toSet());
   }
@@ -106,9 +107,7 @@ public final class LibraryWords {
         .orElseThrow();
   }
 
-  private static String width(double factor) {
-    return factor < WIDE
-        ? String.format(Locale.ENGLISH, "%.1f", factor)
-        : Labels.number(Math.rint(2 * factor) / 2);
+  private String width(double factor) {
+    return factor < WIDE ? say.decimals(factor, 1) : say.number(Math.rint(2 * factor) / 2);
   }
 }
