@@ -20,7 +20,10 @@ public record Writing(Digits digits, Days days, Sign sign) {
   public static final Writing USUAL = new Writing(Digits.POINT, Days.IN_WORDS, Sign.BEFORE);
 
   private static final Pattern NUMBERS =
-      Pattern.compile("[-–+×%;:()0-9. ]*(?:to|and|or)?[-–+×%;:()0-9. ]*");
+      Pattern.compile(
+          "(?:[-–+×%:()0-9. ]*(?:to|and|or)?[-–+×%:()0-9. ]*(?: (?:m|ml|g|kg)\\b[^0-9;]*)?;?)+");
+  private static final Pattern THOUSANDS = Pattern.compile("(?<=\\d),(?=\\d{3}(?!\\d))");
+  private static final Pattern DECIMAL = Pattern.compile("(?<=\\d)\\.(?=\\d)");
 
   /** Marks between thousands and before decimals. */
   public enum Digits {
@@ -157,9 +160,21 @@ public record Writing(Digits digits, Days days, Sign sign) {
     return day.format(days.day);
   }
 
+  /** A sentence of ours, which holds nothing of the grower's, with its numbers in these marks. */
+  public String told(String english) {
+    if (digits == Digits.POINT) {
+      return english;
+    }
+    String parted = THOUSANDS.matcher(english).replaceAll("\u0000");
+    return DECIMAL
+        .matcher(parted)
+        .replaceAll(String.valueOf(digits.decimal))
+        .replace('\u0000', digits.thousands);
+  }
+
   /** A value as a file of the grower's has it, in these marks if it is numbers only. */
   public String value(String text) {
-    return NUMBERS.matcher(text).matches() ? marked(text) : text;
+    return NUMBERS.matcher(text).matches() ? told(text) : text;
   }
 
   /** Whether months are written by their names. */

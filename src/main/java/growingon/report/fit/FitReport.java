@@ -98,7 +98,7 @@ public final class FitReport {
             List.of(tables.scores(), tables.ahead()),
             charts.forecasts(),
             false));
-    sheets.add(new Sheet("Notes", FitNotes.ALL, List.of(), List.of(), true));
+    sheets.add(new Sheet("Notes", words.notes(), List.of(), List.of(), true));
     return sheets;
   }
 

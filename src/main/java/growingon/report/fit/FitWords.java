@@ -387,6 +387,10 @@ final class FitWords {
             .formatted(each.subject(), say.month(each.from()), say.month(each.to()), each.why());
   }
 
+  List<String> notes() {
+    return FitNotes.ALL.stream().map(say.writing()::told).toList();
+  }
+
   List<String> next() {
     return List.of(
         (thin().isEmpty() ? "" : best().strip() + " ")

@@ -160,7 +160,7 @@ public final class Answers {
       return List.of();
     }
     List<String> defaults =
-        all.stream().filter(AssumptionsSheet::isDefault).map(Answers::named).distinct().toList();
+        all.stream().filter(AssumptionsSheet::isDefault).map(this::named).distinct().toList();
     String used = "From %s: %s used".formatted(table, say.counted(all.size(), "value", "values"));
     long lent = all.stream().filter(each -> each.grounds().isPresent()).count();
     String typed = lent == 0 ? used : used + ", %d of them from the library".formatted(lent);
@@ -173,8 +173,8 @@ public final class Answers {
                 + " (Assumptions has them all).");
   }
 
-  private static String named(Assumption assumption) {
+  private String named(Assumption assumption) {
     String unit = assumption.unit().isEmpty() ? "" : " " + assumption.unit();
-    return assumption.what() + " " + assumption.value() + unit;
+    return assumption.what() + " " + say.value(assumption.value()) + unit;
   }
 }

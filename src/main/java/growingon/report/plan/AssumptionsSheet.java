@@ -52,8 +52,8 @@ final class AssumptionsSheet {
           "From the library of species: %s of them, with the range that holds in 8 of 10 nurseries,"
                   .formatted(counted(AssumptionsSheet::isFromLibrary))
               + " what each rests on, and its sources by the numbers of the table below.");
-      sentences.add(LibraryWords.COMMON_PRACTICE);
-      sentences.add(LibraryWords.PLACE);
+      sentences.add(say.writing().told(LibraryWords.COMMON_PRACTICE));
+      sentences.add(say.writing().told(LibraryWords.PLACE));
     }
     return sentences;
   }
@@ -101,7 +101,7 @@ final class AssumptionsSheet {
     cells.add(Rows.text(each.unit()));
     if (library) {
       cells.add(Rows.text(each.grounds().map(Grounds::range).orElse("")));
-      cells.add(Rows.text(each.grounds().map(Grounds::basis).orElse("")));
+      cells.add(Rows.text(say.writing().told(each.grounds().map(Grounds::basis).orElse(""))));
     }
     cells.add(each.source());
     cells.add(mark(each));

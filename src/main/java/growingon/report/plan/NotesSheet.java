@@ -50,7 +50,7 @@ public final class NotesSheet {
         sheet.reading(),
         cautions(),
         sheet.healthNotes(),
-        sources());
+        sheet.sources());
   }
 
   private Table problems() {
@@ -160,7 +160,7 @@ public final class NotesSheet {
     return table.build();
   }
 
-  private static Table sources() {
+  private Table sources() {
     return TableBuilder.table("sources", "Where built-in figures come from")
         .note("Everything else was typed, is a default or is from the library: see Assumptions.")
         .text("figure")
@@ -175,7 +175,10 @@ public final class NotesSheet {
             "lifting from the ground",
             "The same guidance, at floor level; from memory.",
             "10 and 7 kg")
-        .row("lifted ball", "Wet field soil with roots; from memory.", "1.6 kg a litre")
+        .row(
+            "lifted ball",
+            "Wet field soil with roots; from memory.",
+            say.number(1.6) + " kg a litre")
         .row("wood", "Green wood weighs about as much as water; from memory.", "1 kg a litre")
         .row(
             "pot volume",

@@ -72,7 +72,9 @@ final class WeightsSheet {
         TableBuilder.table("weights", "One plant of each lot")
             .note(
                 "Now, and in the month in which it is heaviest. Mix: its litres in the pot × wet kg"
-                    + " a litre × (1 + firming) / (1 − shrinkage). Lifted ball: 1.6 kg a litre. Wood:"
+                    + " a litre × (1 + firming) / (1 − shrinkage). Lifted ball: "
+                    + say.number(1.6)
+                    + " kg a litre. Wood:"
                     + " π/4 × trunk² × height left, at 1 kg a litre. Plants not in pots are not"
                     + " weighed.")
             .text("lot")

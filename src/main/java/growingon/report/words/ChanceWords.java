@@ -79,7 +79,7 @@ public final class ChanceWords {
         : Optional.of(
             "%s too few to tell: with fewer than %d, chances and quantiles change much with the"
                     .formatted(say.counted(chances.draws(), "draw is", "draws are"), Chances.FEW)
-                + " seed. Ask for 1,000 (--draws 1000).");
+                + " seed. Ask for %s (--draws 1000).".formatted(say.whole(1000)));
   }
 
   private String line() {

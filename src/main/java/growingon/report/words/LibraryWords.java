@@ -6,6 +6,7 @@ import growingon.nursery.Nursery;
 import growingon.nursery.Scenario;
 import growingon.nursery.Species;
 import growingon.nursery.Sure;
+import growingon.nursery.Writing;
 import growingon.nursery.library.Library;
 import growingon.nursery.library.Source;
 import growingon.report.build.TableBuilder;
@@ -61,6 +62,7 @@ public final class LibraryWords {
 
   /** Whole citations of what the species of this plan have from the library. */
   public static Table sources(Scenario scenario) {
+    Writing writing = scenario.nursery().settings().writing();
     TableBuilder table =
         TableBuilder.table("library-sources", "Sources of the library of species in this plan")
             .note(
@@ -77,7 +79,7 @@ public final class LibraryWords {
           source.id(),
           source.citation(),
           source.year(),
-          source.measures(),
+          writing.told(source.measures()),
           source.licence(),
           source.read());
     }
