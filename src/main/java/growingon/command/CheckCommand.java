@@ -1,5 +1,6 @@
 package growingon.command;
 
+import growingon.load.Loader;
 import growingon.load.PlanSources;
 import growingon.nursery.Inputs;
 import growingon.problem.Loaded;
@@ -25,7 +26,6 @@ import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
@@ -47,8 +47,7 @@ final class CheckCommand implements Callable<Integer> {
       description = "A plan.json, a nursery folder, one workbook, or your own stock list.")
   private Path what;
 
-  @Option(names = "--all", description = "Print every problem, not only each kind once.")
-  private boolean all;
+  @Mixin private Problems problemsShown;
 
   @Mixin private SpeciesFolder species;
 
@@ -57,10 +56,10 @@ final class CheckCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     ReportTarget.putBack(
         Optional.empty(), List.of(PlanSources.of(what)), spec.commandLine().getErr());
-    Loaded<Inputs> loaded = Reading.read(what, species, program.clock());
+    Loaded<Inputs> loaded = Loader.load(what, species.options(program.clock()).takingLists());
     List<Problem> problems = new ArrayList<>(loaded.problems());
     if (loaded.value().isEmpty()) {
-      return new Refusal(what, all, false, spec.commandLine().getErr()).tell(problems);
+      return problemsShown.refuse(what, false, problems, spec.commandLine().getErr());
     }
     Refusal.clear(what);
     loaded.value().get().own().ifPresent(own -> own.sentences().forEach(out::println));

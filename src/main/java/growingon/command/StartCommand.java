@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.concurrent.Callable;
 import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -37,6 +38,7 @@ import picocli.CommandLine.Spec;
 final class StartCommand implements Callable<Integer> {
   @ParentCommand private GrowingOn program;
   @Spec private CommandSpec spec;
+  @Mixin private Problems problemsShown;
 
   @Parameters(paramLabel = "FOLDER", description = "A folder that is new or empty.")
   private Path folder;
@@ -88,7 +90,7 @@ final class StartCommand implements Callable<Integer> {
     Loaded<LaidOut> laid =
         LaidOut.of(lists, offers, folder, name, new LoadOptions(LocalDate.now(program.clock())));
     if (laid.value().isEmpty()) {
-      return Reading.refuse(laid.problems(), spec.commandLine().getErr());
+      return problemsShown.refuse(laid.problems(), spec.commandLine().getErr());
     }
     NurseryFolder.write(
         StartedNursery.workbook(laid.value().get()),

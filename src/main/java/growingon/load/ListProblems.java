@@ -59,7 +59,7 @@ final class ListProblems {
       findings.add(ListAdvice.noNumber(where, read.maybeNumbers()));
     } else if (offers && read.asked().size() == all && read.asksOfColumns() && all > 0) {
       findings.add(ListAdvice.someAsked(where, read.asked().size(), read.leftOut()));
-    } else if (read.lots().isEmpty()) {
+    } else if (all == 0) {
       findings.add(ListAdvice.noLots(where));
     } else if (tooMany(read.asked().size(), all)) {
       findings.add(ListAdvice.manyAsked(where, read.asked().size(), all, read.leftOut()));

@@ -3,7 +3,7 @@ package growingon.load;
 import growingon.load.cell.Findings;
 import growingon.load.own.ListKind;
 import growingon.load.own.ListReader;
-import growingon.load.own.OwnWords;
+import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
 import growingon.load.table.OffersTable;
 import growingon.load.table.RoutesTable;
@@ -42,27 +42,28 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
                 && (tables.find(SpeciesTable.FORMAT).isPresent()
                     || tables.find(RoutesTable.FORMAT).isPresent()));
     boolean anyTable =
-        tables.find(SpeciesTable.FORMAT).isPresent()
-            || tables.find(RoutesTable.FORMAT).isPresent()
-            || tables.find(QuickSheet.FORMAT).isPresent();
+        isReadable(tables, SpeciesTable.FORMAT)
+            || isReadable(tables, RoutesTable.FORMAT)
+            || isReadable(tables, QuickSheet.FORMAT);
     return !ours
         && !anyTable
         && OwnFile.read(workbook, new Findings()).filter(ListReader::isList).isPresent();
   }
 
   private static boolean isReadable(Tables tables, TableFormat format) {
-    return tables.find(format).isPresent();
+    return tables.find(format).filter(Table::isReadable).isPresent();
   }
 
   /** A list alone. */
   static Optional<OwnFiles> ofList(Path file, YearMonth firstMonth, Findings findings) {
     String name = NurseryFiles.baseOf(file.getFileName().toString());
     Where where = Where.file(file.getFileName().toString());
+    NurseryFiles beside = beside(file, where, name, findings);
     return OwnNursery.read(
             new OwnLists(List.of(file), List.of()),
-            OwnWords.NONE,
-            List.of(),
-            SiteSaid.NOTHING,
+            AnswersGiven.words(beside.tables()),
+            AnswersGiven.of(beside.tables()),
+            SiteSaid.of(beside),
             name,
             firstMonth,
             findings)
@@ -76,6 +77,23 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
                         Optional.empty(),
                         Optional.empty()),
                     Optional.of(own)));
+  }
+
+  /** What the grower has answered in files of that name beside a list. */
+  private static NurseryFiles beside(Path list, Where where, String name, Findings findings) {
+    Tables tables = new Tables(findings);
+    List<String> found = new ArrayList<>();
+    for (TableFormat format : List.of(AnswersGiven.OWN_WORDS, AnswersGiven.TO_FILL)) {
+      Path file = list.toAbsolutePath().resolveSibling(format.name() + ".csv");
+      if (Files.isRegularFile(file)) {
+        tables.addCsv(file);
+        found.add(file.getFileName().toString());
+      }
+    }
+    if (!found.isEmpty()) {
+      findings.add(ListAdvice.wordsBeside(where, String.join(", ", found)));
+    }
+    return new NurseryFiles(where, name, tables, Optional.empty(), Optional.empty());
   }
 
   /** A nursery's files with the lists that its own words name. */
@@ -181,6 +199,7 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
     return Stream.of("*.xlsx", "*.csv")
         .flatMap(ending -> matching(folder, beside + ending).stream())
         .filter(file -> !file.getFileName().toString().equals("nursery.xlsx"))
+        .filter(Files::isRegularFile)
         .max(Comparator.comparing(OwnFiles::saved))
         .map(file -> beside + file.getFileName());
   }

@@ -20,6 +20,7 @@ import growingon.load.source.Grid.GridRow;
 import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
 import growingon.load.table.OffersTable;
+import growingon.load.table.RoutesTable;
 import growingon.load.table.StockTable;
 import growingon.problem.Where;
 import growingon.problem.advice.ListAdvice;
@@ -236,11 +237,32 @@ final class OwnNursery {
       Answer.ofRow(answers, ListKind.OFFERS, offer).forEach(row::put);
       offered.add(row);
     }
+    if (said.site().south()) {
+      turnSouth(all);
+    }
     usual.tables().forEach((name, rows) -> complete(all, name, rows));
     add(all, StockTable.FORMAT, Where.file(lists.get(0).file()), stock);
     add(all, OffersTable.FORMAT, Where.file(lastOffers()), offered);
     answers.forEach(answer -> apply(answer, all));
     return all;
+  }
+
+  /** Steps that were laid out for the north, and are as they were, fall half a year later. */
+  private void turnSouth(Tables all) {
+    Map<List<String>, String> turned = usual.turnedSouth();
+    List<Where> places = new ArrayList<>();
+    all.change(
+        RoutesTable.FORMAT,
+        row -> {
+          List<String> step =
+              Stream.of("route", "step", "when").map(each -> row.cell(each).shown()).toList();
+          Optional<String> when = Optional.ofNullable(turned.get(step));
+          when.ifPresent(found -> places.add(row.where()));
+          return when.map(found -> row.with("when", Cell.ofText(found), row.where())).orElse(row);
+        });
+    if (!places.isEmpty()) {
+      findings.add(ListAdvice.routesTurned(places.get(0), places.size()));
+    }
   }
 
   /** An answer that finds nothing to answer is told. */

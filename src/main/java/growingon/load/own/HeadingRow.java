@@ -21,6 +21,9 @@ record HeadingRow(int firstIndex, int lastIndex, SortedMap<Integer, String> text
       Set.of("species", "variety", "genus", "common name", "cultivar");
   private static final int LONGEST_ROW = 400;
 
+  /** In a wider row three headings that are understood are enough. */
+  private static final int WIDE = 8;
+
   /** The heading row among the first rows of a sheet. */
   static Optional<HeadingRow> find(Sheet sheet, OwnWords own) {
     HeadingRow best = null;
@@ -56,7 +59,7 @@ record HeadingRow(int firstIndex, int lastIndex, SortedMap<Integer, String> text
       return Optional.empty();
     }
     int score = (int) texts.values().stream().filter(text -> isKnown(text, own)).count();
-    boolean most = score * 2 >= Math.min(texts.size(), 8) || score >= 4;
+    boolean most = score * 2 >= Math.min(texts.size(), WIDE) || score >= 3;
     return score >= 2 && most
         ? Optional.of(new HeadingRow(first, last, texts, score))
         : Optional.empty();

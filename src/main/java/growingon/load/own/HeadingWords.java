@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
@@ -23,6 +24,9 @@ final class HeadingWords {
   private static final Pattern REMARK = Pattern.compile("\\([^)]*\\)|\\[[^]]*]");
   private static final Pattern INITIAL = Pattern.compile("^\\p{L} (?=\\S{2})");
   private static final Pattern YEAR = Pattern.compile(" '?(?:20)?[0-9]{2}$");
+  private static final Pattern MONTH_OR_WEEK =
+      Pattern.compile(
+          " (?:(?:wk|week|kw) ?[0-9]{1,2}(?: '?(?:20)?[0-9]{2})?|(?:0?[1-9]|1[0-2]) (?:20)?[0-9]{2})$");
   private static final Set<String> COUNTED =
       Set.of(
           "qty",
@@ -239,11 +243,27 @@ final class HeadingWords {
     String key = Keys.of(heading);
     String withoutInitial = INITIAL.matcher(key).replaceFirst("");
     String withoutYear = YEAR.matcher(key).replaceFirst("");
-    return List.of(withoutInitial, withoutYear, YEAR.matcher(withoutInitial).replaceFirst(""))
-        .stream()
+    return Stream.of(
+            withoutInitial,
+            withoutYear,
+            YEAR.matcher(withoutInitial).replaceFirst(""),
+            withoutMonth(key))
         .filter(each -> !each.equals(key))
         .flatMap(each -> asWritten(each).stream())
         .findFirst();
+  }
+
+  /** Without a month, with its year or not, or a week behind it: Stock Nov 26, Qty 11/2026. */
+  private static String withoutMonth(String key) {
+    String numbered = MONTH_OR_WEEK.matcher(key).replaceFirst("");
+    if (!numbered.equals(key)) {
+      return numbered;
+    }
+    String bare = YEAR.matcher(key).replaceFirst("");
+    int last = bare.lastIndexOf(' ');
+    return last > 0 && MonthText.named(bare.substring(last + 1)).isPresent()
+        ? bare.substring(0, last)
+        : key;
   }
 
   /** Whether remarks in brackets that were passed over hold a heading of their own. */

@@ -346,6 +346,22 @@ public final class UsualNursery {
     return UsualRoutes.of(lot, trunkMm(lot), evergreen.get(lot.called()), stood);
   }
 
+  /** When the steps of a route are due in the south, by route, step and what it is in the north. */
+  public Map<List<String>, String> turnedSouth() {
+    List<Map<String, String>> north = UsualRoutes.rows(routes(), false);
+    List<Map<String, String>> there = UsualRoutes.rows(routes(), true);
+    Map<List<String>, String> turned = new HashMap<>();
+    for (int i = 0; i < north.size(); i++) {
+      String when = there.get(i).get("when");
+      if (!when.equals(north.get(i).get("when"))) {
+        turned.put(
+            List.of(north.get(i).get("route"), north.get(i).get("step"), north.get(i).get("when")),
+            when);
+      }
+    }
+    return turned;
+  }
+
   private Set<String> routes() {
     Set<String> routes = new LinkedHashSet<>(lots.stream().map(this::route).toList());
     offers.forEach(offer -> routes.add(routeOf(offer)));

@@ -195,6 +195,33 @@ public final class ListAdvice {
         "give an .xlsx or .csv file");
   }
 
+  /** A list of the grower's own where a nursery is needed. */
+  public static Problem listAlone(Where where, String path) {
+    return new Problem(
+        Severity.ERROR,
+        Reason.WRONG_VALUE,
+        "a list of your own is enough for plan and check alone",
+        where,
+        "",
+        "lay out a nursery around it: start mine --from \"%s\"".formatted(path));
+  }
+
+  /** What the grower has answered about a list stands beside it. */
+  public static Problem wordsBeside(Where where, String files) {
+    return notice(where, Reason.ASSUMED, "read by what stands beside it: " + files, "", "");
+  }
+
+  /** Routes that were laid out for the other half of the world. */
+  public static Problem routesTurned(Where where, int steps) {
+    return notice(
+        where,
+        Reason.ASSUMED,
+        "%d %s laid out for the north %s half a year later, since the hemisphere is south"
+            .formatted(steps, steps == 1 ? "step" : "steps", steps == 1 ? "is" : "are"),
+        "",
+        "");
+  }
+
   /** Own words say of a heading what no column of a list can be. */
   public static Problem noColumn(Where where, String heading, String ours) {
     return new Problem(
