@@ -19,6 +19,7 @@ record HeadingRow(int firstIndex, int lastIndex, SortedMap<Integer, String> text
   static final int ROWS_SEARCHED = 60;
   private static final Set<String> NAMES =
       Set.of("species", "variety", "genus", "common name", "cultivar");
+  private static final Remembered<Boolean> SIZES = new Remembered<>();
   private static final int LONGEST_ROW = 400;
 
   /** In a wider row three headings that are understood are enough. */
@@ -111,6 +112,10 @@ record HeadingRow(int firstIndex, int lastIndex, SortedMap<Integer, String> text
 
   /** Whether a heading is a size, so that its cells are numbers of plants of that size. */
   static boolean isSize(String heading) {
+    return SIZES.get(heading, HeadingRow::namesASize);
+  }
+
+  private static boolean namesASize(String heading) {
     if (heading.length() > 20 || heading.matches("\\d+([.,]\\d+)?")) {
       return false;
     }
