@@ -14,6 +14,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** How lists were read: in a few sentences, and in tables for whoever wants to check it. */
 public final class OwnReport {
@@ -216,7 +217,16 @@ public final class OwnReport {
     return numbers + dates == 0
         ? Optional.empty()
         : Optional.of(
-            "%s and %s are about.".formatted(many(numbers, "number"), many(dates, "date")));
+            "%s %s about."
+                .formatted(
+                    String.join(
+                        " and ",
+                        Stream.of(
+                                numbers > 0 ? many(numbers, "number") : "",
+                                dates > 0 ? many(dates, "date") : "")
+                            .filter(each -> !each.isEmpty())
+                            .toList()),
+                    numbers + dates == 1 ? "is" : "are"));
   }
 
   private List<OwnLot> lots() {
