@@ -24,7 +24,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -300,9 +299,8 @@ final class Sensitivity {
     }
   }
 
-  private static String percent(double share) {
-    String form = share < 0.1 ? "%.1f %%" : "%.0f %%";
-    return String.format(Locale.ENGLISH, form, 100 * share);
+  private String percent(double share) {
+    return settings.writing().decimals(100 * share, share < 0.1 ? 1 : 0) + " %";
   }
 
   BreakEvens breakEvens(BoughtLot bought) {

@@ -67,6 +67,7 @@ final class BuyingCommand implements Callable<Integer> {
   private Path what;
 
   @Mixin private ReportTarget target;
+  @Mixin private Problems problemsShown;
 
   @Option(
       names = "--only",
@@ -124,7 +125,7 @@ final class BuyingCommand implements Callable<Integer> {
     }
     PrintWriter out = spec.commandLine().getOut();
     if (outcome.report().isEmpty() && outcome.problems().stream().anyMatch(Problem::isError)) {
-      return Reading.refuse(outcome.problems(), spec.commandLine().getErr());
+      return problemsShown.refuse(outcome.problems(), spec.commandLine().getErr());
     }
     if (outcome.report().isEmpty()) {
       out.println("There is nothing to decide: no offer, and no lot that could be held.");

@@ -1,5 +1,6 @@
 package growingon.command;
 
+import growingon.load.Loader;
 import growingon.load.PlanSources;
 import growingon.nursery.Inputs;
 import growingon.problem.Loaded;
@@ -12,13 +13,12 @@ import growingon.project.Projector;
 import growingon.project.SpaceUse;
 import growingon.project.Work;
 import growingon.report.plan.RoomSlips;
+import growingon.report.text.Phrases;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -26,7 +26,6 @@ import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
-import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.ParentCommand;
 import picocli.CommandLine.Spec;
@@ -37,9 +36,6 @@ import picocli.CommandLine.Spec;
     mixinStandardHelpOptions = true,
     description = "Reads and checks only: every problem, and the month of each step of each lot.")
 final class CheckCommand implements Callable<Integer> {
-  private static final DateTimeFormatter MONTH =
-      DateTimeFormatter.ofPattern("MMM yyyy", Locale.ENGLISH);
-
   /** Work that is no step of a route. */
   private static final Set<String> NO_STEPS = Set.of(Work.WINTER_MOVE, Work.SELLING);
 
@@ -51,8 +47,7 @@ final class CheckCommand implements Callable<Integer> {
       description = "A plan.json, a nursery folder, one workbook, or your own stock list.")
   private Path what;
 
-  @Option(names = "--all", description = "Print every problem, not only each kind once.")
-  private boolean all;
+  @Mixin private Problems problemsShown;
 
   @Mixin private SpeciesFolder species;
 
@@ -61,16 +56,18 @@ final class CheckCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     ReportTarget.putBack(
         Optional.empty(), List.of(PlanSources.of(what)), spec.commandLine().getErr());
-    Loaded<Inputs> loaded = Reading.read(what, species, program.clock());
+    Loaded<Inputs> loaded = Loader.load(what, species.options(program.clock()).takingLists());
     List<Problem> problems = new ArrayList<>(loaded.problems());
     if (loaded.value().isEmpty()) {
-      return new Refusal(what, all, false, spec.commandLine().getErr()).tell(problems);
+      return problemsShown.refuse(what, false, problems, spec.commandLine().getErr());
     }
     Refusal.clear(what);
     loaded.value().get().own().ifPresent(own -> own.sentences().forEach(out::println));
     Projection projection = Projector.project(loaded.value().get().scenario());
     problems.addAll(projection.remarks());
-    problems.addAll(RoomSlips.of(SpaceUse.of(projection), projection.horizon()));
+    problems.addAll(
+        RoomSlips.of(
+            SpaceUse.of(projection), projection.horizon(), Phrases.of(projection.scenario())));
     out.println("Steps of each lot:");
     projection.lots().forEach(lot -> out.println("  " + steps(lot, projection)));
     Reading.print(problems, Severity.NOTICE, out);
@@ -93,6 +90,6 @@ final class CheckCommand implements Callable<Integer> {
   }
 
   private static String month(Happening step, Projection projection) {
-    return projection.horizon().month(step.month()).format(MONTH);
+    return Phrases.of(projection.scenario()).month(projection.horizon(), step.month());
   }
 }

@@ -49,6 +49,7 @@ final class CompareCommand implements Callable<Integer> {
   private Path second;
 
   @Mixin private ReportTarget target;
+  @Mixin private Problems problemsShown;
   @Mixin private Reader reader;
   @Mixin private SpeciesFolder species;
 
@@ -134,6 +135,6 @@ final class CompareCommand implements Callable<Integer> {
   private int refuse(Loaded<Inputs> one, Loaded<Inputs> other) {
     List<Problem> problems = new ArrayList<>(one.problems());
     problems.addAll(other.problems());
-    return Reading.refuse(problems, spec.commandLine().getErr());
+    return problemsShown.refuse(problems, spec.commandLine().getErr());
   }
 }

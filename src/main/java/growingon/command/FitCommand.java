@@ -58,6 +58,7 @@ final class FitCommand implements Callable<Integer> {
   private Path what;
 
   @Mixin private ReportTarget target;
+  @Mixin private Problems problemsShown;
   @Mixin private SpeciesFolder species;
 
   @Option(
@@ -96,7 +97,7 @@ final class FitCommand implements Callable<Integer> {
     }
     return outcome.report().isPresent()
         ? tell(outcome)
-        : Reading.refuse(outcome.problems(), spec.commandLine().getErr());
+        : problemsShown.refuse(outcome.problems(), spec.commandLine().getErr());
   }
 
   private void checkOptions() {

@@ -75,8 +75,7 @@ final class PlanCommand implements Callable<Integer> {
       description = "Your own stock list of this month, in place of the one that own words name.")
   private Path stock;
 
-  @Option(names = "--all", description = "Print every problem, not only each kind once.")
-  private boolean all;
+  @Mixin private Problems problemsShown;
 
   @Option(
       names = "--keep",
@@ -134,7 +133,7 @@ final class PlanCommand implements Callable<Integer> {
     }
     return outcome.report().isPresent()
         ? tell(outcome)
-        : new Refusal(what, all, true, spec.commandLine().getErr()).tell(outcome.problems());
+        : problemsShown.refuse(what, true, outcome.problems(), spec.commandLine().getErr());
   }
 
   private void checkOptions() {
@@ -176,7 +175,9 @@ final class PlanCommand implements Callable<Integer> {
     progress.phase("Reading " + what);
     ReportFolder.prepare();
     Loaded<Inputs> loaded =
-        Loader.load(what, species.options(program.clock()).withStock(Optional.ofNullable(stock)));
+        Loader.load(
+            what,
+            species.options(program.clock()).takingLists().withStock(Optional.ofNullable(stock)));
     if (loaded.value().isEmpty()) {
       return new Outcome(Optional.empty(), what, List.of(), Optional.empty(), loaded.problems());
     }

@@ -9,24 +9,34 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
 
 /** Why a plan cannot be made: in a dozen lines here, and in full in a file. */
 final class Refusal {
   private static final int MOST_LINES = 12;
 
-  private final Path what;
+  private final Optional<Path> what;
   private final boolean all;
   private final boolean writes;
   private final PrintWriter err;
 
+  /** One that is told and not kept, of a command that would have written something. */
+  static Refusal of(boolean all, PrintWriter err) {
+    return new Refusal(Optional.empty(), all, true, err);
+  }
+
   /**
-   * A refusal.
+   * One whose problems stand in a file beside the report.
    *
    * @param what was to be planned
    * @param all whether every problem is printed
    * @param writes whether a report would have been written
    */
-  Refusal(Path what, boolean all, boolean writes, PrintWriter err) {
+  static Refusal keeping(Path what, boolean all, boolean writes, PrintWriter err) {
+    return new Refusal(Optional.of(what), all, writes, err);
+  }
+
+  private Refusal(Optional<Path> what, boolean all, boolean writes, PrintWriter err) {
     this.what = what;
     this.all = all;
     this.writes = writes;
@@ -39,8 +49,7 @@ final class Refusal {
       return tellOne(problems);
     }
     List<ProblemGroup> groups = ProblemGroup.of(problems);
-    Path file = fileOf(what);
-    boolean written = write(file, groups, problems);
+    Optional<Path> file = what.map(Refusal::fileOf).filter(kept -> write(kept, groups, problems));
     if (all) {
       Reading.print(problems, Severity.NOTICE, err);
     } else {
@@ -53,7 +62,8 @@ final class Refusal {
             .formatted(
                 counted(errors, "problem"),
                 counted(kinds, "kind"),
-                written ? "; all in " + file : ""));
+                file.map(kept -> "; all in " + kept)
+                    .orElse(all || what.isPresent() ? "" : "; --all prints every one")));
     return ExitCode.BAD_INPUT;
   }
 

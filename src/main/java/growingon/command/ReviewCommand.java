@@ -54,6 +54,7 @@ final class ReviewCommand implements Callable<Integer> {
   private Path what;
 
   @Mixin private ReportTarget target;
+  @Mixin private Problems problemsShown;
   @Mixin private Reader reader;
 
   /** What became of a run: a report, its folder and what is to be known of it, or only problems. */
@@ -74,7 +75,7 @@ final class ReviewCommand implements Callable<Integer> {
     }
     return outcome.report().isPresent()
         ? tell(outcome)
-        : Reading.refuse(outcome.problems(), spec.commandLine().getErr());
+        : problemsShown.refuse(outcome.problems(), spec.commandLine().getErr());
   }
 
   private Outcome run(Clock clock, Progress progress) throws IOException {

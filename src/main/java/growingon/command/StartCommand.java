@@ -17,7 +17,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.concurrent.Callable;
+import java.util.stream.Stream;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -36,6 +38,7 @@ import picocli.CommandLine.Spec;
 final class StartCommand implements Callable<Integer> {
   @ParentCommand private GrowingOn program;
   @Spec private CommandSpec spec;
+  @Mixin private Problems problemsShown;
 
   @Parameters(paramLabel = "FOLDER", description = "A folder that is new or empty.")
   private Path folder;
@@ -59,25 +62,35 @@ final class StartCommand implements Callable<Integer> {
       })
   private List<Path> lists = List.of();
 
+  @Option(
+      names = "--offers",
+      paramLabel = "LIST",
+      description = {
+        "What a supplier offers, .xlsx or .csv, as they sent it: plant, size, price, least number and",
+        "month of each row become an offer, none taken. May be given several times, beside --from or",
+        "alone."
+      })
+  private List<Path> offers = List.of();
+
   @Override
   public Integer call() throws IOException {
-    return lists.isEmpty() ? examples() : around();
+    return lists.isEmpty() && offers.isEmpty() ? examples() : around();
   }
 
   /** A nursery around lists of the grower's own. */
   private Integer around() throws IOException {
     PrintWriter out = spec.commandLine().getOut();
     String name = folder.toAbsolutePath().normalize().getFileName().toString();
-    for (Path list : lists) {
+    for (Path list : Stream.concat(lists.stream(), offers.stream()).toList()) {
       if (!Files.isRegularFile(list)) {
         return Reading.refuse(
             List.of(ListAdvice.notThere(list.toString())), spec.commandLine().getErr());
       }
     }
     Loaded<LaidOut> laid =
-        LaidOut.of(lists, folder, name, new LoadOptions(LocalDate.now(program.clock())));
+        LaidOut.of(lists, offers, folder, name, new LoadOptions(LocalDate.now(program.clock())));
     if (laid.value().isEmpty()) {
-      return Reading.refuse(laid.problems(), spec.commandLine().getErr());
+      return problemsShown.refuse(laid.problems(), spec.commandLine().getErr());
     }
     NurseryFolder.write(
         StartedNursery.workbook(laid.value().get()),

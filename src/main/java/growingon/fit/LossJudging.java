@@ -12,11 +12,13 @@ import java.util.function.Function;
 /** How many plants of each species are lost, and whether the records say so. */
 final class LossJudging {
   private final Past past;
+  private final Words words;
   private final Evidence evidence;
 
   LossJudging(Evidence evidence) {
     this.evidence = evidence;
     this.past = evidence.past();
+    this.words = Words.of(past);
   }
 
   /** First-year and later losses of every species. */
@@ -145,27 +147,27 @@ final class LossJudging {
             .count();
   }
 
-  private static String ofLoss(Value value, List<Losses.Unit> units) {
+  private String ofLoss(Value value, List<Losses.Unit> units) {
     double deaths = units.stream().mapToDouble(Losses.Unit::deaths).sum();
     double exposure = units.stream().mapToDouble(Losses.Unit::exposure).sum();
     String from =
         "%s dead in %s plant-years, %s"
             .formatted(
-                Words.one(deaths),
-                "%,d".formatted(Math.round(exposure)),
+                words.one(deaths),
+                words.whole(exposure),
                 value.what() == What.LATER_LOSS
                     ? Words.count(value.counts(), "season", "seasons")
                     : Words.count(value.counts(), "lot", "lots"));
     String range =
         "%s %% a year (%s to %s)"
-            .formatted(Words.one(value.value()), Words.one(value.p10()), Words.one(value.p90()));
+            .formatted(words.one(value.value()), words.one(value.p10()), words.one(value.p90()));
     return switch (value.verdict()) {
       case CHANGED ->
           "Changed: %s, not %s. From %s; rests %s on your records."
-              .formatted(range, Words.one(value.old()), from, Words.percent(value.weight()));
+              .formatted(range, words.one(value.old()), from, Words.percent(value.weight()));
       case AGREES ->
           "Agrees: %s, and %s was assumed. From %s; rests %s on your records."
-              .formatted(range, Words.one(value.old()), from, Words.percent(value.weight()));
+              .formatted(range, words.one(value.old()), from, Words.percent(value.weight()));
       case TOO_THIN ->
           "Too few counts to tell: %s; it rests %s on your records, and half is needed. Best: count every lot each October."
               .formatted(from, Words.percent(value.weight()));

@@ -170,7 +170,8 @@ final class LossSpans {
                 plants,
                 past.horizon().month(from),
                 past.horizon().month(to),
-                Math.round(loss * plants)))
+                Math.round(loss * plants),
+                past.scenario().nursery().settings().writing()))
         : Optional.empty();
   }
 

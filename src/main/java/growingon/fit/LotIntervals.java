@@ -2,6 +2,7 @@ package growingon.fit;
 
 import growingon.nursery.Lot;
 import growingon.nursery.Trunks;
+import growingon.nursery.Writing;
 import growingon.problem.Where;
 import growingon.project.Grown;
 import growingon.project.LotHistory;
@@ -158,11 +159,15 @@ final class LotIntervals {
     return refusal(interval, to.plants()).map(interval::refusedFor).orElse(interval);
   }
 
+  private Writing writing() {
+    return past.scenario().nursery().settings().writing();
+  }
+
   private String tells(Point from, Point to) {
     List<String> told = new ArrayList<>();
     within(from.month(), to.month())
         .filter(span -> span.gone() < -0.5)
-        .forEach(span -> told.add(Why.plantsAppeared(Math.round(-span.gone()))));
+        .forEach(span -> told.add(Why.plantsAppeared(Math.round(-span.gone()), writing())));
     return String.join("; ", told);
   }
 
@@ -182,7 +187,7 @@ final class LotIntervals {
             .mapToDouble(Map.Entry::getValue)
             .sum();
     if (joined > 0) {
-      return Optional.of(Why.joined(Math.round(joined)));
+      return Optional.of(Why.joined(Math.round(joined), writing()));
     }
     if (left < FEWEST_PLANTS) {
       return Optional.of(Why.fewPlants(Math.round(left)));

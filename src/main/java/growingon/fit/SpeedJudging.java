@@ -17,11 +17,13 @@ import java.util.stream.Collectors;
 /** How fast each species grows in each condition, and whether the records say so. */
 final class SpeedJudging {
   private final Past past;
+  private final Words words;
   private final Evidence evidence;
 
   SpeedJudging(Evidence evidence) {
     this.evidence = evidence;
     this.past = evidence.past();
+    this.words = Words.of(past);
   }
 
   /** All values of one kind of answer. */
@@ -156,26 +158,26 @@ final class SpeedJudging {
         : "";
   }
 
-  private static String changed(Value value, String counts) {
+  private String changed(Value value, String counts) {
     return ("Changed: %s (%s to %s) of your figure: %s mm a year at %s mm, not %s. From %s; rests %s"
             + " on your records.")
         .formatted(
-            Words.factor(value.value()),
-            Words.factor(value.p10()),
-            Words.factor(value.p90()),
-            Words.one(value.mmNew()),
+            words.factor(value.value()),
+            words.factor(value.p10()),
+            words.factor(value.p90()),
+            words.one(value.mmNew()),
             Math.round(value.trunkMm()),
-            Words.one(value.mmOld()),
+            words.one(value.mmOld()),
             counts,
             Words.percent(value.weight()));
   }
 
-  private static String agrees(Value value, String counts) {
+  private String agrees(Value value, String counts) {
     return "Agrees: %s of your figure, 80 %% range %s to %s. From %s; rests %s on your records."
         .formatted(
-            Words.factor(value.value()),
-            Words.factor(value.p10()),
-            Words.factor(value.p90()),
+            words.factor(value.value()),
+            words.factor(value.p10()),
+            words.factor(value.p90()),
             counts,
             Words.percent(value.weight()));
   }

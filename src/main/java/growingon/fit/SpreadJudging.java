@@ -24,11 +24,13 @@ final class SpreadJudging {
   private static final double DEATHS_FOR_LOSSES = 3;
 
   private final Past past;
+  private final Words words;
   private final Evidence evidence;
 
   SpreadJudging(Evidence evidence) {
     this.evidence = evidence;
     this.past = evidence.past();
+    this.words = Words.of(past);
   }
 
   /** Spreads between plants, from those that were tagged. */
@@ -73,7 +75,7 @@ final class SpreadJudging {
         from);
   }
 
-  private static Value spread(
+  private Value spread(
       String species,
       What what,
       Spreads.Learnt learnt,
@@ -113,14 +115,14 @@ final class SpreadJudging {
         why);
   }
 
-  private static String ofSpread(Spreads.Learnt learnt, Verdict verdict, String thin, String from) {
+  private String ofSpread(Spreads.Learnt learnt, Verdict verdict, String thin, String from) {
     String range =
         "%s %% (%s to %s)"
             .formatted(
-                Words.one(100 * learnt.spread()),
-                Words.one(100 * learnt.p10()),
-                Words.one(100 * learnt.p90()));
-    String old = Words.one(100 * learnt.old());
+                words.one(100 * learnt.spread()),
+                words.one(100 * learnt.p10()),
+                words.one(100 * learnt.p90()));
+    String old = words.one(100 * learnt.old());
     return switch (verdict) {
       case CHANGED -> "Changed: %s, not %s %%. From %s.".formatted(range, old, from);
       case AGREES -> "Agrees: %s, and %s %% was assumed. From %s.".formatted(range, old, from);

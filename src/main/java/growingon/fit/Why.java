@@ -1,19 +1,11 @@
 package growingon.fit;
 
+import growingon.nursery.Writing;
 import java.time.YearMonth;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 
 /** Why a record is not used, in the words that a grower reads. */
 final class Why {
-  private static final DateTimeFormatter MONTH =
-      DateTimeFormatter.ofPattern("MMM yyyy", Locale.ENGLISH);
-
   private Why() {}
-
-  static String month(YearMonth month) {
-    return month.format(MONTH);
-  }
 
   static String countedTheSameMonth() {
     return "other plants or trunks than the row before it, but counted in the same month: which"
@@ -61,9 +53,9 @@ final class Why {
     return "hardly any growing season between the two: deaths are used, the trunk is not";
   }
 
-  static String joined(long plants) {
-    return "%,d plants of other trunks joined it, so its mean says nothing of growth"
-        .formatted(plants);
+  static String joined(long plants, Writing writing) {
+    return "%s plants of other trunks joined it, so its mean says nothing of growth"
+        .formatted(writing.whole(plants));
   }
 
   static String slip(String row) {
@@ -78,8 +70,8 @@ final class Why {
     return "no growth is assumed in the condition " + condition;
   }
 
-  static String plantsAppeared(long more) {
-    return "%,d more plants than the lines leave: used for growth".formatted(more);
+  static String plantsAppeared(long more, Writing writing) {
+    return writing.whole(more) + " more plants than the lines leave: used for growth";
   }
 
   static String soldUnready() {
@@ -92,10 +84,22 @@ final class Why {
 
   /** Plants that are gone without a line. */
   static String unexplained(
-      String lot, long gone, long there, YearMonth from, YearMonth to, long expected) {
-    return ("%s: %,d of %,d plants gone between %s and %s, %,d to be expected, and no line says"
+      String lot,
+      long gone,
+      long there,
+      YearMonth from,
+      YearMonth to,
+      long expected,
+      Writing writing) {
+    return ("%s: %s of %s plants gone between %s and %s, %s to be expected, and no line says"
             + " how; were they sold? Its thick ones would be missing from the mean. Write the sales"
             + " (or deaths) down, even as one line.")
-        .formatted(lot, gone, there, month(from), month(to), expected);
+        .formatted(
+            lot,
+            writing.whole(gone),
+            writing.whole(there),
+            writing.month(from),
+            writing.month(to),
+            writing.whole(expected));
   }
 }

@@ -1,15 +1,23 @@
 package growingon.fit;
 
+import growingon.nursery.Writing;
 import java.math.BigDecimal;
 import java.math.MathContext;
 import java.math.RoundingMode;
 
-/** Figures and verdicts as a grower reads them. */
-final class Words {
+/**
+ * Figures and verdicts as a grower reads them.
+ *
+ * @param writing how numbers are written
+ */
+record Words(Writing writing) {
   private static final int DIGITS = 3;
   private static final int MANY = 30;
 
-  private Words() {}
+  /** As the settings of the nursery of a past have it. */
+  static Words of(Past past) {
+    return new Words(past.scenario().nursery().settings().writing());
+  }
 
   /** Three digits that count. */
   static double rounded(double value) {
@@ -18,6 +26,7 @@ final class Words {
         : value;
   }
 
+  /** Three digits that count, for files. */
   static String number(double value) {
     return new BigDecimal(value)
         .round(new MathContext(DIGITS, RoundingMode.HALF_UP))
@@ -25,15 +34,21 @@ final class Words {
         .toPlainString();
   }
 
-  static String factor(double value) {
-    return "%.2f".formatted(value);
+  String factor(double value) {
+    return writing.decimals(value, 2);
   }
 
-  static String one(double value) {
-    return new BigDecimal(value)
-        .setScale(1, RoundingMode.HALF_UP)
-        .stripTrailingZeros()
-        .toPlainString();
+  String one(double value) {
+    return writing.marked(
+        new BigDecimal(value)
+            .setScale(1, RoundingMode.HALF_UP)
+            .stripTrailingZeros()
+            .toPlainString());
+  }
+
+  /** 12,345. */
+  String whole(double value) {
+    return writing.whole(value);
   }
 
   static String count(int number, String one, String many) {

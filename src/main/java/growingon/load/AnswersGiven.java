@@ -2,6 +2,7 @@ package growingon.load;
 
 import growingon.load.cell.Row;
 import growingon.load.cell.Texts;
+import growingon.load.own.ListKind;
 import growingon.load.own.OwnWords;
 import growingon.load.source.Answer;
 import growingon.load.source.Table;
@@ -67,11 +68,11 @@ final class AnswersGiven {
     return new OwnWords(words);
   }
 
-  /** The lists that own words name, as written there. */
-  static List<String> lists(Tables tables) {
+  /** The lists of a kind that own words name, as written there. */
+  static List<String> lists(Tables tables, ListKind kind) {
     List<String> lists = new ArrayList<>();
     for (Row row : tables.find(OWN_WORDS).map(Table::rows).orElse(List.of())) {
-      if (Texts.key(row.cell(KIND).shown()).equals("list")) {
+      if (Texts.key(row.cell(KIND).shown()).equals(kind.word())) {
         lists.add(row.cell(row.has(OURS) ? OURS : YOURS).shown());
       }
     }

@@ -4,7 +4,6 @@ import growingon.load.cell.Findings;
 import growingon.load.own.Fill;
 import growingon.load.own.OwnReport;
 import growingon.load.own.OwnWords;
-import growingon.load.own.Site;
 import growingon.problem.Loaded;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -45,16 +44,21 @@ public record LaidOut(
   /**
    * Reads lists and lays out all that is not in them.
    *
-   * @param lists files
+   * @param lists files of the grower's own
+   * @param offers files of suppliers
    * @param folder that they are named from
    * @param name of the nursery
    */
   public static Loaded<LaidOut> of(
-      List<Path> lists, Path folder, String name, LoadOptions options) {
+      List<Path> lists, List<Path> offers, Path folder, String name, LoadOptions options) {
     Findings findings = new Findings();
+    OwnLists files = new OwnLists(lists, offers);
     return OwnNursery.read(
-            lists, OwnWords.NONE, List.of(), Site.USUAL, name, options.thisMonth(), findings)
-        .map(own -> Loaded.of(of(own, paths(lists, folder)), findings.problems()))
+            files, OwnWords.NONE, List.of(), SiteSaid.NOTHING, name, options.thisMonth(), findings)
+        .map(
+            own ->
+                Loaded.of(
+                    of(own, paths(lists, folder), paths(offers, folder)), findings.problems()))
         .orElseGet(() -> Loaded.failed(findings.problems()));
   }
 
@@ -69,8 +73,8 @@ public record LaidOut(
     return paths;
   }
 
-  private static LaidOut of(OwnNursery own, List<String> paths) {
-    List<List<String>> words = own.report().wordRows(paths);
+  private static LaidOut of(OwnNursery own, List<String> paths, List<String> offers) {
+    List<List<String>> words = own.report().wordRows(paths, offers);
     List<List<String>> fills = own.fills().stream().map(LaidOut::row).toList();
     int asked = (int) own.fills().stream().filter(each -> !each.block().equals("more")).count();
     Map<Integer, List<String>> choices = new HashMap<>();

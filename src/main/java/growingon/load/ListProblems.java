@@ -45,6 +45,7 @@ final class ListProblems {
 
   /** A plan of a list of which a tenth cannot be read would be another nursery's. */
   private static void checkRows(ListRead read, Where where, Findings findings) {
+    boolean offers = read.kind().isOffers();
     boolean counted =
         read.headings().stream()
             .anyMatch(
@@ -52,9 +53,13 @@ final class ListProblems {
                     List.of("quantity", "size heading", "packs", "plant a row")
                         .contains(head.ours()));
     int all = read.lots().size() + read.asked().size();
-    if (!counted) {
+    if (offers && read.headings().stream().noneMatch(head -> head.ours().equals("unit cost"))) {
+      findings.add(ListAdvice.noPrice(where));
+    } else if (!offers && !counted) {
       findings.add(ListAdvice.noNumber(where, read.maybeNumbers()));
-    } else if (read.lots().isEmpty()) {
+    } else if (offers && read.asked().size() == all && read.asksOfColumns() && all > 0) {
+      findings.add(ListAdvice.someAsked(where, read.asked().size(), read.leftOut()));
+    } else if (all == 0) {
       findings.add(ListAdvice.noLots(where));
     } else if (tooMany(read.asked().size(), all)) {
       findings.add(ListAdvice.manyAsked(where, read.asked().size(), all, read.leftOut()));

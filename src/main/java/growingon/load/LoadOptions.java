@@ -16,13 +16,15 @@ import java.util.Optional;
  * @param speciesFrom folder that the species are read from in place of the nursery's own
  * @param withPast whether what was written down of earlier years is read too
  * @param fromOldest whether a plan that states no first month begins with the oldest stock list
+ * @param takesLists whether a list of the grower's own is enough, without a nursery around it
  */
 public record LoadOptions(
     LocalDate today,
     Optional<Path> stock,
     Optional<Path> speciesFrom,
     boolean withPast,
-    boolean fromOldest) {
+    boolean fromOldest,
+    boolean takesLists) {
   public LoadOptions {
     Objects.requireNonNull(today);
     Objects.requireNonNull(stock);
@@ -31,27 +33,32 @@ public record LoadOptions(
 
   /** Nothing but the files and the day. */
   public LoadOptions(LocalDate today) {
-    this(today, Optional.empty(), Optional.empty(), false, false);
+    this(today, Optional.empty(), Optional.empty(), false, false, false);
   }
 
   /** The same with a list in place of those that own words name. */
   public LoadOptions withStock(Optional<Path> list) {
-    return new LoadOptions(today, list, speciesFrom, withPast, fromOldest);
+    return new LoadOptions(today, list, speciesFrom, withPast, fromOldest, takesLists);
   }
 
   /** The same with species of another folder. */
   public LoadOptions withSpeciesFrom(Optional<Path> folder) {
-    return new LoadOptions(today, stock, folder, withPast, fromOldest);
+    return new LoadOptions(today, stock, folder, withPast, fromOldest, takesLists);
   }
 
   /** The same with what was written down of earlier years. */
   public LoadOptions withPastRecords() {
-    return new LoadOptions(today, stock, speciesFrom, true, fromOldest);
+    return new LoadOptions(today, stock, speciesFrom, true, fromOldest, takesLists);
   }
 
   /** The same for who looks back, so that a plan without a first month begins in the past. */
   public LoadOptions lookingBack() {
-    return new LoadOptions(today, stock, speciesFrom, true, true);
+    return new LoadOptions(today, stock, speciesFrom, true, true, takesLists);
+  }
+
+  /** The same for whoever plans or checks a list of the grower's own as it is. */
+  public LoadOptions takingLists() {
+    return new LoadOptions(today, stock, speciesFrom, withPast, fromOldest, true);
   }
 
   YearMonth thisMonth() {

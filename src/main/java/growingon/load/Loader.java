@@ -10,6 +10,7 @@ import growingon.nursery.PastRecords;
 import growingon.problem.Loaded;
 import growingon.problem.Where;
 import growingon.problem.advice.FileAdvice;
+import growingon.problem.advice.ListAdvice;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.YearMonth;
@@ -148,6 +149,11 @@ public final class Loader {
 
   /** A grower's own list, with usual values for all that is not in it. */
   private static Reading list(Path file, LoadOptions options, Findings findings) {
+    if (!options.takesLists()) {
+      findings.add(
+          ListAdvice.listAlone(Where.file(file.getFileName().toString()), file.toString()));
+      return nothing(findings);
+    }
     PlanReader plan = PlanReader.none(findings);
     plan.readHorizon(options::thisMonth);
     return OwnFiles.ofList(file, plan.firstMonth(), findings)

@@ -1,9 +1,9 @@
 package growingon.load;
 
 import growingon.load.cell.Findings;
+import growingon.load.own.ListKind;
 import growingon.load.own.ListReader;
-import growingon.load.own.OwnWords;
-import growingon.load.own.Site;
+import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
 import growingon.load.table.OffersTable;
 import growingon.load.table.RoutesTable;
@@ -42,24 +42,31 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
                 && (tables.find(SpeciesTable.FORMAT).isPresent()
                     || tables.find(RoutesTable.FORMAT).isPresent()));
     boolean anyTable =
-        tables.find(SpeciesTable.FORMAT).isPresent()
-            || tables.find(RoutesTable.FORMAT).isPresent()
-            || tables.find(QuickSheet.FORMAT).isPresent();
+        isReadable(tables, SpeciesTable.FORMAT)
+            || isReadable(tables, RoutesTable.FORMAT)
+            || isReadable(tables, QuickSheet.FORMAT);
     return !ours
         && !anyTable
         && OwnFile.read(workbook, new Findings()).filter(ListReader::isList).isPresent();
   }
 
   private static boolean isReadable(Tables tables, TableFormat format) {
-    return tables.find(format).isPresent();
+    return tables.find(format).filter(Table::isReadable).isPresent();
   }
 
   /** A list alone. */
   static Optional<OwnFiles> ofList(Path file, YearMonth firstMonth, Findings findings) {
     String name = NurseryFiles.baseOf(file.getFileName().toString());
     Where where = Where.file(file.getFileName().toString());
+    NurseryFiles beside = beside(file, where, name, findings);
     return OwnNursery.read(
-            List.of(file), OwnWords.NONE, List.of(), Site.USUAL, name, firstMonth, findings)
+            new OwnLists(List.of(file), List.of()),
+            AnswersGiven.words(beside.tables()),
+            AnswersGiven.of(beside.tables()),
+            SiteSaid.of(beside),
+            name,
+            firstMonth,
+            findings)
         .map(
             own ->
                 new OwnFiles(
@@ -72,6 +79,23 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
                     Optional.of(own)));
   }
 
+  /** What the grower has answered in files of that name beside a list. */
+  private static NurseryFiles beside(Path list, Where where, String name, Findings findings) {
+    Tables tables = new Tables(findings);
+    List<String> found = new ArrayList<>();
+    for (TableFormat format : List.of(AnswersGiven.OWN_WORDS, AnswersGiven.TO_FILL)) {
+      Path file = list.toAbsolutePath().resolveSibling(format.name() + ".csv");
+      if (Files.isRegularFile(file)) {
+        tables.addCsv(file);
+        found.add(file.getFileName().toString());
+      }
+    }
+    if (!found.isEmpty()) {
+      findings.add(ListAdvice.wordsBeside(where, String.join(", ", found)));
+    }
+    return new NurseryFiles(where, name, tables, Optional.empty(), Optional.empty());
+  }
+
   /** A nursery's files with the lists that its own words name. */
   static Optional<OwnFiles> completed(
       NurseryFiles files,
@@ -82,11 +106,30 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
     List<String> named =
         stock
             .map(file -> List.of(file.toAbsolutePath().toString()))
-            .orElseGet(() -> AnswersGiven.lists(files.tables()));
-    if (named.isEmpty()) {
+            .orElseGet(() -> AnswersGiven.lists(files.tables(), ListKind.STOCK));
+    List<String> offers = AnswersGiven.lists(files.tables(), ListKind.OFFERS);
+    if (named.isEmpty() && offers.isEmpty()) {
       return Optional.of(new OwnFiles(files, Optional.empty()));
     }
     Path folder = Files.isDirectory(nursery) ? nursery : nursery.toAbsolutePath().getParent();
+    List<Path> lists = found(folder, named, files, findings);
+    List<Path> offered = found(folder, offers, files, findings);
+    return lists.size() + offered.size() < named.size() + offers.size()
+        ? Optional.empty()
+        : OwnNursery.read(
+                new OwnLists(lists, offered),
+                AnswersGiven.words(files.tables()),
+                AnswersGiven.of(files.tables()),
+                SiteSaid.of(files),
+                files.name(),
+                firstMonth,
+                findings)
+            .map(own -> new OwnFiles(files.with(own.completed(files.tables())), Optional.of(own)));
+  }
+
+  /** Those that are there; of others it is told. */
+  private static List<Path> found(
+      Path folder, List<String> named, NurseryFiles files, Findings findings) {
     List<Path> lists = new ArrayList<>();
     for (String path : named) {
       Optional<Path> found = found(folder, path);
@@ -95,17 +138,7 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
       }
       found.ifPresent(lists::add);
     }
-    return lists.size() < named.size()
-        ? Optional.empty()
-        : OwnNursery.read(
-                lists,
-                AnswersGiven.words(files.tables()),
-                AnswersGiven.of(files.tables()),
-                SiteSaid.of(files),
-                files.name(),
-                firstMonth,
-                findings)
-            .map(own -> new OwnFiles(files.with(own.completed(files.tables())), Optional.of(own)));
+    return lists;
   }
 
   /** The file, or the newest that a name with a star matches. */
@@ -140,7 +173,7 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
   List<Path> older(Path nursery) {
     Path folder = Files.isDirectory(nursery) ? nursery : nursery.toAbsolutePath().getParent();
     List<Path> older = new ArrayList<>();
-    for (String path : AnswersGiven.lists(nursery().tables())) {
+    for (String path : AnswersGiven.lists(nursery().tables(), ListKind.STOCK)) {
       if (path.contains("*")) {
         matching(folder, path).stream()
             .sorted(Comparator.comparing(OwnFiles::saved).thenComparing(Path::toString).reversed())
@@ -166,6 +199,7 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
     return Stream.of("*.xlsx", "*.csv")
         .flatMap(ending -> matching(folder, beside + ending).stream())
         .filter(file -> !file.getFileName().toString().equals("nursery.xlsx"))
+        .filter(Files::isRegularFile)
         .max(Comparator.comparing(OwnFiles::saved))
         .map(file -> beside + file.getFileName());
   }

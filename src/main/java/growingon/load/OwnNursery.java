@@ -5,13 +5,13 @@ import growingon.load.cell.Findings;
 import growingon.load.cell.NumberStyle;
 import growingon.load.cell.Texts;
 import growingon.load.own.Fill;
+import growingon.load.own.ListKind;
 import growingon.load.own.ListRead;
 import growingon.load.own.ListReader;
 import growingon.load.own.OwnLot;
 import growingon.load.own.OwnReport;
 import growingon.load.own.OwnWords;
 import growingon.load.own.Sheet;
-import growingon.load.own.Site;
 import growingon.load.own.ToFill;
 import growingon.load.own.UsualNursery;
 import growingon.load.source.Answer;
@@ -19,6 +19,8 @@ import growingon.load.source.Grid;
 import growingon.load.source.Grid.GridRow;
 import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
+import growingon.load.table.OffersTable;
+import growingon.load.table.RoutesTable;
 import growingon.load.table.StockTable;
 import growingon.problem.Where;
 import growingon.problem.advice.ListAdvice;
@@ -26,6 +28,7 @@ import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -33,6 +36,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * A nursery whose stock is a list of the grower's own: the list is read where it lies, what it does
@@ -48,75 +53,147 @@ final class OwnNursery {
   /** Tables that grow by a whole ladder, when the first plant of its kind comes. */
   private static final Set<String> BY_LADDER = Set.of("grades", "demand");
 
+  /** More cannot be looked through by whoever buys, nor by a search. */
+  private static final int MOST_OFFERS = 500;
+
   private final List<ListRead> lists = new ArrayList<>();
   private final List<OwnLot> lots = new ArrayList<>();
+  private final List<OwnLot> offers = new ArrayList<>();
   private final Findings findings;
   private final List<Answer> answers;
-  private final Site site;
+  private final SiteSaid said;
+  private final Map<String, String> currencies = new HashMap<>();
   private UsualNursery usual;
   private List<Fill> fills = List.of();
   private String currency = "EUR";
 
-  private OwnNursery(Findings findings, List<Answer> answers, Site site) {
+  private OwnNursery(Findings findings, List<Answer> answers, SiteSaid said) {
     this.findings = findings;
     this.answers = List.copyOf(answers);
-    this.site = site;
+    this.said = said;
   }
 
   /**
    * The nursery of lists.
    *
-   * @param files the lists, in order
+   * @param files the lists
    * @param words what the grower has said that words mean
-   * @param site of the nursery
+   * @param said what its settings say of its site and money
    * @param firstMonth of the plan
    */
   static Optional<OwnNursery> read(
-      List<Path> files,
+      OwnLists files,
       OwnWords words,
       List<Answer> answers,
-      Site site,
+      SiteSaid said,
       String name,
       YearMonth firstMonth,
       Findings findings) {
-    OwnNursery nursery = new OwnNursery(findings, answers, site);
+    OwnNursery nursery = new OwnNursery(findings, answers, said);
     for (OwnWords.Word word : words.unknown()) {
       findings.add(ListAdvice.noColumn(Where.file(name), word.yours(), word.ours()));
     }
-    for (Path file : files) {
+    for (Path file : files.stock()) {
       Optional<List<Sheet>> sheets = OwnFile.read(file, findings);
       if (sheets.isEmpty()) {
         return Optional.empty();
       }
-      nursery.add(file, sheets.get(), words);
+      nursery.add(ListReader.read(nameOf(file), sheets.get(), words, said.site()));
+    }
+    for (Path file : files.offers()) {
+      Optional<List<Sheet>> sheets = OwnFile.read(file, findings);
+      if (sheets.isEmpty()) {
+        return Optional.empty();
+      }
+      nursery.add(
+          ListReader.readOffers(nameOf(file), sheets.get(), words, said.site(), firstMonth));
     }
     nursery.settle(name, firstMonth);
     return findings.hasErrors() ? Optional.empty() : Optional.of(nursery);
   }
 
-  private void add(Path file, List<Sheet> sheets, OwnWords words) {
-    String name = file.getFileName().toString();
-    ListRead read = ListReader.read(name, sheets, words, site);
+  private static String nameOf(Path file) {
+    return file.getFileName().toString();
+  }
+
+  private void add(ListRead read) {
     ListProblems.tell(read, findings);
     lists.add(read);
-    read.lots().forEach(lot -> lots.add(Answer.in(answers, lot, site)));
+    boolean offered = read.kind().isOffers();
+    List<OwnLot> to = offered ? offers : lots;
+    read.lots().forEach(lot -> to.add(answered(lot, read)));
     read.asked().stream()
-        .map(lot -> Answer.in(answers, lot, site))
-        .filter(lot -> lot.quantity().isPresent())
-        .forEach(lots::add);
+        .map(lot -> answered(lot, read))
+        .filter(lot -> offered ? lot.unitCost().isPresent() : lot.quantity().isPresent())
+        .forEach(to::add);
+  }
+
+  private OwnLot answered(OwnLot lot, ListRead read) {
+    OwnLot answered = Answer.in(answers, read.kind(), lot, said.site());
+    if (!read.kind().isOffers()) {
+      return answered;
+    }
+    currencies.put(lot.lot(), one(read.currencies()));
+    return answered.from(NurseryFiles.baseOf(read.file()));
+  }
+
+  /** The currency, if there is one only. */
+  private static String one(Set<String> currencies) {
+    return currencies.size() == 1 ? currencies.iterator().next() : "";
   }
 
   private void settle(String name, YearMonth firstMonth) {
-    Set<String> currencies = new LinkedHashSet<>();
-    lists.forEach(list -> currencies.addAll(list.currencies()));
-    currency = currencies.size() == 1 ? currencies.iterator().next() : "EUR";
-    usual = new UsualNursery(lots, name, currency, firstMonth, site.south());
-    fills = ToFill.of(lists, usual, currency);
+    Set<String> ofStock = new LinkedHashSet<>();
+    Set<String> ofOffers = new LinkedHashSet<>();
+    lists.forEach(list -> (list.kind().isOffers() ? ofOffers : ofStock).addAll(list.currencies()));
+    String listed = one(ofStock.isEmpty() && lots.isEmpty() ? ofOffers : ofStock);
+    currency = said.currency().orElse(listed.isEmpty() ? "EUR" : listed);
+    usual = new UsualNursery(lots, bought(), name, currency, firstMonth, said.site().south());
+    fills = new ArrayList<>(ToFill.of(lists, usual, currency));
+    rates().forEach(code -> fills.add(0, ToFill.rate(code, currency)));
+  }
+
+  /** The offers that can be reckoned, as many as can be looked through. */
+  private List<OwnLot> bought() {
+    if (offers.size() > MOST_OFFERS) {
+      findings.add(ListAdvice.tooManyOffers(Where.file(lastOffers()), offers.size(), MOST_OFFERS));
+      return List.of();
+    }
+    rates()
+        .forEach(
+            code ->
+                findings.add(
+                    ListAdvice.offersWithoutRate(Where.file(lastOffers()), code, currency)));
+    return offers.stream().filter(offer -> isReckoned(its(offer))).toList();
+  }
+
+  private String lastOffers() {
+    return lists.get(lists.size() - 1).file();
+  }
+
+  /** The currency of an offer, empty if its list states none. */
+  private String its(OwnLot offer) {
+    return currencies.getOrDefault(offer.lot(), "");
+  }
+
+  private boolean isReckoned(String code) {
+    return code.isEmpty() || code.equals(currency) || said.exchanges(code);
+  }
+
+  /** Currencies of offers whose rate is not known. */
+  private Set<String> rates() {
+    Set<String> codes = new TreeSet<>();
+    offers.stream().map(this::its).filter(code -> !isReckoned(code)).forEach(codes::add);
+    return codes;
+  }
+
+  private List<ListRead> ofStock() {
+    return lists.stream().filter(list -> !list.kind().isOffers()).toList();
   }
 
   /** Month of the newest of the lists whose title or file's name says one. */
   Optional<YearMonth> month() {
-    return lists.stream()
+    return ofStock().stream()
         .flatMap(list -> EarlierLists.monthSaid(list.file()).or(list::counted).stream())
         .max(Comparator.naturalOrder());
   }
@@ -124,14 +201,14 @@ final class OwnNursery {
   /** Lots of which the lists have no exact number. */
   Set<String> uncounted() {
     Set<String> lots = new LinkedHashSet<>();
-    lists.forEach(list -> lots.addAll(OwnEarlierList.uncounted(list)));
+    ofStock().forEach(list -> lots.addAll(OwnEarlierList.uncounted(list)));
     return lots;
   }
 
   /** Lots whose trunks the lists do not state. */
   Set<String> unmeasured() {
     Set<String> lots = new LinkedHashSet<>();
-    lists.forEach(list -> lots.addAll(OwnEarlierList.unmeasured(list)));
+    ofStock().forEach(list -> lots.addAll(OwnEarlierList.unmeasured(list)));
     return lots;
   }
 
@@ -157,21 +234,54 @@ final class OwnNursery {
     List<Map<String, String>> stock = new ArrayList<>();
     for (OwnLot lot : usual.lots()) {
       Map<String, String> row = new LinkedHashMap<>(usual.stockRow(lot));
-      Answer.ofRow(answers, lot).forEach(row::put);
+      Answer.ofRow(answers, ListKind.STOCK, lot).forEach(row::put);
       stock.add(row);
+    }
+    List<Map<String, String>> offered = new ArrayList<>();
+    for (OwnLot offer : usual.offers()) {
+      String its = its(offer);
+      Map<String, String> row =
+          new LinkedHashMap<>(usual.offerRow(offer, its.equals(currency) ? "" : its));
+      Answer.ofRow(answers, ListKind.OFFERS, offer).forEach(row::put);
+      offered.add(row);
+    }
+    if (said.site().south()) {
+      turnSouth(all);
     }
     usual.tables().forEach((name, rows) -> complete(all, name, rows));
     add(all, StockTable.FORMAT, Where.file(lists.get(0).file()), stock);
+    add(all, OffersTable.FORMAT, Where.file(lastOffers()), offered);
     answers.forEach(answer -> apply(answer, all));
     return all;
+  }
+
+  /** Steps that were laid out for the north, and are as they were, fall half a year later. */
+  private void turnSouth(Tables all) {
+    Map<List<String>, String> turned = usual.turnedSouth();
+    List<Where> places = new ArrayList<>();
+    all.change(
+        RoutesTable.FORMAT,
+        row -> {
+          List<String> step =
+              Stream.of("route", "step", "when").map(each -> row.cell(each).shown()).toList();
+          Optional<String> when = Optional.ofNullable(turned.get(step));
+          when.ifPresent(found -> places.add(row.where()));
+          return when.map(found -> row.with("when", Cell.ofText(found), row.where())).orElse(row);
+        });
+    if (!places.isEmpty()) {
+      findings.add(ListAdvice.routesTurned(places.get(0), places.size()));
+    }
   }
 
   /** An answer that finds nothing to answer is told. */
   private void apply(Answer answer, Tables all) {
     boolean fits =
-        answer.isOfStock()
-            ? usual.lots().stream().anyMatch(answer::concerns)
-            : answer.table().equals("own words") || all.answer(answer);
+        answer.isOf(ListKind.STOCK)
+            ? Stream.concat(usual.lots().stream(), usual.offers().stream())
+                .anyMatch(answer::concerns)
+            : answer.isOf(ListKind.OFFERS)
+                ? usual.offers().stream().anyMatch(answer::concerns) || all.answer(answer)
+                : answer.table().equals("own words") || all.answer(answer);
     if (!fits) {
       findings.add(ListAdvice.answerOfNothing(answer.where(), answer.table(), answer.row()));
     }

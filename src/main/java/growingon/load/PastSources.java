@@ -41,7 +41,7 @@ record PastSources(
         nursery,
         files.older(nursery),
         AnswersGiven.words(tables.tables()),
-        SiteSaid.of(tables),
+        SiteSaid.of(tables).site(),
         files.own().isPresent(),
         files.own().flatMap(OwnNursery::month),
         files.own().map(OwnNursery::uncounted).orElse(Set.of()),

@@ -1,21 +1,30 @@
 package growingon.load;
 
+import growingon.load.cell.Currency;
 import growingon.load.cell.Texts;
 import growingon.load.own.Site;
 import growingon.load.settings.SettingsReader;
 import growingon.load.table.NurseryShape;
 import java.util.LinkedHashMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * What a nursery's settings say of its site, before they are read: its list must be read by them.
  * What is wrong with them is told when they are.
+ *
+ * @param settings each as it is written, by the key of its heading
  */
-final class SiteSaid {
-  private SiteSaid() {}
+record SiteSaid(Map<String, String> settings) {
+  /** Nothing is said of it. */
+  static final SiteSaid NOTHING = new SiteSaid(Map.of());
 
-  static Site of(NurseryFiles files) {
+  SiteSaid {
+    settings = Map.copyOf(settings);
+  }
+
+  static SiteSaid of(NurseryFiles files) {
     Map<String, String> said = new LinkedHashMap<>();
     files
         .settings()
@@ -40,9 +49,27 @@ final class SiteSaid {
     AnswersGiven.of(files.tables()).stream()
         .filter(answer -> answer.table().equals(SettingsReader.FORMAT.name()))
         .forEach(answer -> said.put(Texts.headingKey(answer.row()), answer.cell().shown()));
-    boolean south = Texts.key(said.getOrDefault(NurseryShape.HEMISPHERE, "")).startsWith("south");
-    OptionalDouble factor = number(said.getOrDefault(NurseryShape.GIRTH_FACTOR, ""));
+    return new SiteSaid(said);
+  }
+
+  /** The site as far as a list is read by it. */
+  Site site() {
+    boolean south =
+        Texts.key(settings.getOrDefault(NurseryShape.HEMISPHERE, "")).startsWith("south");
+    OptionalDouble factor = number(settings.getOrDefault(NurseryShape.GIRTH_FACTOR, ""));
     return new Site(factor.orElse(Site.USUAL.girthBaseFactor()), south);
+  }
+
+  /** The code of the nursery's currency, if one is said. */
+  Optional<String> currency() {
+    return Optional.ofNullable(settings.get(NurseryShape.CURRENCY)).flatMap(Currency::code);
+  }
+
+  /** Whether an exchange rate of a currency is said. */
+  boolean exchanges(String code) {
+    return !settings
+        .getOrDefault(Texts.headingKey(SettingsReader.RATE_PREFIX + code), "")
+        .isBlank();
   }
 
   private static OptionalDouble number(String text) {

@@ -2,6 +2,7 @@ package growingon.load;
 
 import growingon.load.cell.Findings;
 import growingon.load.cell.Nearest;
+import growingon.load.cell.Row;
 import growingon.load.cell.Texts;
 import growingon.load.settings.SettingsReader;
 import growingon.load.source.Answer;
@@ -37,6 +38,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 
 /** The tables found so far, by name. */
@@ -107,6 +109,11 @@ final class Tables {
       extend(SettingsReader.FORMAT, OwnNursery.grid(answer.where(), List.of(setting)), findings);
     }
     return true;
+  }
+
+  /** Every row of a table as something makes it. */
+  void change(TableFormat format, UnaryOperator<Row> change) {
+    tables.computeIfPresent(format.name(), (name, table) -> table.with(change));
   }
 
   Optional<Table> find(TableFormat format) {

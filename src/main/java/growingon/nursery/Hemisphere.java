@@ -25,6 +25,11 @@ public enum Hemisphere {
     return this == NORTH ? new MonthSpan(11, 3) : new MonthSpan(5, 9);
   }
 
+  /** Months in which plants without leaves are lifted and moved. */
+  public MonthSpan dormantSeason() {
+    return this == NORTH ? new MonthSpan(11, 3) : new MonthSpan(5, 9);
+  }
+
   /** The word used in files and reports. */
   @Override
   public String toString() {

@@ -45,6 +45,7 @@ import java.util.OptionalDouble;
  * @param assumptionsSure how sure growth and losses are where a species says nothing, as a share
  * @param market how sure prices and demand are on average
  * @param library what the library of species must know of the nursery
+ * @param writing how numbers, months and money are written
  */
 public record Settings(
     String name,
@@ -77,7 +78,8 @@ public record Settings(
     Optional<String> country,
     double assumptionsSure,
     MarketSure market,
-    LibrarySite library) {
+    LibrarySite library,
+    Writing writing) {
   /** Spread of minutes, where nothing is said. */
   public static final double USUAL_LABOUR_SPREAD = 0.1;
 
@@ -135,6 +137,7 @@ public record Settings(
         assumptionsSure);
     Objects.requireNonNull(market);
     Objects.requireNonNull(library);
+    Objects.requireNonNull(writing);
   }
 
   /** The same with prices and demand that are so sure. */
@@ -183,6 +186,7 @@ public record Settings(
     builder.assumptionsSure = assumptionsSure;
     builder.market = market;
     builder.library = library;
+    builder.writing = writing;
     return builder;
   }
 
@@ -219,6 +223,7 @@ public record Settings(
     private double assumptionsSure = Sure.USUAL;
     private MarketSure market = MarketSure.KNOWN;
     private LibrarySite library = LibrarySite.USUAL;
+    private Writing writing = Writing.USUAL;
 
     private Builder() {}
 
@@ -372,6 +377,11 @@ public record Settings(
       return this;
     }
 
+    public Builder writing(Writing value) {
+      this.writing = value;
+      return this;
+    }
+
     public Settings build() {
       return new Settings(
           name,
@@ -404,7 +414,8 @@ public record Settings(
           country,
           assumptionsSure,
           market,
-          library);
+          library,
+          writing);
     }
   }
 }

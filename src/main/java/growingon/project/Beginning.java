@@ -51,7 +51,11 @@ final class Beginning {
     if (done.isPresent() && run.isTold()) {
       done.get()
           .clashes()
-          .forEach(clash -> run.remark(plan, () -> Remarks.clash(plan.lot.name(), clash)));
+          .forEach(
+              clash ->
+                  run.remark(
+                      plan,
+                      () -> Remarks.clash(plan.lot.name(), clash, run.programme().writing())));
       if (plan.lot.lastStep().isEmpty()) {
         remarkOnPot(done.get().last(), run);
       }

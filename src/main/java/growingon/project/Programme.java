@@ -6,6 +6,7 @@ import growingon.nursery.Nursery;
 import growingon.nursery.Place;
 import growingon.nursery.PlaceKind;
 import growingon.nursery.Scenario;
+import growingon.nursery.Writing;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;
@@ -45,6 +46,11 @@ public final class Programme {
         asks[month] |= row.units()[month] > 0;
       }
     }
+  }
+
+  /** How what it remarks is written. */
+  Writing writing() {
+    return scenario.nursery().settings().writing();
   }
 
   private Programme(Programme like, Scenario scenario, List<LotPlan> lots) {

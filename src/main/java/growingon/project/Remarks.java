@@ -1,22 +1,19 @@
 package growingon.project;
 
 import growingon.nursery.StepsDone;
+import growingon.nursery.Writing;
 import growingon.problem.Problem;
 import growingon.problem.Reason;
 import growingon.problem.Severity;
 import growingon.problem.Where;
 import java.time.YearMonth;
-import java.time.format.DateTimeFormatter;
-import java.util.Locale;
 
 /** Sentences about what a projection had to decide. */
 final class Remarks {
-  private static final DateTimeFormatter MONTH =
-      DateTimeFormatter.ofPattern("MMM yyyy", Locale.ENGLISH);
-
   private Remarks() {}
 
-  static Problem lateStep(String lot, String step, YearMonth due, YearMonth done, int years) {
+  static Problem lateStep(
+      String lot, String step, YearMonth due, YearMonth done, int years, Writing writing) {
     String moved =
         years == 0
             ? "its later dated steps stay as they are"
@@ -25,7 +22,7 @@ final class Remarks {
         Severity.NOTICE,
         Reason.ASSUMED,
         "lot %s: step %s was due in %s and is done in %s; %s"
-            .formatted(lot, step, due.format(MONTH), done.format(MONTH), moved),
+            .formatted(lot, step, writing.month(due), writing.month(done), moved),
         Where.NOWHERE,
         "",
         "if it is done already, name it as last step in the stock list");
@@ -42,7 +39,7 @@ final class Remarks {
         "type the last step done into the stock list");
   }
 
-  static Problem clash(String lot, StepsDone.Clash clash) {
+  static Problem clash(String lot, StepsDone.Clash clash, Writing writing) {
     return new Problem(
         Severity.WARNING,
         Reason.CONTRADICTION,
@@ -51,9 +48,9 @@ final class Remarks {
                 lot,
                 clash.heading(),
                 clash.step(),
-                clash.month().format(MONTH),
+                writing.month(clash.month()),
                 clash.before(),
-                clash.earliest().format(MONTH)),
+                writing.month(clash.earliest())),
         Where.NOWHERE,
         "",
         "correct one of them in the stock list; the plan goes on from what is typed");

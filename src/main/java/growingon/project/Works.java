@@ -179,7 +179,8 @@ final class Works {
                 step.name(),
                 horizon.month(late.dueMonth()),
                 horizon.month(month),
-                late.yearsMoved()));
+                late.yearsMoved(),
+                run.programme().writing()));
   }
 
   /** Takes the plants out of their pots, if the step does; the pots come back. */

@@ -18,7 +18,7 @@ final class ListBook {
   private static final Map<String, String> WORD_NOTES =
       Map.of(
           "kind",
-          "What kind of word it is: list, sheet, heading, species, place, pot or lot",
+          "What kind of word it is: list, offers list, sheet, heading, offers heading, species, place, pot or lot",
           "yours",
           "The word as your list has it",
           OURS,

@@ -25,6 +25,8 @@ final class ListWords {
           "common name",
           "potted",
           "kept",
+          "least",
+          "multiple",
           "reserved",
           "sold",
           "lost",

@@ -147,7 +147,7 @@ final class FiguresJson {
     out.writeStringField("key", column.key() + keyEnding);
     out.writeStringField("heading", column.heading() + headingEnding);
     out.writeStringField("unit", column.unit());
-    out.writeStringField("kind", word(column.kind()));
+    out.writeStringField("kind", word(column.kind() == Kind.VALUE ? Kind.TEXT : column.kind()));
     out.writeBooleanField("total", column.total());
     out.writeEndObject();
   }

@@ -10,6 +10,7 @@ import growingon.report.model.Kind;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.text.Phrases;
 import growingon.write.chart.ChartPainter;
 import growingon.write.chart.PngPicture;
 import growingon.write.workbook.WorkbookWriter;
@@ -39,7 +40,8 @@ final class WarmUp {
             List.of(Column.summed("a", "a", "", Kind.COUNT)),
             List.of(List.of(1)));
     Sheet sheet = new Sheet("a", List.of(), List.of(table), List.of(chart.name()), false);
-    Report report = Report.of("", "", "", "").sheets(List.of(sheet)).charts(List.of(chart)).build();
+    Report report =
+        Report.of("", "", Phrases.PLAIN, "").sheets(List.of(sheet)).charts(List.of(chart)).build();
     try {
       WorkbookWriter.write(report, Book.PLAN, name -> PngPicture.encode(ChartPainter.paint(chart)));
     } catch (IOException impossible) {

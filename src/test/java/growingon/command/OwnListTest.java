@@ -362,6 +362,25 @@ class OwnListTest {
   }
 
   @Test
+  void list_withHundredsOfQuestions_isLaidOutWithTheRestClosed() throws Exception {
+    StringBuilder rows = new StringBuilder("Plant,Qty,Pot\n");
+    for (int i = 0; i < 300; i++) {
+      rows.append("Unknown shrub ").append((char) ('A' + i % 26)).append(i).append(",9,10L\n");
+    }
+    Path list = Files.writeString(folder.resolve("strange.csv"), rows);
+    Path mine = folder.resolve("mine");
+    assertThat(run("start", mine.toString(), "--from", list.toString()).err()).isEmpty();
+    try (XSSFWorkbook book = new XSSFWorkbook(mine.resolve("nursery.xlsx").toFile())) {
+      XSSFSheet fills = book.getSheet("to fill");
+      assertThat(fills.getLastRowNum()).isGreaterThan(300);
+      assertThat(fills.getRow(5).getZeroHeight()).isFalse();
+      assertThat(fills.getRow(200).getZeroHeight()).isTrue();
+      assertThat(fills.getRow(200).getOutlineLevel()).isEqualTo(1);
+    }
+    assertThat(plan(mine, "report").err()).isEmpty();
+  }
+
+  @Test
   void list_ofMoreLotsThanCanBePlannedTogether_isRefusedWithoutReckoning() throws IOException {
     StringBuilder rows = new StringBuilder("Plant,Qty,Pot\n");
     for (int i = 0; i <= 10_000; i++) {

@@ -57,7 +57,7 @@ public final class SmallNursery {
   }
 
   static Loader.Reading read(Path what) {
-    return Loader.read(what, new LoadOptions(TODAY));
+    return Loader.read(what, new LoadOptions(TODAY).takingLists());
   }
 
   /** Problems as "severity: sentence", without those of the tidy nursery. */

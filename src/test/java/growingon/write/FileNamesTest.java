@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import growingon.report.model.Audience;
 import growingon.report.model.Report;
+import growingon.report.text.Phrases;
 import growingon.write.folder.Placing;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -37,7 +38,7 @@ class FileNamesTest {
 
   @Test
   void datedNames_ofALongPlan_areShortEnoughForAFile() {
-    Report report = Report.of("𠀋/".repeat(50), "", "", "").build();
+    Report report = Report.of("𠀋/".repeat(50), "", Phrases.PLAIN, "").build();
 
     String name = FileNames.dated(report.madeFor(Audience.CUSTOMER).madeOn(LocalDate.MIN)).page();
 

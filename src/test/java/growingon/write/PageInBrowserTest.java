@@ -65,7 +65,7 @@ class PageInBrowserTest {
     return Report.of(
             sample.plan() + HOSTILE.get(0),
             sample.nursery() + HOSTILE.get(2),
-            sample.currency(),
+            sample.say(),
             sample.firstMonth())
         .sheets(sheets)
         .charts(sample.charts())

@@ -142,7 +142,7 @@ class ReportFolderTest {
     Map<String, byte[]> before = files(folder);
     Report good = SampleReport.small();
     Report bad =
-        Report.of(good.plan(), good.nursery(), good.currency(), good.firstMonth())
+        Report.of(good.plan(), good.nursery(), good.say(), good.firstMonth())
             .sheets(List.of(new Sheet("Summary", List.of(), List.of(), List.of("no-such"), true)))
             .charts(good.charts())
             .build();
@@ -159,7 +159,7 @@ class ReportFolderTest {
   void tables_differentOnesOfOneName_areAFaultOfTheProgram() {
     Report small = SampleReport.small();
     Report twice =
-        Report.of(small.plan(), small.nursery(), small.currency(), small.firstMonth())
+        Report.of(small.plan(), small.nursery(), small.say(), small.firstMonth())
             .sheets(small.sheets())
             .charts(small.charts())
             .extra(List.of(new Table("to-order", "Another", List.of(), List.of(), List.of())))

@@ -1,5 +1,6 @@
 package growingon.write;
 
+import growingon.nursery.Writing;
 import growingon.problem.Problem;
 import growingon.problem.Reason;
 import growingon.problem.Severity;
@@ -14,6 +15,7 @@ import growingon.report.model.Kind;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.text.Phrases;
 import growingon.report.text.Plants;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -38,7 +40,11 @@ public final class SampleReport {
   private SampleReport() {}
 
   public static Report report() {
-    return Report.of("with the ridge lot", "Ninefold trees", "EUR", FIRST.toString())
+    return Report.of(
+            "with the ridge lot",
+            "Ninefold trees",
+            new Phrases("EUR", Writing.USUAL),
+            FIRST.toString())
         .sheets(sheets())
         .charts(charts())
         .extra(List.of(monthly()))
@@ -49,7 +55,7 @@ public final class SampleReport {
 
   /** A report of one table and one chart, where a test is about the folder only. */
   public static Report small() {
-    return Report.of("small", "Ninefold trees", "EUR", FIRST.toString())
+    return Report.of("small", "Ninefold trees", new Phrases("EUR", Writing.USUAL), FIRST.toString())
         .sheets(
             List.of(new Sheet("To order", List.of(), List.of(orders()), List.of("cash"), false)))
         .charts(List.of(charts().get(5)))

@@ -4,11 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import growingon.nursery.Writing;
 import growingon.report.model.Column;
 import growingon.report.model.Kind;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.text.Phrases;
 import growingon.report.text.Plants;
 import growingon.write.text.CsvTables;
 import growingon.write.text.Numbers;
@@ -243,7 +245,10 @@ class TextFilesTest {
   }
 
   private static Report reportOf(List<Sheet> sheets, List<Table> extra) {
-    return Report.of("plan", "nursery", "EUR", "2026-11").sheets(sheets).extra(extra).build();
+    return Report.of("plan", "nursery", new Phrases("EUR", Writing.USUAL), "2026-11")
+        .sheets(sheets)
+        .extra(extra)
+        .build();
   }
 
   private static String csv(Table table) throws IOException {

@@ -9,22 +9,15 @@ import java.time.Month;
  * half of the world, May to September on the southern.
  */
 public final class DormantSeason {
-  private static final MonthSpan NORTH = new MonthSpan(11, 3);
-  private static final MonthSpan SOUTH = new MonthSpan(5, 9);
-
   private DormantSeason() {}
 
   public static boolean contains(Month month, Hemisphere hemisphere) {
-    return span(hemisphere).contains(month.getValue());
+    return hemisphere.dormantSeason().contains(month.getValue());
   }
 
   /** As in "November to March". */
   public static String words(Hemisphere hemisphere) {
-    MonthSpan span = span(hemisphere);
+    MonthSpan span = hemisphere.dormantSeason();
     return As.nameOf(Month.of(span.from())) + " to " + As.nameOf(Month.of(span.to()));
-  }
-
-  private static MonthSpan span(Hemisphere hemisphere) {
-    return hemisphere == Hemisphere.NORTH ? NORTH : SOUTH;
   }
 }

@@ -17,6 +17,9 @@ import java.util.TreeMap;
 final class BlockReader {
   private static final int LONGEST_GROUP = 45;
 
+  /** The longest name that a plant of the nursery may have. */
+  private static final int LONGEST_NAME = 100;
+
   private final List<HeadingRead> heads;
   private final RowReader reader;
   private final Set<String> titles;
@@ -301,6 +304,9 @@ final class BlockReader {
 
   private RowKind lot(SheetRow row) {
     String name = name(row);
+    if (name.length() > LONGEST_NAME) {
+      return tooLong(row, name.substring(0, LONGEST_GROUP));
+    }
     if (isStruck(row)) {
       struck.add(row.number(), plants(row));
       return RowKind.STRUCK;
@@ -315,6 +321,16 @@ final class BlockReader {
     return heads.stream().anyMatch(head -> head.is(Columns.SIZE_HEADING))
         ? bySize(row, name)
         : one(row, name);
+  }
+
+  /** Nothing is called so long; it is not looked for among the plants, which would take long. */
+  private RowKind tooLong(SheetRow row, String beginning) {
+    Draft draft = new Draft(sheet.name(), row.number());
+    draft.ownName = beginning;
+    draft.rowAsked = true;
+    draft.ask("species", beginning, "no plant has so long a name; which is it?");
+    asked.add(draft);
+    return RowKind.ASKED;
   }
 
   private RowKind one(SheetRow row, String name) {

@@ -86,7 +86,7 @@ final class Columns {
     How how = How.OPEN;
     String why = "";
     Optional<String> said = own.find("heading", heading);
-    Optional<HeadingWords.Found> found = HeadingWords.shipped().find(heading);
+    Optional<HeadingWords.Found> found = own.headings().find(heading);
     if (said.isPresent()) {
       String unit = found.map(each -> each.meaning().unit()).orElse("");
       meaning =
@@ -104,7 +104,7 @@ final class Columns {
       how = How.CERTAIN;
     } else {
       List<String> near = new ArrayList<>();
-      HeadingWords.shipped().nearest(heading).ifPresent(near::add);
+      own.headings().nearest(heading).ifPresent(near::add);
       meaning = new Meaning(Meaning.OPEN, "", 1, near);
       why = near.isEmpty() ? "not understood" : "not understood; is it " + near.get(0) + "?";
     }
@@ -350,7 +350,7 @@ final class Columns {
     boolean mayCount =
         reads.stream()
             .anyMatch(read -> read.is(Meaning.OPEN) && most(read.column(), Columns::isCount));
-    if (!counted && all && !mayCount) {
+    if (!own.list().isOffers() && !counted && all && !mayCount) {
       HeadingRead read = reads.get(tags.get());
       reads.add(
           new HeadingRead(

@@ -36,6 +36,9 @@ final class Draft {
   String origin = "";
   String calledAs = "";
   double perUnit = 1;
+  String sizeText = "";
+  OptionalInt least = OptionalInt.empty();
+  OptionalInt multiple = OptionalInt.empty();
   int takenOff;
   final List<String> notes = new ArrayList<>();
   final List<Question> questions = new ArrayList<>();
@@ -115,6 +118,7 @@ final class Draft {
         supplier,
         passport,
         origin,
-        String.join("; ", notes));
+        String.join("; ", notes),
+        new Terms(sizeText, least, multiple));
   }
 }

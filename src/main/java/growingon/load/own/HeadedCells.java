@@ -1,5 +1,6 @@
 package growingon.load.own;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -38,6 +39,15 @@ record HeadedCells(List<HeadingRead> all) {
       }
     }
     return "";
+  }
+
+  /** What stands under several headings, one after the other. */
+  String joined(SheetRow row, String... ours) {
+    List<String> texts = new ArrayList<>();
+    for (String each : ours) {
+      each(row, each, cell -> texts.add(cell.text()));
+    }
+    return String.join(" ", texts);
   }
 
   /** The first that is a number of plants. */

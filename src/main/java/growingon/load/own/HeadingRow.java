@@ -19,7 +19,11 @@ record HeadingRow(int firstIndex, int lastIndex, SortedMap<Integer, String> text
   static final int ROWS_SEARCHED = 60;
   private static final Set<String> NAMES =
       Set.of("species", "variety", "genus", "common name", "cultivar");
+  private static final Remembered<Boolean> SIZES = new Remembered<>();
   private static final int LONGEST_ROW = 400;
+
+  /** In a wider row three headings that are understood are enough. */
+  private static final int WIDE = 8;
 
   /** The heading row among the first rows of a sheet. */
   static Optional<HeadingRow> find(Sheet sheet, OwnWords own) {
@@ -56,7 +60,7 @@ record HeadingRow(int firstIndex, int lastIndex, SortedMap<Integer, String> text
       return Optional.empty();
     }
     int score = (int) texts.values().stream().filter(text -> isKnown(text, own)).count();
-    boolean most = score * 2 >= Math.min(texts.size(), 8) || score >= 4;
+    boolean most = score * 2 >= Math.min(texts.size(), WIDE) || score >= 3;
     return score >= 2 && most
         ? Optional.of(new HeadingRow(first, last, texts, score))
         : Optional.empty();
@@ -102,12 +106,16 @@ record HeadingRow(int firstIndex, int lastIndex, SortedMap<Integer, String> text
   /** Whether a text is a heading or a size. */
   static boolean isKnown(String text, OwnWords own) {
     return own.find("heading", text).isPresent()
-        || HeadingWords.shipped().find(text).isPresent()
+        || own.headings().find(text).isPresent()
         || isSize(text);
   }
 
   /** Whether a heading is a size, so that its cells are numbers of plants of that size. */
   static boolean isSize(String heading) {
+    return SIZES.get(heading, HeadingRow::namesASize);
+  }
+
+  private static boolean namesASize(String heading) {
     if (heading.length() > 20 || heading.matches("\\d+([.,]\\d+)?")) {
       return false;
     }
@@ -122,7 +130,7 @@ record HeadingRow(int firstIndex, int lastIndex, SortedMap<Integer, String> text
         .anyMatch(
             text ->
                 own.find("heading", text).filter(NAMES::contains).isPresent()
-                    || HeadingWords.shipped()
+                    || own.headings()
                         .find(text)
                         .filter(found -> NAMES.contains(found.meaning().ours()))
                         .isPresent());

@@ -3,12 +3,14 @@ package growingon.load.own;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 import org.apache.commons.text.similarity.LevenshteinDistance;
 
@@ -22,6 +24,9 @@ final class HeadingWords {
   private static final Pattern REMARK = Pattern.compile("\\([^)]*\\)|\\[[^]]*]");
   private static final Pattern INITIAL = Pattern.compile("^\\p{L} (?=\\S{2})");
   private static final Pattern YEAR = Pattern.compile(" '?(?:20)?[0-9]{2}$");
+  private static final Pattern MONTH_OR_WEEK =
+      Pattern.compile(
+          " (?:(?:wk|week|kw) ?[0-9]{1,2}(?: '?(?:20)?[0-9]{2})?|(?:0?[1-9]|1[0-2]) (?:20)?[0-9]{2})$");
   private static final Set<String> COUNTED =
       Set.of(
           "qty",
@@ -48,7 +53,13 @@ final class HeadingWords {
           "aantal",
           "quantita",
           "cantidad");
-  private static final HeadingWords SHIPPED = new HeadingWords();
+  private static final Map<ListKind, HeadingWords> SHIPPED = new EnumMap<>(ListKind.class);
+
+  static {
+    for (ListKind kind : ListKind.values()) {
+      SHIPPED.put(kind, new HeadingWords(kind));
+    }
+  }
 
   private final Map<String, Meaning> meanings = new HashMap<>();
   private final Map<String, String> spellings = new HashMap<>();
@@ -61,7 +72,12 @@ final class HeadingWords {
    */
   record Found(Meaning meaning, boolean nod) {}
 
-  private HeadingWords() {
+  private HeadingWords(ListKind kind) {
+    if (kind.isOffers()) {
+      for (CSVRecord row : Resources.rows("offer-headings.csv")) {
+        add(row.get("heading"), Meaning.of(row.get("ours"), row.get("unit")));
+      }
+    }
     for (CSVRecord row : Resources.rows("headings.csv")) {
       Meaning meaning =
           new Meaning(
@@ -72,10 +88,15 @@ final class HeadingWords {
                   .map(String::strip)
                   .filter(each -> !each.isEmpty())
                   .toList());
-      add(Keys.of(row.get("heading")), meaning, row.get("heading"));
-      add(Keys.withUmlautsSpelt(row.get("heading")), meaning, row.get("heading"));
+      add(row.get("heading"), kind.meaning(meaning));
     }
-    OwnColumns.all().forEach((name, unit) -> add(Keys.of(name), Meaning.of(name, unit), name));
+    OwnColumns.all()
+        .forEach((name, unit) -> add(Keys.of(name), kind.meaning(Meaning.of(name, unit)), name));
+  }
+
+  private void add(String heading, Meaning meaning) {
+    add(Keys.of(heading), meaning, heading);
+    add(Keys.withUmlautsSpelt(heading), meaning, heading);
   }
 
   private void add(String key, Meaning meaning, String heading) {
@@ -83,8 +104,9 @@ final class HeadingWords {
     spellings.putIfAbsent(key, heading);
   }
 
-  static HeadingWords shipped() {
-    return SHIPPED;
+  /** What headings stand for in lists of a kind. */
+  static HeadingWords of(ListKind kind) {
+    return SHIPPED.get(kind);
   }
 
   /** What a heading stands for; empty if it is not understood. */
@@ -221,11 +243,27 @@ final class HeadingWords {
     String key = Keys.of(heading);
     String withoutInitial = INITIAL.matcher(key).replaceFirst("");
     String withoutYear = YEAR.matcher(key).replaceFirst("");
-    return List.of(withoutInitial, withoutYear, YEAR.matcher(withoutInitial).replaceFirst(""))
-        .stream()
+    return Stream.of(
+            withoutInitial,
+            withoutYear,
+            YEAR.matcher(withoutInitial).replaceFirst(""),
+            withoutMonth(key))
         .filter(each -> !each.equals(key))
         .flatMap(each -> asWritten(each).stream())
         .findFirst();
+  }
+
+  /** Without a month, with its year or not, or a week behind it: Stock Nov 26, Qty 11/2026. */
+  private static String withoutMonth(String key) {
+    String numbered = MONTH_OR_WEEK.matcher(key).replaceFirst("");
+    if (!numbered.equals(key)) {
+      return numbered;
+    }
+    String bare = YEAR.matcher(key).replaceFirst("");
+    int last = bare.lastIndexOf(' ');
+    return last > 0 && MonthText.named(bare.substring(last + 1)).isPresent()
+        ? bare.substring(0, last)
+        : key;
   }
 
   /** Whether remarks in brackets that were passed over hold a heading of their own. */

@@ -8,6 +8,7 @@ import java.util.Set;
 /**
  * A grower's list as it was read.
  *
+ * @param kind of its rows
  * @param file its name
  * @param lots every row that is stock
  * @param headings every heading with what it is taken for
@@ -20,6 +21,7 @@ import java.util.Set;
  * @param asked rows that are lots of which something is asked without which they do not count
  */
 public record ListRead(
+    ListKind kind,
     String file,
     List<OwnLot> lots,
     List<HeadingRead> headings,
@@ -39,6 +41,12 @@ public record ListRead(
     notices = List.copyOf(notices);
     currencies = Set.copyOf(currencies);
     asked = List.copyOf(asked);
+  }
+
+  /** Whether something is asked of a whole column or sheet. */
+  public boolean asksOfColumns() {
+    return questions.stream().anyMatch(each -> each.row() == 0)
+        || headings.stream().anyMatch(head -> head.unit().equals(Units.GROSS));
   }
 
   /** Plants of all lots. */
@@ -69,7 +77,7 @@ public record ListRead(
             each ->
                 each.row() == lot.row()
                     && each.sheet().equals(lot.sheet())
-                    && each.column().equals("quantity")
+                    && List.of("quantity", "unit cost").contains(each.column())
                     && !each.found().isEmpty())
         .findFirst()
         .map(each -> " \"" + each.found() + "\"")

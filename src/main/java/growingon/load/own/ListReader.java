@@ -35,6 +35,16 @@ public final class ListReader {
     return new ListReader(own, site).read(file, sheets);
   }
 
+  /**
+   * Reads a supplier's list of plants that may be bought.
+   *
+   * @param from the first month in which they can come
+   */
+  public static ListRead readOffers(
+      String file, List<Sheet> sheets, OwnWords own, Site site, YearMonth from) {
+    return read(file, sheets, own.in(ListKind.OFFERS), site.buyingFrom(from));
+  }
+
   /** Whether any sheet looks like a list of plants. */
   public static boolean isList(List<Sheet> sheets) {
     return sheets.stream().anyMatch(sheet -> HeadingRow.find(sheet, OwnWords.NONE).isPresent());
@@ -50,8 +60,10 @@ public final class ListReader {
     Editions.passOver(reads, notices, questions);
     List<SheetRead> lists = reads.stream().filter(SheetRead::isList).toList();
     for (SheetRead read : lists) {
-      place(read.lots, read);
-      place(read.asked, read);
+      if (!own.list().isOffers()) {
+        place(read.lots, read);
+        place(read.asked, read);
+      }
       drafts.addAll(read.lots);
       notices.addAll(read.notices);
       questions.addAll(read.questions);
@@ -59,12 +71,15 @@ public final class ListReader {
     tellSheets(reads);
     int good = drafts.size();
     lists.forEach(read -> drafts.addAll(read.asked));
-    List<OwnLot> all = LotNames.named(drafts.stream().map(Draft::lot).toList());
+    List<OwnLot> all = named(drafts.stream().map(Draft::lot).toList());
     askOfLots(all);
     List<OwnLot> lots = all.subList(0, good);
-    askTwice(lots);
+    if (!own.list().isOffers()) {
+      askTwice(lots);
+    }
     List<HeadingRead> heads = lists.stream().flatMap(read -> read.heads.stream()).toList();
     return new ListRead(
+        own.list(),
         file,
         lots,
         heads,
@@ -108,6 +123,10 @@ public final class ListReader {
       long plants = lots.get(i).quantity().orElse(0);
       drafts.get(i).questions.forEach(each -> questions.add(each.ofLot(name, plants)));
     }
+  }
+
+  private List<OwnLot> named(List<OwnLot> lots) {
+    return own.list().isOffers() ? OfferNames.named(lots) : LotNames.named(lots);
   }
 
   /** One code twice with one name and size: more, or the same plants? */

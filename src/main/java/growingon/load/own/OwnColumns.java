@@ -18,7 +18,8 @@ final class OwnColumns {
             .split(";")) {
       all.put(name, "");
     }
-    for (String name : "quantity;kept;reserved;sold;lost;per pack;packs".split(";")) {
+    for (String name :
+        "quantity;kept;reserved;sold;lost;per pack;packs;least;multiple".split(";")) {
       all.put(name, "count");
     }
     for (String name : "unit cost;row cost;selling price".split(";")) {

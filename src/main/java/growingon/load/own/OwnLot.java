@@ -20,6 +20,7 @@ import java.util.function.Consumer;
  * @param trunkFromMm trunk, or the lower end of its class
  * @param years age that the list states
  * @param standard whether it says that the trees are standards
+ * @param terms on which a supplier offers them; none for plants that stand in the nursery
  */
 public record OwnLot(
     String sheet,
@@ -49,7 +50,8 @@ public record OwnLot(
     String supplier,
     String passport,
     String origin,
-    String note) {
+    String note,
+    Terms terms) {
 
   /** Whether its name bears a cultivar in quotes. */
   public boolean isClone() {
@@ -61,6 +63,16 @@ public record OwnLot(
     return UsualTrunk.classOf(this);
   }
 
+  /** Least number that can be bought, of an offer. */
+  public OptionalInt least() {
+    return terms.least();
+  }
+
+  /** In multiples of which it is sold, of an offer. */
+  public OptionalInt multiple() {
+    return terms.multiple();
+  }
+
   private OwnLot changed(Consumer<OwnLotParts> change) {
     OwnLotParts parts = new OwnLotParts(this);
     change.accept(parts);
@@ -68,7 +80,7 @@ public record OwnLot(
   }
 
   /** The same under another name. */
-  OwnLot named(String name) {
+  public OwnLot named(String name) {
     return changed(parts -> parts.lot = name);
   }
 
@@ -85,6 +97,11 @@ public record OwnLot(
   /** With the number that was asked for. */
   OwnLot withQuantity(int number) {
     return changed(parts -> parts.quantity = OptionalInt.of(number));
+  }
+
+  /** Of a supplier, where the list names none. */
+  public OwnLot from(String theirName) {
+    return supplier.isEmpty() ? changed(parts -> parts.supplier = theirName) : this;
   }
 
   /** With the arrival that was asked for. */

@@ -35,6 +35,7 @@ final class OwnLotParts {
   String passport;
   String origin;
   String note;
+  Terms terms;
 
   /** Those of a lot. */
   OwnLotParts(OwnLot of) {
@@ -66,6 +67,7 @@ final class OwnLotParts {
     this.passport = of.passport();
     this.origin = of.origin();
     this.note = of.note();
+    this.terms = of.terms();
   }
 
   /** The lot that they make. */
@@ -98,6 +100,7 @@ final class OwnLotParts {
         supplier,
         passport,
         origin,
-        note);
+        note,
+        terms);
   }
 }

@@ -11,8 +11,10 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /** How lists were read: in a few sentences, and in tables for whoever wants to check it. */
 public final class OwnReport {
@@ -34,7 +36,11 @@ public final class OwnReport {
 
   /** Sentences and tables. */
   public OwnReading reading() {
-    return new OwnReading(sentences(), List.of(stock(), words(), fillTable(), rows(), totals()));
+    List<Listed> tables = new ArrayList<>(List.of(stock(), words(), fillTable(), rows(), totals()));
+    if (lists.stream().anyMatch(list -> list.kind().isOffers())) {
+      tables.add(1, offers());
+    }
+    return new OwnReading(sentences(), tables);
   }
 
   /** What a grower reads first. */
@@ -55,6 +61,7 @@ public final class OwnReport {
     }
     lines.add(headingLine());
     about().ifPresent(lines::add);
+    offered().ifPresent(lines::add);
     lines.add(
         "Prices, the growth of %d %s and the size of %d %s are usual values, not yours: %d cells in to fill, what moves most first."
             .formatted(
@@ -82,28 +89,28 @@ public final class OwnReport {
               .formatted(
                   list.file(),
                   sheet,
-                  many(lots.size(), "lot"),
+                  many(lots.size(), list.kind().row()),
                   many(lots.stream().mapToLong(lot -> lot.quantity().orElse(0)).sum(), "plant"),
                   taxa.size() == 1 ? "1 taxon" : taxa.size() + " taxa",
                   account.rows(),
-                  parts(account)));
+                  parts(account, list.kind())));
     }
     if (lines.size() > 3) {
       int more = lines.size() - 2;
       List<String> few = new ArrayList<>(lines.subList(0, 2));
       few.add(
-          "and %d more sheets; %d lots, %d plants in all"
-              .formatted(more, list.lots().size(), list.plants()));
+          "and %d more sheets; %s, %d plants in all"
+              .formatted(more, many(list.lots().size(), list.kind().row()), list.plants()));
       return few;
     }
     return lines;
   }
 
-  private static String parts(SheetAccount account) {
+  private static String parts(SheetAccount account, ListKind kind) {
     List<String> parts = new ArrayList<>();
     add(parts, account.titles(), "title");
     add(parts, account.headings() + account.headingsAgain(), "heading row");
-    add(parts, account.lots(), "lot");
+    add(parts, account.lots(), kind.row());
     add(parts, account.groups(), "group");
     add(parts, account.totals(), "total");
     add(parts, account.notes(), "note");
@@ -195,17 +202,38 @@ public final class OwnReport {
             once.size() - asked, once.size(), asked, some.isEmpty() ? "" : ": " + some + ", ...");
   }
 
+  private Optional<String> offered() {
+    int offers = usual.offers().size();
+    return offers == 0
+        ? Optional.empty()
+        : Optional.of(
+            "%s may be bought and none is taken; buying says which pay."
+                .formatted(many(offers, ListKind.OFFERS.row())));
+  }
+
   private Optional<String> about() {
     long numbers = lots().stream().filter(OwnLot::about).count();
     long dates = lots().stream().filter(OwnLot::arrivedAbout).count();
     return numbers + dates == 0
         ? Optional.empty()
         : Optional.of(
-            "%s and %s are about.".formatted(many(numbers, "number"), many(dates, "date")));
+            "%s %s about."
+                .formatted(
+                    String.join(
+                        " and ",
+                        Stream.of(
+                                numbers > 0 ? many(numbers, "number") : "",
+                                dates > 0 ? many(dates, "date") : "")
+                            .filter(each -> !each.isEmpty())
+                            .toList()),
+                    numbers + dates == 1 ? "is" : "are"));
   }
 
   private List<OwnLot> lots() {
-    return lists.stream().flatMap(list -> list.lots().stream()).toList();
+    return lists.stream()
+        .filter(list -> !list.kind().isOffers())
+        .flatMap(list -> list.lots().stream())
+        .toList();
   }
 
   private int taxa() {
@@ -225,7 +253,7 @@ public final class OwnReport {
     List<OwnLot> called = usual.lots();
     int i = 0;
     for (ListRead list : lists) {
-      for (OwnLot lot : list.lots()) {
+      for (OwnLot lot : list.kind().isOffers() ? List.<OwnLot>of() : list.lots()) {
         rows.add(
             stockRow(list.file(), lot, i < called.size() ? called.get(i).called() : lot.called()));
         i++;
@@ -281,6 +309,70 @@ public final class OwnReport {
     return row;
   }
 
+  private Listed offers() {
+    List<List<Object>> rows = new ArrayList<>();
+    Map<String, OwnLot> called = new HashMap<>();
+    usual.offers().forEach(offer -> called.put(offer.lot(), offer));
+    for (ListRead list : lists) {
+      for (OwnLot offer : list.kind().isOffers() ? list.lots() : List.<OwnLot>of()) {
+        rows.add(offerRow(list.file(), called.getOrDefault(offer.lot(), offer)));
+      }
+    }
+    return new Listed(
+        "offers-as-read",
+        "What suppliers offer, as it was read",
+        List.of(
+            "list",
+            "sheet",
+            "row",
+            "offer",
+            "own_name",
+            "species",
+            "library",
+            "form",
+            "trunk_from_mm",
+            "trunk_to_mm",
+            "trunk_basis",
+            "pot",
+            "pot_litres",
+            "height_cm",
+            "unit_price",
+            "least",
+            "multiple",
+            "most",
+            "month",
+            "month_basis",
+            "supplier",
+            "note"),
+        rows);
+  }
+
+  private List<Object> offerRow(String file, OwnLot offer) {
+    List<Object> row = new ArrayList<>();
+    row.addAll(List.of(file, offer.sheet(), offer.row(), offer.lot(), offer.ownName()));
+    row.addAll(List.of(offer.called(), offer.taxon().orElse(""), UsualNursery.form(offer)));
+    boolean stated = offer.trunkFromMm().isPresent();
+    row.add(stated ? hundredths(offer.trunkFromMm()) : UsualTrunk.mm(offer));
+    row.add(stated ? hundredths(offer.trunkToMm()) : UsualTrunk.mm(offer));
+    row.add(stated ? "list" : "usual");
+    row.add(offer.pot());
+    row.add(number(offer.potLitres()));
+    row.add(number(offer.heightCm()));
+    row.add(number(offer.unitCost()));
+    row.add(whole(offer.terms().least()));
+    row.add(whole(offer.terms().multiple()));
+    row.add(whole(offer.quantity()));
+    row.add(usual.arrival(offer).toString());
+    row.add(offer.arrived().isPresent() ? "list" : "usual");
+    row.add(offer.supplier());
+    row.add(offer.note());
+    return row;
+  }
+
+  private static Object whole(OptionalInt value) {
+    return value.isPresent() ? value.getAsInt() : "";
+  }
+
   private static Object hundredths(OptionalDouble value) {
     return value.isPresent() ? Math.rint(value.getAsDouble() * 100) / 100 : "";
   }
@@ -290,17 +382,20 @@ public final class OwnReport {
   }
 
   /** The rows of own words: lists, then headings, species, places and pots; the open ones first. */
-  public List<List<String>> wordRows(List<String> paths) {
+  public List<List<String>> wordRows(List<String> paths, List<String> offers) {
     List<List<String>> rows = new ArrayList<>();
     for (String path : paths) {
-      rows.add(List.of("list", path, "", "every list", "certain", "", ""));
+      rows.add(List.of(ListKind.STOCK.word(), path, "", "every list", "certain", "", ""));
+    }
+    for (String path : offers) {
+      rows.add(List.of(ListKind.OFFERS.word(), path, "", "every list", "certain", "", ""));
     }
     List<List<String>> heads = new ArrayList<>();
     Set<String> seen = new LinkedHashSet<>();
     for (ListRead list : lists) {
       for (HeadingRead head : list.headings()) {
-        if (seen.add(Keys.of(head.heading()) + head.ours())) {
-          heads.add(headRow(head));
+        if (seen.add(list.kind().heading() + Keys.of(head.heading()) + head.ours())) {
+          heads.add(headRow(list.kind(), head));
         }
       }
     }
@@ -316,22 +411,22 @@ public final class OwnReport {
     for (ListRead list : lists) {
       for (HeadingRead head : list.headings()) {
         if (head.is(Meaning.OPEN) && !head.choosable().isEmpty()) {
-          byHeading.putIfAbsent(Keys.of(head.heading()), head.choosable());
+          byHeading.putIfAbsent(list.kind().heading() + Keys.of(head.heading()), head.choosable());
         }
       }
     }
     Map<Integer, List<String>> choices = new HashMap<>();
     for (int i = 0; i < rows.size(); i++) {
       List<String> row = rows.get(i);
-      List<String> its = byHeading.get(Keys.of(row.get(1)));
-      if (row.get(0).equals("heading") && row.get(2).isEmpty() && its != null) {
+      List<String> its = byHeading.get(row.get(0) + Keys.of(row.get(1)));
+      if (row.get(2).isEmpty() && its != null) {
         choices.put(i, its);
       }
     }
     return choices;
   }
 
-  private static List<String> headRow(HeadingRead head) {
+  private static List<String> headRow(ListKind kind, HeadingRead head) {
     String ours =
         head.is(Meaning.OPEN)
             ? ""
@@ -341,7 +436,7 @@ public final class OwnReport {
             ? " (" + String.join(" or ", head.choices()) + "?)"
             : "";
     return List.of(
-        "heading",
+        kind.heading(),
         head.heading(),
         ours,
         "every list",
@@ -354,6 +449,10 @@ public final class OwnReport {
     Map<String, List<OwnLot>> species = new LinkedHashMap<>();
     Map<String, Integer> places = new LinkedHashMap<>();
     Map<String, Integer> pots = new LinkedHashMap<>();
+    lists.stream()
+        .filter(list -> list.kind().isOffers())
+        .flatMap(list -> list.lots().stream())
+        .forEach(lot -> species.computeIfAbsent(lot.ownName(), each -> new ArrayList<>()).add(lot));
     for (OwnLot lot : lots()) {
       species.computeIfAbsent(lot.ownName(), each -> new ArrayList<>()).add(lot);
       places.merge(lot.place(), 1, Integer::sum);
@@ -393,7 +492,7 @@ public final class OwnReport {
 
   private Listed words() {
     List<List<Object>> rows = new ArrayList<>();
-    wordRows(List.of()).forEach(row -> rows.add(new ArrayList<>(row)));
+    wordRows(List.of(), List.of()).forEach(row -> rows.add(new ArrayList<>(row)));
     return new Listed("own-words", "What your words mean here", WORD_COLUMNS, rows);
   }
 

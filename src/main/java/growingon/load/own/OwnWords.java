@@ -1,6 +1,7 @@
 package growingon.load.own;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -18,6 +19,9 @@ public final class OwnWords {
    */
   public record Word(String kind, String yours, String ours) {}
 
+  /** Kind of the headings of a list. */
+  static final String HEADING = "heading";
+
   /** Nothing said. */
   public static final OwnWords NONE = new OwnWords(List.of());
 
@@ -25,6 +29,7 @@ public final class OwnWords {
 
   private final Map<String, Map<String, String>> words = new HashMap<>();
   private final List<Word> unknown = new ArrayList<>();
+  private final ListKind list;
 
   /**
    * Words said.
@@ -32,11 +37,12 @@ public final class OwnWords {
    * @param said with {@code ours} filled
    */
   public OwnWords(List<Word> said) {
+    this.list = ListKind.STOCK;
     for (Word word : said) {
       if (saysNoMore(word)) {
         continue;
       }
-      if (word.kind().equals("heading") && !OwnColumns.has(word.ours())) {
+      if (isHeading(word) && !OwnColumns.has(word.ours())) {
         unknown.add(word);
         continue;
       }
@@ -46,15 +52,15 @@ public final class OwnWords {
     }
   }
 
+  private static boolean isHeading(Word word) {
+    return Arrays.stream(ListKind.values()).anyMatch(kind -> word.kind().equals(kind.heading()));
+  }
+
   /** Whether the word would be read so anyway. */
   private static boolean saysNoMore(Word word) {
     return switch (word.kind()) {
-      case "heading" ->
-          word.ours().startsWith(SIZE)
-              || HeadingWords.shipped()
-                  .find(word.yours())
-                  .filter(found -> found.meaning().ours().equals(word.ours()))
-                  .isPresent();
+      case HEADING -> saysNoMore(word, ListKind.STOCK);
+      case "offers heading" -> saysNoMore(word, ListKind.OFFERS);
       case "species" ->
           PlantNames.shipped()
               .find(word.yours(), "")
@@ -65,6 +71,35 @@ public final class OwnWords {
     };
   }
 
+  private OwnWords(OwnWords same, ListKind list) {
+    this.list = list;
+    words.putAll(same.words);
+    unknown.addAll(same.unknown);
+  }
+
+  /** The same words in a list of a kind. */
+  public OwnWords in(ListKind kind) {
+    return new OwnWords(this, kind);
+  }
+
+  /** What the rows of the list are in which these words stand. */
+  ListKind list() {
+    return list;
+  }
+
+  /** What headings stand for in the list, where nothing else is said. */
+  HeadingWords headings() {
+    return HeadingWords.of(list);
+  }
+
+  private static boolean saysNoMore(Word word, ListKind kind) {
+    return word.ours().startsWith(SIZE)
+        || HeadingWords.of(kind)
+            .find(word.yours())
+            .filter(found -> found.meaning().ours().equals(word.ours()))
+            .isPresent();
+  }
+
   /** Headings said to be what no column of a list can be. */
   public List<Word> unknown() {
     return List.copyOf(unknown);
@@ -72,6 +107,7 @@ public final class OwnWords {
 
   /** What a word of a kind was said to mean. */
   public Optional<String> find(String kind, String yours) {
-    return Optional.ofNullable(words.getOrDefault(kind, Map.of()).get(Keys.of(yours)));
+    String ofList = kind.equals(HEADING) ? list.heading() : kind;
+    return Optional.ofNullable(words.getOrDefault(ofList, Map.of()).get(Keys.of(yours)));
   }
 }

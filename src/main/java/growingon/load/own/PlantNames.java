@@ -20,6 +20,7 @@ import org.apache.commons.csv.CSVRecord;
  * makes another taxon of it.
  */
 final class PlantNames {
+  private final Remembered<PlantMatch> found = new Remembered<>();
   private static final int LEAST_EPITHET = 3;
   private static final int LEAST_AFTER_GENUS = 2;
   private static final PlantNames SHIPPED = new PlantNames();
@@ -83,6 +84,10 @@ final class PlantNames {
    * @param genus of the group row or column it stands under, empty if none
    */
   PlantMatch find(String name, String genus) {
+    return found.get(name + '\n' + genus, key -> looked(name, genus));
+  }
+
+  private PlantMatch looked(String name, String genus) {
     PlantText text = PlantText.of(name);
     Optional<PlantMatch> whole = first(text, words -> whole(words, genus));
     if (whole.filter(PlantMatch::isKnown).isPresent()) {

@@ -17,10 +17,12 @@ final class RowCounts {
   private static final Pattern TAGS = Pattern.compile("([0-9]{1,6})\\s*[-–]\\s*([0-9]{1,6})");
 
   private final HeadedCells heads;
+  private final ListKind list;
   private final boolean soldOff;
 
-  RowCounts(HeadedCells heads, boolean soldOff) {
+  RowCounts(HeadedCells heads, ListKind list, boolean soldOff) {
     this.heads = heads;
+    this.list = list;
     this.soldOff = soldOff;
   }
 
@@ -32,6 +34,9 @@ final class RowCounts {
         row,
         "quantity",
         cell -> {
+          if (list.isOffers() && RowTerms.isPlenty(cell.text())) {
+            return;
+          }
           reads.add(CountText.isGone(cell.cell()) ? Read.of(0) : CountText.of(cell.cell()));
           texts.add(cell.text());
           draft.quantityIsText |= cell.cell().isText();
@@ -44,6 +49,9 @@ final class RowCounts {
     if (reads.isEmpty() && heads.all().stream().anyMatch(head -> head.is(Columns.PLANT_A_ROW))) {
       reads.add(Read.of(plantsOfRow(row)));
       texts.add(heads.first(row, "lot"));
+    }
+    if (reads.isEmpty() && list.isOffers()) {
+      return;
     }
     if (reads.isEmpty()) {
       draft.rowAsked = true;
@@ -161,7 +169,7 @@ final class RowCounts {
     if (unit.matches("doz|dozen|12|dz")) {
       return 12;
     }
-    OptionalInt packed = heads.count(row, "per pack");
+    OptionalInt packed = heads.count(row, list.isOffers() ? "multiple" : "per pack");
     if (packed.isPresent()) {
       return packed.getAsInt();
     }

@@ -31,6 +31,7 @@ final class RowReader {
   private final RowSizes sizes;
   private final RowCounts counts;
   private final RowPrices prices;
+  private final RowTerms terms;
 
   RowReader(
       String sheet,
@@ -46,7 +47,8 @@ final class RowReader {
     this.site = site;
     this.own = own;
     this.sizes = new RowSizes(this.heads, facts, site, own);
-    this.counts = new RowCounts(this.heads, soldOff);
+    this.counts = new RowCounts(this.heads, own.list(), soldOff);
+    this.terms = new RowTerms(this.heads);
     this.prices = new RowPrices(this.heads, own, currencies);
   }
 
@@ -61,6 +63,9 @@ final class RowReader {
     prices.read(row, draft);
     words(row, draft);
     sizes.settle(draft);
+    if (own.list().isOffers()) {
+      terms.read(row, draft);
+    }
     return draft;
   }
 
@@ -175,6 +180,9 @@ final class RowReader {
           } else if (draft.arrived.isEmpty()) {
             draft.arrived = read.value();
             draft.arrivedAbout = read.about();
+            if (!read.nod().isEmpty()) {
+              draft.nod("arrived", cell.text(), read.nod());
+            }
           }
         });
     heads.each(
@@ -184,11 +192,16 @@ final class RowReader {
   }
 
   private Read<YearMonth> month(Filled cell) {
-    return new MonthText(facts.dayFirst(cell.head().column()), site.south()).of(cell.cell());
+    MonthText months = new MonthText(facts.dayFirst(cell.head().column()), site.south());
+    return site.buysFrom()
+        .filter(from -> own.list().isOffers())
+        .map(from -> new OfferMonth(months, from).of(cell.cell()))
+        .orElseGet(() -> months.of(cell.cell()));
   }
 
   private void words(SheetRow row, Draft draft) {
     draft.code = heads.first(row, "lot");
+    draft.sizeText = heads.joined(row, "size", "pot", "girth cm", "height cm", "trunk mm");
     draft.place = places(row, draft);
     draft.supplier = heads.first(row, "supplier");
     draft.passport = heads.first(row, "passport");

@@ -26,7 +26,9 @@ final class SoldOff {
       List<String> notices) {
     List<HeadingRead> numbers = heads.stream().filter(head -> head.is("quantity")).toList();
     List<HeadingRead> off = heads.stream().filter(head -> OFF.contains(head.ours())).toList();
-    if (numbers.isEmpty() || off.isEmpty() || numbers.stream().anyMatch(SoldOff::saysWhatIsLeft)) {
+    if (numbers.isEmpty()
+        || off.isEmpty()
+        || numbers.stream().anyMatch(head -> saysWhatIsLeft(head, own))) {
       return false;
     }
     Optional<String> said = own.find(KIND, sheet);
@@ -42,9 +44,9 @@ final class SoldOff {
     return true;
   }
 
-  private static boolean saysWhatIsLeft(HeadingRead head) {
+  private static boolean saysWhatIsLeft(HeadingRead head, OwnWords own) {
     return head.how() == HeadingRead.How.YOURS
-        || HeadingWords.shipped()
+        || own.headings()
             .find(head.heading())
             .filter(found -> found.meaning().rank() == 1)
             .isPresent();

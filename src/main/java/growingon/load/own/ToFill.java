@@ -23,7 +23,11 @@ public final class ToFill {
 
   private ToFill() {}
 
-  /** The rows in order. */
+  /**
+   * The rows in order.
+   *
+   * @param lists of stock and of offers
+   */
   public static List<Fill> of(List<ListRead> lists, UsualNursery usual, String currency) {
     List<Fill> asked = new ArrayList<>();
     List<Fill> more = new ArrayList<>();
@@ -47,23 +51,38 @@ public final class ToFill {
 
   /** Questions by the plants that they concern; nods of one kind are one. */
   private static List<Fill> reading(List<ListRead> lists) {
-    List<Question> questions = new ArrayList<>();
+    Map<Question, ListKind> questions = new LinkedHashMap<>();
     for (ListRead list : lists) {
-      questions.addAll(list.questions());
+      list.questions().forEach(each -> questions.put(each, list.kind()));
     }
     Set<String> leftOut = new HashSet<>();
     for (ListRead list : lists) {
       list.asked().forEach(lot -> leftOut.add(lot.lot()));
     }
     List<Fill> fills = new ArrayList<>(headings(lists));
-    questions.stream()
+    questions.keySet().stream()
         .filter(each -> !each.nod())
         .sorted(
             Comparator.comparing((Question each) -> !leftOut.contains(each.lot()))
                 .thenComparing(Comparator.comparing(Question::plants).reversed()))
-        .forEach(each -> fills.add(fill(each)));
-    nods(questions).forEach(fills::add);
+        .forEach(each -> fills.add(fill(each, questions.get(each))));
+    nods(questions.keySet()).forEach(fills::add);
     return fills;
+  }
+
+  /** Which price has money of other lists in the nursery's. */
+  public static Fill rate(String code, String currency) {
+    return new Fill(
+        "",
+        "Offers are in %s: what is 1 %s in %s? till then they are left out"
+            .formatted(code, code, currency),
+        currency,
+        "all offers in " + code,
+        "settings",
+        "exchange rate " + code,
+        "value",
+        READING,
+        false);
   }
 
   /** One question for each heading that is open or likely. */
@@ -79,7 +98,7 @@ public final class ToFill {
           String choices =
               head.choices().isEmpty() ? "" : " " + String.join(" or ", head.choices()) + "?";
           fills.putIfAbsent(
-              Keys.of(head.heading()),
+              list.kind().heading() + " " + Keys.of(head.heading()),
               new Fill(
                       open ? "not read" : "yes",
                       "What is the column %s (as in %s)?%s"
@@ -91,7 +110,7 @@ public final class ToFill {
                       head.rows() + " rows",
                       "own words",
                       head.heading(),
-                      "heading",
+                      list.kind().heading(),
                       READING,
                       false)
                   .choosing(head.choosable()));
@@ -114,7 +133,7 @@ public final class ToFill {
         false);
   }
 
-  private static Fill fill(Question question) {
+  private static Fill fill(Question question, ListKind kind) {
     String where =
         question.row() > 0
             ? "%s, row %d".formatted(question.sheet(), question.row())
@@ -127,7 +146,7 @@ public final class ToFill {
             question.plants() > 0 ? question.plants() + " plants" : "",
             question.column().equals("species")
                 ? "own words"
-                : question.row() == 0 ? "own words" : "stock",
+                : question.row() == 0 ? "own words" : kind.table(),
             question.column().equals("species")
                 ? question.found()
                 : question.row() == 0 ? question.found() : question.lot(),
@@ -137,7 +156,7 @@ public final class ToFill {
         .choosing(question.choices());
   }
 
-  private static List<Fill> nods(List<Question> questions) {
+  private static List<Fill> nods(Set<Question> questions) {
     Map<String, List<Question>> byKind = new LinkedHashMap<>();
     questions.stream()
         .filter(Question::nod)
@@ -258,7 +277,10 @@ public final class ToFill {
   /** Where the prices do not say it, the currency is asked for. */
   private static Optional<Fill> currency(List<ListRead> lists) {
     Set<String> signs = new HashSet<>();
-    lists.forEach(list -> signs.addAll(list.currencies()));
+    boolean stock = lists.stream().anyMatch(list -> !list.kind().isOffers());
+    lists.stream()
+        .filter(list -> !stock || !list.kind().isOffers())
+        .forEach(list -> signs.addAll(list.currencies()));
     return signs.size() == 1
         ? Optional.empty()
         : Optional.of(
@@ -279,7 +301,7 @@ public final class ToFill {
   private static void classes(UsualNursery usual, List<Fill> fills) {
     Map<String, Long> plants = new LinkedHashMap<>();
     Map<String, Double> trunk = new LinkedHashMap<>();
-    for (OwnLot lot : usual.lots()) {
+    for (OwnLot lot : usual.lots().isEmpty() ? usual.offers() : usual.lots()) {
       if (lot.trunkFromMm().isEmpty()) {
         String name = UsualTrunk.classOf(lot);
         plants.merge(name, (long) lot.quantity().orElse(0), Long::sum);

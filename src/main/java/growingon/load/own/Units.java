@@ -30,7 +30,8 @@ final class Units {
           "height x width");
   private static final Set<String> PRICES = Set.of("unit cost", "selling price", "row cost");
   private static final Set<String> COUNTS =
-      Set.of("quantity", "reserved", "sold", "lost", "kept", "packs", "per pack");
+      Set.of(
+          "quantity", "reserved", "sold", "lost", "kept", "packs", "per pack", "least", "multiple");
 
   private Units() {}
 

@@ -1,6 +1,7 @@
 package growingon.load.own;
 
 import growingon.nursery.Habit;
+import growingon.nursery.Hemisphere;
 import growingon.nursery.library.Library;
 import growingon.nursery.library.Match;
 import java.time.YearMonth;
@@ -14,6 +15,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * All that a plan needs and a list does not say, with usual values: species by the library, pots,
@@ -51,6 +53,7 @@ public final class UsualNursery {
   private static final String SMALL_POT = "small pot";
 
   private final List<OwnLot> lots;
+  private final List<OwnLot> offers;
   private final String name;
   private final String currency;
   private final YearMonth firstMonth;
@@ -68,12 +71,40 @@ public final class UsualNursery {
    */
   public UsualNursery(
       List<OwnLot> lots, String name, String currency, YearMonth firstMonth, boolean south) {
-    this.lots = calledAlike(lots);
+    this(lots, List.of(), name, currency, firstMonth, south);
+  }
+
+  /**
+   * The same with what is offered to it: its plants, pots and routes are there too, and nothing is
+   * sold or stands on its account.
+   */
+  public UsualNursery(
+      List<OwnLot> lots,
+      List<OwnLot> offers,
+      String name,
+      String currency,
+      YearMonth firstMonth,
+      boolean south) {
+    Map<String, String> names = mostCalled(lots.isEmpty() ? offers : lots);
+    mostCalled(offers).forEach(names::putIfAbsent);
+    Map<String, String> spelt = new HashMap<>();
+    this.lots = calledAlike(lots, names, spelt);
+    this.offers = calledAlike(offers, names, spelt);
     this.name = name;
     this.currency = currency;
     this.firstMonth = firstMonth;
     this.south = south;
-    this.lots.forEach(lot -> evergreen.put(lot.called(), isEvergreen(lot)));
+    all().forEach(lot -> evergreen.put(lot.called(), isEvergreen(lot)));
+  }
+
+  /** What stands and what is offered. */
+  private List<OwnLot> all() {
+    return Stream.concat(lots.stream(), offers.stream()).toList();
+  }
+
+  /** The offers, called as the lots are. */
+  public List<OwnLot> offers() {
+    return offers;
   }
 
   /** The lots, those of one taxon called alike. */
@@ -82,7 +113,7 @@ public final class UsualNursery {
   }
 
   /** A taxon is called as the list calls it most often. */
-  private static List<OwnLot> calledAlike(List<OwnLot> lots) {
+  private static Map<String, String> mostCalled(List<OwnLot> lots) {
     Map<String, Map<String, Integer>> names = new TreeMap<>();
     for (OwnLot lot : lots) {
       lot.taxon()
@@ -101,7 +132,11 @@ public final class UsualNursery {
               .findFirst()
               .ifPresent(each -> most.put(taxon, each.getKey()));
         });
-    Map<String, String> spelt = new HashMap<>();
+    return most;
+  }
+
+  private static List<OwnLot> calledAlike(
+      List<OwnLot> lots, Map<String, String> most, Map<String, String> spelt) {
     List<OwnLot> alike = new ArrayList<>();
     for (OwnLot lot : lots) {
       String called = lot.taxon().map(most::get).orElse(lot.called());
@@ -134,14 +169,12 @@ public final class UsualNursery {
   /** Every table, its rows in order. */
   public Map<String, List<Map<String, String>>> tables() {
     Map<String, List<Map<String, String>>> tables = new LinkedHashMap<>();
-    Set<String> ladders = new TreeSet<>(lots.stream().map(this::ladder).toList());
+    Set<String> ladders = new TreeSet<>(all().stream().map(this::ladder).toList());
     tables.put("species", species());
     tables.put("grades", UsualMarket.grades(ladders));
     tables.put(
         "demand", new UsualMarket(lots, UsualNursery::trunkMm, this::ladder).demand(ladders));
-    tables.put(
-        "routes",
-        UsualRoutes.rows(new LinkedHashSet<>(lots.stream().map(this::route).toList()), south));
+    tables.put("routes", UsualRoutes.rows(routes(), south));
     tables.put("pots", pots());
     tables.put("mixes", UsualSupplies.mixes());
     tables.put("components", UsualSupplies.components());
@@ -153,7 +186,7 @@ public final class UsualNursery {
 
   private List<Map<String, String>> species() {
     Map<String, Map<String, String>> rows = new LinkedHashMap<>();
-    for (OwnLot lot : lots) {
+    for (OwnLot lot : all()) {
       rows.computeIfAbsent(lot.called(), name0 -> speciesRow(lot));
     }
     return List.copyOf(rows.values());
@@ -161,7 +194,7 @@ public final class UsualNursery {
 
   private Map<String, String> speciesRow(OwnLot lot) {
     boolean potted =
-        lots.stream()
+        all().stream()
             .anyMatch(each -> each.called().equals(lot.called()) && each.potLitres().isPresent());
     String kind = evergreen.get(lot.called()) ? "evergreen" : "deciduous";
     return row(
@@ -185,7 +218,7 @@ public final class UsualNursery {
     }
     Map<String, Map<String, String>> rows = new LinkedHashMap<>();
     byLitres.values().forEach(row -> rows.put(row.get("pot"), row));
-    for (OwnLot lot : lots) {
+    for (OwnLot lot : all()) {
       if (lot.potLitres().isPresent()) {
         rows.putIfAbsent(lot.pot(), pot(new PotSize(lot.pot(), lot.potLitres().getAsDouble())));
       }
@@ -231,22 +264,15 @@ public final class UsualNursery {
         row(
             "lot", lot.lot(),
             "species", lot.called(),
-            "form",
-                lot.form().isEmpty()
-                    ? lot.potLitres().isPresent() ? "container" : "bare root"
-                    : lot.form(),
+            "form", form(lot),
             "quantity", Integer.toString(lot.quantity().orElse(0)),
             "arrived", arrived(lot).toString(),
             "route", route(lot));
-    trunk(lot, row);
+    stands(lot, row);
     if (lot.potLitres().isPresent()) {
-      row.put("pot", lot.pot());
-      row.put("gap mm", lot.potLitres().getAsDouble() < LARGE_POT ? "0" : "80");
       lot.potted()
           .filter(month -> !month.isAfter(firstMonth) && !month.isBefore(arrived(lot)))
           .ifPresent(month -> row.put("potted", month.toString()));
-    } else {
-      row.put("plants per m2", PotSize.plain(UsualPlaces.plantsAM2(lot, trunkMm(lot))));
     }
     if (UsualRoutes.isTraining(route(lot))) {
       row.put(
@@ -254,18 +280,39 @@ public final class UsualNursery {
           lot.potted().filter(month -> !month.isAfter(firstMonth)).orElse(arrived(lot)).toString());
     }
     put(row, "place", lot.place());
-    lot.heightCm().ifPresent(cm -> row.put("height left mm", PotSize.plain(Math.rint(cm * 10))));
     lot.kept()
         .ifPresent(
             kept -> row.put("kept", Integer.toString(Math.min(kept, lot.quantity().orElse(0)))));
     lot.unitCost()
         .ifPresent(cost -> row.put("unit cost", PotSize.plain(Math.rint(cost * 1e4) / 1e4)));
+    papers(lot, row);
+    return row;
+  }
+
+  static String form(OwnLot lot) {
+    return !lot.form().isEmpty()
+        ? lot.form()
+        : lot.potLitres().isPresent() ? "container" : "bare root";
+  }
+
+  /** Its trunk, and the room it stands in. */
+  private static void stands(OwnLot lot, Map<String, String> row) {
+    trunk(lot, row);
+    if (lot.potLitres().isPresent()) {
+      row.put("pot", lot.pot());
+      row.put("gap mm", lot.potLitres().getAsDouble() < LARGE_POT ? "0" : "80");
+    } else {
+      row.put("plants per m2", PotSize.plain(UsualPlaces.plantsAM2(lot, trunkMm(lot))));
+    }
+    lot.heightCm().ifPresent(cm -> row.put("height left mm", PotSize.plain(Math.rint(cm * 10))));
+  }
+
+  private static void papers(OwnLot lot, Map<String, String> row) {
     put(row, "supplier", lot.supplier());
     put(row, "passport", lot.passport());
     put(row, "origin", lot.origin());
     put(row, "note", lot.note());
     row.put("apart months", "0");
-    return row;
   }
 
   private static void put(Map<String, String> row, String heading, String value) {
@@ -297,6 +344,72 @@ public final class UsualNursery {
     YearMonth since = lot.potted().filter(month -> month.isBefore(firstMonth)).orElse(arrived(lot));
     int stood = (int) ChronoUnit.MONTHS.between(since, firstMonth);
     return UsualRoutes.of(lot, trunkMm(lot), evergreen.get(lot.called()), stood);
+  }
+
+  /** When the steps of a route are due in the south, by route, step and what it is in the north. */
+  public Map<List<String>, String> turnedSouth() {
+    List<Map<String, String>> north = UsualRoutes.rows(routes(), false);
+    List<Map<String, String>> there = UsualRoutes.rows(routes(), true);
+    Map<List<String>, String> turned = new HashMap<>();
+    for (int i = 0; i < north.size(); i++) {
+      String when = there.get(i).get("when");
+      if (!when.equals(north.get(i).get("when"))) {
+        turned.put(
+            List.of(north.get(i).get("route"), north.get(i).get("step"), north.get(i).get("when")),
+            when);
+      }
+    }
+    return turned;
+  }
+
+  private Set<String> routes() {
+    Set<String> routes = new LinkedHashSet<>(lots.stream().map(this::route).toList());
+    offers.forEach(offer -> routes.add(routeOf(offer)));
+    return routes;
+  }
+
+  /** What comes without a pot is bought to be potted, however many are there. */
+  private String routeOf(OwnLot offer) {
+    return offer.potLitres().isPresent()
+        ? UsualRoutes.of(offer, trunkMm(offer), evergreen.get(offer.called()), 0)
+        : UsualRoutes.lifted(evergreen.get(offer.called()));
+  }
+
+  /**
+   * The row of an offer in the table of offers, none of it taken.
+   *
+   * @param its currency, empty for that of the nursery
+   */
+  public Map<String, String> offerRow(OwnLot offer, String its) {
+    Map<String, String> row =
+        row(
+            "offer", offer.lot(),
+            "take", "no",
+            "species", offer.called(),
+            "form", form(offer),
+            "unit price", PotSize.plain(Math.rint(offer.unitCost().orElse(0) * 1e4) / 1e4),
+            "arrival month", arrival(offer).toString(),
+            "route", routeOf(offer));
+    put(row, "currency", its);
+    offer.terms().least().ifPresent(number -> row.put("least", Integer.toString(number)));
+    offer.terms().multiple().ifPresent(number -> row.put("multiple", Integer.toString(number)));
+    offer.quantity().ifPresent(number -> row.put("most", Integer.toString(number)));
+    stands(offer, row);
+    papers(offer, row);
+    return row;
+  }
+
+  /** The stated month, the first of the plan at the earliest; from the ground not before autumn. */
+  YearMonth arrival(OwnLot offer) {
+    YearMonth stated = offer.arrived().orElse(firstMonth);
+    YearMonth month = stated.isBefore(firstMonth) ? firstMonth : stated;
+    if (offer.arrived().isEmpty() && offer.potLitres().isEmpty()) {
+      Hemisphere half = south ? Hemisphere.SOUTH : Hemisphere.NORTH;
+      while (!half.dormantSeason().contains(month.getMonthValue())) {
+        month = month.plusMonths(1);
+      }
+    }
+    return month;
   }
 
   static Map<String, String> row(String... cells) {

@@ -26,6 +26,11 @@ final class UsualRoutes {
     return base(lot, trunkMm, monthsStood) + (evergreen ? ", evergreen" : "");
   }
 
+  /** The route of what comes without a pot to be potted. */
+  static String lifted(boolean evergreen) {
+    return "lift and pot" + (evergreen ? ", evergreen" : "");
+  }
+
   private static String base(OwnLot lot, double trunkMm, int monthsStood) {
     if (lot.potLitres().isEmpty()) {
       boolean bed = lot.quantity().orElse(0) > A_BED_OF;

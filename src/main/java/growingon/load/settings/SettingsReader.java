@@ -27,6 +27,7 @@ import growingon.nursery.MonthShares;
 import growingon.nursery.MonthSpan;
 import growingon.nursery.Settings;
 import growingon.nursery.Sure;
+import growingon.nursery.Writing;
 import growingon.problem.Where;
 import growingon.problem.advice.FileAdvice;
 import growingon.problem.advice.SettingsAdvice;
@@ -212,7 +213,7 @@ public final class SettingsReader {
         .hemisphere(hemisphere)
         .seasonStart(seasonStart)
         .currency(currency)
-        .exchangeRates(rates(row, currency, findings))
+        .exchangeRates(rates(row, currency, writing(row), findings))
         .hourlyRate(row.get(NurseryShape.HOURLY_RATE, money))
         .paidShare(row.get(NurseryShape.PAID, As.share(), 1.0))
         .hoursAvailable(hours)
@@ -254,7 +255,17 @@ public final class SettingsReader {
                 row.get(NurseryShape.PRICES_SURE, As.sure(), 1.0),
                 row.get(NurseryShape.DEMAND_SURE, As.sure(), 1.0)))
         .library(SiteSettings.read(row, findings))
+        .writing(writing(row))
         .build();
+  }
+
+  /** Looked for, not got: how a report is written is no assumption of its plan. */
+  private static Writing writing(Row row) {
+    Writing usual = Writing.USUAL;
+    return new Writing(
+        row.find(NurseryShape.NUMBER_STYLE, As.word(Writing.Digits.class)).orElse(usual.digits()),
+        row.find(NurseryShape.DATE_STYLE, As.word(Writing.Days.class)).orElse(usual.days()),
+        row.find(NurseryShape.CURRENCY_SIGN, As.word(Writing.Sign.class)).orElse(usual.sign()));
   }
 
   /** The minutes under their name, or under the older one. */
@@ -278,7 +289,8 @@ public final class SettingsReader {
     return new MonthSpan(from.getValue(), to.getValue());
   }
 
-  private static Map<String, Double> rates(Row row, String currency, Findings findings) {
+  private static Map<String, Double> rates(
+      Row row, String currency, Writing writing, Findings findings) {
     Map<String, Double> rates = new LinkedHashMap<>();
     if (row.cell(NurseryShape.EXCHANGE_RATES) instanceof Fields fields) {
       Row each =
@@ -290,13 +302,14 @@ public final class SettingsReader {
               row.style(),
               findings);
       for (String typed : each.headings()) {
-        rate(each, typed, currency).ifPresent(rate -> rates.put(Currency.code(typed).get(), rate));
+        rate(each, typed, currency, writing)
+            .ifPresent(rate -> rates.put(Currency.code(typed).get(), rate));
       }
     }
     return rates;
   }
 
-  private static Optional<Double> rate(Row row, String typed, String currency) {
+  private static Optional<Double> rate(Row row, String typed, String currency, Writing writing) {
     if (Currency.code(typed).isEmpty()) {
       row.fail(typed, where -> SettingsAdvice.notACurrency(where, typed));
       return Optional.empty();
@@ -304,7 +317,11 @@ public final class SettingsReader {
     Optional<Double> rate = row.find(typed, As.number(Range.OVER_ZERO));
     rate.ifPresent(
         value ->
-            row.remark(typed, where -> SettingsAdvice.exchangeRate(where, typed, value, currency)));
+            row.remark(
+                typed,
+                where ->
+                    SettingsAdvice.exchangeRate(
+                        where, typed, writing.marked(Double.toString(value)), currency)));
     return rate;
   }
 }

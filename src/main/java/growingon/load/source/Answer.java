@@ -2,6 +2,7 @@ package growingon.load.source;
 
 import growingon.load.cell.Cell;
 import growingon.load.cell.Texts;
+import growingon.load.own.ListKind;
 import growingon.load.own.OwnLot;
 import growingon.load.own.Site;
 import growingon.problem.Where;
@@ -19,27 +20,33 @@ import java.util.Map;
  * @param where it stands
  */
 public record Answer(String table, String row, String column, Cell cell, Where where) {
-  public boolean isOfStock() {
-    return table.equals("stock");
+  /** Whether it is of the rows of lists of a kind. */
+  public boolean isOf(ListKind kind) {
+    return table.equals(kind.table());
   }
 
-  /** The lot as the answers say: by its class where the list states nothing, by its name always. */
-  public static OwnLot in(List<Answer> answers, OwnLot lot, Site site) {
+  /**
+   * The lot or offer as the answers say: by its class where the list states nothing, by its name
+   * always. What a class of lots is like, offers of that class are like.
+   */
+  public static OwnLot in(List<Answer> answers, ListKind kind, OwnLot lot, Site site) {
     OwnLot answered = lot;
     for (Answer answer : answers) {
-      boolean fills = answer.isOfClass(lot) && !isStated(answer.column, lot);
-      if (answer.isOfStock() && (fills || answer.isOf(lot))) {
+      boolean ofTrees = answer.isOf(ListKind.STOCK) && answer.column.equals("trunk mm");
+      boolean fills =
+          (answer.isOf(kind) || ofTrees) && answer.isOfClass(lot) && !isStated(answer.column, lot);
+      if (fills || (answer.isOf(kind) && answer.isOf(lot))) {
         answered = answered.answered(answer.column, answer.cell.shown(), site);
       }
     }
     return answered;
   }
 
-  /** What the answers say of a lot's row in the stock table beyond that. */
-  public static Map<String, String> ofRow(List<Answer> answers, OwnLot lot) {
+  /** What the answers say of a lot's row in the table of its kind beyond that. */
+  public static Map<String, String> ofRow(List<Answer> answers, ListKind kind, OwnLot lot) {
     Map<String, String> said = new LinkedHashMap<>();
     for (Answer answer : answers) {
-      boolean ofRow = answer.isOfStock() && !OwnLot.isPart(answer.column);
+      boolean ofRow = answer.isOf(kind) && !OwnLot.isPart(answer.column);
       if (ofRow
           && (answer.isOf(lot) || (answer.isOfClass(lot) && !said.containsKey(answer.column)))) {
         said.put(answer.column, answer.cell.shown());

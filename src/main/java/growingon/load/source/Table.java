@@ -18,6 +18,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.UnaryOperator;
 
 /** A table: its rows with values by heading, made from the grid of a sheet or CSV file. */
 public final class Table {
@@ -83,6 +84,11 @@ public final class Table {
                         : row)
             .toList();
     return new Table(format, where, readable, all);
+  }
+
+  /** The table with each of its rows as something makes it. */
+  public Table with(UnaryOperator<Row> change) {
+    return new Table(format, where, readable, rows.stream().map(change).toList());
   }
 
   /** The table in a grid. */

@@ -179,7 +179,24 @@ public record NurseryShape(
             value = LIBRARY_CONDITIONS,
             says =
                 "What growing conditions of other names are in the library of species: field, open bed, nursery pot, small pot, training pot or shallow pot [none]")
-        Map<String, String> libraryConditions) {
+        Map<String, String> libraryConditions,
+    @Key(
+            value = NUMBER_STYLE,
+            says =
+                "How numbers are written in reports; tables and figures.json stay plain [1,234.5]",
+            words = {"1,234.5", "1.234,5", "1 234,5"})
+        String numberStyle,
+    @Key(
+            value = DATE_STYLE,
+            says =
+                "How months are written in reports: Mar 2027, 2027-03, 03/2027 or 03.2027 [in words]",
+            words = {"in words", "year first", "slashes", "points"})
+        String dateStyle,
+    @Key(
+            value = CURRENCY_SIGN,
+            says = "Where the currency stands in reports: EUR 12 or 12 EUR [before]",
+            words = {"before", "behind"})
+        String currencySign) {
   public static final String NAME = "name";
   public static final String HEMISPHERE = "hemisphere";
   public static final String SEASON_START = "season start month";
@@ -218,5 +235,8 @@ public record NurseryShape(
   public static final String CLIMATE = "climate";
   public static final String SITE_SPEED = "site speed";
   public static final String SITE_SPEED_FROM = "site speed from";
+  public static final String NUMBER_STYLE = "number style";
+  public static final String DATE_STYLE = "date style";
+  public static final String CURRENCY_SIGN = "currency sign";
   public static final String LIBRARY_CONDITIONS = "library conditions";
 }

@@ -68,6 +68,40 @@ public final class ListAdvice {
         "plan a sheet or a place at a time, or put rows of one plant and size together");
   }
 
+  /** More offers than can be looked through. */
+  public static Problem tooManyOffers(Where where, int offers, int most) {
+    return new Problem(
+        Severity.ERROR,
+        Reason.WRONG_VALUE,
+        "%d offers are more than can be looked through (%d)".formatted(offers, most),
+        where,
+        "",
+        "keep in the list what you may buy");
+  }
+
+  /** Offers in another currency, whose rate is not known. */
+  public static Problem offersWithoutRate(Where where, String code, String currency) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.MISSING,
+        "these offers are in %s and left out till it is said what 1 %s is in %s"
+            .formatted(code, code, currency),
+        where,
+        "",
+        "answer in to fill");
+  }
+
+  /** No column is the price of a plant. */
+  public static Problem noPrice(Where where) {
+    return new Problem(
+        Severity.ERROR,
+        Reason.MISSING,
+        "no column is the price of a plant",
+        where,
+        "",
+        "write price above it, or say in own words which heading it is");
+  }
+
   /** Too many rows cannot be read. */
   public static Problem manyAsked(Where where, int asked, int all, List<String> rows) {
     return new Problem(
@@ -159,6 +193,33 @@ public final class ListAdvice {
         Where.NOWHERE,
         path,
         "give an .xlsx or .csv file");
+  }
+
+  /** A list of the grower's own where a nursery is needed. */
+  public static Problem listAlone(Where where, String path) {
+    return new Problem(
+        Severity.ERROR,
+        Reason.WRONG_VALUE,
+        "a list of your own is enough for plan and check alone",
+        where,
+        "",
+        "lay out a nursery around it: start mine --from \"%s\"".formatted(path));
+  }
+
+  /** What the grower has answered about a list stands beside it. */
+  public static Problem wordsBeside(Where where, String files) {
+    return notice(where, Reason.ASSUMED, "read by what stands beside it: " + files, "", "");
+  }
+
+  /** Routes that were laid out for the other half of the world. */
+  public static Problem routesTurned(Where where, int steps) {
+    return notice(
+        where,
+        Reason.ASSUMED,
+        "%d %s laid out for the north %s half a year later, since the hemisphere is south"
+            .formatted(steps, steps == 1 ? "step" : "steps", steps == 1 ? "is" : "are"),
+        "",
+        "");
   }
 
   /** Own words say of a heading what no column of a list can be. */

@@ -97,7 +97,7 @@ public final class SettingsAdvice {
         "write its code of three letters, such as EUR");
   }
 
-  public static Problem exchangeRate(Where where, String foreign, double rate, String currency) {
+  public static Problem exchangeRate(Where where, String foreign, String rate, String currency) {
     return notice(
         where, Reason.ASSUMED, "1 " + foreign + " counts as " + rate + " " + currency, "", "");
   }

@@ -32,8 +32,10 @@ final class BuyingCharts {
 
   private final BuyingFigures figures;
   private final Answer answer;
+  private final Phrases say;
 
   BuyingCharts(BuyingFigures figures) {
+    this.say = figures.say;
     this.figures = figures;
     this.answer = figures.answer;
   }
@@ -98,7 +100,7 @@ final class BuyingCharts {
     for (int step = 0; step < limits.get(0).steps().size(); step++) {
       int at = step;
       List<Double> worth = limits.stream().map(limit -> limit.steps().get(at).worth()).toList();
-      String name = Phrases.percent(limits.get(0).steps().get(step).share()) + " more";
+      String name = say.percent(limits.get(0).steps().get(step).share()) + " more";
       series.add(new Series(name, Role.VALUE, worth, "", colours[step % colours.length]));
     }
     return new Chart(

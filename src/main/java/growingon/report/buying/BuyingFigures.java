@@ -14,7 +14,6 @@ import growingon.project.MonthStock;
 import growingon.project.Projection;
 import growingon.project.Projector;
 import growingon.project.Sale;
-import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
 import growingon.report.text.Plants;
 import growingon.whole.WholePlan;
@@ -39,12 +38,14 @@ final class BuyingFigures {
   final Horizon horizon;
   final Settings settings;
   final String currency;
+  final Phrases say;
 
   BuyingFigures(Answer answer) {
     this.answer = answer;
     Scenario scenario = answer.inputs().scenario();
     this.horizon = scenario.horizon();
     this.settings = scenario.nursery().settings();
+    this.say = Phrases.of(settings);
     this.currency = settings.currency();
     this.given = project(scenario, answer.lots(answer.question().asGiven()));
     this.recommended = project(scenario, answer.lots(answer.found().recommended()));
@@ -118,7 +119,7 @@ final class BuyingFigures {
   }
 
   /** Plants standing after the plan's first month, by grade: 12 started, 30 branched. */
-  static String standingByGrade(List<LotHistory> lots) {
+  String standingByGrade(List<LotHistory> lots) {
     Map<String, Double> byGrade = new LinkedHashMap<>();
     for (LotHistory lot : lots) {
       MonthStock stock = lot.monthStock(0);
@@ -134,20 +135,20 @@ final class BuyingFigures {
     byGrade.forEach(
         (grade, plants) -> {
           if (plants >= PLANT) {
-            words.add(Labels.whole(plants) + " " + grade);
+            words.add(say.whole(plants) + " " + grade);
           }
         });
     return String.join(", ", words);
   }
 
   /** half of the best to stout, all to shaped, none. */
-  static String held(Optional<Hold> hold) {
+  String held(Optional<Hold> hold) {
     return hold.filter(some -> some.share() > 0)
         .map(some -> share(some) + " to " + some.grade())
         .orElse("none");
   }
 
-  private static String share(Hold hold) {
+  private String share(Hold hold) {
     if (hold.share() >= 1) {
       return "all";
     }
@@ -156,7 +157,7 @@ final class BuyingFigures {
           case 25 -> "a quarter";
           case 50 -> "half";
           case 75 -> "three quarters";
-          default -> Phrases.percent(hold.share());
+          default -> say.percent(hold.share());
         };
     return hold.which() == Hold.Which.BEST ? "the best " + part.replaceFirst("^a ", "") : part;
   }
@@ -168,8 +169,8 @@ final class BuyingFigures {
   }
 
   /** Money to three figures: 8,900; 12,300; 640. */
-  static String three(double amount) {
-    return Labels.whole(rounded(amount));
+  String three(double amount) {
+    return say.whole(rounded(amount));
   }
 
   static double rounded(double amount) {
@@ -182,7 +183,7 @@ final class BuyingFigures {
   }
 
   String money(double amount) {
-    return currency + " " + three(amount);
+    return say.writing().money(currency, three(amount));
   }
 
   String season(int season) {

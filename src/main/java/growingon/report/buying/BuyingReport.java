@@ -10,7 +10,6 @@ import growingon.report.model.Chart;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
-import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
 import java.util.ArrayList;
@@ -58,7 +57,7 @@ public final class BuyingReport {
     return Report.of(
             title(inputs.scenario().plan().name()),
             settings.name(),
-            settings.currency(),
+            Phrases.of(settings),
             inputs.scenario().plan().firstMonth().toString())
         .sheets(sheets(answer, figures, tables, charts, words))
         .charts(charts.all())
@@ -121,6 +120,7 @@ public final class BuyingReport {
   }
 
   private static List<String> notes(Answer answer, BuyingFigures figures) {
+    Phrases say = figures.say;
     List<String> notes = new ArrayList<>();
     notes.add(
         "What is decided now: how many of each offer, and what share of each lot is held to a better"
@@ -133,7 +133,7 @@ public final class BuyingReport {
         answer.draws() == 0
             ? "There is no luck in it: the plan's line stands for all."
             : "It was chosen on draws of its own and judged on %s others, the plan's own."
-                .formatted(Labels.whole(answer.draws())));
+                .formatted(say.whole(answer.draws())));
     notes.add(
         "It keeps within the room, the hours and the lowest cash that there are, on the plan's line;"
             + " what is over a limit as given already may stay so, but not get worse.");
@@ -144,11 +144,11 @@ public final class BuyingReport {
         "%s left as given because they bring little; together they would bring %s."
             .formatted(
                 Phrases.sentence(
-                    Phrases.counted(answer.found().leftOut().size(), "change was", "changes were")),
+                    say.counted(answer.found().leftOut().size(), "change was", "changes were")),
                 figures.money(answer.leftOutGain().mean())));
     notes.add(
         "%s advised in all; the gain of each is weighed beside all others, so they do not add up."
-            .formatted(Phrases.sentence(Phrases.counted(changed, "hold is", "holds are"))));
+            .formatted(Phrases.sentence(say.counted(changed, "hold is", "holds are"))));
     answer.offers().stream()
         .filter(offer -> offer.take().offer().most().isEmpty())
         .forEach(

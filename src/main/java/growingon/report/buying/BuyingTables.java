@@ -25,7 +25,6 @@ import growingon.report.model.Column;
 import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Table;
-import growingon.report.text.Labels;
 import growingon.report.text.Odds;
 import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
@@ -44,8 +43,10 @@ final class BuyingTables {
   private final BuyingVerdicts verdicts;
   private final Answer answer;
   private final String currency;
+  private final Phrases say;
 
   BuyingTables(BuyingFigures figures) {
+    this.say = figures.say;
     this.figures = figures;
     this.verdicts = new BuyingVerdicts(figures);
     this.answer = figures.answer;
@@ -120,8 +121,7 @@ final class BuyingTables {
   private String drawn() {
     return answer.draws() == 0
         ? "On the plan's line, without luck."
-        : "Over %s draws, none of which was used to choose."
-            .formatted(Labels.whole(answer.draws()));
+        : "Over %s draws, none of which was used to choose.".formatted(say.whole(answer.draws()));
   }
 
   private double mostMissing(Outcome line) {
@@ -273,9 +273,9 @@ final class BuyingTables {
           hold.name(),
           any.get(0).lot().species(),
           Math.round(any.stream().mapToDouble(LotHistory::standingAtStart).sum()),
-          Rows.text(BuyingFigures.standingByGrade(any)),
-          BuyingFigures.held(hold.given()),
-          hold.isChange() ? BuyingFigures.held(hold.advised()) : "as it is",
+          Rows.text(figures.standingByGrade(any)),
+          figures.held(hold.given()),
+          hold.isChange() ? figures.held(hold.advised()) : "as it is",
           figures.soldThisSeason(figures.given, before),
           figures.soldThisSeason(figures.recommended, after),
           hold.isChange() ? Rows.text(become(before, after)) : null,
@@ -313,7 +313,7 @@ final class BuyingTables {
       words.add(
           "%s %s in %s"
               .formatted(
-                  Labels.whole(each.getValue()),
+                  say.whole(each.getValue()),
                   each.getKey().grade(),
                   figures.season(each.getKey().season())));
     }
@@ -331,7 +331,7 @@ final class BuyingTables {
             first ? amount(limit, limit.amount()) : null,
             first ? amount(limit, limit.usedAsGiven()) : null,
             first ? amount(limit, limit.usedAsRecommended()) : null,
-            Phrases.percent(step.share()),
+            say.percent(step.share()),
             amount(limit, step.added()),
             step.worth(),
             step.each(),
@@ -366,14 +366,14 @@ final class BuyingTables {
   private String when(LimitWorth limit) {
     return limit.what() == LimitWorth.What.DEMAND
         ? "every season"
-        : Phrases.span(figures.horizon.month(limit.from()), figures.horizon.month(limit.to()));
+        : say.span(figures.horizon.month(limit.from()), figures.horizon.month(limit.to()));
   }
 
   private String amount(LimitWorth limit, double amount) {
     return switch (limit.what()) {
-      case ROOM -> Phrases.squareMetres(amount);
-      case HOURS -> Phrases.hours(amount);
-      case DEMAND -> Labels.number(amount) + " plants";
+      case ROOM -> say.squareMetres(amount);
+      case HOURS -> say.hours(amount);
+      case DEMAND -> say.number(amount) + " plants";
       case CASH -> figures.money(amount);
     };
   }
@@ -386,7 +386,7 @@ final class BuyingTables {
       int difference = candidate.value(i) - instead.value(i);
       if (difference != 0 && choices.get(i) instanceof Holding holding) {
         Optional<growingon.nursery.Hold> hold = holding.hold(candidate.value(i));
-        words.add("hold " + BuyingFigures.held(hold) + " of " + holding.name());
+        words.add("hold " + figures.held(hold) + " of " + holding.name());
       } else if (difference != 0) {
         words.add(
             0,

@@ -3,7 +3,6 @@ package growingon.report.buying;
 import growingon.buying.OfferAnswer;
 import growingon.buying.OfferAnswer.Lack;
 import growingon.buying.Spread;
-import growingon.report.text.Labels;
 import growingon.report.text.Odds;
 import growingon.report.text.Phrases;
 import java.time.YearMonth;
@@ -20,8 +19,10 @@ final class BuyingVerdicts {
 
   private final BuyingFigures figures;
   private final int draws;
+  private final Phrases say;
 
   BuyingVerdicts(BuyingFigures figures) {
+    this.say = figures.say;
     this.figures = figures;
     this.draws = figures.answer.draws();
   }
@@ -79,8 +80,7 @@ final class BuyingVerdicts {
       case PAYS_LATER -> paysLater(offer);
       case UNSOLD ->
           "Leave %s for now: %s still unsold after %d seasons; look at the demand."
-              .formatted(
-                  name(offer), Phrases.plants(offer.unsoldAtJudging()), offer.judgedAt() + 1);
+              .formatted(name(offer), say.plants(offer.unsoldAtJudging()), offer.judgedAt() + 1);
       case DOES_NOT_PAY -> doesNotPay(offer);
     };
   }
@@ -111,7 +111,7 @@ final class BuyingVerdicts {
     return " each time (%d orders to %s)"
         .formatted(
             offer.take().orders().size(),
-            Labels.month(offer.take().orders().get(offer.take().orders().size() - 1).arrival()));
+            say.month(offer.take().orders().get(offer.take().orders().size() - 1).arrival()));
   }
 
   private String judgedLater(OfferAnswer offer) {
@@ -168,11 +168,11 @@ final class BuyingVerdicts {
   }
 
   private String most(Lack lack) {
-    String month = Labels.month(figures.horizon.month(lack.month()));
+    String month = say.month(figures.horizon.month(lack.month()));
     return switch (lack.what()) {
       case ROOM ->
-          "%s more %s in %s".formatted(Phrases.squareMetres(up(lack.amount())), lack.name(), month);
-      case HOURS -> "%s more in %s".formatted(Phrases.hours(lack.amount()), month);
+          "%s more %s in %s".formatted(say.squareMetres(up(lack.amount())), lack.name(), month);
+      case HOURS -> "%s more in %s".formatted(say.hours(lack.amount()), month);
       case CASH -> "%s more cash in %s".formatted(figures.money(lack.amount()), month);
     };
   }
@@ -187,7 +187,7 @@ final class BuyingVerdicts {
                 Phrases.sentence(name(offer)),
                 lastSeason(),
                 draws == 0 ? "" : " (" + hundred(offer.atEnd()) + ")",
-                "%s of %d".formatted(Labels.whole(offer.unsold()), all(offer)),
+                "%s of %d".formatted(say.whole(offer.unsold()), all(offer)),
                 figures.money(offer.unsoldAtList()),
                 figures.season(offer.paysFrom().getAsInt()),
                 draws == 0 ? "" : " (" + hundred(offer.gain()) + ")")
@@ -206,16 +206,14 @@ final class BuyingVerdicts {
     String most =
         offer.mostLanded().isPresent()
             ? "; it would just pay at %s landed (asked: %s)"
-                .formatted(
-                    Phrases.each(figures.currency, offer.mostLanded().getAsDouble()),
-                    Phrases.each(figures.currency, offer.landed()))
+                .formatted(say.each(offer.mostLanded().getAsDouble()), say.each(offer.landed()))
             : "; it does not pay as a gift";
     return "Do not buy %s: at best it misses by %s%s."
         .formatted(name(offer), figures.money(-offer.gain().mean()), most);
   }
 
   /** By the end of a month, or at once where it is past. */
-  private static String by(YearMonth month, YearMonth first) {
-    return month.isBefore(first) ? "at once" : "by the end of " + Labels.month(month);
+  private String by(YearMonth month, YearMonth first) {
+    return month.isBefore(first) ? "at once" : "by the end of " + say.month(month);
   }
 }

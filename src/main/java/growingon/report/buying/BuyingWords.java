@@ -14,7 +14,6 @@ import growingon.nursery.Hold;
 import growingon.nursery.HorizonValue;
 import growingon.project.LotHistory;
 import growingon.report.buying.BuyingFigures.Sold;
-import growingon.report.text.Labels;
 import growingon.report.text.Odds;
 import growingon.report.text.Phrases;
 import java.util.ArrayList;
@@ -33,8 +32,10 @@ final class BuyingWords {
   private final BuyingFigures figures;
   private final BuyingVerdicts verdicts;
   private final Answer answer;
+  private final Phrases say;
 
   BuyingWords(BuyingFigures figures) {
+    this.say = figures.say;
     this.figures = figures;
     this.verdicts = new BuyingVerdicts(figures);
     this.answer = figures.answer;
@@ -93,9 +94,7 @@ final class BuyingWords {
           words =
               "%s lacks %s in %s"
                   .formatted(
-                      places.get(place),
-                      Phrases.squareMetres(over),
-                      Phrases.month(figures.horizon, month));
+                      places.get(place), say.squareMetres(over), say.month(figures.horizon, month));
         }
       }
     }
@@ -110,8 +109,7 @@ final class BuyingWords {
     }
     if (shortest > 0.05) {
       String hours =
-          "%s are short in %s"
-              .formatted(Phrases.hours(shortest), Phrases.month(figures.horizon, when));
+          "%s are short in %s".formatted(say.hours(shortest), say.month(figures.horizon, when));
       words = words.isEmpty() ? hours : words + ", and " + hours;
     }
     if (figures.settings.lowestCash().isPresent()
@@ -120,7 +118,7 @@ final class BuyingWords {
           "cash falls to %s in %s"
               .formatted(
                   figures.money(given.lowestCash()),
-                  Phrases.month(figures.horizon, given.lowestMonth()));
+                  say.month(figures.horizon, given.lowestMonth()));
       words = words.isEmpty() ? cash : words + ", and " + cash;
     }
     return words.isEmpty()
@@ -192,7 +190,7 @@ final class BuyingWords {
       parts.add(
           "Hold back plants in %s, first of %s"
               .formatted(
-                  Phrases.counted(more.size(), "lot", "lots"),
+                  say.counted(more.size(), "lot", "lots"),
                   String.join(
                       ", and of ", more.stream().limit(HOLDS_NAMED).map(this::named).toList())));
     }
@@ -201,7 +199,7 @@ final class BuyingWords {
           "%s what is held in %s, first %s"
               .formatted(
                   parts.isEmpty() ? "Free" : "free",
-                  Phrases.counted(freed.size(), "lot", "lots"),
+                  say.counted(freed.size(), "lot", "lots"),
                   freed.get(0).name()));
     }
     return String.join("; ", parts) + " (sheet Sell or hold).";
@@ -214,10 +212,7 @@ final class BuyingWords {
 
   private String named(HoldAnswer each) {
     return "%s, %s (+%s)"
-        .formatted(
-            each.name(),
-            BuyingFigures.held(each.advised()),
-            BuyingFigures.three(each.brings().mean()));
+        .formatted(each.name(), figures.held(each.advised()), figures.three(each.brings().mean()));
   }
 
   private String brings() {
@@ -265,7 +260,7 @@ final class BuyingWords {
                 each ->
                     "%s %s wanted in %s"
                         .formatted(
-                            Labels.whole(each.getValue()),
+                            say.whole(each.getValue()),
                             each.getKey().grade(),
                             figures.season(each.getKey().season())))
             .toList();
@@ -350,7 +345,7 @@ final class BuyingWords {
     return answer.plan().horizonValue().equals(HorizonValue.NOTHING) && left >= THIRD * plants
         ? Optional.of(
             "%s of all plants stand unsold at the end and count for nothing, so long holds and late"
-                    .formatted(Phrases.percent(left / plants))
+                    .formatted(say.percent(left / plants))
                 + " purchases look bad: give a horizon value, or plan more seasons.")
         : Optional.empty();
   }

@@ -72,14 +72,13 @@ public final class CashChart {
    * @param place of its month among the months of the chart
    */
   public static Mark lowest(Accounts accounts, int place) {
+    Phrases say = Phrases.of(accounts.projection().scenario());
     Settings settings = accounts.projection().scenario().nursery().settings();
     int month = accounts.cash().lowestMonth();
     double amount = accounts.cash().balances()[month];
     String label =
         "lowest: %s, %s"
-            .formatted(
-                Phrases.money(settings.currency(), amount),
-                Phrases.month(accounts.projection().horizon(), month));
+            .formatted(say.money(amount), say.month(accounts.projection().horizon(), month));
     boolean isTooLow = amount < settings.lowestCash().orElse(Double.NEGATIVE_INFINITY);
     return isTooLow ? Mark.beyond(label, place, amount, "") : Mark.point(label, place, amount);
   }

@@ -15,7 +15,6 @@ import growingon.report.model.Chart.Mark;
 import growingon.report.model.Chart.Role;
 import growingon.report.model.Chart.Series;
 import growingon.report.model.Colours;
-import growingon.report.text.Labels;
 import growingon.report.text.Odds;
 import growingon.report.text.Phrases;
 import growingon.report.words.EndingWords;
@@ -90,9 +89,9 @@ public final class ChanceCharts {
       charts.add(endings(context, context.bought().get(i), name(ENDINGS, i), currency));
     }
     for (int i = 0; i < Math.min(LOTS, gambles.size()); i++) {
-      charts.add(spread(gambles.get(i), name(GAINS, i), currency));
+      charts.add(spread(gambles.get(i), name(GAINS, i), context.say()));
       if (!gambles.get(i).swings().isEmpty()) {
-        charts.add(swings(gambles.get(i), name(SWINGS, i), currency));
+        charts.add(swings(gambles.get(i), name(SWINGS, i), context.say()));
       }
     }
     return charts;
@@ -107,6 +106,7 @@ public final class ChanceCharts {
 
   /** Gain by season of ending; what still stands is written at the foot. */
   private static Chart endings(Context context, BoughtLot bought, String name, String currency) {
+    Phrases say = context.say();
     Ending ending = bought.ending();
     Horizon horizon = context.accounts().projection().horizon();
     int seasons = ending.judgedAt() + 1;
@@ -129,7 +129,7 @@ public final class ChanceCharts {
             .mapToObj(
                 i ->
                     "%s\u00a0(%s)"
-                        .formatted(horizon.seasonName(i), Labels.whole(shown.get(i).standing())))
+                        .formatted(horizon.seasonName(i), say.whole(shown.get(i).standing())))
             .toList();
     return new Chart(
         name,
@@ -143,7 +143,8 @@ public final class ChanceCharts {
         List.of(Mark.upright("end of the plan", ending.planEnd() + 0.5)));
   }
 
-  private static Chart spread(Gamble gamble, String name, String currency) {
+  private static Chart spread(Gamble gamble, String name, Phrases say) {
+    String currency = say.currency();
     GainClasses classes = GainClasses.of(gamble.gains());
     List<Series> series = new ArrayList<>();
     if (classes.first() < 0) {
@@ -158,22 +159,23 @@ public final class ChanceCharts {
         "Pays %s; plan's line %s."
             .formatted(
                 Odds.in(gamble.chancePays(), gamble.gains().length),
-                Phrases.money(currency, gamble.bought().judged().presentValue())),
+                say.money(gamble.bought().judged().presentValue())),
         ChartKind.HISTOGRAM,
         "draws of 100, by gain in " + currency,
-        classes.edges(),
+        classes.edges(say),
         series,
         List.of(
-            upright("mean", gamble.gain().mean(), classes),
-            upright("P10", gamble.gain().p10(), classes),
-            upright("P90", gamble.gain().p90(), classes)));
+            upright("mean", gamble.gain().mean(), classes, say),
+            upright("P10", gamble.gain().p10(), classes, say),
+            upright("P90", gamble.gain().p90(), classes, say)));
   }
 
-  private static Mark upright(String what, double gain, GainClasses classes) {
-    return Mark.upright(what + " " + Labels.whole(gain), classes.at(gain));
+  private static Mark upright(String what, double gain, GainClasses classes, Phrases say) {
+    return Mark.upright(what + " " + say.whole(gain), classes.at(gain));
   }
 
-  private static Chart swings(Gamble gamble, String name, String currency) {
+  private static Chart swings(Gamble gamble, String name, Phrases say) {
+    String currency = say.currency();
     List<Swing> widest = gamble.swings().stream().limit(SWINGS_DRAWN).toList();
     List<Series> series = new ArrayList<>();
     series.add(ends("at P10", Role.LOW, Colours.SPACE, widest, false, each -> each.gainAtLow()));
@@ -193,11 +195,11 @@ public final class ChanceCharts {
         "One assumption at a time at its P10 and P90 (in brackets), the others as planned."
             + (more > 0
                 ? " The sheet Swings has %s."
-                    .formatted(Phrases.counted(more, "smaller one", "smaller ones"))
+                    .formatted(say.counted(more, "smaller one", "smaller ones"))
                 : ""),
         ChartKind.SWINGS,
         "gain in " + currency,
-        widest.stream().map(swing -> row(swing, gamble)).toList(),
+        widest.stream().map(swing -> row(swing, gamble, say)).toList(),
         series);
   }
 
@@ -220,9 +222,9 @@ public final class ChanceCharts {
     return new Series(name, role, values, "", colour);
   }
 
-  private static String row(Swing swing, Gamble gamble) {
+  private static String row(Swing swing, Gamble gamble, Phrases say) {
     if (VerdictWords.isWholeFailure(swing)) {
-      return "%s (chance %s)".formatted(swing.says(), Phrases.percent(gamble.chanceFails()));
+      return "%s (chance %s)".formatted(swing.says(), say.percent(gamble.chanceFails()));
     }
     return "%s (%s, %s)"
         .formatted(swing.assumption().briefly(swing.species()), swing.low(), swing.high());

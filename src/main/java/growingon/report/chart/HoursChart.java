@@ -23,8 +23,10 @@ final class HoursChart {
   private final HoursUse hours;
   private final Horizon horizon;
   private final boolean stated;
+  private final Phrases say;
 
   private HoursChart(Context context) {
+    this.say = context.say();
     this.hours = context.accounts().hours();
     this.horizon = context.accounts().projection().horizon();
     this.stated = hours.available(0).isPresent();
@@ -69,7 +71,6 @@ final class HoursChart {
   }
 
   private String label(Spell spell) {
-    return "%s short, %s"
-        .formatted(Phrases.hours(spell.most()), Phrases.month(horizon, spell.worst()));
+    return "%s short, %s".formatted(say.hours(spell.most()), say.month(horizon, spell.worst()));
   }
 }

@@ -14,7 +14,6 @@ import growingon.report.model.Chart.MarkKind;
 import growingon.report.model.Chart.Role;
 import growingon.report.model.Chart.Series;
 import growingon.report.model.Colours;
-import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
 import growingon.report.text.Spell;
 import java.util.ArrayList;
@@ -34,8 +33,10 @@ final class SpaceChart {
   private final Horizon horizon;
   private final Optional<Chances> chances;
   private final List<SpaceTrouble> troubles;
+  private final Phrases say;
 
   private SpaceChart(Context context) {
+    this.say = context.say();
     this.accounts = context.accounts();
     this.horizon = accounts.projection().horizon();
     this.chances = context.chances();
@@ -130,7 +131,7 @@ final class SpaceChart {
   private Mark missing(String place, Spell worst) {
     return Mark.beyond(
         "%s missing, %s"
-            .formatted(Phrases.squareMetres(worst.most()), Phrases.month(horizon, worst.worst())),
+            .formatted(say.squareMetres(worst.most()), say.month(horizon, worst.worst())),
         worst.worst(),
         accounts.space().months(place).get(worst.worst()).neededM2(),
         named(place));
@@ -144,14 +145,12 @@ final class SpaceChart {
     String label =
         "most %s of %s m², %s"
             .formatted(
-                brief(most.neededM2()),
-                brief(most.capacityM2()),
-                Phrases.month(horizon, most.month()));
+                brief(most.neededM2()), brief(most.capacityM2()), say.month(horizon, most.month()));
     return new Mark(MarkKind.POINT, label, most.month() + 0.5, most.neededM2(), named(place));
   }
 
   /** With a decimal below a hundred only. */
-  private static String brief(double squareMetres) {
-    return squareMetres < 100 ? Labels.number(squareMetres) : Labels.whole(squareMetres);
+  private String brief(double squareMetres) {
+    return squareMetres < 100 ? say.number(squareMetres) : say.whole(squareMetres);
   }
 }

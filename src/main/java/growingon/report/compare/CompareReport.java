@@ -10,6 +10,7 @@ import growingon.report.model.Chart;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.text.Phrases;
 import growingon.whole.WholePlan;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -64,6 +65,11 @@ public final class CompareReport {
       return settings().currency();
     }
 
+    /** How amounts and months are said. */
+    public Phrases say() {
+      return Phrases.of(settings());
+    }
+
     private Settings settings() {
       return inputs.scenario().nursery().settings();
     }
@@ -98,7 +104,7 @@ public final class CompareReport {
     List<String> lines = new ArrayList<>();
     for (CompareFigures.Topic topic : figures.topics()) {
       tables.add(CompareTables.of(topic, first, second));
-      lines.addAll(CompareTables.lines(topic, NAMED));
+      lines.addAll(CompareTables.lines(topic, NAMED, second.say()));
     }
     Table why = CompareTables.reasons(reasons, first, second);
     boolean alike = reasons.isEmpty() && lines.isEmpty();
@@ -108,14 +114,14 @@ public final class CompareReport {
     }
     sentences.addAll(
         CompareTables.sentences(alike, first, second, reasons, figures.unlikeCurrencies()));
-    sentences.addAll(CompareTables.reasonLines(reasons, 3 * NAMED));
+    sentences.addAll(CompareTables.reasonLines(reasons, 3 * NAMED, second.say()));
     List<String> headlines = new ArrayList<>(sentences);
     headlines.addAll(lines);
     List<Chart> charts = CompareCharts.of(first, second);
     return Report.of(
             title(first.label(), second.label()),
             first.inputs().scenario().nursery().settings().name(),
-            first.currency(),
+            first.say(),
             first.inputs().scenario().plan().firstMonth().toString())
         .sheets(sheets(sentences, tables, why, charts))
         .charts(charts)

@@ -7,7 +7,7 @@ import growingon.report.model.Column;
 import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Table;
-import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
 import growingon.report.text.Plants;
 import growingon.report.text.Shown;
 import java.util.ArrayList;
@@ -99,19 +99,24 @@ final class CompareTables {
     return lines;
   }
 
-  static List<String> reasonLines(List<Difference> reasons, int most) {
+  static List<String> reasonLines(List<Difference> reasons, int most, Phrases say) {
     List<String> lines = new ArrayList<>();
-    reasons.stream().limit(most).forEach(each -> lines.add("Reason: " + said(each)));
+    reasons.stream().limit(most).forEach(each -> lines.add("Reason: " + said(each, say)));
     if (reasons.size() > most) {
       lines.add("Reason: %d more on the sheet Why.".formatted(reasons.size() - most));
     }
     return lines;
   }
 
-  private static String said(Difference each) {
+  private static String said(Difference each, Phrases say) {
     String of = each.subject().isEmpty() ? "" : each.subject() + ", ";
     return "%s: %s%s from %s to %s"
-            .formatted(each.table(), of, each.what(), orNone(each.from()), orNone(each.to()))
+            .formatted(
+                each.table(),
+                of,
+                each.what(),
+                orNone(say.value(each.from())),
+                orNone(say.value(each.to())))
         + (each.unit().isEmpty() ? "." : " " + each.unit() + ".");
   }
 
@@ -120,37 +125,37 @@ final class CompareTables {
   }
 
   /** The largest differences of a topic. */
-  static List<String> lines(Topic topic, int most) {
+  static List<String> lines(Topic topic, int most, Phrases say) {
     List<String> lines = new ArrayList<>();
-    topic.rows().stream().limit(most).forEach(pair -> lines.add(line(topic, pair)));
+    topic.rows().stream().limit(most).forEach(pair -> lines.add(line(topic, pair, say)));
     if (topic.rows().size() > most) {
       lines.add("%s: %d more.".formatted(topic.name(), topic.rows().size() - most));
     }
     return lines;
   }
 
-  private static String line(Topic topic, Pair pair) {
+  private static String line(Topic topic, Pair pair, Phrases say) {
     String season = pair.season().isEmpty() ? "" : " " + pair.season();
     return "%s: %s%s from %s to %s (%s) %s"
         .formatted(
             topic.name(),
             pair.what(),
             season,
-            amount(topic, pair.before().shown()),
-            amount(topic, pair.after().shown()),
-            signed(topic, pair.difference().shown()),
+            amount(topic, pair.before().shown(), say),
+            amount(topic, pair.after().shown(), say),
+            signed(topic, pair.difference().shown(), say),
             topic.unit());
   }
 
-  private static String amount(Topic topic, double value) {
+  private static String amount(Topic topic, double value, Phrases say) {
     if (Double.isNaN(value)) {
       return "none";
     }
     boolean tenths = Math.abs(value) < 10 || topic.kind() == Kind.SQUARE_METRES;
-    return tenths && topic.kind() != Kind.PLANTS ? Labels.number(value) : Labels.whole(value);
+    return tenths && topic.kind() != Kind.PLANTS ? say.number(value) : say.whole(value);
   }
 
-  private static String signed(Topic topic, double value) {
-    return (value > 0 ? "+" : "") + amount(topic, value);
+  private static String signed(Topic topic, double value, Phrases say) {
+    return (value > 0 ? "+" : "") + amount(topic, value, say);
   }
 }

@@ -38,7 +38,7 @@ final class CompareVerdict {
   private String gain() {
     double gain = second.accounts().presentValue() - first.accounts().presentValue();
     boolean more = gain >= 0;
-    String amount = Phrases.money(second.currency(), Math.abs(gain));
+    String amount = second.say().money(Math.abs(gain));
     String line =
         "%s is worth %s %s than %s in today's money, on the plan's line"
             .formatted(
@@ -68,7 +68,7 @@ final class CompareVerdict {
         limit.isEmpty()
             ? ""
             : (lowest < limit.getAsDouble() ? ", below the %s allowed" : ", above the %s allowed")
-                .formatted(Phrases.money(second.currency(), limit.getAsDouble()));
+                .formatted(second.say().money(limit.getAsDouble()));
     return "Its lowest cash is %s%s; that of %s is %s."
         .formatted(lowestTold(second), allowed, first.label(), lowestTold(first));
   }
@@ -82,8 +82,8 @@ final class CompareVerdict {
     Horizon horizon = side.accounts().projection().horizon();
     return "%s (%s)"
         .formatted(
-            Phrases.money(side.currency(), lowest(side)),
-            Phrases.month(horizon, side.accounts().cash().lowestMonth()));
+            side.say().money(lowest(side)),
+            side.say().month(horizon, side.accounts().cash().lowestMonth()));
   }
 
   private Optional<String> room() {
@@ -102,9 +102,9 @@ final class CompareVerdict {
             worst ->
                 "lacks up to %s of room (%s, %s)"
                     .formatted(
-                        Phrases.squareMetres(worst.overflowM2()),
+                        side.say().squareMetres(worst.overflowM2()),
                         worst.place().isEmpty() ? "lots without a place" : worst.place(),
-                        Phrases.month(horizon, worst.month())))
+                        side.say().month(horizon, worst.month())))
         .orElse("lacks no room");
   }
 }

@@ -6,6 +6,7 @@ import growingon.nursery.Offer;
 import growingon.nursery.Papers;
 import growingon.nursery.Plan;
 import growingon.nursery.Scenario;
+import growingon.report.text.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -45,7 +46,7 @@ final class Anonymous {
 
   private Plan plan() {
     Plan plan = scenario.plan();
-    String name = Edition.planName(edition.audience(), plan);
+    String name = Edition.planName(edition.audience(), plan, Phrases.of(scenario));
     return new Plan(
         name,
         plan.firstMonth(),

@@ -13,7 +13,7 @@ import growingon.project.Projection;
 import growingon.project.Projector;
 import growingon.project.Sale;
 import growingon.project.Stood;
-import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -42,6 +42,7 @@ final class Availability {
   private final Projection projection;
   private final int last;
   private final ListPrices prices;
+  private final Phrases say;
 
   /**
    * A line of the list.
@@ -76,6 +77,7 @@ final class Availability {
   record Line(Key key, int now, Optional<YearMonth> first, int more, Optional<YearMonth> from) {}
 
   Availability(Scenario scenario) {
+    this.say = Phrases.of(scenario);
     this.projection = Projector.project(scenario, Facts.NONE);
     this.horizon = projection.horizon();
     this.nursery = scenario.nursery();
@@ -171,14 +173,14 @@ final class Availability {
   }
 
   /** From the grade's least trunk up to that of the next grade that asks for a thicker one. */
-  private static String size(List<Grade> grades, int grade) {
+  private String size(List<Grade> grades, int grade) {
     double least = grades.get(grade).leastTrunkMm();
-    String from = Labels.whole(least);
+    String from = say.whole(least);
     return grades.stream()
         .skip(grade)
         .mapToDouble(Grade::leastTrunkMm)
         .filter(next -> next > least)
-        .mapToObj(next -> from + "–" + Labels.whole(next) + " mm")
+        .mapToObj(next -> from + "–" + say.whole(next) + " mm")
         .findFirst()
         .orElse(from + " mm and more");
   }

@@ -57,8 +57,10 @@ final class BankEdition {
   private final String currency;
   private final LadderTotals money;
   private final Risk risk;
+  private final Phrases say;
 
   private BankEdition(Context context, Optional<Context> whole) {
+    this.say = context.say();
     this.risk = new Risk(whole, lot -> "bought lot " + number(whole.orElseThrow(), lot));
     this.context = context;
     this.projection = context.accounts().projection();
@@ -194,11 +196,7 @@ final class BankEdition {
     List<String> told =
         IntStream.range(0, horizon.seasons())
             .filter(season -> money.total(season) > 0)
-            .mapToObj(
-                season ->
-                    horizon.seasonLabel(season)
-                        + " "
-                        + Phrases.money(currency, money.total(season)))
+            .mapToObj(season -> horizon.seasonLabel(season) + " " + say.money(money.total(season)))
             .toList();
     return told.isEmpty()
         ? "No sales are told: none are expected, or a single lot makes them."

@@ -144,9 +144,9 @@ final class CompareEdition {
     return "%s: cash is lowest in %s, %s the limit of %s on the plan's line%s."
         .formatted(
             name,
-            Phrases.month(horizon(side), side.accounts().cash().lowestMonth()),
+            side.say().month(horizon(side), side.accounts().cash().lowestMonth()),
             lowest(side) < limit.getAsDouble() ? "below" : "above",
-            Phrases.money(side.currency(), limit.getAsDouble()),
+            side.say().money(limit.getAsDouble()),
             chance);
   }
 

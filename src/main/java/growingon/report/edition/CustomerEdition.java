@@ -11,7 +11,6 @@ import growingon.report.model.Kind;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
-import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
 import java.time.YearMonth;
@@ -36,8 +35,10 @@ final class CustomerEdition {
   private final YearMonth first;
   private final YearMonth until;
   private final List<Line> lines;
+  private final Phrases say;
 
   private CustomerEdition(Inputs seen, Availability availability, boolean prices) {
+    this.say = Phrases.of(seen.scenario());
     this.nursery = seen.scenario().nursery();
     this.prices = prices;
     this.currency = nursery.settings().currency();
@@ -71,7 +72,11 @@ final class CustomerEdition {
     sheets.add(new Sheet(TITLE, sentences, List.of(), List.of(), true));
     byLadder().forEach((ladder, of) -> sheets.add(page(ladder, of)));
     sheets.add(FilledSheet.of("Cautions", List.of(), cautions()));
-    return Report.of(TITLE, nursery.settings().name(), prices ? currency : "", first.toString())
+    return Report.of(
+            TITLE,
+            nursery.settings().name(),
+            prices ? say : new Phrases("", say.writing()),
+            first.toString())
         .sheets(sheets)
         .headlines(sentences)
         .answers(List.of(new Answer("What is for sale", told, List.of(), List.of())))
@@ -147,7 +152,7 @@ final class CustomerEdition {
 
   private String valid() {
     return "As of %s; valid until the end of %s or while stocks last."
-        .formatted(Labels.month(first), Labels.month(until));
+        .formatted(say.month(first), say.month(until));
   }
 
   private String summary() {
@@ -159,10 +164,10 @@ final class CustomerEdition {
     long species = lines.stream().map(line -> line.key().species()).distinct().count();
     return "For sale, of %s: %s now, and at least %s more until the end of %s."
         .formatted(
-            Phrases.counted((int) species, "species", "species"),
-            Phrases.plants(now),
-            Labels.whole(more),
-            Labels.month(until));
+            say.counted((int) species, "species", "species"),
+            say.plants(now),
+            say.whole(more),
+            say.month(until));
   }
 
   private static Table cautions() {

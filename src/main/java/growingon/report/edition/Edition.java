@@ -8,7 +8,7 @@ import growingon.report.compare.CompareReport.Side;
 import growingon.report.figures.Context;
 import growingon.report.model.Audience;
 import growingon.report.model.Report;
-import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
 import growingon.review.Review;
 import java.util.Locale;
 import java.util.Objects;
@@ -50,10 +50,10 @@ public record Edition(Audience audience, boolean costs, boolean prices) {
   }
 
   /** A plan's name may speak of an offer; only a partner sees it. */
-  static String planName(Audience audience, Plan plan) {
+  static String planName(Audience audience, Plan plan, Phrases say) {
     return switch (audience) {
       case PARTNER -> plan.name();
-      case BANK -> "Plan from " + Labels.month(plan.firstMonth());
+      case BANK -> "Plan from " + say.month(plan.firstMonth());
       case CUSTOMER -> CustomerEdition.TITLE;
     };
   }

@@ -7,6 +7,7 @@ import growingon.report.model.Chart;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.text.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -57,7 +58,7 @@ final class EditionReport {
     return Report.of(
             name,
             scenario.nursery().settings().name(),
-            currency,
+            new Phrases(currency, scenario.nursery().settings().writing()),
             scenario.plan().firstMonth().toString())
         .sheets(told)
         .charts(charts)

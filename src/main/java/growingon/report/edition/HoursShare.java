@@ -23,8 +23,10 @@ final class HoursShare {
   private final Horizon horizon;
   private final boolean stated;
   private final double most;
+  private final Phrases say;
 
   HoursShare(Context context) {
+    this.say = context.say();
     this.hours = context.accounts().hours();
     this.horizon = context.accounts().projection().horizon();
     this.stated = hours.available(0).isPresent();
@@ -62,7 +64,7 @@ final class HoursShare {
             .reduce((a, b) -> percent(b) > percent(a) ? b : a)
             .orElseThrow();
     long tooMuch = IntStream.range(0, horizon.months()).filter(m -> percent(m) > 100).count();
-    String when = Phrases.month(horizon, busiest);
+    String when = say.month(horizon, busiest);
     return stated
         ? "Work takes most of the hours available in %s, %d %%; %s."
             .formatted(
@@ -70,7 +72,7 @@ final class HoursShare {
                 Math.round(percent(busiest)),
                 tooMuch == 0
                     ? "they suffice in every month"
-                    : "they do not suffice in " + Phrases.counted((int) tooMuch, "month", "months"))
+                    : "they do not suffice in " + say.counted((int) tooMuch, "month", "months"))
         : "There is most work in %s.".formatted(when);
   }
 

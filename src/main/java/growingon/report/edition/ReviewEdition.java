@@ -13,7 +13,6 @@ import growingon.report.model.Sheet;
 import growingon.report.model.Table;
 import growingon.report.review.LuckWords;
 import growingon.report.review.ReviewReport;
-import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
 import growingon.report.text.Plants;
 import growingon.report.text.Sentences;
@@ -47,8 +46,10 @@ final class ReviewEdition {
   private final Audience audience;
   private final String currency;
   private final Aliases aliases;
+  private final Phrases say;
 
   ReviewEdition(Inputs inputs, Review review, Audience audience) {
+    this.say = Phrases.of(inputs.scenario());
     this.inputs = inputs;
     this.review = review;
     this.audience = audience;
@@ -74,7 +75,7 @@ final class ReviewEdition {
             new Answer("Did the bought lots pay", verdicts(), List.of(), List.of()),
             new Answer("What was sold, and what stands", List.of(plants()), List.of(), List.of()));
     return EditionReport.of(
-        ReviewReport.title(Edition.planName(audience, inputs.scenario().plan())),
+        ReviewReport.title(Edition.planName(audience, inputs.scenario().plan(), say)),
         inputs.scenario(),
         isForPartner() ? partner() : bank(),
         List.of(),
@@ -108,7 +109,7 @@ final class ReviewEdition {
             ? "Compared with the plan as it was kept"
             : "Compared with the plan as its files give it now";
     return "%s; figures are those of the end of %s."
-        .formatted(against, Labels.month(review.through()));
+        .formatted(against, say.month(review.through()));
   }
 
   private List<String> verdicts() {
@@ -141,9 +142,9 @@ final class ReviewEdition {
     String planned =
         payback
             .planned()
-            .map(month -> " (planned: %s)".formatted(Labels.month(month)))
+            .map(month -> " (planned: %s)".formatted(say.month(month)))
             .orElse(" (planned: not within the plan)");
-    String month = payback.month().map(Labels::month).orElse("");
+    String month = payback.month().map(say::month).orElse("");
     return switch (payback.state()) {
       case REACHED -> "its money was back in %s%s".formatted(month, planned);
       case EXPECTED -> "its money is expected back in %s%s".formatted(month, planned);
@@ -162,12 +163,12 @@ final class ReviewEdition {
     Review.Together all = review.nursery();
     return "Sold: %s (%s planned) for %s (%s planned). Alive: %s (%s planned).%s"
         .formatted(
-            Phrases.plants(all.unitsSold().wholeReal()),
-            Labels.whole(all.unitsSold().wholePlanned()),
-            Phrases.money(currency, all.sales().real()),
-            Phrases.money(currency, all.sales().planned()),
-            Phrases.plants(all.alive().wholeReal()),
-            Labels.whole(all.alive().wholePlanned()),
+            say.plants(all.unitsSold().wholeReal()),
+            say.whole(all.unitsSold().wholePlanned()),
+            say.money(all.sales().real()),
+            say.money(all.sales().planned()),
+            say.plants(all.alive().wholeReal()),
+            say.whole(all.alive().wholePlanned()),
             gone());
   }
 
@@ -175,7 +176,7 @@ final class ReviewEdition {
     double plants = review.gone().stream().mapToDouble(each -> each.gone().plants()).sum();
     return plants < 1
         ? ""
-        : " Of %s no line says whether they were sold or lost.".formatted(Phrases.plants(plants));
+        : " Of %s no line says whether they were sold or lost.".formatted(say.plants(plants));
   }
 
   private List<Sheet> partner() {
@@ -219,7 +220,7 @@ final class ReviewEdition {
     TableBuilder table =
         TableBuilder.table("so-far", "The nursery so far")
             .note(
-                "Up to the end of %s. ".formatted(Labels.month(review.through()))
+                "Up to the end of %s. ".formatted(say.month(review.through()))
                     + Sentences.AS_BOOKED)
             .text("what")
             .text("unit");
@@ -327,8 +328,7 @@ final class ReviewEdition {
       sentences.add(
           "%d of %s are more than luck."
               .formatted(
-                  more,
-                  Phrases.counted(review.judged().size(), "figure judged", "figures judged")));
+                  more, say.counted(review.judged().size(), "figure judged", "figures judged")));
     }
     LuckWords.together(review).ifPresent(sentences::add);
     return sentences;

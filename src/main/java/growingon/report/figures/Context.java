@@ -6,6 +6,7 @@ import growingon.money.bought.BoughtLot;
 import growingon.money.bought.ValueJoin;
 import growingon.nursery.Inputs;
 import growingon.problem.Problem;
+import growingon.report.text.Phrases;
 import growingon.whole.WholePlan;
 import java.util.List;
 import java.util.Optional;
@@ -54,5 +55,10 @@ public record Context(
   /** What each lot bought within the plan is worth. */
   public List<BoughtLot> bought() {
     return join.bought();
+  }
+
+  /** How amounts and months are said. */
+  public Phrases say() {
+    return Phrases.of(inputs.scenario());
   }
 }

@@ -1,6 +1,6 @@
 package growingon.report.figures;
 
-import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
 import java.util.List;
 import java.util.stream.IntStream;
 
@@ -44,10 +44,8 @@ public record GainClasses(int first, double step, double[] draws) {
   }
 
   /** Lower edges of the classes. */
-  public List<String> edges() {
-    return IntStream.range(0, draws.length)
-        .mapToObj(i -> Labels.whole((first + i) * step))
-        .toList();
+  public List<String> edges(Phrases say) {
+    return IntStream.range(0, draws.length).mapToObj(i -> say.whole((first + i) * step)).toList();
   }
 
   /** Draws of 100 in each class on one side of nil; NaN on the other. */

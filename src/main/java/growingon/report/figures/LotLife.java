@@ -9,7 +9,6 @@ import growingon.project.LotHistory;
 import growingon.project.Reached;
 import growingon.project.Stood;
 import growingon.project.Work;
-import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
 import growingon.report.text.Plants;
 import growingon.whole.WholeLot;
@@ -51,18 +50,18 @@ public final class LotLife {
   private final LotHistory lot;
   private final WholeLot whole;
   private final Horizon horizon;
-  private final String currency;
+  private final Phrases say;
   private final List<Event> events = new ArrayList<>();
 
-  private LotLife(WholeLot whole, Horizon horizon, String currency) {
+  private LotLife(WholeLot whole, Horizon horizon, Phrases say) {
     this.lot = whole.history();
     this.whole = whole;
     this.horizon = horizon;
-    this.currency = currency;
+    this.say = say;
   }
 
-  public static List<Event> of(WholeLot lot, Horizon horizon, String currency) {
-    LotLife life = new LotLife(lot, horizon, currency);
+  public static List<Event> of(WholeLot lot, Horizon horizon, Phrases say) {
+    LotLife life = new LotLife(lot, horizon, say);
     if (life.lot.start() >= life.lot.months()) {
       return List.of();
     }
@@ -96,12 +95,12 @@ public final class LotLife {
     Lot plants = lot.lot();
     boolean arrives = horizon.contains(plants.arrived());
     List<String> parts = new ArrayList<>();
-    parts.add(arrives ? plants.form().toString() : "here since " + Labels.month(plants.arrived()));
+    parts.add(arrives ? plants.form().toString() : "here since " + say.month(plants.arrived()));
     parts.add("trunk " + trunks(plants.trunks()));
     plants.potting().pot().ifPresent(pot -> parts.add("in pot " + pot));
     plants.purchase().ifPresent(bought -> parts.add(price(bought, plants)));
     if (whole.diedBefore() > 0) {
-      parts.add(Phrases.plants(whole.diedBefore()) + " died since the count");
+      parts.add(say.plants(whole.diedBefore()) + " died since the count");
     }
     waits(plants).ifPresent(parts::add);
     Plants number = Plants.of(lot.standingAtStart(), whole.standingAtStart());
@@ -110,32 +109,30 @@ public final class LotLife {
 
   private String price(Purchase bought, Lot plants) {
     return "%s each, %s landed"
-        .formatted(
-            Phrases.each(currency, bought.unitPrice()),
-            Phrases.money(currency, bought.landed(plants.quantity())));
+        .formatted(say.each(bought.unitPrice()), say.money(bought.landed(plants.quantity())));
   }
 
   private Optional<String> waits(Lot plants) {
     int apartUntil = horizon.offset(plants.arrived()) + plants.apartMonths() - 1;
     List<String> waits = new ArrayList<>();
     if (apartUntil >= lot.start()) {
-      waits.add("stands apart to " + Phrases.month(horizon, apartUntil));
+      waits.add("stands apart to " + say.month(horizon, apartUntil));
     }
     if (horizon.offset(plants.notBefore()) > lot.start()) {
-      waits.add("not sold before " + Labels.month(plants.notBefore()));
+      waits.add("not sold before " + say.month(plants.notBefore()));
     }
     return waits.isEmpty() ? Optional.empty() : Optional.of(Phrases.list(waits));
   }
 
   /** 14 mm on average, or 10 to 14 mm. */
-  static String trunks(Trunks trunks) {
+  String trunks(Trunks trunks) {
     return trunks instanceof Trunks.SizeClass evenly
         ? "%s to %s mm".formatted(mm(evenly.fromMm()), mm(evenly.toMm()))
         : mm(trunks.meanMm()) + " mm on average";
   }
 
-  private static String mm(double value) {
-    return Labels.whole(value);
+  private String mm(double value) {
+    return say.whole(value);
   }
 
   private void works(int index) {
@@ -148,19 +145,19 @@ public final class LotLife {
     List<String> parts = new ArrayList<>();
     done.pot().ifPresent(pot -> parts.add("into pot " + pot + used(done)));
     if (died > 0) {
-      parts.add(Phrases.plants(died) + " lost by it");
+      parts.add(say.plants(died) + " lost by it");
     }
     if (culled > 0) {
-      parts.add(Phrases.plants(culled) + " culled");
+      parts.add(say.plants(culled) + " culled");
     }
     if (done.months() > 1) {
-      parts.add("work spread to " + Phrases.month(horizon, done.month() + done.months() - 1));
+      parts.add("work spread to " + say.month(horizon, done.month() + done.months() - 1));
     }
     if (!done.place().equals(done.toPlace()) && !isMovedForWinter(done)) {
       parts.add(moved(done));
     }
     if (done.dueMonth().isPresent()) {
-      parts.add("was due in " + Phrases.month(horizon, done.dueMonth().getAsInt()));
+      parts.add("was due in " + say.month(horizon, done.dueMonth().getAsInt()));
     }
     add(
         new Event(
@@ -174,11 +171,11 @@ public final class LotLife {
             Double.NaN));
   }
 
-  private static String used(Happening done) {
+  private String used(Happening done) {
     String again = done.potsUsed() < 0.5 ? " (its own again)" : "";
     return done.substrateLitres() < 0.5
         ? again
-        : again + " with " + Phrases.counted(done.substrateLitres(), "litre", "litres") + " of mix";
+        : again + " with " + say.counted(done.substrateLitres(), "litre", "litres") + " of mix";
   }
 
   /** Whether the winter move of the same month tells the move already. */
@@ -257,13 +254,13 @@ public final class LotLife {
     List<String> parts = new ArrayList<>();
     parts.add(horizon.seasonLabel(end.season()));
     if (sold > 0) {
-      parts.add(Phrases.plants(sold) + " sold (" + soldByGrade(first, last) + ")");
+      parts.add(say.plants(sold) + " sold (" + soldByGrade(first, last) + ")");
     }
     if (died > 0) {
-      parts.add(Phrases.plants(died) + " died");
+      parts.add(say.plants(died) + " died");
     }
     if (culled > 0) {
-      parts.add(Phrases.plants(culled) + " culled");
+      parts.add(say.plants(culled) + " culled");
     }
     parts.addAll(stands(whole.standing(last), end, meanTrunkMm));
     String event = last == lot.months() - 1 ? "end of plan" : "season end";
@@ -271,7 +268,7 @@ public final class LotLife {
     add(new Event(last, 4, event, what, standing(last), placeIn(last), Double.NaN, received));
   }
 
-  private static List<String> stands(int standing, SeasonEnd end, double meanTrunkMm) {
+  private List<String> stands(int standing, SeasonEnd end, double meanTrunkMm) {
     if (standing == 0) {
       return List.of("none stands");
     }
@@ -279,8 +276,9 @@ public final class LotLife {
     return List.of(
         "%s, mean trunk %s mm"
             .formatted(
-                Phrases.counted(standing, "stands", "stand"), Math.round(meanTrunkMm * 10) / 10.0),
-        ready == 0 ? "none ready to sell" : Labels.whole(ready) + " ready to sell");
+                say.counted(standing, "stands", "stand"),
+                say.writing().marked(Double.toString(Math.round(meanTrunkMm * 10) / 10.0))),
+        ready == 0 ? "none ready to sell" : say.whole(ready) + " ready to sell");
   }
 
   private String soldByGrade(int first, int last) {

@@ -2,7 +2,7 @@ package growingon.report.figures;
 
 import growingon.nursery.Horizon;
 import growingon.project.LotHistory;
-import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
 import growingon.report.text.Plants;
 import growingon.whole.WholeLot;
 import growingon.whole.WholeSale;
@@ -15,8 +15,8 @@ import java.util.Map;
 public final class SeasonAhead {
   /** So many plants of a species and grade, or of a grade. */
   public record Count(String name, Plants plants) {
-    public String text() {
-      return Labels.whole(plants.whole()) + " " + name;
+    public String text(Phrases say) {
+      return say.whole(plants.whole()) + " " + name;
     }
   }
 
@@ -25,8 +25,10 @@ public final class SeasonAhead {
   private final int to;
   private final Map<String, Plants> plants = new LinkedHashMap<>();
   private final Map<String, Double> money = new LinkedHashMap<>();
+  private final Phrases say;
 
   public SeasonAhead(Context context) {
+    this.say = context.say();
     Horizon horizon = context.accounts().projection().horizon();
     this.figures = context.seasons();
     this.from = horizon.seasonFirst(figures.next());

@@ -12,7 +12,7 @@ import growingon.report.model.Chart.ChartKind;
 import growingon.report.model.Chart.Role;
 import growingon.report.model.Chart.Series;
 import growingon.report.model.Colours;
-import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
 import growingon.review.kept.KeptPlan.Figure;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -32,11 +32,13 @@ final class FitCharts {
   private static final int MOST_SPECIES = 5;
 
   private final Fit fit;
+  private final Phrases say;
   private final List<Chart> growth = new ArrayList<>();
   private final List<Chart> seasons = new ArrayList<>();
   private final List<Chart> forecasts = new ArrayList<>();
 
-  FitCharts(Fit fit) {
+  FitCharts(Fit fit, Phrases say) {
+    this.say = say;
     this.fit = fit;
     fit.values().stream()
         .filter(value -> value.what() == What.GROWTH && value.counts() > 0)
@@ -113,7 +115,7 @@ final class FitCharts {
     addIntervals(series, rows, steps, now, least);
     String title =
         "%s, %s: growth from %s mm on"
-            .formatted(value.species(), value.condition(), Labels.whole(least));
+            .formatted(value.species(), value.condition(), say.whole(least));
     return new Chart(
         "growth-" + number,
         title,
@@ -224,9 +226,9 @@ final class FitCharts {
         series);
   }
 
-  private static Chart scored(List<Scored> plants) {
+  private Chart scored(List<Scored> plants) {
     List<String> categories =
-        plants.stream().map(each -> each.lot() + ", " + Labels.month(each.month())).toList();
+        plants.stream().map(each -> each.lot() + ", " + say.month(each.month())).toList();
     List<Series> series =
         List.of(
             new Series(

@@ -115,11 +115,13 @@ final class FitProposal {
   private static String comment(Value value, double unit) {
     String of =
         switch (value.what()) {
-          case GROWTH -> Phrases.counted(value.counts(), "count", "counts");
-          case VIGOUR_SPREAD -> Phrases.counted(value.counts(), "tagged plant", "tagged plants");
+          case GROWTH -> Phrases.PLAIN.counted(value.counts(), "count", "counts");
+          case VIGOUR_SPREAD ->
+              Phrases.PLAIN.counted(value.counts(), "tagged plant", "tagged plants");
           default -> "records";
         };
-    String lots = value.lots() > 0 ? " of " + Phrases.counted(value.lots(), "lot", "lots") : "";
+    String lots =
+        value.lots() > 0 ? " of " + Phrases.PLAIN.counted(value.lots(), "lot", "lots") : "";
     return "was %s; 80 %% %s to %s; %s%s, %s"
         .formatted(
             number(value.old() * unit),
@@ -127,7 +129,7 @@ final class FitProposal {
             number(value.p90() * unit),
             of,
             lots,
-            Phrases.counted(value.seasons(), "season", "seasons"));
+            Phrases.PLAIN.counted(value.seasons(), "season", "seasons"));
   }
 
   /** Three digits that count. */

@@ -10,6 +10,7 @@ import growingon.report.build.FilledSheet;
 import growingon.report.model.Answer;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
+import growingon.report.text.Phrases;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -36,13 +37,14 @@ public final class FitReport {
     Set<Problem> all = new LinkedHashSet<>(problems);
     all.addAll(fit.problems());
     Settings settings = inputs.scenario().nursery().settings();
-    FitWords words = new FitWords(settings.name(), fit);
+    Phrases say = Phrases.of(settings);
+    FitWords words = new FitWords(settings.name(), fit, say);
     FitTables tables = new FitTables(fit);
-    FitCharts charts = new FitCharts(fit);
+    FitCharts charts = new FitCharts(fit, say);
     return Report.of(
             title(inputs.scenario().plan().name()),
             settings.name(),
-            settings.currency(),
+            Phrases.of(settings),
             fit.covers().first().toString())
         .sheets(sheets(words, tables, charts))
         .extra(List.of(tables.values(), tables.records()))
@@ -96,7 +98,7 @@ public final class FitReport {
             List.of(tables.scores(), tables.ahead()),
             charts.forecasts(),
             false));
-    sheets.add(new Sheet("Notes", FitNotes.ALL, List.of(), List.of(), true));
+    sheets.add(new Sheet("Notes", words.notes(), List.of(), List.of(), true));
     return sheets;
   }
 

@@ -7,13 +7,11 @@ import growingon.fit.Saleable;
 import growingon.fit.Value;
 import growingon.fit.Value.Verdict;
 import growingon.fit.Value.What;
-import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 
@@ -21,8 +19,10 @@ import java.util.Optional;
 final class FitWords {
   private final String nursery;
   private final Fit fit;
+  private final Phrases say;
 
-  FitWords(String nursery, Fit fit) {
+  FitWords(String nursery, Fit fit, Phrases say) {
+    this.say = say;
     this.nursery = nursery;
     this.fit = fit;
   }
@@ -53,30 +53,30 @@ final class FitWords {
         .formatted(
             nursery,
             Phrases.list(said(covers)),
-            Labels.month(covers.first()),
-            Labels.month(covers.last()),
-            Phrases.counted(covers.seasons(), "season", "seasons"),
-            Phrases.counted(covers.used(), "interval", "intervals"),
+            say.month(covers.first()),
+            say.month(covers.last()),
+            say.counted(covers.seasons(), "season", "seasons"),
+            say.counted(covers.used(), "interval", "intervals"),
             covers.refused());
   }
 
-  private static List<String> said(Fit.Covers covers) {
-    List<String> said = new ArrayList<>();
-    said.add(
+  private List<String> said(Fit.Covers covers) {
+    List<String> words = new ArrayList<>();
+    words.add(
         "%s of %s"
             .formatted(
-                Phrases.counted(covers.counts(), "count", "counts"),
-                Phrases.counted(covers.lots(), "lot", "lots")));
+                say.counted(covers.counts(), "count", "counts"),
+                say.counted(covers.lots(), "lot", "lots")));
     if (covers.tagged() > 0) {
-      said.add(Phrases.counted(covers.tagged(), "tagged plant", "tagged plants"));
+      words.add(say.counted(covers.tagged(), "tagged plant", "tagged plants"));
     }
     if (covers.sales() > 0 || covers.receipts() == 0) {
-      said.add(Phrases.counted(covers.sales(), "line of sales", "lines of sales"));
+      words.add(say.counted(covers.sales(), "line of sales", "lines of sales"));
     }
     if (covers.receipts() > 0) {
-      said.add(Phrases.counted(covers.receipts(), "receipt", "receipts"));
+      words.add(say.counted(covers.receipts(), "receipt", "receipts"));
     }
-    return said;
+    return words;
   }
 
   /** Those that move most first. */
@@ -91,16 +91,16 @@ final class FitWords {
         .toList();
   }
 
-  private static String line(Value each) {
+  private String line(Value each) {
     return "%-24s %s; rests %s on your records"
-        .formatted(subject(each), said(each), Phrases.percent(each.weight()));
+        .formatted(subject(each), said(each), say.percent(each.weight()));
   }
 
   private static String subject(Value each) {
     return each.condition().isEmpty() ? each.species() : each.species() + ", " + each.condition();
   }
 
-  private static String said(Value each) {
+  private String said(Value each) {
     return switch (each.what()) {
       case GROWTH ->
           "grows %s (%s to %s) as fast as assumed: %s mm a year, not %s"
@@ -108,8 +108,8 @@ final class FitWords {
                   hundredths(each.value()),
                   hundredths(each.p10()),
                   hundredths(each.p90()),
-                  Labels.number(each.mmNew()),
-                  Labels.number(each.mmOld()));
+                  say.number(each.mmNew()),
+                  say.number(each.mmOld()));
       case FIRST_YEAR_LOSS ->
           "loses %s %% in the first year (%s to %s), not %s %%".formatted(percents(each));
       case LATER_LOSS ->
@@ -125,19 +125,19 @@ final class FitWords {
     };
   }
 
-  private static Object[] percents(Value each) {
+  private Object[] percents(Value each) {
     return new Object[] {
       tenths(each.value()), tenths(each.p10()), tenths(each.p90()), tenths(each.old())
     };
   }
 
   /** A share in percent as the records can tell it: 1.3, 17. */
-  private static String tenths(double percent) {
-    return Math.abs(percent) < 10 ? Labels.number(percent) : Labels.whole(percent);
+  private String tenths(double percent) {
+    return Math.abs(percent) < 10 ? say.number(percent) : say.whole(percent);
   }
 
-  private static String hundredths(double value) {
-    return String.format(Locale.ENGLISH, "%.2f", value);
+  private String hundredths(double value) {
+    return say.decimals(value, 2);
   }
 
   private Optional<String> agrees() {
@@ -163,7 +163,7 @@ final class FitWords {
       parts.add("growth of " + Phrases.list(speeds, 4, "others"));
     }
     if (others > 0) {
-      parts.add(Phrases.counted(others, "loss or spread", "losses and spreads"));
+      parts.add(say.counted(others, "loss or spread", "losses and spreads"));
     }
     return Optional.of("Agrees: " + String.join("; ", parts) + ".");
   }
@@ -177,8 +177,7 @@ final class FitWords {
     return all == 0
         ? Optional.empty()
         : Optional.of(
-            "Too few counts to tell: %s.%s"
-                .formatted(Phrases.counted(all, "value", "values"), best()));
+            "Too few counts to tell: %s.%s".formatted(say.counted(all, "value", "values"), best()));
   }
 
   private Optional<String> siteSpeed() {
@@ -205,7 +204,7 @@ final class FitWords {
                             && (each.verdict() == Verdict.AGREES || each.isChanged()))
             ? "Spread between seasons: told by " + fit.covers().seasons() + " seasons."
             : "Spread between seasons: not to be told from %s; it takes 6."
-                .formatted(Phrases.counted(fit.covers().seasons(), "season", "seasons"));
+                .formatted(say.counted(fit.covers().seasons(), "season", "seasons"));
     return told + poorest();
   }
 
@@ -249,17 +248,15 @@ final class FitWords {
                         .formatted(
                             each.species(),
                             each.grade(),
-                            Labels.whole(each.now()),
-                            Labels.whole(each.old())))
+                            say.whole(each.now()),
+                            say.whole(each.old())))
             .orElse("");
     return Optional.of(
         "Next season (%s) with these values: %s saleable plants, %s%s."
             .formatted(
                 season,
-                Labels.whole(now),
-                Math.round(now) == Math.round(old)
-                    ? "as many as before"
-                    : "not " + Labels.whole(old),
+                say.whole(now),
+                Math.round(now) == Math.round(old) ? "as many as before" : "not " + say.whole(old),
                 most));
   }
 
@@ -276,7 +273,7 @@ final class FitWords {
         .formatted(
             inside,
             scored,
-            Phrases.counted(all.size(), "kept plan", "kept plans"),
+            say.counted(all.size(), "kept plan", "kept plans"),
             verdict.contains("too few") ? "too few to judge" : verdict);
   }
 
@@ -308,7 +305,7 @@ final class FitWords {
       sentences.add(
           "%s %s; %s of it rests on your records."
               .formatted(
-                  FitProposal.capital(subject(each)), said(each), Phrases.percent(each.weight())));
+                  FitProposal.capital(subject(each)), said(each), say.percent(each.weight())));
     }
     if (sentences.isEmpty()) {
       sentences.add("No figure of yours is contradicted by the records.");
@@ -342,7 +339,7 @@ final class FitWords {
     Fit.Covers covers = fit.covers();
     return List.of(
         "%s used, %d refused. What is refused is told with its reason; put it right and run again."
-            .formatted(Phrases.counted(covers.used(), "interval", "intervals"), covers.refused()));
+            .formatted(say.counted(covers.used(), "interval", "intervals"), covers.refused()));
   }
 
   List<String> losses() {
@@ -390,19 +387,22 @@ final class FitWords {
     List<String> sentences =
         fit.records().stream()
             .filter(each -> !each.used())
-            .map(FitWords::refusal)
+            .map(this::refusal)
             .distinct()
             .limit(12)
             .toList();
     return sentences.isEmpty() ? List.of("Everything was used.") : sentences;
   }
 
-  private static String refusal(RecordRow each) {
+  private String refusal(RecordRow each) {
     return each.why().startsWith(each.subject())
         ? each.why()
         : "%s, %s to %s: %s."
-            .formatted(
-                each.subject(), Labels.month(each.from()), Labels.month(each.to()), each.why());
+            .formatted(each.subject(), say.month(each.from()), say.month(each.to()), each.why());
+  }
+
+  List<String> notes() {
+    return FitNotes.ALL.stream().map(say.writing()::told).toList();
   }
 
   List<String> next() {

@@ -1,5 +1,6 @@
 package growingon.report.model;
 
+import growingon.nursery.Writing;
 import java.util.List;
 import java.util.Objects;
 
@@ -15,6 +16,7 @@ import java.util.Objects;
  * @param series what is drawn, in order, first at the bottom of a stack
  * @param marks what is pointed out, the most telling first: where not all labels fit, the first
  *     stay
+ * @param writing how its numbers and months are written
  */
 public record Chart(
     String name,
@@ -24,7 +26,8 @@ public record Chart(
     String unit,
     List<String> categories,
     List<Series> series,
-    List<Mark> marks) {
+    List<Mark> marks,
+    Writing writing) {
   /** How a chart is drawn. */
   public enum ChartKind {
     /** Bars stacked by series, a bar for each category. */
@@ -157,6 +160,7 @@ public record Chart(
     categories = List.copyOf(categories);
     series = List.copyOf(series);
     marks = List.copyOf(marks);
+    Objects.requireNonNull(writing);
     for (Series each : series) {
       if (each.values().size() != categories.size()) {
         throw new IllegalArgumentException(
@@ -164,6 +168,26 @@ public record Chart(
                 .formatted(each.name(), name, each.values().size(), categories.size()));
       }
     }
+  }
+
+  /** A chart that is not yet in a report. */
+  public Chart(
+      String name,
+      String title,
+      String subtitle,
+      ChartKind kind,
+      String unit,
+      List<String> categories,
+      List<Series> series,
+      List<Mark> marks) {
+    this(name, title, subtitle, kind, unit, categories, series, marks, Writing.USUAL);
+  }
+
+  /** The same, written otherwise. */
+  public Chart in(Writing other) {
+    return other.equals(writing)
+        ? this
+        : new Chart(name, title, subtitle, kind, unit, categories, series, marks, other);
   }
 
   /** A chart in which nothing is pointed out. */

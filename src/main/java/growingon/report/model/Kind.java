@@ -6,6 +6,8 @@ import growingon.report.text.Plants;
 public enum Kind {
   /** Text. */
   TEXT,
+  /** Text of a value as the grower's files have it; where people read, in the report's marks. */
+  VALUE,
   /** Long text that wraps. */
   LONG_TEXT,
   /** {@link java.time.YearMonth}, shown as Mar 2027. */
@@ -33,5 +35,10 @@ public enum Kind {
   /** Any other number, one or two decimals as needed. */
   NUMBER,
   /** An empty box to tick or cell to fill by hand. */
-  TO_FILL
+  TO_FILL;
+
+  /** Whether it is words, as wide as they need. */
+  public boolean isText() {
+    return this == TEXT || this == VALUE || this == LONG_TEXT;
+  }
 }

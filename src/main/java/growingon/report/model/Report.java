@@ -1,10 +1,10 @@
 package growingon.report.model;
 
+import growingon.nursery.Writing;
 import growingon.problem.Problem;
+import growingon.report.text.Phrases;
 import java.time.LocalDate;
-import java.time.format.DateTimeFormatter;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -26,6 +26,7 @@ import java.util.stream.Stream;
  * @param leftOut what an edition for somebody else leaves out, by kind; empty for a whole report
  * @param reader for whom an edition is; empty for a whole report
  * @param madeOn the day it was made, where it is said
+ * @param writing how numbers, months and money are written in it
  */
 public record Report(
     String plan,
@@ -40,17 +41,15 @@ public record Report(
     List<Answer> answers,
     List<String> leftOut,
     Optional<Audience> reader,
-    Optional<LocalDate> madeOn) {
-  private static final DateTimeFormatter DAY =
-      DateTimeFormatter.ofPattern("d MMMM yyyy", Locale.ENGLISH);
-
+    Optional<LocalDate> madeOn,
+    Writing writing) {
   public Report {
     Objects.requireNonNull(plan);
     Objects.requireNonNull(nursery);
     Objects.requireNonNull(currency);
     Objects.requireNonNull(firstMonth);
     sheets = List.copyOf(sheets);
-    charts = List.copyOf(charts);
+    charts = charts.stream().map(chart -> chart.in(writing)).toList();
     extra = List.copyOf(extra);
     headlines = List.copyOf(headlines);
     problems = List.copyOf(problems);
@@ -75,9 +74,14 @@ public record Report(
     return but().sheets(others).build();
   }
 
+  /** How amounts and months are said in it. */
+  public Phrases say() {
+    return new Phrases(currency, writing);
+  }
+
   /** {@code made on 3 November 2026}, where the day is said. */
   public Optional<String> issue() {
-    return madeOn.map(day -> "made on " + day.format(DAY));
+    return madeOn.map(day -> "made on " + writing.day(day));
   }
 
   /** The sheets of one book that have something to show. */
@@ -91,11 +95,12 @@ public record Report(
   }
 
   /** A report of a plan that so far says nothing. */
-  public static Builder of(String plan, String nursery, String currency, String firstMonth) {
+  public static Builder of(String plan, String nursery, Phrases say, String firstMonth) {
     Builder builder = new Builder();
     builder.plan = plan;
     builder.nursery = nursery;
-    builder.currency = currency;
+    builder.currency = say.currency();
+    builder.writing = say.writing();
     builder.firstMonth = firstMonth;
     return builder;
   }
@@ -116,6 +121,7 @@ public record Report(
     builder.leftOut = leftOut;
     builder.reader = reader;
     builder.madeOn = madeOn;
+    builder.writing = writing;
     return builder;
   }
 
@@ -134,6 +140,7 @@ public record Report(
     private List<String> leftOut = List.of();
     private Optional<Audience> reader = Optional.empty();
     private Optional<LocalDate> madeOn = Optional.empty();
+    private Writing writing;
 
     private Builder() {}
 
@@ -196,7 +203,8 @@ public record Report(
           answers,
           leftOut,
           reader,
-          madeOn);
+          madeOn,
+          writing);
     }
   }
 }

@@ -17,31 +17,31 @@ public record SheetLimit(List<Sheet> sheets, List<Table> tables) {
   public static final int MOST_ROWS = 30_000;
 
   /** Takes tables of more than so many rows off the sheets. */
-  public static SheetLimit of(List<Sheet> all, int mostRows) {
+  public static SheetLimit of(List<Sheet> all, int mostRows, Phrases say) {
     List<Sheet> sheets = new ArrayList<>();
     List<Table> taken = new ArrayList<>();
     for (Sheet sheet : all) {
       List<Table> longOnes =
           sheet.tables().stream().filter(table -> table.rows().size() > mostRows).toList();
       taken.addAll(longOnes);
-      sheets.add(longOnes.isEmpty() ? sheet : without(sheet, longOnes));
+      sheets.add(longOnes.isEmpty() ? sheet : without(sheet, longOnes, say));
     }
     return new SheetLimit(List.copyOf(sheets), List.copyOf(taken));
   }
 
-  private static Sheet without(Sheet sheet, List<Table> longOnes) {
+  private static Sheet without(Sheet sheet, List<Table> longOnes, Phrases say) {
     List<String> sentences = new ArrayList<>(sheet.sentences());
-    longOnes.forEach(table -> sentences.add(told(table)));
+    longOnes.forEach(table -> sentences.add(told(table, say)));
     List<Table> rest = new ArrayList<>(sheet.tables());
     rest.removeAll(longOnes);
     return sheet.withSentences(sentences).withTables(rest);
   }
 
-  private static String told(Table table) {
+  private static String told(Table table, Phrases say) {
     return "%s: %s, too many for a sheet; they are in tables/%s.csv."
         .formatted(
             table.title().isEmpty() ? "The table" : table.title(),
-            Phrases.counted(table.rows().size(), "line", "lines"),
+            say.counted(table.rows().size(), "line", "lines"),
             table.name());
   }
 }

@@ -28,8 +28,10 @@ public final class Answers {
   private final Context context;
   private final SeasonFigures figures;
   private final List<Table> tables;
+  private final Phrases say;
 
   public Answers(Context context, List<Sheet> sheets) {
+    this.say = context.say();
     this.context = context;
     this.figures = context.seasons();
     this.tables = sheets.stream().flatMap(sheet -> sheet.tables().stream()).toList();
@@ -158,9 +160,8 @@ public final class Answers {
       return List.of();
     }
     List<String> defaults =
-        all.stream().filter(AssumptionsSheet::isDefault).map(Answers::named).distinct().toList();
-    String used =
-        "From %s: %s used".formatted(table, Phrases.counted(all.size(), "value", "values"));
+        all.stream().filter(AssumptionsSheet::isDefault).map(this::named).distinct().toList();
+    String used = "From %s: %s used".formatted(table, say.counted(all.size(), "value", "values"));
     long lent = all.stream().filter(each -> each.grounds().isPresent()).count();
     String typed = lent == 0 ? used : used + ", %d of them from the library".formatted(lent);
     return List.of(
@@ -172,8 +173,8 @@ public final class Answers {
                 + " (Assumptions has them all).");
   }
 
-  private static String named(Assumption assumption) {
+  private String named(Assumption assumption) {
     String unit = assumption.unit().isEmpty() ? "" : " " + assumption.unit();
-    return assumption.what() + " " + assumption.value() + unit;
+    return assumption.what() + " " + say.value(assumption.value()) + unit;
   }
 }

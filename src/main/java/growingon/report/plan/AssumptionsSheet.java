@@ -11,7 +11,7 @@ import growingon.report.model.LazyRows;
 import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
-import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
 import growingon.report.words.LibraryWords;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,14 +24,16 @@ final class AssumptionsSheet {
 
   private final List<Assumption> assumptions;
   private final boolean library;
+  private final Phrases say;
 
-  private AssumptionsSheet(List<Assumption> assumptions) {
+  private AssumptionsSheet(List<Assumption> assumptions, Phrases say) {
+    this.say = say;
     this.assumptions = assumptions;
     this.library = assumptions.stream().anyMatch(AssumptionsSheet::isFromLibrary);
   }
 
   static Sheet of(Context context) {
-    AssumptionsSheet sheet = new AssumptionsSheet(context.inputs().assumptions());
+    AssumptionsSheet sheet = new AssumptionsSheet(context.inputs().assumptions(), context.say());
     return FilledSheet.of(
         "Assumptions",
         sheet.sentences(),
@@ -43,21 +45,21 @@ final class AssumptionsSheet {
     List<String> sentences = new ArrayList<>();
     sentences.add(
         "Defaults: %s of the %s values below, marked in the last column; nobody typed them."
-                .formatted(counted(AssumptionsSheet::isDefault), Labels.whole(assumptions.size()))
+                .formatted(counted(AssumptionsSheet::isDefault), say.whole(assumptions.size()))
             + " Filter for them, and type your own where you know better.");
     if (library) {
       sentences.add(
           "From the library of species: %s of them, with the range that holds in 8 of 10 nurseries,"
                   .formatted(counted(AssumptionsSheet::isFromLibrary))
               + " what each rests on, and its sources by the numbers of the table below.");
-      sentences.add(LibraryWords.COMMON_PRACTICE);
-      sentences.add(LibraryWords.PLACE);
+      sentences.add(say.writing().told(LibraryWords.COMMON_PRACTICE));
+      sentences.add(say.writing().told(LibraryWords.PLACE));
     }
     return sentences;
   }
 
   private String counted(Predicate<Assumption> which) {
-    return Labels.whole(assumptions.stream().filter(which).count());
+    return say.whole(assumptions.stream().filter(which).count());
   }
 
   private Table table() {
@@ -75,10 +77,10 @@ final class AssumptionsSheet {
     columns.add(text("table", "table"));
     columns.add(text("subject", "subject"));
     columns.add(text("what", "what"));
-    columns.add(text("value", "value"));
+    columns.add(Column.of("value", "value", "", Kind.VALUE));
     columns.add(text("unit", "unit"));
     if (library) {
-      columns.add(text("low_to_high", "low to high"));
+      columns.add(Column.of("low_to_high", "low to high", "", Kind.VALUE));
       columns.add(Column.of("basis", "basis", "", Kind.LONG_TEXT));
     }
     columns.add(text("where_from", "where from"));
@@ -99,7 +101,7 @@ final class AssumptionsSheet {
     cells.add(Rows.text(each.unit()));
     if (library) {
       cells.add(Rows.text(each.grounds().map(Grounds::range).orElse("")));
-      cells.add(Rows.text(each.grounds().map(Grounds::basis).orElse("")));
+      cells.add(Rows.text(say.writing().told(each.grounds().map(Grounds::basis).orElse(""))));
     }
     cells.add(each.source());
     cells.add(mark(each));

@@ -203,7 +203,7 @@ final class BoughtLots {
         bought.lot().quantity(),
         bought.landed(),
         bought.presentValue(),
-        CashWords.rates(bought.ratesOfReturn()),
+        CashWords.rates(bought.ratesOfReturn(), context.say()),
         month(context, bought.payback()),
         mostOverflow(context, bought),
         Arrays.stream(bought.hoursShort()).sum(),
@@ -298,6 +298,7 @@ final class BoughtLots {
 
   /** What the lots bought gain, joined to the plan's present value. */
   private static Table join(Context context) {
+    Phrases say = context.say();
     String currency = currency(context);
     ValueJoin join = context.join();
     Rows rows = new Rows();
@@ -313,7 +314,7 @@ final class BoughtLots {
         "From the gains of the lots bought to the present value of the plan",
         List.of(
             "The total is the net present value of the plan, %s, to the cent."
-                .formatted(Phrases.each(currency, join.presentValue())),
+                .formatted(say.each(join.presentValue())),
             "A gain is the plan with the lot less the plan without it, so what no lot causes is in none"
                 + " of them. Together: they share packs, and sell to the same demand."),
         List.of(

@@ -42,8 +42,10 @@ public final class CashDigest {
   private final boolean purchaseOfOneLotShown;
   private final double[] sales;
   private final double[] bought;
+  private final Phrases say;
 
   public CashDigest(Accounts accounts, boolean salesOfOneLotShown, boolean purchaseOfOneLotShown) {
+    this.say = Phrases.of(accounts.projection().scenario());
     this.cash = accounts.cash();
     this.horizon = accounts.projection().horizon();
     this.currency = accounts.projection().scenario().nursery().settings().currency();
@@ -152,7 +154,7 @@ public final class CashDigest {
       row.add(balances[month]);
       rows.add(row);
     }
-    String opening = Phrases.money(currency, cash.opening());
+    String opening = say.money(cash.opening());
     return new Table(
         "cash",
         "Cash by month",

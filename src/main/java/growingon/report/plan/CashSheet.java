@@ -26,8 +26,10 @@ final class CashSheet {
   private final Settings settings;
   private final String currency;
   private final List<CashItem> items;
+  private final Phrases say;
 
   private CashSheet(Context context) {
+    this.say = context.say();
     this.cash = context.accounts().cash();
     this.horizon = context.accounts().projection().horizon();
     this.settings = context.inputs().scenario().nursery().settings();
@@ -87,9 +89,7 @@ final class CashSheet {
         List.of(
             "Money is counted in the month in which it moves: plants on arrival, pots, substrate and"
                 + " materials in whole packs in the month of need, hours at %s each of which %s are"
-                    .formatted(
-                        Phrases.each(currency, settings.hourlyRate()),
-                        Phrases.percent(settings.paidShare()))
+                    .formatted(say.each(settings.hourlyRate()), say.percent(settings.paidShare()))
                 + " paid in cash, places whether used or not.",
             "Lines that are nil throughout are left out. Out is shown below nil."),
         columns(
@@ -119,7 +119,7 @@ final class CashSheet {
       row.add(balances[month]);
       rows.add(row);
     }
-    String opening = Phrases.money(currency, cash.opening());
+    String opening = say.money(cash.opening());
     return new Table(
         "cash",
         "Cash by month",

@@ -10,7 +10,6 @@ import growingon.project.SpaceUse;
 import growingon.project.SpaceUse.PlaceMonth;
 import growingon.project.Stood;
 import growingon.report.figures.Context;
-import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
 import growingon.whole.WholeLot;
 import java.util.ArrayList;
@@ -35,6 +34,7 @@ final class DueBeside {
   private final Horizon horizon;
   private final HoursUse hours;
   private final SpaceUse space;
+  private final Phrases say;
 
   /**
    * A thing that falls due.
@@ -44,6 +44,7 @@ final class DueBeside {
   record Due(int month, String what, String lot, int plants, String place, String note) {}
 
   private DueBeside(Context context) {
+    this.say = context.say();
     this.context = context;
     this.nursery = context.inputs().scenario().nursery();
     this.horizon = context.inputs().scenario().horizon();
@@ -72,7 +73,7 @@ final class DueBeside {
   }
 
   /** Wire that comes off in one month and place is one job. */
-  private static Due together(List<Due> alike) {
+  private Due together(List<Due> alike) {
     Due first = alike.get(0);
     if (alike.size() == 1) {
       return first;
@@ -80,7 +81,7 @@ final class DueBeside {
     return new Due(
         first.month(),
         first.what(),
-        Phrases.counted(alike.size(), "lot", "lots"),
+        say.counted(alike.size(), "lot", "lots"),
         alike.stream().mapToInt(Due::plants).sum(),
         first.place(),
         String.join(", ", alike.stream().map(Due::lot).toList()));
@@ -98,7 +99,7 @@ final class DueBeside {
             month,
             "%s %s come: unload, %s"
                 .formatted(
-                    Labels.whole(lot.quantity()),
+                    say.whole(lot.quantity()),
                     lot.species(),
                     pottedIn(whole, month) ? "pot" : isPotted(lot) ? "set down" : "heel in"),
             lot.name(),
@@ -113,8 +114,7 @@ final class DueBeside {
               lot.name(),
               lot.quantity(),
               place,
-              "from %s, arrives in %s"
-                  .formatted(lot.papers().origin(), Labels.month(lot.arrived()))));
+              "from %s, arrives in %s".formatted(lot.papers().origin(), say.month(lot.arrived()))));
     }
   }
 
@@ -153,17 +153,14 @@ final class DueBeside {
       PlaceMonth there = space.months(place).get(month);
       parts.add(
           there.overflowM2() > Phrases.NEGLIGIBLE
-              ? Phrases.squareMetres(there.overflowM2()) + " too little there"
-              : Phrases.squareMetres(there.roomM2()) + " still free there");
+              ? say.squareMetres(there.overflowM2()) + " too little there"
+              : say.squareMetres(there.roomM2()) + " still free there");
     }
     Optional<Double> available = hours.available(month);
     parts.add(
         available
-            .map(
-                all ->
-                    "%s needed of %s"
-                        .formatted(Labels.whole(hours.needed(month)), Phrases.hours(all)))
-            .orElseGet(() -> Phrases.hours(hours.needed(month)) + " needed"));
+            .map(all -> "%s needed of %s".formatted(say.whole(hours.needed(month)), say.hours(all)))
+            .orElseGet(() -> say.hours(hours.needed(month)) + " needed"));
     return String.join("; ", parts);
   }
 
@@ -185,7 +182,7 @@ final class DueBeside {
                     lot.history().lot().name(),
                     lot.standingAfterWork(month),
                     placeIn(lot, month),
-                    "wired in " + Labels.month(horizon.month(done.month()))));
+                    "wired in " + say.month(horizon.month(done.month()))));
       }
     }
   }

@@ -15,7 +15,6 @@ import growingon.report.figures.Context;
 import growingon.report.model.Kind;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
-import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
 import growingon.report.text.Plants;
 import growingon.report.text.Sentences;
@@ -45,6 +44,7 @@ final class JobsSheet {
   private final Nursery nursery;
   private final Horizon horizon;
   private final Map<String, Integer> placeOrder = new HashMap<>();
+  private final Phrases say;
 
   /** A happening of a lot, by its place in the lot's list. */
   private record Job(WholeLot lot, int index) {
@@ -58,6 +58,7 @@ final class JobsSheet {
   }
 
   private JobsSheet(Context context) {
+    this.say = context.say();
     Projection projection = context.accounts().projection();
     this.whole = context.whole();
     this.nursery = projection.scenario().nursery();
@@ -108,10 +109,7 @@ final class JobsSheet {
 
   private String nextTitle() {
     YearMonth last = horizon.month(Math.min(Context.NEXT_MONTHS, horizon.months()) - 1);
-    return "The next twelve months: "
-        + Labels.month(horizon.firstMonth())
-        + " to "
-        + Labels.month(last);
+    return "The next twelve months: " + say.month(horizon.firstMonth()) + " to " + say.month(last);
   }
 
   private List<String> sentences(List<Job> jobs) {
@@ -184,7 +182,7 @@ final class JobsSheet {
           selling.size() == 1 ? placeOf(selling.get(0)) : "all places",
           selling.size() == 1
               ? selling.get(0).lot().history().lot().name()
-              : Phrases.counted(selling.size(), "lot", "lots"),
+              : say.counted(selling.size(), "lot", "lots"),
           Work.SELLING,
           selling.stream().map(job -> sold(job, month)).reduce(Plants.NONE, Plants::plus),
           null,
@@ -269,15 +267,14 @@ final class JobsSheet {
     }
     int culled = job.lot().culledAt(job.index());
     if (culled > 0) {
-      notes.add("about %s to cull".formatted(Labels.whole(culled)));
+      notes.add("about %s to cull".formatted(say.whole(culled)));
     }
     if (done.lifting() == Lifting.TWO_PEOPLE) {
       notes.add("2 people or trolley");
     } else if (done.lifting() == Lifting.NOT_FOR_EVERYONE) {
       notes.add("mind who lifts");
     }
-    done.dueMonth()
-        .ifPresent(month -> notes.add("was due in " + Labels.month(horizon.month(month))));
+    done.dueMonth().ifPresent(month -> notes.add("was due in " + say.month(horizon.month(month))));
     return notes.isEmpty() ? null : String.join("; ", notes);
   }
 

@@ -12,6 +12,7 @@ import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
 import growingon.report.words.CashWords;
 import growingon.report.words.ChanceWords;
@@ -109,7 +110,7 @@ final class LotVerdictsSheet {
               month(each.bought().judged().payback()),
               month(each.paidBackEven()),
               month(each.paidBackSure()),
-              CashWords.rates(each.bought().judged().ratesOfReturn()),
+              CashWords.rates(each.bought().judged().ratesOfReturn(), Phrases.of(settings)),
               settings.discountRate(),
               each.chanceFails()));
     }

@@ -38,8 +38,10 @@ public final class LotsSheet {
   private final Horizon horizon;
   private final String currency;
   private final List<LotHistory> lots;
+  private final Phrases say;
 
   private LotsSheet(Context context) {
+    this.say = context.say();
     this.context = context;
     this.accounts = context.accounts();
     this.horizon = accounts.projection().horizon();
@@ -73,8 +75,8 @@ public final class LotsSheet {
     sentences.add(
         "In %s the middle plant does not reach the dearest grade by %s, the end of the plan: %s. A"
                 .formatted(
-                    Phrases.counted(late.size(), "lot", "lots"),
-                    Phrases.month(horizon, horizon.months() - 1),
+                    say.counted(late.size(), "lot", "lots"),
+                    say.month(horizon, horizon.months() - 1),
                     Phrases.list(late, 8, "lots"))
             + " longer plan shows more of what such lots earn.");
     return sentences;
@@ -265,7 +267,7 @@ public final class LotsSheet {
   private Table lives() {
     Rows rows = new Rows();
     for (LotHistory lot : lots) {
-      for (LotLife.Event event : LotLife.of(context.whole().lot(lot), horizon, currency)) {
+      for (LotLife.Event event : LotLife.of(context.whole().lot(lot), horizon, say)) {
         rows.add(
             lot.lot().name(),
             lot.lot().species(),

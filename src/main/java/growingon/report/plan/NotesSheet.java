@@ -12,7 +12,7 @@ import growingon.report.build.TableBuilder;
 import growingon.report.figures.Context;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
-import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
 import java.time.format.TextStyle;
 import java.util.Comparator;
@@ -32,8 +32,10 @@ public final class NotesSheet {
   private final Scenario scenario;
   private final Nursery nursery;
   private final List<Problem> problems;
+  private final Phrases say;
 
   private NotesSheet(Context context) {
+    this.say = context.say();
     this.scenario = context.inputs().scenario();
     this.nursery = scenario.nursery();
     this.problems = context.problems();
@@ -48,7 +50,7 @@ public final class NotesSheet {
         sheet.reading(),
         cautions(),
         sheet.healthNotes(),
-        sources());
+        sheet.sources());
   }
 
   private Table problems() {
@@ -96,7 +98,7 @@ public final class NotesSheet {
             "Twelve months from "
                 + start
                 + ". The plan starts in "
-                + Labels.month(scenario.plan().firstMonth())
+                + say.month(scenario.plan().firstMonth())
                 + "; a part season counts as the first and says from which month it runs. What was"
                 + " wanted before the plan is not caught up.")
         .row(
@@ -158,7 +160,7 @@ public final class NotesSheet {
     return table.build();
   }
 
-  private static Table sources() {
+  private Table sources() {
     return TableBuilder.table("sources", "Where built-in figures come from")
         .note("Everything else was typed, is a default or is from the library: see Assumptions.")
         .text("figure")
@@ -173,7 +175,10 @@ public final class NotesSheet {
             "lifting from the ground",
             "The same guidance, at floor level; from memory.",
             "10 and 7 kg")
-        .row("lifted ball", "Wet field soil with roots; from memory.", "1.6 kg a litre")
+        .row(
+            "lifted ball",
+            "Wet field soil with roots; from memory.",
+            say.number(1.6) + " kg a litre")
         .row("wood", "Green wood weighs about as much as water; from memory.", "1 kg a litre")
         .row(
             "pot volume",

@@ -16,6 +16,7 @@ import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,6 +38,7 @@ final class OrderSheet {
   private final Scenario scenario;
   private final Horizon horizon;
   private final String currency;
+  private final Phrases say;
   private final int leadMonths;
   private final List<PlantOrder> plants;
 
@@ -45,6 +47,7 @@ final class OrderSheet {
     this.scenario = context.accounts().projection().scenario();
     this.horizon = context.accounts().projection().horizon();
     this.currency = scenario.nursery().settings().currency();
+    this.say = Phrases.of(scenario);
     this.leadMonths = scenario.nursery().settings().orderLeadMonths();
     this.plants = PlantOrder.of(context.inputs());
   }
@@ -77,9 +80,9 @@ final class OrderSheet {
     return order.offer().filter(offer -> !offer.currency().equals(currency));
   }
 
-  private static String rate(double rate) {
+  private String rate(double rate) {
     String text = String.format(Locale.ENGLISH, "%.4f", rate);
-    return text.replaceAll("(\\.\\d\\d\\d*?)0+$", "$1");
+    return say.writing().marked(text.replaceAll("(\\.\\d\\d\\d*?)0+$", "$1"));
   }
 
   private String leadTime() {
@@ -183,11 +186,7 @@ final class OrderSheet {
         .ifPresent(
             offer ->
                 notes.add(
-                    String.format(
-                        Locale.ENGLISH,
-                        "%s %,.2f each",
-                        offer.currency(),
-                        offer.unitPrice(order.lot().quantity()))));
+                    say.each(offer.currency(), offer.unitPrice(order.lot().quantity())) + " each"));
     return notes.isEmpty() ? null : String.join("; ", notes);
   }
 

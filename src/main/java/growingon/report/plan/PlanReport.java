@@ -11,6 +11,7 @@ import growingon.report.model.Chart;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
 import growingon.report.model.SheetLimit;
+import growingon.report.text.Phrases;
 import growingon.report.words.Headlines;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -52,17 +53,18 @@ public final class PlanReport {
       Accounts accounts,
       ValueJoin join,
       Optional<Chances> chances) {
+    Phrases say = Phrases.of(inputs.scenario());
     Set<Problem> all = new LinkedHashSet<>(problems);
     all.addAll(accounts.projection().remarks());
-    all.addAll(RoomSlips.of(accounts.space(), accounts.projection().horizon()));
+    all.addAll(RoomSlips.of(accounts.space(), accounts.projection().horizon(), say));
     Context context = new Context(inputs, accounts, join, chances, List.copyOf(all));
     List<Chart> charts = Charts.of(context);
-    SheetLimit limited = SheetLimit.of(sheets(context), SheetLimit.MOST_ROWS);
+    SheetLimit limited = SheetLimit.of(sheets(context), SheetLimit.MOST_ROWS, say);
     List<Sheet> sheets = withCharts(limited.sheets(), charts);
     return Report.of(
             inputs.scenario().plan().name(),
             inputs.scenario().nursery().settings().name(),
-            inputs.scenario().nursery().settings().currency(),
+            say,
             inputs.scenario().plan().firstMonth().toString())
         .sheets(sheets)
         .charts(charts)

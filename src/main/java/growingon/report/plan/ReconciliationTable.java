@@ -14,6 +14,7 @@ final class ReconciliationTable {
   private ReconciliationTable() {}
 
   static Table of(Context context) {
+    Phrases say = context.say();
     Reconciliation lines = context.accounts().reconciliation();
     String currency = context.inputs().scenario().nursery().settings().currency();
     Rows rows = new Rows();
@@ -27,7 +28,7 @@ final class ReconciliationTable {
         "From the lots' results to the nursery's cash",
         List.of(
             "The total is the change of cash over the plan, %s, to the cent."
-                .formatted(Phrases.each(currency, lines.cash())),
+                .formatted(say.each(lines.cash())),
             "Results: sales less plants, pots, substrate, materials, all hours, care, the place"
                 + " charge, what selling costs and other cash of the lot. Space not used: what places cost that no lot carries; above nil where"
                 + " lots stand over capacity.",

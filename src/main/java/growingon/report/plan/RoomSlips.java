@@ -18,7 +18,7 @@ public final class RoomSlips {
   private RoomSlips() {}
 
   /** A warning for each such place, with the month in which it is asked for most. */
-  public static List<Problem> of(SpaceUse space, Horizon horizon) {
+  public static List<Problem> of(SpaceUse space, Horizon horizon, Phrases say) {
     return space.places().stream()
         .filter(place -> !place.isEmpty())
         .flatMap(place -> fullest(space.months(place)).stream())
@@ -26,9 +26,9 @@ public final class RoomSlips {
             month ->
                 ValueAdvice.roomLooksLikeASlip(
                     month.place(),
-                    Phrases.squareMetres(month.neededM2()),
-                    Phrases.squareMetres(month.capacityM2()),
-                    Phrases.month(horizon, month.month())))
+                    say.squareMetres(month.neededM2()),
+                    say.squareMetres(month.capacityM2()),
+                    say.month(horizon, month.month())))
         .toList();
   }
 

@@ -12,7 +12,7 @@ import growingon.report.model.Kind;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
 import growingon.report.text.Dates;
-import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -25,8 +25,10 @@ public final class SaleableSheet {
   private final Dates dates;
   private final String currency;
   private final Function<Trade.Cell, Double> listPrice;
+  private final Phrases say;
 
   private SaleableSheet(Projection projection) {
+    this.say = Phrases.of(projection.scenario());
     this.horizon = projection.horizon();
     this.dates = new Dates(horizon);
     this.currency = projection.scenario().nursery().settings().currency();
@@ -61,7 +63,8 @@ public final class SaleableSheet {
   }
 
   private static String percent(Nursery nursery, Quality quality) {
-    return Labels.whole(100 * nursery.qualities().get(quality).priceShare());
+    return Phrases.of(nursery.settings())
+        .whole(100 * nursery.qualities().get(quality).priceShare());
   }
 
   private Table bySeason(Trade trade) {

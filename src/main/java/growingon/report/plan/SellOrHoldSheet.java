@@ -29,8 +29,10 @@ final class SellOrHoldSheet {
   private final Horizon horizon;
   private final ListPrices prices;
   private final Rows rows = new Rows();
+  private final Phrases say;
 
   private SellOrHoldSheet(Context context) {
+    this.say = context.say();
     this.context = context;
     this.nursery = context.inputs().scenario().nursery();
     this.horizon = context.accounts().projection().horizon();
@@ -95,8 +97,8 @@ final class SellOrHoldSheet {
     return sum;
   }
 
-  private static String held(Lot lot) {
-    return lot.hold().map(hold -> Phrases.percent(hold.share()) + " to " + hold.grade()).orElse("");
+  private String held(Lot lot) {
+    return lot.hold().map(hold -> say.percent(hold.share()) + " to " + hold.grade()).orElse("");
   }
 
   private Table table() {

@@ -32,6 +32,7 @@ public final class StockValueSheet {
   private final ListPrices prices;
   private final Horizon horizon;
   private final Settings settings;
+  private final Phrases say;
 
   /**
    * The value of a lot with its plants.
@@ -46,6 +47,7 @@ public final class StockValueSheet {
   }
 
   private StockValueSheet(Context context) {
+    this.say = context.say();
     this.whole = context.whole();
     Nursery nursery = context.inputs().scenario().nursery();
     this.prices = new ListPrices(nursery);
@@ -87,7 +89,7 @@ public final class StockValueSheet {
   }
 
   private TableBuilder noted() {
-    String selling = Phrases.percent(settings.sellingCostShare());
+    String selling = say.percent(settings.sellingCostShare());
     return TableBuilder.table("stock-value", "Stock value by year end")
         .note(
             "Cost to date: what the lots' accounts were charged, carried by the plants alive; losses"

@@ -14,7 +14,7 @@ import growingon.report.figures.Context;
 import growingon.report.model.Kind;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
-import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -27,8 +27,10 @@ final class SubstrateSheet {
   private final Horizon horizon;
   private final Nursery nursery;
   private final Map<String, double[]> litresByMix = new LinkedHashMap<>();
+  private final Phrases say;
 
   private SubstrateSheet(Projection projection) {
+    this.say = Phrases.of(projection.scenario());
     this.horizon = projection.horizon();
     this.nursery = projection.scenario().nursery();
     nursery.mixes().keySet().forEach(mix -> litresByMix.put(mix, new double[horizon.seasons()]));
@@ -54,7 +56,7 @@ final class SubstrateSheet {
   private String howItCameAbout() {
     return "Litres of a pot = its volume × its fill, less the ball that stays on; times (1 + firming)"
         + " / (1 − shrinkage) of the mix for what firming and mixing lose, and "
-        + Labels.whole(100 * nursery.settings().wasteShare())
+        + say.whole(100 * nursery.settings().wasteShare())
         + " % waste (setting waste); shared out by parts of the mix.";
   }
 

@@ -11,7 +11,6 @@ import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
-import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
 import growingon.report.text.Plants;
 import growingon.report.text.Sentences;
@@ -62,6 +61,7 @@ public final class SummarySheet {
 
   /** Says so where nothing is bought in later seasons: then the stock only goes. */
   private static Optional<String> runsDown(Context context) {
+    Phrases say = context.say();
     SeasonFigures figures = context.seasons();
     Scenario scenario = context.inputs().scenario();
     Horizon horizon = scenario.horizon();
@@ -78,8 +78,8 @@ public final class SummarySheet {
             "Nothing is bought after %s, so the stock runs down from %s then to %s at the end of %s."
                 .formatted(
                     horizon.seasonName(0),
-                    Phrases.plants(first.whole()),
-                    Labels.whole(end.whole()),
+                    say.plants(first.whole()),
+                    say.whole(end.whole()),
                     horizon.seasonName(last)));
   }
 
@@ -141,7 +141,8 @@ public final class SummarySheet {
   }
 
   private static String where(Context context, PlaceMonth peak) {
+    Phrases say = context.say();
     String place = peak.place().isEmpty() ? "without a place" : peak.place();
-    return place + ", " + Phrases.month(context.accounts().projection().horizon(), peak.month());
+    return place + ", " + say.month(context.accounts().projection().horizon(), peak.month());
   }
 }

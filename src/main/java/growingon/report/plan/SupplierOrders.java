@@ -12,7 +12,7 @@ import growingon.report.model.Kind;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
-import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -39,12 +39,14 @@ public final class SupplierOrders {
   private final Supplies supplies;
   private final Horizon horizon;
   private final String currency;
+  private final Phrases say;
 
   /** One line of a block. */
   private record Line(
       int orderIn, YearMonth needed, String what, long number, String unit, Double price) {}
 
   SupplierOrders(Context context) {
+    this.say = context.say();
     this.inputs = context.inputs();
     this.supplies = context.accounts().supplies();
     this.horizon = inputs.scenario().horizon();
@@ -97,7 +99,7 @@ public final class SupplierOrders {
     String each =
         item.packSize() == 1 && item.unit().equals("pots")
             ? "pots"
-            : "packs of %s %s".formatted(Labels.number(item.packSize()), item.unit());
+            : "packs of %s %s".formatted(say.number(item.packSize()), item.unit());
     return new Line(
         order.orderMonth(),
         horizon.month(order.needMonth()),
@@ -121,8 +123,7 @@ public final class SupplierOrders {
     YearMonth by = horizon.month(first(lines));
     TableBuilder table =
         TableBuilder.table(
-                NAME + "-" + number,
-                "To %s, by the end of %s".formatted(supplier, Labels.month(by)))
+                NAME + "-" + number, "To %s, by the end of %s".formatted(supplier, say.month(by)))
             .note("From %s.".formatted(inputs.scenario().nursery().settings().name()))
             .month("order in")
             .text("what")

@@ -8,7 +8,6 @@ import growingon.report.figures.Context;
 import growingon.report.model.Paper;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
-import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
 import growingon.whole.WholeLot;
 import java.util.ArrayList;
@@ -23,6 +22,7 @@ final class WallSheet {
   private final Context context;
   private final Horizon horizon;
   private final int months;
+  private final Phrases say;
 
   /** Lots and plants of one job in a month and place. */
   private static final class Cell {
@@ -31,6 +31,7 @@ final class WallSheet {
   }
 
   private WallSheet(Context context) {
+    this.say = context.say();
     this.context = context;
     this.horizon = context.inputs().scenario().horizon();
     this.months = Math.min(Context.NEXT_MONTHS, horizon.months());
@@ -48,7 +49,7 @@ final class WallSheet {
   private Table table() {
     TableBuilder table = TableBuilder.table("wall", "The year's jobs").text("place").wide(14);
     for (int month = 0; month < months; month++) {
-      table.longText(Labels.month(horizon.month(month))).wide(WIDTH);
+      table.longText(say.month(horizon.month(month))).wide(WIDTH);
     }
     byPlace()
         .forEach(
@@ -100,16 +101,14 @@ final class WallSheet {
     return cells;
   }
 
-  private static String said(Map<String, Cell> jobs) {
+  private String said(Map<String, Cell> jobs) {
     List<String> lines = new ArrayList<>();
     jobs.forEach(
         (job, cell) ->
             lines.add(
                 "☐ %s: %s, %s"
                     .formatted(
-                        job,
-                        Phrases.counted(cell.lots, "lot", "lots"),
-                        Phrases.plants(cell.plants))));
+                        job, say.counted(cell.lots, "lot", "lots"), say.plants(cell.plants))));
     return lines.isEmpty() ? null : String.join("\n", lines);
   }
 }

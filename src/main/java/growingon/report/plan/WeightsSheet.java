@@ -15,8 +15,8 @@ import growingon.report.figures.Context;
 import growingon.report.model.Kind;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
-import growingon.report.text.Shortage;
 import growingon.report.words.Overload;
 import java.util.Comparator;
 import java.util.List;
@@ -32,8 +32,10 @@ final class WeightsSheet {
   private final Horizon horizon;
   private final Map<String, Place> places;
   private final List<Overload> overloads;
+  private final Phrases say;
 
   private WeightsSheet(Context context) {
+    this.say = context.say();
     this.projection = context.accounts().projection();
     this.space = context.accounts().space();
     this.horizon = projection.horizon();
@@ -70,7 +72,9 @@ final class WeightsSheet {
         TableBuilder.table("weights", "One plant of each lot")
             .note(
                 "Now, and in the month in which it is heaviest. Mix: its litres in the pot × wet kg"
-                    + " a litre × (1 + firming) / (1 − shrinkage). Lifted ball: 1.6 kg a litre. Wood:"
+                    + " a litre × (1 + firming) / (1 − shrinkage). Lifted ball: "
+                    + say.number(1.6)
+                    + " kg a litre. Wood:"
                     + " π/4 × trunk² × height left, at 1 kg a litre. Plants not in pots are not"
                     + " weighed.")
             .text("lot")
@@ -167,7 +171,7 @@ final class WeightsSheet {
   private String overLimit(Place place) {
     return overloads.stream()
         .filter(each -> each.place().equals(place))
-        .map(each -> "over the limit " + Shortage.when(each.spells(), horizon))
+        .map(each -> "over the limit " + say.when(each.spells(), horizon))
         .findFirst()
         .orElse(null);
   }

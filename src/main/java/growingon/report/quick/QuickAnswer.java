@@ -64,7 +64,7 @@ public final class QuickAnswer {
       lines.add(
           "The quick sheet is filled in, so it was answered by itself; empty it to plan the tables.");
     }
-    return Report.of(report.plan(), report.nursery(), report.currency(), report.firstMonth())
+    return Report.of(report.plan(), report.nursery(), report.say(), report.firstMonth())
         .sheets(sheets)
         .charts(report.charts())
         .extra(report.extra())

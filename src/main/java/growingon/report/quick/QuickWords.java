@@ -19,7 +19,6 @@ import growingon.project.Use;
 import growingon.project.Work;
 import growingon.report.figures.PottedPlants;
 import growingon.report.plan.LotAccountsSheet;
-import growingon.report.text.Labels;
 import growingon.report.text.Odds;
 import growingon.report.text.Phrases;
 import growingon.report.text.Plants;
@@ -30,7 +29,6 @@ import growingon.whole.WholeLot;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -51,9 +49,11 @@ final class QuickWords {
   private final LotAccount account;
   private final Horizon horizon;
   private final String currency;
+  private final Phrases say;
 
   QuickWords(
       Quick quick, Accounts accounts, WholeLot whole, BoughtLot bought, Optional<Chances> chances) {
+    this.say = Phrases.of(accounts.projection().scenario());
     this.quick = quick;
     this.accounts = accounts;
     this.bought = bought;
@@ -87,19 +87,18 @@ final class QuickWords {
   private String question() {
     return "%s %s in %s at %s each and %s carriage, trunks about %s mm, sold from %s mm at %s."
         .formatted(
-            Labels.whole(lot.quantity()),
+            say.whole(lot.quantity()),
             lot.species(),
-            Labels.month(lot.arrived()),
+            say.month(lot.arrived()),
             each(lot.purchase().get().unitPrice()),
             money(lot.purchase().get().carriage()),
-            Labels.whole(lot.trunks().meanMm()),
+            say.whole(lot.trunks().meanMm()),
             number(quick.soldAtMm()),
             each(quick.sellingPrice()));
   }
 
   private String verdict() {
-    EndingWords ending =
-        new EndingWords(bought, gamble, EndingWords.unsold(whole), horizon, currency);
+    EndingWords ending = new EndingWords(bought, gamble, EndingWords.unsold(whole), horizon, say);
     double value = judged.presentValue();
     String word =
         gamble
@@ -124,7 +123,7 @@ final class QuickWords {
                     Odds.in(each.chancePays(), each.gains().length),
                     by(),
                     money(each.gain().p10()),
-                    Labels.whole(each.gain().p90())));
+                    say.whole(each.gain().p90())));
   }
 
   /** By when it is judged, if that is after the plan's end. */
@@ -136,9 +135,9 @@ final class QuickWords {
 
   private String back() {
     return judged.payback().isPresent()
-        ? "the money is back in " + Phrases.month(horizon, judged.payback().getAsInt())
+        ? "the money is back in " + say.month(horizon, judged.payback().getAsInt())
         : "the money does not come back by "
-            + Phrases.month(horizon, horizon.seasonLast(bought.ending().judgedAt()));
+            + say.month(horizon, horizon.seasonLast(bought.ending().judgedAt()));
   }
 
   /** How fast the plants grow, and how sure that is. */
@@ -171,15 +170,15 @@ final class QuickWords {
                 by(size.middle()),
                 by(size.lastTenth()));
     boolean waits = horizon.offset(lot.notBefore()) > 0;
-    String sale = waits ? "; none is sold before " + Labels.month(lot.notBefore()) : "";
+    String sale = waits ? "; none is sold before " + say.month(lot.notBefore()) : "";
     return ready + sale + ".";
   }
 
   private String by(OptionalInt month) {
     if (month.isEmpty()) {
-      return "not by " + Phrases.month(horizon, horizon.months() - 1);
+      return "not by " + say.month(horizon, horizon.months() - 1);
     }
-    return month.getAsInt() <= 0 ? "on arrival" : "by " + Phrases.month(horizon, month.getAsInt());
+    return month.getAsInt() <= 0 ? "on arrival" : "by " + say.month(horizon, month.getAsInt());
   }
 
   private String bySeason() {
@@ -191,8 +190,7 @@ final class QuickWords {
       if (ready[season].whole() > 0) {
         seasons.add(
             "%s %s"
-                .formatted(
-                    horizon.seasonName(season), Phrases.percent(share(ready[season].whole()))));
+                .formatted(horizon.seasonName(season), say.percent(share(ready[season].whole()))));
       }
     }
     if (seasons.isEmpty()) {
@@ -201,8 +199,8 @@ final class QuickWords {
     return "ready in %s, in all %s of the %s bought%s."
         .formatted(
             String.join(", ", seasons),
-            Phrases.percent(share(sum)),
-            Labels.whole(lot.quantity()),
+            say.percent(share(sum)),
+            say.whole(lot.quantity()),
             stillGrowing());
   }
 
@@ -211,8 +209,7 @@ final class QuickWords {
     return left == 0
         ? ""
         : "; %s unsold in %s and count nothing"
-            .formatted(
-                Phrases.counted(left, "is", "are"), Phrases.month(horizon, horizon.months() - 1));
+            .formatted(say.counted(left, "is", "are"), say.month(horizon, horizon.months() - 1));
   }
 
   private double share(long plants) {
@@ -228,12 +225,12 @@ final class QuickWords {
             + history.careHours(history.start());
     return "%s of %s litres, %s litres of loose mix (%s), %s of work, %s of them on arrival."
         .formatted(
-            Phrases.counted(PottedPlants.of(whole), "pot", "pots"),
+            say.counted(PottedPlants.of(whole), "pot", "pots"),
             number(quick.potLitres()),
-            Labels.whole(used(Use.Kind.COMPONENT)),
+            say.whole(used(Use.Kind.COMPONENT)),
             components(),
-            Phrases.hours(account.hours()),
-            Labels.whole(firstHours));
+            say.hours(account.hours()),
+            say.whole(firstHours));
   }
 
   private double used(Use.Kind kind) {
@@ -248,7 +245,7 @@ final class QuickWords {
                 Collectors.groupingBy(
                     Use::item, LinkedHashMap::new, Collectors.summingDouble(Use::amount)));
     return litres.entrySet().stream()
-        .map(each -> each.getKey() + " " + Labels.whole(each.getValue()))
+        .map(each -> each.getKey() + " " + say.whole(each.getValue()))
         .collect(Collectors.joining(", "));
   }
 
@@ -262,19 +259,19 @@ final class QuickWords {
         each = stood.m2() / stood.plants();
       }
     }
-    String needs = Phrases.squareMetres(most) + " at most";
+    String needs = say.squareMetres(most) + " at most";
     if (quick.freeM2().isEmpty()) {
       return needs + ".";
     }
     double free = quick.freeM2().getAsDouble();
     return free >= most
-        ? "%s, of %s free.".formatted(needs, Phrases.squareMetres(free))
+        ? "%s, of %s free.".formatted(needs, say.squareMetres(free))
         : "%s, but only %s are free: room for %s of them; buy %s, and so many stand."
             .formatted(
                 needs,
-                Phrases.squareMetres(free),
-                Labels.whole(Math.floor(free / each + 1e-9)),
-                Labels.whole(Math.floor(lot.quantity() * free / most + 1e-9)));
+                say.squareMetres(free),
+                say.whole(Math.floor(free / each + 1e-9)),
+                say.whole(Math.floor(lot.quantity() * free / most + 1e-9)));
   }
 
   private String costs() {
@@ -292,13 +289,13 @@ final class QuickWords {
             .formatted(
                 all,
                 each(LotAccountsSheet.costPer(account, whole.sold())),
-                Labels.whole(whole.sold()),
+                say.whole(whole.sold()),
                 money(account.sales()));
   }
 
-  private static void addCost(List<String> parts, String what, double amount) {
+  private void addCost(List<String> parts, String what, double amount) {
     if (Math.round(amount) > 0) {
-      parts.add(what + " " + Labels.whole(amount));
+      parts.add(what + " " + say.whole(amount));
     }
   }
 
@@ -351,16 +348,14 @@ final class QuickWords {
   }
 
   private String money(double amount) {
-    return Phrases.money(currency, amount);
+    return say.money(amount);
   }
 
   private String each(double amount) {
-    return Phrases.each(currency, amount);
+    return say.each(amount);
   }
 
-  private static String number(double value) {
-    return value == Math.rint(value)
-        ? Labels.whole(value)
-        : String.format(Locale.ENGLISH, "%.1f", value);
+  private String number(double value) {
+    return value == Math.rint(value) ? say.whole(value) : say.decimals(value, 1);
   }
 }

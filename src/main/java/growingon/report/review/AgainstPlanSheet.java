@@ -6,7 +6,7 @@ import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
-import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
 import growingon.report.text.Plants;
 import growingon.review.Compared;
 import growingon.review.LotReview;
@@ -46,7 +46,8 @@ final class AgainstPlanSheet {
     this.prefix = prefix;
   }
 
-  static Sheet of(Review review, ReviewWords words, String currency) {
+  static Sheet of(Review review, ReviewWords words, Phrases say) {
+    String currency = say.currency();
     List<String> sentences = new ArrayList<>(words.basis());
     sentences.add(ComparedCells.note(review));
     List<LotReview> shown = review.lots();
@@ -54,7 +55,7 @@ final class AgainstPlanSheet {
       shown = mostUnlike(review.lots());
       sentences.add(
           "Shown are the %d lots of %s whose result differs most; all of them stand in tables/."
-              .formatted(LOTS, Labels.whole(review.lots().size())));
+              .formatted(LOTS, say.whole(review.lots().size())));
     }
     List<Table> tables = new AgainstPlanSheet(review, shown, currency, "lots-").tables();
     List<Table> all = new ArrayList<>();

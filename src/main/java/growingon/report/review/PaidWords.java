@@ -1,6 +1,5 @@
 package growingon.report.review;
 
-import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
 import growingon.review.Review;
 import growingon.review.bought.BoughtReview;
@@ -15,11 +14,11 @@ final class PaidWords {
   private static final double HALF = 0.5;
 
   private final Review review;
-  private final String currency;
+  private final Phrases say;
 
-  PaidWords(Review review, String currency) {
+  PaidWords(Review review, Phrases say) {
     this.review = review;
-    this.currency = currency;
+    this.say = say;
   }
 
   /** Two lines of a lot; the second belongs to the first. */
@@ -66,15 +65,15 @@ final class PaidWords {
           case ALL_SOLD_AHEAD -> "nothing is left to sell, and %s remain.".formatted(amount);
           case MONEY_IS_BACK ->
               "its money is back and %s more, whatever becomes of the %s that stand."
-                  .formatted(amount, Phrases.plants(bought.wholeStanding()));
+                  .formatted(amount, say.plants(bought.wholeStanding()));
           case NOTHING_LEFT -> "nothing is left to sell, and %s are missing.".formatted(amount);
           case CANNOT_BE_REACHED ->
               "even if the %s that stand sell, %s will be missing with what they still cost."
-                  .formatted(Phrases.plants(bought.wholeStanding()), amount);
+                  .formatted(say.plants(bought.wholeStanding()), amount);
           case WITHOUT_A_GRADE ->
               "not all of the %s that stand have a grade yet; if it goes on as expected, %s will %s."
                   .formatted(
-                      Phrases.plants(bought.wholeStanding()),
+                      say.plants(bought.wholeStanding()),
                       amount,
                       verdict.amount() > 0 ? "be missing at the end of the plan" : "remain");
           case GONE_WITHOUT_A_LINE ->
@@ -87,8 +86,8 @@ final class PaidWords {
         };
   }
 
-  private static String areGone(BoughtReview.Missing missing) {
-    return Phrases.counted(missing.plants(), "plant is", "plants are");
+  private String areGone(BoughtReview.Missing missing) {
+    return say.counted(missing.plants(), "plant is", "plants are");
   }
 
   /** A loss stands also where all that is gone without a line was sold. */
@@ -97,14 +96,14 @@ final class PaidWords {
         bought.verdict().kind() == Verdict.Kind.DID_NOT_PAY && bought.missing().plants() >= HALF;
     return isTold
         ? " Had the %s gone without a line been sold at list price (up to %s), it would not have paid either."
-            .formatted(Phrases.plants(bought.missing().plants()), money(bought.missing().worth()))
+            .formatted(say.plants(bought.missing().plants()), money(bought.missing().worth()))
         : "";
   }
 
-  private static String by(Verdict verdict) {
+  private String by(Verdict verdict) {
     return verdict
         .by()
-        .map(month -> ", by plants expected to sell until " + Labels.month(month))
+        .map(month -> ", by plants expected to sell until " + say.month(month))
         .orElse("");
   }
 
@@ -129,9 +128,7 @@ final class PaidWords {
             range ->
                 " (P10 %s, P50 %s, P90 %s)"
                     .formatted(
-                        Labels.whole(range.p10()),
-                        Labels.whole(range.p50()),
-                        Labels.whole(range.p90())))
+                        say.whole(range.p10()), say.whole(range.p50()), say.whole(range.p90())))
         .orElse("");
   }
 
@@ -154,14 +151,14 @@ final class PaidWords {
     String planned =
         payback
             .planned()
-            .map(month -> " (planned: %s)".formatted(Labels.month(month)))
+            .map(month -> " (planned: %s)".formatted(say.month(month)))
             .orElse(" (planned: not within the plan)");
     return switch (payback.state()) {
       case REACHED ->
-          "Its money was back in " + Labels.month(payback.month().orElseThrow()) + planned + ".";
+          "Its money was back in " + say.month(payback.month().orElseThrow()) + planned + ".";
       case EXPECTED ->
           "Its money is expected back in "
-              + Labels.month(payback.month().orElseThrow())
+              + say.month(payback.month().orElseThrow())
               + planned
               + ".";
       case NEVER -> "Its money does not come back within the plan" + planned + ".";
@@ -175,25 +172,24 @@ final class PaidWords {
             even ->
                 even.isEnough()
                     ? " Sell %s more at %s to be even."
-                        .formatted(even.plants(), Phrases.each(currency, even.price()))
+                        .formatted(even.plants(), say.each(even.price()))
                     : " To be even, %s more would have to sell at %s, and %s."
-                        .formatted(
-                            even.plants(), Phrases.each(currency, even.price()), stand(bought)))
+                        .formatted(even.plants(), say.each(even.price()), stand(bought)))
         .orElse("");
   }
 
-  private static String stand(BoughtReview bought) {
+  private String stand(BoughtReview bought) {
     long standing = bought.wholeStanding();
     return standing == 0
         ? "none stands"
-        : "only %s".formatted(standing == 1 ? "1 stands" : Labels.whole(standing) + " stand");
+        : "only %s".formatted(standing == 1 ? "1 stands" : say.whole(standing) + " stand");
   }
 
   private String money(double amount) {
-    return Phrases.money(currency, amount);
+    return say.money(amount);
   }
 
   private String signed(double amount) {
-    return "%s%s".formatted(amount > 0 ? "+" : "", Labels.whole(amount));
+    return "%s%s".formatted(amount > 0 ? "+" : "", say.whole(amount));
   }
 }

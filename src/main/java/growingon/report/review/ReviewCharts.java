@@ -6,7 +6,7 @@ import growingon.report.model.Chart.Mark;
 import growingon.report.model.Chart.Role;
 import growingon.report.model.Chart.Series;
 import growingon.report.model.Colours;
-import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
 import growingon.review.Review;
 import growingon.review.bought.BoughtReview;
 import growingon.review.bought.CausePart;
@@ -28,11 +28,13 @@ final class ReviewCharts {
 
   private final Review review;
   private final String currency;
+  private final Phrases say;
   private final List<BoughtReview> drawn;
 
-  ReviewCharts(Review review, String currency) {
+  ReviewCharts(Review review, Phrases say) {
+    this.say = say;
     this.review = review;
-    this.currency = currency;
+    this.currency = say.currency();
     List<BoughtReview> most =
         review.bought().stream()
             .sorted(Comparator.comparingLong(each -> -Math.abs(each.differenceCents())))
@@ -117,7 +119,7 @@ final class ReviewCharts {
 
   /** Today, as far as the records know: the end of the daybook's last month. */
   private Mark today(int real) {
-    return Mark.upright("today: records to " + Labels.month(review.through()), real + 1);
+    return Mark.upright("today: records to " + say.month(review.through()), real + 1);
   }
 
   private static Series line(String name, List<Double> values, int colour) {

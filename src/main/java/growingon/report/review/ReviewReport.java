@@ -6,6 +6,7 @@ import growingon.problem.Problem;
 import growingon.report.model.Answer;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
+import growingon.report.text.Phrases;
 import growingon.review.Review;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -32,13 +33,13 @@ public final class ReviewReport {
     all.addAll(review.faults());
     Settings settings = inputs.scenario().nursery().settings();
     ReviewWords words = new ReviewWords(inputs, review);
-    ReviewCharts charts = new ReviewCharts(review, settings.currency());
+    ReviewCharts charts = new ReviewCharts(review, Phrases.of(settings));
     return Report.of(
             title(inputs.scenario().plan().name()),
             settings.name(),
-            settings.currency(),
+            Phrases.of(settings),
             review.firstMonth().toString())
-        .sheets(sheets(review, words, charts, settings.currency()))
+        .sheets(sheets(review, words, charts, Phrases.of(settings)))
         .charts(charts.all())
         .extra(AgainstPlanSheet.allLots(review, settings.currency()))
         .headlines(words.headlines())
@@ -48,10 +49,11 @@ public final class ReviewReport {
   }
 
   private static List<Sheet> sheets(
-      Review review, ReviewWords words, ReviewCharts charts, String currency) {
+      Review review, ReviewWords words, ReviewCharts charts, Phrases say) {
+    String currency = say.currency();
     List<Sheet> sheets = new ArrayList<>();
-    sheets.add(ReviewSummarySheet.of(review, words, charts, currency));
-    sheets.add(AgainstPlanSheet.of(review, words, currency));
+    sheets.add(ReviewSummarySheet.of(review, words, charts, say));
+    sheets.add(AgainstPlanSheet.of(review, words, say));
     sheets.add(DidItPaySheet.of(review, words, charts, currency));
     sheets.add(CausesSheet.of(review, charts, currency));
     sheets.add(GamblesSheet.of(review, currency));

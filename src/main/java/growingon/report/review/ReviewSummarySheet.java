@@ -4,7 +4,7 @@ import growingon.report.build.TableBuilder;
 import growingon.report.model.Kind;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
-import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
 import growingon.report.text.Shown;
 import growingon.review.Compared;
@@ -22,23 +22,23 @@ import java.util.Optional;
 final class ReviewSummarySheet {
   private ReviewSummarySheet() {}
 
-  static Sheet of(Review review, ReviewWords words, ReviewCharts charts, String currency) {
+  static Sheet of(Review review, ReviewWords words, ReviewCharts charts, Phrases say) {
     List<String> sentences = new ArrayList<>(words.notifiable());
     sentences.addAll(words.basis());
     sentences.addAll(words.verdicts());
     sentences.addAll(words.plants());
     sentences.addAll(words.faults());
-    return new Sheet("Summary", sentences, List.of(soFar(review, currency)), charts.first(), true);
+    return new Sheet("Summary", sentences, List.of(soFar(review, say)), charts.first(), true);
   }
 
-  private static Table soFar(Review review, String currency) {
+  private static Table soFar(Review review, Phrases say) {
     Review.Together all = review.nursery();
     TableBuilder table =
         TableBuilder.table("so-far", "The nursery so far")
             .note(
                 "Up to the end of %s. What %s say is assumed. Costs of no lot are planned as other cash, and count their hours. "
                         .formatted(
-                            Labels.month(review.through()),
+                            say.month(review.through()),
                             review.sources().isDaybookAlone()
                                 ? "the daybook does not"
                                 : "the records do not")
@@ -48,12 +48,12 @@ final class ReviewSummarySheet {
     ComparedCells.columns(table, "", Kind.NUMBER, ComparedCells.said(review));
     row(table, "plants alive", "plants", all.alive(), Kind.PLANTS);
     row(table, "plants sold", "plants", all.unitsSold(), Kind.PLANTS);
-    row(table, "sales", currency, all.sales(), Kind.MONEY);
+    row(table, "sales", say.currency(), all.sales(), Kind.MONEY);
     row(table, "hours", "hours", all.hours(), Kind.HOURS);
-    row(table, "costs of lots", currency, all.costs(), Kind.MONEY);
-    row(table, "result of lots", currency, all.result(), Kind.MONEY);
-    noLot(table, review, currency);
-    gone(table, review, currency);
+    row(table, "costs of lots", say.currency(), all.costs(), Kind.MONEY);
+    row(table, "result of lots", say.currency(), all.result(), Kind.MONEY);
+    noLot(table, review, say.currency());
+    gone(table, review, say.currency());
     return table.build();
   }
 

@@ -2,7 +2,6 @@ package growingon.report.review;
 
 import growingon.nursery.Inputs;
 import growingon.nursery.Settings;
-import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
 import growingon.report.words.Headlines;
 import growingon.review.Judged;
@@ -37,12 +36,14 @@ final class ReviewWords {
   private final Review review;
   private final Settings settings;
   private final PaidWords paid;
+  private final Phrases say;
 
   ReviewWords(Inputs inputs, Review review) {
+    this.say = Phrases.of(inputs.scenario());
     this.inputs = inputs;
     this.review = review;
     this.settings = inputs.scenario().nursery().settings();
-    this.paid = new PaidWords(review, settings.currency());
+    this.paid = new PaidWords(review, say);
   }
 
   /** The lines that a grower reads in the terminal. */
@@ -127,18 +128,18 @@ final class ReviewWords {
             ? "There is no daybook"
             : "The daybook has %s, %s among them"
                 .formatted(
-                    Phrases.counted(sources.lines(), "line", "lines"),
-                    Phrases.counted(sources.counts(), "count", "counts"));
+                    say.counted(sources.lines(), "line", "lines"),
+                    say.counted(sources.counts(), "count", "counts"));
     return "%s; figures are those of the end of %s."
-        .formatted(daybook + besides(sources), Labels.month(review.through()));
+        .formatted(daybook + besides(sources), say.month(review.through()));
   }
 
   /** Later lists and receipts, which stand beside a daybook or in its place. */
-  private static String besides(Review.Sources sources) {
+  private String besides(Review.Sources sources) {
     List<String> parts = new ArrayList<>();
     if (sources.lists().size() > 1) {
       List<String> months =
-          sources.lists().subList(1, sources.lists().size()).stream().map(Labels::month).toList();
+          sources.lists().subList(1, sources.lists().size()).stream().map(say::month).toList();
       parts.add(
           "the stock %s of %s %s"
               .formatted(
@@ -147,8 +148,7 @@ final class ReviewWords {
                   months.size() == 1 ? "counts as a count" : "count as counts"));
     }
     if (sources.receipts() > 0) {
-      parts.add(
-          Phrases.counted(sources.receipts(), "receipt counts", "receipts count") + " as sales");
+      parts.add(say.counted(sources.receipts(), "receipt counts", "receipts count") + " as sales");
     }
     return parts.isEmpty() ? "" : "; " + Phrases.list(parts);
   }
@@ -201,7 +201,7 @@ final class ReviewWords {
     }
     return "Of %s, %s."
         .formatted(
-            Phrases.counted(review.bought().size(), "bought lot", "bought lots"),
+            say.counted(review.bought().size(), "bought lot", "bought lots"),
             String.join("; ", parts));
   }
 
@@ -220,13 +220,13 @@ final class ReviewWords {
     return "Sold by the %s: %s for %s (planned of all lots: %s for %s).%s Alive: %s (%s planned)."
         .formatted(
             review.sources().isDaybookAlone() ? "daybook" : "records",
-            Phrases.plants(all.unitsSold().wholeByDaybook()),
+            say.plants(all.unitsSold().wholeByDaybook()),
             money(all.sales().byDaybook()),
-            Labels.whole(all.unitsSold().wholePlanned()),
+            say.whole(all.unitsSold().wholePlanned()),
             money(all.sales().planned()),
             assumedSold(all),
-            Phrases.plants(all.alive().wholeReal()),
-            Labels.whole(all.alive().wholePlanned()));
+            say.plants(all.alive().wholeReal()),
+            say.whole(all.alive().wholePlanned()));
   }
 
   /** Plants that no line explains, and receipts: what they came to. */
@@ -238,7 +238,7 @@ final class ReviewWords {
       sentences.add(
           ("%s gone without a line: sold or lost, no line says which. Sold at list price they brought"
                   + " at most %s, which is in no result; see the sheet %s.")
-              .formatted(Phrases.plants(plants), money(worth), WithoutALineSheet.NAME));
+              .formatted(say.plants(plants), money(worth), WithoutALineSheet.NAME));
     }
     if (!review.receipts().isEmpty()) {
       sentences.add(receipts());
@@ -255,7 +255,7 @@ final class ReviewWords {
         parts.add(
             "%s for %s %s"
                 .formatted(
-                    Labels.whole(of.stream().mapToDouble(SharedReceipt::plants).sum()),
+                    say.whole(of.stream().mapToDouble(SharedReceipt::plants).sum()),
                     money(of.stream().mapToDouble(SharedReceipt::amount).sum()),
                     how.told()));
       }
@@ -267,8 +267,7 @@ final class ReviewWords {
     return all.unitsSold().wholeAssumed() == 0
         ? ""
         : " Of lots without a line %s for %s are assumed sold as planned."
-            .formatted(
-                Phrases.plants(all.unitsSold().wholeAssumed()), money(all.sales().assumed()));
+            .formatted(say.plants(all.unitsSold().wholeAssumed()), money(all.sales().assumed()));
   }
 
   private String losses(int named) {
@@ -283,10 +282,10 @@ final class ReviewWords {
     List<String> words =
         reasons.entrySet().stream()
             .sorted(Map.Entry.<String, Double>comparingByValue().reversed())
-            .map(each -> "%s %s".formatted(each.getKey(), Labels.whole(each.getValue())))
+            .map(each -> "%s %s".formatted(each.getKey(), say.whole(each.getValue())))
             .toList();
     return "Died, culled or lost: %s (%s)."
-        .formatted(Phrases.plants(lost), Phrases.list(words, named, "reasons"));
+        .formatted(say.plants(lost), Phrases.list(words, named, "reasons"));
   }
 
   private static String said(String reason) {
@@ -306,7 +305,7 @@ final class ReviewWords {
         "More than luck: %s of %s (deaths, growth, price); by luck alone about %s would be%s."
             .formatted(
                 more.isEmpty() ? "none" : more.size(),
-                Phrases.counted(review.judged().size(), "figure judged", "figures judged"),
+                say.counted(review.judged().size(), "figure judged", "figures judged"),
                 tenths(byLuck),
                 more.isEmpty() ? "" : ": " + Phrases.list(told(more), named, "figures")));
     LuckWords.together(review).ifPresent(sentences::add);
@@ -337,10 +336,10 @@ final class ReviewWords {
         faults == 0
             ? "No fault was found in the records."
             : "%s in the records: see the sheet %s."
-                .formatted(Phrases.counted(faults, "fault", "faults"), FaultsSheet.NAME));
+                .formatted(say.counted(faults, "fault", "faults"), FaultsSheet.NAME));
   }
 
   private String money(double amount) {
-    return Phrases.money(settings.currency(), amount);
+    return say.money(amount);
   }
 }

@@ -1,61 +1,116 @@
 package growingon.report.text;
 
 import growingon.nursery.Horizon;
+import growingon.nursery.Scenario;
+import growingon.nursery.Settings;
+import growingon.nursery.Writing;
 import java.time.Month;
 import java.time.YearMonth;
 import java.time.format.TextStyle;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.IntFunction;
 
-/** How amounts, months and lists are said in sentences. */
-public final class Phrases {
+/**
+ * How amounts, months and lists are said: an argument of whatever words something, made once from
+ * the settings. Money is in the currency of the plan.
+ *
+ * @param currency of the plan
+ * @param writing marks of numbers, months and where the currency stands
+ */
+public record Phrases(String currency, Writing writing) {
   /** What is less is shown as nil: square metres and hours have one decimal, plants none. */
   public static final double NEGLIGIBLE = 0.05;
 
-  private Phrases() {}
+  /** For files that other programs read: always written one way. */
+  public static final Phrases PLAIN = new Phrases("", Writing.USUAL);
+
+  public Phrases {
+    Objects.requireNonNull(currency);
+    Objects.requireNonNull(writing);
+  }
+
+  /** As the settings of a nursery have it. */
+  public static Phrases of(Settings settings) {
+    return new Phrases(settings.currency(), settings.writing());
+  }
+
+  /** As a plan has it. */
+  public static Phrases of(Scenario scenario) {
+    return of(scenario.nursery().settings());
+  }
 
   /** EUR 12,345. */
-  public static String money(String currency, double amount) {
-    return currency + " " + Labels.whole(amount);
+  public String money(double amount) {
+    return writing.money(currency, whole(amount));
   }
 
   /** EUR 12.30, of one plant. */
-  public static String each(String currency, double amount) {
-    return currency + String.format(Locale.ENGLISH, " %,.2f", amount);
+  public String each(double amount) {
+    return each(currency, amount);
+  }
+
+  /** USD 12.30, of one plant in another currency. */
+  public String each(String other, double amount) {
+    return writing.money(other, decimals(amount, 2));
   }
 
   /** 14.5 m². */
-  public static String squareMetres(double amount) {
-    return String.format(Locale.ENGLISH, "%,.1f m²", amount);
+  public String squareMetres(double amount) {
+    return decimals(amount, 1) + " m²";
   }
 
   /** 52 hours; below ten with a decimal. */
-  public static String hours(double amount) {
-    String pattern = amount < 9.95 ? "%,.1f hours" : "%,.0f hours";
-    return String.format(Locale.ENGLISH, pattern, amount);
+  public String hours(double amount) {
+    return decimals(amount, amount < 9.95 ? 1 : 0) + " hours";
   }
 
   /** 85 %. */
-  public static String percent(double share) {
-    return Labels.whole(share * 100) + " %";
+  public String percent(double share) {
+    return whole(share * 100) + " %";
   }
 
   /** 12.3 %. */
-  public static String rate(double share) {
-    return String.format(Locale.ENGLISH, "%.1f %%", share * 100);
+  public String rate(double share) {
+    return decimals(share * 100, 1) + " %";
+  }
+
+  /** 12,345. */
+  public String whole(double number) {
+    return writing.whole(number);
+  }
+
+  /** 3, or 2.5 where it is not whole. */
+  public String number(double number) {
+    return writing.number(number);
+  }
+
+  /** 12,345.60, with so many decimals. */
+  public String decimals(double number, int places) {
+    return writing.decimals(number, places);
+  }
+
+  /** A value as a file of the grower's has it, in these marks if it is numbers only. */
+  public String value(String text) {
+    return writing.value(text);
+  }
+
+  /** Mar 2027. */
+  public String month(YearMonth month) {
+    return writing.month(month);
   }
 
   /** 1 plant, 2 plants. */
-  public static String counted(double number, String one, String many) {
-    String whole = Labels.whole(number);
+  public String counted(double number, String one, String many) {
+    String whole = whole(number);
     return whole + " " + ("1".equals(whole) ? one : many);
   }
 
-  public static String plants(double number) {
+  public String plants(double number) {
     return counted(number, "plant", "plants");
   }
 
@@ -96,17 +151,32 @@ public final class Phrases {
   }
 
   /** in Mar 2027, from Mar to May 2027, or from Nov 2026 to Mar 2027. */
-  public static String span(YearMonth from, YearMonth to) {
+  public String span(YearMonth from, YearMonth to) {
     if (from.equals(to)) {
-      return "in " + Labels.month(from);
+      return "in " + month(from);
     }
-    boolean sameYear = from.getYear() == to.getYear();
-    String first = sameYear ? shortMonth(from.getMonthValue()) : Labels.month(from);
-    return "from " + first + " to " + Labels.month(to);
+    boolean sameYear = writing.namesMonths() && from.getYear() == to.getYear();
+    String first = sameYear ? shortMonth(from.getMonthValue()) : month(from);
+    return "from " + first + " to " + month(to);
   }
 
-  public static String month(Horizon horizon, int offset) {
-    return Labels.month(horizon.month(offset));
+  public String month(Horizon horizon, int offset) {
+    return month(horizon.month(offset));
+  }
+
+  /** When something is short or too much. */
+  public String when(List<Spell> spells, Horizon horizon) {
+    return new Shortage(this, spells, horizon).when();
+  }
+
+  /** By how much in the worst month, with its unit. */
+  public String most(List<Spell> spells, Horizon horizon, String amount) {
+    return new Shortage(this, spells, horizon).most(amount);
+  }
+
+  /** The same for a short line. */
+  public String upTo(List<Spell> spells, Horizon horizon, String amount) {
+    return new Shortage(this, spells, horizon).upTo(amount);
   }
 
   /**

@@ -5,25 +5,24 @@ import java.util.List;
 import java.util.stream.IntStream;
 
 /** Says when something is short or too much. */
-public final class Shortage {
-  private Shortage() {}
+record Shortage(Phrases say, List<Spell> spells, Horizon horizon) {
 
   /**
    * {@code from Nov 2027 to Mar 2028}, {@code in Mar 2028 and Mar 2029}, or {@code in 15 months
    * (Nov–Mar) from Nov 2026 to Mar 2031}.
    */
-  public static String when(List<Spell> spells, Horizon horizon) {
+  String when() {
     Spell first = spells.get(0);
     Spell last = spells.get(spells.size() - 1);
-    String span = Phrases.span(horizon.month(first.first()), horizon.month(last.last()));
+    String span = say.span(horizon.month(first.first()), horizon.month(last.last()));
     if (spells.size() == 1) {
       return span;
     }
     if (Spell.months(spells) == 2) {
       return "in %s and %s"
-          .formatted(Phrases.month(horizon, first.first()), Phrases.month(horizon, last.last()));
+          .formatted(say.month(horizon, first.first()), say.month(horizon, last.last()));
     }
-    String calendar = Phrases.calendarSpan(calendarMonths(spells, horizon));
+    String calendar = Phrases.calendarSpan(calendarMonths());
     String some = "in " + Spell.months(spells) + " months ";
     return some + ("all year".equals(calendar) ? "" : "(" + calendar + ") ") + span;
   }
@@ -33,20 +32,20 @@ public final class Shortage {
    *
    * @param amount of the worst month, with its unit
    */
-  public static String most(List<Spell> spells, Horizon horizon, String amount) {
+  String most(String amount) {
     return Spell.months(spells) == 1
         ? "by " + amount
-        : "most in " + Phrases.month(horizon, Spell.worst(spells).worst()) + ", by " + amount;
+        : "most in " + say.month(horizon, Spell.worst(spells).worst()) + ", by " + amount;
   }
 
   /** The same for a short line: {@code by 14.5 m²}, {@code by up to 14.5 m² (Jan 2028)}. */
-  public static String upTo(List<Spell> spells, Horizon horizon, String amount) {
+  String upTo(String amount) {
     return Spell.months(spells) == 1
         ? "by " + amount
-        : "by up to %s (%s)".formatted(amount, Phrases.month(horizon, Spell.worst(spells).worst()));
+        : "by up to %s (%s)".formatted(amount, say.month(horizon, Spell.worst(spells).worst()));
   }
 
-  private static List<Integer> calendarMonths(List<Spell> spells, Horizon horizon) {
+  private List<Integer> calendarMonths() {
     return spells.stream()
         .flatMapToInt(spell -> IntStream.rangeClosed(spell.first(), spell.last()))
         .map(month -> horizon.month(month).getMonthValue())

@@ -11,7 +11,6 @@ import growingon.nursery.Horizon;
 import growingon.nursery.Lot;
 import growingon.nursery.Settings;
 import growingon.report.figures.Context;
-import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
 import growingon.report.text.Spell;
 import growingon.whole.WholeLot;
@@ -39,8 +38,10 @@ public final class BoughtWords {
   private final EndingWords ending;
   private final boolean drawn;
   private final String word;
+  private final Phrases say;
 
   public BoughtWords(Context context, BoughtLot bought) {
+    this.say = context.say();
     this.accounts = context.accounts();
     this.horizon = accounts.projection().horizon();
     this.settings = context.inputs().scenario().nursery().settings();
@@ -108,7 +109,7 @@ public final class BoughtWords {
     return "%s (%s %s, %s landed) %s: with it the nursery has %s %s than without it%s%s; %s."
         .formatted(
             Phrases.sentence(lot.name()),
-            Labels.whole(lot.quantity()),
+            say.whole(lot.quantity()),
             lot.species(),
             money(bought.landed()),
             verb(),
@@ -126,7 +127,7 @@ public final class BoughtWords {
     return "%s (%s %s) %s: with it the nursery has %s %s than without it%s%s; %s."
         .formatted(
             Phrases.sentence(lot.name()),
-            Labels.whole(lot.quantity()),
+            say.whole(lot.quantity()),
             lot.species(),
             verb(),
             money(Math.abs(value)),
@@ -138,7 +139,7 @@ public final class BoughtWords {
 
   private String moneyBack() {
     if (judged.payback().isPresent()) {
-      return "the money is back in " + Phrases.month(horizon, judged.payback().getAsInt());
+      return "the money is back in " + say.month(horizon, judged.payback().getAsInt());
     }
     return bought.ending().isJudgedLater()
         ? "the money is not back by then"
@@ -157,7 +158,7 @@ public final class BoughtWords {
   private String today() {
     return settings.discountRate() == 0
         ? ""
-        : ", in today's money at %s a year".formatted(Phrases.rate(settings.discountRate()));
+        : ", in today's money at %s a year".formatted(say.rate(settings.discountRate()));
   }
 
   private String reason() {
@@ -165,20 +166,19 @@ public final class BoughtWords {
         "%s sells %s for %s and costs %s with pots, work and space"
             .formatted(
                 bought.ending().isJudgedLater() ? "Within the plan it" : "It",
-                Phrases.plants(whole.sold()),
+                say.plants(whole.sold()),
                 money(account.sales()),
                 money(account.costs()));
     int unsold = whole.standing() - whole.kept();
     return unsold == 0
         ? reason + "."
         : "%s; %s unsold at the end, worth %s at list."
-            .formatted(reason, Phrases.plants(unsold), money(account.unsoldAtList()));
+            .formatted(reason, say.plants(unsold), money(account.unsoldAtList()));
   }
 
   private String bargain() {
     return "%s; %s must be usable (%s expected); %s."
-        .formatted(
-            mostEach(), fewestUsable(), Labels.whole(100 * usable(bought.lot())), leastPrice());
+        .formatted(mostEach(), fewestUsable(), say.whole(100 * usable(bought.lot())), leastPrice());
   }
 
   /** From the gain to the result of its account, in one line. */
@@ -198,6 +198,7 @@ public final class BoughtWords {
 
   /** What the lots bought gain, and what of it nobody earns yet; empty where nothing is bought. */
   public static Optional<String> together(Context context) {
+    Phrases say = context.say();
     ValueJoin join = context.join();
     String currency = context.inputs().scenario().nursery().settings().currency();
     if (join.bought().isEmpty() || Math.abs(join.costsOfNoLot()) < HALF_A_CENT) {
@@ -205,9 +206,7 @@ public final class BoughtWords {
     }
     return Optional.of(
         "The lots bought gain %s in all; of this, and of what stands at the start, %s of costs of no"
-                .formatted(
-                    Phrases.money(currency, join.gains()),
-                    Phrases.money(currency, join.costsOfNoLot()))
+                .formatted(say.money(join.gains()), say.money(join.costsOfNoLot()))
             + " lot must still be earned (places and other cash).");
   }
 
@@ -216,10 +215,10 @@ public final class BoughtWords {
   }
 
   private String mostEach() {
-    String now = Phrases.each(currency, bought.landed() / bought.lot().quantity());
+    String now = say.each(bought.landed() / bought.lot().quantity());
     return mostLandedEach.isPresent()
         ? "The most you can pay is %s a plant landed (now %s)"
-            .formatted(Phrases.each(currency, mostLandedEach.getAsDouble()), now)
+            .formatted(say.each(mostLandedEach.getAsDouble()), now)
         : "Even as a gift it would not pay (now %s a plant landed)".formatted(now);
   }
 
@@ -237,8 +236,8 @@ public final class BoughtWords {
     }
     return "a plant must fetch %s on average (%s expected)"
         .formatted(
-            Phrases.each(currency, Math.max(0, bargain.leastPrice().getAsDouble())),
-            Phrases.each(currency, bargain.averagePrice()));
+            say.each(Math.max(0, bargain.leastPrice().getAsDouble())),
+            say.each(bargain.averagePrice()));
   }
 
   private String needs() {
@@ -248,7 +247,7 @@ public final class BoughtWords {
       Spell worst = Spell.worst(hours);
       needs.add(
           "up to %s more a month (%s)"
-              .formatted(Phrases.hours(worst.most()), Phrases.month(horizon, worst.worst())));
+              .formatted(say.hours(worst.most()), say.month(horizon, worst.worst())));
     }
     String only = pays() ? "It pays only with " : "It also needs ";
     return needs.isEmpty()
@@ -273,7 +272,7 @@ public final class BoughtWords {
               String where = place.isEmpty() ? "for lots without a place" : "in " + place;
               needs.add(
                   "%s more %s (%s)"
-                      .formatted(Phrases.squareMetres(most), where, Phrases.calendarSpan(when)));
+                      .formatted(say.squareMetres(most), where, Phrases.calendarSpan(when)));
             });
     return needs.size() > PLACES_NAMED
         ? List.of(needs.get(0), "more space in " + (needs.size() - 1) + " other places")
@@ -294,16 +293,14 @@ public final class BoughtWords {
   }
 
   private String money(double amount) {
-    return Phrases.money(currency, amount);
+    return say.money(amount);
   }
 
   /** The line for the terminal. */
   String headline() {
     String most =
         mostLandedEach.isPresent()
-            ? "you can pay "
-                + Phrases.each(currency, mostLandedEach.getAsDouble())
-                + " a plant landed"
+            ? "you can pay " + say.each(mostLandedEach.getAsDouble()) + " a plant landed"
             : "not even a gift would pay";
     return "%s %s: %s %s%s; %s."
         .formatted(

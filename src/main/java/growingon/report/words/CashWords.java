@@ -8,11 +8,9 @@ import growingon.nursery.Horizon;
 import growingon.nursery.HorizonValue;
 import growingon.nursery.Settings;
 import growingon.report.figures.Context;
-import growingon.report.text.Labels;
 import growingon.report.text.Odds;
 import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
-import growingon.report.text.Shortage;
 import growingon.report.text.Spell;
 import growingon.whole.WholeLot;
 import growingon.whole.WholePlan;
@@ -30,8 +28,10 @@ public final class CashWords {
   private final Horizon horizon;
   private final Settings settings;
   private final String currency;
+  private final Phrases say;
 
   public CashWords(Context context) {
+    this.say = context.say();
     this.chances = context.chances();
     this.accounts = context.accounts();
     this.whole = context.whole();
@@ -47,7 +47,7 @@ public final class CashWords {
     int lowest = cash.lowestMonth();
     return "Cash is lowest at the end of %s, at %s%s; the plan opens with %s and ends with %s."
         .formatted(
-            Phrases.month(horizon, lowest),
+            say.month(horizon, lowest),
             money(balances[lowest]),
             belowLimit(balances),
             money(cash.opening()),
@@ -62,7 +62,7 @@ public final class CashWords {
     List<Spell> below = Spell.of(balances.length, month -> limit - balances[month]);
     return below.isEmpty()
         ? inDraws().orElse(", never below the %s allowed").formatted(money(limit))
-        : ", below the %s allowed %s".formatted(money(limit), Shortage.when(below, horizon));
+        : ", below the %s allowed %s".formatted(money(limit), say.when(below, horizon));
   }
 
   /** The plan's line may keep to a limit that many draws do not. */
@@ -98,22 +98,22 @@ public final class CashWords {
             .allMatch(lot -> lot.lot().purchase().isPresent() || lot.started() == 0);
     String rates =
         fromBareLand
-            ? "internal rate of return %s; ".formatted(rates(Finance.ratesOfReturn(flows)))
+            ? "internal rate of return %s; ".formatted(rates(Finance.ratesOfReturn(flows), say))
             : "";
     return "Net present value of the plan %s at %s a year; %s%s."
         .formatted(
             money(accounts.presentValue()),
-            Phrases.rate(settings.discountRate()),
+            say.rate(settings.discountRate()),
             rates,
             since(Finance.payback(flows)));
   }
 
   /** 8.7 % a year, none, or several with their values. */
-  public static String rates(List<Double> rates) {
+  public static String rates(List<Double> rates, Phrases say) {
     if (rates.isEmpty()) {
       return "none";
     }
-    List<String> all = rates.stream().map(Phrases::rate).toList();
+    List<String> all = rates.stream().map(say::rate).toList();
     return all.size() == 1
         ? all.get(0) + " a year"
         : "several (" + Phrases.list(all) + " a year), so it says nothing by itself";
@@ -123,7 +123,7 @@ public final class CashWords {
   private String since(OptionalInt month) {
     return month.isPresent()
         ? "from %s on more has come in than gone out"
-            .formatted(Phrases.month(horizon, month.getAsInt()))
+            .formatted(say.month(horizon, month.getAsInt()))
         : "over the whole plan more goes out than comes in";
   }
 
@@ -134,10 +134,10 @@ public final class CashWords {
     String valued = valued(accounts.projection().scenario().plan().horizonValue());
     return "%s unsold at the end, worth %s at list, %s%s."
         .formatted(
-            Phrases.plants(plants),
+            say.plants(plants),
             money(accounts.unsoldAtList()),
             valued,
-            kept == 0 ? "" : "; " + Labels.whole(kept) + " more are kept");
+            kept == 0 ? "" : "; " + say.whole(kept) + " more are kept");
   }
 
   private String valued(HorizonValue value) {
@@ -148,11 +148,11 @@ public final class CashWords {
     return value.shareOfList() == 0
         ? "not counted in the value of the plan"
         : "counted at %s of that, less what selling costs, in its last month"
-            .formatted(Phrases.percent(value.shareOfList()));
+            .formatted(say.percent(value.shareOfList()));
   }
 
   private String money(double amount) {
-    return Phrases.money(currency, amount);
+    return say.money(amount);
   }
 
   /** The line for the terminal. */
@@ -162,7 +162,7 @@ public final class CashWords {
     return "Cash: lowest %s at the end of %s; %s at the end of the plan."
         .formatted(
             money(balances[lowest]),
-            Phrases.month(horizon, lowest),
+            say.month(horizon, lowest),
             money(balances[balances.length - 1]));
   }
 }

@@ -10,7 +10,6 @@ import growingon.nursery.MarketSure;
 import growingon.nursery.Plan;
 import growingon.nursery.Settings;
 import growingon.report.figures.Context;
-import growingon.report.text.Labels;
 import growingon.report.text.Odds;
 import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
@@ -27,9 +26,11 @@ public final class ChanceWords {
   private final Accounts accounts;
   private final Horizon horizon;
   private final Settings settings;
+  private final Phrases say;
 
   /** For a context with chances. */
   public ChanceWords(Context context) {
+    this.say = context.say();
     this.context = context;
     this.chances = context.chances().orElseThrow();
     this.accounts = context.accounts();
@@ -54,7 +55,7 @@ public final class ChanceWords {
   }
 
   private String draws() {
-    return Phrases.counted(chances.draws(), "draw", "draws")
+    return say.counted(chances.draws(), "draw", "draws")
         + " of growth, losses, the quality of unseen lots, demand, prices and minutes of work. P10 is"
         + " undercut in one draw of ten, P50 in every second, P90 in nine of ten; ± is the sampling"
         + " error of the mean, one standard error.";
@@ -67,7 +68,7 @@ public final class ChanceWords {
     return usual < Plan.USUAL_DRAWS && chances.draws() == usual
         ? Optional.of(
             "With %s lots the plan is drawn %s times; --draws makes more."
-                .formatted(Labels.whole(lots), Labels.whole(usual)))
+                .formatted(say.whole(lots), say.whole(usual)))
         : Optional.empty();
   }
 
@@ -77,9 +78,8 @@ public final class ChanceWords {
         ? Optional.empty()
         : Optional.of(
             "%s too few to tell: with fewer than %d, chances and quantiles change much with the"
-                    .formatted(
-                        Phrases.counted(chances.draws(), "draw is", "draws are"), Chances.FEW)
-                + " seed. Ask for 1,000 (--draws 1000).");
+                    .formatted(say.counted(chances.draws(), "draw is", "draws are"), Chances.FEW)
+                + " seed. Ask for %s (--draws 1000).".formatted(say.whole(1000)));
   }
 
   private String line() {
@@ -92,7 +92,7 @@ public final class ChanceWords {
   }
 
   private String money(double amount) {
-    return Phrases.money(settings.currency(), amount);
+    return say.money(amount);
   }
 
   /** A place and month with what P90 lies over the room there, below nil if under it. */
@@ -135,9 +135,9 @@ public final class ChanceWords {
                     ? "%s is the tightest place: in %s it overflows %s, by more than %s in one of ten."
                             .formatted(
                                 Phrases.sentence(worst.place()),
-                                Phrases.month(horizon, worst.month()),
+                                say.month(horizon, worst.month()),
                                 overflow(worst),
-                                Phrases.squareMetres(worst.over()))
+                                say.squareMetres(worst.over()))
                         + moreOften(worst)
                     : "No place overflows in more than one draw of ten in any month.");
   }
@@ -151,7 +151,7 @@ public final class ChanceWords {
                 " %s overflows more often, if by less: in %s %s."
                     .formatted(
                         Phrases.sentence(surest.place()),
-                        Phrases.month(horizon, surest.month()),
+                        say.month(horizon, surest.month()),
                         overflow(surest)))
         .orElse("");
   }
@@ -190,9 +190,9 @@ public final class ChanceWords {
                 hoursOver(month) > Phrases.NEGLIGIBLE
                     ? "Hours are tightest in %s: they do not suffice %s, and more than %s are missing in one of ten."
                         .formatted(
-                            Phrases.month(horizon, month),
+                            say.month(horizon, month),
                             Odds.in(chances.chanceOfShortHours()[month], chances.draws()),
-                            Phrases.hours(hoursOver(month)))
+                            say.hours(hoursOver(month)))
                     : "The hours suffice in nine draws of ten in every month.");
   }
 
@@ -232,9 +232,7 @@ public final class ChanceWords {
                 parts.add(
                     "%s overflows %s (%s)"
                         .formatted(
-                            worst.place(),
-                            overflow(worst),
-                            Phrases.month(horizon, worst.month()))));
+                            worst.place(), overflow(worst), say.month(horizon, worst.month()))));
     surestlyShort()
         .ifPresent(
             month ->
@@ -242,7 +240,7 @@ public final class ChanceWords {
                     "hours short %s (%s)"
                         .formatted(
                             Odds.briefly(chances.chanceOfShortHours()[month], chances.draws()),
-                            Phrases.month(horizon, month))));
+                            say.month(horizon, month))));
     if (!parts.isEmpty()) {
       lines.add("At worst: " + String.join("; ", parts) + ".");
     }
@@ -262,8 +260,8 @@ public final class ChanceWords {
                 Phrases.sentence(gamble.bought().lot().name()),
                 Odds.in(gamble.chancePays(), chances.draws()),
                 money(gamble.gain().p10()),
-                Labels.whole(gamble.gain().p90()));
-    String mean = ", %s on average".formatted(Labels.whole(gamble.gain().mean()));
+                say.whole(gamble.gain().p90()));
+    String mean = ", %s on average".formatted(say.whole(gamble.gain().mean()));
     boolean fits = (line + mean + few).length() < Headlines.WIDTH;
     return List.of(line + (fits ? mean : "") + few + ".");
   }

@@ -5,7 +5,6 @@ import growingon.money.bought.BoughtLot;
 import growingon.money.bought.Ending;
 import growingon.nursery.Horizon;
 import growingon.report.figures.Context;
-import growingon.report.text.Labels;
 import growingon.report.text.Odds;
 import growingon.report.text.Phrases;
 import growingon.whole.WholeLot;
@@ -27,7 +26,7 @@ public final class EndingWords {
   private final Optional<Gamble> gamble;
   private final int unsold;
   private final Horizon horizon;
-  private final String currency;
+  private final Phrases say;
 
   /**
    * Words about a bought lot.
@@ -36,13 +35,13 @@ public final class EndingWords {
    * @param unsold whole plants of it for sale that stand at the plan's end
    */
   public EndingWords(
-      BoughtLot bought, Optional<Gamble> gamble, int unsold, Horizon horizon, String currency) {
+      BoughtLot bought, Optional<Gamble> gamble, int unsold, Horizon horizon, Phrases say) {
     this.unsold = unsold;
     this.bought = bought;
     this.ending = bought.ending();
     this.gamble = gamble;
     this.horizon = horizon;
-    this.currency = currency;
+    this.say = say;
   }
 
   /** Of a lot of a plan, drawn if the plan is. */
@@ -52,7 +51,7 @@ public final class EndingWords {
         gamble(context, bought),
         unsold(context.whole().lot(bought.lot().name())),
         context.accounts().projection().horizon(),
-        context.inputs().scenario().nursery().settings().currency());
+        context.say());
   }
 
   public static int unsold(WholeLot lot) {
@@ -141,14 +140,13 @@ public final class EndingWords {
   /** What stands unsold when the last season has been run. */
   private String unsold() {
     return "%s still unsold after %d seasons: look at the demand"
-        .formatted(Labels.whole(ending.atJudged().saleable()), ending.judgedAt() + 1);
+        .formatted(say.whole(ending.atJudged().saleable()), ending.judgedAt() + 1);
   }
 
   /** What stands of it at the plan's end: 59 plants, GBP 17,069 at list, stand. */
   private String standing() {
     Ending.BySeason end = ending.atPlanEnd();
-    return "%s, %s at list, stand"
-        .formatted(Phrases.plants(unsold), Phrases.money(currency, end.worthAtList()));
+    return "%s, %s at list, stand".formatted(say.plants(unsold), say.money(end.worthAtList()));
   }
 
   /**
@@ -217,7 +215,7 @@ public final class EndingWords {
         gamble
             .map(each -> each.byEnding().get(season).mean())
             .orElse(ending.seasons().get(season).gain());
-    return (gain < 0 ? "loses " : "gains ") + Phrases.money(currency, Math.abs(gain));
+    return (gain < 0 ? "loses " : "gains ") + say.money(Math.abs(gain));
   }
 
   private String band(int season) {
@@ -227,8 +225,8 @@ public final class EndingWords {
                 "%s, %s to %s"
                     .formatted(
                         odds(season),
-                        Phrases.money(currency, each.byEnding().get(season).p10()),
-                        Labels.whole(each.byEnding().get(season).p90())))
+                        say.money(each.byEnding().get(season).p10()),
+                        say.whole(each.byEnding().get(season).p90())))
         .orElse("");
   }
 }

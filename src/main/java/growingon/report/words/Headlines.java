@@ -6,7 +6,6 @@ import growingon.nursery.Nursery;
 import growingon.nursery.Scenario;
 import growingon.problem.Severity;
 import growingon.report.figures.Context;
-import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
 import java.util.ArrayList;
 import java.util.List;
@@ -27,6 +26,7 @@ public final class Headlines {
   private Headlines() {}
 
   public static List<String> of(Context context) {
+    Phrases say = context.say();
     List<String> lines = new ArrayList<>();
     lines.add(plan(context));
     lines.addAll(new SaleWords(context).headlines());
@@ -47,7 +47,7 @@ public final class Headlines {
     long warnings =
         context.problems().stream().filter(each -> each.severity() == Severity.WARNING).count();
     if (warnings > 0) {
-      lines.add(Phrases.counted(warnings, "warning", "warnings") + ": see problems.txt.");
+      lines.add(say.counted(warnings, "warning", "warnings") + ": see problems.txt.");
     }
     return lines;
   }
@@ -78,6 +78,7 @@ public final class Headlines {
   }
 
   private static String plan(Context context) {
+    Phrases say = context.say();
     Scenario scenario = context.inputs().scenario();
     Horizon horizon = scenario.horizon();
     Nursery nursery = scenario.nursery();
@@ -87,9 +88,9 @@ public final class Headlines {
     return "%s: %s to %s, %s, %s."
         .formatted(
             name.equals(plan) ? name : name + ", " + plan,
-            Labels.month(horizon.firstMonth()),
-            Phrases.month(horizon, horizon.months() - 1),
-            Phrases.counted(scenario.lots().size(), "lot", "lots"),
-            Phrases.plants(plants));
+            say.month(horizon.firstMonth()),
+            say.month(horizon, horizon.months() - 1),
+            say.counted(scenario.lots().size(), "lot", "lots"),
+            say.plants(plants));
   }
 }

@@ -3,9 +3,7 @@ package growingon.report.words;
 import growingon.nursery.Horizon;
 import growingon.project.HoursUse;
 import growingon.report.figures.Context;
-import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
-import growingon.report.text.Shortage;
 import growingon.report.text.Spell;
 import java.util.Comparator;
 import java.util.List;
@@ -20,8 +18,10 @@ public final class HoursWords {
   private final HoursUse hours;
   private final Horizon horizon;
   private final List<Spell> spells;
+  private final Phrases say;
 
   public HoursWords(Context context) {
+    this.say = context.say();
     this.hours = context.accounts().hours();
     this.horizon = context.accounts().projection().horizon();
     this.spells = Spell.of(horizon.months(), hours::shortBy);
@@ -34,14 +34,14 @@ public final class HoursWords {
     }
     if (hours.available(0).isEmpty()) {
       return "The nursery does not say how many hours it has; the plan needs most in %s, %s."
-          .formatted(Phrases.month(horizon, busiest()), Phrases.hours(hours.needed(busiest())));
+          .formatted(say.month(horizon, busiest()), say.hours(hours.needed(busiest())));
     }
     if (spells.isEmpty()) {
       return "The hours suffice in every month; the busiest is %s, with %s of %s."
           .formatted(
-              Phrases.month(horizon, busiest()),
-              Phrases.hours(hours.needed(busiest())),
-              Phrases.hours(hours.available(busiest()).orElseThrow()));
+              say.month(horizon, busiest()),
+              say.hours(hours.needed(busiest())),
+              say.hours(hours.available(busiest()).orElseThrow()));
     }
     return told();
   }
@@ -50,10 +50,10 @@ public final class HoursWords {
     Spell worst = Spell.worst(spells);
     return "Hours are short %s, %s (%s needed, %s available); %s takes most of them."
         .formatted(
-            Shortage.when(spells, horizon),
-            Shortage.most(spells, horizon, Phrases.hours(worst.most())),
-            Labels.whole(hours.needed(worst.worst())),
-            Labels.whole(hours.available(worst.worst()).orElseThrow()),
+            say.when(spells, horizon),
+            say.most(spells, horizon, say.hours(worst.most())),
+            say.whole(hours.needed(worst.worst())),
+            say.whole(hours.available(worst.worst()).orElseThrow()),
             largestJob(worst.worst()));
   }
 
@@ -79,13 +79,13 @@ public final class HoursWords {
     }
     if (hours.available(0).isEmpty()) {
       return "Hours: %s needed in the busiest month, %s; the nursery does not say how many it has."
-          .formatted(Labels.whole(hours.needed(busiest())), Phrases.month(horizon, busiest()));
+          .formatted(say.whole(hours.needed(busiest())), say.month(horizon, busiest()));
     }
     if (spells.isEmpty()) {
       return "Hours: enough in every month.";
     }
-    String amount = Phrases.hours(Spell.worst(spells).most());
+    String amount = say.hours(Spell.worst(spells).most());
     return "Hours short: %s, %s."
-        .formatted(Shortage.when(spells, horizon), Shortage.upTo(spells, horizon, amount));
+        .formatted(say.when(spells, horizon), say.upTo(spells, horizon, amount));
   }
 }

@@ -6,13 +6,13 @@ import growingon.nursery.Nursery;
 import growingon.nursery.Scenario;
 import growingon.nursery.Species;
 import growingon.nursery.Sure;
+import growingon.nursery.Writing;
 import growingon.nursery.library.Library;
 import growingon.nursery.library.Source;
 import growingon.report.build.TableBuilder;
 import growingon.report.model.Table;
-import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
@@ -33,8 +33,10 @@ public final class LibraryWords {
 
   private final Nursery nursery;
   private final Set<String> there;
+  private final Phrases say;
 
   public LibraryWords(Scenario scenario) {
+    this.say = Phrases.of(scenario);
     this.nursery = scenario.nursery();
     this.there = scenario.lots().stream().map(Lot::species).collect(Collectors.toSet());
   }
@@ -60,6 +62,7 @@ public final class LibraryWords {
 
   /** Whole citations of what the species of this plan have from the library. */
   public static Table sources(Scenario scenario) {
+    Writing writing = scenario.nursery().settings().writing();
     TableBuilder table =
         TableBuilder.table("library-sources", "Sources of the library of species in this plan")
             .note(
@@ -76,7 +79,7 @@ public final class LibraryWords {
           source.id(),
           source.citation(),
           source.year(),
-          source.measures(),
+          writing.told(source.measures()),
           source.licence(),
           source.read());
     }
@@ -106,9 +109,7 @@ public final class LibraryWords {
         .orElseThrow();
   }
 
-  private static String width(double factor) {
-    return factor < WIDE
-        ? String.format(Locale.ENGLISH, "%.1f", factor)
-        : Labels.number(Math.rint(2 * factor) / 2);
+  private String width(double factor) {
+    return factor < WIDE ? say.decimals(factor, 1) : say.number(Math.rint(2 * factor) / 2);
   }
 }

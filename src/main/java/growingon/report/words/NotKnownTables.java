@@ -14,7 +14,6 @@ import growingon.report.model.Column;
 import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Table;
-import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
 import growingon.report.text.Shown;
 import java.util.ArrayList;
@@ -32,8 +31,10 @@ public final class NotKnownTables {
   private final Accounts accounts;
   private final Horizon horizon;
   private final String currency;
+  private final Phrases say;
 
   public NotKnownTables(Context context) {
+    this.say = context.say();
     this.context = context;
     this.chances = context.chances().orElseThrow();
     this.accounts = context.accounts();
@@ -98,7 +99,7 @@ public final class NotKnownTables {
         List.of(
             "P10 to P90 with luck and not knowing; with luck alone, growth and losses being what the"
                 + " plan takes them for (%s); and the share of the spread that is not knowing."
-                    .formatted(Phrases.counted(luck.draws(), "draw", "draws")),
+                    .formatted(say.counted(luck.draws(), "draw", "draws")),
             "Seasons and losses differ by luck, which nobody can learn; how fast trees grow here on"
                 + " average can be measured."),
         List.of(
@@ -188,7 +189,7 @@ public final class NotKnownTables {
 
   private String told(WorthMeasuring.Row row) {
     return row.told() == WorthMeasuring.Told.TOO_SMALL
-        ? "too small to tell in %s".formatted(Phrases.counted(chances.draws(), "draw", "draws"))
+        ? "too small to tell in %s".formatted(say.counted(chances.draws(), "draw", "draws"))
         : row.told().toString();
   }
 
@@ -217,10 +218,10 @@ public final class NotKnownTables {
     return "Cash at the end of %s: %s to %s (P10 to P90). With luck alone %s to %s%s."
         .formatted(
             horizon.seasonName(horizon.seasons() - 1),
-            Phrases.money(currency, both.p10()),
-            Labels.whole(both.p90()),
-            Labels.whole(alone.p10()),
-            Labels.whole(alone.p90()),
+            say.money(both.p10()),
+            say.whole(both.p90()),
+            say.whole(alone.p10()),
+            say.whole(alone.p90()),
             split);
   }
 
@@ -261,19 +262,19 @@ public final class NotKnownTables {
     if (first.told() != WorthMeasuring.Told.DRAWN || luck > 0.85 || all < 0.01) {
       return Optional.of(
           "Measuring would change little: %s of the spread of cash is luck."
-              .formatted(luck > 0.85 ? "nine tenths" : "%s".formatted(Phrases.percent(luck))));
+              .formatted(luck > 0.85 ? "nine tenths" : "%s".formatted(say.percent(luck))));
     }
     return Optional.of(
         "Worth measuring first: %d marked trunks of %s in the condition %s, this October and next (sure"
                 .formatted(WorthMeasuring.TRUNKS, first.species(), first.condition())
             + " %s → %s): %s off the spread of cash%s."
                 .formatted(
-                    Labels.whole(100 * first.sure()),
-                    Phrases.percent(first.sureAfter()),
-                    Phrases.percent(Math.max(0, first.narrowing())),
+                    say.whole(100 * first.sure()),
+                    say.percent(first.sureAfter()),
+                    say.percent(Math.max(0, first.narrowing())),
                     worth.rows().size() == 1
                         ? ""
                         : "; all %d of the table %s"
-                            .formatted(worth.rows().size(), Phrases.percent(Math.max(0, all)))));
+                            .formatted(worth.rows().size(), say.percent(Math.max(0, all)))));
   }
 }

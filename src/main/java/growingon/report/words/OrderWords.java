@@ -26,8 +26,10 @@ public final class OrderWords {
   private final Supplies supplies;
   private final List<Order> orders;
   private final List<PlantOrder> plants;
+  private final Phrases say;
 
   public OrderWords(Context context) {
+    this.say = context.say();
     SeasonFigures figures = context.seasons();
     this.horizon = context.accounts().projection().horizon();
     this.currency = context.inputs().scenario().nursery().settings().currency();
@@ -46,9 +48,9 @@ public final class OrderWords {
     String first =
         "Order first, by the end of %s: %s, for %s together."
             .formatted(
-                Phrases.month(horizon, firstMonth()),
+                say.month(horizon, firstMonth()),
                 Phrases.list(firstThings(), NAMED, "things"),
-                Phrases.money(currency, costOfFirst()));
+                say.money(costOfFirst()));
     return Stream.of(first, tooLate(), youngPlants().orElse(""), untilNext())
         .filter(each -> !each.isEmpty())
         .toList();
@@ -64,9 +66,9 @@ public final class OrderWords {
     return Optional.of(
         "Order young plants by the end of %s: %s, %s landed."
             .formatted(
-                Phrases.month(horizon, month),
-                Phrases.list(young.stream().map(OrderWords::thing).toList(), NAMED, "lots"),
-                Phrases.money(currency, young.stream().mapToDouble(PlantOrder::landed).sum())));
+                say.month(horizon, month),
+                Phrases.list(young.stream().map(this::thing).toList(), NAMED, "lots"),
+                say.money(young.stream().mapToDouble(PlantOrder::landed).sum())));
   }
 
   private int firstMonth() {
@@ -105,11 +107,9 @@ public final class OrderWords {
       return "";
     }
     String young =
-        landed > 0
-            ? ", those of young plants to %s landed".formatted(Phrases.money(currency, landed))
-            : "";
+        landed > 0 ? ", those of young plants to %s landed".formatted(say.money(landed)) : "";
     return "Up to the end of %s orders of pots, substrate and materials come to %s%s."
-        .formatted(nextSeason, Phrases.money(currency, cost(until)), young);
+        .formatted(nextSeason, say.money(cost(until)), young);
   }
 
   private static double cost(List<Order> some) {
@@ -140,16 +140,16 @@ public final class OrderWords {
     return things;
   }
 
-  private static String thing(PlantOrder order) {
-    return "%s (%s)".formatted(Phrases.plants(order.lot().quantity()), order.lot().name());
+  private String thing(PlantOrder order) {
+    return "%s (%s)".formatted(say.plants(order.lot().quantity()), order.lot().name());
   }
 
-  private static String thing(Supplies.Item item, long packs) {
+  private String thing(Supplies.Item item, long packs) {
     return switch (item.kind()) {
       case POT ->
-          "%s (%s)".formatted(Phrases.counted(packs * item.packSize(), "pot", "pots"), item.name());
-      case COMPONENT -> Phrases.counted(packs, "bag", "bags") + " of " + item.name();
-      case MATERIAL -> Phrases.counted(packs, "pack", "packs") + " of " + item.name();
+          "%s (%s)".formatted(say.counted(packs * item.packSize(), "pot", "pots"), item.name());
+      case COMPONENT -> say.counted(packs, "bag", "bags") + " of " + item.name();
+      case MATERIAL -> say.counted(packs, "pack", "packs") + " of " + item.name();
     };
   }
 
@@ -158,8 +158,8 @@ public final class OrderWords {
     if (orders.isEmpty() && plants.isEmpty()) {
       return "Order: nothing.";
     }
-    String month = Phrases.month(horizon, firstMonth());
-    String money = Phrases.money(currency, costOfFirst());
+    String month = say.month(horizon, firstMonth());
+    String money = say.money(costOfFirst());
     List<String> things = firstThings();
     return Phrases.fitted(
         things.size(),

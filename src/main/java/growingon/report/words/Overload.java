@@ -4,9 +4,7 @@ import growingon.money.Accounts;
 import growingon.nursery.Horizon;
 import growingon.nursery.Place;
 import growingon.project.SpaceUse.PlaceMonth;
-import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
-import growingon.report.text.Shortage;
 import growingon.report.text.Spell;
 import java.util.List;
 
@@ -36,30 +34,29 @@ public record Overload(Place place, List<Spell> spells, String heaviestLot) {
   }
 
   /** A sentence for a sheet. */
-  String told(Horizon horizon) {
+  String told(Horizon horizon, Phrases say) {
     return "%s carries more than its %s kg/m² %s, %s where %s stands; give the pots more room or another place."
         .formatted(
             Phrases.sentence(place.name()),
-            Labels.whole(place.kgPerM2().getAsDouble()),
-            Shortage.when(spells, horizon),
-            Shortage.most(spells, horizon, amount()),
+            say.whole(place.kgPerM2().getAsDouble()),
+            say.when(spells, horizon),
+            say.most(spells, horizon, amount(say)),
             heaviestLot);
   }
 
   /** Long bench (by up to 5 kg/m², Sep 2032). */
-  String named(Horizon horizon) {
+  String named(Horizon horizon, Phrases say) {
     return "%s (by up to %s, %s)"
-        .formatted(place.name(), amount(), Phrases.month(horizon, Spell.worst(spells).worst()));
+        .formatted(place.name(), amount(say), say.month(horizon, Spell.worst(spells).worst()));
   }
 
   /** A line for the terminal. */
-  String headline(Horizon horizon) {
+  String headline(Horizon horizon, Phrases say) {
     return "Too heavy: %s %s, %s."
-        .formatted(
-            place.name(), Shortage.when(spells, horizon), Shortage.upTo(spells, horizon, amount()));
+        .formatted(place.name(), say.when(spells, horizon), say.upTo(spells, horizon, amount(say)));
   }
 
-  private String amount() {
-    return Labels.number(Spell.worst(spells).most()) + " kg/m²";
+  private String amount(Phrases say) {
+    return say.number(Spell.worst(spells).most()) + " kg/m²";
   }
 }

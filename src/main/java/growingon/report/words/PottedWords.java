@@ -2,7 +2,6 @@ package growingon.report.words;
 
 import growingon.project.Happening;
 import growingon.report.figures.Context;
-import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
 import growingon.whole.WholeLot;
 import java.util.List;
@@ -15,6 +14,7 @@ final class PottedWords {
 
   /** The line for the terminal; empty if nothing is potted in the next twelve months. */
   static Optional<String> headline(Context context) {
+    Phrases say = context.say();
     int lots = 0;
     long trees = 0;
     double litres = 0;
@@ -36,8 +36,8 @@ final class PottedWords {
         : Optional.of(
             "Potted in the next twelve months: %s, %s, %s litres of mix."
                 .formatted(
-                    Phrases.counted(lots, "lot", "lots"),
-                    Phrases.counted(trees, "tree", "trees"),
-                    Labels.whole(litres)));
+                    say.counted(lots, "lot", "lots"),
+                    say.counted(trees, "tree", "trees"),
+                    say.whole(litres)));
   }
 }

@@ -67,18 +67,18 @@ public record RoomElsewhere(List<PlaceMonth> places, double missingM2) {
   }
 
   /** The end of a sentence. */
-  String told(PlaceKind kind) {
+  String told(PlaceKind kind, Phrases say) {
     if (places.isEmpty()) {
       String other = kind == PlaceKind.QUARANTINE ? "quarantine place" : "place";
       return "no other " + other + " has room then";
     }
     List<String> free =
         places.stream()
-            .map(each -> each.place() + " (" + Phrases.squareMetres(each.roomM2()) + " free)")
+            .map(each -> each.place() + " (" + say.squareMetres(each.roomM2()) + " free)")
             .toList();
     String named = Phrases.list(free, NAMED, "places");
     if (roomM2() < missingM2) {
-      return "%s could take %s of it".formatted(named, Phrases.squareMetres(roomM2()));
+      return "%s could take %s of it".formatted(named, say.squareMetres(roomM2()));
     }
     return named + (places.size() == 1 ? " could take it" : " together could take it");
   }

@@ -3,7 +3,6 @@ package growingon.report.words;
 import growingon.report.figures.Context;
 import growingon.report.figures.SeasonAhead;
 import growingon.report.figures.SeasonFigures;
-import growingon.report.text.Labels;
 import growingon.report.text.Phrases;
 import growingon.whole.WholeDemand;
 import java.util.ArrayList;
@@ -23,8 +22,10 @@ public final class SaleWords {
   private final String currency;
   private final int next;
   private final SeasonAhead ahead;
+  private final Phrases say;
 
   public SaleWords(Context context) {
+    this.say = context.say();
     this.context = context;
     this.figures = context.seasons();
     this.currency = context.inputs().scenario().nursery().settings().currency();
@@ -41,7 +42,7 @@ public final class SaleWords {
       sentences.add(seasonAhead() + " no plant is ready to be sold.");
       return sentences;
     }
-    String can = Phrases.plants(plants) + " can be sold: " + named(saleablePlants(), NAMED) + ".";
+    String can = say.plants(plants) + " can be sold: " + named(saleablePlants(), NAMED) + ".";
     sentences.add(seasonAhead() + " " + can);
     sentences.add(soldOfThem(plants));
     return sentences;
@@ -55,13 +56,13 @@ public final class SaleWords {
             "In %s, the season under way, %s can be sold and %s, for %s."
                 .formatted(
                     figures.label(0),
-                    Phrases.plants(figures.saleable(0).whole()),
+                    say.plants(figures.saleable(0).whole()),
                     sold(figures.sold(0).whole()),
-                    Phrases.money(currency, figures.money(0))));
+                    say.money(figures.money(0))));
   }
 
-  private static String sold(long plants) {
-    return plants == 1 ? "1 is sold" : Labels.whole(plants) + " are sold";
+  private String sold(long plants) {
+    return plants == 1 ? "1 is sold" : say.whole(plants) + " are sold";
   }
 
   /** What is ready and what of it is sold, in one sentence. */
@@ -70,14 +71,13 @@ public final class SaleWords {
     if (plants == 0) {
       return seasonAhead() + " no plant is ready to be sold.";
     }
-    String ready = seasonAhead() + " " + Phrases.plants(plants) + " can be sold; ";
+    String ready = seasonAhead() + " " + say.plants(plants) + " can be sold; ";
     long sold = figures.sold(next).whole();
     return sold == 0
         ? ready + "the plan sells none of them."
         : ready
             + "the plan sells %s of them, for %s%s."
-                .formatted(
-                    Labels.whole(sold), Phrases.money(currency, figures.money(next)), dearest());
+                .formatted(say.whole(sold), say.money(figures.money(next)), dearest());
   }
 
   /** What sales bring in all, in one sentence. */
@@ -86,9 +86,9 @@ public final class SaleWords {
       return bySeason();
     }
     double sum = IntStream.range(0, figures.seasons()).mapToDouble(figures::money).sum();
-    String seasons = Phrases.counted(figures.seasons(), "season", "seasons");
+    String seasons = say.counted(figures.seasons(), "season", "seasons");
     return "Sales of %s are expected in %s, without VAT.%s"
-        .formatted(Phrases.money(currency, sum), seasons, missed());
+        .formatted(say.money(sum), seasons, missed());
   }
 
   private String seasonAhead() {
@@ -101,9 +101,9 @@ public final class SaleWords {
     if (sold == 0) {
       return "The plan sells none of them: the demand table asks for none.";
     }
-    String which = sold == plants ? "them all" : Labels.whole(sold) + " of them";
+    String which = sold == plants ? "them all" : say.whole(sold) + " of them";
     return "The plan sells %s, for %s%s."
-        .formatted(which, Phrases.money(currency, figures.money(next)), dearest());
+        .formatted(which, say.money(figures.money(next)), dearest());
   }
 
   /** What brings most of the money, where there is much to choose from. */
@@ -127,13 +127,13 @@ public final class SaleWords {
     }
     double sum = IntStream.range(0, figures.seasons()).mapToDouble(figures::money).sum();
     String seasons = Phrases.list(seasonSales(), SEASONS_NAMED, "seasons");
-    String all = figures.seasons() == 1 ? "" : "; in all " + Phrases.money(currency, sum);
+    String all = figures.seasons() == 1 ? "" : "; in all " + say.money(sum);
     return "Sales expected: %s%s, without VAT.%s".formatted(seasons, all, missed());
   }
 
   private List<String> seasonSales() {
     return IntStream.range(0, figures.seasons())
-        .mapToObj(s -> figures.label(s) + " " + Phrases.money(currency, figures.money(s)))
+        .mapToObj(s -> figures.label(s) + " " + say.money(figures.money(s)))
         .toList();
   }
 
@@ -141,7 +141,7 @@ public final class SaleWords {
     int missed = context.whole().demand().stream().mapToInt(WholeDemand::missed).sum();
     return missed == 0
         ? ""
-        : " The demand table asks for " + Phrases.plants(missed) + " more than are ready in time.";
+        : " The demand table asks for " + say.plants(missed) + " more than are ready in time.";
   }
 
   /** The lines for the terminal. */
@@ -152,15 +152,15 @@ public final class SaleWords {
           "Saleable in %s: %s; %s, for %s."
               .formatted(
                   figures.label(0),
-                  Phrases.plants(figures.saleable(0).whole()),
+                  say.plants(figures.saleable(0).whole()),
                   sold(figures.sold(0).whole()),
-                  Phrases.money(currency, figures.money(0))));
+                  say.money(figures.money(0))));
     }
     String season = figures.label(next);
     if (figures.saleable(next).whole() == 0) {
       lines.add("Saleable in " + season + ": nothing.");
     } else {
-      String plants = Phrases.plants(figures.saleable(next).whole());
+      String plants = say.plants(figures.saleable(next).whole());
       List<SeasonAhead.Count> counts = saleablePlants();
       lines.add(
           Phrases.fitted(
@@ -170,8 +170,8 @@ public final class SaleWords {
       lines.add(
           "Sold of them: %s, for %s%s."
               .formatted(
-                  Phrases.plants(figures.sold(next).whole()),
-                  Phrases.money(currency, figures.money(next)),
+                  say.plants(figures.sold(next).whole()),
+                  say.money(figures.money(next)),
                   dearest()));
     }
     lines.addAll(seasonLines());
@@ -196,12 +196,12 @@ public final class SaleWords {
   }
 
   /** The first of them by name, and how many plants the others are. */
-  private static String named(List<SeasonAhead.Count> counts, int most) {
+  private String named(List<SeasonAhead.Count> counts, int most) {
     List<String> words =
-        new ArrayList<>(counts.stream().limit(most).map(SeasonAhead.Count::text).toList());
+        new ArrayList<>(counts.stream().limit(most).map(count -> count.text(say)).toList());
     long others = counts.stream().skip(most).mapToLong(each -> each.plants().whole()).sum();
     if (others > 0) {
-      words.add(Phrases.counted(others, "other", "others"));
+      words.add(say.counted(others, "other", "others"));
     }
     return Phrases.list(words);
   }

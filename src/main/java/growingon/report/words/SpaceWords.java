@@ -8,7 +8,6 @@ import growingon.project.SpaceUse.PlaceMonth;
 import growingon.report.figures.Context;
 import growingon.report.figures.SpaceTrouble;
 import growingon.report.text.Phrases;
-import growingon.report.text.Shortage;
 import growingon.report.text.Spell;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,8 +23,10 @@ public final class SpaceWords {
   private final Nursery nursery;
   private final List<SpaceTrouble> troubles;
   private final List<Overload> overloads;
+  private final Phrases say;
 
   public SpaceWords(Context context) {
+    this.say = context.say();
     this.accounts = context.accounts();
     this.horizon = accounts.projection().horizon();
     this.nursery = accounts.projection().scenario().nursery();
@@ -36,7 +37,7 @@ public final class SpaceWords {
   /** Where it does not fit or is too heavy, when, by how much, and where there is room. */
   public List<String> sentences() {
     List<String> sentences = new ArrayList<>(room());
-    overloads.forEach(overload -> sentences.add(overload.told(horizon)));
+    overloads.forEach(overload -> sentences.add(overload.told(horizon, say)));
     return sentences;
   }
 
@@ -45,7 +46,7 @@ public final class SpaceWords {
     List<String> sentences = new ArrayList<>();
     sentences.add(troubles.size() < 2 ? room().get(0) : tooSmall("Too small", troubles));
     if (!overloads.isEmpty()) {
-      List<String> heavy = overloads.stream().map(each -> each.named(horizon)).toList();
+      List<String> heavy = overloads.stream().map(each -> each.named(horizon, say)).toList();
       sentences.add("Too heavy: " + Phrases.list(heavy, NAMED, "places") + ".");
     }
     return sentences;
@@ -87,41 +88,41 @@ public final class SpaceWords {
     return "the fullest place is %s in %s, with %s of its %s in use."
         .formatted(
             fullest.place(),
-            Phrases.month(horizon, fullest.month()),
-            Phrases.percent(most),
-            Phrases.squareMetres(fullest.capacityM2()));
+            say.month(horizon, fullest.month()),
+            say.percent(most),
+            say.squareMetres(fullest.capacityM2()));
   }
 
   private String told(SpaceTrouble trouble) {
     Spell worst = trouble.worst();
-    String month = Phrases.month(horizon, worst.worst());
+    String month = say.month(horizon, worst.worst());
     if (trouble.place().isEmpty()) {
       return "Lots without a place need up to %s (%s): give each a place in the stock list."
-          .formatted(Phrases.squareMetres(worst.most()), month);
+          .formatted(say.squareMetres(worst.most()), month);
     }
     Place place = trouble.place().get();
     PlaceMonth then = accounts.space().months(trouble.name()).get(worst.worst());
     return "%s is too small %s, %s (%s needed, %s there); %s."
         .formatted(
             Phrases.sentence(trouble.name()),
-            Shortage.when(trouble.spells(), horizon),
-            Shortage.most(trouble.spells(), horizon, Phrases.squareMetres(worst.most())),
-            Phrases.squareMetres(then.neededM2()),
-            Phrases.squareMetres(then.capacityM2()),
-            RoomElsewhere.of(place, worst.worst(), worst.most(), accounts).told(place.kind()));
+            say.when(trouble.spells(), horizon),
+            say.most(trouble.spells(), horizon, say.squareMetres(worst.most())),
+            say.squareMetres(then.neededM2()),
+            say.squareMetres(then.capacityM2()),
+            RoomElsewhere.of(place, worst.worst(), worst.most(), accounts).told(place.kind(), say));
   }
 
   private String named(SpaceTrouble trouble) {
     Spell worst = trouble.worst();
     String name = trouble.place().isEmpty() ? "room for lots without a place" : trouble.name();
     return "%s (by up to %s, %s)"
-        .formatted(name, Phrases.squareMetres(worst.most()), Phrases.month(horizon, worst.worst()));
+        .formatted(name, say.squareMetres(worst.most()), say.month(horizon, worst.worst()));
   }
 
   /** The lines for the terminal. */
   List<String> headlines() {
     List<String> lines = new ArrayList<>(roomLines());
-    overloads.stream().limit(LINES).map(each -> each.headline(horizon)).forEach(lines::add);
+    overloads.stream().limit(LINES).map(each -> each.headline(horizon, say)).forEach(lines::add);
     return lines;
   }
 
@@ -136,18 +137,16 @@ public final class SpaceWords {
     troubles.stream().limit(LINES).map(this::headline).forEach(lines::add);
     if (troubles.size() > LINES) {
       int more = troubles.size() - LINES;
-      lines.add("Does not fit: " + Phrases.counted(more, "place more.", "places more."));
+      lines.add("Does not fit: " + say.counted(more, "place more.", "places more."));
     }
     return lines;
   }
 
   private String headline(SpaceTrouble trouble) {
     String name = trouble.place().isEmpty() ? "lots without a place" : trouble.name();
-    String amount = Phrases.squareMetres(trouble.worst().most());
+    String amount = say.squareMetres(trouble.worst().most());
     return "Does not fit: %s %s, %s."
         .formatted(
-            name,
-            Shortage.when(trouble.spells(), horizon),
-            Shortage.upTo(trouble.spells(), horizon, amount));
+            name, say.when(trouble.spells(), horizon), say.upTo(trouble.spells(), horizon, amount));
   }
 }

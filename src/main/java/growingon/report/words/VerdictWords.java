@@ -6,7 +6,6 @@ import growingon.chance.Gamble;
 import growingon.chance.Gamble.Swing;
 import growingon.chance.WorthMeasuring;
 import growingon.report.figures.Context;
-import growingon.report.text.Labels;
 import growingon.report.text.Odds;
 import growingon.report.text.Phrases;
 import java.util.ArrayList;
@@ -58,9 +57,11 @@ public final class VerdictWords {
   private final EndingWords ending;
   private final int draws;
   private final String currency;
+  private final Phrases say;
 
   /** For a context with chances. */
   public VerdictWords(Context context, Gamble gamble) {
+    this.say = context.say();
     this.gamble = gamble;
     this.ending = EndingWords.of(context, gamble.bought());
     this.draws = context.chances().orElseThrow().draws();
@@ -150,8 +151,8 @@ public final class VerdictWords {
         : Optional.empty();
   }
 
-  private static String narrower(double share) {
-    return share < SMALL_SHARE ? Phrases.percent(share) : NotKnownTables.share(share);
+  private String narrower(double share) {
+    return share < SMALL_SHARE ? say.percent(share) : NotKnownTables.share(share);
   }
 
   private String odds() {
@@ -190,7 +191,7 @@ public final class VerdictWords {
   }
 
   private String money(double amount) {
-    return Phrases.money(currency, amount);
+    return say.money(amount);
   }
 
   private String gainsOrLoses(double amount) {
@@ -199,7 +200,7 @@ public final class VerdictWords {
 
   private String fails() {
     return "%s of 100 such consignments are taken to fail as a whole"
-        .formatted(Labels.number(100 * gamble.chanceFails()));
+        .formatted(say.number(100 * gamble.chanceFails()));
   }
 
   /** The assumption that moves the gain most, whole failure apart: that is told by its chance. */
@@ -258,11 +259,11 @@ public final class VerdictWords {
         pays ? "even without firsts it pays" : "even with firsts only it does not pay");
   }
 
-  private static Optional<String> turning(OptionalDouble value, boolean pays, String what) {
+  private Optional<String> turning(OptionalDouble value, boolean pays, String what) {
     if (value.isEmpty()) {
       return Optional.empty();
     }
-    String at = what.formatted(Labels.whole(value.getAsDouble()));
+    String at = what.formatted(say.whole(value.getAsDouble()));
     return Optional.of(
         pays ? "below " + at + " it does not pay" : "it would pay from " + at + " on");
   }
@@ -289,8 +290,8 @@ public final class VerdictWords {
             gamble.gain().mean() >= 0
                 ? "it stays worth its price up to"
                 : "it would be worth buying at",
-            Phrases.each(currency, gamble.mostLandedEach().getAsDouble()),
-            Phrases.each(currency, gamble.bought().landed() / quantity()));
+            say.each(gamble.mostLandedEach().getAsDouble()),
+            say.each(gamble.bought().landed() / quantity()));
   }
 
   /** Says that the draws do not tell, if the answer turns within twice the sampling error. */
@@ -298,12 +299,12 @@ public final class VerdictWords {
     double error = 2 * gamble.gain().meanError();
     if (draws < Chances.FEW) {
       return Optional.of(
-          "%s too few to tell.".formatted(Phrases.counted(draws, "draw is", "draws are")));
+          "%s too few to tell.".formatted(say.counted(draws, "draw is", "draws are")));
     }
     return Math.abs(gamble.gain().mean()) < error
         ? Optional.of(
             "Whether it gains on average the %s draws do not tell: the sampling error is %s."
-                .formatted(Labels.whole(draws), money(gamble.gain().meanError())))
+                .formatted(say.whole(draws), money(gamble.gain().meanError())))
         : Optional.empty();
   }
 }

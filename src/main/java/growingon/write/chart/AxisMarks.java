@@ -1,18 +1,15 @@
 package growingon.write.chart;
 
+import growingon.nursery.Writing;
 import java.time.YearMonth;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.ToDoubleFunction;
 import java.util.regex.Pattern;
 
 /** Where labels stand along the time axis, chosen so that no two of them touch. */
 final class AxisMarks {
   private static final Pattern MONTH = Pattern.compile("\\d{4}-(0[1-9]|1[0-2])");
-  private static final DateTimeFormatter MONTH_AND_YEAR =
-      DateTimeFormatter.ofPattern("MMM yyyy", Locale.ENGLISH);
   private static final int[] STEPS = {1, 2, 3, 6, 12, 24, 60, 120, 240};
   private static final double AIR = 1.2;
   private static final int LONGEST_LABEL = 18;
@@ -32,10 +29,12 @@ final class AxisMarks {
    * @param categories ISO months or any labels
    * @param room pixels a category has
    * @param widthOf pixels a label takes
+   * @param writing how months are written
    */
-  static List<Mark> of(List<String> categories, double room, ToDoubleFunction<String> widthOf) {
+  static List<Mark> of(
+      List<String> categories, double room, ToDoubleFunction<String> widthOf, Writing writing) {
     return areMonths(categories)
-        ? months(categories.stream().map(YearMonth::parse).toList(), room, widthOf)
+        ? months(categories.stream().map(YearMonth::parse).toList(), room, widthOf, writing)
         : labels(categories, 0, room, widthOf);
   }
 
@@ -51,25 +50,23 @@ final class AxisMarks {
   }
 
   /** A category as it is read: Mar 2027 for a month. */
-  static String spelt(String category) {
-    return MONTH.matcher(category).matches()
-        ? YearMonth.parse(category).format(MONTH_AND_YEAR)
-        : category;
+  static String spelt(String category, Writing writing) {
+    return MONTH.matcher(category).matches() ? writing.month(YearMonth.parse(category)) : category;
   }
 
   private static List<Mark> months(
-      List<YearMonth> months, double room, ToDoubleFunction<String> widthOf) {
+      List<YearMonth> months, double room, ToDoubleFunction<String> widthOf, Writing writing) {
     double dated = widthOf.applyAsDouble("Mmm 2000") * AIR;
     double yearly = widthOf.applyAsDouble("2000") * AIR;
     for (int step : STEPS) {
       if ((step < 12 ? dated : yearly) <= step * room) {
-        return everyMonths(months, step);
+        return everyMonths(months, step, writing);
       }
     }
     return List.of();
   }
 
-  private static List<Mark> everyMonths(List<YearMonth> months, int step) {
+  private static List<Mark> everyMonths(List<YearMonth> months, int step, Writing writing) {
     List<Mark> marks = new ArrayList<>();
     for (int i = 0; i < months.size(); i++) {
       YearMonth month = months.get(i);
@@ -77,12 +74,12 @@ final class AxisMarks {
       if (sinceYearNought % step == 0) {
         marks.add(
             step < 12
-                ? new Mark(i + 0.5, month.format(MONTH_AND_YEAR))
+                ? new Mark(i + 0.5, writing.month(month))
                 : new Mark(i, Integer.toString(month.getYear())));
       }
     }
     return marks.isEmpty() && !months.isEmpty()
-        ? List.of(new Mark(0.5, months.get(0).format(MONTH_AND_YEAR)))
+        ? List.of(new Mark(0.5, writing.month(months.get(0))))
         : marks;
   }
 

@@ -1,5 +1,6 @@
 package growingon.write.chart;
 
+import growingon.nursery.Writing;
 import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
@@ -48,6 +49,7 @@ final class ChartPlot {
 
   private final XYPlot plot = new XYPlot();
   private final TimeAxis axis;
+  private final Writing writing;
   private final Font font;
   private Range range;
   private int layers;
@@ -55,7 +57,8 @@ final class ChartPlot {
   /** What is drawn, from back to front. */
   record Content(List<Band> bands, List<Block> blocks, List<Curve> curves) {}
 
-  ChartPlot(TimeAxis axis, Content content, Font font) {
+  ChartPlot(TimeAxis axis, Content content, Font font, Writing writing) {
+    this.writing = writing;
     this.axis = axis;
     this.font = font;
     this.range = range(content);
@@ -219,8 +222,11 @@ final class ChartPlot {
     return axis;
   }
 
-  private static DecimalFormat thousands() {
-    return new DecimalFormat("#,##0.####", DecimalFormatSymbols.getInstance(Locale.ENGLISH));
+  private DecimalFormat thousands() {
+    DecimalFormatSymbols marks = DecimalFormatSymbols.getInstance(Locale.ENGLISH);
+    marks.setGroupingSeparator(writing.digits().thousands());
+    marks.setDecimalSeparator(writing.digits().decimal());
+    return new DecimalFormat("#,##0.####", marks);
   }
 
   private void paintFrame() {

@@ -3,7 +3,6 @@ package growingon.write.chart;
 import growingon.report.model.Chart;
 import growingon.report.model.Chart.Series;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 
 /** A chart in words, for those who cannot see it. */
@@ -17,7 +16,7 @@ public final class ChartWords {
     String span =
         categories.isEmpty()
             ? ""
-            : ", " + categories.get(0) + " to " + categories.get(categories.size() - 1);
+            : ", " + spanned(chart, 0) + " to " + spanned(chart, categories.size() - 1);
     String names =
         chart.series().stream()
             .map(ChartWords::name)
@@ -60,21 +59,25 @@ public final class ChartWords {
         : "%s: %s in %s, %s in %s; most in %s, %s."
             .formatted(
                 name,
-                figure(series, first),
+                figure(chart, series, first),
                 label(chart, first),
-                figure(series, last),
+                figure(chart, series, last),
                 label(chart, last),
                 label(chart, most),
-                figure(series, most));
+                figure(chart, series, most));
   }
 
-  private static String figure(Series series, int at) {
+  private static String figure(Chart chart, Series series, int at) {
     double value = series.values().get(at);
-    return String.format(Locale.ENGLISH, Math.abs(value) < 100 ? "%,.1f" : "%,.0f", value);
+    return chart.writing().decimals(value, Math.abs(value) < 100 ? 1 : 0);
+  }
+
+  private static String spanned(Chart chart, int at) {
+    return chart.writing().namesMonths() ? chart.categories().get(at) : label(chart, at);
   }
 
   private static String label(Chart chart, int at) {
-    return AxisMarks.spelt(chart.categories().get(at));
+    return AxisMarks.spelt(chart.categories().get(at), chart.writing());
   }
 
   private static String name(Series series) {

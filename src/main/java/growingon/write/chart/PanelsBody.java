@@ -209,7 +209,11 @@ final class PanelsBody implements Body {
   }
 
   private ChartPlot plot(Panel panel) {
-    return new ChartPlot(TimeAxis.of(chart.categories(), font), panel.layers().content(), font);
+    return new ChartPlot(
+        TimeAxis.of(chart.categories(), font, chart.writing()),
+        panel.layers().content(),
+        font,
+        chart.writing());
   }
 
   private EndLabels labels() {

@@ -63,10 +63,11 @@ final class PlotBody implements Body {
     ChartPlot plot =
         new ChartPlot(
             atEdges
-                ? TimeAxis.atEdges(chart.categories(), font)
-                : TimeAxis.of(chart.categories(), font),
+                ? TimeAxis.atEdges(chart.categories(), font, chart.writing())
+                : TimeAxis.of(chart.categories(), font, chart.writing()),
             layers.content(),
-            font);
+            font,
+            chart.writing());
     double headroom = marks.headroom(format.width(), categories);
     double right = format.margin() + Math.max(font.getSize() * 1.2, taken);
     Rectangle2D area =

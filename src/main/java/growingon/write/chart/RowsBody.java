@@ -10,7 +10,6 @@ import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.DoubleStream;
 import org.jfree.chart.ui.RectangleInsets;
 
@@ -52,7 +51,10 @@ final class RowsBody implements Body {
     double width = format.isNarrow() ? room : NAMES * room;
     this.names =
         chart.categories().stream()
-            .map(each -> Lettering.lines(AxisMarks.spelt(each), font, width, MOST_LINES))
+            .map(
+                each ->
+                    Lettering.lines(
+                        AxisMarks.spelt(each, chart.writing()), font, width, MOST_LINES))
             .toList();
     this.nameWidth =
         names.stream().mapToDouble(each -> Lettering.widest(each, font)).max().orElse(0);
@@ -152,9 +154,10 @@ final class RowsBody implements Body {
   public void draw(Graphics2D g2, Rectangle2D where) {
     ChartPlot plot =
         new ChartPlot(
-            TimeAxis.of(chart.categories(), font),
+            TimeAxis.of(chart.categories(), font, chart.writing()),
             new ChartPlot.Content(List.of(), bars.stream().map(Bar::block).toList(), curves),
-            font);
+            font,
+            chart.writing());
     plot.turn();
     double right = Math.max(format.margin(), plot.halfOfANumber());
     double left = format.isNarrow() ? right : format.margin() + nameWidth + font.getSize() * 0.6;
@@ -215,11 +218,11 @@ final class RowsBody implements Body {
     }
   }
 
-  private static String number(Bar bar, int row) {
+  private String number(Bar bar, int row) {
     double value = bar.values()[row];
     boolean small = DoubleStream.of(bar.values()).allMatch(each -> !(Math.abs(each) >= 10));
-    String text = String.format(Locale.ENGLISH, small ? "%,.1f" : "%,.0f", value);
-    boolean isNil = text.matches("-?[0.]+");
+    String text = chart.writing().decimals(value, small ? 1 : 0);
+    boolean isNil = text.matches("-?[0.,]+");
     return isNil ? "0" : bar.signed() && value > 0 ? "+" + text : text;
   }
 }

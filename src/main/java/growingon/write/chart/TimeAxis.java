@@ -1,5 +1,6 @@
 package growingon.write.chart;
 
+import growingon.nursery.Writing;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.geom.Rectangle2D;
@@ -20,8 +21,10 @@ import org.jfree.chart.ui.TextAnchor;
 final class TimeAxis extends NumberAxis {
   private final List<String> categories;
   private final boolean atEdges;
+  private final transient Writing writing;
 
-  private TimeAxis(List<String> categories, Font font, boolean atEdges) {
+  private TimeAxis(List<String> categories, Font font, boolean atEdges, Writing writing) {
+    this.writing = writing;
     this.categories = categories;
     this.atEdges = atEdges;
     setRange(0, Math.max(1, categories.size()));
@@ -32,13 +35,13 @@ final class TimeAxis extends NumberAxis {
     setTickLabelInsets(new RectangleInsets(0.45 * font.getSize(), 2, 2, 2)); // below the value nil
   }
 
-  static TimeAxis of(List<String> categories, Font font) {
-    return new TimeAxis(categories, font, false);
+  static TimeAxis of(List<String> categories, Font font, Writing writing) {
+    return new TimeAxis(categories, font, false, writing);
   }
 
   /** One whose categories are named at their lower edges. */
-  static TimeAxis atEdges(List<String> categories, Font font) {
-    return new TimeAxis(categories, font, true);
+  static TimeAxis atEdges(List<String> categories, Font font, Writing writing) {
+    return new TimeAxis(categories, font, true, writing);
   }
 
   int count() {
@@ -59,7 +62,7 @@ final class TimeAxis extends NumberAxis {
     double room = dataArea.getWidth() / getRange().getLength();
     return atEdges
         ? AxisMarks.edges(categories, room, label -> Lettering.width(label, font))
-        : AxisMarks.of(categories, room, label -> Lettering.width(label, font));
+        : AxisMarks.of(categories, room, label -> Lettering.width(label, font), writing);
   }
 
   private static NumberTick tick(AxisMarks.Mark mark) {

@@ -1,5 +1,6 @@
 package growingon.write.page;
 
+import growingon.nursery.Writing;
 import growingon.report.model.Column;
 import growingon.report.model.Kind;
 import growingon.report.model.Table;
@@ -12,10 +13,8 @@ import growingon.write.text.Numbers;
 import growingon.write.text.SafeText;
 import growingon.write.text.TextSize;
 import java.time.YearMonth;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 
@@ -23,9 +22,6 @@ import java.util.stream.Stream;
 final class PageTables {
   /** A longer table is for a spreadsheet: the page says where it stands. */
   static final int MOST_ROWS = 300;
-
-  private static final DateTimeFormatter MONTH =
-      DateTimeFormatter.ofPattern("MMM yyyy", Locale.ENGLISH);
 
   /** Characters across a landscape page at 8 and at 7 points. */
   private static final double WIDE = 150;
@@ -38,12 +34,12 @@ final class PageTables {
 
   private PageTables() {}
 
-  static Grid grid(Table table) {
+  static Grid grid(Table table, Writing writing) {
     String id = "t-" + table.name();
     if (table.rows().size() > MOST_ROWS) {
       String where =
-          "%,d rows, too many for a page: they stand in the workbook and in tables/%s.csv."
-              .formatted(table.rows().size(), table.name());
+          "%s rows, too many for a page: they stand in the workbook and in tables/%s.csv."
+              .formatted(writing.whole(table.rows().size()), table.name());
       List<String> notes = new ArrayList<>(table.notes());
       notes.add(where);
       return new Grid(id, table.title(), "", notes, List.of(), List.of(), List.of());
@@ -53,7 +49,8 @@ final class PageTables {
     for (int i = 0; i < table.columns().size(); i++) {
       formats.add(ColumnFormat.of(table, i));
     }
-    List<List<Cell>> rows = table.rows().stream().map(row -> cells(table, row, formats)).toList();
+    List<List<Cell>> rows =
+        table.rows().stream().map(row -> cells(table, row, formats, writing)).toList();
     return new Grid(
         id,
         table.title(),
@@ -61,55 +58,58 @@ final class PageTables {
         Stream.concat(units.line().stream(), table.notes().stream()).toList(),
         table.columns().stream().map(each -> new Head(units.heading(each), css(each))).toList(),
         rows,
-        totals(table, formats));
+        totals(table, formats, writing));
   }
 
-  private static List<Cell> cells(Table table, List<Object> row, List<ColumnFormat> formats) {
+  private static List<Cell> cells(
+      Table table, List<Object> row, List<ColumnFormat> formats, Writing writing) {
     List<Cell> cells = new ArrayList<>();
     for (int i = 0; i < row.size(); i++) {
-      cells.add(cell(table.columns().get(i), row.get(i), formats.get(i), i == 0));
+      cells.add(cell(table.columns().get(i), row.get(i), formats.get(i), i == 0, writing));
     }
     return cells;
   }
 
-  private static Cell cell(Column column, Object value, ColumnFormat format, boolean first) {
+  private static Cell cell(
+      Column column, Object value, ColumnFormat format, boolean first, Writing writing) {
     String css = css(column);
     if (Numbers.isShown(value)) {
       double shown = Numbers.shown(value);
-      return new Cell(format.text(shown), css, null, column.flags(shown), false);
+      return new Cell(format.text(shown, writing), css, null, column.flags(shown), false);
     }
     if (value instanceof YearMonth month) {
-      return new Cell(month.format(MONTH), css, month.toString(), false, first);
+      return new Cell(writing.month(month), css, month.toString(), false, first);
     }
-    String text = value instanceof String given ? SafeText.forXml(given) : "";
+    String given = value instanceof String typed ? typed : "";
+    String text = SafeText.forXml(column.kind() == Kind.VALUE ? writing.value(given) : given);
     boolean breaks = TextSize.longestWord(text) > LONGEST_WORD;
     return new Cell(text, breaks ? css + " x" : css, null, false, first && !text.isEmpty());
   }
 
-  private static List<Cell> totals(Table table, List<ColumnFormat> formats) {
+  private static List<Cell> totals(Table table, List<ColumnFormat> formats, Writing writing) {
     if (!table.hasTotals()) {
       return List.of();
     }
     List<Cell> cells = new ArrayList<>();
     for (int i = 0; i < table.columns().size(); i++) {
-      cells.add(total(table, formats.get(i), i));
+      cells.add(total(table, formats.get(i), i, writing));
     }
     return cells;
   }
 
-  private static Cell total(Table table, ColumnFormat format, int index) {
+  private static Cell total(Table table, ColumnFormat format, int index, Writing writing) {
     Column column = table.columns().get(index);
     OptionalDouble sum = Numbers.total(table, index);
     if (sum.isEmpty()) {
       return new Cell(index == 0 ? "Total" : "", css(column), null, false, index == 0);
     }
-    return new Cell(format.text(sum.getAsDouble()), css(column), null, false, false);
+    return new Cell(format.text(sum.getAsDouble(), writing), css(column), null, false, false);
   }
 
   /** n number, m month, t text, l long text, f to fill. */
   private static String css(Column column) {
     return switch (column.kind()) {
-      case TEXT -> "t";
+      case TEXT, VALUE -> "t";
       case LONG_TEXT -> "l";
       case MONTH -> "m";
       case TO_FILL -> "f";
@@ -121,7 +121,7 @@ final class PageTables {
     double width = 0;
     for (int i = 0; i < table.columns().size(); i++) {
       Column column = table.columns().get(i);
-      boolean wraps = column.kind() == Kind.TEXT || column.kind() == Kind.LONG_TEXT;
+      boolean wraps = column.kind().isText();
       double widest = TextSize.longestWord(units.heading(column));
       for (List<Cell> row : rows) {
         double content = TextSize.width(row.get(i).text());

@@ -20,12 +20,10 @@ import growingon.write.text.SafeText;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.YearMonth;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Set;
 
 /**
@@ -34,8 +32,6 @@ import java.util.Set;
  * known by its hash.
  */
 public final class PageWriter {
-  private static final DateTimeFormatter MONTH =
-      DateTimeFormatter.ofPattern("MMMM yyyy", Locale.ENGLISH);
   private static final Set<String> CAUTIONS = Set.of("cautions", "plant-health");
 
   private final Report report;
@@ -112,7 +108,7 @@ public final class PageWriter {
   private String subtitle() {
     List<String> parts = new ArrayList<>(List.of(report.nursery()));
     if (!report.firstMonth().isEmpty()) {
-      parts.add("from " + YearMonth.parse(report.firstMonth()).format(MONTH));
+      parts.add("from " + report.writing().longMonth(YearMonth.parse(report.firstMonth())));
     }
     if (!report.currency().isEmpty()) {
       parts.add("amounts in " + report.currency() + ", without VAT");
@@ -154,7 +150,7 @@ public final class PageWriter {
     return tables.stream()
         .filter(each -> !each.rows().isEmpty())
         .filter(each -> shown.add(each.name()))
-        .map(PageTables::grid)
+        .map(table -> PageTables.grid(table, report.writing()))
         .toList();
   }
 
@@ -198,7 +194,7 @@ public final class PageWriter {
     return sections;
   }
 
-  private static String contents(Sheet sheet) {
+  private String contents(Sheet sheet) {
     List<Table> filled = sheet.tables().stream().filter(each -> !each.rows().isEmpty()).toList();
     int rows = filled.stream().mapToInt(each -> each.rows().size()).sum();
     return filled.isEmpty()
@@ -206,7 +202,7 @@ public final class PageWriter {
         : "%s, %s".formatted(counted(filled.size(), "table"), counted(rows, "row"));
   }
 
-  private static String counted(int number, String what) {
-    return String.format(Locale.ENGLISH, "%,d %s%s", number, what, number == 1 ? "" : "s");
+  private String counted(int number, String what) {
+    return report.writing().whole(number) + " " + what + (number == 1 ? "" : "s");
   }
 }

@@ -1,5 +1,6 @@
 package growingon.write.text;
 
+import growingon.nursery.Writing;
 import growingon.report.model.Column;
 import growingon.report.model.Column.Flag;
 import growingon.report.model.Kind;
@@ -69,12 +70,12 @@ public final class ColumnFormat {
   }
 
   /** One value as text, padded so that the points of a column set to the right stand in line. */
-  public String text(double value) {
+  public String text(double value, Writing writing) {
     if (isNought(value)) {
       return "–";
     }
     int own = own(value);
-    String number = Numbers.grouped(scaled(value), own);
+    String number = writing.decimals(scaled(value), own);
     String padding =
         (own == 0 && places > 0 ? POINT_SPACE : "") + FIGURE_SPACE.repeat(places - own);
     return mark(value) + number + padding + (column.kind() == Kind.SHARE ? " %" : "");
@@ -134,7 +135,7 @@ public final class ColumnFormat {
       case MONEY_EACH -> 2;
       case LITRES, HOURS, SQUARE_METRES, KG, MM -> size >= LARGE ? 0 : 1;
       case NUMBER -> size >= LARGE ? 1 : 2;
-      case TEXT, LONG_TEXT, MONTH, TO_FILL -> 2;
+      case TEXT, VALUE, LONG_TEXT, MONTH, TO_FILL -> 2;
     };
   }
 

@@ -61,7 +61,7 @@ public final class CsvTables {
       case MONEY, MONEY_EACH -> Numbers.cents(value);
       case LITRES, HOURS, SQUARE_METRES, KG, MM -> Numbers.plain(Numbers.rounded(value, 2));
       case SHARE, NUMBER -> Numbers.plain(Numbers.rounded(value, 4));
-      case COUNT, PLANTS, TEXT, LONG_TEXT, MONTH, TO_FILL -> Numbers.plain(value);
+      case COUNT, PLANTS, TEXT, VALUE, LONG_TEXT, MONTH, TO_FILL -> Numbers.plain(value);
     };
   }
 

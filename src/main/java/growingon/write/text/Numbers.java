@@ -5,7 +5,6 @@ import growingon.report.model.Table;
 import growingon.report.text.Plants;
 import growingon.report.text.Shown;
 import java.math.BigDecimal;
-import java.math.RoundingMode;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 
@@ -72,23 +71,6 @@ public final class Numbers {
     return Math.abs(number) < EXACT_WHOLE / power
         ? Math.rint(number * power) / power
         : Math.rint(number);
-  }
-
-  /**
-   * A number with so many decimals, half up, and commas between thousands. It is what "%,.2f" gives
-   * in English; a page has thousands of them, and a format string is read anew for each.
-   */
-  static String grouped(double number, int decimals) {
-    StringBuilder text =
-        new StringBuilder(
-            BigDecimal.valueOf(Math.abs(number))
-                .setScale(decimals, RoundingMode.HALF_UP)
-                .toPlainString());
-    int whole = text.length() - (decimals == 0 ? 0 : decimals + 1);
-    for (int comma = whole - 3; comma > 0; comma -= 3) {
-      text.insert(comma, ',');
-    }
-    return number < 0 ? text.insert(0, '-').toString() : text.toString();
   }
 
   /** Money with its two decimals. */

@@ -1,5 +1,7 @@
 package growingon.write.workbook;
 
+import growingon.nursery.Writing;
+import growingon.write.text.ColumnFormat;
 import growingon.write.text.SafeText;
 import java.util.HashMap;
 import java.util.Map;
@@ -92,11 +94,13 @@ final class CellStyles {
   private record Face(double size, boolean bold, String colour, boolean underlined) {}
 
   private final XSSFWorkbook book;
+  private final Writing writing;
   private final Map<String, CellStyle[]> byFormat = new HashMap<>();
   private final Map<Face, XSSFFont> fonts = new HashMap<>();
 
-  CellStyles(XSSFWorkbook book) {
+  CellStyles(XSSFWorkbook book, Writing writing) {
     this.book = book;
+    this.writing = writing;
     XSSFFont usual = book.getFontAt(0);
     usual.setFontName(FONT);
     usual.setFontHeight(10);
@@ -117,9 +121,19 @@ final class CellStyles {
     place(style, look);
     border(style, look);
     if (!look.format().isEmpty()) {
-      style.setDataFormat(book.createDataFormat().getFormat(look.format()));
+      style.setDataFormat(book.createDataFormat().getFormat(format(look)));
     }
     return style;
+  }
+
+  private String format(Look look) {
+    return look.format().equals(ColumnFormat.MONTH)
+        ? writing.monthCell()
+        : writing.cell(look.format());
+  }
+
+  Writing writing() {
+    return writing;
   }
 
   private XSSFFont font(Look look) {

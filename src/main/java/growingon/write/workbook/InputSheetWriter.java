@@ -20,6 +20,7 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
+import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCol;
 
@@ -41,11 +42,13 @@ final class InputSheetWriter {
   private static final int NOTE_WIDTH = 36;
 
   private final SXSSFSheet target;
+  private final double[] widths;
   private final XSSFSheet described;
   private final InputSheet sheet;
   private final InputStyles styles;
 
   InputSheetWriter(SXSSFSheet target, InputSheet sheet, InputStyles styles) {
+    this.widths = new double[sheet.columns().size()];
     this.target = target;
     this.described = target.getWorkbook().getXSSFWorkbook().getSheet(target.getSheetName());
     this.sheet = sheet;
@@ -53,10 +56,14 @@ final class InputSheetWriter {
   }
 
   void write() {
+    for (int i = 0; i < widths.length; i++) {
+      widths[i] = widthOf(i);
+    }
     columns();
     headings();
     for (int i = 0; i < sheet.rows().size(); i++) {
       row(i);
+      close(i);
     }
     closeRows();
     target.createFreezePane(1, 1);
@@ -91,6 +98,10 @@ final class InputSheetWriter {
   }
 
   private double width(int column) {
+    return widths[column];
+  }
+
+  private double widthOf(int column) {
     InputColumn described = sheet.columns().get(column);
     double widest = TextSize.longestWord(described.heading());
     widest = Math.max(widest, TextSize.width(described.heading()) / 2 + 1);
@@ -163,8 +174,22 @@ final class InputSheetWriter {
     }
   }
 
+  /** A sheet so long that its first rows are written before its last is closed row by row. */
+  private boolean isLong() {
+    return sheet.rows().size() >= SXSSFWorkbook.DEFAULT_WINDOW_SIZE;
+  }
+
+  private void close(int index) {
+    if (isLong() && index >= sheet.closedFrom()) {
+      target.setRowOutlineLevel(index + 1, 1);
+      target.getRow(index + 1).setZeroHeight(true);
+    }
+  }
+
   private void closeRows() {
-    if (sheet.closedFrom() < sheet.rows().size()) {
+    if (isLong()) {
+      target.setRowSumsBelow(false);
+    } else if (sheet.closedFrom() < sheet.rows().size()) {
       target.setRowSumsBelow(false);
       target.groupRow(sheet.closedFrom() + 1, sheet.rows().size());
       target.setRowGroupCollapsed(sheet.closedFrom() + 1, true);

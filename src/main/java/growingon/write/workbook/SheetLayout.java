@@ -219,7 +219,7 @@ final class SheetLayout {
 
   private static boolean shrinks(Table table, int index) {
     Column column = table.columns().get(index);
-    return column.width() == 0 && (column.kind() == Kind.TEXT || column.kind() == Kind.LONG_TEXT);
+    return column.width() == 0 && column.kind().isText();
   }
 
   private double least(Table table, int index) {
@@ -284,7 +284,7 @@ final class SheetLayout {
 
   static boolean hasNumbers(Kind kind) {
     return switch (kind) {
-      case TEXT, LONG_TEXT, MONTH, TO_FILL -> false;
+      case TEXT, VALUE, LONG_TEXT, MONTH, TO_FILL -> false;
       default -> true;
     };
   }

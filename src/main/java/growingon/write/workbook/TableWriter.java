@@ -114,7 +114,8 @@ final class TableWriter {
     } else if (value instanceof YearMonth month) {
       month(row, column, part, month);
     } else {
-      String text = value instanceof String given ? given : "";
+      String given = value instanceof String typed ? typed : "";
+      String text = kind == Kind.VALUE ? styles.writing().value(given) : given;
       put(row, column, part, content(kind, column, text), text);
     }
   }

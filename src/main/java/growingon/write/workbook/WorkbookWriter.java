@@ -34,7 +34,7 @@ public final class WorkbookWriter {
 
   public static byte[] write(Report report, Book which, DrawnCharts drawn) throws IOException {
     try (SteadyWorkbook book = new SteadyWorkbook(report.plan())) {
-      CellStyles styles = new CellStyles(book.getXSSFWorkbook());
+      CellStyles styles = new CellStyles(book.getXSSFWorkbook(), report.writing());
       Map<String, Chart> charts =
           report.charts().stream().collect(Collectors.toMap(Chart::name, Function.identity()));
       Set<String> names = new HashSet<>();

@@ -18,6 +18,7 @@ import growingon.report.model.Chart.MarkKind;
 import growingon.report.model.Chart.Role;
 import growingon.report.model.Chart.Series;
 import growingon.report.model.Colours;
+import growingon.report.text.Phrases;
 import growingon.report.text.Spell;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -209,7 +210,9 @@ class ChartsTest {
     GainClasses classes = GainClasses.of(new double[] {-2500, -10, 0, 700, 11_900});
 
     assertThat(classes.step()).isEqualTo(1000);
-    assertThat(classes.edges()).startsWith("-3,000", "-2,000", "-1,000", "0").hasSize(16);
+    assertThat(classes.edges(Phrases.PLAIN))
+        .startsWith("-3,000", "-2,000", "-1,000", "0")
+        .hasSize(16);
     assertThat(classes.shares(false)).startsWith(20.0, 0.0, 20.0, Double.NaN);
     assertThat(classes.shares(true).get(3)).isEqualTo(40.0);
     assertThat(classes.at(-500)).isEqualTo(2.5);

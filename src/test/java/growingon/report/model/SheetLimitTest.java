@@ -2,6 +2,7 @@ package growingon.report.model;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import growingon.report.text.Phrases;
 import java.util.Collections;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -23,7 +24,7 @@ class SheetLimitTest {
     Sheet sheet =
         new Sheet("Jobs", List.of("By month."), List.of(longOne, shortOne), List.of(), true);
 
-    SheetLimit limited = SheetLimit.of(List.of(sheet), 5);
+    SheetLimit limited = SheetLimit.of(List.of(sheet), 5, Phrases.PLAIN);
 
     assertThat(limited.tables()).containsExactly(longOne);
     assertThat(limited.sheets())
@@ -42,7 +43,7 @@ class SheetLimitTest {
   void tablesWithinTheLimit_stayWhereTheyAre() {
     Sheet sheet = Sheet.of("Pots", table("pots", 5));
 
-    SheetLimit limited = SheetLimit.of(List.of(sheet), 5);
+    SheetLimit limited = SheetLimit.of(List.of(sheet), 5, Phrases.PLAIN);
 
     assertThat(limited.sheets()).containsExactly(sheet);
     assertThat(limited.tables()).isEmpty();

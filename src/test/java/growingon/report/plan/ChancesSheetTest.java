@@ -27,8 +27,8 @@ import growingon.report.model.Chart.Series;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
-import growingon.report.text.Labels;
 import growingon.report.text.Odds;
+import growingon.report.text.Phrases;
 import growingon.report.text.Plants;
 import growingon.report.text.Sentences;
 import growingon.report.words.Headlines;
@@ -356,9 +356,9 @@ class ChancesSheetTest {
     assertThat(chart.marks())
         .extracting(Mark::label)
         .containsExactly(
-            "mean " + Labels.whole(gamble.gain().mean()),
-            "P10 " + Labels.whole(gamble.gain().p10()),
-            "P90 " + Labels.whole(gamble.gain().p90()));
+            "mean " + Phrases.PLAIN.whole(gamble.gain().mean()),
+            "P10 " + Phrases.PLAIN.whole(gamble.gain().p10()),
+            "P90 " + Phrases.PLAIN.whole(gamble.gain().p90()));
     assertThat(first + step * chart.marks().get(0).at())
         .isCloseTo(gamble.gain().mean(), within(1e-6));
     assertThat(first + step * chart.marks().get(2).at())

@@ -18,7 +18,7 @@ import growingon.report.model.Kind;
 import growingon.report.model.Paper;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
-import growingon.report.text.Labels;
+import growingon.report.text.Phrases;
 import growingon.report.text.Plants;
 import java.time.Month;
 import java.time.YearMonth;
@@ -220,7 +220,7 @@ class JobsSheetTest {
 
     assertThat(due.get(off, "month")).isEqualTo(wired.plusMonths(8));
     assertThat(((Plants) due.get(off, "plants")).whole()).isEqualTo(9);
-    assertThat(due.get(off, "note")).isEqualTo("wired in " + Labels.month(wired));
+    assertThat(due.get(off, "note")).isEqualTo("wired in " + Phrases.PLAIN.month(wired));
   }
 
   @Test

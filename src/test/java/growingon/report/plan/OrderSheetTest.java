@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import growingon.money.CashFlow;
 import growingon.money.CashItem;
+import growingon.nursery.Writing;
 import growingon.project.Use;
 import growingon.report.Cells;
 import growingon.report.SmallNursery;
@@ -12,6 +13,7 @@ import growingon.report.figures.Context;
 import growingon.report.model.Column;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
+import growingon.report.text.Phrases;
 import java.time.YearMonth;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -109,7 +111,10 @@ class OrderSheetTest {
 
   @Test
   void enquiries_withoutPrices_lackThatColumnAlone() {
-    Report report = Report.of("p", "n", "EUR", "2026-11").sheets(List.of(enquiries, sheet)).build();
+    Report report =
+        Report.of("p", "n", new Phrases("EUR", Writing.USUAL), "2026-11")
+            .sheets(List.of(enquiries, sheet))
+            .build();
     Sheet shown = SupplierOrders.withoutPrices(report).sheets().get(0);
 
     assertThat(Cells.of(shown, "enquiry-1").table().columns())

@@ -8,6 +8,7 @@ import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.project.Projection;
 import growingon.project.SpaceUse;
+import growingon.report.text.Phrases;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -19,7 +20,7 @@ class RoomSlipsTest {
             .place(Nurseries.place("bench", PlaceKind.BENCH, squareMetres))
             .lot(Lots.lot("a").plantsPerM2(8).place("bench").build())
             .project();
-    return RoomSlips.of(SpaceUse.of(projection), projection.horizon());
+    return RoomSlips.of(SpaceUse.of(projection), projection.horizon(), Phrases.PLAIN);
   }
 
   @Test

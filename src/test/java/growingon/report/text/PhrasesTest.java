@@ -32,16 +32,17 @@ class PhrasesTest {
   @Test
   void span_namesTheYearOnceWithinAYear() {
     YearMonth march = YearMonth.of(2027, 3);
-    assertThat(Phrases.span(march, march)).isEqualTo("in Mar 2027");
-    assertThat(Phrases.span(march, YearMonth.of(2027, 5))).isEqualTo("from Mar to May 2027");
-    assertThat(Phrases.span(march, YearMonth.of(2028, 2))).isEqualTo("from Mar 2027 to Feb 2028");
+    assertThat(Phrases.PLAIN.span(march, march)).isEqualTo("in Mar 2027");
+    assertThat(Phrases.PLAIN.span(march, YearMonth.of(2027, 5))).isEqualTo("from Mar to May 2027");
+    assertThat(Phrases.PLAIN.span(march, YearMonth.of(2028, 2)))
+        .isEqualTo("from Mar 2027 to Feb 2028");
   }
 
   @Test
   void counted_agreesInNumber() {
-    assertThat(Phrases.plants(1.2)).isEqualTo("1 plant");
-    assertThat(Phrases.plants(0.4)).isEqualTo("0 plants");
-    assertThat(Phrases.plants(1234.5)).isEqualTo("1,235 plants");
+    assertThat(Phrases.PLAIN.plants(1.2)).isEqualTo("1 plant");
+    assertThat(Phrases.PLAIN.plants(0.4)).isEqualTo("0 plants");
+    assertThat(Phrases.PLAIN.plants(1234.5)).isEqualTo("1,235 plants");
   }
 
   @Test

@@ -12,8 +12,10 @@ import growingon.money.bought.BoughtLot;
 import growingon.money.bought.BoughtLot.Bargain;
 import growingon.money.bought.Ending;
 import growingon.nursery.Lot;
+import growingon.nursery.Writing;
 import growingon.report.MapleNursery;
 import growingon.report.figures.Context;
+import growingon.report.text.Phrases;
 import growingon.report.words.VerdictWords.Verdict;
 import java.util.Arrays;
 import java.util.List;
@@ -343,6 +345,10 @@ class VerdictWordsTest {
             Optional.empty(),
             bought.bridge());
     return new EndingWords(
-        other, Optional.empty(), 59, PLAN.accounts().projection().horizon(), "GBP");
+        other,
+        Optional.empty(),
+        59,
+        PLAN.accounts().projection().horizon(),
+        new Phrases("GBP", Writing.USUAL));
   }
 }

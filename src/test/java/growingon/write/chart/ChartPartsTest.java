@@ -2,6 +2,7 @@ package growingon.write.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import growingon.nursery.Writing;
 import growingon.report.model.Chart;
 import growingon.report.model.Chart.Role;
 import growingon.report.model.Chart.Series;
@@ -32,7 +33,8 @@ class ChartPartsTest {
       @ForAll @IntRange(min = 150, max = 1400) int pixels) {
     double room = (double) pixels / months;
     List<AxisMarks.Mark> marks =
-        AxisMarks.of(SampleReport.months(months), room, label -> LETTER * label.length());
+        AxisMarks.of(
+            SampleReport.months(months), room, label -> LETTER * label.length(), Writing.USUAL);
     for (int i = 1; i < marks.size(); i++) {
       AxisMarks.Mark left = marks.get(i - 1);
       AxisMarks.Mark right = marks.get(i);
@@ -53,7 +55,10 @@ class ChartPartsTest {
 
   private static List<String> labels(int months, double pixels) {
     return AxisMarks.of(
-            SampleReport.months(months), pixels / months, label -> LETTER * label.length())
+            SampleReport.months(months),
+            pixels / months,
+            label -> LETTER * label.length(),
+            Writing.USUAL)
         .stream()
         .map(AxisMarks.Mark::label)
         .toList();
@@ -63,7 +68,7 @@ class ChartPartsTest {
   void seasonLabels_oneOfThemLong_allStandIfNoTwoTouch() {
     List<String> seasons =
         List.of("2026/27 from Nov", "2027/28", "2028/29", "a very long name of a season");
-    assertThat(AxisMarks.of(seasons, 200, label -> LETTER * label.length()))
+    assertThat(AxisMarks.of(seasons, 200, label -> LETTER * label.length(), Writing.USUAL))
         .extracting(AxisMarks.Mark::label)
         .containsExactly("2026/27 from Nov", "2027/28", "2028/29", "a very long name …");
   }
@@ -83,12 +88,15 @@ class ChartPartsTest {
   @Example
   void labelsWithLittleRoom_areBrokenInTwoLines_andSeasonsLoseTheirMonth() {
     List<String> limits = List.of("branched wanted", "West ground", "hours", "a b c");
-    assertThat(AxisMarks.of(limits, 120, label -> LETTER * label.length()))
+    assertThat(AxisMarks.of(limits, 120, label -> LETTER * label.length(), Writing.USUAL))
         .extracting(AxisMarks.Mark::label)
         .containsExactly("branched\nwanted", "West\nground", "hours", "a\nb c");
     assertThat(
             AxisMarks.of(
-                List.of("2026/27 from Nov", "2027/28"), 120, label -> LETTER * label.length()))
+                List.of("2026/27 from Nov", "2027/28"),
+                120,
+                label -> LETTER * label.length(),
+                Writing.USUAL))
         .extracting(AxisMarks.Mark::label)
         .containsExactly("2026/27", "2027/28");
   }

@@ -3,6 +3,7 @@ package growingon.write.workbook;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import growingon.nursery.Writing;
 import growingon.report.model.Book;
 import growingon.report.model.Chart;
 import growingon.report.model.Column;
@@ -11,6 +12,7 @@ import growingon.report.model.Kind;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.text.Phrases;
 import growingon.report.text.Plants;
 import growingon.write.SampleReport;
 import growingon.write.chart.ChartPainter;
@@ -225,7 +227,10 @@ class WorkbookTest {
       Sheet sheet = new Sheet("Long", List.of(), tables, List.of(chart), false);
       SXSSFSheet target = book.createSheet("Long");
       List<SheetWriter.Placement> placed =
-          new SheetWriter(target, new SheetLayout(sheet), new CellStyles(book.getXSSFWorkbook()))
+          new SheetWriter(
+                  target,
+                  new SheetLayout(sheet),
+                  new CellStyles(book.getXSSFWorkbook(), Writing.USUAL))
               .write(sample, Map.of(chart, sample.charts().get(0)));
 
       assertThat(target.getRowBreaks()).isNotEmpty();
@@ -248,7 +253,10 @@ class WorkbookTest {
       Sheet sheet = new Sheet("Two", List.of(), List.of(), List.copyOf(low.keySet()), false);
       SXSSFSheet target = book.createSheet("Two");
       List<SheetWriter.Placement> placed =
-          new SheetWriter(target, new SheetLayout(sheet), new CellStyles(book.getXSSFWorkbook()))
+          new SheetWriter(
+                  target,
+                  new SheetLayout(sheet),
+                  new CellStyles(book.getXSSFWorkbook(), Writing.USUAL))
               .write(sample, low);
 
       assertThat(placed).hasSize(3);
@@ -414,6 +422,9 @@ class WorkbookTest {
   }
 
   private static Report reportOf(List<Sheet> sheets, List<Chart> charts) {
-    return Report.of("plan", "nursery", "EUR", "2026-11").sheets(sheets).charts(charts).build();
+    return Report.of("plan", "nursery", new Phrases("EUR", Writing.USUAL), "2026-11")
+        .sheets(sheets)
+        .charts(charts)
+        .build();
   }
 }
