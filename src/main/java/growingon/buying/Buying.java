@@ -25,7 +25,7 @@ public final class Buying {
   private final Question question;
   private final Engine engine;
   private final boolean withLuck;
-  private final Judging judging;
+  private final PlanDraws planDraws;
   private final Limits limits;
 
   /** What single changes bring is judged on so many draws. */
@@ -40,7 +40,7 @@ public final class Buying {
     this.withLuck = !wish.isQuick() && !Luckless.is(inputs);
     int plans = inputs.scenario().plan().draws();
     int draws = Math.max(Wish.LEAST_DRAWS, Math.max(plans, wish.draws()));
-    this.judging = new Judging(engine, withLuck ? draws : 0);
+    this.planDraws = new PlanDraws(engine, withLuck ? draws : 0);
     this.limits = limits();
   }
 
@@ -87,21 +87,22 @@ public final class Buying {
     engine.forgetDraws();
     progress.accept("Judging what was found");
     List<PlanValue> plans = plans(found.recommended());
-    List<OfferAnswer> offers = new Offers(engine, limits, judging, search.moves(), found).answers();
+    List<OfferAnswer> offers =
+        new Offers(engine, limits, planDraws, search.moves(), found).answers();
     progress.accept("Looking at what holds the nursery back");
     List<LimitWorth> worth =
-        new Worth(engine, limits, judging, search.moves(), found.recommended(), search.known())
+        new Worth(engine, limits, planDraws, search.moves(), found.recommended(), search.known())
             .limits();
     return new Answer(
         inputs,
         question,
         wish,
         withLuck,
-        judging.draws(),
+        planDraws.draws(),
         limits,
         found,
         plans,
-        new Judging(engine, Math.min(DRAWS_OF_CHANGES, judging.draws()))
+        new PlanDraws(engine, Math.min(DRAWS_OF_CHANGES, planDraws.draws()))
             .gain(found.beforeLeavingOut(), found.recommended()),
         offers,
         holds(found.recommended()),
@@ -124,7 +125,7 @@ public final class Buying {
       kinds.put(Kind.PURCHASES_ALONE, alone);
     }
     List<Candidate> candidates = List.copyOf(kinds.values());
-    Sample[] samples = judging.on(candidates);
+    Sample[] samples = planDraws.on(candidates);
     List<PlanValue> plans = new ArrayList<>();
     for (Kind kind : kinds.keySet()) {
       Candidate candidate = kinds.get(kind);
@@ -168,7 +169,7 @@ public final class Buying {
         undone.add(recommended.with(i, 0));
       }
     }
-    Sample[] samples = judging.on(undone, DRAWS_OF_CHANGES);
+    Sample[] samples = planDraws.on(undone, DRAWS_OF_CHANGES);
     for (int i = 0; i < recommended.size(); i++) {
       if (question.choice(i) instanceof Holding holding && question.counts(recommended, i)) {
         int at = changed.indexOf(i);
@@ -205,7 +206,7 @@ public final class Buying {
         Climb.brief(moves, question, OnTheLine.within(other, limits), closeTo, 0, new Known())
             .from(recommended);
     Spread gain =
-        new Judging(other, Math.min(DRAWS_OF_CHANGES, judging.draws()))
+        new PlanDraws(other, Math.min(DRAWS_OF_CHANGES, planDraws.draws()))
             .gain(recommended, question.asGiven());
     return Optional.of(new AtNil(gain, then));
   }

@@ -40,7 +40,7 @@ final class Ends {
 
   private Ends(
       Engine engine,
-      Judging judging,
+      PlanDraws planDraws,
       Candidate with,
       Candidate without,
       Take take,
@@ -67,8 +67,8 @@ final class Ends {
                   longer, any -> new Engine(question, over(longer), engine.threads()));
       // Between the plan's end and the end of sales its line is enough.
       boolean drawn = end == planEnd || end == judgedAt;
-      int draws = drawn ? Math.min(judging.draws(), DRAWS) : 0;
-      gains.add(new Judging(ending, draws).gain(with, without));
+      int draws = drawn ? Math.min(planDraws.draws(), DRAWS) : 0;
+      gains.add(new PlanDraws(ending, draws).gain(with, without));
     }
     this.payback = payback(engine.line(with), engine.line(without));
   }
@@ -80,12 +80,12 @@ final class Ends {
    */
   static Ends of(
       Engine engine,
-      Judging judging,
+      PlanDraws planDraws,
       Candidate with,
       Candidate without,
       Take take,
       Map<Integer, Engine> endings) {
-    return new Ends(engine, judging, with, without, take, endings);
+    return new Ends(engine, planDraws, with, without, take, endings);
   }
 
   private Scenario over(int seasons) {

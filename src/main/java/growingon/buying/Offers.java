@@ -31,16 +31,16 @@ final class Offers {
   private final Engine engine;
   private final Question question;
   private final Limits limits;
-  private final Judging judging;
+  private final PlanDraws planDraws;
   private final Moves moves;
   private final Found found;
   private final Map<Integer, Engine> endings = new HashMap<>();
 
-  Offers(Engine engine, Limits limits, Judging judging, Moves moves, Found found) {
+  Offers(Engine engine, Limits limits, PlanDraws planDraws, Moves moves, Found found) {
     this.engine = engine;
     this.question = engine.question();
     this.limits = limits;
-    this.judging = judging;
+    this.planDraws = planDraws;
     this.moves = moves;
     this.found = found;
   }
@@ -61,8 +61,8 @@ final class Offers {
     Numbers numbers = numbers(choice, advised, without);
     int at = advised > 0 ? advised : numbers.best();
     Candidate with = with(choice, at);
-    Ends ends = Ends.of(engine, judging, with, without, take, endings);
-    Spread atEnd = judging.gain(with, without);
+    Ends ends = Ends.of(engine, planDraws, with, without, take, endings);
+    Spread atEnd = planDraws.gain(with, without);
     Spread gain = ends.judgedAt() == ends.planEnd() ? atEnd : ends.gain();
     Offer order = take.orders().get(0);
     Purchase purchase = order.taken(at).purchase().orElseThrow();
@@ -148,7 +148,7 @@ final class Offers {
     List<Integer> numbers = moves.values(choice).stream().filter(number -> number > 0).toList();
     List<Candidate> candidates = new ArrayList<>(List.of(without));
     numbers.forEach(number -> candidates.add(with(choice, number)));
-    Sample[] samples = judging.on(candidates, DRAWS_OF_NUMBERS);
+    Sample[] samples = planDraws.on(candidates, DRAWS_OF_NUMBERS);
     int best = 1;
     for (int i = 2; i < samples.length; i++) {
       boolean better = Sample.mean(samples[i].values()) > Sample.mean(samples[best].values());
@@ -197,7 +197,7 @@ final class Offers {
       given = question.choice(i) instanceof Holding ? given.with(i, 0) : given;
     }
     Candidate with = given.with(choice, at);
-    Sample[] samples = judging.on(List.of(with, given), DRAWS_OF_NUMBERS);
+    Sample[] samples = planDraws.on(List.of(with, given), DRAWS_OF_NUMBERS);
     return limits.allow(engine.line(with)) && Sample.mean(samples[0].over(samples[1])) > 0;
   }
 

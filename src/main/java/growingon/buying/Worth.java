@@ -40,7 +40,7 @@ final class Worth {
   private final Engine engine;
   private final Question question;
   private final Limits limits;
-  private final Judging judging;
+  private final PlanDraws planDraws;
   private final Moves moves;
   private final Candidate recommended;
   private final Outcome line;
@@ -59,14 +59,14 @@ final class Worth {
   Worth(
       Engine engine,
       Limits limits,
-      Judging judging,
+      PlanDraws planDraws,
       Moves moves,
       Candidate recommended,
       Known known) {
     this.engine = engine;
     this.question = engine.question();
     this.limits = limits;
-    this.judging = judging;
+    this.planDraws = planDraws;
     this.moves = moves;
     this.recommended = recommended;
     this.line = engine.line(recommended);
@@ -216,7 +216,7 @@ final class Worth {
   }
 
   private double value(Engine of, Candidate candidate) {
-    Judging judged = new Judging(of, Math.min(DRAWS, judging.draws()));
+    PlanDraws judged = new PlanDraws(of, Math.min(DRAWS, planDraws.draws()));
     return Sample.mean(judged.on(List.of(candidate))[0].values());
   }
 

@@ -142,26 +142,13 @@ final class Curves {
 
   private static Value value(Kind kind, Seen seen, Verdict verdict, String why) {
     double none = Double.NaN;
-    return new Value(
-        kind.species(),
-        kind.condition(),
-        What.CURVE,
-        none,
-        none,
-        none,
-        none,
-        none,
-        none,
-        none,
-        seen.growths.size(),
-        seen.subjects.size(),
-        seen.seasons.size(),
-        0,
-        verdict,
-        none,
-        none,
-        none,
-        why);
+    return Value.of(kind.species(), What.CURVE, verdict)
+        .condition(kind.condition())
+        .counts(seen.growths.size())
+        .lots(seen.subjects.size())
+        .seasons(seen.seasons.size())
+        .why(why)
+        .build();
   }
 
   /** As a line of species.json. */

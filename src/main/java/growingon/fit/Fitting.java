@@ -354,8 +354,8 @@ final class Fitting {
                     season(each.season()),
                     each.species(),
                     Math.exp(each.log()),
-                    Math.exp(each.log() - Judging.TO_P90 * each.deviation()),
-                    Math.exp(each.log() + Judging.TO_P90 * each.deviation())))
+                    Math.exp(each.log() - Normal.TO_P90 * each.deviation()),
+                    Math.exp(each.log() + Normal.TO_P90 * each.deviation())))
         .toList();
   }
 
@@ -403,7 +403,7 @@ final class Fitting {
                     all.size(),
                     all.stream().mapToDouble(z -> z).average().orElse(0),
                     Math.sqrt(all.stream().mapToDouble(z -> z * z).average().orElse(0)),
-                    (int) all.stream().filter(z -> Math.abs(z) <= Judging.TO_P90).count())));
+                    (int) all.stream().filter(z -> Math.abs(z) <= Normal.TO_P90).count())));
     return ahead;
   }
 

@@ -24,7 +24,7 @@ final class LossJudging {
   /** First-year and later losses of every species. */
   List<Value> losses() {
     List<Value> values = new ArrayList<>();
-    for (Species species : Judging.inOrder(past)) {
+    for (Species species : Verdicts.inOrder(past)) {
       FitRecords.Prior prior = past.records().prior(species.name());
       values.add(
           loss(
@@ -85,32 +85,25 @@ final class LossJudging {
     Verdict verdict =
         units.isEmpty() && !hasUnexplained(species, what)
             ? Verdict.NO_RECORDS
-            : Judging.verdict(learnt.weight(), agrees);
+            : Verdicts.verdict(learnt.weight(), agrees);
     verdict = known && !units.isEmpty() ? Verdict.KNOWN : verdict;
     boolean bySeason = what == What.LATER_LOSS;
     double inFile = verdict == Verdict.CHANGED ? Words.rounded(100 * learnt.loss()) : 100 * old;
     Value value =
-        new Value(
-            species.name(),
-            "",
-            what,
-            100 * old,
-            100 * (known ? old : learnt.loss()),
-            100 * learnt.p10(),
-            100 * learnt.p90(),
-            Double.NaN,
-            Double.NaN,
-            Double.NaN,
-            units.size(),
-            bySeason ? lots(species.name(), false) : units.size(),
-            bySeason ? units.size() : seasons(species.name()),
-            learnt.weight(),
-            verdict,
-            inFile,
-            sure,
-            known ? sure : Sure.ofPlants(learnt.plants()),
-            "");
-    return Judging.told(value, ofLoss(value, units) + withoutALine(value, isOpen));
+        Value.of(species.name(), what, verdict)
+            .old(100 * old)
+            .value(100 * (known ? old : learnt.loss()))
+            .p10(100 * learnt.p10())
+            .p90(100 * learnt.p90())
+            .counts(units.size())
+            .lots(bySeason ? lots(species.name(), false) : units.size())
+            .seasons(bySeason ? units.size() : seasons(species.name()))
+            .weight(learnt.weight())
+            .inFile(inFile)
+            .sureOld(sure)
+            .sureNew(known ? sure : Sure.ofPlants(learnt.plants()))
+            .build();
+    return value.but().why(ofLoss(value, units) + withoutALine(value, isOpen)).build();
   }
 
   /** That a range is wide as nobody knows what became of plants gone without a line. */

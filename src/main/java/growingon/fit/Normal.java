@@ -19,6 +19,9 @@ import org.hipparchus.linear.RealVector;
  * needs a block a lot only. Rows are whitened by the Cholesky factor of each block.
  */
 final class Normal {
+  /** Standard deviations from the middle to P10 and to P90. */
+  static final double TO_P90 = 1.2816;
+
   /** How far two species of the nursery are alike in a season: the planner's own luck. */
   private static final double ALIKE = 0.5;
 

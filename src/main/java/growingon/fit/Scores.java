@@ -130,7 +130,7 @@ final class Scores {
             range -> {
               boolean above = seen >= range.p50();
               double half = above ? range.p90() - range.p50() : range.p50() - range.p10();
-              double width = Math.sqrt(half * half / (Judging.TO_P90 * Judging.TO_P90) + variance);
+              double width = Math.sqrt(half * half / (Normal.TO_P90 * Normal.TO_P90) + variance);
               double off = Math.abs(seen - range.p50());
               int months = (int) ChronoUnit.MONTHS.between(plan.first(), month);
               return new Scored(
@@ -142,7 +142,7 @@ final class Scores {
                   months / 12 + 1,
                   range,
                   seen,
-                  off <= Judging.TO_P90 * width + 1e-9,
+                  off <= Normal.TO_P90 * width + 1e-9,
                   pinball(range, seen),
                   plan.within(book.lot().name(), figure, month));
             });

@@ -36,7 +36,7 @@ final class SpeedJudging {
   /** The speed of every species in every condition. */
   List<Value> speeds(Growth.Fitted fitted) {
     List<Value> values = new ArrayList<>();
-    for (Species species : Judging.inOrder(past)) {
+    for (Species species : Verdicts.inOrder(past)) {
       for (String condition : new TreeSet<>(species.growth().keySet())) {
         values.add(speed(fitted, new Kind(species.name(), condition)));
       }
@@ -62,11 +62,11 @@ final class SpeedJudging {
     Range range =
         new Range(
             Math.exp(log),
-            Math.exp(log - Judging.TO_P90 * deviation),
-            Math.exp(log + Judging.TO_P90 * deviation));
+            Math.exp(log - Normal.TO_P90 * deviation),
+            Math.exp(log + Normal.TO_P90 * deviation));
     double weight = fitted.weight(index);
     double sureNew = Sure.ofVariance(fitted.variances()[index]);
-    Verdict verdict = Judging.verdict(weight, range.holds(1));
+    Verdict verdict = Verdicts.verdict(weight, range.holds(1));
     if (sure >= 1) {
       verdict = Verdict.KNOWN;
       sureNew = sure;
@@ -98,27 +98,24 @@ final class SpeedJudging {
             .collect(Collectors.toCollection(TreeSet::new));
     double inFile = verdict == Verdict.CHANGED ? rounded(curve, range.value()) : 1;
     Value value =
-        new Value(
-            kind.species(),
-            kind.condition(),
-            What.GROWTH,
-            1,
-            range.value(),
-            range.p10(),
-            range.p90(),
-            old,
-            now,
-            trunk,
-            told.size(),
-            lots,
-            seasons.size(),
-            weight,
-            verdict,
-            inFile,
-            sure,
-            sureNew,
-            "");
-    return Judging.told(value, ofSpeed(value, seasons));
+        Value.of(kind.species(), What.GROWTH, verdict)
+            .condition(kind.condition())
+            .old(1)
+            .value(range.value())
+            .p10(range.p10())
+            .p90(range.p90())
+            .mmOld(old)
+            .mmNew(now)
+            .trunkMm(trunk)
+            .counts(told.size())
+            .lots(lots)
+            .seasons(seasons.size())
+            .weight(weight)
+            .inFile(inFile)
+            .sureOld(sure)
+            .sureNew(sureNew)
+            .build();
+    return value.but().why(ofSpeed(value, seasons)).build();
   }
 
   /** Mm that a plant of some trunk grows in a year; NaN without a trunk. */

@@ -93,26 +93,18 @@ final class SpreadJudging {
     String why = ofSpread(learnt, verdict, thin, from);
     double inFile =
         verdict == Verdict.CHANGED ? Words.rounded(100 * learnt.spread()) : 100 * learnt.old();
-    return new Value(
-        species,
-        "",
-        what,
-        100 * learnt.old(),
-        100 * learnt.spread(),
-        100 * learnt.p10(),
-        100 * learnt.p90(),
-        Double.NaN,
-        Double.NaN,
-        Double.NaN,
-        counts,
-        lots,
-        seasons,
-        learnt.weight(),
-        verdict,
-        inFile,
-        Double.NaN,
-        Double.NaN,
-        why);
+    return Value.of(species, what, verdict)
+        .old(100 * learnt.old())
+        .value(100 * learnt.spread())
+        .p10(100 * learnt.p10())
+        .p90(100 * learnt.p90())
+        .counts(counts)
+        .lots(lots)
+        .seasons(seasons)
+        .weight(learnt.weight())
+        .inFile(inFile)
+        .why(why)
+        .build();
   }
 
   private String ofSpread(Spreads.Learnt learnt, Verdict verdict, String thin, String from) {
@@ -147,7 +139,7 @@ final class SpreadJudging {
         "%d of 6 seasons and %d of 20 counts needed before the spread between seasons can be told."
             .formatted(seasons.size(), fitted.used().size());
     List<Value> values = new ArrayList<>();
-    for (Species species : Judging.inOrder(past)) {
+    for (Species species : Verdicts.inOrder(past)) {
       double old = species.yearSpread();
       Spreads.Learnt learnt =
           new Spreads.Learnt(

@@ -3,7 +3,7 @@
  * Start at {@link growingon.fit.Fit}: records ({@link growingon.fit.FitRecords}) become intervals
  * between two measurements ({@code Past}, {@code Intervals}), which are held against what the
  * engine expects of them ({@code Expectations}) to estimate speeds, losses and spreads; {@code
- * Judging} says which values the records contradict. May use {@code nursery} with its library,
+ * Verdicts} says which values the records contradict. May use {@code nursery} with its library,
  * {@code growth}, {@code project}, {@code money}, {@code chance} and {@code review}.
  */
 package growingon.fit;

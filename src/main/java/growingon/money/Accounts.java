@@ -77,16 +77,15 @@ public record Accounts(
       lost += history.died(month) + history.culled(month);
       sold += history.sold(month);
     }
-    return new LotAccount(
-        lot,
-        lot.unitCost() * history.quantity(),
-        ledger,
-        history.quantity(),
-        lost,
-        sold,
-        history.standing(history.months() - 1),
-        history.keptAtEnd(),
-        prices.unsold(history));
+    return LotAccount.of(lot, ledger)
+        .spentBefore(lot.unitCost() * history.quantity())
+        .started(history.quantity())
+        .lost(lost)
+        .sold(sold)
+        .standing(history.standing(history.months() - 1))
+        .kept(history.keptAtEnd())
+        .unsoldAtList(prices.unsold(history))
+        .build();
   }
 
   /** The account of a lot. */

@@ -27,7 +27,7 @@ final class GrownAsPlanned {
         .lots()
         .forEach(
             lot -> {
-              int until = Judging.start(lot, horizon) + MONTHS_OF_COMING;
+              int until = LuckOrMore.start(lot, horizon) + MONTHS_OF_COMING;
               LotFacts of = known.byLot().get(lot.name());
               facts.put(lot.name(), unmeasured(of, until));
             });

@@ -88,51 +88,56 @@ final class LotsReviewed {
             book.isRecorded,
             chances -> chances.sales());
     Map<CostKind, Compared> costs = costs(lot);
-    return new LotReview(
-        book.lot,
-        book.splitFrom,
-        book.part,
-        book.isRecorded,
-        book.lastCount,
-        lot.place(flows),
-        alive,
-        qualities(lot, now, alive),
-        trunk(book, now),
-        plain(
-            book,
-            kept -> expected.at(kept.trunkSpread(), stock),
-            now.trunkSpread(),
-            book.saysSpread),
-        grades(lot, now, alive),
-        scaled(
+    return LotReview.of(book.lot)
+        .splitFrom(book.splitFrom)
+        .part(book.part)
+        .isRecorded(book.isRecorded)
+        .lastCount(book.lastCount)
+        .place(lot.place(flows))
+        .alive(alive)
+        .qualities(qualities(lot, now, alive))
+        .trunkMm(trunk(book, now))
+        .trunkSpread(
+            plain(
                 book,
-                kept -> expected.unitsUpTo(kept, flows),
-                LotMoney.upTo(lot.money().units, flows)
-                    + book.asBooked(Tally.Of.SOLD)
-                    - book.asBooked(Tally.Of.RETURNED),
-                book.isRecorded,
-                chances -> chances.unitsSold())
-            .whole(plannedSold[index], Math.round(wholeBalance.sold() - wholeBalance.returned())),
-        sales,
-        scaled(
-                book,
-                kept -> expected.upTo(kept.hours(), flows),
-                LotMoney.upTo(lot.money().hours, flows),
-                book.spending.saysHours(),
-                chances -> chances.hours())
-            .partly(book.spending.hoursUpTo(flows)),
-        costs,
-        scaled(
-                book,
-                kept -> expected.at(kept.result(), flows),
-                sales(lot) - lot.money().costsUpTo(flows),
-                book.isRecorded,
-                chances -> chances.result())
-            .partly(sales.byDaybook() - byDaybook(costs)),
-        whereabouts(lot),
-        wholeBalance,
-        costToDate,
-        lived > 0 ? OptionalDouble.of(costToDate / lived) : OptionalDouble.empty());
+                kept -> expected.at(kept.trunkSpread(), stock),
+                now.trunkSpread(),
+                book.saysSpread))
+        .grades(grades(lot, now, alive))
+        .unitsSold(
+            scaled(
+                    book,
+                    kept -> expected.unitsUpTo(kept, flows),
+                    LotMoney.upTo(lot.money().units, flows)
+                        + book.asBooked(Tally.Of.SOLD)
+                        - book.asBooked(Tally.Of.RETURNED),
+                    book.isRecorded,
+                    chances -> chances.unitsSold())
+                .whole(
+                    plannedSold[index], Math.round(wholeBalance.sold() - wholeBalance.returned())))
+        .sales(sales)
+        .hours(
+            scaled(
+                    book,
+                    kept -> expected.upTo(kept.hours(), flows),
+                    LotMoney.upTo(lot.money().hours, flows),
+                    book.spending.saysHours(),
+                    chances -> chances.hours())
+                .partly(book.spending.hoursUpTo(flows)))
+        .costs(costs)
+        .result(
+            scaled(
+                    book,
+                    kept -> expected.at(kept.result(), flows),
+                    sales(lot) - lot.money().costsUpTo(flows),
+                    book.isRecorded,
+                    chances -> chances.result())
+                .partly(sales.byDaybook() - byDaybook(costs)))
+        .balance(whereabouts(lot))
+        .wholeBalance(wholeBalance)
+        .costToDate(costToDate)
+        .costPerLiving(lived > 0 ? OptionalDouble.of(costToDate / lived) : OptionalDouble.empty())
+        .build();
   }
 
   /** Money of sales as it was booked on the lot. */

@@ -22,8 +22,8 @@ class DemoAdviceTest {
     double gain = answer.recommended().gain().mean();
     Found found = answer.found();
     assertThat(gain).isGreaterThan(OF_WHAT_WAS_CHOSEN_ON * found.gainOnChosen());
-    Judging judging = new Judging(new Engine(answer.question(), 2), answer.draws());
-    assertThat(judging.gain(found.recommended(), found.onTheLine()).mean()).isPositive();
+    PlanDraws planDraws = new PlanDraws(new Engine(answer.question(), 2), answer.draws());
+    assertThat(planDraws.gain(found.recommended(), found.onTheLine()).mean()).isPositive();
     assertThat(found.certificate().holds()).isTrue();
   }
 }

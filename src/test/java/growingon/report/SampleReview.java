@@ -155,76 +155,50 @@ public final class SampleReview {
     LotReview far = far();
     List<LotReview> lots = new ArrayList<>();
     for (int i = 0; i < number; i++) {
-      lots.add(
-          new LotReview(
-              lot("lot " + i),
-              far.splitFrom(),
-              far.part(),
-              far.isRecorded(),
-              far.lastCount(),
-              far.place(),
-              far.alive(),
-              far.qualities(),
-              far.trunkMm(),
-              far.trunkSpread(),
-              far.grades(),
-              far.unitsSold(),
-              far.sales(),
-              far.hours(),
-              far.costs(),
-              real(0, i),
-              far.balance(),
-              far.costToDate(),
-              far.costPerLiving()));
+      lots.add(far.but().lot(lot("lot " + i)).result(real(0, i)).build());
     }
     return review(lots, bought(), List.of(), Optional.empty(), List.of());
   }
 
   private static LotReview far() {
-    return new LotReview(
-        lot("far larch"),
-        Optional.empty(),
-        1,
-        true,
-        Optional.of(LocalDate.of(2027, 10, 28)),
-        "Ground",
-        ranged(36, 24, 31, 38),
-        Map.of(Quality.FIRST, real(36, 24)),
-        ranged(13.1, 13.4, 12.4, 13.9),
-        planned(0.2),
-        List.of(
-            new LotReview.OfGrade("", planned(4)), new LotReview.OfGrade("small", real(32, 20))),
-        real(0, 2),
-        real(0, 57),
-        planned(11.5),
-        Map.of(CostKind.PLANTS, real(120, 131), CostKind.LABOUR, planned(190)),
-        real(-310, -264),
-        new Whereabouts(40, 0, 0, 0, 12, 0, 2, 0, 2, 0, 24),
-        321,
-        OptionalDouble.of(321.0 / 24));
+    return LotReview.of(lot("far larch"))
+        .isRecorded(true)
+        .lastCount(Optional.of(LocalDate.of(2027, 10, 28)))
+        .place("Ground")
+        .alive(ranged(36, 24, 31, 38))
+        .qualities(Map.of(Quality.FIRST, real(36, 24)))
+        .trunkMm(ranged(13.1, 13.4, 12.4, 13.9))
+        .trunkSpread(planned(0.2))
+        .grades(
+            List.of(
+                new LotReview.OfGrade("", planned(4)),
+                new LotReview.OfGrade("small", real(32, 20))))
+        .unitsSold(real(0, 2))
+        .sales(real(0, 57))
+        .hours(planned(11.5))
+        .costs(Map.of(CostKind.PLANTS, real(120, 131), CostKind.LABOUR, planned(190)))
+        .result(real(-310, -264))
+        .balance(new Whereabouts(40, 0, 0, 0, 12, 0, 2, 0, 2, 0, 24))
+        .costToDate(321)
+        .costPerLiving(OptionalDouble.of(321.0 / 24))
+        .build();
   }
 
   private static LotReview tall() {
-    return new LotReview(
-        lot("tall larch"),
-        Optional.of("far larch"),
-        0.05,
-        true,
-        Optional.empty(),
-        "",
-        planned(2),
-        Map.of(),
-        planned(13),
-        planned(0.2),
-        List.of(),
-        planned(0),
-        planned(0),
-        planned(0.5),
-        Map.of(),
-        planned(-16),
-        new Whereabouts(0, 2, 0, 0, 0, 0, 0, 0, 0, 2, 0),
-        16,
-        OptionalDouble.empty());
+    return LotReview.of(lot("tall larch"))
+        .splitFrom(Optional.of("far larch"))
+        .part(0.05)
+        .isRecorded(true)
+        .alive(planned(2))
+        .trunkMm(planned(13))
+        .trunkSpread(planned(0.2))
+        .unitsSold(planned(0))
+        .sales(planned(0))
+        .hours(planned(0.5))
+        .result(planned(-16))
+        .balance(new Whereabouts(0, 2, 0, 0, 0, 0, 0, 0, 0, 2, 0))
+        .costToDate(16)
+        .build();
   }
 
   private static List<BoughtReview> bought() {
@@ -262,28 +236,27 @@ public final class SampleReview {
         verdict.kind() == Kind.PAID || standing == 0
             ? Optional.empty()
             : Optional.of(new ToBeEven(9, 28.5, standing >= 9));
-    return new BoughtReview(
-        lot(name),
-        List.of(name, "far larch"),
-        true,
-        175,
-        -160,
-        -200,
-        250.55,
-        300,
-        standing,
-        standing,
-        Math.round(standing),
-        Math.round(standing),
-        0,
-        standing > 0 ? Optional.of(new Range(-310, 40, 270)) : Optional.empty(),
-        351.10,
-        new Payback(state, back, Optional.of(YearMonth.of(2028, 1))),
-        even,
-        verdict,
-        steps,
-        BoughtReview.Missing.NONE,
-        new BoughtReview.Money(money(-175, 12), money(-175, 5), ranges()));
+    return BoughtReview.of(
+            lot(name),
+            new Payback(state, back, Optional.of(YearMonth.of(2028, 1))),
+            verdict,
+            new BoughtReview.Money(money(-175, 12), money(-175, 5), ranges()))
+        .parts(List.of(name, "far larch"))
+        .isSeen(true)
+        .landed(175)
+        .cashSoFar(-160)
+        .resultSoFar(-200)
+        .resultToCome(250.55)
+        .salesToCome(300)
+        .standing(standing)
+        .unitsToCome(standing)
+        .wholeStanding(Math.round(standing))
+        .wholeToCome(Math.round(standing))
+        .likely(standing > 0 ? Optional.of(new Range(-310, 40, 270)) : Optional.empty())
+        .planned(351.10)
+        .toBeEven(even)
+        .steps(steps)
+        .build();
   }
 
   private static List<Range> ranges() {

@@ -692,25 +692,7 @@ class ReviewTest {
             Optional.empty(),
             Optional.empty());
     KeptLot lot = line.lots().get(0);
-    KeptLot drawn =
-        new KeptLot(
-            lot.name(),
-            lot.species(),
-            lot.supplier(),
-            lot.bought(),
-            lot.quantity(),
-            lot.spentBefore(),
-            lot.living(),
-            lot.trunkMm(),
-            lot.trunkSpread(),
-            lot.byQuality(),
-            lot.byGrade(),
-            lot.sales(),
-            lot.hours(),
-            lot.costs(),
-            lot.result(),
-            KeptChances.NONE,
-            Optional.of(judging));
+    KeptLot drawn = lot.but().chances(KeptChances.NONE).judging(Optional.of(judging)).build();
     return new KeptPlan(
         line.name(),
         line.firstMonth(),

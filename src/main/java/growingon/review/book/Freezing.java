@@ -200,24 +200,23 @@ public final class Freezing {
       sum += money.result(month);
       result[month] = sum;
     }
-    return new KeptLot(
-        lot.name(),
-        lot.species(),
-        lot.papers().supplier(),
-        lot.purchase().isPresent(),
-        lot.quantity(),
-        lot.unitCost() * lot.quantity(),
-        byMonth(history::standing),
-        byMonth(month -> history.monthStock(month).meanTrunkMm()),
-        byMonth(month -> history.monthStock(month).trunkSpread()),
-        byQuality(history),
-        byGrade(history),
-        sales(history),
-        byMonth(month -> money.hours[month]),
-        costs(money),
-        byMonth(month -> result[month]),
-        chances,
-        judging);
+    return KeptLot.named(lot.name(), lot.species())
+        .supplier(lot.papers().supplier())
+        .bought(lot.purchase().isPresent())
+        .quantity(lot.quantity())
+        .spentBefore(lot.unitCost() * lot.quantity())
+        .living(byMonth(history::standing))
+        .trunkMm(byMonth(month -> history.monthStock(month).meanTrunkMm()))
+        .trunkSpread(byMonth(month -> history.monthStock(month).trunkSpread()))
+        .byQuality(byQuality(history))
+        .byGrade(byGrade(history))
+        .sales(sales(history))
+        .hours(byMonth(month -> money.hours[month]))
+        .costs(costs(money))
+        .result(byMonth(month -> result[month]))
+        .chances(chances)
+        .judging(judging)
+        .build();
   }
 
   private List<Double> byMonth(IntToDoubleFunction figure) {

@@ -118,29 +118,30 @@ public final class BoughtReviewed {
             wholeStands,
             isYoung(family),
             lastSale);
-    return new BoughtReview(
-        lot,
-        family.stream().map(OfLot::name).toList(),
-        lot.quality().sure() >= 1,
-        landed(family),
-        cashSoFar(family),
-        soFar,
-        toCome,
-        salesToCome,
-        stands,
-        unitsToCome,
-        wholeStands,
-        wholeToCome,
-        unsold,
-        likely(family, soFar),
-        Arrays.stream(plannedFlows).sum(),
-        payback(flows, plannedFlows),
-        toBeEven(outlook, family),
-        verdict(outlook, missing),
-        Causes.steps(planned(lot.name()), real(family), grown.of(family), missing.plants()),
-        missing,
-        new BoughtReview.Money(
-            runningSum(plannedFlows), runningSum(flows), plannedRange(lot.name())));
+    return BoughtReview.of(
+            lot,
+            payback(flows, plannedFlows),
+            verdict(outlook, missing),
+            new BoughtReview.Money(
+                runningSum(plannedFlows), runningSum(flows), plannedRange(lot.name())))
+        .parts(family.stream().map(OfLot::name).toList())
+        .isSeen(lot.quality().sure() >= 1)
+        .landed(landed(family))
+        .cashSoFar(cashSoFar(family))
+        .resultSoFar(soFar)
+        .resultToCome(toCome)
+        .salesToCome(salesToCome)
+        .standing(stands)
+        .unitsToCome(unitsToCome)
+        .wholeStanding(wholeStands)
+        .wholeToCome(wholeToCome)
+        .unsoldAtList(unsold)
+        .likely(likely(family, soFar))
+        .planned(Arrays.stream(plannedFlows).sum())
+        .toBeEven(toBeEven(outlook, family))
+        .steps(Causes.steps(planned(lot.name()), real(family), grown.of(family), missing.plants()))
+        .missing(missing)
+        .build();
   }
 
   /**

@@ -3,16 +3,16 @@ package growingon.buying;
 import java.util.List;
 
 /** Values candidates on the draws that a plan uses, none of which was chosen on. */
-final class Judging {
+final class PlanDraws {
   private final Engine engine;
   private final int draws;
 
   /**
-   * A judging.
+   * The draws of a plan.
    *
    * @param draws how many; 0 for the plan's line alone
    */
-  Judging(Engine engine, int draws) {
+  PlanDraws(Engine engine, int draws) {
     this.engine = engine;
     this.draws = draws;
   }

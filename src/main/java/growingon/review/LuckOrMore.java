@@ -30,7 +30,7 @@ import java.util.function.Function;
  * Tells luck from more than luck, by figures that the grower's own sales do not change: deaths,
  * growth of what was measured, and price. Plants alive and sold are no such figures.
  */
-final class Judging {
+final class LuckOrMore {
   /** Over a shorter time a trunk tells more of the measuring than of growth. */
   private static final int MONTHS_OF_GROWTH = 6;
 
@@ -61,7 +61,7 @@ final class Judging {
    *     measuring
    * @param lots the lots as reviewed, in the order of {@code standing}
    */
-  Judging(
+  LuckOrMore(
       Bookkeeping daybook,
       Standing standing,
       Expected expected,

@@ -1,0 +1,24 @@
+package growingon.fit;
+
+import growingon.fit.Value.Verdict;
+import growingon.nursery.Species;
+import java.util.Comparator;
+import java.util.List;
+
+/** Which values the records contradict, which they bear out, and which they say too little of. */
+final class Verdicts {
+  private static final double HALF = 0.5;
+
+  private Verdicts() {}
+
+  static Verdict verdict(double weight, boolean agrees) {
+    if (weight < HALF) {
+      return Verdict.TOO_THIN;
+    }
+    return agrees ? Verdict.AGREES : Verdict.CHANGED;
+  }
+
+  static List<Species> inOrder(Past past) {
+    return past.assumed().values().stream().sorted(Comparator.comparing(Species::name)).toList();
+  }
+}
