@@ -7,12 +7,15 @@ import growingon.nursery.Place;
 import growingon.nursery.Scenario;
 import growingon.nursery.Settings;
 import growingon.project.HoursUse;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Consumer;
 
 /**
  * What a candidate must keep within on the plan's line: room and hours, up to a hundredth over what
@@ -38,15 +41,11 @@ public record Limits(
   /** Room and hours may be over what there is by so much of it. */
   static final double ALLOWED = 0.01;
 
-  private static final double ROUNDING = 1e-9;
   private static final double CHANCE_ALLOWED = 0.1;
 
   private static final String ROOM_IN = "room in ";
   private static final String HOURS = "hours";
   private static final String CASH = "cash";
-
-  /** A scale for shortages of limits that are nil. */
-  private static final double ONE = 1;
 
   /**
    * The limits of a nursery.
@@ -165,66 +164,86 @@ public record Limits(
 
   /** The same where something more is changed. */
   double shortage(Outcome outcome, Change change) {
-    int months = hours.length;
-    int things = room.length;
-    double sum = 0;
-    for (int place = 0; place < things; place++) {
-      for (int month = 0; month < months; month++) {
-        double needed = outcome.space()[place][month] + change.needs(place, month, months);
-        sum += excess(needed, room[place][month]);
-      }
+    Sum sum = new Sum();
+    walk(outcome, change, sum);
+    return sum.shares;
+  }
+
+  private static final class Sum implements Consumer<Shortage> {
+    private double shares;
+
+    @Override
+    public void accept(Shortage each) {
+      shares += each.share();
     }
-    for (int month = 0; month < months; month++) {
-      sum += excess(outcome.hours()[month] + change.needs(things, month, months), hours[month]);
-      double cash = outcome.cash()[month] - change.needs(things + 1, month, months);
-      double missing = lowestCash - cash;
-      sum += missing > ROUNDING ? missing / Math.max(ONE, Math.abs(lowestCash)) : 0;
-    }
-    return sum;
   }
 
   /** What is most lacking for a candidate, by how far it is over its limit; empty if it fits. */
   Optional<Lack> lack(Outcome outcome, List<String> places) {
-    Lack most = null;
-    Set<String> all = new LinkedHashSet<>();
-    double furthest = 0;
-    for (int month = 0; month < hours.length; month++) {
-      for (int place = 0; place < room.length; place++) {
-        double needed = outcome.space()[place][month];
-        double over = excess(needed, room[place][month]);
-        note(all, over, ROOM_IN + places.get(place));
-        if (over > furthest) {
-          furthest = over;
-          double lacks = needed - room[place][month];
-          most = new Lack(Lack.Kind.ROOM, ROOM_IN + places.get(place), month, lacks, List.of());
-        }
-      }
-      double over = excess(outcome.hours()[month], hours[month]);
-      note(all, over, HOURS);
-      if (over > furthest) {
-        furthest = over;
-        double lacks = outcome.hours()[month] - hours[month];
-        most = new Lack(Lack.Kind.HOURS, HOURS, month, lacks, List.of());
-      }
-      double missing = lowestCash - outcome.cash()[month];
-      double share = missing > ROUNDING ? missing / Math.max(ONE, Math.abs(lowestCash)) : 0;
-      note(all, share, CASH);
-      if (share > furthest) {
-        furthest = share;
-        most = new Lack(Lack.Kind.CASH, CASH, month, missing, List.of());
-      }
-    }
-    return Optional.ofNullable(most).map(lack -> lack.beside(all));
+    List<Shortage> all =
+        shortages(outcome).stream()
+            .filter(each -> each.share() > 0)
+            .sorted(Comparator.comparingInt(Shortage::month))
+            .toList();
+    Set<String> names = new LinkedHashSet<>();
+    all.forEach(each -> names.add(name(each, places)));
+    // The first of those that are equally far.
+    return all.stream()
+        .reduce((most, each) -> each.share() > most.share() ? each : most)
+        .map(most -> lack(most, places).beside(names));
   }
 
-  private static void note(Set<String> all, double over, String name) {
+  private static Lack lack(Shortage of, List<String> places) {
+    return new Lack(of.what(), name(of, places), of.month(), of.amount(), List.of());
+  }
+
+  private static String name(Shortage of, List<String> places) {
+    return switch (of.what()) {
+      case ROOM -> ROOM_IN + places.get(of.place());
+      case HOURS -> HOURS;
+      case CASH -> CASH;
+    };
+  }
+
+  /**
+   * What there is, with nothing allowed over it.
+   *
+   * @param lowest lowest cash allowed, if there is one
+   */
+  public Limits asThereIs(OptionalDouble lowest) {
+    double floor = lowest.orElse(Double.NEGATIVE_INFINITY);
+    return new Limits(capacity, capacity, available, available, floor, chanceBelow, 0);
+  }
+
+  /** All that is short: each place month by month, then hours and cash. */
+  public List<Shortage> shortages(Outcome outcome) {
+    List<Shortage> all = new ArrayList<>();
+    walk(outcome, Change.NONE, all::add);
+    return all;
+  }
+
+  private void walk(Outcome outcome, Change change, Consumer<Shortage> to) {
+    int months = hours.length;
+    int places = room.length;
+    for (int place = 0; place < places; place++) {
+      for (int month = 0; month < months; month++) {
+        double needed = outcome.space()[place][month] + change.needs(place, month, months);
+        double limit = room[place][month];
+        tell(Lack.Kind.ROOM, place, month, needed - limit, limit, to);
+      }
+    }
+    for (int month = 0; month < months; month++) {
+      double needed = outcome.hours()[month] + change.needs(places, month, months);
+      tell(Lack.Kind.HOURS, places, month, needed - hours[month], hours[month], to);
+      double cash = outcome.cash()[month] - change.needs(places + 1, month, months);
+      tell(Lack.Kind.CASH, places + 1, month, lowestCash - cash, lowestCash, to);
+    }
+  }
+
+  private static void tell(
+      Lack.Kind what, int place, int month, double over, double limit, Consumer<Shortage> to) {
     if (over > 0) {
-      all.add(name);
+      to.accept(new Shortage(what, place, month, over, limit));
     }
-  }
-
-  private static double excess(double needed, double limit) {
-    double over = needed - limit;
-    return over > ROUNDING ? over / Math.max(ONE, limit) : 0;
   }
 }

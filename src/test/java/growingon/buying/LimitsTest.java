@@ -41,4 +41,21 @@ class LimitsTest {
   void whatFits_lacksNothing() {
     assertThat(limits().lack(needing(9, 9, 90, 10), PLACES)).isEmpty();
   }
+
+  @Test
+  void lack_equallyFarInTwoPlaces_isTheEarlier() {
+    double[][] space = {{0, 11}, {22, 0}};
+    double[] free = {0, 0};
+    Outcome outcome = new Outcome(0, 0, space, free, free, 0);
+
+    Lack lack = limits().lack(outcome, PLACES).orElseThrow();
+
+    assertThat(lack)
+        .isEqualTo(new Lack(Lack.Kind.ROOM, "room in bench", 0, 2, List.of("room in tunnel")));
+  }
+
+  @Test
+  void shortage_isTheSumOfSharesOverAllThatIsShort() {
+    assertThat(limits().shortage(needing(13, 21, 110, -2))).isEqualTo(0.3 + 0.05 + 0.1 + 2);
+  }
 }

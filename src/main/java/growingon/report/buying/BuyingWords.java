@@ -1,12 +1,10 @@
 package growingon.report.buying;
 
 import growingon.buying.Answer;
-import growingon.buying.Extra;
 import growingon.buying.HoldAnswer;
 import growingon.buying.LimitWorth;
 import growingon.buying.OfferAnswer;
 import growingon.buying.OfferAnswer.Verdict;
-import growingon.buying.Outcome;
 import growingon.buying.PlanValue;
 import growingon.buying.PlanValue.Kind;
 import growingon.buying.Question.Scope;
@@ -31,6 +29,7 @@ final class BuyingWords {
 
   private final BuyingFigures figures;
   private final BuyingVerdicts verdicts;
+  private final BuyingTrouble trouble;
   private final Answer answer;
   private final Phrases say;
 
@@ -38,13 +37,14 @@ final class BuyingWords {
     this.say = figures.say;
     this.figures = figures;
     this.verdicts = new BuyingVerdicts(figures);
+    this.trouble = new BuyingTrouble(figures);
     this.answer = figures.answer;
   }
 
   /** At most six lines for the terminal; the decision first. */
   List<String> headlines() {
     List<String> lines = new ArrayList<>();
-    trouble().ifPresent(lines::add);
+    trouble.words().ifPresent(lines::add);
     quick().ifPresent(lines::add);
     lines.addAll(decision());
     lines.add(brings());
@@ -60,7 +60,7 @@ final class BuyingWords {
   /** At most seven sentences for the sheet Answer. */
   List<String> sentences() {
     List<String> lines = new ArrayList<>();
-    trouble().ifPresent(lines::add);
+    trouble.words().ifPresent(lines::add);
     quick().ifPresent(lines::add);
     lines.addAll(decision());
     lines.add(brings());
@@ -77,58 +77,6 @@ final class BuyingWords {
         ? Optional.of(
             "Quick: without luck, on the plan's line alone; run it without --quick before you order.")
         : Optional.empty();
-  }
-
-  /** What does not suffice before anything is bought. */
-  private Optional<String> trouble() {
-    Outcome given = answer.plan(Kind.AS_GIVEN).orElseThrow().line();
-    double worst = 0;
-    String words = "";
-    List<String> places = List.copyOf(answer.inputs().scenario().nursery().places().keySet());
-    for (int place = 0; place < places.size(); place++) {
-      for (int month = 0; month < given.hours().length; month++) {
-        double over = given.space()[place][month] - answer.limits().capacity()[place][month];
-        double share = over / Math.max(1, answer.limits().capacity()[place][month]);
-        if (share > 0.01 && share > worst) {
-          worst = share;
-          words =
-              "%s lacks %s in %s"
-                  .formatted(
-                      places.get(place), say.squareMetres(over), say.month(figures.horizon, month));
-        }
-      }
-    }
-    double shortest = 0;
-    int when = 0;
-    for (int month = 0; month < given.hours().length; month++) {
-      double over = given.hours()[month] - answer.limits().available()[month];
-      if (over > shortest) {
-        shortest = over;
-        when = month;
-      }
-    }
-    if (shortest > 0.05) {
-      String hours =
-          "%s are short in %s".formatted(say.hours(shortest), say.month(figures.horizon, when));
-      words = words.isEmpty() ? hours : words + ", and " + hours;
-    }
-    if (figures.settings.lowestCash().isPresent()
-        && given.lowestCash() < figures.settings.lowestCash().getAsDouble()) {
-      String cash =
-          "cash falls to %s in %s"
-              .formatted(
-                  figures.money(given.lowestCash()),
-                  say.month(figures.horizon, given.lowestMonth()));
-      words = words.isEmpty() ? cash : words + ", and " + cash;
-    }
-    return words.isEmpty()
-        ? Optional.empty()
-        : Optional.of(
-            Phrases.sentence(words)
-                + ", before anything is bought; what follows "
-                + (Extra.isToBeHad(answer.inputs().scenario())
-                    ? "counts what more costs."
-                    : "adds a hundredth to it at most."));
   }
 
   private List<String> decision() {
