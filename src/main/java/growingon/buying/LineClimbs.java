@@ -17,15 +17,7 @@ final class LineClimbs {
   /** At most so many combinations are all tried. */
   private static final int ALL_TRIED = 2000;
 
-  /** At the first price all that is short costs an eighth of what it brings. */
-  private static final int FIRST_PRICE = 8;
-
-  private static final int PRICES = 12;
-  private static final int STEP = 2;
-  private static final int STEP_OF_MANY = 4;
-  private static final int BACK = 32;
   private static final int TIMES_AGAIN = 2;
-  private static final int MANY_MOVES = 2000;
 
   private final Question question;
   private final Engine engine;
@@ -33,8 +25,6 @@ final class LineClimbs {
   private final Moves moves;
   private final double closeTo;
   private final Consumer<String> say;
-  private Known known = new Known();
-  private double lastPrice;
 
   /**
    * Climbs of a question.
@@ -59,8 +49,10 @@ final class LineClimbs {
     Climb climb = climb();
     Set<Candidate> starts = moves.areFew() ? startsOfFew() : new LinkedHashSet<>();
     Shedding shedding = new Shedding(engine, limits, moves);
-    Candidate paying = whatPays();
-    shedding.from(atRisingPrices(paying)).ifPresent(starts::add);
+    Ascent ascent = ascent();
+    Candidate paying = ascent.whatPays();
+    Ascent.Top top = ascent.from(paying);
+    shedding.from(top.candidate()).ifPresent(starts::add);
     if (starts.isEmpty() || moves.areFew()) {
       shedding.from(paying).ifPresent(starts::add);
     }
@@ -73,8 +65,8 @@ final class LineClimbs {
       ends.add(climb.from(start));
     }
     for (int time = 0; time < timesAgain(); time++) {
-      Candidate best = sorted(ends).get(0);
-      shedding.from(againFrom(best)).map(climb::from).ifPresent(ends::add);
+      top = ascent().again(sorted(ends).get(0), top.price());
+      shedding.from(top.candidate()).map(climb::from).ifPresent(ends::add);
     }
     return sorted(ends);
   }
@@ -99,68 +91,21 @@ final class LineClimbs {
     return starts;
   }
 
-  /** What would be done if nothing were short. */
-  private Candidate whatPays() {
-    return atPrice(0, question.asGiven());
+  private Ascent ascent() {
+    return new Ascent(engine, limits, moves, closeTo, say);
   }
 
-  /**
-   * What pays when what is over the limits has a price, which is raised until everything fits.
-   * Unlike undoing alone this also exchanges what needs much for what needs less.
-   */
-  private Candidate atRisingPrices(Candidate paying) {
-    Outcome all = engine.line(paying);
-    double gained = all.value() - engine.line(question.asGiven()).value();
-    return atRisingPrices(paying, gained / limits.shortage(all) / FIRST_PRICE);
-  }
-
-  private Candidate atRisingPrices(Candidate start, double first) {
-    Candidate now = start;
-    double price = first;
-    for (int time = 0; time < PRICES && !limits.allow(engine.line(now)); time++) {
-      say.accept("Climbing at a price of what is short");
-      now = atPrice(price, now);
-      lastPrice = price;
-      price *= isHuge() ? STEP_OF_MANY : STEP;
-    }
-    return now;
-  }
-
-  /**
-   * From an end back to where what is short is cheap, and on at rising prices: what was given up on
-   * the way is taken in another company. Of few moves every start was climbed from already, of very
-   * many one way takes long enough.
-   */
-  private Candidate againFrom(Candidate end) {
-    known = new Known();
-    double cheap = lastPrice / BACK;
-    return atRisingPrices(atPrice(cheap, end), STEP * cheap);
-  }
-
+  /** Of few moves every start was climbed from already, of very many one way takes long enough. */
   private int timesAgain() {
-    return moves.areFew() || isHuge() ? 0 : TIMES_AGAIN;
-  }
-
-  /** Of very many lots a quarter of one more or less matters only at the end. */
-  private Moves roughly() {
-    return isHuge() ? moves.coarse() : moves;
-  }
-
-  private boolean isHuge() {
-    return moves.fromAsGiven() > MANY_MOVES;
+    return moves.areFew() || moves.areMany() ? 0 : TIMES_AGAIN;
   }
 
   private Climb climb() {
     Judge judge = OnTheLine.within(engine, limits);
     int pairs = Search.PAIRS_ON_THE_LINE;
-    return isHuge()
+    return moves.areMany()
         ? Climb.brief(moves, question, judge, closeTo, pairs, new Known())
         : Climb.whole(moves, question, judge, closeTo, pairs, new Known());
-  }
-
-  private Candidate atPrice(double price, Candidate start) {
-    Judge judge = OnTheLine.atAPrice(engine, limits, price);
-    return Climb.toAStart(roughly(), question, judge, closeTo, known).from(start);
   }
 
   private boolean isAny(int choice) {

@@ -15,6 +15,9 @@ final class Moves {
   /** Shares that are tried where what is held is looked at coarsely. */
   private static final double COARSE = 0.5;
 
+  /** With more moves than this only the roughest way is taken. */
+  private static final int MANY = 2000;
+
   private final Question question;
   private final boolean isCoarse;
   private final Map<Integer, Quantities> quantities;
@@ -52,6 +55,11 @@ final class Moves {
   /** Whether there are so few moves that all is looked at more closely. */
   boolean areFew() {
     return fromAsGiven() <= Climb.FEW_MOVES;
+  }
+
+  /** Whether there are so many that only the roughest way is taken. */
+  boolean areMany() {
+    return fromAsGiven() > MANY;
   }
 
   /** Every change of one choice, and every offer not taken together with each hold of it. */
