@@ -3,6 +3,7 @@ package growingon;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 import static com.tngtech.archunit.library.dependencies.SlicesRuleDefinition.slices;
+import static org.assertj.core.api.Assertions.assertThat;
 
 import com.tngtech.archunit.core.domain.JavaClass;
 import com.tngtech.archunit.core.domain.JavaClasses;
@@ -11,6 +12,7 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.lang.ArchRule;
 import com.tngtech.archunit.library.dependencies.SliceAssignment;
 import com.tngtech.archunit.library.dependencies.SliceIdentifier;
+import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -21,7 +23,7 @@ import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 
-/** Which package may use which, and why. */
+/** Which package may use which, and why; and how long a method and a file may be. */
 class HouseRulesTest {
   private static final JavaClasses HOUSE =
       new ClassFileImporter()
@@ -379,6 +381,59 @@ class HouseRulesTest {
                     (JavaClass type) -> withNested(type).anyMatch(HouseRulesTest::isUsedAbroad))))
         .because("every package has a door, and the rest is its own business")
         .check(HOUSE);
+  }
+
+  private static final int LONGEST_METHOD = 45;
+
+  /** Methods that are longer, and how long; to be taken apart, so nothing is added here. */
+  private static final Map<String, Integer> LONGER_METHODS =
+      Map.of(
+          "growingon.load.own.ToFill.money", 77,
+          "growingon.load.own.ToFill.room", 50,
+          "growingon.report.plan.NotesSheet.reading", 62,
+          "growingon.report.words.NotKnownTables.notKnown", 60);
+
+  private static final int LONGEST_FILE = 400;
+
+  /** Files that are longer, and how long; to be taken apart, so nothing is added here. */
+  private static final Map<String, Integer> LONGER_FILES =
+      Map.ofEntries(
+          Map.entry("growingon.buying.Climb", 432),
+          Map.entry("growingon.load.own.BlockReader", 478),
+          Map.entry("growingon.load.own.OwnReport", 603),
+          Map.entry("growingon.load.own.ToFill", 401),
+          Map.entry("growingon.load.own.UsualNursery", 422),
+          Map.entry("growingon.load.table.OffersTable", 453),
+          Map.entry("growingon.load.table.StockTable", 405),
+          Map.entry("growingon.nursery.Settings", 421),
+          Map.entry("growingon.problem.advice.FileAdvice", 446),
+          Map.entry("growingon.project.LotHistory", 410),
+          Map.entry("growingon.report.buying.BuyingTables", 437),
+          Map.entry("growingon.report.edition.ReviewEdition", 427),
+          Map.entry("growingon.report.fit.FitWords", 414),
+          Map.entry("growingon.review.book.Book", 409),
+          Map.entry("growingon.write.workbook.SheetLayout", 409));
+
+  @Test
+  void methods_areShort() throws IOException {
+    checkSizes(LONGEST_METHOD, Sizes.ofTheProgram().methods, LONGER_METHODS);
+  }
+
+  @Test
+  void files_areShort() throws IOException {
+    checkSizes(LONGEST_FILE, Sizes.ofTheProgram().files, LONGER_FILES);
+  }
+
+  private static void checkSizes(
+      int longest, Map<String, Integer> found, Map<String, Integer> exceptions) {
+    assertThat(found).as("what there is").hasSizeGreaterThan(exceptions.size());
+    Map<String, Integer> longer = Sizes.over(longest, found);
+    assertThat(longer.keySet())
+        .as("over %d lines; an exception that is so no more is taken off the list", longest)
+        .containsExactlyInAnyOrderElementsOf(exceptions.keySet());
+    longer.forEach(
+        (name, lines) ->
+            assertThat(lines).as("lines of " + name).isLessThanOrEqualTo(exceptions.get(name)));
   }
 
   /** A type and those within it, which cannot be used where it may not be named. */

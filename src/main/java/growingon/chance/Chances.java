@@ -3,8 +3,9 @@ package growingon.chance;
 import growingon.money.Accounts;
 import growingon.money.GradeName;
 import growingon.money.bought.BoughtLot;
+import growingon.nursery.Horizon;
+import growingon.nursery.Place;
 import growingon.nursery.Scenario;
-import growingon.project.Programme;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -139,7 +140,6 @@ public record Chances(
       List<Gamble> gambles,
       Optional<LuckAlone> luckAlone,
       Optional<WorthMeasuring> worthMeasuring) {
-    Programme programme = Programme.of(scenario);
     Map<GradeName, List<Quantiles>> units = new LinkedHashMap<>();
     Map<GradeName, List<Quantiles>> stock = new LinkedHashMap<>();
     List<GradeName> grades = samples.grades.names();
@@ -150,15 +150,10 @@ public record Chances(
     Map<String, List<Quantiles>> space = new LinkedHashMap<>();
     Map<String, double[]> overflow = new LinkedHashMap<>();
     int index = 0;
-    for (var place : scenario.nursery().places().values()) {
+    for (Place place : scenario.nursery().places().values()) {
       double[][] needed = samples.space[index++];
       space.put(place.name(), Quantiles.each(needed));
-      double[] chance = new double[needed.length];
-      for (int month = 0; month < chance.length; month++) {
-        double capacity = place.capacityM2(programme.horizon().month(month));
-        chance[month] = shareAbove(needed[month], capacity + 1e-9);
-      }
-      overflow.put(place.name(), chance);
+      overflow.put(place.name(), overflow(place, needed, scenario.horizon()));
     }
     Map<String, Quantiles> results = new LinkedHashMap<>();
     for (int lot = 0; lot < scenario.lots().size(); lot++) {
@@ -181,6 +176,15 @@ public record Chances(
         List.copyOf(gambles),
         luckAlone,
         worthMeasuring);
+  }
+
+  /** Chance that a place is too small, by month. */
+  private static double[] overflow(Place place, double[][] needed, Horizon horizon) {
+    double[] chance = new double[needed.length];
+    for (int month = 0; month < chance.length; month++) {
+      chance[month] = shareAbove(needed[month], place.capacityM2(horizon.month(month)) + 1e-9);
+    }
+    return chance;
   }
 
   private static double[] shortHours(Scenario scenario, Samples samples) {

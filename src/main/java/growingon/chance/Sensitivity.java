@@ -86,56 +86,61 @@ final class Sensitivity {
   /** Every assumption that has a spread, widest swing first. */
   List<Swing> swings() {
     List<Swing> swings = new ArrayList<>();
-    int seasons = scenario.plan().seasons();
-    if (species.yearSpread() > 0) {
-      double score = P90 / Math.sqrt(seasons);
-      swings.add(
-          swing(
-              Assumption.GROWTH,
-              percent(Keyed.lognormal(species.yearSpread(), -score)),
-              percent(Keyed.lognormal(species.yearSpread(), score))));
-    }
-    double lotSpread = Spreads.ofLots(species, settings);
-    if (lotSpread > 0) {
-      swings.add(
-          swing(
-              Assumption.GROWTH_OF_LOT,
-              percent(Keyed.lognormal(lotSpread, -P90)),
-              percent(Keyed.lognormal(lotSpread, P90))));
-    }
-    if (species.lossSpread() > 0 && species.laterLoss() > 0) {
-      double score = P90 / Math.sqrt(seasons);
-      double deviation = species.laterLoss() * species.lossSpread();
-      swings.add(
-          swing(
-              Assumption.LOSS,
-              percent(spreads.share(species.laterLoss(), deviation, -score)),
-              percent(spreads.share(species.laterLoss(), deviation, score))));
-    }
-    double first = species.firstYearLoss();
-    double deviation = Spreads.consignmentDeviation(lot, first);
-    if (deviation > 0) {
-      swings.add(
-          swing(
-              Assumption.CONSIGNMENT,
-              percent(spreads.share(first, deviation, -P90)),
-              percent(spreads.share(first, deviation, P90))));
-    }
+    addGrowth(swings);
+    addLosses(swings);
     addNotKnown(swings);
     addQuality(swings);
     addMarket(swings);
     if (settings.labourSpread() > 0) {
-      double score = P90 / Math.sqrt(seasons);
-      swings.add(
-          swing(
-              Assumption.MINUTES,
-              percent(Keyed.lognormal(settings.labourSpread(), -score)),
-              percent(Keyed.lognormal(settings.labourSpread(), score))));
+      swings.add(around(Assumption.MINUTES, settings.labourSpread(), scoreOfMean()));
     }
     addExchange(swings);
     addFailure(swings);
     swings.sort(Comparator.comparingDouble(Swing::width).reversed());
     return List.copyOf(swings);
+  }
+
+  private void addGrowth(List<Swing> swings) {
+    if (species.yearSpread() > 0) {
+      swings.add(around(Assumption.GROWTH, species.yearSpread(), scoreOfMean()));
+    }
+    double lotSpread = Spreads.ofLots(species, settings);
+    if (lotSpread > 0) {
+      swings.add(around(Assumption.GROWTH_OF_LOT, lotSpread, P90));
+    }
+  }
+
+  private void addLosses(List<Swing> swings) {
+    if (species.lossSpread() > 0 && species.laterLoss() > 0) {
+      double deviation = species.laterLoss() * species.lossSpread();
+      swings.add(lost(Assumption.LOSS, species.laterLoss(), deviation, scoreOfMean()));
+    }
+    double first = species.firstYearLoss();
+    double deviation = Spreads.consignmentDeviation(lot, first);
+    if (deviation > 0) {
+      swings.add(lost(Assumption.CONSIGNMENT, first, deviation, P90));
+    }
+  }
+
+  /** The score of P90 for the mean of all seasons. */
+  private double scoreOfMean() {
+    return P90 / Math.sqrt(scenario.plan().seasons());
+  }
+
+  /** A factor around 1. */
+  private Swing around(Assumption assumption, double spread, double score) {
+    return swing(
+        assumption,
+        percent(Keyed.lognormal(spread, -score)),
+        percent(Keyed.lognormal(spread, score)));
+  }
+
+  /** A share of plants lost around its mean. */
+  private Swing lost(Assumption assumption, double mean, double deviation, double score) {
+    return swing(
+        assumption,
+        percent(spreads.share(mean, deviation, -score)),
+        percent(spreads.share(mean, deviation, score)));
   }
 
   private Swing swing(Assumption assumption, String low, String high) {

@@ -13,13 +13,12 @@ import growingon.nursery.DaybookLine;
 import growingon.nursery.Horizon;
 import growingon.nursery.Species;
 import growingon.problem.Problem;
-import growingon.project.LotHistory;
+import growingon.review.book.Booked;
 import growingon.review.kept.KeptPlan;
 import java.time.Month;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -32,22 +31,15 @@ import java.util.stream.Collectors;
 /** One fit, as a list. */
 final class Fitting {
   private static final int SEASONS_TO_HOLD_BACK = 3;
-  private static final double MUCH = 0.2;
 
   private final FitRecords records;
   private final List<KeptPlan> kept;
   private final Past past;
-  private final Set<String> soldWithoutGrade;
 
   Fitting(FitRecords records, List<KeptPlan> kept) {
     this.records = records;
     this.kept = kept;
     this.past = Past.of(records);
-    this.soldWithoutGrade =
-        records.inputs().daybook().stream()
-            .filter(line -> line.what() == DaybookLine.What.SOLD && line.grade().isEmpty())
-            .map(DaybookLine::lot)
-            .collect(Collectors.toSet());
   }
 
   Fit fit() {
@@ -69,7 +61,7 @@ final class Fitting {
     Map<String, Species> proposed = Fit.proposed(past.assumed(), values);
     Map<String, Species> inFiles = records.inputs().scenario().nursery().species();
     Scoring scoring = score();
-    List<RecordRow> rows = rows(evidence, atFirst);
+    List<RecordRow> rows = new RecordRows(past, soldWithoutGrade(), evidence, atFirst).rows();
     return new Fit(
         covers(evidence, scoring.plans()),
         values,
@@ -87,6 +79,13 @@ final class Fitting {
         proposed,
         SiteSpeed.of(values, past.assumed(), past.scenario().nursery().settings().library()),
         problems());
+  }
+
+  private Set<String> soldWithoutGrade() {
+    return records.inputs().daybook().stream()
+        .filter(line -> line.what() == DaybookLine.What.SOLD && line.grade().isEmpty())
+        .map(DaybookLine::lot)
+        .collect(Collectors.toSet());
   }
 
   /** How good the plans kept of this nursery were. */
@@ -145,24 +144,12 @@ final class Fitting {
         : first;
   }
 
+  /** Counts of a book's own lot; where plants were split off, the book has theirs too. */
+  private static long countsOfItself(Booked book) {
+    return book.counts().stream().filter(count -> count.lot().equals(book.lot().name())).count();
+  }
+
   private Covers covers(Evidence evidence, int plans) {
-    int counts =
-        past.booked().stream()
-            .mapToInt(
-                book ->
-                    (int)
-                        book.counts().stream()
-                            .filter(count -> count.lot().equals(book.lot().name()))
-                            .count())
-            .sum();
-    int lots =
-        (int)
-            past.booked().stream()
-                .filter(
-                    book ->
-                        book.counts().stream()
-                            .anyMatch(count -> count.lot().equals(book.lot().name())))
-                .count();
     int sales =
         (int)
             records.inputs().daybook().stream()
@@ -175,6 +162,8 @@ final class Fitting {
                 .flatMap(reading -> reading.plant().stream())
                 .distinct()
                 .count();
+    List<Long> counts =
+        past.booked().stream().map(Fitting::countsOfItself).filter(each -> each > 0).toList();
     TreeSet<Integer> seasons = new TreeSet<>();
     evidence.used().forEach(each -> seasons.addAll(each.seasons()));
     int used = evidence.used().size();
@@ -182,8 +171,8 @@ final class Fitting {
         past.horizon().firstMonth(),
         past.horizon().month(Math.max(0, past.through())),
         past.lists(),
-        counts,
-        lots,
+        (int) counts.stream().mapToLong(each -> each).sum(),
+        counts.size(),
         sales,
         past.receipts(),
         tagged,
@@ -193,126 +182,9 @@ final class Fitting {
         plans);
   }
 
-  private List<RecordRow> rows(Evidence evidence, Growth.AtFirst atFirst) {
-    List<RecordRow> rows = new ArrayList<>();
-    Map<String, Double> unready = new LinkedHashMap<>();
-    evidence.histories().forEach((name, history) -> unready.put(name, unreadyShare(history)));
-    SpansByLot spans = new SpansByLot(evidence.spans());
-    for (int i = 0; i < evidence.intervals().size(); i++) {
-      rows.add(row(evidence, spans, atFirst, i, unready));
-    }
-    addLossOnly(evidence, rows);
-    for (Past.Unused each : past.unused()) {
-      rows.add(
-          new RecordRow(
-              each.subject(),
-              "",
-              "",
-              each.month(),
-              each.month(),
-              Double.NaN,
-              Double.NaN,
-              Double.NaN,
-              Double.NaN,
-              Double.NaN,
-              Double.NaN,
-              Double.NaN,
-              false,
-              each.why() + " (" + each.where().column("") + ")"));
-    }
-    rows.sort(
-        Comparator.comparing(RecordRow::subject)
-            .thenComparing(RecordRow::from)
-            .thenComparing(RecordRow::to)
-            .thenComparing(RecordRow::why));
-    return rows;
-  }
-
-  private RecordRow row(
-      Evidence evidence,
-      SpansByLot spansByLot,
-      Growth.AtFirst atFirst,
-      int index,
-      Map<String, Double> unready) {
-    Interval each = evidence.intervals().get(index);
-    List<LossSpan> spans =
-        each.lot()
-            .filter(lot -> !each.isTagged())
-            .map(lot -> spansByLot.within(lot, each))
-            .orElse(List.of());
-    return new RecordRow(
-        each.subject(),
-        each.species(),
-        each.condition(),
-        past.horizon().month(each.from()),
-        past.horizon().month(each.to()),
-        each.first().meanMm(),
-        each.second().meanMm(),
-        atFirst.expected()[index],
-        atFirst.deviations()[index],
-        each.clock(),
-        spans.stream().mapToDouble(LossSpan::gone).sum(),
-        spans.stream().mapToDouble(LossSpan::sold).sum(),
-        each.isUsed(),
-        each.refused().orElseGet(() -> told(each, unready)));
-  }
-
-  private static double unreadyShare(LotHistory history) {
-    double sold = 0;
-    for (int month = 0; month < history.months(); month++) {
-      sold += history.sold(month);
-    }
-    return sold > 0 ? history.soldUnready() / sold : 0;
-  }
-
-  private String told(Interval interval, Map<String, Double> unready) {
-    List<String> told = new ArrayList<>();
-    if (!interval.tells().isEmpty()) {
-      told.add(interval.tells());
-    }
-    if (!interval.isTagged()) {
-      if (unready.getOrDefault(interval.subject(), 0.0) > MUCH) {
-        told.add(Why.soldUnready());
-      }
-      if (soldWithoutGrade.contains(interval.subject())) {
-        told.add(Why.soldWithoutGrade());
-      }
-    }
-    return String.join("; ", told);
-  }
-
-  /** Counts between which no trunk was measured tell of losses only. */
-  private void addLossOnly(Evidence evidence, List<RecordRow> rows) {
-    Map<String, List<Interval>> intervals =
-        evidence.intervals().stream().collect(Collectors.groupingBy(Interval::subject));
-    for (LossSpan span : evidence.spans()) {
-      boolean isTold =
-          intervals.getOrDefault(span.lot(), List.of()).stream()
-              .anyMatch(each -> span.to() > each.from() && span.from() < each.to());
-      if (!isTold) {
-        rows.add(
-            new RecordRow(
-                span.lot(),
-                span.species(),
-                "",
-                past.horizon().month(span.from()),
-                past.horizon().month(span.to()),
-                Double.NaN,
-                Double.NaN,
-                Double.NaN,
-                Double.NaN,
-                Double.NaN,
-                span.gone(),
-                span.sold(),
-                false,
-                span.refused().orElseGet(Why::noTrunk)));
-      }
-    }
-  }
-
   private List<LossUnit> lossUnits(Evidence evidence) {
     List<LossUnit> units = new ArrayList<>();
-    for (Species species : sorted()) {
+    for (Species species : Verdicts.inOrder(past)) {
       for (Losses.Unit unit :
           Losses.firstYear(
               evidence.spans(), species.name(), species.firstYearLoss(), Gone.DIED_IF_LIKELY)) {
@@ -326,10 +198,6 @@ final class Fitting {
       }
     }
     return units;
-  }
-
-  private List<Species> sorted() {
-    return past.assumed().values().stream().sorted(Comparator.comparing(Species::name)).toList();
   }
 
   private static LossUnit unit(

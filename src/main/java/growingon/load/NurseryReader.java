@@ -153,11 +153,7 @@ final class NurseryReader {
         new DaybookLots(
             stock, table(StockTable.FORMAT), Orders.of(offers, horizon), table(OffersTable.FORMAT));
     past.tell(lots);
-    List<DaybookLine> daybook =
-        DaybookTable.read(
-            table(DaybookTable.FORMAT), base.known, lots, today, past.measured(), findings);
-    past.readRecords(table(RecordsTable.FORMAT), lots.names(), offers, today);
-    past.readReceipts(table(ReceiptsTable.FORMAT), lots, today);
+    List<DaybookLine> daybook = daybook(base, past, lots, offers, today);
     RowCount rows = RowCount.of(files.tables().all(), findings.problems());
     Optional<Inputs> inputs =
         findings.hasErrors()
@@ -167,6 +163,16 @@ final class NurseryReader {
         .filter(read -> files.tables().find(AnswersGiven.OWN_WORDS).isEmpty() && !files.isUsual())
         .ifPresent(read -> remarkUnused(read.scenario().nursery(), stock, past.lots(), offers));
     return new Loader.Reading(inputs, findings, rows, past.records());
+  }
+
+  private List<DaybookLine> daybook(
+      Base base, PastReader past, DaybookLots lots, Defined<Offer> offers, LocalDate today) {
+    List<DaybookLine> daybook =
+        DaybookTable.read(
+            table(DaybookTable.FORMAT), base.known, lots, today, past.measured(), findings);
+    past.readRecords(table(RecordsTable.FORMAT), lots.names(), offers, today);
+    past.readReceipts(table(ReceiptsTable.FORMAT), lots, today);
+    return daybook;
   }
 
   /** Where there are errors, what they have left out would seem to be used by nothing. */
@@ -276,43 +282,53 @@ final class NurseryReader {
       Optional<Path> reportFolder,
       List<DaybookLine> daybook) {
     Definitions known = base.known;
-    Nursery nursery =
-        new Nursery(
-            known.settings(),
-            known.species().values(),
-            GradesTable.fine(known.ladders()),
-            base.qualities,
-            RoutesTable.fine(known.routes()),
-            known.pots().values(),
-            base.components.values(),
-            base.mixes.values(),
-            base.materials.values(),
-            known.places().values(),
-            base.demand,
-            base.care,
-            Orders.ofEach(otherCash, offers, known.horizon()));
-    List<Lot> lots = new ArrayList<>();
-    stock.values().values().forEach(lot -> lots.add(holding(lot, lot.name(), plan)));
-    for (Offer offer : offers.values().values()) {
-      for (Offer order : offer.orders(known.horizon())) {
-        int quantity = plan.taken(order.name(), offer.name());
-        if (quantity > 0) {
-          lots.add(holding(order.taken(quantity), offer.name(), plan));
-        }
-      }
-    }
+    Nursery nursery = nursery(base, Orders.ofEach(otherCash, offers, known.horizon()));
     List<Offer> within =
         offers.values().values().stream()
             .filter(offer -> known.horizon().contains(offer.arrival()))
             .map(offer -> offer.withHold(holding(offer.lot(), offer.name(), plan).hold()))
             .toList();
     return new Inputs(
-        new Scenario(nursery, plan, lots),
+        new Scenario(nursery, plan, lots(known.horizon(), stock, offers, plan)),
         within,
         findings.assumptions(),
         stock.values().size(),
         reportFolder,
         daybook,
         Optional.empty());
+  }
+
+  private static Nursery nursery(Base base, List<OtherCash> otherCash) {
+    Definitions known = base.known;
+    return new Nursery(
+        known.settings(),
+        known.species().values(),
+        GradesTable.fine(known.ladders()),
+        base.qualities,
+        RoutesTable.fine(known.routes()),
+        known.pots().values(),
+        base.components.values(),
+        base.mixes.values(),
+        base.materials.values(),
+        known.places().values(),
+        base.demand,
+        base.care,
+        otherCash);
+  }
+
+  /** The lots in stock, then those that the plan takes of the offers. */
+  private static List<Lot> lots(
+      Horizon horizon, Defined<Lot> stock, Defined<Offer> offers, Plan plan) {
+    List<Lot> lots = new ArrayList<>();
+    stock.values().values().forEach(lot -> lots.add(holding(lot, lot.name(), plan)));
+    for (Offer offer : offers.values().values()) {
+      for (Offer order : offer.orders(horizon)) {
+        int quantity = plan.taken(order.name(), offer.name());
+        if (quantity > 0) {
+          lots.add(holding(order.taken(quantity), offer.name(), plan));
+        }
+      }
+    }
+    return lots;
   }
 }

@@ -138,35 +138,39 @@ final class Works {
     Potted potted = pot(index, month, living);
     plantOut(index, month, living, run);
     lot.position.standIn(plan.place(index), step.spacing());
+    grownOn(step, month);
+    Lifting lifting =
+        plan.lifts(index) ? lifting(before, lot.position.in(month)) : Lifting.NOTHING_LIFTED;
+    double each = step.minutes() + (lifting.needsTwo() ? secondPerson(index) : 0);
+    double hours = spreadWork(step, month, done.monthsOfWork(), living, each);
+    if (history != null) {
+      history.happened(
+          new Happening(
+              month,
+              done.monthsOfWork(),
+              step.name(),
+              name(before),
+              name(lot.position.in(month)),
+              living,
+              died,
+              culled,
+              step.pot(),
+              potted.pots(),
+              potted.litres(),
+              hours,
+              weight().kg(),
+              done.late().map(late -> OptionalInt.of(late.dueMonth())).orElse(OptionalInt.empty()),
+              lifting));
+    }
+  }
+
+  /** What a step changes of the way a lot grows. */
+  private void grownOn(Step step, int month) {
     if (step.rootWork()) {
       lot.speed.rootsCut(step, month);
     }
     lot.training.done(step, month);
     lot.plants.growBy(lot.spot(month).curve());
-    Lifting lifting =
-        plan.lifts(index) ? lifting(before, lot.position.in(month)) : Lifting.NOTHING_LIFTED;
-    double each = step.minutes() + (lifting.needsTwo() ? secondPerson(index) : 0);
-    double hours = spreadWork(step, month, done.monthsOfWork(), living, each);
-    if (history == null) {
-      return;
-    }
-    history.happened(
-        new Happening(
-            month,
-            done.monthsOfWork(),
-            step.name(),
-            name(before),
-            name(lot.position.in(month)),
-            living,
-            died,
-            culled,
-            step.pot(),
-            potted.pots(),
-            potted.litres(),
-            hours,
-            weight().kg(),
-            done.late().map(late -> OptionalInt.of(late.dueMonth())).orElse(OptionalInt.empty()),
-            lifting));
   }
 
   private void remarkLate(Step step, Schedule.Late late, int month, Run run) {

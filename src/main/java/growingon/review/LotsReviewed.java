@@ -67,6 +67,33 @@ final class LotsReviewed {
   private LotReview lot(int index) {
     OfLot lot = standing.lots().get(index);
     Book book = lot.book();
+    Whereabouts shares = wholeWhereabouts(lot);
+    Whereabouts wholeBalance = book.wasSplit() ? booked(whereabouts(lot), shares) : shares;
+    LotReview.Builder review =
+        LotReview.of(book.lot)
+            .splitFrom(book.splitFrom)
+            .part(book.part)
+            .isRecorded(book.isRecorded)
+            .lastCount(book.lastCount)
+            .place(lot.place(flows))
+            .balance(whereabouts(lot))
+            .wholeBalance(wholeBalance);
+    comparePlants(lot, plannedAlive[index], review);
+    review.unitsSold(
+        unitsSold(lot)
+            .whole(plannedSold[index], Math.round(wholeBalance.sold() - wholeBalance.returned())));
+    compareMoney(lot, review);
+    double costToDate = lot.costToDate(flows);
+    double lived = wholeBalance.standing() + wholeBalance.sold() + wholeBalance.used();
+    return review
+        .costToDate(costToDate)
+        .costPerLiving(lived > 0 ? OptionalDouble.of(costToDate / lived) : OptionalDouble.empty())
+        .build();
+  }
+
+  /** What is alive, and of what size and grade. */
+  private void comparePlants(OfLot lot, int planned, LotReview.Builder into) {
+    Book book = lot.book();
     MonthStock now = lot.history().monthStock(stock);
     Compared alive =
         scaled(
@@ -75,26 +102,8 @@ final class LotsReviewed {
                 lot.alive(flows),
                 book.isRecorded,
                 chances -> chances.living())
-            .whole(plannedAlive[index], lot.wholeAlive(flows));
-    Whereabouts shares = wholeWhereabouts(lot);
-    Whereabouts wholeBalance = book.wasSplit() ? booked(whereabouts(lot), shares) : shares;
-    double costToDate = lot.costToDate(flows);
-    double lived = wholeBalance.standing() + wholeBalance.sold() + wholeBalance.used();
-    Compared sales =
-        scaled(
-            book,
-            kept -> expected.salesUpTo(kept, flows),
-            sales(lot),
-            book.isRecorded,
-            chances -> chances.sales());
-    Map<CostKind, Compared> costs = costs(lot);
-    return LotReview.of(book.lot)
-        .splitFrom(book.splitFrom)
-        .part(book.part)
-        .isRecorded(book.isRecorded)
-        .lastCount(book.lastCount)
-        .place(lot.place(flows))
-        .alive(alive)
+            .whole(planned, lot.wholeAlive(flows));
+    into.alive(alive)
         .qualities(qualities(lot, now, alive))
         .trunkMm(trunk(book, now))
         .trunkSpread(
@@ -103,41 +112,48 @@ final class LotsReviewed {
                 kept -> expected.at(kept.trunkSpread(), stock),
                 now.trunkSpread(),
                 book.saysSpread))
-        .grades(grades(lot, now, alive))
-        .unitsSold(
-            scaled(
-                    book,
-                    kept -> expected.unitsUpTo(kept, flows),
-                    LotMoney.upTo(lot.money().units, flows)
-                        + book.asBooked(Tally.Of.SOLD)
-                        - book.asBooked(Tally.Of.RETURNED),
-                    book.isRecorded,
-                    chances -> chances.unitsSold())
-                .whole(
-                    plannedSold[index], Math.round(wholeBalance.sold() - wholeBalance.returned())))
-        .sales(sales)
-        .hours(
-            scaled(
-                    book,
-                    kept -> expected.upTo(kept.hours(), flows),
-                    LotMoney.upTo(lot.money().hours, flows),
-                    book.spending.saysHours(),
-                    chances -> chances.hours())
-                .partly(book.spending.hoursUpTo(flows)))
-        .costs(costs)
-        .result(
-            scaled(
-                    book,
-                    kept -> expected.at(kept.result(), flows),
-                    sales(lot) - lot.money().costsUpTo(flows),
-                    book.isRecorded,
-                    chances -> chances.result())
-                .partly(sales.byDaybook() - byDaybook(costs)))
-        .balance(whereabouts(lot))
-        .wholeBalance(wholeBalance)
-        .costToDate(costToDate)
-        .costPerLiving(lived > 0 ? OptionalDouble.of(costToDate / lived) : OptionalDouble.empty())
-        .build();
+        .grades(grades(lot, now, alive));
+  }
+
+  private Compared unitsSold(OfLot lot) {
+    Book book = lot.book();
+    return scaled(
+        book,
+        kept -> expected.unitsUpTo(kept, flows),
+        LotMoney.upTo(lot.money().units, flows)
+            + book.asBooked(Tally.Of.SOLD)
+            - book.asBooked(Tally.Of.RETURNED),
+        book.isRecorded,
+        chances -> chances.unitsSold());
+  }
+
+  private void compareMoney(OfLot lot, LotReview.Builder into) {
+    Book book = lot.book();
+    Compared sales =
+        scaled(
+            book,
+            kept -> expected.salesUpTo(kept, flows),
+            sales(lot),
+            book.isRecorded,
+            chances -> chances.sales());
+    Compared hours =
+        scaled(
+                book,
+                kept -> expected.upTo(kept.hours(), flows),
+                LotMoney.upTo(lot.money().hours, flows),
+                book.spending.saysHours(),
+                chances -> chances.hours())
+            .partly(book.spending.hoursUpTo(flows));
+    Map<CostKind, Compared> costs = costs(lot);
+    Compared result =
+        scaled(
+                book,
+                kept -> expected.at(kept.result(), flows),
+                sales(lot) - lot.money().costsUpTo(flows),
+                book.isRecorded,
+                chances -> chances.result())
+            .partly(sales.byDaybook() - byDaybook(costs));
+    into.sales(sales).hours(hours).costs(costs).result(result);
   }
 
   /** Money of sales as it was booked on the lot. */
@@ -361,42 +377,5 @@ final class LotsReviewed {
       sum += byMonth.applyAsDouble(month);
     }
     return sum;
-  }
-
-  /** Adds lots up; planned is the whole plan, with lots that never came. */
-  static Review.Together together(List<LotReview> lots, Expected expected, int through) {
-    List<KeptLot> kept = expected.kept().lots();
-    KeptChances chances = expected.kept().nursery();
-    Sum sum = new Sum(lots, kept, expected, through);
-    return new Review.Together(
-        sum.of(LotReview::alive, lot -> expected.alive(lot, through), chances.living()),
-        sum.of(LotReview::unitsSold, lot -> expected.unitsUpTo(lot, through), chances.unitsSold()),
-        sum.of(LotReview::sales, lot -> expected.salesUpTo(lot, through), chances.sales()),
-        sum.of(LotReview::hours, lot -> expected.upTo(lot.hours(), through), chances.hours()),
-        sum.of(LotReview::allCosts, lot -> allCosts(lot, expected, through), KeptQuantiles.NONE),
-        sum.of(LotReview::result, lot -> expected.at(lot.result(), through), chances.result()));
-  }
-
-  private static double allCosts(KeptLot lot, Expected expected, int through) {
-    return lot.costs().values().stream()
-        .mapToDouble(months -> expected.upTo(months, through))
-        .sum();
-  }
-
-  private record Sum(List<LotReview> lots, List<KeptLot> kept, Expected expected, int through) {
-    Compared of(
-        Function<LotReview, Compared> real,
-        ToDoubleFunction<KeptLot> planned,
-        KeptQuantiles quantiles) {
-      Compared all =
-          lots.stream()
-              .map(real)
-              .reduce(new Compared(0, 0, false, Optional.empty()), Compared::plus);
-      double inAll = kept.stream().mapToDouble(planned).sum();
-      return all.against(
-          inAll,
-          expected.range(quantiles, through),
-          all.wholePlanned() + Math.round(inAll - all.planned()));
-    }
   }
 }

@@ -84,7 +84,7 @@ final class Reviewing {
         kept.map(KeptPlan::name),
         sources(),
         lots,
-        LotsReviewed.together(lots, expected, daybook.through()),
+        LotsTogether.of(lots, expected, daybook.through()),
         ofNoLot(),
         bought,
         written.withoutAPrice(),

@@ -63,11 +63,7 @@ final class ReportFiles {
   static void write(Report report, Path folder, FileNames names, Map<String, String> beside)
       throws IOException {
     check(report);
-    for (Map.Entry<String, String> each : beside.entrySet()) {
-      Path file = folder.resolve(each.getKey());
-      Files.createDirectories(file.getParent());
-      Files.writeString(file, each.getValue());
-    }
+    writeBeside(folder, beside);
     Path charts = folder.resolve("charts");
     if (!report.charts().isEmpty()) {
       Files.createDirectory(charts);
@@ -92,13 +88,7 @@ final class ReportFiles {
               workers,
               page,
               out -> out.write(PageWriter.bytes(report, chart -> get(onPage.get(chart.name()))))));
-      WorkbookWriter.DrawnCharts pictures = name -> get(drawn.get(name)).png();
-      Files.write(
-          folder.resolve(names.workbook()), WorkbookWriter.write(report, Book.PLAN, pictures));
-      if (report.sheets(Book.DETAILS).findAny().isPresent()) {
-        Files.write(
-            folder.resolve(names.details()), WorkbookWriter.write(report, Book.DETAILS, pictures));
-      }
+      writeBooks(report, folder, names, name -> get(drawn.get(name)).png());
       texts.addAll(drawn.values());
       for (Future<?> each : texts) {
         get(each);
@@ -107,6 +97,25 @@ final class ReportFiles {
       stop(workers);
     }
     FileList.seal(folder);
+  }
+
+  private static void writeBeside(Path folder, Map<String, String> beside) throws IOException {
+    for (Map.Entry<String, String> each : beside.entrySet()) {
+      Path file = folder.resolve(each.getKey());
+      Files.createDirectories(file.getParent());
+      Files.writeString(file, each.getValue());
+    }
+  }
+
+  private static void writeBooks(
+      Report report, Path folder, FileNames names, WorkbookWriter.DrawnCharts pictures)
+      throws IOException {
+    Files.write(
+        folder.resolve(names.workbook()), WorkbookWriter.write(report, Book.PLAN, pictures));
+    if (report.sheets(Book.DETAILS).findAny().isPresent()) {
+      Files.write(
+          folder.resolve(names.details()), WorkbookWriter.write(report, Book.DETAILS, pictures));
+    }
   }
 
   /** Waits until nobody writes any more, so that a half filled folder can be deleted. */

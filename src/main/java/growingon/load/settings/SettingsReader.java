@@ -197,8 +197,6 @@ public final class SettingsReader {
     }
     Hemisphere hemisphere = hemisphere(row);
     String currency = currency(row);
-    As<Double> money = As.money(currency, Range.PRICE);
-    As<Double> anyMoney = As.money(currency, Range.ANY);
     Optional<List<Double>> hours = HoursTable.read(hoursTable, row, findings);
     String stated = row.get(NurseryShape.NAME, As.NAME, name);
     double winterGap = row.get(NurseryShape.WINTER_GAP, As.number(Range.FROM_ZERO), 0.0);
@@ -209,14 +207,34 @@ public final class SettingsReader {
             Settings.USUAL_GIRTH_BASE_FACTOR);
     Month seasonStart =
         row.get(NurseryShape.SEASON_START, As.CALENDAR_MONTH, hemisphere.usualSeasonStart());
-    return Settings.named(stated.isEmpty() ? name : stated)
-        .hemisphere(hemisphere)
-        .seasonStart(seasonStart)
-        .currency(currency)
-        .exchangeRates(rates(row, currency, writing(row), findings))
-        .hourlyRate(row.get(NurseryShape.HOURLY_RATE, money))
+    Settings.Builder made =
+        Settings.named(stated.isEmpty() ? name : stated)
+            .hemisphere(hemisphere)
+            .seasonStart(seasonStart)
+            .currency(currency)
+            .exchangeRates(rates(row, currency, writing(row), findings))
+            .hoursAvailable(hours);
+    readMoney(row, currency, made);
+    made.winter(winter(row, hemisphere.usualWinter())).winterGapMm(winterGap);
+    readWork(row, made);
+    made.girthBaseFactor(factor == 0 ? Settings.USUAL_GIRTH_BASE_FACTOR : factor);
+    readSpreads(row, made);
+    made.yearEnd(row.get(NurseryShape.YEAR_END, As.CALENDAR_MONTH, seasonStart.minus(1)));
+    readSelling(row, made);
+    made.lotSpread(
+            row.get(
+                NurseryShape.LOT_SPREAD, As.percent(Range.of(0, 300)), Settings.USUAL_LOT_SPREAD))
+        .heeledInPerM2(As.optional(row.find(NurseryShape.HEELED_IN, As.number(Range.OVER_ZERO))))
+        .country(row.find(NurseryShape.COUNTRY, As.NAME));
+    readSure(row, made);
+    return made.library(SiteSettings.read(row, findings)).writing(writing(row)).build();
+  }
+
+  private static void readMoney(Row row, String currency, Settings.Builder into) {
+    As<Double> money = As.money(currency, Range.PRICE);
+    As<Double> anyMoney = As.money(currency, Range.ANY);
+    into.hourlyRate(row.get(NurseryShape.HOURLY_RATE, money))
         .paidShare(row.get(NurseryShape.PAID, As.share(), 1.0))
-        .hoursAvailable(hours)
         .discountRate(row.get(NurseryShape.DISCOUNT, As.percent(Range.of(-99, 1000))))
         .salesPattern(MonthLists.get(row, NurseryShape.SALES_PATTERN, MonthShares.EVEN))
         .wasteShare(row.get(NurseryShape.WASTE, As.percent(Range.of(0, 500)), Settings.USUAL_WASTE))
@@ -225,38 +243,35 @@ public final class SettingsReader {
                 NurseryShape.ORDER_LEAD, As.whole(MONTHS_AHEAD), Settings.USUAL_ORDER_LEAD_MONTHS))
         .openingCash(row.get(NurseryShape.OPENING_CASH, anyMoney, 0.0))
         .lowestCash(As.optional(row.find(NurseryShape.LOWEST_CASH, anyMoney)))
-        .extraCosts(extraCosts(row, money))
-        .winter(winter(row, hemisphere.usualWinter()))
-        .winterGapMm(winterGap)
-        .winterMoveMinutes(
+        .extraCosts(extraCosts(row, money));
+  }
+
+  private static void readWork(Row row, Settings.Builder into) {
+    into.winterMoveMinutes(
             row.get(
                 NurseryShape.WINTER_MOVE,
                 As.number(Range.FROM_ZERO),
                 Settings.USUAL_WINTER_MOVE_MINUTES))
-        .secondPersonMinutes(secondPerson(row))
-        .girthBaseFactor(factor == 0 ? Settings.USUAL_GIRTH_BASE_FACTOR : factor)
-        .labourSpread(
-            row.get(
-                NurseryShape.LABOUR_SPREAD,
-                As.percent(Range.of(0, 300)),
-                Settings.USUAL_LABOUR_SPREAD))
-        .exchangeSpread(row.get(NurseryShape.EXCHANGE_SPREAD, As.percent(Range.of(0, 300)), 0.0))
-        .yearEnd(row.get(NurseryShape.YEAR_END, As.CALENDAR_MONTH, seasonStart.minus(1)))
-        .sellingCostShare(row.get(NurseryShape.SELLING_COST, As.share(), 0.0))
-        .minutesASale(row.get(NurseryShape.MINUTES_A_SALE, As.number(Range.FROM_ZERO), 0.0))
-        .lotSpread(
-            row.get(
-                NurseryShape.LOT_SPREAD, As.percent(Range.of(0, 300)), Settings.USUAL_LOT_SPREAD))
-        .heeledInPerM2(As.optional(row.find(NurseryShape.HEELED_IN, As.number(Range.OVER_ZERO))))
-        .country(row.find(NurseryShape.COUNTRY, As.NAME))
-        .assumptionsSure(row.get(NurseryShape.ASSUMPTIONS_SURE, As.sure(), Sure.USUAL))
+        .secondPersonMinutes(secondPerson(row));
+  }
+
+  private static void readSpreads(Row row, Settings.Builder into) {
+    As<Double> spread = As.percent(Range.of(0, 300));
+    into.labourSpread(row.get(NurseryShape.LABOUR_SPREAD, spread, Settings.USUAL_LABOUR_SPREAD))
+        .exchangeSpread(row.get(NurseryShape.EXCHANGE_SPREAD, spread, 0.0));
+  }
+
+  private static void readSelling(Row row, Settings.Builder into) {
+    into.sellingCostShare(row.get(NurseryShape.SELLING_COST, As.share(), 0.0))
+        .minutesASale(row.get(NurseryShape.MINUTES_A_SALE, As.number(Range.FROM_ZERO), 0.0));
+  }
+
+  private static void readSure(Row row, Settings.Builder into) {
+    into.assumptionsSure(row.get(NurseryShape.ASSUMPTIONS_SURE, As.sure(), Sure.USUAL))
         .market(
             new MarketSure(
                 row.get(NurseryShape.PRICES_SURE, As.sure(), 1.0),
-                row.get(NurseryShape.DEMAND_SURE, As.sure(), 1.0)))
-        .library(SiteSettings.read(row, findings))
-        .writing(writing(row))
-        .build();
+                row.get(NurseryShape.DEMAND_SURE, As.sure(), 1.0)));
   }
 
   /** Looked for, not got: how a report is written is no assumption of its plan. */

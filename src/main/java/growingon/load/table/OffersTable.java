@@ -250,14 +250,7 @@ public final class OffersTable {
     int multiple = row.get(MULTIPLE, Quantities.plants(Quantities.SOME), 1);
     Optional<Integer> most = row.find(MOST, Quantities.plants(Quantities.SOME));
     YearMonth arrival = row.get(ARRIVAL, As.MONTH);
-    Optional<YearMonth> orderBy = row.find(ORDER_BY, As.MONTH);
-    orderBy
-        .filter(month -> !row.isFailed() && month.isAfter(arrival))
-        .ifPresent(
-            month ->
-                row.fail(
-                    ORDER_BY,
-                    where -> DefinitionAdvice.orderedAfterArrival(where, month, arrival)));
+    Optional<YearMonth> orderBy = orderBy(row, arrival);
     Optional<Again> again = again(row, arrival);
     double carriage = row.get(CARRIAGE, money, 0.0);
     double importCharges = row.get(IMPORT_CHARGES, money, 0.0);
@@ -286,6 +279,18 @@ public final class OffersTable {
                     .build());
     offer.ifPresent(made -> checkWhole(row, made));
     return offer;
+  }
+
+  private static Optional<YearMonth> orderBy(Row row, YearMonth arrival) {
+    Optional<YearMonth> orderBy = row.find(ORDER_BY, As.MONTH);
+    orderBy
+        .filter(month -> !row.isFailed() && month.isAfter(arrival))
+        .ifPresent(
+            month ->
+                row.fail(
+                    ORDER_BY,
+                    where -> DefinitionAdvice.orderedAfterArrival(where, month, arrival)));
+    return orderBy;
   }
 
   private static Optional<Again> again(Row row, YearMonth arrival) {

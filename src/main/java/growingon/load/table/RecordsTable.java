@@ -132,12 +132,7 @@ public final class RecordsTable {
       row.accept(() -> row);
       return Optional.empty();
     }
-    Optional<LocalDate> date = row.find(DATE, As.DATE);
-    date.filter(day -> day.isAfter(today))
-        .ifPresent(
-            day ->
-                row.fail(
-                    DATE, where -> DaybookAdvice.afterToday(where, row.cell(DATE).shown(), today)));
+    Optional<LocalDate> date = date(row);
     Optional<String> plant = row.find(PLANT, As.NAME);
     Optional<String> lot = row.findName(LOT, lots);
     Optional<String> species = row.findName(LotCells.SPECIES, known.species().names());
@@ -171,6 +166,16 @@ public final class RecordsTable {
                     row.where()));
     reading.filter(read -> read.plant().isPresent()).ifPresent(read -> checkPlant(row, read));
     return row.isFailed() ? Optional.empty() : reading;
+  }
+
+  private Optional<LocalDate> date(Row row) {
+    Optional<LocalDate> date = row.find(DATE, As.DATE);
+    date.filter(day -> day.isAfter(today))
+        .ifPresent(
+            day ->
+                row.fail(
+                    DATE, where -> DaybookAdvice.afterToday(where, row.cell(DATE).shown(), today)));
+    return date;
   }
 
   private double mmOfGirthCm() {

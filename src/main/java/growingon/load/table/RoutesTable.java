@@ -15,13 +15,11 @@ import growingon.nursery.Mix;
 import growingon.nursery.Place;
 import growingon.nursery.Pot;
 import growingon.nursery.Route;
-import growingon.nursery.Spacing;
 import growingon.nursery.Step;
 import growingon.nursery.When;
 import growingon.problem.advice.DefinitionAdvice;
 import growingon.problem.advice.RouteAdvice;
 import growingon.problem.advice.ValueAdvice;
-import java.time.Month;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -157,49 +155,34 @@ public final class RoutesTable {
     if (!name.isEmpty() && !when.recurs()) {
       earlier.add(name);
     }
-    Optional<Month> toMonth = row.find(TO_MONTH, As.CALENDAR_MONTH);
-    double minutes = row.get(MINUTES, As.number(Range.FROM_ZERO), 0.0);
+    Step.Builder made = Step.named(name, when);
+    made.toMonth(row.find(TO_MONTH, As.CALENDAR_MONTH))
+        .minutes(row.get(MINUTES, As.number(Range.FROM_ZERO), 0.0));
     boolean potEnds = Texts.key(row.cell(POT).shown()).equals(NO_POT);
-    Optional<String> pot =
-        potEnds
-            ? row.find(POT, As.TEXT).filter(none -> false)
-            : row.findName(POT, known.pots().names());
-    Optional<String> mix = row.findName(MIX, known.mixes().names());
-    double ballKept = row.get(BALL_KEPT, As.share(), Step.USUAL_BALL_KEPT);
-    double liftedBall = row.get(LIFTED_BALL, As.number(Range.FROM_ZERO), 0.0);
-    Optional<String> place = row.findName(PLACE, known.places().names());
-    Optional<Spacing> spacing = Spacings.find(row);
-    double loss = row.get(LOSS, As.share(), 0.0);
-    double cull = row.get(CULL, As.share(), 0.0);
-    boolean sort = row.get(SORT, As.YES_NO, false);
+    made.potEnds(potEnds)
+        .pot(potEnds ? noPot(row) : row.findName(POT, known.pots().names()))
+        .mix(row.findName(MIX, known.mixes().names()))
+        .ballKeptShare(row.get(BALL_KEPT, As.share(), Step.USUAL_BALL_KEPT))
+        .liftedBallLitres(row.get(LIFTED_BALL, As.number(Range.FROM_ZERO), 0.0))
+        .place(row.findName(PLACE, known.places().names()))
+        .spacing(Spacings.find(row))
+        .lossShare(row.get(LOSS, As.share(), 0.0))
+        .cullShare(row.get(CULL, As.share(), 0.0))
+        .sort(row.get(SORT, As.YES_NO, false));
     boolean rootWork = row.get(ROOT_WORK, As.YES_NO, false);
-    Step.GrowthAfter growthAfter = growthAfter(row, rootWork);
-    boolean training = row.get(TRAINING, As.YES_NO, false);
-    Map<String, Double> materials =
-        row.find(MATERIALS, new Materials(known.materials()).cell()).orElse(Map.of());
+    made.rootWork(rootWork)
+        .growthAfter(growthAfter(row, rootWork))
+        .trainingStarts(row.get(TRAINING, As.YES_NO, false))
+        .materials(row.find(MATERIALS, new Materials(known.materials()).cell()).orElse(Map.of()));
     if (row.has(MIX) && (potEnds || !row.has(POT))) {
       row.fail(MIX, where -> RouteAdvice.mixWithoutPot(where, row.cell(MIX).shown()));
     }
-    return row.accept(
-        () ->
-            Step.named(name, when)
-                .toMonth(toMonth)
-                .minutes(minutes)
-                .pot(pot)
-                .potEnds(potEnds)
-                .mix(mix)
-                .ballKeptShare(ballKept)
-                .liftedBallLitres(liftedBall)
-                .place(place)
-                .spacing(spacing)
-                .lossShare(loss)
-                .cullShare(cull)
-                .sort(sort)
-                .rootWork(rootWork)
-                .growthAfter(growthAfter)
-                .trainingStarts(training)
-                .materials(materials)
-                .build());
+    return row.accept(made::build);
+  }
+
+  /** The cell is read, so that it counts as known, and names no pot. */
+  private static Optional<String> noPot(Row row) {
+    return row.find(POT, As.TEXT).filter(none -> false);
   }
 
   private static Step.GrowthAfter growthAfter(Row row, boolean rootWork) {

@@ -25,7 +25,6 @@ import growingon.problem.advice.LibraryAdvice;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /** The values of a species in its row, in its entry of species.json, or from the library. */
 final class SpeciesRow {
@@ -51,81 +50,63 @@ final class SpeciesRow {
    */
   Optional<Species> read(
       Map<String, Curve> stated, Optional<Double> most, Names ladders, Defined<Place> places) {
-    String ladder = row.getName(SpeciesTable.LADDER, ladders);
+    Species.Builder made = Species.named(name);
+    made.ladder(row.getName(SpeciesTable.LADDER, ladders));
     Habit habit =
         lent.get(SpeciesTable.KIND, As.word(Habit.class), Habit.DECIDUOUS, Taxon::habit, "");
     String usual = usualCondition();
     Map<String, Curve> growth = new LinkedHashMap<>(stated);
     lent.addGrowth(growth, usual, most);
+    made.habit(habit).usualCondition(usual).growth(growth);
+    readMonths(habit, made);
+    readSpreads(made);
+    readLosses(usual, made);
+    readChecks(made);
+    made.winterPlace(row.findName(SpeciesTable.WINTER_PLACE, places.names()));
+    made.healthNote(lent.healthNote(SpeciesTable.HEALTH_NOTE));
+    made.sure(sure(growth));
+    lent.tellBesides();
+    checkUsual(usual, growth);
+    return row.accept(() -> made.fromLibrary(lent.fromLibrary()).build());
+  }
+
+  private void readMonths(Habit habit, Species.Builder into) {
     Hemisphere hemisphere = settings.hemisphere();
-    MonthShares growthMonths =
-        months(SpeciesShape.Entry.GROWTH_MONTHS, MonthLists.growth(habit, hemisphere));
-    MonthShares lossMonths =
-        months(SpeciesShape.Entry.LOSS_MONTHS, MonthLists.loss(habit, hemisphere));
-    double vigourSpread =
-        lent.vigourSpread(
-            SpeciesTable.VIGOUR_SPREAD,
-            As.percent(SpeciesTable.SPREAD),
-            Species.USUAL_VIGOUR_SPREAD);
-    double yearSpread =
+    into.growthMonths(
+        months(SpeciesShape.Entry.GROWTH_MONTHS, MonthLists.growth(habit, hemisphere)));
+    into.lossMonths(months(SpeciesShape.Entry.LOSS_MONTHS, MonthLists.loss(habit, hemisphere)));
+  }
+
+  private void readSpreads(Species.Builder into) {
+    As<Double> spread = As.percent(SpeciesTable.SPREAD);
+    into.vigourSpread(
+        lent.vigourSpread(SpeciesTable.VIGOUR_SPREAD, spread, Species.USUAL_VIGOUR_SPREAD));
+    into.yearSpread(
         lent.get(
-            SpeciesTable.YEAR_SPREAD,
-            As.percent(SpeciesTable.SPREAD),
-            Species.USUAL_YEAR_SPREAD,
-            Taxon::yearSpread,
-            "");
-    OptionalDouble lotSpread =
-        As.optional(row.find(SpeciesTable.LOT_SPREAD, As.percent(SpeciesTable.SPREAD)));
-    double firstYearLoss = lent.loss(SpeciesTable.FIRST_YEAR_LOSS, usual, Figures::firstYearLoss);
-    double laterLoss = lent.loss(SpeciesTable.LATER_LOSS, usual, Figures::laterLoss);
-    double lossSpread =
+            SpeciesTable.YEAR_SPREAD, spread, Species.USUAL_YEAR_SPREAD, Taxon::yearSpread, ""));
+    into.lotSpread(As.optional(row.find(SpeciesTable.LOT_SPREAD, spread)));
+  }
+
+  private void readLosses(String usual, Species.Builder into) {
+    into.firstYearLoss(lent.loss(SpeciesTable.FIRST_YEAR_LOSS, usual, Figures::firstYearLoss));
+    into.laterLoss(lent.loss(SpeciesTable.LATER_LOSS, usual, Figures::laterLoss));
+    into.lossSpread(
         row.get(
-            SpeciesTable.LOSS_SPREAD, As.percent(SpeciesTable.SPREAD), Species.USUAL_LOSS_SPREAD);
-    double check1 =
-        row.get(
-            SpeciesTable.CHECK_1, As.number(SpeciesTable.FACTOR), Species.USUAL_CHECK_FIRST_YEAR);
-    double check2 =
-        row.get(
-            SpeciesTable.CHECK_2, As.number(SpeciesTable.FACTOR), Species.USUAL_CHECK_SECOND_YEAR);
-    int potBoundMonths =
+            SpeciesTable.LOSS_SPREAD, As.percent(SpeciesTable.SPREAD), Species.USUAL_LOSS_SPREAD));
+  }
+
+  /** What slows growth: root work, and a pot grown full. */
+  private void readChecks(Species.Builder into) {
+    As<Double> factor = As.number(SpeciesTable.FACTOR);
+    into.checkFirstYear(row.get(SpeciesTable.CHECK_1, factor, Species.USUAL_CHECK_FIRST_YEAR));
+    into.checkSecondYear(row.get(SpeciesTable.CHECK_2, factor, Species.USUAL_CHECK_SECOND_YEAR));
+    into.potBoundMonths(
         row.get(
             SpeciesTable.POT_BOUND_MONTHS,
             As.whole(SpeciesTable.POT_BOUND),
-            Species.USUAL_POT_BOUND_MONTHS);
-    double potBoundFactor =
-        row.get(
-            SpeciesTable.POT_BOUND_FACTOR,
-            As.number(SpeciesTable.FACTOR),
-            Species.USUAL_POT_BOUND_FACTOR);
-    Optional<String> winterPlace = row.findName(SpeciesTable.WINTER_PLACE, places.names());
-    String healthNote = lent.healthNote(SpeciesTable.HEALTH_NOTE);
-    Sure sure = sure(growth);
-    lent.tellBesides();
-    checkUsual(usual, growth);
-    return row.accept(
-        () ->
-            Species.named(name)
-                .ladder(ladder)
-                .habit(habit)
-                .usualCondition(usual)
-                .growth(growth)
-                .growthMonths(growthMonths)
-                .vigourSpread(vigourSpread)
-                .yearSpread(yearSpread)
-                .lotSpread(lotSpread)
-                .firstYearLoss(firstYearLoss)
-                .laterLoss(laterLoss)
-                .lossMonths(lossMonths)
-                .lossSpread(lossSpread)
-                .checkFirstYear(check1)
-                .checkSecondYear(check2)
-                .potBoundMonths(potBoundMonths)
-                .potBoundFactor(potBoundFactor)
-                .winterPlace(winterPlace)
-                .healthNote(healthNote)
-                .sure(sure)
-                .fromLibrary(lent.fromLibrary())
-                .build());
+            Species.USUAL_POT_BOUND_MONTHS));
+    into.potBoundFactor(
+        row.get(SpeciesTable.POT_BOUND_FACTOR, factor, Species.USUAL_POT_BOUND_FACTOR));
   }
 
   private String usualCondition() {

@@ -10,7 +10,6 @@ import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
 import growingon.load.table.RoutesTable.RouteRead;
 import growingon.nursery.Form;
-import growingon.nursery.Hold;
 import growingon.nursery.Lot;
 import growingon.nursery.Papers;
 import growingon.nursery.Potting;
@@ -244,53 +243,35 @@ public final class StockTable {
     boolean isCounted = !isOfThePast || row.has(QUANTITY);
     boolean isMeasured = !isOfThePast || trunkCells.areIn(row);
     row.needs(isCounted ? NEEDED : NEEDED_OF_THE_PAST);
-    YearMonth first = known.horizon().firstMonth();
     String species = row.getName(LotCells.SPECIES, known.species().names());
+    Lot.Builder made = Lot.named(name, species);
     Form form = row.get(LotCells.FORM, As.word(Form.class));
     int quantity = isCounted ? row.get(QUANTITY, Quantities.plants()) : 0;
     YearMonth arrived = row.get(ARRIVED, As.MONTH);
-    YearMonth counted = row.get(COUNTED, As.MONTH, first);
+    YearMonth counted = row.get(COUNTED, As.MONTH, known.horizon().firstMonth());
+    made.form(form).quantity(quantity).arrived(arrived).counted(counted);
     Optional<Trunks> trunks = isMeasured ? trunkCells.read(row) : Optional.of(UNKNOWN);
     Optional<QualityShares> quality = LotCells.quality(row, row.get(SORTED, As.YES_NO, true), 1);
     Potting potting = potting(row);
-    Standing standing = standing(row, known);
+    made.potting(potting).standing(standing(row, known));
     String route = row.getName(LotCells.ROUTE, known.routes().names());
-    Optional<String> lastStep = lastStep(row, route);
+    made.route(route).lastStep(lastStep(row, route));
     Optional<YearMonth> training = row.find(TRAINING_SINCE, As.MONTH);
-    Optional<Hold> hold = LotCells.hold(row, species, known.species(), known.ladders());
+    made.trainingSince(training)
+        .hold(LotCells.hold(row, species, known.species(), known.ladders()));
     int kept = row.get(KEPT, Quantities.plants(), 0);
-    YearMonth notBefore = LotCells.notBefore(row, form, arrived);
-    int apart = LotCells.apart(row, arrived, known.settings());
-    boolean untouched = row.get(LotCells.UNTOUCHED, As.YES_NO, false);
-    double unitCost = row.get(UNIT_COST, As.money(known.settings().currency(), Range.PRICE), 0.0);
-    Papers papers = papers(row);
+    made.kept(kept)
+        .notBefore(LotCells.notBefore(row, form, arrived))
+        .apartMonths(LotCells.apart(row, arrived, known.settings()))
+        .untouched(row.get(LotCells.UNTOUCHED, As.YES_NO, false))
+        .unitCost(row.get(UNIT_COST, As.money(known.settings().currency(), Range.PRICE), 0.0))
+        .papers(papers(row));
     note(name, row, isCounted, isMeasured);
     checkMonths(row, arrived, counted, potting, training);
     checkKept(row, quantity, kept);
     Optional<Lot> lot =
-        row.accept(
-            () ->
-                Lot.named(name, species)
-                    .form(form)
-                    .quantity(quantity)
-                    .arrived(arrived)
-                    .counted(counted)
-                    .trunks(trunks.orElseThrow())
-                    .quality(quality.orElseThrow())
-                    .potting(potting)
-                    .standing(standing)
-                    .route(route)
-                    .lastStep(lastStep)
-                    .trainingSince(training)
-                    .hold(hold)
-                    .kept(kept)
-                    .notBefore(notBefore)
-                    .apartMonths(apart)
-                    .untouched(untouched)
-                    .unitCost(unitCost)
-                    .papers(papers)
-                    .build());
-    lot.ifPresent(made -> checkWhole(row, made));
+        row.accept(() -> made.trunks(trunks.orElseThrow()).quality(quality.orElseThrow()).build());
+    lot.ifPresent(whole -> checkWhole(row, whole));
     return lot;
   }
 

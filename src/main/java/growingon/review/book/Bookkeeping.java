@@ -1,34 +1,27 @@
 package growingon.review.book;
 
-import growingon.money.CostKind;
 import growingon.nursery.DaybookLine;
 import growingon.nursery.DaybookLine.What;
 import growingon.nursery.Horizon;
 import growingon.nursery.Inputs;
 import growingon.nursery.Lot;
 import growingon.nursery.Offer;
-import growingon.nursery.Papers;
-import growingon.nursery.Purchase;
 import growingon.nursery.Scenario;
 import growingon.problem.Problem;
 import growingon.problem.Where;
 import growingon.problem.advice.DaybookAdvice;
 import growingon.project.Facts;
 import growingon.project.LotFacts;
-import growingon.project.MonthFacts.Way;
 import growingon.review.kept.Expected;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.TreeMap;
 
@@ -41,62 +34,19 @@ import java.util.TreeMap;
  * plants and of all that happened to them: plants of a lot are treated alike until they are split.
  */
 public final class Bookkeeping {
-  /** Fewer plants than this are the dust of dividing. */
-  private static final double DUST = 1e-6;
-
-  /** Plants that were lost for such a reason did not die. */
-  private static final String STOLEN = "stolen";
-
-  /** An invoice within such a share of the price of its plants may be without their carriage. */
-  private static final double NEAR_PLANTS_ALONE = 0.05;
-
-  /** Lines of one day in the order in which they are taken. */
-  private static final List<What> ORDER =
-      List.of(
-          What.ARRIVED,
-          What.RETURNED,
-          What.FOUND,
-          What.SPLIT,
-          What.MOVED,
-          What.DIED,
-          What.CULLED,
-          What.LOST,
-          What.SOLD,
-          What.USED,
-          What.POTTED,
-          What.RELEASED,
-          What.SPENT,
-          What.COUNTED);
-
-  private static final Comparator<DaybookLine> IN_ORDER =
-      Comparator.comparing(DaybookLine::date)
-          .thenComparing(line -> ORDER.indexOf(line.what()))
-          .thenComparing(DaybookLine::lot)
-          .thenComparing(line -> line.toLot().orElse(""))
-          .thenComparing(line -> line.grade().orElse(""))
-          .thenComparing(line -> line.quality().map(Enum::ordinal).orElse(-1))
-          .thenComparing(line -> line.quantity().orElse(-1))
-          .thenComparing(line -> line.amount().orElse(-1))
-          .thenComparing(line -> line.hours().orElse(-1))
-          .thenComparing(line -> line.trunkMm().orElse(-1))
-          .thenComparing(DaybookLine::reason)
-          .thenComparing(DaybookLine::customer)
-          .thenComparing(line -> line.where().row());
-
   private final Horizon horizon;
   private final Map<String, Book> books = new LinkedHashMap<>();
   private final Map<String, Integer> firstArrival = new HashMap<>();
-  private final Map<String, DaybookLine> firstInvoice = new LinkedHashMap<>();
   private final Set<String> toldOf = new HashSet<>();
   private final List<DaybookLine> lines;
   private final List<Graded> graded = new ArrayList<>();
   private final List<DaybookLine> ofNoLot = new ArrayList<>();
   private final List<Problem> faults = new ArrayList<>();
+  private final Entries entries = new Entries(books, firstArrival, faults);
   private final List<Gone> gone = new ArrayList<>();
   private final Set<Where> listed;
   private final int through;
   private final Optional<LocalDate> lastDate;
-  private int joins;
   private Map<String, List<Book>> childrenOf;
 
   /**
@@ -114,7 +64,7 @@ public final class Bookkeeping {
     this.lines =
         inputs.daybook().stream()
             .filter(line -> !YearMonth.from(line.date()).isAfter(today))
-            .sorted(IN_ORDER)
+            .sorted(DayOrder.IN_ORDER)
             .toList();
     this.lastDate =
         lines.isEmpty() ? Optional.empty() : Optional.of(lines.get(lines.size() - 1).date());
@@ -198,25 +148,7 @@ public final class Bookkeeping {
       day.add(line);
     }
     readDay(day);
-    firstInvoice.forEach(this::checkInvoice);
-  }
-
-  /** An amount that is about the price of the plants may be without their carriage. */
-  private void checkInvoice(String lot, DaybookLine line) {
-    Book book = books.get(lot);
-    Optional<Purchase> planned = Optional.ofNullable(book).flatMap(each -> each.lot.purchase());
-    if (planned.isEmpty() || book.spending.saysCarriage()) {
-      return;
-    }
-    double plants = planned.get().unitPrice() * line.quantity().orElseThrow();
-    double charges = planned.get().carriage() + planned.get().importCharges();
-    double amount = line.amount().orElseThrow();
-    boolean isNearPlants = Math.abs(amount - plants) <= NEAR_PLANTS_ALONE * plants;
-    if (isNearPlants && Math.abs(amount - plants) < Math.abs(amount - plants - charges)) {
-      faults.add(
-          DaybookAdvice.invoiceWithoutCarriage(
-              line.where().column("amount"), line.lot(), number(amount), number(charges)));
-    }
+    entries.checkInvoices();
   }
 
   private void readDay(List<DaybookLine> day) {
@@ -227,7 +159,7 @@ public final class Bookkeeping {
         splits.add(line);
         continue;
       }
-      if (ORDER.indexOf(line.what()) > ORDER.indexOf(What.MOVED)) {
+      if (DayOrder.isAfterSplits(line)) {
         readSplits(splits);
       }
       if (line.what() == What.COUNTED) {
@@ -286,88 +218,16 @@ public final class Bookkeeping {
     Book book = found.get();
     int month = month(line);
     if (month >= 0) {
-      bookMoney(book, line, month);
+      Entries.bookMoney(book, line, month);
       if (line.grade().isPresent()) {
         graded.add(new Graded(line, month));
       }
     }
     if (line.toLot().isPresent()) {
-      toOtherLot(book, line, month);
-      return;
+      entries.toOtherLot(book, line, month);
+    } else {
+      entries.happen(book, line, month);
     }
-    switch (line.what()) {
-      case ARRIVED -> arrive(book, line, month);
-      case RETURNED -> comeBack(book, line, month);
-      case FOUND -> {
-        book.note(Tally.Of.FOUND, line.quantity().orElseThrow());
-        book.come(line, month, line.quantity().orElseThrow());
-      }
-      case DIED -> {
-        noteDead(book, line, month);
-        noteGone(book, Tally.Of.DIED, line);
-        go(book, line, month, Way.DIED);
-      }
-      case CULLED -> {
-        noteGone(book, Tally.Of.CULLED, line);
-        go(book, line, month, Way.CULLED);
-      }
-      case LOST -> lose(book, line, month);
-      case SOLD -> {
-        checkAlive(book, line);
-        noteLeft(book, month, Tally.Of.SOLD, line);
-        book.note(Tally.Of.MONEY, month >= 0 ? line.amount().orElse(0) : 0);
-        book.leave(line, month, true, line.amount());
-      }
-      case USED -> {
-        checkAlive(book, line);
-        noteLeft(book, month, Tally.Of.USED, line);
-        book.note(Tally.Of.MONEY, month >= 0 ? line.amount().orElse(0) : 0);
-        book.leave(line, month, false, OptionalDouble.empty());
-      }
-      default -> book.note();
-    }
-  }
-
-  private void lose(Book book, DaybookLine line, int month) {
-    if (!line.reason().strip().toLowerCase(Locale.ROOT).startsWith(STOLEN)) {
-      noteDead(book, line, month);
-    } else if (month >= 0) {
-      book.stolen += Math.min(line.quantity().orElseThrow(), book.alive);
-    }
-    noteGone(book, Tally.Of.LOST, line);
-    go(book, line, month, Way.WENT);
-  }
-
-  private static void noteGone(Book book, Tally.Of of, DaybookLine line) {
-    book.note(of, Math.min(line.quantity().orElseThrow(), book.alive));
-  }
-
-  /** Of what left before the plan only the number alive is known. */
-  private static void noteLeft(Book book, int month, Tally.Of of, DaybookLine line) {
-    double plants = line.quantity().orElseThrow();
-    noteGone(book, month >= 0 ? of : Tally.Of.DIED, line);
-    double found = month >= 0 ? Math.max(0, plants - book.alive) : 0;
-    book.note(of, found);
-    book.note(Tally.Of.FOUND, found);
-  }
-
-  private static void noteDead(Book book, DaybookLine line, int month) {
-    book.noteDead(month, Math.min(line.quantity().orElseThrow(), book.alive));
-  }
-
-  private void comeBack(Book book, DaybookLine line, int month) {
-    double plants = line.quantity().orElseThrow();
-    if (month >= 0) {
-      book.returned += plants;
-      book.note(Tally.Of.MONEY, -line.amount().orElse(0));
-      book.spending.takeBack(
-          new CameBack(month, line.grade(), line.quality(), plants, line.amount().orElse(0)));
-      if (line.amount().isEmpty()) {
-        faults.add(DaybookAdvice.returnedWithoutRefund(line.where(), line.lot(), number(plants)));
-      }
-    }
-    book.note(Tally.Of.RETURNED, plants);
-    book.come(line, month, plants);
   }
 
   private void toldOfSplitBefore(DaybookLine line) {
@@ -375,92 +235,6 @@ public final class Bookkeeping {
     boolean isKnown = books.containsKey(to) || !books.containsKey(line.lot());
     if (!isKnown && month(line) < horizon.months() && toldOf.add(to)) {
       faults.add(DaybookAdvice.splitBeforeTheCount(line.where(), to));
-    }
-  }
-
-  private void arrive(Book book, DaybookLine line, int month) {
-    boolean isBase = book.lot.purchase().isPresent() && firstArrival.get(line.lot()) == month(line);
-    line.amount().ifPresent(amount -> firstInvoice.putIfAbsent(line.lot(), line));
-    if (isBase) {
-      book.note();
-    } else {
-      book.arrivedLater += month >= 0 ? line.quantity().orElseThrow() : 0;
-      book.noteJoined(month, line.quantity().orElseThrow());
-      book.note(Tally.Of.ARRIVED, line.quantity().orElseThrow());
-      book.come(line, month, line.quantity().orElseThrow());
-    }
-  }
-
-  private void go(Book book, DaybookLine line, int month, Way way) {
-    checkAlive(book, line);
-    book.go(line, month, way, line.quantity().orElseThrow());
-  }
-
-  private void checkAlive(Book book, DaybookLine line) {
-    double plants = line.quantity().orElseThrow();
-    if (plants > book.alive + DUST) {
-      faults.add(
-          DaybookAdvice.moreThanAlive(
-              line.where(),
-              number(plants),
-              line.lot(),
-              verb(line.what()),
-              number(book.alive),
-              book.rows(),
-              book.lastRows()));
-    }
-  }
-
-  private static String verb(What what) {
-    return switch (what) {
-      case DIED -> "died";
-      case USED, LOST, CULLED, SOLD -> "are " + what;
-      default -> "go to another lot";
-    };
-  }
-
-  private static String number(double plants) {
-    double tenths = Math.round(plants * 10) / 10.0;
-    return tenths == Math.rint(tenths) ? Long.toString((long) tenths) : Double.toString(tenths);
-  }
-
-  private void toOtherLot(Book from, DaybookLine line, int month) {
-    if (line.quantity().isEmpty()) {
-      from.note();
-      return;
-    }
-    checkAlive(from, line);
-    double plants = Math.min(line.quantity().getAsDouble(), from.alive);
-    double share = from.alive > 0 ? plants / from.alive : 0;
-    from.noteSplit(line, month);
-    Book to = books.get(line.toLot().get());
-    if (to == null) {
-      Book child = from.splitOff(from.lot.as(line.toLot().get(), papers(from.lot)), share);
-      books.put(child.lot.name(), child);
-      from.noteBooked(Tally.Of.SPLIT_OUT, plants);
-      child.noteBooked(Tally.Of.SPLIT_IN, plants);
-    } else {
-      join(from, to, line, month, share, plants);
-    }
-  }
-
-  private static Papers papers(Lot from) {
-    Papers own = from.papers();
-    return new Papers(own.supplier(), own.passport(), own.origin(), from.name(), "");
-  }
-
-  private void join(Book from, Book to, DaybookLine line, int month, double share, double plants) {
-    from.note(Tally.Of.SPLIT_OUT, plants);
-    to.note(Tally.Of.SPLIT_IN, plants);
-    from.go(line, month, Way.WENT, plants);
-    to.come(line, month, plants);
-    to.noteJoined(month, plants);
-    if (month >= 0) {
-      from.splitOut += plants;
-      to.splitIn += plants;
-      Book.Join join = new Book.Join(joins++, month, share);
-      from.joinsOut.put(join, 1.0);
-      to.joinsIn.put(join, 1.0);
     }
   }
 
@@ -474,18 +248,19 @@ public final class Bookkeeping {
     int month = month(first);
     for (DaybookLine line : day) {
       if (month >= 0) {
-        bookMoney(book.get(), line, month);
+        Entries.bookMoney(book.get(), line, month);
         line.grade().ifPresent(grade -> graded.add(new Graded(line, month)));
       }
     }
     double alive = book.get().alive;
-    if (counted.plants().isPresent() && counted.plants().getAsDouble() > alive + DUST) {
+    if (counted.plants().isPresent() && counted.plants().getAsDouble() > alive + Entries.DUST) {
       double plants = counted.plants().getAsDouble();
       faults.add(
-          DaybookAdvice.countRises(first.where(), number(plants), first.lot(), number(alive)));
+          DaybookAdvice.countRises(
+              first.where(), Entries.number(plants), first.lot(), Entries.number(alive)));
     }
     boolean isListed = counted.rows().stream().anyMatch(listed::contains);
-    if (isListed && month >= 0 && counted.plants().orElse(alive) < alive - DUST) {
+    if (isListed && month >= 0 && counted.plants().orElse(alive) < alive - Entries.DUST) {
       noteGone(book.get(), counted, first, month);
     }
     book.get().count(counted, month);
@@ -507,26 +282,10 @@ public final class Bookkeeping {
         DaybookAdvice.goneWithoutALine(
             first.where(),
             first.lot(),
-            number(found.plants()),
-            number(found.before()),
-            number(found.found()),
+            Entries.number(found.plants()),
+            Entries.number(found.before()),
+            Entries.number(found.found()),
             counted.date()));
-  }
-
-  private static void bookMoney(Book book, DaybookLine line, int month) {
-    line.hours().ifPresent(hours -> book.spending.work(JobKind.of(line), month, hours));
-    if (line.amount().isEmpty()) {
-      return;
-    }
-    double amount = line.amount().getAsDouble();
-    switch (line.what()) {
-      case SOLD, RETURNED -> {
-        // Booked with the plants.
-      }
-      case USED -> book.spending.receive(month, amount);
-      case ARRIVED -> book.spending.spend(CostKind.PLANTS, month, amount);
-      default -> book.spending.spend(CostKind.named(line.reason()), month, amount);
-    }
   }
 
   /** Lots to be projected: those of the plan as they came, each followed by its split-offs. */

@@ -17,7 +17,6 @@ import growingon.review.book.Standing;
 import growingon.review.book.Standing.OfLot;
 import growingon.review.bought.BoughtReview.Payback;
 import growingon.review.bought.BoughtReview.ToBeEven;
-import growingon.review.bought.BoughtReview.Verdict;
 import growingon.review.kept.Expected;
 import growingon.review.kept.KeptSale;
 import growingon.review.kept.Range;
@@ -30,6 +29,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
 /** Whether bought lots paid. */
@@ -85,58 +85,27 @@ public final class BoughtReviewed {
     Lot lot = family.get(0).book().lot;
     double[] flows = flows(family);
     double[] plannedFlows = plannedFlows(lot.name());
-    double soFar = LotMoney.upTo(flows, through);
-    double toCome = Arrays.stream(flows).sum() - soFar;
-    double salesToCome = 0;
-    double unitsToCome = 0;
-    double unsold = 0;
-    double stands = 0;
-    long wholeStands = 0;
-    long wholeToCome = 0;
-    int lastSale = -1;
-    for (OfLot each : family) {
-      for (Sale sale : each.history().sales()) {
-        if (sale.month() > through) {
-          salesToCome += sale.money();
-          unitsToCome += sale.units();
-          lastSale = Math.max(lastSale, sale.month());
-        }
-      }
-      unsold += standing.accounts().lot(each.name()).unsoldAtList();
-      stands += saleable(each.history());
-      wholeStands += wholeSaleable(each);
-      wholeToCome += each.whole().sold() - each.whole().soldUpTo(through);
-    }
+    Outlook outlook = outlook(family, flows);
     BoughtReview.Missing missing = missing(lot.name());
-    Outlook outlook =
-        new Outlook(
-            soFar,
-            toCome,
-            salesToCome,
-            unitsToCome,
-            unsold,
-            wholeStands,
-            isYoung(family),
-            lastSale);
     return BoughtReview.of(
             lot,
             payback(flows, plannedFlows),
-            verdict(outlook, missing),
+            outlook.verdict(missing, horizon),
             new BoughtReview.Money(
                 runningSum(plannedFlows), runningSum(flows), plannedRange(lot.name())))
         .parts(family.stream().map(OfLot::name).toList())
         .isSeen(lot.quality().sure() >= 1)
         .landed(landed(family))
         .cashSoFar(cashSoFar(family))
-        .resultSoFar(soFar)
-        .resultToCome(toCome)
-        .salesToCome(salesToCome)
-        .standing(stands)
-        .unitsToCome(unitsToCome)
-        .wholeStanding(wholeStands)
-        .wholeToCome(wholeToCome)
-        .unsoldAtList(unsold)
-        .likely(likely(family, soFar))
+        .resultSoFar(outlook.soFar())
+        .resultToCome(outlook.toCome())
+        .salesToCome(outlook.salesToCome())
+        .standing(outlook.stands())
+        .unitsToCome(outlook.unitsToCome())
+        .wholeStanding(outlook.wholeStands())
+        .wholeToCome(outlook.wholeToCome())
+        .unsoldAtList(outlook.unsoldAtList())
+        .likely(likely(family, outlook.soFar()))
         .planned(Arrays.stream(plannedFlows).sum())
         .toBeEven(toBeEven(outlook, family))
         .steps(Causes.steps(planned(lot.name()), real(family), grown.of(family), missing.plants()))
@@ -172,20 +141,43 @@ public final class BoughtReviewed {
         .orElse(List.of());
   }
 
-  /** What a lot has brought and what may still come. */
-  private record Outlook(
-      double soFar,
-      double toCome,
-      double salesToCome,
-      double unitsToCome,
-      double unsoldAtList,
-      long standing,
-      boolean isYoung,
-      int lastSale) {
-    /** Costs that are still to come. */
-    double costsToCome() {
-      return salesToCome - toCome;
+  private Outlook outlook(List<OfLot> family, double[] flows) {
+    double soFar = LotMoney.upTo(flows, through);
+    List<Sale> toCome =
+        family.stream()
+            .flatMap(lot -> lot.history().sales().stream())
+            .filter(sale -> sale.month() > through)
+            .toList();
+    double unsold = 0;
+    double stands = 0;
+    long wholeStands = 0;
+    long wholeToCome = 0;
+    for (OfLot each : family) {
+      unsold += standing.accounts().lot(each.name()).unsoldAtList();
+      stands += saleable(each.history());
+      wholeStands += wholeSaleable(each);
+      wholeToCome += each.whole().sold() - each.whole().soldUpTo(through);
     }
+    return new Outlook(
+        soFar,
+        Arrays.stream(flows).sum() - soFar,
+        sum(toCome, Sale::money),
+        sum(toCome, Sale::units),
+        unsold,
+        stands,
+        wholeStands,
+        wholeToCome,
+        isYoung(family),
+        toCome.stream().mapToInt(Sale::month).max().orElse(-1));
+  }
+
+  /** Added up one after another, as the months of the lots are. */
+  private static double sum(List<Sale> sales, ToDoubleFunction<Sale> figure) {
+    double sum = 0;
+    for (Sale sale : sales) {
+      sum += figure.applyAsDouble(sale);
+    }
+    return sum;
   }
 
   private double[] flows(List<OfLot> family) {
@@ -289,14 +281,17 @@ public final class BoughtReviewed {
 
   private Optional<ToBeEven> toBeEven(Outlook outlook, List<OfLot> family) {
     double price =
-        outlook.unitsToCome > NIL ? outlook.salesToCome / outlook.unitsToCome : listPrice(family);
-    double missing = outlook.costsToCome() - outlook.soFar;
-    if (outlook.soFar >= 0 || missing <= 0 || price <= 0 || outlook.standing == 0) {
+        outlook.unitsToCome() > NIL
+            ? outlook.salesToCome() / outlook.unitsToCome()
+            : listPrice(family);
+    double missing = outlook.costsToCome() - outlook.soFar();
+    if (outlook.soFar() >= 0 || missing <= 0 || price <= 0 || outlook.wholeStands() == 0) {
       return Optional.empty();
     }
     double plants = Math.ceil(missing / price - NIL);
     return Optional.of(
-        new ToBeEven((int) Math.min(Integer.MAX_VALUE, plants), price, plants <= outlook.standing));
+        new ToBeEven(
+            (int) Math.min(Integer.MAX_VALUE, plants), price, plants <= outlook.wholeStands()));
   }
 
   /** Mean list price of what stands now and has one; else of the lowest grade that has one. */
@@ -328,49 +323,6 @@ public final class BoughtReviewed {
     return new BoughtReview.Missing(
         own.stream().mapToDouble(each -> each.gone().plants()).sum(),
         own.stream().mapToDouble(GonePriced::worth).sum());
-  }
-
-  /** A lot did not pay only where it did not even if all that is gone without a line was sold. */
-  private Verdict verdict(Outlook outlook, BoughtReview.Missing missing) {
-    Verdict found = verdict(outlook);
-    boolean isOpen =
-        found.kind() == Verdict.Kind.DID_NOT_PAY
-            && missing.plants() > 0
-            && missing.worth() >= found.amount();
-    return isOpen
-        ? verdict(
-            Verdict.Kind.UNDECIDED, Verdict.Why.GONE_WITHOUT_A_LINE, found.amount(), found.by())
-        : found;
-  }
-
-  private Verdict verdict(Outlook outlook) {
-    Optional<YearMonth> by =
-        outlook.lastSale < 0 ? Optional.empty() : Optional.of(horizon.month(outlook.lastSale));
-    double expectedResult = outlook.soFar + outlook.toCome;
-    boolean isGone = outlook.standing == 0;
-    if (isGone) {
-      return outlook.soFar >= 0
-          ? verdict(Verdict.Kind.PAID, Verdict.Why.ALL_SOLD_AHEAD, outlook.soFar, by)
-          : verdict(Verdict.Kind.DID_NOT_PAY, Verdict.Why.NOTHING_LEFT, -outlook.soFar, by);
-    }
-    if (outlook.soFar >= 0 && expectedResult >= 0) {
-      return verdict(Verdict.Kind.PAID, Verdict.Why.MONEY_IS_BACK, outlook.soFar, by);
-    }
-    if (outlook.isYoung) {
-      return verdict(Verdict.Kind.TOO_YOUNG, Verdict.Why.WITHOUT_A_GRADE, -expectedResult, by);
-    }
-    double atBest = expectedResult + outlook.unsoldAtList;
-    if (atBest < 0) {
-      return verdict(Verdict.Kind.DID_NOT_PAY, Verdict.Why.CANNOT_BE_REACHED, -atBest, by);
-    }
-    return expectedResult >= 0
-        ? verdict(Verdict.Kind.UNDECIDED, Verdict.Why.EXPECTED_TO_PAY, -outlook.soFar, by)
-        : verdict(Verdict.Kind.UNDECIDED, Verdict.Why.EXPECTED_TO_FALL_SHORT, -expectedResult, by);
-  }
-
-  private static Verdict verdict(
-      Verdict.Kind kind, Verdict.Why why, double amount, Optional<YearMonth> by) {
-    return new Verdict(kind, why, amount, by);
   }
 
   private Trading planned(String lot) {
