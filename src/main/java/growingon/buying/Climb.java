@@ -2,15 +2,11 @@ package growingon.buying;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
-import java.util.stream.IntStream;
 
 /**
  * Climbs from a candidate by moves that help, the best first, and where none does by double moves,
@@ -26,14 +22,6 @@ final class Climb {
   private static final int FEW_CHOICES = 50;
 
   private static final int PAIRS_OF_FEW = 4000;
-  private static final int TRIES = 2;
-
-  /** So many moves that help are not valued one by one, but the first 1, 2, 4, 8 … together. */
-  private static final int MANY_HELPING = 24;
-
-  /** Where fewer than so many do best together, all others are valued one by one. */
-  private static final int FEW_TAKEN = 4;
-
   private static final double ROUNDING = 1e-6;
 
   private final Moves moves;
@@ -128,13 +116,6 @@ final class Climb {
     return new Climb(moves, question, judge, closeTo, 0, care, known);
   }
 
-  /** A move with what it is worth. */
-  record Weighed(Move move, Judged judged) {
-    double gain() {
-      return judged.gain();
-    }
-  }
-
   /** Climbs as far as it goes, over finer and finer numbers of the offers taken. */
   Candidate from(Candidate start) {
     Candidate top = climb(start);
@@ -150,7 +131,7 @@ final class Climb {
     boolean isAll = true;
     while (true) {
       singles.forEach(each -> known.note(each.move(), each.judged().change()));
-      Round round = takeTheBest(now, singles);
+      Taking.Round round = takeTheBest(now, singles);
       known.moved(now, round.reached());
       now = round.reached();
       if (round.gain() >= care.worthARound()) {
@@ -242,7 +223,7 @@ final class Climb {
     Candidate now = without;
     double gain = WORTH_A_ROUND;
     while (gain >= WORTH_A_ROUND) {
-      Round round = takeTheBest(now, singlesBut(but, now));
+      Taking.Round round = takeTheBest(now, singlesBut(but, now));
       now = round.reached();
       gain = round.gain();
     }
@@ -274,91 +255,12 @@ final class Climb {
     return changes.isEmpty() ? Move.of(0, from.value(0)) : new Move(changes);
   }
 
-  private record Round(Candidate reached, double gain) {}
-
   private List<Weighed> weigh(Candidate from, List<Move> some) {
-    List<Judged> judged = judge.judge(from, some);
-    return IntStream.range(0, some.size())
-        .mapToObj(i -> new Weighed(some.get(i), judged.get(i)))
-        .toList();
+    return Weighed.by(judge, from, some);
   }
 
-  /** Takes moves from the best down, each valued again before it is taken. */
-  private Round takeTheBest(Candidate from, List<Weighed> singles) {
-    Candidate now = from;
-    double gained = 0;
-    Set<Integer> changed = new HashSet<>();
-    Map<Integer, Integer> tries = new HashMap<>();
-    List<Weighed> helping =
-        singles.stream()
-            .filter(each -> each.judged().helps(care.worthAMove()))
-            .sorted(Comparator.comparingDouble(Weighed::gain).reversed())
-            .toList();
-    if (judge.isOneRun()) {
-      List<Weighed> left = firstOfEachChoice(helping);
-      while (left.size() >= MANY_HELPING) {
-        Several several = bestFirst(now, left);
-        now = question.tidy(several.move().from(now));
-        gained += several.gain();
-        several.move().changes().forEach(it -> changed.add(it.choice()));
-        left =
-            several.number() < FEW_TAKEN ? List.of() : left.subList(several.number(), left.size());
-      }
-    }
-    for (Weighed each : helping) {
-      boolean isNew = each.move().changes().stream().noneMatch(it -> changed.contains(it.choice()));
-      // What does not help any more at its best two values waits for the next round.
-      if (!isNew || tries.merge(each.move().only().choice(), 1, Integer::sum) > TRIES) {
-        continue;
-      }
-      Judged again =
-          now.equals(from) ? each.judged() : judge.judge(now, List.of(each.move())).get(0);
-      if (again.helps(care.worthAMove())) {
-        now = question.tidy(each.move().from(now));
-        gained += again.gain();
-        each.move().changes().forEach(it -> changed.add(it.choice()));
-      }
-    }
-    return new Round(now, gained);
-  }
-
-  private static List<Weighed> firstOfEachChoice(List<Weighed> moves) {
-    Set<Integer> met = new HashSet<>();
-    List<Weighed> first = new ArrayList<>();
-    for (Weighed each : moves) {
-      if (each.move().changes().stream().allMatch(it -> met.add(it.choice()))) {
-        first.add(each);
-      }
-    }
-    return first;
-  }
-
-  /** The first moves of a list taken together: so many of them that they gain most. */
-  private record Several(Move move, int number, double gain) {}
-
-  private Several bestFirst(Candidate from, List<Weighed> list) {
-    List<Move> together = new ArrayList<>();
-    List<Integer> numbers = new ArrayList<>();
-    for (int number = 1; number < 2 * list.size(); number *= 2) {
-      int some = Math.min(number, list.size());
-      numbers.add(some);
-      together.add(
-          new Move(
-              list.subList(0, some).stream()
-                  .flatMap(each -> each.move().changes().stream())
-                  .toList()));
-    }
-    List<Weighed> weighed = weigh(from, together);
-    int best = 0;
-    for (int i = 1; i < weighed.size(); i++) {
-      if (weighed.get(i).judged().helps(Math.max(0, weighed.get(best).gain()))) {
-        best = i;
-      }
-    }
-    boolean helps = weighed.get(best).judged().helps(ROUNDING);
-    return helps
-        ? new Several(together.get(best), numbers.get(best), weighed.get(best).gain())
-        : new Several(new Move(List.of()), 0, 0);
+  private Taking.Round takeTheBest(Candidate from, List<Weighed> singles) {
+    return new Taking(question, judge, care.worthAMove()).theBest(from, singles);
   }
 
   /** The best double move that fits, whether it gains or loses. */

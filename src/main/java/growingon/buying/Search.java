@@ -2,7 +2,6 @@ package growingon.buying;
 
 import growingon.buying.Certificate.Tried;
 import growingon.buying.Choice.Take;
-import growingon.buying.Climb.Weighed;
 import growingon.nursery.Offer;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -10,15 +10,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalInt;
 
 /**
  * What happens to one lot over the plan. Months are offsets from the plan's first month; numbers
  * are expected plants.
  */
 public final class LotHistory implements Recorder {
-  private static final double[] TENTHS = {0.1, 0.5, 0.9};
-
   /** Of a lot of which nothing is known nothing comes or goes so. */
   private static final double[] NONE = {};
 
@@ -43,8 +40,7 @@ public final class LotHistory implements Recorder {
   private final List<Work> works = new ArrayList<>();
   private final List<Sale> sales = new ArrayList<>();
   private final List<SeasonStock> seasons = new ArrayList<>();
-  private final int[][] reached;
-  private final boolean[] reachedByAny;
+  private final GradesReached reached;
   private final Map<Integer, Grown> grown = new HashMap<>();
   private final Map<Integer, BeforeCount> beforeCounts = new HashMap<>();
   private double soldUnready;
@@ -73,11 +69,7 @@ public final class LotHistory implements Recorder {
     this.careCost = new double[months];
     this.careHours = new double[months];
     this.stood = new Stood[months];
-    this.reachedByAny = new boolean[grades.size()];
-    this.reached = new int[grades.size()][TENTHS.length];
-    for (int[] each : reached) {
-      Arrays.fill(each, Integer.MIN_VALUE);
-    }
+    this.reached = new GradesReached(grades.size());
   }
 
   @Override
@@ -200,12 +192,7 @@ public final class LotHistory implements Recorder {
   }
 
   void graded(int month, int grade, double share) {
-    reachedByAny[grade] |= share > 0;
-    for (int i = 0; i < TENTHS.length; i++) {
-      if (reached[grade][i] == Integer.MIN_VALUE && share >= TENTHS[i]) {
-        reached[grade][i] = month;
-      }
-    }
+    reached.note(month, grade, share);
   }
 
   void monthEnded(int month, double living, double kept) {
@@ -391,20 +378,11 @@ public final class LotHistory implements Recorder {
 
   /** Whether any of its plants reaches a grade within the plan, as {@link #reached}. */
   public boolean reaches(int grade) {
-    return reachedByAny[grade];
+    return reached.byAny(grade);
   }
 
   /** When it reaches each grade, lowest first. */
   public List<Reached> reached() {
-    List<Reached> list = new ArrayList<>();
-    for (int grade = 0; grade < reached.length; grade++) {
-      int[] months = reached[grade];
-      list.add(new Reached(grade, month(months[0]), month(months[1]), month(months[2])));
-    }
-    return list;
-  }
-
-  private static OptionalInt month(int month) {
-    return month == Integer.MIN_VALUE ? OptionalInt.empty() : OptionalInt.of(month);
+    return reached.list();
   }
 }

@@ -71,7 +71,23 @@ public record MonthFacts(List<Change> changes, List<Leaving> leaving, Optional<C
       Optional<String> grade,
       Optional<Quality> quality,
       double plants,
-      OptionalDouble money) {}
+      OptionalDouble money) {
+    /** A share of them. */
+    public Leaving times(double share) {
+      OptionalDouble part =
+          money.isPresent() ? OptionalDouble.of(money.getAsDouble() * share) : money;
+      return new Leaving(sold, grade, quality, plants * share, part);
+    }
+
+    /** These and others of which the same is said. */
+    public Leaving and(Leaving other) {
+      OptionalDouble both =
+          money.isPresent()
+              ? OptionalDouble.of(money.getAsDouble() + other.money.getAsDouble())
+              : money;
+      return new Leaving(sold, grade, quality, plants + other.plants, both);
+    }
+  }
 
   /**
    * What was counted and measured.

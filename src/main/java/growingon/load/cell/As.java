@@ -1,5 +1,6 @@
 package growingon.load.cell;
 
+import growingon.problem.advice.SettingsAdvice;
 import growingon.problem.advice.ValueAdvice;
 import java.time.LocalDate;
 import java.time.Month;
@@ -116,6 +117,17 @@ public record As<T>(
         (cell, spot) -> range.check(percentOf(cell, spot), cell.shown(), spot) / 100,
         share -> Cell.Number.plain(share * 100),
         OF_HEADING);
+  }
+
+  /** The code of a currency. */
+  public static As<String> currency() {
+    return new As<>("", (cell, spot) -> currencyOf(cell), text -> text, heading -> "");
+  }
+
+  private static String currencyOf(Cell cell) {
+    return Currency.code(cell.shown())
+        .orElseThrow(
+            () -> new CellFault(where -> SettingsAdvice.notACurrency(where, cell.shown())));
   }
 
   /** An amount of money in the currency. */

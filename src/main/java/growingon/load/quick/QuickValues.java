@@ -8,7 +8,6 @@ import growingon.load.cell.Quantities;
 import growingon.load.cell.Range;
 import growingon.load.cell.Row;
 import growingon.load.settings.PlanReader;
-import growingon.load.settings.SettingsReader;
 import growingon.load.table.LotCells;
 import growingon.load.table.SpeciesTable;
 import growingon.nursery.Form;
@@ -142,7 +141,7 @@ final class QuickValues {
             .flatMap(mark -> Currency.code(mark).stream())
             .findFirst()
             .orElse(QuickLines.get(QuickLines.CURRENCY).usual());
-    return row.get(QuickLines.CURRENCY, SettingsReader.code(), usual);
+    return row.get(QuickLines.CURRENCY, As.currency(), usual);
   }
 
   private Form form() {

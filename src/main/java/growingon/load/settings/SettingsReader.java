@@ -1,10 +1,8 @@
 package growingon.load.settings;
 
 import growingon.load.cell.As;
-import growingon.load.cell.Cell;
 import growingon.load.cell.Cell.Field;
 import growingon.load.cell.Cell.Fields;
-import growingon.load.cell.CellFault;
 import growingon.load.cell.Currency;
 import growingon.load.cell.Findings;
 import growingon.load.cell.MonthLists;
@@ -171,18 +169,8 @@ public final class SettingsReader {
 
   /** The currency of the plan; a placeholder if there is none, which is reported. */
   static String currency(Row row) {
-    String currency = row.get(NurseryShape.CURRENCY, code());
+    String currency = row.get(NurseryShape.CURRENCY, As.currency());
     return currency.isEmpty() ? Currency.UNKNOWN : currency;
-  }
-
-  public static As<String> code() {
-    return new As<>("", (cell, spot) -> codeOf(cell), text -> text, heading -> "");
-  }
-
-  private static String codeOf(Cell cell) {
-    return Currency.code(cell.shown())
-        .orElseThrow(
-            () -> new CellFault(where -> SettingsAdvice.notACurrency(where, cell.shown())));
   }
 
   /**

@@ -212,4 +212,22 @@ public final class LotChecks {
       row.fail(heading, where -> LotAdvice.noSpacing(where, found, lot.name(), state.step()));
     }
   }
+
+  /** The pot that the steps done lead to, against the one stated. */
+  static void checkPot(Row row, Lot lot, Route route) {
+    int done = lot.lastStep().map(route::indexOf).orElse(-1);
+    Optional<String> expected =
+        route.steps().subList(0, done + 1).stream()
+            .map(Step::pot)
+            .flatMap(Optional::stream)
+            .reduce((earlier, later) -> later);
+    if (expected.isPresent() && !expected.equals(lot.potting().pot())) {
+      String pot = expected.get();
+      row.remark(
+          StockTable.POT,
+          where ->
+              LotAdvice.potAgainstSteps(
+                  where, row.cell(StockTable.POT).shown(), lot.lastStep().orElse(""), pot));
+    }
+  }
 }

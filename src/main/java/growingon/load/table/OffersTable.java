@@ -1,8 +1,6 @@
 package growingon.load.table;
 
 import growingon.load.cell.As;
-import growingon.load.cell.Cell;
-import growingon.load.cell.CellFault;
 import growingon.load.cell.Currency;
 import growingon.load.cell.Groups;
 import growingon.load.cell.Names;
@@ -26,7 +24,6 @@ import growingon.nursery.Standing;
 import growingon.nursery.Trunks;
 import growingon.problem.advice.DefinitionAdvice;
 import growingon.problem.advice.PlanAdvice;
-import growingon.problem.advice.SettingsAdvice;
 import growingon.problem.advice.ValueAdvice;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -36,8 +33,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Lots that can be bought. Several rows with the same offer are price breaks: the first states
@@ -81,8 +76,8 @@ public final class OffersTable {
   private static final String ARRIVAL = "arrival month";
   private static final String BALL_KEPT = "ball kept %";
   private static final String ORDER_BY = "order by";
-  private static final String AGAIN = "again";
-  private static final String AGAIN_UNTIL = "again until";
+  static final String AGAIN = "again";
+  static final String AGAIN_UNTIL = "again until";
   private static final String CARRIAGE = "carriage";
   private static final String IMPORT_CHARGES = "import charges";
   private static final String QUALITY_SURE = "quality sure %";
@@ -138,7 +133,6 @@ public final class OffersTable {
   private static final Set<String> OF_A_BREAK = Set.of(OFFER, LEAST, UNIT_PRICE);
 
   private final Definitions known;
-  private static final Pattern EVERY = Pattern.compile("every ([1-9]|[1-3]\\d) seasons?");
 
   private final LotChecks checks;
   private final TrunkCells trunkCells;
@@ -242,7 +236,7 @@ public final class OffersTable {
   }
 
   private Optional<Offer> offer(String name, Row row, List<PriceBreak> breaks) {
-    String currency = row.get(CURRENCY, code(), known.settings().currency());
+    String currency = row.get(CURRENCY, As.currency(), known.settings().currency());
     As<Double> money = As.money(currency(row), Range.FROM_ZERO);
     Optional<Double> rate = rate(row, currency);
     boolean take = row.get(TAKE, As.YES_NO, false);
@@ -251,7 +245,7 @@ public final class OffersTable {
     Optional<Integer> most = row.find(MOST, Quantities.plants(Quantities.SOME));
     YearMonth arrival = row.get(ARRIVAL, As.MONTH);
     Optional<YearMonth> orderBy = orderBy(row, arrival);
-    Optional<Again> again = again(row, arrival);
+    Optional<Again> again = AgainCells.read(row, arrival);
     double carriage = row.get(CARRIAGE, money, 0.0);
     double importCharges = row.get(IMPORT_CHARGES, money, 0.0);
     double lossSure = row.get(LOSS_SURE, As.share(), 1.0);
@@ -293,52 +287,6 @@ public final class OffersTable {
     return orderBy;
   }
 
-  private static Optional<Again> again(Row row, YearMonth arrival) {
-    int seasons = row.get(AGAIN, seasonsBetween(), 0);
-    Optional<YearMonth> until = row.find(AGAIN_UNTIL, As.MONTH);
-    if (until.isPresent() && seasons == 0) {
-      row.fail(
-          AGAIN_UNTIL, where -> PlanAdvice.untilWithoutAgain(where, row.cell(AGAIN_UNTIL).shown()));
-    }
-    until
-        .filter(month -> !row.isFailed() && month.isBefore(arrival))
-        .ifPresent(
-            month ->
-                row.fail(
-                    AGAIN_UNTIL,
-                    where -> DefinitionAdvice.endsBeforeItBegins(where, month, arrival)));
-    return seasons == 0 ? Optional.empty() : Optional.of(new Again(seasons, until));
-  }
-
-  /** Seasons from one arrival to the next; 0 for an offer that comes once. */
-  private static As<Integer> seasonsBetween() {
-    return new As<>(
-        0, (cell, spot) -> seasonsBetween(cell), OffersTable::againWords, heading -> "");
-  }
-
-  private static int seasonsBetween(Cell cell) {
-    String text = Texts.key(cell.shown());
-    Matcher every = EVERY.matcher(text);
-    if (text.equals("no")) {
-      return 0;
-    }
-    if (text.equals("every season")) {
-      return 1;
-    }
-    if (every.matches()) {
-      return Integer.parseInt(every.group(1));
-    }
-    throw new CellFault(where -> PlanAdvice.notAgain(where, cell.shown()));
-  }
-
-  private static String againWords(int seasons) {
-    return switch (seasons) {
-      case 0 -> "no";
-      case 1 -> "every season";
-      default -> "every " + seasons + " seasons";
-    };
-  }
-
   /** A row with a least that was there before has been reported, and makes no break. */
   private static List<PriceBreak> distinct(List<PriceBreak> breaks) {
     Set<Integer> leasts = new HashSet<>();
@@ -349,17 +297,6 @@ public final class OffersTable {
   private static int looked(Row row) {
     row.find(QUANTITY, Quantities.plants());
     return 0;
-  }
-
-  private static As<String> code() {
-    return new As<>(
-        "",
-        (cell, spot) ->
-            Currency.code(cell.shown())
-                .orElseThrow(
-                    () -> new CellFault(where -> SettingsAdvice.notACurrency(where, cell.shown()))),
-        text -> text,
-        heading -> "");
   }
 
   private Optional<Double> rate(Row row, String currency) {

@@ -381,25 +381,7 @@ public final class StockTable {
   private void checkWhole(Row row, Lot lot) {
     LotCells.checkArrival(row, ARRIVED, lot.form(), lot.arrived(), known.settings().hemisphere());
     Optional<Route> route = known.routes().find(lot.route()).flatMap(RouteRead::route);
-    route.ifPresent(found -> checkPot(row, lot, found));
+    route.ifPresent(found -> LotChecks.checkPot(row, lot, found));
     checks.check(row, lot);
-  }
-
-  /** The pot that the steps done lead to, against the one stated. */
-  private static void checkPot(Row row, Lot lot, Route route) {
-    int done = lot.lastStep().map(route::indexOf).orElse(-1);
-    Optional<String> expected =
-        route.steps().subList(0, done + 1).stream()
-            .map(Step::pot)
-            .flatMap(Optional::stream)
-            .reduce((earlier, later) -> later);
-    if (expected.isPresent() && !expected.equals(lot.potting().pot())) {
-      String pot = expected.get();
-      row.remark(
-          POT,
-          where ->
-              LotAdvice.potAgainstSteps(
-                  where, row.cell(POT).shown(), lot.lastStep().orElse(""), pot));
-    }
   }
 }

@@ -86,7 +86,7 @@ public final class Book {
       Month part = new Month();
       changes.forEach(
           each -> part.changes.add(new Change(each.way(), each.quality(), each.plants() * share)));
-      leaving.forEach((key, each) -> part.leaving.put(key, Book.times(each, share)));
+      leaving.forEach((key, each) -> part.leaving.put(key, each.times(share)));
       part.counted = counted;
       part.qualities = Book.times(qualities, share);
       part.trunkMm = trunkMm;
@@ -188,15 +188,6 @@ public final class Book {
     plants.forEach((month, number) -> scaled.put(month, number * share));
   }
 
-  private static Leaving times(Leaving each, double share) {
-    return new Leaving(
-        each.sold(),
-        each.grade(),
-        each.quality(),
-        each.plants() * share,
-        times(each.money(), share));
-  }
-
   private static OptionalDouble times(OptionalDouble value, double share) {
     return value.isPresent() ? OptionalDouble.of(value.getAsDouble() * share) : value;
   }
@@ -231,7 +222,7 @@ public final class Book {
     if (month >= 0) {
       Leaving leaving = new Leaving(sold, line.grade(), line.quality(), plants, money);
       List<Object> key = List.of(sold, line.grade(), line.quality(), money.isPresent());
-      month(month).leaving.merge(key, leaving, Book::together);
+      month(month).leaving.merge(key, leaving, Leaving::and);
     }
     moveAlive(month, line.quality(), -Math.min(plants, alive));
     remember(line.where());
@@ -240,15 +231,6 @@ public final class Book {
       used += month >= 0 ? plants : 0;
       goneThrough = Math.max(goneThrough, month);
     }
-  }
-
-  private static Leaving together(Leaving one, Leaving other) {
-    OptionalDouble money =
-        one.money().isPresent()
-            ? OptionalDouble.of(one.money().getAsDouble() + other.money().getAsDouble())
-            : one.money();
-    return new Leaving(
-        one.sold(), one.grade(), one.quality(), one.plants() + other.plants(), money);
   }
 
   private void change(int month, Way way, Optional<Quality> quality, double plants, double more) {

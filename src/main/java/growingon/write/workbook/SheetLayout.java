@@ -5,12 +5,10 @@ import growingon.report.model.Kind;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
 import growingon.report.model.Units;
-import growingon.report.text.Plants;
 import growingon.write.text.ColumnFormat;
 import growingon.write.text.Numbers;
 import growingon.write.text.TextSize;
 import java.time.YearMonth;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
@@ -389,21 +387,5 @@ final class SheetLayout {
     int last = Math.max(columns() - 1, lastColumnOfText());
     double pixels = IntStream.rangeClosed(0, last).mapToDouble(i -> Page.pixels(width(i))).sum();
     return new Page(sheet.portrait(), sheet.paper(), pixels);
-  }
-
-  /** Rows that begin a group: the value of the first column changes, and some value repeats. */
-  static List<Boolean> groupStarts(Table table) {
-    List<Boolean> starts = new ArrayList<>();
-    Object before = null;
-    int groups = 0;
-    for (List<Object> row : table.rows()) {
-      Object first = row.get(0) instanceof Plants ? null : row.get(0);
-      boolean starting = !starts.isEmpty() && first != null && !first.equals(before);
-      groups += starting ? 1 : 0;
-      starts.add(starting);
-      before = first == null ? before : first;
-    }
-    boolean repeats = groups + 1 < table.rows().size();
-    return repeats ? starts : starts.stream().map(each -> false).toList();
   }
 }

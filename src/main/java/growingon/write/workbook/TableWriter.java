@@ -58,7 +58,7 @@ final class TableWriter {
   }
 
   void body() {
-    List<Boolean> starts = SheetLayout.groupStarts(table);
+    List<Boolean> starts = RowGroups.starts(table);
     for (int i = 0; i < table.rows().size(); i++) {
       List<Object> cells = table.rows().get(i);
       Part part = starts.get(i) ? Part.FIRST_OF_GROUP : Part.BODY;

@@ -90,8 +90,8 @@ class SheetLayoutTest {
             List.of(),
             List.of(LOT),
             List.of(SampleReport.row("a"), SampleReport.row("b")));
-    assertThat(SheetLayout.groupStarts(repeats)).containsExactly(false, false, true, false, true);
-    assertThat(SheetLayout.groupStarts(allDiffer)).containsExactly(false, false);
+    assertThat(RowGroups.starts(repeats)).containsExactly(false, false, true, false, true);
+    assertThat(RowGroups.starts(allDiffer)).containsExactly(false, false);
   }
 
   @Test
