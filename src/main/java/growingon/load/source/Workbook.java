@@ -51,24 +51,32 @@ public final class Workbook {
 
   /** Every sheet that is not hidden; empty if the file cannot be read, which is reported. */
   public static Optional<List<Grid>> read(Path file, Findings findings) {
-    return read(file, findings, SheetHandler::new, (handler, where) -> handler.grid(where));
+    return guarded(
+        file,
+        findings,
+        where -> sheets(file, where, findings, SheetHandler::new, SheetHandler::grid));
   }
 
   /** Every sheet that is not hidden, as a list of the grower's own. */
   public static Optional<List<Sheet>> readOwn(Path file, Findings findings) {
-    return read(file, findings, OwnSheetHandler::new, OwnSheetHandler::sheet);
+    return guarded(
+        file,
+        findings,
+        where ->
+            WorkedOut.of(
+                file, sheets(file, where, findings, OwnSheetHandler::new, OwnSheetHandler::sheet)));
   }
 
-  private static <H extends SheetHandler, T> Optional<List<T>> read(
-      Path file,
-      Findings findings,
-      Function<SheetValues, H> handlers,
-      BiFunction<H, Where, T> results) {
+  /** Reads the sheets of a workbook. */
+  private interface Sheets<T> {
+    List<T> in(Where where)
+        throws IOException, OpenXML4JException, SAXException, ParserConfigurationException;
+  }
+
+  private static <T> Optional<List<T>> guarded(Path file, Findings findings, Sheets<T> sheets) {
     Where where = Where.file(file.getFileName().toString());
     try {
-      return looksRight(file, where, findings)
-          ? Optional.of(sheets(file, where, findings, handlers, results))
-          : Optional.empty();
+      return looksRight(file, where, findings) ? Optional.of(sheets.in(where)) : Optional.empty();
     } catch (AccessDeniedException denied) {
       findings.add(FileAdvice.noAccess(where));
     } catch (IOException
