@@ -151,6 +151,16 @@ public record Review(
     return new Reviewing(inputs, past, today, kept, threads).review();
   }
 
+  /** Money of receipts that fit no lot; the plan had none. */
+  public Compared receiptsOfNoLot() {
+    return new Compared(0, WrittenDown.ofNoLot(receipts), true, Optional.empty());
+  }
+
+  /** What the whole nursery pays beside its lots, less what it takes beside them. */
+  public Compared costsOfNoLotLessReceipts() {
+    return ofNoLot.cost().less(receiptsOfNoLot());
+  }
+
   /** What is to be put right; what is alike once, without the notices of each row. */
   public List<Problem> asked() {
     return faults.stream().filter(each -> each.severity() != Severity.NOTICE).toList();

@@ -110,7 +110,7 @@ final class AgainstPlanSheet {
     for (LotReview lot : lots) {
       table.row(ComparedCells.row(figure.apply(lot), kind, lot.lot().name(), lot.lot().species()));
     }
-    return table.build();
+    return ComparedCells.built(table);
   }
 
   /** The same of trunks, of which there are none where no plant was to stand any more. */
@@ -128,7 +128,7 @@ final class AgainstPlanSheet {
                 : ComparedCells.unplanned(trunks, names));
       }
     }
-    return table.build();
+    return ComparedCells.built(table);
   }
 
   private Table qualities() {
@@ -146,7 +146,7 @@ final class AgainstPlanSheet {
                       ComparedCells.row(
                           plants, Kind.PLANTS, lot.lot().name(), quality.toString())));
     }
-    return table.build();
+    return ComparedCells.built(table);
   }
 
   private Table grades() {
@@ -161,7 +161,7 @@ final class AgainstPlanSheet {
         }
       }
     }
-    return table.build();
+    return ComparedCells.built(table);
   }
 
   private Table costs() {
@@ -178,7 +178,7 @@ final class AgainstPlanSheet {
                   table.row(
                       ComparedCells.row(amount, Kind.MONEY, lot.lot().name(), kind.toString())));
     }
-    return table.build();
+    return ComparedCells.built(table);
   }
 
   private Table balance() {

@@ -1,8 +1,11 @@
 package growingon.report.review;
 
 import growingon.nursery.Negligible;
+import growingon.report.build.Picked;
 import growingon.report.build.TableBuilder;
+import growingon.report.model.Column;
 import growingon.report.model.Kind;
+import growingon.report.model.Table;
 import growingon.report.text.Plants;
 import growingon.report.text.Shown;
 import growingon.review.Compared;
@@ -10,18 +13,38 @@ import growingon.review.Review;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Set;
 
 /** The columns of a figure as planned and as it came, the same in every table of a review. */
 final class ComparedCells {
+  private static final String P10 = "p10";
+  private static final String P90 = "p90";
+
+  private static final String RANGES =
+      " P10 to P90: what the kept plan itself had for likely. What is more than luck is told by"
+          + " deaths, growth and price alone: the others go by what you sold.";
+
   /** What the marks mean; stands above the tables that have them. */
   static String note(Review review) {
     return (review.sources().isDaybookAlone()
             ? "Assumed: what the daybook does not say"
             : "By the records: by the daybook, later stock lists and receipts. Assumed: what they do not"
                 + " say")
-        + ", by the plan for the plants that are there. P10 to P90: what the kept plan"
-        + " itself had for likely. What is more than luck is told by deaths, growth and price alone: the"
-        + " others go by what you sold.";
+        + ", by the plan for the plants that are there."
+        + (hasRanges(review) ? RANGES : "");
+  }
+
+  /** Only a plan that was kept with its draws says what was likely. */
+  private static boolean hasRanges(Review review) {
+    return review.lots().stream().anyMatch(lot -> lot.alive().range().isPresent());
+  }
+
+  /** The finished table, without the columns of what was likely if no row says it. */
+  static Table built(TableBuilder builder) {
+    Table table = builder.build();
+    int p10 = table.columns().stream().map(Column::key).toList().indexOf(P10);
+    boolean isSaid = table.rows().stream().anyMatch(row -> row.get(p10) != null);
+    return isSaid || table.rows().isEmpty() ? table : Picked.without(table, Set.of(P10, P90));
   }
 
   private ComparedCells() {}

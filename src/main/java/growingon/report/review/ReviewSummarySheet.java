@@ -10,7 +10,6 @@ import growingon.report.text.Shown;
 import growingon.review.Compared;
 import growingon.review.Review;
 import growingon.review.book.GonePriced;
-import growingon.review.book.WrittenDown;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -54,13 +53,13 @@ final class ReviewSummarySheet {
     row(table, "result of lots", say.currency(), all.result(), Kind.MONEY);
     noLot(table, review, say.currency());
     gone(table, review, say.currency());
-    return table.build();
+    return ComparedCells.built(table);
   }
 
   /** Costs and receipts of no lot, and what is left with them. */
   private static void noLot(TableBuilder table, Review review, String currency) {
     Compared costs = review.ofNoLot().cost();
-    Compared receipts = real(WrittenDown.ofNoLot(review.receipts()));
+    Compared receipts = review.receiptsOfNoLot();
     if (costs.planned() != 0 || costs.real() != 0) {
       row(table, "costs of no lot", currency, costs, Kind.MONEY);
     }
@@ -68,8 +67,8 @@ final class ReviewSummarySheet {
       row(table, "receipts of no lot", currency, receipts, Kind.MONEY);
     }
     if (costs.planned() != 0 || costs.real() != 0 || receipts.real() != 0) {
-      Compared less = costs.less(receipts);
-      row(table, "result", currency, review.nursery().result().less(less), Kind.MONEY);
+      Compared left = review.nursery().result().less(review.costsOfNoLotLessReceipts());
+      row(table, "result", currency, left, Kind.MONEY);
     }
   }
 

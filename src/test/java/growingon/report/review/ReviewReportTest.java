@@ -7,6 +7,7 @@ import growingon.report.Cells;
 import growingon.report.SampleReview;
 import growingon.report.model.Chart;
 import growingon.report.model.Chart.ChartKind;
+import growingon.report.model.Column;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
 import growingon.report.text.Plants;
@@ -226,12 +227,41 @@ class ReviewReportTest {
     assertThat(alive.get(tall, "difference")).isEqualTo(Plants.of(0, 0));
     Cells luck = Cells.of(sheet("Lots against plan"), "more-than-luck");
     assertThat(luck.all("how to take it"))
-        .containsExactly("more than you knew", "more than luck", "luck");
+        .containsExactly("more than the plan knew", "more than luck", "luck");
     assertThat(luck.get(luck.row("figure", "price"), "real")).isEqualTo(102.0);
     assertThat(sheet("Summary").sentences())
         .contains(
             "More than luck: 2 of 3 figures judged (deaths, growth, price); by luck alone about 0.5"
-                + " would be: deaths of far larch (more than you knew) and growth of far larch.");
+                + " would be: deaths of far larch (more than the plan knew) and growth of far larch.");
+  }
+
+  @Test
+  void rangesOfTheKeptPlan_ofFiguresThatHaveNone_haveNoColumn() {
+    Sheet without = sheet("Lots against plan");
+
+    assertThat(headings(without, "lots-alive")).contains("P10", "P90");
+    assertThat(headings(without, "lots-costs")).doesNotContain("P10", "P90").contains("assumed");
+    assertThat(Cells.of(without, "lots-costs").all("lot")).contains("far larch");
+  }
+
+  private static List<String> headings(Sheet sheet, String table) {
+    return sheet.tables().stream()
+        .filter(each -> each.name().equals(table))
+        .flatMap(each -> each.columns().stream())
+        .map(Column::heading)
+        .toList();
+  }
+
+  @Test
+  void note_tellsOfRangesOnlyWhereAPlanWasKept() {
+    Report without = of(SampleReview.ofLots(0));
+
+    assertThat(sheet("Lots against plan").sentences())
+        .anyMatch(each -> each.contains("P10 to P90: what the kept plan itself had for likely."));
+    assertThat(without.sheets().get(1).sentences())
+        .contains(
+            "Assumed: what the daybook does not say, by the plan for the plants that are there.")
+        .noneMatch(each -> each.contains("P10"));
   }
 
   @Test
