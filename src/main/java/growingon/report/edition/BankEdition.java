@@ -141,7 +141,8 @@ final class BankEdition {
     return TableBuilder.table("nursery-totals", "The nursery over the whole plan")
         .note(
             "Costs: plants, pots, substrate, materials, all hours, care and places as the lots use"
-                + " them. Result: sales less these. "
+                + " them. Result: sales less these; what no lot causes, other cash and space not used,"
+                + " is not in it, but in cash and its present value. "
                 + Sentences.WITHOUT_VAT)
         .text("what")
         .column("amount", currency, Kind.MONEY)

@@ -233,8 +233,18 @@ final class ReviewEdition {
     if (!isForPartner()) {
       row(table, "costs of all lots", currency, all.costs());
       row(table, "result of all lots", currency, all.result());
+      ofNoLot(table);
     }
     return table.build();
+  }
+
+  /** What no lot costs and brings, in one sum that tells no single receipt, and what is left. */
+  private void ofNoLot(TableBuilder table) {
+    Compared costs = review.costsOfNoLotLessReceipts();
+    if (costs.planned() != 0 || costs.real() != 0) {
+      row(table, "costs of no lot, less its receipts", currency, costs);
+      row(table, "result", currency, review.nursery().result().less(costs));
+    }
   }
 
   private static void row(TableBuilder table, String what, String unit, Compared figure) {

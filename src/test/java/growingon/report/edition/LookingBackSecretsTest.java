@@ -11,6 +11,7 @@ import growingon.money.bought.Reckoned;
 import growingon.nursery.Inputs;
 import growingon.nursery.Lot;
 import growingon.nursery.Settings;
+import growingon.report.Cells;
 import growingon.report.compare.CompareReport.Side;
 import growingon.report.model.Audience;
 import growingon.report.model.Chart;
@@ -295,6 +296,18 @@ class LookingBackSecretsTest {
             "8 of 15 figures judged are more than luck.",
             "Lots have good and bad seasons together: in nine of ten draws luck alone put 0 to 6 of"
                 + " them outside; so many are more than luck.");
+  }
+
+  /** Result of lots less what no lot costs is the result of the grower's own summary. */
+  @Test
+  void banksTotals_tellOfTheCostsOfNoLot() {
+    Cells totals = Cells.of(review(Audience.BANK).sheets().get(0), "so-far");
+
+    assertThat(totals.all("what"))
+        .endsWith("result of all lots", "costs of no lot, less its receipts", "result");
+    assertThat(totals.get(totals.row("what", "costs of no lot, less its receipts"), "real"))
+        .isEqualTo(315L);
+    assertThat(totals.get(totals.row("what", "result"), "real")).isEqualTo(-1805L);
   }
 
   /** The word of each bought lot stands on the first page, equal to the grower's own. */
