@@ -23,6 +23,7 @@ final class Page {
   private final Paper paper;
   private final double scale;
   private double used;
+  private double repeated;
 
   /**
    * A page.
@@ -58,9 +59,14 @@ final class Page {
     return scale;
   }
 
+  /** Each page from the next one on begins with a row of so many points. */
+  void repeat(double points) {
+    repeated = points;
+  }
+
   /** Counts a row of so many points as printed. */
   void add(double points) {
-    used = used + points > height() ? points : used + points;
+    used = used + points > height() ? repeated + points : used + points;
   }
 
   /** Points that are left of the page. */
@@ -73,13 +79,13 @@ final class Page {
     return used + points <= height();
   }
 
-  /** Whether the page is still empty. */
+  /** Whether the page has nothing but what each page begins with. */
   boolean isFresh() {
-    return used == 0;
+    return used <= repeated;
   }
 
   void startNew() {
-    used = 0;
+    used = repeated;
   }
 
   /** Points of a page at the scale it prints at. */

@@ -365,15 +365,23 @@ final class SheetLayout {
     return isForTheShed(table) ? SHED_ROW : LINE + 4;
   }
 
+  /** Points of the rows of a table from one on, with its totals. */
+  double pointsFrom(Table table, int first) {
+    List<List<Object>> rows = table.rows();
+    double totals = table.hasTotals() ? totalPoints(table) : 0;
+    return totals
+        + rows.subList(first, rows.size()).stream().mapToDouble(row -> points(table, row)).sum();
+  }
+
   /** Points of a whole table with its title, notes and totals. */
   double points(Table table) {
-    double above = 20 + headingPoints(table) + (table.hasTotals() ? totalPoints(table) : 0);
+    double above = 20 + headingPoints(table);
     double width = widthTo(lastColumnOfText()) / NOTE_SCALE - 1;
     above += units(table).line().isPresent() ? LINE + 1 : 0;
     for (String note : table.notes()) {
       above += TextSize.lines(note, width) * LINE + 1;
     }
-    return above + table.rows().stream().mapToDouble(row -> points(table, row)).sum();
+    return above + pointsFrom(table, 0);
   }
 
   /** Whether a table takes more than a page. */

@@ -190,7 +190,7 @@ final class SheetWriter {
     if (notesAbove) {
       notes(table.notes());
     }
-    TableWriter writer = new TableWriter(table, layout, styles, this::newRow);
+    TableWriter writer = new TableWriter(table, layout, styles, this::newRow, this::together);
     int heading = next;
     double above = heights.stream().mapToDouble(Double::doubleValue).sum();
     writer.heading();
@@ -200,6 +200,7 @@ final class SheetWriter {
     }
     if (table == layout.repeated()) {
       target.setRepeatingRows(new CellRangeAddress(heading, heading, -1, -1));
+      page.repeat(layout.headingPoints(table));
     }
     int first = next;
     besideRow = besideRow == 0 ? first : besideRow;
@@ -218,6 +219,13 @@ final class SheetWriter {
               "A text longer than a cell holds was cut; it stands whole in tables/"
                   + table.name()
                   + ".csv."));
+    }
+  }
+
+  /** Rows that are not to be torn apart go to the next page where this one may be too small. */
+  private void together(double points) {
+    if (!page.isFresh() && !page.hasRoom(points)) {
+      breakPage();
     }
   }
 

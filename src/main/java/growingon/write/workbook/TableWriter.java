@@ -14,6 +14,7 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.DoubleConsumer;
 import java.util.function.DoubleFunction;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
@@ -21,6 +22,7 @@ import org.apache.poi.ss.util.CellReference;
 
 /** Writes one table: heading, rows, and live totals. */
 final class TableWriter {
+  private static final int ROWS_WITH_TOTAL = 2;
 
   private final Table table;
   private final SheetLayout layout;
@@ -29,14 +31,22 @@ final class TableWriter {
   private final List<ColumnFormat> formats = new ArrayList<>();
   private final boolean large;
   private final Units units;
+  private final DoubleConsumer together;
   private boolean cut;
 
   /**
    * A writer.
    *
    * @param newRow gives the next row of the sheet, of a height in points
+   * @param together is told that rows of so many points should stand on one page
    */
-  TableWriter(Table table, SheetLayout layout, CellStyles styles, DoubleFunction<Row> newRow) {
+  TableWriter(
+      Table table,
+      SheetLayout layout,
+      CellStyles styles,
+      DoubleFunction<Row> newRow,
+      DoubleConsumer together) {
+    this.together = together;
     this.table = table;
     this.layout = layout;
     this.styles = styles;
@@ -61,12 +71,21 @@ final class TableWriter {
     List<Boolean> starts = RowGroups.starts(table);
     for (int i = 0; i < table.rows().size(); i++) {
       List<Object> cells = table.rows().get(i);
+      if (i == firstWithTotal()) {
+        together.accept(layout.pointsFrom(table, i));
+      }
       Part part = starts.get(i) ? Part.FIRST_OF_GROUP : Part.BODY;
       Row row = newRow.apply(layout.points(table, cells));
       for (int c = 0; c < cells.size(); c++) {
         put(row, c, part, cells.get(c));
       }
     }
+  }
+
+  /** The first of the rows that stand on one page with the totals; none of a short table. */
+  private int firstWithTotal() {
+    int first = table.rows().size() - ROWS_WITH_TOTAL;
+    return table.hasTotals() && first >= ROWS_WITH_TOTAL ? first : -1;
   }
 
   /**

@@ -212,6 +212,29 @@ class WorkbookTest {
     }
   }
 
+  /** Whatever the number of rows, a page that begins with totals begins with two rows before. */
+  @Test
+  void totals_thatWouldBeginAPage_takeTwoRowsAlong() throws IOException {
+    List<Integer> broken = new ArrayList<>();
+    for (int rows = 20; rows < 140; rows++) {
+      Column column = Column.summed("plants", "plants", "", Kind.COUNT);
+      List<List<Object>> cells = Collections.nCopies(rows, List.of((Object) 1));
+      Table table = new Table("t", "t", List.of(), List.of(column), cells);
+      try (SteadyWorkbook book = new SteadyWorkbook("plan")) {
+        Sheet sheet = new Sheet("Long", List.of(), List.of(table), List.of(), false);
+        SXSSFSheet target = book.createSheet("Long");
+        new SheetWriter(target, new SheetLayout(sheet), new CellStyles(book.getXSSFWorkbook()))
+            .write(SampleReport.report(), Map.of());
+        int total = target.getLastRowNum() - 1;
+        for (int row : target.getRowBreaks()) {
+          assertThat(total - row).as("rows after the break, of %d", rows).isEqualTo(3);
+          broken.add(rows);
+        }
+      }
+    }
+    assertThat(broken).as("two of each page that is full").hasSizeBetween(4, 12);
+  }
+
   /** A page break goes through all columns, those of the pictures beside the tables too. */
   @Test
   void chartBesideTables_isCutByNoPageBreak() throws IOException {
