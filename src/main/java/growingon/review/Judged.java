@@ -48,7 +48,7 @@ public record Judged(
     /** Outside what luck alone had for likely. */
     MORE_THAN_LUCK("more than luck"),
     /** Outside of what was likely with all that was not known. */
-    MORE_THAN_KNOWN("more than the plan knew");
+    MORE_THAN_KNOWN("more than foreseen");
 
     private final String words;
 

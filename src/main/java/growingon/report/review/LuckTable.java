@@ -18,7 +18,7 @@ final class LuckTable {
                 "Deaths: died or went missing, theft left out. Growth: of the mean trunk up to the last"
                     + " measuring, had the plants that are there grown as planned. Price: money of the sales"
                     + " that say money and grade, as % of the list price of the kept plan, where that says how far prices spread. Outside luck is"
-                    + " more than luck; outside luck and not knowing is more than the plan knew.")
+                    + " more than luck; outside luck and not knowing is more than foreseen.")
             .text("lot")
             .text("figure")
             .text("unit");

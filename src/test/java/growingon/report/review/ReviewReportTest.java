@@ -227,12 +227,12 @@ class ReviewReportTest {
     assertThat(alive.get(tall, "difference")).isEqualTo(Plants.of(0, 0));
     Cells luck = Cells.of(sheet("Lots against plan"), "more-than-luck");
     assertThat(luck.all("how to take it"))
-        .containsExactly("more than the plan knew", "more than luck", "luck");
+        .containsExactly("more than foreseen", "more than luck", "luck");
     assertThat(luck.get(luck.row("figure", "price"), "real")).isEqualTo(102.0);
     assertThat(sheet("Summary").sentences())
         .contains(
             "More than luck: 2 of 3 figures judged (deaths, growth, price); by luck alone about 0.5"
-                + " would be: deaths of far larch (more than the plan knew) and growth of far larch.");
+                + " would be: deaths of far larch (more than foreseen) and growth of far larch.");
   }
 
   @Test
