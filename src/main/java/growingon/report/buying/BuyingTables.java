@@ -196,7 +196,8 @@ final class BuyingTables {
     return asDrawn(
         TableOf.<OfferAnswer>table("buying-offer-gains", "What each offer brings")
             .note(
-                "Gain, P10 to P90 and gain a m² and year are those at the end of the season named,"
+                "%s and gain a m² and year are those at the end of the season named,"
+                        .formatted(answer.draws() == 0 ? "Gain" : "Gain, P10 to P90")
                     + " when nine tenths are sold.")
             .column(text("offer", "offer"), offer -> offer.take().name())
             .column(plants("at", "weighed at"), OfferAnswer::at)
@@ -289,8 +290,8 @@ final class BuyingTables {
             List.of(
                 "Held plants are not sold below the grade named; the best are those that were thickest"
                     + " when the lot was counted: tag every fifth down the row, and hold those. What a"
-                    + " change brings is weighed beside all others; one that brings nothing itself"
-                    + " leaves them room, hours or cash.",
+                    + " change brings is weighed beside all others; one that brings nothing itself,"
+                    + " or costs, leaves them room, hours or cash.",
                 Sentences.WITHOUT_VAT),
             List.of(
                 Rows.lot(),
@@ -416,13 +417,14 @@ final class BuyingTables {
         .ifPresent(
             best -> rows.add("the best double change would gain", best.gain(), said(best.move())));
     rows.add("what is not worth saying", tried.threshold(), null);
-    rows.add("gain on the draws that were chosen on", answer.found().gainOnChosen(), null);
+    String chosen = answer.draws() == 0 ? "the plan's line" : "the draws that were chosen on";
+    rows.add("gain on " + chosen, answer.found().gainOnChosen(), null);
     return new Table(
         "buying-certificate",
         "What was tried",
         List.of(
             "Nothing that was tried beside the recommended gains more than what is not worth"
-                + " saying, on the draws that were chosen on."),
+                + " saying, on %s.".formatted(chosen)),
         List.of(
             Column.of("what", "what", "", Kind.TEXT),
             Column.of("value", "number", "", Kind.COUNT),

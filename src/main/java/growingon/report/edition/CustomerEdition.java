@@ -108,7 +108,7 @@ final class CustomerEdition {
             .note(
                 "Size: trunk above the root flare; a plant may be thicker where a higher grade asks"
                     + " for longer training. Litres: of the pot. First in: the month in which the first of"
-                    + " them stands, where none can be had now. More: besides those that can be had"
+                    + " them stands, where fewer than five can be had now. More: besides those that can be had"
                     + " now, from the month on in which nine tenths of them stand."
                     + (prices ? " Price: each, without VAT." : ""))
             .text("species")

@@ -31,8 +31,8 @@ final class FitTables {
             .text("what")
             .column("old", "", Kind.NUMBER)
             .column("new", "", Kind.NUMBER)
-            .column("p10", "", Kind.NUMBER)
-            .column("p90", "", Kind.NUMBER)
+            .column("P10", "", Kind.NUMBER)
+            .column("P90", "", Kind.NUMBER)
             .column("mm old", "mm a year", Kind.MM)
             .column("mm new", "mm a year", Kind.MM)
             .column("intervals", "", Kind.COUNT)
@@ -77,8 +77,8 @@ final class FitTables {
             .text("what")
             .column("old", "", Kind.NUMBER)
             .column("new", "", Kind.NUMBER)
-            .column("p10", "", Kind.NUMBER)
-            .column("p90", "", Kind.NUMBER)
+            .column("P10", "", Kind.NUMBER)
+            .column("P90", "", Kind.NUMBER)
             .column("mm old", "mm a year", Kind.MM)
             .column("mm new", "mm a year", Kind.MM)
             .text("verdict");
@@ -239,8 +239,8 @@ final class FitTables {
             .text("season")
             .text("species")
             .column("factor", "", Kind.NUMBER)
-            .column("p10", "", Kind.NUMBER)
-            .column("p90", "", Kind.NUMBER);
+            .column("P10", "", Kind.NUMBER)
+            .column("P90", "", Kind.NUMBER);
     for (Fit.Season each : fit.seasons()) {
       table.row(each.season(), each.species(), each.factor(), each.p10(), each.p90());
     }

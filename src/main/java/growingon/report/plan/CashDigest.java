@@ -158,7 +158,15 @@ public final class CashDigest {
     return new Table(
         "cash",
         "Cash by month",
-        List.of("The plan opens with " + opening + ". " + Sentences.WITHOUT_VAT),
+        List.of(
+            "The plan opens with "
+                + opening
+                + ". "
+                + (purchaseOfOneLotShown && salesOfOneLotShown
+                    ? ""
+                    : "What stands with everything else is settled month by month here, so that"
+                        + " totals may differ from those by season. ")
+                + Sentences.WITHOUT_VAT),
         columns(Rows.month()),
         rows.list());
   }

@@ -165,9 +165,10 @@ public final class LadderTotals {
     TableBuilder table =
         TableBuilder.table(name, title)
             .note(
-                note
-                    + " A ladder with a single lot behind a figure is merged into other; empty where"
-                    + " even that would tell of one lot.")
+                (note
+                        + " A ladder with a single lot behind a figure is merged into other; empty where"
+                        + " even that would tell of one lot.")
+                    .strip())
             .text("ladder");
     for (int season = 0; season < horizon.seasons(); season++) {
       table.summed(horizon.seasonLabel(season), unit, kind);

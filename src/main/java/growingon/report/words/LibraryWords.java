@@ -51,7 +51,7 @@ public final class LibraryWords {
     double off = borrowing.stream().mapToDouble(LibraryWords::widest).max().orElseThrow();
     boolean one = borrowing.size() == 1;
     return Optional.of(
-        ("%s at library speed, not yours: field figures from elsewhere, no measurement for pots;"
+        ("%s at library speed, not the nursery's own: field figures from elsewhere, no measurement for pots;"
                 + " right within ×/÷ %s in 8 of 10 nurseries. 20 marked trees of %s settle more than"
                 + " this table.")
             .formatted(

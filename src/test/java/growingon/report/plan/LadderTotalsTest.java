@@ -66,5 +66,9 @@ class LadderTotalsTest {
     assertThat(totals.rows().get(0).value(0)).isNaN();
     assertThat(totals.total(0)).isNaN();
     assertThat(totals.table("sold", "Sold", "", "", Kind.MONEY).rows().get(0).get(1)).isNull();
+    assertThat(totals.table("sold", "Sold", "", "", Kind.MONEY).notes())
+        .containsExactly(
+            "A ladder with a single lot behind a figure is merged into other; empty where even that"
+                + " would tell of one lot.");
   }
 }
