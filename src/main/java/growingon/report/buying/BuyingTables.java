@@ -195,10 +195,7 @@ final class BuyingTables {
   Table offerGains() {
     return asDrawn(
         TableOf.<OfferAnswer>table("buying-offer-gains", "What each offer brings")
-            .note(
-                "%s and gain a m² and year are those at the end of the season named,"
-                        .formatted(answer.draws() == 0 ? "Gain" : "Gain, P10 to P90")
-                    + " when nine tenths are sold.")
+            .note("Gains are those at the end of the season named, when nine tenths are sold.")
             .column(text("offer", "offer"), offer -> offer.take().name())
             .column(plants("at", "weighed at"), OfferAnswer::at)
             .column(Columns.belowNil(money("gain", "gain")), offer -> offer.gain().mean())

@@ -181,7 +181,9 @@ final class ReviewEdition {
 
   private List<Sheet> partner() {
     List<Sheet> sheets = new ArrayList<>();
-    sheets.add(EditionReport.summary(leftOut(), List.of(soFar())));
+    sheets.add(
+        EditionReport.summary(
+            leftOut(), List.of(new ReviewTotals(review, say).table(isForPartner()))));
     sheets.add(FilledSheet.upright("Bought lots", List.of(), bought()));
     sheets.add(
         FilledSheet.upright(
@@ -201,7 +203,7 @@ final class ReviewEdition {
     List<Sheet> sheets = new ArrayList<>();
     List<Table> first = new ArrayList<>();
     if (review.lots().size() >= LEAST_LOTS) {
-      first.add(soFar());
+      first.add(new ReviewTotals(review, say).table(isForPartner()));
     }
     first.add(bought());
     sheets.add(EditionReport.summary(leftOut(), first));
@@ -213,44 +215,6 @@ final class ReviewEdition {
             byLadder("sold", "Plants sold by grade ladder", Kind.PLANTS, LotReview::unitsSold),
             byLadder("alive", "Plants alive by grade ladder", Kind.PLANTS, LotReview::alive)));
     return sheets;
-  }
-
-  private Table soFar() {
-    Review.Together all = review.nursery();
-    TableBuilder table =
-        TableBuilder.table("so-far", "The nursery so far")
-            .note(
-                "Up to the end of %s. ".formatted(say.month(review.through()))
-                    + Sentences.AS_BOOKED)
-            .text("what")
-            .text("unit");
-    for (String heading : List.of("planned", "real", "difference")) {
-      table.column(heading, "", Kind.COUNT);
-    }
-    row(table, "plants alive", "plants", all.alive());
-    row(table, "plants sold", "plants", all.unitsSold());
-    row(table, "sales", currency, all.sales());
-    if (!isForPartner()) {
-      row(table, "costs of all lots", currency, all.costs());
-      row(table, "result of all lots", currency, all.result());
-      ofNoLot(table);
-    }
-    return table.build();
-  }
-
-  /** What no lot costs and brings, in one sum that tells no single receipt, and what is left. */
-  private void ofNoLot(TableBuilder table) {
-    Compared costs = review.costsOfNoLotLessReceipts();
-    if (costs.planned() != 0 || costs.real() != 0) {
-      row(table, "costs of no lot, less its receipts", currency, costs);
-      row(table, "result", currency, review.nursery().result().less(costs));
-    }
-  }
-
-  private static void row(TableBuilder table, String what, String unit, Compared figure) {
-    long planned = Math.round(figure.planned());
-    long real = Math.round(figure.real());
-    table.row(what, unit, planned, real, real - planned);
   }
 
   private Table bought() {

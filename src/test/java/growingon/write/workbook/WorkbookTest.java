@@ -223,7 +223,10 @@ class WorkbookTest {
       try (SteadyWorkbook book = new SteadyWorkbook("plan")) {
         Sheet sheet = new Sheet("Long", List.of(), List.of(table), List.of(), false);
         SXSSFSheet target = book.createSheet("Long");
-        new SheetWriter(target, new SheetLayout(sheet), new CellStyles(book.getXSSFWorkbook()))
+        new SheetWriter(
+                target,
+                new SheetLayout(sheet),
+                new CellStyles(book.getXSSFWorkbook(), Writing.USUAL))
             .write(SampleReport.report(), Map.of());
         int total = target.getLastRowNum() - 1;
         for (int row : target.getRowBreaks()) {
