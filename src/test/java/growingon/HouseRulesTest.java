@@ -404,7 +404,6 @@ class HouseRulesTest {
           Map.entry("growingon.load.own.UsualNursery", 422),
           Map.entry("growingon.nursery.Settings", 421),
           Map.entry("growingon.problem.advice.FileAdvice", 446),
-          Map.entry("growingon.report.buying.BuyingTables", 437),
           Map.entry("growingon.report.edition.ReviewEdition", 427),
           Map.entry("growingon.report.fit.FitWords", 414));
 

@@ -47,9 +47,10 @@ public final class BuyingReport {
     Settings settings = inputs.scenario().nursery().settings();
     BuyingFigures figures = new BuyingFigures(answer);
     BuyingTables tables = new BuyingTables(figures);
+    BuyingOfferTables offers = new BuyingOfferTables(figures);
     BuyingCharts charts = new BuyingCharts(figures);
     BuyingWords words = new BuyingWords(figures);
-    List<Table> extra = new ArrayList<>(List.of(tables.quantities()));
+    List<Table> extra = new ArrayList<>(List.of(offers.quantities()));
     planned.sheets().stream()
         .flatMap(sheet -> sheet.tables().stream())
         .filter(table -> OF_THE_PLAN.contains(table.name()))
@@ -59,7 +60,7 @@ public final class BuyingReport {
             settings.name(),
             Phrases.of(settings),
             inputs.scenario().plan().firstMonth().toString())
-        .sheets(sheets(answer, figures, tables, charts, words))
+        .sheets(sheets(answer, figures, tables, offers, charts, words))
         .charts(charts.all())
         .extra(extra)
         .headlines(words.headlines())
@@ -78,6 +79,7 @@ public final class BuyingReport {
       Answer answer,
       BuyingFigures figures,
       BuyingTables tables,
+      BuyingOfferTables offers,
       BuyingCharts charts,
       BuyingWords words) {
     List<Sheet> sheets = new ArrayList<>();
@@ -92,7 +94,7 @@ public final class BuyingReport {
           new Sheet(
               "Offers",
               List.of(Sentences.WITHOUT_VAT, Sentences.PLANT_HEALTH),
-              List.of(tables.offers(), tables.offerGains()),
+              List.of(offers.offers(), offers.gains()),
               List.of(),
               false));
       sheets.add(

@@ -9,38 +9,27 @@ import growingon.buying.Extra;
 import growingon.buying.HoldAnswer;
 import growingon.buying.LimitWorth;
 import growingon.buying.Move;
-import growingon.buying.OfferAnswer;
-import growingon.buying.OfferAnswer.Tried;
-import growingon.buying.OfferAnswer.Verdict;
 import growingon.buying.Outcome;
 import growingon.buying.PlanValue;
-import growingon.buying.Spread;
-import growingon.nursery.Offer;
 import growingon.project.LotHistory;
 import growingon.report.build.Columns;
-import growingon.report.build.Picked;
 import growingon.report.build.TableOf;
 import growingon.report.buying.BuyingFigures.Sold;
 import growingon.report.model.Column;
 import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Table;
-import growingon.report.text.Odds;
 import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /** The tables of an answer. */
 final class BuyingTables {
-  /** Columns that say how sure something is. */
-  private static final Set<String> OF_DRAWS = Set.of("p10", "p50", "p90", "better", "pays", "sure");
-
   private final BuyingFigures figures;
-  private final BuyingVerdicts verdicts;
+  private final BuyingColumns columns;
   private final Answer answer;
   private final String currency;
   private final Phrases say;
@@ -48,18 +37,9 @@ final class BuyingTables {
   BuyingTables(BuyingFigures figures) {
     this.say = figures.say;
     this.figures = figures;
-    this.verdicts = new BuyingVerdicts(figures);
+    this.columns = new BuyingColumns(figures);
     this.answer = figures.answer;
     this.currency = figures.currency;
-  }
-
-  /** Without the columns that only draws can fill, where there are none. */
-  private Table asDrawn(Table table) {
-    return answer.draws() == 0 ? Picked.without(table, OF_DRAWS) : table;
-  }
-
-  private Long ofHundred(Spread spread) {
-    return answer.draws() == 0 ? null : (Long) Odds.whole(spread.shareAbove());
   }
 
   Table plans() {
@@ -70,17 +50,19 @@ final class BuyingTables {
                     + drawn()
                     + " Room, hours and cash are those of the plan's line.")
             .note(Sentences.WITHOUT_VAT)
-            .column(text("plan", "plan"), plan -> plan.kind().toString())
-            .column(money("value", "present value"), plan -> plan.value().mean())
+            .column(columns.text("plan", "plan"), plan -> plan.kind().toString())
+            .column(columns.money("value", "present value"), plan -> plan.value().mean())
             .column(
-                Columns.belowNil(money("gain", "gain over as given")), plan -> plan.gain().mean())
-            .column(money("p10", "gain, P10"), plan -> plan.gain().p10())
-            .column(money("p90", "gain, P90"), plan -> plan.gain().p90())
+                Columns.belowNil(columns.money("gain", "gain over as given")),
+                plan -> plan.gain().mean())
+            .column(columns.money("p10", "gain, P10"), plan -> plan.gain().p10())
+            .column(columns.money("p90", "gain, P90"), plan -> plan.gain().p90())
             .column(
                 Column.of("better", "better in … of 100", "draws", Kind.COUNT),
-                plan -> plan.kind() == PlanValue.Kind.AS_GIVEN ? null : ofHundred(plan.gain()))
+                plan ->
+                    plan.kind() == PlanValue.Kind.AS_GIVEN ? null : columns.ofHundred(plan.gain()))
             .column(
-                Columns.belowNil(money("lowest_cash", "lowest cash")),
+                Columns.belowNil(columns.money("lowest_cash", "lowest cash")),
                 plan -> plan.line().lowestCash())
             .column(
                 Column.of("lowest_month", "in", "", Kind.MONTH),
@@ -92,30 +74,14 @@ final class BuyingTables {
             .column(
                 Columns.aboveNil(Column.of("hours_short", "hours short", "hours", Kind.HOURS)),
                 plan -> hoursShort(plan.line()))
-            .column(money("laid_out", "money laid out"), PlanValue::laidOut);
+            .column(columns.money("laid_out", "money laid out"), PlanValue::laidOut);
     if (Extra.isToBeHad(answer.inputs().scenario())) {
       table =
           table
               .note("What more room and hours than there are cost is taken off value and gain.")
-              .column(money("extra", "more room and hours"), plan -> plan.line().extra());
+              .column(columns.money("extra", "more room and hours"), plan -> plan.line().extra());
     }
-    return asDrawn(table.of(answer.plans()));
-  }
-
-  private static Column text(String key, String heading) {
-    return Column.of(key, heading, "", Kind.TEXT);
-  }
-
-  private static Column plants(String key, String heading) {
-    return Column.of(key, heading, "plants", Kind.COUNT);
-  }
-
-  private Column money(String key, String heading) {
-    return Column.of(key, heading, currency, Kind.MONEY);
-  }
-
-  private Column moneyEach(String key, String heading) {
-    return Column.of(key, heading, currency, Kind.MONEY_EACH);
+    return columns.asDrawn(table.of(answer.plans()));
   }
 
   private String drawn() {
@@ -143,124 +109,6 @@ final class BuyingTables {
     return sum;
   }
 
-  Table offers() {
-    TableOf<OfferAnswer> table =
-        TableOf.<OfferAnswer>table("buying-offers", "What to buy")
-            .note(
-                "Each offer beside all else that is recommended; one that is not bought at the number"
-                    + " that would be best for it, limits aside.")
-            .note(
-                "Order by: the month by whose end the order must be out. The most you can pay is a"
-                    + " landed price, at which the mean gain is nil.");
-    return asDrawn(
-        numbers(table)
-            .column(Columns.belowNil(money("gain", "gain")), offer -> offer.gain().mean())
-            .column(
-                Column.of("pays", "pays in … of 100", "draws", Kind.COUNT),
-                offer -> ofHundred(offer.gain()))
-            .column(
-                moneyEach("most_to_pay", "most you can pay, landed"),
-                offer -> offer.mostLanded().isPresent() ? offer.mostLanded().getAsDouble() : null)
-            .of(answer.offers()));
-  }
-
-  /** How many, and at what price. */
-  private TableOf<OfferAnswer> numbers(TableOf<OfferAnswer> table) {
-    return table
-        .column(text("offer", "offer"), offer -> offer.take().name())
-        .column(Column.of("verdict", "what to do", "", Kind.LONG_TEXT).wide(60), verdicts::sentence)
-        .column(plants("take", "buy"), OfferAnswer::advised)
-        .column(plants("planned", "as planned"), OfferAnswer::planned)
-        .column(
-            plants("good_from", "as good from"), offer -> isRanged(offer) ? offer.goodFrom() : null)
-        .column(plants("good_to", "to"), offer -> isRanged(offer) ? offer.goodTo() : null)
-        .column(
-            text("price_step", "price step"),
-            offer -> Rows.text(priceStep(offer.take().offer(), offer.at())))
-        .column(moneyEach("unit_price", "unit price"), BuyingTables::unitPrice)
-        .column(moneyEach("landed", "landed, a plant"), OfferAnswer::landed)
-        .column(Column.of("order_by", "order by", "", Kind.MONTH), figures::orderBy);
-  }
-
-  /** Whether it is bought, and other numbers are as good. */
-  private static boolean isRanged(OfferAnswer offer) {
-    return offer.advised() > 0 && offer.goodFrom() < offer.goodTo();
-  }
-
-  private static double unitPrice(OfferAnswer offer) {
-    return offer.take().offer().unitPrice(offer.at()) * offer.take().offer().rate();
-  }
-
-  /** What that brings, and what stands in the way. */
-  Table offerGains() {
-    return asDrawn(
-        TableOf.<OfferAnswer>table("buying-offer-gains", "What each offer brings")
-            .note("Gains are those at the end of the season named, when nine tenths are sold.")
-            .column(text("offer", "offer"), offer -> offer.take().name())
-            .column(plants("at", "weighed at"), OfferAnswer::at)
-            .column(Columns.belowNil(money("gain", "gain")), offer -> offer.gain().mean())
-            .column(money("p10", "P10"), offer -> answer.draws() == 0 ? null : offer.gain().p10())
-            .column(money("p50", "P50"), offer -> answer.draws() == 0 ? null : offer.gain().p50())
-            .column(money("p90", "P90"), offer -> answer.draws() == 0 ? null : offer.gain().p90())
-            .column(text("judged_at", "at the end of"), offer -> figures.season(offer.judgedAt()))
-            .column(
-                Column.of("money_back", "money back by", "", Kind.MONTH),
-                offer ->
-                    offer.payback().isPresent()
-                        ? figures.horizon.month(offer.payback().getAsInt())
-                        : null)
-            .column(
-                money("misses_by", "misses by"),
-                offer -> offer.verdict() == Verdict.DOES_NOT_PAY ? -offer.gain().mean() : null)
-            .column(
-                text("needs", "needs more of"),
-                offer -> offer.lacks().map(verdicts::lack).orElse(null))
-            .column(
-                moneyEach("yield", "gain a m² and year"),
-                offer -> Rows.number(offer.yieldPerM2Year()))
-            .of(answer.offers()));
-  }
-
-  private static String priceStep(Offer offer, int number) {
-    List<Offer.PriceBreak> breaks = offer.breaks();
-    for (int i = breaks.size() - 1; i > 0; i--) {
-      if (number >= breaks.get(i).least()) {
-        return "from " + breaks.get(i).least();
-      }
-    }
-    return breaks.size() > 1 ? "under " + breaks.get(1).least() : "";
-  }
-
-  Table quantities() {
-    Rows rows = new Rows();
-    for (OfferAnswer offer : answer.offers()) {
-      for (Tried tried : offer.numbers()) {
-        rows.add(
-            offer.take().name(),
-            tried.number(),
-            tried.gain().mean(),
-            tried.gain().p10(),
-            tried.gain().p90(),
-            tried.isGood() ? "yes" : "no",
-            tried.fits() ? "yes" : "no");
-      }
-    }
-    return asDrawn(
-        new Table(
-            "buying-quantities",
-            "Every number that was tried, beside all else recommended, at the plan's end",
-            List.of(),
-            List.of(
-                Column.of("offer", "offer", "", Kind.TEXT),
-                Column.of("quantity", "plants", "plants", Kind.COUNT),
-                Column.of("mean", "gain", currency, Kind.MONEY),
-                Column.of("p10", "P10", currency, Kind.MONEY),
-                Column.of("p90", "P90", currency, Kind.MONEY),
-                Column.of("as_good", "as good", "", Kind.TEXT),
-                Column.of("fits", "fits", "", Kind.TEXT)),
-            rows.list()));
-  }
-
   Table holds() {
     Rows rows = new Rows();
     for (HoldAnswer hold : answer.holds()) {
@@ -278,9 +126,9 @@ final class BuyingTables {
           figures.soldThisSeason(figures.recommended, after),
           hold.isChange() ? Rows.text(become(before, after)) : null,
           hold.isChange() ? (Double) hold.brings().mean() : null,
-          hold.isChange() ? ofHundred(hold.brings()) : null);
+          hold.isChange() ? columns.ofHundred(hold.brings()) : null);
     }
-    return asDrawn(
+    return columns.asDrawn(
         new Table(
             "buying-holds",
             "Sell or hold",
