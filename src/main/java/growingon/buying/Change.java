@@ -6,9 +6,8 @@ import java.util.Arrays;
  * What a move changed when it was looked at last.
  *
  * @param value value gained
- * @param needs what more it needs, month by month: square metres of each place, hours, and cash; in
- *     single precision, since it is only gone by until the move is run again; empty where nothing
- *     is known of them
+ * @param needs what more it needs, month by month: square metres of each place, hours, and cash;
+ *     empty where nothing is known of them
  */
 record Change(double value, double[] needs) {
   private static final double ROUNDING = 1e-6;

@@ -130,7 +130,7 @@ final class Climb {
     List<Weighed> singles = weigh(now, care.seesAll() ? moves.singles(now) : likely(now));
     boolean isAll = true;
     while (true) {
-      singles.forEach(each -> known.note(each.move(), each.judged().change()));
+      known.note(singles);
       Taking.Round round = takeTheBest(now, singles);
       known.moved(now, round.reached());
       now = round.reached();
@@ -277,7 +277,7 @@ final class Climb {
   /** Every single move weighed, for the certificate. */
   List<Weighed> singles(Candidate from) {
     List<Weighed> singles = weigh(from, moves.singles(from));
-    singles.forEach(each -> known.note(each.move(), each.judged().change()));
+    known.note(singles);
     return singles;
   }
 

@@ -1,6 +1,7 @@
 package growingon.buying;
 
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Predicate;
@@ -27,8 +28,8 @@ final class Known {
     return moves.isEmpty();
   }
 
-  void note(Move move, Change change) {
-    moves.put(move, change);
+  void note(List<Weighed> weighed) {
+    weighed.forEach(each -> moves.put(each.move(), each.judged().change()));
   }
 
   Optional<Change> of(Move move) {

@@ -95,16 +95,6 @@ public record Limits(
     return none;
   }
 
-  /** No limits at all. */
-  Limits lifted() {
-    double[][] open = new double[room.length][];
-    for (int place = 0; place < open.length; place++) {
-      open[place] = infinite(hours.length);
-    }
-    return new Limits(
-        open, capacity, infinite(hours.length), available, Double.NEGATIVE_INFINITY, 1, allowed);
-  }
-
   /** With so much more of a place, as a share of what there is. */
   Limits withMoreRoom(int place, double more) {
     double[] bigger = room[place].clone();
@@ -217,8 +207,13 @@ public record Limits(
 
   /** All that is short: each place month by month, then hours and cash. */
   public List<Shortage> shortages(Outcome outcome) {
+    return shortages(outcome, Change.NONE);
+  }
+
+  /** The same where something more is changed. */
+  List<Shortage> shortages(Outcome outcome, Change change) {
     List<Shortage> all = new ArrayList<>();
-    walk(outcome, Change.NONE, all::add);
+    walk(outcome, change, all::add);
     return all;
   }
 

@@ -26,27 +26,4 @@ public record Outcome(
     }
     return lowest;
   }
-
-  /** What it comes to with a change. */
-  Outcome with(Change change) {
-    double[][] otherSpace = new double[space.length][];
-    for (int place = 0; place < space.length; place++) {
-      otherSpace[place] = more(space[place], change, place, 1);
-    }
-    return new Outcome(
-        value + change.value(),
-        sales,
-        otherSpace,
-        more(hours, change, space.length, 1),
-        more(cash, change, space.length + 1, -1),
-        extra);
-  }
-
-  private static double[] more(double[] of, Change change, int thing, int sign) {
-    double[] more = of.clone();
-    for (int month = 0; month < more.length; month++) {
-      more[month] += sign * change.needs(thing, month, more.length);
-    }
-    return more;
-  }
 }

@@ -304,20 +304,17 @@ final class Search {
   /** Undoes each change that brings too little, that which brings least first. */
   private Candidate leaveOut(Candidate from, Judge judge) {
     Candidate now = from;
+    double threshold = threshold(from);
     boolean undone = true;
     while (undone) {
       undone = false;
-      List<Move> undoings = undoings(now);
-      List<Judged> judged = judge.judge(now, undoings);
-      List<Weighed> small = new ArrayList<>();
-      for (int i = 0; i < undoings.size(); i++) {
-        if (judged.get(i).helps(-threshold(from))) {
-          small.add(new Weighed(undoings.get(i), judged.get(i)));
-        }
-      }
-      small.sort(Comparator.comparingDouble(Weighed::gain).reversed());
+      List<Weighed> small =
+          Weighed.by(judge, now, undoings(now)).stream()
+              .filter(each -> each.judged().helps(-threshold))
+              .sorted(Comparator.comparingDouble(Weighed::gain).reversed())
+              .toList();
       for (Weighed each : small) {
-        if (judge.judge(now, List.of(each.move())).get(0).helps(-threshold(from))) {
+        if (judge.judge(now, List.of(each.move())).get(0).helps(-threshold)) {
           now = question.tidy(each.move().from(now));
           undone = true;
         }

@@ -19,6 +19,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 
 /**
  * What more of each limit would be worth that is reached, or that alone stopped a better move: what
@@ -82,6 +84,17 @@ final class Worth {
   /** A limit that may be worth something, with what the best move gains that it alone stopped. */
   private record Bound(What what, int index, double stopped) {}
 
+  /** A limit of room in one place, of hours or of cash, over all months. */
+  private record Limit(What what, int index) {
+    static Limit of(Shortage shortage) {
+      return switch (shortage.what()) {
+        case ROOM -> new Limit(What.ROOM, shortage.place());
+        case HOURS -> new Limit(What.HOURS, 0);
+        case CASH -> new Limit(What.CASH, 0);
+      };
+    }
+  }
+
   List<LimitWorth> limits() {
     List<LimitWorth> list = new ArrayList<>();
     for (Bound bound : bounds) {
@@ -101,27 +114,22 @@ final class Worth {
   private void lookAtAll() {
     List<Move> open =
         moves.singles(recommended).stream().filter(move -> known.of(move).isEmpty()).toList();
-    List<Judged> judged = OnTheLine.within(engine, limits).judge(recommended, open);
-    for (int i = 0; i < open.size(); i++) {
-      known.note(open.get(i), judged.get(i).change());
-    }
+    known.note(Weighed.by(OnTheLine.within(engine, limits), recommended, open));
   }
 
   /** The limits looked at, those first that stopped most. */
   private List<Bound> bounds() {
-    Map<List<Object>, Double> stopped = new LinkedHashMap<>();
+    Map<Limit, Double> stopped = new LinkedHashMap<>();
     reached(stopped);
     for (Move move : moves.singles(recommended)) {
-      Outcome outcome = line.with(known.of(move).orElseThrow());
-      double gain = outcome.value() - line.value();
-      List<List<Object>> over = over(outcome);
-      if (gain > 0 && over.size() == 1) {
-        stopped.merge(over.get(0), gain, Math::max);
+      Change change = known.of(move).orElseThrow();
+      Set<Limit> over = change.value() > 0 ? over(change) : Set.of();
+      if (over.size() == 1) {
+        stopped.merge(over.iterator().next(), change.value(), Math::max);
       }
     }
     List<Bound> bounds = new ArrayList<>();
-    stopped.forEach(
-        (key, gain) -> bounds.add(new Bound((What) key.get(0), (int) key.get(1), gain)));
+    stopped.forEach((limit, gain) -> bounds.add(new Bound(limit.what(), limit.index(), gain)));
     soldOut().stream()
         .sorted(Comparator.comparingDouble(Bound::stopped).reversed())
         .limit(DEMAND_LOOKED_AT)
@@ -130,45 +138,27 @@ final class Worth {
     return bounds.stream().limit(LOOKED_AT).toList();
   }
 
-  private void reached(Map<List<Object>, Double> stopped) {
+  private void reached(Map<Limit, Double> stopped) {
     for (int place = 0; place < limits.room().length; place++) {
       if (months(line.space()[place], limits.room()[place]).length > 0) {
-        stopped.put(List.of(What.ROOM, place), 0.0);
+        stopped.put(new Limit(What.ROOM, place), 0.0);
       }
     }
     if (months(line.hours(), limits.hours()).length > 0) {
-      stopped.put(List.of(What.HOURS, 0), 0.0);
+      stopped.put(new Limit(What.HOURS, 0), 0.0);
     }
     boolean cash = line.lowestCash() < limits.lowestCash() + 0.05 * Math.abs(limits.lowestCash());
     if (Double.isFinite(limits.lowestCash()) && cash) {
-      stopped.put(List.of(What.CASH, 0), 0.0);
+      stopped.put(new Limit(What.CASH, 0), 0.0);
     }
   }
 
-  /** Which limits a candidate is over. */
-  private List<List<Object>> over(Outcome outcome) {
-    List<List<Object>> over = new ArrayList<>();
-    for (int place = 0; place < limits.room().length; place++) {
-      if (isOver(outcome.space()[place], limits.room()[place])) {
-        over.add(List.of(What.ROOM, place));
-      }
-    }
-    if (isOver(outcome.hours(), limits.hours())) {
-      over.add(List.of(What.HOURS, 0));
-    }
-    if (outcome.lowestCash() < limits.lowestCash() - 1e-9) {
-      over.add(List.of(What.CASH, 0));
-    }
-    return over;
-  }
-
-  private static boolean isOver(double[] needed, double[] limit) {
-    for (int month = 0; month < needed.length; month++) {
-      if (needed[month] > limit[month] + 1e-9) {
-        return true;
-      }
-    }
-    return false;
+  /** The limits that a move alone would lead over. */
+  private Set<Limit> over(Change change) {
+    return limits.shortages(line, change).stream()
+        .filter(each -> each.share() > 0)
+        .map(Limit::of)
+        .collect(Collectors.toSet());
   }
 
   /** First and last month in which a limit is reached; empty if it never is. */
