@@ -72,6 +72,14 @@ final class CompareCommand implements Callable<Integer> {
       return refuse(one, other);
     }
     List<String> labels = labels(name(one), name(other));
+    String title = CompareReport.title(labels.get(0), labels.get(1));
+    Destination destination = destination(title, sources);
+    destination.check(
+        reader
+            .edition()
+            .map(edition -> edition.compareTitle(labels.get(0), labels.get(1)))
+            .orElse(title),
+        reader.audience());
     Side before = side(labels.get(0), one, luck(one, other));
     Side after = side(labels.get(1), other, luck(one, other));
     Report whole = CompareReport.of(before, after);
@@ -81,8 +89,6 @@ final class CompareCommand implements Callable<Integer> {
             .map(edition -> edition.compare(before, after))
             .orElse(whole)
             .madeOn(LocalDate.now(clock));
-    Destination destination = destination(whole.plan(), sources);
-    destination.check(report.plan(), reader.audience());
     List<String> notices = destination.write(report);
     PrintWriter to = spec.commandLine().getOut();
     report.headlines().forEach(to::println);

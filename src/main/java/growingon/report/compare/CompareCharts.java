@@ -37,7 +37,7 @@ final class CompareCharts {
 
   /** None of plans in different currencies. */
   static List<Chart> of(Side first, Side second) {
-    return first.currency().equals(second.currency())
+    return first.hasCurrencyOf(second)
         ? List.of(new CompareCharts(horizon(first), horizon(second)).cash(first, second))
         : List.of();
   }

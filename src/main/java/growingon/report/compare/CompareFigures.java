@@ -86,13 +86,9 @@ final class CompareFigures {
     }
   }
 
-  boolean unlikeCurrencies() {
-    return !first.currency().equals(second.currency());
-  }
-
   /** In all; then sales, space, hours, purchases, cash, lots and chances. */
   List<Topic> topics() {
-    String money = unlikeCurrencies() ? "each plan's own currency" : first.currency();
+    String money = CompareReport.currency(first, second);
     return List.of(
         topic("In all", money, Kind.MONEY, CompareFigures::whole),
         topic("Sales", money, Kind.MONEY, CompareFigures::sales),

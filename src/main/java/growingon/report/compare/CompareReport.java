@@ -65,6 +65,11 @@ public final class CompareReport {
       return settings().currency();
     }
 
+    /** Whether amounts of both plans can be set against each other. */
+    public boolean hasCurrencyOf(Side other) {
+      return currency().equals(other.currency());
+    }
+
     /** How amounts and months are said. */
     public Phrases say() {
       return Phrases.of(settings());
@@ -78,6 +83,17 @@ public final class CompareReport {
   /** What the report of two plans is called. */
   public static String title(String first, String second) {
     return first + " against " + second;
+  }
+
+  /** That amounts of the plans are not set against each other. */
+  public static String unlikeCurrencies(Side first, Side second) {
+    return "Amounts are in %s in the first plan and in %s in the second; their differences say nothing."
+        .formatted(first.currency(), second.currency());
+  }
+
+  /** Unit of amounts of both plans. */
+  public static String currency(Side first, Side second) {
+    return first.hasCurrencyOf(second) ? first.currency() : "each plan's own currency";
   }
 
   /** What differs, a table a topic. */
@@ -109,11 +125,10 @@ public final class CompareReport {
     Table why = CompareTables.reasons(reasons, first, second);
     boolean alike = reasons.isEmpty() && lines.isEmpty();
     List<String> sentences = new ArrayList<>();
-    if (!alike && !figures.unlikeCurrencies()) {
+    if (!alike && first.hasCurrencyOf(second)) {
       sentences.addAll(new CompareVerdict(first, second).sentences());
     }
-    sentences.addAll(
-        CompareTables.sentences(alike, first, second, reasons, figures.unlikeCurrencies()));
+    sentences.addAll(CompareTables.sentences(alike, first, second, reasons));
     sentences.addAll(CompareTables.reasonLines(reasons, 3 * NAMED, second.say()));
     List<String> headlines = new ArrayList<>(sentences);
     headlines.addAll(lines);

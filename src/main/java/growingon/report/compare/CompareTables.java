@@ -81,8 +81,7 @@ final class CompareTables {
         rows.list());
   }
 
-  static List<String> sentences(
-      boolean alike, Side first, Side second, List<Difference> reasons, boolean unlikeCurrencies) {
+  static List<String> sentences(boolean alike, Side first, Side second, List<Difference> reasons) {
     String both = "%s against %s".formatted(first.label(), second.label());
     if (alike) {
       return List.of(both + ": nothing differs, neither in the files nor in any figure.");
@@ -91,10 +90,8 @@ final class CompareTables {
     if (reasons.isEmpty()) {
       lines.add(both + ": no difference in their files.");
     }
-    if (unlikeCurrencies) {
-      lines.add(
-          "Amounts are in %s in the first plan and in %s in the second; their differences say nothing."
-              .formatted(first.currency(), second.currency()));
+    if (!first.hasCurrencyOf(second)) {
+      lines.add(CompareReport.unlikeCurrencies(first, second));
     }
     return lines;
   }

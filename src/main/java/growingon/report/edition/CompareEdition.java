@@ -37,6 +37,11 @@ import java.util.OptionalDouble;
 final class CompareEdition {
   private static final double SOME_SALES = 1;
 
+  /** What a bank knows the plans by. */
+  private static final String FIRST = "first plan";
+
+  private static final String SECOND = "second plan";
+
   private final Audience audience;
   private final Side first;
   private final Side second;
@@ -47,8 +52,8 @@ final class CompareEdition {
     this.audience = edition.audience();
     this.first = first;
     this.second = second;
-    this.firstSeen = seen(edition, first, "first plan");
-    this.secondSeen = seen(edition, second, "second plan");
+    this.firstSeen = seen(edition, first, FIRST);
+    this.secondSeen = seen(edition, second, SECOND);
   }
 
   private static Side seen(Edition edition, Side whole, String number) {
@@ -56,6 +61,18 @@ final class CompareEdition {
     Accounts accounts = Accounts.of(Projector.project(inputs.scenario()));
     String label = edition.audience() == Audience.PARTNER ? whole.label() : number;
     return new Side(label, inputs, List.of(), accounts, List.of(), Optional.empty());
+  }
+
+  /**
+   * What it is called.
+   *
+   * @param first name of the first plan
+   * @param second that of the second
+   */
+  static String title(Audience audience, String first, String second) {
+    return audience == Audience.PARTNER
+        ? CompareReport.title(first, second)
+        : CompareReport.title(FIRST, SECOND);
   }
 
   private boolean isForPartner() {
@@ -68,7 +85,7 @@ final class CompareEdition {
             new Answer("Which is worth more", List.of(worth()), List.of(), List.of()),
             new Answer("Is there cash enough", cash(), List.of(), List.of()));
     return EditionReport.of(
-        CompareReport.title(firstSeen.label(), secondSeen.label()),
+        title(audience, first.label(), second.label()),
         secondSeen.inputs().scenario(),
         sheets(),
         charts(),
@@ -110,6 +127,9 @@ final class CompareEdition {
   }
 
   private String worth() {
+    if (!first.hasCurrencyOf(second)) {
+      return CompareReport.unlikeCurrencies(first, second);
+    }
     double more = second.accounts().presentValue() - first.accounts().presentValue();
     double all = first.accounts().cash().total(CashItem.SALES);
     String by =
@@ -198,14 +218,15 @@ final class CompareEdition {
    * Sales of each season of both plans: on the line, and what a tenth and nine tenths lie below.
    */
   private Table sales() {
+    String currency = CompareReport.currency(first, second);
     TableBuilder table =
         TableBuilder.table("sales-seasons", "Sales of each season")
             .note("P10 and P90: one draw in ten lies below, nine in ten. " + Sentences.WITHOUT_VAT)
             .text("plan")
             .text("season")
-            .column("sales", first.currency(), Kind.MONEY)
-            .column("P10", first.currency(), Kind.MONEY)
-            .column("P90", first.currency(), Kind.MONEY);
+            .column("sales", currency, Kind.MONEY)
+            .column("P10", currency, Kind.MONEY)
+            .column("P90", currency, Kind.MONEY);
     seasons(table, first, firstSeen.label());
     seasons(table, second, secondSeen.label());
     return table.build();

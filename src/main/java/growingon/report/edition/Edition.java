@@ -68,6 +68,16 @@ public record Edition(Audience audience, boolean costs, boolean prices) {
     return new ReviewEdition(read, review, audience).report().madeFor(audience);
   }
 
+  /**
+   * What the edition of two plans is called.
+   *
+   * @param first name of the first plan
+   * @param second that of the second
+   */
+  public String compareTitle(String first, String second) {
+    return CompareEdition.title(audience, first, second);
+  }
+
   /** Two plans side by side, as a partner or a bank may see them. */
   public Report compare(Side first, Side second) {
     return new CompareEdition(this, first, second).report().madeFor(audience);
