@@ -144,7 +144,7 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
   /** The file, or the newest that a name with a star matches. */
   private static Optional<Path> found(Path folder, String path) {
     if (path.contains("*")) {
-      return matching(folder, path).stream().max(Comparator.comparing(OwnFiles::saved));
+      return newestFirst(folder, path).findFirst();
     }
     try {
       Path file = folder.resolve(path).normalize();
@@ -152,6 +152,12 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
     } catch (InvalidPathException noPath) {
       return Optional.empty();
     }
+  }
+
+  /** Files that a name with a star matches; of those saved at one time the last by name first. */
+  private static Stream<Path> newestFirst(Path folder, String path) {
+    return matching(folder, path).stream()
+        .sorted(Comparator.comparing(OwnFiles::saved).thenComparing(Path::toString).reversed());
   }
 
   private static List<Path> matching(Path folder, String path) {
@@ -163,6 +169,7 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
       return files
           .filter(file -> matcher.matches(file.getFileName()))
           .filter(file -> !file.getFileName().toString().startsWith("~$"))
+          .filter(Files::isRegularFile)
           .toList();
     } catch (IOException unreadable) {
       return List.of();
@@ -175,10 +182,7 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
     List<Path> older = new ArrayList<>();
     for (String path : AnswersGiven.lists(nursery().tables(), ListKind.STOCK)) {
       if (path.contains("*")) {
-        matching(folder, path).stream()
-            .sorted(Comparator.comparing(OwnFiles::saved).thenComparing(Path::toString).reversed())
-            .skip(1)
-            .forEach(older::add);
+        newestFirst(folder, path).skip(1).forEach(older::add);
       }
     }
     return older;
@@ -199,7 +203,6 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
     return Stream.of("*.xlsx", "*.csv")
         .flatMap(ending -> matching(folder, beside + ending).stream())
         .filter(file -> !file.getFileName().toString().equals("nursery.xlsx"))
-        .filter(Files::isRegularFile)
         .max(Comparator.comparing(OwnFiles::saved))
         .map(file -> beside + file.getFileName());
   }

@@ -493,6 +493,19 @@ class LoaderTest {
             new Assumption("qualities", "second", "price %", "60", "%", "default"));
   }
 
+  /** Though the exchange rates are told in it too. */
+  @Test
+  void styleOfNumbers_isListedOnce() throws IOException {
+    SmallNursery.change(
+        folder.resolve("nursery.json"),
+        "\"currency\"",
+        "\"number style\": \"1.234,5\", \"currency\"");
+
+    assertThat(load(folder).assumptions())
+        .extracting(Assumption::what)
+        .containsOnlyOnce("number style");
+  }
+
   @Test
   void repeatedReading_givesTheSame() {
     Loader.Reading first = SmallNursery.read(folder);

@@ -195,12 +195,13 @@ public final class SettingsReader {
             Settings.USUAL_GIRTH_BASE_FACTOR);
     Month seasonStart =
         row.get(NurseryShape.SEASON_START, As.CALENDAR_MONTH, hemisphere.usualSeasonStart());
+    Writing writing = writing(row);
     Settings.Builder made =
         Settings.named(stated.isEmpty() ? name : stated)
             .hemisphere(hemisphere)
             .seasonStart(seasonStart)
             .currency(currency)
-            .exchangeRates(rates(row, currency, writing(row), findings))
+            .exchangeRates(rates(row, currency, writing, findings))
             .hoursAvailable(hours);
     readMoney(row, currency, made);
     made.winter(winter(row, hemisphere.usualWinter())).winterGapMm(winterGap);
@@ -215,7 +216,7 @@ public final class SettingsReader {
         .heeledInPerM2(As.optional(row.find(NurseryShape.HEELED_IN, As.number(Range.OVER_ZERO))))
         .country(row.find(NurseryShape.COUNTRY, As.NAME));
     readSure(row, made);
-    return made.library(SiteSettings.read(row, findings)).writing(writing(row)).build();
+    return made.library(SiteSettings.read(row, findings)).writing(writing).build();
   }
 
   private static void readMoney(Row row, String currency, Settings.Builder into) {
