@@ -113,25 +113,6 @@ record Interval(
         tells);
   }
 
-  Interval telling(String what) {
-    return new Interval(
-        subject,
-        lot,
-        root,
-        species,
-        from,
-        to,
-        first,
-        second,
-        plants,
-        bySeason,
-        byCondition,
-        stretches,
-        states,
-        refused,
-        what);
-  }
-
   /** Seasons in which it grew a tenth of it or more, by the years in which they start. */
   List<Integer> seasons() {
     return bySeason.entrySet().stream()

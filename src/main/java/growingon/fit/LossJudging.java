@@ -52,22 +52,15 @@ final class LossJudging {
 
   /** A loss as learnt, with a range that holds whatever became of plants gone without a line. */
   private Losses.Learnt learnt(
-      Species species, What what, double old, double plants, double variance) {
+      Species species, What what, double old, double plants, double variance, boolean isOpen) {
     Function<Gone, Losses.Learnt> learn =
         gone -> Losses.learn(old, plants, variance, units(species, what, old, gone));
     Losses.Learnt learnt = learn.apply(Gone.DIED_IF_LIKELY);
-    Losses.Learnt widest = isOpen(species, what) ? learnt.upTo(learn.apply(Gone.DIED)) : learnt;
+    Losses.Learnt widest = isOpen ? learnt.upTo(learn.apply(Gone.DIED)) : learnt;
     return past.sales().isEmpty() ? widest.downTo(learn.apply(Gone.SOLD_IF_LIKELY)) : widest;
   }
 
-  /**
-   * Whether plants may have died that nothing is learnt from, as more are gone somewhere than
-   * deaths explain. Who writes deaths down would have written these.
-   */
-  private boolean isOpen(Species species, What what) {
-    return past.deaths().isEmpty() && hasUnexplained(species, what);
-  }
-
+  /** Whether more plants are gone somewhere than deaths explain. */
   private boolean hasUnexplained(Species species, What what) {
     return evidence.spans().stream()
         .filter(span -> !span.isUsed() && span.species().equals(species.name()))
@@ -78,18 +71,20 @@ final class LossJudging {
   private Value loss(Species species, What what, double old, double sure, double variance) {
     boolean known = sure >= 1;
     double plants = Sure.plants(known ? 0.999 : sure);
-    Losses.Learnt learnt = learnt(species, what, old, plants, variance);
+    boolean hasUnexplained = hasUnexplained(species, what);
+    // Plants may have died that nothing is learnt from; who writes deaths down would have said so.
+    boolean isOpen = hasUnexplained && !past.saysDeaths();
+    Losses.Learnt learnt = learnt(species, what, old, plants, variance, isOpen);
     List<Losses.Unit> units = learnt.units();
     boolean agrees = old >= learnt.p10() && old <= learnt.p90();
-    boolean isOpen = isOpen(species, what);
     Verdict verdict =
-        units.isEmpty() && !hasUnexplained(species, what)
+        units.isEmpty() && !hasUnexplained
             ? Verdict.NO_RECORDS
             : Verdicts.verdict(learnt.weight(), agrees);
     verdict = known && !units.isEmpty() ? Verdict.KNOWN : verdict;
     boolean bySeason = what == What.LATER_LOSS;
     double inFile = verdict == Verdict.CHANGED ? Words.rounded(100 * learnt.loss()) : 100 * old;
-    Value value =
+    Value.Builder said =
         Value.of(species.name(), what, verdict)
             .old(100 * old)
             .value(100 * (known ? old : learnt.loss()))
@@ -101,9 +96,9 @@ final class LossJudging {
             .weight(learnt.weight())
             .inFile(inFile)
             .sureOld(sure)
-            .sureNew(known ? sure : Sure.ofPlants(learnt.plants()))
-            .build();
-    return value.but().why(ofLoss(value, units) + withoutALine(value, isOpen)).build();
+            .sureNew(known ? sure : Sure.ofPlants(learnt.plants()));
+    Value value = said.build();
+    return said.why(ofLoss(value, units) + withoutALine(value, isOpen)).build();
   }
 
   /** That a range is wide as nobody knows what became of plants gone without a line. */

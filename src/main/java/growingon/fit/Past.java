@@ -261,29 +261,21 @@ final class Past {
     measured.put(reading.where(), reading.measured());
     units.put(file(reading.where()), units.get(readingsUnit(reading.mmPerTyped())));
     lines.add(
-        ListedLots.counted(
-            reading.month().atEndOfMonth(),
-            reading.lot().orElseThrow(),
-            OptionalDouble.empty(),
-            OptionalDouble.of(reading.trunkMm()),
-            OptionalDouble.of(reading.spread() > 0 ? reading.spread() : USUAL_SAMPLE_SPREAD),
-            reading.where()));
+        DaybookLine.of(
+                reading.month().atEndOfMonth(),
+                reading.lot().orElseThrow(),
+                What.COUNTED,
+                reading.where())
+            .trunkMm(OptionalDouble.of(reading.trunkMm()))
+            .trunkSpread(
+                OptionalDouble.of(reading.spread() > 0 ? reading.spread() : USUAL_SAMPLE_SPREAD))
+            .build());
   }
 
   /** The same up to the season of the last record. */
   Scenario scenarioToLast() {
-    Plan all = scenario.plan();
-    Plan last =
-        new Plan(
-            all.name(),
-            all.firstMonth(),
-            Math.max(1, all.seasons() - SEASONS_AFTER),
-            all.take(),
-            all.slices(),
-            all.draws(),
-            all.seed(),
-            all.horizonValue());
-    return new Scenario(scenario.nursery(), last, scenario.lots());
+    int seasons = Math.max(1, scenario.plan().seasons() - SEASONS_AFTER);
+    return scenario.withPlan(scenario.plan().withSeasons(seasons));
   }
 
   /** What is known, as a plan from the earliest list on. */
@@ -315,9 +307,9 @@ final class Past {
     return daybook.lines().stream().filter(line -> line.what() == What.SOLD).toList();
   }
 
-  /** Deaths by the daybook. */
-  List<DaybookLine> deaths() {
-    return daybook.lines().stream().filter(line -> line.what() == What.DIED).toList();
+  /** Whether a death is written down. */
+  boolean saysDeaths() {
+    return daybook.lines().stream().anyMatch(line -> line.what() == What.DIED);
   }
 
   /** Receipts that count as sales, and those that fit no lot. */

@@ -97,7 +97,7 @@ final class SpeedJudging {
             .flatMap(each -> each.seasons().stream())
             .collect(Collectors.toCollection(TreeSet::new));
     double inFile = verdict == Verdict.CHANGED ? rounded(curve, range.value()) : 1;
-    Value value =
+    Value.Builder said =
         Value.of(kind.species(), What.GROWTH, verdict)
             .condition(kind.condition())
             .old(1)
@@ -113,9 +113,8 @@ final class SpeedJudging {
             .weight(weight)
             .inFile(inFile)
             .sureOld(sure)
-            .sureNew(sureNew)
-            .build();
-    return value.but().why(ofSpeed(value, seasons)).build();
+            .sureNew(sureNew);
+    return said.why(ofSpeed(said.build(), seasons)).build();
   }
 
   /** Mm that a plant of some trunk grows in a year; NaN without a trunk. */

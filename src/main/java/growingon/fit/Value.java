@@ -120,31 +120,6 @@ public record Value(
     return builder;
   }
 
-  /** The parts of this one, of which some can be put in place of others. */
-  public Builder but() {
-    Builder builder = new Builder();
-    builder.species = species;
-    builder.condition = condition;
-    builder.what = what;
-    builder.old = old;
-    builder.value = value;
-    builder.p10 = p10;
-    builder.p90 = p90;
-    builder.mmOld = mmOld;
-    builder.mmNew = mmNew;
-    builder.trunkMm = trunkMm;
-    builder.counts = counts;
-    builder.lots = lots;
-    builder.seasons = seasons;
-    builder.weight = weight;
-    builder.verdict = verdict;
-    builder.inFile = inFile;
-    builder.sureOld = sureOld;
-    builder.sureNew = sureNew;
-    builder.why = why;
-    return builder;
-  }
-
   /** Its parts by name; what is not said has its usual value. */
   public static final class Builder {
     private String species;

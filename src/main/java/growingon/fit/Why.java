@@ -66,10 +66,6 @@ final class Why {
     return "looks like a slip: " + plants;
   }
 
-  static String noCurve(String condition) {
-    return "no growth is assumed in the condition " + condition;
-  }
-
   static String plantsAppeared(long more, Writing writing) {
     return writing.whole(more) + " more plants than the lines leave: used for growth";
   }

@@ -273,23 +273,21 @@ public final class Freezing {
             .mapToInt(Lot::quantity)
             .sum();
     Lot lot = offer.lot();
-    return new KeptOffer(
-        offer.name(),
-        taken,
-        lot.species(),
-        lot.papers().supplier(),
-        lot.papers().passport(),
-        offer.unitPrice(taken > 0 ? taken : offer.least()),
-        offer.currency(),
-        offer.rate(),
-        offer.carriage(),
-        offer.importCharges(),
-        offer.arrival().toString(),
-        lot.trunks().meanMm(),
-        lot.quality().first(),
-        lot.quality().second(),
-        lot.quality().sure(),
-        offer.lossSure(),
-        offer.fails());
+    return KeptOffer.named(offer.name(), lot.species(), offer.arrival().toString())
+        .taken(taken)
+        .supplier(lot.papers().supplier())
+        .passport(lot.papers().passport())
+        .unitPrice(offer.unitPrice(taken > 0 ? taken : offer.least()))
+        .currency(offer.currency())
+        .rate(offer.rate())
+        .carriage(offer.carriage())
+        .importCharges(offer.importCharges())
+        .trunkMm(lot.trunks().meanMm())
+        .first(lot.quality().first())
+        .second(lot.quality().second())
+        .qualitySure(lot.quality().sure())
+        .lossSure(offer.lossSure())
+        .fails(offer.fails())
+        .build();
   }
 }

@@ -80,7 +80,7 @@ public record GonePriced(
     List<DaybookLine> lines = new ArrayList<>(inputs.daybook());
     daybook.gone().forEach(gone -> lines.add(sale(gone)));
     Bookkeeping other = Bookkeeping.of(inputs.withRecords(inputs.scenario(), lines), today);
-    return Projector.project(inputs.scenario().withLots(other.lots()), other.facts(expected));
+    return Projector.projectKnown(inputs.scenario().withLots(other.lots()), other.facts(expected));
   }
 
   private static DaybookLine sale(Gone gone) {

@@ -218,30 +218,17 @@ public final class ListedLots {
       return Optional.empty();
     }
     return Optional.of(
-        counted(
-            of.countMonth().atEndOfMonth(),
-            lot.name(),
-            row.isCounted() ? OptionalDouble.of(lot.quantity()) : OptionalDouble.empty(),
-            row.isMeasured() ? OptionalDouble.of(lot.trunks().meanMm()) : OptionalDouble.empty(),
-            row.isMeasured() && lot.trunks() instanceof Trunks.Measured known
-                ? OptionalDouble.of(known.spread())
-                : OptionalDouble.empty(),
-            row.where()));
-  }
-
-  /** A line that counts or measures a lot. */
-  public static DaybookLine counted(
-      LocalDate date,
-      String lot,
-      OptionalDouble quantity,
-      OptionalDouble trunk,
-      OptionalDouble spread,
-      Where where) {
-    return DaybookLine.of(date, lot, What.COUNTED, where)
-        .quantity(quantity)
-        .trunkMm(trunk)
-        .trunkSpread(spread)
-        .build();
+        DaybookLine.of(of.countMonth().atEndOfMonth(), lot.name(), What.COUNTED, row.where())
+            .quantity(row.isCounted() ? OptionalDouble.of(lot.quantity()) : OptionalDouble.empty())
+            .trunkMm(
+                row.isMeasured()
+                    ? OptionalDouble.of(lot.trunks().meanMm())
+                    : OptionalDouble.empty())
+            .trunkSpread(
+                row.isMeasured() && lot.trunks() instanceof Trunks.Measured known
+                    ? OptionalDouble.of(known.spread())
+                    : OptionalDouble.empty())
+            .build());
   }
 
   /** Lots that a later list lacks were gone by then. */
@@ -271,13 +258,9 @@ public final class ListedLots {
       return;
     }
     counts.add(
-        counted(
-            date,
-            lot,
-            OptionalDouble.of(0),
-            OptionalDouble.empty(),
-            OptionalDouble.empty(),
-            row.row().where()));
+        DaybookLine.of(date, lot, What.COUNTED, row.row().where())
+            .quantity(OptionalDouble.of(0))
+            .build());
     List<String> news =
         firstRows.entrySet().stream()
             .filter(each -> rows.get(each.getKey()).get(0).list().isAfter(last))
