@@ -58,7 +58,7 @@ public final class BuyingReport {
     return Report.of(
             title(inputs.scenario().plan().name()),
             settings.name(),
-            Phrases.of(settings),
+            figures.say,
             inputs.scenario().plan().firstMonth().toString())
         .sheets(sheets(answer, figures, tables, offers, charts, words))
         .charts(charts.all())

@@ -173,7 +173,8 @@ final class ReviewEdition {
   }
 
   private String gone() {
-    double plants = review.gone().stream().mapToDouble(each -> each.gone().plants()).sum();
+    long plants =
+        Plants.together(review.gone().stream().mapToDouble(each -> each.gone().plants())).whole();
     return plants < 1
         ? ""
         : " Of %s no line says whether they were sold or lost.".formatted(say.plants(plants));

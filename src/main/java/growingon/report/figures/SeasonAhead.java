@@ -25,10 +25,8 @@ public final class SeasonAhead {
   private final int to;
   private final Map<String, Plants> plants = new LinkedHashMap<>();
   private final Map<String, Double> money = new LinkedHashMap<>();
-  private final Phrases say;
 
   public SeasonAhead(Context context) {
-    this.say = context.say();
     Horizon horizon = context.accounts().projection().horizon();
     this.figures = context.seasons();
     this.from = horizon.seasonFirst(figures.next());

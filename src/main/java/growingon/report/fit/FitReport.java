@@ -44,7 +44,7 @@ public final class FitReport {
     return Report.of(
             title(inputs.scenario().plan().name()),
             settings.name(),
-            Phrases.of(settings),
+            say,
             fit.covers().first().toString())
         .sheets(sheets(words, tables, charts))
         .extra(List.of(tables.values(), tables.records()))

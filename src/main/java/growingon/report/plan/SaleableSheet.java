@@ -25,10 +25,8 @@ public final class SaleableSheet {
   private final Dates dates;
   private final String currency;
   private final Function<Trade.Cell, Double> listPrice;
-  private final Phrases say;
 
   private SaleableSheet(Projection projection) {
-    this.say = Phrases.of(projection.scenario());
     this.horizon = projection.horizon();
     this.dates = new Dates(horizon);
     this.currency = projection.scenario().nursery().settings().currency();

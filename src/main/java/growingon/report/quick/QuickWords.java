@@ -48,7 +48,6 @@ final class QuickWords {
   private final LotHistory history;
   private final LotAccount account;
   private final Horizon horizon;
-  private final String currency;
   private final Phrases say;
 
   QuickWords(
@@ -65,7 +64,6 @@ final class QuickWords {
     this.history = whole.history();
     this.account = accounts.lot(lot.name());
     this.horizon = accounts.projection().horizon();
-    this.currency = accounts.projection().scenario().nursery().settings().currency();
   }
 
   List<String> sentences() {

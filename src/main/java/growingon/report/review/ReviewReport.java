@@ -33,13 +33,14 @@ public final class ReviewReport {
     all.addAll(review.faults());
     Settings settings = inputs.scenario().nursery().settings();
     ReviewWords words = new ReviewWords(inputs, review);
-    ReviewCharts charts = new ReviewCharts(review, Phrases.of(settings));
+    Phrases say = Phrases.of(settings);
+    ReviewCharts charts = new ReviewCharts(review, say);
     return Report.of(
             title(inputs.scenario().plan().name()),
             settings.name(),
-            Phrases.of(settings),
+            say,
             review.firstMonth().toString())
-        .sheets(sheets(review, words, charts, Phrases.of(settings)))
+        .sheets(sheets(review, words, charts, say))
         .charts(charts.all())
         .extra(AgainstPlanSheet.allLots(review, settings.currency()))
         .headlines(words.headlines())

@@ -5,6 +5,7 @@ import growingon.report.model.Kind;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
 import growingon.report.text.Phrases;
+import growingon.report.text.Plants;
 import growingon.report.text.Sentences;
 import growingon.report.text.Shown;
 import growingon.review.Compared;
@@ -74,9 +75,10 @@ final class ReviewSummarySheet {
 
   private static void gone(TableBuilder table, Review review, String currency) {
     if (!review.gone().isEmpty()) {
-      double plants = review.gone().stream().mapToDouble(each -> each.gone().plants()).sum();
+      Plants plants =
+          Plants.together(review.gone().stream().mapToDouble(each -> each.gone().plants()));
       double worth = review.gone().stream().mapToDouble(GonePriced::worth).sum();
-      row(table, "sold or lost, no line says which", "plants", real(plants), Kind.PLANTS);
+      row(table, "sold or lost, no line says which", "plants", real(plants.whole()), Kind.PLANTS);
       row(table, "the same sold at list price, at most", currency, real(worth), Kind.MONEY);
     }
   }

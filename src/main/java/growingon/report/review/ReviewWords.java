@@ -3,6 +3,7 @@ package growingon.report.review;
 import growingon.nursery.Inputs;
 import growingon.nursery.Settings;
 import growingon.report.text.Phrases;
+import growingon.report.text.Plants;
 import growingon.report.words.Headlines;
 import growingon.review.Judged;
 import growingon.review.Review;
@@ -233,12 +234,13 @@ final class ReviewWords {
   List<String> withoutALine() {
     List<String> sentences = new ArrayList<>();
     if (!review.gone().isEmpty()) {
-      double plants = review.gone().stream().mapToDouble(each -> each.gone().plants()).sum();
+      Plants plants =
+          Plants.together(review.gone().stream().mapToDouble(each -> each.gone().plants()));
       double worth = review.gone().stream().mapToDouble(GonePriced::worth).sum();
       sentences.add(
           ("%s gone without a line: sold or lost, no line says which. Sold at list price they brought"
                   + " at most %s, which is in no result; see the sheet %s.")
-              .formatted(say.plants(plants), money(worth), WithoutALineSheet.NAME));
+              .formatted(say.plants(plants.whole()), money(worth), WithoutALineSheet.NAME));
     }
     if (!review.receipts().isEmpty()) {
       sentences.add(receipts());
@@ -255,7 +257,8 @@ final class ReviewWords {
         parts.add(
             "%s for %s %s"
                 .formatted(
-                    say.whole(of.stream().mapToDouble(SharedReceipt::plants).sum()),
+                    say.whole(
+                        Plants.together(of.stream().mapToDouble(SharedReceipt::plants)).whole()),
                     money(of.stream().mapToDouble(SharedReceipt::amount).sum()),
                     how.told()));
       }
@@ -312,9 +315,9 @@ final class ReviewWords {
     return sentences;
   }
 
-  private static String tenths(double number) {
+  private String tenths(double number) {
     double rounded = Math.rint(number * 10) / 10;
-    return rounded == Math.rint(rounded) ? "" + (long) rounded : "" + rounded;
+    return rounded == Math.rint(rounded) ? "" + (long) rounded : say.writing().marked("" + rounded);
   }
 
   private static List<String> told(List<Judged> more) {

@@ -81,10 +81,7 @@ final class WithoutALineSheet {
         table.row(
             how.toString(),
             of.size(),
-            of.stream()
-                .map(each -> Plants.nearest(each.plants()))
-                .reduce(Plants::plus)
-                .orElseThrow(),
+            Plants.together(of.stream().mapToDouble(SharedReceipt::plants)),
             of.stream().mapToDouble(SharedReceipt::amount).sum());
       }
     }

@@ -1,5 +1,7 @@
 package growingon.report.text;
 
+import java.util.stream.DoubleStream;
+
 /**
  * A number of plants: as expected, and in whole plants, so that everything that is printed adds up.
  *
@@ -18,6 +20,11 @@ public record Plants(double exact, long whole) {
   /** One number by itself, of something that is not counted in plants of lots. */
   public static Plants nearest(double exact) {
     return of(exact, Math.round(exact));
+  }
+
+  /** The sum of numbers that stand in rows of a table, each by itself. */
+  public static Plants together(DoubleStream rows) {
+    return rows.mapToObj(Plants::nearest).reduce(NONE, Plants::plus);
   }
 
   public Plants plus(Plants other) {

@@ -29,7 +29,6 @@ public final class BoughtWords {
   private final Accounts accounts;
   private final Horizon horizon;
   private final Settings settings;
-  private final String currency;
   private final BoughtLot bought;
   private final LotAccount account;
   private final OptionalDouble mostLandedEach;
@@ -45,7 +44,6 @@ public final class BoughtWords {
     this.accounts = context.accounts();
     this.horizon = accounts.projection().horizon();
     this.settings = context.inputs().scenario().nursery().settings();
-    this.currency = settings.currency();
     this.bought = bought;
     this.account = accounts.lot(bought.lot().name());
     this.mostLandedEach = mostLandedEach(context, bought);
@@ -200,7 +198,6 @@ public final class BoughtWords {
   public static Optional<String> together(Context context) {
     Phrases say = context.say();
     ValueJoin join = context.join();
-    String currency = context.inputs().scenario().nursery().settings().currency();
     if (join.bought().isEmpty() || Math.abs(join.costsOfNoLot()) < HALF_A_CENT) {
       return Optional.empty();
     }

@@ -27,7 +27,6 @@ public final class CashWords {
   private final CashFlow cash;
   private final Horizon horizon;
   private final Settings settings;
-  private final String currency;
   private final Phrases say;
 
   public CashWords(Context context) {
@@ -38,7 +37,6 @@ public final class CashWords {
     this.cash = accounts.cash();
     this.horizon = accounts.projection().horizon();
     this.settings = context.inputs().scenario().nursery().settings();
-    this.currency = settings.currency();
   }
 
   /** The lowest month, the limit, where it starts and ends. */

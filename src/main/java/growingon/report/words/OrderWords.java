@@ -20,7 +20,6 @@ public final class OrderWords {
   private static final int NAMED = 6;
 
   private final Horizon horizon;
-  private final String currency;
   private final int lastOfNext;
   private final String nextSeason;
   private final Supplies supplies;
@@ -32,7 +31,6 @@ public final class OrderWords {
     this.say = context.say();
     SeasonFigures figures = context.seasons();
     this.horizon = context.accounts().projection().horizon();
-    this.currency = context.inputs().scenario().nursery().settings().currency();
     this.supplies = context.accounts().supplies();
     this.orders = supplies.orders();
     this.plants = PlantOrder.of(context.inputs());

@@ -19,7 +19,6 @@ public final class SaleWords {
 
   private final Context context;
   private final SeasonFigures figures;
-  private final String currency;
   private final int next;
   private final SeasonAhead ahead;
   private final Phrases say;
@@ -28,7 +27,6 @@ public final class SaleWords {
     this.say = context.say();
     this.context = context;
     this.figures = context.seasons();
-    this.currency = context.inputs().scenario().nursery().settings().currency();
     this.next = figures.next();
     this.ahead = new SeasonAhead(context);
   }

@@ -56,7 +56,6 @@ public final class VerdictWords {
   private final Gamble gamble;
   private final EndingWords ending;
   private final int draws;
-  private final String currency;
   private final Phrases say;
 
   /** For a context with chances. */
@@ -65,7 +64,6 @@ public final class VerdictWords {
     this.gamble = gamble;
     this.ending = EndingWords.of(context, gamble.bought());
     this.draws = context.chances().orElseThrow().draws();
-    this.currency = context.inputs().scenario().nursery().settings().currency();
   }
 
   public Verdict verdict() {

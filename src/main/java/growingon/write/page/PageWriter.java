@@ -199,10 +199,9 @@ public final class PageWriter {
     int rows = filled.stream().mapToInt(each -> each.rows().size()).sum();
     return filled.isEmpty()
         ? ""
-        : "%s, %s".formatted(counted(filled.size(), "table"), counted(rows, "row"));
-  }
-
-  private String counted(int number, String what) {
-    return report.writing().whole(number) + " " + what + (number == 1 ? "" : "s");
+        : "%s, %s"
+            .formatted(
+                report.say().counted(filled.size(), "table", "tables"),
+                report.say().counted(rows, "row", "rows"));
   }
 }
