@@ -87,26 +87,6 @@ public record Place(
     return builder;
   }
 
-  /** The parts of this one, of which some can be put in place of others. */
-  public Builder but() {
-    Builder builder = new Builder();
-    builder.name = name;
-    builder.kind = kind;
-    builder.condition = condition;
-    builder.squareMetres = squareMetres;
-    builder.usableShare = usableShare;
-    builder.benchDepthMm = benchDepthMm;
-    builder.kgPerM2 = kgPerM2;
-    builder.costPerM2Year = costPerM2Year;
-    builder.layout = layout;
-    builder.liftFrom = liftFrom;
-    builder.from = from;
-    builder.until = until;
-    builder.minutesASale = minutesASale;
-    builder.extraM2Cost = extraM2Cost;
-    return builder;
-  }
-
   /** Its parts by name; what is not said has its usual value. */
   public static final class Builder {
     private String name;

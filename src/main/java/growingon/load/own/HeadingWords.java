@@ -3,12 +3,12 @@ package growingon.load.own;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
@@ -53,13 +53,7 @@ final class HeadingWords {
           "aantal",
           "quantita",
           "cantidad");
-  private static final Map<ListKind, HeadingWords> SHIPPED = new EnumMap<>(ListKind.class);
-
-  static {
-    for (ListKind kind : ListKind.values()) {
-      SHIPPED.put(kind, new HeadingWords(kind));
-    }
-  }
+  private static final Map<ListKind, HeadingWords> SHIPPED = new ConcurrentHashMap<>();
 
   private final Map<String, Meaning> meanings = new HashMap<>();
   private final Map<String, String> spellings = new HashMap<>();
@@ -106,7 +100,7 @@ final class HeadingWords {
 
   /** What headings stand for in lists of a kind. */
   static HeadingWords of(ListKind kind) {
-    return SHIPPED.get(kind);
+    return SHIPPED.computeIfAbsent(kind, HeadingWords::new);
   }
 
   /** What a heading stands for; empty if it is not understood. */
@@ -264,15 +258,6 @@ final class HeadingWords {
     return last > 0 && MonthText.named(bare.substring(last + 1)).isPresent()
         ? bare.substring(0, last)
         : key;
-  }
-
-  /** Whether remarks in brackets that were passed over hold a heading of their own. */
-  boolean remarkIsHeading(String heading) {
-    return REMARK
-        .matcher(heading)
-        .results()
-        .map(found -> Keys.of(found.group()))
-        .anyMatch(key -> meanings.containsKey(key) && Units.named(key).isEmpty());
   }
 
   /** The nearest heading within two letters: offered, never taken. */

@@ -56,7 +56,7 @@ final class LotNames {
   }
 
   /** Gives those whose names are alike further ones. */
-  private static void parted(List<OwnLot> lots, Function<OwnLot, String> further) {
+  static void parted(List<OwnLot> lots, Function<OwnLot, String> further) {
     Map<String, Integer> times = new HashMap<>();
     lots.forEach(lot -> times.merge(Keys.of(lot.lot()), 1, Integer::sum));
     for (int i = 0; i < lots.size(); i++) {

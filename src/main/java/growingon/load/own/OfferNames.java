@@ -1,12 +1,9 @@
 package growingon.load.own;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
-import java.util.function.Function;
 
 /**
  * Names of offers that a buyer knows again in an order: plant and size as the supplier writes them;
@@ -20,9 +17,10 @@ final class OfferNames {
   static List<OwnLot> named(List<OwnLot> offers) {
     List<OwnLot> named = new ArrayList<>(offers);
     named.replaceAll(offer -> offer.named(first(offer)));
-    part(named, offer -> offer.lot() + offer.arrived().map(month -> " " + month).orElse(""));
-    part(named, offer -> offer.lot() + " row " + offer.row());
-    part(named, offer -> offer.lot() + " " + offer.sheet());
+    LotNames.parted(
+        named, offer -> offer.lot() + offer.arrived().map(month -> " " + month).orElse(""));
+    LotNames.parted(named, offer -> offer.lot() + " row " + offer.row());
+    LotNames.parted(named, offer -> offer.lot() + " " + offer.sheet());
     Set<String> seen = new HashSet<>();
     named.replaceAll(
         offer -> {
@@ -40,12 +38,5 @@ final class OfferNames {
     String size = offer.terms().size();
     String name = size.isEmpty() || plant.contains(size) ? plant : plant + " " + size;
     return name.length() > LONGEST ? name.substring(0, LONGEST).strip() : name;
-  }
-
-  private static void part(List<OwnLot> offers, Function<OwnLot, String> further) {
-    Map<String, Integer> times = new HashMap<>();
-    offers.forEach(offer -> times.merge(Keys.of(offer.lot()), 1, Integer::sum));
-    offers.replaceAll(
-        offer -> times.get(Keys.of(offer.lot())) > 1 ? offer.named(further.apply(offer)) : offer);
   }
 }

@@ -41,9 +41,4 @@ public record SheetCell(
   boolean isText() {
     return number.isEmpty() && date.isEmpty();
   }
-
-  /** The same cell with another text. */
-  SheetCell withText(String other) {
-    return new SheetCell(other, OptionalDouble.empty(), Optional.empty(), true, struck, "", "");
-  }
 }

@@ -11,9 +11,6 @@ import java.util.OptionalInt;
  * @param multiple in which they are sold
  */
 record Terms(String size, OptionalInt least, OptionalInt multiple) {
-  /** Nothing said. */
-  static final Terms NONE = new Terms("", OptionalInt.empty(), OptionalInt.empty());
-
   Terms {
     Objects.requireNonNull(size);
     Objects.requireNonNull(least);
