@@ -1,6 +1,7 @@
 package growingon.buying;
 
 import growingon.buying.PlanValue.Kind;
+import growingon.nursery.HorizonValue;
 import growingon.nursery.Inputs;
 import growingon.nursery.Lot;
 import growingon.nursery.Plan;
@@ -23,7 +24,10 @@ import java.util.Optional;
  * @param offers what is said of each offer
  * @param holds what is said of each lot, changes first, that which brings most first
  * @param limitsWorth what holds the nursery back, the dearest first
- * @param atNil what is recommended where nothing unsold counts, where the plan counts it
+ * @param unsoldShare share of all plants that stand unsold at the end as recommended, on the plan's
+ *     line
+ * @param otherEnd what it comes to where plants unsold at the end count otherwise than the plan
+ *     says; empty where few are left and the plan counts them for nothing
  */
 public record Answer(
     Inputs inputs,
@@ -38,14 +42,19 @@ public record Answer(
     List<OfferAnswer> offers,
     List<HoldAnswer> holds,
     List<LimitWorth> limitsWorth,
-    Optional<AtNil> atNil) {
+    double unsoldShare,
+    Optional<OtherEnd> otherEnd) {
+  /** From so many unsold plants on it matters what they count for. */
+  public static final double MANY_UNSOLD = 1.0 / 3;
+
   /**
-   * The answer where what is unsold at the end counts for nothing.
+   * The answer where what is unsold at the end counts otherwise.
    *
+   * @param value what it counts for
    * @param gain what the recommended gains over as given then
    * @param candidate what would be done then
    */
-  public record AtNil(Spread gain, Candidate candidate) {}
+  public record OtherEnd(HorizonValue value, Spread gain, Candidate candidate) {}
 
   public Answer {
     plans = List.copyOf(plans);

@@ -1,6 +1,6 @@
 package growingon.buying;
 
-import growingon.buying.Answer.AtNil;
+import growingon.buying.Answer.OtherEnd;
 import growingon.buying.Choice.Holding;
 import growingon.buying.Choice.Take;
 import growingon.buying.PlanValue.Kind;
@@ -9,6 +9,8 @@ import growingon.nursery.Hold;
 import growingon.nursery.HorizonValue;
 import growingon.nursery.Inputs;
 import growingon.nursery.Scenario;
+import growingon.project.LotHistory;
+import growingon.project.Projector;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -30,6 +32,8 @@ public final class Buying {
 
   /** What single changes bring is judged on so many draws. */
   private static final int DRAWS_OF_CHANGES = 200;
+
+  private static final HorizonValue HALF_OF_LIST = new HorizonValue.OfListPrice(0.5);
 
   private Buying(Inputs inputs, Wish wish, int threads, Consumer<String> progress) {
     this.inputs = inputs;
@@ -93,6 +97,7 @@ public final class Buying {
     List<LimitWorth> worth =
         new Worth(engine, limits, planDraws, search.moves(), found.recommended(), search.known())
             .limits();
+    double unsoldShare = unsoldShare(found.recommended());
     return new Answer(
         inputs,
         question,
@@ -107,7 +112,8 @@ public final class Buying {
         offers,
         holds(found.recommended()),
         worth,
-        atNil(found.recommended()));
+        unsoldShare,
+        otherEnd(found.recommended(), unsoldShare));
   }
 
   private List<PlanValue> plans(Candidate recommended) {
@@ -187,19 +193,38 @@ public final class Buying {
     return answers;
   }
 
-  /** What would be done if nothing unsold counted, by a climb on the plan's line alone. */
-  private Optional<AtNil> atNil(Candidate recommended) {
-    if (inputs.scenario().plan().horizonValue().equals(HorizonValue.NOTHING)) {
-      return Optional.empty();
+  /** Share of all plants that stand unsold at the end, on the plan's line. */
+  private double unsoldShare(Candidate candidate) {
+    double plants = 0;
+    double left = 0;
+    Scenario scenario = engine.scenario().withLots(question.lots(candidate));
+    for (LotHistory lot : Projector.project(scenario).lots()) {
+      plants += lot.quantity();
+      left += lot.standing(lot.months() - 1) - lot.keptAtEnd();
     }
-    progress.accept("Looking at what it is worth where nothing unsold counts");
-    Scenario scenario = inputs.scenario();
-    Scenario nil =
-        new Scenario(
-            scenario.nursery(),
-            scenario.plan().withHorizonValue(HorizonValue.NOTHING),
-            scenario.lots());
-    Engine other = new Engine(question, nil, engine.threads());
+    return plants > 0 ? left / plants : 0;
+  }
+
+  /**
+   * What would be done if plants unsold at the end counted for nothing or, where many are left that
+   * do so in the plan, at half their list price: by a climb on the plan's line alone.
+   */
+  private Optional<OtherEnd> otherEnd(Candidate recommended, double unsoldShare) {
+    boolean count = !inputs.scenario().plan().horizonValue().equals(HorizonValue.NOTHING);
+    if (count) {
+      return Optional.of(endingAt(HorizonValue.NOTHING, recommended));
+    }
+    return unsoldShare >= Answer.MANY_UNSOLD
+        ? Optional.of(endingAt(HALF_OF_LIST, recommended))
+        : Optional.empty();
+  }
+
+  private OtherEnd endingAt(HorizonValue value, Candidate recommended) {
+    progress.accept("Looking at what it is worth where unsold plants count otherwise");
+    Scenario scenario = engine.scenario();
+    Scenario otherwise =
+        new Scenario(scenario.nursery(), scenario.plan().withHorizonValue(value), scenario.lots());
+    Engine other = new Engine(question, otherwise, engine.threads());
     Moves moves = new Search(other, limits, wish.aim(), false, progress).moves();
     double closeTo = 0.001 * other.line(question.asGiven()).sales();
     Candidate then =
@@ -208,6 +233,6 @@ public final class Buying {
     Spread gain =
         new PlanDraws(other, Math.min(DRAWS_OF_CHANGES, planDraws.draws()))
             .gain(recommended, question.asGiven());
-    return Optional.of(new AtNil(gain, then));
+    return new OtherEnd(value, gain, then);
   }
 }

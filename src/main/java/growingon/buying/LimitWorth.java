@@ -10,9 +10,9 @@ import java.util.OptionalDouble;
  * @param name of the place or of the demand row
  * @param from first month in which it binds; the plan's first for cash
  * @param to last month
- * @param amount how much there is: square metres, hours in the months that bind, plants wanted a
+ * @param amount how much there is: square metres, hours in the tightest month, plants wanted a
  *     season, money
- * @param usedAsGiven how much of it is used as given, in the month in which most is used
+ * @param usedAsGiven how much of it is used as given, in the tightest month
  * @param usedAsRecommended the same as recommended
  * @param steps what more would be worth
  * @param without worth of being without the limit; empty for demand

@@ -258,6 +258,17 @@ final class Worth {
         OptionalDouble.of(without));
   }
 
+  /** The month in which least is left of what there is; the first of several. */
+  private static int tightest(double[] needed, double[] there) {
+    int tightest = 0;
+    for (int month = 1; month < needed.length; month++) {
+      if (needed[month] * there[tightest] > needed[tightest] * there[month]) {
+        tightest = month;
+      }
+    }
+    return tightest;
+  }
+
   private static double most(double[] values) {
     double most = 0;
     for (double each : values) {
@@ -280,10 +291,8 @@ final class Worth {
     int[] months = months(line.hours(), limits.hours());
     int from = months.length == 0 ? 0 : months[0];
     int to = months.length == 0 ? available.length - 1 : months[1];
-    double amount = 0;
-    for (int month = from; month <= to; month++) {
-      amount += available[month];
-    }
+    int tightest = tightest(line.hours(), available);
+    double amount = available[tightest];
     double without = without(limits.withoutHours());
     List<Step> steps = new ArrayList<>();
     for (double more : MORE) {
@@ -298,8 +307,8 @@ final class Worth {
         from,
         to,
         amount,
-        most(given.hours()),
-        most(line.hours()),
+        given.hours()[tightest],
+        line.hours()[tightest],
         steps,
         OptionalDouble.of(without));
   }

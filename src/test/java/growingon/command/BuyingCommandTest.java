@@ -110,6 +110,31 @@ class BuyingCommandTest {
         .contains("without draws there is no luck to be judged on: use --quick");
   }
 
+  /** A short plan that counts nothing of what is left makes every late sale look bad. */
+  @Test
+  void manyUnsoldForNothing_isWarnedOfWithWhatHalfTheirPriceWouldChange() throws IOException {
+    Files.writeString(
+        nursery.resolve("demand.csv"),
+        "species,ladder,grade,units,price\nRowan,,bench,10,65\nYew,small trees,specimen,all,240\n");
+    Path plan = folder.resolve("short.json");
+    Files.writeString(
+        plan,
+        "{ \"name\": \"short\", \"nursery\": \"nursery\", \"first month\": \"2026-11\","
+            + " \"seasons\": 1, \"horizon value\": 0, \"take\": { \"spring liners\": 500 },"
+            + " \"ordered\": [\"spring liners\"] }");
+
+    Ran buying = run("buying", plan, "b", "--quick");
+
+    assertThat(buying.code()).as(buying.err()).isZero();
+    Matcher warned =
+        Pattern.compile(
+                "\\d+ % of all plants stand unsold at the end and count for nothing, so long holds and"
+                    + " late purchases look bad: give a horizon value, or plan more seasons\\. At"
+                    + " 50 % of list price it would bring EUR -?[\\d,]+")
+            .matcher(Files.readString(folder.resolve("b").resolve("report.html")));
+    assertThat(warned.find()).isTrue();
+  }
+
   @Test
   void onlyPurchases_saysNothingOfHolds() throws IOException {
     Ran buying = run("buying", nursery, "b", "--quick", "--only", "purchases");

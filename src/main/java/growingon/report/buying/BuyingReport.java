@@ -142,15 +142,19 @@ public final class BuyingReport {
     notes.add(
         "Hours that nobody is paid for cost nothing here; they count against the hours there are.");
     long changed = answer.holds().stream().filter(HoldAnswer::isChange).count();
-    notes.add(
-        "%s left as given because they bring little; together they would bring %s."
-            .formatted(
-                Phrases.sentence(
-                    say.counted(answer.found().leftOut().size(), "change was", "changes were")),
-                figures.money(answer.leftOutGain().mean())));
-    notes.add(
-        "%s advised in all; the gain of each is weighed beside all others, so they do not add up."
-            .formatted(Phrases.sentence(say.counted(changed, "hold is", "holds are"))));
+    int leftOut = answer.found().leftOut().size();
+    if (leftOut > 0) {
+      notes.add(
+          "%s left as given because they bring little; together they would bring %s."
+              .formatted(
+                  Phrases.sentence(say.counted(leftOut, "change was", "changes were")),
+                  figures.money(answer.leftOutGain().mean())));
+    }
+    if (changed > 0) {
+      notes.add(
+          "%s advised in all; the gain of each is weighed beside all others, so they do not add up."
+              .formatted(Phrases.sentence(say.counted(changed, "hold is", "holds are"))));
+    }
     answer.offers().stream()
         .filter(offer -> offer.take().offer().most().isEmpty())
         .forEach(

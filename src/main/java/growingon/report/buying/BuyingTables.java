@@ -192,7 +192,8 @@ final class BuyingTables {
             "What would be gained if there were so much more, and what you would then do: the same"
                 + " as changing the cell and asking again. Plants and holds come in steps, so a"
                 + " little more may bring nothing and more of it much. The charge of a larger"
-                + " place is taken off, what else it costs is not.",
+                + " place is taken off, what else it costs is not. Room and hours are those of the"
+                + " tightest month.",
             Sentences.WITHOUT_VAT),
         List.of(
             Column.of("limit", "limit", "", Kind.TEXT),
@@ -218,7 +219,7 @@ final class BuyingTables {
   private String amount(LimitWorth limit, double amount) {
     return switch (limit.what()) {
       case ROOM -> say.squareMetres(amount);
-      case HOURS -> say.hours(amount);
+      case HOURS -> say.hours(amount) + " a month";
       case DEMAND -> say.number(amount) + " plants";
       case CASH -> figures.money(amount);
     };

@@ -182,16 +182,22 @@ final class BuyingVerdicts {
   }
 
   private String paysLater(OfferAnswer offer) {
-    return "%s is not back by %s%s: %s would stand unsold then, worth %s at list; it pays from %s%s:"
+    return "%s is not back by %s%s: %s would stand unsold then, %s; it pays from %s%s:"
             .formatted(
                 Phrases.sentence(name(offer)),
                 lastSeason(),
                 draws == 0 ? "" : " (" + hundred(offer.atEnd()) + ")",
                 "%s of %d".formatted(say.whole(offer.unsold()), all(offer)),
-                figures.money(offer.unsoldAtList()),
+                atList(offer.unsoldAtList()),
                 figures.season(offer.paysFrom().getAsInt()),
                 draws == 0 ? "" : " (" + hundred(offer.gain()) + ")")
         + " plan %d seasons to have it weighed.".formatted(offer.judgedAt() + 1);
+  }
+
+  private String atList(double money) {
+    return money < 0.5
+        ? "of no grade that has a price yet"
+        : "worth %s at list".formatted(figures.money(money));
   }
 
   private static int all(OfferAnswer offer) {

@@ -1,6 +1,7 @@
 package growingon.report.buying;
 
 import growingon.buying.Answer;
+import growingon.buying.Choice;
 import growingon.buying.HoldAnswer;
 import growingon.buying.LimitWorth;
 import growingon.buying.OfferAnswer;
@@ -10,7 +11,6 @@ import growingon.buying.PlanValue.Kind;
 import growingon.buying.Question.Scope;
 import growingon.nursery.Hold;
 import growingon.nursery.HorizonValue;
-import growingon.project.LotHistory;
 import growingon.report.buying.BuyingFigures.Sold;
 import growingon.report.text.Odds;
 import growingon.report.text.Phrases;
@@ -66,8 +66,7 @@ final class BuyingWords {
     lines.add(brings());
     countsOn().ifPresent(lines::add);
     takings().ifPresent(lines::add);
-    atNil().ifPresent(lines::add);
-    unsold().ifPresent(lines::add);
+    otherEnd().ifPresent(lines::add);
     lines.add(limits() + elsewhere());
     return lines.stream().limit(8).toList();
   }
@@ -254,48 +253,58 @@ final class BuyingWords {
                 back < 0 ? "not back within the plan" : "back by " + figures.season(back)));
   }
 
-  private Optional<String> atNil() {
+  /**
+   * What it comes to where plants unsold at the end count otherwise; a warning where many do not.
+   */
+  private Optional<String> otherEnd() {
     return answer
-        .atNil()
+        .otherEnd()
         .map(
-            nil ->
-                "Plants unsold at the end count here at %s; if they counted for nothing, it would bring %s%s."
-                    .formatted(
-                        answer.plan().horizonValue().isStockValue()
-                            ? "their stock value"
-                            : "a share of list price",
-                        figures.money(nil.gain().mean()),
-                        nilPurchases(nil)));
+            other ->
+                other.value().equals(HorizonValue.NOTHING)
+                    ? "Plants unsold at the end count here at %s; if they counted for nothing, it would bring %s%s."
+                        .formatted(counted(), figures.money(other.gain().mean()), bought(other))
+                    : ("%s of all plants stand unsold at the end and count for nothing, so long holds"
+                            + " and late purchases look bad: give a horizon value, or plan more"
+                            + " seasons. At %s of list price it would bring %s%s.")
+                        .formatted(
+                            say.percent(answer.unsoldShare()),
+                            say.percent(other.value().shareOfList()),
+                            figures.money(other.gain().mean()),
+                            bought(other)));
   }
 
-  private String nilPurchases(Answer.AtNil nil) {
-    List<String> otherwise = new ArrayList<>();
+  private String counted() {
+    return answer.plan().horizonValue().isStockValue()
+        ? "their stock value"
+        : "a share of list price";
+  }
+
+  private String bought(Answer.OtherEnd other) {
+    List<String> bought = new ArrayList<>();
+    List<String> left = new ArrayList<>();
     for (int i = 0; i < answer.question().choices().size(); i++) {
-      int then = nil.candidate().value(i);
-      boolean isTake = answer.question().choices().get(i) instanceof growingon.buying.Choice.Take;
-      if (isTake && then != answer.found().recommended().value(i)) {
-        otherwise.add("%d %s".formatted(then, answer.question().choices().get(i).name()));
+      int then = other.candidate().value(i);
+      Choice choice = answer.question().choices().get(i);
+      if (!(choice instanceof Choice.Take) || then == answer.found().recommended().value(i)) {
+        continue;
+      }
+      if (then == 0) {
+        left.add(choice.name());
+      } else {
+        bought.add("%s %s".formatted(say.whole(then), choice.name()));
       }
     }
-    return otherwise.isEmpty()
-        ? ", and the purchases would be the same"
-        : ", and you would buy " + Phrases.list(otherwise, 3, "offers");
-  }
-
-  /** Warns where much is unsold at the end and counts for nothing. */
-  private Optional<String> unsold() {
-    double plants = 0;
-    double left = 0;
-    for (LotHistory lot : figures.recommended.lots()) {
-      plants += lot.quantity();
-      left += lot.standing(lot.months() - 1) - lot.keptAtEnd();
+    List<String> words = new ArrayList<>();
+    if (!bought.isEmpty()) {
+      words.add("buy " + Phrases.list(bought, 3, "offers"));
     }
-    return answer.plan().horizonValue().equals(HorizonValue.NOTHING) && left >= THIRD * plants
-        ? Optional.of(
-            "%s of all plants stand unsold at the end and count for nothing, so long holds and late"
-                    .formatted(say.percent(left / plants))
-                + " purchases look bad: give a horizon value, or plan more seasons.")
-        : Optional.empty();
+    if (!left.isEmpty()) {
+      words.add("leave " + Phrases.list(left, 3, "offers"));
+    }
+    return words.isEmpty()
+        ? answer.wish().scope() == Scope.HOLDS ? "" : ", and the purchases would be the same"
+        : ", and you would " + String.join(" and ", words);
   }
 
   /** What holds the nursery back most. */
