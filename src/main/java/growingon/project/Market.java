@@ -4,6 +4,7 @@ import growingon.nursery.Negligible;
 import growingon.nursery.Quality;
 import growingon.nursery.QualityRule;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -16,6 +17,7 @@ import java.util.stream.IntStream;
  */
 final class Market {
   private static final Quality[] QUALITIES = Quality.values();
+  private static final int NEVER = -1;
 
   private final Programme programme;
   private final Luck luck;
@@ -25,6 +27,9 @@ final class Market {
   private final DemandRow[] rows;
   private final double[] unitsFactor;
   private final double[] priceFactor;
+  private final long[][] wanted;
+  private final int[] comes;
+  private final long[] bringsCells;
   private final long[] readyCells;
   private final double[] ready;
   private final boolean[] asks;
@@ -52,6 +57,9 @@ final class Market {
     this.rows = programme.rows();
     this.unitsFactor = new double[rows.length];
     this.priceFactor = new double[rows.length];
+    this.wanted = wanted(programme);
+    this.comes = new int[lots.length];
+    this.bringsCells = new long[lots.length];
     this.readyCells = new long[lots.length];
     this.ready = new double[lots.length];
     this.known = new KnownSales(programme, lots);
@@ -70,6 +78,9 @@ final class Market {
     this.rows = programme.rows();
     this.unitsFactor = same.unitsFactor;
     this.priceFactor = same.priceFactor;
+    this.wanted = wanted(programme);
+    this.comes = new int[lots.length];
+    this.bringsCells = new long[lots.length];
     this.readyCells = new long[lots.length];
     this.ready = new double[lots.length];
     this.known = same.known;
@@ -86,56 +97,101 @@ final class Market {
     return shares;
   }
 
-  /** The first month from a month on in which anything may be sold; the last if there is none. */
+  private static long[][] wanted(Programme programme) {
+    return programme.lots().stream().map(programme.wanted()::of).toArray(long[][]::new);
+  }
+
+  /** The first month from a month on in which anything may be sold; −1 if there is none. */
   int nextSale(int from) {
     int next = from;
-    while (next < asks.length - 1 && !asks[next] && lotsWithFacts.length == 0) {
+    while (next < asks.length && !asks[next] && lotsWithFacts.length == 0) {
       next++;
     }
-    return next;
+    return next < asks.length ? next : NEVER;
   }
 
   /**
-   * Grades a lot for the sales of a month, several lots at once if need be. A lot of which
-   * something is known waits for what it is known to have sold.
+   * Grades a lot before the sales of a month, several lots at once if need be, and gives whether it
+   * takes part in them: one that has nothing that anybody asks for then may go on. A lot of which
+   * something is known always waits for what it is known to have sold.
    */
-  void prepare(int lot, int forMonth) {
-    if (!lots[lot].hasFacts()) {
-      grade(lot, forMonth);
+  boolean comes(int lot, int forMonth) {
+    comes[lot] = forMonth;
+    if (lots[lot].hasFacts()) {
+      return true;
     }
+    long cells = asks[forMonth] ? grade(lot, forMonth) & wanted[lot][forMonth] : 0;
+    bringsCells[lot] = cells == 0 ? 0 : offered(lots[lot], cells);
+    return bringsCells[lot] != 0;
   }
 
-  /** Cells in which a lot has plants, once it was prepared. */
+  /** The bits of those cells in which a lot has enough plants to count. */
+  private static long offered(LotState lot, long cells) {
+    long offered = 0;
+    for (int grade = 0; grade < lot.plan.grades().size(); grade++) {
+      for (Quality of : QUALITIES) {
+        long cell = Grading.cellBit(of, grade);
+        offered |= (cells & cell) != 0 && lot.plants.offered(of, grade) > 0 ? cell : 0;
+      }
+    }
+    return offered;
+  }
+
+  /** A lot has come to its end. */
+  void comesNoMore(int lot) {
+    comes[lot] = NEVER;
+  }
+
+  /** The month in whose sales a lot takes part next, negative for none. */
+  int comesIn(int lot) {
+    return comes[lot];
+  }
+
+  /** Cells in which a lot has plants in the sales that have begun. */
   long readyCells(int lot) {
     return readyCells[lot];
   }
 
-  /** The cells of a lot that another market has prepared. */
-  void takeOver(int lot, long cells) {
+  /** A lot that another market has graded comes to the sales of a month with such cells. */
+  void takeOver(int lot, int forMonth, long cells) {
+    comes[lot] = forMonth;
+    bringsCells[lot] = cells;
     readyCells[lot] = cells;
   }
 
-  /** Begins the sales of a month: whom it sells to in its season, and at which prices. */
-  void begin(int now) {
-    month = now;
-    int year = programme.calendar().seasonYear(month);
+  /**
+   * Begins the sales of a month: whom it sells to in its season, and at which prices.
+   *
+   * @return the lots that take part
+   */
+  int[] begin(int now) {
+    int year = programme.calendar().seasonYear(now);
     if (year != season) {
       season = year;
       beginSeason();
     }
+    return follow(now);
   }
 
   /** Begins the sales of a month in which another market of the same luck has begun them. */
-  void follow(int now) {
+  int[] follow(int now) {
     month = now;
+    int[] there = new int[lots.length];
+    int count = 0;
+    for (int lot = 0; lot < lots.length; lot++) {
+      boolean isThere = comes[lot] == now;
+      readyCells[lot] = isThere ? bringsCells[lot] : 0;
+      there[count] = lot;
+      count += isThere ? 1 : 0;
+    }
+    return Arrays.copyOf(there, count);
   }
 
-  /** Sells in a month for which every lot was prepared. */
-  void sell(int now) {
-    begin(now);
+  /** Sells in the month whose sales have begun. */
+  void sell() {
     double[] met = known.sell(month);
     for (int lot : lotsWithFacts) {
-      grade(lot, month);
+      readyCells[lot] = asks[month] ? grade(lot, month) : 0;
     }
     sell(met, atOnce);
   }
@@ -233,11 +289,11 @@ final class Market {
     }
   }
 
-  /** Grades a lot if it may sell, and notes in which grades and qualities it has plants. */
-  private void grade(int lot, int forMonth) {
+  /** Grades a lot if it may sell; gives in which grades and qualities it has plants. */
+  private long grade(int lot, int forMonth) {
     LotState state = lots[lot];
-    boolean may = asks[forMonth] && forMonth >= state.start && state.maySell(forMonth);
-    readyCells[lot] = may ? state.gradeForSale(forMonth) : 0;
+    boolean may = forMonth >= state.start && state.maySell(forMonth);
+    return may ? state.gradeForSale(forMonth) : 0;
   }
 
   private double wanted(DemandRow row) {

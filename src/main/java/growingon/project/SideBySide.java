@@ -55,21 +55,17 @@ public final class SideBySide {
 
   /** Runs all months. */
   List<Told> run() {
-    int months = run.programme().horizon().months();
-    int next = 0;
-    while (next < months) {
-      int sale = first.nextSale(next);
-      first.goOn(next, sale);
-      for (Course other : others) {
-        other.goOn(next, sale);
-      }
+    first.setOut();
+    for (Course other : others) {
+      other.setOut();
+    }
+    for (int sale = first.nextSale(0); sale >= 0; sale = first.nextSale(sale + 1)) {
       sell(sale);
-      next = sale + 1;
     }
     List<Told> told = new ArrayList<>();
-    told.add(first.end(months - 1));
+    told.add(first.end());
     for (Course other : others) {
-      told.add(other.end(months - 1));
+      told.add(other.end());
     }
     return told;
   }
@@ -83,6 +79,10 @@ public final class SideBySide {
     first.deliver();
     for (Course other : others) {
       other.deliver();
+    }
+    first.goOn(month);
+    for (Course other : others) {
+      other.goOn(month);
     }
   }
 }
