@@ -122,9 +122,7 @@ final class Ends {
     for (SeasonStock stock : history.seasons()) {
       for (Quality quality : Quality.values()) {
         boolean sells = nursery.qualities().get(quality).priceShare() > 0;
-        for (double each : stock.standing()[quality.ordinal()]) {
-          plants += stock.season() == season && sells ? each : 0;
-        }
+        plants += stock.season() == season && sells ? stock.standing().of(quality) : 0;
       }
     }
     return plants;
@@ -149,7 +147,7 @@ final class Ends {
           double price = prices.of(lot, history.grades().get(grade).name()).orElse(0);
           for (Quality quality : Quality.values()) {
             double share = scenario.nursery().qualities().get(quality).priceShare();
-            sum += stock.standing()[quality.ordinal()][grade + 1] * price * share;
+            sum += stock.standing().of(quality, grade) * price * share;
           }
         }
       }

@@ -86,10 +86,8 @@ public record Saleable(
 
   private static void addReady(
       Map<Key, double[]> numbers, LotHistory lot, SeasonStock stock, int which) {
-    for (double[] ofQuality : stock.ready()) {
-      for (int grade = 0; grade < ofQuality.length; grade++) {
-        add(numbers, lot, stock.season(), grade, which, ofQuality[grade]);
-      }
+    for (int grade = 0; grade < stock.ready().grades(); grade++) {
+      add(numbers, lot, stock.season(), grade, which, stock.ready().ofGrade(grade));
     }
   }
 

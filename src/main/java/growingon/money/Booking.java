@@ -3,6 +3,7 @@ package growingon.money;
 import growingon.nursery.Lot;
 import growingon.nursery.Purchase;
 import growingon.nursery.Quality;
+import growingon.project.GradedPlants;
 import growingon.project.Luck;
 import growingon.project.Recorder;
 import growingon.project.Use;
@@ -152,7 +153,7 @@ public abstract class Booking implements Recorder {
   }
 
   @Override
-  public void seasonEnded(int season, double[][] standing) {
+  public void seasonEnded(int season, GradedPlants standing) {
     // What stands is worth something, but costs nothing.
   }
 }

@@ -1,6 +1,8 @@
 package growingon.money;
 
 import growingon.nursery.HorizonValue;
+import growingon.nursery.Quality;
+import growingon.project.GradedPlants;
 
 /**
  * The plants for sale of a lot at a moment, by what they cost and would fetch; kept plants are left
@@ -19,18 +21,18 @@ record EndStock(double priced, double unpriced, double list, double costEach, do
   /**
    * Sorts plants by whether they have a price.
    *
-   * @param standing [quality][0 = no grade, then grades from the lowest]
-   * @param prices list prices less selling cost, by quality and grade as {@code standing}; 0 for
-   *     none
+   * @param standing plants
+   * @param prices list prices less selling cost, [quality][0 = no grade, then grades from the
+   *     lowest]; 0 for none
    */
-  static EndStock of(double[][] standing, double[][] prices, double costEach, double paidEach) {
+  static EndStock of(GradedPlants standing, double[][] prices, double costEach, double paidEach) {
     double priced = 0;
     double unpriced = 0;
     double list = 0;
-    for (int quality = 0; quality < prices.length; quality++) {
-      for (int grade = 0; grade < prices[quality].length; grade++) {
-        double plants = standing[quality][grade];
-        double price = prices[quality][grade];
+    for (Quality quality : Quality.values()) {
+      for (int grade = GradedPlants.NO_GRADE; grade < standing.grades(); grade++) {
+        double plants = standing.of(quality, grade);
+        double price = prices[quality.ordinal()][grade + 1];
         priced += price > 0 ? plants : 0;
         unpriced += price > 0 ? 0 : plants;
         list += plants * price;

@@ -94,7 +94,7 @@ public final class ListPrices {
       double price = of(history.lot(), history.grades().get(grade).name()).orElse(0);
       for (Quality quality : Quality.values()) {
         double share = nursery.qualities().get(quality).priceShare();
-        sum += end.standing()[quality.ordinal()][grade + 1] * price * share;
+        sum += end.standing().of(quality, grade) * price * share;
       }
     }
     return sum;

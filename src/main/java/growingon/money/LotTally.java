@@ -4,6 +4,7 @@ import growingon.nursery.HorizonValue;
 import growingon.nursery.Lot;
 import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
+import growingon.project.GradedPlants;
 import growingon.project.Luck;
 import growingon.project.PartRecorder;
 import growingon.project.Stores;
@@ -16,7 +17,8 @@ import java.util.Arrays;
  * later in the order in which a run would have told it.
  */
 final class LotTally extends Booking implements PartRecorder {
-  private static final double[][] NOTHING_STANDS = {};
+  private static final GradedPlants NOTHING_STANDS = new GradedPlants(0);
+  private static final Quality[] QUALITIES = Quality.values();
   private static final int[] NO_CELLS = {};
   private static final int ROOM = 512;
   private static final int ROOM_FOR_PARTS = 96;
@@ -27,7 +29,7 @@ final class LotTally extends Booking implements PartRecorder {
   private final double[][] netPrices;
   private final CostToDate toDate;
   private final EndStock[] endStocks;
-  private final double[][][] standings;
+  private final GradedPlants[] standings;
   private String standsIn;
   private int spaceFrom;
   private double result;
@@ -56,7 +58,7 @@ final class LotTally extends Booking implements PartRecorder {
     this.toDate = layout.horizonValue.isStockValue() ? new CostToDate(bought, layout.months) : null;
     this.endStocks = new EndStock[layout.seasons];
     Arrays.fill(endStocks, EndStock.NOTHING);
-    this.standings = new double[layout.seasons][][];
+    this.standings = new GradedPlants[layout.seasons];
     Arrays.fill(standings, NOTHING_STANDS);
     boolean keeps = sums == null;
     this.cells = keeps ? new int[ROOM] : NO_CELLS;
@@ -217,7 +219,7 @@ final class LotTally extends Booking implements PartRecorder {
   }
 
   @Override
-  public void seasonEnded(int ended, double[][] standing) {
+  public void seasonEnded(int ended, GradedPlants standing) {
     standings[ended] = standing;
     if (layout.isWhole) {
       addStock(ended, standing);
@@ -230,11 +232,11 @@ final class LotTally extends Booking implements PartRecorder {
     }
   }
 
-  private void addStock(int ended, double[][] standing) {
-    for (int quality = 0; quality < Quality.values().length; quality++) {
-      for (int grade = 1; grade < standing[quality].length; grade++) {
-        int ofGrade = gradeNumbers[grade - 1] * layout.seasons;
-        add(layout.stockBySeason + ofGrade + ended, standing[quality][grade]);
+  private void addStock(int ended, GradedPlants standing) {
+    for (Quality quality : QUALITIES) {
+      for (int grade = 0; grade < standing.grades(); grade++) {
+        int ofGrade = gradeNumbers[grade] * layout.seasons;
+        add(layout.stockBySeason + ofGrade + ended, standing.of(quality, grade));
       }
     }
   }
@@ -260,7 +262,7 @@ final class LotTally extends Booking implements PartRecorder {
   }
 
   /** How it stands at the end of a season, as it was told. */
-  double[][] standing(int season) {
+  GradedPlants standing(int season) {
     return standings[season];
   }
 }

@@ -6,6 +6,7 @@ import growingon.nursery.OtherCash;
 import growingon.nursery.Place;
 import growingon.nursery.Scenario;
 import growingon.nursery.Settings;
+import growingon.project.GradedPlants;
 import growingon.project.Luck;
 import growingon.project.Programme;
 import growingon.project.SideBySide;
@@ -258,7 +259,7 @@ public final class Tally {
   }
 
   /** How a lot stands at the end of a season, as its recorder was told. */
-  public double[][] standing(int lot, int endingWith) {
+  public GradedPlants standing(int lot, int endingWith) {
     return lots[lot].standing(endingWith);
   }
 
@@ -267,20 +268,10 @@ public final class Tally {
     double[] living = new double[layout.seasons];
     for (int each = 0; each < living.length; each++) {
       for (LotTally lot : lots) {
-        living[each] += plants(lot.standing(each));
+        living[each] += lot.standing(each).sum();
       }
     }
     return living;
-  }
-
-  private static double plants(double[][] standing) {
-    double sum = 0;
-    for (double[] quality : standing) {
-      for (double plants : quality) {
-        sum += plants;
-      }
-    }
-    return sum;
   }
 
   /** Hours of work by month. */

@@ -242,28 +242,24 @@ final class Grading implements Crossings.Told {
    * @param trainingMonths whole months since training started, −1 if it has not
    * @param alive share of the plants that deaths have left
    * @param kept kept plants, but for deaths
-   * @return [quality][0 = no grade, then grades from the lowest]; kept plants, whose quality does
-   *     not matter, in a fourth row
    */
-  double[][] standing(int trainingMonths, double alive, double kept) {
+  GradedPlants standing(int trainingMonths, double alive, double kept) {
     measure();
     int[] gradeOf = new int[grades.length + 1];
     for (int thickFor = 0; thickFor <= grades.length; thickFor++) {
-      gradeOf[thickFor] = highestMet(thickFor, trainingMonths) + 1;
+      gradeOf[thickFor] = highestMet(thickFor, trainingMonths);
     }
-    double[][] standing = new double[QUALITIES + 1][grades.length + 1];
+    GradedPlants standing = new GradedPlants(grades.length);
     for (int stream = 0; stream < streams.size(); stream++) {
       Arrays.fill(scratch, 0);
       streams.addUp(stream, thick, scratch);
-      double[] row = standing[streams.quality(stream).ordinal()];
       for (int thickFor = 0; thickFor <= grades.length; thickFor++) {
-        row[streams.mayGrade(stream) ? gradeOf[thickFor] : 0] += alive * scratch[thickFor];
+        int grade = streams.mayGrade(stream) ? gradeOf[thickFor] : GradedPlants.NO_GRADE;
+        standing.add(streams.quality(stream), grade, alive * scratch[thickFor]);
       }
     }
-    if (kept > 0) {
-      for (int i = 0; i < thick.length; i++) {
-        standing[QUALITIES][gradeOf[thick[i]]] += alive * kept / thick.length;
-      }
+    for (int i = 0; i < thick.length && kept > 0; i++) {
+      standing.addKept(gradeOf[thick[i]], alive * kept / thick.length);
     }
     return standing;
   }

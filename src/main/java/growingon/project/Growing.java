@@ -339,7 +339,7 @@ final class Growing {
    * @param trainingMonths whole months since training started, −1 if it has not
    * @param ready plants that may be sold, by quality and grade
    */
-  MonthStock stock(int trainingMonths, double[][] ready) {
+  MonthStock stock(int trainingMonths, GradedPlants ready) {
     boolean empty = isEmpty();
     double[] now = clock.trunks();
     double spread = empty ? 0 : Remeasured.spread(now, weights());
@@ -381,7 +381,7 @@ final class Growing {
   }
 
   /** Plants standing by grade, as {@link Grading#standing}. */
-  double[][] standing(int trainingMonths) {
+  GradedPlants standing(int trainingMonths) {
     return grading.standing(trainingMonths, alive, kept);
   }
 

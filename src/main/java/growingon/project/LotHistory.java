@@ -45,7 +45,7 @@ public final class LotHistory implements Recorder {
   private final Map<Integer, BeforeCount> beforeCounts = new HashMap<>();
   private double soldUnready;
   private final List<YearEnd> yearEnds = new ArrayList<>();
-  private double[][] seasonEnd;
+  private GradedPlants seasonEnd;
   private double diedBefore;
   private double keptAtEnd;
 
@@ -178,12 +178,12 @@ public final class LotHistory implements Recorder {
   }
 
   @Override
-  public void seasonEnded(int season, double[][] atEnd) {
+  public void seasonEnded(int season, GradedPlants atEnd) {
     seasonEnd = atEnd;
   }
 
   /** Adds to the season's end what could be sold then, and the mean trunk. */
-  void seasonSeen(int season, double[][] ready, double meanTrunkMm) {
+  void seasonSeen(int season, GradedPlants ready, double meanTrunkMm) {
     seasons.add(new SeasonStock(season, seasonEnd, ready, meanTrunkMm));
   }
 

@@ -344,13 +344,13 @@ final class LotState {
     }
   }
 
-  private double[][] readyNow(int month) {
-    double[][] ready = new double[Quality.values().length][plan.grades().size()];
+  private GradedPlants readyNow(int month) {
+    GradedPlants ready = new GradedPlants(plan.grades().size());
     if (maySell(month)) {
       gradeForSale(month);
       for (Quality quality : Quality.values()) {
         for (int grade = 0; grade < plan.grades().size(); grade++) {
-          ready[quality.ordinal()][grade] = plants.ready(quality, grade);
+          ready.add(quality, grade, plants.ready(quality, grade));
         }
       }
     }

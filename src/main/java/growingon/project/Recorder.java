@@ -48,10 +48,9 @@ public interface Recorder {
   /**
    * A season ended.
    *
-   * @param standing [quality][0 = no grade, then grades from the lowest], kept plants in a fourth
-   *     row
+   * @param standing how it stands then
    */
-  void seasonEnded(int season, double[][] standing);
+  void seasonEnded(int season, GradedPlants standing);
 
   /** A month is over; so many plants are alive. */
   default void monthOver(int month, double living) {}

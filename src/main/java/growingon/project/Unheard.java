@@ -32,5 +32,5 @@ abstract class Unheard implements Recorder {
   public void stood(int month, String place, double plants, double m2, double careCost) {}
 
   @Override
-  public void seasonEnded(int season, double[][] standing) {}
+  public void seasonEnded(int season, GradedPlants standing) {}
 }

@@ -4,6 +4,6 @@ package growingon.project;
  * How a lot stands at the end of a business year.
  *
  * @param month offset of the year's last month
- * @param standing [quality][0 = no grade, then grades from the lowest], kept plants in a fourth row
+ * @param standing its plants
  */
-public record YearEnd(int month, double[][] standing) {}
+public record YearEnd(int month, GradedPlants standing) {}

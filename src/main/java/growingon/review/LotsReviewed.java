@@ -2,6 +2,7 @@ package growingon.review;
 
 import growingon.money.CostKind;
 import growingon.nursery.Quality;
+import growingon.project.GradedPlants;
 import growingon.project.LotHistory;
 import growingon.project.MonthStock;
 import growingon.review.LotReview.OfGrade;
@@ -209,14 +210,14 @@ final class LotsReviewed {
               lot.book(),
               kept ->
                   expected.at(kept.byQuality().getOrDefault(quality.toString(), List.of()), stock),
-              now.ofQuality(quality.ordinal()),
+              now.standing().of(quality),
               lot.book().saysQualities));
     }
     double keptPlanned = alive.planned();
     for (Compared quality : all) {
       keptPlanned -= quality.planned();
     }
-    all.add(part(lot.book(), kept -> 0, now.ofQuality(Quality.values().length), false));
+    all.add(part(lot.book(), kept -> 0, now.standing().kept(), false));
     List<Compared> whole = whole(all, alive, Math.max(0, keptPlanned));
     Map<Quality, Compared> qualities = new EnumMap<>(Quality.class);
     for (Quality quality : Quality.values()) {
@@ -264,10 +265,10 @@ final class LotsReviewed {
     boolean isCounted = book.gradesCountedIn == flows && all > 0;
     List<String> names = new ArrayList<>();
     List<Compared> plants = new ArrayList<>();
-    for (int column = 0; column <= lot.history().grades().size(); column++) {
-      String name = column == 0 ? "" : lot.history().grades().get(column - 1).name();
+    for (int grade = GradedPlants.NO_GRADE; grade < lot.history().grades().size(); grade++) {
+      String name = grade == GradedPlants.NO_GRADE ? "" : lot.history().grades().get(grade).name();
       double share = isCounted ? counted.getOrDefault(name, 0.0) / all : 0;
-      double real = isCounted ? share * alive.real() : now.ofGrade(column);
+      double real = isCounted ? share * alive.real() : now.standing().allOfGrade(grade);
       names.add(name);
       plants.add(
           part(

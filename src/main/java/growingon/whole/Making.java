@@ -1,7 +1,7 @@
 package growingon.whole;
 
 import growingon.nursery.Horizon;
-import growingon.nursery.Quality;
+import growingon.project.GradedPlants;
 import growingon.project.LotHistory;
 import growingon.project.Projection;
 import growingon.project.SeasonStock;
@@ -111,7 +111,7 @@ final class Making {
         return seasons.get(i);
       }
     }
-    double[][] nothingReady = new double[Quality.values().length][lot.history().grades().size()];
+    GradedPlants nothingReady = new GradedPlants(lot.history().grades().size());
     return stock.share(
         ladder, end.month(), lot.standing(end.month()), end.standing(), nothingReady);
   }

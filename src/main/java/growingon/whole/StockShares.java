@@ -1,6 +1,7 @@
 package growingon.whole;
 
 import growingon.nursery.Quality;
+import growingon.project.GradedPlants;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;
@@ -33,27 +34,28 @@ final class StockShares {
    * Shares out.
    *
    * @param total whole plants standing
-   * @param standing [quality][0 = no grade, then grades from the lowest], kept ones in a fourth row
-   * @param ready [quality][grade] plants of these that could be sold
+   * @param standing plants standing
+   * @param ready those of them that could be sold
    */
-  WholeStock share(String ladder, int month, long total, double[][] standing, double[][] ready) {
-    int grades = standing[0].length - 1;
+  WholeStock share(
+      String ladder, int month, long total, GradedPlants standing, GradedPlants ready) {
+    int grades = standing.grades();
     TooMany tooMany = known.computeIfAbsent(new Key(ladder, month), key -> new TooMany(grades));
     double[] groups = new double[grades + 2];
-    groups[0] = Arrays.stream(standing[QUALITIES]).sum();
-    for (int column = 0; column <= grades; column++) {
-      for (int quality = 0; quality < QUALITIES; quality++) {
-        groups[column + 1] += standing[quality][column];
-      }
+    groups[0] = standing.kept();
+    for (int grade = GradedPlants.NO_GRADE; grade < grades; grade++) {
+      groups[grade + 2] = standing.ofGrade(grade);
     }
     int[] whole = Shares.of(total, groups, tooMany.ofGroup);
     int[][] wholeReady = new int[QUALITIES][grades];
     int[][] waiting = new int[QUALITIES][grades];
     for (int grade = 0; grade < grades; grade++) {
       double[][] parts = new double[2][QUALITIES];
-      for (int quality = 0; quality < QUALITIES; quality++) {
-        parts[0][quality] = Math.min(ready[quality][grade], standing[quality][grade + 1]);
-        parts[1][quality] = standing[quality][grade + 1] - parts[0][quality];
+      for (Quality quality : Quality.values()) {
+        double there = standing.of(quality, grade);
+        double ofThem = Math.min(ready.of(quality, grade), there);
+        parts[0][quality.ordinal()] = ofThem;
+        parts[1][quality.ordinal()] = there - ofThem;
       }
       int[][] ofGrade = ofGrade(whole[grade + 2], parts, tooMany, grade);
       for (int quality = 0; quality < QUALITIES; quality++) {

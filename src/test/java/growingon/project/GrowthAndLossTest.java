@@ -64,9 +64,9 @@ class GrowthAndLossTest {
     }
     double[] counted = new double[published.length];
     for (LotHistory lot : nursery.project().lots()) {
-      double[] byGrade = lot.seasons().get(0).standing()[0];
+      GradedPlants standing = lot.seasons().get(0).standing();
       for (int inch = 0; inch < counted.length; inch++) {
-        counted[inch] += byGrade[inch + 1] / 1e6;
+        counted[inch] += standing.of(Quality.FIRST, inch) / 1e6;
       }
     }
     // A slice is 1/512 of a class, so a class edge is met within one slice of each lot.
@@ -169,7 +169,8 @@ class GrowthAndLossTest {
     for (int season = 0; season < 4; season++) {
       double grown = 6.0 * (season + 1);
       double tail = 1 - trunks.cumulativeProbability(30 - grown);
-      double graded = projection.lots().get(0).seasons().get(season).standing()[0][1] / 1000;
+      GradedPlants standing = projection.lots().get(0).seasons().get(season).standing();
+      double graded = standing.of(Quality.FIRST, 0) / 1000;
       assertThat(graded).isCloseTo(tail, within(0.5 / 256 + 1e-9));
     }
   }
@@ -390,9 +391,9 @@ class GrowthAndLossTest {
     assertThat(lot.culled(0)).isCloseTo(30, within(1e-9));
     assertThat(lot.uses()).extracting(Use::amount).containsExactly(70.0);
     assertThat(lot.works().get(0).hours()).isCloseTo(7, within(1e-9));
-    double[][] standing = lot.seasons().get(0).standing();
-    assertThat(standing[Quality.FIRST.ordinal()][1]).isCloseTo(50, within(1e-9));
-    assertThat(standing[Quality.SECOND.ordinal()][1]).isCloseTo(20, within(1e-9));
+    GradedPlants standing = lot.seasons().get(0).standing();
+    assertThat(standing.of(Quality.FIRST, 0)).isCloseTo(50, within(1e-9));
+    assertThat(standing.of(Quality.SECOND, 0)).isCloseTo(20, within(1e-9));
   }
 
   @Test
@@ -441,11 +442,11 @@ class GrowthAndLossTest {
             .lot(Lots.lot("a").quantity(110).kept(10).quality(0.5, 0.3, true).route("r").build())
             .project();
     LotHistory lot = projection.lots().get(0);
-    double[][] standing = lot.seasons().get(0).standing();
+    GradedPlants standing = lot.seasons().get(0).standing();
     assertThat(lot.culled(0)).isCloseTo(30, within(1e-9));
-    assertThat(standing[0][1]).isCloseTo(50, within(1e-9));
-    assertThat(standing[1][1]).isCloseTo(20, within(1e-9));
-    assertThat(standing[2][0] + standing[2][1]).isCloseTo(0, within(1e-9));
+    assertThat(standing.of(Quality.FIRST, 0)).isCloseTo(50, within(1e-9));
+    assertThat(standing.of(Quality.SECOND, 0)).isCloseTo(20, within(1e-9));
+    assertThat(standing.of(Quality.THIRD)).isCloseTo(0, within(1e-9));
     assertThat(lot.keptAtEnd()).isCloseTo(10, within(1e-9));
   }
 
@@ -456,9 +457,9 @@ class GrowthAndLossTest {
             .quality(Quality.THIRD, 0, true)
             .lot(Lots.lot("a").quality(0.5, 0.2, true).build())
             .project();
-    double[][] standing = projection.lots().get(0).seasons().get(0).standing();
-    assertThat(standing[2][0]).isCloseTo(30, within(1e-9));
-    assertThat(standing[2][1]).isZero();
+    GradedPlants standing = projection.lots().get(0).seasons().get(0).standing();
+    assertThat(standing.of(Quality.THIRD, GradedPlants.NO_GRADE)).isCloseTo(30, within(1e-9));
+    assertThat(standing.of(Quality.THIRD, 0)).isZero();
   }
 
   @Test

@@ -94,7 +94,7 @@ class KnownSalesTest {
 
     assertThat(lot.culled(0)).isCloseTo(30, within(1e-9));
     assertThat(lot.keptAtEnd()).isCloseTo(20, within(1e-9));
-    assertThat(lot.monthStock(0).ofQuality(1)).isCloseTo(10, within(1e-9));
+    assertThat(lot.monthStock(0).standing().of(Quality.SECOND)).isCloseTo(10, within(1e-9));
   }
 
   /** 60 a season are 5 a month: what the first row cannot take of 8 sold goes to the second. */

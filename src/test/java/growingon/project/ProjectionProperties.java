@@ -284,7 +284,7 @@ class ProjectionProperties {
         SeasonStock rough = coarse.seasons().get(i);
         assertThat(rough.meanTrunkMm())
             .isCloseTo(fine.meanTrunkMm(), within(0.1 * fine.meanTrunkMm() + 1e-9));
-        for (int grade = 1; grade <= lot.grades().size(); grade++) {
+        for (int grade = 0; grade < lot.grades().size(); grade++) {
           double difference = atLeast(rough, grade) - atLeast(fine, grade);
           assertThat(Math.abs(difference)).isLessThanOrEqualTo(0.2 * lot.lot().quantity() + 1e-9);
         }
@@ -294,10 +294,8 @@ class ProjectionProperties {
 
   private static double atLeast(SeasonStock stock, int grade) {
     double plants = 0;
-    for (double[] quality : stock.standing()) {
-      for (int g = grade; g < quality.length; g++) {
-        plants += quality[g];
-      }
+    for (int g = grade; g < stock.standing().grades(); g++) {
+      plants += stock.standing().allOfGrade(g);
     }
     return plants;
   }

@@ -99,7 +99,7 @@ class RebasingTest {
     MonthStock stock = history.monthStock(month);
     Map<Quality, Double> qualities = new EnumMap<>(Quality.class);
     for (Quality quality : Quality.values()) {
-      qualities.put(quality, stock.ofQuality(quality.ordinal()));
+      qualities.put(quality, stock.standing().of(quality));
     }
     return new Count(
         OptionalDouble.of(history.standing(month)),
@@ -153,11 +153,12 @@ class RebasingTest {
   private static void assertSame(MonthStock found, MonthStock expected) {
     assertSame(found.meanTrunkMm(), expected.meanTrunkMm());
     assertSame(Math.pow(found.trunkSpread(), 2), Math.pow(expected.trunkSpread(), 2));
-    for (int row = 0; row < expected.standing().length; row++) {
-      for (int column = 0; column < expected.standing()[row].length; column++) {
-        assertSame(found.standing()[row][column], expected.standing()[row][column]);
+    for (int grade = GradedPlants.NO_GRADE; grade < expected.standing().grades(); grade++) {
+      for (Quality quality : Quality.values()) {
+        assertSame(found.standing().of(quality, grade), expected.standing().of(quality, grade));
       }
     }
+    assertSame(found.standing().kept(), expected.standing().kept());
   }
 
   private static List<Sale> salesFrom(int month, LotHistory history) {
@@ -288,9 +289,9 @@ class RebasingTest {
             OptionalDouble.empty());
     MonthStock stock =
         Projector.project(nursery(), counted("larches", 2, count)).lot("larches").monthStock(2);
-    assertThat(stock.ofQuality(0)).isCloseTo(48, within(TINY));
-    assertThat(stock.ofQuality(1)).isCloseTo(20, within(TINY));
-    assertThat(stock.ofQuality(2)).isCloseTo(12, within(TINY));
+    assertThat(stock.standing().of(Quality.FIRST)).isCloseTo(48, within(TINY));
+    assertThat(stock.standing().of(Quality.SECOND)).isCloseTo(20, within(TINY));
+    assertThat(stock.standing().of(Quality.THIRD)).isCloseTo(12, within(TINY));
   }
 
   @Test

@@ -68,7 +68,7 @@ class AsExpectedTest {
     String day = name.atDay(28).toString();
     MonthStock stock = history.monthStock(month);
     for (Quality quality : Quality.values()) {
-      diary.on(day, GAMBLE, What.COUNTED, stock.ofQuality(quality.ordinal())).quality(quality);
+      diary.on(day, GAMBLE, What.COUNTED, stock.standing().of(quality)).quality(quality);
     }
     diary.on(day, GAMBLE, What.COUNTED).trunks(stock.meanTrunkMm(), stock.trunkSpread());
   }

@@ -9,7 +9,6 @@ import growingon.project.LotHistory;
 import growingon.project.Nurseries;
 import growingon.project.Projection;
 import growingon.project.SeasonStock;
-import java.util.Arrays;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
@@ -92,9 +91,7 @@ class WholePlanProperties {
         int sum = whole.kept() + whole.ungraded();
         for (int grade = 0; grade < lot.history().grades().size(); grade++) {
           sum += whole.ofGrade(grade);
-          int column = grade + 1;
-          double ofGrade =
-              Arrays.stream(exact.standing()).limit(3).mapToDouble(row -> row[column]).sum();
+          double ofGrade = exact.standing().ofGrade(grade);
           assertThat((double) whole.ofGrade(grade)).isCloseTo(ofGrade, within(ONE));
         }
         int month = projection.horizon().seasonLast(exact.season());

@@ -7,6 +7,7 @@ import growingon.nursery.Horizon;
 import growingon.nursery.Lot;
 import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
+import growingon.project.GradedPlants;
 import growingon.project.Luck;
 import growingon.project.Programme;
 import java.util.ArrayList;
@@ -54,20 +55,20 @@ final class Beyond {
     return tally;
   }
 
-  private Ending.BySeason bySeason(Lot lot, double gain, double[][] standing) {
+  private Ending.BySeason bySeason(Lot lot, double gain, GradedPlants standing) {
     double[][] prices = new ListPrices(plan.nursery()).gross(lot);
     double plants = 0;
     double saleable = 0;
     double graded = 0;
     double worth = 0;
     for (Quality quality : Quality.values()) {
-      double[] grades = standing.length == 0 ? new double[0] : standing[quality.ordinal()];
       boolean priced = plan.nursery().qualities().get(quality).priceShare() > 0;
-      for (int grade = 0; grade < grades.length; grade++) {
-        plants += grades[grade];
-        saleable += priced ? grades[grade] : 0;
-        graded += grade > 0 && priced ? grades[grade] : 0;
-        worth += grades[grade] * prices[quality.ordinal()][grade];
+      for (int grade = GradedPlants.NO_GRADE; grade < standing.grades(); grade++) {
+        double there = standing.of(quality, grade);
+        plants += there;
+        saleable += priced ? there : 0;
+        graded += grade >= 0 && priced ? there : 0;
+        worth += there * prices[quality.ordinal()][grade + 1];
       }
     }
     return new Ending.BySeason(gain, plants, saleable, graded, worth);

@@ -5,7 +5,6 @@ import growingon.buying.OfferAnswer;
 import growingon.nursery.Hold;
 import growingon.nursery.Horizon;
 import growingon.nursery.Lot;
-import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
 import growingon.nursery.Settings;
 import growingon.project.Facts;
@@ -124,10 +123,7 @@ final class BuyingFigures {
     for (LotHistory lot : lots) {
       MonthStock stock = lot.monthStock(0);
       for (int grade = 0; grade < lot.grades().size(); grade++) {
-        double plants = 0;
-        for (Quality quality : Quality.values()) {
-          plants += stock.standing()[quality.ordinal()][grade + 1];
-        }
+        double plants = stock.standing().ofGrade(grade);
         byGrade.merge(lot.grades().get(grade).name(), plants, Double::sum);
       }
     }

@@ -138,7 +138,7 @@ final class Availability {
     double most = 0;
     for (int month = 0; month < had.length; month++) {
       soldSoFar += sold[month];
-      double ready = lot.monthStock(month).ready()[quality.ordinal()][grade];
+      double ready = lot.monthStock(month).ready().of(quality, grade);
       most = Math.max(most, soldSoFar + ready);
       had[month] = most;
     }

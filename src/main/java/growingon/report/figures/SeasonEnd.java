@@ -1,16 +1,14 @@
 package growingon.report.figures;
 
 import growingon.nursery.Quality;
+import growingon.project.GradedPlants;
 import growingon.project.SeasonStock;
 import growingon.report.text.Plants;
 import growingon.whole.WholeLot;
 import growingon.whole.WholeStock;
-import java.util.Arrays;
 
 /** How a lot stands at the end of a season: expected, and in whole plants. */
 public final class SeasonEnd {
-  private static final int QUALITIES = Quality.values().length;
-
   private final SeasonStock exact;
   private final WholeStock whole;
 
@@ -30,30 +28,22 @@ public final class SeasonEnd {
 
   /** Number of grades of the lot's ladder. */
   int grades() {
-    return exact.standing()[0].length - 1;
+    return exact.standing().grades();
   }
 
   /** Kept plants. */
   public Plants kept() {
-    return Plants.of(Arrays.stream(exact.standing()[QUALITIES]).sum(), whole.kept());
+    return Plants.of(exact.standing().kept(), whole.kept());
   }
 
   /** Plants for sale in time that have no grade. */
   public Plants ungraded() {
-    return Plants.of(ofColumn(0), whole.ungraded());
+    return Plants.of(exact.standing().ofGrade(GradedPlants.NO_GRADE), whole.ungraded());
   }
 
   /** Plants of a grade for sale in time. */
   public Plants ofGrade(int grade) {
-    return Plants.of(ofColumn(grade + 1), whole.ofGrade(grade));
-  }
-
-  private double ofColumn(int column) {
-    double sum = 0;
-    for (int quality = 0; quality < QUALITIES; quality++) {
-      sum += exact.standing()[quality][column];
-    }
-    return sum;
+    return Plants.of(exact.standing().ofGrade(grade), whole.ofGrade(grade));
   }
 
   /** Plants of a grade that could be sold at that moment. */
@@ -67,8 +57,7 @@ public final class SeasonEnd {
 
   /** Plants of a quality and grade that could be sold at that moment. */
   public Plants ready(Quality quality, int grade) {
-    int at = quality.ordinal();
-    return Plants.of(exact.ready()[at][grade], whole.ready()[at][grade]);
+    return Plants.of(exact.ready().of(quality, grade), whole.ready()[quality.ordinal()][grade]);
   }
 
   /** Plants that could be sold at that moment. */

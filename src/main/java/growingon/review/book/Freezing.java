@@ -14,6 +14,7 @@ import growingon.nursery.Plan;
 import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
 import growingon.project.Facts;
+import growingon.project.GradedPlants;
 import growingon.project.LotHistory;
 import growingon.project.Projection;
 import growingon.project.Projector;
@@ -227,20 +228,21 @@ public final class Freezing {
     Map<String, List<Double>> stock = new LinkedHashMap<>();
     for (Quality quality : Quality.values()) {
       stock.put(
-          quality.toString(),
-          byMonth(month -> history.monthStock(month).ofQuality(quality.ordinal())));
+          quality.toString(), byMonth(month -> history.monthStock(month).standing().of(quality)));
     }
     return stock;
   }
 
   private Map<String, List<Double>> byGrade(LotHistory history) {
     Map<String, List<Double>> stock = new LinkedHashMap<>();
-    stock.put("", byMonth(month -> history.monthStock(month).ofGrade(0)));
+    stock.put(
+        "",
+        byMonth(month -> history.monthStock(month).standing().allOfGrade(GradedPlants.NO_GRADE)));
     for (int grade = 0; grade < history.grades().size(); grade++) {
-      int column = grade + 1;
+      int which = grade;
       stock.put(
           history.grades().get(grade).name(),
-          byMonth(month -> history.monthStock(month).ofGrade(column)));
+          byMonth(month -> history.monthStock(month).standing().allOfGrade(which)));
     }
     return stock;
   }

@@ -276,7 +276,7 @@ public final class SharingOut {
     }
     double plants = 0;
     for (int grade = lowest; grade < history.grades().size(); grade++) {
-      plants += history.monthStock(month).ofGrade(grade + 1);
+      plants += history.monthStock(month).standing().allOfGrade(grade);
     }
     return plants >= HALF_A_PLANT;
   }

@@ -8,6 +8,7 @@ import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
 import growingon.nursery.Quality;
 import growingon.nursery.Settings;
+import growingon.project.GradedPlants;
 import growingon.project.LotHistory;
 import growingon.project.MonthStock;
 import growingon.project.Sale;
@@ -218,23 +219,20 @@ public final class BoughtReviewed {
   /** Plants alive now that are not kept. */
   private double saleable(LotHistory history) {
     MonthStock now = history.monthStock(through);
-    return history.standing(through) - now.ofQuality(Quality.values().length);
+    return history.standing(through) - now.standing().kept();
   }
 
   /** Whether some of what stands and may be sold has no grade yet. */
   private boolean isYoung(List<OfLot> family) {
     double ungraded = 0;
     for (OfLot lot : family) {
-      MonthStock now = lot.history().monthStock(through);
-      for (Quality quality : Quality.values()) {
-        ungraded += now.standing()[quality.ordinal()][0];
-      }
+      ungraded += lot.history().monthStock(through).standing().ofGrade(GradedPlants.NO_GRADE);
     }
     return ungraded > HALF_A_PLANT;
   }
 
   private long wholeSaleable(OfLot lot) {
-    double kept = lot.history().monthStock(through).ofQuality(Quality.values().length);
+    double kept = lot.history().monthStock(through).standing().kept();
     int alive = lot.whole().standing(through);
     return Shares.of(alive, kept, saleable(lot.history()))[1];
   }
@@ -308,7 +306,7 @@ public final class BoughtReviewed {
         lowest = price > 0 ? price : lowest;
         for (Quality quality : Quality.values()) {
           double share = nursery.qualities().get(quality).priceShare();
-          double ofCell = now.standing()[quality.ordinal()][grade + 1];
+          double ofCell = now.standing().of(quality, grade);
           plants += price * share > 0 ? ofCell : 0;
           money += ofCell * price * share;
         }

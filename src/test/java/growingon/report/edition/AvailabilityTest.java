@@ -152,10 +152,8 @@ class AvailabilityTest {
       List<String> grades = lot.grades().stream().map(Grade::name).toList();
       int rank = grades.indexOf(grade);
       boolean isOf = lot.lot().purchase().isEmpty() && lot.lot().species().equals(species);
-      for (int quality = 0; isOf && quality < Quality.values().length; quality++) {
-        sum += lot.monthStock(month).ready()[quality][rank];
-      }
       if (isOf) {
+        sum += lot.monthStock(month).ready().ofGrade(rank);
         sum +=
             lot.sales().stream()
                 .filter(sale -> sale.month() == month && sale.grade() == rank)
@@ -203,7 +201,7 @@ class AvailabilityTest {
                   .filter(sale -> sale.quality() == quality)
                   .mapToDouble(sale -> sale.units())
                   .sum();
-          most = Math.max(most, sold + lot.monthStock(month).ready()[quality.ordinal()][rank]);
+          most = Math.max(most, sold + lot.monthStock(month).ready().of(quality, rank));
         }
         all += most;
       }
@@ -217,13 +215,12 @@ class AvailabilityTest {
     for (LotHistory lot : projection.lots()) {
       boolean isOfLine =
           lot.lot().purchase().isEmpty() && lot.lot().species().equals(line.key().species());
-      int quality = line.key().quality().ordinal();
       if (isOfLine && month >= 0) {
-        sum += lot.monthStock(month).ready()[quality][line.key().rank()];
+        sum += lot.monthStock(month).ready().of(line.key().quality(), line.key().rank());
         sum +=
             lot.sales().stream()
                 .filter(sale -> sale.month() == month && sale.grade() == line.key().rank())
-                .filter(sale -> sale.quality() == Quality.values()[quality])
+                .filter(sale -> sale.quality() == line.key().quality())
                 .mapToDouble(sale -> sale.units())
                 .sum();
       }

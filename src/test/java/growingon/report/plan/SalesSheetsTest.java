@@ -14,7 +14,6 @@ import growingon.report.figures.Context;
 import growingon.report.model.Sheet;
 import growingon.report.text.Plants;
 import java.time.YearMonth;
-import java.util.Arrays;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -56,7 +55,7 @@ class SalesSheetsTest {
     double ready = 0;
     for (LotHistory lot : projection.lots()) {
       for (SeasonStock stock : lot.seasons()) {
-        ready += Arrays.stream(stock.ready()).flatMapToDouble(Arrays::stream).sum();
+        ready += stock.ready().sum();
       }
     }
 
