@@ -23,15 +23,16 @@ public record GrowthPlace(
 
   /** Every one of a plan's line, species by species in the order of its lots. */
   public static List<GrowthPlace> of(Programme programme) {
-    List<Stay> stays = new ArrayList<>();
-    programme.run(Luck.NONE, lot -> new Noted(programme.lots().get(lot).species, stays));
+    List<Noted> lots = programme.lots().stream().map(plan -> new Noted(plan.species)).toList();
+    programme.run(Luck.NONE, lots::get);
     Map<String, List<Stay>> together = new LinkedHashMap<>();
-    stays.forEach(
-        stay ->
-            together
-                .computeIfAbsent(
-                    stay.species.name() + "\n" + stay.condition, k -> new ArrayList<>())
-                .add(stay));
+    for (Noted lot : lots) {
+      for (Stay stay : lot.stays) {
+        together
+            .computeIfAbsent(stay.species.name() + "\n" + stay.condition, k -> new ArrayList<>())
+            .add(stay);
+      }
+    }
     return together.values().stream().map(GrowthPlace::of).toList();
   }
 
@@ -54,14 +55,13 @@ public record GrowthPlace(
   /** Notes in which conditions a lot grows. */
   private static final class Noted extends Unheard {
     private final Species species;
-    private final List<Stay> stays;
+    private final List<Stay> stays = new ArrayList<>();
     private final List<String> seen = new ArrayList<>();
     private double living;
     private double trunkMm;
 
-    Noted(Species species, List<Stay> stays) {
+    Noted(Species species) {
       this.species = species;
-      this.stays = stays;
     }
 
     @Override
