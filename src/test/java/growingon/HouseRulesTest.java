@@ -82,6 +82,10 @@ class HouseRulesTest {
               "assumptions are learnt from the projection of what the books say, and held against the"
                   + " library"),
           new Room(
+              "plan",
+              List.of("nursery", "project", "money", "chance"),
+              "a plan is worked out once for all who tell of it"),
+          new Room(
               "report",
               List.of(
                   "nursery",
@@ -91,6 +95,7 @@ class HouseRulesTest {
                   "whole",
                   "money",
                   "chance",
+                  "plan",
                   "buying",
                   "review",
                   "fit"),

@@ -5,15 +5,13 @@ import growingon.buying.Answer;
 import growingon.buying.Buying;
 import growingon.buying.Question.Scope;
 import growingon.buying.Wish;
-import growingon.chance.Chances;
 import growingon.load.PlanSources;
 import growingon.load.PlanText;
-import growingon.money.Accounts;
-import growingon.money.bought.Reckoned;
 import growingon.nursery.HorizonValue;
 import growingon.nursery.Inputs;
 import growingon.nursery.Plan;
 import growingon.nursery.Scenario;
+import growingon.plan.Planned;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;
 import growingon.problem.Where;
@@ -132,7 +130,8 @@ final class BuyingCommand implements Callable<Integer> {
       return ExitCode.DONE;
     }
     outcome.report().get().headlines().forEach(out::println);
-    Reading.tell(outcome.folder(), outcome.report().get(), outcome.notices(), out);
+    Report report = outcome.report().get();
+    Reading.tell(outcome.folder(), report, report.problems(), outcome.notices(), out);
     if (outcome.isPlan()) {
       out.println("To run: plan \"" + outcome.folder().resolve(RECOMMENDED) + "\"");
     }
@@ -213,13 +212,8 @@ final class BuyingCommand implements Callable<Integer> {
             inputs.reportFolder(),
             inputs.daybook(),
             inputs.quick());
-    Reckoned reckoned = Reckoned.of(scenario);
-    Accounts accounts = reckoned.accounts();
-    Optional<Chances> chances =
-        scenario.plan().draws() == 0
-            ? Optional.empty()
-            : Optional.of(Chances.draw(accounts, reckoned.bought(), THREADS, done -> {}));
-    return PlanReport.of(recommended, List.of(), accounts, reckoned.join(), chances);
+    Planned plan = Planned.drawn(recommended, new Planned.Drawing(false, THREADS, phase -> {}));
+    return PlanReport.of(plan, List.of());
   }
 
   private String planFile(Answer answer, Destination destination) {

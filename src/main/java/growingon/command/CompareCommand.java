@@ -1,12 +1,9 @@
 package growingon.command;
 
-import growingon.chance.Chances;
 import growingon.load.PlanSources;
-import growingon.money.Accounts;
-import growingon.money.bought.BoughtLot;
-import growingon.money.bought.Reckoned;
 import growingon.nursery.Inputs;
 import growingon.nursery.Plan;
+import growingon.plan.Planned;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;
 import growingon.report.compare.CompareReport;
@@ -92,11 +89,7 @@ final class CompareCommand implements Callable<Integer> {
     List<String> notices = destination.write(report);
     PrintWriter to = spec.commandLine().getOut();
     report.headlines().forEach(to::println);
-    if (reader.audience().isPresent()) {
-      Reading.tellEdition(destination.folder(), report, whole.problems(), notices, to);
-    } else {
-      Reading.tell(destination.folder(), report, notices, to);
-    }
+    Reading.tell(destination.folder(), report, whole.problems(), notices, to);
     return ExitCode.DONE;
   }
 
@@ -117,14 +110,8 @@ final class CompareCommand implements Callable<Integer> {
   private static Side side(String label, Loaded<Inputs> loaded, UnaryOperator<Plan> luck) {
     Inputs read = loaded.value().orElseThrow();
     Inputs inputs = read.withPlan(luck.apply(read.scenario().plan()));
-    Reckoned reckoned = Reckoned.of(inputs.scenario());
-    Accounts accounts = reckoned.accounts();
-    List<BoughtLot> bought = reckoned.bought();
-    Optional<Chances> chances =
-        inputs.scenario().plan().draws() == 0
-            ? Optional.empty()
-            : Optional.of(Chances.draw(accounts, bought, THREADS, done -> {}));
-    return new Side(label, inputs, loaded.problems(), accounts, bought, chances);
+    Planned plan = Planned.drawn(inputs, new Planned.Drawing(false, THREADS, phase -> {}));
+    return new Side(label, plan, loaded.problems());
   }
 
   private static String name(Loaded<Inputs> loaded) {

@@ -231,7 +231,8 @@ final class FitCommand implements Callable<Integer> {
     } else {
       to.println("Nothing is proposed: your files hold what the records say.");
     }
-    Reading.tell(outcome.folder(), outcome.report().get(), outcome.notices(), to);
+    Report report = outcome.report().get();
+    Reading.tell(outcome.folder(), report, report.problems(), outcome.notices(), to);
     return ExitCode.DONE;
   }
 

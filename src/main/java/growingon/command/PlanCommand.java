@@ -1,23 +1,17 @@
 package growingon.command;
 
-import growingon.chance.Chances;
 import growingon.load.Loader;
 import growingon.load.PlanSources;
 import growingon.load.SpeciesTexts;
-import growingon.money.Accounts;
-import growingon.money.bought.BoughtLot;
-import growingon.money.bought.Reckoned;
-import growingon.money.bought.ValueJoin;
 import growingon.nursery.Inputs;
 import growingon.nursery.OwnReading;
 import growingon.nursery.Plan;
+import growingon.plan.Planned;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;
 import growingon.problem.Where;
 import growingon.problem.advice.ListAdvice;
-import growingon.project.Projector;
 import growingon.report.edition.Edition;
-import growingon.report.edition.Whole;
 import growingon.report.model.Audience;
 import growingon.report.model.Report;
 import growingon.report.plan.PlanReport;
@@ -194,13 +188,8 @@ final class PlanCommand implements Callable<Integer> {
     }
     Destination destination = destination(inputs, Reading.usualFolder(inputs));
     destination.check(inputs.scenario().plan().name(), Optional.empty());
-    progress.phase("Projecting " + inputs.scenario().lots().size() + " lots");
-    Reckoned reckoned = Reckoned.of(inputs.scenario());
-    Accounts accounts = reckoned.accounts();
-    List<BoughtLot> bought = reckoned.bought();
-    Optional<Chances> chances = draw(accounts, bought, progress);
-    Report whole = PlanReport.of(inputs, loaded.problems(), accounts, reckoned.join(), chances);
-    Report answered = answered(whole, inputs, accounts, bought, chances);
+    Planned plan = Planned.drawn(inputs, drawing(progress));
+    Report answered = answered(PlanReport.of(plan, loaded.problems()), plan);
     Report report = issued(withoutPricesPaid ? SupplierOrders.withoutPrices(answered) : answered);
     Optional<Path> kept = keep ? Optional.of(freeze(inputs, progress)) : Optional.empty();
     progress.phase("Writing " + destination.folder());
@@ -233,41 +222,23 @@ final class PlanCommand implements Callable<Integer> {
     Inputs seen = edition.seen(whole);
     destination.check(edition.title(seen), Optional.of(audience));
     progress.phase("Projecting " + seen.scenario().lots().size() + " lots");
-    Accounts accounts = Accounts.of(Projector.project(seen.scenario()));
-    ValueJoin join =
-        audience == Audience.PARTNER ? ValueJoin.of(seen.scenario()) : ValueJoin.NOTHING_BOUGHT;
+    Planned plan = audience == Audience.PARTNER ? Planned.weighed(seen) : Planned.booked(seen);
+    Report report = issued(edition.report(plan, withChances(whole, progress)));
     progress.phase("Writing " + destination.folder());
-    Report report = issued(edition.report(seen, accounts, join, chancesOf(whole, progress)));
     List<String> notices = destination.write(report);
     return new Outcome(
         Optional.of(report), destination.folder(), notices, Optional.empty(), problems);
   }
 
   /** The whole plan with its draws; a customer is told of none. */
-  private Optional<Whole> chancesOf(Inputs whole, Progress progress) {
-    if (audience == Audience.CUSTOMER || whole.scenario().plan().draws() == 0) {
-      return Optional.empty();
-    }
-    Reckoned reckoned = Reckoned.of(whole.scenario());
-    return draw(reckoned.accounts(), reckoned.bought(), progress)
-        .map(chances -> new Whole(whole, reckoned.accounts(), reckoned.join(), chances));
+  private Optional<Planned> withChances(Inputs whole, Progress progress) {
+    return audience == Audience.CUSTOMER || whole.scenario().plan().draws() == 0
+        ? Optional.empty()
+        : Optional.of(Planned.drawn(whole, drawing(progress)));
   }
 
-  private Optional<Chances> draw(Accounts accounts, List<BoughtLot> bought, Progress progress) {
-    int draws = accounts.projection().scenario().plan().draws();
-    if (draws == 0) {
-      return Optional.empty();
-    }
-    progress.phase("Drawing " + draws + " seasons' luck");
-    return Optional.of(
-        Chances.draw(
-            accounts,
-            bought,
-            worth,
-            THREADS,
-            done ->
-                progress.phase(
-                    "Drawing luck, " + 100 * done / draws + " % of " + draws + " draws")));
+  private Planned.Drawing drawing(Progress progress) {
+    return new Planned.Drawing(worth, THREADS, progress::phase);
   }
 
   /** The plan as read, with draws and seed as the command line says. */
@@ -279,15 +250,8 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   /** The same with the answer in front, where a quick sheet asked. */
-  private static Report answered(
-      Report report,
-      Inputs inputs,
-      Accounts accounts,
-      List<BoughtLot> bought,
-      Optional<Chances> chances) {
-    return inputs.quick().isPresent()
-        ? QuickAnswer.of(report, inputs, accounts, bought.get(0), chances)
-        : report;
+  private static Report answered(Report report, Planned plan) {
+    return plan.inputs().quick().isPresent() ? QuickAnswer.of(report, plan) : report;
   }
 
   /** What is said of a list comes first, and then as much as there is room for. */
@@ -304,11 +268,7 @@ final class PlanCommand implements Callable<Integer> {
     PrintWriter out = spec.commandLine().getOut();
     Report report = outcome.report().get();
     headlines(report, outcome.first()).forEach(out::println);
-    if (audience == null) {
-      Reading.tell(outcome.folder(), report, outcome.notices(), out);
-    } else {
-      Reading.tellEdition(outcome.folder(), report, outcome.problems(), outcome.notices(), out);
-    }
+    Reading.tell(outcome.folder(), report, outcome.problems(), outcome.notices(), out);
     outcome
         .kept()
         .ifPresent(file -> out.println("Kept: %s (review compares with it)".formatted(file)));

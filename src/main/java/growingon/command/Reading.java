@@ -51,20 +51,20 @@ final class Reading {
     return inputs.reportFolder().orElse(ReportTarget.USUAL.resolve(name));
   }
 
-  /** Says where a report is, and what is to be known of its folder. */
-  static void tell(Path folder, Report report, List<String> notices, PrintWriter to) {
-    to.println(
-        "Report: %s, %s (%s: problems.txt)"
-            .formatted(folder, report.issue().orElseThrow(), count(report.problems())));
-    notices.forEach(to::println);
-  }
-
-  /** Says where an edition is; what was wrong while reading is only counted. */
-  static void tellEdition(
+  /**
+   * Says where a report is, and what is to be known of its folder.
+   *
+   * @param problems everything found while reading; of an edition, which does not hold them, they
+   *     are only counted
+   */
+  static void tell(
       Path folder, Report report, List<Problem> problems, List<String> notices, PrintWriter to) {
+    String issue = report.issue().orElseThrow();
     to.println(
-        "Edition: %s, %s (%s while reading; they are not in it)"
-            .formatted(folder, report.issue().orElseThrow(), count(problems)));
+        report.reader().isPresent()
+            ? "Edition: %s, %s (%s while reading; they are not in it)"
+                .formatted(folder, issue, count(problems))
+            : "Report: %s, %s (%s: problems.txt)".formatted(folder, issue, count(problems)));
     notices.forEach(to::println);
   }
 

@@ -129,13 +129,9 @@ final class ReviewCommand implements Callable<Integer> {
 
   private int tell(Outcome outcome) {
     PrintWriter to = spec.commandLine().getOut();
-    outcome.report().get().headlines().forEach(to::println);
     Report report = outcome.report().get();
-    if (reader.audience().isPresent()) {
-      Reading.tellEdition(outcome.folder(), report, outcome.problems(), outcome.notices(), to);
-    } else {
-      Reading.tell(outcome.folder(), report, outcome.notices(), to);
-    }
+    report.headlines().forEach(to::println);
+    Reading.tell(outcome.folder(), report, outcome.problems(), outcome.notices(), to);
     return ExitCode.DONE;
   }
 

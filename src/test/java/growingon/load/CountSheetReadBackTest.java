@@ -2,14 +2,12 @@ package growingon.load;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import growingon.money.Accounts;
-import growingon.money.bought.ValueJoin;
 import growingon.nursery.DaybookLine;
 import growingon.nursery.DaybookLine.What;
 import growingon.nursery.Inputs;
 import growingon.nursery.Quality;
+import growingon.plan.Planned;
 import growingon.problem.Problem;
-import growingon.project.Projector;
 import growingon.report.plan.PlanReport;
 import growingon.write.ReportFolder;
 import java.io.IOException;
@@ -20,7 +18,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
@@ -43,16 +40,8 @@ class CountSheetReadBackTest {
   static void writeReport(@TempDir Path planned) throws IOException {
     SmallNursery.copyTidy(planned);
     Inputs inputs = SmallNursery.read(planned).inputs().orElseThrow();
-    Accounts accounts = Accounts.of(Projector.project(inputs.scenario()));
     report = reports.resolve("first plan");
-    ReportFolder.write(
-        PlanReport.of(
-            inputs,
-            List.of(),
-            accounts,
-            ValueJoin.of(accounts.projection().scenario()),
-            Optional.empty()),
-        report);
+    ReportFolder.write(PlanReport.of(Planned.weighed(inputs), List.of()), report);
   }
 
   @BeforeEach

@@ -16,7 +16,6 @@ import growingon.report.model.Table;
 import growingon.report.plan.PlanReport;
 import java.time.Month;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** Where there is little or nothing to report, a sheet is left out or says so; nothing fails. */
@@ -129,9 +128,7 @@ class BareReportTest {
     Context context = MapleNursery.context(late);
     List<Problem> remarks = context.accounts().projection().remarks();
     assertThat(remarks).isNotEmpty();
-    Report report =
-        PlanReport.of(
-            context.inputs(), remarks, context.accounts(), context.join(), Optional.empty());
+    Report report = PlanReport.of(context.plan(), remarks);
     assertThat(report.problems()).containsExactlyElementsOf(remarks);
   }
 }

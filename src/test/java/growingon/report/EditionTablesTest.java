@@ -3,12 +3,8 @@ package growingon.report;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import growingon.money.Accounts;
-import growingon.money.bought.ValueJoin;
-import growingon.nursery.Inputs;
-import growingon.nursery.Scenario;
+import growingon.plan.Planned;
 import growingon.project.Nurseries;
-import growingon.project.Projector;
 import growingon.report.build.Picked;
 import growingon.report.edition.Edition;
 import growingon.report.figures.Context;
@@ -26,14 +22,8 @@ import org.junit.jupiter.api.Test;
 class EditionTablesTest {
   private static Sheet lots(Context context, boolean costs) {
     Edition edition = new Edition(Audience.PARTNER, costs, false);
-    Inputs seen = edition.seen(context.inputs());
-    Scenario scenario = seen.scenario();
     Report report =
-        edition.report(
-            seen,
-            Accounts.of(Projector.project(scenario)),
-            ValueJoin.of(scenario),
-            Optional.empty());
+        edition.report(Planned.weighed(edition.seen(context.inputs())), Optional.empty());
     return report.sheets().stream()
         .filter(sheet -> sheet.name().equals("Lots"))
         .findFirst()

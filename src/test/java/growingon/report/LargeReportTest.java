@@ -9,7 +9,6 @@ import growingon.report.model.Report;
 import growingon.report.plan.PlanReport;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** A nursery of 1,000 lots over ten seasons is reported whole. */
@@ -24,9 +23,7 @@ class LargeReportTest {
     }
     Scenario large = MapleNursery.nursery().seasons(10).lots(lots).scenario();
     Context context = MapleNursery.context(large);
-    Report report =
-        PlanReport.of(
-            context.inputs(), List.of(), context.accounts(), context.join(), Optional.empty());
+    Report report = PlanReport.of(context.plan(), List.of());
     assertThat(report.extra().get(0).rows()).hasSize(1000 * large.horizon().months());
   }
 }

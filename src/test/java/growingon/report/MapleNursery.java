@@ -1,8 +1,6 @@
 package growingon.report;
 
 import growingon.chance.Chances;
-import growingon.money.Accounts;
-import growingon.money.bought.ValueJoin;
 import growingon.nursery.Care;
 import growingon.nursery.Component;
 import growingon.nursery.Curve;
@@ -22,9 +20,9 @@ import growingon.nursery.PlaceKind;
 import growingon.nursery.Plan;
 import growingon.nursery.Scenario;
 import growingon.nursery.Species;
+import growingon.plan.Planned;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
-import growingon.project.Projector;
 import growingon.project.Steps;
 import growingon.report.figures.Context;
 import growingon.report.model.Report;
@@ -227,19 +225,11 @@ public final class MapleNursery {
   }
 
   public static Context context(Scenario scenario) {
-    Accounts accounts = Accounts.of(Projector.project(scenario));
-    return new Context(
-        inputs(scenario),
-        accounts,
-        ValueJoin.of(accounts.projection().scenario()),
-        Optional.empty(),
-        List.of());
+    return new Context(Planned.weighed(inputs(scenario)), List.of());
   }
 
   public static Report report(Scenario scenario) {
-    Context context = context(scenario);
-    return PlanReport.of(
-        context.inputs(), List.of(), context.accounts(), context.join(), Optional.empty());
+    return report(context(scenario));
   }
 
   /** With draws. */
@@ -251,16 +241,10 @@ public final class MapleNursery {
   }
 
   public static Context with(Context context, Chances chances) {
-    return new Context(
-        context.inputs(),
-        context.accounts(),
-        context.join(),
-        Optional.of(chances),
-        context.problems());
+    return new Context(context.plan().with(chances), context.problems());
   }
 
   public static Report report(Context context) {
-    return PlanReport.of(
-        context.inputs(), List.of(), context.accounts(), context.join(), context.chances());
+    return PlanReport.of(context.plan(), List.of());
   }
 }

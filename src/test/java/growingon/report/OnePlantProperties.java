@@ -4,13 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import growingon.load.LoadOptions;
 import growingon.load.Loader;
-import growingon.money.Accounts;
-import growingon.money.bought.ValueJoin;
 import growingon.nursery.Horizon;
 import growingon.nursery.Inputs;
 import growingon.nursery.Scenario;
+import growingon.plan.Planned;
 import growingon.project.Nurseries;
-import growingon.project.Projector;
 import growingon.report.edition.Edition;
 import growingon.report.figures.Context;
 import growingon.report.figures.SeasonFigures;
@@ -106,11 +104,10 @@ class OnePlantProperties {
   }
 
   private void check(Scenario scenario) {
-    Accounts accounts = Accounts.of(Projector.project(scenario));
     Inputs inputs = new Inputs(scenario, List.of(), List.of(), scenario.lots().size());
-    context = new Context(inputs, accounts, ValueJoin.NOTHING_BOUGHT, Optional.empty(), List.of());
-    horizon = accounts.projection().horizon();
-    report = PlanReport.of(inputs, List.of(), accounts, ValueJoin.NOTHING_BOUGHT, Optional.empty());
+    context = new Context(Planned.booked(inputs), List.of());
+    horizon = scenario.horizon();
+    report = PlanReport.of(context.plan(), List.of());
     tables.clear();
     Stream.concat(
             report.sheets().stream().flatMap(sheet -> sheet.tables().stream()),
@@ -541,13 +538,7 @@ class OnePlantProperties {
   }
 
   private Report edition(Edition edition) {
-    Inputs inputs = context.inputs();
-    Inputs seen = edition.seen(inputs);
-    return edition.report(
-        seen,
-        Accounts.of(Projector.project(seen.scenario())),
-        ValueJoin.NOTHING_BOUGHT,
-        Optional.empty());
+    return edition.report(Planned.booked(edition.seen(context.inputs())), Optional.empty());
   }
 
   /** A partner sees the same plants, of lots under other names. */

@@ -1,7 +1,5 @@
 package growingon.report;
 
-import growingon.money.Accounts;
-import growingon.money.bought.ValueJoin;
 import growingon.nursery.Assumption;
 import growingon.nursery.Care;
 import growingon.nursery.Component;
@@ -25,13 +23,13 @@ import growingon.nursery.PotShape;
 import growingon.nursery.Scenario;
 import growingon.nursery.Source;
 import growingon.nursery.Species;
+import growingon.plan.Planned;
 import growingon.problem.Problem;
 import growingon.problem.Reason;
 import growingon.problem.Severity;
 import growingon.problem.Where;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
-import growingon.project.Projector;
 import growingon.project.Steps;
 import growingon.report.figures.Context;
 import java.time.Month;
@@ -56,26 +54,15 @@ public final class SmallNursery {
 
   public static Context context() {
     Scenario scenario = nursery().scenario();
-    Accounts accounts = Accounts.of(Projector.project(scenario));
     Inputs inputs = new Inputs(scenario, List.of(offer()), assumptions(), 5);
-    return new Context(
-        inputs,
-        accounts,
-        ValueJoin.of(accounts.projection().scenario()),
-        Optional.empty(),
-        problems());
+    return new Context(Planned.weighed(inputs), problems());
   }
 
   /** The context of any other nursery, without offers and problems. */
   public static Context context(Nurseries nurseries) {
     Scenario scenario = nurseries.scenario();
-    Accounts accounts = Accounts.of(Projector.project(scenario));
-    return new Context(
-        new Inputs(scenario, List.of(), List.of(), 0),
-        accounts,
-        ValueJoin.NOTHING_BOUGHT,
-        Optional.empty(),
-        List.of());
+    Inputs inputs = new Inputs(scenario, List.of(), List.of(), 0);
+    return new Context(Planned.booked(inputs), List.of());
   }
 
   public static Nurseries nursery() {

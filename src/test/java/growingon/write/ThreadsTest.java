@@ -8,6 +8,7 @@ import growingon.money.bought.ValueJoin;
 import growingon.nursery.Inputs;
 import growingon.nursery.Lot;
 import growingon.nursery.Scenario;
+import growingon.plan.Planned;
 import growingon.project.Projector;
 import growingon.report.model.Report;
 import growingon.report.plan.PlanReport;
@@ -67,7 +68,7 @@ class ThreadsTest {
     ValueJoin join = isSmall ? ValueJoin.of(scenario) : ValueJoin.NOTHING_BOUGHT;
     Chances chances = Chances.draw(accounts, join.bought(), threads, done -> {});
     Inputs inputs = new Inputs(scenario, List.of(), List.of(), scenario.lots().size());
-    return PlanReport.of(inputs, List.of(), accounts, join, Optional.of(chances));
+    return PlanReport.of(new Planned(inputs, accounts, join, Optional.of(chances)), List.of());
   }
 
   private static String figures(Report report) throws IOException {

@@ -5,6 +5,7 @@ import growingon.money.Accounts;
 import growingon.money.bought.BoughtLot;
 import growingon.nursery.Inputs;
 import growingon.nursery.Settings;
+import growingon.plan.Planned;
 import growingon.problem.Problem;
 import growingon.report.model.Chart;
 import growingon.report.model.Report;
@@ -26,38 +27,41 @@ public final class CompareReport {
   private CompareReport() {}
 
   /**
-   * A plan as read and reckoned.
+   * A plan worked out.
    *
    * @param label what it is called here; the two sides have different ones
-   * @param inputs what was read
+   * @param plan the plan; draws, where there are any, are on the same luck as the other's
    * @param problems everything found while reading
-   * @param accounts its accounts
    * @param whole its whole plants
-   * @param bought what each lot bought is worth
-   * @param chances how sure it is, on the same luck as the other plan, where draws were made
    */
-  public record Side(
-      String label,
-      Inputs inputs,
-      List<Problem> problems,
-      Accounts accounts,
-      WholePlan whole,
-      List<BoughtLot> bought,
-      Optional<Chances> chances) {
+  public record Side(String label, Planned plan, List<Problem> problems, WholePlan whole) {
     /** A plan with its whole plants as they come. */
-    public Side(
-        String label,
-        Inputs inputs,
-        List<Problem> problems,
-        Accounts accounts,
-        List<BoughtLot> bought,
-        Optional<Chances> chances) {
-      this(label, inputs, problems, accounts, WholePlan.of(accounts.projection()), bought, chances);
+    public Side(String label, Planned plan, List<Problem> problems) {
+      this(label, plan, problems, WholePlan.of(plan.accounts().projection()));
     }
 
     public Side {
       problems = List.copyOf(problems);
-      bought = List.copyOf(bought);
+    }
+
+    /** What was read. */
+    public Inputs inputs() {
+      return plan.inputs();
+    }
+
+    /** Its accounts. */
+    public Accounts accounts() {
+      return plan.accounts();
+    }
+
+    /** What each lot bought is worth. */
+    public List<BoughtLot> bought() {
+      return plan.bought();
+    }
+
+    /** How sure it is, where draws were made. */
+    public Optional<Chances> chances() {
+      return plan.chances();
     }
 
     /** Plan currency. */
@@ -76,7 +80,7 @@ public final class CompareReport {
     }
 
     private Settings settings() {
-      return inputs.scenario().nursery().settings();
+      return inputs().scenario().nursery().settings();
     }
   }
 

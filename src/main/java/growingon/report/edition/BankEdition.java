@@ -1,11 +1,9 @@
 package growingon.report.edition;
 
-import growingon.money.Accounts;
 import growingon.money.LotAccount;
-import growingon.money.bought.ValueJoin;
 import growingon.nursery.Horizon;
-import growingon.nursery.Inputs;
 import growingon.nursery.Lot;
+import growingon.plan.Planned;
 import growingon.project.Projection;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.Picked;
@@ -78,9 +76,8 @@ final class BankEdition {
     return bought.indexOf(lot) + 1;
   }
 
-  static Report of(Inputs seen, Accounts accounts, Optional<Context> whole) {
-    Context context =
-        new Context(seen, accounts, ValueJoin.NOTHING_BOUGHT, Optional.empty(), List.of());
+  static Report of(Planned seen, Optional<Context> whole) {
+    Context context = new Context(seen, List.of());
     return new BankEdition(context, whole).report();
   }
 

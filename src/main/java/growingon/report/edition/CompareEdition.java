@@ -2,12 +2,11 @@ package growingon.report.edition;
 
 import growingon.chance.Chances;
 import growingon.chance.Quantiles;
-import growingon.money.Accounts;
 import growingon.money.CashFlow;
 import growingon.money.CashItem;
 import growingon.nursery.Horizon;
 import growingon.nursery.Inputs;
-import growingon.project.Projector;
+import growingon.plan.Planned;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.TableBuilder;
 import growingon.report.compare.CompareReport;
@@ -58,9 +57,8 @@ final class CompareEdition {
 
   private static Side seen(Edition edition, Side whole, String number) {
     Inputs inputs = edition.seen(whole.inputs());
-    Accounts accounts = Accounts.of(Projector.project(inputs.scenario()));
     String label = edition.audience() == Audience.PARTNER ? whole.label() : number;
-    return new Side(label, inputs, List.of(), accounts, List.of(), Optional.empty());
+    return new Side(label, Planned.booked(inputs), List.of());
   }
 
   /**

@@ -1,8 +1,8 @@
 package growingon.report.edition;
 
-import growingon.money.Accounts;
 import growingon.nursery.Inputs;
 import growingon.nursery.Nursery;
+import growingon.plan.Planned;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.TableBuilder;
 import growingon.report.edition.Availability.Line;
@@ -47,9 +47,9 @@ final class CustomerEdition {
     this.lines = availability.lines();
   }
 
-  static Report of(Inputs seen, Accounts accounts, boolean prices) {
-    Availability availability = new Availability(accounts.projection().scenario());
-    return new CustomerEdition(seen, availability, prices).report();
+  static Report of(Planned seen, boolean prices) {
+    Availability availability = new Availability(seen.inputs().scenario());
+    return new CustomerEdition(seen.inputs(), availability, prices).report();
   }
 
   private List<String> leftOut() {

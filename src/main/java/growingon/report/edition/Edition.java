@@ -1,15 +1,15 @@
 package growingon.report.edition;
 
-import growingon.money.Accounts;
-import growingon.money.bought.ValueJoin;
 import growingon.nursery.Inputs;
 import growingon.nursery.Plan;
+import growingon.plan.Planned;
 import growingon.report.compare.CompareReport.Side;
 import growingon.report.figures.Context;
 import growingon.report.model.Audience;
 import growingon.report.model.Report;
 import growingon.report.text.Phrases;
 import growingon.review.Review;
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
@@ -94,18 +94,16 @@ public record Edition(Audience audience, boolean costs, boolean prices) {
   /**
    * The edition's report.
    *
-   * @param seen what {@link #seen} gave
-   * @param accounts of a projection of it
-   * @param join what each lot bought within it is worth
+   * @param seen what {@link #seen} gave, worked out without draws
    * @param whole the plan as its grower sees it, with its chances; of these an edition tells odds
    */
-  public Report report(Inputs seen, Accounts accounts, ValueJoin join, Optional<Whole> whole) {
-    Optional<Context> risks = whole.map(Whole::context);
+  public Report report(Planned seen, Optional<Planned> whole) {
+    Optional<Context> risks = whole.map(plan -> new Context(plan, List.of()));
     Report report =
         switch (audience) {
-          case PARTNER -> PartnerEdition.of(seen, accounts, join, risks, costs);
-          case BANK -> BankEdition.of(seen, accounts, risks);
-          case CUSTOMER -> CustomerEdition.of(seen, accounts, prices);
+          case PARTNER -> PartnerEdition.of(seen, risks, costs);
+          case BANK -> BankEdition.of(seen, risks);
+          case CUSTOMER -> CustomerEdition.of(seen, prices);
         };
     return report.madeFor(audience);
   }

@@ -1,11 +1,9 @@
 package growingon.report.edition;
 
-import growingon.money.Accounts;
 import growingon.money.LotAccount;
-import growingon.money.bought.ValueJoin;
-import growingon.nursery.Inputs;
 import growingon.nursery.Lot;
 import growingon.nursery.Offer;
+import growingon.plan.Planned;
 import growingon.project.LotHistory;
 import growingon.project.Stood;
 import growingon.report.build.FilledSheet;
@@ -67,9 +65,8 @@ final class PartnerEdition {
     return context.inputs().scenario().lots().get(index).name();
   }
 
-  static Report of(
-      Inputs seen, Accounts accounts, ValueJoin join, Optional<Context> whole, boolean costs) {
-    Context context = new Context(seen, accounts, join, Optional.empty(), List.of());
+  static Report of(Planned seen, Optional<Context> whole, boolean costs) {
+    Context context = new Context(seen, List.of());
     return new PartnerEdition(context, whole, costs).report();
   }
 

@@ -1,9 +1,8 @@
 package growingon.report.plan;
 
-import growingon.chance.Chances;
 import growingon.money.Accounts;
-import growingon.money.bought.ValueJoin;
 import growingon.nursery.Inputs;
+import growingon.plan.Planned;
 import growingon.problem.Problem;
 import growingon.report.chart.Charts;
 import growingon.report.figures.Context;
@@ -17,7 +16,6 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.stream.Collectors;
@@ -41,23 +39,17 @@ public final class PlanReport {
   /**
    * Describes a plan.
    *
-   * @param inputs what was read
+   * @param plan the plan worked out
    * @param problems everything found while reading; what the projection remarked is added
-   * @param accounts the plan's accounts
-   * @param join what the lots bought within the plan gain, joined to the plan's present value
-   * @param chances how sure the plan is, where draws were made
    */
-  public static Report of(
-      Inputs inputs,
-      List<Problem> problems,
-      Accounts accounts,
-      ValueJoin join,
-      Optional<Chances> chances) {
+  public static Report of(Planned plan, List<Problem> problems) {
+    Inputs inputs = plan.inputs();
+    Accounts accounts = plan.accounts();
     Phrases say = Phrases.of(inputs.scenario());
     Set<Problem> all = new LinkedHashSet<>(problems);
     all.addAll(accounts.projection().remarks());
     all.addAll(RoomSlips.of(accounts.space(), accounts.projection().horizon(), say));
-    Context context = new Context(inputs, accounts, join, chances, List.copyOf(all));
+    Context context = new Context(plan, List.copyOf(all));
     List<Chart> charts = Charts.of(context);
     SheetLimit limited = SheetLimit.of(sheets(context), SheetLimit.MOST_ROWS, say);
     List<Sheet> sheets = withCharts(limited.sheets(), charts);

@@ -1,10 +1,9 @@
 package growingon.report.quick;
 
-import growingon.chance.Chances;
 import growingon.money.Accounts;
 import growingon.money.bought.BoughtLot;
-import growingon.nursery.Inputs;
 import growingon.nursery.Quick;
+import growingon.plan.Planned;
 import growingon.report.model.Book;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
@@ -12,7 +11,6 @@ import growingon.whole.WholeLot;
 import growingon.whole.WholePlan;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.Set;
 import org.apache.commons.text.WordUtils;
 
@@ -32,20 +30,14 @@ public final class QuickAnswer {
    * The report of a quick question.
    *
    * @param report the report of the plan that the question stands for
-   * @param inputs what was read, with the question
-   * @param accounts its accounts
-   * @param bought what the one lot is worth
-   * @param chances how sure that is, where draws were made
+   * @param plan the plan worked out, with the question; it buys one lot
    */
-  public static Report of(
-      Report report,
-      Inputs inputs,
-      Accounts accounts,
-      BoughtLot bought,
-      Optional<Chances> chances) {
-    Quick quick = inputs.quick().orElseThrow();
+  public static Report of(Report report, Planned plan) {
+    Quick quick = plan.inputs().quick().orElseThrow();
+    Accounts accounts = plan.accounts();
+    BoughtLot bought = plan.bought().get(0);
     WholeLot whole = WholePlan.of(accounts.projection()).lot(bought.lot().name());
-    QuickWords words = new QuickWords(quick, accounts, whole, bought, chances);
+    QuickWords words = new QuickWords(quick, accounts, whole, bought, plan.chances());
     List<Sheet> sheets = new ArrayList<>();
     sheets.add(
         new Sheet(

@@ -7,11 +7,9 @@ import growingon.nursery.PlaceKind;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.report.SmallNursery;
-import growingon.report.figures.Context;
 import growingon.report.model.Chart;
 import growingon.report.model.Chart.Series;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** The charts of two plans side by side. */
@@ -41,8 +39,6 @@ class CompareChartsTest {
   }
 
   private static CompareReport.Side side(String label, Nurseries nursery) {
-    Context context = SmallNursery.context(nursery);
-    return new CompareReport.Side(
-        label, context.inputs(), List.of(), context.accounts(), List.of(), Optional.empty());
+    return new CompareReport.Side(label, SmallNursery.context(nursery).plan(), List.of());
   }
 }

@@ -9,12 +9,10 @@ import growingon.report.SmallNursery;
 import growingon.report.compare.CompareFigures.Pair;
 import growingon.report.compare.CompareFigures.Topic;
 import growingon.report.compare.CompareReport.Side;
-import growingon.report.figures.Context;
 import growingon.report.text.Shown;
 import growingon.whole.RandomNurseries;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 /** What differs between two plans. */
@@ -22,9 +20,7 @@ class CompareFiguresTest {
   private static final int NURSERIES = 40;
 
   private static Side side(String label, Nurseries nursery) {
-    Context context = SmallNursery.context(nursery);
-    return new Side(
-        label, context.inputs(), List.of(), context.accounts(), List.of(), Optional.empty());
+    return new Side(label, SmallNursery.context(nursery).plan(), List.of());
   }
 
   /** The nursery with a lot before the others that is never sold. */

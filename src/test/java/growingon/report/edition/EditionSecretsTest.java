@@ -6,13 +6,11 @@ import static org.assertj.core.api.Assertions.within;
 import growingon.chance.Chances;
 import growingon.load.LoadOptions;
 import growingon.load.Loader;
-import growingon.money.Accounts;
-import growingon.money.bought.ValueJoin;
 import growingon.nursery.Horizon;
 import growingon.nursery.Inputs;
 import growingon.nursery.Lot;
 import growingon.nursery.Settings;
-import growingon.project.Projector;
+import growingon.plan.Planned;
 import growingon.report.chart.Charts;
 import growingon.report.model.Audience;
 import growingon.report.model.Chart;
@@ -43,7 +41,7 @@ class EditionSecretsTest {
   private static final double STABLE = 0.8;
 
   private static Inputs inputs;
-  private static Whole whole;
+  private static Planned whole;
 
   @BeforeAll
   static void drawDemonstration() {
@@ -54,20 +52,12 @@ class EditionSecretsTest {
             .value()
             .orElseThrow();
     inputs = read.withPlan(read.scenario().plan().withDraws(DRAWS));
-    Accounts accounts = Accounts.of(Projector.project(inputs.scenario()));
-    ValueJoin join = ValueJoin.of(inputs.scenario());
-    Chances chances = Chances.draw(accounts, join.bought(), false, 2, done -> {});
-    whole = new Whole(inputs, accounts, join, chances);
+    whole = Planned.drawn(inputs, new Planned.Drawing(false, 2, phase -> {}));
   }
 
   private static Report edition(Audience audience) {
     Edition edition = new Edition(audience, false, false);
-    Inputs seen = edition.seen(inputs);
-    return edition.report(
-        seen,
-        Accounts.of(Projector.project(seen.scenario())),
-        ValueJoin.of(seen.scenario()),
-        Optional.of(whole));
+    return edition.report(Planned.weighed(edition.seen(inputs)), Optional.of(whole));
   }
 
   /**
@@ -255,7 +245,7 @@ class EditionSecretsTest {
       value = Audience.class,
       names = {"PARTNER", "BANK"})
   void firstPage_tellsTheChancesOfThePlan(Audience audience) {
-    Chances chances = whole.chances();
+    Chances chances = whole.chances().orElseThrow();
     List<String> first = edition(audience).sheets().get(0).sentences();
 
     assertThat(first)

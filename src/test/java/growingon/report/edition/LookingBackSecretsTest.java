@@ -3,14 +3,13 @@ package growingon.report.edition;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
-import growingon.chance.Chances;
 import growingon.load.FrozenReader;
 import growingon.load.LoadOptions;
 import growingon.load.Loader;
-import growingon.money.bought.Reckoned;
 import growingon.nursery.Inputs;
 import growingon.nursery.Lot;
 import growingon.nursery.Settings;
+import growingon.plan.Planned;
 import growingon.report.Cells;
 import growingon.report.compare.CompareReport.Side;
 import growingon.report.model.Audience;
@@ -69,15 +68,8 @@ class LookingBackSecretsTest {
   private static Side side(String plan) {
     Inputs read = read(plan);
     Inputs inputs = read.withPlan(read.scenario().plan().withDraws(DRAWS));
-    Reckoned reckoned = Reckoned.of(inputs.scenario());
-    Chances chances = Chances.draw(reckoned.accounts(), reckoned.bought(), 2, done -> {});
-    return new Side(
-        inputs.scenario().plan().name(),
-        inputs,
-        List.of(),
-        reckoned.accounts(),
-        reckoned.bought(),
-        Optional.of(chances));
+    Planned drawn = Planned.drawn(inputs, new Planned.Drawing(false, 2, phase -> {}));
+    return new Side(inputs.scenario().plan().name(), drawn, List.of());
   }
 
   private static Report review(Audience audience) {

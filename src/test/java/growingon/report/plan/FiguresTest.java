@@ -35,7 +35,6 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -54,7 +53,7 @@ class FiguresTest {
     context = MapleNursery.context(MapleNursery.scenario());
     accounts = context.accounts();
     horizon = accounts.projection().horizon();
-    report = PlanReport.of(context.inputs(), List.of(), accounts, context.join(), Optional.empty());
+    report = PlanReport.of(context.plan(), List.of());
   }
 
   private static Stream<Table> tables() {
