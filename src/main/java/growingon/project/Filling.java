@@ -14,9 +14,6 @@ import growingon.nursery.Step;
 record Filling(double liftedLitres, double mixLitres, double mixKg) {
   static final Filling NONE = new Filling(0, 0, 0);
 
-  /** Wet field soil with roots, kg a litre (design section 6.7). */
-  static final double LIFTED_KG_PER_LITRE = 1.6;
-
   double litres() {
     return liftedLitres + mixLitres;
   }
@@ -26,7 +23,7 @@ record Filling(double liftedLitres, double mixLitres, double mixKg) {
   }
 
   double liftedKg() {
-    return liftedLitres * LIFTED_KG_PER_LITRE;
+    return liftedLitres * Weight.LIFTED_KG_PER_LITRE;
   }
 
   /** The share of the ball that stays on at a potting step, at most what the new pot holds. */

@@ -9,6 +9,9 @@ package growingon.project;
  * @param woodKg wood
  */
 public record Weight(double mixKg, double ballKg, double potKg, double woodKg) {
+  /** Wet field soil with roots, kg a litre (design section 6.7; from memory). */
+  public static final double LIFTED_KG_PER_LITRE = 1.6;
+
   static final Weight NONE = new Weight(0, 0, 0, 0);
 
   /**

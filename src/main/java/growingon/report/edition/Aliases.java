@@ -21,14 +21,15 @@ final class Aliases {
   private final Map<String, String> aliases = new HashMap<>();
 
   Aliases(List<String> names) {
+    List<String> all =
+        names.stream().distinct().sorted(Comparator.comparing(Aliases::hash)).toList();
     int numbers = LEAST_NUMBERS;
-    while (numbers * LETTERS.length() < 4L * names.size()) {
+    while (numbers * LETTERS.length() < 4L * all.size()) {
       numbers *= 10;
     }
     long codes = (long) numbers * LETTERS.length();
     Set<Long> taken = new HashSet<>();
-    for (String name :
-        names.stream().distinct().sorted(Comparator.comparing(Aliases::hash)).toList()) {
+    for (String name : all) {
       long code = Math.floorMod(hash(name), codes);
       while (!taken.add(code)) {
         code = (code + 1) % codes;

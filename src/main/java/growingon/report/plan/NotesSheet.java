@@ -7,6 +7,7 @@ import growingon.nursery.Scenario;
 import growingon.nursery.Species;
 import growingon.problem.Problem;
 import growingon.project.Lifting;
+import growingon.project.Weight;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.TableBuilder;
 import growingon.report.figures.Context;
@@ -178,7 +179,7 @@ public final class NotesSheet {
         .row(
             "lifted ball",
             "Wet field soil with roots; from memory.",
-            say.number(1.6) + " kg a litre")
+            say.number(Weight.LIFTED_KG_PER_LITRE) + " kg a litre")
         .row("wood", "Green wood weighs about as much as water; from memory.", "1 kg a litre")
         .row(
             "pot volume",

@@ -9,6 +9,7 @@ import growingon.project.Projection;
 import growingon.project.SpaceUse;
 import growingon.project.SpaceUse.PlaceMonth;
 import growingon.project.Stood;
+import growingon.project.Weight;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.TableBuilder;
 import growingon.report.figures.Context;
@@ -73,7 +74,7 @@ final class WeightsSheet {
             .note(
                 "Now, and in the month in which it is heaviest. Mix: its litres in the pot × wet kg"
                     + " a litre × (1 + firming) / (1 − shrinkage). Lifted ball: "
-                    + say.number(1.6)
+                    + say.number(Weight.LIFTED_KG_PER_LITRE)
                     + " kg a litre. Wood:"
                     + " π/4 × trunk² × height left, at 1 kg a litre. Plants not in pots are not"
                     + " weighed.")

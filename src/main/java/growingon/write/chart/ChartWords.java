@@ -16,7 +16,7 @@ public final class ChartWords {
     String span =
         categories.isEmpty()
             ? ""
-            : ", " + spanned(chart, 0) + " to " + spanned(chart, categories.size() - 1);
+            : ", " + label(chart, 0) + " to " + label(chart, categories.size() - 1);
     String names =
         chart.series().stream()
             .map(ChartWords::name)
@@ -70,10 +70,6 @@ public final class ChartWords {
   private static String figure(Chart chart, Series series, int at) {
     double value = series.values().get(at);
     return chart.writing().decimals(value, Math.abs(value) < 100 ? 1 : 0);
-  }
-
-  private static String spanned(Chart chart, int at) {
-    return chart.writing().namesMonths() ? chart.categories().get(at) : label(chart, at);
   }
 
   private static String label(Chart chart, int at) {

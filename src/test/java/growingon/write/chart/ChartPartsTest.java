@@ -137,7 +137,7 @@ class ChartPartsTest {
   void words_ofAChart_nameItsPanels() {
     assertThat(ChartWords.alternative(SampleReport.space(12, 2)))
         .isEqualTo(
-            "Chart: Bench space by place, in m², 2026-11 to 2027-10."
+            "Chart: Bench space by place, in m², Nov 2026 to Oct 2027."
                 + " Hatched: more than the place holds. Shown: long bench, short bench."
                 + " The figures are in figures.json.");
   }
