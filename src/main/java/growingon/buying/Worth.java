@@ -5,21 +5,16 @@ import growingon.buying.LimitWorth.Step;
 import growingon.buying.LimitWorth.What;
 import growingon.money.Finance;
 import growingon.nursery.Demand;
-import growingon.nursery.Horizon;
 import growingon.nursery.Place;
-import growingon.nursery.Scenario;
-import growingon.project.LotHistory;
-import growingon.project.Missed;
-import growingon.project.Projection;
-import growingon.project.Projector;
-import growingon.project.Sale;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 
 /**
@@ -36,7 +31,6 @@ final class Worth {
   private static final int DRAWS = 100;
 
   private static final double REACHED = 0.99;
-  private static final double NEARLY_ALL_SOLD = 0.95;
   private static final int PAIRS = 40;
 
   private final Engine engine;
@@ -52,6 +46,7 @@ final class Worth {
   private final List<Bound> bounds;
   private final Candidate base;
   private final double baseValue;
+  private final Map<Candidate, Double> gains = new HashMap<>();
 
   /**
    * The worth of limits.
@@ -130,7 +125,8 @@ final class Worth {
     }
     List<Bound> bounds = new ArrayList<>();
     stopped.forEach((limit, gain) -> bounds.add(new Bound(limit.what(), limit.index(), gain)));
-    soldOut().stream()
+    SoldOut.rows(engine.scenario().withLots(question.lots(recommended))).entrySet().stream()
+        .map(row -> new Bound(What.DEMAND, row.getKey(), row.getValue()))
         .sorted(Comparator.comparingDouble(Bound::stopped).reversed())
         .limit(DEMAND_LOOKED_AT)
         .forEach(bounds::add);
@@ -174,37 +170,6 @@ final class Worth {
     return first < 0 ? new int[0] : new int[] {first, last};
   }
 
-  /** Demand rows of which nearly all that is wanted is sold in some season, by what they miss. */
-  private List<Bound> soldOut() {
-    Scenario scenario = engine.scenario().withLots(question.lots(recommended));
-    Projection projection = Projector.project(scenario);
-    Horizon horizon = scenario.horizon();
-    List<Demand> demand = scenario.nursery().demand();
-    double[][] sold = new double[demand.size()][horizon.seasons()];
-    double[][] missed = new double[demand.size()][horizon.seasons()];
-    for (LotHistory lot : projection.lots()) {
-      for (Sale sale : lot.sales()) {
-        sold[sale.row()][horizon.season(sale.month())] += sale.units();
-      }
-    }
-    for (Missed each : projection.missed()) {
-      missed[each.row()][horizon.season(each.month())] += each.units();
-    }
-    List<Bound> bounds = new ArrayList<>();
-    for (int row = 0; row < demand.size(); row++) {
-      double most = 0;
-      for (int season = 0; season < horizon.seasons(); season++) {
-        double wanted = sold[row][season] + missed[row][season];
-        boolean nearlyAll = sold[row][season] >= NEARLY_ALL_SOLD * wanted;
-        most = nearlyAll ? Math.max(most, sold[row][season] * demand.get(row).price()) : most;
-      }
-      if (most > 0 && demand.get(row).units().isPresent()) {
-        bounds.add(new Bound(What.DEMAND, row, most));
-      }
-    }
-    return bounds;
-  }
-
   private double value(Engine of, Candidate candidate) {
     PlanDraws judged = new PlanDraws(of, Math.min(DRAWS, planDraws.draws()));
     return Sample.mean(judged.on(List.of(candidate))[0].values());
@@ -216,17 +181,45 @@ final class Worth {
   }
 
   /** What a step is worth where what is added costs something itself; never below nil. */
-  private Step step(double share, double added, Limits within, double cost) {
-    Candidate then = climb(engine, within, base, known.copy());
-    double worth = then.equals(base) ? 0 : value(engine, then) - baseValue - cost;
+  private Step step(double share, double added, Candidate then, double cost) {
+    double worth = gain(then) - cost;
     return worth > 0
         ? new Step(share, added, worth, then, base)
         : new Step(share, added, 0, base, base);
   }
 
-  /** What it is worth to be without a limit. */
-  private double without(Limits lifted) {
-    return step(Double.POSITIVE_INFINITY, 0, lifted, 0).worth();
+  /** What is gained by doing something else than the base. */
+  private double gain(Candidate then) {
+    return then.equals(base)
+        ? 0
+        : gains.computeIfAbsent(then, other -> value(engine, other) - baseValue);
+  }
+
+  /**
+   * What more of a limit is worth, from most to least: what one would do with more of it is best
+   * with less too where it still fits.
+   *
+   * @param amount how much of it there is
+   * @param freed what one would do without it
+   * @param within the limits with so much more of it, as a share
+   * @param cost what all of it costs besides
+   */
+  private List<Step> steps(
+      double amount, Candidate freed, DoubleFunction<Limits> within, double cost) {
+    List<Step> steps = new ArrayList<>();
+    Candidate then = gain(freed) > 0 ? freed : base;
+    for (int i = MORE.length - 1; i >= 0; i--) {
+      double more = MORE[i];
+      Limits limitsThen = within.apply(more);
+      then = limitsThen.allow(engine.line(then)) ? then : freely(limitsThen);
+      steps.add(0, step(more, more * amount, then, more * cost));
+    }
+    return steps;
+  }
+
+  /** What one would do within other limits. */
+  private Candidate freely(Limits within) {
+    return climb(engine, within, base, known.copy());
   }
 
   private LimitWorth room(int index) {
@@ -236,15 +229,9 @@ final class Worth {
     for (double each : capacity) {
       amount = Math.max(amount, each);
     }
-    double without = without(limits.withoutRoom(index));
-    List<Step> steps = new ArrayList<>();
-    for (double more : MORE) {
-      double cost = more * costOf(place);
-      steps.add(
-          without > 0
-              ? step(more, more * amount, limits.withMoreRoom(index, more), cost)
-              : new Step(more, more * amount, 0, base, base));
-    }
+    Candidate freed = freely(limits.withoutRoom(index));
+    List<Step> steps =
+        steps(amount, freed, more -> limits.withMoreRoom(index, more), costOf(place));
     int[] months = months(line.space()[index], limits.room()[index]);
     return new LimitWorth(
         What.ROOM,
@@ -255,7 +242,7 @@ final class Worth {
         most(given.space()[index]),
         most(line.space()[index]),
         steps,
-        OptionalDouble.of(without));
+        OptionalDouble.of(Math.max(0, gain(freed))));
   }
 
   /** The month in which least is left of what there is; the first of several. */
@@ -293,14 +280,8 @@ final class Worth {
     int to = months.length == 0 ? available.length - 1 : months[1];
     int tightest = tightest(line.hours(), available);
     double amount = available[tightest];
-    double without = without(limits.withoutHours());
-    List<Step> steps = new ArrayList<>();
-    for (double more : MORE) {
-      steps.add(
-          without > 0
-              ? step(more, more * amount, limits.withMoreHours(more), 0)
-              : new Step(more, more * amount, 0, base, base));
-    }
+    Candidate freed = freely(limits.withoutHours());
+    List<Step> steps = steps(amount, freed, limits::withMoreHours, 0);
     return new LimitWorth(
         What.HOURS,
         "",
@@ -310,18 +291,14 @@ final class Worth {
         given.hours()[tightest],
         line.hours()[tightest],
         steps,
-        OptionalDouble.of(without));
+        OptionalDouble.of(Math.max(0, gain(freed))));
   }
 
   private LimitWorth cash() {
-    List<Step> steps = new ArrayList<>();
     double bought = given.lowestCash() - line.lowestCash();
     double amount = Math.max(Math.abs(limits.lowestCash()), Math.abs(bought));
-    for (double more : MORE) {
-      steps.add(step(more, more * amount, limits.withLessCash(more * amount), 0));
-    }
-    double without =
-        step(Double.POSITIVE_INFINITY, 0, limits.withLessCash(Double.POSITIVE_INFINITY), 0).worth();
+    Candidate freed = freely(limits.withLessCash(Double.POSITIVE_INFINITY));
+    List<Step> steps = steps(amount, freed, more -> limits.withLessCash(more * amount), 0);
     return new LimitWorth(
         What.CASH,
         "",
@@ -331,7 +308,7 @@ final class Worth {
         given.lowestCash(),
         line.lowestCash(),
         steps,
-        OptionalDouble.of(without));
+        OptionalDouble.of(Math.max(0, gain(freed))));
   }
 
   /** From most added to least: what does not help where more is wanted is not tried with less. */
