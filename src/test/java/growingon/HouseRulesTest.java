@@ -399,7 +399,6 @@ class HouseRulesTest {
   private static final Map<String, Integer> LONGER_FILES =
       Map.ofEntries(
           Map.entry("growingon.load.own.BlockReader", 478),
-          Map.entry("growingon.load.own.OwnReport", 603),
           Map.entry("growingon.load.own.ToFill", 401),
           Map.entry("growingon.load.own.UsualNursery", 422),
           Map.entry("growingon.nursery.Settings", 421),

@@ -2,7 +2,6 @@ package growingon.load;
 
 import growingon.load.cell.Cell;
 import growingon.load.cell.Findings;
-import growingon.load.cell.NumberStyle;
 import growingon.load.cell.Texts;
 import growingon.load.own.Fill;
 import growingon.load.own.ListKind;
@@ -15,8 +14,6 @@ import growingon.load.own.Sheet;
 import growingon.load.own.ToFill;
 import growingon.load.own.UsualNursery;
 import growingon.load.source.Answer;
-import growingon.load.source.Grid;
-import growingon.load.source.Grid.GridRow;
 import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
 import growingon.load.table.OffersTable;
@@ -35,7 +32,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 
@@ -303,36 +299,14 @@ final class OwnNursery {
       List<Map<String, String>> lacking =
           rows.stream().filter(row -> !known.contains(Texts.key(row.get(subject)))).toList();
       if (!lacking.isEmpty()) {
-        all.extend(format, grid(USUAL, lacking), findings);
+        all.extend(format, TextRows.grid(USUAL, lacking), findings);
       }
     }
   }
 
   private void add(Tables all, TableFormat format, Where where, List<Map<String, String>> rows) {
     if (!rows.isEmpty()) {
-      all.extend(format, grid(where, rows), findings);
+      all.extend(format, TextRows.grid(where, rows), findings);
     }
-  }
-
-  /** Rows of texts as a sheet. */
-  static Grid grid(Where where, List<Map<String, String>> rows) {
-    Set<String> headings = new LinkedHashSet<>();
-    rows.forEach(row -> headings.addAll(row.keySet()));
-    List<String> columns = List.copyOf(headings);
-    List<GridRow> all = new ArrayList<>();
-    TreeMap<Integer, Cell> first = new TreeMap<>();
-    columns.forEach(heading -> first.put(first.size(), Cell.ofText(heading)));
-    all.add(new GridRow(1, first));
-    for (Map<String, String> row : rows) {
-      TreeMap<Integer, Cell> cells = new TreeMap<>();
-      for (int i = 0; i < columns.size(); i++) {
-        Cell cell = Cell.ofText(row.getOrDefault(columns.get(i), ""));
-        if (!cell.isEmpty()) {
-          cells.put(i, cell);
-        }
-      }
-      all.add(new GridRow(all.size() + 1, cells));
-    }
-    return new Grid(where, NumberStyle.POINT, all, List.of());
   }
 }

@@ -49,6 +49,14 @@ public record ListRead(
         || headings.stream().anyMatch(head -> head.unit().equals(Units.GROSS));
   }
 
+  /** What stands in the nursery by all lists of stock. */
+  static List<OwnLot> lotsOfStock(List<ListRead> lists) {
+    return lists.stream()
+        .filter(list -> !list.kind().isOffers())
+        .flatMap(list -> list.lots().stream())
+        .toList();
+  }
+
   /** Plants of all lots. */
   public long plants() {
     return lots.stream().mapToLong(lot -> lot.quantity().orElse(0)).sum();
