@@ -141,7 +141,7 @@ public final class Loader {
     YearMonth firstMonth() {
       return Optional.of(nursery)
           .filter(any -> options.fromOldest() && Files.exists(nursery))
-          .map(found -> new OwnFiles(files(), Optional.empty()))
+          .map(found -> OwnFiles.found(files(), nursery, options.stock()))
           .flatMap(own -> EarlierLists.oldestMonth(PastSources.of(nursery, own)))
           .orElse(options.thisMonth());
     }

@@ -260,7 +260,7 @@ final class BlockReader {
     groupIsNotStock = RowWords.isNotStock(text);
     nameAbove = "";
     PlantMatch match = PlantNames.shipped().find(text, "");
-    String key = PlantNames.genusOf(Keys.of(text));
+    String key = PlantNames.shipped().genusIn(text);
     if (groupIsNotStock) {
       return;
     }

@@ -13,43 +13,6 @@ import java.util.function.Predicate;
  * is open by its cells. Of two columns that claim the same the one of lower rank wins.
  */
 final class Columns {
-  private static final Set<String> SHAPES =
-      Set.of(
-          "bush",
-          "std",
-          "standard",
-          "half std",
-          "cone",
-          "cloud",
-          "hst",
-          "kugel",
-          "ball",
-          "pyramid",
-          "spiral",
-          "multi stem",
-          "multistem",
-          "ms",
-          "feathered",
-          "busch",
-          "stammbusch",
-          "solitar",
-          "pleached",
-          "fastigiate",
-          "weeping",
-          "tige",
-          "cepee",
-          "boule",
-          "hoogstam",
-          "struik",
-          "bol",
-          "umbrella",
-          "espalier",
-          "column",
-          "dome",
-          "hochstamm",
-          "halbstamm",
-          "heister");
-
   private final String sheet;
   private final List<SheetRow> body;
   private final OwnWords own;
@@ -69,6 +32,31 @@ final class Columns {
    * @param from first column of the list, and the one behind its last
    */
   static List<HeadingRead> of(
+      String sheet, HeadingRow row, List<SheetRow> body, int from, int to, OwnWords own) {
+    List<HeadingRead> reads = read(sheet, row, body, from, to, own);
+    return reads.stream().noneMatch(each -> each.how() == How.YOURS)
+        ? reads
+        : asWithoutWords(reads, read(sheet, row, body, from, to, own.unsaid()));
+  }
+
+  /** A word that says what would be read without it is no more sure for that. */
+  private static List<HeadingRead> asWithoutWords(
+      List<HeadingRead> reads, List<HeadingRead> without) {
+    return reads.stream()
+        .map(
+            read ->
+                without.stream()
+                    .filter(
+                        each ->
+                            read.how() == How.YOURS
+                                && each.column() == read.column()
+                                && each.is(read.ours()))
+                    .findFirst()
+                    .orElse(read))
+        .toList();
+  }
+
+  private static List<HeadingRead> read(
       String sheet, HeadingRow row, List<SheetRow> body, int from, int to, OwnWords own) {
     Columns columns = new Columns(sheet, body, own);
     row.texts().subMap(from, to).forEach(columns::add);
@@ -160,7 +148,7 @@ final class Columns {
       } else if (read.is("quantity") && most(read.column(), cell -> cell.date().isPresent())) {
         choose(i, "arrived");
       } else if (read.is("form")
-          && most(read.column(), cell -> SHAPES.contains(Keys.of(cell.text())))) {
+          && most(read.column(), cell -> Shapes.ALL.contains(Keys.of(cell.text())))) {
         choose(i, "habit");
       }
     }
@@ -235,7 +223,7 @@ final class Columns {
     return parts.pot().isPresent()
         || parts.form().isPresent()
         || SizeGrammar.saysStandard(left)
-        || SHAPES.contains(Keys.of(cell.text()))
+        || Shapes.ALL.contains(Keys.of(cell.text()))
         || left.matches("(?i).*\\d\\s?x\\s?v.*");
   }
 

@@ -1,9 +1,13 @@
 package growingon.load.own;
 
 import java.time.YearMonth;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BinaryOperator;
+import java.util.stream.Stream;
 
 /**
  * A grower's list as it was read.
@@ -41,6 +45,29 @@ public record ListRead(
     notices = List.copyOf(notices);
     currencies = Set.copyOf(currencies);
     asked = List.copyOf(asked);
+  }
+
+  /**
+   * The same with other names of its rows.
+   *
+   * @param names the new one of a name and of the list's file
+   */
+  public ListRead named(BinaryOperator<String> names) {
+    Map<String, String> given = new HashMap<>();
+    Stream.concat(lots.stream(), asked.stream())
+        .forEach(lot -> given.computeIfAbsent(lot.lot(), name -> names.apply(name, file)));
+    return new ListRead(
+        kind,
+        file,
+        lots.stream().map(lot -> lot.named(given.get(lot.lot()))).toList(),
+        headings,
+        questions.stream().map(each -> each.named(given)).toList(),
+        accounts,
+        totals,
+        notices,
+        counted,
+        currencies,
+        asked.stream().map(lot -> lot.named(given.get(lot.lot()))).toList());
   }
 
   /** Whether something is asked of a whole column or sheet. */

@@ -61,9 +61,7 @@ final class OwnSentences {
         continue;
       }
       List<OwnLot> lots =
-          list.lots().stream()
-              .filter(lot -> lot.sheet().equals(account.sheet()))
-              .toList();
+          list.lots().stream().filter(lot -> lot.sheet().equals(account.sheet())).toList();
       Set<String> taxa =
           new TreeSet<>(lots.stream().map(lot -> lot.taxon().orElse(lot.called())).toList());
       String sheet = account.sheet().equals(list.file()) ? "" : ", " + account.sheet();

@@ -77,6 +77,11 @@ public final class OwnWords {
     unknown.addAll(same.unknown);
   }
 
+  /** A list of the same kind of which nothing was said. */
+  OwnWords unsaid() {
+    return NONE.in(list);
+  }
+
   /** The same words in a list of a kind. */
   public OwnWords in(ListKind kind) {
     return new OwnWords(this, kind);

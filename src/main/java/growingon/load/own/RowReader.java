@@ -157,12 +157,9 @@ final class RowReader {
   }
 
   private static void doubt(Draft draft) {
-    String key = Keys.of(draft.ownName);
     boolean two =
         draft.ownName.matches(".*\\p{L}{3,}\\s*/\\s*\\p{L}{3,}.*") && !draft.match.isKnown();
-    if (draft.ownName.contains("?")
-        || DOUBTS.stream().anyMatch(word -> (" " + key + " ").contains(" " + word + " "))
-        || two) {
+    if (isDoubtful(draft.ownName) || two) {
       draft.ask("species", draft.ownName, "which plant is it?");
       draft.match =
           PlantMatch.several(draft.match.taxon().map(List::of).orElse(draft.match.candidates()));
@@ -211,7 +208,7 @@ final class RowReader {
     heads.each(row, "clear stem", cell -> draft.note("clear stem " + cell.text()));
     heads.each(row, "crown mm", cell -> draft.note(cell.head().heading() + " " + cell.text()));
     for (String text : List.copyOf(draft.notes)) {
-      if (text.contains("?")) {
+      if (isDoubtful(text)) {
         draft.ask(
             "quantity",
             text,
@@ -220,6 +217,11 @@ final class RowReader {
             List.of());
       }
     }
+  }
+
+  private static boolean isDoubtful(String text) {
+    String key = " " + Keys.of(text) + " ";
+    return text.contains("?") || DOUBTS.stream().anyMatch(word -> key.contains(" " + word + " "));
   }
 
   private String places(SheetRow row, Draft draft) {

@@ -11,6 +11,11 @@ import java.util.regex.Pattern;
 /** Reads sizes: pot, trunk, girth, height, age and form. */
 final class RowSizes {
   private static final Pattern NUMBER_ALONE = Pattern.compile("\\d+(?:[.,]\\d+)?");
+
+  /** What stands so under a pot heading is the pot's top, not the plant. */
+  private static final Pattern SIDES =
+      Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*[x×]\\s*\\d+(?:[.,]\\d+)?(?:\\s*cm)?");
+
   private static final String FORMS = "bare root|root ball|container|cutting|seedling";
 
   private final HeadedCells heads;
@@ -82,7 +87,8 @@ final class RowSizes {
     Optional<String> said = own.find("pot", text);
     Optional<Span> bare = SizeGrammar.bare(said.orElse(text));
     if (bare.isEmpty()) {
-      SizeGrammar.readSize(said.orElse(text), draft.size);
+      Matcher sides = SIDES.matcher(text.strip());
+      SizeGrammar.readSize(sides.matches() ? "P" + sides.group(1) : said.orElse(text), draft.size);
       return;
     }
     switch (facts.unit(cell.head().column())) {
