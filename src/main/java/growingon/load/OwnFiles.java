@@ -9,6 +9,7 @@ import growingon.load.table.OffersTable;
 import growingon.load.table.RoutesTable;
 import growingon.load.table.SpeciesTable;
 import growingon.load.table.StockTable;
+import growingon.problem.Severity;
 import growingon.problem.Where;
 import growingon.problem.advice.ListAdvice;
 import java.io.IOException;
@@ -54,7 +55,15 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own, List<Path> today
             || isReadable(tables, QuickSheet.FORMAT);
     return !ours
         && !anyTable
-        && OwnFile.read(workbook, new Findings()).filter(ListReader::isList).isPresent();
+        && (isOfNothingElse(tables, unheard)
+            || OwnFile.read(workbook, new Findings()).filter(ListReader::isList).isPresent());
+  }
+
+  /** Sheets of which none is called as a table is, or nearly so: what else but a list is it? */
+  private static boolean isOfNothingElse(Tables tables, Findings unheard) {
+    return tables.all().isEmpty()
+        && tables.find(QuickSheet.FORMAT).isEmpty()
+        && unheard.problems().stream().allMatch(each -> each.severity() == Severity.NOTICE);
   }
 
   private static boolean isReadable(Tables tables, TableFormat format) {

@@ -232,7 +232,7 @@ final class OwnNursery {
 
   /** The lists as read, for the report. */
   OwnReport report() {
-    return new OwnReport(lists, usual, fills);
+    return new OwnReport(lists, usual, fills, said.writing());
   }
 
   UsualNursery usual() {
@@ -253,8 +253,8 @@ final class OwnNursery {
       turnSouth(all);
     }
     usual.tables().forEach((name, rows) -> complete(all, name, rows));
-    add(all, StockTable.FORMAT, lots, usual.lots(), (lot, its) -> stockRow(lot));
-    add(all, OffersTable.FORMAT, reckoned, usual.offers(), this::offerRow);
+    add(all, StockTable.FORMAT, lots, usual.lots(), (lot, its) -> List.of(stockRow(lot)));
+    add(all, OffersTable.FORMAT, reckoned, usual.offers(), this::offerRows);
     answers.forEach(answer -> apply(answer, all));
     return all;
   }
@@ -263,6 +263,12 @@ final class OwnNursery {
     Map<String, String> row = new LinkedHashMap<>(usual.stockRow(lot));
     Answer.ofRow(answers, ListKind.STOCK, lot).forEach(row::put);
     return row;
+  }
+
+  private List<Map<String, String>> offerRows(OwnLot offer, String its) {
+    List<Map<String, String>> rows = new ArrayList<>(List.of(offerRow(offer, its)));
+    rows.addAll(usual.breakRows(offer));
+    return rows;
   }
 
   private Map<String, String> offerRow(OwnLot offer, String its) {
@@ -278,14 +284,15 @@ final class OwnNursery {
       TableFormat format,
       List<Placed> placed,
       List<OwnLot> called,
-      BiFunction<OwnLot, String, Map<String, String>> texts) {
+      BiFunction<OwnLot, String, List<Map<String, String>>> texts) {
     Map<Where, List<Map<String, String>>> rows = new LinkedHashMap<>();
     Map<Where, List<Integer>> numbers = new LinkedHashMap<>();
     for (int i = 0; i < called.size(); i++) {
       Placed its = placed.get(i);
-      rows.computeIfAbsent(its.where, sheet -> new ArrayList<>())
-          .add(texts.apply(called.get(i), its.currency));
-      numbers.computeIfAbsent(its.where, sheet -> new ArrayList<>()).add(called.get(i).row());
+      for (Map<String, String> row : texts.apply(called.get(i), its.currency)) {
+        rows.computeIfAbsent(its.where, sheet -> new ArrayList<>()).add(row);
+        numbers.computeIfAbsent(its.where, sheet -> new ArrayList<>()).add(called.get(i).row());
+      }
     }
     rows.forEach(
         (sheet, its) ->

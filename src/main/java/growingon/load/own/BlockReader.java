@@ -38,6 +38,7 @@ final class BlockReader {
   private String genus = "";
   private Optional<PlantMatch> groupSpecies = Optional.empty();
   private String groupPlace = "";
+  private String groupSize = "";
   private Optional<YearMonth> groupMonth = Optional.empty();
   private boolean groupIsNotStock;
 
@@ -274,6 +275,8 @@ final class BlockReader {
       groupMonth = new MonthText(Optional.empty(), false).of(SheetCell.of(text)).value();
     } else if (RowWords.isPlace(text) || placeNames.contains(Keys.of(text))) {
       groupPlace = text;
+    } else if (reader.readsSizeOf(text)) {
+      groupSize = text;
     } else {
       genus =
           Keys.words(Keys.of(text)).size() == 1
@@ -285,6 +288,10 @@ final class BlockReader {
       groupSpecies = Optional.empty();
       groupsNotUsed.add(row.number());
     }
+  }
+
+  private Group under() {
+    return new Group(genus, groupSpecies, groupSize);
   }
 
   private boolean isNote(SheetRow row) {
@@ -340,7 +347,7 @@ final class BlockReader {
     if (gone) {
       return RowKind.GONE;
     }
-    return finish(row, reader.read(row, name, genus, groupSpecies));
+    return finish(row, reader.read(row, name, under()));
   }
 
   private RowKind finish(SheetRow row, Draft draft) {
@@ -376,7 +383,7 @@ final class BlockReader {
       Optional<SheetCell> cell =
           head.is(Columns.SIZE_HEADING) ? row.cell(head.column()) : Optional.empty();
       if (cell.isPresent() && !CountText.isGone(cell.get())) {
-        Draft draft = reader.readSized(row, name, genus, groupSpecies, head, cell.get());
+        Draft draft = reader.readSized(row, name, under(), head, cell.get());
         RowKind found = finish(row, draft);
         kind = kind == RowKind.LOT ? kind : found;
       }

@@ -4,6 +4,7 @@ import growingon.load.own.HeadingRead.How;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -60,6 +61,7 @@ final class Columns {
       String sheet, HeadingRow row, List<SheetRow> body, int from, int to, OwnWords own) {
     Columns columns = new Columns(sheet, body, own);
     row.texts().subMap(from, to).forEach(columns::add);
+    columns.settleBreaks();
     columns.settleOpen();
     columns.settleNames();
     columns.settleRanks();
@@ -114,7 +116,7 @@ final class Columns {
   /** A list without numbers, whose rows are one plant each. */
   static final String PLANT_A_ROW = "plant a row";
 
-  private static final int PLANT_A_ROW_COLUMN = 1_000_000;
+  static final int PLANT_A_ROW_COLUMN = 1_000_000;
 
   /** Its cells are numbers of plants of the size that it names. */
   static final String SIZE_HEADING = "size heading";
@@ -135,6 +137,18 @@ final class Columns {
   private boolean most(int column, Predicate<SheetCell> test) {
     List<SheetCell> cells = cells(column);
     return cells.stream().filter(test).count() * 2 > cells.size();
+  }
+
+  private void settleBreaks() {
+    if (own.list().isOffers()) {
+      Map<Integer, Integer> breaks = PriceBreaks.of(reads);
+      reads.replaceAll(
+          read ->
+              breaks.containsKey(read.column()) && read.how() != How.YOURS
+                  ? read.as(
+                      PriceBreaks.ours(breaks.get(read.column())), Units.MONEY, How.CERTAIN, "")
+                  : read);
+    }
   }
 
   private void settleOpen() {

@@ -22,6 +22,7 @@ import java.util.stream.Stream;
  * @param notices what the grower should know, in words
  * @param counted month of the count, where a title says it
  * @param currencies signs found at prices
+ * @param abouts cells whose number or date is about, as they stand, those of lots only
  * @param asked rows that are lots of which something is asked without which they do not count
  */
 public record ListRead(
@@ -35,6 +36,7 @@ public record ListRead(
     List<String> notices,
     Optional<YearMonth> counted,
     Set<String> currencies,
+    List<String> abouts,
     List<OwnLot> asked) {
   public ListRead {
     lots = List.copyOf(lots);
@@ -44,6 +46,7 @@ public record ListRead(
     totals = List.copyOf(totals);
     notices = List.copyOf(notices);
     currencies = Set.copyOf(currencies);
+    abouts = List.copyOf(abouts);
     asked = List.copyOf(asked);
   }
 
@@ -67,6 +70,7 @@ public record ListRead(
         notices,
         counted,
         currencies,
+        abouts,
         asked.stream().map(lot -> lot.named(given.get(lot.lot()))).toList());
   }
 
@@ -82,6 +86,12 @@ public record ListRead(
         .filter(list -> !list.kind().isOffers())
         .flatMap(list -> list.lots().stream())
         .toList();
+  }
+
+  /** Whether a column states what plants cost. */
+  public boolean hasPrices() {
+    return headings.stream()
+        .anyMatch(head -> head.is("unit cost") || PriceBreaks.isOne(head.ours()));
   }
 
   /** Plants of all lots. */

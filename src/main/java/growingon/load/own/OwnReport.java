@@ -1,6 +1,7 @@
 package growingon.load.own;
 
 import growingon.nursery.OwnReading;
+import growingon.nursery.Writing;
 import java.util.List;
 import java.util.Map;
 
@@ -9,12 +10,18 @@ public final class OwnReport {
   private final List<ListRead> lists;
   private final UsualNursery usual;
   private final List<Fill> fills;
+  private final Writing writing;
 
-  /** The report of lists, of the nursery laid out for them, and of what is asked. */
-  public OwnReport(List<ListRead> lists, UsualNursery usual, List<Fill> fills) {
+  /**
+   * The report of lists, of the nursery laid out for them, and of what is asked.
+   *
+   * @param writing how numbers and months are written
+   */
+  public OwnReport(List<ListRead> lists, UsualNursery usual, List<Fill> fills, Writing writing) {
     this.lists = List.copyOf(lists);
     this.usual = usual;
     this.fills = List.copyOf(fills);
+    this.writing = writing;
   }
 
   /** Sentences and tables. */
@@ -24,7 +31,7 @@ public final class OwnReport {
 
   /** What a grower reads first. */
   public List<String> sentences() {
-    return new OwnSentences(lists, usual, fills).all();
+    return new OwnSentences(lists, usual, fills, writing).all();
   }
 
   /**

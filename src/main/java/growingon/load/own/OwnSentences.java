@@ -1,6 +1,7 @@
 package growingon.load.own;
 
 import growingon.load.own.HeadingRead.How;
+import growingon.nursery.Writing;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -8,20 +9,22 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Stream;
 
 /** What a grower reads first of lists that were read. */
 final class OwnSentences {
   private static final int NAMED = 5;
+  private static final int FEW = 3;
 
   private final List<ListRead> lists;
   private final UsualNursery usual;
   private final List<Fill> fills;
+  private final Writing writing;
 
-  OwnSentences(List<ListRead> lists, UsualNursery usual, List<Fill> fills) {
+  OwnSentences(List<ListRead> lists, UsualNursery usual, List<Fill> fills, Writing writing) {
     this.lists = lists;
     this.usual = usual;
     this.fills = fills;
+    this.writing = writing;
   }
 
   /** The sentences in order. */
@@ -43,18 +46,42 @@ final class OwnSentences {
     lines.add(headingLine());
     about().ifPresent(lines::add);
     offered().ifPresent(lines::add);
-    lines.add(
-        "Prices, the growth of %d %s and the size of %d %s are usual values, not yours: %d cells in to fill, what moves most first."
-            .formatted(
-                taxa(),
-                taxa() == 1 ? "species" : "species",
-                places(),
-                places() == 1 ? "place" : "places",
-                asked()));
+    lines.add(usualValues());
     return lines;
   }
 
-  private static List<String> sheetLines(ListRead list) {
+  /** How much of the plan is not the grower's. */
+  private String usualValues() {
+    boolean priced =
+        ListRead.lotsOfStock(lists).stream().anyMatch(lot -> lot.sellingPrice().isPresent());
+    List<String> usualOnes = new ArrayList<>();
+    usualOnes.add(priced ? "Prices of other sizes" : "Prices");
+    usualOnes.add("the growth of %d species".formatted(taxa()));
+    if (places() > 0) {
+      usualOnes.add("the size of %s".formatted(many(places(), "place")));
+    }
+    return "%s are usual values, not yours: %d cells in to fill, what moves most first."
+        .formatted(Words.and(usualOnes), asked());
+  }
+
+  /**
+   * The month that titles say of the count; a list is known by its name where there are several.
+   */
+  private Optional<String> counted() {
+    List<String> months =
+        lists.stream()
+            .filter(list -> list.counted().isPresent())
+            .map(
+                list ->
+                    writing.longMonth(list.counted().get())
+                        + (lists.size() == 1 ? "" : " (" + list.file() + ")"))
+            .toList();
+    return months.isEmpty()
+        ? Optional.empty()
+        : Optional.of("the title says that it was counted in %s".formatted(Words.and(months)));
+  }
+
+  private List<String> sheetLines(ListRead list) {
     List<String> lines = new ArrayList<>();
     for (SheetAccount account : list.accounts()) {
       if (!account.read().equals("yes")) {
@@ -66,28 +93,29 @@ final class OwnSentences {
           new TreeSet<>(lots.stream().map(lot -> lot.taxon().orElse(lot.called())).toList());
       String sheet = account.sheet().equals(list.file()) ? "" : ", " + account.sheet();
       lines.add(
-          "%s%s: %s, %s, %s in %d rows (%s)."
+          "%s%s: %s, %s, %s in %s rows (%s)."
               .formatted(
                   list.file(),
                   sheet,
                   many(lots.size(), list.kind().row()),
                   many(lots.stream().mapToLong(lot -> lot.quantity().orElse(0)).sum(), "plant"),
                   taxa.size() == 1 ? "1 taxon" : taxa.size() + " taxa",
-                  account.rows(),
+                  writing.whole(account.rows()),
                   parts(account, list.kind())));
     }
     if (lines.size() > 3) {
       int more = lines.size() - 2;
       List<String> few = new ArrayList<>(lines.subList(0, 2));
       few.add(
-          "and %d more sheets; %s, %d plants in all"
-              .formatted(more, many(list.lots().size(), list.kind().row()), list.plants()));
+          "and %d more sheets; %s, %s in all."
+              .formatted(
+                  more, many(list.lots().size(), list.kind().row()), many(list.plants(), "plant")));
       return few;
     }
     return lines;
   }
 
-  private static String parts(SheetAccount account, ListKind kind) {
+  private String parts(SheetAccount account, ListKind kind) {
     List<String> parts = new ArrayList<>();
     add(parts, account.titles(), "title");
     add(parts, account.headings() + account.headingsAgain(), "heading row");
@@ -102,19 +130,19 @@ final class OwnSentences {
     return String.join(", ", parts);
   }
 
-  private static void add(List<String> parts, int number, String what) {
+  private void add(List<String> parts, int number, String what) {
     boolean noun =
         !what.contains("out")
             && !what.equals("gone")
             && !what.equals("asked")
             && !what.equals("not read");
     if (number > 0) {
-      parts.add(noun ? many(number, what) : number + " " + what);
+      parts.add(noun ? many(number, what) : writing.whole(number) + " " + what);
     }
   }
 
-  private static String many(long number, String what) {
-    return number + " " + what + (number == 1 ? "" : "s");
+  private String many(long number, String what) {
+    return writing.whole(number) + " " + what + (number == 1 ? "" : "s");
   }
 
   /** Rows that are no lots till they are answered are named before all else. */
@@ -150,16 +178,22 @@ final class OwnSentences {
             .formatted(
                 first.question().replaceFirst("\\?$", ""),
                 fills.indexOf(first) + 2,
-                first.usual().isEmpty() ? "" : "; till then " + first.usual()));
+                tillThen(first)));
   }
 
-  private static String totalLine(StatedTotal total) {
-    return "Your total in row %d says %d: %s. %d is read."
+  private static String tillThen(Fill open) {
+    boolean month = open.usual().isEmpty() && open.column().equals("arrived");
+    String holds = month ? "a year ago is taken" : open.usual();
+    return holds.isEmpty() ? "" : "; till then " + holds;
+  }
+
+  private String totalLine(StatedTotal total) {
+    return "Your total in row %d says %s: %s. %s is read."
         .formatted(
             total.row(),
-            total.stated(),
+            writing.whole(total.stated()),
             total.why().isEmpty() ? "the rows add up to another number" : total.why(),
-            total.read());
+            writing.whole(total.read()));
   }
 
   private String headingLine() {
@@ -192,22 +226,31 @@ final class OwnSentences {
                 .formatted(many(offers, ListKind.OFFERS.row())));
   }
 
+  /** What is not exact, with some of it as it stands in the list, and when it was counted. */
   private Optional<String> about() {
-    long numbers = ListRead.lotsOfStock(lists).stream().filter(OwnLot::about).count();
-    long dates = ListRead.lotsOfStock(lists).stream().filter(OwnLot::arrivedAbout).count();
-    return numbers + dates == 0
-        ? Optional.empty()
-        : Optional.of(
-            "%s %s about."
-                .formatted(
-                    String.join(
-                        " and ",
-                        Stream.of(
-                                numbers > 0 ? many(numbers, "number") : "",
-                                dates > 0 ? many(dates, "date") : "")
-                            .filter(each -> !each.isEmpty())
-                            .toList()),
-                    numbers + dates == 1 ? "is" : "are"));
+    List<OwnLot> lots = ListRead.lotsOfStock(lists);
+    long numbers = lots.stream().filter(OwnLot::about).count();
+    long dates = lots.stream().filter(OwnLot::arrivedAbout).count();
+    List<String> parts = new ArrayList<>();
+    if (numbers > 0) {
+      parts.add(many(numbers, "number"));
+    }
+    if (dates > 0) {
+      parts.add(many(dates, "date"));
+    }
+    List<String> said = new ArrayList<>();
+    if (!parts.isEmpty()) {
+      List<String> some =
+          lists.stream().flatMap(list -> list.abouts().stream()).distinct().limit(FEW).toList();
+      said.add(
+          "%s %s about%s"
+              .formatted(
+                  Words.and(parts),
+                  numbers + dates == 1 ? "is" : "are",
+                  some.isEmpty() ? "" : " (" + String.join(", ", some) + ")"));
+    }
+    counted().ifPresent(said::add);
+    return said.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", said) + ".");
   }
 
   private int taxa() {

@@ -118,6 +118,7 @@ final class OwnTables {
             "pot_litres",
             "height_cm",
             "unit_price",
+            "more_at",
             "least",
             "multiple",
             "most",
@@ -140,6 +141,12 @@ final class OwnTables {
     row.add(number(offer.potLitres()));
     row.add(number(offer.heightCm()));
     row.add(number(offer.unitCost()));
+    row.add(
+        String.join(
+            "; ",
+            offer.terms().breaks().entrySet().stream()
+                .map(each -> each.getKey() + ": " + PotSize.plain(each.getValue()))
+                .toList()));
     row.add(whole(offer.terms().least()));
     row.add(whole(offer.terms().multiple()));
     row.add(whole(offer.quantity()));

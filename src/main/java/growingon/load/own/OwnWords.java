@@ -99,6 +99,7 @@ public final class OwnWords {
 
   private static boolean saysNoMore(Word word, ListKind kind) {
     return word.ours().startsWith(SIZE)
+        || PriceBreaks.isOne(word.ours())
         || HeadingWords.of(kind)
             .find(word.yours())
             .filter(found -> found.meaning().ours().equals(word.ours()))

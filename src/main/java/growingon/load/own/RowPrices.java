@@ -3,6 +3,7 @@ package growingon.load.own;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -28,6 +29,7 @@ final class RowPrices {
         draft.unitCost = OptionalDouble.of(whole.getAsDouble() / draft.quantity.getAsInt());
       }
     }
+    breaks(row, draft);
     String unit = Keys.of(heads.first(row, "count unit"));
     double priced =
         unit.matches("c|100")
@@ -38,6 +40,24 @@ final class RowPrices {
     if (priced > 1) {
       draft.unitCost = scaled(draft.unitCost, priced);
       draft.sellingPrice = scaled(draft.sellingPrice, priced);
+      draft.breaks.replaceAll((from, price) -> price / priced);
+    }
+  }
+
+  /** Prices that go by how many are bought; one that cannot be read is in the note. */
+  private void breaks(SheetRow row, Draft draft) {
+    for (HeadingRead head : heads.all()) {
+      OptionalInt from = PriceBreaks.from(head);
+      Optional<SheetCell> cell = from.isPresent() ? row.cell(head.column()) : Optional.empty();
+      if (cell.isEmpty()) {
+        continue;
+      }
+      Optional<MoneyText> money = MoneyText.of(cell.get()).value();
+      OptionalDouble amount =
+          money.map(each -> currencies.amount(head, each)).orElse(OptionalDouble.empty());
+      amount.ifPresentOrElse(
+          price -> draft.breaks.put(from.getAsInt(), price),
+          () -> draft.note(head.heading() + " " + cell.get().text()));
     }
   }
 

@@ -53,11 +53,12 @@ final class RowReader {
   }
 
   /** The lot of a row whose marks for "as above" are filled in. */
-  Draft read(SheetRow row, String name, String genus, Optional<PlantMatch> group) {
+  Draft read(SheetRow row, String name, Group group) {
     Draft draft = new Draft(sheet, row.number());
     draft.ownName = name;
-    plant(row, draft, genus, group);
+    plant(row, draft, group.genus(), group.species());
     sizes.read(row, draft);
+    sizes.under(group.size(), draft);
     counts.read(row, draft);
     dates(row, draft);
     prices.read(row, draft);
@@ -70,21 +71,18 @@ final class RowReader {
   }
 
   /** The lot of a size that is a heading, whose cell is the number of its plants. */
-  Draft readSized(
-      SheetRow row,
-      String name,
-      String genus,
-      Optional<PlantMatch> group,
-      HeadingRead head,
-      SheetCell number) {
+  Draft readSized(SheetRow row, String name, Group group, HeadingRead head, SheetCell number) {
     Draft draft = new Draft(sheet, row.number());
     draft.ownName = name;
-    plant(row, draft, genus, group);
+    plant(row, draft, group.genus(), group.species());
     SizeGrammar.readSize(head.heading(), draft.size);
     sizes.read(row, draft);
     Read<Integer> read = CountText.of(number);
     if (read.value().isPresent()) {
-      draft.about |= read.about();
+      if (read.about()) {
+        draft.about = true;
+        draft.about(number.text());
+      }
       draft.quantity = OptionalInt.of(read.value().get());
     } else {
       draft.rowAsked = true;
@@ -95,6 +93,11 @@ final class RowReader {
     words(row, draft);
     sizes.settle(draft);
     return draft;
+  }
+
+  /** Whether a title says in which pot or form a supplier sells what stands below it. */
+  boolean readsSizeOf(String title) {
+    return own.list().isOffers() && RowSizes.ofTitle(title).isPresent();
   }
 
   private void plant(SheetRow row, Draft draft, String genus, Optional<PlantMatch> group) {
@@ -177,6 +180,9 @@ final class RowReader {
           } else if (draft.arrived.isEmpty()) {
             draft.arrived = read.value();
             draft.arrivedAbout = read.about();
+            if (read.about()) {
+              draft.about(cell.text());
+            }
             if (!read.nod().isEmpty()) {
               draft.nod("arrived", cell.text(), read.nod());
             }

@@ -18,6 +18,9 @@ final class RowSizes {
 
   private static final String FORMS = "bare root|root ball|container|cutting|seedling";
 
+  private static final Set<String> CONTAINERS =
+      Set.of("containerised", "container grown", "cg", "pot grown", "potted", "containerpflanze");
+
   private final HeadedCells heads;
   private final ColumnFacts facts;
   private final Site site;
@@ -53,6 +56,27 @@ final class RowSizes {
     SizeGrammar.readName(draft.ownName, named);
     takeMissing(named, draft.size);
     heads.each(row, "note", cell -> noteWords(cell.text(), draft));
+  }
+
+  /** Pot and form of a title, where it has one of them. */
+  static Optional<SizeParts> ofTitle(String title) {
+    SizeParts parts = new SizeParts();
+    SizeGrammar.readSize(title, parts);
+    if (parts.pot().isEmpty() && CONTAINERS.contains(Keys.of(title))) {
+      parts.form("container");
+    }
+    return Optional.of(parts).filter(each -> each.pot().isPresent() || each.form().isPresent());
+  }
+
+  /** What a title says of pot and form, where the row says neither. */
+  void under(String title, Draft draft) {
+    boolean open =
+        draft.size.pot().isEmpty() && draft.size.form().isEmpty() && draft.form.isEmpty();
+    if (open && !title.isEmpty()) {
+      SizeParts parts = ofTitle(title).orElseThrow();
+      parts.pot().ifPresent(draft.size::pot);
+      parts.form().ifPresent(draft.size::form);
+    }
   }
 
   /** What the name says of the size counts where nothing else says it. */
@@ -281,8 +305,7 @@ final class RowSizes {
         return;
       }
     }
-    if (Set.of("containerised", "container grown", "cg", "pot grown", "potted", "containerpflanze")
-        .contains(key)) {
+    if (CONTAINERS.contains(key)) {
       draft.form = "container";
       return;
     }

@@ -213,23 +213,23 @@ final class SheetRead {
     tell(block.notStock(), "marked as sold, ordered or no stock and not read");
     tell(block.hidden(), "hidden, and read");
     for (int row : block.groupsNotUsed()) {
-      notices.add("%s, row %d: a title between the lots, not used".formatted(sheet.name(), row));
+      notices.add(sheet.at("row %d: a title between the lots, not used".formatted(row)));
     }
   }
 
   private void tell(BlockReader.Tally tally, String what) {
     if (!tally.rows.isEmpty()) {
       notices.add(
-          "%s: %d %s with %d plants %s %s (%s %s)"
-              .formatted(
-                  sheet.name(),
-                  tally.rows.size(),
-                  tally.rows.size() == 1 ? "row" : "rows",
-                  tally.plants,
-                  tally.rows.size() == 1 ? "is" : "are",
-                  what,
-                  tally.rows.size() == 1 ? "row" : "rows",
-                  String.join(", ", tally.rows.stream().map(Object::toString).toList())));
+          sheet.said(
+              "%d %s with %d plants %s %s (%s %s)"
+                  .formatted(
+                      tally.rows.size(),
+                      tally.rows.size() == 1 ? "row" : "rows",
+                      tally.plants,
+                      tally.rows.size() == 1 ? "is" : "are",
+                      what,
+                      tally.rows.size() == 1 ? "row" : "rows",
+                      String.join(", ", tally.rows.stream().map(Object::toString).toList()))));
     }
   }
 

@@ -399,6 +399,18 @@ public final class UsualNursery {
     return row;
   }
 
+  /** The rows of an offer for more of it than the least, at other prices. */
+  public List<Map<String, String>> breakRows(OwnLot offer) {
+    return offer.terms().breaks().entrySet().stream()
+        .map(
+            each ->
+                row(
+                    "offer", offer.lot(),
+                    "least", Integer.toString(each.getKey()),
+                    "unit price", PotSize.plain(Math.rint(each.getValue() * 1e4) / 1e4)))
+        .toList();
+  }
+
   /** The stated month, the first of the plan at the earliest; from the ground not before autumn. */
   YearMonth arrival(OwnLot offer) {
     YearMonth stated = offer.arrived().orElse(firstMonth);
