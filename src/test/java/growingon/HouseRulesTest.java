@@ -396,8 +396,6 @@ class HouseRulesTest {
   /** Files that are longer, and how long; to be taken apart, so nothing is added here. */
   private static final Map<String, Integer> LONGER_FILES =
       Map.ofEntries(
-          Map.entry("growingon.load.own.BlockReader", 478),
-          Map.entry("growingon.load.own.UsualNursery", 422),
           Map.entry("growingon.nursery.Settings", 421),
           Map.entry("growingon.problem.advice.FileAdvice", 446),
           Map.entry("growingon.report.edition.ReviewEdition", 427),

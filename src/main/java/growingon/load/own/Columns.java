@@ -198,7 +198,9 @@ final class Columns {
     if (choices.contains("clear stem") && isClearStem(column)) {
       return Optional.of("clear stem");
     }
-    return isTotalOfSizes(read) ? Optional.of(Meaning.NOT_READ) : Optional.empty();
+    return read.choices().contains(Meaning.NOT_READ) && has(SIZE_HEADING)
+        ? Optional.of(Meaning.NOT_READ)
+        : Optional.empty();
   }
 
   /** The number of plants if no other column is; else the lot if all differ; else not read. */
@@ -249,10 +251,6 @@ final class Columns {
                 SizeGrammar.bare(cell.text())
                     .filter(span -> span.from() >= 60 || span.to() < 3)
                     .isPresent());
-  }
-
-  private boolean isTotalOfSizes(HeadingRead read) {
-    return read.choices().contains(Meaning.NOT_READ) && has(SIZE_HEADING);
   }
 
   /** A price beside a unit cost is what is asked for, beside a selling price what was paid. */

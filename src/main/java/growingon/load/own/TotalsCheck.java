@@ -10,7 +10,7 @@ final class TotalsCheck {
   static List<StatedTotal> of(String sheet, BlockReader block) {
     List<StatedTotal> totals = new ArrayList<>();
     int since = 0;
-    for (BlockReader.TotalRow total : block.totals()) {
+    for (TotalRows.TotalRow total : block.totals()) {
       List<Draft> last = block.lots().subList(since, total.lotsBefore());
       List<Draft> all = block.lots().subList(0, total.lotsBefore());
       boolean isAll = last.isEmpty() || isNearer(sum(all), sum(last), total.stated());

@@ -1,6 +1,5 @@
 package growingon.load.own;
 
-import growingon.nursery.Habit;
 import growingon.nursery.Hemisphere;
 import growingon.nursery.library.Library;
 import growingon.nursery.library.Match;
@@ -25,32 +24,8 @@ public final class UsualNursery {
   /** The edition of the usual values. */
   public static final String EDITION = "2026-11";
 
-  private static final Set<String> CONIFERS =
-      Set.of(
-          "abies",
-          "cedrus",
-          "chamaecyparis",
-          "cryptomeria",
-          "cupressus",
-          "cuprocyparis",
-          "juniperus",
-          "picea",
-          "pinus",
-          "podocarpus",
-          "pseudotsuga",
-          "sciadopitys",
-          "sequoia",
-          "sequoiadendron",
-          "taxus",
-          "thuja",
-          "thujopsis",
-          "torreya",
-          "tsuga",
-          "araucaria",
-          "calocedrus");
-  private static final double LARGE_POT = 10;
-  private static final String TRAINING_POT = "training pot";
-  private static final String SMALL_POT = "small pot";
+  static final double LARGE_POT = 10;
+  static final String TRAINING_POT = "training pot";
 
   private final List<OwnLot> lots;
   private final List<OwnLot> offers;
@@ -94,7 +69,7 @@ public final class UsualNursery {
     this.currency = currency;
     this.firstMonth = firstMonth;
     this.south = south;
-    all().forEach(lot -> evergreen.put(lot.called(), isEvergreen(lot)));
+    all().forEach(lot -> evergreen.put(lot.called(), Evergreens.isOne(lot)));
   }
 
   /** What stands and what is offered. */
@@ -143,14 +118,6 @@ public final class UsualNursery {
       alike.add(lot.calledAs(spelt.computeIfAbsent(Keys.of(called), each -> called)));
     }
     return List.copyOf(alike);
-  }
-
-  private static boolean isEvergreen(OwnLot lot) {
-    String known = lot.taxon().orElse(lot.standIn());
-    if (!known.isEmpty() && Library.shipped().find(known) instanceof Match.One one) {
-      return one.taxon().habit() == Habit.EVERGREEN;
-    }
-    return CONIFERS.contains(PlantNames.genusOf(Keys.of(lot.called())));
   }
 
   private String ladder(OwnLot lot) {
@@ -214,32 +181,17 @@ public final class UsualNursery {
   private List<Map<String, String>> pots() {
     Map<Double, Map<String, String>> byLitres = new TreeMap<>();
     for (double litres : new double[] {3, 7.5, 15, 30}) {
-      byLitres.put(litres, pot(PotSize.ofLitres(litres)));
+      byLitres.put(litres, UsualSupplies.pot(PotSize.ofLitres(litres)));
     }
     Map<String, Map<String, String>> rows = new LinkedHashMap<>();
     byLitres.values().forEach(row -> rows.put(row.get("pot"), row));
     for (OwnLot lot : all()) {
       if (lot.potLitres().isPresent()) {
-        rows.putIfAbsent(lot.pot(), pot(new PotSize(lot.pot(), lot.potLitres().getAsDouble())));
+        rows.putIfAbsent(
+            lot.pot(), UsualSupplies.pot(new PotSize(lot.pot(), lot.potLitres().getAsDouble())));
       }
     }
     return List.copyOf(rows.values());
-  }
-
-  private static Map<String, String> pot(PotSize pot) {
-    return row(
-        "pot",
-        pot.name(),
-        "shape",
-        "litres",
-        "litres",
-        PotSize.plain(pot.litres()),
-        "condition",
-        pot.litres() < LARGE_POT ? SMALL_POT : TRAINING_POT,
-        "price",
-        PotSize.plain(Math.rint((0.15 + 0.17 * pot.litres()) * 100) / 100),
-        "reuse %",
-        "50");
   }
 
   private List<Map<String, String>> settings() {
