@@ -7,12 +7,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /**
  * Reads the rows below one heading row, from one column up to another: says of each what it is, and
  * reads those that are lots.
  */
 final class BlockReader {
+  private static final Pattern MARK_BEFORE =
+      Pattern.compile("^(?:\"|''|„|”|do\\.?|dto\\.?)\\s+(?=\\S)");
   private static final int LONGEST_GROUP = 45;
 
   /** The longest name that a plant of the nursery may have. */
@@ -288,8 +291,8 @@ final class BlockReader {
     if (text.isEmpty() || RowWords.isDitto(text)) {
       return nameAbove.isEmpty() ? text.isEmpty() ? "" : text : nameAbove;
     }
-    if (text.matches("(?:\"|''|„|”|do\\.?|dto\\.?)\\s+\\S.*") && !nameAbove.isEmpty()) {
-      String rest = text.replaceFirst("^(?:\"|''|„|”|do\\.?|dto\\.?)\\s+", "");
+    if (MARK_BEFORE.matcher(text).lookingAt() && !nameAbove.isEmpty()) {
+      String rest = MARK_BEFORE.matcher(text).replaceFirst("");
       return PlantText.called(nameAbove) + " " + rest;
     }
     if (!genusCell.isEmpty()

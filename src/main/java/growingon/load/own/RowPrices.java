@@ -4,11 +4,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads what plants have cost and what they sell for. */
 final class RowPrices {
+  private static final Set<String> HUNDREDS = Set.of("c", "100");
+  private static final Set<String> PACKS =
+      Set.of("pr", "pair", "pairs", "paar", "paire", "tray", "trays", "2", "doz", "dozen", "12");
+  private static final Pattern YEAR = Pattern.compile("(?:20)?(\\d{2})$");
+
   private final HeadedCells heads;
   private final OwnWords own;
   private final Currencies currencies;
@@ -31,12 +37,7 @@ final class RowPrices {
     }
     breaks(row, draft);
     String unit = Keys.of(heads.first(row, "count unit"));
-    double priced =
-        unit.matches("c|100")
-            ? 100
-            : unit.matches("pr|pair|pairs|paar|paire|tray|trays|2|doz|dozen|12")
-                ? draft.perUnit
-                : 1;
+    double priced = HUNDREDS.contains(unit) ? 100 : PACKS.contains(unit) ? draft.perUnit : 1;
     if (priced > 1) {
       draft.unitCost = scaled(draft.unitCost, priced);
       draft.sellingPrice = scaled(draft.sellingPrice, priced);
@@ -102,13 +103,12 @@ final class RowPrices {
 
   /** The latest year first, gross prices not before their rate of VAT is known. */
   private List<HeadingRead> byYear(String ours) {
-    Pattern year = Pattern.compile("(?:20)?(\\d{2})$");
     return heads.all().stream()
         .filter(head -> head.is(ours) && (!head.unit().equals(Units.GROSS) || vat(head) > 0))
         .sorted(
             (a, b) -> {
-              Matcher one = year.matcher(a.heading());
-              Matcher other = year.matcher(b.heading());
+              Matcher one = YEAR.matcher(a.heading());
+              Matcher other = YEAR.matcher(b.heading());
               return Integer.compare(
                   other.find() ? Integer.parseInt(other.group(1)) : 0,
                   one.find() ? Integer.parseInt(one.group(1)) : 0);

@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Reads a row of a list that is a lot. */
 final class RowReader {
+  private static final Pattern TWO_NAMES = Pattern.compile("\\p{L}{3,}\\s*/\\s*\\p{L}{3,}");
   private static final Set<String> DOUBTS =
       Set.of(
           "mixed",
@@ -160,8 +162,7 @@ final class RowReader {
   }
 
   private static void doubt(Draft draft) {
-    boolean two =
-        draft.ownName.matches(".*\\p{L}{3,}\\s*/\\s*\\p{L}{3,}.*") && !draft.match.isKnown();
+    boolean two = TWO_NAMES.matcher(draft.ownName).find() && !draft.match.isKnown();
     if (isDoubtful(draft.ownName) || two) {
       draft.ask("species", draft.ownName, "which plant is it?");
       draft.match =

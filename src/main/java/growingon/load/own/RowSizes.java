@@ -21,6 +21,9 @@ final class RowSizes {
   private static final Set<String> CONTAINERS =
       Set.of("containerised", "container grown", "cg", "pot grown", "potted", "containerpflanze");
 
+  /** What names say of sizes, which is read of each name once and never changed. */
+  private static final Remembered<SizeParts> NAMED = new Remembered<>();
+
   private final HeadedCells heads;
   private final ColumnFacts facts;
   private final Site site;
@@ -52,9 +55,7 @@ final class RowSizes {
     for (String words : List.of("quality word", "form", "habit")) {
       heads.each(row, words, cell -> formWords(cell, draft));
     }
-    SizeParts named = new SizeParts();
-    SizeGrammar.readName(draft.ownName, named);
-    takeMissing(named, draft.size);
+    takeMissing(NAMED.get(draft.ownName, RowSizes::named), draft.size);
     heads.each(row, "note", cell -> noteWords(cell.text(), draft));
   }
 
@@ -77,6 +78,12 @@ final class RowSizes {
       parts.pot().ifPresent(draft.size::pot);
       parts.form().ifPresent(draft.size::form);
     }
+  }
+
+  private static SizeParts named(String name) {
+    SizeParts parts = new SizeParts();
+    SizeGrammar.readName(name, parts);
+    return parts;
   }
 
   /** What the name says of the size counts where nothing else says it. */

@@ -168,13 +168,15 @@ final class SizeGrammar {
               + "|(?<![\\p{L}\\d.])H(?![\\p{L}.])");
   private static final Pattern BED_AGE = Pattern.compile("(?<![\\d.,/-])([1-3])-0(?![\\d.,])");
   private static final Pattern BARE_SPAN = Pattern.compile(START + SPAN + "(\\s*cm)?" + END);
+  private static final Pattern ALONE = Pattern.compile(SPAN);
+  private static final Pattern BETWEEN = Pattern.compile("[\\s,;/()+-]+");
   private static final Pattern LOWER_BOUND = Pattern.compile(START + N + "\\s*\\+");
 
   private SizeGrammar() {}
 
   /** Whether a text says that its tree is a standard, whose size class is a girth. */
   static boolean saysStandard(String text) {
-    return STANDARD.matcher(text).find();
+    return text.chars().anyMatch(Character::isLetter) && STANDARD.matcher(text).find();
   }
 
   /** Reads a cell of sizes: a size, quality or form column. */
@@ -256,12 +258,12 @@ final class SizeGrammar {
   }
 
   private static String leftOver(String text) {
-    return text.replaceAll("[\\s,;/()+-]+", " ").strip();
+    return BETWEEN.matcher(text).replaceAll(" ").strip();
   }
 
   /** The only number or range of a cell, if it holds nothing else. */
   static Optional<Span> bare(String text) {
-    Matcher matcher = Pattern.compile(SPAN).matcher(text.strip());
+    Matcher matcher = ALONE.matcher(text.strip());
     return matcher.matches() ? Optional.of(span(matcher, 1)) : Optional.empty();
   }
 

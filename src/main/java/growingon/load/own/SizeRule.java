@@ -10,6 +10,7 @@ record SizeRule(Pattern pattern, BiConsumer<Matcher, SizeParts> take) {
   static final String SEP = "\\s*(?:-|–|—|/|\\bbis\\b|\\bto\\b)\\s*";
   static final String SPAN = N + "(?:" + SEP + N + "|\\s*\\+)?";
   static final String START = "(?<![\\p{L}\\d.,])";
+  private static final Pattern POINTED = Pattern.compile("\\d[.,]\\d");
   static final String END = "(?![\\p{L}\\d])";
 
   static SizeRule of(String pattern, BiConsumer<Matcher, SizeParts> take) {
@@ -30,7 +31,7 @@ record SizeRule(Pattern pattern, BiConsumer<Matcher, SizeParts> take) {
   static Span span(Matcher m, int group) {
     double from = n(m, group);
     double to = m.group(group + 1) == null ? from : n(m, group + 1);
-    boolean pointed = m.group().matches(".*\\d[.,]\\d.*");
+    boolean pointed = POINTED.matcher(m.group()).find();
     return new Span(Math.min(from, to), Math.max(from, to), pointed);
   }
 }

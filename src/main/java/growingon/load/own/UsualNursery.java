@@ -6,6 +6,7 @@ import growingon.nursery.library.Match;
 import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -34,6 +35,7 @@ public final class UsualNursery {
   private final YearMonth firstMonth;
   private final boolean south;
   private final Map<String, Boolean> evergreen = new HashMap<>();
+  private Map<String, List<Map<String, String>>> laidOut = Map.of();
 
   /**
    * The usual nursery of lots.
@@ -135,6 +137,13 @@ public final class UsualNursery {
 
   /** Every table, its rows in order. */
   public Map<String, List<Map<String, String>>> tables() {
+    if (laidOut.isEmpty()) {
+      laidOut = Collections.unmodifiableMap(layOut());
+    }
+    return laidOut;
+  }
+
+  private Map<String, List<Map<String, String>>> layOut() {
     Map<String, List<Map<String, String>>> tables = new LinkedHashMap<>();
     Set<String> ladders = new TreeSet<>(all().stream().map(this::ladder).toList());
     tables.put("species", species());
