@@ -255,7 +255,10 @@ final class OwnNursery {
     usual.tables().forEach((name, rows) -> complete(all, name, rows));
     add(all, StockTable.FORMAT, lots, usual.lots(), (lot, its) -> List.of(stockRow(lot)));
     add(all, OffersTable.FORMAT, reckoned, usual.offers(), this::offerRows);
-    answers.forEach(answer -> apply(answer, all));
+    LastYear.of(answers).scale(all, usual);
+    answers.stream()
+        .filter(answer -> !LastYear.isOne(answer))
+        .forEach(answer -> apply(answer, all));
     return all;
   }
 

@@ -260,4 +260,80 @@ class ListsAsKeptTest {
         .containsExactlyInAnyOrder(first.getFileName().toString(), newest.getFileName().toString());
     assertThat(growingon.load.OlderLists.of(mine, Optional.empty())).hasSize(1);
   }
+
+  @Test
+  void lastYear_inToFill_scalesUsualUnitsAndPrices() throws IOException {
+    Path list = written("stock.csv", "Plant,Size,Qty\nHornbeam,C10,600\nBeech,C5,300\n");
+    plan(list);
+    List<Map<String, JsonNode>> asked = rows("to-fill");
+    List<String> usual =
+        asked.stream()
+            .filter(row -> row.get("row").asText().equals("last year"))
+            .map(row -> row.get("usual").asText())
+            .toList();
+    double sales = Double.parseDouble(usual.get(0));
+    double trees = Double.parseDouble(usual.get(1));
+    double youngBefore = priceOf(asked, "deciduous pot trees, young");
+    written(
+        "to fill.csv",
+        "fill in,table,row,column\n\"%.0f\",demand,last year,sales\n%.0f,demand,last year,trees\n"
+            .formatted(sales * 3, trees * 2));
+    assertThat(plan(list).err()).isEmpty();
+    assertThat(assumed("price")).isEqualTo(youngBefore * 1.5);
+    assertThat(assumed("units")).isEqualTo(300);
+  }
+
+  /** What the plan takes of young trees: 900 plants over six, twice, or their price. */
+  private double assumed(String what) throws IOException {
+    return rows("assumptions").stream()
+        .filter(
+            row ->
+                row.get("subject").asText().equals("*, deciduous pot trees, young")
+                    && row.get("what").asText().equals(what))
+        .mapToDouble(row -> Double.parseDouble(row.get("value").asText()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  private static double priceOf(List<Map<String, JsonNode>> fills, String row) {
+    return fills.stream()
+        .filter(
+            fill ->
+                fill.get("row").asText().equals(row) && fill.get("column").asText().equals("price"))
+        .mapToDouble(fill -> Double.parseDouble(fill.get("usual").asText()))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  @Test
+  void twoGirthsInACell_areAsked() throws IOException {
+    Path list = written("field.csv", "Plant,Girth,No.\nHornbeam,8-10 / 10-12,150\nLime,12-14,60\n");
+    plan(list);
+    assertThat(column("stock-as-read", "trunk_basis")).containsExactly("usual", "list");
+    assertThat(column("to-fill", "question"))
+        .contains("row 2, Girth, \"8-10 / 10-12\": which girth is it: 8-10 or 10-12?");
+  }
+
+  @Test
+  void twoPrices_areAskedOnce() throws IOException {
+    Path list =
+        written(
+            "field.csv",
+            "Plant,Girth,No.,List price,Trade\nLime,12-14,60,140,112\nOak,10-12,9,95,76\n");
+    plan(list);
+    assertThat(column("stock-as-read", "selling_price")).containsExactly("140", "95");
+    assertThat(column("to-fill", "question"))
+        .contains("Is List price what you get, or Trade? type note if it is the other");
+    written("to fill.csv", "fill in,table,row,column\nnote,own words,List price,heading\n");
+    plan(list);
+    assertThat(column("stock-as-read", "selling_price")).containsExactly("112", "76");
+  }
+
+  @Test
+  void reserved_isSaidNotToBeHeldBack() throws IOException {
+    Path list = written("stock.csv", "Plant,Size,Qty,Reserved\nHornbeam,C10,60,20\nBeech,C5,30,\n");
+    plan(list);
+    assertThat(problems())
+        .contains("20 plants are reserved by your list; nothing is held back for them");
+  }
 }

@@ -27,6 +27,7 @@ final class MoneyFills {
   /** The rows in order. */
   List<Fill> all() {
     currency(lists).ifPresent(fills::add);
+    lastYear();
     prices();
     classes(usual, fills);
     add(
@@ -69,6 +70,25 @@ final class MoneyFills {
 
   private static String named(Map<String, String> demand) {
     return "%s, %s".formatted(demand.get("ladder"), demand.get("grade"));
+  }
+
+  private void lastYear() {
+    add(
+        Long.toString(Math.round(usual.season().sales())),
+        "What did you sell last year, without VAT?",
+        currency,
+        "all usual prices and units",
+        "demand",
+        UsualSeason.LAST_YEAR,
+        UsualSeason.SALES);
+    add(
+        Long.toString(Math.round(usual.season().trees())),
+        "About how many trees was that?",
+        "plants",
+        "all usual prices and units",
+        "demand",
+        UsualSeason.LAST_YEAR,
+        UsualSeason.TREES);
   }
 
   private void prices() {

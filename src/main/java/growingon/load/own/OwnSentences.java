@@ -36,7 +36,7 @@ final class OwnSentences {
     List<String> next = new ArrayList<>();
     leftOut().ifPresent(next::add);
     doFirst().ifPresent(next::add);
-    lines.addAll(Math.min(1, lines.size()), next);
+    lines.addAll(next);
     for (ListRead list : lists) {
       list.totals().stream()
           .filter(total -> !total.agrees())

@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 
 /** What is asked of the reading of lists: open and likely headings, cells and names. */
@@ -43,6 +44,7 @@ final class ReadingFills {
                     Comparator.comparing((Asked each) -> each.question.plants()).reversed()))
         .forEach(
             each -> fills.add(fill(each.question, each.kind, heading(each.question, lists), only)));
+    lists.forEach(list -> secondPrice(list).ifPresent(fills::add));
     nods(asked.stream().map(Asked::question).distinct().toList(), only).forEach(fills::add);
     return fills;
   }
@@ -115,6 +117,37 @@ final class ReadingFills {
       }
     }
     return List.copyOf(fills.values());
+  }
+
+  /** Of several prices of a sheet one is planned with; which it is to be is asked once. */
+  private static Optional<Fill> secondPrice(ListRead list) {
+    Map<String, List<HeadingRead>> bySheet = new LinkedHashMap<>();
+    list.headings().stream()
+        .filter(head -> head.is("selling price") && head.rows() > 0)
+        .filter(head -> !head.unit().equals(Units.GROSS) && head.how() != HeadingRead.How.YOURS)
+        .forEach(
+            head -> bySheet.computeIfAbsent(head.sheet(), each -> new ArrayList<>()).add(head));
+    return bySheet.values().stream()
+        .filter(heads -> heads.size() > 1)
+        .findFirst()
+        .map(
+            heads -> {
+              HeadingRead taken = RowPrices.latestFirst(heads).get(0);
+              List<String> others =
+                  heads.stream().filter(each -> each != taken).map(HeadingRead::heading).toList();
+              return new Fill(
+                      "selling price",
+                      "Is %s what you get, or %s? type note if it is the other"
+                          .formatted(taken.heading(), Words.and(others)),
+                      "",
+                      taken.rows() + " rows",
+                      "own words",
+                      taken.heading(),
+                      list.kind().heading(),
+                      READING,
+                      false)
+                  .choosing(List.of("selling price", "note"));
+            });
   }
 
   private static Fill vat(HeadingRead head) {

@@ -103,8 +103,15 @@ final class RowPrices {
 
   /** The latest year first, gross prices not before their rate of VAT is known. */
   private List<HeadingRead> byYear(String ours) {
-    return heads.all().stream()
-        .filter(head -> head.is(ours) && (!head.unit().equals(Units.GROSS) || vat(head) > 0))
+    return latestFirst(
+        heads.all().stream()
+            .filter(head -> head.is(ours) && (!head.unit().equals(Units.GROSS) || vat(head) > 0))
+            .toList());
+  }
+
+  /** Prices by the years that their headings end with, the latest first, else as they stand. */
+  static List<HeadingRead> latestFirst(List<HeadingRead> prices) {
+    return prices.stream()
         .sorted(
             (a, b) -> {
               Matcher one = YEAR.matcher(a.heading());

@@ -12,6 +12,9 @@ import java.util.regex.Pattern;
 final class RowSizes {
   private static final Pattern NUMBER_ALONE = Pattern.compile("\\d+(?:[.,]\\d+)?");
 
+  private static final Pattern TWO_CLASSES =
+      Pattern.compile("(\\d+\\s*[-–]\\s*\\d+)\\s*[/&,+]\\s*(\\d+\\s*[-–]\\s*\\d+)");
+
   /** What stands so under a pot heading is the pot's top, not the plant. */
   private static final Pattern SIDES =
       Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*[x×]\\s*\\d+(?:[.,]\\d+)?(?:\\s*cm)?");
@@ -160,6 +163,16 @@ final class RowSizes {
     Optional<Span> bare = SizeGrammar.bare(cell.text());
     String unit = Units.isLength(cell.head().unit()) ? cell.head().unit() : "cm";
     if (dateSize(cell, draft)) {
+      return;
+    }
+    Matcher two = TWO_CLASSES.matcher(cell.text());
+    if (two.matches()) {
+      draft.ask(
+          "girth cm",
+          cell.text(),
+          "",
+          "which girth is it: %s or %s?".formatted(two.group(1), two.group(2)),
+          List.of(two.group(1), two.group(2)));
       return;
     }
     if (bare.isEmpty()) {

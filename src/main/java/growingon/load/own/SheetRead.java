@@ -170,9 +170,22 @@ final class SheetRead {
     Currencies money = Currencies.of(sheet.name(), reads, values, own, questions);
     currencies.addAll(money.all());
     RowReader reader = new RowReader(sheet.name(), reads, facts, site, own, soldOff, money);
+    reserved(reads, values);
     BlockReader block = new BlockReader(sheet, reads, reader, titleKeys(head));
     block.read(headed(own0, reads));
     take(block);
+  }
+
+  /** What is promised to others is planned with all the same. */
+  private void reserved(List<HeadingRead> reads, List<SheetRow> rows) {
+    HeadedCells heads = new HeadedCells(reads);
+    long plants = rows.stream().mapToLong(row -> heads.count(row, "reserved").orElse(0)).sum();
+    if (plants > 0) {
+      notices.add(
+          sheet.said(
+              "%d plants are reserved by your list; nothing is held back for them"
+                  .formatted(plants)));
+    }
   }
 
   private static boolean isAgain(SheetRow row, HeadingRow head) {

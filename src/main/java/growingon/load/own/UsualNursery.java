@@ -160,6 +160,11 @@ public final class UsualNursery {
     return tables;
   }
 
+  /** What a season sells by the usual units and prices. */
+  public UsualSeason season() {
+    return UsualSeason.of(tables().get("demand"));
+  }
+
   private List<Map<String, String>> species() {
     Map<String, Map<String, String>> rows = new LinkedHashMap<>();
     for (OwnLot lot : all()) {
