@@ -254,7 +254,11 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own, List<Path> today
     return own.isEmpty()
         ? read
         : new Loader.Reading(
-            read.inputs().map(inputs -> inputs.withOwn(own.get().report().reading())),
+            read.inputs()
+                .map(
+                    inputs ->
+                        inputs.withOwn(
+                            own.get().report().reading(), own.get().marked(inputs.assumptions()))),
             read.findings(),
             read.rows(),
             read.past());

@@ -19,6 +19,7 @@ import growingon.load.source.TableFormat;
 import growingon.load.table.OffersTable;
 import growingon.load.table.RoutesTable;
 import growingon.load.table.StockTable;
+import growingon.nursery.Assumption;
 import growingon.problem.Where;
 import growingon.problem.advice.ListAdvice;
 import java.nio.file.Path;
@@ -60,6 +61,7 @@ final class OwnNursery {
   private final Findings findings;
   private final List<Answer> answers;
   private final SiteSaid said;
+  private final UsualCells marks = new UsualCells();
   private List<Placed> reckoned = List.of();
   private UsualNursery usual;
   private List<Fill> fills = List.of();
@@ -235,6 +237,11 @@ final class OwnNursery {
     return new OwnReport(lists, usual, fills, said.writing());
   }
 
+  /** The values of a plan, the usual ones marked. */
+  List<Assumption> marked(List<Assumption> assumptions) {
+    return marks.marked(assumptions);
+  }
+
   UsualNursery usual() {
     return usual;
   }
@@ -253,6 +260,10 @@ final class OwnNursery {
       turnSouth(all);
     }
     usual.tables().forEach((name, rows) -> complete(all, name, rows));
+    lots.forEach(
+        each ->
+            marks.add(
+                each.lot, new Where(each.where.file(), each.where.sheet(), each.lot.row(), "")));
     add(all, StockTable.FORMAT, lots, usual.lots(), (lot, its) -> List.of(stockRow(lot)));
     add(all, OffersTable.FORMAT, reckoned, usual.offers(), this::offerRows);
     LastYear.of(answers).scale(all, usual);
@@ -341,6 +352,7 @@ final class OwnNursery {
             .findFirst()
             .orElseThrow();
     Optional<Table> there = all.find(format);
+    there.ifPresent(table -> marks.add(table, name, rows));
     if (there.isEmpty()) {
       add(all, format, USUAL, rows);
     } else if (GROWS_WITH_THE_LIST.contains(name)) {

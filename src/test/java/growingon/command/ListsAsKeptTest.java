@@ -336,4 +336,33 @@ class ListsAsKeptTest {
     assertThat(problems())
         .contains("20 plants are reserved by your list; nothing is held back for them");
   }
+
+  @Test
+  void usualValues_areMarked_tillTheyAreChanged() throws IOException {
+    Path list = written("stock.csv", "Plant,Size,Qty,Bed\nHornbeam,C10,60,Yard\n");
+    Path mine = folder.resolve("mine");
+    run("start", mine.toString(), "--from", list.toString());
+    assertThat(plan(mine).err()).isEmpty();
+    assertThat(markOf("settings", "hourly rate")).isEqualTo("usual");
+    assertThat(markOf("places", "square metres")).isEqualTo("usual");
+    assertThat(markOf("stock", "trunk mm")).isEqualTo("usual");
+    assertThat(markOf("stock", "quantity")).isEqualTo("null");
+    Path csv = Files.createDirectories(folder.resolve("typed"));
+    Files.writeString(csv.resolve("own words.csv"), "kind,yours,ours\nlist,../stock.csv,\n");
+    Files.writeString(
+        csv.resolve("settings.csv"),
+        "name,value\ncurrency,GBP\ndiscount rate % a year,4\nhourly rate,19\n");
+    Files.writeString(csv.resolve("plan.json"), "{}");
+    assertThat(plan(csv).err()).isEmpty();
+    assertThat(markOf("settings", "hourly rate")).isEqualTo("null");
+  }
+
+  private String markOf(String table, String what) throws IOException {
+    return rows("assumptions").stream()
+        .filter(row -> row.get("table").asText().equals(table))
+        .filter(row -> row.get("what").asText().equals(what))
+        .map(row -> row.get("mark").asText())
+        .findFirst()
+        .orElseThrow();
+  }
 }
