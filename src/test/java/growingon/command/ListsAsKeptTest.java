@@ -75,7 +75,7 @@ class ListsAsKeptTest {
   @Test
   void title_withTheMonthOfTheCount_isSaid() throws IOException {
     Path list = written("stock.csv", "Yard stock at 3 Oct 2026\nPlant,Size,Qty\nHornbeam,C5,40\n");
-    assertThat(plan(list).out()).contains("the title says that it was counted in October 2026.");
+    assertThat(plan(list).out()).contains("The title says that it was counted in October 2026.");
   }
 
   @Test

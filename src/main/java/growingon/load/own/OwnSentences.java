@@ -250,7 +250,11 @@ final class OwnSentences {
                   some.isEmpty() ? "" : " (" + String.join(", ", some) + ")"));
     }
     counted().ifPresent(said::add);
-    return said.isEmpty() ? Optional.empty() : Optional.of(String.join("; ", said) + ".");
+    if (said.isEmpty()) {
+      return Optional.empty();
+    }
+    String line = String.join("; ", said) + ".";
+    return Optional.of(line.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + line.substring(1));
   }
 
   private int taxa() {
