@@ -393,8 +393,6 @@ class HouseRulesTest {
   /** Methods that are longer, and how long; to be taken apart, so nothing is added here. */
   private static final Map<String, Integer> LONGER_METHODS =
       Map.of(
-          "growingon.load.own.ToFill.money", 77,
-          "growingon.load.own.ToFill.room", 50,
           "growingon.report.plan.NotesSheet.reading", 62,
           "growingon.report.words.NotKnownTables.notKnown", 60);
 
@@ -403,10 +401,6 @@ class HouseRulesTest {
   /** Files that are longer, and how long; to be taken apart, so nothing is added here. */
   private static final Map<String, Integer> LONGER_FILES =
       Map.ofEntries(
-          Map.entry("growingon.load.own.BlockReader", 478),
-          Map.entry("growingon.load.own.OwnReport", 603),
-          Map.entry("growingon.load.own.ToFill", 401),
-          Map.entry("growingon.load.own.UsualNursery", 422),
           Map.entry("growingon.nursery.Settings", 421),
           Map.entry("growingon.problem.advice.FileAdvice", 446),
           Map.entry("growingon.report.edition.ReviewEdition", 427),

@@ -75,7 +75,7 @@ public record LaidOut(
 
   private static LaidOut of(OwnNursery own, List<String> paths, List<String> offers) {
     List<List<String>> words = own.report().wordRows(paths, offers);
-    List<List<String>> fills = own.fills().stream().map(LaidOut::row).toList();
+    List<List<String>> fills = own.fills().stream().map(Fill::cells).toList();
     int asked = (int) own.fills().stream().filter(each -> !each.block().equals("more")).count();
     Map<Integer, List<String>> choices = new HashMap<>();
     for (int i = 0; i < own.fills().size(); i++) {
@@ -91,19 +91,5 @@ public record LaidOut(
         own.report().sentences(),
         own.report().wordChoices(words),
         choices);
-  }
-
-  private static List<String> row(Fill fill) {
-    return List.of(
-        "",
-        fill.usual(),
-        fill.question(),
-        fill.unit(),
-        fill.moves(),
-        fill.table(),
-        fill.row(),
-        fill.column(),
-        fill.block(),
-        fill.needed() ? "yes" : "");
   }
 }

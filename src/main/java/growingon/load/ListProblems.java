@@ -24,7 +24,7 @@ final class ListProblems {
     }
     checkRows(read, where, findings);
     for (HeadingRead head : read.headings()) {
-      Where cell = new Where(read.file(), head.sheet(), 0, head.heading());
+      Where cell = new Where(read.file(), sheet(read, head.sheet()), 0, head.heading());
       if (head.ours().equals("?")) {
         findings.add(ListAdvice.openHeading(cell, head.choices()));
       } else if (head.how() == HeadingRead.How.BY_ITS_CELLS
@@ -38,8 +38,13 @@ final class ListProblems {
     read.notices().forEach(notice -> findings.add(ListAdvice.said(where, notice)));
   }
 
+  /** A file without sheets is named once. */
+  private static String sheet(ListRead read, String sheet) {
+    return sheet.equals(read.file()) ? "" : sheet;
+  }
+
   private static growingon.problem.Problem total(ListRead read, StatedTotal total) {
-    Where where = new Where(read.file(), total.sheet(), total.row(), "");
+    Where where = new Where(read.file(), sheet(read, total.sheet()), total.row(), "");
     return ListAdvice.wrongTotal(where, total.stated(), total.read(), total.why());
   }
 
@@ -53,7 +58,7 @@ final class ListProblems {
                     List.of("quantity", "size heading", "packs", "plant a row")
                         .contains(head.ours()));
     int all = read.lots().size() + read.asked().size();
-    if (offers && read.headings().stream().noneMatch(head -> head.ours().equals("unit cost"))) {
+    if (offers && !read.hasPrices()) {
       findings.add(ListAdvice.noPrice(where));
     } else if (!offers && !counted) {
       findings.add(ListAdvice.noNumber(where, read.maybeNumbers()));

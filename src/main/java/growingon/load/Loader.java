@@ -90,19 +90,61 @@ public final class Loader {
   }
 
   /**
-   * A folder: its quick sheet if that is filled in, else its plan, else the offers marked. Looked
-   * at with findings of their own, because a plan may name another nursery.
+   * A folder: its quick sheet if that is filled in, else its plan, else the offers marked. Its
+   * tables are read once, but for those of a plan that names another nursery.
    */
   private static Reading folder(Path what, LoadOptions options, Findings findings) {
     Path plan = what.resolve(NurseryFiles.PLAN_JSON);
-    if (Files.isRegularFile(plan) && !asksQuickly(what)) {
-      return plan(plan, options, findings);
+    if (!Files.isRegularFile(plan)) {
+      return nursery(what, options, findings);
     }
-    return nursery(what, options, findings);
+    boolean itsOwn = nurseryOf(plan).equals(what.toAbsolutePath().normalize());
+    ReadOnce tables = new ReadOnce(what, options, itsOwn ? findings : new Findings());
+    if (!QuickSheet.isAsked(tables.files().tables())) {
+      return plan(plan, options, findings, itsOwn ? Optional.of(tables) : Optional.empty());
+    }
+    return itsOwn ? nursery(tables, options, findings) : nursery(what, options, findings);
   }
 
-  private static boolean asksQuickly(Path folder) {
-    return QuickSheet.isAsked(NurseryFiles.read(folder, new Findings()).tables());
+  /** The nursery that a plan names; what is wrong with the plan is said when it is read. */
+  private static Path nurseryOf(Path plan) {
+    Findings unheard = new Findings();
+    return PlanReader.of(JsonObject.read(plan, PlanShape.class, unheard), unheard).nursery(plan);
+  }
+
+  /** The files of a nursery, read when they are first asked for. */
+  private static final class ReadOnce {
+    private final Path nursery;
+    private final LoadOptions options;
+    private final Findings findings;
+    private Optional<NurseryFiles> files = Optional.empty();
+
+    ReadOnce(Path nursery, LoadOptions options, Findings findings) {
+      this.nursery = nursery;
+      this.options = options;
+      this.findings = findings;
+    }
+
+    NurseryFiles files() {
+      if (files.isEmpty()) {
+        NurseryFiles read = NurseryFiles.read(nursery, findings);
+        files =
+            options
+                .speciesFrom()
+                .map(folder -> read.withSpeciesOf(folder, findings))
+                .or(() -> Optional.of(read));
+      }
+      return files.get();
+    }
+
+    /** The oldest list begins the plan of who looks back, else the plan is of this month. */
+    YearMonth firstMonth() {
+      return Optional.of(nursery)
+          .filter(any -> options.fromOldest() && Files.exists(nursery))
+          .map(found -> OwnFiles.found(files(), nursery, options.stock()))
+          .flatMap(own -> EarlierLists.oldestMonth(PastSources.of(nursery, own)))
+          .orElse(options.thisMonth());
+    }
   }
 
   private static Reading nothing(Findings findings) {
@@ -114,14 +156,21 @@ public final class Loader {
       findings.add(FileAdvice.notAPlan(Where.file(name)));
       return nothing(findings);
     }
-    return plan(file, options, findings);
+    return plan(file, options, findings, Optional.empty());
   }
 
-  private static Reading plan(Path file, LoadOptions options, Findings findings) {
+  /**
+   * A plan.
+   *
+   * @param read the tables of its nursery, where they were read already
+   */
+  private static Reading plan(
+      Path file, LoadOptions options, Findings findings, Optional<ReadOnce> read) {
     JsonObject json = JsonObject.read(file, PlanShape.class, findings);
     PlanReader plan = PlanReader.of(json, findings);
     Path nursery = plan.nursery(file);
-    plan.readHorizon(() -> firstMonth(nursery, options));
+    ReadOnce tables = read.orElseGet(() -> new ReadOnce(nursery, options, findings));
+    plan.readHorizon(() -> json.isBroken() ? options.thisMonth() : tables.firstMonth());
     if (json.isBroken() || plan.isWithoutHorizon()) {
       return nothing(findings);
     }
@@ -131,7 +180,7 @@ public final class Loader {
     }
     String name = NurseryFiles.baseOf(file.getFileName().toString());
     Optional<Path> reportFolder = plan.reportFolder(file);
-    return completed(files(nursery, options, findings), nursery, plan, options, findings)
+    return completed(tables.files(), nursery, plan, options, findings)
         .map(
             files ->
                 files.reading(
@@ -165,34 +214,24 @@ public final class Loader {
         .orElseGet(() -> nothing(findings));
   }
 
-  private static NurseryFiles files(Path nursery, LoadOptions options, Findings findings) {
-    NurseryFiles files = NurseryFiles.read(nursery, findings);
-    return options.speciesFrom().map(folder -> files.withSpeciesOf(folder, findings)).orElse(files);
+  private static Reading nursery(Path nursery, LoadOptions options, Findings findings) {
+    return nursery(new ReadOnce(nursery, options, findings), options, findings);
   }
 
-  private static Reading nursery(Path nursery, LoadOptions options, Findings findings) {
-    NurseryFiles files = files(nursery, options, findings);
+  private static Reading nursery(ReadOnce tables, LoadOptions options, Findings findings) {
+    NurseryFiles files = tables.files();
     if (QuickSheet.isAsked(files.tables())) {
       return QuickSheet.read(files, findings);
     }
     PlanReader plan = PlanReader.none(findings);
-    plan.readHorizon(() -> firstMonth(nursery, options));
-    return completed(files, nursery, plan, options, findings)
+    plan.readHorizon(tables::firstMonth);
+    return completed(files, tables.nursery, plan, options, findings)
         .map(
             own ->
                 own.reading(
                     new NurseryReader(own.nursery(), plan, findings)
-                        .in(PastSources.of(nursery, own), options.withPast())
+                        .in(PastSources.of(tables.nursery, own), options.withPast())
                         .read(files.name(), Optional.empty(), options.today())))
         .orElseGet(() -> nothing(findings));
-  }
-
-  /** The oldest list begins the plan of who looks back, else the plan is of this month. */
-  private static YearMonth firstMonth(Path nursery, LoadOptions options) {
-    return Optional.of(nursery)
-        .filter(any -> options.fromOldest() && Files.exists(nursery))
-        .map(found -> new OwnFiles(files(found, options, new Findings()), Optional.empty()))
-        .flatMap(files -> EarlierLists.oldestMonth(PastSources.of(nursery, files)))
-        .orElse(options.thisMonth());
   }
 }

@@ -1,15 +1,12 @@
 package growingon.load;
 
-import growingon.load.cell.Cell;
 import growingon.load.cell.Findings;
-import growingon.load.cell.NumberStyle;
 import growingon.load.own.ListRead;
 import growingon.load.own.ListReader;
 import growingon.load.own.OwnLot;
 import growingon.load.own.Sheet;
 import growingon.load.own.UsualNursery;
 import growingon.load.source.Grid;
-import growingon.load.source.Grid.GridRow;
 import growingon.load.source.Table;
 import growingon.load.table.Definitions;
 import growingon.load.table.LotChecks;
@@ -18,15 +15,12 @@ import growingon.nursery.Lot;
 import growingon.problem.Where;
 import growingon.problem.advice.FitAdvice;
 import java.time.YearMonth;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 
 /**
  * An earlier stock list in the grower's own words. It is read as today's own list is; what it does
@@ -103,32 +97,10 @@ final class OwnEarlierList {
   }
 
   private Grid grid(UsualNursery usual, Definitions then, StockTable.Sheet now) {
-    List<Map<String, String>> rows = new ArrayList<>();
-    for (OwnLot lot : usual.lots()) {
-      rows.add(row(lot, usual.stockRow(lot), then, now));
-    }
-    Set<String> headings = new LinkedHashSet<>();
-    rows.forEach(row -> headings.addAll(row.keySet()));
-    List<String> columns = List.copyOf(headings);
-    List<GridRow> all = new ArrayList<>();
-    all.add(row(1, columns, columns));
-    for (int i = 0; i < rows.size(); i++) {
-      Map<String, String> row = rows.get(i);
-      int number = Math.max(2, usual.lots().get(i).row());
-      all.add(
-          row(number, columns, columns.stream().map(each -> row.getOrDefault(each, "")).toList()));
-    }
-    return new Grid(where, NumberStyle.POINT, all, List.of());
-  }
-
-  private static GridRow row(int number, List<String> columns, List<String> texts) {
-    TreeMap<Integer, Cell> cells = new TreeMap<>();
-    for (int i = 0; i < columns.size(); i++) {
-      if (!texts.get(i).isEmpty()) {
-        cells.put(i, Cell.ofText(texts.get(i)));
-      }
-    }
-    return new GridRow(number, cells);
+    List<Map<String, String>> rows =
+        usual.lots().stream().map(lot -> row(lot, usual.stockRow(lot), then, now)).toList();
+    return TextRows.grid(
+        where, rows, usual.lots().stream().map(lot -> Math.max(2, lot.row())).toList());
   }
 
   /** As its row in the stock table, in the words of the nursery of today. */

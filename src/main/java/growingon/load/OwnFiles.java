@@ -9,6 +9,7 @@ import growingon.load.table.OffersTable;
 import growingon.load.table.RoutesTable;
 import growingon.load.table.SpeciesTable;
 import growingon.load.table.StockTable;
+import growingon.problem.Severity;
 import growingon.problem.Where;
 import growingon.problem.advice.ListAdvice;
 import java.io.IOException;
@@ -20,8 +21,10 @@ import java.nio.file.PathMatcher;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /**
@@ -29,8 +32,13 @@ import java.util.stream.Stream;
  *
  * @param nursery with all tables
  * @param own the lists as read, if there are some
+ * @param today files of the stock lists that are read as today's
  */
-record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
+record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own, List<Path> today) {
+  OwnFiles {
+    today = List.copyOf(today);
+  }
+
   /** Whether a workbook is a grower's list, not tables of ours. */
   static boolean isList(Path workbook) {
     Findings unheard = new Findings();
@@ -47,7 +55,15 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
             || isReadable(tables, QuickSheet.FORMAT);
     return !ours
         && !anyTable
-        && OwnFile.read(workbook, new Findings()).filter(ListReader::isList).isPresent();
+        && (isOfNothingElse(tables, unheard)
+            || OwnFile.read(workbook, new Findings()).filter(ListReader::isList).isPresent());
+  }
+
+  /** Sheets of which none is called as a table is, or nearly so: what else but a list is it? */
+  private static boolean isOfNothingElse(Tables tables, Findings unheard) {
+    return tables.all().isEmpty()
+        && tables.find(QuickSheet.FORMAT).isEmpty()
+        && unheard.problems().stream().allMatch(each -> each.severity() == Severity.NOTICE);
   }
 
   private static boolean isReadable(Tables tables, TableFormat format) {
@@ -76,7 +92,8 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
                         own.completed(new Tables(findings)),
                         Optional.empty(),
                         Optional.empty()),
-                    Optional.of(own)));
+                    Optional.of(own),
+                    List.of(file)));
   }
 
   /** What the grower has answered in files of that name beside a list. */
@@ -103,15 +120,12 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
       YearMonth firstMonth,
       Optional<Path> stock,
       Findings findings) {
-    List<String> named =
-        stock
-            .map(file -> List.of(file.toAbsolutePath().toString()))
-            .orElseGet(() -> AnswersGiven.lists(files.tables(), ListKind.STOCK));
+    List<String> named = named(files, stock);
     List<String> offers = AnswersGiven.lists(files.tables(), ListKind.OFFERS);
     if (named.isEmpty() && offers.isEmpty()) {
-      return Optional.of(new OwnFiles(files, Optional.empty()));
+      return Optional.of(new OwnFiles(files, Optional.empty(), List.of()));
     }
-    Path folder = Files.isDirectory(nursery) ? nursery : nursery.toAbsolutePath().getParent();
+    Path folder = folderOf(nursery);
     List<Path> lists = found(folder, named, files, findings);
     List<Path> offered = found(folder, offers, files, findings);
     return lists.size() + offered.size() < named.size() + offers.size()
@@ -124,7 +138,30 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
                 files.name(),
                 firstMonth,
                 findings)
-            .map(own -> new OwnFiles(files.with(own.completed(files.tables())), Optional.of(own)));
+            .map(
+                own ->
+                    new OwnFiles(
+                        files.with(own.completed(files.tables())), Optional.of(own), lists));
+  }
+
+  /** A nursery's files, its lists not read but only found. */
+  static OwnFiles found(NurseryFiles files, Path nursery, Optional<Path> stock) {
+    List<Path> today =
+        named(files, stock).stream()
+            .flatMap(path -> found(folderOf(nursery), path).stream())
+            .toList();
+    return new OwnFiles(files, Optional.empty(), today);
+  }
+
+  private static Path folderOf(Path nursery) {
+    return Files.isDirectory(nursery) ? nursery : nursery.toAbsolutePath().getParent();
+  }
+
+  /** Today's stock lists as they are named: this once, else in own words. */
+  private static List<String> named(NurseryFiles files, Optional<Path> stock) {
+    return stock
+        .map(file -> List.of(file.toAbsolutePath().toString()))
+        .orElseGet(() -> AnswersGiven.lists(files.tables(), ListKind.STOCK));
   }
 
   /** Those that are there; of others it is told. */
@@ -176,16 +213,21 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
     }
   }
 
-  /** Lists that own words name by a star, but for the newest, which is today's. */
+  /** Lists that own words name by a star, but for those that are today's. */
   List<Path> older(Path nursery) {
-    Path folder = Files.isDirectory(nursery) ? nursery : nursery.toAbsolutePath().getParent();
+    Path folder = folderOf(nursery);
+    Set<Path> read = new HashSet<>(today.stream().map(OwnFiles::whole).toList());
     List<Path> older = new ArrayList<>();
     for (String path : AnswersGiven.lists(nursery().tables(), ListKind.STOCK)) {
       if (path.contains("*")) {
-        newestFirst(folder, path).skip(1).forEach(older::add);
+        newestFirst(folder, path).filter(file -> !read.contains(whole(file))).forEach(older::add);
       }
     }
     return older;
+  }
+
+  private static Path whole(Path file) {
+    return file.toAbsolutePath().normalize();
   }
 
   private static long saved(Path file) {
@@ -212,7 +254,11 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own) {
     return own.isEmpty()
         ? read
         : new Loader.Reading(
-            read.inputs().map(inputs -> inputs.withOwn(own.get().report().reading())),
+            read.inputs()
+                .map(
+                    inputs ->
+                        inputs.withOwn(
+                            own.get().report().reading(), own.get().marked(inputs.assumptions()))),
             read.findings(),
             read.rows(),
             read.past());

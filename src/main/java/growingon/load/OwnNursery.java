@@ -2,7 +2,6 @@ package growingon.load;
 
 import growingon.load.cell.Cell;
 import growingon.load.cell.Findings;
-import growingon.load.cell.NumberStyle;
 import growingon.load.cell.Texts;
 import growingon.load.own.Fill;
 import growingon.load.own.ListKind;
@@ -15,28 +14,27 @@ import growingon.load.own.Sheet;
 import growingon.load.own.ToFill;
 import growingon.load.own.UsualNursery;
 import growingon.load.source.Answer;
-import growingon.load.source.Grid;
-import growingon.load.source.Grid.GridRow;
 import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
 import growingon.load.table.OffersTable;
 import growingon.load.table.RoutesTable;
 import growingon.load.table.StockTable;
+import growingon.nursery.Assumption;
 import growingon.problem.Where;
 import growingon.problem.advice.ListAdvice;
 import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.BiFunction;
 import java.util.stream.Stream;
 
 /**
@@ -57,15 +55,25 @@ final class OwnNursery {
   private static final int MOST_OFFERS = 500;
 
   private final List<ListRead> lists = new ArrayList<>();
-  private final List<OwnLot> lots = new ArrayList<>();
-  private final List<OwnLot> offers = new ArrayList<>();
+  private final List<Placed> lots = new ArrayList<>();
+  private final List<Placed> offers = new ArrayList<>();
+  private final Set<String> names = new HashSet<>();
   private final Findings findings;
   private final List<Answer> answers;
   private final SiteSaid said;
-  private final Map<String, String> currencies = new HashMap<>();
+  private final UsualCells marks = new UsualCells();
+  private List<Placed> reckoned = List.of();
   private UsualNursery usual;
   private List<Fill> fills = List.of();
   private String currency = "EUR";
+
+  /**
+   * A row of a list.
+   *
+   * @param where its sheet
+   * @param currency of its prices, empty if its list states none or several
+   */
+  private record Placed(OwnLot lot, Where where, String currency) {}
 
   private OwnNursery(Findings findings, List<Answer> answers, SiteSaid said) {
     this.findings = findings;
@@ -116,25 +124,39 @@ final class OwnNursery {
     return file.getFileName().toString();
   }
 
-  private void add(ListRead read) {
+  private void add(ListRead asNamed) {
+    ListRead read = asNamed.named(this::unlikeOthers);
     ListProblems.tell(read, findings);
     lists.add(read);
     boolean offered = read.kind().isOffers();
-    List<OwnLot> to = offered ? offers : lots;
-    read.lots().forEach(lot -> to.add(answered(lot, read)));
+    List<Placed> to = offered ? offers : lots;
+    read.lots().forEach(lot -> to.add(placed(lot, read)));
     read.asked().stream()
-        .map(lot -> answered(lot, read))
-        .filter(lot -> offered ? lot.unitCost().isPresent() : lot.quantity().isPresent())
+        .map(lot -> placed(lot, read))
+        .filter(each -> offered ? each.lot.unitCost().isPresent() : each.lot.quantity().isPresent())
         .forEach(to::add);
   }
 
-  private OwnLot answered(OwnLot lot, ListRead read) {
-    OwnLot answered = Answer.in(answers, read.kind(), lot, said.site());
-    if (!read.kind().isOffers()) {
-      return answered;
+  /** A name that a row of another list bears too gets that of its own list behind it. */
+  private String unlikeOthers(String name, String file) {
+    String unlike = name;
+    for (int i = 1; !names.add(Texts.key(unlike)); i++) {
+      unlike = "%s (%s%s)".formatted(name, NurseryFiles.baseOf(file), i == 1 ? "" : " " + i);
     }
-    currencies.put(lot.lot(), one(read.currencies()));
-    return answered.from(NurseryFiles.baseOf(read.file()));
+    return unlike;
+  }
+
+  private Placed placed(OwnLot lot, ListRead read) {
+    OwnLot answered = Answer.in(answers, read.kind(), lot, said.site());
+    boolean isFile = lot.sheet().equals(read.file());
+    return new Placed(
+        read.kind().isOffers() ? answered.from(NurseryFiles.baseOf(read.file())) : answered,
+        new Where(read.file(), isFile ? "" : lot.sheet(), 0, ""),
+        one(read.currencies()));
+  }
+
+  private static List<OwnLot> lotsOf(List<Placed> rows) {
+    return rows.stream().map(Placed::lot).toList();
   }
 
   /** The currency, if there is one only. */
@@ -148,13 +170,16 @@ final class OwnNursery {
     lists.forEach(list -> (list.kind().isOffers() ? ofOffers : ofStock).addAll(list.currencies()));
     String listed = one(ofStock.isEmpty() && lots.isEmpty() ? ofOffers : ofStock);
     currency = said.currency().orElse(listed.isEmpty() ? "EUR" : listed);
-    usual = new UsualNursery(lots, bought(), name, currency, firstMonth, said.site().south());
+    reckoned = bought();
+    usual =
+        new UsualNursery(
+            lotsOf(lots), lotsOf(reckoned), name, currency, firstMonth, said.site().south());
     fills = new ArrayList<>(ToFill.of(lists, usual, currency));
     rates().forEach(code -> fills.add(0, ToFill.rate(code, currency)));
   }
 
   /** The offers that can be reckoned, as many as can be looked through. */
-  private List<OwnLot> bought() {
+  private List<Placed> bought() {
     if (offers.size() > MOST_OFFERS) {
       findings.add(ListAdvice.tooManyOffers(Where.file(lastOffers()), offers.size(), MOST_OFFERS));
       return List.of();
@@ -164,16 +189,11 @@ final class OwnNursery {
             code ->
                 findings.add(
                     ListAdvice.offersWithoutRate(Where.file(lastOffers()), code, currency)));
-    return offers.stream().filter(offer -> isReckoned(its(offer))).toList();
+    return offers.stream().filter(offer -> isReckoned(offer.currency)).toList();
   }
 
   private String lastOffers() {
     return lists.get(lists.size() - 1).file();
-  }
-
-  /** The currency of an offer, empty if its list states none. */
-  private String its(OwnLot offer) {
-    return currencies.getOrDefault(offer.lot(), "");
   }
 
   private boolean isReckoned(String code) {
@@ -183,7 +203,7 @@ final class OwnNursery {
   /** Currencies of offers whose rate is not known. */
   private Set<String> rates() {
     Set<String> codes = new TreeSet<>();
-    offers.stream().map(this::its).filter(code -> !isReckoned(code)).forEach(codes::add);
+    offers.stream().map(Placed::currency).filter(code -> !isReckoned(code)).forEach(codes::add);
     return codes;
   }
 
@@ -214,7 +234,12 @@ final class OwnNursery {
 
   /** The lists as read, for the report. */
   OwnReport report() {
-    return new OwnReport(lists, usual, fills);
+    return new OwnReport(lists, usual, fills, said.writing());
+  }
+
+  /** The values of a plan, the usual ones marked. */
+  List<Assumption> marked(List<Assumption> assumptions) {
+    return marks.marked(assumptions);
   }
 
   UsualNursery usual() {
@@ -231,28 +256,61 @@ final class OwnNursery {
    */
   Tables completed(Tables typed) {
     Tables all = typed.copy();
-    List<Map<String, String>> stock = new ArrayList<>();
-    for (OwnLot lot : usual.lots()) {
-      Map<String, String> row = new LinkedHashMap<>(usual.stockRow(lot));
-      Answer.ofRow(answers, ListKind.STOCK, lot).forEach(row::put);
-      stock.add(row);
-    }
-    List<Map<String, String>> offered = new ArrayList<>();
-    for (OwnLot offer : usual.offers()) {
-      String its = its(offer);
-      Map<String, String> row =
-          new LinkedHashMap<>(usual.offerRow(offer, its.equals(currency) ? "" : its));
-      Answer.ofRow(answers, ListKind.OFFERS, offer).forEach(row::put);
-      offered.add(row);
-    }
     if (said.site().south()) {
       turnSouth(all);
     }
     usual.tables().forEach((name, rows) -> complete(all, name, rows));
-    add(all, StockTable.FORMAT, Where.file(lists.get(0).file()), stock);
-    add(all, OffersTable.FORMAT, Where.file(lastOffers()), offered);
-    answers.forEach(answer -> apply(answer, all));
+    lots.forEach(
+        each ->
+            marks.add(
+                each.lot, new Where(each.where.file(), each.where.sheet(), each.lot.row(), "")));
+    add(all, StockTable.FORMAT, lots, usual.lots(), (lot, its) -> List.of(stockRow(lot)));
+    add(all, OffersTable.FORMAT, reckoned, usual.offers(), this::offerRows);
+    LastYear.of(answers).scale(all, usual);
+    answers.stream()
+        .filter(answer -> !LastYear.isOne(answer))
+        .forEach(answer -> apply(answer, all));
     return all;
+  }
+
+  private Map<String, String> stockRow(OwnLot lot) {
+    Map<String, String> row = new LinkedHashMap<>(usual.stockRow(lot));
+    Answer.ofRow(answers, ListKind.STOCK, lot).forEach(row::put);
+    return row;
+  }
+
+  private List<Map<String, String>> offerRows(OwnLot offer, String its) {
+    List<Map<String, String>> rows = new ArrayList<>(List.of(offerRow(offer, its)));
+    rows.addAll(usual.breakRows(offer));
+    return rows;
+  }
+
+  private Map<String, String> offerRow(OwnLot offer, String its) {
+    Map<String, String> row =
+        new LinkedHashMap<>(usual.offerRow(offer, its.equals(currency) ? "" : its));
+    Answer.ofRow(answers, ListKind.OFFERS, offer).forEach(row::put);
+    return row;
+  }
+
+  /** Rows of lists under the numbers that they have there. */
+  private void add(
+      Tables all,
+      TableFormat format,
+      List<Placed> placed,
+      List<OwnLot> called,
+      BiFunction<OwnLot, String, List<Map<String, String>>> texts) {
+    Map<Where, List<Map<String, String>>> rows = new LinkedHashMap<>();
+    Map<Where, List<Integer>> numbers = new LinkedHashMap<>();
+    for (int i = 0; i < called.size(); i++) {
+      Placed its = placed.get(i);
+      for (Map<String, String> row : texts.apply(called.get(i), its.currency)) {
+        rows.computeIfAbsent(its.where, sheet -> new ArrayList<>()).add(row);
+        numbers.computeIfAbsent(its.where, sheet -> new ArrayList<>()).add(called.get(i).row());
+      }
+    }
+    rows.forEach(
+        (sheet, its) ->
+            all.extend(format, TextRows.grid(sheet, its, numbers.get(sheet)), findings));
   }
 
   /** Steps that were laid out for the north, and are as they were, fall half a year later. */
@@ -294,6 +352,7 @@ final class OwnNursery {
             .findFirst()
             .orElseThrow();
     Optional<Table> there = all.find(format);
+    there.ifPresent(table -> marks.add(table, name, rows));
     if (there.isEmpty()) {
       add(all, format, USUAL, rows);
     } else if (GROWS_WITH_THE_LIST.contains(name)) {
@@ -303,36 +362,14 @@ final class OwnNursery {
       List<Map<String, String>> lacking =
           rows.stream().filter(row -> !known.contains(Texts.key(row.get(subject)))).toList();
       if (!lacking.isEmpty()) {
-        all.extend(format, grid(USUAL, lacking), findings);
+        all.extend(format, TextRows.grid(USUAL, lacking), findings);
       }
     }
   }
 
   private void add(Tables all, TableFormat format, Where where, List<Map<String, String>> rows) {
     if (!rows.isEmpty()) {
-      all.extend(format, grid(where, rows), findings);
+      all.extend(format, TextRows.grid(where, rows), findings);
     }
-  }
-
-  /** Rows of texts as a sheet. */
-  static Grid grid(Where where, List<Map<String, String>> rows) {
-    Set<String> headings = new LinkedHashSet<>();
-    rows.forEach(row -> headings.addAll(row.keySet()));
-    List<String> columns = List.copyOf(headings);
-    List<GridRow> all = new ArrayList<>();
-    TreeMap<Integer, Cell> first = new TreeMap<>();
-    columns.forEach(heading -> first.put(first.size(), Cell.ofText(heading)));
-    all.add(new GridRow(1, first));
-    for (Map<String, String> row : rows) {
-      TreeMap<Integer, Cell> cells = new TreeMap<>();
-      for (int i = 0; i < columns.size(); i++) {
-        Cell cell = Cell.ofText(row.getOrDefault(columns.get(i), ""));
-        if (!cell.isEmpty()) {
-          cells.put(i, cell);
-        }
-      }
-      all.add(new GridRow(all.size() + 1, cells));
-    }
-    return new Grid(where, NumberStyle.POINT, all, List.of());
   }
 }

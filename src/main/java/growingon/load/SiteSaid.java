@@ -5,6 +5,8 @@ import growingon.load.cell.Texts;
 import growingon.load.own.Site;
 import growingon.load.settings.SettingsReader;
 import growingon.load.table.NurseryShape;
+import growingon.nursery.Writing;
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
@@ -58,6 +60,22 @@ record SiteSaid(Map<String, String> settings) {
         Texts.key(settings.getOrDefault(NurseryShape.HEMISPHERE, "")).startsWith("south");
     OptionalDouble factor = number(settings.getOrDefault(NurseryShape.GIRTH_FACTOR, ""));
     return new Site(factor.orElse(Site.USUAL.girthBaseFactor()), south);
+  }
+
+  /** How numbers and months are written. */
+  Writing writing() {
+    Writing usual = Writing.USUAL;
+    return new Writing(
+        said(NurseryShape.NUMBER_STYLE, Writing.Digits.values()).orElse(usual.digits()),
+        said(NurseryShape.DATE_STYLE, Writing.Days.values()).orElse(usual.days()),
+        usual.sign());
+  }
+
+  private <T> Optional<T> said(String setting, T[] values) {
+    String text = Texts.key(settings.getOrDefault(Texts.headingKey(setting), ""));
+    return Arrays.stream(values)
+        .filter(value -> Texts.key(value.toString()).equals(text))
+        .findFirst();
   }
 
   /** The code of the nursery's currency, if one is said. */

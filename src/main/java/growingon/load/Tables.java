@@ -106,7 +106,7 @@ final class Tables {
     } else {
       Map<String, String> setting =
           Map.of("name", answer.row(), JsonShape.VALUE, answer.cell().shown());
-      extend(SettingsReader.FORMAT, OwnNursery.grid(answer.where(), List.of(setting)), findings);
+      extend(SettingsReader.FORMAT, TextRows.grid(answer.where(), List.of(setting)), findings);
     }
     return true;
   }

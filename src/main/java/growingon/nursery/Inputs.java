@@ -75,16 +75,13 @@ public record Inputs(
     return new Inputs(other, offers, assumptions, stockRows, reportFolder, lines, quick, own);
   }
 
-  /** The same inputs, whose stock comes from a list of the grower's own. */
-  public Inputs withOwn(OwnReading reading) {
+  /**
+   * The same inputs, whose stock comes from a list of the grower's own.
+   *
+   * @param marked its values, of which the usual ones are said to be so
+   */
+  public Inputs withOwn(OwnReading reading, List<Assumption> marked) {
     return new Inputs(
-        scenario,
-        offers,
-        assumptions,
-        stockRows,
-        reportFolder,
-        daybook,
-        quick,
-        Optional.of(reading));
+        scenario, offers, marked, stockRows, reportFolder, daybook, quick, Optional.of(reading));
   }
 }

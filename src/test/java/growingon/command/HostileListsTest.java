@@ -66,7 +66,7 @@ class HostileListsTest {
             .findValue("stock-as-read")
             .get("rows");
     assertThat(rows).hasSize(lots);
-    assertThat(ran.out()).contains("%d plants".formatted(plants));
+    assertThat(ran.out()).contains("%,d plants".formatted(plants));
   }
 
   private void assertRefused(Path list, String sentence) {
@@ -120,7 +120,9 @@ class HostileListsTest {
 
   @Test
   void emptySheet() throws IOException {
-    assertRefused(book(sheet -> {}), "there is no table of a nursery here");
+    assertRefused(
+        book(sheet -> {}),
+        "no sheet has among its first 60 rows one of headings with a plant's name and one more");
   }
 
   @Test
@@ -132,7 +134,7 @@ class HostileListsTest {
   void oneColumn() throws IOException {
     assertRefused(
         csv("Plant\nField maple\nYew\n"),
-        "no sheet has a row of headings with a plant's name and one more");
+        "no sheet has among its first 60 rows one of headings with a plant's name and one more");
   }
 
   @Test
@@ -168,7 +170,9 @@ class HostileListsTest {
 
   @Test
   void headingsInRow61() throws IOException {
-    assertRefused(book(sheet -> trees(sheet, 60)), "there is no table of a nursery here");
+    assertRefused(
+        book(sheet -> trees(sheet, 60)),
+        "no sheet has among its first 60 rows one of headings with a plant's name and one more");
     assertRead(book(sheet -> trees(sheet, 59)), 3, 90);
   }
 

@@ -60,7 +60,7 @@ class OffersOfSuppliersTest {
     assertThat(started.err()).isEmpty();
     assertThat(started.out())
         .contains(
-            "penwick.csv: 196 offers, 69100 plants, 29 taxa in 206 rows (2 titles, 1 heading row,"
+            "penwick.csv: 196 offers, 69,100 plants, 29 taxa in 206 rows (2 titles, 1 heading row,"
                 + " 196 offers, 3 groups, 2 gone, 2 asked).",
             "196 offers may be bought and none is taken; buying says which pay.");
     Ran planned = plan(mine());

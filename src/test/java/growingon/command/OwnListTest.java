@@ -77,8 +77,8 @@ class OwnListTest {
                 + " row, 9 lots, 3 groups, 1 total).");
     assertThat(started.out().get(1))
         .isEqualTo(
-            "Do this first: Sheet1, row 8, arrived, \"02/11/2024\": is it 2 November or 11 February"
-                + " 2024 (to fill, row 2).");
+            "Do this first: row 8, Date bought, \"02/11/2024\": is it 2 November or 11 February"
+                + " 2024 (to fill, row 2); till then a year ago is taken.");
     assertThat(started.out().get(2))
         .isEqualTo(
             "Your total in row 18 says 565: it leaves out three numbers typed as text (rows 6, 11,"
@@ -92,7 +92,7 @@ class OwnListTest {
     Files.writeString(list, text.replace("Summe Haus 1;1741", "Summe Haus 1;1742"));
     assertThat(plan(list, "report").out())
         .contains(
-            "Your total in row 11 says 1742: the rows add up to another number. 1741 is read.");
+            "Your total in row 11 says 1,742: the rows add up to another number. 1,741 is read.");
   }
 
   @Test

@@ -190,7 +190,7 @@ class LoaderTest {
     assertThat(SmallNursery.problems(folder.resolve("stock.csv"))).isEmpty();
     assertThat(SmallNursery.problems(folder.resolve("routes.csv")))
         .containsExactly(
-            "error: routes.csv: no sheet has a row of headings with a plant's name and one more"
+            "error: routes.csv: no sheet has among its first 60 rows one of headings with a plant's name and one more"
                 + " (routes.csv); write headings above the columns, such as plant, size, number");
     assertThat(SmallNursery.problems(folder.resolve("nursery.json")))
         .containsExactly(

@@ -1,20 +1,21 @@
 package growingon.load.own;
 
-import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /**
  * Reads the rows below one heading row, from one column up to another: says of each what it is, and
  * reads those that are lots.
  */
 final class BlockReader {
+  private static final Pattern MARK_BEFORE =
+      Pattern.compile("^(?:\"|''|„|”|do\\.?|dto\\.?)\\s+(?=\\S)");
   private static final int LONGEST_GROUP = 45;
 
   /** The longest name that a plant of the nursery may have. */
@@ -27,19 +28,13 @@ final class BlockReader {
   private final Map<Integer, SheetCell> above = new HashMap<>();
   private final List<Draft> lots = new ArrayList<>();
   private final List<Draft> asked = new ArrayList<>();
-  private final List<Integer> groupsNotUsed = new ArrayList<>();
   private final Map<Integer, RowKind> kinds = new TreeMap<>();
-  private final List<TotalRow> totals = new ArrayList<>();
+  private final TotalRows totals;
   private final Tally notStock = new Tally();
   private final Tally struck = new Tally();
   private final Tally hidden = new Tally();
-  private final Set<String> placeNames = new HashSet<>();
+  private final GroupTitles group;
   private String nameAbove = "";
-  private String genus = "";
-  private Optional<PlantMatch> groupSpecies = Optional.empty();
-  private String groupPlace = "";
-  private Optional<YearMonth> groupMonth = Optional.empty();
-  private boolean groupIsNotStock;
 
   /** Rows and plants of one kind. */
   static final class Tally {
@@ -52,25 +47,20 @@ final class BlockReader {
     }
   }
 
-  /**
-   * A row that states a total.
-   *
-   * @param lotsBefore lots read above it
-   */
-  record TotalRow(int row, double stated, int lotsBefore) {}
-
   BlockReader(Sheet sheet, List<HeadingRead> heads, RowReader reader, Set<String> titles) {
     this.sheet = sheet;
     this.heads = heads;
     this.reader = reader;
     this.titles = titles;
+    this.group = new GroupTitles(reader);
+    this.totals = new TotalRows(heads);
   }
 
   void read(List<SheetRow> rows) {
     for (SheetRow row : rows) {
       for (HeadingRead head : heads) {
         if (head.is("place")) {
-          placeNames.add(Keys.of(row.text(head.column())));
+          group.addPlace(row.text(head.column()));
         }
       }
     }
@@ -117,8 +107,8 @@ final class BlockReader {
     if (isHeadingAgain(row)) {
       return RowKind.HEADING_AGAIN;
     }
-    if (isTotal(row)) {
-      total(row);
+    if (totals.isOne(row, lots)) {
+      totals.take(row, lots.size());
       return RowKind.TOTAL;
     }
     String only = row.cells().size() == 1 ? row.cells().values().iterator().next().text() : "";
@@ -126,7 +116,8 @@ final class BlockReader {
       return RowKind.NOTE;
     }
     if (isGroup(row)) {
-      group(row);
+      nameAbove = "";
+      group.take(row);
       return RowKind.GROUP;
     }
     return isNote(row) ? RowKind.NOTE : lot(row);
@@ -138,71 +129,6 @@ final class BlockReader {
             .filter(head -> Keys.of(row.text(head.column())).equals(Keys.of(head.heading())))
             .count();
     return same >= 2 && same * 2 >= row.cells().size();
-  }
-
-  private boolean isTotal(SheetRow row) {
-    List<String> texts =
-        row.cells().values().stream()
-            .filter(SheetCell::isText)
-            .map(SheetCell::text)
-            .limit(2)
-            .toList();
-    boolean numbersElse =
-        row.cells().values().stream()
-                .filter(SheetCell::isText)
-                .filter(cell -> Numbers.money(cell.text()).isEmpty())
-                .count()
-            <= 2;
-    if (texts.stream().anyMatch(RowWords::isTotal) && numbersElse) {
-      return true;
-    }
-    boolean named = !text(row, "species").isEmpty();
-    return isBareSum(row)
-        || !named
-            && row.cells().values().stream()
-                .anyMatch(
-                    cell ->
-                        cell.formula()
-                            .toUpperCase(java.util.Locale.ROOT)
-                            .matches(".*(SUM|SUBTOTAL)\\(.*"));
-  }
-
-  /** A row with nothing but a number that is the sum of those above. */
-  private boolean isBareSum(SheetRow row) {
-    if (row.cells().size() != 1 || lots.size() < 2) {
-      return false;
-    }
-    int column = row.cells().firstKey();
-    boolean number =
-        heads.stream().anyMatch(head -> head.is("quantity") && head.column() == column);
-    int since = totals.isEmpty() ? 0 : totals.get(totals.size() - 1).lotsBefore();
-    Optional<Integer> value = CountText.of(row.cells().get(column)).value();
-    return number
-        && value.isPresent()
-        && (value.get() == plants(lots) || value.get() == plants(lots.subList(since, lots.size())));
-  }
-
-  private static long plants(List<Draft> of) {
-    return of.stream().mapToLong(Draft::counted).sum();
-  }
-
-  private void total(SheetRow row) {
-    double stated = 0;
-    boolean any = false;
-    for (HeadingRead head : heads) {
-      boolean counts = head.is("quantity") || head.is(Columns.SIZE_HEADING);
-      Optional<Integer> number =
-          counts
-              ? row.cell(head.column()).flatMap(cell -> CountText.of(cell).value())
-              : Optional.empty();
-      if (number.isPresent() && !(any && head.is("quantity"))) {
-        stated += number.get();
-        any = true;
-      }
-    }
-    if (any) {
-      totals.add(new TotalRow(row.number(), stated, lots.size()));
-    }
   }
 
   private String text(SheetRow row, String ours) {
@@ -254,39 +180,6 @@ final class BlockReader {
     return cell.number().isPresent() && cell.text().matches("20\\d\\d");
   }
 
-  private void group(SheetRow row) {
-    String text =
-        String.join(" ", row.cells().values().stream().map(SheetCell::text).toList()).strip();
-    groupIsNotStock = RowWords.isNotStock(text);
-    nameAbove = "";
-    PlantMatch match = PlantNames.shipped().find(text, "");
-    String key = PlantNames.genusOf(Keys.of(text));
-    if (groupIsNotStock) {
-      return;
-    }
-    if (PlantNames.shipped().isGenus(key) && Keys.words(Keys.of(text)).size() == 1) {
-      genus = key;
-      groupSpecies = Optional.empty();
-    } else if (match.isKnown() && match.how() == PlantMatch.How.CERTAIN) {
-      genus = PlantNames.genusOf(Keys.of(match.taxon().get()));
-      groupSpecies = Optional.of(match);
-    } else if (MonthText.isSeasonOrYear(text)) {
-      groupMonth = new MonthText(Optional.empty(), false).of(SheetCell.of(text)).value();
-    } else if (RowWords.isPlace(text) || placeNames.contains(Keys.of(text))) {
-      groupPlace = text;
-    } else {
-      genus =
-          Keys.words(Keys.of(text)).size() == 1
-                  && text.equals(text.toUpperCase(java.util.Locale.ROOT))
-                  && PlantText.isEpithet(Keys.of(text))
-                  && !Keys.of(text).endsWith("s")
-              ? Keys.of(text)
-              : "";
-      groupSpecies = Optional.empty();
-      groupsNotUsed.add(row.number());
-    }
-  }
-
   private boolean isNote(SheetRow row) {
     boolean name = hasAny(row, "species", "genus", "cultivar", "common name");
     boolean number = hasAny(row, "quantity", "packs");
@@ -311,11 +204,12 @@ final class BlockReader {
       struck.add(row.number(), plants(row));
       return RowKind.STRUCK;
     }
-    if (groupIsNotStock || isDue(row)) {
+    if (group.saysNoStock() || isDue(row)) {
       notStock.add(row.number(), plants(row));
       return RowKind.NOT_READ;
     }
-    if (RowWords.isThing(name) && !PlantNames.shipped().find(name, genus).isPlant()) {
+    if (RowWords.isThing(name)
+        && !PlantNames.shipped().find(name, group.under().genus()).isPlant()) {
       return RowKind.NOT_READ;
     }
     return heads.stream().anyMatch(head -> head.is(Columns.SIZE_HEADING))
@@ -340,14 +234,14 @@ final class BlockReader {
     if (gone) {
       return RowKind.GONE;
     }
-    return finish(row, reader.read(row, name, genus, groupSpecies));
+    return finish(row, reader.read(row, name, group.under()));
   }
 
   private RowKind finish(SheetRow row, Draft draft) {
-    draft.place = draft.place.isEmpty() ? groupPlace : draft.place;
+    draft.place = draft.place.isEmpty() ? group.place() : draft.place;
     if (draft.arrived.isEmpty() && text(row, "arrived").isEmpty()) {
-      draft.arrived = groupMonth;
-      draft.arrivedAbout |= groupMonth.isPresent();
+      draft.arrived = group.month();
+      draft.arrivedAbout |= group.month().isPresent();
     }
     if (draft.ownName.isEmpty()) {
       draft.rowAsked = true;
@@ -376,7 +270,7 @@ final class BlockReader {
       Optional<SheetCell> cell =
           head.is(Columns.SIZE_HEADING) ? row.cell(head.column()) : Optional.empty();
       if (cell.isPresent() && !CountText.isGone(cell.get())) {
-        Draft draft = reader.readSized(row, name, genus, groupSpecies, head, cell.get());
+        Draft draft = reader.readSized(row, name, group.under(), head, cell.get());
         RowKind found = finish(row, draft);
         kind = kind == RowKind.LOT ? kind : found;
       }
@@ -397,8 +291,8 @@ final class BlockReader {
     if (text.isEmpty() || RowWords.isDitto(text)) {
       return nameAbove.isEmpty() ? text.isEmpty() ? "" : text : nameAbove;
     }
-    if (text.matches("(?:\"|''|„|”|do\\.?|dto\\.?)\\s+\\S.*") && !nameAbove.isEmpty()) {
-      String rest = text.replaceFirst("^(?:\"|''|„|”|do\\.?|dto\\.?)\\s+", "");
+    if (MARK_BEFORE.matcher(text).lookingAt() && !nameAbove.isEmpty()) {
+      String rest = MARK_BEFORE.matcher(text).replaceFirst("");
       return PlantText.called(nameAbove) + " " + rest;
     }
     if (!genusCell.isEmpty()
@@ -456,8 +350,8 @@ final class BlockReader {
     return kinds;
   }
 
-  List<TotalRow> totals() {
-    return totals;
+  List<TotalRows.TotalRow> totals() {
+    return totals.all();
   }
 
   Tally notStock() {
@@ -473,6 +367,6 @@ final class BlockReader {
   }
 
   List<Integer> groupsNotUsed() {
-    return groupsNotUsed;
+    return group.notUsed();
   }
 }

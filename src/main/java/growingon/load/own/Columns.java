@@ -4,6 +4,7 @@ import growingon.load.own.HeadingRead.How;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Predicate;
@@ -13,43 +14,6 @@ import java.util.function.Predicate;
  * is open by its cells. Of two columns that claim the same the one of lower rank wins.
  */
 final class Columns {
-  private static final Set<String> SHAPES =
-      Set.of(
-          "bush",
-          "std",
-          "standard",
-          "half std",
-          "cone",
-          "cloud",
-          "hst",
-          "kugel",
-          "ball",
-          "pyramid",
-          "spiral",
-          "multi stem",
-          "multistem",
-          "ms",
-          "feathered",
-          "busch",
-          "stammbusch",
-          "solitar",
-          "pleached",
-          "fastigiate",
-          "weeping",
-          "tige",
-          "cepee",
-          "boule",
-          "hoogstam",
-          "struik",
-          "bol",
-          "umbrella",
-          "espalier",
-          "column",
-          "dome",
-          "hochstamm",
-          "halbstamm",
-          "heister");
-
   private final String sheet;
   private final List<SheetRow> body;
   private final OwnWords own;
@@ -70,8 +34,34 @@ final class Columns {
    */
   static List<HeadingRead> of(
       String sheet, HeadingRow row, List<SheetRow> body, int from, int to, OwnWords own) {
+    List<HeadingRead> reads = read(sheet, row, body, from, to, own);
+    return reads.stream().noneMatch(each -> each.how() == How.YOURS)
+        ? reads
+        : asWithoutWords(reads, read(sheet, row, body, from, to, own.unsaid()));
+  }
+
+  /** A word that says what would be read without it is no more sure for that. */
+  private static List<HeadingRead> asWithoutWords(
+      List<HeadingRead> reads, List<HeadingRead> without) {
+    return reads.stream()
+        .map(
+            read ->
+                without.stream()
+                    .filter(
+                        each ->
+                            read.how() == How.YOURS
+                                && each.column() == read.column()
+                                && each.is(read.ours()))
+                    .findFirst()
+                    .orElse(read))
+        .toList();
+  }
+
+  private static List<HeadingRead> read(
+      String sheet, HeadingRow row, List<SheetRow> body, int from, int to, OwnWords own) {
     Columns columns = new Columns(sheet, body, own);
     row.texts().subMap(from, to).forEach(columns::add);
+    columns.settleBreaks();
     columns.settleOpen();
     columns.settleNames();
     columns.settleRanks();
@@ -126,7 +116,7 @@ final class Columns {
   /** A list without numbers, whose rows are one plant each. */
   static final String PLANT_A_ROW = "plant a row";
 
-  private static final int PLANT_A_ROW_COLUMN = 1_000_000;
+  static final int PLANT_A_ROW_COLUMN = 1_000_000;
 
   /** Its cells are numbers of plants of the size that it names. */
   static final String SIZE_HEADING = "size heading";
@@ -149,6 +139,18 @@ final class Columns {
     return cells.stream().filter(test).count() * 2 > cells.size();
   }
 
+  private void settleBreaks() {
+    if (own.list().isOffers()) {
+      Map<Integer, Integer> breaks = PriceBreaks.of(reads);
+      reads.replaceAll(
+          read ->
+              breaks.containsKey(read.column()) && read.how() != How.YOURS
+                  ? read.as(
+                      PriceBreaks.ours(breaks.get(read.column())), Units.MONEY, How.CERTAIN, "")
+                  : read);
+    }
+  }
+
   private void settleOpen() {
     for (int i = 0; i < reads.size(); i++) {
       HeadingRead read = reads.get(i);
@@ -160,7 +162,7 @@ final class Columns {
       } else if (read.is("quantity") && most(read.column(), cell -> cell.date().isPresent())) {
         choose(i, "arrived");
       } else if (read.is("form")
-          && most(read.column(), cell -> SHAPES.contains(Keys.of(cell.text())))) {
+          && most(read.column(), cell -> Shapes.ALL.contains(Keys.of(cell.text())))) {
         choose(i, "habit");
       }
     }
@@ -196,7 +198,9 @@ final class Columns {
     if (choices.contains("clear stem") && isClearStem(column)) {
       return Optional.of("clear stem");
     }
-    return isTotalOfSizes(read) ? Optional.of(Meaning.NOT_READ) : Optional.empty();
+    return read.choices().contains(Meaning.NOT_READ) && has(SIZE_HEADING)
+        ? Optional.of(Meaning.NOT_READ)
+        : Optional.empty();
   }
 
   /** The number of plants if no other column is; else the lot if all differ; else not read. */
@@ -235,7 +239,7 @@ final class Columns {
     return parts.pot().isPresent()
         || parts.form().isPresent()
         || SizeGrammar.saysStandard(left)
-        || SHAPES.contains(Keys.of(cell.text()))
+        || Shapes.ALL.contains(Keys.of(cell.text()))
         || left.matches("(?i).*\\d\\s?x\\s?v.*");
   }
 
@@ -247,10 +251,6 @@ final class Columns {
                 SizeGrammar.bare(cell.text())
                     .filter(span -> span.from() >= 60 || span.to() < 3)
                     .isPresent());
-  }
-
-  private boolean isTotalOfSizes(HeadingRead read) {
-    return read.choices().contains(Meaning.NOT_READ) && has(SIZE_HEADING);
   }
 
   /** A price beside a unit cost is what is asked for, beside a selling price what was paid. */

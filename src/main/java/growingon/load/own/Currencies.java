@@ -40,6 +40,11 @@ final class Currencies {
         }
       }
     }
+    for (HeadingRead head : heads) {
+      if (PriceBreaks.isOne(head.ours())) {
+        all.add(sheet, head, body, own, questions);
+      }
+    }
     return all;
   }
 

@@ -3,9 +3,11 @@ package growingon.load.own;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.TreeMap;
 
 /** A lot while its row is being read. */
 final class Draft {
@@ -39,7 +41,9 @@ final class Draft {
   String sizeText = "";
   OptionalInt least = OptionalInt.empty();
   OptionalInt multiple = OptionalInt.empty();
+  final NavigableMap<Integer, Double> breaks = new TreeMap<>();
   int takenOff;
+  final List<String> aboutTexts = new ArrayList<>();
   final List<String> notes = new ArrayList<>();
   final List<Question> questions = new ArrayList<>();
 
@@ -65,6 +69,11 @@ final class Draft {
     if (!bare.isEmpty() && !notes.contains(bare)) {
       notes.add(bare);
     }
+  }
+
+  /** Something about: the cell as it stands. */
+  void about(String text) {
+    aboutTexts.add(text.strip());
   }
 
   /** Plants as the list counts them, before what was sold and lost is taken off. */
@@ -119,6 +128,6 @@ final class Draft {
         passport,
         origin,
         String.join("; ", notes),
-        new Terms(sizeText, least, multiple));
+        new Terms(sizeText, least, multiple, breaks));
   }
 }

@@ -26,6 +26,20 @@ public record Fill(
     String block,
     boolean needed,
     List<String> choices) {
+  /** Columns of the sheet. */
+  static final List<String> COLUMNS =
+      List.of(
+          "fill in",
+          "usual",
+          "question",
+          "unit",
+          "moves",
+          "table",
+          "row",
+          "column",
+          "block",
+          "needed");
+
   public Fill {
     choices = List.copyOf(choices);
   }
@@ -42,6 +56,12 @@ public record Fill(
       String block,
       boolean needed) {
     this(usual, question, unit, moves, table, row, column, block, needed, List.of());
+  }
+
+  /** Its cells under the columns of the sheet, with nothing filled in. */
+  public List<String> cells() {
+    return List.of(
+        "", usual, question, unit, moves, table, row, column, block, needed ? "yes" : "");
   }
 
   Fill in(String other) {

@@ -8,6 +8,7 @@ import java.util.regex.Pattern;
 
 /** Texts in the form in which headings and names are compared. */
 final class Keys {
+  private static final Pattern BLANKS = Pattern.compile(" +");
   private static final Pattern ACCENTS = Pattern.compile("\\p{M}+");
   private static final Pattern UNSEEN = Pattern.compile("[\\p{Cf}\\u00AD]");
   private static final Pattern MARKS =
@@ -41,7 +42,7 @@ final class Keys {
     String plain = Normalizer.normalize(UNSEEN.matcher(text).replaceAll(""), Normalizer.Form.NFKD);
     String bare = ACCENTS.matcher(plain).replaceAll("").toLowerCase(Locale.ROOT);
     String spaced = MARKS.matcher(bare.replace('’', '\'')).replaceAll(" ");
-    return PERCENT.matcher(spaced).replaceAll(" % ").strip().replaceAll(" +", " ");
+    return BLANKS.matcher(PERCENT.matcher(spaced).replaceAll(" % ").strip()).replaceAll(" ");
   }
 
   /** A heading without the marks that point to a footnote. */

@@ -1,9 +1,13 @@
 package growingon.load.own;
 
 import java.time.YearMonth;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.BinaryOperator;
+import java.util.stream.Stream;
 
 /**
  * A grower's list as it was read.
@@ -18,6 +22,7 @@ import java.util.Set;
  * @param notices what the grower should know, in words
  * @param counted month of the count, where a title says it
  * @param currencies signs found at prices
+ * @param abouts cells whose number or date is about, as they stand, those of lots only
  * @param asked rows that are lots of which something is asked without which they do not count
  */
 public record ListRead(
@@ -31,6 +36,7 @@ public record ListRead(
     List<String> notices,
     Optional<YearMonth> counted,
     Set<String> currencies,
+    List<String> abouts,
     List<OwnLot> asked) {
   public ListRead {
     lots = List.copyOf(lots);
@@ -40,13 +46,52 @@ public record ListRead(
     totals = List.copyOf(totals);
     notices = List.copyOf(notices);
     currencies = Set.copyOf(currencies);
+    abouts = List.copyOf(abouts);
     asked = List.copyOf(asked);
+  }
+
+  /**
+   * The same with other names of its rows.
+   *
+   * @param names the new one of a name and of the list's file
+   */
+  public ListRead named(BinaryOperator<String> names) {
+    Map<String, String> given = new HashMap<>();
+    Stream.concat(lots.stream(), asked.stream())
+        .forEach(lot -> given.computeIfAbsent(lot.lot(), name -> names.apply(name, file)));
+    return new ListRead(
+        kind,
+        file,
+        lots.stream().map(lot -> lot.named(given.get(lot.lot()))).toList(),
+        headings,
+        questions.stream().map(each -> each.named(given)).toList(),
+        accounts,
+        totals,
+        notices,
+        counted,
+        currencies,
+        abouts,
+        asked.stream().map(lot -> lot.named(given.get(lot.lot()))).toList());
   }
 
   /** Whether something is asked of a whole column or sheet. */
   public boolean asksOfColumns() {
     return questions.stream().anyMatch(each -> each.row() == 0)
         || headings.stream().anyMatch(head -> head.unit().equals(Units.GROSS));
+  }
+
+  /** What stands in the nursery by all lists of stock. */
+  static List<OwnLot> lotsOfStock(List<ListRead> lists) {
+    return lists.stream()
+        .filter(list -> !list.kind().isOffers())
+        .flatMap(list -> list.lots().stream())
+        .toList();
+  }
+
+  /** Whether a column states what plants cost. */
+  public boolean hasPrices() {
+    return headings.stream()
+        .anyMatch(head -> head.is("unit cost") || PriceBreaks.isOne(head.ours()));
   }
 
   /** Plants of all lots. */

@@ -92,6 +92,7 @@ public final class ListReader {
             .flatMap(Optional::stream)
             .max(YearMonth::compareTo),
         currencies(lists, sheets),
+        drafts.subList(0, good).stream().flatMap(draft -> draft.aboutTexts.stream()).toList(),
         all.subList(good, all.size()));
   }
 
@@ -111,8 +112,8 @@ public final class ListReader {
       }
       if (read.isList() && read.sheet().coloured()) {
         notices.add(
-            "%s: colours and cell comments are not read; make a column of what they mean"
-                .formatted(read.sheet().name()));
+            read.sheet()
+                .said("colours and cell comments are not read; make a column of what they mean"));
       }
     }
   }

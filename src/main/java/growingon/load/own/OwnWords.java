@@ -77,6 +77,11 @@ public final class OwnWords {
     unknown.addAll(same.unknown);
   }
 
+  /** A list of the same kind of which nothing was said. */
+  OwnWords unsaid() {
+    return NONE.in(list);
+  }
+
   /** The same words in a list of a kind. */
   public OwnWords in(ListKind kind) {
     return new OwnWords(this, kind);
@@ -94,6 +99,7 @@ public final class OwnWords {
 
   private static boolean saysNoMore(Word word, ListKind kind) {
     return word.ours().startsWith(SIZE)
+        || PriceBreaks.isOne(word.ours())
         || HeadingWords.of(kind)
             .find(word.yours())
             .filter(found -> found.meaning().ours().equals(word.ours()))

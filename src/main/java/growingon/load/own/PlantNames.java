@@ -67,6 +67,12 @@ final class PlantNames {
     return match.isKnown() ? PlantMatch.certain(match.taxon().get()) : match;
   }
 
+  /** The first word of a title; where it is the plural of a genus, that genus. */
+  String genusIn(String title) {
+    String first = genusOf(Keys.of(title));
+    return withAndWithoutPlural(first).stream().filter(this::isGenus).findFirst().orElse(first);
+  }
+
   /** Whether a word is a genus of which the library has a taxon, in full. */
   boolean isGenus(String word) {
     return byGenus.containsKey(word);

@@ -1,6 +1,7 @@
 package growingon.load.own;
 
 import java.util.List;
+import java.util.Map;
 
 /**
  * Something that the grower is asked about a list.
@@ -28,6 +29,11 @@ record Question(
     List<String> choices) {
   public Question {
     choices = List.copyOf(choices);
+  }
+
+  /** The same of a lot that is called otherwise. */
+  Question named(Map<String, String> names) {
+    return ofLot(names.getOrDefault(lot, lot), plants);
   }
 
   Question ofLot(String name, long itsPlants) {

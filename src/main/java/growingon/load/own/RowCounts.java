@@ -30,6 +30,34 @@ final class RowCounts {
   void read(SheetRow row, Draft draft) {
     List<Read<Integer>> reads = new ArrayList<>();
     List<String> texts = new ArrayList<>();
+    numbers(row, draft, reads, texts);
+    if (reads.isEmpty() && list.isOffers()) {
+      return;
+    }
+    if (reads.isEmpty()) {
+      draft.rowAsked = true;
+      draft.ask("quantity", "", "how many plants are these?");
+      return;
+    }
+    Read<Integer> read = lowest(reads, texts, draft);
+    if (read.isAsked()) {
+      draft.rowAsked = true;
+      draft.ask("quantity", texts.get(0), read.ask());
+      return;
+    }
+    if (read.about()) {
+      draft.about = true;
+      draft.about(texts.get(0));
+    }
+    if (!read.nod().isEmpty()) {
+      draft.nod("quantity", texts.get(0), read.nod());
+    }
+    draft.note(read.note());
+    takeQuantity(row, read.value().orElse(0), texts.get(0), draft);
+  }
+
+  /** Every number that the row states, and the cells that it stands in. */
+  private void numbers(SheetRow row, Draft draft, List<Read<Integer>> reads, List<String> texts) {
     heads.each(
         row,
         "quantity",
@@ -50,26 +78,6 @@ final class RowCounts {
       reads.add(Read.of(plantsOfRow(row)));
       texts.add(heads.first(row, "lot"));
     }
-    if (reads.isEmpty() && list.isOffers()) {
-      return;
-    }
-    if (reads.isEmpty()) {
-      draft.rowAsked = true;
-      draft.ask("quantity", "", "how many plants are these?");
-      return;
-    }
-    Read<Integer> read = lowest(reads, texts, draft);
-    if (read.isAsked()) {
-      draft.rowAsked = true;
-      draft.ask("quantity", texts.get(0), read.ask());
-      return;
-    }
-    draft.about |= read.about();
-    if (!read.nod().isEmpty()) {
-      draft.nod("quantity", texts.get(0), read.nod());
-    }
-    draft.note(read.note());
-    takeQuantity(row, read.value().orElse(0), texts.get(0), draft);
   }
 
   /** One plant, or as many as its tags or an x8 say. */

@@ -3,11 +3,18 @@ package growingon.load.own;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads what plants have cost and what they sell for. */
 final class RowPrices {
+  private static final Set<String> HUNDREDS = Set.of("c", "100");
+  private static final Set<String> PACKS =
+      Set.of("pr", "pair", "pairs", "paar", "paire", "tray", "trays", "2", "doz", "dozen", "12");
+  private static final Pattern YEAR = Pattern.compile("(?:20)?(\\d{2})$");
+
   private final HeadedCells heads;
   private final OwnWords own;
   private final Currencies currencies;
@@ -28,16 +35,30 @@ final class RowPrices {
         draft.unitCost = OptionalDouble.of(whole.getAsDouble() / draft.quantity.getAsInt());
       }
     }
+    breaks(row, draft);
     String unit = Keys.of(heads.first(row, "count unit"));
-    double priced =
-        unit.matches("c|100")
-            ? 100
-            : unit.matches("pr|pair|pairs|paar|paire|tray|trays|2|doz|dozen|12")
-                ? draft.perUnit
-                : 1;
+    double priced = HUNDREDS.contains(unit) ? 100 : PACKS.contains(unit) ? draft.perUnit : 1;
     if (priced > 1) {
       draft.unitCost = scaled(draft.unitCost, priced);
       draft.sellingPrice = scaled(draft.sellingPrice, priced);
+      draft.breaks.replaceAll((from, price) -> price / priced);
+    }
+  }
+
+  /** Prices that go by how many are bought; one that cannot be read is in the note. */
+  private void breaks(SheetRow row, Draft draft) {
+    for (HeadingRead head : heads.all()) {
+      OptionalInt from = PriceBreaks.from(head);
+      Optional<SheetCell> cell = from.isPresent() ? row.cell(head.column()) : Optional.empty();
+      if (cell.isEmpty()) {
+        continue;
+      }
+      Optional<MoneyText> money = MoneyText.of(cell.get()).value();
+      OptionalDouble amount =
+          money.map(each -> currencies.amount(head, each)).orElse(OptionalDouble.empty());
+      amount.ifPresentOrElse(
+          price -> draft.breaks.put(from.getAsInt(), price),
+          () -> draft.note(head.heading() + " " + cell.get().text()));
     }
   }
 
@@ -82,13 +103,19 @@ final class RowPrices {
 
   /** The latest year first, gross prices not before their rate of VAT is known. */
   private List<HeadingRead> byYear(String ours) {
-    Pattern year = Pattern.compile("(?:20)?(\\d{2})$");
-    return heads.all().stream()
-        .filter(head -> head.is(ours) && (!head.unit().equals(Units.GROSS) || vat(head) > 0))
+    return latestFirst(
+        heads.all().stream()
+            .filter(head -> head.is(ours) && (!head.unit().equals(Units.GROSS) || vat(head) > 0))
+            .toList());
+  }
+
+  /** Prices by the years that their headings end with, the latest first, else as they stand. */
+  static List<HeadingRead> latestFirst(List<HeadingRead> prices) {
+    return prices.stream()
         .sorted(
             (a, b) -> {
-              Matcher one = year.matcher(a.heading());
-              Matcher other = year.matcher(b.heading());
+              Matcher one = YEAR.matcher(a.heading());
+              Matcher other = YEAR.matcher(b.heading());
               return Integer.compare(
                   other.find() ? Integer.parseInt(other.group(1)) : 0,
                   one.find() ? Integer.parseInt(one.group(1)) : 0);

@@ -7,9 +7,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** Reads a row of a list that is a lot. */
 final class RowReader {
+  private static final Pattern TWO_NAMES = Pattern.compile("\\p{L}{3,}\\s*/\\s*\\p{L}{3,}");
   private static final Set<String> DOUBTS =
       Set.of(
           "mixed",
@@ -53,11 +55,12 @@ final class RowReader {
   }
 
   /** The lot of a row whose marks for "as above" are filled in. */
-  Draft read(SheetRow row, String name, String genus, Optional<PlantMatch> group) {
+  Draft read(SheetRow row, String name, Group group) {
     Draft draft = new Draft(sheet, row.number());
     draft.ownName = name;
-    plant(row, draft, genus, group);
+    plant(row, draft, group.genus(), group.species());
     sizes.read(row, draft);
+    sizes.under(group.size(), draft);
     counts.read(row, draft);
     dates(row, draft);
     prices.read(row, draft);
@@ -70,21 +73,18 @@ final class RowReader {
   }
 
   /** The lot of a size that is a heading, whose cell is the number of its plants. */
-  Draft readSized(
-      SheetRow row,
-      String name,
-      String genus,
-      Optional<PlantMatch> group,
-      HeadingRead head,
-      SheetCell number) {
+  Draft readSized(SheetRow row, String name, Group group, HeadingRead head, SheetCell number) {
     Draft draft = new Draft(sheet, row.number());
     draft.ownName = name;
-    plant(row, draft, genus, group);
+    plant(row, draft, group.genus(), group.species());
     SizeGrammar.readSize(head.heading(), draft.size);
     sizes.read(row, draft);
     Read<Integer> read = CountText.of(number);
     if (read.value().isPresent()) {
-      draft.about |= read.about();
+      if (read.about()) {
+        draft.about = true;
+        draft.about(number.text());
+      }
       draft.quantity = OptionalInt.of(read.value().get());
     } else {
       draft.rowAsked = true;
@@ -95,6 +95,11 @@ final class RowReader {
     words(row, draft);
     sizes.settle(draft);
     return draft;
+  }
+
+  /** Whether a title says in which pot or form a supplier sells what stands below it. */
+  boolean readsSizeOf(String title) {
+    return own.list().isOffers() && RowSizes.ofTitle(title).isPresent();
   }
 
   private void plant(SheetRow row, Draft draft, String genus, Optional<PlantMatch> group) {
@@ -157,12 +162,8 @@ final class RowReader {
   }
 
   private static void doubt(Draft draft) {
-    String key = Keys.of(draft.ownName);
-    boolean two =
-        draft.ownName.matches(".*\\p{L}{3,}\\s*/\\s*\\p{L}{3,}.*") && !draft.match.isKnown();
-    if (draft.ownName.contains("?")
-        || DOUBTS.stream().anyMatch(word -> (" " + key + " ").contains(" " + word + " "))
-        || two) {
+    boolean two = TWO_NAMES.matcher(draft.ownName).find() && !draft.match.isKnown();
+    if (isDoubtful(draft.ownName) || two) {
       draft.ask("species", draft.ownName, "which plant is it?");
       draft.match =
           PlantMatch.several(draft.match.taxon().map(List::of).orElse(draft.match.candidates()));
@@ -180,6 +181,9 @@ final class RowReader {
           } else if (draft.arrived.isEmpty()) {
             draft.arrived = read.value();
             draft.arrivedAbout = read.about();
+            if (read.about()) {
+              draft.about(cell.text());
+            }
             if (!read.nod().isEmpty()) {
               draft.nod("arrived", cell.text(), read.nod());
             }
@@ -211,7 +215,7 @@ final class RowReader {
     heads.each(row, "clear stem", cell -> draft.note("clear stem " + cell.text()));
     heads.each(row, "crown mm", cell -> draft.note(cell.head().heading() + " " + cell.text()));
     for (String text : List.copyOf(draft.notes)) {
-      if (text.contains("?")) {
+      if (isDoubtful(text)) {
         draft.ask(
             "quantity",
             text,
@@ -220,6 +224,11 @@ final class RowReader {
             List.of());
       }
     }
+  }
+
+  private static boolean isDoubtful(String text) {
+    String key = " " + Keys.of(text) + " ";
+    return text.contains("?") || DOUBTS.stream().anyMatch(word -> key.contains(" " + word + " "));
   }
 
   private String places(SheetRow row, Draft draft) {

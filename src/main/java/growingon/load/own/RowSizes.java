@@ -11,7 +11,21 @@ import java.util.regex.Pattern;
 /** Reads sizes: pot, trunk, girth, height, age and form. */
 final class RowSizes {
   private static final Pattern NUMBER_ALONE = Pattern.compile("\\d+(?:[.,]\\d+)?");
+
+  private static final Pattern TWO_CLASSES =
+      Pattern.compile("(\\d+\\s*[-–]\\s*\\d+)\\s*[/&,+]\\s*(\\d+\\s*[-–]\\s*\\d+)");
+
+  /** What stands so under a pot heading is the pot's top, not the plant. */
+  private static final Pattern SIDES =
+      Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*[x×]\\s*\\d+(?:[.,]\\d+)?(?:\\s*cm)?");
+
   private static final String FORMS = "bare root|root ball|container|cutting|seedling";
+
+  private static final Set<String> CONTAINERS =
+      Set.of("containerised", "container grown", "cg", "pot grown", "potted", "containerpflanze");
+
+  /** What names say of sizes, which is read of each name once and never changed. */
+  private static final Remembered<SizeParts> NAMED = new Remembered<>();
 
   private final HeadedCells heads;
   private final ColumnFacts facts;
@@ -44,10 +58,35 @@ final class RowSizes {
     for (String words : List.of("quality word", "form", "habit")) {
       heads.each(row, words, cell -> formWords(cell, draft));
     }
-    SizeParts named = new SizeParts();
-    SizeGrammar.readName(draft.ownName, named);
-    takeMissing(named, draft.size);
+    takeMissing(NAMED.get(draft.ownName, RowSizes::named), draft.size);
     heads.each(row, "note", cell -> noteWords(cell.text(), draft));
+  }
+
+  /** Pot and form of a title, where it has one of them. */
+  static Optional<SizeParts> ofTitle(String title) {
+    SizeParts parts = new SizeParts();
+    SizeGrammar.readSize(title, parts);
+    if (parts.pot().isEmpty() && CONTAINERS.contains(Keys.of(title))) {
+      parts.form("container");
+    }
+    return Optional.of(parts).filter(each -> each.pot().isPresent() || each.form().isPresent());
+  }
+
+  /** What a title says of pot and form, where the row says neither. */
+  void under(String title, Draft draft) {
+    boolean open =
+        draft.size.pot().isEmpty() && draft.size.form().isEmpty() && draft.form.isEmpty();
+    if (open && !title.isEmpty()) {
+      SizeParts parts = ofTitle(title).orElseThrow();
+      parts.pot().ifPresent(draft.size::pot);
+      parts.form().ifPresent(draft.size::form);
+    }
+  }
+
+  private static SizeParts named(String name) {
+    SizeParts parts = new SizeParts();
+    SizeGrammar.readName(name, parts);
+    return parts;
   }
 
   /** What the name says of the size counts where nothing else says it. */
@@ -82,7 +121,8 @@ final class RowSizes {
     Optional<String> said = own.find("pot", text);
     Optional<Span> bare = SizeGrammar.bare(said.orElse(text));
     if (bare.isEmpty()) {
-      SizeGrammar.readSize(said.orElse(text), draft.size);
+      Matcher sides = SIDES.matcher(text.strip());
+      SizeGrammar.readSize(sides.matches() ? "P" + sides.group(1) : said.orElse(text), draft.size);
       return;
     }
     switch (facts.unit(cell.head().column())) {
@@ -123,6 +163,16 @@ final class RowSizes {
     Optional<Span> bare = SizeGrammar.bare(cell.text());
     String unit = Units.isLength(cell.head().unit()) ? cell.head().unit() : "cm";
     if (dateSize(cell, draft)) {
+      return;
+    }
+    Matcher two = TWO_CLASSES.matcher(cell.text());
+    if (two.matches()) {
+      draft.ask(
+          "girth cm",
+          cell.text(),
+          "",
+          "which girth is it: %s or %s?".formatted(two.group(1), two.group(2)),
+          List.of(two.group(1), two.group(2)));
       return;
     }
     if (bare.isEmpty()) {
@@ -275,8 +325,7 @@ final class RowSizes {
         return;
       }
     }
-    if (Set.of("containerised", "container grown", "cg", "pot grown", "potted", "containerpflanze")
-        .contains(key)) {
+    if (CONTAINERS.contains(key)) {
       draft.form = "container";
       return;
     }

@@ -1,6 +1,7 @@
 package growingon.load.own;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -47,6 +48,7 @@ final class RowTerms {
     number(row, "least", draft, value -> draft.least = value);
     number(row, "multiple", draft, value -> draft.multiple = value);
     draft.note(draft.code);
+    settleBreaks(draft);
     int most = draft.quantity.orElse(Integer.MAX_VALUE);
     if (draft.unitCost.isEmpty()) {
       askPrice(row, draft);
@@ -58,6 +60,20 @@ final class RowTerms {
           "at least %d must be bought and %d are there; how many can be had?"
               .formatted(draft.least.getAsInt(), most));
     }
+  }
+
+  /** The price of the least number is the offer's; those of more follow it. */
+  private static void settleBreaks(Draft draft) {
+    if (draft.breaks.isEmpty()) {
+      return;
+    }
+    if (draft.unitCost.isEmpty()) {
+      int first = draft.breaks.firstKey();
+      int least = Math.max(first, draft.least.orElse(1));
+      draft.unitCost = OptionalDouble.of(draft.breaks.floorEntry(least).getValue());
+      draft.least = least > 1 ? OptionalInt.of(least) : draft.least;
+    }
+    draft.breaks.headMap(draft.least.orElse(1), true).clear();
   }
 
   private void askPrice(SheetRow row, Draft draft) {

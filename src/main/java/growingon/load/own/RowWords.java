@@ -5,6 +5,7 @@ import java.util.regex.Pattern;
 
 /** Words by which a row of a list is told from a lot. */
 final class RowWords {
+  private static final Pattern STARS = Pattern.compile("^[*\\s]+");
   private static final Pattern TOTAL =
       Pattern.compile(
           "(?:\\*\\s*)?(?:tot|total|totals|\\d+ (?:trees|plants|baume|pflanzen)|zusammen|sub total|subtotal|grand total|sum|summe|zwischensumme|"
@@ -56,7 +57,7 @@ final class RowWords {
   private RowWords() {}
 
   static boolean isTotal(String text) {
-    return TOTAL.matcher(Keys.of(text.replaceFirst("^[*\\s]+", ""))).matches();
+    return TOTAL.matcher(Keys.of(STARS.matcher(text).replaceFirst(""))).matches();
   }
 
   static boolean isNotStock(String text) {

@@ -31,6 +31,16 @@ public record Sheet(
     hiddenColumns = Set.copyOf(hiddenColumns);
   }
 
+  /** A place on it; of CSV, whose file is named anyway, that alone. */
+  String at(String place) {
+    return csv ? place : name + ", " + place;
+  }
+
+  /** Something said of it as a whole. */
+  String said(String what) {
+    return csv ? what : name + ": " + what;
+  }
+
   /** A merged area; rows from 1, columns from 0, ends included. */
   public record Merged(int firstRow, int lastRow, int firstColumn, int lastColumn) {
     boolean covers(int row, int column) {

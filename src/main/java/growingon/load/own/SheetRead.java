@@ -170,9 +170,22 @@ final class SheetRead {
     Currencies money = Currencies.of(sheet.name(), reads, values, own, questions);
     currencies.addAll(money.all());
     RowReader reader = new RowReader(sheet.name(), reads, facts, site, own, soldOff, money);
+    reserved(reads, values);
     BlockReader block = new BlockReader(sheet, reads, reader, titleKeys(head));
     block.read(headed(own0, reads));
     take(block);
+  }
+
+  /** What is promised to others is planned with all the same. */
+  private void reserved(List<HeadingRead> reads, List<SheetRow> rows) {
+    HeadedCells heads = new HeadedCells(reads);
+    long plants = rows.stream().mapToLong(row -> heads.count(row, "reserved").orElse(0)).sum();
+    if (plants > 0) {
+      notices.add(
+          sheet.said(
+              "%d plants are reserved by your list; nothing is held back for them"
+                  .formatted(plants)));
+    }
   }
 
   private static boolean isAgain(SheetRow row, HeadingRow head) {
@@ -213,23 +226,23 @@ final class SheetRead {
     tell(block.notStock(), "marked as sold, ordered or no stock and not read");
     tell(block.hidden(), "hidden, and read");
     for (int row : block.groupsNotUsed()) {
-      notices.add("%s, row %d: a title between the lots, not used".formatted(sheet.name(), row));
+      notices.add(sheet.at("row %d: a title between the lots, not used".formatted(row)));
     }
   }
 
   private void tell(BlockReader.Tally tally, String what) {
     if (!tally.rows.isEmpty()) {
       notices.add(
-          "%s: %d %s with %d plants %s %s (%s %s)"
-              .formatted(
-                  sheet.name(),
-                  tally.rows.size(),
-                  tally.rows.size() == 1 ? "row" : "rows",
-                  tally.plants,
-                  tally.rows.size() == 1 ? "is" : "are",
-                  what,
-                  tally.rows.size() == 1 ? "row" : "rows",
-                  String.join(", ", tally.rows.stream().map(Object::toString).toList())));
+          sheet.said(
+              "%d %s with %d plants %s %s (%s %s)"
+                  .formatted(
+                      tally.rows.size(),
+                      tally.rows.size() == 1 ? "row" : "rows",
+                      tally.plants,
+                      tally.rows.size() == 1 ? "is" : "are",
+                      what,
+                      tally.rows.size() == 1 ? "row" : "rows",
+                      String.join(", ", tally.rows.stream().map(Object::toString).toList()))));
     }
   }
 

@@ -1,8 +1,14 @@
 package growingon.load.own;
 
+import static growingon.load.own.SizeRule.END;
+import static growingon.load.own.SizeRule.N;
+import static growingon.load.own.SizeRule.SPAN;
+import static growingon.load.own.SizeRule.START;
+import static growingon.load.own.SizeRule.n;
+import static growingon.load.own.SizeRule.span;
+
 import java.util.List;
 import java.util.Optional;
-import java.util.function.BiConsumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -11,68 +17,8 @@ import java.util.regex.Pattern;
  * litres, width and class, girths, heights, trunks, ages, roots. What is left over is a note.
  */
 final class SizeGrammar {
-  private static final String N = "(\\d+(?:[.,]\\d+)?)";
-  private static final String SEP = "\\s*(?:-|–|—|/|\\bbis\\b|\\bto\\b)\\s*";
-  private static final String SPAN = N + "(?:" + SEP + N + "|\\s*\\+)?";
-  private static final String START = "(?<![\\p{L}\\d.,])";
-  private static final String END = "(?![\\p{L}\\d])";
   private static final Pattern QUOTED =
       Pattern.compile("['‘’´`][^'‘’´`]{2,}['‘’´`]|[“”„][^“”„]{2,}[“”„]|\"[^\"]*\\p{L}{2}[^\"]*\"");
-
-  /** What is taken out of a cell wherever it stands in it. */
-  private record Rule(Pattern pattern, BiConsumer<Matcher, SizeParts> take) {
-    static Rule of(String pattern, BiConsumer<Matcher, SizeParts> take) {
-      return new Rule(
-          Pattern.compile(pattern, Pattern.CASE_INSENSITIVE | Pattern.UNICODE_CASE), take);
-    }
-
-    static Rule exact(String pattern, BiConsumer<Matcher, SizeParts> take) {
-      return new Rule(Pattern.compile(pattern), take);
-    }
-  }
-
-  private static final List<Rule> POTS =
-      List.of(
-          Rule.of(
-              START + N + "\\s*[x×]\\s*" + N + "\\s*[x×]\\s*" + N + "(?:\\s*cm)?" + END,
-              (m, parts) -> parts.pot(PotSize.box(n(m, 1), n(m, 2), n(m, 3)))),
-          Rule.of(
-              START
-                  + N
-                  + "\\s*(?:l|lt|ltr|ltrs|litre|litres|liter|litri|litro|litros)\\.?\\s*/\\s*"
-                  + N
-                  + "\\s*(?:l|lt|ltr|ltrs|litre|litres|liter)"
-                  + END,
-              (m, parts) -> parts.ask("pot: %s or %s litres?".formatted(m.group(1), m.group(2)))),
-          Rule.of(
-              START
-                  + SPAN
-                  + "\\s*-?(?:l|lt|ltr|ltrs|litre|litres|liter|litri|litro|litros)\\.?"
-                  + END
-                  + "(?:\\s*(?:pots?|air-?pots?|cont(?:ainer)?s?))?",
-              (m, parts) -> parts.pot(PotSize.ofLitres(span(m, 1).middle()))),
-          Rule.of(
-              START + "(?:cont(?:ainer)?|co|c|t)\\.?\\s?" + SPAN + "(?:\\s?l(?:tr)?)?" + END,
-              (m, parts) -> parts.pot(PotSize.ofLitres(span(m, 1).middle()))),
-          Rule.of("#\\s?" + N + END, (m, parts) -> parts.pot(PotSize.containerClass(n(m, 1)))),
-          Rule.of(
-              START + N + "\\s*-?gal(?:lon)?s?" + END,
-              (m, parts) -> parts.pot(PotSize.containerClass(n(m, 1)))),
-          Rule.of(
-              START + N + "\\s*(?:\"|”|''|in|inch|inches)\\s*pots?" + END,
-              (m, parts) -> parts.pot(PotSize.roundOf(Math.rint(n(m, 1) * 2.54)))),
-          Rule.of(
-              START + "(?:" + N + "\\s*cm\\s*pots?|pots?\\s*" + N + "\\s*cm)" + END,
-              (m, parts) -> parts.pot(PotSize.square(m.group(1) == null ? n(m, 2) : n(m, 1)))),
-          Rule.of(
-              START + "(?:vaso|topf|maceta|pot\\s*ø)\\s*(?:ø|cm)?\\s*" + N + "(?:\\s*cm)?" + END,
-              (m, parts) -> parts.pot(PotSize.roundOf(n(m, 1)))),
-          Rule.of(START + "p\\s?" + N + END, (m, parts) -> parts.pot(PotSize.square(n(m, 1)))),
-          Rule.of(
-              START
-                  + "(?:plugs?|cell(?:s|\\s*grown)?|(?:plug\\s*)?trays?\\s*\\d*|QP\\s*\\d+)"
-                  + END,
-              (m, parts) -> parts.pot(PotSize.plug())));
 
   private static final String GIRTH =
       "(?:girths?|stu|circ(?:umference)?\\.?|umfang|stamtomtrek|omtrek|circonf(?:é|e)rence)";
@@ -80,57 +26,57 @@ final class SizeGrammar {
   private static final String FRACTION =
       "(?:(\\d+)\\s*(?:(\\d)/(\\d)|([½¼¾⅓]))|()(\\d)/(\\d)|()([½¼¾⅓]))";
 
-  private static final List<Rule> SIZES =
+  private static final List<SizeRule> SIZES =
       List.of(
-          Rule.of(
+          SizeRule.of(
               "(?:½|1/2|¼|1/4|¾|3/4)\\s*(?:std|stds|standard|st)" + END,
               (m, parts) -> {
                 parts.standard();
                 parts.note(m.group());
               }),
-          Rule.of(
+          SizeRule.of(
               START + "(\\d+)\\s*stems?\\s+" + SPAN + "\\s*(cm|mm)" + END,
               (m, parts) -> {
                 parts.trunk(
                     span(m, 2).times(Units.mm(m.group(4).toLowerCase(java.util.Locale.ROOT))));
                 parts.note(m.group(1) + " stems");
               }),
-          Rule.of(
+          SizeRule.of(
               START + GIRTH + "\\s*:?\\s*" + SPAN + UNIT + END,
               (m, parts) -> parts.girth(inCm(span(m, 1), m.group(3)))),
-          Rule.of(
+          SizeRule.of(
               START + SPAN + UNIT + "\\s*" + GIRTH + END,
               (m, parts) -> parts.girth(inCm(span(m, 1), m.group(3)))),
-          Rule.of(
+          SizeRule.of(
               START
                   + "(?:clear\\s*stem|stem|c\\.?s\\.|cs|sth|stammh(?:öhe)?|h\\.?stamm)\\s*:?\\s*"
                   + SPAN
                   + "(?!\\s*mm)\\s*(?:cm|m)?"
                   + END,
               (m, parts) -> parts.note(m.group())),
-          Rule.of(
+          SizeRule.of(
               START + SPAN + "\\s*(?:cm|m)?\\s*(?:clear\\s*stem|stem|c\\.s\\.|cs)" + END,
               (m, parts) -> parts.note(m.group())),
-          Rule.of(
+          SizeRule.of(
               START
                   + "(?:trunk|cal(?:iper|liper)?\\.?|stem\\s*dia\\.?|stammdurchmesser)\\s*:?\\s*"
                   + SPAN
                   + "\\s*(mm|cm|in|inch|\"|”)"
                   + END,
               (m, parts) -> parts.trunk(inMm(span(m, 1), m.group(3)))),
-          Rule.of(
+          SizeRule.of(
               START
                   + SPAN
                   + "\\s*(mm|cm|in|inch|\"|”)\\s*(?:trunk|cal(?:iper|liper)?\\.?|stem|dia(?:meter)?\\.?\\s*trunk)"
                   + END,
               (m, parts) -> parts.trunk(inMm(span(m, 1), m.group(3)))),
-          Rule.of(
+          SizeRule.of(
               START + "(?:trunk|cal(?:iper)?\\.?)\\s*:?\\s*" + SPAN + END,
               (m, parts) -> parts.trunkWithoutUnit(span(m, 1))),
-          Rule.of(
+          SizeRule.of(
               START + SPAN + "\\s*(?:trunk|cal(?:iper)?)" + END,
               (m, parts) -> parts.trunkWithoutUnit(span(m, 1))),
-          Rule.of(
+          SizeRule.of(
               "(?:Ø|ø|dia(?:m|meter)?\\.?)?\\s*"
                   + START
                   + SPAN
@@ -138,35 +84,35 @@ final class SizeGrammar {
                   + END
                   + "(?:\\s*(?:dia|Ø))?",
               (m, parts) -> parts.trunk(span(m, 1))),
-          Rule.of(
+          SizeRule.of(
               START + FRACTION + "\\s*(?:\"|”|in(?:ch(?:es)?)?)",
               (m, parts) -> parts.trunk(one(fraction(m) * 25.4))),
-          Rule.of(
+          SizeRule.of(
               START + SPAN + "\\s*(?:\"|”|inch(?:es)?|in" + END + ")",
               (m, parts) -> parts.trunk(span(m, 1).times(25.4))),
-          Rule.of(
+          SizeRule.of(
               "(?:\\b(ball|kugel|hd|head|kr(?:one)?|dia(?:m|meter)?|spread)\\.?|[Øø])\\s*:?\\s*"
                   + SPAN
                   + "(?:\\s*cm)?"
                   + END,
               (m, parts) -> widthOfHead(m, m.group(1), span(m, 2), parts)),
-          Rule.of(
+          SizeRule.of(
               START + SPAN + "(?:\\s*cm)?\\s*(dia(?:m|meter)?|head|hd|ball|kugel|Ø)" + END + "\\.?",
               (m, parts) -> widthOfHead(m, m.group(3), span(m, 1), parts)),
-          Rule.of(
+          SizeRule.of(
               START
                   + "(\\d)\\s?x?\\s?(?:xv|x\\s?v|v|x\\s?tr|tr|x\\s?transpl\\p{L}*|x\\s?verpfl\\p{L}*|xvp)"
                   + END
                   + "\\.?",
               (m, parts) -> parts.note(m.group())),
-          Rule.of(
+          SizeRule.of(
               START + "[1-6]\\s?x(?![\\p{L}\\d]|\\s\\d+\\s*(?:$|cm))\\.?",
               (m, parts) -> parts.note(m.group())),
-          Rule.of(
+          SizeRule.of(
               START + "([0-4])\\s?([+u])\\s?([0-4])(?:\\s?[+u]\\s?([0-4]))?" + END,
               SizeGrammar::age),
-          Rule.of(START + "([0-3])(/)([0-3])()" + END, SizeGrammar::age),
-          Rule.of(
+          SizeRule.of(START + "([0-3])(/)([0-3])()" + END, SizeGrammar::age),
+          SizeRule.of(
               START
                   + "(\\d{1,2})\\s*(?:yrs?|years?|jahre?|jährig|j|ans?|jaar|jr|anni|años)"
                   + END
@@ -175,43 +121,43 @@ final class SizeGrammar {
                 parts.age((int) n(m, 1));
                 parts.note(m.group());
               }),
-          Rule.of(
+          SizeRule.of(
               START + N + "\\s*[x×]\\s*" + N + "\\s*(cm|m)?" + END,
               (m, parts) -> {
                 parts.height(inHeight(one(n(m, 1)), m.group(3)));
                 parts.note(m.group());
               }),
-          Rule.of(
+          SizeRule.of(
               START + SPAN + "\\s*(m|mtr|metres?|ft|feet)" + END + "(?:\\s*(?:high|tall|ht|h))?",
               (m, parts) -> parts.height(inHeight(span(m, 1), m.group(3)))),
-          Rule.of(
+          SizeRule.of(
               START
                   + "(?:ht|height|höhe|h|hauteur|haut|hoogte|altezza|altura)\\.?\\s*:?\\s*"
                   + SPAN
                   + "\\s*(cm)?"
                   + END,
               (m, parts) -> parts.height(inHeight(span(m, 1), m.group(3)))),
-          Rule.of(
+          SizeRule.of(
               START + SPAN + "\\s*(cm)?\\s*(?:ht|high|tall|height)" + END,
               (m, parts) -> parts.height(inHeight(span(m, 1), m.group(3)))),
-          Rule.of(START + SPAN + "\\s*'", (m, parts) -> parts.height(span(m, 1).times(30.48))));
+          SizeRule.of(START + SPAN + "\\s*'", (m, parts) -> parts.height(span(m, 1).times(30.48))));
 
-  private static final List<Rule> ROOTS =
+  private static final List<SizeRule> ROOTS =
       List.of(
-          Rule.of(
+          SizeRule.of(
               START
                   + "(?:bare\\s*-?root(?:ed|s)?|racines?\\s*nues?|blote\\s*wortel|radice\\s*nuda|ra(?:í|i)z\\s*desnuda|wurzelnackt|ohne\\s*ballen|naaktwortel(?:ig)?)"
                   + END,
               (m, parts) -> parts.form("bare root")),
-          Rule.exact(
+          SizeRule.exact(
               START + "(?:BR|B/R|oB|o\\.B\\.|ob|OB|RN|r\\.n\\.|wn)" + END,
               (m, parts) -> parts.form("bare root")),
-          Rule.of(
+          SizeRule.of(
               START
                   + "(?:root\\s*-?ball(?:ed|s)?|ballen|mit\\s*ballen|drahtballen|mottes?|en\\s*motte|(?:met\\s*)?kluit|(?:con\\s*)?zolla|(?:con\\s*)?cepell(?:ó|o)n|b\\s?&\\s?b|balled)"
                   + END,
               (m, parts) -> parts.form("root ball")),
-          Rule.exact(
+          SizeRule.exact(
               START + "(?:RB|WRB|mB|m\\.B\\.|mDb|mDB|m\\.Db\\.|MB|MDB|mb|mdb|MG|DK)" + END,
               (m, parts) -> parts.form("root ball")));
 
@@ -222,13 +168,15 @@ final class SizeGrammar {
               + "|(?<![\\p{L}\\d.])H(?![\\p{L}.])");
   private static final Pattern BED_AGE = Pattern.compile("(?<![\\d.,/-])([1-3])-0(?![\\d.,])");
   private static final Pattern BARE_SPAN = Pattern.compile(START + SPAN + "(\\s*cm)?" + END);
+  private static final Pattern ALONE = Pattern.compile(SPAN);
+  private static final Pattern BETWEEN = Pattern.compile("[\\s,;/()+-]+");
   private static final Pattern LOWER_BOUND = Pattern.compile(START + N + "\\s*\\+");
 
   private SizeGrammar() {}
 
   /** Whether a text says that its tree is a standard, whose size class is a girth. */
   static boolean saysStandard(String text) {
-    return STANDARD.matcher(text).find();
+    return text.chars().anyMatch(Character::isLetter) && STANDARD.matcher(text).find();
   }
 
   /** Reads a cell of sizes: a size, quality or form column. */
@@ -255,7 +203,7 @@ final class SizeGrammar {
 
   /** Reads a pot from a cell where only a pot counts. */
   static String pots(String text, SizeParts parts) {
-    return take(POTS, text, parts);
+    return take(PotRules.ALL, text, parts);
   }
 
   static String roots(String text, SizeParts parts) {
@@ -271,14 +219,14 @@ final class SizeGrammar {
     return sizes(roots(text, parts), parts);
   }
 
-  private static String take(List<Rule> rules, String text, SizeParts parts) {
+  private static String take(List<SizeRule> rules, String text, SizeParts parts) {
     String rest = text;
-    for (Rule rule : rules) {
-      Matcher matcher = rule.pattern.matcher(rest);
+    for (SizeRule rule : rules) {
+      Matcher matcher = rule.pattern().matcher(rest);
       while (matcher.find() && isRising(matcher)) {
-        rule.take.accept(matcher, parts);
+        rule.take().accept(matcher, parts);
         rest = matcher.replaceFirst(" ");
-        matcher = rule.pattern.matcher(rest);
+        matcher = rule.pattern().matcher(rest);
       }
     }
     return rest;
@@ -310,12 +258,12 @@ final class SizeGrammar {
   }
 
   private static String leftOver(String text) {
-    return text.replaceAll("[\\s,;/()+-]+", " ").strip();
+    return BETWEEN.matcher(text).replaceAll(" ").strip();
   }
 
   /** The only number or range of a cell, if it holds nothing else. */
   static Optional<Span> bare(String text) {
-    Matcher matcher = Pattern.compile(SPAN).matcher(text.strip());
+    Matcher matcher = ALONE.matcher(text.strip());
     return matcher.matches() ? Optional.of(span(matcher, 1)) : Optional.empty();
   }
 
@@ -338,20 +286,8 @@ final class SizeGrammar {
     parts.form(first.equals("0") && mark.equals("/") ? "cutting" : "seedling");
   }
 
-  private static double n(Matcher m, int group) {
-    return Double.parseDouble(m.group(group).replace(',', '.'));
-  }
-
   private static Span one(double value) {
     return Span.of(value, value);
-  }
-
-  /** The span of two groups; a range that falls counts by its lower end first. */
-  private static Span span(Matcher m, int group) {
-    double from = n(m, group);
-    double to = m.group(group + 1) == null ? from : n(m, group + 1);
-    boolean pointed = m.group().matches(".*\\d[.,]\\d.*");
-    return new Span(Math.min(from, to), Math.max(from, to), pointed);
   }
 
   private static Span inCm(Span span, String unit) {

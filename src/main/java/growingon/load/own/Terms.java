@@ -1,7 +1,10 @@
 package growingon.load.own;
 
+import java.util.Collections;
 import java.util.Objects;
 import java.util.OptionalInt;
+import java.util.SortedMap;
+import java.util.TreeMap;
 
 /**
  * On what terms plants are offered.
@@ -9,11 +12,14 @@ import java.util.OptionalInt;
  * @param size as the supplier writes it
  * @param least that can be bought
  * @param multiple in which they are sold
+ * @param breaks price of a plant by the number from which on it holds, beyond the first
  */
-record Terms(String size, OptionalInt least, OptionalInt multiple) {
+record Terms(
+    String size, OptionalInt least, OptionalInt multiple, SortedMap<Integer, Double> breaks) {
   Terms {
     Objects.requireNonNull(size);
     Objects.requireNonNull(least);
     Objects.requireNonNull(multiple);
+    breaks = Collections.unmodifiableSortedMap(new TreeMap<>(breaks));
   }
 }

@@ -2,13 +2,12 @@ package growingon.load.own;
 
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /**
  * Grades, prices and units of a nursery that has stated none: the list's own prices by species and
@@ -76,12 +75,15 @@ final class UsualMarket {
 
   List<Map<String, String>> demand(Set<String> ladders) {
     List<Map<String, String>> rows = new ArrayList<>();
-    Set<String> species = new LinkedHashSet<>(lots.stream().map(OwnLot::called).toList());
-    for (String each : species) {
-      for (int grade = 0; grade < GRADES.length; grade++) {
-        own(each, grade, rows);
-      }
-    }
+    Map<String, List<OwnLot>> bySpecies = new LinkedHashMap<>();
+    lots.forEach(
+        lot -> bySpecies.computeIfAbsent(lot.called(), each -> new ArrayList<>()).add(lot));
+    bySpecies.forEach(
+        (species, its) -> {
+          for (int grade = 0; grade < GRADES.length; grade++) {
+            own(species, its, grade, rows);
+          }
+        });
     double level = level();
     for (String each : ladders) {
       for (int i = 0; i < GRADES.length; i++) {
@@ -92,20 +94,16 @@ final class UsualMarket {
                 each,
                 grade,
                 PRICES[grade] * level,
-                units(lot -> ladder.apply(lot).equals(each), grade)));
+                units(lots.stream().filter(lot -> ladder.apply(lot).equals(each)), grade)));
       }
     }
     return rows;
   }
 
-  private void own(String species, int grade, List<Map<String, String>> rows) {
+  private void own(String species, List<OwnLot> its, int grade, List<Map<String, String>> rows) {
     List<OwnLot> priced =
-        lots.stream()
-            .filter(
-                lot ->
-                    lot.called().equals(species)
-                        && gradeOf(lot) == grade
-                        && lot.sellingPrice().orElse(0) > 0)
+        its.stream()
+            .filter(lot -> gradeOf(lot) == grade && lot.sellingPrice().orElse(0) > 0)
             .toList();
     OptionalDouble price =
         priced.stream()
@@ -120,15 +118,14 @@ final class UsualMarket {
               ladder.apply(priced.get(0)),
               grade,
               price.getAsDouble(),
-              units(lot -> lot.called().equals(species), grade)));
+              units(its.stream(), grade)));
     }
   }
 
   /** Plants whose trunk is in the grade or the one below, over six. */
-  private long units(Predicate<OwnLot> which, int grade) {
+  private long units(Stream<OwnLot> which, int grade) {
     long plants =
-        lots.stream()
-            .filter(which)
+        which
             .filter(lot -> gradeOf(lot) == grade || gradeOf(lot) == grade - 1)
             .mapToLong(lot -> lot.quantity().orElse(0))
             .sum();

@@ -1,12 +1,12 @@
 package growingon.load.own;
 
-import growingon.nursery.Habit;
 import growingon.nursery.Hemisphere;
 import growingon.nursery.library.Library;
 import growingon.nursery.library.Match;
 import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -25,32 +25,8 @@ public final class UsualNursery {
   /** The edition of the usual values. */
   public static final String EDITION = "2026-11";
 
-  private static final Set<String> CONIFERS =
-      Set.of(
-          "abies",
-          "cedrus",
-          "chamaecyparis",
-          "cryptomeria",
-          "cupressus",
-          "cuprocyparis",
-          "juniperus",
-          "picea",
-          "pinus",
-          "podocarpus",
-          "pseudotsuga",
-          "sciadopitys",
-          "sequoia",
-          "sequoiadendron",
-          "taxus",
-          "thuja",
-          "thujopsis",
-          "torreya",
-          "tsuga",
-          "araucaria",
-          "calocedrus");
-  private static final double LARGE_POT = 10;
-  private static final String TRAINING_POT = "training pot";
-  private static final String SMALL_POT = "small pot";
+  static final double LARGE_POT = 10;
+  static final String TRAINING_POT = "training pot";
 
   private final List<OwnLot> lots;
   private final List<OwnLot> offers;
@@ -59,6 +35,7 @@ public final class UsualNursery {
   private final YearMonth firstMonth;
   private final boolean south;
   private final Map<String, Boolean> evergreen = new HashMap<>();
+  private Map<String, List<Map<String, String>>> laidOut = Map.of();
 
   /**
    * The usual nursery of lots.
@@ -94,7 +71,7 @@ public final class UsualNursery {
     this.currency = currency;
     this.firstMonth = firstMonth;
     this.south = south;
-    all().forEach(lot -> evergreen.put(lot.called(), isEvergreen(lot)));
+    all().forEach(lot -> evergreen.put(lot.called(), Evergreens.isOne(lot)));
   }
 
   /** What stands and what is offered. */
@@ -145,14 +122,6 @@ public final class UsualNursery {
     return List.copyOf(alike);
   }
 
-  private static boolean isEvergreen(OwnLot lot) {
-    String known = lot.taxon().orElse(lot.standIn());
-    if (!known.isEmpty() && Library.shipped().find(known) instanceof Match.One one) {
-      return one.taxon().habit() == Habit.EVERGREEN;
-    }
-    return CONIFERS.contains(PlantNames.genusOf(Keys.of(lot.called())));
-  }
-
   private String ladder(OwnLot lot) {
     return evergreen.get(lot.called()) ? "evergreen pot trees" : "deciduous pot trees";
   }
@@ -168,6 +137,13 @@ public final class UsualNursery {
 
   /** Every table, its rows in order. */
   public Map<String, List<Map<String, String>>> tables() {
+    if (laidOut.isEmpty()) {
+      laidOut = Collections.unmodifiableMap(layOut());
+    }
+    return laidOut;
+  }
+
+  private Map<String, List<Map<String, String>>> layOut() {
     Map<String, List<Map<String, String>>> tables = new LinkedHashMap<>();
     Set<String> ladders = new TreeSet<>(all().stream().map(this::ladder).toList());
     tables.put("species", species());
@@ -182,6 +158,11 @@ public final class UsualNursery {
     tables.put("places", UsualPlaces.rows(lots));
     tables.put("settings", settings());
     return tables;
+  }
+
+  /** What a season sells by the usual units and prices. */
+  public UsualSeason season() {
+    return UsualSeason.of(tables().get("demand"));
   }
 
   private List<Map<String, String>> species() {
@@ -214,32 +195,17 @@ public final class UsualNursery {
   private List<Map<String, String>> pots() {
     Map<Double, Map<String, String>> byLitres = new TreeMap<>();
     for (double litres : new double[] {3, 7.5, 15, 30}) {
-      byLitres.put(litres, pot(PotSize.ofLitres(litres)));
+      byLitres.put(litres, UsualSupplies.pot(PotSize.ofLitres(litres)));
     }
     Map<String, Map<String, String>> rows = new LinkedHashMap<>();
     byLitres.values().forEach(row -> rows.put(row.get("pot"), row));
     for (OwnLot lot : all()) {
       if (lot.potLitres().isPresent()) {
-        rows.putIfAbsent(lot.pot(), pot(new PotSize(lot.pot(), lot.potLitres().getAsDouble())));
+        rows.putIfAbsent(
+            lot.pot(), UsualSupplies.pot(new PotSize(lot.pot(), lot.potLitres().getAsDouble())));
       }
     }
     return List.copyOf(rows.values());
-  }
-
-  private static Map<String, String> pot(PotSize pot) {
-    return row(
-        "pot",
-        pot.name(),
-        "shape",
-        "litres",
-        "litres",
-        PotSize.plain(pot.litres()),
-        "condition",
-        pot.litres() < LARGE_POT ? SMALL_POT : TRAINING_POT,
-        "price",
-        PotSize.plain(Math.rint((0.15 + 0.17 * pot.litres()) * 100) / 100),
-        "reuse %",
-        "50");
   }
 
   private List<Map<String, String>> settings() {
@@ -397,6 +363,18 @@ public final class UsualNursery {
     stands(offer, row);
     papers(offer, row);
     return row;
+  }
+
+  /** The rows of an offer for more of it than the least, at other prices. */
+  public List<Map<String, String>> breakRows(OwnLot offer) {
+    return offer.terms().breaks().entrySet().stream()
+        .map(
+            each ->
+                row(
+                    "offer", offer.lot(),
+                    "least", Integer.toString(each.getKey()),
+                    "unit price", PotSize.plain(Math.rint(each.getValue() * 1e4) / 1e4)))
+        .toList();
   }
 
   /** The stated month, the first of the plan at the earliest; from the ground not before autumn. */

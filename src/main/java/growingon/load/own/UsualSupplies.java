@@ -41,4 +41,21 @@ final class UsualSupplies {
             "comes back %",
             "40"));
   }
+
+  /** A pot: what it costs is common practice, no source. */
+  static Map<String, String> pot(PotSize pot) {
+    return UsualNursery.row(
+        "pot",
+        pot.name(),
+        "shape",
+        "litres",
+        "litres",
+        PotSize.plain(pot.litres()),
+        "condition",
+        pot.litres() < UsualNursery.LARGE_POT ? "small pot" : UsualNursery.TRAINING_POT,
+        "price",
+        PotSize.plain(Math.rint((0.15 + 0.17 * pot.litres()) * 100) / 100),
+        "reuse %",
+        "50");
+  }
 }

@@ -31,7 +31,7 @@ public final class ListAdvice {
     return new Problem(
         Severity.ERROR,
         Reason.MISSING,
-        "no sheet has a row of headings with a plant's name and one more",
+        "no sheet has among its first 60 rows one of headings with a plant's name and one more",
         where,
         String.join(", ", sheets),
         "write headings above the columns, such as plant, size, number");

@@ -21,6 +21,7 @@ import java.util.function.Predicate;
 final class AssumptionsSheet {
   private static final String DEFAULT = "default";
   private static final String LIBRARY = "library";
+  private static final String USUAL = "usual";
 
   private final List<Assumption> assumptions;
   private final boolean library;
@@ -47,6 +48,11 @@ final class AssumptionsSheet {
         "Defaults: %s of the %s values below, marked in the last column; nobody typed them."
                 .formatted(counted(AssumptionsSheet::isDefault), say.whole(assumptions.size()))
             + " Filter for them, and type your own where you know better.");
+    if (assumptions.stream().anyMatch(AssumptionsSheet::isUsual)) {
+      sentences.add(
+          "Usual values, which stand for what your list does not say: %s of them, marked so."
+              .formatted(counted(AssumptionsSheet::isUsual)));
+    }
     if (library) {
       sentences.add(
           "From the library of species: %s of them, with the range that holds in 8 of 10 nurseries,"
@@ -109,11 +115,16 @@ final class AssumptionsSheet {
   }
 
   private static String mark(Assumption each) {
-    return isDefault(each) ? DEFAULT : isFromLibrary(each) ? LIBRARY : null;
+    return isDefault(each) ? DEFAULT : isFromLibrary(each) ? LIBRARY : isUsual(each) ? USUAL : null;
   }
 
   static boolean isDefault(Assumption assumption) {
     return assumption.source().startsWith(DEFAULT);
+  }
+
+  /** Whether it was laid out around a list of the grower's own, and is as it was. */
+  private static boolean isUsual(Assumption assumption) {
+    return assumption.source().startsWith(USUAL);
   }
 
   static boolean isFromLibrary(Assumption assumption) {
