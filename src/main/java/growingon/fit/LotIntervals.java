@@ -91,22 +91,13 @@ final class LotIntervals {
         new Measured(
             rows,
             lot.trunks().meanMm(),
-            spread(lot.trunks()),
+            lot.trunks().spread(),
             plants,
             past.measured(rows, plants),
             rows.isEmpty() ? MeasuringUnit.FINEST : past.unit(rows.get(0)),
             lot.trunks() instanceof Trunks.SizeClass size ? size.toMm() - size.fromMm() : 0,
             Set.of(),
             book.root() + " " + month));
-  }
-
-  /** Of a size class, evenly spread: its width over √12. */
-  private static double spread(Trunks trunks) {
-    return trunks instanceof Trunks.Measured measured
-        ? measured.spread()
-        : (((Trunks.SizeClass) trunks).toMm() - ((Trunks.SizeClass) trunks).fromMm())
-            / Math.sqrt(12)
-            / trunks.meanMm();
   }
 
   private Optional<Measured> measured(Booked.Count count) {

@@ -325,6 +325,7 @@ public final class UsualNursery {
     if (lot.trunkFromMm().isEmpty()) {
       row.put("trunk mm", PotSize.plain(UsualTrunk.mm(lot)));
       row.put("trunk spread %", Integer.toString(UsualTrunk.SPREAD));
+      row.put("usual trunk of", UsualTrunk.classOf(lot));
     } else if (lot.trunkToMm().orElse(0) > lot.trunkFromMm().getAsDouble()) {
       row.put("trunk from mm", PotSize.plain(lot.trunkFromMm().getAsDouble()));
       row.put("trunk to mm", PotSize.plain(lot.trunkToMm().getAsDouble()));

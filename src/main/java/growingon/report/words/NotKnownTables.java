@@ -7,7 +7,10 @@ import growingon.chance.Quantiles;
 import growingon.chance.WorthMeasuring;
 import growingon.money.Accounts;
 import growingon.nursery.Horizon;
+import growingon.nursery.MarketSure;
+import growingon.nursery.Scenario;
 import growingon.nursery.Sure;
+import growingon.nursery.Trunks;
 import growingon.report.figures.Context;
 import growingon.report.figures.SeasonFigures;
 import growingon.report.model.Column;
@@ -97,8 +100,8 @@ public final class NotKnownTables {
         "not-known",
         "Luck, and what is not known",
         List.of(
-            "P10 to P90 with luck and not knowing; with luck alone, growth and losses being what the"
-                + " plan takes them for (%s); and the share of the spread that is not knowing."
+            "P10 to P90 with luck and not knowing; with luck alone, growth, losses and all else that is"
+                + " not known being what the plan takes them for (%s); and the share of the spread that is not knowing."
                     .formatted(say.counted(luck.draws(), "draw", "draws")),
             "Seasons and losses differ by luck, which nobody can learn; how fast trees grow here on"
                 + " average can be measured."),
@@ -213,8 +216,8 @@ public final class NotKnownTables {
     String split =
         chances.draws() < Chances.FEW
             ? ""
-            : ": %s of the spread is not knowing how fast your trees grow"
-                .formatted(share(LuckAlone.shareNotKnown(both, alone)));
+            : ": %s of the spread is not knowing %s"
+                .formatted(share(LuckAlone.shareNotKnown(both, alone)), Phrases.list(notKnown()));
     return "Cash at the end of %s: %s to %s (P10 to P90). With luck alone %s to %s%s."
         .formatted(
             horizon.seasonName(horizon.seasons() - 1),
@@ -223,6 +226,23 @@ public final class NotKnownTables {
             say.whole(alone.p10()),
             say.whole(alone.p90()),
             split);
+  }
+
+  /** What is not known, in words, beside losses. */
+  private List<String> notKnown() {
+    Scenario scenario = context.inputs().scenario();
+    MarketSure market = scenario.nursery().settings().market();
+    List<String> parts = new ArrayList<>(List.of("how fast your trees grow"));
+    if (scenario.lots().stream().anyMatch(lot -> lot.trunks() instanceof Trunks.Usual)) {
+      parts.add("how thick they are");
+    }
+    if (market.demand() < 1) {
+      parts.add("how many are wanted");
+    }
+    if (market.prices() < 1) {
+      parts.add("what they fetch");
+    }
+    return parts;
   }
 
   /** A share in words, the nearest of a few. */
