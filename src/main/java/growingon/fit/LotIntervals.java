@@ -2,7 +2,6 @@ package growingon.fit;
 
 import growingon.nursery.Lot;
 import growingon.nursery.Trunks;
-import growingon.nursery.Writing;
 import growingon.problem.Where;
 import growingon.project.Grown;
 import growingon.project.LotHistory;
@@ -150,15 +149,11 @@ final class LotIntervals {
     return refusal(interval, to.plants()).map(interval::refusedFor).orElse(interval);
   }
 
-  private Writing writing() {
-    return past.scenario().nursery().settings().writing();
-  }
-
   private String tells(Point from, Point to) {
     List<String> told = new ArrayList<>();
     within(from.month(), to.month())
         .filter(span -> span.gone() < -0.5)
-        .forEach(span -> told.add(Why.plantsAppeared(Math.round(-span.gone()), writing())));
+        .forEach(span -> told.add(Why.plantsAppeared(Math.round(-span.gone()), past.writing())));
     return String.join("; ", told);
   }
 
@@ -178,7 +173,7 @@ final class LotIntervals {
             .mapToDouble(Map.Entry::getValue)
             .sum();
     if (joined > 0) {
-      return Optional.of(Why.joined(Math.round(joined), writing()));
+      return Optional.of(Why.joined(Math.round(joined), past.writing()));
     }
     if (left < FEWEST_PLANTS) {
       return Optional.of(Why.fewPlants(Math.round(left)));

@@ -32,11 +32,7 @@ final class Growing {
   private double squaredTrunk;
   private double squaredAt = NOT_YET;
 
-  /**
-   * The plants of a lot before they grow.
-   *
-   * @param thicker factor on their trunks as they are stated
-   */
+  /** The plants of a lot before they grow, their trunks thicker by a factor than stated. */
   Growing(LotPlan plan, QualityShares quality, double thicker) {
     this.start = plan.growthStart;
     this.slices = start.trunks.length;
