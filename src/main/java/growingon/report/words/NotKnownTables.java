@@ -206,10 +206,15 @@ public final class NotKnownTables {
 
   /** Cash at the end with luck and not knowing, and with luck alone. */
   Optional<String> cash() {
-    return chances.luckAlone().map(this::cash);
+    return chances.luckAlone().map(luck -> cash(luck, "your trees"));
   }
 
-  private String cash(LuckAlone luck) {
+  /** The same for a reader to whom the nursery does not belong. */
+  public Optional<String> cashOfAnother() {
+    return chances.luckAlone().map(luck -> cash(luck, "its trees"));
+  }
+
+  private String cash(LuckAlone luck, String trees) {
     int last = horizon.months() - 1;
     Quantiles both = chances.cash().get(last);
     Quantiles alone = luck.cash().get(last);
@@ -217,7 +222,8 @@ public final class NotKnownTables {
         chances.draws() < Chances.FEW
             ? ""
             : ": %s of the spread is not knowing %s"
-                .formatted(share(LuckAlone.shareNotKnown(both, alone)), Phrases.list(notKnown()));
+                .formatted(
+                    share(LuckAlone.shareNotKnown(both, alone)), Phrases.list(notKnown(trees)));
     return "Cash at the end of %s: %s to %s (P10 to P90). With luck alone %s to %s%s."
         .formatted(
             horizon.seasonName(horizon.seasons() - 1),
@@ -229,10 +235,10 @@ public final class NotKnownTables {
   }
 
   /** What is not known, in words, beside losses. */
-  private List<String> notKnown() {
+  private List<String> notKnown(String trees) {
     Scenario scenario = context.inputs().scenario();
     MarketSure market = scenario.nursery().settings().market();
-    List<String> parts = new ArrayList<>(List.of("how fast your trees grow"));
+    List<String> parts = new ArrayList<>(List.of("how fast %s grow".formatted(trees)));
     if (scenario.lots().stream().anyMatch(lot -> lot.trunks() instanceof Trunks.Usual)) {
       parts.add("how thick they are");
     }
