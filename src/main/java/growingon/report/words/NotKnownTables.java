@@ -29,6 +29,17 @@ public final class NotKnownTables {
   /** A rough figure is told to the nearest twentieth. */
   private static final double ROUGHLY = 20;
 
+  /** Of a spread of which more is luck, nothing is said of measuring. */
+  private static final double MOSTLY = 0.85;
+
+  /**
+   * All that could be measured takes so little off that it is not worth saying what comes first.
+   */
+  private static final double LITTLE = 0.05;
+
+  /** What is told as 0 %. */
+  private static final double NOTHING = 0.005;
+
   private final Context context;
   private final Chances chances;
   private final Accounts accounts;
@@ -273,9 +284,6 @@ public final class NotKnownTables {
     if (chances.worthMeasuring().isEmpty() || chances.worthMeasuring().get().rows().isEmpty()) {
       return Optional.empty();
     }
-    WorthMeasuring worth = chances.worthMeasuring().get();
-    WorthMeasuring.Row first = worth.rows().get(0);
-    double all = worth.all().orElse(0);
     int last = horizon.months() - 1;
     double luck =
         1
@@ -285,22 +293,42 @@ public final class NotKnownTables {
                     each ->
                         LuckAlone.shareNotKnown(chances.cash().get(last), each.cash().get(last)))
                 .orElse(0.0);
-    if (first.told() != WorthMeasuring.Told.DRAWN || luck > 0.85 || all < 0.01) {
-      return Optional.of(
-          "Measuring would change little: %s of the spread of cash is luck."
-              .formatted(luck > 0.85 ? "nine tenths" : "%s".formatted(say.percent(luck))));
+    return Optional.of(worth(chances.worthMeasuring().get(), luck));
+  }
+
+  /** In one sentence, with the share of the spread of cash that is luck. */
+  String worth(WorthMeasuring worth, double luck) {
+    WorthMeasuring.Row first = worth.rows().get(0);
+    double all = worth.all().orElse(0);
+    if (luck > MOSTLY) {
+      return "Measuring would change little: nine tenths of the spread of cash is luck.";
     }
-    return Optional.of(
-        "Worth measuring first: %d marked trunks of %s in the condition %s, this October and next (sure"
-                .formatted(WorthMeasuring.TRUNKS, first.species(), first.condition())
-            + " %s → %s): %s off the spread of cash%s."
-                .formatted(
-                    say.whole(100 * first.sure()),
-                    say.percent(first.sureAfter()),
-                    say.percent(Math.max(0, first.narrowing())),
-                    worth.rows().size() == 1
-                        ? ""
-                        : "; all %d of the table %s"
-                            .formatted(worth.rows().size(), say.percent(Math.max(0, all)))));
+    if (all < LITTLE) {
+      return "Measuring trunks would change little: all of the table %s off the spread of cash%s."
+          .formatted(say.percent(Math.max(0, all)), otherwise());
+    }
+    if (first.told() != WorthMeasuring.Told.DRAWN || first.narrowing() < NOTHING) {
+      return "Worth measuring: %d marked trunks in each of the %d rows of the table, this October and next, %s off the spread of cash; one row alone brings little."
+          .formatted(WorthMeasuring.TRUNKS, worth.rows().size(), say.percent(all));
+    }
+    return "Worth measuring first: %d marked trunks of %s in the condition %s, this October and next (sure %s → %s): %s off the spread of cash%s."
+        .formatted(
+            WorthMeasuring.TRUNKS,
+            first.species(),
+            first.condition(),
+            say.whole(100 * first.sure()),
+            say.percent(first.sureAfter()),
+            say.percent(first.narrowing()),
+            worth.rows().size() == 1
+                ? ""
+                : "; all %d of the table %s".formatted(worth.rows().size(), say.percent(all)));
+  }
+
+  /** What the spread rests on where growth matters little. */
+  private String otherwise() {
+    List<String> parts = notKnown("");
+    return parts.size() == 1
+        ? ""
+        : "; more of it is " + Phrases.list(parts.subList(1, parts.size()));
   }
 }
