@@ -159,14 +159,10 @@ final class SpreadJudging {
 
   /** What the spread between seasons lacks. */
   static String thinYears(int seasons, int counts) {
-    List<String> lacking = new ArrayList<>();
-    if (seasons < SEASONS_FOR_YEARS) {
-      lacking.add("%d of %d seasons".formatted(seasons, SEASONS_FOR_YEARS));
-    }
-    if (counts < COUNTS_FOR_YEARS) {
-      lacking.add("%d of %d counts".formatted(counts, COUNTS_FOR_YEARS));
-    }
-    return String.join(" and ", lacking) + " needed before the spread between seasons can be told.";
+    return Lacking.of(
+            new Lacking(seasons, SEASONS_FOR_YEARS, "seasons"),
+            new Lacking(counts, COUNTS_FOR_YEARS, "counts"))
+        + " needed before the spread between seasons can be told.";
   }
 
   /** Spreads of the later loss between seasons. */

@@ -150,6 +150,17 @@ class FitInvariantsTest {
         .isEqualTo("12 of 20 counts needed before the spread between seasons can be told.");
   }
 
+  @Test
+  void lacking_ofThree_isListedWithoutWhatIsThere() {
+    Lacking growths = new Lacking(36, 120, "growths");
+    Lacking lots = new Lacking(19, 30, "plants or lots");
+    assertThat(Lacking.of(growths, lots, new Lacking(2, 3, "seasons")))
+        .isEqualTo("36 of 120 growths, 19 of 30 plants or lots and 2 of 3 seasons");
+    assertThat(Lacking.of(new Lacking(150, 120, "growths"), lots))
+        .isEqualTo("19 of 30 plants or lots");
+    assertThat(Lacking.of(new Lacking(3, 3, "seasons"))).isEmpty();
+  }
+
   private static double width(Value value) {
     return value.p90() / value.p10();
   }
