@@ -11,7 +11,9 @@ import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.report.MapleNursery;
 import growingon.report.figures.Context;
+import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
@@ -114,6 +116,28 @@ class NotKnownTablesTest {
     Context context = drawn(1, 120);
     assertThat(new NotKnownTables(context).tables()).isEmpty();
     assertThat(new NotKnownTables(context).summary()).isEmpty();
+  }
+
+  /** All that a plan without draws shows, sheet by sheet. */
+  private static List<Object> shown(double sure) {
+    Scenario scenario =
+        Nurseries.working()
+            .sure(sure)
+            .lotSpread(sure == 1 ? 0 : 0.2)
+            .lot(Lots.boughtMaples("ridge").build())
+            .lot(Lots.pottedElms("elms").build())
+            .scenario();
+    List<Object> shown = new ArrayList<>();
+    for (Sheet sheet : MapleNursery.report(scenario).sheets()) {
+      shown.addAll(sheet.sentences());
+      sheet.tables().forEach(table -> shown.addAll(List.of(table.name(), table.inFull())));
+    }
+    return shown;
+  }
+
+  @Test
+  void plan_withoutDraws_doesNotMoveWithHowSureAnythingIs() {
+    assertThat(shown(0.3)).hasSizeGreaterThan(50).isEqualTo(shown(1));
   }
 
   @Test
