@@ -406,7 +406,7 @@ class HouseRulesTest {
           Map.entry("growingon.load.own.BlockReader", 478),
           Map.entry("growingon.load.own.OwnReport", 603),
           Map.entry("growingon.load.own.ToFill", 401),
-          Map.entry("growingon.load.own.UsualNursery", 407),
+          Map.entry("growingon.load.own.UsualNursery", 410),
           Map.entry("growingon.nursery.Settings", 421),
           Map.entry("growingon.problem.advice.FileAdvice", 446),
           Map.entry("growingon.report.edition.ReviewEdition", 427));
