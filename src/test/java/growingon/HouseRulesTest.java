@@ -403,8 +403,7 @@ class HouseRulesTest {
       Map.ofEntries(
           Map.entry("growingon.nursery.Settings", 421),
           Map.entry("growingon.problem.advice.FileAdvice", 446),
-          Map.entry("growingon.report.edition.ReviewEdition", 427),
-          Map.entry("growingon.report.fit.FitWords", 414));
+          Map.entry("growingon.report.edition.ReviewEdition", 427));
 
   @Test
   void methods_areShort() throws IOException {

@@ -12,6 +12,11 @@ public enum Assumption {
   CONSIGNMENT("first-year loss of this consignment", false),
   /** Mean growth of the species. */
   GROWTH_NOT_KNOWN("growth of %s, not known", false, "how fast %s grows here matters most"),
+  /** Trunks on arrival, which nobody measured. */
+  TRUNKS_NOT_KNOWN(
+      "trunks, not measured",
+      false,
+      "how thick its trunks are, which nobody measured, matters most"),
   /** Mean loss of the species in the first year. */
   FIRST_YEAR_LOSS_NOT_KNOWN(
       "first-year loss, not known", false, "the first-year loss, which is not known, matters most"),

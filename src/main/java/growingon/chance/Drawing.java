@@ -3,6 +3,7 @@ package growingon.chance;
 import growingon.money.Finance;
 import growingon.money.Tally;
 import growingon.money.bought.BoughtLot;
+import growingon.nursery.Lot;
 import growingon.nursery.Scenario;
 import growingon.project.Luck;
 import growingon.project.Programme;
@@ -25,6 +26,7 @@ final class Drawing {
   private final Programme with;
   private final List<Programme> without = new ArrayList<>();
   private final Draws draws;
+  private final List<String> lots;
 
   Drawing(Scenario scenario, List<BoughtLot> bought, Samples samples) {
     this.scenario = scenario;
@@ -32,6 +34,7 @@ final class Drawing {
     this.bought = bought;
     this.samples = samples;
     this.draws = new Draws(scenario);
+    this.lots = scenario.lots().stream().map(Lot::name).toList();
     this.with = Programme.of(longest);
     bought.forEach(lot -> without.add(with.without(lot.lot().name())));
   }
@@ -73,7 +76,7 @@ final class Drawing {
       Samples.copy(gains, samples.gainsByEnding[i], draw);
       samples.gains[i][draw] = gains[judgedAt];
       samples.leftovers[i][draw] =
-          tally.leftover(scenario.lots().indexOf(bought.get(i).lot()), judgedAt);
+          tally.leftover(lots.indexOf(bought.get(i).lot().name()), judgedAt);
       samples.paybacks[i][draw] =
           Finance.payback(tally.gainOver(others.get(i), judgedAt)).orElse(NEVER);
     }

@@ -7,6 +7,7 @@ import growingon.nursery.Purchase;
 import growingon.nursery.QualityShares;
 import growingon.nursery.Settings;
 import growingon.nursery.Species;
+import growingon.nursery.Trunks;
 import growingon.project.Luck;
 import java.util.IdentityHashMap;
 import java.util.Map;
@@ -52,6 +53,11 @@ final class DrawnLuck implements Luck {
     return spread == 0
         ? 1
         : Keyed.lognormal(spread, keyed.normal(What.GROWTH_OF_LOT, names.of(lot.name()), 0));
+  }
+
+  @Override
+  public double trunks(Lot lot) {
+    return lot.trunks() instanceof Trunks.Usual usual ? notKnown.trunks(usual) : 1;
   }
 
   @Override

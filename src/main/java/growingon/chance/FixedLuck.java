@@ -60,6 +60,13 @@ final class FixedLuck implements Luck {
   }
 
   @Override
+  public double trunks(Lot each) {
+    return assumption == Assumption.TRUNKS_NOT_KNOWN && each.name().equals(lot.name())
+        ? NotKnown.trunksAt(score)
+        : 1;
+  }
+
+  @Override
   public double loss(Species species, boolean firstYear, double expected, int season) {
     return assumption == Assumption.LOSS
         ? spreads.share(expected, expected * species.lossSpread(), seasonScore)

@@ -34,7 +34,9 @@ final class Keyed {
     FIRST_YEAR_LOSS_OF_SPECIES,
     LATER_LOSS_OF_SPECIES,
     PRICES,
-    DEMAND
+    DEMAND,
+    TRUNKS_OF_ALL,
+    TRUNKS_OF_CLASS
   }
 
   /** Below this expected number a binomial is found by adding probabilities up from none. */

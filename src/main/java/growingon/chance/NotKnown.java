@@ -4,13 +4,14 @@ import growingon.chance.Keyed.What;
 import growingon.nursery.MarketSure;
 import growingon.nursery.Species;
 import growingon.nursery.Sure;
+import growingon.nursery.Trunks;
 import java.util.HashMap;
 import java.util.Map;
 
 /**
  * What is not known of a nursery in one draw, the same from its first month to its last: how fast
- * each species grows in each growing condition, how much of it dies, and how prices and demand are
- * on average.
+ * each species grows in each growing condition, how much of it dies, how thick trunks are that
+ * nobody measured, and how prices and demand are on average.
  *
  * <p>Of the variance of a growth factor's logarithm half is the nursery's (site, water, feed, habit
  * of measuring), a quarter the species' and a quarter that of the species in the condition; of a
@@ -83,6 +84,23 @@ final class NotKnown {
   static double lossAt(Spreads spreads, double mean, double sure, double score) {
     double deviation = Math.sqrt(mean * (1 - mean) / (Sure.plants(sure) + 1));
     return spreads.share(mean, deviation, score);
+  }
+
+  /**
+   * Factor on trunks that nobody measured: half of its variance shared by all, half by those of its
+   * class.
+   */
+  double trunks(Trunks.Usual usual) {
+    double score =
+        HALF
+            * (keyed.normal(What.TRUNKS_OF_ALL, 0, 0)
+                + keyed.normal(What.TRUNKS_OF_CLASS, names.of(usual.of()), 0));
+    return trunksAt(score);
+  }
+
+  /** Factor on trunks that nobody measured, at a standard normal score. */
+  static double trunksAt(double score) {
+    return Math.exp(Sure.spread(Sure.USUAL) * score);
   }
 
   /** Factor on all prices. */

@@ -16,6 +16,7 @@ import growingon.nursery.Settings;
 import growingon.nursery.Species;
 import growingon.nursery.Step;
 import growingon.nursery.Sure;
+import growingon.nursery.Trunks;
 import growingon.nursery.When;
 import growingon.project.GrowthPlace;
 import growingon.project.Luck;
@@ -165,6 +166,13 @@ final class Sensitivity {
     }
     if (!before.isEmpty()) {
       swings.add(growthNotKnown(before, after));
+    }
+    if (lot.trunks() instanceof Trunks.Usual) {
+      swings.add(
+          swing(
+              Assumption.TRUNKS_NOT_KNOWN,
+              percent(NotKnown.trunksAt(-P90)),
+              percent(NotKnown.trunksAt(P90))));
     }
     addLossNotKnown(swings, true);
     addLossNotKnown(swings, false);

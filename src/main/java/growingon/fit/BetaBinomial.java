@@ -33,7 +33,12 @@ final class BetaBinomial {
     return plants;
   }
 
-  private static double logChance(long deaths, long plants, double loss, double concentration) {
+  /**
+   * Logarithm of the chance of so many deaths among so many plants.
+   *
+   * @param concentration M, the sum of the parameters of the Beta distribution
+   */
+  static double logChance(long deaths, long plants, double loss, double concentration) {
     double a = loss * concentration;
     double b = (1 - loss) * concentration;
     return logChoose(plants, deaths) + logBeta(deaths + a, plants - deaths + b) - logBeta(a, b);

@@ -1,5 +1,7 @@
 package growingon.fit;
 
+import static java.util.stream.Collectors.joining;
+
 import growingon.fit.Value.Verdict;
 import growingon.fit.Value.What;
 import growingon.growth.CurveFit;
@@ -11,6 +13,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Stream;
 
 /**
  * Whether another growth law says better how plants of a kind grow: by those that were tagged, and
@@ -54,12 +57,21 @@ final class Curves {
     }
 
     boolean isEnough() {
+      return lacking().isEmpty();
+    }
+
+    /** What there is too little of to tell another curve, as in a sentence; empty if of nothing. */
+    String lacking() {
       double most = growths.stream().mapToDouble(Growth::fromMm).max().orElse(0);
       double least = growths.stream().mapToDouble(Growth::fromMm).min().orElse(1);
-      return growths.size() >= GROWTHS
-          && subjects.size() >= SUBJECTS
-          && seasons.size() >= SEASONS
-          && most >= THICKEST_TO_THINNEST * least;
+      String numbers =
+          Lacking.of(
+              new Lacking(growths.size(), GROWTHS, "growths"),
+              new Lacking(subjects.size(), SUBJECTS, "plants or lots"),
+              new Lacking(seasons.size(), SEASONS, "seasons"));
+      String sizes =
+          most < THICKEST_TO_THINNEST * least ? "trunks from thin to three times as thick" : "";
+      return Stream.of(numbers, sizes).filter(each -> !each.isEmpty()).collect(joining("; "));
     }
   }
 
@@ -116,8 +128,7 @@ final class Curves {
           kind,
           seen,
           Verdict.TOO_THIN,
-          "Too few counts to tell another curve: %d of 120 growths, %d of 30 plants or lots, %d of 3 seasons, from thin to three times as thick."
-              .formatted(seen.growths.size(), seen.subjects.size(), seen.seasons.size()));
+          "Too few counts to tell another curve: %s needed.".formatted(seen.lacking()));
     }
     List<CurveFit> fits = CurveFit.ofEveryLaw(seen.growths);
     double own =

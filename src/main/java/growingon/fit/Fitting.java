@@ -71,7 +71,7 @@ final class Fitting {
         checked(evidence, atFirst),
         ahead(evidence, atFirst),
         heldBack(evidence, growth, fitted),
-        Saleable.of(past, inFiles, proposed),
+        Saleable.of(evidence, inFiles, proposed),
         scoring.rows(),
         scoring.scored(),
         scoring.otherSales(),

@@ -24,7 +24,8 @@ final class Growth {
   private static final double CLOSE_ENOUGH = 0.003;
 
   private static final int ROUNDS_FOR_CLOSE = 12;
-  private static final int ROUNDS_OF_SLOPES = 5;
+  private static final int ROUNDS_FOR_CLOSE_OF_MANY = 8;
+  private static final int ROUNDS_OF_SLOPES = 2;
   private static final int MANY = 600;
 
   /** Speeds beyond these are no growth of a tree, but a slip of units (own choice). */
@@ -169,12 +170,14 @@ final class Growth {
     Damping damping = new Damping(kinds.size());
     Slopes slopes = expectations.at(speeds(kinds, logs));
     boolean areSlopesNew = true;
+    boolean isOfMany = used.size() > MANY;
+    int closely = isOfMany ? ROUNDS_FOR_CLOSE_OF_MANY : ROUNDS_FOR_CLOSE;
     for (int round = 0; round < MOST_ROUNDS && !settled; round++) {
       double moved = move(logs, damping.damped(law(used, slopes, priors).step(logs)));
-      boolean rests = moved < (round < ROUNDS_FOR_CLOSE ? close : CLOSE_ENOUGH);
+      boolean rests = moved < (round < closely ? close : CLOSE_ENOUGH);
       settled = rests && areSlopesNew;
       // Slopes cost most of the runs; where jumps keep steps from resting they change no more.
-      areSlopesNew = rests || round < ROUNDS_OF_SLOPES || used.size() <= MANY;
+      areSlopesNew = rests || round < ROUNDS_OF_SLOPES || !isOfMany;
       Speeds now = speeds(kinds, logs);
       slopes = areSlopesNew ? expectations.at(now) : slopes.at(expectations.means(now));
     }

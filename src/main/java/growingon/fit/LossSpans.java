@@ -171,7 +171,7 @@ final class LossSpans {
                 past.horizon().month(from),
                 past.horizon().month(to),
                 Math.round(loss * plants),
-                past.scenario().nursery().settings().writing()))
+                past.writing()))
         : Optional.empty();
   }
 

@@ -2,7 +2,6 @@ package growingon.fit;
 
 import growingon.nursery.Lot;
 import growingon.nursery.Trunks;
-import growingon.nursery.Writing;
 import growingon.problem.Where;
 import growingon.project.Grown;
 import growingon.project.LotHistory;
@@ -91,22 +90,13 @@ final class LotIntervals {
         new Measured(
             rows,
             lot.trunks().meanMm(),
-            spread(lot.trunks()),
+            lot.trunks().spread(),
             plants,
             past.measured(rows, plants),
             rows.isEmpty() ? MeasuringUnit.FINEST : past.unit(rows.get(0)),
             lot.trunks() instanceof Trunks.SizeClass size ? size.toMm() - size.fromMm() : 0,
             Set.of(),
             book.root() + " " + month));
-  }
-
-  /** Of a size class, evenly spread: its width over √12. */
-  private static double spread(Trunks trunks) {
-    return trunks instanceof Trunks.Measured measured
-        ? measured.spread()
-        : (((Trunks.SizeClass) trunks).toMm() - ((Trunks.SizeClass) trunks).fromMm())
-            / Math.sqrt(12)
-            / trunks.meanMm();
   }
 
   private Optional<Measured> measured(Booked.Count count) {
@@ -159,15 +149,11 @@ final class LotIntervals {
     return refusal(interval, to.plants()).map(interval::refusedFor).orElse(interval);
   }
 
-  private Writing writing() {
-    return past.scenario().nursery().settings().writing();
-  }
-
   private String tells(Point from, Point to) {
     List<String> told = new ArrayList<>();
     within(from.month(), to.month())
         .filter(span -> span.gone() < -0.5)
-        .forEach(span -> told.add(Why.plantsAppeared(Math.round(-span.gone()), writing())));
+        .forEach(span -> told.add(Why.plantsAppeared(Math.round(-span.gone()), past.writing())));
     return String.join("; ", told);
   }
 
@@ -187,7 +173,7 @@ final class LotIntervals {
             .mapToDouble(Map.Entry::getValue)
             .sum();
     if (joined > 0) {
-      return Optional.of(Why.joined(Math.round(joined), writing()));
+      return Optional.of(Why.joined(Math.round(joined), past.writing()));
     }
     if (left < FEWEST_PLANTS) {
       return Optional.of(Why.fewPlants(Math.round(left)));

@@ -13,6 +13,7 @@ import growingon.nursery.Scenario;
 import growingon.nursery.Species;
 import growingon.nursery.StockList;
 import growingon.nursery.Trunks;
+import growingon.nursery.Writing;
 import growingon.problem.Problem;
 import growingon.problem.Where;
 import growingon.project.Facts;
@@ -281,6 +282,11 @@ final class Past {
   /** What is known, as a plan from the earliest list on. */
   Scenario scenario() {
     return scenario;
+  }
+
+  /** How the nursery writes numbers and months. */
+  Writing writing() {
+    return scenario.nursery().settings().writing();
   }
 
   Horizon horizon() {

@@ -8,6 +8,7 @@ import growingon.project.Projector;
 import growingon.project.Sale;
 import growingon.project.SeasonStock;
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -38,7 +39,8 @@ public record Saleable(
   }
 
   /** The next full season after the last record, and the one after. */
-  static List<Saleable> of(Past past, Map<String, Species> old, Map<String, Species> now) {
+  static List<Saleable> of(Evidence evidence, Map<String, Species> old, Map<String, Species> now) {
+    Past past = evidence.past();
     Horizon horizon = past.horizon();
     int last = Math.max(0, past.through());
     int season = horizon.season(last) + 1;
@@ -49,8 +51,8 @@ public record Saleable(
                 .thenComparing(Key::species)
                 .thenComparing(Key::order)
                 .thenComparing(Key::grade));
-    add(past, old, season, 0, numbers);
-    add(past, now, season, 1, numbers);
+    add(past, histories(evidence, old), season, 0, numbers);
+    add(past, histories(evidence, now), season, 1, numbers);
     numbers.forEach(
         (key, both) ->
             all.add(
@@ -65,11 +67,24 @@ public record Saleable(
     return all;
   }
 
-  private static void add(
-      Past past, Map<String, Species> species, int season, int which, Map<Key, double[]> numbers) {
+  /** The histories by which records were read will do where species grow as they did there. */
+  private static Collection<LotHistory> histories(Evidence evidence, Map<String, Species> species) {
+    Past past = evidence.past();
     Scenario known = past.scenario();
+    if (species.equals(known.nursery().species())) {
+      return evidence.histories().values();
+    }
     Scenario scenario = known.in(known.nursery().withSpecies(species));
-    for (LotHistory lot : Projector.projectKnown(scenario, past.facts()).lots()) {
+    return Projector.projectKnown(scenario, past.facts()).lots();
+  }
+
+  private static void add(
+      Past past,
+      Collection<LotHistory> histories,
+      int season,
+      int which,
+      Map<Key, double[]> numbers) {
+    for (LotHistory lot : histories) {
       for (Sale sale : lot.sales()) {
         int sold = past.horizon().season(sale.month());
         if (sale.grade() >= 0 && isAsked(sold, season)) {

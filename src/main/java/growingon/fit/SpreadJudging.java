@@ -135,9 +135,7 @@ final class SpreadJudging {
         fitted.used().isEmpty() || fitted.kinds().isEmpty()
             ? new Spreads.Years(1, 1, 1)
             : Spreads.years(fitted);
-    String thin =
-        "%d of 6 seasons and %d of 20 counts needed before the spread between seasons can be told."
-            .formatted(seasons.size(), fitted.used().size());
+    String thin = thinYears(seasons.size(), fitted.used().size());
     List<Value> values = new ArrayList<>();
     for (Species species : Verdicts.inOrder(past)) {
       double old = species.yearSpread();
@@ -159,14 +157,22 @@ final class SpreadJudging {
     return values;
   }
 
+  /** What the spread between seasons lacks. */
+  static String thinYears(int seasons, int counts) {
+    return Lacking.of(
+            new Lacking(seasons, SEASONS_FOR_YEARS, "seasons"),
+            new Lacking(counts, COUNTS_FOR_YEARS, "counts"))
+        + " needed before the spread between seasons can be told.";
+  }
+
   /** Spreads of the later loss between seasons. */
   Value lossSpread(Species species) {
     List<Losses.Unit> seasons =
         Losses.later(evidence.spans(), species.name(), species.laterLoss(), Gone.DIED_IF_LIKELY);
-    boolean enough =
-        seasons.size() >= SEASONS_FOR_LOSSES
-            && seasons.stream()
-                .allMatch(each -> each.exposure() * species.laterLoss() >= DEATHS_FOR_LOSSES);
+    long telling =
+        seasons.stream()
+            .filter(each -> each.exposure() * species.laterLoss() >= DEATHS_FOR_LOSSES)
+            .count();
     boolean told =
         seasons.size() > 1
             && species.lossSpread() > 0
@@ -176,7 +182,11 @@ final class SpreadJudging {
             ? Spreads.losses(seasons, species.lossSpread())
             : Spreads.together(0, 0, species.lossSpread());
     String thin =
-        "%d of 6 seasons with 3 deaths to be expected in each needed.".formatted(seasons.size());
+        telling < SEASONS_FOR_LOSSES
+            ? "%d of 6 seasons with 3 deaths to be expected in each needed.".formatted(telling)
+            : species.lossSpread() == 0
+                ? "it is taken as known."
+                : "no plant died in them, so nothing tells the seasons apart.";
     return spread(
         species.name(),
         What.LOSS_SPREAD,
@@ -184,7 +194,7 @@ final class SpreadJudging {
         seasons.size(),
         0,
         seasons.size(),
-        enough && told,
+        telling >= SEASONS_FOR_LOSSES && told,
         thin,
         Words.count(seasons.size(), "season", "seasons"));
   }

@@ -16,7 +16,7 @@ record Words(Writing writing) {
 
   /** As the settings of the nursery of a past have it. */
   static Words of(Past past) {
-    return new Words(past.scenario().nursery().settings().writing());
+    return new Words(past.writing());
   }
 
   /** Three digits that count. */

@@ -27,19 +27,26 @@ public record Scenario(Nursery nursery, Plan plan, List<Lot> lots) {
     return new Horizon(plan.firstMonth(), plan.seasons(), nursery.settings().seasonStart());
   }
 
-  /** The same with growth, losses, prices and demand taken as known. */
+  /** The same with growth, losses, trunks that are usual, prices and demand taken as known. */
   public Scenario known() {
     return new Scenario(
         nursery.withSure(
             each -> each.withSure(Sure.known(each.growth().keySet())), MarketSure.KNOWN),
         plan,
-        lots);
+        lots.stream()
+            .map(lot -> isUsual(lot) ? lot.withTrunks(lot.trunks().takenAsKnown()) : lot)
+            .toList());
   }
 
-  /** Whether growth, losses, prices and demand are all taken as known. */
+  /** Whether growth, losses, trunks, prices and demand are all taken as known. */
   public boolean isKnown() {
     return nursery.settings().market().equals(MarketSure.KNOWN)
+        && lots.stream().noneMatch(Scenario::isUsual)
         && lots.stream().map(nursery::speciesOf).allMatch(each -> each.sure().isKnown());
+  }
+
+  private static boolean isUsual(Lot lot) {
+    return lot.trunks() instanceof Trunks.Usual;
   }
 
   /** The same as sure of each species as said. */

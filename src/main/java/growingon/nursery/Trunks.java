@@ -5,8 +5,16 @@ public sealed interface Trunks {
   /** Mean trunk, mm. */
   double meanMm();
 
+  /** Coefficient of variation, 0 for all alike. */
+  double spread();
+
   /** The same, every trunk thicker by a factor. */
   Trunks times(double factor);
+
+  /** The same, taken as if they had been measured. */
+  default Trunks takenAsKnown() {
+    return this;
+  }
 
   /**
    * Lognormal with a mean and a coefficient of variation.
@@ -27,6 +35,32 @@ public sealed interface Trunks {
   }
 
   /**
+   * What is usual of a class of plants, as nobody measured them: lognormal, and the mean itself is
+   * not known.
+   *
+   * @param of the class of plants, as in "pot 3 litre"
+   * @param meanMm mean, mm
+   * @param spread coefficient of variation, 0 for all alike
+   */
+  record Usual(String of, double meanMm, double spread) implements Trunks {
+    public Usual {
+      Check.named(of, "the class of plants that a usual trunk is of");
+      Check.positive(meanMm, "mean trunk");
+      Check.notNegative(spread, "trunk spread");
+    }
+
+    @Override
+    public Trunks times(double factor) {
+      return new Usual(of, meanMm * factor, spread);
+    }
+
+    @Override
+    public Trunks takenAsKnown() {
+      return new Measured(meanMm, spread);
+    }
+  }
+
+  /**
    * A size class: evenly spread between two trunks.
    *
    * @param fromMm lower end, mm
@@ -41,6 +75,11 @@ public sealed interface Trunks {
     @Override
     public double meanMm() {
       return (fromMm + toMm) / 2;
+    }
+
+    @Override
+    public double spread() {
+      return (toMm - fromMm) / Math.sqrt(12) / meanMm();
     }
 
     @Override

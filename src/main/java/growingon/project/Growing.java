@@ -32,11 +32,12 @@ final class Growing {
   private double squaredTrunk;
   private double squaredAt = NOT_YET;
 
-  Growing(LotPlan plan, QualityShares quality) {
+  /** The plants of a lot before they grow, their trunks thicker by a factor than stated. */
+  Growing(LotPlan plan, QualityShares quality, double thicker) {
     this.start = plan.growthStart;
     this.slices = start.trunks.length;
     this.quality = quality;
-    this.clock = new GrowthClock(start);
+    this.clock = new GrowthClock(start, thicker);
     this.grading = new Grading(start.grades, clock, slices);
     this.kept = plan.lot.kept();
     this.streams = start.streams(quality);
@@ -245,10 +246,10 @@ final class Growing {
     if (clock.goesBy(law)) {
       return;
     }
-    boolean fromStart = clock.isNew();
+    boolean isFirst = clock.isNew();
     clock.goBy(law);
     squaredAt = NOT_YET;
-    if (fromStart) {
+    if (isFirst && clock.isAsStated()) {
       grading.start();
     } else {
       grading.lookAhead();

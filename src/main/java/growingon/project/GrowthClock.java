@@ -16,6 +16,7 @@ final class GrowthClock {
 
   private final GrowthStart start;
   private final double[] vigour;
+  private final boolean isAsStated;
   private double[] trunkAtZero;
   private double[] coordinates;
   private double[] gradeCoordinates;
@@ -27,16 +28,26 @@ final class GrowthClock {
   private double trunksAt = NOT_YET;
   private double mostAtZero = NOT_YET;
 
-  GrowthClock(GrowthStart start) {
+  /**
+   * Plants that have not grown yet.
+   *
+   * @param thicker factor on their trunks as they are stated
+   */
+  GrowthClock(GrowthStart start, double thicker) {
     this.start = start;
     this.vigour = start.vigour;
-    this.trunkAtZero = start.trunks;
+    this.isAsStated = thicker == 1;
+    this.trunkAtZero =
+        isAsStated
+            ? start.trunks
+            : DoubleStream.of(start.trunks).map(trunk -> trunk * thicker).toArray();
   }
 
   /** The same so far, for a lot that goes on apart; what it starts from is never changed. */
   GrowthClock(GrowthClock same) {
     this.start = same.start;
     this.vigour = same.vigour;
+    this.isAsStated = same.isAsStated;
     this.trunkAtZero = same.trunkAtZero;
     this.coordinates = same.coordinates;
     this.gradeCoordinates = same.gradeCoordinates;
@@ -64,10 +75,15 @@ final class GrowthClock {
     return curve == null;
   }
 
+  /** Whether they started with their trunks as stated, which all runs share. */
+  boolean isAsStated() {
+    return isAsStated;
+  }
+
   /** Goes on by a law from where the trunks stand now. */
   void goBy(Curve law) {
-    boolean fromStart = isNew();
-    double[] from = fromStart ? trunkAtZero : trunks().clone();
+    boolean fromStart = isNew() && isAsStated;
+    double[] from = isNew() ? trunkAtZero : trunks().clone();
     curve = law;
     flow = Flow.of(law);
     restart(from, fromStart ? start.coordinates(law) : coordinates(from));

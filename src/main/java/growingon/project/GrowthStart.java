@@ -60,8 +60,7 @@ final class GrowthStart {
       double share = lattice.trunkCoordinate(slice);
       return evenly.fromMm() + share * (evenly.toMm() - evenly.fromMm());
     }
-    Trunks.Measured measured = (Trunks.Measured) stated;
-    return Lattice.lognormal(measured.meanMm(), measured.spread(), lattice.trunkScore(slice));
+    return Lattice.lognormal(stated.meanMm(), stated.spread(), lattice.trunkScore(slice));
   }
 
   /** For a law, when the slices are thick enough for one grade more; for one run. */

@@ -59,7 +59,7 @@ final class LotState {
     this.past = new KnownPast(this, run.facts().of(plan), heads);
     this.hasFacts = past.isThere();
     this.asksForTrunks = to.asksForTrunks();
-    this.plants = new Growing(plan, run.luck().quality(plan.lot));
+    this.plants = new Growing(plan, run.luck().quality(plan.lot), run.luck().trunks(plan.lot));
     this.meanTrunk = plants::meanTrunk;
     this.reachesTrunk = plants::reaches;
     plants.keepPart(past.part());

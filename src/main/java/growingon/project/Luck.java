@@ -24,6 +24,11 @@ public interface Luck {
     return 1;
   }
 
+  /** Factor on the trunks of a lot as they are stated, where nobody measured them. */
+  default double trunks(Lot lot) {
+    return 1;
+  }
+
   /**
    * Factor on the growth time of a species in a growing condition for the whole run: what is not
    * known of its speed, also from a count to the plan's first month.

@@ -45,7 +45,6 @@ final class LuckOrMore {
   private final int through;
   private final List<LotReview> lots;
   private final Map<String, Priced> prices = new HashMap<>();
-  private final List<Optional<String>> within = new ArrayList<>();
 
   /** Money of sales, and what the same plants cost by the kept plan's list. */
   private record Priced(double money, double atList) {
@@ -77,30 +76,39 @@ final class LuckOrMore {
     daybook.lines().forEach(this::notePrice);
   }
 
-  /** All figures that can be judged: lot by lot, deaths first. */
-  List<Judged> judged() {
+  /**
+   * All figures that can be judged, and what luck makes of them.
+   *
+   * @param judged lot by lot, deaths first
+   * @param insideByLuck how many of them luck alone puts inside, of the draws as they are good or
+   *     bad together; empty where the kept plan does not say it of each
+   */
+  record All(List<Judged> judged, Optional<AcrossDraws.Inside> insideByLuck) {
+    static final All NONE = new All(List.of(), Optional.empty());
+  }
+
+  /** A figure, and which draws had it inside by luck where the kept plan says it. */
+  private record Held(Judged judged, Optional<String> within) {}
+
+  All all() {
     Map<String, List<Integer>> families = new LinkedHashMap<>();
     for (int i = 0; i < lots.size(); i++) {
       String root = standing.lots().get(i).book().root;
       families.computeIfAbsent(root, each -> new ArrayList<>()).add(i);
     }
-    List<Judged> judged = new ArrayList<>();
-    families.forEach((root, members) -> judge(root, members, judged));
-    return judged;
+    List<Held> held = new ArrayList<>();
+    families.forEach((root, members) -> judge(root, members, held));
+    return new All(held.stream().map(Held::judged).toList(), insideByLuck(held));
   }
 
-  /**
-   * How many of the figures judged luck alone puts inside, of the draws as they are good or bad
-   * together; empty where the kept plan does not say it of each. Asked after they are judged.
-   */
-  Optional<AcrossDraws.Inside> insideByLuck() {
-    return within.isEmpty() || within.stream().anyMatch(Optional::isEmpty)
+  private Optional<AcrossDraws.Inside> insideByLuck(List<Held> held) {
+    List<String> within = held.stream().flatMap(each -> each.within().stream()).toList();
+    return held.isEmpty() || within.size() < held.size()
         ? Optional.empty()
-        : AcrossDraws.count(
-            within.stream().map(Optional::orElseThrow).toList(), expected.kept().draws());
+        : AcrossDraws.count(within, expected.kept().draws());
   }
 
-  private void judge(String root, List<Integer> members, List<Judged> judged) {
+  private void judge(String root, List<Integer> members, List<Held> judged) {
     Optional<KeptLot> kept = expected.lot(root);
     Optional<KeptJudging> judging = kept.flatMap(KeptLot::judging);
     if (judging.isEmpty()) {
@@ -112,7 +120,7 @@ final class LuckOrMore {
   }
 
   /** Deaths of a lot that the daybook says of, and that no plants of another lot joined. */
-  private Optional<Judged> deaths(KeptLot kept, KeptJudging judging, List<Integer> members) {
+  private Optional<Held> deaths(KeptLot kept, KeptJudging judging, List<Integer> members) {
     double real = 0;
     boolean isSaid = true;
     for (int index : members) {
@@ -138,7 +146,7 @@ final class LuckOrMore {
         figures -> expected.text(figures.deaths(), through));
   }
 
-  private Optional<Judged> growth(KeptLot kept, KeptJudging judging, int index) {
+  private Optional<Held> growth(KeptLot kept, KeptJudging judging, int index) {
     OfLot lot = standing.lots().get(index);
     int start = start(lot.book().lot, horizon);
     int last = lot.book().trunks().keySet().stream().mapToInt(month -> month).max().orElse(-1);
@@ -174,7 +182,7 @@ final class LuckOrMore {
     return Math.min(Math.max(0, horizon.offset(counted)), horizon.months() - 1);
   }
 
-  private Optional<Judged> price(String root, KeptJudging judging) {
+  private Optional<Held> price(String root, KeptJudging judging) {
     Priced priced = prices.getOrDefault(root, new Priced(0, 0));
     return priced.atList > 0
         ? judged(
@@ -200,7 +208,7 @@ final class LuckOrMore {
     return sum.atList > 0 ? sum.money / sum.atList : 1;
   }
 
-  private Optional<Judged> judged(
+  private Optional<Held> judged(
       String lot,
       Judged.What what,
       double planned,
@@ -208,16 +216,11 @@ final class LuckOrMore {
       KeptJudging judging,
       Function<KeptJudged, Optional<KeptSpan.At>> span,
       Function<KeptWithin, Optional<String>> draws) {
-    Optional<Judged> judged =
-        span.apply(judging.all())
-            .map(
-                all ->
-                    new Judged(lot, what, planned, real, judging.luck().flatMap(span::apply), all));
-    if (judged.isPresent()) {
-      boolean isApart = judged.get().luck().isPresent();
-      within.add((isApart ? judging.luckWithin() : judging.within()).flatMap(draws));
-    }
-    return judged;
+    Optional<KeptSpan.At> luck = judging.luck().flatMap(span);
+    Optional<String> within =
+        (luck.isPresent() ? judging.luckWithin() : judging.within()).flatMap(draws);
+    return span.apply(judging.all())
+        .map(all -> new Held(new Judged(lot, what, planned, real, luck, all), within));
   }
 
   /** A sale tells a price where the line says its money and its grade. */

@@ -74,7 +74,7 @@ final class Reviewing {
     List<LotReview> lots = new LotsReviewed(standing, expected).lots();
     List<GonePriced> gone = GonePriced.of(inputs, today, daybook, standing, expected);
     List<BoughtReview> bought = bought(standing, expected, asItIs, known, gone);
-    Optional<LuckOrMore> judging = judging(standing, expected, asItIs, known, lots);
+    LuckOrMore.All judging = judging(standing, expected, asItIs, known, lots);
     Records records = new Records(daybook, standing);
     return new Review(
         today,
@@ -89,8 +89,8 @@ final class Reviewing {
         bought,
         written.withoutAPrice(),
         GambleKinds.of(bought),
-        judging.map(LuckOrMore::judged).orElse(List.of()),
-        judging.flatMap(LuckOrMore::insideByLuck),
+        judging.judged(),
+        judging.insideByLuck(),
         records.losses(),
         records.suspicions(),
         records.traces(),
@@ -134,14 +134,14 @@ final class Reviewing {
     return new BoughtReviewed(standing, expected, ahead, gone).bought();
   }
 
-  private Optional<LuckOrMore> judging(
+  private LuckOrMore.All judging(
       Standing standing, Expected expected, Scenario asItIs, Facts known, List<LotReview> lots) {
     boolean canJudge = expected.kept().lots().stream().anyMatch(lot -> lot.judging().isPresent());
     if (!canJudge) {
-      return Optional.empty();
+      return LuckOrMore.All.NONE;
     }
     Projection asPlanned = GrownAsPlanned.of(asItIs, known, daybook);
-    return Optional.of(new LuckOrMore(daybook, standing, expected, asPlanned, lots));
+    return new LuckOrMore(daybook, standing, expected, asPlanned, lots).all();
   }
 
   private List<Problem> faults(Projection now) {

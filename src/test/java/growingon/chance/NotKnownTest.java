@@ -3,13 +3,19 @@ package growingon.chance;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import growingon.money.GradeNumbers;
+import growingon.money.Tally;
 import growingon.nursery.Curve;
+import growingon.nursery.Lot;
 import growingon.nursery.MarketSure;
 import growingon.nursery.Scenario;
 import growingon.nursery.Species;
 import growingon.nursery.Sure;
+import growingon.nursery.Trunks;
 import growingon.project.Lots;
+import growingon.project.Luck;
 import growingon.project.Nurseries;
+import growingon.project.Programme;
 import growingon.project.Projector;
 import java.util.Arrays;
 import java.util.List;
@@ -47,12 +53,14 @@ class NotKnownTest {
   }
 
   private static LotDraws.Tenths lastTrunk(Species species, int seasons, double sure) {
+    return lastTrunk(species, seasons, sure, new Trunks.Measured(20, 0));
+  }
+
+  private static LotDraws.Tenths lastTrunk(
+      Species species, int seasons, double sure, Trunks atStart) {
+    Lot lot = Lots.lot("a").species("ash").arrived(2026, 11).build();
     Nurseries nursery =
-        Nurseries.bare()
-            .species(species)
-            .sure(sure)
-            .seasons(seasons)
-            .lot(Lots.lot("a").species("ash").trunks(20, 0).arrived(2026, 11).build());
+        Nurseries.bare().species(species).sure(sure).seasons(seasons).lot(lot.withTrunks(atStart));
     Scenario scenario = nursery.scenario();
     scenario = scenario.withPlan(scenario.plan().withDraws(DRAWS));
     List<LotDraws.Tenths> trunks = LotDraws.draw(scenario, 2, done -> {}).lot(0).trunkMm();
@@ -117,6 +125,66 @@ class NotKnownTest {
   private static double variance(double[] sample) {
     double mean = Arrays.stream(sample).average().orElseThrow();
     return Arrays.stream(sample).map(each -> (each - mean) * (each - mean)).sum() / sample.length;
+  }
+
+  /** 20 mm times e^(±1.2816/4), and three seasons of 3 mm. */
+  @Test
+  void usualTrunk_whichNobodyMeasured_isAThirdThickerOrThinner() {
+    Species ash = plain(new Curve.Steady(3, Double.POSITIVE_INFINITY), 0, 0);
+    isCloseTo(lastTrunk(ash, 3, 1, new Trunks.Usual("pot 3 litre", 20, 0)), 23.517, 29, 36.555);
+  }
+
+  @Test
+  void usualTrunks_ofAClassMoveTogether_thoseOfTwoByHalf() {
+    double[] small = sample(draw -> Math.log(usual(draw, "pot 3 litre", "a")));
+    double[] other = sample(draw -> Math.log(usual(draw, "pot 3 litre", "b")));
+    double[] large = sample(draw -> Math.log(usual(draw, "pot 20 litre", "a")));
+    assertThat(small).containsExactly(other);
+    assertThat(correlation(small, large)).isCloseTo(0.5, within(0.03));
+    assertThat(Math.sqrt(variance(small))).isCloseTo(0.25, within(0.01));
+    assertThat(luck(1, MarketSure.KNOWN).trunks(Lots.lot("a").build())).isEqualTo(1);
+  }
+
+  private static double usual(int draw, String of, String lot) {
+    return luck(draw, MarketSure.KNOWN)
+        .trunks(Lots.lot(lot).build().withTrunks(new Trunks.Usual(of, 20, 0)));
+  }
+
+  /** Luck that has the trunks thicker is as if the list had said so, whatever the law. */
+  @Test
+  void usualTrunks_thatAreThicker_growAndSellAsIfTheyHadBeenStatedSo() {
+    Scenario usual = withTrunks(new Trunks.Usual("no pot", 21, 0.22));
+    Scenario thicker = withTrunks(new Trunks.Measured(1.3 * 21, 0.22));
+    Luck luck =
+        new Luck() {
+          @Override
+          public double trunks(Lot lot) {
+            return lot.trunks() instanceof Trunks.Usual ? 1.3 : 1;
+          }
+        };
+    assertThat(flows(usual, luck)).containsExactly(flows(thicker, Luck.NONE), within(1e-6));
+    assertThat(flows(usual, Luck.NONE)).isNotEqualTo(flows(usual, luck));
+  }
+
+  private static Scenario withTrunks(Trunks trunks) {
+    return Nurseries.working()
+        .lot(Lots.boughtMaples("ridge").build().withTrunks(trunks))
+        .lot(Lots.pottedElms("elms").build())
+        .scenario();
+  }
+
+  private static double[] flows(Scenario scenario, Luck luck) {
+    Tally tally = new Tally(Programme.of(scenario), new GradeNumbers(scenario.nursery()));
+    tally.run(luck);
+    return tally.flows();
+  }
+
+  @Test
+  void usualTrunks_areNotKnown_andLuckAloneTakesThemAsTheyAre() {
+    Scenario usual = withTrunks(new Trunks.Usual("no pot", 21, 0.22));
+    assertThat(usual.isKnown()).isFalse();
+    assertThat(usual.known()).isEqualTo(withTrunks(new Trunks.Measured(21, 0.22)));
+    assertThat(usual.known().isKnown()).isTrue();
   }
 
   @Test

@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import growingon.money.Accounts;
 import growingon.money.bought.ValueJoin;
 import growingon.nursery.Demand;
+import growingon.nursery.MarketSure;
 import growingon.nursery.MonthSpan;
 import growingon.nursery.Purchase;
 import growingon.nursery.QualityShares;
 import growingon.nursery.Scenario;
+import growingon.nursery.Trunks;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.project.Projector;
@@ -21,6 +23,8 @@ class SwingNamesTest {
   private static Scenario everythingUnsure() {
     return Nurseries.working()
         .lotSpread(0.1)
+        .sure(0.7)
+        .market(new MarketSure(0.9, 0.8))
         .labourSpread(0.1)
         .exchangeSpread(0.08)
         .demand(
@@ -38,6 +42,7 @@ class SwingNamesTest {
         .lot(
             Lots.boughtMaples("ridge")
                 .build()
+                .withTrunks(new Trunks.Usual("no pot", 21, 0.3))
                 .withQuality(new QualityShares(0.5, 0.3, false, 0.7))
                 .withPurchase(Optional.of(new Purchase(30, 200, 0, "EUR", 0.6, 0.05))))
         .scenario();
@@ -56,6 +61,12 @@ class SwingNamesTest {
         .containsExactlyInAnyOrder(
             "growth, mean of the seasons",
             "growth of this lot",
+            "growth of maple, not known",
+            "trunks, not measured",
+            "first-year loss, not known",
+            "later loss, not known",
+            "all selling prices, not known",
+            "all units wanted, not known",
             "yearly loss, mean of the seasons",
             "first-year loss of this consignment",
             "share of firsts",

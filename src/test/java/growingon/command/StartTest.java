@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import growingon.Office;
+import growingon.nursery.library.Library;
+import growingon.nursery.library.Taxon;
 import java.io.File;
 import java.io.IOException;
 import java.io.InputStream;
@@ -11,16 +13,20 @@ import java.io.OutputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
+import org.apache.poi.ss.SpreadsheetVersion;
 import org.apache.poi.ss.usermodel.Cell;
 import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.ss.usermodel.Workbook;
 import org.apache.poi.ss.usermodel.WorkbookFactory;
+import org.apache.poi.ss.util.AreaReference;
+import org.apache.poi.ss.util.CellReference;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -255,6 +261,53 @@ class StartTest {
           .contains("Unit: %", "If empty: 15");
       assertThat(stock.isColumnHidden(heading(stock, "quantity").getColumnIndex())).isFalse();
     }
+  }
+
+  /** Species of a started workbook, each with what it says under library; nothing where empty. */
+  private static List<String> species(Path nursery) throws IOException {
+    List<String> rows = new ArrayList<>();
+    try (Workbook book = WorkbookFactory.create(nursery.resolve("nursery.xlsx").toFile())) {
+      Sheet sheet = book.getSheet("species");
+      int library = heading(sheet, "library").getColumnIndex();
+      for (int row = 1; row <= sheet.getLastRowNum(); row++) {
+        Cell name = sheet.getRow(row) == null ? null : sheet.getRow(row).getCell(0);
+        if (name != null && !name.getStringCellValue().isEmpty()) {
+          Cell cell = sheet.getRow(row).getCell(library);
+          rows.add(
+              name.getStringCellValue() + ": " + (cell == null ? "" : cell.getStringCellValue()));
+        }
+      }
+    }
+    return rows;
+  }
+
+  @Test
+  void species_ofTheExample_oneIsTheLibrarysAndTwoHaveFiguresOfTheirOwn() throws IOException {
+    assertThat(species(folder)).hasSize(3).filteredOn(each -> each.endsWith(": yes")).hasSize(1);
+    try (Workbook book = WorkbookFactory.create(folder.resolve("nursery.xlsx").toFile())) {
+      String range = book.getName("list_library").getRefersToFormula();
+      AreaReference area = new AreaReference(range, SpreadsheetVersion.EXCEL2007);
+      List<String> offered = new ArrayList<>();
+      for (CellReference each : area.getAllReferencedCells()) {
+        Row row = book.getSheet(each.getSheetName()).getRow(each.getRow());
+        offered.add(row.getCell(each.getCol()).getStringCellValue());
+      }
+      assertThat(Library.shipped().taxa()).hasSize(74);
+      assertThat(offered)
+          .contains("yes", "no", "deciduous", "evergreen")
+          .containsAll(Library.shipped().taxa().stream().map(Taxon::name).toList());
+    }
+  }
+
+  @Test
+  void species_thatAreNamed_getARowEach_andAWordThatFitsSeveralIsAsked() throws IOException {
+    Path named = temp.resolve("named");
+    assertThat(Ran.of("start", named.toString(), "--species", "Field maple; Scots pine").code())
+        .isZero();
+    assertThat(species(named)).contains("Field maple: yes", "Scots pine: yes");
+    assertThat(Ran.of("start", temp.resolve("larch").toString(), "--species", "larch").err())
+        .startsWith(
+            "The library has several that may be meant by larch: European larch, Japanese larch.");
   }
 
   private static Cell heading(Sheet sheet, String text) {

@@ -109,6 +109,58 @@ class FitInvariantsTest {
     assertThat(all).isLessThan(more);
   }
 
+  @Test
+  void secondCount_neverWidensARange() {
+    Books once = books(3, 1, 20);
+    double before = width(speed(once.records()));
+    List<Object> third = new ArrayList<>();
+    for (int lot = 0; lot < 3; lot++) {
+      third.addAll(List.of(row(lot, 2025, 20.9 + lot), 20));
+    }
+    assertThat(width(speed(once.list(2025, 11, third.toArray()).records()))).isLessThan(before);
+  }
+
+  /** A lot that stands on one list only tells nothing. */
+  @Test
+  void lotWithoutRecords_changesNoDigit() {
+    List<Value> without = Fit.of(books(3, 1.1, 20).records(), List.of()).values();
+    Books with = books(3, 1.1, 20);
+    Lot alone =
+        Lots.lot("lot 9")
+            .species("oak")
+            .quantity(40)
+            .trunks(19, 0.15)
+            .arrived(2022, 10)
+            .counted(2024, 11)
+            .build();
+    with.list(2024, 11, alone, 20);
+
+    assertThat(Fit.of(with.records(), List.of()).values()).isEqualTo(without);
+  }
+
+  @Test
+  void spreadBetweenSeasons_saysOnlyWhatItLacks() {
+    assertThat(SpreadJudging.thinYears(3, 12))
+        .isEqualTo(
+            "3 of 6 seasons and 12 of 20 counts needed before the spread between seasons can be"
+                + " told.");
+    assertThat(SpreadJudging.thinYears(4, 30))
+        .isEqualTo("4 of 6 seasons needed before the spread between seasons can be told.");
+    assertThat(SpreadJudging.thinYears(7, 12))
+        .isEqualTo("12 of 20 counts needed before the spread between seasons can be told.");
+  }
+
+  @Test
+  void lacking_ofThree_isListedWithoutWhatIsThere() {
+    Lacking growths = new Lacking(36, 120, "growths");
+    Lacking lots = new Lacking(19, 30, "plants or lots");
+    assertThat(Lacking.of(growths, lots, new Lacking(2, 3, "seasons")))
+        .isEqualTo("36 of 120 growths, 19 of 30 plants or lots and 2 of 3 seasons");
+    assertThat(Lacking.of(new Lacking(150, 120, "growths"), lots))
+        .isEqualTo("19 of 30 plants or lots");
+    assertThat(Lacking.of(new Lacking(3, 3, "seasons"))).isEmpty();
+  }
+
   private static double width(Value value) {
     return value.p90() / value.p10();
   }

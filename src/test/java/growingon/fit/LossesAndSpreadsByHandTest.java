@@ -7,7 +7,9 @@ import growingon.nursery.Curve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Random;
 import java.util.Set;
+import org.hipparchus.distribution.continuous.BetaDistribution;
 import org.junit.jupiter.api.Test;
 
 /** Cases worked by hand, apart from this program. */
@@ -52,6 +54,54 @@ class LossesAndSpreadsByHandTest {
             0.06, SURE, Losses.ofLots(SPREAD), List.of(unit(70, 28), unit(150, 15), unit(60, 2)));
     assertThat(learnt.phi()).isCloseTo(2.6436, within(5e-5));
     assertPercent(learnt, 9.395, 4.851, 14.569);
+  }
+
+  /**
+   * Species whose mean is drawn from what was assumed, in lots that differ by 70 % besides the
+   * seasons' 25 %, plants dying one by one.
+   */
+  @Test
+  void firstYearLosses_ofLotsThatDiffer_lieWithinTheirRanges() {
+    Random random = new Random(20_261_129);
+    int inside80 = 0;
+    int inside95 = 0;
+    int species = 600;
+    for (int each = 0; each < species; each++) {
+      double truth =
+          new BetaDistribution(0.06 * SURE, 0.94 * SURE)
+              .inverseCumulativeProbability(random.nextDouble());
+      List<Losses.Unit> lots = new ArrayList<>();
+      for (int lot = 0; lot < 6; lot++) {
+        lots.add(lot(random, truth));
+      }
+      Losses.Learnt learnt = Losses.learn(0.06, SURE, Losses.ofLots(SPREAD), lots);
+      inside80 += truth >= learnt.p10() && truth <= learnt.p90() ? 1 : 0;
+      BetaDistribution range =
+          new BetaDistribution(
+              learnt.loss() * learnt.plants(), (1 - learnt.loss()) * learnt.plants());
+      boolean isInside =
+          truth >= range.inverseCumulativeProbability(0.025)
+              && truth <= range.inverseCumulativeProbability(0.975);
+      inside95 += isInside ? 1 : 0;
+    }
+    assertThat((double) inside80 / species).isBetween(0.76, 0.84);
+    assertThat((double) inside95 / species).isGreaterThanOrEqualTo(0.93);
+  }
+
+  private static Losses.Unit lot(Random random, double mean) {
+    int plants = 60 + random.nextInt(100);
+    double loss = Math.min(0.9, mean * lognormal(random, 0.7) * lognormal(random, SPREAD));
+    int deaths = 0;
+    for (int plant = 0; plant < plants; plant++) {
+      deaths += random.nextDouble() < loss ? 1 : 0;
+    }
+    return unit(plants, deaths);
+  }
+
+  /** Of mean 1. */
+  private static double lognormal(Random random, double spread) {
+    double variance = Math.log1p(spread * spread);
+    return Math.exp(Math.sqrt(variance) * random.nextGaussian() - variance / 2);
   }
 
   @Test

@@ -224,7 +224,7 @@ public final class UsualNursery {
         .toList();
   }
 
-  /** The row of a lot in the stock table. */
+  /** Its row in the stock table. */
   public Map<String, String> stockRow(OwnLot lot) {
     Map<String, String> row =
         row(
@@ -263,7 +263,7 @@ public final class UsualNursery {
 
   /** Its trunk, and the room it stands in. */
   private static void stands(OwnLot lot, Map<String, String> row) {
-    trunk(lot, row);
+    UsualTrunk.put(lot, row);
     if (lot.potLitres().isPresent()) {
       row.put("pot", lot.pot());
       row.put("gap mm", lot.potLitres().getAsDouble() < LARGE_POT ? "0" : "80");
@@ -284,18 +284,6 @@ public final class UsualNursery {
   private static void put(Map<String, String> row, String heading, String value) {
     if (!value.isEmpty()) {
       row.put(heading, value.length() > 500 ? value.substring(0, 500) : value);
-    }
-  }
-
-  private static void trunk(OwnLot lot, Map<String, String> row) {
-    if (lot.trunkFromMm().isEmpty()) {
-      row.put("trunk mm", PotSize.plain(UsualTrunk.mm(lot)));
-      row.put("trunk spread %", Integer.toString(UsualTrunk.SPREAD));
-    } else if (lot.trunkToMm().orElse(0) > lot.trunkFromMm().getAsDouble()) {
-      row.put("trunk from mm", PotSize.plain(lot.trunkFromMm().getAsDouble()));
-      row.put("trunk to mm", PotSize.plain(lot.trunkToMm().getAsDouble()));
-    } else {
-      row.put("trunk mm", PotSize.plain(lot.trunkFromMm().getAsDouble()));
     }
   }
 

@@ -1,5 +1,6 @@
 package growingon.load.own;
 
+import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
@@ -15,7 +16,7 @@ final class UsualTrunk {
   private static final double ELSE = 10;
 
   /** Spread of such trunks, percent of their mean. */
-  static final int SPREAD = 30;
+  private static final int SPREAD = 30;
 
   private UsualTrunk() {}
 
@@ -41,6 +42,20 @@ final class UsualTrunk {
       return "no pot, height " + PotSize.plain(lot.heightCm().getAsDouble());
     }
     return lot.years().isPresent() ? "no pot, age " + lot.years().getAsInt() : "no pot";
+  }
+
+  /** The trunk of a lot in its row of a table: as its list states it, else the usual one. */
+  static void put(OwnLot lot, Map<String, String> row) {
+    if (lot.trunkFromMm().isEmpty()) {
+      row.put("trunk mm", PotSize.plain(mm(lot)));
+      row.put("trunk spread %", Integer.toString(SPREAD));
+      row.put("usual trunk of", classOf(lot));
+    } else if (lot.trunkToMm().orElse(0) > lot.trunkFromMm().getAsDouble()) {
+      row.put("trunk from mm", PotSize.plain(lot.trunkFromMm().getAsDouble()));
+      row.put("trunk to mm", PotSize.plain(lot.trunkToMm().getAsDouble()));
+    } else {
+      row.put("trunk mm", PotSize.plain(lot.trunkFromMm().getAsDouble()));
+    }
   }
 
   private static double tenths(double mm) {

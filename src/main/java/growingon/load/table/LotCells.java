@@ -28,6 +28,7 @@ public final class LotCells {
   static final String FORM = "form";
   static final String TRUNK = "trunk mm";
   static final String TRUNK_SPREAD = "trunk spread %";
+  static final String USUAL_TRUNK = "usual trunk of";
   static final String TRUNK_FROM = "trunk from mm";
   static final String TRUNK_TO = "trunk to mm";
   static final String GIRTH_FROM = "girth from cm";

@@ -51,6 +51,7 @@ import java.util.Set;
  * again until                  last month in which it may arrive [end of the plan]
  * carriage, import charges     for the whole order, in the currency [0]
  * trunk mm, trunk spread %     or a size class, as in stock (also "spread %")
+ * usual trunk of               as in stock
  * first %, second %            how it is thought to sort [100, 0]
  * quality sure %               how sure that is [100]
  * loss sure %                  how sure its loss is [100]
@@ -100,6 +101,7 @@ public final class OffersTable {
               IMPORT_CHARGES,
               LotCells.TRUNK,
               LotCells.TRUNK_SPREAD,
+              LotCells.USUAL_TRUNK,
               LotCells.TRUNK_FROM,
               LotCells.TRUNK_TO,
               LotCells.GIRTH_FROM,

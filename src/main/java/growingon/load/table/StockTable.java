@@ -43,6 +43,8 @@ import java.util.Set;
  * counted                      month of the count [first month of the plan]
  * trunk mm, trunk spread %     mean and spread as counted [spread 15]; a range such as 10-12 is a class,
  *                              "3.5 cm" and "8-10 cm girth" are converted
+ * usual trunk of               class of plants of which it is the usual one, as nobody measured it
+ *                              [measured]
  * trunk from mm, trunk to mm   or a size class of trunks
  * girth from cm, girth to cm   or a class of girths: trunk mm = 10 x cm / pi x girth base factor
  * first %, second %            how it sorts; thirds are the rest [100, 0]
@@ -88,6 +90,7 @@ public final class StockTable {
               COUNTED,
               LotCells.TRUNK,
               LotCells.TRUNK_SPREAD,
+              LotCells.USUAL_TRUNK,
               LotCells.TRUNK_FROM,
               LotCells.TRUNK_TO,
               LotCells.GIRTH_FROM,
@@ -280,7 +283,7 @@ public final class StockTable {
     if (!isCounted) {
       uncounted.add(name);
     }
-    if (!isMeasured) {
+    if (!isMeasured || row.has(LotCells.USUAL_TRUNK)) {
       unmeasured.add(name);
     }
     row.find(RecordsTable.MEASURED, RecordsTable.HOW_MANY)

@@ -108,12 +108,25 @@ public final class TrunkCells {
       return Optional.empty();
     }
     if (!cells.isEmpty()) {
-      return oneCell(row, cells.get(0));
+      return oneCell(row, cells.get(0)).map(trunks -> usual(row, trunks));
     }
     checkNoSpread(row);
-    return trunkClass
-        ? sizeClass(row, LotCells.TRUNK_FROM, LotCells.TRUNK_TO, 1)
-        : sizeClass(row, LotCells.GIRTH_FROM, LotCells.GIRTH_TO, mmOfGirthCm());
+    Optional<Trunks> size =
+        trunkClass
+            ? sizeClass(row, LotCells.TRUNK_FROM, LotCells.TRUNK_TO, 1)
+            : sizeClass(row, LotCells.GIRTH_FROM, LotCells.GIRTH_TO, mmOfGirthCm());
+    return size.map(trunks -> usual(row, trunks));
+  }
+
+  /** What is usual of a class of plants was not measured. */
+  private static Trunks usual(Row row, Trunks trunks) {
+    Optional<String> of = row.find(LotCells.USUAL_TRUNK, As.TEXT);
+    if (of.isPresent() && trunks instanceof Trunks.SizeClass) {
+      row.fail(LotCells.USUAL_TRUNK, where -> LotAdvice.usualOfClass(where, of.get()));
+    }
+    return of.isPresent() && trunks instanceof Trunks.Measured mean
+        ? new Trunks.Usual(of.get(), mean.meanMm(), mean.spread())
+        : trunks;
   }
 
   private static void reportWays(Row row, long ways) {

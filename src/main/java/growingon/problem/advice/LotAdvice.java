@@ -44,6 +44,15 @@ public final class LotAdvice {
         "leave trunk spread % empty");
   }
 
+  public static Problem usualOfClass(Where where, String found) {
+    return error(
+        where,
+        Reason.CONTRADICTION,
+        "a usual trunk is a mean, and here is a size class",
+        found,
+        "write trunk mm in place of the class, or leave usual trunk of empty");
+  }
+
   public static Problem classFalls(Where where, String found, String from) {
     return error(
         where,

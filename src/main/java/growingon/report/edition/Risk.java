@@ -6,6 +6,7 @@ import growingon.chance.Quantiles;
 import growingon.money.CashItem;
 import growingon.nursery.Horizon;
 import growingon.nursery.Lot;
+import growingon.nursery.Scenario;
 import growingon.report.build.TableBuilder;
 import growingon.report.figures.Context;
 import growingon.report.model.Kind;
@@ -14,6 +15,7 @@ import growingon.report.text.Odds;
 import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
 import growingon.report.words.ChanceWords;
+import growingon.report.words.NotKnownTables;
 import growingon.report.words.VerdictWords;
 import java.util.ArrayList;
 import java.util.List;
@@ -54,9 +56,24 @@ final class Risk {
     chances.ifPresent(
         drawn -> {
           new ChanceWords(context()).limitOfCash().ifPresent(sentences::add);
+          new NotKnownTables(context()).cashOfAnother().ifPresent(sentences::add);
           drawn.gambles().forEach(gamble -> sentences.add(odds(drawn, gamble)));
+          if (!drawn.gambles().isEmpty() && !scenario().isKnown()) {
+            sentences.add("Odds of bought lots hold both luck and what is not known.");
+          }
         });
     return sentences;
+  }
+
+  private Scenario scenario() {
+    return context().inputs().scenario();
+  }
+
+  /** What the draws differ by, for a note. */
+  private String differing() {
+    return whole.isEmpty() || scenario().isKnown()
+        ? "Draws differ by luck."
+        : "Draws differ by luck and by what is not known of growth and losses.";
   }
 
   private String odds(Chances drawn, Gamble gamble) {
@@ -102,7 +119,8 @@ final class Risk {
             .note(
                 "Pays: draws of 100 in which the nursery is better off with the lot than without it."
                     + " Worst and best tenth: what it then gains at most, and at least, as % of all"
-                    + " the plan's sales; below nil it loses.")
+                    + " the plan's sales; below nil it loses. "
+                    + differing())
             .text("lot")
             .longText("verdict")
             .column("pays %", "", Kind.COUNT)
@@ -129,6 +147,8 @@ final class Risk {
         TableBuilder.table("seasons-chances", "Sales and cash of each season in the draws")
             .note(
                 "One draw in ten lies below P10, half below P50, nine in ten below P90. "
+                    + differing()
+                    + " "
                     + Sentences.WITHOUT_VAT)
             .text("season");
     for (String what : List.of("sales", "cash")) {

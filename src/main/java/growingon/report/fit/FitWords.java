@@ -20,11 +20,13 @@ final class FitWords {
   private final String nursery;
   private final Fit fit;
   private final Phrases say;
+  private final ValueWords values;
 
   FitWords(String nursery, Fit fit, Phrases say) {
     this.say = say;
     this.nursery = nursery;
     this.fit = fit;
+    this.values = new ValueWords(fit, say);
   }
 
   /** What the terminal shows. */
@@ -36,10 +38,10 @@ final class FitWords {
       return lines;
     }
     for (Value each : changed()) {
-      lines.add("  " + line(each));
+      lines.add("  " + values.line(each));
     }
-    agrees().ifPresent(lines::add);
-    tooThin().ifPresent(lines::add);
+    values.agrees().ifPresent(lines::add);
+    values.tooThin().ifPresent(lines::add);
     siteSpeed().ifPresent(lines::add);
     lines.add(yearsLine());
     nextSeason().ifPresent(lines::add);
@@ -91,108 +93,12 @@ final class FitWords {
         .toList();
   }
 
-  private String line(Value each) {
-    return "%-24s %s; rests %s on your records"
-        .formatted(subject(each), said(each), say.percent(each.weight()));
-  }
-
-  private static String subject(Value each) {
-    return each.condition().isEmpty() ? each.species() : each.species() + ", " + each.condition();
-  }
-
-  private String said(Value each) {
-    return switch (each.what()) {
-      case GROWTH ->
-          "grows %s (%s to %s) as fast as assumed: %s mm a year, not %s"
-              .formatted(
-                  hundredths(each.value()),
-                  hundredths(each.p10()),
-                  hundredths(each.p90()),
-                  say.number(each.mmNew()),
-                  say.number(each.mmOld()));
-      case FIRST_YEAR_LOSS ->
-          "loses %s %% in the first year (%s to %s), not %s %%".formatted(percents(each));
-      case LATER_LOSS ->
-          "loses %s %% a year (%s to %s) after the first, not %s %%".formatted(percents(each));
-      case VIGOUR_SPREAD ->
-          "differs by %s %% from plant to plant (%s to %s), not %s %%".formatted(percents(each));
-      case YEAR_SPREAD ->
-          "differs by %s %% from season to season (%s to %s), not %s %%".formatted(percents(each));
-      case CURVE -> "grows by another law (sheet Values)";
-      case LOSS_SPREAD ->
-          "differs in losses by %s %% from season to season (%s to %s), not %s %%"
-              .formatted(percents(each));
-    };
-  }
-
-  private Object[] percents(Value each) {
-    return new Object[] {
-      tenths(each.value()), tenths(each.p10()), tenths(each.p90()), tenths(each.old())
-    };
-  }
-
-  /** A share in percent as the records can tell it: 1.3, 17. */
-  private String tenths(double percent) {
-    return Math.abs(percent) < 10 ? say.number(percent) : say.whole(percent);
-  }
-
-  private String hundredths(double value) {
-    return say.decimals(value, 2);
-  }
-
-  private Optional<String> agrees() {
-    List<Value> agrees = fit.with(Verdict.AGREES);
-    List<String> speeds =
-        agrees.stream()
-            .filter(each -> each.what() == What.GROWTH)
-            .map(
-                each ->
-                    "%s (%s, %s to %s)"
-                        .formatted(
-                            subject(each),
-                            hundredths(each.value()),
-                            hundredths(each.p10()),
-                            hundredths(each.p90())))
-            .toList();
-    long others = agrees.size() - speeds.size();
-    if (agrees.isEmpty()) {
-      return Optional.empty();
-    }
-    List<String> parts = new ArrayList<>();
-    if (!speeds.isEmpty()) {
-      parts.add("growth of " + Phrases.list(speeds, 4, "others"));
-    }
-    if (others > 0) {
-      parts.add(say.counted(others, "loss or spread", "losses and spreads"));
-    }
-    return Optional.of("Agrees: " + String.join("; ", parts) + ".");
-  }
-
-  private List<Value> thin() {
-    return fit.with(Verdict.TOO_THIN).stream().filter(each -> each.what() == What.GROWTH).toList();
-  }
-
-  private Optional<String> tooThin() {
-    int all = fit.with(Verdict.TOO_THIN).size();
-    return all == 0
-        ? Optional.empty()
-        : Optional.of(
-            "Too few counts to tell: %s.%s".formatted(say.counted(all, "value", "values"), best()));
-  }
-
   private Optional<String> siteSpeed() {
     return fit.siteSpeed()
         .map(
             each ->
                 "Your site: %d library species grow %s times as fast as the library says; that may go into the settings as site speed."
-                    .formatted(each.species(), hundredths(each.rounded())));
-  }
-
-  private String best() {
-    return thin().stream()
-        .max(Comparator.comparingDouble(Value::weight))
-        .map(each -> " Best: tag 20 of " + subject(each) + " and read the same ones each October.")
-        .orElse(" Best: count every lot each October.");
+                    .formatted(each.species(), values.hundredths(each.rounded())));
   }
 
   private String yearsLine() {
@@ -226,7 +132,7 @@ final class FitWords {
                     .formatted(
                         each.getKey(),
                         each.getValue() < 1 ? "poor" : "good",
-                        hundredths(each.getValue())))
+                        values.hundredths(each.getValue())))
         .orElse("");
   }
 
@@ -305,13 +211,15 @@ final class FitWords {
       sentences.add(
           "%s %s; %s of it rests on your records."
               .formatted(
-                  FitProposal.capital(subject(each)), said(each), say.percent(each.weight())));
+                  FitProposal.capital(ValueWords.subject(each)),
+                  values.said(each),
+                  say.percent(each.weight())));
     }
     if (sentences.isEmpty()) {
       sentences.add("No figure of yours is contradicted by the records.");
     }
-    agrees().ifPresent(sentences::add);
-    tooThin().ifPresent(sentences::add);
+    values.agrees().ifPresent(sentences::add);
+    values.tooThin().ifPresent(sentences::add);
     siteSpeed().ifPresent(sentences::add);
     sentences.add(yearsLine());
     return sentences;
@@ -376,9 +284,9 @@ final class FitWords {
                     "Fitted without %s, its counts are off by %s mm with the old values and %s mm with the new; measuring alone would put them off by %s mm%s."
                         .formatted(
                             each.season(),
-                            hundredths(each.oldMm()),
-                            hundredths(each.newMm()),
-                            hundredths(each.measuringMm()),
+                            values.hundredths(each.oldMm()),
+                            values.hundredths(each.newMm()),
+                            values.hundredths(each.measuringMm()),
                             each.newMm() >= each.oldMm() ? "; no better, so far" : "")));
     return sentences;
   }
@@ -407,7 +315,7 @@ final class FitWords {
 
   List<String> next() {
     return List.of(
-        (thin().isEmpty() ? "" : best().strip() + " ")
+        values.next().map(best -> best + " ").orElse("")
             + "Mark every fifth tree down the row, 20 of a lot, or 10 of a lot under 60; measure the"
             + " same ones at the end of growth; sell them if you must, and write it down.");
   }

@@ -7,7 +7,10 @@ import growingon.chance.Quantiles;
 import growingon.chance.WorthMeasuring;
 import growingon.money.Accounts;
 import growingon.nursery.Horizon;
+import growingon.nursery.MarketSure;
+import growingon.nursery.Scenario;
 import growingon.nursery.Sure;
+import growingon.nursery.Trunks;
 import growingon.report.figures.Context;
 import growingon.report.figures.SeasonFigures;
 import growingon.report.model.Column;
@@ -25,6 +28,17 @@ import java.util.Optional;
 public final class NotKnownTables {
   /** A rough figure is told to the nearest twentieth. */
   private static final double ROUGHLY = 20;
+
+  /** Of a spread of which more is luck, nothing is said of measuring. */
+  private static final double MOSTLY = 0.85;
+
+  /**
+   * All that could be measured takes so little off that it is not worth saying what comes first.
+   */
+  private static final double LITTLE = 0.05;
+
+  /** What is told as 0 %. */
+  private static final double NOTHING = 0.005;
 
   private final Context context;
   private final Chances chances;
@@ -97,8 +111,8 @@ public final class NotKnownTables {
         "not-known",
         "Luck, and what is not known",
         List.of(
-            "P10 to P90 with luck and not knowing; with luck alone, growth and losses being what the"
-                + " plan takes them for (%s); and the share of the spread that is not knowing."
+            "P10 to P90 with luck and not knowing; with luck alone, growth, losses and all else that is"
+                + " not known being what the plan takes them for (%s); and the share of the spread that is not knowing."
                     .formatted(say.counted(luck.draws(), "draw", "draws")),
             "Seasons and losses differ by luck, which nobody can learn; how fast trees grow here on"
                 + " average can be measured."),
@@ -203,18 +217,24 @@ public final class NotKnownTables {
 
   /** Cash at the end with luck and not knowing, and with luck alone. */
   Optional<String> cash() {
-    return chances.luckAlone().map(this::cash);
+    return chances.luckAlone().map(luck -> cash(luck, "your trees"));
   }
 
-  private String cash(LuckAlone luck) {
+  /** The same for a reader to whom the nursery does not belong. */
+  public Optional<String> cashOfAnother() {
+    return chances.luckAlone().map(luck -> cash(luck, "its trees"));
+  }
+
+  private String cash(LuckAlone luck, String trees) {
     int last = horizon.months() - 1;
     Quantiles both = chances.cash().get(last);
     Quantiles alone = luck.cash().get(last);
     String split =
         chances.draws() < Chances.FEW
             ? ""
-            : ": %s of the spread is not knowing how fast your trees grow"
-                .formatted(share(LuckAlone.shareNotKnown(both, alone)));
+            : ": %s of the spread is not knowing %s"
+                .formatted(
+                    share(LuckAlone.shareNotKnown(both, alone)), Phrases.list(notKnown(trees)));
     return "Cash at the end of %s: %s to %s (P10 to P90). With luck alone %s to %s%s."
         .formatted(
             horizon.seasonName(horizon.seasons() - 1),
@@ -223,6 +243,23 @@ public final class NotKnownTables {
             say.whole(alone.p10()),
             say.whole(alone.p90()),
             split);
+  }
+
+  /** What is not known, in words, beside losses. */
+  private List<String> notKnown(String trees) {
+    Scenario scenario = context.inputs().scenario();
+    MarketSure market = scenario.nursery().settings().market();
+    List<String> parts = new ArrayList<>(List.of("how fast %s grow".formatted(trees)));
+    if (scenario.lots().stream().anyMatch(lot -> lot.trunks() instanceof Trunks.Usual)) {
+      parts.add("how thick they are");
+    }
+    if (market.demand() < 1) {
+      parts.add("how many are wanted");
+    }
+    if (market.prices() < 1) {
+      parts.add("what they fetch");
+    }
+    return parts;
   }
 
   /** A share in words, the nearest of a few. */
@@ -247,9 +284,6 @@ public final class NotKnownTables {
     if (chances.worthMeasuring().isEmpty() || chances.worthMeasuring().get().rows().isEmpty()) {
       return Optional.empty();
     }
-    WorthMeasuring worth = chances.worthMeasuring().get();
-    WorthMeasuring.Row first = worth.rows().get(0);
-    double all = worth.all().orElse(0);
     int last = horizon.months() - 1;
     double luck =
         1
@@ -259,22 +293,42 @@ public final class NotKnownTables {
                     each ->
                         LuckAlone.shareNotKnown(chances.cash().get(last), each.cash().get(last)))
                 .orElse(0.0);
-    if (first.told() != WorthMeasuring.Told.DRAWN || luck > 0.85 || all < 0.01) {
-      return Optional.of(
-          "Measuring would change little: %s of the spread of cash is luck."
-              .formatted(luck > 0.85 ? "nine tenths" : "%s".formatted(say.percent(luck))));
+    return Optional.of(worth(chances.worthMeasuring().get(), luck));
+  }
+
+  /** In one sentence, with the share of the spread of cash that is luck. */
+  String worth(WorthMeasuring worth, double luck) {
+    WorthMeasuring.Row first = worth.rows().get(0);
+    double all = worth.all().orElse(0);
+    if (luck > MOSTLY) {
+      return "Measuring would change little: nine tenths of the spread of cash is luck.";
     }
-    return Optional.of(
-        "Worth measuring first: %d marked trunks of %s in the condition %s, this October and next (sure"
-                .formatted(WorthMeasuring.TRUNKS, first.species(), first.condition())
-            + " %s → %s): %s off the spread of cash%s."
-                .formatted(
-                    say.whole(100 * first.sure()),
-                    say.percent(first.sureAfter()),
-                    say.percent(Math.max(0, first.narrowing())),
-                    worth.rows().size() == 1
-                        ? ""
-                        : "; all %d of the table %s"
-                            .formatted(worth.rows().size(), say.percent(Math.max(0, all)))));
+    if (all < LITTLE) {
+      return "Measuring trunks would change little: all of the table %s off the spread of cash%s."
+          .formatted(say.percent(Math.max(0, all)), otherwise());
+    }
+    if (first.told() != WorthMeasuring.Told.DRAWN || first.narrowing() < NOTHING) {
+      return "Worth measuring: %d marked trunks in each of the %d rows of the table, this October and next, %s off the spread of cash; one row alone brings little."
+          .formatted(WorthMeasuring.TRUNKS, worth.rows().size(), say.percent(all));
+    }
+    return "Worth measuring first: %d marked trunks of %s in the condition %s, this October and next (sure %s → %s): %s off the spread of cash%s."
+        .formatted(
+            WorthMeasuring.TRUNKS,
+            first.species(),
+            first.condition(),
+            say.whole(100 * first.sure()),
+            say.percent(first.sureAfter()),
+            say.percent(first.narrowing()),
+            worth.rows().size() == 1
+                ? ""
+                : "; all %d of the table %s".formatted(worth.rows().size(), say.percent(all)));
+  }
+
+  /** What the spread rests on where growth matters little. */
+  private String otherwise() {
+    List<String> parts = notKnown("");
+    return parts.size() == 1
+        ? ""
+        : "; more of it is " + Phrases.list(parts.subList(1, parts.size()));
   }
 }

@@ -7,7 +7,10 @@ import growingon.load.SmallNursery;
 import growingon.nursery.Lot;
 import growingon.nursery.Trunks;
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -183,6 +186,33 @@ class TrunkCellsTest {
         .containsExactly(
             "error: stock.csv, row 2, column trunk spread %: a size class has no spread (18);"
                 + " leave trunk spread % empty");
+  }
+
+  @Test
+  void usualTrunk_isOfItsClass_andCountsAsNotMeasured() throws IOException {
+    addUsual();
+
+    assertThat(trunks()).isEqualTo(new Trunks.Usual("pot 3 litre", 14.5, 0.18));
+  }
+
+  @Test
+  void usualTrunk_ofASizeClass_isRefused() throws IOException {
+    addUsual();
+    type("10-15");
+
+    assertThat(SmallNursery.problems(folder))
+        .containsExactly(
+            "error: stock.csv, row 2, column usual trunk of: a usual trunk is a mean, and here is a"
+                + " size class (pot 3 litre); write trunk mm in place of the class, or leave usual"
+                + " trunk of empty");
+  }
+
+  private void addUsual() throws IOException {
+    Path file = folder.resolve("stock.csv");
+    List<String> lines = new ArrayList<>(Files.readAllLines(file));
+    lines.set(0, lines.get(0) + ",usual trunk of");
+    lines.set(1, lines.get(1) + ",pot 3 litre");
+    Files.write(file, lines);
   }
 
   @Test

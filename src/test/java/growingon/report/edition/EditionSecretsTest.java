@@ -260,6 +260,12 @@ class EditionSecretsTest {
                 assertThat(first)
                     .anyMatch(
                         each -> each.contains("it pays " + Odds.in(gamble.chancePays(), DRAWS))));
+    assertThat(first)
+        .anyMatch(
+            each ->
+                each.startsWith("Cash at the end of 2031/32: GBP ")
+                    && each.endsWith(" of the spread is not knowing how fast its trees grow."))
+        .contains("Odds of bought lots hold both luck and what is not known.");
     assertThat(chances.gambles()).isNotEmpty();
     assertThat(chances.draws()).isCloseTo(DRAWS, within(0));
   }

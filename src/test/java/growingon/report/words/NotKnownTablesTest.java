@@ -3,13 +3,19 @@ package growingon.report.words;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import growingon.chance.Chances;
+import growingon.chance.WorthMeasuring;
+import growingon.nursery.MarketSure;
 import growingon.nursery.Scenario;
+import growingon.nursery.Trunks;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.report.MapleNursery;
 import growingon.report.figures.Context;
+import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -56,11 +62,82 @@ class NotKnownTablesTest {
     assertThat(new NotKnownTables(context).summary()).hasSize(2);
   }
 
+  private static String worth(
+      Scenario scenario, double first, WorthMeasuring.Told told, double all, double luck) {
+    Scenario few = scenario.withPlan(scenario.plan().withDraws(2));
+    WorthMeasuring.Row row = new WorthMeasuring.Row("maple", "pot", 80, 4, 0.8, 0.91, first, told);
+    WorthMeasuring.Row other =
+        new WorthMeasuring.Row("elm", "pot", 80, 4, 0.8, 0.91, 0, WorthMeasuring.Told.ROUGH);
+    return new NotKnownTables(MapleNursery.drawn(few, 2))
+        .worth(new WorthMeasuring(List.of(row, other), OptionalDouble.of(all)), luck);
+  }
+
+  @Test
+  void measuring_isAdvisedAsFarAsItBringsAnything() {
+    Scenario growth = Nurseries.working().lot(Lots.pottedElms("elms").build()).scenario();
+    assertThat(worth(growth, 0.07, WorthMeasuring.Told.DRAWN, 0.15, 0.3))
+        .isEqualTo(
+            "Worth measuring first: 20 marked trunks of maple in the condition pot, this October and"
+                + " next (sure 80 → 91 %): 7 % off the spread of cash; all 2 of the table 15 %.");
+    assertThat(worth(growth, 0.001, WorthMeasuring.Told.DRAWN, 0.3, 0.3))
+        .isEqualTo(
+            "Worth measuring: 20 marked trunks in each of the 2 rows of the table, this October and"
+                + " next, 30 % off the spread of cash; one row alone brings little.");
+    assertThat(worth(growth, 0.2, WorthMeasuring.Told.TOO_SMALL, 0.3, 0.3))
+        .startsWith("Worth measuring: 20 marked trunks in each ");
+    assertThat(worth(growth, 0.07, WorthMeasuring.Told.DRAWN, 0.15, 0.9))
+        .isEqualTo("Measuring would change little: nine tenths of the spread of cash is luck.");
+    assertThat(worth(growth, 0, WorthMeasuring.Told.DRAWN, 0.02, 0.3))
+        .isEqualTo(
+            "Measuring trunks would change little: all of the table 2 % off the spread of cash.");
+  }
+
+  @Test
+  void firstPlan_saysThatItIsUnsureOfMoreThanGrowth() {
+    Scenario first =
+        Nurseries.working()
+            .sure(0.6)
+            .market(new MarketSure(0.5, 0.5))
+            .lot(Lots.pottedElms("elms").build().withTrunks(new Trunks.Usual("no pot", 14, 0.3)))
+            .scenario();
+    assertThat(worth(first, 0, WorthMeasuring.Told.DRAWN, 0.02, 0))
+        .isEqualTo(
+            "Measuring trunks would change little: all of the table 2 % off the spread of cash; more"
+                + " of it is how thick they are, how many are wanted and what they fetch.");
+    Context context = MapleNursery.drawn(first, 120);
+    assertThat(new NotKnownTables(context).cash().orElseThrow())
+        .endsWith(
+            " of the spread is not knowing how fast your trees grow, how thick they are, how many are"
+                + " wanted and what they fetch.");
+  }
+
   @Test
   void knownNursery_hasNothingToTellApart() {
     Context context = drawn(1, 120);
     assertThat(new NotKnownTables(context).tables()).isEmpty();
     assertThat(new NotKnownTables(context).summary()).isEmpty();
+  }
+
+  /** All that a plan without draws shows, sheet by sheet. */
+  private static List<Object> shown(double sure) {
+    Scenario scenario =
+        Nurseries.working()
+            .sure(sure)
+            .lotSpread(sure == 1 ? 0 : 0.2)
+            .lot(Lots.boughtMaples("ridge").build())
+            .lot(Lots.pottedElms("elms").build())
+            .scenario();
+    List<Object> shown = new ArrayList<>();
+    for (Sheet sheet : MapleNursery.report(scenario).sheets()) {
+      shown.addAll(sheet.sentences());
+      sheet.tables().forEach(table -> shown.addAll(List.of(table.name(), table.inFull())));
+    }
+    return shown;
+  }
+
+  @Test
+  void plan_withoutDraws_doesNotMoveWithHowSureAnythingIs() {
+    assertThat(shown(0.3)).hasSizeGreaterThan(50).isEqualTo(shown(1));
   }
 
   @Test
