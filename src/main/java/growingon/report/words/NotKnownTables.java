@@ -8,6 +8,7 @@ import growingon.chance.WorthMeasuring;
 import growingon.money.Accounts;
 import growingon.nursery.Horizon;
 import growingon.nursery.Sure;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.figures.SeasonFigures;
 import growingon.report.model.Column;
@@ -140,43 +141,30 @@ public final class NotKnownTables {
   }
 
   private Table worthMeasuring(WorthMeasuring worth) {
-    Rows rows = new Rows();
-    for (WorthMeasuring.Row each : worth.rows()) {
-      double factor = Sure.factor(each.sure());
-      rows.add(
-          Arrays.asList(
-              each.species(),
-              each.condition(),
-              Math.round(each.plants()),
-              each.mmASeason() / factor,
-              each.mmASeason(),
-              each.mmASeason() * factor,
-              each.sure(),
-              each.sureAfter(),
-              narrowing(each),
-              told(each)));
-    }
-    return new Table(
-        "worth-measuring",
-        "What to measure first",
-        List.of(
+    return TableOf.<WorthMeasuring.Row>table("worth-measuring", "What to measure first")
+        .note(
             "%d trunks marked there, read this October and next: how sure the growth would then be,"
                     .formatted(WorthMeasuring.TRUNKS)
-                + " and what that takes off the spread of cash at the end of the plan.",
+                + " and what that takes off the spread of cash at the end of the plan.")
+        .note(
             "Drawn: the draws were made once more. Rough: ranked by what each does to cash in the draws,"
-                + " which is right in its order and flatters; to the nearest 5 %."),
-        List.of(
-            Column.of("species", "species", "", Kind.TEXT),
-            Column.of("condition", "condition", "", Kind.TEXT),
-            Column.of("plants", "plants", "", Kind.COUNT),
-            Column.of("mm_low", "mm a season, low", "", Kind.MM),
-            Column.of("mm", "as planned", "", Kind.MM),
-            Column.of("mm_high", "high", "", Kind.MM),
-            Column.of("sure", "sure", "", Kind.SHARE),
-            Column.of("sure_after", "sure after", "", Kind.SHARE),
-            Column.of("narrowing", "narrower by", "", Kind.SHARE),
-            Column.of("told", "how found", "", Kind.TEXT)),
-        rows.list());
+                + " which is right in its order and flatters; to the nearest 5 %.")
+        .text("species", WorthMeasuring.Row::species)
+        .text("condition", WorthMeasuring.Row::condition)
+        .column("plants", "", Kind.COUNT, each -> Math.round(each.plants()))
+        .column(
+            "mm_low",
+            "mm a season, low",
+            "",
+            Kind.MM,
+            each -> each.mmASeason() / Sure.factor(each.sure()))
+        .column("mm", "as planned", "", Kind.MM, WorthMeasuring.Row::mmASeason)
+        .column("mm_high", "high", "", Kind.MM, each -> each.mmASeason() * Sure.factor(each.sure()))
+        .column("sure", "", Kind.SHARE, WorthMeasuring.Row::sure)
+        .column("sure after", "", Kind.SHARE, WorthMeasuring.Row::sureAfter)
+        .column("narrowing", "narrower by", "", Kind.SHARE, each -> narrowing(each))
+        .text("told", "how found", each -> told(each))
+        .of(worth.rows());
   }
 
   private static Double narrowing(WorthMeasuring.Row row) {
