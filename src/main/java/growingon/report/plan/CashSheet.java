@@ -56,8 +56,15 @@ final class CashSheet {
     return Column.summed(key, heading, currency, Kind.MONEY);
   }
 
-  /** Months that stand in a row. */
-  private record Months(Object label, int first, int last) {}
+  /** Months that stand in a row, and what moves in them. */
+  private record Months(Object label, int first, int last, double net) {}
+
+  private Months season(int season) {
+    int first = horizon.seasonFirst(season);
+    int last = horizon.seasonLast(season);
+    double net = Arrays.stream(CashItem.values()).mapToDouble(item -> sum(item, first, last)).sum();
+    return new Months(horizon.seasonLabel(season), first, last, net);
+  }
 
   private Table seasons() {
     double[] balances = cash.balances();
@@ -78,15 +85,7 @@ final class CashSheet {
             Kind.MONEY,
             each -> Arrays.stream(balances, each.first, each.last + 1).min().getAsDouble())
         .belowNil()
-        .of(
-            IntStream.range(0, horizon.seasons())
-                .mapToObj(
-                    season ->
-                        new Months(
-                            horizon.seasonLabel(season),
-                            horizon.seasonFirst(season),
-                            horizon.seasonLast(season)))
-                .toList());
+        .of(IntStream.range(0, horizon.seasons()).mapToObj(this::season).toList());
   }
 
   /** What moves in some months, and what there is at their end. */
@@ -98,16 +97,10 @@ final class CashSheet {
           each -> sum(item, each.first, each.last));
     }
     return table
-        .column(money("net", "in less out"), this::net)
+        .column(money("net", "in less out"), Months::net)
         .belowNil()
         .column("balance", "cash at its end", currency, Kind.MONEY, each -> balances[each.last])
         .belowNil();
-  }
-
-  private double net(Months months) {
-    return Arrays.stream(CashItem.values())
-        .mapToDouble(item -> sum(item, months.first, months.last))
-        .sum();
   }
 
   private double sum(CashItem item, int first, int last) {
@@ -128,7 +121,7 @@ final class CashSheet {
                 .column(Rows.month(), Months::label))
         .of(
             IntStream.range(0, cash.months())
-                .mapToObj(month -> new Months(horizon.month(month), month, month))
+                .mapToObj(month -> new Months(horizon.month(month), month, month, cash.net(month)))
                 .toList());
   }
 }
