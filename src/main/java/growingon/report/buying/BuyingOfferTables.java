@@ -124,33 +124,25 @@ final class BuyingOfferTables {
     return breaks.size() > 1 ? "under " + breaks.get(1).least() : "";
   }
 
+  /** A number of an offer that was tried. */
+  private record Number(OfferAnswer offer, Tried tried) {}
+
   Table quantities() {
-    Rows rows = new Rows();
-    for (OfferAnswer offer : answer.offers()) {
-      for (Tried tried : offer.numbers()) {
-        rows.add(
-            offer.take().name(),
-            tried.number(),
-            tried.gain().mean(),
-            tried.gain().p10(),
-            tried.gain().p90(),
-            tried.isGood() ? "yes" : "no",
-            tried.fits() ? "yes" : "no");
-      }
-    }
     return columns.asDrawn(
-        new Table(
-            "buying-quantities",
-            "Every number that was tried, beside all else recommended, at the plan's end",
-            List.of(),
-            List.of(
-                Column.of("offer", "offer", "", Kind.TEXT),
-                Column.of("quantity", "plants", "plants", Kind.COUNT),
-                Column.of("mean", "gain", figures.currency, Kind.MONEY),
-                Column.of("p10", "P10", figures.currency, Kind.MONEY),
-                Column.of("p90", "P90", figures.currency, Kind.MONEY),
-                Column.of("as_good", "as good", "", Kind.TEXT),
-                Column.of("fits", "fits", "", Kind.TEXT)),
-            rows.list()));
+        TableOf.<Number>table(
+                "buying-quantities",
+                "Every number that was tried, beside all else recommended, at the plan's end")
+            .text("offer", each -> each.offer.take().name())
+            .column("quantity", "plants", "plants", Kind.COUNT, each -> each.tried.number())
+            .column(columns.money("mean", "gain"), each -> each.tried.gain().mean())
+            .column(columns.money("p10", "P10"), each -> each.tried.gain().p10())
+            .column(columns.money("p90", "P90"), each -> each.tried.gain().p90())
+            .text("as good", each -> each.tried.isGood() ? "yes" : "no")
+            .text("fits", each -> each.tried.fits() ? "yes" : "no")
+            .of(
+                answer.offers().stream()
+                    .flatMap(
+                        offer -> offer.numbers().stream().map(tried -> new Number(offer, tried)))
+                    .toList()));
   }
 }
