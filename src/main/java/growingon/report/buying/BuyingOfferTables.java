@@ -5,7 +5,6 @@ import growingon.buying.OfferAnswer;
 import growingon.buying.OfferAnswer.Tried;
 import growingon.buying.OfferAnswer.Verdict;
 import growingon.nursery.Offer;
-import growingon.report.build.Columns;
 import growingon.report.build.TableOf;
 import growingon.report.model.Column;
 import growingon.report.model.Kind;
@@ -38,7 +37,8 @@ final class BuyingOfferTables {
                     + " landed price, at which the mean gain is nil.");
     return columns.asDrawn(
         numbers(table)
-            .column(Columns.belowNil(columns.money("gain", "gain")), offer -> offer.gain().mean())
+            .column(columns.money("gain", "gain"), offer -> offer.gain().mean())
+            .belowNil()
             .column(
                 Column.of("pays", "pays in … of 100", "draws", Kind.COUNT),
                 offer -> columns.ofHundred(offer.gain()))
@@ -83,7 +83,8 @@ final class BuyingOfferTables {
             .note("Gains are those at the end of the season named, when nine tenths are sold.")
             .column(columns.text("offer", "offer"), offer -> offer.take().name())
             .column(columns.plants("at", "weighed at"), OfferAnswer::at)
-            .column(Columns.belowNil(columns.money("gain", "gain")), offer -> offer.gain().mean())
+            .column(columns.money("gain", "gain"), offer -> offer.gain().mean())
+            .belowNil()
             .column(
                 columns.money("p10", "P10"),
                 offer -> answer.draws() == 0 ? null : offer.gain().p10())

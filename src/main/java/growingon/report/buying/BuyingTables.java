@@ -12,7 +12,6 @@ import growingon.buying.Move;
 import growingon.buying.Outcome;
 import growingon.buying.PlanValue;
 import growingon.project.LotHistory;
-import growingon.report.build.Columns;
 import growingon.report.build.TableOf;
 import growingon.report.buying.BuyingFigures.Sold;
 import growingon.report.model.Column;
@@ -53,28 +52,27 @@ final class BuyingTables {
             .note(Sentences.WITHOUT_VAT)
             .column(columns.text("plan", "plan"), plan -> plan.kind().toString())
             .column(columns.money("value", "present value"), plan -> plan.value().mean())
-            .column(
-                Columns.belowNil(columns.money("gain", "gain over as given")),
-                plan -> plan.gain().mean())
+            .column(columns.money("gain", "gain over as given"), plan -> plan.gain().mean())
+            .belowNil()
             .column(columns.money("p10", "gain, P10"), plan -> plan.gain().p10())
             .column(columns.money("p90", "gain, P90"), plan -> plan.gain().p90())
             .column(
                 Column.of("better", "better in … of 100", "draws", Kind.COUNT),
                 plan ->
                     plan.kind() == PlanValue.Kind.AS_GIVEN ? null : columns.ofHundred(plan.gain()))
-            .column(
-                Columns.belowNil(columns.money("lowest_cash", "lowest cash")),
-                plan -> plan.line().lowestCash())
+            .column(columns.money("lowest_cash", "lowest cash"), plan -> plan.line().lowestCash())
+            .belowNil()
             .column(
                 Column.of("lowest_month", "in", "", Kind.MONTH),
                 plan -> figures.horizon.month(plan.line().lowestMonth()))
             .column(
-                Columns.aboveNil(
-                    Column.of("missing", "most room missing", "m²", Kind.SQUARE_METRES)),
+                Column.of("missing", "most room missing", "m²", Kind.SQUARE_METRES),
                 plan -> mostMissing(plan.line()))
+            .aboveNil()
             .column(
-                Columns.aboveNil(Column.of("hours_short", "hours short", "hours", Kind.HOURS)),
+                Column.of("hours_short", "hours short", "hours", Kind.HOURS),
                 plan -> hoursShort(plan.line()))
+            .aboveNil()
             .column(columns.money("laid_out", "money laid out"), PlanValue::laidOut);
     if (Extra.isToBeHad(answer.inputs().scenario())) {
       table =
@@ -130,54 +128,62 @@ final class BuyingTables {
 
   Table holds() {
     return columns.asDrawn(
-        TableOf.<Held>table("buying-holds", "Sell or hold")
-            .note(
-                "Held plants are not sold below the grade named; the best are those that were thickest"
-                    + " when the lot was counted: tag every fifth down the row, and hold those. What a"
-                    + " change brings is weighed beside all others; one that brings nothing itself,"
-                    + " or costs, leaves them room, hours or cash.")
-            .note(Sentences.WITHOUT_VAT)
-            .column(Rows.lot(), each -> each.hold.name())
-            .text("species", each -> each.any().get(0).lot().species())
-            .column(
-                columns.plants("standing", "standing"),
-                each ->
-                    Math.round(each.any().stream().mapToDouble(LotHistory::standingAtStart).sum()))
-            .text(
-                "ready_now",
-                "now, by grade",
-                each -> Rows.text(figures.standingByGrade(each.any())))
-            .text("given", "held as given", each -> figures.held(each.hold.given()))
-            .text(
-                "advised",
-                "hold",
-                each -> each.hold.isChange() ? figures.held(each.hold.advised()) : "as it is")
-            .column(
-                "sold_given",
-                "sold this season as given",
-                "plants",
-                Kind.PLANTS,
-                each -> figures.soldThisSeason(figures.given, each.before))
-            .column(
-                "sold_advised",
-                "as advised",
-                "plants",
-                Kind.PLANTS,
-                each -> figures.soldThisSeason(figures.recommended, each.after))
-            .text(
-                "become",
-                "what they become",
-                each -> each.ifChanged(() -> Rows.text(become(each.before, each.after))))
-            .column(
-                columns.money("brings", "brings"),
-                each -> each.ifChanged(() -> each.hold.brings().mean()))
-            .column(
-                "sure",
-                "sure in … of 100",
-                "draws",
-                Kind.COUNT,
-                each -> each.ifChanged(() -> columns.ofHundred(each.hold.brings())))
+        broughtBy(
+                TableOf.<Held>table("buying-holds", "Sell or hold")
+                    .note(
+                        "Held plants are not sold below the grade named; the best are those that were thickest"
+                            + " when the lot was counted: tag every fifth down the row, and hold those. What a"
+                            + " change brings is weighed beside all others; one that brings nothing itself,"
+                            + " or costs, leaves them room, hours or cash.")
+                    .note(Sentences.WITHOUT_VAT)
+                    .column(Rows.lot(), each -> each.hold.name())
+                    .text("species", each -> each.any().get(0).lot().species())
+                    .column(
+                        columns.plants("standing", "standing"),
+                        each ->
+                            Math.round(
+                                each.any().stream().mapToDouble(LotHistory::standingAtStart).sum()))
+                    .text(
+                        "ready_now",
+                        "now, by grade",
+                        each -> Rows.text(figures.standingByGrade(each.any())))
+                    .text("given", "held as given", each -> figures.held(each.hold.given()))
+                    .text(
+                        "advised",
+                        "hold",
+                        each ->
+                            each.hold.isChange() ? figures.held(each.hold.advised()) : "as it is"))
             .of(answer.holds().stream().map(this::held).toList()));
+  }
+
+  /** What a change of the hold brings. */
+  private TableOf<Held> broughtBy(TableOf<Held> table) {
+    return table
+        .column(
+            "sold_given",
+            "sold this season as given",
+            "plants",
+            Kind.PLANTS,
+            each -> figures.soldThisSeason(figures.given, each.before))
+        .column(
+            "sold_advised",
+            "as advised",
+            "plants",
+            Kind.PLANTS,
+            each -> figures.soldThisSeason(figures.recommended, each.after))
+        .text(
+            "become",
+            "what they become",
+            each -> each.ifChanged(() -> Rows.text(become(each.before, each.after))))
+        .column(
+            columns.money("brings", "brings"),
+            each -> each.ifChanged(() -> each.hold.brings().mean()))
+        .column(
+            "sure",
+            "sure in … of 100",
+            "draws",
+            Kind.COUNT,
+            each -> each.ifChanged(() -> columns.ofHundred(each.hold.brings())));
   }
 
   private String become(List<LotHistory> before, List<LotHistory> after) {

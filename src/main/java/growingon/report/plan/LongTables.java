@@ -41,7 +41,7 @@ final class LongTables {
       makers.add(BenchSpaceSheet::placeMonths);
     }
     if (!context.bought().isEmpty()) {
-      makers.add(BoughtLots::flows);
+      makers.add(BoughtLotBridges::flows);
     }
     List<Table> tables =
         new ArrayList<>(makers.parallelStream().map(maker -> maker.apply(context)).toList());

@@ -63,24 +63,39 @@ final class SwingsSheet {
 
   private static Table table(Context context, List<Gamble> gambles) {
     String currency = context.inputs().scenario().nursery().settings().currency();
-    return TableOf.<Swung>table("swings", "What each assumption moves")
-        .note(
-            "Gain of the lot, as on Lots bought; the widest swing first. Whole failure is no P10: it"
-                + " has the chance that Lots bought names.")
-        .note(
-            "Moves it by: from the least to the greatest of P10, plan's line and P90. Not known: the"
-                + " same in all seasons. Measured: once 20 trunks were marked and read twice.")
-        .column(Rows.lot(), each -> each.gamble.bought().lot().name())
-        .text("assumption", each -> each.swing.says())
-        .text("low", "at P10", each -> each.swing.low())
-        .text("high", "at P90", each -> each.swing.high())
-        .column("gain_low", "gain at P10", currency, Kind.MONEY, each -> each.swing.gainAtLow())
-        .belowNil()
-        .column("plan", "plan's line", currency, Kind.MONEY, each -> each.swing.gainAtLine())
-        .belowNil()
-        .column("gain_high", "gain at P90", currency, Kind.MONEY, each -> each.swing.gainAtHigh())
-        .belowNil()
-        .column("width", "moves it by", currency, Kind.MONEY, each -> each.swing.width())
+    return measured(
+            currency,
+            TableOf.<Swung>table("swings", "What each assumption moves")
+                .note(
+                    "Gain of the lot, as on Lots bought; the widest swing first. Whole failure is no P10: it"
+                        + " has the chance that Lots bought names.")
+                .note(
+                    "Moves it by: from the least to the greatest of P10, plan's line and P90. Not known: the"
+                        + " same in all seasons. Measured: once 20 trunks were marked and read twice.")
+                .column(Rows.lot(), each -> each.gamble.bought().lot().name())
+                .text("assumption", each -> each.swing.says())
+                .text("low", "at P10", each -> each.swing.low())
+                .text("high", "at P90", each -> each.swing.high())
+                .column(
+                    "gain_low", "gain at P10", currency, Kind.MONEY, each -> each.swing.gainAtLow())
+                .belowNil()
+                .column(
+                    "plan", "plan's line", currency, Kind.MONEY, each -> each.swing.gainAtLine())
+                .belowNil()
+                .column(
+                    "gain_high",
+                    "gain at P90",
+                    currency,
+                    Kind.MONEY,
+                    each -> each.swing.gainAtHigh())
+                .belowNil()
+                .column("width", "moves it by", currency, Kind.MONEY, each -> each.swing.width()))
+        .of(swung(gambles));
+  }
+
+  /** What measuring would take off, where it would. */
+  private static TableOf<Swung> measured(String currency, TableOf<Swung> table) {
+    return table
         .column(
             "measured_low",
             "at P10, measured",
@@ -104,7 +119,6 @@ final class SwingsSheet {
         .text(
             "mark",
             "can be narrowed",
-            each -> each.swing.measured().isPresent() ? "by measuring" : null)
-        .of(swung(gambles));
+            each -> each.swing.measured().isPresent() ? "by measuring" : null);
   }
 }
