@@ -1,5 +1,6 @@
 package growingon.load;
 
+import growingon.load.cell.Heading;
 import growingon.load.cell.Unit;
 import growingon.load.quick.QuickLine;
 import growingon.load.quick.QuickLines;
@@ -24,25 +25,22 @@ public final class TableFormats {
   private TableFormats() {}
 
   /**
-   * The headings of a table.
+   * The columns of a table.
    *
    * @param table name of the sheet or CSV file
-   * @param needed headings that must be there
-   * @param optional headings that may be there
-   * @param anyAfter beginning of headings of which there may be any number; empty if there are none
+   * @param columns as they are laid out
    */
-  public record TableHeadings(
-      String table, List<String> needed, List<String> optional, String anyAfter) {
+  public record TableHeadings(String table, List<Heading<?>> columns) {
     public TableHeadings {
-      needed = List.copyOf(needed);
-      optional = List.copyOf(optional);
+      columns = List.copyOf(columns);
     }
 
-    /** Whether the heading is one of the table. */
-    public boolean has(String heading) {
-      return needed.contains(heading)
-          || optional.contains(heading)
-          || (!anyAfter.isEmpty() && heading.startsWith(anyAfter));
+    /** Headings that must be there. */
+    public List<String> needed() {
+      return columns.stream()
+          .filter(column -> column.says().needed())
+          .<String>map(Heading::name)
+          .toList();
     }
   }
 
@@ -57,10 +55,7 @@ public final class TableFormats {
   /** Every table that a plan reads, the quick sheet among them. */
   public static List<TableHeadings> all() {
     return Tables.formats().stream()
-        .map(
-            format ->
-                new TableHeadings(
-                    format.name(), format.needed(), format.optional(), format.prefix()))
+        .map(format -> new TableHeadings(format.name(), format.columns()))
         .toList();
   }
 

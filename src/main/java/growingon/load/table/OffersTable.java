@@ -3,6 +3,7 @@ package growingon.load.table;
 import growingon.load.cell.As;
 import growingon.load.cell.Currency;
 import growingon.load.cell.Groups;
+import growingon.load.cell.Heading;
 import growingon.load.cell.Names;
 import growingon.load.cell.Quantities;
 import growingon.load.cell.Range;
@@ -65,72 +66,128 @@ import java.util.Set;
  * </pre>
  */
 public final class OffersTable {
-  static final String OFFER = "offer";
-  private static final String TAKE = "take";
-  private static final String QUANTITY = "quantity";
-  private static final String UNIT_PRICE = "unit price";
-  private static final String CURRENCY = "currency";
-  private static final String LEAST = "least";
-  private static final String MULTIPLE = "multiple";
-  private static final String MOST = "most";
-  private static final String ARRIVAL = "arrival month";
-  private static final String BALL_KEPT = "ball kept %";
-  private static final String ORDER_BY = "order by";
-  static final String AGAIN = "again";
-  static final String AGAIN_UNTIL = "again until";
-  private static final String CARRIAGE = "carriage";
-  private static final String IMPORT_CHARGES = "import charges";
-  private static final String QUALITY_SURE = "quality sure %";
-  private static final String LOSS_SURE = "loss sure %";
-  private static final String FAILS = "fails %";
+  static final Heading<String> OFFER =
+      Heading.text("offer")
+          .means(
+              "Your name for a lot that you could buy; several rows with one name are price breaks");
+  private static final Heading<Boolean> TAKE =
+      Heading.yesNo("take").usual(false).means("Whether you take it");
+  private static final Heading<Integer> QUANTITY =
+      Heading.number("quantity", Quantities.plants()).means("Plants that you take");
+  private static final Heading<Double> UNIT_PRICE =
+      Heading.money("unit price").means("Price of one plant, in the offer's currency");
+  private static final Heading<String> CURRENCY =
+      Heading.text("currency", As.currency())
+          .expert()
+          .means(
+              "Currency of its prices; empty: that of the sheet settings, which needs an exchange rate for any other");
+  private static final Heading<Integer> LEAST =
+      Heading.number("least", Quantities.plants(Quantities.SOME))
+          .usual(1)
+          .means("Fewest you may order at this price");
+  private static final Heading<Integer> MULTIPLE =
+      Heading.number("multiple", Quantities.plants(Quantities.SOME))
+          .expert()
+          .usual(1)
+          .means("Sold in lots of so many");
+  private static final Heading<Integer> MOST =
+      Heading.number("most", Quantities.plants(Quantities.SOME))
+          .expert()
+          .means("Most there are; empty: no limit");
+  private static final Heading<YearMonth> ARRIVAL =
+      Heading.month("arrival month").means("When they would come, from this month on");
+  private static final Heading<Double> BALL_KEPT =
+      Heading.number("ball kept %", As.share())
+          .expert()
+          .means(
+              "Share of the ball that stays on when they are first potted; empty: as the route says");
+  private static final Heading<YearMonth> ORDER_BY =
+      Heading.month("order by")
+          .expert()
+          .means(
+              "Month by the end of which it must be ordered; empty: the months that orders take before arrival");
+  static final Heading<Integer> AGAIN =
+      Heading.text("again", AgainCells.seasonsBetween())
+          .expert()
+          .usual(0)
+          .means(
+              "no, every season, or every 2 seasons: bought again each time, as an order of its own");
+  static final Heading<YearMonth> AGAIN_UNTIL =
+      Heading.month("again until")
+          .expert()
+          .means("Last month in which it may arrive again; empty: the end of the plan");
+  private static final Heading<Double> CARRIAGE =
+      Heading.money("carriage").usual(0.0).means("For the whole order");
+  private static final Heading<Double> IMPORT_CHARGES =
+      Heading.money("import charges").expert().usual(0.0).means("For the whole order");
+  private static final Heading<Double> QUALITY_SURE =
+      Heading.number("quality sure %", As.share())
+          .expert()
+          .usual(1.0)
+          .means("How sure you are of firsts and seconds: 100 for certain");
+  private static final Heading<Double> LOSS_SURE =
+      Heading.number("loss sure %", As.share())
+          .expert()
+          .usual(1.0)
+          .means("How sure you are of its losses");
+  private static final Heading<Double> FAILS =
+      Heading.number("fails %", As.share())
+          .expert()
+          .usual(0.0)
+          .means("Chance that the whole lot fails");
   public static final TableFormat FORMAT =
       TableFormat.of(
-              "offers", OFFER, LotCells.SPECIES, LotCells.FORM, UNIT_PRICE, ARRIVAL, LotCells.ROUTE)
-          .with(
+              "offers",
+              OFFER.needed(),
               TAKE,
               QUANTITY,
-              CURRENCY,
+              LotCells.SPECIES.needed(),
+              LotCells.FORM.means("How they come").needed(),
+              UNIT_PRICE.needed(),
+              ARRIVAL.needed(),
+              LotCells.ROUTE.means("What would be done with them").needed(),
+              LotCells.TRUNK,
+              LotCells.FIRST.means("How many in 100 you think are firsts"),
+              LotCells.SECOND,
+              CARRIAGE,
+              LotCells.PLACE.means("Where they would stand at first"),
               LEAST,
+              LotCells.NOTE,
+              Spacings.PLANTS.means("How many stand on a square metre; needed in the ground"),
               MULTIPLE,
               MOST,
               ORDER_BY,
               AGAIN,
               AGAIN_UNTIL,
-              CARRIAGE,
+              CURRENCY,
               IMPORT_CHARGES,
-              LotCells.TRUNK,
-              LotCells.TRUNK_SPREAD,
+              LotCells.SUPPLIER.means("Who offers them"),
+              LotCells.TRUNK_SPREAD.means("How unlike the trunks are").also("spread %"),
               LotCells.TRUNK_FROM,
               LotCells.TRUNK_TO,
               LotCells.GIRTH_FROM,
               LotCells.GIRTH_TO,
-              LotCells.FIRST,
-              LotCells.SECOND,
               QUALITY_SURE,
               LOSS_SURE,
               FAILS,
-              StockTable.POT,
+              StockTable.POT.expert().means("Pot they come in; empty if they come without"),
               BALL_KEPT,
-              LotCells.PLACE,
-              Spacings.GAP,
-              Spacings.PLANTS,
+              Spacings.GAP.means("Free space between pots or crowns"),
               LotCells.CROWN,
-              LotCells.HEIGHT_LEFT,
+              LotCells.HEIGHT_LEFT.means("Height of the wood after reduction, for its weight"),
               LotCells.HOLD_GRADE,
               LotCells.HOLD_SHARE,
               LotCells.HOLD_WHICH,
-              LotCells.NOT_BEFORE,
+              LotCells.NOT_BEFORE.means("First month in which any is sold"),
               LotCells.APART,
               LotCells.UNTOUCHED,
               LotCells.HEELED_IN,
-              LotCells.SUPPLIER,
               LotCells.PASSPORT,
-              LotCells.ORIGIN,
-              LotCells.NOTE)
-          .alias("spread %", LotCells.TRUNK_SPREAD)
+              LotCells.ORIGIN.means("Country or region they come from"))
           .understanding(TrunkCells.OTHER_HEADINGS);
 
-  private static final Set<String> OF_A_BREAK = Set.of(OFFER, LEAST, UNIT_PRICE);
+  private static final Set<String> OF_A_BREAK =
+      Set.of(OFFER.name(), LEAST.name(), UNIT_PRICE.name());
 
   private final Definitions known;
 
@@ -176,7 +233,7 @@ public final class OffersTable {
     table.rows().stream()
         .filter(row -> !row.has(OFFER))
         .forEach(row -> row.needs(OFFER, UNIT_PRICE));
-    Groups.by(OFFER, table.rows()).forEach(this::add);
+    Groups.by(OFFER.name(), table.rows()).forEach(this::add);
     trunkCells.remark();
   }
 
@@ -198,8 +255,8 @@ public final class OffersTable {
     List<PriceBreak> breaks = new ArrayList<>();
     for (Row row : rows) {
       checkBreakRow(row, rows.get(0));
-      int least = row.get(LEAST, Quantities.plants(Quantities.SOME), 1);
-      double price = row.get(UNIT_PRICE, As.money(currency(rows.get(0)), Range.PRICE));
+      int least = row.get(LEAST);
+      double price = row.get(UNIT_PRICE.reading(As.money(currency(rows.get(0)), Range.PRICE)));
       if (!row.isFailed() && !leasts.add(least)) {
         row.fail(LEAST, where -> PlanAdvice.leastTwice(where, name, least));
       }
@@ -236,20 +293,20 @@ public final class OffersTable {
   }
 
   private Optional<Offer> offer(String name, Row row, List<PriceBreak> breaks) {
-    String currency = row.get(CURRENCY, As.currency(), known.settings().currency());
+    String currency = row.get(CURRENCY, known.settings().currency());
     As<Double> money = As.money(currency(row), Range.FROM_ZERO);
     Optional<Double> rate = rate(row, currency);
-    boolean take = row.get(TAKE, As.YES_NO, false);
-    int quantity = take ? row.get(QUANTITY, Quantities.plants()) : looked(row);
-    int multiple = row.get(MULTIPLE, Quantities.plants(Quantities.SOME), 1);
-    Optional<Integer> most = row.find(MOST, Quantities.plants(Quantities.SOME));
-    YearMonth arrival = row.get(ARRIVAL, As.MONTH);
+    boolean take = row.get(TAKE);
+    int quantity = take ? row.get(QUANTITY) : looked(row);
+    int multiple = row.get(MULTIPLE);
+    Optional<Integer> most = row.find(MOST);
+    YearMonth arrival = row.get(ARRIVAL);
     Optional<YearMonth> orderBy = orderBy(row, arrival);
     Optional<Again> again = AgainCells.read(row, arrival);
-    double carriage = row.get(CARRIAGE, money, 0.0);
-    double importCharges = row.get(IMPORT_CHARGES, money, 0.0);
-    double lossSure = row.get(LOSS_SURE, As.share(), 1.0);
-    double fails = row.get(FAILS, As.share(), 0.0);
+    double carriage = row.get(CARRIAGE.reading(money));
+    double importCharges = row.get(IMPORT_CHARGES.reading(money));
+    double lossSure = row.get(LOSS_SURE);
+    double fails = row.get(FAILS);
     Optional<Lot> lot = lot(name, row, arrival);
     checkMost(row, most, breaks);
     checkArrivalMonth(row, arrival, take && !planStatesTakes);
@@ -276,7 +333,7 @@ public final class OffersTable {
   }
 
   private static Optional<YearMonth> orderBy(Row row, YearMonth arrival) {
-    Optional<YearMonth> orderBy = row.find(ORDER_BY, As.MONTH);
+    Optional<YearMonth> orderBy = row.find(ORDER_BY);
     orderBy
         .filter(month -> !row.isFailed() && month.isAfter(arrival))
         .ifPresent(
@@ -295,7 +352,7 @@ public final class OffersTable {
 
   /** The quantity of an offer that is not taken is read for its faults only. */
   private static int looked(Row row) {
-    row.find(QUANTITY, Quantities.plants());
+    row.find(QUANTITY);
     return 0;
   }
 
@@ -333,9 +390,9 @@ public final class OffersTable {
   }
 
   private void checkWhole(Row row, Offer offer) {
-    Quantities.check(offer, offer.take(), row, QUANTITY);
+    Quantities.check(offer, offer.take(), row, QUANTITY.name());
     LotCells.checkArrival(
-        row, ARRIVAL, offer.lot().form(), offer.arrival(), known.settings().hemisphere());
+        row, ARRIVAL.name(), offer.lot().form(), offer.arrival(), known.settings().hemisphere());
     if (known.horizon().contains(offer.arrival())) {
       checks.check(row, offer.lot());
     }
@@ -343,30 +400,30 @@ public final class OffersTable {
 
   private Potting potting(Row row) {
     Optional<String> pot = row.findName(StockTable.POT, known.pots().names());
-    Optional<Double> ballKept = row.find(BALL_KEPT, As.share());
+    Optional<Double> ballKept = row.find(BALL_KEPT);
     return new Potting(pot, Optional.empty(), Optional.empty(), As.optional(ballKept));
   }
 
   private Optional<Lot> lot(String name, Row row, YearMonth arrival) {
     String species = row.getName(LotCells.SPECIES, known.species().names());
-    Form form = row.get(LotCells.FORM, As.word(Form.class));
+    Form form = row.get(LotCells.FORM);
     Optional<Trunks> trunks = trunkCells.read(row);
-    double sure = row.get(QUALITY_SURE, As.share(), 1.0);
+    double sure = row.get(QUALITY_SURE);
     Optional<QualityShares> quality = LotCells.quality(row, false, sure);
     Standing standing = StockTable.standing(row, known);
     String route = row.getName(LotCells.ROUTE, known.routes().names());
     Optional<Hold> hold = LotCells.hold(row, species, known.species(), known.ladders());
     YearMonth notBefore = LotCells.notBefore(row, form, arrival);
     int apart = LotCells.apart(row, arrival, known.settings());
-    boolean untouched = row.get(LotCells.UNTOUCHED, As.YES_NO, false);
+    boolean untouched = row.get(LotCells.UNTOUCHED);
     Potting potting = potting(row);
     Papers papers =
         new Papers(
-            LotCells.text(row, LotCells.SUPPLIER),
-            LotCells.text(row, LotCells.PASSPORT),
-            LotCells.text(row, LotCells.ORIGIN),
+            LotCells.text(row, LotCells.SUPPLIER.name()),
+            LotCells.text(row, LotCells.PASSPORT.name()),
+            LotCells.text(row, LotCells.ORIGIN.name()),
             "",
-            LotCells.text(row, LotCells.NOTE));
+            LotCells.text(row, LotCells.NOTE.name()));
     if (row.isFailed() || trunks.isEmpty() || quality.isEmpty()) {
       return Optional.empty();
     }
