@@ -24,23 +24,60 @@ public final class TableFormats {
 
   private TableFormats() {}
 
+  /** What a column holds, by which it is formatted. */
+  public enum Holds {
+    TEXT,
+    NUMBER,
+    MONEY,
+    MONTH
+  }
+
+  /**
+   * A column of a table.
+   *
+   * @param heading as it is read
+   * @param holds what it holds
+   * @param choice list that it chooses from; empty for none
+   * @param ifEmpty what holds if a cell is empty; empty if nothing does or the meaning says it
+   * @param meaning what it is
+   * @param needed whether the table must have it
+   * @param expert whether it is for who knows more
+   */
+  public record Column(
+      String heading,
+      Holds holds,
+      String choice,
+      String ifEmpty,
+      String meaning,
+      boolean needed,
+      boolean expert) {
+    private static Column of(Heading<?> heading) {
+      Heading.Says says = heading.says();
+      return new Column(
+          heading.name(),
+          Holds.valueOf(says.holds().name()),
+          says.choice(),
+          heading.ifEmpty(),
+          says.meaning(),
+          says.needed(),
+          says.expert());
+    }
+  }
+
   /**
    * The columns of a table.
    *
    * @param table name of the sheet or CSV file
    * @param columns as they are laid out
    */
-  public record TableHeadings(String table, List<Heading<?>> columns) {
+  public record TableHeadings(String table, List<Column> columns) {
     public TableHeadings {
       columns = List.copyOf(columns);
     }
 
     /** Headings that must be there. */
     public List<String> needed() {
-      return columns.stream()
-          .filter(column -> column.says().needed())
-          .<String>map(Heading::name)
-          .toList();
+      return columns.stream().filter(Column::needed).map(Column::heading).toList();
     }
   }
 
@@ -55,7 +92,10 @@ public final class TableFormats {
   /** Every table that a plan reads, the quick sheet among them. */
   public static List<TableHeadings> all() {
     return Tables.formats().stream()
-        .map(format -> new TableHeadings(format.name(), format.columns()))
+        .map(
+            format ->
+                new TableHeadings(
+                    format.name(), format.columns().stream().map(Column::of).toList()))
         .toList();
   }
 

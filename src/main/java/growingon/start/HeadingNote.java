@@ -1,7 +1,7 @@
 package growingon.start;
 
 import growingon.load.TableFormats;
-import growingon.load.cell.Heading;
+import growingon.load.TableFormats.Column;
 import java.util.List;
 
 /**
@@ -10,7 +10,7 @@ import java.util.List;
  * @param table table it belongs to
  * @param column as it is read
  */
-record HeadingNote(String table, Heading<?> column) {
+record HeadingNote(String table, Column column) {
   static List<HeadingNote> all() {
     return TableFormats.all().stream()
         .flatMap(
@@ -19,11 +19,11 @@ record HeadingNote(String table, Heading<?> column) {
   }
 
   String heading() {
-    return column.name();
+    return column.heading();
   }
 
   String meaning() {
-    return column.says().meaning();
+    return column.meaning();
   }
 
   /** What holds if a cell is empty; empty text if nothing does or the meaning says it. */
@@ -37,7 +37,7 @@ record HeadingNote(String table, Heading<?> column) {
     add(text, "Unit", unit());
     add(text, "Example", example);
     add(text, "If empty", usual());
-    if (column.says().needed()) {
+    if (column.needed()) {
       text.append("\nNeeded.");
     }
     return text.toString();
@@ -51,7 +51,7 @@ record HeadingNote(String table, Heading<?> column) {
 
   private String unit() {
     String unit = TableFormats.unit(heading());
-    return switch (column.says().holds()) {
+    return switch (column.holds()) {
       case MONEY -> "money, without VAT";
       case MONTH -> "a month with its year";
       case NUMBER -> unit.isEmpty() ? "a number" : unit;

@@ -1,8 +1,8 @@
 package growingon.start;
 
 import growingon.load.TableFormats;
+import growingon.load.TableFormats.Column;
 import growingon.load.TableFormats.Setting;
-import growingon.load.cell.Heading;
 import growingon.report.model.InputBook;
 import growingon.report.model.InputBook.Holds;
 import growingon.report.model.InputBook.InputColumn;
@@ -133,14 +133,14 @@ final class StarterBook {
             .filter(value -> !value.isEmpty())
             .findFirst()
             .orElse("");
-    Heading.Says says = note.column().says();
+    Column column = note.column();
     return new InputColumn(
         note.heading(),
         note.text(example),
-        Holds.valueOf(says.holds().name()),
-        says.needed(),
-        says.expert(),
-        says.choice());
+        Holds.valueOf(column.holds().name()),
+        column.needed(),
+        column.expert(),
+        column.choice());
   }
 
   private List<Map<String, String>> examples(String table) {

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import growingon.load.LoadOptions;
 import growingon.load.Loader;
 import growingon.load.TableFormats;
+import growingon.load.TableFormats.Column;
 import growingon.load.TableFormats.TableHeadings;
-import growingon.load.cell.Heading;
 import growingon.nursery.Assumption;
 import growingon.nursery.Inputs;
 import growingon.problem.Loaded;
@@ -63,7 +63,7 @@ class StarterBookTest {
       assertThat(laidOut)
           .as(table.table())
           .doesNotHaveDuplicates()
-          .containsExactlyElementsOf(table.columns().stream().<String>map(Heading::name).toList());
+          .containsExactlyElementsOf(table.columns().stream().map(Column::heading).toList());
     }
     assertThat(sheets).hasSameSizeAs(TableFormats.all());
   }

@@ -7,7 +7,7 @@ import java.util.function.Function;
 import java.util.stream.Stream;
 
 /** The ways to the values of a row by its columns; a column knows how it is read. */
-public abstract class HeadedRow {
+abstract class HeadedRow {
   HeadedRow() {}
 
   /** A value that must be there or has a default. */

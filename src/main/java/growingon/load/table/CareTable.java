@@ -54,7 +54,7 @@ public final class CareTable {
 
   private static Optional<Care> care(Row row, String currency) {
     row.needs(KIND, MINUTES);
-    Optional<PlaceKind> kind = Wildcard.isIn(row, KIND.name()) ? Optional.empty() : row.find(KIND);
+    Optional<PlaceKind> kind = Wildcard.isIn(row, KIND) ? Optional.empty() : row.find(KIND);
     MonthSpan months = MonthSpans.get(row);
     double minutes = row.get(MINUTES);
     double cost = row.get(COST.reading(As.money(currency, Range.FROM_ZERO)));

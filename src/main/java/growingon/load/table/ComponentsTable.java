@@ -54,7 +54,7 @@ public final class ComponentsTable {
     return Defined.rows(
         new Names("component", FORMAT.name()),
         table,
-        COMPONENT.name(),
+        COMPONENT,
         (name, row) -> component(name, row, currency));
   }
 

@@ -255,9 +255,9 @@ public final class DaybookTable {
     OptionalDouble amount =
         number(row.find(AMOUNT.reading(As.money(known.settings().currency(), Range.FROM_ZERO))));
     OptionalDouble hours = number(row.find(HOURS));
-    String customer = LotCells.text(row, CUSTOMER.name());
-    String reason = LotCells.text(row, REASON.name());
-    String note = LotCells.text(row, LotCells.NOTE.name());
+    String customer = LotCells.text(row, CUSTOMER);
+    String reason = LotCells.text(row, REASON);
+    String note = LotCells.text(row, LotCells.NOTE);
     row.find(RecordsTable.MEASURED).ifPresent(number -> measured.put(row.where(), number));
     return row.accept(
         () ->

@@ -123,7 +123,7 @@ public final class DemandTable {
 
   private Optional<Demand> demand(Row row) {
     row.needs(SPECIES, GRADE, PRICE);
-    boolean any = Wildcard.isIn(row, SPECIES.name());
+    boolean any = Wildcard.isIn(row, SPECIES);
     Optional<String> one = any ? Optional.empty() : row.findName(SPECIES, species.names());
     Optional<String> ladder = ladder(row, one, any);
     String grade = ladder.map(found -> grade(row, found)).orElse("");

@@ -73,7 +73,7 @@ public final class GradesTable {
     table.ifPresent(
         found -> {
           found.rows().forEach(row -> row.needs(LADDER, GRADE, RANK, LEAST_TRUNK));
-          Groups.by(LADDER.name(), found.rows()).forEach((name, rows) -> add(ladders, name, rows));
+          Groups.by(LADDER, found.rows()).forEach((name, rows) -> add(ladders, name, rows));
         });
     return ladders;
   }

@@ -183,7 +183,7 @@ public final class LotCells {
    * which it is free. Plants from elsewhere usually stand apart a month.
    */
   static int apart(Row row, YearMonth arrived, Settings settings) {
-    String origin = text(row, ORIGIN.name());
+    String origin = text(row, ORIGIN);
     boolean abroad =
         !origin.isEmpty()
             && settings.country().map(Texts::key).filter(Texts.key(origin)::equals).isEmpty();
@@ -222,7 +222,7 @@ public final class LotCells {
     }
   }
 
-  static String text(Row row, String heading) {
-    return row.find(heading, As.TEXT).orElse("");
+  static String text(Row row, Heading<String> heading) {
+    return row.find(heading).orElse("");
   }
 }

@@ -57,7 +57,7 @@ public final class MaterialsTable {
     return Defined.rows(
         new Names("material", FORMAT.name()),
         table,
-        MATERIAL.name(),
+        MATERIAL,
         (name, row) -> material(name, row, currency));
   }
 

@@ -56,7 +56,7 @@ public final class MixesTable {
     table.ifPresent(
         found -> {
           found.rows().forEach(row -> row.needs(MIX, COMPONENT, PARTS));
-          Groups.by(MIX.name(), found.rows())
+          Groups.by(MIX, found.rows())
               .forEach((name, rows) -> add(mixes, name, rows, components.names()));
         });
     return mixes;

@@ -9,7 +9,6 @@ import growingon.load.cell.Quantities;
 import growingon.load.cell.Range;
 import growingon.load.cell.Row;
 import growingon.load.cell.Spacings;
-import growingon.load.cell.Texts;
 import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
 import growingon.nursery.Form;
@@ -25,45 +24,15 @@ import growingon.nursery.Standing;
 import growingon.nursery.Trunks;
 import growingon.problem.advice.DefinitionAdvice;
 import growingon.problem.advice.PlanAdvice;
-import growingon.problem.advice.ValueAdvice;
 import java.time.YearMonth;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 
 /**
  * Lots that can be bought. Several rows with the same offer are price breaks: the first states
- * everything, the others only offer, least and unit price (or the same again).
- *
- * <pre>
- * offer                        name, unique among offers and lots
- * take                         whether it is taken where there is no plan.json [no]
- * quantity                     plants then taken
- * species, form, route         as in stock
- * unit price                   price of a plant from this least quantity upwards, in the currency
- * currency                     of prices and charges [the plan's]
- * least, multiple, most        what can be bought [1, 1, no limit]
- * arrival month                within the plan
- * again                        no, every season, every 2 seasons: an order of its own each time [no]
- * again until                  last month in which it may arrive [end of the plan]
- * carriage, import charges     for the whole order, in the currency [0]
- * trunk mm, trunk spread %     or a size class, as in stock (also "spread %")
- * first %, second %            how it is thought to sort [100, 0]
- * quality sure %               how sure that is [100]
- * loss sure %                  how sure its loss is [100]
- * fails %                      chance that it fails as a whole [0]
- * place, gap mm, plants per m2, crown mm, height left mm   as in stock
- * hold to grade, hold share %, hold which, not before                  as in stock
- * apart months, untouched, heeled in per m2                as in stock
- * pot                          it comes in [none]
- * ball kept %                  of its ball at its first potting [as its route says]
- * order by                     month by the end of which it must be ordered [arrival less lead months]
- * supplier, passport, origin, note                         [none]
- * </pre>
+ * everything, the others only offer, least and unit price (or the same again). Its columns say what
+ * they are; trunks are stated as in stock.
  */
 public final class OffersTable {
   static final Heading<String> OFFER =
@@ -74,14 +43,14 @@ public final class OffersTable {
       Heading.yesNo("take").usual(false).means("Whether you take it");
   private static final Heading<Integer> QUANTITY =
       Heading.number("quantity", Quantities.plants()).means("Plants that you take");
-  private static final Heading<Double> UNIT_PRICE =
+  static final Heading<Double> UNIT_PRICE =
       Heading.money("unit price").means("Price of one plant, in the offer's currency");
   private static final Heading<String> CURRENCY =
       Heading.text("currency", As.currency())
           .expert()
           .means(
               "Currency of its prices; empty: that of the sheet settings, which needs an exchange rate for any other");
-  private static final Heading<Integer> LEAST =
+  static final Heading<Integer> LEAST =
       Heading.number("least", Quantities.plants(Quantities.SOME))
           .usual(1)
           .means("Fewest you may order at this price");
@@ -186,9 +155,6 @@ public final class OffersTable {
               LotCells.ORIGIN.means("Country or region they come from"))
           .understanding(TrunkCells.OTHER_HEADINGS);
 
-  private static final Set<String> OF_A_BREAK =
-      Set.of(OFFER.name(), LEAST.name(), UNIT_PRICE.name());
-
   private final Definitions known;
 
   private final LotChecks checks;
@@ -233,7 +199,7 @@ public final class OffersTable {
     table.rows().stream()
         .filter(row -> !row.has(OFFER))
         .forEach(row -> row.needs(OFFER, UNIT_PRICE));
-    Groups.by(OFFER.name(), table.rows()).forEach(this::add);
+    Groups.by(OFFER, table.rows()).forEach(this::add);
     trunkCells.remark();
   }
 
@@ -244,46 +210,10 @@ public final class OffersTable {
     if (lots.contains(name)) {
       main.fail(OFFER, where -> PlanAdvice.offerNamedLikeLot(where, name));
     }
-    List<PriceBreak> breaks = breaks(name, rows);
+    List<PriceBreak> breaks = OfferBreaks.read(name, rows, currency(main));
     Optional<Offer> offer = offer(name, main, breaks);
     boolean fine = rows.stream().allMatch(Row::isAccepted);
     offer.filter(made -> fine).ifPresent(made -> offers.values().put(name, made));
-  }
-
-  private List<PriceBreak> breaks(String name, List<Row> rows) {
-    Set<Integer> leasts = new HashSet<>();
-    List<PriceBreak> breaks = new ArrayList<>();
-    for (Row row : rows) {
-      checkBreakRow(row, rows.get(0));
-      int least = row.get(LEAST);
-      double price = row.get(UNIT_PRICE.reading(As.money(currency(rows.get(0)), Range.PRICE)));
-      if (!row.isFailed() && !leasts.add(least)) {
-        row.fail(LEAST, where -> PlanAdvice.leastTwice(where, name, least));
-      }
-      boolean first = row == rows.get(0);
-      PriceBreak made = new PriceBreak(Math.max(1, least), Math.max(0, price));
-      breaks.add(made);
-      if (!first) {
-        row.accept(() -> made);
-      }
-    }
-    breaks.sort(Comparator.comparingInt(PriceBreak::least));
-    return breaks;
-  }
-
-  /** Rows after the first may say nothing else than it about the offer. */
-  private static void checkBreakRow(Row row, Row main) {
-    if (row == main) {
-      return;
-    }
-    row.needs(UNIT_PRICE);
-    for (String heading : row.headings()) {
-      String here = row.cell(heading).shown();
-      if (!OF_A_BREAK.contains(heading)
-          && !Texts.key(here).equals(Texts.key(main.cell(heading).shown()))) {
-        row.fail(heading, where -> ValueAdvice.otherwiseAbove(where, here));
-      }
-    }
   }
 
   private String currency(Row main) {
@@ -317,7 +247,7 @@ public final class OffersTable {
                     .take(take ? quantity : 0)
                     .currency(currency)
                     .rate(rate.orElseThrow())
-                    .breaks(distinct(breaks))
+                    .breaks(OfferBreaks.distinct(breaks))
                     .multiple(multiple)
                     .most(most.map(OptionalInt::of).orElse(OptionalInt.empty()))
                     .arrival(arrival)
@@ -342,12 +272,6 @@ public final class OffersTable {
                     ORDER_BY,
                     where -> DefinitionAdvice.orderedAfterArrival(where, month, arrival)));
     return orderBy;
-  }
-
-  /** A row with a least that was there before has been reported, and makes no break. */
-  private static List<PriceBreak> distinct(List<PriceBreak> breaks) {
-    Set<Integer> leasts = new HashSet<>();
-    return breaks.stream().filter(each -> leasts.add(each.least())).toList();
   }
 
   /** The quantity of an offer that is not taken is read for its faults only. */
@@ -419,11 +343,11 @@ public final class OffersTable {
     Potting potting = potting(row);
     Papers papers =
         new Papers(
-            LotCells.text(row, LotCells.SUPPLIER.name()),
-            LotCells.text(row, LotCells.PASSPORT.name()),
-            LotCells.text(row, LotCells.ORIGIN.name()),
+            LotCells.text(row, LotCells.SUPPLIER),
+            LotCells.text(row, LotCells.PASSPORT),
+            LotCells.text(row, LotCells.ORIGIN),
             "",
-            LotCells.text(row, LotCells.NOTE.name()));
+            LotCells.text(row, LotCells.NOTE));
     if (row.isFailed() || trunks.isEmpty() || quality.isEmpty()) {
       return Optional.empty();
     }

@@ -115,7 +115,7 @@ public final class PlacesTable {
       findings.add(FileAdvice.noPlaces());
       return Defined.none(names.ignore());
     }
-    return Defined.rows(names, table, PLACE.name(), (name, row) -> place(name, row, currency));
+    return Defined.rows(names, table, PLACE, (name, row) -> place(name, row, currency));
   }
 
   private static Optional<Place> place(String name, Row row, String currency) {

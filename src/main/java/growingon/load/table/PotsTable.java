@@ -109,10 +109,7 @@ public final class PotsTable {
 
   public static Defined<Pot> read(Optional<Table> table, String currency) {
     return Defined.rows(
-        new Names("pot", FORMAT.name()),
-        table,
-        POT.name(),
-        (name, row) -> pot(name, row, currency));
+        new Names("pot", FORMAT.name()), table, POT, (name, row) -> pot(name, row, currency));
   }
 
   private static Optional<Pot> pot(String name, Row row, String currency) {

@@ -168,8 +168,7 @@ public final class RoutesTable {
     table.ifPresent(
         found -> {
           found.rows().forEach(row -> row.needs(ROUTE, STEP, WHEN));
-          Groups.by(ROUTE.name(), found.rows())
-              .forEach((name, rows) -> reader.add(routes, name, rows));
+          Groups.by(ROUTE, found.rows()).forEach((name, rows) -> reader.add(routes, name, rows));
         });
     return routes;
   }

@@ -33,40 +33,9 @@ import java.util.OptionalInt;
 import java.util.Set;
 
 /**
- * The stock list: a row is a lot that arrived before the plan begins.
- *
- * <pre>
- * lot                          name, unique among lots and offers
- * species, route               their names
- * form                         bare root, root ball, container, cutting or seedling
- * quantity                     plants as counted
- * arrived                      month of arrival, before the plan
- * counted                      month of the count [first month of the plan]
- * trunk mm, trunk spread %     mean and spread as counted [spread 15]; a range such as 10-12 is a class,
- *                              "3.5 cm" and "8-10 cm girth" are converted
- * trunk from mm, trunk to mm   or a size class of trunks
- * girth from cm, girth to cm   or a class of girths: trunk mm = 10 x cm / pi x girth base factor
- * first %, second %            how it sorts; thirds are the rest [100, 0]
- * sorted                       whether that is known already [yes]
- * pot                          it stands in [none]
- * potted                       month of potting [worked out]
- * root work                    month in which roots were last cut [worked out]
- * place                        it stands in [none]
- * gap mm, plants per m2        how it stands [from the last step done that states one]
- * crown mm                     width of the crown [0]
- * height left mm               of the wood after reduction [600]
- * last step                    the last once-only step done [worked out]
- * training since               month in which training started [not yet]
- * hold to grade, hold share %  share not sold below a grade [none; 100 of a grade]
- * hold which                   alike or best: the same share of all, or the thickest [alike]
- * kept                         plants never for sale [0]
- * not before                   first month of sale [arrival, 6 months later for bare root and root ball]
- * apart months                 it stands apart from arrival, or "until June" [0; 1 of another country]
- * untouched                    whether it is held officially then: no work but care [no]
- * heeled in per m2             plants that wait heeled in without a pot [the nursery's, or by trunk]
- * unit cost                    cost to date of a plant [0]
- * supplier, passport, origin, from lot, note   [none]
- * </pre>
+ * The stock list: a row is a lot that arrived before the plan begins. Its columns say what they
+ * are. Of a trunk one way to state it is needed: "10-12" is a class, "3.5 cm" and "8-10 cm girth"
+ * are converted, and of girths trunk mm = 10 x cm / pi x girth base factor.
  */
 public final class StockTable {
   static final Heading<String> LOT =
@@ -167,18 +136,13 @@ public final class StockTable {
               RecordsTable.MEASURED)
           .understanding(TrunkCells.OTHER_HEADINGS);
 
-  private static final String[] NEEDED = {
-    LOT.name(),
-    LotCells.SPECIES.name(),
-    LotCells.FORM.name(),
-    QUANTITY.name(),
-    ARRIVED.name(),
-    LotCells.ROUTE.name()
+  private static final Heading<?>[] NEEDED = {
+    LOT, LotCells.SPECIES, LotCells.FORM, QUANTITY, ARRIVED, LotCells.ROUTE
   };
 
   /** A list of the past may lack a number. */
-  private static final String[] NEEDED_OF_THE_PAST = {
-    LOT.name(), LotCells.SPECIES.name(), LotCells.FORM.name(), ARRIVED.name(), LotCells.ROUTE.name()
+  private static final Heading<?>[] NEEDED_OF_THE_PAST = {
+    LOT, LotCells.SPECIES, LotCells.FORM, ARRIVED, LotCells.ROUTE
   };
 
   /** Stands in where nobody measured; nothing is learnt from it. */
@@ -269,7 +233,7 @@ public final class StockTable {
   }
 
   private Sheet sheet(Optional<Table> table) {
-    Defined<Lot> lots = Defined.rows(new Names("lot", FORMAT.name()), table, LOT.name(), this::lot);
+    Defined<Lot> lots = Defined.rows(new Names("lot", FORMAT.name()), table, LOT, this::lot);
     trunkCells.remark();
     return new Sheet(lots, rows, measured, uncounted, unmeasured);
   }
@@ -354,11 +318,11 @@ public final class StockTable {
 
   private static Papers papers(Row row) {
     return new Papers(
-        LotCells.text(row, LotCells.SUPPLIER.name()),
-        LotCells.text(row, LotCells.PASSPORT.name()),
-        LotCells.text(row, LotCells.ORIGIN.name()),
-        LotCells.text(row, FROM_LOT.name()),
-        LotCells.text(row, LotCells.NOTE.name()));
+        LotCells.text(row, LotCells.SUPPLIER),
+        LotCells.text(row, LotCells.PASSPORT),
+        LotCells.text(row, LotCells.ORIGIN),
+        LotCells.text(row, FROM_LOT),
+        LotCells.text(row, LotCells.NOTE));
   }
 
   private Optional<String> lastStep(Row row, String route) {
@@ -402,14 +366,14 @@ public final class StockTable {
           COUNTED,
           where -> LotAdvice.countedBeforeArrival(where, row.cell(COUNTED).shown(), arrived));
     }
-    notAfter(row, COUNTED.name(), Optional.of(counted), first);
-    notAfter(row, POTTED.name(), potting.potted(), first);
-    notAfter(row, ROOT_WORK.name(), potting.rootWork(), first);
-    notAfter(row, TRAINING_SINCE.name(), training, first);
+    notAfter(row, COUNTED, Optional.of(counted), first);
+    notAfter(row, POTTED, potting.potted(), first);
+    notAfter(row, ROOT_WORK, potting.rootWork(), first);
+    notAfter(row, TRAINING_SINCE, training, first);
   }
 
   private static void notAfter(
-      Row row, String heading, Optional<YearMonth> month, YearMonth first) {
+      Row row, Heading<?> heading, Optional<YearMonth> month, YearMonth first) {
     month
         .filter(found -> found.isAfter(first))
         .ifPresent(
