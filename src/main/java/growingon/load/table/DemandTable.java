@@ -55,8 +55,8 @@ public final class DemandTable {
       Heading.text("season")
           .expert()
           .means("Only for this season, written 2026/27; empty: every season");
-  private static final Heading<String> UNITS =
-      Heading.text("units")
+  private static final Heading<Double> UNITS =
+      Heading.number("units", As.number(Range.FROM_ZERO))
           .means("Plants that you can sell in a season; empty: all that are ready");
   private static final Heading<Double> PRICE =
       Heading.money("price").means("List price of a first");
@@ -193,10 +193,10 @@ public final class DemandTable {
 
   private static Optional<Double> units(Row row) {
     if (Texts.key(row.cell(UNITS).shown()).startsWith("all")) {
-      row.find(UNITS);
+      row.find(UNITS.as(As.TEXT));
       return Optional.empty();
     }
-    return row.find(UNITS.as(As.number(Range.FROM_ZERO)));
+    return row.find(UNITS);
   }
 
   /** Months without any share of the year's sales sell nothing. */

@@ -32,7 +32,7 @@ import java.util.Optional;
  */
 public final class OtherCashTable {
   private static final Heading<YearMonth> MONTH =
-      Heading.month("month").means("every month, every season, or a month with its year");
+      Heading.text("month", As.MONTH).means("every month, every season, or a month with its year");
   private static final Heading<String> WHAT = Heading.named("what").means("A word for it");
   private static final Heading<Double> AMOUNT =
       Heading.money("amount").means("Received; negative if paid");

@@ -64,7 +64,7 @@ public final class ReceiptsTable {
           .means(
               "Of the whole row, with a minus where it was paid back; a heading that does not say whether VAT is in it is asked about");
   private static final Heading<Double> WITH_VAT =
-      Heading.money("amount with VAT")
+      Heading.number("amount with VAT", As.number(Range.FROM_ZERO))
           .expert()
           .means("In place of the amount without VAT; needs VAT %");
   private static final Heading<Double> VAT =
