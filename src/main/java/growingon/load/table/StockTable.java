@@ -44,10 +44,10 @@ public final class StockTable {
               "Your name for plants that arrived together and are treated alike; no two lots have the same");
   private static final Heading<Integer> QUANTITY =
       Heading.number("quantity", Quantities.plants()).means("Plants alive when they were counted");
-  private static final Heading<YearMonth> ARRIVED =
+  static final Heading<YearMonth> ARRIVED =
       Heading.month("arrived")
           .means("Month in which they came, before this month; what comes later is an offer");
-  private static final Heading<YearMonth> COUNTED =
+  static final Heading<YearMonth> COUNTED =
       Heading.month("counted")
           .expert()
           .ifEmpty("this month")
@@ -61,11 +61,11 @@ public final class StockTable {
       Heading.text("pot")
           .choice("pot")
           .means("Pot they stand in now; empty if they stand in the ground");
-  private static final Heading<YearMonth> POTTED =
+  static final Heading<YearMonth> POTTED =
       Heading.month("potted")
           .expert()
           .means("Month in which they were potted; empty: worked out from the steps done");
-  private static final Heading<YearMonth> ROOT_WORK =
+  static final Heading<YearMonth> ROOT_WORK =
       Heading.month("root work")
           .expert()
           .means("Month in which roots were last cut; empty: worked out from the steps done");
@@ -74,11 +74,11 @@ public final class StockTable {
           .choice("step")
           .expert()
           .means("Last once-only step done; empty: worked out from the dates");
-  private static final Heading<YearMonth> TRAINING_SINCE =
+  static final Heading<YearMonth> TRAINING_SINCE =
       Heading.month("training since")
           .expert()
           .means("Month in which training started; empty: not yet");
-  private static final Heading<Integer> KEPT =
+  static final Heading<Integer> KEPT =
       Heading.number("kept", Quantities.plants())
           .usual(0)
           .means("Plants of the lot that are never for sale");
@@ -279,8 +279,9 @@ public final class StockTable {
         .unitCost(row.get(UNIT_COST.reading(As.money(known.settings().currency(), Range.PRICE))))
         .papers(papers(row));
     note(name, row, isCounted, isMeasured);
-    checkMonths(row, arrived, counted, potting, training);
-    checkKept(row, quantity, kept);
+    new StockChecks.Months(arrived, counted, potting, training)
+        .check(row, known.horizon().firstMonth(), isOfThePast);
+    StockChecks.checkKept(row, quantity, kept);
     Optional<Lot> lot =
         row.accept(() -> made.trunks(trunks.orElseThrow()).quality(quality.orElseThrow()).build());
     lot.ifPresent(whole -> checkWhole(row, whole));
@@ -343,50 +344,6 @@ public final class StockTable {
     return read.route()
         .flatMap(
             route -> route.steps().stream().filter(step -> step.name().equals(name)).findFirst());
-  }
-
-  private void checkMonths(
-      Row row,
-      YearMonth arrived,
-      YearMonth counted,
-      Potting potting,
-      Optional<YearMonth> training) {
-    if (row.isFailed()) {
-      return;
-    }
-    YearMonth first = known.horizon().firstMonth();
-    if (isOfThePast && arrived.isAfter(first)) {
-      row.fail(
-          ARRIVED, where -> LotAdvice.listedBeforeArrival(where, row.cell(ARRIVED).shown(), first));
-    } else if (!isOfThePast && !arrived.isBefore(first)) {
-      row.fail(
-          ARRIVED, where -> LotAdvice.stockFromTheFuture(where, row.cell(ARRIVED).shown(), first));
-    } else if (counted.isBefore(arrived)) {
-      row.fail(
-          COUNTED,
-          where -> LotAdvice.countedBeforeArrival(where, row.cell(COUNTED).shown(), arrived));
-    }
-    notAfter(row, COUNTED, Optional.of(counted), first);
-    notAfter(row, POTTED, potting.potted(), first);
-    notAfter(row, ROOT_WORK, potting.rootWork(), first);
-    notAfter(row, TRAINING_SINCE, training, first);
-  }
-
-  private static void notAfter(
-      Row row, Heading<?> heading, Optional<YearMonth> month, YearMonth first) {
-    month
-        .filter(found -> found.isAfter(first))
-        .ifPresent(
-            found ->
-                row.fail(
-                    heading,
-                    where -> LotAdvice.notYetHappened(where, row.cell(heading).shown(), first)));
-  }
-
-  private static void checkKept(Row row, int quantity, int kept) {
-    if (!row.isFailed() && kept > quantity) {
-      row.fail(KEPT, where -> LotAdvice.keptOverQuantity(where, kept, quantity));
-    }
   }
 
   private void checkWhole(Row row, Lot lot) {
