@@ -40,7 +40,7 @@ public final class LotCells {
           .means(
               "Mean trunk just above the root flare; or give a size class (in the closed columns)");
   static final Heading<Double> TRUNK_SPREAD =
-      Heading.number("trunk spread %", As.percent(LotCells.SPREADS))
+      Heading.number("trunk spread %", As.percent(SPREADS))
           .expert()
           .usual(0.15)
           .means("How unlike the trunks are: about two in three lie within this of the mean");

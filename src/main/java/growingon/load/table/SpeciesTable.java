@@ -98,6 +98,12 @@ public final class SpeciesTable {
   /** Of these some say how sure that was. */
   public static final String PRIOR_SURE = SpeciesShape.Entry.PRIOR_SURE + " ";
 
+  /** Growth factors above this are a slip. */
+  public static final Range FACTOR = new Range(0, 2, true);
+
+  public static final Range SPREAD = Range.of(0, 300);
+  public static final Range POT_BOUND = Range.of(0, 1200);
+
   public static final TableFormat FORMAT =
       TableFormat.of(
               "species",
@@ -150,27 +156,27 @@ public final class SpeciesTable {
                   .expert()
                   .ifEmpty("10")
                   .means("How unlike the years are, for chances"),
-              Heading.number(LOT_SPREAD, As.percent(SpeciesTable.SPREAD))
+              Heading.number(LOT_SPREAD, As.percent(SPREAD))
                   .expert()
                   .means(
                       "How unlike lots grow beyond that, for chances; empty: the setting lot spread %"),
-              Heading.number(LOSS_SPREAD, As.percent(SpeciesTable.SPREAD))
+              Heading.number(LOSS_SPREAD, As.percent(SPREAD))
                   .expert()
                   .usual(Species.USUAL_LOSS_SPREAD)
                   .means("How unlike the losses of the years are, for chances"),
-              Heading.number(CHECK_1, As.number(SpeciesTable.FACTOR))
+              Heading.number(CHECK_1, As.number(FACTOR))
                   .expert()
                   .usual(Species.USUAL_CHECK_FIRST_YEAR)
                   .means("Growth in the year after roots are cut: 1 is full growth"),
-              Heading.number(CHECK_2, As.number(SpeciesTable.FACTOR))
+              Heading.number(CHECK_2, As.number(FACTOR))
                   .expert()
                   .usual(Species.USUAL_CHECK_SECOND_YEAR)
                   .means("Growth in the year after that"),
-              Heading.number(POT_BOUND_MONTHS, As.whole(SpeciesTable.POT_BOUND))
+              Heading.number(POT_BOUND_MONTHS, As.whole(POT_BOUND))
                   .expert()
                   .usual(Species.USUAL_POT_BOUND_MONTHS)
                   .means("Months of full growth after potting"),
-              Heading.number(POT_BOUND_FACTOR, As.number(SpeciesTable.FACTOR))
+              Heading.number(POT_BOUND_FACTOR, As.number(FACTOR))
                   .expert()
                   .usual(Species.USUAL_POT_BOUND_FACTOR)
                   .means("Growth after those months"))
@@ -184,12 +190,6 @@ public final class SpeciesTable {
                   .means("Growth of the trunk in a year in the condition training pot"))
           .withUnoffered(PRIOR, GROWTH_SURE + " ")
           .understanding(Map.of(SpeciesShape.Entry.LEARNT_UNTIL, SpeciesShape.Entry.LEARNT_UNTIL));
-
-  /** Growth factors above this are a slip. */
-  public static final Range FACTOR = new Range(0, 2, true);
-
-  public static final Range SPREAD = Range.of(0, 300);
-  public static final Range POT_BOUND = Range.of(0, 1200);
 
   private static final String[] ALONE = {
     SPECIES, LADDER, USUAL_CONDITION, FIRST_YEAR_LOSS, LATER_LOSS

@@ -42,8 +42,7 @@ class TableOfTest {
     Table table = trees().of(List.of(ELM, ASH));
     assertThat(table.notes()).containsExactly("As they stand.");
     assertThat(table.rows())
-        .containsExactly(
-            List.of("elm", 4.0, ELM.plants), Arrays.asList("ash", null, ASH.plants));
+        .containsExactly(List.of("elm", 4.0, ELM.plants), Arrays.asList("ash", null, ASH.plants));
     assertThat(table.inFull()).isEqualTo(table.rows());
   }
 
