@@ -13,6 +13,7 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -164,30 +165,10 @@ final class Curves {
 
   /** As a line of species.json. */
   private static String json(String condition, Curve curve) {
-    String parameters;
-    if (curve instanceof Curve.Steady steady) {
-      parameters = "\"g\": " + Words.number(steady.gMmAYear());
-    } else if (curve instanceof Curve.Levelling levelling) {
-      parameters = size(levelling.finalMm()) + "\"k\": " + Words.number(levelling.k());
-    } else if (curve instanceof Curve.Logistic logistic) {
-      parameters = size(logistic.finalMm()) + "\"r\": " + Words.number(logistic.r());
-    } else if (curve instanceof Curve.Gompertz gompertz) {
-      parameters = size(gompertz.finalMm()) + "\"r\": " + Words.number(gompertz.r());
-    } else if (curve instanceof Curve.Richards richards) {
-      parameters =
-          "%s\"k\": %s, \"p\": %s"
-              .formatted(
-                  size(richards.finalMm()), Words.number(richards.k()), Words.number(richards.p()));
-    } else {
-      Curve.ThetaLogistic theta = (Curve.ThetaLogistic) curve;
-      parameters =
-          "%s\"r\": %s, \"q\": %s"
-              .formatted(size(theta.finalMm()), Words.number(theta.r()), Words.number(theta.q()));
-    }
+    String parameters =
+        curve.parameters().entrySet().stream()
+            .map(each -> "\"%s\": %s".formatted(each.getKey(), Words.number(each.getValue())))
+            .collect(Collectors.joining(", "));
     return "\"%s\": { \"curve\": \"%s\", %s }".formatted(condition, curve.word(), parameters);
-  }
-
-  private static String size(double finalMm) {
-    return "\"D\": " + Words.number(finalMm) + ", ";
   }
 }

@@ -1,5 +1,6 @@
 package growingon.load;
 
+import growingon.load.cell.Heading;
 import growingon.load.cell.Row;
 import growingon.load.cell.Texts;
 import growingon.load.own.ListKind;
@@ -12,22 +13,40 @@ import java.util.List;
 
 /** What a grower filled in of a list, and what they said that words mean. */
 final class AnswersGiven {
-  private static final String TABLE = "table";
-  private static final String ROW = "row";
-  private static final String COLUMN = "column";
-  private static final String FILLED = "fill in";
-  private static final String KIND = "kind";
-  private static final String YOURS = "yours";
-  private static final String OURS = "ours";
+  private static final Heading<String> TABLE = Heading.text("table");
+  private static final Heading<String> ROW = Heading.text("row");
+  private static final Heading<String> COLUMN = Heading.text("column");
+  private static final Heading<String> FILLED = Heading.text("fill in");
+  private static final Heading<String> KIND = Heading.text("kind");
+  private static final Heading<String> YOURS = Heading.text("yours");
+  private static final Heading<String> OURS = Heading.text("ours");
 
   /** The sheet to fill. */
   static final TableFormat TO_FILL =
-      TableFormat.of("to fill", FILLED, TABLE, ROW, COLUMN)
-          .with("usual", "question", "unit", "moves", "block", "needed");
+      TableFormat.of(
+          "to fill",
+          FILLED.needed(),
+          TABLE.needed(),
+          ROW.needed(),
+          COLUMN.needed(),
+          Heading.text("usual"),
+          Heading.text("question"),
+          Heading.text("unit"),
+          Heading.text("moves"),
+          Heading.text("block"),
+          Heading.text("needed"));
 
   /** The sheet own words. */
   static final TableFormat OWN_WORDS =
-      TableFormat.of("own words", KIND, YOURS, OURS).with("where", "how", "rows", "example");
+      TableFormat.of(
+          "own words",
+          KIND.needed(),
+          YOURS.needed(),
+          OURS.needed(),
+          Heading.text("where"),
+          Heading.text("how"),
+          Heading.text("rows"),
+          Heading.text("example"));
 
   private AnswersGiven() {}
 

@@ -2,6 +2,7 @@ package growingon.load;
 
 import growingon.load.cell.Cell;
 import growingon.load.cell.Findings;
+import growingon.load.cell.Heading;
 import growingon.load.cell.MissingColumns;
 import growingon.load.cell.Nearest;
 import growingon.load.cell.NumberStyle;
@@ -38,10 +39,20 @@ import java.util.Optional;
  * answered by itself, and no other table is read.
  */
 final class QuickSheet {
-  private static final String LINE = "line";
-  private static final String FILLED = "fill in";
+  private static final Heading<String> LINE = Heading.text("line").means("What is asked");
+  private static final Heading<String> FILLED =
+      Heading.text("fill in")
+          .means(
+              "Yours: the ten lines at the top are enough. As soon as one is filled in, the question is answered by itself and the other sheets are not read");
   static final TableFormat FORMAT =
-      TableFormat.of("quick", LINE, FILLED).with("example", "usual", "meaning", "moves");
+      TableFormat.of(
+          "quick",
+          LINE.needed(),
+          FILLED.needed(),
+          Heading.text("example").means("How it may be filled in"),
+          Heading.text("usual").means("What holds if you leave it empty"),
+          Heading.text("meaning").means("What it is"),
+          Heading.text("moves").means("What the usual value moves"));
 
   private QuickSheet() {}
 
@@ -127,7 +138,7 @@ final class QuickSheet {
             .findFirst();
     if (known.isEmpty()) {
       row.fail(LINE, where -> FileAdvice.unknownQuickLine(where, typed, Nearest.to(typed, names)));
-    } else if (places.putIfAbsent(known.get(), row.where().column(FILLED)) != null) {
+    } else if (places.putIfAbsent(known.get(), row.where().column(FILLED.name())) != null) {
       row.fail(LINE, where -> ValueAdvice.defined(where, typed, known.get()));
     } else {
       cells.put(known.get(), row.cell(FILLED));

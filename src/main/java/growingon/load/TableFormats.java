@@ -1,5 +1,6 @@
 package growingon.load;
 
+import growingon.load.cell.Heading;
 import growingon.load.cell.Unit;
 import growingon.load.quick.QuickLine;
 import growingon.load.quick.QuickLines;
@@ -23,26 +24,60 @@ public final class TableFormats {
 
   private TableFormats() {}
 
+  /** What a column holds, by which it is formatted. */
+  public enum Holds {
+    TEXT,
+    NUMBER,
+    MONEY,
+    MONTH
+  }
+
   /**
-   * The headings of a table.
+   * A column of a table.
+   *
+   * @param heading as it is read
+   * @param holds what it holds
+   * @param choice list that it chooses from; empty for none
+   * @param ifEmpty what holds if a cell is empty; empty if nothing does or the meaning says it
+   * @param meaning what it is
+   * @param needed whether the table must have it
+   * @param expert whether it is for who knows more
+   */
+  public record Column(
+      String heading,
+      Holds holds,
+      String choice,
+      String ifEmpty,
+      String meaning,
+      boolean needed,
+      boolean expert) {
+    private static Column of(Heading<?> heading) {
+      Heading.Says says = heading.says();
+      return new Column(
+          heading.name(),
+          Holds.valueOf(says.holds().name()),
+          says.choice(),
+          heading.ifEmpty(),
+          says.meaning(),
+          says.needed(),
+          says.expert());
+    }
+  }
+
+  /**
+   * The columns of a table.
    *
    * @param table name of the sheet or CSV file
-   * @param needed headings that must be there
-   * @param optional headings that may be there
-   * @param anyAfter beginning of headings of which there may be any number; empty if there are none
+   * @param columns as they are laid out
    */
-  public record TableHeadings(
-      String table, List<String> needed, List<String> optional, String anyAfter) {
+  public record TableHeadings(String table, List<Column> columns) {
     public TableHeadings {
-      needed = List.copyOf(needed);
-      optional = List.copyOf(optional);
+      columns = List.copyOf(columns);
     }
 
-    /** Whether the heading is one of the table. */
-    public boolean has(String heading) {
-      return needed.contains(heading)
-          || optional.contains(heading)
-          || (!anyAfter.isEmpty() && heading.startsWith(anyAfter));
+    /** Headings that must be there. */
+    public List<String> needed() {
+      return columns.stream().filter(Column::needed).map(Column::heading).toList();
     }
   }
 
@@ -60,7 +95,7 @@ public final class TableFormats {
         .map(
             format ->
                 new TableHeadings(
-                    format.name(), format.needed(), format.optional(), format.prefix()))
+                    format.name(), format.columns().stream().map(Column::of).toList()))
         .toList();
   }
 

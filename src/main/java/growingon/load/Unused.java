@@ -61,18 +61,22 @@ final class Unused {
     nursery.places().values().stream()
         .filter(place -> place.kind() == PlaceKind.QUARANTINE)
         .forEach(place -> unused.note(PlacesTable.FORMAT, place.name()));
-    unused.tell(RoutesTable.FORMAT, RoutesTable.ROUTE, "route", nursery.routes().keySet());
-    unused.tell(PotsTable.FORMAT, PotsTable.POT, "pot", nursery.pots().keySet());
-    unused.tell(MixesTable.FORMAT, MixesTable.MIX, "mix", nursery.mixes().keySet());
+    unused.tell(RoutesTable.FORMAT, RoutesTable.ROUTE.name(), "route", nursery.routes().keySet());
+    unused.tell(PotsTable.FORMAT, PotsTable.POT.name(), "pot", nursery.pots().keySet());
+    unused.tell(MixesTable.FORMAT, MixesTable.MIX.name(), "mix", nursery.mixes().keySet());
     unused.tell(
         ComponentsTable.FORMAT,
-        ComponentsTable.COMPONENT,
+        ComponentsTable.COMPONENT.name(),
         "component",
         nursery.components().keySet());
     unused.tell(
-        MaterialsTable.FORMAT, MaterialsTable.MATERIAL, "material", nursery.materials().keySet());
-    unused.tell(PlacesTable.FORMAT, PlacesTable.PLACE, "place", nursery.places().keySet());
-    unused.tell(GradesTable.FORMAT, GradesTable.LADDER, "ladder", nursery.ladders().keySet());
+        MaterialsTable.FORMAT,
+        MaterialsTable.MATERIAL.name(),
+        "material",
+        nursery.materials().keySet());
+    unused.tell(PlacesTable.FORMAT, PlacesTable.PLACE.name(), "place", nursery.places().keySet());
+    unused.tell(
+        GradesTable.FORMAT, GradesTable.LADDER.name(), "ladder", nursery.ladders().keySet());
   }
 
   private void note(TableFormat table, String name) {

@@ -56,22 +56,11 @@ public final class CashFlow {
     for (int month = 0; month < months; month++) {
       book(CashItem.SALES, month, lot.sales(month));
       for (CostKind kind : CostKind.values()) {
-        if (kind.isCash()) {
-          book(itemOf(kind), month, -lot.cost(kind, month));
+        if (kind.cash().isPresent()) {
+          book(kind.cash().get(), month, -lot.cost(kind, month));
         }
       }
     }
-  }
-
-  private static CashItem itemOf(CostKind kind) {
-    return switch (kind) {
-      case PLANTS -> CashItem.PLANTS;
-      case CARRIAGE -> CashItem.CARRIAGE;
-      case CARE -> CashItem.CARE;
-      case SELLING -> CashItem.SELLING;
-      case OTHER -> CashItem.OTHER;
-      default -> throw new IllegalArgumentException("no cash of a lot: " + kind);
-    };
   }
 
   private void bookPacks(Supplies.Item item) {

@@ -1,42 +1,54 @@
 package growingon.money;
 
+import java.util.Optional;
+
 /**
  * What a lot's account is charged for. A line "spent" of the daybook whose reason is the word of a
  * kind is a cost of that kind.
  */
 public enum CostKind {
   /** Price of the plants bought. */
-  PLANTS("plants", true),
+  PLANTS("plants", CashItem.PLANTS),
   /** Carriage and import charges. */
-  CARRIAGE("carriage", true),
+  CARRIAGE("carriage", CashItem.CARRIAGE),
   /** Pots, at the price of one; the nursery buys them in packs. */
-  POTS("pots", false),
+  POTS("pots"),
   /** Components of mixes, at the price of a litre; the nursery buys them in bags. */
-  SUBSTRATE("substrate", false),
+  SUBSTRATE("substrate"),
   /** Materials, at the price of a unit; the nursery buys them in packs. */
-  MATERIALS("materials", false),
+  MATERIALS("materials"),
   /** All hours at the hourly rate; the nursery pays a share of them. */
-  LABOUR("hours", false),
+  LABOUR("hours"),
   /** Cost of care by area. */
-  CARE("care", true),
+  CARE("care", CashItem.CARE),
   /** Charge for the space it takes; the nursery pays for its places, used or not. */
-  PLACE("place", false),
+  PLACE("place"),
   /** What selling costs beside its hours. */
-  SELLING("selling", true),
+  SELLING("selling", CashItem.SELLING),
   /** Other cash that the lot causes, less what it brings; and what the daybook says besides. */
-  OTHER("other", true);
+  OTHER("other", CashItem.OTHER);
 
   private final String word;
-  private final boolean isCash;
+  private final Optional<CashItem> cash;
 
-  CostKind(String word, boolean isCash) {
+  CostKind(String word) {
     this.word = word;
-    this.isCash = isCash;
+    this.cash = Optional.empty();
+  }
+
+  CostKind(String word, CashItem cash) {
+    this.word = word;
+    this.cash = Optional.of(cash);
+  }
+
+  /** The line of cash of which the nursery pays just what the lot is charged, in that month. */
+  Optional<CashItem> cash() {
+    return cash;
   }
 
   /** Whether the nursery pays just what the lot is charged, in the same month. */
   public boolean isCash() {
-    return isCash;
+    return cash.isPresent();
   }
 
   /**

@@ -1,5 +1,9 @@
 package growingon.nursery;
 
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.stream.Stream;
+
 /**
  * An autonomous growth law of the trunk, d in mm, t in growth years, as data; the closed-form flow
  * maps are in the package {@code growth}.
@@ -18,6 +22,17 @@ public sealed interface Curve {
   double rate();
 
   /**
+   * Its parameters by their names in species.json, as they are written there; of a steady law
+   * without the size at which it ends.
+   */
+  Map<String, Double> parameters();
+
+  /** Name of its rate: g, k or r. */
+  default String rateName() {
+    return Stream.of("g", "k", "r").filter(parameters()::containsKey).findFirst().orElseThrow();
+  }
+
+  /**
    * d' = g up to {@code mostMm}.
    *
    * @param gMmAYear g, mm a year
@@ -32,6 +47,11 @@ public sealed interface Curve {
     @Override
     public double rate() {
       return gMmAYear;
+    }
+
+    @Override
+    public Map<String, Double> parameters() {
+      return Map.of("g", gMmAYear);
     }
 
     @Override
@@ -58,6 +78,11 @@ public sealed interface Curve {
     }
 
     @Override
+    public Map<String, Double> parameters() {
+      return Curve.parameters(finalMm, "k", k);
+    }
+
+    @Override
     public String word() {
       return "levelling";
     }
@@ -81,6 +106,11 @@ public sealed interface Curve {
     }
 
     @Override
+    public Map<String, Double> parameters() {
+      return Curve.parameters(finalMm, "r", r);
+    }
+
+    @Override
     public String word() {
       return "logistic";
     }
@@ -101,6 +131,11 @@ public sealed interface Curve {
     @Override
     public double rate() {
       return r;
+    }
+
+    @Override
+    public Map<String, Double> parameters() {
+      return Curve.parameters(finalMm, "r", r);
     }
 
     @Override
@@ -128,6 +163,11 @@ public sealed interface Curve {
     }
 
     @Override
+    public Map<String, Double> parameters() {
+      return Curve.parameters(finalMm, "k", k, "p", p);
+    }
+
+    @Override
     public String word() {
       return "richards";
     }
@@ -152,6 +192,11 @@ public sealed interface Curve {
     }
 
     @Override
+    public Map<String, Double> parameters() {
+      return Curve.parameters(finalMm, "r", r, "q", q);
+    }
+
+    @Override
     public String word() {
       return "theta-logistic";
     }
@@ -160,5 +205,19 @@ public sealed interface Curve {
     public Curve faster(double factor) {
       return new ThetaLogistic(finalMm, r * factor, q);
     }
+  }
+
+  private static Map<String, Double> parameters(double finalMm, String rate, double value) {
+    Map<String, Double> named = new LinkedHashMap<>();
+    named.put("D", finalMm);
+    named.put(rate, value);
+    return named;
+  }
+
+  private static Map<String, Double> parameters(
+      double finalMm, String rate, double value, String shape, double power) {
+    Map<String, Double> named = parameters(finalMm, rate, value);
+    named.put(shape, power);
+    return named;
   }
 }

@@ -1,8 +1,8 @@
 package growingon.start;
 
 import growingon.load.TableFormats;
+import growingon.load.TableFormats.Column;
 import growingon.load.TableFormats.Setting;
-import growingon.load.TableFormats.TableHeadings;
 import growingon.report.model.InputBook;
 import growingon.report.model.InputBook.Holds;
 import growingon.report.model.InputBook.InputColumn;
@@ -11,7 +11,6 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -54,8 +53,6 @@ final class StarterBook {
   private final int yearsLater;
   private final List<String> species;
   private final List<HeadingNote> notes = HeadingNote.all();
-  private final Map<String, TableHeadings> tables =
-      TableFormats.all().stream().collect(Collectors.toMap(TableHeadings::table, each -> each));
 
   /**
    * A book.
@@ -130,20 +127,20 @@ final class StarterBook {
   }
 
   private InputColumn column(HeadingNote note, List<Map<String, String>> examples) {
-    boolean needed = tables.get(note.table()).needed().contains(note.heading());
     String example =
         examples.stream()
             .map(row -> row.getOrDefault(note.heading(), ""))
             .filter(value -> !value.isEmpty())
             .findFirst()
             .orElse("");
+    Column column = note.column();
     return new InputColumn(
         note.heading(),
-        note.text(needed, example),
-        Holds.valueOf(note.kind().toUpperCase(Locale.ROOT)),
-        needed,
-        note.expert(),
-        note.choice());
+        note.text(example),
+        Holds.valueOf(column.holds().name()),
+        column.needed(),
+        column.expert(),
+        column.choice());
   }
 
   private List<Map<String, String>> examples(String table) {

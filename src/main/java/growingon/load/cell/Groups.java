@@ -10,11 +10,11 @@ public final class Groups {
   private Groups() {}
 
   /** Rows by the name in a column, spelt as in its first row; rows without it are not in any. */
-  public static Map<String, List<Row>> by(String heading, List<Row> rows) {
+  public static Map<String, List<Row>> by(Heading<?> heading, List<Row> rows) {
     Map<String, String> spellings = new LinkedHashMap<>();
     Map<String, List<Row>> groups = new LinkedHashMap<>();
     for (Row row : rows) {
-      row.find(heading, As.NAME)
+      row.find(heading.as(As.NAME))
           .ifPresent(
               name -> {
                 String spelling = spellings.computeIfAbsent(Texts.key(name), key -> name);

@@ -7,8 +7,16 @@ import java.util.Optional;
 
 /** The columns "from month" and "to month", calendar months; both empty is the whole year. */
 public final class MonthSpans {
-  public static final String FROM = "from month";
-  public static final String TO = "to month";
+  public static final Heading<Month> FROM =
+      Heading.text("from month", As.CALENDAR_MONTH)
+          .choice("month")
+          .ifEmpty("January")
+          .means("First month in which it sells");
+  public static final Heading<Month> TO =
+      Heading.text("to month", As.CALENDAR_MONTH)
+          .choice("month")
+          .ifEmpty("December")
+          .means("Last month in which it sells");
 
   private MonthSpans() {}
 
@@ -16,8 +24,8 @@ public final class MonthSpans {
     if (row.has(FROM) != row.has(TO)) {
       row.fail(row.has(FROM) ? TO : FROM, ValueAdvice::halfSpan);
     }
-    Optional<Month> from = row.find(FROM, As.CALENDAR_MONTH);
-    Optional<Month> to = row.find(TO, As.CALENDAR_MONTH);
+    Optional<Month> from = row.find(FROM);
+    Optional<Month> to = row.find(TO);
     if (from.isEmpty() || to.isEmpty()) {
       assumeAllYear(row);
       return MonthSpan.ALL_YEAR;
@@ -27,8 +35,8 @@ public final class MonthSpans {
 
   private static void assumeAllYear(Row row) {
     if (!row.has(FROM) && !row.has(TO)) {
-      row.assume(FROM, As.CALENDAR_MONTH, Month.JANUARY);
-      row.assume(TO, As.CALENDAR_MONTH, Month.DECEMBER);
+      row.assume(FROM, Month.JANUARY);
+      row.assume(TO, Month.DECEMBER);
     }
   }
 }

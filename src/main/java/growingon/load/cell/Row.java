@@ -23,7 +23,7 @@ import java.util.function.Supplier;
  * placeholder, and {@link #accept} then yields nothing. Every value read or assumed is listed with
  * its source.
  */
-public final class Row {
+public final class Row extends HeadedRow {
   private static final String LIBRARY = "library";
 
   private final String table;
@@ -118,10 +118,12 @@ public final class Row {
     return style;
   }
 
+  @Override
   public Cell cell(String heading) {
     return cells.getOrDefault(heading, Cell.EMPTY);
   }
 
+  @Override
   public boolean has(String heading) {
     return !cell(heading).isEmpty();
   }
@@ -130,6 +132,7 @@ public final class Row {
    * Reports in one sentence what is missing of the values that the row needs, so that a total or a
    * remark that slipped into a table does not cause a heap of problems.
    */
+  @Override
   public void needs(String... headings) {
     List<String> missing =
         missing(headings).stream().filter(heading -> !lacksColumn(heading)).toList();
@@ -184,6 +187,7 @@ public final class Row {
   }
 
   /** A value that must be there. */
+  @Override
   public <T> T get(String heading, As<T> as) {
     Optional<T> found = find(heading, as);
     if (found.isEmpty() && !has(heading) && toldMissing.add(heading) && !lacksColumn(heading)) {
@@ -193,6 +197,7 @@ public final class Row {
   }
 
   /** A value with a default. */
+  @Override
   public <T> T get(String heading, As<T> as, T ifEmpty) {
     if (!has(heading)) {
       assume(heading, as, ifEmpty);
@@ -202,6 +207,7 @@ public final class Row {
   }
 
   /** A value that may be missing; empty also if it cannot be read, and then the row has failed. */
+  @Override
   public <T> Optional<T> find(String heading, As<T> as) {
     Cell cell = cell(heading);
     if (cell.isEmpty()) {
@@ -218,6 +224,7 @@ public final class Row {
   }
 
   /** The same, but nothing is said of a value that cannot be read: it will be read again. */
+  @Override
   public <T> Optional<T> peek(String heading, As<T> as) {
     Cell cell = cell(heading);
     if (cell.isEmpty() || cell instanceof Cell.Broken) {
@@ -256,6 +263,7 @@ public final class Row {
   }
 
   /** Lists a value that was not in the file. */
+  @Override
   public <T> void assume(String heading, As<T> as, T value) {
     note(heading, as, value, () -> Findings.DEFAULT);
   }
@@ -290,6 +298,7 @@ public final class Row {
   }
 
   /** Reports that the row cannot be used as it is. */
+  @Override
   public void fail(String heading, Function<Where, Problem> problem) {
     report(problem.apply(where(heading)));
   }
@@ -300,6 +309,7 @@ public final class Row {
   }
 
   /** Reports something that the user should know, and goes on. */
+  @Override
   public void remark(String heading, Function<Where, Problem> problem) {
     report(problem.apply(where(heading)));
   }

@@ -41,7 +41,7 @@ public enum Unit {
     if (words.contains(" % ")) {
       return PERCENT;
     }
-    if (heading.equals(Spacings.PLANTS)) {
+    if (heading.equals(Spacings.PLANTS.name())) {
       return PER_M2;
     }
     if (words.contains(" kg ")) {

@@ -7,7 +7,7 @@ public final class Wildcard {
   private Wildcard() {}
 
   /** Whether the cell holds the star; if so it is listed among the values used. */
-  public static boolean isIn(Row row, String heading) {
-    return row.cell(heading).shown().equals(STAR) && row.find(heading, As.TEXT).isPresent();
+  public static boolean isIn(Row row, Heading<?> heading) {
+    return row.cell(heading).shown().equals(STAR) && row.find(heading.as(As.TEXT)).isPresent();
   }
 }

@@ -5,6 +5,7 @@ import growingon.load.cell.Cell.Field;
 import growingon.load.cell.Cell.Fields;
 import growingon.load.cell.Currency;
 import growingon.load.cell.Findings;
+import growingon.load.cell.Heading;
 import growingon.load.cell.MonthLists;
 import growingon.load.cell.Nearest;
 import growingon.load.cell.NumberStyle;
@@ -49,10 +50,16 @@ import java.util.Optional;
  * </pre>
  */
 public final class SettingsReader {
-  private static final String NAME = "name";
-  private static final String NOTE = "note";
+  private static final Heading<String> NAME = Heading.text("name").means("Which setting");
+  private static final Heading<String> NOTE = Heading.text("note").means("What it means");
   public static final TableFormat FORMAT =
-      TableFormat.of("settings", NAME, JsonShape.VALUE).with(NOTE);
+      TableFormat.of(
+          "settings",
+          NAME.needed(),
+          Heading.text(JsonShape.VALUE)
+              .means("What it is here; an empty one has the value in brackets")
+              .needed(),
+          NOTE);
 
   private static final String[] NEEDED = {
     NurseryShape.CURRENCY, NurseryShape.HOURLY_RATE, NurseryShape.DISCOUNT
@@ -86,7 +93,7 @@ public final class SettingsReader {
     Map<String, Field> conditions = new LinkedHashMap<>();
     for (Row row : table.rows()) {
       row.needs(NAME);
-      row.find(NAME, As.TEXT)
+      row.find(NAME)
           .ifPresent(
               name ->
                   SiteSettings.conditionIn(name)

@@ -1,5 +1,6 @@
 package growingon.load.source;
 
+import growingon.load.cell.Heading;
 import growingon.load.cell.Texts;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -20,6 +21,7 @@ import java.util.stream.Stream;
  *     out
  * @param subject headings whose values say what a row is of
  * @param spellings heading by each way to write it, as {@link Texts#headingKey} gives it
+ * @param columns what its headings are, in the order in which a table is laid out
  */
 public record TableFormat(
     String name,
@@ -28,7 +30,8 @@ public record TableFormat(
     String prefix,
     List<String> written,
     List<String> subject,
-    Map<String, String> spellings) {
+    Map<String, String> spellings,
+    List<Heading<?>> columns) {
   /** No heading is longer. */
   private static final int LONGEST = 200;
 
@@ -37,45 +40,71 @@ public record TableFormat(
     optional = List.copyOf(optional);
     written = List.copyOf(written);
     subject = List.copyOf(subject);
+    columns = List.copyOf(columns);
     Map<String, String> all = new HashMap<>(spellings);
     Stream.concat(needed.stream(), optional.stream())
         .forEach(heading -> all.put(Texts.headingKey(heading), heading));
     spellings = Map.copyOf(all);
   }
 
-  /** A table with the headings that it needs; the first says what a row is of. */
-  public static TableFormat of(String name, String... needed) {
+  /** A table of columns, as it is laid out; the first that is needed says what a row is of. */
+  public static TableFormat of(String name, Heading<?>... columns) {
+    List<String> needed = names(columns, true);
+    Map<String, String> spellings = new HashMap<>();
+    for (Heading<?> column : columns) {
+      column.others().forEach(other -> spellings.put(other, column.name()));
+    }
     return new TableFormat(
-        name, List.of(needed), List.of(), "", List.of(), List.of(needed[0]), Map.of());
+        name,
+        needed,
+        names(columns, false),
+        "",
+        List.of(),
+        needed.subList(0, 1),
+        spellings,
+        List.of(columns));
   }
 
-  public TableFormat with(String... more) {
-    return new TableFormat(name, needed, List.of(more), prefix, written, subject, spellings);
+  private static List<String> names(Heading<?>[] columns, boolean needed) {
+    return Stream.of(columns)
+        .filter(column -> column.says().needed() == needed)
+        .<String>map(Heading::name)
+        .toList();
   }
 
-  public TableFormat withAny(String beginning) {
-    return new TableFormat(name, needed, optional, beginning, written, subject, spellings);
+  /** Takes headings of a beginning, too, some of which are laid out after another column. */
+  public TableFormat withAny(String beginning, String after, Heading<?>... some) {
+    List<Heading<?>> all = new ArrayList<>(columns);
+    int place = columns.stream().<String>map(Heading::name).toList().indexOf(after);
+    all.addAll(place + 1, List.of(some));
+    return new TableFormat(name, needed, optional, beginning, written, subject, spellings, all);
   }
 
   /** Takes headings of this beginning, too, of which nobody is told who lays a table out. */
   public TableFormat withUnoffered(String... beginnings) {
-    return new TableFormat(name, needed, optional, prefix, List.of(beginnings), subject, spellings);
+    return new TableFormat(
+        name, needed, optional, prefix, List.of(beginnings), subject, spellings, columns);
   }
 
-  public TableFormat about(String... headings) {
-    return new TableFormat(name, needed, optional, prefix, written, List.of(headings), spellings);
+  /** The columns that say what a row is of. */
+  public TableFormat about(Heading<?>... columns) {
+    return about(Stream.of(columns).<String>map(Heading::name).toList());
   }
 
-  /** Another way to write a heading. */
-  public TableFormat alias(String other, String heading) {
-    return understanding(Map.of(other, heading));
+  /** Every column says what a row is of: what happened is no assumption of a plan. */
+  public TableFormat aboutAll() {
+    return about(known());
+  }
+
+  private TableFormat about(List<String> headings) {
+    return new TableFormat(name, needed, optional, prefix, written, headings, spellings, columns);
   }
 
   /** Further ways to write headings, also such as are not offered to whoever lays a table out. */
   public TableFormat understanding(Map<String, String> others) {
     Map<String, String> all = new HashMap<>(spellings);
     all.putAll(others);
-    return new TableFormat(name, needed, optional, prefix, written, subject, all);
+    return new TableFormat(name, needed, optional, prefix, written, subject, all, columns);
   }
 
   public List<String> known() {

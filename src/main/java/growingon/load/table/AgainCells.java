@@ -20,8 +20,8 @@ final class AgainCells {
   private AgainCells() {}
 
   static Optional<Again> read(Row row, YearMonth arrival) {
-    int seasons = row.get(OffersTable.AGAIN, seasonsBetween(), 0);
-    Optional<YearMonth> until = row.find(OffersTable.AGAIN_UNTIL, As.MONTH);
+    int seasons = row.get(OffersTable.AGAIN);
+    Optional<YearMonth> until = row.find(OffersTable.AGAIN_UNTIL);
     if (until.isPresent() && seasons == 0) {
       row.fail(
           OffersTable.AGAIN_UNTIL,
@@ -38,7 +38,7 @@ final class AgainCells {
   }
 
   /** Seasons from one arrival to the next; 0 for an offer that comes once. */
-  private static As<Integer> seasonsBetween() {
+  static As<Integer> seasonsBetween() {
     return new As<>(0, (cell, spot) -> seasonsBetween(cell), AgainCells::words, heading -> "");
   }
 

@@ -1,6 +1,7 @@
 package growingon.load.table;
 
 import growingon.load.cell.As;
+import growingon.load.cell.Heading;
 import growingon.load.cell.MonthSpans;
 import growingon.load.cell.Range;
 import growingon.load.cell.Row;
@@ -24,11 +25,23 @@ import java.util.Optional;
  * </pre>
  */
 public final class CareTable {
-  private static final String KIND = "place kind";
-  private static final String MINUTES = "minutes per m2 a month";
-  private static final String COST = "cost per m2 a month";
+  private static final Heading<PlaceKind> KIND =
+      Heading.text("place kind", As.word(PlaceKind.class))
+          .choice("place kind")
+          .means("Kind of place, or * for all");
+  private static final Heading<Double> MINUTES =
+      Heading.number("minutes per m2 a month", As.number(Range.FROM_ZERO))
+          .means("Watering, weeding and the like, for a square metre in use");
+  private static final Heading<Double> COST =
+      Heading.money("cost per m2 a month").expert().usual(0.0).means("For a square metre in use");
   public static final TableFormat FORMAT =
-      TableFormat.of("care", KIND, MINUTES).with(MonthSpans.FROM, MonthSpans.TO, COST);
+      TableFormat.of(
+          "care",
+          KIND.needed(),
+          MINUTES.needed(),
+          MonthSpans.FROM.means("First month of the year"),
+          MonthSpans.TO.means("Last month of the year"),
+          COST);
 
   private CareTable() {}
 
@@ -41,11 +54,10 @@ public final class CareTable {
 
   private static Optional<Care> care(Row row, String currency) {
     row.needs(KIND, MINUTES);
-    Optional<PlaceKind> kind =
-        Wildcard.isIn(row, KIND) ? Optional.empty() : row.find(KIND, As.word(PlaceKind.class));
+    Optional<PlaceKind> kind = Wildcard.isIn(row, KIND) ? Optional.empty() : row.find(KIND);
     MonthSpan months = MonthSpans.get(row);
-    double minutes = row.get(MINUTES, As.number(Range.FROM_ZERO));
-    double cost = row.get(COST, As.money(currency, Range.FROM_ZERO), 0.0);
+    double minutes = row.get(MINUTES);
+    double cost = row.get(COST.reading(As.money(currency, Range.FROM_ZERO)));
     return row.accept(() -> new Care(kind, months, minutes, cost));
   }
 }

@@ -1,6 +1,7 @@
 package growingon.load.table;
 
 import growingon.load.cell.As;
+import growingon.load.cell.Heading;
 import growingon.load.cell.Names;
 import growingon.load.cell.Range;
 import growingon.load.cell.Row;
@@ -23,16 +24,29 @@ import java.util.Optional;
  * </pre>
  */
 public final class ComponentsTable {
-  public static final String COMPONENT = "component";
-  private static final String BAG_LITRES = "bag litres";
-  private static final String BAG_PRICE = "bag price";
-  private static final String ON_HAND = "on hand litres";
-  private static final String WET_KG = "wet kg per litre";
-  public static final TableFormat FORMAT =
-      TableFormat.of("components", COMPONENT, BAG_LITRES, BAG_PRICE, WET_KG)
-          .with(ON_HAND, SourceCells.SUPPLIER, SourceCells.LEAD);
-
   private static final Range BAG = Range.OVER_ZERO.usually(1, Range.OVER_ZERO.most());
+
+  public static final Heading<String> COMPONENT = Heading.text("component").means("Name");
+  private static final Heading<Double> BAG_LITRES =
+      Heading.number("bag litres", As.number(BAG)).means("Litres in a bag");
+  private static final Heading<Double> BAG_PRICE = Heading.money("bag price").means("Of one bag");
+  private static final Heading<Double> ON_HAND =
+      Heading.number("on hand litres", As.number(Range.FROM_ZERO))
+          .usual(0.0)
+          .means("Litres you have");
+  private static final Heading<Double> WET_KG =
+      Heading.number("wet kg per litre", As.number(Range.FROM_ZERO))
+          .means("Weight of a loose litre when wet");
+  public static final TableFormat FORMAT =
+      TableFormat.of(
+          "components",
+          COMPONENT.needed(),
+          BAG_LITRES.needed(),
+          BAG_PRICE.needed(),
+          WET_KG.needed(),
+          ON_HAND,
+          SourceCells.SUPPLIER,
+          SourceCells.LEAD);
 
   private ComponentsTable() {}
 
@@ -46,10 +60,10 @@ public final class ComponentsTable {
 
   private static Optional<Component> component(String name, Row row, String currency) {
     row.needs(COMPONENT, BAG_LITRES, BAG_PRICE, WET_KG);
-    double bagLitres = row.get(BAG_LITRES, As.number(BAG));
-    double bagPrice = row.get(BAG_PRICE, As.money(currency, Range.PRICE));
-    double onHand = row.get(ON_HAND, As.number(Range.FROM_ZERO), 0.0);
-    double wetKg = row.get(WET_KG, As.number(Range.FROM_ZERO));
+    double bagLitres = row.get(BAG_LITRES);
+    double bagPrice = row.get(BAG_PRICE.reading(As.money(currency, Range.PRICE)));
+    double onHand = row.get(ON_HAND);
+    double wetKg = row.get(WET_KG);
     Source source = SourceCells.of(row);
     return row.accept(() -> new Component(name, bagLitres, bagPrice, onHand, wetKg, source));
   }

@@ -68,8 +68,8 @@ public final class DaybookLots {
     if (stock.names().isOpen() || offers.names().isOpen()) {
       names.leaveOpen();
     }
-    Map<String, Where> stockRows = rows(stockTable, StockTable.LOT);
-    Map<String, Where> offerRows = rows(offersTable, OffersTable.OFFER);
+    Map<String, Where> stockRows = rows(stockTable, StockTable.LOT.name());
+    Map<String, Where> offerRows = rows(offersTable, OffersTable.OFFER.name());
     stock.values().values().forEach(lot -> add(lot, stockRows));
     offers.values().values().forEach(offer -> add(offer.lot(), offerRows));
   }

@@ -2,6 +2,7 @@ package growingon.load.table;
 
 import growingon.load.cell.As;
 import growingon.load.cell.Findings;
+import growingon.load.cell.Heading;
 import growingon.load.cell.Quantities;
 import growingon.load.cell.Range;
 import growingon.load.cell.Row;
@@ -55,44 +56,76 @@ import java.util.Set;
  * </pre>
  */
 public final class DaybookTable {
-  private static final String DATE = "date";
-  private static final String LOT = "lot";
-  private static final String WHAT = "what";
-  private static final String QUANTITY = "quantity";
-  private static final String TO_LOT = "to lot";
-  private static final String GRADE = "grade";
-  private static final String QUALITY = "quality";
-  private static final String AMOUNT = "amount";
-  private static final String HOURS = "hours";
-  private static final String CUSTOMER = "customer code";
-  private static final String REASON = "reason";
-  private static final String PLACE = "place";
-  private static final String EXPECTED = "expected";
+  private static final As<What> WHATS = As.word(What.class);
+
+  private static final As<Quality> QUALITIES = As.word(Quality.class);
+
+  private static final Heading<LocalDate> DATE =
+      Heading.text("date", As.DATE).means("The day, as 2027-03-15");
+  private static final Heading<String> LOT =
+      Heading.text("lot")
+          .choice("lot")
+          .means("A lot of the stock list, an offer that has come, or a lot split off before");
+  private static final Heading<What> WHAT =
+      Heading.text("what", WHATS)
+          .choice("what")
+          .means(
+              "What happened: arrived, counted, sold, died, culled, split, moved, potted, used, returned, found, lost, spent or released");
+  private static final Heading<Integer> QUANTITY =
+      Heading.number("quantity", Quantities.plants())
+          .means("Plants; empty where it was the whole lot");
+  private static final Heading<String> TO_LOT =
+      Heading.text("to lot").means("The lot that they went to, where they were split or moved");
+  private static final Heading<String> GRADE =
+      Heading.text("grade").choice("grade").means("The grade sold or counted");
+  private static final Heading<Quality> QUALITY =
+      Heading.text("quality", QUALITIES).choice("quality").means("first, second or third");
+  private static final Heading<Double> AMOUNT = Heading.money("amount").means("Of the whole line");
+  private static final Heading<Double> HOURS =
+      Heading.number("hours", As.number(Range.FROM_ZERO)).means("Hours worked");
+  private static final Heading<String> CUSTOMER =
+      Heading.text("customer code")
+          .means("Your own code for a customer; it is shown to nobody else");
+  private static final Heading<String> REASON =
+      Heading.text("reason").means("Why they died or were culled");
+  private static final Heading<String> PLACE =
+      Heading.text("place").expert().means("Stands on the printed count sheet and is not read");
+  private static final Heading<Double> EXPECTED =
+      Heading.number("expected", As.number(Range.FROM_ZERO))
+          .expert()
+          .means("Stands on the printed count sheet and is not read");
 
   /** Of this table every value is a subject: what happened is no assumption of a plan. */
   public static final TableFormat FORMAT =
-      allSubject(
-          TableFormat.of("daybook", DATE, LOT, WHAT)
-              .with(
-                  QUANTITY,
-                  TO_LOT,
-                  GRADE,
-                  QUALITY,
-                  LotCells.TRUNK,
-                  LotCells.TRUNK_SPREAD,
-                  AMOUNT,
-                  HOURS,
-                  CUSTOMER,
-                  REASON,
-                  LotCells.NOTE,
-                  RecordsTable.MEASURED,
-                  PLACE,
-                  EXPECTED)
-              .alias("customer", CUSTOMER));
+      TableFormat.of(
+              "daybook",
+              DATE.needed(),
+              LOT.needed(),
+              WHAT.needed(),
+              QUANTITY,
+              TO_LOT,
+              GRADE,
+              QUALITY,
+              LotCells.TRUNK.means("Mean of the trunks measured"),
+              AMOUNT,
+              HOURS,
+              CUSTOMER.also("customer"),
+              REASON,
+              LotCells.NOTE,
+              LotCells.TRUNK_SPREAD.ifEmpty("").means("How unlike the trunks measured are"),
+              RecordsTable.MEASURED,
+              PLACE,
+              EXPECTED)
+          .aboutAll();
 
   /** A line counted with one of these says something. */
   private static final Set<String> OF_A_COUNT =
-      Set.of(QUANTITY, GRADE, QUALITY, LotCells.TRUNK, LotCells.TRUNK_SPREAD);
+      Set.of(
+          QUANTITY.name(),
+          GRADE.name(),
+          QUALITY.name(),
+          LotCells.TRUNK.name(),
+          LotCells.TRUNK_SPREAD.name());
 
   private final Definitions known;
   private final DaybookLots lots;
@@ -105,13 +138,6 @@ public final class DaybookTable {
     this.lots = lots;
     this.today = today;
     this.measured = measured;
-  }
-
-  private static final As<What> WHATS = As.word(What.class);
-  private static final As<Quality> QUALITIES = As.word(Quality.class);
-
-  private static TableFormat allSubject(TableFormat format) {
-    return format.about(format.known().toArray(String[]::new));
   }
 
   /**
@@ -163,13 +189,13 @@ public final class DaybookTable {
   }
 
   private Draft draft(Row row) {
-    Optional<What> what = row.find(WHAT, WHATS);
+    Optional<What> what = row.find(WHAT);
     if (what.map(What::mayBeOfNoLot).orElse(false)) {
       row.needs(DATE, WHAT);
     } else {
       row.needs(DATE, LOT, WHAT);
     }
-    Optional<LocalDate> date = row.find(DATE, As.DATE);
+    Optional<LocalDate> date = row.find(DATE);
     what.ifPresent(found -> checkNeeds(row, found));
     what.ifPresent(found -> tellLots(row, found, date));
     date.filter(found -> found.isAfter(today))
@@ -222,18 +248,17 @@ public final class DaybookTable {
     checkThere(draft, lot, toLot);
     checkJoin(row, lot, toLot);
     Optional<String> grade = row.findName(GRADE, lots.grades(lot.orElse(""), known));
-    OptionalDouble quantity = number(row.find(QUANTITY, Quantities.plants()));
-    Optional<Quality> quality = row.find(QUALITY, QUALITIES);
-    OptionalDouble trunk = number(row.find(LotCells.TRUNK, As.number(Range.TRUNK)));
-    OptionalDouble spread = number(row.find(LotCells.TRUNK_SPREAD, As.percent(LotCells.SPREADS)));
+    OptionalDouble quantity = number(row.find(QUANTITY));
+    Optional<Quality> quality = row.find(QUALITY);
+    OptionalDouble trunk = number(row.find(LotCells.TRUNK));
+    OptionalDouble spread = number(row.find(LotCells.TRUNK_SPREAD));
     OptionalDouble amount =
-        number(row.find(AMOUNT, As.money(known.settings().currency(), Range.FROM_ZERO)));
-    OptionalDouble hours = number(row.find(HOURS, As.number(Range.FROM_ZERO)));
+        number(row.find(AMOUNT.reading(As.money(known.settings().currency(), Range.FROM_ZERO))));
+    OptionalDouble hours = number(row.find(HOURS));
     String customer = LotCells.text(row, CUSTOMER);
     String reason = LotCells.text(row, REASON);
     String note = LotCells.text(row, LotCells.NOTE);
-    row.find(RecordsTable.MEASURED, RecordsTable.HOW_MANY)
-        .ifPresent(number -> measured.put(row.where(), number));
+    row.find(RecordsTable.MEASURED).ifPresent(number -> measured.put(row.where(), number));
     return row.accept(
         () ->
             DaybookLine.of(

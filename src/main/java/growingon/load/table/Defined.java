@@ -1,6 +1,7 @@
 package growingon.load.table;
 
 import growingon.load.cell.As;
+import growingon.load.cell.Heading;
 import growingon.load.cell.Names;
 import growingon.load.cell.Row;
 import growingon.load.source.Table;
@@ -41,10 +42,11 @@ public record Defined<T>(Names names, Map<String, T> values) {
   static <T> Defined<T> rows(
       Names names,
       Optional<Table> table,
-      String heading,
+      Heading<String> heading,
       BiFunction<String, Row, Optional<T>> read) {
     Defined<T> defined = of(names, table);
-    table.ifPresent(found -> found.rows().forEach(row -> defined.addRow(row, heading, read)));
+    table.ifPresent(
+        found -> found.rows().forEach(row -> defined.addRow(row, heading.name(), read)));
     return defined;
   }
 

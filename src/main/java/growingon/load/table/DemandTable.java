@@ -2,6 +2,7 @@ package growingon.load.table;
 
 import growingon.load.cell.As;
 import growingon.load.cell.Findings;
+import growingon.load.cell.Heading;
 import growingon.load.cell.MonthSpans;
 import growingon.load.cell.Range;
 import growingon.load.cell.Row;
@@ -40,27 +41,54 @@ import java.util.stream.IntStream;
  * </pre>
  */
 public final class DemandTable {
-  private static final String SPECIES = "species";
-  private static final String LADDER = "ladder";
-  private static final String GRADE = "grade";
-  private static final String SEASON = "season";
-  private static final String UNITS = "units";
-  private static final String PRICE = "price";
-  private static final String MORE = "more per mm";
-  private static final String UNITS_SPREAD = "units spread %";
-  private static final String PRICE_SPREAD = "price spread %";
+  private static final Heading<String> SPECIES =
+      Heading.text("species")
+          .choice("species")
+          .means("A species, or * for every species of the ladder");
+  private static final Heading<String> LADDER =
+      Heading.text("ladder")
+          .choice("ladder")
+          .means("Needed with *; empty: the ladder of the species");
+  private static final Heading<String> GRADE =
+      Heading.named("grade").choice("grade").means("A grade of the ladder");
+  private static final Heading<String> SEASON =
+      Heading.text("season")
+          .expert()
+          .means("Only for this season, written 2026/27; empty: every season");
+  private static final Heading<Double> UNITS =
+      Heading.number("units", As.number(Range.FROM_ZERO))
+          .means("Plants that you can sell in a season; empty: all that are ready");
+  private static final Heading<Double> PRICE =
+      Heading.money("price").means("List price of a first");
+  private static final Heading<Double> MORE =
+      Heading.money("more per mm")
+          .expert()
+          .usual(0.0)
+          .means("Added to the price for each mm over the least trunk");
+  private static final Heading<Double> UNITS_SPREAD =
+      Heading.number("units spread %", As.percent(Range.of(0, 300)))
+          .expert()
+          .usual(0.0)
+          .means("How unsure the units are from season to season, for chances");
+  private static final Heading<Double> PRICE_SPREAD =
+      Heading.number("price spread %", As.percent(Range.of(0, 300)))
+          .expert()
+          .usual(0.0)
+          .means("How unsure the price is from season to season, for chances");
   public static final TableFormat FORMAT =
-      TableFormat.of("demand", SPECIES, GRADE, PRICE)
-          .with(
+      TableFormat.of(
+              "demand",
+              SPECIES.needed(),
               LADDER,
-              SEASON,
+              GRADE.needed(),
+              PRICE.needed(),
+              UNITS,
               MonthSpans.FROM,
               MonthSpans.TO,
-              UNITS,
+              SEASON,
               MORE,
-              UNITS_SPREAD,
+              UNITS_SPREAD.also("spread %"),
               PRICE_SPREAD)
-          .alias("spread %", UNITS_SPREAD)
           .about(SPECIES, LADDER, GRADE);
 
   private final Defined<Species> species;
@@ -102,10 +130,10 @@ public final class DemandTable {
     Optional<String> season = season(row);
     MonthSpan months = MonthSpans.get(row);
     Optional<Double> units = units(row);
-    double price = row.get(PRICE, As.money(settings.currency(), Range.PRICE));
-    double more = row.get(MORE, As.money(settings.currency(), Range.FROM_ZERO), 0.0);
-    double unitsSpread = row.get(UNITS_SPREAD, As.percent(Range.of(0, 300)), 0.0);
-    double priceSpread = row.get(PRICE_SPREAD, As.percent(Range.of(0, 300)), 0.0);
+    double price = row.get(PRICE.reading(As.money(settings.currency(), Range.PRICE)));
+    double more = row.get(MORE.reading(As.money(settings.currency(), Range.FROM_ZERO)));
+    double unitsSpread = row.get(UNITS_SPREAD);
+    double priceSpread = row.get(PRICE_SPREAD);
     checkPattern(row, months);
     return row.accept(
         () ->
@@ -138,7 +166,7 @@ public final class DemandTable {
                   where, row.cell(LADDER).shown(), known.get().name(), own.get()));
     }
     if (stated.isEmpty() && own.isPresent() && !row.has(LADDER)) {
-      row.assume(LADDER, As.NAME, own.get());
+      row.assume(LADDER.as(As.NAME), own.get());
     }
     return stated.or(() -> own);
   }
@@ -147,15 +175,15 @@ public final class DemandTable {
     return ladders
         .find(ladder)
         .map(found -> row.getName(GRADE, found.grades()))
-        .orElseGet(() -> row.get(GRADE, As.NAME));
+        .orElseGet(() -> row.get(GRADE));
   }
 
   private Optional<String> season(Row row) {
     if (Texts.key(row.cell(SEASON).shown()).equals("every")) {
-      row.find(SEASON, As.TEXT);
+      row.find(SEASON);
       return Optional.empty();
     }
-    Optional<String> season = row.find(SEASON, Seasons.cell(settings.seasonStart()));
+    Optional<String> season = row.find(SEASON.as(Seasons.cell(settings.seasonStart())));
     season
         .flatMap(found -> Seasons.outside(found, horizon))
         .ifPresent(
@@ -165,10 +193,10 @@ public final class DemandTable {
 
   private static Optional<Double> units(Row row) {
     if (Texts.key(row.cell(UNITS).shown()).startsWith("all")) {
-      row.find(UNITS, As.TEXT);
+      row.find(UNITS.as(As.TEXT));
       return Optional.empty();
     }
-    return row.find(UNITS, As.number(Range.FROM_ZERO));
+    return row.find(UNITS);
   }
 
   /** Months without any share of the year's sales sell nothing. */

@@ -3,6 +3,7 @@ package growingon.load.table;
 import growingon.load.cell.As;
 import growingon.load.cell.Cell;
 import growingon.load.cell.Groups;
+import growingon.load.cell.Heading;
 import growingon.load.cell.Names;
 import growingon.load.cell.Range;
 import growingon.load.cell.Row;
@@ -34,18 +35,36 @@ import java.util.Set;
  * </pre>
  */
 public final class GradesTable {
-  public static final String LADDER = "ladder";
-  private static final String GRADE = "grade";
-  private static final String RANK = "rank";
-  private static final String LEAST_TRUNK = "least trunk mm";
-  private static final String TRAINING = "least training months";
-  private static final String WAIT = "wait months";
-  public static final TableFormat FORMAT =
-      TableFormat.of("grades", LADDER, GRADE, RANK, LEAST_TRUNK)
-          .with(TRAINING, WAIT)
-          .about(LADDER, GRADE);
-
   private static final Range LEAST = Range.FROM_ZERO.usually(0, Range.TRUNK.usualMost());
+
+  public static final Heading<String> LADDER =
+      Heading.text("ladder").means("Name of the ladder; species name it");
+  private static final Heading<String> GRADE =
+      Heading.named("grade").means("Name of a saleable class");
+  private static final Heading<Integer> RANK =
+      Heading.number("rank", As.whole(Range.ANY)).means("Its place on the ladder, lowest 1");
+  private static final Heading<Double> LEAST_TRUNK =
+      Heading.number("least trunk mm", As.number(LEAST))
+          .means("Trunk from which a plant is of this grade");
+  private static final Heading<Integer> TRAINING =
+      Heading.number("least training months", As.whole(Range.of(0, 1200)))
+          .usual(0)
+          .means("Months of training it must have");
+  private static final Heading<Integer> WAIT =
+      Heading.number("wait months", As.whole(Range.of(0, 1200)))
+          .expert()
+          .usual(12)
+          .means("A plant thick enough that lacks so much training waits for this grade");
+  public static final TableFormat FORMAT =
+      TableFormat.of(
+              "grades",
+              LADDER.needed(),
+              GRADE.needed(),
+              RANK.needed(),
+              LEAST_TRUNK.needed(),
+              TRAINING,
+              WAIT)
+          .about(LADDER, GRADE);
 
   private GradesTable() {}
 
@@ -82,11 +101,11 @@ public final class GradesTable {
   private record Ranked(Grade grade, Row row) {}
 
   private static Optional<Grade> grade(Row row, Names grades, Set<Integer> ranks) {
-    String name = row.get(GRADE, As.NAME);
-    int rank = row.get(RANK, As.whole(Range.ANY));
-    double leastTrunk = row.get(LEAST_TRUNK, As.number(LEAST));
-    int training = row.get(TRAINING, As.whole(Range.of(0, 1200)), 0);
-    int wait = row.get(WAIT, As.whole(Range.of(0, 1200)), 12);
+    String name = row.get(GRADE);
+    int rank = row.get(RANK);
+    double leastTrunk = row.get(LEAST_TRUNK);
+    int training = row.get(TRAINING);
+    int wait = row.get(WAIT);
     if (!name.isEmpty() && !grades.add(name)) {
       row.fail(GRADE, where -> ValueAdvice.defined(where, name, name));
     }

@@ -2,6 +2,7 @@ package growingon.load.table;
 
 import growingon.load.cell.As;
 import growingon.load.cell.Findings;
+import growingon.load.cell.Heading;
 import growingon.load.cell.Range;
 import growingon.load.cell.Row;
 import growingon.load.source.Table;
@@ -27,9 +28,14 @@ import java.util.stream.Stream;
  * One figure a week in the settings does instead.
  */
 public final class HoursTable {
-  private static final String MONTH = "month";
-  private static final String HOURS = "hours available";
-  public static final TableFormat FORMAT = TableFormat.of("hours", MONTH, HOURS);
+  private static final Heading<Month> MONTH =
+      Heading.text("month", As.CALENDAR_MONTH)
+          .choice("month")
+          .means("Month of the year; all twelve are needed");
+  private static final Heading<Double> HOURS =
+      Heading.number("hours available", As.number(Range.FROM_ZERO))
+          .means("Hours that you and your people have for the plants in that month");
+  public static final TableFormat FORMAT = TableFormat.of("hours", MONTH.needed(), HOURS.needed());
 
   /** Mean days of February over four years. */
   private static final double FEBRUARY_DAYS = 28.25;
@@ -69,8 +75,8 @@ public final class HoursTable {
 
   private static void add(Row row, Map<Month, Double> hours) {
     row.needs(MONTH, HOURS);
-    Month month = row.get(MONTH, As.CALENDAR_MONTH);
-    double available = row.get(HOURS, As.number(Range.FROM_ZERO));
+    Month month = row.get(MONTH);
+    double available = row.get(HOURS);
     if (!row.isFailed() && hours.containsKey(month)) {
       row.fail(MONTH, where -> ValueAdvice.defined(where, As.nameOf(month), As.nameOf(month)));
     }

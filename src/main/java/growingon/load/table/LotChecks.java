@@ -172,7 +172,7 @@ public final class LotChecks {
     if (species.growth().containsKey(condition) || !told.add(List.of(species.name(), condition))) {
       return;
     }
-    String heading = state.step().isPresent() ? LotCells.ROUTE : LotCells.SPECIES;
+    String heading = state.step().isPresent() ? LotCells.ROUTE.name() : LotCells.SPECIES.name();
     String found = row.cell(heading).shown();
     row.fail(
         heading,
@@ -207,7 +207,7 @@ public final class LotChecks {
     if (needsSpacing
         && !given
         && told.add(List.of(lot.route(), "spacing", state.step().orElse(lot.name())))) {
-      String heading = state.step().isPresent() ? LotCells.ROUTE : Spacings.PLANTS;
+      String heading = state.step().isPresent() ? LotCells.ROUTE.name() : Spacings.PLANTS.name();
       String found = row.cell(heading).shown();
       row.fail(heading, where -> LotAdvice.noSpacing(where, found, lot.name(), state.step()));
     }

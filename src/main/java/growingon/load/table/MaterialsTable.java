@@ -1,6 +1,7 @@
 package growingon.load.table;
 
 import growingon.load.cell.As;
+import growingon.load.cell.Heading;
 import growingon.load.cell.Names;
 import growingon.load.cell.Range;
 import growingon.load.cell.Row;
@@ -24,15 +25,31 @@ import java.util.Optional;
  * </pre>
  */
 public final class MaterialsTable {
-  public static final String MATERIAL = "material";
-  private static final String UNIT = "unit";
-  private static final String PACK = "pack";
-  private static final String PACK_PRICE = "pack price";
-  private static final String ON_HAND = "on hand";
-  private static final String COMES_BACK = "comes back %";
+  public static final Heading<String> MATERIAL =
+      Heading.text("material").means("Name, as routes use it");
+  private static final Heading<String> UNIT =
+      Heading.named("unit").means("What it is counted in: m, ml, pcs");
+  private static final Heading<Double> PACK =
+      Heading.number("pack", As.number(Range.FROM_ZERO)).means("Units in a pack");
+  private static final Heading<Double> PACK_PRICE =
+      Heading.money("pack price").means("Of one pack");
+  private static final Heading<Double> ON_HAND =
+      Heading.number("on hand", As.number(Range.FROM_ZERO)).usual(0.0).means("Units you have");
+  private static final Heading<Double> COMES_BACK =
+      Heading.number("comes back %", As.share())
+          .usual(0.0)
+          .means("How much of 100 can be used again a year later");
   public static final TableFormat FORMAT =
-      TableFormat.of("materials", MATERIAL, UNIT, PACK, PACK_PRICE)
-          .with(ON_HAND, COMES_BACK, SourceCells.SUPPLIER, SourceCells.LEAD);
+      TableFormat.of(
+          "materials",
+          MATERIAL.needed(),
+          UNIT.needed(),
+          PACK.needed(),
+          PACK_PRICE.needed(),
+          ON_HAND,
+          COMES_BACK,
+          SourceCells.SUPPLIER,
+          SourceCells.LEAD);
 
   private MaterialsTable() {}
 
@@ -46,12 +63,12 @@ public final class MaterialsTable {
 
   private static Optional<Material> material(String name, Row row, String currency) {
     row.needs(MATERIAL, UNIT, PACK, PACK_PRICE);
-    String unit = row.get(UNIT, As.NAME);
+    String unit = row.get(UNIT);
     As<Double> amount = Materials.packIn(unit);
-    double pack = row.get(PACK, amount);
-    double price = row.get(PACK_PRICE, As.money(currency, Range.PRICE));
-    double onHand = row.get(ON_HAND, Materials.amountOrNoneIn(unit), 0.0);
-    double comesBack = row.get(COMES_BACK, As.share(), 0.0);
+    double pack = row.get(PACK.reading(amount));
+    double price = row.get(PACK_PRICE.reading(As.money(currency, Range.PRICE)));
+    double onHand = row.get(ON_HAND.reading(Materials.amountOrNoneIn(unit)));
+    double comesBack = row.get(COMES_BACK);
     Source source = SourceCells.of(row);
     return row.accept(() -> new Material(name, unit, pack, price, onHand, comesBack, source));
   }

@@ -2,6 +2,7 @@ package growingon.load.table;
 
 import growingon.load.cell.As;
 import growingon.load.cell.Groups;
+import growingon.load.cell.Heading;
 import growingon.load.cell.Names;
 import growingon.load.cell.Range;
 import growingon.load.cell.Row;
@@ -28,13 +29,25 @@ import java.util.Optional;
  * </pre>
  */
 public final class MixesTable {
-  public static final String MIX = "mix";
-  private static final String COMPONENT = "component";
-  private static final String PARTS = "parts";
-  private static final String SHRINKAGE = "shrinkage %";
-  private static final String FIRMING = "firming %";
+  public static final Heading<String> MIX =
+      Heading.text("mix").means("Name of the mix; its components follow row by row");
+  private static final Heading<String> COMPONENT =
+      Heading.text("component").choice("component").means("As on the sheet components");
+  private static final Heading<Double> PARTS =
+      Heading.number("parts", As.number(Range.OVER_ZERO)).means("Parts by volume");
+  private static final Heading<Double> SHRINKAGE =
+      Heading.number("shrinkage %", As.number(Range.FROM_ZERO))
+          .expert()
+          .ifEmpty("10")
+          .means("Volume lost in mixing; on one row of the mix");
+  private static final Heading<Double> FIRMING =
+      Heading.number("firming %", As.number(Range.FROM_ZERO))
+          .expert()
+          .ifEmpty("10")
+          .means("More that goes in when the mix is firmed; on one row of the mix");
   public static final TableFormat FORMAT =
-      TableFormat.of("mixes", MIX, COMPONENT, PARTS).with(SHRINKAGE, FIRMING).about(MIX, COMPONENT);
+      TableFormat.of("mixes", MIX.needed(), COMPONENT.needed(), PARTS.needed(), SHRINKAGE, FIRMING)
+          .about(MIX, COMPONENT);
 
   private MixesTable() {}
 
@@ -54,8 +67,8 @@ public final class MixesTable {
     Map<String, Double> parts = new LinkedHashMap<>();
     rows.forEach(row -> addPart(row, parts, components));
     double shrinkage =
-        typedOnce(rows, SHRINKAGE, Range.of(0, 90), Mix.usualShrinkage(parts.size()));
-    double firming = typedOnce(rows, FIRMING, Range.of(0, 100), Mix.USUAL_FIRMING);
+        typedOnce(rows, SHRINKAGE.name(), Range.of(0, 90), Mix.usualShrinkage(parts.size()));
+    double firming = typedOnce(rows, FIRMING.name(), Range.of(0, 100), Mix.USUAL_FIRMING);
     rows.forEach(row -> row.accept(() -> name));
     if (rows.stream().allMatch(Row::isAccepted)) {
       mixes.values().put(name, new Mix(name, parts, shrinkage, firming));
@@ -64,7 +77,7 @@ public final class MixesTable {
 
   private static void addPart(Row row, Map<String, Double> parts, Names components) {
     String component = row.getName(COMPONENT, components);
-    double amount = row.get(PARTS, As.number(Range.OVER_ZERO));
+    double amount = row.get(PARTS);
     if (!component.isEmpty() && parts.putIfAbsent(component, amount) != null) {
       row.fail(COMPONENT, where -> DefinitionAdvice.componentTwice(where, component));
     }

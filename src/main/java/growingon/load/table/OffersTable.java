@@ -3,12 +3,12 @@ package growingon.load.table;
 import growingon.load.cell.As;
 import growingon.load.cell.Currency;
 import growingon.load.cell.Groups;
+import growingon.load.cell.Heading;
 import growingon.load.cell.Names;
 import growingon.load.cell.Quantities;
 import growingon.load.cell.Range;
 import growingon.load.cell.Row;
 import growingon.load.cell.Spacings;
-import growingon.load.cell.Texts;
 import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
 import growingon.nursery.Form;
@@ -24,115 +24,137 @@ import growingon.nursery.Standing;
 import growingon.nursery.Trunks;
 import growingon.problem.advice.DefinitionAdvice;
 import growingon.problem.advice.PlanAdvice;
-import growingon.problem.advice.ValueAdvice;
 import java.time.YearMonth;
-import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
-import java.util.Set;
 
 /**
  * Lots that can be bought. Several rows with the same offer are price breaks: the first states
- * everything, the others only offer, least and unit price (or the same again).
- *
- * <pre>
- * offer                        name, unique among offers and lots
- * take                         whether it is taken where there is no plan.json [no]
- * quantity                     plants then taken
- * species, form, route         as in stock
- * unit price                   price of a plant from this least quantity upwards, in the currency
- * currency                     of prices and charges [the plan's]
- * least, multiple, most        what can be bought [1, 1, no limit]
- * arrival month                within the plan
- * again                        no, every season, every 2 seasons: an order of its own each time [no]
- * again until                  last month in which it may arrive [end of the plan]
- * carriage, import charges     for the whole order, in the currency [0]
- * trunk mm, trunk spread %     or a size class, as in stock (also "spread %")
- * usual trunk of               as in stock
- * first %, second %            how it is thought to sort [100, 0]
- * quality sure %               how sure that is [100]
- * loss sure %                  how sure its loss is [100]
- * fails %                      chance that it fails as a whole [0]
- * place, gap mm, plants per m2, crown mm, height left mm   as in stock
- * hold to grade, hold share %, hold which, not before                  as in stock
- * apart months, untouched, heeled in per m2                as in stock
- * pot                          it comes in [none]
- * ball kept %                  of its ball at its first potting [as its route says]
- * order by                     month by the end of which it must be ordered [arrival less lead months]
- * supplier, passport, origin, note                         [none]
- * </pre>
+ * everything, the others only offer, least and unit price (or the same again). Its columns say what
+ * they are; trunks are stated as in stock.
  */
 public final class OffersTable {
-  static final String OFFER = "offer";
-  private static final String TAKE = "take";
-  private static final String QUANTITY = "quantity";
-  private static final String UNIT_PRICE = "unit price";
-  private static final String CURRENCY = "currency";
-  private static final String LEAST = "least";
-  private static final String MULTIPLE = "multiple";
-  private static final String MOST = "most";
-  private static final String ARRIVAL = "arrival month";
-  private static final String BALL_KEPT = "ball kept %";
-  private static final String ORDER_BY = "order by";
-  static final String AGAIN = "again";
-  static final String AGAIN_UNTIL = "again until";
-  private static final String CARRIAGE = "carriage";
-  private static final String IMPORT_CHARGES = "import charges";
-  private static final String QUALITY_SURE = "quality sure %";
-  private static final String LOSS_SURE = "loss sure %";
-  private static final String FAILS = "fails %";
+  static final Heading<String> OFFER =
+      Heading.text("offer")
+          .means(
+              "Your name for a lot that you could buy; several rows with one name are price breaks");
+  private static final Heading<Boolean> TAKE =
+      Heading.yesNo("take").usual(false).means("Whether you take it");
+  private static final Heading<Integer> QUANTITY =
+      Heading.number("quantity", Quantities.plants()).means("Plants that you take");
+  static final Heading<Double> UNIT_PRICE =
+      Heading.money("unit price").means("Price of one plant, in the offer's currency");
+  private static final Heading<String> CURRENCY =
+      Heading.text("currency", As.currency())
+          .expert()
+          .means(
+              "Currency of its prices; empty: that of the sheet settings, which needs an exchange rate for any other");
+  static final Heading<Integer> LEAST =
+      Heading.number("least", Quantities.plants(Quantities.SOME))
+          .usual(1)
+          .means("Fewest you may order at this price");
+  private static final Heading<Integer> MULTIPLE =
+      Heading.number("multiple", Quantities.plants(Quantities.SOME))
+          .expert()
+          .usual(1)
+          .means("Sold in lots of so many");
+  private static final Heading<Integer> MOST =
+      Heading.number("most", Quantities.plants(Quantities.SOME))
+          .expert()
+          .means("Most there are; empty: no limit");
+  private static final Heading<YearMonth> ARRIVAL =
+      Heading.month("arrival month").means("When they would come, from this month on");
+  private static final Heading<Double> BALL_KEPT =
+      Heading.number("ball kept %", As.share())
+          .expert()
+          .means(
+              "Share of the ball that stays on when they are first potted; empty: as the route says");
+  private static final Heading<YearMonth> ORDER_BY =
+      Heading.month("order by")
+          .expert()
+          .means(
+              "Month by the end of which it must be ordered; empty: the months that orders take before arrival");
+  static final Heading<Integer> AGAIN =
+      Heading.text("again", AgainCells.seasonsBetween())
+          .expert()
+          .usual(0)
+          .means(
+              "no, every season, or every 2 seasons: bought again each time, as an order of its own");
+  static final Heading<YearMonth> AGAIN_UNTIL =
+      Heading.month("again until")
+          .expert()
+          .means("Last month in which it may arrive again; empty: the end of the plan");
+  private static final Heading<Double> CARRIAGE =
+      Heading.money("carriage").usual(0.0).means("For the whole order");
+  private static final Heading<Double> IMPORT_CHARGES =
+      Heading.money("import charges").expert().usual(0.0).means("For the whole order");
+  private static final Heading<Double> QUALITY_SURE =
+      Heading.number("quality sure %", As.share())
+          .expert()
+          .usual(1.0)
+          .means("How sure you are of firsts and seconds: 100 for certain");
+  private static final Heading<Double> LOSS_SURE =
+      Heading.number("loss sure %", As.share())
+          .expert()
+          .usual(1.0)
+          .means("How sure you are of its losses");
+  private static final Heading<Double> FAILS =
+      Heading.number("fails %", As.share())
+          .expert()
+          .usual(0.0)
+          .means("Chance that the whole lot fails");
   public static final TableFormat FORMAT =
       TableFormat.of(
-              "offers", OFFER, LotCells.SPECIES, LotCells.FORM, UNIT_PRICE, ARRIVAL, LotCells.ROUTE)
-          .with(
+              "offers",
+              OFFER.needed(),
               TAKE,
               QUANTITY,
-              CURRENCY,
+              LotCells.SPECIES.needed(),
+              LotCells.FORM.means("How they come").needed(),
+              UNIT_PRICE.needed(),
+              ARRIVAL.needed(),
+              LotCells.ROUTE.means("What would be done with them").needed(),
+              LotCells.TRUNK,
+              LotCells.FIRST.means("How many in 100 you think are firsts"),
+              LotCells.SECOND,
+              CARRIAGE,
+              LotCells.PLACE.means("Where they would stand at first"),
               LEAST,
+              LotCells.NOTE,
+              Spacings.PLANTS.means("How many stand on a square metre; needed in the ground"),
               MULTIPLE,
               MOST,
               ORDER_BY,
               AGAIN,
               AGAIN_UNTIL,
-              CARRIAGE,
+              CURRENCY,
               IMPORT_CHARGES,
-              LotCells.TRUNK,
-              LotCells.TRUNK_SPREAD,
+              LotCells.SUPPLIER.means("Who offers them"),
+              LotCells.TRUNK_SPREAD.means("How unlike the trunks are").also("spread %"),
               LotCells.USUAL_TRUNK,
               LotCells.TRUNK_FROM,
               LotCells.TRUNK_TO,
               LotCells.GIRTH_FROM,
               LotCells.GIRTH_TO,
-              LotCells.FIRST,
-              LotCells.SECOND,
               QUALITY_SURE,
               LOSS_SURE,
               FAILS,
-              StockTable.POT,
+              StockTable.POT.expert().means("Pot they come in; empty if they come without"),
               BALL_KEPT,
-              LotCells.PLACE,
-              Spacings.GAP,
-              Spacings.PLANTS,
+              Spacings.GAP.means("Free space between pots or crowns"),
               LotCells.CROWN,
-              LotCells.HEIGHT_LEFT,
+              LotCells.HEIGHT_LEFT.means("Height of the wood after reduction, for its weight"),
               LotCells.HOLD_GRADE,
               LotCells.HOLD_SHARE,
               LotCells.HOLD_WHICH,
-              LotCells.NOT_BEFORE,
+              LotCells.NOT_BEFORE.means("First month in which any is sold"),
               LotCells.APART,
               LotCells.UNTOUCHED,
               LotCells.HEELED_IN,
-              LotCells.SUPPLIER,
               LotCells.PASSPORT,
-              LotCells.ORIGIN,
-              LotCells.NOTE)
-          .alias("spread %", LotCells.TRUNK_SPREAD)
+              LotCells.ORIGIN.means("Country or region they come from"))
           .understanding(TrunkCells.OTHER_HEADINGS);
-
-  private static final Set<String> OF_A_BREAK = Set.of(OFFER, LEAST, UNIT_PRICE);
 
   private final Definitions known;
 
@@ -189,46 +211,10 @@ public final class OffersTable {
     if (lots.contains(name)) {
       main.fail(OFFER, where -> PlanAdvice.offerNamedLikeLot(where, name));
     }
-    List<PriceBreak> breaks = breaks(name, rows);
+    List<PriceBreak> breaks = OfferBreaks.read(name, rows, currency(main));
     Optional<Offer> offer = offer(name, main, breaks);
     boolean fine = rows.stream().allMatch(Row::isAccepted);
     offer.filter(made -> fine).ifPresent(made -> offers.values().put(name, made));
-  }
-
-  private List<PriceBreak> breaks(String name, List<Row> rows) {
-    Set<Integer> leasts = new HashSet<>();
-    List<PriceBreak> breaks = new ArrayList<>();
-    for (Row row : rows) {
-      checkBreakRow(row, rows.get(0));
-      int least = row.get(LEAST, Quantities.plants(Quantities.SOME), 1);
-      double price = row.get(UNIT_PRICE, As.money(currency(rows.get(0)), Range.PRICE));
-      if (!row.isFailed() && !leasts.add(least)) {
-        row.fail(LEAST, where -> PlanAdvice.leastTwice(where, name, least));
-      }
-      boolean first = row == rows.get(0);
-      PriceBreak made = new PriceBreak(Math.max(1, least), Math.max(0, price));
-      breaks.add(made);
-      if (!first) {
-        row.accept(() -> made);
-      }
-    }
-    breaks.sort(Comparator.comparingInt(PriceBreak::least));
-    return breaks;
-  }
-
-  /** Rows after the first may say nothing else than it about the offer. */
-  private static void checkBreakRow(Row row, Row main) {
-    if (row == main) {
-      return;
-    }
-    row.needs(UNIT_PRICE);
-    for (String heading : row.headings()) {
-      String here = row.cell(heading).shown();
-      if (!OF_A_BREAK.contains(heading)
-          && !Texts.key(here).equals(Texts.key(main.cell(heading).shown()))) {
-        row.fail(heading, where -> ValueAdvice.otherwiseAbove(where, here));
-      }
-    }
   }
 
   private String currency(Row main) {
@@ -238,20 +224,20 @@ public final class OffersTable {
   }
 
   private Optional<Offer> offer(String name, Row row, List<PriceBreak> breaks) {
-    String currency = row.get(CURRENCY, As.currency(), known.settings().currency());
+    String currency = row.get(CURRENCY, known.settings().currency());
     As<Double> money = As.money(currency(row), Range.FROM_ZERO);
     Optional<Double> rate = rate(row, currency);
-    boolean take = row.get(TAKE, As.YES_NO, false);
-    int quantity = take ? row.get(QUANTITY, Quantities.plants()) : looked(row);
-    int multiple = row.get(MULTIPLE, Quantities.plants(Quantities.SOME), 1);
-    Optional<Integer> most = row.find(MOST, Quantities.plants(Quantities.SOME));
-    YearMonth arrival = row.get(ARRIVAL, As.MONTH);
+    boolean take = row.get(TAKE);
+    int quantity = take ? row.get(QUANTITY) : looked(row);
+    int multiple = row.get(MULTIPLE);
+    Optional<Integer> most = row.find(MOST);
+    YearMonth arrival = row.get(ARRIVAL);
     Optional<YearMonth> orderBy = orderBy(row, arrival);
     Optional<Again> again = AgainCells.read(row, arrival);
-    double carriage = row.get(CARRIAGE, money, 0.0);
-    double importCharges = row.get(IMPORT_CHARGES, money, 0.0);
-    double lossSure = row.get(LOSS_SURE, As.share(), 1.0);
-    double fails = row.get(FAILS, As.share(), 0.0);
+    double carriage = row.get(CARRIAGE.reading(money));
+    double importCharges = row.get(IMPORT_CHARGES.reading(money));
+    double lossSure = row.get(LOSS_SURE);
+    double fails = row.get(FAILS);
     Optional<Lot> lot = lot(name, row, arrival);
     checkMost(row, most, breaks);
     checkArrivalMonth(row, arrival, take && !planStatesTakes);
@@ -262,7 +248,7 @@ public final class OffersTable {
                     .take(take ? quantity : 0)
                     .currency(currency)
                     .rate(rate.orElseThrow())
-                    .breaks(distinct(breaks))
+                    .breaks(OfferBreaks.distinct(breaks))
                     .multiple(multiple)
                     .most(most.map(OptionalInt::of).orElse(OptionalInt.empty()))
                     .arrival(arrival)
@@ -278,7 +264,7 @@ public final class OffersTable {
   }
 
   private static Optional<YearMonth> orderBy(Row row, YearMonth arrival) {
-    Optional<YearMonth> orderBy = row.find(ORDER_BY, As.MONTH);
+    Optional<YearMonth> orderBy = row.find(ORDER_BY);
     orderBy
         .filter(month -> !row.isFailed() && month.isAfter(arrival))
         .ifPresent(
@@ -289,15 +275,9 @@ public final class OffersTable {
     return orderBy;
   }
 
-  /** A row with a least that was there before has been reported, and makes no break. */
-  private static List<PriceBreak> distinct(List<PriceBreak> breaks) {
-    Set<Integer> leasts = new HashSet<>();
-    return breaks.stream().filter(each -> leasts.add(each.least())).toList();
-  }
-
   /** The quantity of an offer that is not taken is read for its faults only. */
   private static int looked(Row row) {
-    row.find(QUANTITY, Quantities.plants());
+    row.find(QUANTITY);
     return 0;
   }
 
@@ -335,9 +315,9 @@ public final class OffersTable {
   }
 
   private void checkWhole(Row row, Offer offer) {
-    Quantities.check(offer, offer.take(), row, QUANTITY);
+    Quantities.check(offer, offer.take(), row, QUANTITY.name());
     LotCells.checkArrival(
-        row, ARRIVAL, offer.lot().form(), offer.arrival(), known.settings().hemisphere());
+        row, ARRIVAL.name(), offer.lot().form(), offer.arrival(), known.settings().hemisphere());
     if (known.horizon().contains(offer.arrival())) {
       checks.check(row, offer.lot());
     }
@@ -345,22 +325,22 @@ public final class OffersTable {
 
   private Potting potting(Row row) {
     Optional<String> pot = row.findName(StockTable.POT, known.pots().names());
-    Optional<Double> ballKept = row.find(BALL_KEPT, As.share());
+    Optional<Double> ballKept = row.find(BALL_KEPT);
     return new Potting(pot, Optional.empty(), Optional.empty(), As.optional(ballKept));
   }
 
   private Optional<Lot> lot(String name, Row row, YearMonth arrival) {
     String species = row.getName(LotCells.SPECIES, known.species().names());
-    Form form = row.get(LotCells.FORM, As.word(Form.class));
+    Form form = row.get(LotCells.FORM);
     Optional<Trunks> trunks = trunkCells.read(row);
-    double sure = row.get(QUALITY_SURE, As.share(), 1.0);
+    double sure = row.get(QUALITY_SURE);
     Optional<QualityShares> quality = LotCells.quality(row, false, sure);
     Standing standing = StockTable.standing(row, known);
     String route = row.getName(LotCells.ROUTE, known.routes().names());
     Optional<Hold> hold = LotCells.hold(row, species, known.species(), known.ladders());
     YearMonth notBefore = LotCells.notBefore(row, form, arrival);
     int apart = LotCells.apart(row, arrival, known.settings());
-    boolean untouched = row.get(LotCells.UNTOUCHED, As.YES_NO, false);
+    boolean untouched = row.get(LotCells.UNTOUCHED);
     Potting potting = potting(row);
     Papers papers =
         new Papers(

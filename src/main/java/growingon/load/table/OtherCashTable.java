@@ -1,6 +1,7 @@
 package growingon.load.table;
 
 import growingon.load.cell.As;
+import growingon.load.cell.Heading;
 import growingon.load.cell.Names;
 import growingon.load.cell.Range;
 import growingon.load.cell.Row;
@@ -30,17 +31,39 @@ import java.util.Optional;
  * </pre>
  */
 public final class OtherCashTable {
-  private static final String MONTH = "month";
-  private static final String WHAT = "what";
-  private static final String AMOUNT = "amount";
-  private static final String FROM = "from";
-  private static final String TO = "to";
-  private static final String LOT = "lot";
-  private static final String HOURS = "hours";
+  private static final Heading<YearMonth> MONTH =
+      Heading.text("month", As.MONTH).means("every month, every season, or a month with its year");
+  private static final Heading<String> WHAT = Heading.named("what").means("A word for it");
+  private static final Heading<Double> AMOUNT =
+      Heading.money("amount").means("Received; negative if paid");
+  private static final Heading<YearMonth> FROM =
+      Heading.month("from")
+          .expert()
+          .means("First month of what comes again and again; empty: the arrival of its lot");
+  private static final Heading<YearMonth> TO =
+      Heading.month("to")
+          .expert()
+          .means("Last month of what comes again and again; empty: the last plant of its lot");
+  private static final Heading<String> LOT =
+      Heading.text("lot")
+          .expert()
+          .means(
+              "Lot or offer that causes it, which then stands in its account; empty: the nursery");
+  private static final Heading<Double> HOURS =
+      Heading.number("hours", As.number(Range.FROM_ZERO))
+          .expert()
+          .usual(0.0)
+          .means("Hours of work each time, at the hourly rate on top of the amount");
   public static final TableFormat FORMAT =
-      TableFormat.of("other cash", MONTH, WHAT, AMOUNT)
-          .with(FROM, TO, LOT, HOURS)
-          .alias("offer", LOT)
+      TableFormat.of(
+              "other cash",
+              MONTH.needed(),
+              WHAT.needed(),
+              AMOUNT.needed(),
+              LOT.also("offer"),
+              FROM,
+              TO,
+              HOURS)
           .about(WHAT);
 
   private static final Map<String, Every> AGAIN =
@@ -75,18 +98,18 @@ public final class OtherCashTable {
     Every every = AGAIN.getOrDefault(Texts.key(row.cell(MONTH).shown()), Every.ONCE);
     Optional<YearMonth> when = Optional.empty();
     if (every == Every.ONCE) {
-      when = row.find(MONTH, As.MONTH);
+      when = row.find(MONTH);
       when.filter(month -> !horizon.contains(month)).ifPresent(month -> outside(row, month));
     } else {
-      row.find(MONTH, As.TEXT);
+      row.find(MONTH.as(As.TEXT));
     }
     Optional<YearMonth> month = when;
-    String what = row.get(WHAT, As.NAME);
-    double amount = row.get(AMOUNT, As.money(currency, Range.ANY));
-    double hours = row.get(HOURS, As.number(Range.FROM_ZERO), 0.0);
+    String what = row.get(WHAT);
+    double amount = row.get(AMOUNT.reading(As.money(currency, Range.ANY)));
+    double hours = row.get(HOURS);
     Optional<String> lot = row.findName(LOT, lots);
-    Optional<YearMonth> from = row.find(FROM, As.MONTH);
-    Optional<YearMonth> to = row.find(TO, As.MONTH);
+    Optional<YearMonth> from = row.find(FROM);
+    Optional<YearMonth> to = row.find(TO);
     checkMonths(row, every, from, to);
     return row.accept(() -> new OtherCash(month, every, what, amount, hours, lot, from, to));
   }

@@ -2,6 +2,7 @@ package growingon.load.table;
 
 import growingon.load.cell.As;
 import growingon.load.cell.Findings;
+import growingon.load.cell.Heading;
 import growingon.load.cell.Names;
 import growingon.load.cell.Range;
 import growingon.load.cell.Row;
@@ -40,34 +41,71 @@ import java.util.OptionalDouble;
  * </pre>
  */
 public final class PlacesTable {
-  public static final String PLACE = "place";
-  private static final String KIND = "kind";
-  private static final String CONDITION = "condition";
-  private static final String SQUARE_METRES = "square metres";
-  private static final String USABLE = "usable %";
-  private static final String BENCH_DEPTH = "bench depth mm";
-  private static final String KG_PER_M2 = "kg per m2";
-  private static final String COST = "cost per m2 a year";
-  private static final String LAYOUT = "layout";
-  private static final String LIFT_FROM = "lift from";
-  private static final String FROM = "from";
-  private static final String UNTIL = "until";
-  private static final String MINUTES_A_SALE = "minutes a sale";
-  private static final String EXTRA = NurseryShape.EXTRA_SQUARE_METRE;
+  public static final Heading<String> PLACE = Heading.text("place").means("Name");
+  private static final Heading<PlaceKind> KIND =
+      Heading.text("kind", As.word(PlaceKind.class))
+          .choice("place kind")
+          .means("bench, tunnel, standing ground, field bed or quarantine");
+  private static final Heading<String> CONDITION =
+      Heading.named("condition")
+          .means(
+              "Growing condition of plants in its ground, as in the headings \"mm a year ...\" of species");
+  private static final Heading<Double> SQUARE_METRES =
+      Heading.number("square metres", As.number(Range.FROM_ZERO)).means("Whole area");
+  private static final Heading<Double> USABLE =
+      Heading.number("usable %", As.percent(new Range(0, 100, true)))
+          .usual(Place.USUAL_USABLE)
+          .means("Part of it on which plants can stand; the rest are paths");
+  private static final Heading<Double> BENCH_DEPTH =
+      Heading.number("bench depth mm", As.number(Range.OVER_ZERO))
+          .expert()
+          .means("Depth across which whole rows must fit");
+  private static final Heading<Double> KG_PER_M2 =
+      Heading.number("kg per m2", As.number(Range.OVER_ZERO))
+          .means("Most it may carry; empty: no limit given");
+  private static final Heading<Double> COST =
+      Heading.money("cost per m2 a year").usual(0.0).means("Used or not");
+  private static final Heading<Layout> LAYOUT =
+      Heading.text("layout", As.word(Layout.class))
+          .choice("layout")
+          .expert()
+          .usual(Layout.SQUARE)
+          .means("square or offset rows");
+  private static final Heading<LiftFrom> LIFT_FROM =
+      Heading.text("lift from", As.word(LiftFrom.class))
+          .choice("lift from")
+          .expert()
+          .ifEmpty("bench for a bench, else ground")
+          .means("Height from which pots are lifted");
+  private static final Heading<YearMonth> FROM =
+      Heading.month("from").expert().means("First month in which it can be used");
+  private static final Heading<YearMonth> UNTIL =
+      Heading.month("until").expert().means("Last month in which it can be used");
+  private static final Heading<Double> MINUTES_A_SALE =
+      Heading.number("minutes a sale", As.number(Range.FROM_ZERO))
+          .expert()
+          .means("Minutes of work to sell one plant from it; empty: the setting minutes a sale");
+  private static final Heading<Double> EXTRA =
+      Heading.money(NurseryShape.EXTRA_SQUARE_METRE)
+          .expert()
+          .means("What a square metre more would cost a month, for buying; empty: the setting");
   public static final TableFormat FORMAT =
-      TableFormat.of("places", PLACE, KIND, SQUARE_METRES)
-          .with(
-              CONDITION,
-              USABLE,
-              BENCH_DEPTH,
-              KG_PER_M2,
-              COST,
-              LAYOUT,
-              LIFT_FROM,
-              FROM,
-              UNTIL,
-              MINUTES_A_SALE,
-              EXTRA);
+      TableFormat.of(
+          "places",
+          PLACE.needed(),
+          KIND.needed(),
+          SQUARE_METRES.needed(),
+          USABLE,
+          CONDITION,
+          COST,
+          KG_PER_M2,
+          BENCH_DEPTH,
+          LAYOUT,
+          LIFT_FROM,
+          FROM,
+          UNTIL,
+          MINUTES_A_SALE,
+          EXTRA);
 
   private PlacesTable() {}
 
@@ -83,19 +121,20 @@ public final class PlacesTable {
   private static Optional<Place> place(String name, Row row, String currency) {
     row.needs(PLACE, KIND, SQUARE_METRES);
     As<Double> length = As.number(Range.OVER_ZERO);
-    PlaceKind kind = row.get(KIND, As.word(PlaceKind.class));
-    Optional<String> condition = row.find(CONDITION, As.NAME).map(Texts::key);
-    double squareMetres = row.get(SQUARE_METRES, As.number(Range.FROM_ZERO));
-    double usable = row.get(USABLE, As.percent(new Range(0, 100, true)), Place.USUAL_USABLE);
-    OptionalDouble benchDepth = As.optional(row.find(BENCH_DEPTH, length));
-    OptionalDouble kgPerM2 = As.optional(row.find(KG_PER_M2, length));
-    double cost = row.get(COST, As.money(currency, Range.FROM_ZERO), 0.0);
-    Layout layout = row.get(LAYOUT, As.word(Layout.class), Layout.SQUARE);
-    LiftFrom liftFrom = row.get(LIFT_FROM, As.word(LiftFrom.class), usualLift(kind));
-    Optional<YearMonth> from = row.find(FROM, As.MONTH);
-    Optional<YearMonth> until = row.find(UNTIL, As.MONTH);
-    OptionalDouble sale = As.optional(row.find(MINUTES_A_SALE, As.number(Range.FROM_ZERO)));
-    OptionalDouble extra = As.optional(row.find(EXTRA, As.money(currency, Range.FROM_ZERO)));
+    PlaceKind kind = row.get(KIND);
+    Optional<String> condition = row.find(CONDITION).map(Texts::key);
+    double squareMetres = row.get(SQUARE_METRES);
+    double usable = row.get(USABLE);
+    OptionalDouble benchDepth = As.optional(row.find(BENCH_DEPTH));
+    OptionalDouble kgPerM2 = As.optional(row.find(KG_PER_M2));
+    double cost = row.get(COST.reading(As.money(currency, Range.FROM_ZERO)));
+    Layout layout = row.get(LAYOUT);
+    LiftFrom liftFrom = row.get(LIFT_FROM, usualLift(kind));
+    Optional<YearMonth> from = row.find(FROM);
+    Optional<YearMonth> until = row.find(UNTIL);
+    OptionalDouble sale = As.optional(row.find(MINUTES_A_SALE));
+    OptionalDouble extra =
+        As.optional(row.find(EXTRA.reading(As.money(currency, Range.FROM_ZERO))));
     if (from.isPresent() && until.isPresent() && until.get().isBefore(from.get())) {
       row.fail(
           UNTIL, where -> DefinitionAdvice.closesBeforeOpening(where, until.get(), from.get()));

@@ -2,6 +2,7 @@ package growingon.load.table;
 
 import growingon.load.cell.As;
 import growingon.load.cell.Cell;
+import growingon.load.cell.Heading;
 import growingon.load.cell.Names;
 import growingon.load.cell.Range;
 import growingon.load.cell.Row;
@@ -39,36 +40,67 @@ import java.util.OptionalDouble;
  * </pre>
  */
 public final class PotsTable {
-  public static final String POT = "pot";
-  private static final String SHAPE = "shape";
-  private static final String TOP = "top mm";
-  private static final String BASE = "base mm";
-  private static final String HEIGHT = "height mm";
-  private static final String WIDTH = "width mm";
-  private static final String LITRES = "litres";
-  private static final String CONDITION = "condition";
-  private static final String FILL = "fill %";
-  private static final String PRICE = "price";
-  private static final String PACK = "pack";
-  private static final String ON_HAND = "on hand";
-  private static final String REUSE = "reuse %";
-  private static final String EMPTY_KG = "empty kg";
+  public static final Heading<String> POT = Heading.text("pot").means("Name of the pot");
+  private static final Heading<PotShape> SHAPE =
+      Heading.text("shape", As.word(PotShape.class))
+          .choice("shape")
+          .means("round, square, rectangular, or litres where only the volume is known");
+  private static final Heading<Double> TOP =
+      Heading.number("top mm", As.number(Range.OVER_ZERO))
+          .means(
+              "Inside at the top: diameter, side, or long side; not needed for round pots with litres");
+  private static final Heading<Double> BASE =
+      Heading.number("base mm", As.number(Range.OVER_ZERO)).expert().means("Inside at the base");
+  private static final Heading<Double> HEIGHT =
+      Heading.number("height mm", As.number(Range.OVER_ZERO)).expert().means("Inside height");
+  private static final Heading<Double> WIDTH =
+      Heading.number("width mm", As.number(Range.OVER_ZERO))
+          .expert()
+          .means("Short side of the top of a rectangular pot");
+  private static final Heading<Double> LITRES =
+      Heading.number("litres", As.number(Range.POT))
+          .means("Volume to the brim; if empty it is worked out from the measures");
+  private static final Heading<String> CONDITION =
+      Heading.named("condition")
+          .means(
+              "Growing condition of plants in it, as in the headings \"mm a year ...\" of species");
+  private static final Heading<Double> FILL =
+      Heading.number("fill %", As.share())
+          .expert()
+          .usual(0.9)
+          .means("Part of the volume that is filled");
+  private static final Heading<Double> PRICE = Heading.money("price").means("Of one pot");
+  private static final Heading<Integer> PACK =
+      Heading.number("pack", As.whole(Range.from(1))).usual(1).means("Pots in a pack");
+  private static final Heading<Double> ON_HAND =
+      Heading.number("on hand", As.number(Range.FROM_ZERO)).usual(0.0).means("Pots you have");
+  private static final Heading<Double> REUSE =
+      Heading.number("reuse %", As.share())
+          .usual(0.0)
+          .means("How many in 100 emptied pots can be used again");
+  private static final Heading<Double> EMPTY_KG =
+      Heading.number("empty kg", As.number(Range.FROM_ZERO))
+          .usual(0.0)
+          .means("Weight of the empty pot");
   public static final TableFormat FORMAT =
-      TableFormat.of("pots", POT, SHAPE, PRICE)
-          .with(
-              TOP,
-              BASE,
-              HEIGHT,
-              WIDTH,
-              LITRES,
-              CONDITION,
-              FILL,
-              PACK,
-              ON_HAND,
-              REUSE,
-              EMPTY_KG,
-              SourceCells.SUPPLIER,
-              SourceCells.LEAD);
+      TableFormat.of(
+          "pots",
+          POT.needed(),
+          SHAPE.needed(),
+          PRICE.needed(),
+          LITRES,
+          TOP,
+          CONDITION,
+          PACK,
+          ON_HAND,
+          REUSE,
+          EMPTY_KG,
+          SourceCells.SUPPLIER,
+          SourceCells.LEAD,
+          BASE,
+          HEIGHT,
+          WIDTH,
+          FILL);
 
   /** A stated volume may differ so much from the measures before it is remarked upon. */
   private static final double LABEL_TOLERANCE = 0.2;
@@ -83,13 +115,13 @@ public final class PotsTable {
   private static Optional<Pot> pot(String name, Row row, String currency) {
     row.needs(POT, SHAPE, PRICE);
     Measures measures = measures(row);
-    Optional<String> condition = row.find(CONDITION, As.NAME).map(Texts::key);
-    double fill = row.get(FILL, As.share(), 0.9);
-    double price = row.get(PRICE, As.money(currency, Range.PRICE));
-    int pack = row.get(PACK, As.whole(Range.from(1)), 1);
-    double onHand = row.get(ON_HAND, As.number(Range.FROM_ZERO), 0.0);
-    double reuse = row.get(REUSE, As.share(), 0.0);
-    double emptyKg = row.get(EMPTY_KG, As.number(Range.FROM_ZERO), 0.0);
+    Optional<String> condition = row.find(CONDITION).map(Texts::key);
+    double fill = row.get(FILL);
+    double price = row.get(PRICE.reading(As.money(currency, Range.PRICE)));
+    int pack = row.get(PACK);
+    double onHand = row.get(ON_HAND);
+    double reuse = row.get(REUSE);
+    double emptyKg = row.get(EMPTY_KG);
     Source source = SourceCells.of(row);
     Optional<Pot> pot =
         row.accept(
@@ -123,45 +155,45 @@ public final class PotsTable {
 
   private static Measures measures(Row row) {
     As<Double> length = As.number(Range.OVER_ZERO);
-    PotShape shape = row.get(SHAPE, As.word(PotShape.class));
+    PotShape shape = row.get(SHAPE);
     boolean stated = row.has(LITRES) || shape == PotShape.LITRES;
     if (!row.isFailed()) {
       row.needs(neededFor(shape, stated));
     }
-    Optional<Double> litres = row.find(LITRES, As.number(Range.POT));
+    Optional<Double> litres = row.find(LITRES);
     double top = top(row, shape, litres);
-    double width = row.find(WIDTH, length).orElse(top);
+    double width = row.find(WIDTH).orElse(top);
     return new Measures(
         shape,
         top,
-        row.find(BASE, length).orElse(0.0),
-        row.find(HEIGHT, length).orElse(0.0),
+        row.find(BASE).orElse(0.0),
+        row.find(HEIGHT).orElse(0.0),
         shape == PotShape.RECTANGULAR ? width : top,
         litres.map(OptionalDouble::of).orElse(OptionalDouble.empty()));
   }
 
   private static String[] neededFor(PotShape shape, boolean stated) {
     if (shape == PotShape.LITRES) {
-      return new String[] {LITRES};
+      return new String[] {LITRES.name()};
     }
     if (stated) {
       return switch (shape) {
-        case SQUARE -> new String[] {TOP};
-        case RECTANGULAR -> new String[] {TOP, WIDTH};
+        case SQUARE -> new String[] {TOP.name()};
+        case RECTANGULAR -> new String[] {TOP.name(), WIDTH.name()};
         default -> new String[0];
       };
     }
     return shape == PotShape.RECTANGULAR
-        ? new String[] {TOP, BASE, HEIGHT, WIDTH}
-        : new String[] {TOP, BASE, HEIGHT};
+        ? new String[] {TOP.name(), BASE.name(), HEIGHT.name(), WIDTH.name()}
+        : new String[] {TOP.name(), BASE.name(), HEIGHT.name()};
   }
 
   private static double top(Row row, PotShape shape, Optional<Double> litres) {
     As<Double> length = As.number(Range.OVER_ZERO);
     boolean round = shape == PotShape.ROUND || shape == PotShape.LITRES;
     return round && litres.isPresent()
-        ? row.get(TOP, length, PotTops.topMm(litres.get()))
-        : row.find(TOP, length).orElse(0.0);
+        ? row.get(TOP, PotTops.topMm(litres.get()))
+        : row.find(TOP).orElse(0.0);
   }
 
   /** The label of a pot is not its volume: say so where they are far apart. */

@@ -2,6 +2,7 @@ package growingon.load.table;
 
 import growingon.load.cell.As;
 import growingon.load.cell.Findings;
+import growingon.load.cell.Heading;
 import growingon.load.cell.Range;
 import growingon.load.cell.Row;
 import growingon.load.cell.Rows;
@@ -26,10 +27,20 @@ import java.util.Optional;
  * A quality without a row has the defaults.
  */
 public final class QualitiesTable {
-  private static final String QUALITY = "quality";
-  private static final String PRICE = "price %";
-  private static final String POTTED = "potted";
-  public static final TableFormat FORMAT = TableFormat.of("qualities", QUALITY).with(PRICE, POTTED);
+  private static final Heading<Quality> QUALITY =
+      Heading.text("quality", As.word(Quality.class))
+          .choice("quality")
+          .means("first, second or third");
+  private static final Heading<Double> PRICE =
+      Heading.number("price %", As.percent(Range.of(0, 1000)))
+          .ifEmpty("100, 60 and 20")
+          .means("What it fetches in 100 of the list price");
+  private static final Heading<Boolean> POTTED =
+      Heading.yesNo("potted")
+          .ifEmpty("yes, yes and no")
+          .means("Whether it is potted; if not it is thrown out when the lot is sorted");
+  public static final TableFormat FORMAT =
+      TableFormat.of("qualities", QUALITY.needed(), PRICE, POTTED);
 
   private static final Map<Quality, QualityRule> SHIPPED =
       Map.of(
@@ -51,7 +62,7 @@ public final class QualitiesTable {
   }
 
   private static void add(Row row, Map<Quality, QualityRule> rules) {
-    Quality quality = row.get(QUALITY, As.word(Quality.class));
+    Quality quality = row.get(QUALITY);
     if (row.isFailed()) {
       return;
     }
@@ -65,8 +76,6 @@ public final class QualitiesTable {
 
   private static QualityRule rule(Quality quality, Row row) {
     QualityRule shipped = SHIPPED.get(quality);
-    return new QualityRule(
-        row.get(PRICE, As.percent(Range.of(0, 1000)), shipped.priceShare()),
-        row.get(POTTED, As.YES_NO, shipped.potted()));
+    return new QualityRule(row.get(PRICE, shipped.priceShare()), row.get(POTTED, shipped.potted()));
   }
 }

@@ -3,6 +3,7 @@ package growingon.load.table;
 import growingon.load.cell.As;
 import growingon.load.cell.Cell;
 import growingon.load.cell.Findings;
+import growingon.load.cell.Heading;
 import growingon.load.cell.Months;
 import growingon.load.cell.Names;
 import growingon.load.cell.Nearest;
@@ -42,24 +43,51 @@ import java.util.Optional;
  * A heading that does not say whether VAT is in it is asked about, and its table is not read.
  */
 public final class ReceiptsTable {
-  private static final String DATE = "date";
-  private static final String LOT = "lot";
-  private static final String GRADE = "grade";
-  private static final String NUMBER = "number";
-  private static final String WITHOUT_VAT = "amount without VAT";
-  private static final String WITH_VAT = "amount with VAT";
-  private static final String VAT = "VAT %";
+  private static final As<Integer> PLANTS =
+      Quantities.plants(Range.of(-Quantities.SOME.most(), Quantities.SOME.most()));
+
+  private static final Range PERCENT = Range.of(0, 100);
+
+  private static final Heading<LocalDate> DATE =
+      Heading.text("date", As.DATE)
+          .means("The day or the month of the sale, as 2027-05-20 or 2027-05");
+  private static final Heading<String> LOT =
+      Heading.text("lot")
+          .means(
+              "The lot, if it is known; else the row is shared out to the oldest lots that had the grade");
+  private static final Heading<String> GRADE =
+      Heading.text("grade").choice("grade").means("The grade sold");
+  private static final Heading<Integer> NUMBER =
+      Heading.number("number", PLANTS).means("Plants; with a minus where they came back");
+  private static final Heading<Double> WITHOUT_VAT =
+      Heading.money("amount without VAT")
+          .means(
+              "Of the whole row, with a minus where it was paid back; a heading that does not say whether VAT is in it is asked about");
+  private static final Heading<Double> WITH_VAT =
+      Heading.number("amount with VAT", As.number(Range.FROM_ZERO))
+          .expert()
+          .means("In place of the amount without VAT; needs VAT %");
+  private static final Heading<Double> VAT =
+      Heading.number("VAT %", As.percent(PERCENT)).expert().means("Rate of the VAT in the amount");
 
   /** Understood as a heading, so that it can be asked what it means. */
   private static final String AMOUNT = "amount";
 
   /** Of this table every value is a subject: what happened is no assumption of a plan. */
-  public static final TableFormat FORMAT = format();
-
-  private static final As<Integer> PLANTS =
-      Quantities.plants(Range.of(-Quantities.SOME.most(), Quantities.SOME.most()));
-
-  private static final Range PERCENT = Range.of(0, 100);
+  public static final TableFormat FORMAT =
+      TableFormat.of(
+              "receipts",
+              DATE.needed(),
+              NUMBER.needed(),
+              LotCells.SPECIES.means(
+                  "What was sold, as on the sheet species; or name the lot. A row of neither counts among the receipts of no lot"),
+              LOT,
+              GRADE,
+              WITHOUT_VAT,
+              WITH_VAT,
+              VAT)
+          .understanding(otherHeadings())
+          .aboutAll();
 
   private final Definitions known;
   private final DaybookLots lots;
@@ -72,33 +100,25 @@ public final class ReceiptsTable {
     this.today = today;
   }
 
-  private static TableFormat format() {
-    TableFormat format =
-        TableFormat.of("receipts", DATE, NUMBER)
-            .with(LotCells.SPECIES, LOT, GRADE, WITHOUT_VAT, WITH_VAT, VAT)
-            .understanding(otherHeadings());
-    return format.about(format.known().toArray(String[]::new));
-  }
-
   private static Map<String, String> otherHeadings() {
     Map<String, String> all = new HashMap<>();
-    all.put("month", DATE);
-    List.of("quantity", "qty", "plants", "units").forEach(other -> all.put(other, NUMBER));
+    all.put("month", DATE.name());
+    List.of("quantity", "qty", "plants", "units").forEach(other -> all.put(other, NUMBER.name()));
     List.of("amount", "total", "sales", "value").forEach(other -> all.put(other, AMOUNT));
     for (String what : List.of("amount", "total", "sales")) {
       for (String not : List.of("net", "without vat", "excluding vat", "excl vat", "ex vat")) {
-        all.put(what + " " + not, WITHOUT_VAT);
+        all.put(what + " " + not, WITHOUT_VAT.name());
       }
       for (String with : List.of("gross", "with vat", "including vat", "incl vat", "inc vat")) {
-        all.put(what + " " + with, WITH_VAT);
+        all.put(what + " " + with, WITH_VAT.name());
       }
-      all.put("net " + what, WITHOUT_VAT);
-      all.put("gross " + what, WITH_VAT);
+      all.put("net " + what, WITHOUT_VAT.name());
+      all.put("gross " + what, WITH_VAT.name());
     }
-    all.put("net", WITHOUT_VAT);
-    all.put("gross", WITH_VAT);
-    all.put("vat rate %", VAT);
-    all.put("vat rate", VAT);
+    all.put("net", WITHOUT_VAT.name());
+    all.put("gross", WITH_VAT.name());
+    all.put("vat rate %", VAT.name());
+    all.put("vat rate", VAT.name());
     return all;
   }
 
@@ -127,22 +147,22 @@ public final class ReceiptsTable {
   private Optional<Receipt> receipt(Row row) {
     row.needs(DATE, NUMBER);
     boolean isMonth = isMonthAlone(row);
-    Optional<LocalDate> day = isMonth ? Optional.empty() : row.find(DATE, As.DATE);
-    Optional<YearMonth> month = isMonth ? row.find(DATE, As.MONTH) : day.map(YearMonth::from);
+    Optional<LocalDate> day = isMonth ? Optional.empty() : row.find(DATE);
+    Optional<YearMonth> month = isMonth ? row.find(DATE.as(As.MONTH)) : day.map(YearMonth::from);
     checkDate(row, day, month);
-    Optional<String> lot = row.has(LOT) ? name(row, LOT, lots.names()) : Optional.empty();
+    Optional<String> lot = row.has(LOT) ? name(row, LOT.name(), lots.names()) : Optional.empty();
     Optional<String> species =
         row.has(LotCells.SPECIES)
-            ? name(row, LotCells.SPECIES, known.species().names())
+            ? name(row, LotCells.SPECIES.name(), known.species().names())
             : lot.flatMap(lots::species);
     checkSame(row, lot, species);
     if (!row.has(LOT) && !row.has(LotCells.SPECIES)) {
-      ofNoLot.add(ReceiptAdvice.noPlant(row.where(LotCells.SPECIES)));
+      ofNoLot.add(ReceiptAdvice.noPlant(row.where(LotCells.SPECIES.name())));
     }
     Optional<String> grade =
         species.flatMap(
             of -> row.findName(GRADE, LotCells.grades(of, known.species(), known.ladders())));
-    int plants = row.get(NUMBER, PLANTS);
+    int plants = row.get(NUMBER);
     double amount = amount(row);
     if (plants * amount < 0) {
       row.fail(NUMBER, where -> ReceiptAdvice.oppositeSigns(where, row.cell(NUMBER).shown()));
@@ -193,17 +213,17 @@ public final class ReceiptsTable {
   private double amount(Row row) {
     As<Double> money = As.money(known.settings().currency(), Range.ANY);
     if (row.has(WITHOUT_VAT) && row.has(WITH_VAT)) {
-      row.find(WITH_VAT, money);
-      row.find(VAT, As.percent(PERCENT));
-      return row.get(WITHOUT_VAT, money);
+      row.find(WITH_VAT.reading(money));
+      row.find(VAT);
+      return row.get(WITHOUT_VAT.reading(money));
     }
     if (!row.has(WITH_VAT)) {
-      return row.get(WITHOUT_VAT, money);
+      return row.get(WITHOUT_VAT.reading(money));
     }
-    double gross = row.get(WITH_VAT, money);
+    double gross = row.get(WITH_VAT.reading(money));
     if (!row.has(VAT)) {
       row.fail(VAT, where -> ReceiptAdvice.rateNotSaid(where, row.cell(WITH_VAT).shown()));
     }
-    return gross / (1 + row.find(VAT, As.percent(PERCENT)).orElse(0.0));
+    return gross / (1 + row.find(VAT).orElse(0.0));
   }
 }

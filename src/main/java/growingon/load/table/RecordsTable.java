@@ -1,6 +1,7 @@
 package growingon.load.table;
 
 import growingon.load.cell.As;
+import growingon.load.cell.Heading;
 import growingon.load.cell.Names;
 import growingon.load.cell.Range;
 import growingon.load.cell.Row;
@@ -42,18 +43,6 @@ import java.util.OptionalInt;
  * </pre>
  */
 public final class RecordsTable {
-  private static final String PLANT = "plant";
-  private static final String LOT = "lot";
-  private static final String CONDITION = "condition";
-  private static final String DATE = "date";
-  static final String MEASURED = "measured";
-  private static final String POTTED = "potted";
-  private static final String ROOT_WORK = "root work";
-  private static final double USUAL_SPREAD = 0.15;
-  private static final double MM_IN_CM = 10;
-
-  public static final TableFormat FORMAT = allSubject();
-
   /** As many as there are. */
   private static final int ALL = 1_000_000;
 
@@ -68,6 +57,53 @@ public final class RecordsTable {
           number -> number == ALL ? "all" : number.toString(),
           heading -> "");
 
+  private static final Heading<String> PLANT =
+      Heading.named("plant")
+          .means(
+              "Your name for a tagged tree, such as OAK 07; empty for the mean of a sample of a lot");
+  private static final Heading<String> LOT =
+      Heading.text("lot").choice("lot").means("Lot it stands in; a sample needs it");
+  private static final Heading<String> CONDITION =
+      Heading.named("condition")
+          .expert()
+          .means("Growing condition; empty: as the lot, and needed without one");
+  private static final Heading<LocalDate> DATE =
+      Heading.text("date", As.DATE)
+          .means("The day, as 2027-10-20; read the same trees each October");
+  static final Heading<Integer> MEASURED =
+      Heading.text("measured", HOW_MANY)
+          .expert()
+          .ifEmpty("20")
+          .means("How many trunks the mean is of, or all");
+  private static final Heading<YearMonth> POTTED =
+      Heading.month("potted")
+          .expert()
+          .means("Of a tree without a lot: month in which it was potted");
+  private static final Heading<YearMonth> ROOT_WORK =
+      Heading.month("root work")
+          .expert()
+          .means("Of a tree without a lot: month in which its roots were cut");
+  private static final double MM_IN_CM = 10;
+
+  public static final TableFormat FORMAT =
+      TableFormat.of(
+              "records",
+              PLANT,
+              LOT,
+              DATE.needed(),
+              LotCells.TRUNK.means("Trunk just above the root flare, or the mean of a sample"),
+              LotCells.NOTE,
+              LotCells.SPECIES
+                  .expert()
+                  .means("What it is; empty: as the lot, and needed without one"),
+              CONDITION,
+              TrunkCells.GIRTH,
+              LotCells.TRUNK_SPREAD.means("How unlike the trunks of a sample are"),
+              MEASURED.means("How many trunks a sample is of, or all"),
+              POTTED,
+              ROOT_WORK)
+          .aboutAll();
+
   private final Definitions known;
   private final Names lots;
   private final Map<String, String> speciesOfLots;
@@ -81,24 +117,6 @@ public final class RecordsTable {
     this.lots = lots;
     this.speciesOfLots = speciesOfLots;
     this.today = today;
-  }
-
-  private static TableFormat allSubject() {
-    TableFormat format =
-        TableFormat.of("records", DATE)
-            .with(
-                PLANT,
-                LOT,
-                LotCells.SPECIES,
-                CONDITION,
-                LotCells.TRUNK,
-                TrunkCells.GIRTH,
-                LotCells.TRUNK_SPREAD,
-                MEASURED,
-                POTTED,
-                ROOT_WORK,
-                LotCells.NOTE);
-    return format.about(format.known().toArray(String[]::new));
   }
 
   /** Passes over its rows where nobody learns from them. */
@@ -133,16 +151,16 @@ public final class RecordsTable {
       return Optional.empty();
     }
     Optional<LocalDate> date = date(row);
-    Optional<String> plant = row.find(PLANT, As.NAME);
+    Optional<String> plant = row.find(PLANT);
     Optional<String> lot = row.findName(LOT, lots);
     Optional<String> species = row.findName(LotCells.SPECIES, known.species().names());
-    Optional<String> condition = row.find(CONDITION, As.NAME).map(Texts::key);
+    Optional<String> condition = row.find(CONDITION).map(Texts::key);
     boolean girth = row.has(TrunkCells.GIRTH);
     Optional<Double> trunk = trunk(row, girth);
-    double spread = row.get(LotCells.TRUNK_SPREAD, As.percent(LotCells.SPREADS), USUAL_SPREAD);
-    Optional<Integer> measured = row.find(MEASURED, HOW_MANY);
-    Optional<YearMonth> potted = row.find(POTTED, As.MONTH);
-    Optional<YearMonth> rootWork = row.find(ROOT_WORK, As.MONTH);
+    double spread = row.get(LotCells.TRUNK_SPREAD);
+    Optional<Integer> measured = row.find(MEASURED);
+    Optional<YearMonth> potted = row.find(POTTED);
+    Optional<YearMonth> rootWork = row.find(ROOT_WORK);
     checkWhose(row, plant, lot, species, condition);
     if (row.isFailed()) {
       return Optional.empty();
@@ -169,7 +187,7 @@ public final class RecordsTable {
   }
 
   private Optional<LocalDate> date(Row row) {
-    Optional<LocalDate> date = row.find(DATE, As.DATE);
+    Optional<LocalDate> date = row.find(DATE);
     date.filter(day -> day.isAfter(today))
         .ifPresent(
             day ->
@@ -187,7 +205,7 @@ public final class RecordsTable {
       row.fail(LotCells.TRUNK, LotAdvice::trunkTwice);
       return Optional.empty();
     }
-    String heading = girth ? TrunkCells.GIRTH : LotCells.TRUNK;
+    String heading = girth ? TrunkCells.GIRTH.name() : LotCells.TRUNK.name();
     return row.find(heading, As.number(girth ? Range.OVER_ZERO : Range.TRUNK));
   }
 
@@ -207,10 +225,10 @@ public final class RecordsTable {
     if (lot.isEmpty()) {
       List<String> missing = new ArrayList<>();
       if (species.isEmpty()) {
-        missing.add(LotCells.SPECIES);
+        missing.add(LotCells.SPECIES.name());
       }
       if (condition.isEmpty()) {
-        missing.add(CONDITION);
+        missing.add(CONDITION.name());
       }
       if (!missing.isEmpty()) {
         row.fail(missing.get(0), where -> FitAdvice.kindNeeded(where, missing));

@@ -2,6 +2,7 @@ package growingon.load.table;
 
 import growingon.load.cell.As;
 import growingon.load.cell.Groups;
+import growingon.load.cell.Heading;
 import growingon.load.cell.Names;
 import growingon.load.cell.Range;
 import growingon.load.cell.Row;
@@ -20,6 +21,7 @@ import growingon.nursery.When;
 import growingon.problem.advice.DefinitionAdvice;
 import growingon.problem.advice.RouteAdvice;
 import growingon.problem.advice.ValueAdvice;
+import java.time.Month;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -51,45 +53,91 @@ import java.util.Optional;
  * </pre>
  */
 public final class RoutesTable {
-  public static final String ROUTE = "route";
-  private static final String STEP = "step";
-  static final String WHEN = "when";
-  private static final String TO_MONTH = "to month";
-  private static final String MINUTES = "minutes";
-  static final String POT = "pot";
-  private static final String MIX = "mix";
-  private static final String BALL_KEPT = "ball kept %";
-  static final String LIFTED_BALL = "lifted ball litres";
-  private static final String PLACE = "place";
-  private static final String LOSS = "loss %";
-  private static final String CULL = "cull %";
-  static final String SORT = "sort";
-  private static final String ROOT_WORK = "root work";
-  private static final String GROWTH_AFTER_1 = "growth after 1 %";
-  private static final String GROWTH_AFTER_2 = "growth after 2 %";
+  public static final Heading<String> ROUTE =
+      Heading.text("route").means("Name of the route; its steps follow each other row by row");
+  private static final Heading<String> STEP =
+      Heading.named("step").means("Name of the step, no two alike in one route");
+  static final Heading<String> WHEN =
+      Heading.text("when")
+          .means(
+              "arrival | March year 0 | 3 months after STEP | every 2 years in June | March once trunk 40. Year 0: the first March on or after arrival");
+  private static final Heading<Month> TO_MONTH =
+      Heading.text("to month", As.CALENDAR_MONTH)
+          .choice("month")
+          .expert()
+          .means("Last month of the window over which the work is spread");
+  private static final Heading<Double> MINUTES =
+      Heading.number("minutes", As.number(Range.FROM_ZERO)).usual(0.0).means("Work on one plant");
+  static final Heading<String> POT =
+      Heading.text("pot").choice("pot").means("Pot it is potted into");
+  private static final Heading<String> MIX =
+      Heading.text("mix").choice("mix").means("Mix it is potted with");
+  private static final Heading<Double> BALL_KEPT =
+      Heading.number("ball kept %", As.share())
+          .expert()
+          .usual(Step.USUAL_BALL_KEPT)
+          .means("Part of the old ball that stays on when potting on");
+  static final Heading<Double> LIFTED_BALL =
+      Heading.number("lifted ball litres", As.number(Range.FROM_ZERO))
+          .usual(0.0)
+          .means("Ball that comes out of the ground with the plant");
+  private static final Heading<String> PLACE =
+      Heading.text("place").choice("place").means("Where it goes; empty: stays");
+  private static final Heading<Double> LOSS =
+      Heading.number("loss %", As.share()).usual(0.0).means("How many in 100 die of the step");
+  private static final Heading<Double> CULL =
+      Heading.number("cull %", As.share())
+          .expert()
+          .usual(0.0)
+          .means("How many in 100 are thrown out, worst first");
+  static final Heading<Boolean> SORT =
+      Heading.yesNo("sort")
+          .usual(false)
+          .means("Whether the lot is sorted; the first sort counts, later ones grade again");
+  private static final Heading<Boolean> ROOT_WORK =
+      Heading.yesNo("root work")
+          .usual(false)
+          .means("Whether roots are cut: growth is checked for two years");
+  private static final Heading<Double> GROWTH_AFTER_1 =
+      Heading.number("growth after 1 %", As.percent(Range.of(0, 200)))
+          .expert()
+          .means("Growth in the year after its root work; empty: the species' root-work check 1");
+  private static final Heading<Double> GROWTH_AFTER_2 =
+      Heading.number("growth after 2 %", As.percent(Range.of(0, 200)))
+          .expert()
+          .means("Growth in the year after that; empty: the species' root-work check 2");
   private static final String NO_POT = "none";
-  private static final String TRAINING = "training starts";
-  private static final String MATERIALS = "materials";
+  private static final Heading<Boolean> TRAINING =
+      Heading.yesNo("training starts")
+          .usual(false)
+          .means("Whether training starts here, which grades ask for");
+  private static final Heading<String> MATERIALS =
+      Heading.text("materials").means("What one plant takes, as: 2.4 m wire; 5 ml dressing");
   public static final TableFormat FORMAT =
-      TableFormat.of("routes", ROUTE, STEP, WHEN)
-          .with(
-              TO_MONTH,
+      TableFormat.of(
+              "routes",
+              ROUTE.needed(),
+              STEP.needed(),
+              WHEN.needed(),
               MINUTES,
               POT,
               MIX,
-              BALL_KEPT,
-              LIFTED_BALL,
               PLACE,
-              Spacings.GAP,
-              Spacings.PLANTS,
+              Spacings.GAP
+                  .plain()
+                  .means("Free space between pots or crowns from now on; empty: as before"),
+              MATERIALS,
               LOSS,
-              CULL,
               SORT,
               ROOT_WORK,
               GROWTH_AFTER_1,
               GROWTH_AFTER_2,
               TRAINING,
-              MATERIALS)
+              LIFTED_BALL,
+              Spacings.PLANTS.means("How many stand on a square metre; needed in the ground"),
+              CULL,
+              TO_MONTH,
+              BALL_KEPT)
           .about(ROUTE, STEP);
 
   /** What steps may name, and where the nursery lies. */
@@ -131,7 +179,7 @@ public final class RoutesTable {
     Names earlier = new Names("once-only step above this one", FORMAT.name());
     List<RouteChecks.StepRow> read = new ArrayList<>();
     for (Row row : rows) {
-      String step = row.get(STEP, As.NAME);
+      String step = row.get(STEP);
       if (!step.isEmpty() && !steps.add(step)) {
         row.fail(STEP, where -> ValueAdvice.defined(where, step, steps.find(step).orElse(step)));
       }
@@ -151,29 +199,29 @@ public final class RoutesTable {
   }
 
   private Optional<Step> step(String name, Row row, Names earlier) {
-    When when = row.get(WHEN, WhenText.cell(earlier));
+    When when = row.get(WHEN.as(WhenText.cell(earlier)));
     if (!name.isEmpty() && !when.recurs()) {
       earlier.add(name);
     }
     Step.Builder made = Step.named(name, when);
-    made.toMonth(row.find(TO_MONTH, As.CALENDAR_MONTH))
-        .minutes(row.get(MINUTES, As.number(Range.FROM_ZERO), 0.0));
+    made.toMonth(row.find(TO_MONTH)).minutes(row.get(MINUTES));
     boolean potEnds = Texts.key(row.cell(POT).shown()).equals(NO_POT);
     made.potEnds(potEnds)
         .pot(potEnds ? noPot(row) : row.findName(POT, known.pots().names()))
         .mix(row.findName(MIX, known.mixes().names()))
-        .ballKeptShare(row.get(BALL_KEPT, As.share(), Step.USUAL_BALL_KEPT))
-        .liftedBallLitres(row.get(LIFTED_BALL, As.number(Range.FROM_ZERO), 0.0))
+        .ballKeptShare(row.get(BALL_KEPT))
+        .liftedBallLitres(row.get(LIFTED_BALL))
         .place(row.findName(PLACE, known.places().names()))
         .spacing(Spacings.find(row))
-        .lossShare(row.get(LOSS, As.share(), 0.0))
-        .cullShare(row.get(CULL, As.share(), 0.0))
-        .sort(row.get(SORT, As.YES_NO, false));
-    boolean rootWork = row.get(ROOT_WORK, As.YES_NO, false);
+        .lossShare(row.get(LOSS))
+        .cullShare(row.get(CULL))
+        .sort(row.get(SORT));
+    boolean rootWork = row.get(ROOT_WORK);
     made.rootWork(rootWork)
         .growthAfter(growthAfter(row, rootWork))
-        .trainingStarts(row.get(TRAINING, As.YES_NO, false))
-        .materials(row.find(MATERIALS, new Materials(known.materials()).cell()).orElse(Map.of()));
+        .trainingStarts(row.get(TRAINING))
+        .materials(
+            row.find(MATERIALS.as(new Materials(known.materials()).cell())).orElse(Map.of()));
     if (row.has(MIX) && (potEnds || !row.has(POT))) {
       row.fail(MIX, where -> RouteAdvice.mixWithoutPot(where, row.cell(MIX).shown()));
     }
@@ -182,17 +230,16 @@ public final class RoutesTable {
 
   /** The cell is read, so that it counts as known, and names no pot. */
   private static Optional<String> noPot(Row row) {
-    return row.find(POT, As.TEXT).filter(none -> false);
+    return row.find(POT).filter(none -> false);
   }
 
   private static Step.GrowthAfter growthAfter(Row row, boolean rootWork) {
     As<Double> factor = As.percent(Range.of(0, 200));
     Step.GrowthAfter after =
         new Step.GrowthAfter(
-            As.optional(row.find(GROWTH_AFTER_1, factor)),
-            As.optional(row.find(GROWTH_AFTER_2, factor)));
+            As.optional(row.find(GROWTH_AFTER_1)), As.optional(row.find(GROWTH_AFTER_2)));
     if (!rootWork && !after.equals(Step.GrowthAfter.OF_SPECIES)) {
-      String heading = after.first().isPresent() ? GROWTH_AFTER_1 : GROWTH_AFTER_2;
+      String heading = after.first().isPresent() ? GROWTH_AFTER_1.name() : GROWTH_AFTER_2.name();
       row.remark(
           heading,
           where -> DefinitionAdvice.growthAfterWithoutRootWork(where, row.cell(heading).shown()));

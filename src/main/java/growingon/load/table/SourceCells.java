@@ -1,6 +1,7 @@
 package growingon.load.table;
 
 import growingon.load.cell.As;
+import growingon.load.cell.Heading;
 import growingon.load.cell.Range;
 import growingon.load.cell.Row;
 import growingon.nursery.Source;
@@ -15,14 +16,18 @@ import java.util.OptionalInt;
  * </pre>
  */
 final class SourceCells {
-  static final String SUPPLIER = "supplier";
-  static final String LEAD = "order lead months";
+  static final Heading<String> SUPPLIER =
+      Heading.text("supplier").means("From whom you buy it; To order has a block for each");
+  static final Heading<Integer> LEAD =
+      Heading.number("order lead months", As.whole(Range.of(0, 24)))
+          .ifEmpty("the setting order lead months")
+          .means("Months between ordering and need");
 
   private SourceCells() {}
 
   static Source of(Row row) {
     return new Source(
-        row.find(SUPPLIER, As.TEXT).orElse(""),
-        row.find(LEAD, As.whole(Range.of(0, 24))).map(OptionalInt::of).orElse(OptionalInt.empty()));
+        row.find(SUPPLIER).orElse(""),
+        row.find(LEAD).map(OptionalInt::of).orElse(OptionalInt.empty()));
   }
 }

@@ -5,6 +5,7 @@ import growingon.load.cell.Cell;
 import growingon.load.cell.Cell.Field;
 import growingon.load.cell.Cell.Fields;
 import growingon.load.cell.Findings;
+import growingon.load.cell.Heading;
 import growingon.load.cell.Names;
 import growingon.load.cell.Range;
 import growingon.load.cell.Row;
@@ -97,37 +98,98 @@ public final class SpeciesTable {
   /** Of these some say how sure that was. */
   public static final String PRIOR_SURE = SpeciesShape.Entry.PRIOR_SURE + " ";
 
-  public static final TableFormat FORMAT =
-      TableFormat.of("species", SPECIES, LADDER)
-          .with(
-              LIBRARY,
-              USUAL_CONDITION,
-              FIRST_YEAR_LOSS,
-              FIRST_YEAR_LOSS_SURE,
-              LATER_LOSS,
-              LATER_LOSS_SURE,
-              KIND,
-              GROWTH_SURE,
-              MOST,
-              VIGOUR_SPREAD,
-              YEAR_SPREAD,
-              LOT_SPREAD,
-              LOSS_SPREAD,
-              CHECK_1,
-              CHECK_2,
-              POT_BOUND_MONTHS,
-              POT_BOUND_FACTOR,
-              WINTER_PLACE,
-              HEALTH_NOTE)
-          .withAny(MM_A_YEAR)
-          .withUnoffered(PRIOR, GROWTH_SURE + " ")
-          .understanding(Map.of(SpeciesShape.Entry.LEARNT_UNTIL, SpeciesShape.Entry.LEARNT_UNTIL));
-
   /** Growth factors above this are a slip. */
   public static final Range FACTOR = new Range(0, 2, true);
 
   public static final Range SPREAD = Range.of(0, 300);
   public static final Range POT_BOUND = Range.of(0, 1200);
+
+  public static final TableFormat FORMAT =
+      TableFormat.of(
+              "species",
+              Heading.text(SPECIES).means("Name as you use it on the other sheets").needed(),
+              Heading.text(LADDER)
+                  .choice("ladder")
+                  .means("Its ladder of grades, as on the sheet grades")
+                  .needed(),
+              Heading.text(LIBRARY)
+                  .choice("library")
+                  .ifEmpty("no")
+                  .means(
+                      "Whether the library of species gives what you leave empty in this row: yes by its own name, or another name of the library, or deciduous or evergreen; what you fill in wins"),
+              Heading.named(USUAL_CONDITION)
+                  .means(
+                      "How it grows where neither pot nor place says: one of the conditions in the headings \"mm a year ...\". Needed, unless library says yes: then training pot"),
+              Heading.number(FIRST_YEAR_LOSS, As.number(Range.FROM_ZERO))
+                  .means(
+                      "How many in 100 die in the first twelve months here. Needed, unless library says yes"),
+              Heading.number(LATER_LOSS, As.number(Range.FROM_ZERO))
+                  .means(
+                      "How many in 100 die in each year after that. Needed, unless library says yes"),
+              Heading.text(KIND)
+                  .choice("kind")
+                  .ifEmpty("deciduous")
+                  .means("Whether it keeps its leaves; decides in which months it grows"),
+              Heading.number(GROWTH_SURE, As.sure())
+                  .expert()
+                  .means(
+                      "How sure you are of its growth: 100 is known, 80 a good guess, 50 a book's figure; empty: the setting assumptions sure %, or what the library says of its own"),
+              Heading.number(FIRST_YEAR_LOSS_SURE, As.number(Range.FROM_ZERO))
+                  .expert()
+                  .means("How sure you are of its first-year loss; empty: as growth sure %"),
+              Heading.number(LATER_LOSS_SURE, As.number(Range.FROM_ZERO))
+                  .expert()
+                  .means("How sure you are of its later loss; empty: as growth sure %"),
+              Heading.text(HEALTH_NOTE).means("Shown with the jobs"),
+              Heading.text(WINTER_PLACE)
+                  .choice("place")
+                  .expert()
+                  .means("Where its pots stand in winter; empty: where they are"),
+              Heading.number(MOST, As.number(Range.OVER_ZERO))
+                  .expert()
+                  .means("Trunk at which it stops; empty: none"),
+              Heading.number(VIGOUR_SPREAD, As.number(Range.FROM_ZERO))
+                  .expert()
+                  .ifEmpty("20")
+                  .means("How unlike the plants grow"),
+              Heading.number(YEAR_SPREAD, As.number(Range.FROM_ZERO))
+                  .expert()
+                  .ifEmpty("10")
+                  .means("How unlike the years are, for chances"),
+              Heading.number(LOT_SPREAD, As.percent(SPREAD))
+                  .expert()
+                  .means(
+                      "How unlike lots grow beyond that, for chances; empty: the setting lot spread %"),
+              Heading.number(LOSS_SPREAD, As.percent(SPREAD))
+                  .expert()
+                  .usual(Species.USUAL_LOSS_SPREAD)
+                  .means("How unlike the losses of the years are, for chances"),
+              Heading.number(CHECK_1, As.number(FACTOR))
+                  .expert()
+                  .usual(Species.USUAL_CHECK_FIRST_YEAR)
+                  .means("Growth in the year after roots are cut: 1 is full growth"),
+              Heading.number(CHECK_2, As.number(FACTOR))
+                  .expert()
+                  .usual(Species.USUAL_CHECK_SECOND_YEAR)
+                  .means("Growth in the year after that"),
+              Heading.number(POT_BOUND_MONTHS, As.whole(POT_BOUND))
+                  .expert()
+                  .usual(Species.USUAL_POT_BOUND_MONTHS)
+                  .means("Months of full growth after potting"),
+              Heading.number(POT_BOUND_FACTOR, As.number(FACTOR))
+                  .expert()
+                  .usual(Species.USUAL_POT_BOUND_FACTOR)
+                  .means("Growth after those months"))
+          .withAny(
+              MM_A_YEAR,
+              KIND,
+              Heading.number("mm a year field", As.number(Range.FROM_ZERO))
+                  .means(
+                      "Growth of the trunk in a year in the condition field; for another condition add a column with its name"),
+              Heading.number("mm a year training pot", As.number(Range.FROM_ZERO))
+                  .means("Growth of the trunk in a year in the condition training pot"))
+          .withUnoffered(PRIOR, GROWTH_SURE + " ")
+          .understanding(Map.of(SpeciesShape.Entry.LEARNT_UNTIL, SpeciesShape.Entry.LEARNT_UNTIL));
 
   private static final String[] ALONE = {
     SPECIES, LADDER, USUAL_CONDITION, FIRST_YEAR_LOSS, LATER_LOSS

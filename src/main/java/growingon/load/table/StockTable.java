@@ -1,6 +1,7 @@
 package growingon.load.table;
 
 import growingon.load.cell.As;
+import growingon.load.cell.Heading;
 import growingon.load.cell.Names;
 import growingon.load.cell.Quantities;
 import growingon.load.cell.Range;
@@ -32,109 +33,118 @@ import java.util.OptionalInt;
 import java.util.Set;
 
 /**
- * The stock list: a row is a lot that arrived before the plan begins.
- *
- * <pre>
- * lot                          name, unique among lots and offers
- * species, route               their names
- * form                         bare root, root ball, container, cutting or seedling
- * quantity                     plants as counted
- * arrived                      month of arrival, before the plan
- * counted                      month of the count [first month of the plan]
- * trunk mm, trunk spread %     mean and spread as counted [spread 15]; a range such as 10-12 is a class,
- *                              "3.5 cm" and "8-10 cm girth" are converted
- * usual trunk of               class of plants of which it is the usual one, as nobody measured it
- *                              [measured]
- * trunk from mm, trunk to mm   or a size class of trunks
- * girth from cm, girth to cm   or a class of girths: trunk mm = 10 x cm / pi x girth base factor
- * first %, second %            how it sorts; thirds are the rest [100, 0]
- * sorted                       whether that is known already [yes]
- * pot                          it stands in [none]
- * potted                       month of potting [worked out]
- * root work                    month in which roots were last cut [worked out]
- * place                        it stands in [none]
- * gap mm, plants per m2        how it stands [from the last step done that states one]
- * crown mm                     width of the crown [0]
- * height left mm               of the wood after reduction [600]
- * last step                    the last once-only step done [worked out]
- * training since               month in which training started [not yet]
- * hold to grade, hold share %  share not sold below a grade [none; 100 of a grade]
- * hold which                   alike or best: the same share of all, or the thickest [alike]
- * kept                         plants never for sale [0]
- * not before                   first month of sale [arrival, 6 months later for bare root and root ball]
- * apart months                 it stands apart from arrival, or "until June" [0; 1 of another country]
- * untouched                    whether it is held officially then: no work but care [no]
- * heeled in per m2             plants that wait heeled in without a pot [the nursery's, or by trunk]
- * unit cost                    cost to date of a plant [0]
- * supplier, passport, origin, from lot, note   [none]
- * </pre>
+ * The stock list: a row is a lot that arrived before the plan begins. Its columns say what they
+ * are. Of a trunk one way to state it is needed: "10-12" is a class, "3.5 cm" and "8-10 cm girth"
+ * are converted, and of girths trunk mm = 10 x cm / pi x girth base factor.
  */
 public final class StockTable {
-  static final String LOT = "lot";
-  private static final String QUANTITY = "quantity";
-  private static final String ARRIVED = "arrived";
-  private static final String COUNTED = "counted";
-  private static final String SORTED = "sorted";
-  static final String POT = "pot";
-  private static final String POTTED = "potted";
-  private static final String ROOT_WORK = "root work";
-  private static final String LAST_STEP = "last step";
-  private static final String TRAINING_SINCE = "training since";
-  private static final String KEPT = "kept";
-  private static final String UNIT_COST = "unit cost";
-  static final String FROM_LOT = "from lot";
+  static final Heading<String> LOT =
+      Heading.text("lot")
+          .means(
+              "Your name for plants that arrived together and are treated alike; no two lots have the same");
+  private static final Heading<Integer> QUANTITY =
+      Heading.number("quantity", Quantities.plants()).means("Plants alive when they were counted");
+  static final Heading<YearMonth> ARRIVED =
+      Heading.month("arrived")
+          .means("Month in which they came, before this month; what comes later is an offer");
+  static final Heading<YearMonth> COUNTED =
+      Heading.month("counted")
+          .expert()
+          .ifEmpty("this month")
+          .means("Month in which they were counted and measured");
+  private static final Heading<Boolean> SORTED =
+      Heading.yesNo("sorted")
+          .expert()
+          .usual(true)
+          .means("Whether firsts, seconds and thirds are known already");
+  static final Heading<String> POT =
+      Heading.text("pot")
+          .choice("pot")
+          .means("Pot they stand in now; empty if they stand in the ground");
+  static final Heading<YearMonth> POTTED =
+      Heading.month("potted")
+          .expert()
+          .means("Month in which they were potted; empty: worked out from the steps done");
+  static final Heading<YearMonth> ROOT_WORK =
+      Heading.month("root work")
+          .expert()
+          .means("Month in which roots were last cut; empty: worked out from the steps done");
+  private static final Heading<String> LAST_STEP =
+      Heading.named("last step")
+          .choice("step")
+          .expert()
+          .means("Last once-only step done; empty: worked out from the dates");
+  static final Heading<YearMonth> TRAINING_SINCE =
+      Heading.month("training since")
+          .expert()
+          .means("Month in which training started; empty: not yet");
+  static final Heading<Integer> KEPT =
+      Heading.number("kept", Quantities.plants())
+          .usual(0)
+          .means("Plants of the lot that are never for sale");
+  private static final Heading<Double> UNIT_COST =
+      Heading.money("unit cost")
+          .usual(0.0)
+          .means("What one plant has cost you so far: spent, so never counted as cash to come");
+  static final Heading<String> FROM_LOT =
+      Heading.text("from lot")
+          .expert()
+          .means("Lot or lots they were split from, with semicolons between");
   public static final TableFormat FORMAT =
       TableFormat.of(
-              "stock", LOT, LotCells.SPECIES, LotCells.FORM, QUANTITY, ARRIVED, LotCells.ROUTE)
-          .with(
-              COUNTED,
+              "stock",
+              LOT.needed(),
+              LotCells.SPECIES.needed(),
+              LotCells.FORM.needed(),
+              QUANTITY.needed(),
+              ARRIVED.needed(),
+              LotCells.ROUTE.needed(),
               LotCells.TRUNK,
+              POT,
+              LotCells.PLACE,
+              UNIT_COST,
+              LotCells.NOTE,
+              LotCells.FIRST,
+              LotCells.SECOND,
+              KEPT,
+              Spacings.PLANTS,
+              LAST_STEP,
+              COUNTED,
               LotCells.TRUNK_SPREAD,
               LotCells.USUAL_TRUNK,
               LotCells.TRUNK_FROM,
               LotCells.TRUNK_TO,
               LotCells.GIRTH_FROM,
               LotCells.GIRTH_TO,
-              LotCells.FIRST,
-              LotCells.SECOND,
               SORTED,
-              POT,
               POTTED,
               ROOT_WORK,
-              LotCells.PLACE,
               Spacings.GAP,
-              Spacings.PLANTS,
               LotCells.CROWN,
               LotCells.HEIGHT_LEFT,
-              LAST_STEP,
               TRAINING_SINCE,
               LotCells.HOLD_GRADE,
               LotCells.HOLD_SHARE,
               LotCells.HOLD_WHICH,
-              KEPT,
               LotCells.NOT_BEFORE,
               LotCells.APART,
               LotCells.UNTOUCHED,
               LotCells.HEELED_IN,
-              UNIT_COST,
               LotCells.SUPPLIER,
               LotCells.PASSPORT,
               LotCells.ORIGIN,
               FROM_LOT,
-              RecordsTable.MEASURED,
-              LotCells.NOTE)
+              RecordsTable.MEASURED)
           .understanding(TrunkCells.OTHER_HEADINGS);
 
-  private static final String[] NEEDED = {
+  private static final Heading<?>[] NEEDED = {
     LOT, LotCells.SPECIES, LotCells.FORM, QUANTITY, ARRIVED, LotCells.ROUTE
   };
 
   /** A list of the past may lack a number. */
-  private static final String[] NEEDED_OF_THE_PAST = {
+  private static final Heading<?>[] NEEDED_OF_THE_PAST = {
     LOT, LotCells.SPECIES, LotCells.FORM, ARRIVED, LotCells.ROUTE
   };
-
-  private static final double USUAL_HEIGHT_LEFT_MM = 600;
 
   /** Stands in where nobody measured; nothing is learnt from it. */
   private static final Trunks UNKNOWN = new Trunks.Measured(10, 0.15);
@@ -232,7 +242,7 @@ public final class StockTable {
   /** The last month in which a row of a table was counted; empty where none says it. */
   public static Optional<YearMonth> lastCounted(Table table) {
     return table.rows().stream()
-        .map(row -> row.peek(COUNTED, As.MONTH))
+        .map(row -> row.peek(COUNTED))
         .flatMap(Optional::stream)
         .max(Comparator.naturalOrder());
   }
@@ -248,30 +258,31 @@ public final class StockTable {
     row.needs(isCounted ? NEEDED : NEEDED_OF_THE_PAST);
     String species = row.getName(LotCells.SPECIES, known.species().names());
     Lot.Builder made = Lot.named(name, species);
-    Form form = row.get(LotCells.FORM, As.word(Form.class));
-    int quantity = isCounted ? row.get(QUANTITY, Quantities.plants()) : 0;
-    YearMonth arrived = row.get(ARRIVED, As.MONTH);
-    YearMonth counted = row.get(COUNTED, As.MONTH, known.horizon().firstMonth());
+    Form form = row.get(LotCells.FORM);
+    int quantity = isCounted ? row.get(QUANTITY) : 0;
+    YearMonth arrived = row.get(ARRIVED);
+    YearMonth counted = row.get(COUNTED, known.horizon().firstMonth());
     made.form(form).quantity(quantity).arrived(arrived).counted(counted);
     Optional<Trunks> trunks = isMeasured ? trunkCells.read(row) : Optional.of(UNKNOWN);
-    Optional<QualityShares> quality = LotCells.quality(row, row.get(SORTED, As.YES_NO, true), 1);
+    Optional<QualityShares> quality = LotCells.quality(row, row.get(SORTED), 1);
     Potting potting = potting(row);
     made.potting(potting).standing(standing(row, known));
     String route = row.getName(LotCells.ROUTE, known.routes().names());
     made.route(route).lastStep(lastStep(row, route));
-    Optional<YearMonth> training = row.find(TRAINING_SINCE, As.MONTH);
+    Optional<YearMonth> training = row.find(TRAINING_SINCE);
     made.trainingSince(training)
         .hold(LotCells.hold(row, species, known.species(), known.ladders()));
-    int kept = row.get(KEPT, Quantities.plants(), 0);
+    int kept = row.get(KEPT);
     made.kept(kept)
         .notBefore(LotCells.notBefore(row, form, arrived))
         .apartMonths(LotCells.apart(row, arrived, known.settings()))
-        .untouched(row.get(LotCells.UNTOUCHED, As.YES_NO, false))
-        .unitCost(row.get(UNIT_COST, As.money(known.settings().currency(), Range.PRICE), 0.0))
+        .untouched(row.get(LotCells.UNTOUCHED))
+        .unitCost(row.get(UNIT_COST.reading(As.money(known.settings().currency(), Range.PRICE))))
         .papers(papers(row));
     note(name, row, isCounted, isMeasured);
-    checkMonths(row, arrived, counted, potting, training);
-    checkKept(row, quantity, kept);
+    new StockChecks.Months(arrived, counted, potting, training)
+        .check(row, known.horizon().firstMonth(), isOfThePast);
+    StockChecks.checkKept(row, quantity, kept);
     Optional<Lot> lot =
         row.accept(() -> made.trunks(trunks.orElseThrow()).quality(quality.orElseThrow()).build());
     lot.ifPresent(whole -> checkWhole(row, whole));
@@ -286,25 +297,24 @@ public final class StockTable {
     if (!isMeasured || row.has(LotCells.USUAL_TRUNK)) {
       unmeasured.add(name);
     }
-    row.find(RecordsTable.MEASURED, RecordsTable.HOW_MANY)
-        .ifPresent(number -> measured.put(name, number));
+    row.find(RecordsTable.MEASURED).ifPresent(number -> measured.put(name, number));
   }
 
   private Potting potting(Row row) {
     Optional<String> pot = row.findName(POT, known.pots().names());
-    Optional<YearMonth> potted = row.find(POTTED, As.MONTH);
+    Optional<YearMonth> potted = row.find(POTTED);
     if (potted.isPresent() && !row.has(POT)) {
       row.fail(POTTED, where -> LotAdvice.pottedWithoutPot(where, row.cell(POTTED).shown()));
     }
-    return new Potting(pot, potted, row.find(ROOT_WORK, As.MONTH));
+    return new Potting(pot, potted, row.find(ROOT_WORK));
   }
 
   static Standing standing(Row row, Definitions known) {
     Optional<String> place = row.findName(LotCells.PLACE, known.places().names());
     Optional<Spacing> spacing = Spacings.find(row);
-    double crown = row.get(LotCells.CROWN, As.number(Range.FROM_ZERO), 0.0);
-    double height = row.get(LotCells.HEIGHT_LEFT, As.number(Range.FROM_ZERO), USUAL_HEIGHT_LEFT_MM);
-    Optional<Double> heeledIn = row.find(LotCells.HEELED_IN, As.number(Range.OVER_ZERO));
+    double crown = row.get(LotCells.CROWN);
+    double height = row.get(LotCells.HEIGHT_LEFT);
+    Optional<Double> heeledIn = row.find(LotCells.HEELED_IN);
     return new Standing(place, spacing, crown, height, As.optional(heeledIn));
   }
 
@@ -320,7 +330,7 @@ public final class StockTable {
   private Optional<String> lastStep(Row row, String route) {
     Optional<RouteRead> read = known.routes().find(route);
     if (read.isEmpty()) {
-      return row.find(LAST_STEP, As.NAME);
+      return row.find(LAST_STEP);
     }
     Optional<String> step = row.findName(LAST_STEP, read.get().steps());
     step.flatMap(name -> stepOf(read.get(), name))
@@ -337,52 +347,9 @@ public final class StockTable {
             route -> route.steps().stream().filter(step -> step.name().equals(name)).findFirst());
   }
 
-  private void checkMonths(
-      Row row,
-      YearMonth arrived,
-      YearMonth counted,
-      Potting potting,
-      Optional<YearMonth> training) {
-    if (row.isFailed()) {
-      return;
-    }
-    YearMonth first = known.horizon().firstMonth();
-    if (isOfThePast && arrived.isAfter(first)) {
-      row.fail(
-          ARRIVED, where -> LotAdvice.listedBeforeArrival(where, row.cell(ARRIVED).shown(), first));
-    } else if (!isOfThePast && !arrived.isBefore(first)) {
-      row.fail(
-          ARRIVED, where -> LotAdvice.stockFromTheFuture(where, row.cell(ARRIVED).shown(), first));
-    } else if (counted.isBefore(arrived)) {
-      row.fail(
-          COUNTED,
-          where -> LotAdvice.countedBeforeArrival(where, row.cell(COUNTED).shown(), arrived));
-    }
-    notAfter(row, COUNTED, Optional.of(counted), first);
-    notAfter(row, POTTED, potting.potted(), first);
-    notAfter(row, ROOT_WORK, potting.rootWork(), first);
-    notAfter(row, TRAINING_SINCE, training, first);
-  }
-
-  private static void notAfter(
-      Row row, String heading, Optional<YearMonth> month, YearMonth first) {
-    month
-        .filter(found -> found.isAfter(first))
-        .ifPresent(
-            found ->
-                row.fail(
-                    heading,
-                    where -> LotAdvice.notYetHappened(where, row.cell(heading).shown(), first)));
-  }
-
-  private static void checkKept(Row row, int quantity, int kept) {
-    if (!row.isFailed() && kept > quantity) {
-      row.fail(KEPT, where -> LotAdvice.keptOverQuantity(where, kept, quantity));
-    }
-  }
-
   private void checkWhole(Row row, Lot lot) {
-    LotCells.checkArrival(row, ARRIVED, lot.form(), lot.arrived(), known.settings().hemisphere());
+    LotCells.checkArrival(
+        row, ARRIVED.name(), lot.form(), lot.arrived(), known.settings().hemisphere());
     Optional<Route> route = known.routes().find(lot.route()).flatMap(RouteRead::route);
     route.ifPresent(found -> LotChecks.checkPot(row, lot, found));
     checks.check(row, lot);

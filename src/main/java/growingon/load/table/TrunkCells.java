@@ -3,6 +3,7 @@ package growingon.load.table;
 import growingon.load.cell.As;
 import growingon.load.cell.Cell;
 import growingon.load.cell.CellFault;
+import growingon.load.cell.Heading;
 import growingon.load.cell.Range;
 import growingon.load.cell.Row;
 import growingon.load.cell.SizeText;
@@ -30,40 +31,43 @@ import java.util.stream.Stream;
  */
 public final class TrunkCells {
   /** Headings that are understood though none of ours, with what stands under them. */
-  static final String GIRTH = "girth cm";
+  static final Heading<Double> GIRTH =
+      Heading.number("girth cm", As.number(Range.FROM_ZERO))
+          .expert()
+          .means("Girth, in place of the trunk");
 
   static final String TRUNK_CM = "trunk cm";
 
   /** Their spellings, as {@link Texts#headingKey} gives them. */
   static final Map<String, String> OTHER_HEADINGS =
       Map.of(
-          GIRTH,
-          GIRTH,
+          GIRTH.name(),
+          GIRTH.name(),
           "girth",
-          GIRTH,
+          GIRTH.name(),
           "girth in cm",
-          GIRTH,
+          GIRTH.name(),
           "trunk girth",
-          GIRTH,
+          GIRTH.name(),
           "trunk girth cm",
-          GIRTH,
+          GIRTH.name(),
           TRUNK_CM,
           TRUNK_CM,
           "trunk in cm",
           TRUNK_CM);
 
-  private static final double USUAL_SPREAD = 0.15;
   private static final double MM_IN_CM = 10;
-  private static final List<String> ONE_CELL = List.of(LotCells.TRUNK, TRUNK_CM, GIRTH);
+  private static final List<String> ONE_CELL =
+      List.of(LotCells.TRUNK.name(), TRUNK_CM, GIRTH.name());
 
   private static final String[] ALL = {
-    LotCells.TRUNK,
+    LotCells.TRUNK.name(),
     TRUNK_CM,
-    GIRTH,
-    LotCells.TRUNK_FROM,
-    LotCells.TRUNK_TO,
-    LotCells.GIRTH_FROM,
-    LotCells.GIRTH_TO
+    GIRTH.name(),
+    LotCells.TRUNK_FROM.name(),
+    LotCells.TRUNK_TO.name(),
+    LotCells.GIRTH_FROM.name(),
+    LotCells.GIRTH_TO.name()
   };
 
   private final double girthBaseFactor;
@@ -113,14 +117,14 @@ public final class TrunkCells {
     checkNoSpread(row);
     Optional<Trunks> size =
         trunkClass
-            ? sizeClass(row, LotCells.TRUNK_FROM, LotCells.TRUNK_TO, 1)
-            : sizeClass(row, LotCells.GIRTH_FROM, LotCells.GIRTH_TO, mmOfGirthCm());
+            ? sizeClass(row, LotCells.TRUNK_FROM.name(), LotCells.TRUNK_TO.name(), 1)
+            : sizeClass(row, LotCells.GIRTH_FROM.name(), LotCells.GIRTH_TO.name(), mmOfGirthCm());
     return size.map(trunks -> usual(row, trunks));
   }
 
   /** What is usual of a class of plants was not measured. */
   private static Trunks usual(Row row, Trunks trunks) {
-    Optional<String> of = row.find(LotCells.USUAL_TRUNK, As.TEXT);
+    Optional<String> of = row.find(LotCells.USUAL_TRUNK);
     if (of.isPresent() && trunks instanceof Trunks.SizeClass) {
       row.fail(LotCells.USUAL_TRUNK, where -> LotAdvice.usualOfClass(where, of.get()));
     }
@@ -179,8 +183,7 @@ public final class TrunkCells {
     if (range) {
       checkNoSpread(row);
     }
-    double spread =
-        range ? 0 : row.get(LotCells.TRUNK_SPREAD, As.percent(LotCells.SPREADS), USUAL_SPREAD);
+    double spread = range ? 0 : row.get(LotCells.TRUNK_SPREAD);
     Optional<Trunks> trunks = row.find(heading, cell(size, heading, spread));
     trunks.ifPresent(read -> note(new Converted(row, heading, size, read)));
     return trunks;
@@ -255,7 +258,8 @@ public final class TrunkCells {
   private double mmEach(SizeText size, String heading) {
     Length unit =
         size.unit()
-            .orElse(heading.equals(LotCells.TRUNK) && !saysGirth(size) ? Length.MM : Length.CM);
+            .orElse(
+                heading.equals(LotCells.TRUNK.name()) && !saysGirth(size) ? Length.MM : Length.CM);
     double mm = unit == Length.MM ? 1 : MM_IN_CM;
     return isGirth(size, heading) ? mm / Math.PI * girthBaseFactor : mm;
   }
@@ -267,12 +271,12 @@ public final class TrunkCells {
   private static boolean isGirth(SizeText size, String heading) {
     return size.word()
         .map(word -> word == What.GIRTH)
-        .orElse(heading.equals(GIRTH) || isTakenForGirth(size, heading));
+        .orElse(heading.equals(GIRTH.name()) || isTakenForGirth(size, heading));
   }
 
   /** A range in cm that is a girth class of the trade is one, though it stands under a trunk. */
   private static boolean isTakenForGirth(SizeText size, String heading) {
-    return !heading.equals(GIRTH)
+    return !heading.equals(GIRTH.name())
         && size.word().isEmpty()
         && size.unit().equals(Optional.of(Length.CM))
         && size.isGirthClass();

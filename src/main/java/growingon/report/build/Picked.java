@@ -2,10 +2,9 @@ package growingon.report.build;
 
 import growingon.report.model.Chart;
 import growingon.report.model.Column;
-import growingon.report.model.Rows;
+import growingon.report.model.FixedRow;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -77,13 +76,9 @@ public final class Picked {
   }
 
   private static List<List<Object>> cells(List<List<Object>> from, List<Integer> places) {
-    Rows rows = new Rows();
-    for (List<Object> row : from) {
-      List<Object> cells = new ArrayList<>();
-      places.forEach(place -> cells.add(row.get(place)));
-      rows.add(cells);
-    }
-    return rows.list();
+    return from.stream()
+        .<List<Object>>map(row -> new FixedRow(places.stream().map(row::get).toArray()))
+        .toList();
   }
 
   /** Those charts that are named. */

@@ -5,7 +5,6 @@ import growingon.buying.OfferAnswer;
 import growingon.buying.OfferAnswer.Tried;
 import growingon.buying.OfferAnswer.Verdict;
 import growingon.nursery.Offer;
-import growingon.report.build.Columns;
 import growingon.report.build.TableOf;
 import growingon.report.model.Column;
 import growingon.report.model.Kind;
@@ -38,7 +37,8 @@ final class BuyingOfferTables {
                     + " landed price, at which the mean gain is nil.");
     return columns.asDrawn(
         numbers(table)
-            .column(Columns.belowNil(columns.money("gain", "gain")), offer -> offer.gain().mean())
+            .column(columns.money("gain", "gain"), offer -> offer.gain().mean())
+            .belowNil()
             .column(
                 Column.of("pays", "pays in … of 100", "draws", Kind.COUNT),
                 offer -> columns.ofHundred(offer.gain()))
@@ -83,7 +83,8 @@ final class BuyingOfferTables {
             .note("Gains are those at the end of the season named, when nine tenths are sold.")
             .column(columns.text("offer", "offer"), offer -> offer.take().name())
             .column(columns.plants("at", "weighed at"), OfferAnswer::at)
-            .column(Columns.belowNil(columns.money("gain", "gain")), offer -> offer.gain().mean())
+            .column(columns.money("gain", "gain"), offer -> offer.gain().mean())
+            .belowNil()
             .column(
                 columns.money("p10", "P10"),
                 offer -> answer.draws() == 0 ? null : offer.gain().p10())
@@ -124,33 +125,25 @@ final class BuyingOfferTables {
     return breaks.size() > 1 ? "under " + breaks.get(1).least() : "";
   }
 
+  /** A number of an offer that was tried. */
+  private record Number(OfferAnswer offer, Tried tried) {}
+
   Table quantities() {
-    Rows rows = new Rows();
-    for (OfferAnswer offer : answer.offers()) {
-      for (Tried tried : offer.numbers()) {
-        rows.add(
-            offer.take().name(),
-            tried.number(),
-            tried.gain().mean(),
-            tried.gain().p10(),
-            tried.gain().p90(),
-            tried.isGood() ? "yes" : "no",
-            tried.fits() ? "yes" : "no");
-      }
-    }
     return columns.asDrawn(
-        new Table(
-            "buying-quantities",
-            "Every number that was tried, beside all else recommended, at the plan's end",
-            List.of(),
-            List.of(
-                Column.of("offer", "offer", "", Kind.TEXT),
-                Column.of("quantity", "plants", "plants", Kind.COUNT),
-                Column.of("mean", "gain", figures.currency, Kind.MONEY),
-                Column.of("p10", "P10", figures.currency, Kind.MONEY),
-                Column.of("p90", "P90", figures.currency, Kind.MONEY),
-                Column.of("as_good", "as good", "", Kind.TEXT),
-                Column.of("fits", "fits", "", Kind.TEXT)),
-            rows.list()));
+        TableOf.<Number>table(
+                "buying-quantities",
+                "Every number that was tried, beside all else recommended, at the plan's end")
+            .text("offer", each -> each.offer.take().name())
+            .column("quantity", "plants", "plants", Kind.COUNT, each -> each.tried.number())
+            .column(columns.money("mean", "gain"), each -> each.tried.gain().mean())
+            .column(columns.money("p10", "P10"), each -> each.tried.gain().p10())
+            .column(columns.money("p90", "P90"), each -> each.tried.gain().p90())
+            .text("as good", each -> each.tried.isGood() ? "yes" : "no")
+            .text("fits", each -> each.tried.fits() ? "yes" : "no")
+            .of(
+                answer.offers().stream()
+                    .flatMap(
+                        offer -> offer.numbers().stream().map(tried -> new Number(offer, tried)))
+                    .toList()));
   }
 }

@@ -12,7 +12,6 @@ import growingon.buying.Move;
 import growingon.buying.Outcome;
 import growingon.buying.PlanValue;
 import growingon.project.LotHistory;
-import growingon.report.build.Columns;
 import growingon.report.build.TableOf;
 import growingon.report.buying.BuyingFigures.Sold;
 import growingon.report.model.Column;
@@ -25,6 +24,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 
 /** The tables of an answer. */
 final class BuyingTables {
@@ -52,28 +52,27 @@ final class BuyingTables {
             .note(Sentences.WITHOUT_VAT)
             .column(columns.text("plan", "plan"), plan -> plan.kind().toString())
             .column(columns.money("value", "present value"), plan -> plan.value().mean())
-            .column(
-                Columns.belowNil(columns.money("gain", "gain over as given")),
-                plan -> plan.gain().mean())
+            .column(columns.money("gain", "gain over as given"), plan -> plan.gain().mean())
+            .belowNil()
             .column(columns.money("p10", "gain, P10"), plan -> plan.gain().p10())
             .column(columns.money("p90", "gain, P90"), plan -> plan.gain().p90())
             .column(
                 Column.of("better", "better in … of 100", "draws", Kind.COUNT),
                 plan ->
                     plan.kind() == PlanValue.Kind.AS_GIVEN ? null : columns.ofHundred(plan.gain()))
-            .column(
-                Columns.belowNil(columns.money("lowest_cash", "lowest cash")),
-                plan -> plan.line().lowestCash())
+            .column(columns.money("lowest_cash", "lowest cash"), plan -> plan.line().lowestCash())
+            .belowNil()
             .column(
                 Column.of("lowest_month", "in", "", Kind.MONTH),
                 plan -> figures.horizon.month(plan.line().lowestMonth()))
             .column(
-                Columns.aboveNil(
-                    Column.of("missing", "most room missing", "m²", Kind.SQUARE_METRES)),
+                Column.of("missing", "most room missing", "m²", Kind.SQUARE_METRES),
                 plan -> mostMissing(plan.line()))
+            .aboveNil()
             .column(
-                Columns.aboveNil(Column.of("hours_short", "hours short", "hours", Kind.HOURS)),
+                Column.of("hours_short", "hours short", "hours", Kind.HOURS),
                 plan -> hoursShort(plan.line()))
+            .aboveNil()
             .column(columns.money("laid_out", "money laid out"), PlanValue::laidOut);
     if (Extra.isToBeHad(answer.inputs().scenario())) {
       table =
@@ -109,48 +108,82 @@ final class BuyingTables {
     return sum;
   }
 
-  Table holds() {
-    Rows rows = new Rows();
-    for (HoldAnswer hold : answer.holds()) {
-      List<LotHistory> before = figures.histories(figures.given, hold.name());
-      List<LotHistory> after = figures.histories(figures.recommended, hold.name());
-      List<LotHistory> any = before.isEmpty() ? after : before;
-      rows.add(
-          hold.name(),
-          any.get(0).lot().species(),
-          Math.round(any.stream().mapToDouble(LotHistory::standingAtStart).sum()),
-          Rows.text(figures.standingByGrade(any)),
-          figures.held(hold.given()),
-          hold.isChange() ? figures.held(hold.advised()) : "as it is",
-          figures.soldThisSeason(figures.given, before),
-          figures.soldThisSeason(figures.recommended, after),
-          hold.isChange() ? Rows.text(become(before, after)) : null,
-          hold.isChange() ? (Double) hold.brings().mean() : null,
-          hold.isChange() ? columns.ofHundred(hold.brings()) : null);
+  /** What is held of a lot, with its plants as given and as recommended. */
+  private record Held(HoldAnswer hold, List<LotHistory> before, List<LotHistory> after) {
+    List<LotHistory> any() {
+      return before.isEmpty() ? after : before;
     }
+
+    <N> N ifChanged(Supplier<N> what) {
+      return hold.isChange() ? what.get() : null;
+    }
+  }
+
+  private Held held(HoldAnswer hold) {
+    return new Held(
+        hold,
+        figures.histories(figures.given, hold.name()),
+        figures.histories(figures.recommended, hold.name()));
+  }
+
+  Table holds() {
     return columns.asDrawn(
-        new Table(
-            "buying-holds",
-            "Sell or hold",
-            List.of(
-                "Held plants are not sold below the grade named; the best are those that were thickest"
-                    + " when the lot was counted: tag every fifth down the row, and hold those. What a"
-                    + " change brings is weighed beside all others; one that brings nothing itself,"
-                    + " or costs, leaves them room, hours or cash.",
-                Sentences.WITHOUT_VAT),
-            List.of(
-                Rows.lot(),
-                Column.of("species", "species", "", Kind.TEXT),
-                Column.of("standing", "standing", "plants", Kind.COUNT),
-                Column.of("ready_now", "now, by grade", "", Kind.TEXT),
-                Column.of("given", "held as given", "", Kind.TEXT),
-                Column.of("advised", "hold", "", Kind.TEXT),
-                Column.of("sold_given", "sold this season as given", "plants", Kind.PLANTS),
-                Column.of("sold_advised", "as advised", "plants", Kind.PLANTS),
-                Column.of("become", "what they become", "", Kind.TEXT),
-                Column.of("brings", "brings", currency, Kind.MONEY),
-                Column.of("sure", "sure in … of 100", "draws", Kind.COUNT)),
-            rows.list()));
+        broughtBy(
+                TableOf.<Held>table("buying-holds", "Sell or hold")
+                    .note(
+                        "Held plants are not sold below the grade named; the best are those that were thickest"
+                            + " when the lot was counted: tag every fifth down the row, and hold those. What a"
+                            + " change brings is weighed beside all others; one that brings nothing itself,"
+                            + " or costs, leaves them room, hours or cash.")
+                    .note(Sentences.WITHOUT_VAT)
+                    .column(Rows.lot(), each -> each.hold.name())
+                    .text("species", each -> each.any().get(0).lot().species())
+                    .column(
+                        columns.plants("standing", "standing"),
+                        each ->
+                            Math.round(
+                                each.any().stream().mapToDouble(LotHistory::standingAtStart).sum()))
+                    .text(
+                        "ready_now",
+                        "now, by grade",
+                        each -> Rows.text(figures.standingByGrade(each.any())))
+                    .text("given", "held as given", each -> figures.held(each.hold.given()))
+                    .text(
+                        "advised",
+                        "hold",
+                        each ->
+                            each.hold.isChange() ? figures.held(each.hold.advised()) : "as it is"))
+            .of(answer.holds().stream().map(this::held).toList()));
+  }
+
+  /** What a change of the hold brings. */
+  private TableOf<Held> broughtBy(TableOf<Held> table) {
+    return table
+        .column(
+            "sold_given",
+            "sold this season as given",
+            "plants",
+            Kind.PLANTS,
+            each -> figures.soldThisSeason(figures.given, each.before))
+        .column(
+            "sold_advised",
+            "as advised",
+            "plants",
+            Kind.PLANTS,
+            each -> figures.soldThisSeason(figures.recommended, each.after))
+        .text(
+            "become",
+            "what they become",
+            each -> each.ifChanged(() -> Rows.text(become(each.before, each.after))))
+        .column(
+            columns.money("brings", "brings"),
+            each -> each.ifChanged(() -> each.hold.brings().mean()))
+        .column(
+            "sure",
+            "sure in … of 100",
+            "draws",
+            Kind.COUNT,
+            each -> each.ifChanged(() -> columns.ofHundred(each.hold.brings())));
   }
 
   private String become(List<LotHistory> before, List<LotHistory> after) {
@@ -166,48 +199,55 @@ final class BuyingTables {
     return Phrases.list(words);
   }
 
-  Table limits() {
-    Rows rows = new Rows();
-    for (LimitWorth limit : answer.limitsWorth()) {
-      for (LimitWorth.Step step : limit.steps()) {
-        boolean first = step == limit.steps().get(0);
-        rows.add(
-            first ? Phrases.sentence(BuyingWords.limitName(limit)) : null,
-            first ? when(limit) : null,
-            first ? amount(limit, limit.amount()) : null,
-            first ? amount(limit, limit.usedAsGiven()) : null,
-            first ? amount(limit, limit.usedAsRecommended()) : null,
-            say.percent(step.share()),
-            amount(limit, step.added()),
-            step.worth(),
-            step.each(),
-            step.worth() > 0 ? Rows.text(then(step.then(), step.instead())) : null,
-            first && limit.without().isPresent() ? limit.without().getAsDouble() : null);
-      }
+  /** More of something that is short. */
+  private record More(LimitWorth limit, LimitWorth.Step step) {
+    /** Of the first step of a limit; null for the others. */
+    <N> N first(Supplier<N> what) {
+      return step == limit.steps().get(0) ? what.get() : null;
     }
-    return new Table(
-        "buying-limits",
-        "What more would be worth",
-        List.of(
+
+    Double without() {
+      return first(
+          () -> limit.without().isPresent() ? (Double) limit.without().getAsDouble() : null);
+    }
+  }
+
+  Table limits() {
+    return TableOf.<More>table("buying-limits", "What more would be worth")
+        .note(
             "What would be gained if there were so much more, and what you would then do: the same"
                 + " as changing the cell and asking again. Plants and holds come in steps, so a"
                 + " little more may bring nothing and more of it much. The charge of a larger"
                 + " place is taken off, what else it costs is not. Room and hours are those of the"
-                + " tightest month.",
-            Sentences.WITHOUT_VAT),
-        List.of(
-            Column.of("limit", "limit", "", Kind.TEXT),
-            Column.of("when", "when", "", Kind.TEXT),
-            Column.of("amount", "there is", "", Kind.TEXT),
-            Column.of("used_given", "used as given", "", Kind.TEXT),
-            Column.of("used", "as recommended", "", Kind.TEXT),
-            Column.of("more", "more", "", Kind.TEXT),
-            Column.of("added", "that is", "", Kind.TEXT),
-            Column.of("worth", "worth", currency, Kind.MONEY),
-            Column.of("each", "worth of each", currency, Kind.MONEY_EACH),
-            Column.of("then", "what you would then do", "", Kind.LONG_TEXT).wide(40),
-            Column.of("without", "worth without the limit", currency, Kind.MONEY)),
-        rows.list());
+                + " tightest month.")
+        .note(Sentences.WITHOUT_VAT)
+        .text(
+            "limit", each -> each.first(() -> Phrases.sentence(BuyingWords.limitName(each.limit))))
+        .text("when", each -> each.first(() -> when(each.limit)))
+        .text("amount", "there is", each -> each.first(() -> amount(each, each.limit.amount())))
+        .text(
+            "used_given",
+            "used as given",
+            each -> each.first(() -> amount(each, each.limit.usedAsGiven())))
+        .text(
+            "used",
+            "as recommended",
+            each -> each.first(() -> amount(each, each.limit.usedAsRecommended())))
+        .text("more", each -> say.percent(each.step.share()))
+        .text("added", "that is", each -> amount(each, each.step.added()))
+        .column(columns.money("worth", "worth"), each -> each.step.worth())
+        .column(columns.moneyEach("each", "worth of each"), each -> each.step.each())
+        .longText("then", "what you would then do", each -> thenDo(each.step))
+        .wide(40)
+        .column(columns.money("without", "worth without the limit"), More::without)
+        .of(
+            answer.limitsWorth().stream()
+                .flatMap(limit -> limit.steps().stream().map(step -> new More(limit, step)))
+                .toList());
+  }
+
+  private String thenDo(LimitWorth.Step step) {
+    return step.worth() > 0 ? Rows.text(then(step.then(), step.instead())) : null;
   }
 
   private String when(LimitWorth limit) {
@@ -216,8 +256,8 @@ final class BuyingTables {
         : say.span(figures.horizon.month(limit.from()), figures.horizon.month(limit.to()));
   }
 
-  private String amount(LimitWorth limit, double amount) {
-    return switch (limit.what()) {
+  private String amount(More more, double amount) {
+    return switch (more.limit.what()) {
       case ROOM -> say.squareMetres(amount);
       case HOURS -> say.hours(amount) + " a month";
       case DEMAND -> say.number(amount) + " plants";
@@ -249,33 +289,40 @@ final class BuyingTables {
         : String.join("; ", words);
   }
 
-  Table certificate() {
+  /** A line of what was tried. */
+  private record Tried(String what, double number, Optional<Move> change) {
+    Tried(String what, double number) {
+      this(what, number, Optional.empty());
+    }
+  }
+
+  private List<Tried> tried(String chosenOn) {
     Certificate tried = answer.found().certificate();
-    Rows rows = new Rows();
-    rows.add("plans run", (double) tried.runs(), null);
-    rows.add("single changes looked at", (double) tried.singles(), null);
-    tried
-        .bestSingle()
-        .ifPresent(
-            best -> rows.add("the best single change would gain", best.gain(), said(best.move())));
-    tried
-        .bestDouble()
-        .ifPresent(
-            best -> rows.add("the best double change would gain", best.gain(), said(best.move())));
-    rows.add("what is not worth saying", tried.threshold(), null);
+    List<Tried> lines = new ArrayList<>();
+    lines.add(new Tried("plans run", tried.runs()));
+    lines.add(new Tried("single changes looked at", tried.singles()));
+    tried.bestSingle().ifPresent(best -> lines.add(wouldGain("single", best)));
+    tried.bestDouble().ifPresent(best -> lines.add(wouldGain("double", best)));
+    lines.add(new Tried("what is not worth saying", tried.threshold()));
+    lines.add(new Tried("gain on " + chosenOn, answer.found().gainOnChosen()));
+    return lines;
+  }
+
+  private static Tried wouldGain(String which, Certificate.Tried best) {
+    return new Tried(
+        "the best %s change would gain".formatted(which), best.gain(), Optional.of(best.move()));
+  }
+
+  Table certificate() {
     String chosen = answer.draws() == 0 ? "the plan's line" : "the draws that were chosen on";
-    rows.add("gain on " + chosen, answer.found().gainOnChosen(), null);
-    return new Table(
-        "buying-certificate",
-        "What was tried",
-        List.of(
+    return TableOf.<Tried>table("buying-certificate", "What was tried")
+        .note(
             "Nothing that was tried beside the recommended gains more than what is not worth"
-                + " saying, on %s.".formatted(chosen)),
-        List.of(
-            Column.of("what", "what", "", Kind.TEXT),
-            Column.of("value", "number", "", Kind.COUNT),
-            Column.of("change", "change", "", Kind.TEXT)),
-        rows.list());
+                + " saying, on %s.".formatted(chosen))
+        .text("what", Tried::what)
+        .column("value", "number", "", Kind.COUNT, Tried::number)
+        .text("change", each -> each.change.map(this::said).orElse(null))
+        .of(tried(chosen));
   }
 
   private String said(Move move) {

@@ -1,9 +1,9 @@
 package growingon.report.compare;
 
+import growingon.report.build.TableOf;
 import growingon.report.compare.CompareFigures.Pair;
 import growingon.report.compare.CompareFigures.Topic;
 import growingon.report.compare.CompareReport.Side;
-import growingon.report.model.Column;
 import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Table;
@@ -20,34 +20,23 @@ final class CompareTables {
 
   static Table of(Topic topic, Side first, Side second) {
     boolean seasons = topic.rows().stream().anyMatch(row -> !row.season().isEmpty());
-    List<Column> columns = new ArrayList<>();
-    columns.add(Column.of("what", "what", "", Kind.TEXT));
+    TableOf<Pair> table =
+        TableOf.<Pair>table(
+                "compare-" + topic.name().toLowerCase(Locale.ROOT).replace(' ', '-'), topic.name())
+            .note(
+                "Only what differs%s, largest difference first; an empty cell: that plan has none."
+                    .formatted(topic.kind() == Kind.PLANTS ? " by half a plant or more" : ""))
+            .text("what", Pair::what);
     if (seasons) {
-      columns.add(Rows.season());
+      table.column(Rows.season(), pair -> Rows.text(pair.season()));
     }
-    columns.add(Column.of("first", first.label(), topic.unit(), topic.kind()));
-    columns.add(Column.of("second", second.label(), topic.unit(), topic.kind()));
-    columns.add(Column.of("difference", "difference", topic.unit(), topic.kind()));
-    Rows rows = new Rows();
-    for (Pair pair : topic.rows()) {
-      List<Object> cells = new ArrayList<>();
-      cells.add(pair.what());
-      if (seasons) {
-        cells.add(Rows.text(pair.season()));
-      }
-      cells.add(cell(topic, pair.before()));
-      cells.add(cell(topic, pair.after()));
-      cells.add(cell(topic, pair.difference()));
-      rows.add(cells);
-    }
-    return new Table(
-        "compare-" + topic.name().toLowerCase(Locale.ROOT).replace(' ', '-'),
-        topic.name(),
-        List.of(
-            "Only what differs%s, largest difference first; an empty cell: that plan has none."
-                .formatted(topic.kind() == Kind.PLANTS ? " by half a plant or more" : "")),
-        columns,
-        rows.list());
+    return table
+        .column(
+            "first", first.label(), topic.unit(), topic.kind(), pair -> cell(topic, pair.before()))
+        .column(
+            "second", second.label(), topic.unit(), topic.kind(), pair -> cell(topic, pair.after()))
+        .column("difference", topic.unit(), topic.kind(), pair -> cell(topic, pair.difference()))
+        .of(topic.rows());
   }
 
   private static Object cell(Topic topic, Shown value) {
@@ -57,28 +46,15 @@ final class CompareTables {
   }
 
   static Table reasons(List<Difference> reasons, Side first, Side second) {
-    Rows rows = new Rows();
-    reasons.forEach(
-        each ->
-            rows.add(
-                each.table(),
-                Rows.text(each.subject()),
-                each.what(),
-                Rows.text(each.from()),
-                Rows.text(each.to()),
-                Rows.text(each.unit())));
-    return new Table(
-        "compare-reasons",
-        "Where the files differ",
-        List.of("Whatever differs in the figures comes from these."),
-        List.of(
-            Column.of("table", "table", "", Kind.TEXT),
-            Column.of("subject", "of", "", Kind.TEXT),
-            Column.of("what", "what", "", Kind.TEXT),
-            Column.of("first", first.label(), "", Kind.LONG_TEXT),
-            Column.of("second", second.label(), "", Kind.LONG_TEXT),
-            Column.of("unit", "unit", "", Kind.TEXT)),
-        rows.list());
+    return TableOf.<Difference>table("compare-reasons", "Where the files differ")
+        .note("Whatever differs in the figures comes from these.")
+        .text("table", Difference::table)
+        .text("subject", "of", each -> Rows.text(each.subject()))
+        .text("what", Difference::what)
+        .longText("first", first.label(), each -> Rows.text(each.from()))
+        .longText("second", second.label(), each -> Rows.text(each.to()))
+        .text("unit", each -> Rows.text(each.unit()))
+        .of(reasons);
   }
 
   static List<String> sentences(boolean alike, Side first, Side second, List<Difference> reasons) {

@@ -7,7 +7,7 @@ import growingon.plan.Planned;
 import growingon.project.Projection;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.Picked;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.chart.Charts;
 import growingon.report.chart.FewSeries;
 import growingon.report.figures.Context;
@@ -134,21 +134,25 @@ final class BankEdition {
     return context.accounts().lots().stream().mapToDouble(what).sum();
   }
 
+  /** A sum over the whole plan. */
+  private record Total(String what, double amount) {}
+
   private Table totals() {
-    return TableBuilder.table("nursery-totals", "The nursery over the whole plan")
+    return TableOf.<Total>table("nursery-totals", "The nursery over the whole plan")
         .note(
             "Costs: plants, pots, substrate, materials, all hours, care and places as the lots use"
                 + " them. Result: sales less these; what no lot causes, other cash and space not used,"
                 + " is not in it, but in cash and its present value. "
                 + Sentences.WITHOUT_VAT)
-        .text("what")
-        .column("amount", currency, Kind.MONEY)
-        .row("sales", sum(LotAccount::sales))
-        .row("costs of all lots", sum(LotAccount::costs))
-        .row("result of all lots", sum(LotAccount::result))
-        .row("plants unsold at the end, at list", context.accounts().unsoldAtList())
-        .row("net present value of cash", context.accounts().presentValue())
-        .build();
+        .text("what", Total::what)
+        .column("amount", currency, Kind.MONEY, Total::amount)
+        .of(
+            List.of(
+                new Total("sales", sum(LotAccount::sales)),
+                new Total("costs of all lots", sum(LotAccount::costs)),
+                new Total("result of all lots", sum(LotAccount::result)),
+                new Total("plants unsold at the end, at list", context.accounts().unsoldAtList()),
+                new Total("net present value of cash", context.accounts().presentValue())));
   }
 
   private List<String> cashWords() {

@@ -8,7 +8,7 @@ import growingon.nursery.Horizon;
 import growingon.nursery.Inputs;
 import growingon.plan.Planned;
 import growingon.report.build.FilledSheet;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.compare.CompareReport;
 import growingon.report.compare.CompareReport.Side;
 import growingon.report.model.Answer;
@@ -27,6 +27,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Two plans side by side for a partner or a bank. Where they differ in one bought lot, the
@@ -187,29 +189,68 @@ final class CompareEdition {
     return side.accounts().projection().horizon();
   }
 
-  private Table cashTable() {
-    TableBuilder table =
-        TableBuilder.table("cash-limit", "Cash against its limit")
-            .note("Below it: of 100 draws, those in which some month falls below the limit.")
-            .text("plan")
-            .month("lowest in")
-            .text("on the plan's line")
-            .column("below it %", "", Kind.COUNT);
-    row(table, first, firstSeen.label());
-    row(table, second, secondSeen.label());
-    return table.build();
+  /** A plan, by the name its reader knows it by. */
+  private record Named(Side side, String label) {
+    Optional<Chances> drawnLimit() {
+      return side.chances().filter(each -> each.chanceBelowLowest().isPresent());
+    }
+
+    /** How the lowest cash stands to the limit. */
+    String atLowest() {
+      OptionalDouble limit = limit(side);
+      return limit.isEmpty()
+          ? "no limit stated"
+          : lowest(side) < limit.getAsDouble() ? "below the limit" : "above the limit";
+    }
   }
 
-  private static void row(TableBuilder table, Side side, String label) {
-    OptionalDouble limit = limit(side);
-    Optional<Chances> drawn = side.chances().filter(each -> each.chanceBelowLowest().isPresent());
-    table.row(
-        label,
-        horizon(side).month(side.accounts().cash().lowestMonth()),
-        limit.isEmpty()
-            ? "no limit stated"
-            : lowest(side) < limit.getAsDouble() ? "below the limit" : "above the limit",
-        drawn.map(each -> Odds.whole(each.chanceBelowLowest().getAsDouble())).orElse(null));
+  private List<Named> both() {
+    return List.of(new Named(first, firstSeen.label()), new Named(second, secondSeen.label()));
+  }
+
+  private Table cashTable() {
+    return TableOf.<Named>table("cash-limit", "Cash against its limit")
+        .note("Below it: of 100 draws, those in which some month falls below the limit.")
+        .text("plan", Named::label)
+        .month(
+            "lowest in",
+            each -> horizon(each.side).month(each.side.accounts().cash().lowestMonth()))
+        .text("on the plan's line", Named::atLowest)
+        .column(
+            "below it %",
+            "",
+            Kind.COUNT,
+            each ->
+                each.drawnLimit()
+                    .map(drawn -> Odds.whole(drawn.chanceBelowLowest().getAsDouble()))
+                    .orElse(null))
+        .of(both());
+  }
+
+  /** A season of a plan. */
+  private record Season(Named plan, int season) {
+    Horizon horizon() {
+      return CompareEdition.horizon(plan.side);
+    }
+
+    double sales() {
+      double sales = 0;
+      for (int month = horizon().seasonFirst(season);
+          month <= horizon().seasonLast(season);
+          month++) {
+        sales += plan.side.accounts().cash().get(CashItem.SALES, month);
+      }
+      return sales;
+    }
+
+    Optional<Quantiles> drawn() {
+      return plan.side.chances().map(each -> each.sales().get(season));
+    }
+  }
+
+  private static Stream<Season> seasons(Named plan) {
+    return IntStream.range(0, horizon(plan.side).seasons())
+        .mapToObj(season -> new Season(plan, season));
   }
 
   /**
@@ -217,35 +258,13 @@ final class CompareEdition {
    */
   private Table sales() {
     String currency = CompareReport.currency(first, second);
-    TableBuilder table =
-        TableBuilder.table("sales-seasons", "Sales of each season")
-            .note("P10 and P90: one draw in ten lies below, nine in ten. " + Sentences.WITHOUT_VAT)
-            .text("plan")
-            .text("season")
-            .column("sales", currency, Kind.MONEY)
-            .column("P10", currency, Kind.MONEY)
-            .column("P90", currency, Kind.MONEY);
-    seasons(table, first, firstSeen.label());
-    seasons(table, second, secondSeen.label());
-    return table.build();
-  }
-
-  private static void seasons(TableBuilder table, Side side, String label) {
-    Horizon horizon = horizon(side);
-    for (int season = 0; season < horizon.seasons(); season++) {
-      double sales = 0;
-      for (int month = 0; month < horizon.months(); month++) {
-        boolean isWithin = horizon.season(month) == season;
-        sales += isWithin ? side.accounts().cash().get(CashItem.SALES, month) : 0;
-      }
-      int index = season;
-      Optional<Quantiles> drawn = side.chances().map(each -> each.sales().get(index));
-      table.row(
-          label,
-          horizon.seasonLabel(season),
-          sales,
-          drawn.map(Quantiles::p10).orElse(null),
-          drawn.map(Quantiles::p90).orElse(null));
-    }
+    return TableOf.<Season>table("sales-seasons", "Sales of each season")
+        .note("P10 and P90: one draw in ten lies below, nine in ten. " + Sentences.WITHOUT_VAT)
+        .text("plan", each -> each.plan.label)
+        .text("season", each -> each.horizon().seasonLabel(each.season))
+        .column("sales", currency, Kind.MONEY, Season::sales)
+        .column("P10", currency, Kind.MONEY, each -> each.drawn().map(Quantiles::p10).orElse(null))
+        .column("P90", currency, Kind.MONEY, each -> each.drawn().map(Quantiles::p90).orElse(null))
+        .of(both().stream().flatMap(CompareEdition::seasons).toList());
   }
 }

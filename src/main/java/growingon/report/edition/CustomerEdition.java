@@ -4,7 +4,7 @@ import growingon.nursery.Inputs;
 import growingon.nursery.Nursery;
 import growingon.plan.Planned;
 import growingon.report.build.FilledSheet;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.edition.Availability.Line;
 import growingon.report.model.Answer;
 import growingon.report.model.Kind;
@@ -15,7 +15,6 @@ import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
 import java.time.YearMonth;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -103,52 +102,34 @@ final class CustomerEdition {
 
   private Table table(String ladder, List<Line> of) {
     String name = "availability-" + ladder.replaceAll("[^\\p{L}\\p{N}]+", "-");
-    TableBuilder table =
-        TableBuilder.table(name, StringUtils.capitalize(ladder))
+    TableOf<Line> table =
+        TableOf.<Line>table(name, StringUtils.capitalize(ladder))
             .note(
                 "Size: trunk above the root flare; a plant may be thicker where a higher grade asks"
                     + " for longer training. Litres: of the pot. First in: the month in which the first of"
                     + " them stands, where fewer than five can be had now. More: besides those that can be had"
                     + " now, from the month on in which nine tenths of them stand."
                     + (prices ? " Price: each, without VAT." : ""))
-            .text("species")
-            .text("grade")
-            .text("size")
-            .column("litres", "", Kind.COUNT)
-            .text("quality")
-            .column("now", "", Kind.COUNT)
-            .month("first in")
-            .column("more", "", Kind.COUNT)
-            .month("from");
+            .text("species", line -> line.key().species())
+            .text("grade", line -> line.key().grade())
+            .text("size", line -> line.key().size())
+            .column("litres", "", Kind.COUNT, line -> unlessNil((int) line.key().litres()))
+            .text("quality", line -> line.key().quality().toString())
+            .column("now", "", Kind.COUNT, line -> unlessNil(line.now()))
+            .month("first in", line -> line.first().orElse(null))
+            .column("more", "", Kind.COUNT, line -> unlessNil(line.more()))
+            .month("from", line -> line.from().orElse(null));
     if (prices) {
-      table.column("list price", currency, Kind.MONEY_EACH);
+      table.column("list price", currency, Kind.MONEY_EACH, line -> line.key().price());
     }
-    table.text("wanted").wide(WANTED_WIDE);
-    of.forEach(line -> table.row(cells(line)));
-    return table.build();
+    return table.text("wanted", line -> null).wide(WANTED_WIDE).of(of);
+  }
+
+  private static Integer unlessNil(int number) {
+    return number > 0 ? (Integer) number : null;
   }
 
   private static final int WANTED_WIDE = 9;
-
-  private Object[] cells(Line line) {
-    List<Object> cells =
-        new ArrayList<>(
-            Arrays.asList(
-                line.key().species(),
-                line.key().grade(),
-                line.key().size(),
-                line.key().litres() > 0 ? (Integer) (int) line.key().litres() : null,
-                line.key().quality().toString(),
-                line.now() > 0 ? (Integer) line.now() : null,
-                line.first().orElse(null),
-                line.more() > 0 ? (Integer) line.more() : null,
-                line.from().orElse(null)));
-    if (prices) {
-      cells.add(line.key().price());
-    }
-    cells.add(null);
-    return cells.toArray();
-  }
 
   private String valid() {
     return "As of %s; valid until the end of %s or while stocks last."
@@ -171,11 +152,12 @@ final class CustomerEdition {
   }
 
   private static Table cautions() {
-    return TableBuilder.table("cautions", "Cautions")
-        .text("about")
-        .longText("caution")
-        .row("forecast", Sentences.NO_PROMISE)
-        .row("poisonous plants", Sentences.POISON)
-        .build();
+    return TableOf.<List<String>>table("cautions", "Cautions")
+        .text("about", caution -> caution.get(0))
+        .longText("caution", caution -> caution.get(1))
+        .of(
+            List.of(
+                List.of("forecast", Sentences.NO_PROMISE),
+                List.of("poisonous plants", Sentences.POISON)));
   }
 }

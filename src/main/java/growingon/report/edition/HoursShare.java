@@ -2,13 +2,14 @@ package growingon.report.edition;
 
 import growingon.nursery.Horizon;
 import growingon.project.HoursUse;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.chart.Charts;
 import growingon.report.figures.Context;
 import growingon.report.model.Chart;
 import growingon.report.model.Colours;
 import growingon.report.model.Kind;
 import growingon.report.model.Sheet;
+import growingon.report.model.Table;
 import growingon.report.text.Phrases;
 import java.util.List;
 import java.util.Optional;
@@ -35,18 +36,17 @@ final class HoursShare {
 
   /** The sheet; empty where the plan needs no hours. */
   Sheet sheet() {
-    if (most == 0) {
-      return Sheet.of("Hours");
-    }
-    TableBuilder table =
-        TableBuilder.table("hours-share", "Work by month")
-            .note(stated ? "% of the hours available." : "% of the busiest month.")
-            .month("month")
-            .column("work %", "", Kind.COUNT);
-    for (int month = 0; month < horizon.months(); month++) {
-      table.row(horizon.month(month), Math.round(percent(month)));
-    }
-    return new Sheet("Hours", List.of(sentence()), List.of(table.build()), List.of(), true);
+    return most == 0
+        ? Sheet.of("Hours")
+        : new Sheet("Hours", List.of(sentence()), List.of(table()), List.of(), true);
+  }
+
+  private Table table() {
+    return TableOf.<Integer>table("hours-share", "Work by month")
+        .note(stated ? "% of the hours available." : "% of the busiest month.")
+        .month("month", horizon::month)
+        .column("work %", "", Kind.COUNT, month -> Math.round(percent(month)))
+        .of(IntStream.range(0, horizon.months()).boxed().toList());
   }
 
   private double percent(int month) {

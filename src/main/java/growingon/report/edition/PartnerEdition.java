@@ -3,12 +3,13 @@ package growingon.report.edition;
 import growingon.money.LotAccount;
 import growingon.nursery.Lot;
 import growingon.nursery.Offer;
+import growingon.nursery.Purchase;
 import growingon.plan.Planned;
 import growingon.project.LotHistory;
 import growingon.project.Stood;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.Picked;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.chart.Charts;
 import growingon.report.figures.Context;
 import growingon.report.figures.SeasonFigures;
@@ -36,10 +37,10 @@ import growingon.report.text.Sentences;
 import growingon.report.words.CashWords;
 import growingon.whole.WholeLot;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /** What a partner sees: the whole nursery, with lots under an alias. */
 final class PartnerEdition {
@@ -171,9 +172,23 @@ final class PartnerEdition {
         .toList();
   }
 
+  /** A lot's account beside its whole plants. */
+  private record Booked(LotAccount account, WholeLot whole) {
+    Lot lot() {
+      return account.lot();
+    }
+  }
+
+  private List<Booked> booked() {
+    List<LotAccount> lots = context.accounts().lots();
+    return IntStream.range(0, lots.size())
+        .mapToObj(i -> new Booked(lots.get(i), context.whole().lots().get(i)))
+        .toList();
+  }
+
   private Table accounts() {
-    TableBuilder table =
-        TableBuilder.table(
+    TableOf<Booked> table =
+        TableOf.<Booked>table(
                 "lot-accounts",
                 costs ? "Plants and result of each lot" : "Plants and sales of each lot")
             .note(
@@ -184,45 +199,22 @@ final class PartnerEdition {
                             + " value here. "
                         : "")
                     + Sentences.WITHOUT_VAT)
-            .text("lot")
-            .text("species")
-            .text("form")
-            .text("pot")
-            .summed("started", "", Kind.COUNT)
-            .plants("lost")
-            .plants("sold")
-            .plants("standing")
-            .plants("of these kept")
-            .summed("sales", currency, Kind.MONEY);
+            .text("lot", each -> each.lot().name())
+            .text("species", each -> each.lot().species())
+            .text("form", each -> each.lot().form().toString())
+            .text("pot", each -> pot(each.whole.history()))
+            .summed("started", "", Kind.COUNT, each -> each.lot().quantity())
+            .plants("lost", each -> Plants.of(each.account.lost(), each.whole.lost()))
+            .plants("sold", each -> Plants.of(each.account.sold(), each.whole.sold()))
+            .plants("standing", each -> Plants.of(each.account.standing(), each.whole.standing()))
+            .plants("of these kept", each -> Plants.of(each.account.kept(), each.whole.kept()))
+            .summed("sales", currency, Kind.MONEY, each -> each.account.sales());
     if (costs) {
-      table.summed("costs", currency, Kind.MONEY).summed("result", currency, Kind.MONEY);
+      table
+          .summed("costs", currency, Kind.MONEY, each -> each.account.costs())
+          .summed("result", currency, Kind.MONEY, each -> each.account.result());
     }
-    List<LotAccount> lots = context.accounts().lots();
-    for (int i = 0; i < lots.size(); i++) {
-      addLot(table, lots.get(i), context.whole().lots().get(i));
-    }
-    return table.build();
-  }
-
-  private void addLot(TableBuilder table, LotAccount account, WholeLot whole) {
-    Lot lot = account.lot();
-    List<Object> cells =
-        new ArrayList<>(
-            Arrays.asList(
-                lot.name(),
-                lot.species(),
-                lot.form().toString(),
-                pot(whole.history()),
-                lot.quantity(),
-                Plants.of(account.lost(), whole.lost()),
-                Plants.of(account.sold(), whole.sold()),
-                Plants.of(account.standing(), whole.standing()),
-                Plants.of(account.kept(), whole.kept()),
-                account.sales()));
-    if (costs) {
-      cells.addAll(List.of(account.costs(), account.result()));
-    }
-    table.row(cells.toArray());
+    return table.of(booked());
   }
 
   private static String pot(LotHistory lot) {
@@ -236,57 +228,48 @@ final class PartnerEdition {
   }
 
   private Table suppliers() {
-    TableBuilder table =
-        TableBuilder.table("lot-suppliers", "Where lots come from, and what a plant cost")
-            .note(
-                "Cost to date: of a plant in the stock list, spent before the plan. Price: of a plant"
-                    + " bought within it. "
-                    + Sentences.WITHOUT_VAT)
-            .text("lot")
-            .text("supplier")
-            .column("cost to date each", currency, Kind.MONEY_EACH)
-            .column("price each", currency, Kind.MONEY_EACH);
-    for (LotAccount account : context.accounts().lots()) {
-      Lot lot = account.lot();
-      boolean bought = lot.purchase().isPresent();
-      table.row(
-          lot.name(),
-          Rows.text(lot.papers().supplier()),
-          bought ? null : lot.unitCost(),
-          bought ? lot.purchase().get().unitPrice() : null);
-    }
-    return table.build();
+    return TableOf.<Lot>table("lot-suppliers", "Where lots come from, and what a plant cost")
+        .note(
+            "Cost to date: of a plant in the stock list, spent before the plan. Price: of a plant"
+                + " bought within it. "
+                + Sentences.WITHOUT_VAT)
+        .text("lot", Lot::name)
+        .text("supplier", lot -> Rows.text(lot.papers().supplier()))
+        .column(
+            "cost to date each",
+            currency,
+            Kind.MONEY_EACH,
+            lot -> lot.purchase().isPresent() ? null : lot.unitCost())
+        .column(
+            "price each",
+            currency,
+            Kind.MONEY_EACH,
+            lot -> lot.purchase().map(Purchase::unitPrice).orElse(null))
+        .of(context.accounts().lots().stream().map(LotAccount::lot).toList());
+  }
+
+  /** An offer from a number on. */
+  private record Offered(Offer offer, Offer.PriceBreak step) {}
+
+  private List<Offered> offered() {
+    return context.inputs().offers().stream()
+        .flatMap(offer -> offer.breaks().stream().map(step -> new Offered(offer, step)))
+        .toList();
   }
 
   private Table offers() {
-    TableBuilder table =
-        TableBuilder.table("offers", "Offers, taken or not")
-            .text("offer")
-            .text("supplier")
-            .text("species")
-            .text("form")
-            .month("arrives in")
-            .column("least", "", Kind.COUNT)
-            .column("price each", "", Kind.MONEY_EACH)
-            .column("carriage", "", Kind.MONEY_EACH)
-            .column("import charges", "", Kind.MONEY_EACH)
-            .text("currency");
-    for (Offer offer : context.inputs().offers()) {
-      for (Offer.PriceBreak step : offer.breaks()) {
-        table.row(
-            offer.name(),
-            Rows.text(offer.lot().papers().supplier()),
-            offer.lot().species(),
-            offer.lot().form().toString(),
-            offer.arrival(),
-            step.least(),
-            step.unitPrice(),
-            offer.carriage(),
-            offer.importCharges(),
-            offer.currency());
-      }
-    }
-    return table.build();
+    return TableOf.<Offered>table("offers", "Offers, taken or not")
+        .text("offer", each -> each.offer.name())
+        .text("supplier", each -> Rows.text(each.offer.lot().papers().supplier()))
+        .text("species", each -> each.offer.lot().species())
+        .text("form", each -> each.offer.lot().form().toString())
+        .month("arrives in", each -> each.offer.arrival())
+        .column("least", "", Kind.COUNT, each -> each.step.least())
+        .column("price each", "", Kind.MONEY_EACH, each -> each.step.unitPrice())
+        .column("carriage", "", Kind.MONEY_EACH, each -> each.offer.carriage())
+        .column("import charges", "", Kind.MONEY_EACH, each -> each.offer.importCharges())
+        .text("currency", each -> each.offer.currency())
+        .of(offered());
   }
 
   private List<Answer> answers(List<Sheet> sheets) {

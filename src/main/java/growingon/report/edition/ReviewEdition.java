@@ -4,7 +4,7 @@ import growingon.nursery.Inputs;
 import growingon.nursery.Lot;
 import growingon.nursery.Offer;
 import growingon.report.build.FilledSheet;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.model.Answer;
 import growingon.report.model.Audience;
 import growingon.report.model.Kind;
@@ -16,20 +16,13 @@ import growingon.report.review.ReviewReport;
 import growingon.report.text.Phrases;
 import growingon.report.text.Plants;
 import growingon.report.text.Sentences;
-import growingon.review.Compared;
 import growingon.review.Judged;
 import growingon.review.LotReview;
 import growingon.review.Review;
-import growingon.review.book.GonePriced;
-import growingon.review.book.Loss;
 import growingon.review.bought.BoughtReview;
 import growingon.review.bought.BoughtReview.Verdict;
 import java.util.ArrayList;
-import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
-import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -38,14 +31,12 @@ import java.util.stream.Stream;
  * no costs; a bank sees totals by grade ladder, and what all lots cost together.
  */
 final class ReviewEdition {
-  private static final int LEAST_LOTS = 2;
-  private static final String OTHER = "other";
 
   private final Inputs inputs;
   private final Review review;
   private final Audience audience;
-  private final String currency;
   private final Aliases aliases;
+  private final ReviewEditionTables tables;
   private final Phrases say;
 
   ReviewEdition(Inputs inputs, Review review, Audience audience) {
@@ -53,7 +44,6 @@ final class ReviewEdition {
     this.inputs = inputs;
     this.review = review;
     this.audience = audience;
-    this.currency = inputs.scenario().nursery().settings().currency();
     this.aliases =
         new Aliases(
             Stream.of(
@@ -62,6 +52,7 @@ final class ReviewEdition {
                     review.lots().stream().map(each -> each.lot().name()))
                 .flatMap(each -> each)
                 .toList());
+    this.tables = new ReviewEditionTables(inputs, review, aliases);
   }
 
   private boolean isForPartner() {
@@ -81,7 +72,7 @@ final class ReviewEdition {
         List.of(),
         answers,
         leftOut(),
-        currency);
+        say.currency());
   }
 
   private List<String> leftOut() {
@@ -190,20 +181,20 @@ final class ReviewEdition {
         FilledSheet.upright(
             "Lots against plan",
             List.of("Real: by what is written down; what that does not say is assumed."),
-            figure("alive", "Plants alive", Kind.PLANTS, LotReview::alive),
-            figure("sold", "Plants sold", Kind.PLANTS, LotReview::unitsSold),
-            figure("sales", "Sales", Kind.MONEY, LotReview::sales),
-            figure("trunk", "Mean trunk", Kind.MM, LotReview::trunkMm)));
-    sheets.add(FilledSheet.upright("Grades", List.of(), grades()));
-    sheets.add(FilledSheet.upright("Luck", howMany(), luck()));
-    sheets.add(FilledSheet.upright("Losses", List.of(), losses(), withoutALine()));
+            tables.figure("alive", "Plants alive", Kind.PLANTS, LotReview::alive),
+            tables.figure("sold", "Plants sold", Kind.PLANTS, LotReview::unitsSold),
+            tables.figure("sales", "Sales", Kind.MONEY, LotReview::sales),
+            tables.figure("trunk", "Mean trunk", Kind.MM, LotReview::trunkMm)));
+    sheets.add(FilledSheet.upright("Grades", List.of(), tables.grades()));
+    sheets.add(FilledSheet.upright("Luck", howMany(), tables.luck()));
+    sheets.add(FilledSheet.upright("Losses", List.of(), tables.losses(), tables.withoutALine()));
     return sheets;
   }
 
   private List<Sheet> bank() {
     List<Sheet> sheets = new ArrayList<>();
     List<Table> first = new ArrayList<>();
-    if (review.lots().size() >= LEAST_LOTS) {
+    if (review.lots().size() >= ReviewEditionTables.LEAST_LOTS) {
       first.add(new ReviewTotals(review, say).table(isForPartner()));
     }
     first.add(bought());
@@ -212,87 +203,28 @@ final class ReviewEdition {
         FilledSheet.of(
             "By ladder",
             List.of(Sentences.WITHOUT_VAT),
-            byLadder("sales", "Sales by grade ladder", Kind.MONEY, LotReview::sales),
-            byLadder("sold", "Plants sold by grade ladder", Kind.PLANTS, LotReview::unitsSold),
-            byLadder("alive", "Plants alive by grade ladder", Kind.PLANTS, LotReview::alive)));
+            tables.byLadder("sales", "Sales by grade ladder", Kind.MONEY, LotReview::sales),
+            tables.byLadder(
+                "sold", "Plants sold by grade ladder", Kind.PLANTS, LotReview::unitsSold),
+            tables.byLadder(
+                "alive", "Plants alive by grade ladder", Kind.PLANTS, LotReview::alive)));
     return sheets;
   }
 
   private Table bought() {
-    TableBuilder table = TableBuilder.table("did-it-pay", "Did it pay").text("lot");
+    TableOf<BoughtReview> table =
+        TableOf.<BoughtReview>table("did-it-pay", "Did it pay").text("lot", this::name);
     if (isForPartner()) {
-      table.text("species");
+      table.text("species", each -> each.lot().species());
     }
-    table.text("verdict").month("money back in").month("planned in");
+    table
+        .text("verdict", each -> each.verdict().kind().toString())
+        .month("money back in", each -> each.payback().month().orElse(null))
+        .month("planned in", each -> each.payback().planned().orElse(null));
     if (isForPartner()) {
-      table.plants("standing");
+      table.plants("standing", each -> Plants.of(each.standing(), each.wholeStanding()));
     }
-    for (BoughtReview each : review.bought()) {
-      List<Object> cells = new ArrayList<>(List.of(name(each)));
-      if (isForPartner()) {
-        cells.add(each.lot().species());
-      }
-      cells.add(each.verdict().kind().toString());
-      cells.add(each.payback().month().orElse(null));
-      cells.add(each.payback().planned().orElse(null));
-      if (isForPartner()) {
-        cells.add(Plants.of(each.standing(), each.wholeStanding()));
-      }
-      table.row(cells.toArray());
-    }
-    return table.build();
-  }
-
-  private Table figure(String name, String title, Kind kind, Function<LotReview, Compared> what) {
-    TableBuilder table = TableBuilder.table("lots-" + name, title).text("lot").text("species");
-    columns(table, kind);
-    for (LotReview lot : review.lots()) {
-      Compared figure = what.apply(lot);
-      boolean isThere = kind != Kind.MM || (figure.planned() > 0 && figure.real() > 0);
-      if (isThere) {
-        table.row(cells(figure, kind, aliases.of(lot.lot().name()), lot.lot().species()).toArray());
-      }
-    }
-    return table.build();
-  }
-
-  private void columns(TableBuilder table, Kind kind) {
-    String unit = kind == Kind.MONEY ? currency : kind == Kind.MM ? "mm" : "";
-    for (String heading : List.of("planned", "real", "difference")) {
-      if (kind == Kind.MM) {
-        table.column(heading, unit, kind);
-      } else {
-        table.summed(heading, unit, kind);
-      }
-    }
-  }
-
-  private static List<Object> cells(Compared figure, Kind kind, Object... before) {
-    List<Object> cells = new ArrayList<>(List.of(before));
-    if (kind == Kind.PLANTS) {
-      Plants planned = Plants.of(figure.planned(), figure.wholePlanned());
-      Plants real = Plants.of(figure.real(), figure.wholeReal());
-      cells.addAll(List.of(planned, real, real.minus(planned)));
-    } else {
-      cells.addAll(List.of(figure.planned(), figure.real(), figure.difference()));
-    }
-    return cells;
-  }
-
-  private Table grades() {
-    TableBuilder table =
-        TableBuilder.table("lots-grades", "Plants alive by grade").text("lot").text("grade");
-    columns(table, Kind.PLANTS);
-    for (LotReview lot : review.lots()) {
-      for (LotReview.OfGrade each : lot.grades()) {
-        if (each.plants().wholePlanned() != 0 || each.plants().wholeReal() != 0) {
-          String grade = each.grade().isEmpty() ? "no grade yet" : each.grade();
-          table.row(
-              cells(each.plants(), Kind.PLANTS, aliases.of(lot.lot().name()), grade).toArray());
-        }
-      }
-    }
-    return table.build();
+    return table.of(review.bought());
   }
 
   /** How many of the figures are more than luck, and how many luck alone would bring. */
@@ -307,96 +239,5 @@ final class ReviewEdition {
     }
     LuckWords.together(review).ifPresent(sentences::add);
     return sentences;
-  }
-
-  /** Prices are told as a share of list, which a partner sees in the sales. */
-  private Table luck() {
-    TableBuilder table =
-        TableBuilder.table("more-than-luck", "Luck, or more than luck")
-            .note("Deaths, growth and price, which do not go by what was chosen to sell.")
-            .text("lot")
-            .text("figure")
-            .text("how to take it");
-    for (Judged each : review.judged()) {
-      table.row(aliases.of(each.lot()), each.what().toString(), each.take().toString());
-    }
-    return table.build();
-  }
-
-  private Table losses() {
-    Map<String, Double> bySpecies = new LinkedHashMap<>();
-    for (Loss each : review.losses()) {
-      bySpecies.merge(each.species(), each.plants(), Double::sum);
-    }
-    TableBuilder table =
-        TableBuilder.table("losses-by-species", "Losses by species")
-            .text("species")
-            .plants("plants");
-    bySpecies.forEach((species, plants) -> table.row(species, Plants.nearest(plants)));
-    return table.build();
-  }
-
-  private Table withoutALine() {
-    TableBuilder table =
-        TableBuilder.table("gone-without-a-line", "Sold or lost, no line says which")
-            .text("lot")
-            .text("species")
-            .plants("gone");
-    for (GonePriced each : review.gone()) {
-      table.row(
-          aliases.of(each.gone().lot()), each.species(), Plants.nearest(each.gone().plants()));
-    }
-    return table.build();
-  }
-
-  /** Lots of a ladder together; what tells of fewer than two lots goes with others, or untold. */
-  private Table byLadder(String name, String title, Kind kind, Function<LotReview, Compared> what) {
-    Map<String, List<LotReview>> ladders = new LinkedHashMap<>();
-    for (LotReview lot : review.lots()) {
-      Compared figure = what.apply(lot);
-      if (figure.planned() != 0 || figure.real() != 0) {
-        String ladder = inputs.scenario().nursery().ladderOf(lot.lot()).name();
-        ladders.computeIfAbsent(ladder, each -> new ArrayList<>()).add(lot);
-      }
-    }
-    TableBuilder table = TableBuilder.table(name + "-by-ladder", title).text("ladder");
-    columns(table, kind);
-    Map<String, List<LotReview>> told = merged(ladders);
-    if (told.size() < 2) {
-      // The totals of all lots stand on the first sheet.
-      return table.build();
-    }
-    told.forEach(
-        (ladder, lots) -> {
-          Compared sum = lots.stream().map(what).reduce(Compared::plus).orElseThrow();
-          table.row(cells(sum, kind, ladder).toArray());
-        });
-    return table.build();
-  }
-
-  /** Ladders of two lots and more; the others together, with as few others as hide each. */
-  private static Map<String, List<LotReview>> merged(Map<String, List<LotReview>> ladders) {
-    Map<String, List<LotReview>> told = new LinkedHashMap<>();
-    List<LotReview> other = new ArrayList<>();
-    ladders.forEach(
-        (ladder, lots) -> {
-          if (lots.size() >= LEAST_LOTS) {
-            told.put(ladder, lots);
-          } else {
-            other.addAll(lots);
-          }
-        });
-    while (other.size() == 1 && !told.isEmpty()) {
-      String fewest =
-          told.entrySet().stream()
-              .min(Map.Entry.comparingByValue(Comparator.comparingInt(List<LotReview>::size)))
-              .orElseThrow()
-              .getKey();
-      other.addAll(told.remove(fewest));
-    }
-    if (other.size() >= LEAST_LOTS) {
-      told.put(OTHER, other);
-    }
-    return told;
   }
 }

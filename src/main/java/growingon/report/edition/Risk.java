@@ -7,8 +7,10 @@ import growingon.money.CashItem;
 import growingon.nursery.Horizon;
 import growingon.nursery.Lot;
 import growingon.nursery.Scenario;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.ColumnOf;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
+import growingon.report.model.Column;
 import growingon.report.model.Kind;
 import growingon.report.model.Table;
 import growingon.report.text.Odds;
@@ -21,6 +23,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
  * The chances of a plan as an edition tells them: the plan's own draws, of a bought lot its odds
@@ -114,66 +117,64 @@ final class Risk {
 
   /** The odds of each bought lot; without a row where there are none. */
   Table bought() {
-    TableBuilder table =
-        TableBuilder.table("bought-lots", "What bought lots risk")
-            .note(
-                "Pays: draws of 100 in which the nursery is better off with the lot than without it."
-                    + " Worst and best tenth: what it then gains at most, and at least, as % of all"
-                    + " the plan's sales; below nil it loses. "
-                    + differing())
-            .text("lot")
-            .longText("verdict")
-            .column("pays %", "", Kind.COUNT)
-            .column("worst tenth %", "", Kind.COUNT)
-            .column("best tenth %", "", Kind.COUNT);
-    chances.ifPresent(drawn -> drawn.gambles().forEach(gamble -> row(table, gamble)));
-    return table.build();
+    return TableOf.<Gamble>table("bought-lots", "What bought lots risk")
+        .note(
+            "Pays: draws of 100 in which the nursery is better off with the lot than without it."
+                + " Worst and best tenth: what it then gains at most, and at least, as % of all"
+                + " the plan's sales; below nil it loses. "
+                + differing())
+        .text("lot", gamble -> name.apply(gamble.bought().lot()))
+        .longText("verdict", gamble -> new VerdictWords(context(), gamble).told())
+        .column("pays %", "", Kind.COUNT, gamble -> Odds.whole(gamble.chancePays()))
+        .column("worst tenth %", "", Kind.COUNT, gamble -> percentOfSales(gamble.gain().p10()))
+        .column("best tenth %", "", Kind.COUNT, gamble -> percentOfSales(gamble.gain().p90()))
+        .of(chances.map(Chances::gambles).orElse(List.of()));
   }
 
-  private void row(TableBuilder table, Gamble gamble) {
+  private Long percentOfSales(double gain) {
     double sales = allSales();
-    boolean told = sales >= SOME_SALES;
-    table.row(
-        name.apply(gamble.bought().lot()),
-        new VerdictWords(context(), gamble).told(),
-        Odds.whole(gamble.chancePays()),
-        told ? (Long) Math.round(100 * gamble.gain().p10() / sales) : null,
-        told ? (Long) Math.round(100 * gamble.gain().p90() / sales) : null);
+    return sales >= SOME_SALES ? (Long) Math.round(100 * gain / sales) : null;
   }
+
+  /** Sales and cash of a season in the draws. */
+  private record Season(String label, Quantiles sales, Quantiles cash) {}
 
   /** Sales and cash of each season in the draws; without a row where there are none. */
   Table seasons() {
-    TableBuilder table =
-        TableBuilder.table("seasons-chances", "Sales and cash of each season in the draws")
-            .note(
-                "One draw in ten lies below P10, half below P50, nine in ten below P90. "
-                    + differing()
-                    + " "
-                    + Sentences.WITHOUT_VAT)
-            .text("season");
-    for (String what : List.of("sales", "cash")) {
-      for (String quantile : List.of("P10", "P50", "P90")) {
-        table.column(what + " " + quantile, currency(), Kind.MONEY);
-      }
-    }
-    chances.ifPresent(drawn -> seasons(table, drawn));
-    return table.build();
+    return TableOf.<Season>table("seasons-chances", "Sales and cash of each season in the draws")
+        .note(
+            "One draw in ten lies below P10, half below P50, nine in ten below P90. "
+                + differing()
+                + " "
+                + Sentences.WITHOUT_VAT)
+        .text("season", Season::label)
+        .columns(quantiles("sales", Season::sales))
+        .columns(quantiles("cash", Season::cash))
+        .of(chances.map(this::seasons).orElse(List.of()));
   }
 
-  private void seasons(TableBuilder table, Chances drawn) {
+  private List<ColumnOf<Season>> quantiles(String what, Function<Season, Quantiles> of) {
+    return List.of(
+        quantile(what, "10", each -> of.apply(each).p10()),
+        quantile(what, "50", each -> of.apply(each).p50()),
+        quantile(what, "90", each -> of.apply(each).p90()));
+  }
+
+  private ColumnOf<Season> quantile(String what, String share, Function<Season, Double> of) {
+    return new ColumnOf<>(
+        Column.of(what + "_p" + share, what + " P" + share, currency(), Kind.MONEY), of);
+  }
+
+  private List<Season> seasons(Chances drawn) {
     Horizon horizon = context().accounts().projection().horizon();
-    for (int season = 0; season < horizon.seasons(); season++) {
-      Quantiles sales = drawn.sales().get(season);
-      Quantiles cash = drawn.cash().get(horizon.seasonLast(season));
-      table.row(
-          horizon.seasonLabel(season),
-          sales.p10(),
-          sales.p50(),
-          sales.p90(),
-          cash.p10(),
-          cash.p50(),
-          cash.p90());
-    }
+    return IntStream.range(0, horizon.seasons())
+        .mapToObj(
+            season ->
+                new Season(
+                    horizon.seasonLabel(season),
+                    drawn.sales().get(season),
+                    drawn.cash().get(horizon.seasonLast(season))))
+        .toList();
   }
 
   private Context context() {

@@ -77,7 +77,7 @@ final class FitProposal {
         value.species(),
         value.condition(),
         assumed.growth().keySet().stream().sorted().toList(),
-        isGrowth ? key(assumed.growth().get(value.condition())) : what,
+        isGrowth ? assumed.growth().get(value.condition()).rateName() : what,
         isGrowth ? "mm a year " + value.condition() : what,
         !isSame(there(value, now), value.inFile() * unit),
         isGrowth ? most(now.growth().get(value.condition())) : OptionalDouble.empty(),
@@ -138,14 +138,6 @@ final class FitProposal {
         .round(new java.math.MathContext(3))
         .stripTrailingZeros()
         .toPlainString();
-  }
-
-  private static String key(Curve curve) {
-    if (curve instanceof Curve.Steady) {
-      return "g";
-    }
-    boolean isK = curve instanceof Curve.Levelling || curve instanceof Curve.Richards;
-    return isK ? "k" : "r";
   }
 
   /** What a species is called where a name begins a sentence. */

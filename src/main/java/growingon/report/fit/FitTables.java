@@ -5,11 +5,12 @@ import growingon.fit.ForecastScore;
 import growingon.fit.RecordRow;
 import growingon.fit.Saleable;
 import growingon.fit.Value;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Table;
 import growingon.report.text.Plants;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
@@ -24,109 +25,62 @@ final class FitTables {
   }
 
   Table values() {
-    TableBuilder table =
-        TableBuilder.table("fit-values", "Every assumption held against the records")
-            .text("species")
-            .text("condition")
-            .text("what")
-            .column("old", "", Kind.NUMBER)
-            .column("new", "", Kind.NUMBER)
-            .column("P10", "", Kind.NUMBER)
-            .column("P90", "", Kind.NUMBER)
-            .column("mm old", "mm a year", Kind.MM)
-            .column("mm new", "mm a year", Kind.MM)
-            .column("intervals", "", Kind.COUNT)
-            .column("lots", "", Kind.COUNT)
-            .column("seasons", "", Kind.COUNT)
-            .column("weight", "%", Kind.COUNT)
-            .text("verdict")
-            .column("in file", "", Kind.NUMBER)
-            .column("sure old", "%", Kind.NUMBER)
-            .column("sure new", "%", Kind.NUMBER)
-            .longText("why");
-    for (Value each : fit.values()) {
-      table.row(
-          each.species(),
-          Rows.text(each.condition()),
-          each.what().toString(),
-          each.old(),
-          each.value(),
-          each.p10(),
-          each.p90(),
-          each.mmOld(),
-          each.mmNew(),
-          each.counts(),
-          each.lots(),
-          each.seasons(),
-          100 * each.weight(),
-          each.verdict().toString(),
-          each.inFile(),
-          100 * each.sureOld(),
-          100 * each.sureNew(),
-          each.why());
-    }
-    return table.build();
+    return TableOf.<Value>table("fit-values", "Every assumption held against the records")
+        .text("species", Value::species)
+        .text("condition", each -> Rows.text(each.condition()))
+        .text("what", each -> each.what().toString())
+        .column("old", "", Kind.NUMBER, Value::old)
+        .column("new", "", Kind.NUMBER, Value::value)
+        .column("P10", "", Kind.NUMBER, Value::p10)
+        .column("P90", "", Kind.NUMBER, Value::p90)
+        .column("mm old", "mm a year", Kind.MM, Value::mmOld)
+        .column("mm new", "mm a year", Kind.MM, Value::mmNew)
+        .column("intervals", "", Kind.COUNT, Value::counts)
+        .column("lots", "", Kind.COUNT, Value::lots)
+        .column("seasons", "", Kind.COUNT, Value::seasons)
+        .column("weight", "%", Kind.COUNT, each -> 100 * each.weight())
+        .text("verdict", each -> each.verdict().toString())
+        .column("in file", "", Kind.NUMBER, Value::inFile)
+        .column("sure old", "%", Kind.NUMBER, each -> 100 * each.sureOld())
+        .column("sure new", "%", Kind.NUMBER, each -> 100 * each.sureNew())
+        .longText("why", Value::why)
+        .of(fit.values());
   }
 
   /** What a reader wants of every value, those that changed first. */
   Table figures() {
-    TableBuilder table =
-        TableBuilder.table("fit-figures", "Every assumption held against the records")
-            .text("species")
-            .text("condition")
-            .text("what")
-            .column("old", "", Kind.NUMBER)
-            .column("new", "", Kind.NUMBER)
-            .column("P10", "", Kind.NUMBER)
-            .column("P90", "", Kind.NUMBER)
-            .column("mm old", "mm a year", Kind.MM)
-            .column("mm new", "mm a year", Kind.MM)
-            .text("verdict");
-    for (Value each : byVerdict()) {
-      boolean isTold = each.counts() > 0;
-      table.row(
-          each.species(),
-          Rows.text(each.condition()),
-          each.what().toString(),
-          each.old(),
-          isTold ? each.value() : Double.NaN,
-          isTold ? each.p10() : Double.NaN,
-          isTold ? each.p90() : Double.NaN,
-          each.mmOld(),
-          each.mmNew(),
-          each.verdict().toString());
-    }
-    return table.build();
+    return TableOf.<Value>table("fit-figures", "Every assumption held against the records")
+        .text("species", Value::species)
+        .text("condition", each -> Rows.text(each.condition()))
+        .text("what", each -> each.what().toString())
+        .column("old", "", Kind.NUMBER, Value::old)
+        .column("new", "", Kind.NUMBER, each -> isTold(each) ? each.value() : null)
+        .column("P10", "", Kind.NUMBER, each -> isTold(each) ? each.p10() : null)
+        .column("P90", "", Kind.NUMBER, each -> isTold(each) ? each.p90() : null)
+        .column("mm old", "mm a year", Kind.MM, Value::mmOld)
+        .column("mm new", "mm a year", Kind.MM, Value::mmNew)
+        .text("verdict", each -> each.verdict().toString())
+        .of(byVerdict());
   }
 
   /** What each value rests on. */
   Table grounds() {
-    TableBuilder table =
-        TableBuilder.table("fit-grounds", "What each rests on")
-            .text("species")
-            .text("condition")
-            .text("what")
-            .column("counts", "", Kind.COUNT)
-            .column("lots", "", Kind.COUNT)
-            .column("seasons", "", Kind.COUNT)
-            .column("weight", "%", Kind.COUNT)
-            .column("sure old", "%", Kind.COUNT)
-            .column("sure new", "%", Kind.COUNT)
-            .longText("why");
-    for (Value each : byVerdict().stream().filter(each -> each.counts() > 0).toList()) {
-      table.row(
-          each.species(),
-          Rows.text(each.condition()),
-          each.what().toString(),
-          each.counts(),
-          each.lots(),
-          each.seasons(),
-          100 * each.weight(),
-          100 * each.sureOld(),
-          100 * each.sureNew(),
-          each.why());
-    }
-    return table.build();
+    return TableOf.<Value>table("fit-grounds", "What each rests on")
+        .text("species", Value::species)
+        .text("condition", each -> Rows.text(each.condition()))
+        .text("what", each -> each.what().toString())
+        .column("counts", "", Kind.COUNT, Value::counts)
+        .column("lots", "", Kind.COUNT, Value::lots)
+        .column("seasons", "", Kind.COUNT, Value::seasons)
+        .column("weight", "%", Kind.COUNT, each -> 100 * each.weight())
+        .column("sure old", "%", Kind.COUNT, each -> 100 * each.sureOld())
+        .column("sure new", "%", Kind.COUNT, each -> 100 * each.sureNew())
+        .longText("why", Value::why)
+        .of(byVerdict().stream().filter(FitTables::isTold).toList());
+  }
+
+  private static boolean isTold(Value value) {
+    return value.counts() > 0;
   }
 
   private List<Value> byVerdict() {
@@ -135,149 +89,106 @@ final class FitTables {
 
   /** What a reader wants of every interval. */
   Table intervals() {
-    TableBuilder table =
-        TableBuilder.table("fit-intervals", "Every interval between two measurements")
-            .note(
-                "Trunks in mm. Expected: by the first assumptions, after the sales that were. z: the"
-                    + " difference in standard deviations.")
-            .text("subject")
-            .month("from")
-            .month("to")
-            .column("trunk from", "mm", Kind.MM)
-            .column("trunk to", "mm", Kind.MM)
-            .column("expected", "mm", Kind.MM)
-            .column("z", "", Kind.NUMBER)
-            .column("gone", "", Kind.COUNT)
-            .column("sold", "", Kind.COUNT)
-            .text("used")
-            .longText("why");
-    for (RecordRow each : fit.records()) {
-      table.row(
-          each.subject(),
-          each.from(),
-          each.to(),
-          each.trunkFrom(),
-          each.trunkTo(),
-          each.expected(),
-          each.z(),
-          each.gone(),
-          each.sold(),
-          each.used() ? "yes" : "no",
-          Rows.text(each.why()));
-    }
-    return table.build();
+    return TableOf.<RecordRow>table("fit-intervals", "Every interval between two measurements")
+        .note(
+            "Trunks in mm. Expected: by the first assumptions, after the sales that were. z: the"
+                + " difference in standard deviations.")
+        .text("subject", RecordRow::subject)
+        .month("from", RecordRow::from)
+        .month("to", RecordRow::to)
+        .column("trunk from", "mm", Kind.MM, RecordRow::trunkFrom)
+        .column("trunk to", "mm", Kind.MM, RecordRow::trunkTo)
+        .column("expected", "mm", Kind.MM, RecordRow::expected)
+        .column("z", "", Kind.NUMBER, RecordRow::z)
+        .column("gone", "", Kind.COUNT, RecordRow::gone)
+        .column("sold", "", Kind.COUNT, RecordRow::sold)
+        .text("used", each -> each.used() ? "yes" : "no")
+        .longText("why", each -> Rows.text(each.why()))
+        .of(fit.records());
   }
 
   Table records() {
-    TableBuilder table =
-        TableBuilder.table("fit-records", "Every interval between two measurements")
-            .note(
-                "Trunks in mm. Expected: by the first assumptions, after the sales that were. sd:"
-                    + " standard deviation of the difference; z: the difference in sd.")
-            .text("subject")
-            .text("species")
-            .text("condition")
-            .month("from")
-            .month("to")
-            .column("trunk from", "mm", Kind.MM)
-            .column("trunk to", "mm", Kind.MM)
-            .column("expected", "mm", Kind.MM)
-            .column("difference", "mm", Kind.MM)
-            .column("sd", "mm", Kind.MM)
-            .column("z", "", Kind.NUMBER)
-            .column("clock", "growth years", Kind.NUMBER)
-            .column("gone", "", Kind.NUMBER)
-            .column("sold", "", Kind.NUMBER)
-            .text("used")
-            .longText("why");
-    for (RecordRow each : fit.records()) {
-      table.row(
-          each.subject(),
-          Rows.text(each.species()),
-          Rows.text(each.condition()),
-          each.from(),
-          each.to(),
-          each.trunkFrom(),
-          each.trunkTo(),
-          each.expected(),
-          each.difference(),
-          each.deviation(),
-          each.z(),
-          each.clock(),
-          each.gone(),
-          each.sold(),
-          each.used() ? "yes" : "no",
-          Rows.text(each.why()));
-    }
-    return table.build();
+    return TableOf.<RecordRow>table("fit-records", "Every interval between two measurements")
+        .note(
+            "Trunks in mm. Expected: by the first assumptions, after the sales that were. sd:"
+                + " standard deviation of the difference; z: the difference in sd.")
+        .text("subject", RecordRow::subject)
+        .text("species", each -> Rows.text(each.species()))
+        .text("condition", each -> Rows.text(each.condition()))
+        .month("from", RecordRow::from)
+        .month("to", RecordRow::to)
+        .column("trunk from", "mm", Kind.MM, RecordRow::trunkFrom)
+        .column("trunk to", "mm", Kind.MM, RecordRow::trunkTo)
+        .column("expected", "mm", Kind.MM, RecordRow::expected)
+        .column("difference", "mm", Kind.MM, RecordRow::difference)
+        .column("sd", "mm", Kind.MM, RecordRow::deviation)
+        .column("z", "", Kind.NUMBER, RecordRow::z)
+        .column("clock", "growth years", Kind.NUMBER, RecordRow::clock)
+        .column("gone", "", Kind.NUMBER, RecordRow::gone)
+        .column("sold", "", Kind.NUMBER, RecordRow::sold)
+        .text("used", each -> each.used() ? "yes" : "no")
+        .longText("why", each -> Rows.text(each.why()))
+        .of(fit.records());
   }
 
   Table losses() {
-    TableBuilder table =
-        TableBuilder.table("fit-losses", "Deaths of each season and lot")
-            .text("species")
-            .text("what")
-            .text("unit")
-            .column("exposure", "plant-years", Kind.NUMBER)
-            .column("deaths", "", Kind.NUMBER)
-            .column("expected", "", Kind.NUMBER);
-    for (Fit.LossUnit each : fit.losses()) {
-      table.row(
-          each.species(),
-          each.what().toString(),
-          each.unit(),
-          each.exposure(),
-          each.deaths(),
-          each.expected());
-    }
-    return table.build();
+    return TableOf.<Fit.LossUnit>table("fit-losses", "Deaths of each season and lot")
+        .text("species", Fit.LossUnit::species)
+        .text("what", each -> each.what().toString())
+        .text("unit", Fit.LossUnit::unit)
+        .column("exposure", "plant-years", Kind.NUMBER, Fit.LossUnit::exposure)
+        .column("deaths", "", Kind.NUMBER, Fit.LossUnit::deaths)
+        .column("expected", "", Kind.NUMBER, Fit.LossUnit::expected)
+        .of(fit.losses());
   }
 
   Table seasons() {
-    TableBuilder table =
-        TableBuilder.table("fit-seasons", "How well each season grew")
-            .text("season")
-            .text("species")
-            .column("factor", "", Kind.NUMBER)
-            .column("P10", "", Kind.NUMBER)
-            .column("P90", "", Kind.NUMBER);
-    for (Fit.Season each : fit.seasons()) {
-      table.row(each.season(), each.species(), each.factor(), each.p10(), each.p90());
-    }
-    return table.build();
+    return TableOf.<Fit.Season>table("fit-seasons", "How well each season grew")
+        .text("season", Fit.Season::season)
+        .text("species", Fit.Season::species)
+        .column("factor", "", Kind.NUMBER, Fit.Season::factor)
+        .column("P10", "", Kind.NUMBER, Fit.Season::p10)
+        .column("P90", "", Kind.NUMBER, Fit.Season::p90)
+        .of(fit.seasons());
   }
 
   Table checked() {
-    TableBuilder table =
-        TableBuilder.table("fit-checked", "Growth after root work and in small pots")
-            .note("z mean below 0: they grew less than was assumed of them.")
-            .text("species")
-            .text("state")
-            .column("intervals", "", Kind.COUNT)
-            .column("z mean", "", Kind.NUMBER);
-    for (Fit.Checked each : fit.checked()) {
-      table.row(each.species(), each.state(), each.intervals(), each.meanZ());
+    return TableOf.<Fit.Checked>table("fit-checked", "Growth after root work and in small pots")
+        .note("z mean below 0: they grew less than was assumed of them.")
+        .text("species", Fit.Checked::species)
+        .text("state", Fit.Checked::state)
+        .column("intervals", "", Kind.COUNT, Fit.Checked::intervals)
+        .column("z mean", "", Kind.NUMBER, Fit.Checked::meanZ)
+        .of(fit.checked());
+  }
+
+  /** Plants for sale as assumed before and now, whole. */
+  private record ForSale(Saleable saleable, Plants old, Plants now) {}
+
+  private List<ForSale> forSale() {
+    Map<String, Adding> old = new HashMap<>();
+    Map<String, Adding> now = new HashMap<>();
+    List<ForSale> all = new ArrayList<>();
+    for (Saleable each : fit.saleable()) {
+      all.add(
+          new ForSale(
+              each,
+              old.computeIfAbsent(each.season(), none -> new Adding()).next(each.old()),
+              now.computeIfAbsent(each.season(), none -> new Adding()).next(each.now())));
     }
-    return table.build();
+    return all;
   }
 
   Table saleable() {
-    TableBuilder table =
-        TableBuilder.table("fit-saleable", "Plants for sale, sold or ready at the season's end")
-            .text("season")
-            .text("species")
-            .text("grade")
-            .column("old", "", Kind.PLANTS)
-            .column("new", "", Kind.PLANTS)
-            .column("difference", "", Kind.PLANTS);
-    Map<String, Adding> old = new HashMap<>();
-    Map<String, Adding> now = new HashMap<>();
-    for (Saleable each : fit.saleable()) {
-      Plants before = old.computeIfAbsent(each.season(), none -> new Adding()).next(each.old());
-      Plants after = now.computeIfAbsent(each.season(), none -> new Adding()).next(each.now());
-      table.row(each.season(), each.species(), each.grade(), before, after, after.minus(before));
-    }
-    return table.build();
+    return TableOf.<ForSale>table(
+            "fit-saleable", "Plants for sale, sold or ready at the season's end")
+        .text("season", each -> each.saleable.season())
+        .text("species", each -> each.saleable.species())
+        .text("grade", each -> each.saleable.grade())
+        .column("old", "", Kind.PLANTS, ForSale::old)
+        .column("new", "", Kind.PLANTS, ForSale::now)
+        .column("difference", "", Kind.PLANTS, each -> each.now.minus(each.old))
+        .of(forSale());
   }
 
   /** Whole plants whose sum is that of all in whole plants, at every row. */
@@ -292,59 +203,35 @@ final class FitTables {
   }
 
   Table ahead() {
-    TableBuilder table =
-        TableBuilder.table("fit-ahead", "The assumptions now, one count ahead")
-            .text("species")
-            .column("intervals", "", Kind.COUNT)
-            .column("z mean", "", Kind.NUMBER)
-            .column("z root mean square", "", Kind.NUMBER)
-            .column("inside", "", Kind.COUNT);
-    for (Fit.Ahead each : fit.ahead()) {
-      table.row(
-          each.species().isEmpty() ? "all" : each.species(),
-          each.intervals(),
-          each.meanZ(),
-          each.rootMeanSquareZ(),
-          each.inside());
-    }
-    return table.build();
+    return TableOf.<Fit.Ahead>table("fit-ahead", "The assumptions now, one count ahead")
+        .text("species", each -> each.species().isEmpty() ? "all" : each.species())
+        .column("intervals", "", Kind.COUNT, Fit.Ahead::intervals)
+        .column("z mean", "", Kind.NUMBER, Fit.Ahead::meanZ)
+        .column("z root mean square", "", Kind.NUMBER, Fit.Ahead::rootMeanSquareZ)
+        .column("inside", "", Kind.COUNT, Fit.Ahead::inside)
+        .of(fit.ahead());
   }
 
   Table scores() {
-    TableBuilder table =
-        TableBuilder.table("forecast-scores", "Kept plans against what was counted and sold")
-            .note(
-                "Inside: from P10 to P90. Low, high: the share that should be, as nine in ten of"
-                    + " the plan's own draws had it; of an older file of luck alone, as figures that"
-                    + " know nothing of each other have it. Score: twice the mean pinball loss, in plants or mm, the less the"
-                    + " better.")
-            .text("plan")
-            .text("figure")
-            .text("species")
-            .text("lead")
-            .column("scored", "", Kind.COUNT)
-            .column("inside", "", Kind.COUNT)
-            .column("low", "", Kind.SHARE)
-            .column("high", "", Kind.SHARE)
-            .column("bias", "", Kind.SHARE)
-            .column("score", "", Kind.NUMBER)
-            .column("mean error", "", Kind.NUMBER)
-            .text("verdict");
-    for (ForecastScore each : fit.scores()) {
-      table.row(
-          each.plan(),
-          each.figure(),
-          Rows.text(each.species()),
-          Rows.text(each.lead()),
-          each.scored(),
-          each.inside(),
-          each.low(),
-          each.high(),
-          each.bias(),
-          each.score(),
-          each.meanError(),
-          each.verdict());
-    }
-    return table.build();
+    return TableOf.<ForecastScore>table(
+            "forecast-scores", "Kept plans against what was counted and sold")
+        .note(
+            "Inside: from P10 to P90. Low, high: the share that should be, as nine in ten of"
+                + " the plan's own draws had it; of an older file of luck alone, as figures that"
+                + " know nothing of each other have it. Score: twice the mean pinball loss, in plants or mm, the less the"
+                + " better.")
+        .text("plan", ForecastScore::plan)
+        .text("figure", ForecastScore::figure)
+        .text("species", each -> Rows.text(each.species()))
+        .text("lead", each -> Rows.text(each.lead()))
+        .column("scored", "", Kind.COUNT, ForecastScore::scored)
+        .column("inside", "", Kind.COUNT, ForecastScore::inside)
+        .column("low", "", Kind.SHARE, ForecastScore::low)
+        .column("high", "", Kind.SHARE, ForecastScore::high)
+        .column("bias", "", Kind.SHARE, ForecastScore::bias)
+        .column("score", "", Kind.NUMBER, ForecastScore::score)
+        .column("mean error", "", Kind.NUMBER, ForecastScore::meanError)
+        .text("verdict", ForecastScore::verdict)
+        .of(fit.scores());
   }
 }

@@ -5,25 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 
-/** Rows of a table in the making, and how cells and columns that need a word are made. */
+/** Columns and cells that many tables have. */
 public final class Rows {
-  private final List<List<Object>> rows = new ArrayList<>();
-
-  /** Adds a row; a cell may be null. */
-  public Rows add(Object... cells) {
-    rows.add(new FixedRow(cells));
-    return this;
-  }
-
-  /** Adds a row. */
-  public Rows add(List<Object> cells) {
-    rows.add(new FixedRow(cells.toArray()));
-    return this;
-  }
-
-  public List<List<Object>> list() {
-    return rows;
-  }
+  private Rows() {}
 
   /** Those that have a whole plant in some cell. */
   public static List<List<Object>> withPlants(List<List<Object>> rows) {

@@ -3,11 +3,9 @@ package growingon.report.plan;
 import growingon.nursery.Assumption;
 import growingon.nursery.Assumption.Grounds;
 import growingon.report.build.FilledSheet;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
-import growingon.report.model.Column;
-import growingon.report.model.FixedRow;
 import growingon.report.model.Kind;
-import growingon.report.model.LazyRows;
 import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
@@ -68,50 +66,30 @@ final class AssumptionsSheet {
     return say.whole(assumptions.stream().filter(which).count());
   }
 
-  private Table table() {
-    return new Table(
-        "assumptions",
-        "Values used",
-        List.of(),
-        columns(),
-        new LazyRows(assumptions.size(), index -> row(assumptions.get(index))));
-  }
-
   /** What a value of the library rests on is shown where there is one. */
-  private List<Column> columns() {
-    List<Column> columns = new ArrayList<>();
-    columns.add(text("table", "table"));
-    columns.add(text("subject", "subject"));
-    columns.add(text("what", "what"));
-    columns.add(Column.of("value", "value", "", Kind.VALUE));
-    columns.add(text("unit", "unit"));
+  private Table table() {
+    TableOf<Assumption> table =
+        TableOf.<Assumption>table("assumptions", "Values used")
+            .text("table", Assumption::table)
+            .text("subject", each -> Rows.text(each.subject()))
+            .text("what", Assumption::what)
+            .column("value", "", Kind.VALUE, Assumption::value)
+            .text("unit", each -> Rows.text(each.unit()));
     if (library) {
-      columns.add(Column.of("low_to_high", "low to high", "", Kind.VALUE));
-      columns.add(Column.of("basis", "basis", "", Kind.LONG_TEXT));
+      table
+          .column(
+              "low to high",
+              "",
+              Kind.VALUE,
+              each -> Rows.text(each.grounds().map(Grounds::range).orElse("")))
+          .longText(
+              "basis",
+              each -> Rows.text(say.writing().told(each.grounds().map(Grounds::basis).orElse(""))));
     }
-    columns.add(text("where_from", "where from"));
-    columns.add(text("mark", "mark"));
-    return columns;
-  }
-
-  private static Column text(String key, String heading) {
-    return Column.of(key, heading, "", Kind.TEXT);
-  }
-
-  private FixedRow row(Assumption each) {
-    List<Object> cells = new ArrayList<>();
-    cells.add(each.table());
-    cells.add(Rows.text(each.subject()));
-    cells.add(each.what());
-    cells.add(each.value());
-    cells.add(Rows.text(each.unit()));
-    if (library) {
-      cells.add(Rows.text(each.grounds().map(Grounds::range).orElse("")));
-      cells.add(Rows.text(say.writing().told(each.grounds().map(Grounds::basis).orElse(""))));
-    }
-    cells.add(each.source());
-    cells.add(mark(each));
-    return new FixedRow(cells.toArray());
+    return table
+        .text("where from", Assumption::source)
+        .text("mark", AssumptionsSheet::mark)
+        .lazily(assumptions);
   }
 
   private static String mark(Assumption each) {

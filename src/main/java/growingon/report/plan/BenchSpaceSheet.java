@@ -3,9 +3,9 @@ package growingon.report.plan;
 import growingon.money.Accounts;
 import growingon.nursery.Horizon;
 import growingon.nursery.Nursery;
-import growingon.nursery.Place;
 import growingon.project.SpaceUse.PlaceMonth;
-import growingon.report.build.Columns;
+import growingon.report.build.ColumnOf;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.figures.PlacePlants;
 import growingon.report.figures.SpaceTrouble;
@@ -18,12 +18,12 @@ import growingon.report.text.Phrases;
 import growingon.report.text.Spell;
 import growingon.report.words.RoomElsewhere;
 import growingon.report.words.SpaceWords;
-import java.time.YearMonth;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /** Space needed and there, by place and month, and where it does not fit. */
 public final class BenchSpaceSheet {
@@ -66,48 +66,55 @@ public final class BenchSpaceSheet {
     return Column.of(key, heading, "m²", Kind.SQUARE_METRES);
   }
 
-  /** One row a spell, in order of time. */
-  private Table overflow() {
-    List<List<Object>> rows = new ArrayList<>();
+  /** A spell of too much in a place. */
+  private record Trouble(
+      SpaceTrouble place, Spell spell, PlaceMonth worst, Optional<RoomElsewhere> room) {}
+
+  /** One a spell, in order of time. */
+  private List<Trouble> troubles() {
+    List<Trouble> troubles = new ArrayList<>();
     for (SpaceTrouble trouble : SpaceTrouble.of(accounts)) {
-      trouble.spells().forEach(spell -> rows.add(row(trouble, spell)));
+      trouble.spells().forEach(spell -> troubles.add(trouble(trouble, spell)));
     }
-    rows.sort(Comparator.comparing(row -> (YearMonth) row.get(2)));
-    return new Table(
-        "space-overflow",
-        "Where it does not fit",
-        List.of(
-            "Room: places that together could take what is too much in the worst month, of the same"
-                + " condition and kind first; nothing is moved there by itself."),
-        List.of(
-            Rows.place(),
-            Column.of("kind", "kind", "", Kind.TEXT),
-            Column.of("from", "from", "", Kind.MONTH),
-            Column.of("to", "to", "", Kind.MONTH),
-            Column.of("worst", "worst month", "", Kind.MONTH),
-            squareMetres("needed", "needed then"),
-            squareMetres("capacity", "there then"),
-            Columns.aboveNil(squareMetres("overflow", "too much then")),
-            Column.of("most_room", "room in", "", Kind.TEXT),
-            squareMetres("room", "free there")),
-        rows);
+    troubles.sort(Comparator.comparing(each -> each.spell.first()));
+    return troubles;
   }
 
-  private List<Object> row(SpaceTrouble trouble, Spell spell) {
-    PlaceMonth worst = accounts.space().months(trouble.name()).get(spell.worst());
-    Optional<RoomElsewhere> room =
-        trouble.place().map(each -> RoomElsewhere.of(each, spell.worst(), spell.most(), accounts));
-    return Arrays.asList(
-        label(trouble.name()),
-        trouble.place().map(place -> place.kind().toString()).orElse(null),
-        horizon.month(spell.first()),
-        horizon.month(spell.last()),
-        horizon.month(spell.worst()),
-        worst.neededM2(),
-        worst.capacityM2(),
-        worst.overflowM2(),
-        room.map(RoomElsewhere::names).map(Rows::text).orElse(null),
-        room.map(RoomElsewhere::roomM2).filter(m2 -> m2 > 0).orElse(null));
+  private Trouble trouble(SpaceTrouble trouble, Spell spell) {
+    return new Trouble(
+        trouble,
+        spell,
+        accounts.space().months(trouble.name()).get(spell.worst()),
+        trouble.place().map(each -> RoomElsewhere.of(each, spell.worst(), spell.most(), accounts)));
+  }
+
+  private Table overflow() {
+    return TableOf.<Trouble>table("space-overflow", "Where it does not fit")
+        .note(
+            "Room: places that together could take what is too much in the worst month, of the same"
+                + " condition and kind first; nothing is moved there by itself.")
+        .column(Rows.place(), each -> label(each.place.name()))
+        .text("kind", each -> each.place.place().map(place -> place.kind().toString()).orElse(null))
+        .month("from", each -> horizon.month(each.spell.first()))
+        .month("to", each -> horizon.month(each.spell.last()))
+        .month("worst", "worst month", each -> horizon.month(each.spell.worst()))
+        .column(squareMetres("needed", "needed then"), each -> each.worst.neededM2())
+        .column(squareMetres("capacity", "there then"), each -> each.worst.capacityM2())
+        .column(squareMetres("overflow", "too much then"), each -> each.worst.overflowM2())
+        .aboveNil()
+        .columns(room(Trouble::room))
+        .of(troubles());
+  }
+
+  /** Where there is room for what is too much, and how much. */
+  private static <T> List<ColumnOf<T>> room(Function<T, Optional<RoomElsewhere>> of) {
+    return List.of(
+        new ColumnOf<>(
+            Column.of("most_room", "room in", "", Kind.TEXT),
+            each -> of.apply(each).map(RoomElsewhere::names).map(Rows::text).orElse(null)),
+        new ColumnOf<>(
+            squareMetres("room", "free there"),
+            each -> of.apply(each).map(RoomElsewhere::roomM2).filter(m2 -> m2 > 0).orElse(null)));
   }
 
   /** Room left by month and place, so many places to a table as fit on a page. */
@@ -128,76 +135,61 @@ public final class BenchSpaceSheet {
   }
 
   private Table matrix(String name, String title, List<String> places, int months) {
-    List<Column> columns = new ArrayList<>(List.of(Rows.month()));
+    TableOf<Integer> table =
+        TableOf.<Integer>table(name, title)
+            .note("Square metres free; below nil: so many are missing. A closed place has nil.")
+            .column(Rows.month(), horizon::month);
     List<String> keys = Rows.keys(places.stream().map(BenchSpaceSheet::label).toList());
     for (int i = 0; i < places.size(); i++) {
-      columns.add(Columns.belowNil(squareMetres(keys.get(i), label(places.get(i)))));
+      List<PlaceMonth> free = accounts.space().months(places.get(i));
+      table
+          .column(
+              squareMetres(keys.get(i), label(places.get(i))),
+              month -> free.get(month).capacityM2() - free.get(month).neededM2())
+          .belowNil();
     }
-    Rows rows = new Rows();
-    for (int month = 0; month < months; month++) {
-      List<Object> row = new ArrayList<>(List.of(horizon.month(month)));
-      for (String place : places) {
-        PlaceMonth each = accounts.space().months(place).get(month);
-        row.add(each.capacityM2() - each.neededM2());
-      }
-      rows.add(row);
-    }
-    return new Table(
-        name,
-        title,
-        List.of("Square metres free; below nil: so many are missing. A closed place has nil."),
-        columns,
-        rows.list());
+    return table.of(IntStream.range(0, months).boxed().toList());
   }
 
   private Table months() {
-    Rows rows = new Rows();
-    for (String place : accounts.space().places()) {
-      accounts.space().months(place).stream()
-          .filter(month -> month.plants() > 0)
-          .forEach(month -> rows.add(row(place, month)));
-    }
-    List<List<Object>> inFull = rows.list();
-    return new Table(
-        "bench-space",
-        "Needed and there, by place and month",
-        List.of(
+    return TableOf.<PlaceMonth>table("bench-space", "Needed and there, by place and month")
+        .note(
             "Needed: plants standing after the month's work and before its losses and sales, times"
                 + " the square metres of one: the larger of pot and crown, with its gap, as the"
-                + " place is laid out, or by plants per m² where the stock list or route says so.",
+                + " place is laid out, or by plants per m² where the stock list or route says so.")
+        .note(
             "There: the square metres of the places table times its usable share, nil while closed."
-                + " Months in which no whole plant stands in a place are left out."),
-        List.of(
-            Rows.place(),
-            Rows.month(),
-            Column.of("plants", "plants", "", Kind.PLANTS),
-            squareMetres("needed", "needed"),
-            squareMetres("capacity", "there"),
-            Column.of("used", "in use", "", Kind.SHARE),
-            Columns.aboveNil(squareMetres("overflow", "too much")),
-            Column.of("most_room", "room in", "", Kind.TEXT),
-            squareMetres("room", "free there")),
-        Rows.withPlants(inFull),
-        inFull);
+                + " Months in which no whole plant stands in a place are left out.")
+        .column(Rows.place(), each -> label(each.place()))
+        .column(Rows.month(), each -> horizon.month(each.month()))
+        .column("plants", "", Kind.PLANTS, plants::in)
+        .column(squareMetres("needed", "needed"), PlaceMonth::neededM2)
+        .column(squareMetres("capacity", "there"), PlaceMonth::capacityM2)
+        .column(
+            "used",
+            "in use",
+            "",
+            Kind.SHARE,
+            each -> each.capacityM2() > 0 ? each.neededM2() / each.capacityM2() : null)
+        .column(squareMetres("overflow", "too much"), PlaceMonth::overflowM2)
+        .aboveNil()
+        .columns(room(this::room))
+        .leavingOutParts()
+        .of(inUse());
   }
 
-  private List<Object> row(String name, PlaceMonth month) {
-    boolean over = month.overflowM2() > Phrases.NEGLIGIBLE;
-    Optional<Place> place = Optional.ofNullable(nursery.places().get(name));
-    Optional<RoomElsewhere> room =
-        place
-            .filter(each -> over)
-            .map(each -> RoomElsewhere.of(each, month.month(), month.overflowM2(), accounts));
-    return Arrays.asList(
-        label(name),
-        horizon.month(month.month()),
-        plants.in(month),
-        month.neededM2(),
-        month.capacityM2(),
-        month.capacityM2() > 0 ? month.neededM2() / month.capacityM2() : null,
-        month.overflowM2(),
-        room.map(RoomElsewhere::names).map(Rows::text).orElse(null),
-        room.map(RoomElsewhere::roomM2).filter(m2 -> m2 > 0).orElse(null));
+  /** Months of places in which plants stand. */
+  private List<PlaceMonth> inUse() {
+    return accounts.space().places().stream()
+        .flatMap(place -> accounts.space().months(place).stream())
+        .filter(month -> month.plants() > 0)
+        .toList();
+  }
+
+  private Optional<RoomElsewhere> room(PlaceMonth month) {
+    return Optional.ofNullable(nursery.places().get(month.place()))
+        .filter(each -> month.overflowM2() > Phrases.NEGLIGIBLE)
+        .map(each -> RoomElsewhere.of(each, month.month(), month.overflowM2(), accounts));
   }
 
   /** Place-months with weights, for the long tables. */
@@ -205,37 +197,26 @@ public final class BenchSpaceSheet {
     Accounts accounts = context.accounts();
     Horizon horizon = accounts.projection().horizon();
     PlacePlants plants = PlacePlants.of(context);
-    Rows rows = new Rows();
-    for (String place : accounts.space().places()) {
-      for (PlaceMonth month : accounts.space().months(place)) {
-        rows.add(
-            label(place),
-            horizon.month(month.month()),
-            plants.in(month),
-            month.neededM2(),
-            month.capacityM2(),
-            month.overflowM2(),
-            month.kg(),
-            month.meanKgPerM2(),
-            month.heaviestKgPerM2(),
-            Rows.text(month.heaviestLot()));
-      }
-    }
-    return new Table(
-        "place-months",
-        "Every place in every month",
-        List.of("Plants stand after the month's work; kg are of plants in pots."),
-        List.of(
-            Rows.place(),
-            Rows.month(),
-            Column.of("plants", "plants", "", Kind.PLANTS),
-            squareMetres("needed", "needed"),
-            squareMetres("capacity", "there"),
-            squareMetres("overflow", "too much"),
-            Column.of("kg", "weight", "kg", Kind.KG),
-            Column.of("mean_load", "mean load", "kg/m²", Kind.NUMBER),
-            Column.of("heaviest_load", "load of the heaviest lot", "kg/m²", Kind.NUMBER),
-            Column.of("heaviest_lot", "heaviest lot", "", Kind.TEXT)),
-        rows.list());
+    return TableOf.<PlaceMonth>table("place-months", "Every place in every month")
+        .note("Plants stand after the month's work; kg are of plants in pots.")
+        .column(Rows.place(), each -> label(each.place()))
+        .column(Rows.month(), each -> horizon.month(each.month()))
+        .column("plants", "", Kind.PLANTS, plants::in)
+        .column(squareMetres("needed", "needed"), PlaceMonth::neededM2)
+        .column(squareMetres("capacity", "there"), PlaceMonth::capacityM2)
+        .column(squareMetres("overflow", "too much"), PlaceMonth::overflowM2)
+        .column("kg", "weight", "kg", Kind.KG, PlaceMonth::kg)
+        .column("mean load", "kg/m²", Kind.NUMBER, PlaceMonth::meanKgPerM2)
+        .column(
+            "heaviest_load",
+            "load of the heaviest lot",
+            "kg/m²",
+            Kind.NUMBER,
+            PlaceMonth::heaviestKgPerM2)
+        .text("heaviest lot", each -> Rows.text(each.heaviestLot()))
+        .of(
+            accounts.space().places().stream()
+                .flatMap(place -> accounts.space().months(place).stream())
+                .toList());
   }
 }

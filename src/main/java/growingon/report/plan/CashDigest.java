@@ -5,8 +5,7 @@ import growingon.money.CashFlow;
 import growingon.money.CashItem;
 import growingon.nursery.Horizon;
 import growingon.project.LotHistory;
-import growingon.report.build.Columns;
-import growingon.report.model.Column;
+import growingon.report.build.TableOf;
 import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Table;
@@ -17,6 +16,7 @@ import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * Cash by month and season in three lines, for eyes that are not to learn what an hour or a plant
@@ -99,37 +99,57 @@ public final class CashDigest {
     return List.of(seasons());
   }
 
-  private List<Column> columns(Column when, Column... last) {
-    List<Column> columns = new ArrayList<>(List.of(when));
-    columns.add(Column.summed("sales", "sales", currency, Kind.MONEY));
-    columns.add(Column.summed("bought", "bought", currency, Kind.MONEY));
-    columns.add(Column.summed("other", "everything else", currency, Kind.MONEY));
-    columns.add(Columns.belowNil(Column.summed("net", "in less out", currency, Kind.MONEY)));
-    columns.add(Columns.belowNil(Column.of("balance", "cash at its end", currency, Kind.MONEY)));
-    columns.addAll(List.of(last));
-    return columns;
+  /** Months that stand in a row, and what moves in them. */
+  private record Months(Object label, int first, int last, double sold, double paid, double net) {
+    double other() {
+      return net - sold - paid;
+    }
+  }
+
+  private Months row(Object label, int first, int last) {
+    return new Months(
+        label,
+        first,
+        last,
+        Arrays.stream(sales, first, last + 1).sum(),
+        boughtWithin(first, last),
+        Arrays.stream(cash.flows(), first, last + 1).sum());
+  }
+
+  private TableOf<Months> columns(TableOf<Months> table) {
+    double[] balances = cash.balances();
+    return table
+        .summed("sales", currency, Kind.MONEY, Months::sold)
+        .summed("bought", currency, Kind.MONEY, Months::paid)
+        .summed("other", "everything else", currency, Kind.MONEY, Months::other)
+        .summed("net", "in less out", currency, Kind.MONEY, Months::net)
+        .belowNil()
+        .column("balance", "cash at its end", currency, Kind.MONEY, each -> balances[each.last])
+        .belowNil();
   }
 
   private Table seasons() {
     double[] balances = cash.balances();
-    Rows rows = new Rows();
-    for (int season = 0; season < horizon.seasons(); season++) {
-      int first = horizon.seasonFirst(season);
-      int last = horizon.seasonLast(season);
-      List<Object> row = new ArrayList<>(List.of(horizon.seasonLabel(season)));
-      row.addAll(lines(first, last));
-      row.add(balances[last]);
-      row.add(Arrays.stream(balances, first, last + 1).min().getAsDouble());
-      rows.add(row);
-    }
-    return new Table(
-        "cash-by-season",
-        "Cash by season",
-        notes(),
-        columns(
-            Rows.season(),
-            Columns.belowNil(Column.of("lowest", "lowest month end", currency, Kind.MONEY))),
-        rows.list());
+    return columns(
+            TableOf.<Months>table("cash-by-season", "Cash by season")
+                .notes(notes())
+                .column(Rows.season(), Months::label))
+        .column(
+            "lowest",
+            "lowest month end",
+            currency,
+            Kind.MONEY,
+            each -> Arrays.stream(balances, each.first, each.last + 1).min().getAsDouble())
+        .belowNil()
+        .of(
+            IntStream.range(0, horizon.seasons())
+                .mapToObj(
+                    season ->
+                        row(
+                            horizon.seasonLabel(season),
+                            horizon.seasonFirst(season),
+                            horizon.seasonLast(season)))
+                .toList());
   }
 
   private List<String> notes() {
@@ -146,35 +166,21 @@ public final class CashDigest {
   }
 
   private Table months() {
-    double[] balances = cash.balances();
-    Rows rows = new Rows();
-    for (int month = 0; month < cash.months(); month++) {
-      List<Object> row = new ArrayList<>(List.of(horizon.month(month)));
-      row.addAll(lines(month, month));
-      row.add(balances[month]);
-      rows.add(row);
-    }
-    String opening = say.money(cash.opening());
-    return new Table(
-        "cash",
-        "Cash by month",
-        List.of(
-            "The plan opens with "
-                + opening
-                + ". "
-                + (purchaseOfOneLotShown && salesOfOneLotShown
-                    ? ""
-                    : "What stands with everything else is settled month by month here, so that"
-                        + " totals may differ from those by season. ")
-                + Sentences.WITHOUT_VAT),
-        columns(Rows.month()),
-        rows.list());
-  }
-
-  private List<Object> lines(int first, int last) {
-    double sold = Arrays.stream(sales, first, last + 1).sum();
-    double paid = boughtWithin(first, last);
-    double net = Arrays.stream(cash.flows(), first, last + 1).sum();
-    return List.of(sold, paid, net - sold - paid, net);
+    return columns(
+            TableOf.<Months>table("cash", "Cash by month")
+                .note(
+                    "The plan opens with "
+                        + say.money(cash.opening())
+                        + ". "
+                        + (purchaseOfOneLotShown && salesOfOneLotShown
+                            ? ""
+                            : "What stands with everything else is settled month by month here, so that"
+                                + " totals may differ from those by season. ")
+                        + Sentences.WITHOUT_VAT)
+                .column(Rows.month(), Months::label))
+        .of(
+            IntStream.range(0, cash.months())
+                .mapToObj(month -> row(horizon.month(month), month, month))
+                .toList());
   }
 }

@@ -4,7 +4,7 @@ import growingon.money.CashFlow;
 import growingon.money.CashItem;
 import growingon.nursery.Horizon;
 import growingon.nursery.Settings;
-import growingon.report.build.Columns;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.model.Column;
 import growingon.report.model.Kind;
@@ -14,10 +14,10 @@ import growingon.report.model.Table;
 import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
 import growingon.report.words.CashWords;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.IntStream;
 
 /** Cash by season and month, and the way from the lots' accounts to it. */
 final class CashSheet {
@@ -56,47 +56,51 @@ final class CashSheet {
     return Column.summed(key, heading, currency, Kind.MONEY);
   }
 
-  private List<Column> columns(Column when, Column... last) {
-    List<Column> columns = new ArrayList<>(List.of(when));
-    for (CashItem item : items) {
-      columns.add(money(item.name().toLowerCase(Locale.ENGLISH), item.toString()));
-    }
-    columns.add(Columns.belowNil(money("net", "in less out")));
-    columns.addAll(List.of(last));
-    return columns;
-  }
+  /** Months that stand in a row, and what moves in them. */
+  private record Months(Object label, int first, int last, double net) {}
 
-  private Column balance(String key, String heading) {
-    return Columns.belowNil(Column.of(key, heading, currency, Kind.MONEY));
+  private Months season(int season) {
+    int first = horizon.seasonFirst(season);
+    int last = horizon.seasonLast(season);
+    double net = Arrays.stream(CashItem.values()).mapToDouble(item -> sum(item, first, last)).sum();
+    return new Months(horizon.seasonLabel(season), first, last, net);
   }
 
   private Table seasons() {
     double[] balances = cash.balances();
-    Rows rows = new Rows();
-    for (int season = 0; season < horizon.seasons(); season++) {
-      int first = horizon.seasonFirst(season);
-      int last = horizon.seasonLast(season);
-      List<Object> row = new ArrayList<>(List.of(horizon.seasonLabel(season)));
-      items.forEach(item -> row.add(sum(item, first, last)));
-      row.add(Arrays.stream(CashItem.values()).mapToDouble(item -> sum(item, first, last)).sum());
-      row.add(balances[last]);
-      row.add(Arrays.stream(balances, first, last + 1).min().getAsDouble());
-      rows.add(row);
+    return columns(
+            TableOf.<Months>table("cash-by-season", "Cash by season")
+                .note(
+                    "Money is counted in the month in which it moves: plants on arrival, pots, substrate and"
+                        + " materials in whole packs in the month of need, hours at %s each of which %s are"
+                            .formatted(
+                                say.each(settings.hourlyRate()), say.percent(settings.paidShare()))
+                        + " paid in cash, places whether used or not.")
+                .note("Lines that are nil throughout are left out. Out is shown below nil.")
+                .column(Rows.season(), Months::label))
+        .column(
+            "lowest",
+            "lowest month end",
+            currency,
+            Kind.MONEY,
+            each -> Arrays.stream(balances, each.first, each.last + 1).min().getAsDouble())
+        .belowNil()
+        .of(IntStream.range(0, horizon.seasons()).mapToObj(this::season).toList());
+  }
+
+  /** What moves in some months, and what there is at their end. */
+  private TableOf<Months> columns(TableOf<Months> table) {
+    double[] balances = cash.balances();
+    for (CashItem item : items) {
+      table.column(
+          money(item.name().toLowerCase(Locale.ENGLISH), item.toString()),
+          each -> sum(item, each.first, each.last));
     }
-    return new Table(
-        "cash-by-season",
-        "Cash by season",
-        List.of(
-            "Money is counted in the month in which it moves: plants on arrival, pots, substrate and"
-                + " materials in whole packs in the month of need, hours at %s each of which %s are"
-                    .formatted(say.each(settings.hourlyRate()), say.percent(settings.paidShare()))
-                + " paid in cash, places whether used or not.",
-            "Lines that are nil throughout are left out. Out is shown below nil."),
-        columns(
-            Rows.season(),
-            balance("balance", "cash at its end"),
-            balance("lowest", "lowest month end")),
-        rows.list());
+    return table
+        .column(money("net", "in less out"), Months::net)
+        .belowNil()
+        .column("balance", "cash at its end", currency, Kind.MONEY, each -> balances[each.last])
+        .belowNil();
   }
 
   private double sum(CashItem item, int first, int last) {
@@ -108,24 +112,16 @@ final class CashSheet {
   }
 
   private Table months() {
-    double[] balances = cash.balances();
-    Rows rows = new Rows();
-    for (int month = 0; month < cash.months(); month++) {
-      List<Object> row = new ArrayList<>(List.of(horizon.month(month)));
-      for (CashItem item : items) {
-        row.add(sum(item, month, month));
-      }
-      row.add(cash.net(month));
-      row.add(balances[month]);
-      rows.add(row);
-    }
-    String opening = say.money(cash.opening());
-    return new Table(
-        "cash",
-        "Cash by month",
-        List.of(
-            "The plan opens with " + opening + ", as the settings say. " + Sentences.WITHOUT_VAT),
-        columns(Rows.month(), balance("balance", "cash at its end")),
-        rows.list());
+    return columns(
+            TableOf.<Months>table("cash", "Cash by month")
+                .note(
+                    "The plan opens with %s, as the settings say. "
+                            .formatted(say.money(cash.opening()))
+                        + Sentences.WITHOUT_VAT)
+                .column(Rows.month(), Months::label))
+        .of(
+            IntStream.range(0, cash.months())
+                .mapToObj(month -> new Months(horizon.month(month), month, month, cash.net(month)))
+                .toList());
   }
 }

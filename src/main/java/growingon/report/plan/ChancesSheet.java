@@ -6,12 +6,13 @@ import growingon.money.Accounts;
 import growingon.money.GradeName;
 import growingon.nursery.Horizon;
 import growingon.project.SpaceUse.PlaceMonth;
+import growingon.report.build.ColumnOf;
 import growingon.report.build.FilledSheet;
-import growingon.report.build.QuantileCells;
+import growingon.report.build.QuantileColumns;
+import growingon.report.build.TableOf;
 import growingon.report.chart.ChanceCharts;
 import growingon.report.figures.Context;
 import growingon.report.figures.SeasonFigures;
-import growingon.report.model.Column;
 import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
@@ -24,6 +25,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** How sure the plan is: quantiles of the draws beside the plan's line. */
 final class ChancesSheet {
@@ -34,10 +36,10 @@ final class ChancesSheet {
   private final Accounts accounts;
   private final Horizon horizon;
   private final SeasonFigures figures;
-  private final QuantileCells money;
-  private final QuantileCells squareMetres = new QuantileCells("m²", Kind.SQUARE_METRES);
-  private final QuantileCells hours = new QuantileCells("hours", Kind.HOURS);
-  private final QuantileCells plants = new QuantileCells("", Kind.PLANTS);
+  private final QuantileColumns money;
+  private final QuantileColumns squareMetres = new QuantileColumns("m²", Kind.SQUARE_METRES);
+  private final QuantileColumns hours = new QuantileColumns("hours", Kind.HOURS);
+  private final QuantileColumns plants = new QuantileColumns("", Kind.PLANTS);
 
   private ChancesSheet(Context context, Chances chances) {
     this.context = context;
@@ -46,7 +48,8 @@ final class ChancesSheet {
     this.horizon = accounts.projection().horizon();
     this.figures = context.seasons();
     this.money =
-        new QuantileCells(context.inputs().scenario().nursery().settings().currency(), Kind.MONEY);
+        new QuantileColumns(
+            context.inputs().scenario().nursery().settings().currency(), Kind.MONEY);
   }
 
   /** Empty without draws, and without lots to draw. */
@@ -66,68 +69,38 @@ final class ChancesSheet {
     return tables;
   }
 
-  private static List<Column> columns(List<Column> first, List<Column> quantiles, Column... last) {
-    List<Column> columns = new ArrayList<>(first);
-    columns.addAll(quantiles);
-    columns.addAll(List.of(last));
-    return columns;
-  }
-
-  private static List<Object> row(List<Object> first, List<Object> quantiles, Object... last) {
-    List<Object> row = new ArrayList<>(first);
-    row.addAll(quantiles);
-    row.addAll(List.of(last));
-    return row;
+  private IntStream seasons() {
+    return IntStream.range(0, horizon.seasons());
   }
 
   private Table sales() {
-    Rows rows = new Rows();
-    for (int season = 0; season < horizon.seasons(); season++) {
-      rows.add(
-          row(
-              List.of(horizon.seasonLabel(season)),
-              money.cells(figures.money(season), chances.sales().get(season))));
-    }
-    return new Table(
-        "chance-sales",
-        "Sales by season",
-        List.of("Seasons are drawn together, but their P10 and P90 do not add up."),
-        columns(List.of(Rows.season()), money.columns()),
-        rows.list());
+    return TableOf.<Integer>table("chance-sales", "Sales by season")
+        .note("Seasons are drawn together, but their P10 and P90 do not add up.")
+        .column(Rows.season(), horizon::seasonLabel)
+        .columns(money.of(figures::money, chances.sales()::get))
+        .of(seasons().boxed().toList());
   }
 
   private Table cash() {
-    Rows rows = new Rows();
-    for (int season = 0; season < horizon.seasons(); season++) {
-      int last = horizon.seasonLast(season);
-      rows.add(
-          row(
-              List.of(horizon.seasonLabel(season)),
-              money.cells(accounts.cash().balances()[last], chances.cash().get(last))));
-    }
-    return new Table(
-        "chance-cash",
-        "Cash at the end of each season",
-        List.of("The chart on Cash and the table chance-cash-months have every month."),
-        columns(List.of(Rows.season()), money.columns()),
-        rows.list());
+    double[] balances = accounts.cash().balances();
+    return TableOf.<Integer>table("chance-cash", "Cash at the end of each season")
+        .note("The chart on Cash and the table chance-cash-months have every month.")
+        .column(Rows.season(), horizon::seasonLabel)
+        .columns(
+            money.of(
+                season -> balances[horizon.seasonLast(season)],
+                season -> chances.cash().get(horizon.seasonLast(season))))
+        .of(seasons().boxed().toList());
   }
 
   private Table lots() {
-    Rows rows = new Rows();
-    chances
-        .lotResults()
-        .forEach(
-            (lot, drawn) ->
-                rows.add(row(List.of(lot), money.cells(accounts.lot(lot).result(), drawn))));
-    return new Table(
-        "chance-lots",
-        "The result of each lot",
-        List.of(
+    return TableOf.<Map.Entry<String, Quantiles>>table("chance-lots", "The result of each lot")
+        .note(
             "Sales less costs over the whole plan, as on Lots; plants standing at the end have no"
-                + " value here."),
-        columns(List.of(Rows.lot()), money.columns()),
-        rows.list());
+                + " value here.")
+        .column(Rows.lot(), Map.Entry::getKey)
+        .columns(money.of(lot -> accounts.lot(lot.getKey()).result(), Map.Entry::getValue))
+        .of(List.copyOf(chances.lotResults().entrySet()));
   }
 
   private Table units() {
@@ -153,28 +126,34 @@ final class ChancesSheet {
     Plants at(int grade, int season);
   }
 
+  /** Plants of a grade in a season. */
+  private record InGrade(int season, int grade, Plants plan, Quantiles drawn) {
+    boolean isAny() {
+      return drawn.mean() > 0 || plan.whole() > 0;
+    }
+  }
+
   private Table byGrade(
       String name, String title, String note, Map<GradeName, List<Quantiles>> drawn, Line line) {
-    Rows rows = new Rows();
-    for (int season = 0; season < horizon.seasons(); season++) {
-      for (Map.Entry<GradeName, List<Quantiles>> each : drawn.entrySet()) {
-        int grade = index(each.getKey());
-        Quantiles quantiles = each.getValue().get(season);
-        if (quantiles.mean() > 0 || line.at(grade, season).whole() > 0) {
-          rows.add(
-              row(
-                  List.of(horizon.seasonLabel(season), figures.grades().all().get(grade).label()),
-                  plants.cells(line.at(grade, season), quantiles)));
-        }
-      }
-    }
-    Column grade = Column.of("grade", "grade", "", Kind.TEXT);
-    return new Table(
-        name,
-        title,
-        List.of(note),
-        columns(List.of(Rows.season(), grade), plants.columns()),
-        rows.list());
+    return TableOf.<InGrade>table(name, title)
+        .note(note)
+        .column(Rows.season(), each -> horizon.seasonLabel(each.season))
+        .text("grade", each -> figures.grades().all().get(each.grade).label())
+        .columns(plants.of(InGrade::plan, InGrade::drawn))
+        .of(
+            seasons()
+                .boxed()
+                .flatMap(
+                    season ->
+                        drawn.entrySet().stream()
+                            .map(each -> inGrade(season, each.getKey(), each.getValue(), line)))
+                .filter(InGrade::isAny)
+                .toList());
+  }
+
+  private InGrade inGrade(int season, GradeName name, List<Quantiles> drawn, Line line) {
+    int grade = index(name);
+    return new InGrade(season, grade, line.at(grade, season), drawn.get(season));
   }
 
   private int index(GradeName name) {
@@ -187,35 +166,45 @@ final class ChancesSheet {
     return figures.grades().indexOf(name.ladder(), index);
   }
 
+  /** A place in a month. */
+  private record Room(int season, String place, int month) {}
+
   private Table space() {
-    Rows rows = new Rows();
-    for (int season = 0; season < horizon.seasons(); season++) {
-      for (String place : chances.space().keySet()) {
-        int month = tightest(place, season);
-        if (chances.space().get(place).get(month).mean() > 0) {
-          rows.add(
-              row(
-                  List.of(
-                      horizon.seasonLabel(season),
-                      place,
-                      horizon.month(month),
-                      there(place, month)),
-                  squareMetres.cells(needed(place, month), chances.space().get(place).get(month)),
-                  chances.chanceOfOverflow().get(place)[month]));
-        }
-      }
-    }
-    return new Table(
-        "chance-space",
-        "Space in the tightest month of each season",
-        List.of(
-            "Tightest: where P90 lies highest over, or least below, what is there; the table"
-                + " chance-space-months has every month."),
-        columns(
-            List.of(Rows.season(), Rows.place(), Rows.month(), there()),
-            squareMetres.columns(),
-            overflows()),
-        rows.list());
+    return room(
+            TableOf.<Room>table("chance-space", "Space in the tightest month of each season")
+                .note(
+                    "Tightest: where P90 lies highest over, or least below, what is there; the table"
+                        + " chance-space-months has every month.")
+                .column(Rows.season(), each -> horizon.seasonLabel(each.season)),
+            squareMetres.of(this::needed, this::drawn))
+        .of(
+            seasons()
+                .boxed()
+                .flatMap(
+                    season ->
+                        chances.space().keySet().stream()
+                            .map(place -> new Room(season, place, tightest(place, season))))
+                .filter(each -> drawn(each).mean() > 0)
+                .toList());
+  }
+
+  private TableOf<Room> room(TableOf<Room> table, List<ColumnOf<Room>> quantiles) {
+    return table
+        .column(Rows.place(), Room::place)
+        .column(Rows.month(), each -> horizon.month(each.month))
+        .column(
+            "capacity", "there", "m²", Kind.SQUARE_METRES, each -> there(each.place, each.month))
+        .columns(quantiles)
+        .column(
+            "chance_overflows",
+            "chance that it overflows",
+            "",
+            Kind.SHARE,
+            each -> chances.chanceOfOverflow().get(each.place)[each.month]);
+  }
+
+  private Quantiles drawn(Room room) {
+    return chances.space().get(room.place).get(room.month);
   }
 
   private int tightest(String place, int season) {
@@ -228,14 +217,6 @@ final class ChancesSheet {
         .orElseThrow();
   }
 
-  private static Column there() {
-    return Column.of("capacity", "there", "m²", Kind.SQUARE_METRES);
-  }
-
-  private static Column overflows() {
-    return Column.of("chance_overflows", "chance that it overflows", "", Kind.SHARE);
-  }
-
   private double there(String place, int month) {
     return context
         .inputs()
@@ -246,38 +227,39 @@ final class ChancesSheet {
         .capacityM2(horizon.month(month));
   }
 
-  private double needed(String place, int month) {
-    List<PlaceMonth> months = accounts.space().months(place);
-    return months == null ? 0 : months.get(month).neededM2();
+  private double needed(Room room) {
+    List<PlaceMonth> months = accounts.space().months(room.place);
+    return months == null ? 0 : months.get(room.month).neededM2();
   }
 
   private Table hours() {
     boolean stated = chances.chanceOfShortHours().length > 0;
-    Rows rows = new Rows();
-    for (int month = 0; month < horizon.months(); month++) {
-      List<Object> row =
-          row(
-              List.of(horizon.month(month)),
-              hours.cells(accounts.hours().needed(month), chances.hours().get(month)));
-      if (stated) {
-        row.add(1, accounts.hours().available(month).orElseThrow());
-        row.add(chances.chanceOfShortHours()[month]);
-      }
-      if (chances.hours().get(month).mean() > 0) {
-        rows.add(row);
-      }
-    }
-    List<Column> columns = new ArrayList<>(columns(List.of(Rows.month()), hours.columns()));
+    TableOf<Integer> table =
+        TableOf.<Integer>table("chance-hours", "Hours of work by month")
+            .column(Rows.month(), horizon::month);
     if (stated) {
-      columns.add(1, Column.of("available", "available", "hours", Kind.HOURS));
-      columns.add(Column.of("chance_short", "chance that they do not suffice", "", Kind.SHARE));
+      table.column(
+          "available",
+          "hours",
+          Kind.HOURS,
+          month -> accounts.hours().available(month).orElseThrow());
+    } else {
+      table.note("The nursery does not say how many hours it has.");
     }
-    return new Table(
-        "chance-hours",
-        "Hours of work by month",
-        stated ? List.of() : List.of("The nursery does not say how many hours it has."),
-        columns,
-        rows.list());
+    table.columns(hours.of(accounts.hours()::needed, chances.hours()::get));
+    if (stated) {
+      table.column(
+          "chance_short",
+          "chance that they do not suffice",
+          "",
+          Kind.SHARE,
+          month -> chances.chanceOfShortHours()[month]);
+    }
+    return table.of(
+        IntStream.range(0, horizon.months())
+            .filter(month -> chances.hours().get(month).mean() > 0)
+            .boxed()
+            .toList());
   }
 
   /** The long tables: every month of space and cash, and the errors of all quantiles. */
@@ -296,92 +278,73 @@ final class ChancesSheet {
   }
 
   private Table spaceMonths() {
-    Rows rows = new Rows();
-    chances
-        .space()
-        .forEach(
-            (place, months) -> {
-              for (int month = 0; month < months.size(); month++) {
-                rows.add(
-                    row(
-                        List.of(place, horizon.month(month), there(place, month)),
-                        squareMetres.cellsWithErrors(needed(place, month), months.get(month)),
-                        chances.chanceOfOverflow().get(place)[month]));
-              }
-            });
-    return new Table(
-        "chance-space-months",
-        "Chances: space by place and month",
-        List.of(),
-        columns(
-            List.of(Rows.place(), Rows.month(), there()),
-            squareMetres.columnsWithErrors(),
-            overflows()),
-        rows.list());
+    return room(
+            TableOf.table("chance-space-months", "Chances: space by place and month"),
+            squareMetres.withErrors(this::needed, this::drawn))
+        .of(chances.space().entrySet().stream().flatMap(this::months).toList());
+  }
+
+  private Stream<Room> months(Map.Entry<String, List<Quantiles>> place) {
+    return IntStream.range(0, place.getValue().size())
+        .mapToObj(month -> new Room(horizon.season(month), place.getKey(), month));
   }
 
   private Table cashMonths() {
     double[] balances = accounts.cash().balances();
-    Rows rows = new Rows();
-    for (int month = 0; month < balances.length; month++) {
-      rows.add(
-          row(
-              List.of(horizon.month(month)),
-              money.cellsWithErrors(balances[month], chances.cash().get(month))));
-    }
-    return new Table(
-        "chance-cash-months",
-        "Chances: cash at the end of each month",
-        List.of(Sentences.WITHOUT_VAT),
-        columns(List.of(Rows.month()), money.columnsWithErrors()),
-        rows.list());
+    return TableOf.<Integer>table("chance-cash-months", "Chances: cash at the end of each month")
+        .note(Sentences.WITHOUT_VAT)
+        .column(Rows.month(), horizon::month)
+        .columns(money.withErrors(month -> balances[month], chances.cash()::get))
+        .of(IntStream.range(0, balances.length).boxed().toList());
   }
+
+  /** A figure of the sheet with its quantiles. */
+  private record Figure(String what, String of, String when, double plan, Quantiles drawn) {}
 
   /** What the sheet shows of sales, plants, hours and lots, with the errors of the quantiles. */
   private Table quantiles() {
-    QuantileCells numbers = new QuantileCells("", Kind.NUMBER);
-    Rows rows = new Rows();
-    for (int season = 0; season < horizon.seasons(); season++) {
-      String label = horizon.seasonLabel(season);
-      add(rows, "sales", "", label, figures.money(season), chances.sales().get(season));
-      for (GradeName name : chances.units().keySet()) {
-        int grade = index(name);
-        String shown = figures.grades().all().get(grade).label();
-        double sold = figures.sold(grade, season).whole();
-        add(rows, "plants sold", shown, label, sold, chances.units().get(name).get(season));
-        double standing = figures.standing(grade, season).whole();
-        add(rows, "plants standing", shown, label, standing, chances.stock().get(name).get(season));
-      }
-    }
+    return TableOf.<Figure>table(
+            "chance-quantiles", "Chances: quantiles with their sampling errors")
+        .note(
+            "Sales and results in the plan's currency, without VAT. ±: sampling error, one standard"
+                + " error.")
+        .text("what", Figure::what)
+        .text("of", each -> Rows.text(each.of))
+        .text("when", each -> Rows.text(each.when))
+        .columns(new QuantileColumns("", Kind.NUMBER).withErrors(Figure::plan, Figure::drawn))
+        .of(all());
+  }
+
+  private List<Figure> all() {
+    List<Figure> all = new ArrayList<>();
+    seasons().forEach(season -> all.addAll(season(season)));
     for (int month = 0; month < horizon.months(); month++) {
       String when = horizon.month(month).toString();
-      add(rows, "hours", "", when, accounts.hours().needed(month), chances.hours().get(month));
+      double needed = accounts.hours().needed(month);
+      all.add(new Figure("hours", "", when, needed, chances.hours().get(month)));
     }
     chances
         .lotResults()
-        .forEach((lot, drawn) -> add(rows, "result", lot, "", accounts.lot(lot).result(), drawn));
-    return new Table(
-        "chance-quantiles",
-        "Chances: quantiles with their sampling errors",
-        List.of(
-            "Sales and results in the plan's currency, without VAT. ±: sampling error, one standard"
-                + " error."),
-        columns(
-            List.of(
-                Column.of("what", "what", "", Kind.TEXT),
-                Column.of("of", "of", "", Kind.TEXT),
-                Column.of("when", "when", "", Kind.TEXT)),
-            numbers.columnsWithErrors()),
-        rows.list());
+        .forEach(
+            (lot, drawn) ->
+                all.add(new Figure("result", lot, "", accounts.lot(lot).result(), drawn)));
+    return all;
   }
 
-  private static void add(
-      Rows rows, String what, String of, String when, double plan, Quantiles drawn) {
-    List<Object> row = new ArrayList<>();
-    row.add(what);
-    row.add(Rows.text(of));
-    row.add(Rows.text(when));
-    row.addAll(new QuantileCells("", Kind.NUMBER).cellsWithErrors(plan, drawn));
-    rows.add(row);
+  private List<Figure> season(int season) {
+    String label = horizon.seasonLabel(season);
+    List<Figure> all = new ArrayList<>();
+    all.add(new Figure("sales", "", label, figures.money(season), chances.sales().get(season)));
+    for (GradeName name : chances.units().keySet()) {
+      int grade = index(name);
+      String of = figures.grades().all().get(grade).label();
+      double sold = figures.sold(grade, season).whole();
+      all.add(new Figure("plants sold", of, label, sold, chances.units().get(name).get(season)));
+      double standing = figures.standing(grade, season).whole();
+      all.add(
+          new Figure(
+              "plants standing", of, label, standing, chances.stock().get(name).get(season)));
+    }
+    return all;
   }
 }

@@ -3,7 +3,7 @@ package growingon.report.plan;
 import growingon.project.LotHistory;
 import growingon.project.Stood;
 import growingon.report.build.FilledSheet;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.model.Kind;
 import growingon.report.model.Sheet;
@@ -54,42 +54,30 @@ final class CountSheet {
   }
 
   private Table table() {
-    TableBuilder table =
-        TableBuilder.table("count-sheet", "Count of the stock")
-            .text("place")
-            .text("lot")
-            .column("expected", "", Kind.PLANTS)
-            .column("date", "", Kind.TO_FILL)
-            .wide(12)
-            .text("what")
-            .column("quantity", "", Kind.TO_FILL)
-            .wide(9)
-            .column("grade", "", Kind.TO_FILL)
-            .wide(12)
-            .column("quality", "", Kind.TO_FILL)
-            .wide(9)
-            .column("trunk mm", "", Kind.TO_FILL)
-            .wide(8)
-            .column("trunk spread %", "", Kind.TO_FILL)
-            .wide(9)
-            .column("note", "", Kind.TO_FILL)
-            .wide(26);
-    for (WholeLot each : inPlaceOrder()) {
-      LotHistory lot = each.history();
-      table.row(
-          place(lot).isEmpty() ? "no place" : place(lot),
-          lot.lot().name(),
-          Plants.of(lot.standingAtStart(), each.standingAtStart()),
-          null,
-          "counted",
-          null,
-          null,
-          null,
-          null,
-          null,
-          null);
-    }
-    return table.build();
+    return TableOf.<WholeLot>table("count-sheet", "Count of the stock")
+        .text("place", each -> place(each.history()).isEmpty() ? "no place" : place(each.history()))
+        .text("lot", each -> each.history().lot().name())
+        .column(
+            "expected",
+            "",
+            Kind.PLANTS,
+            each -> Plants.of(each.history().standingAtStart(), each.standingAtStart()))
+        .column("date", "", Kind.TO_FILL, each -> null)
+        .wide(12)
+        .text("what", each -> "counted")
+        .column("quantity", "", Kind.TO_FILL, each -> null)
+        .wide(9)
+        .column("grade", "", Kind.TO_FILL, each -> null)
+        .wide(12)
+        .column("quality", "", Kind.TO_FILL, each -> null)
+        .wide(9)
+        .column("trunk mm", "", Kind.TO_FILL, each -> null)
+        .wide(8)
+        .column("trunk spread %", "", Kind.TO_FILL, each -> null)
+        .wide(9)
+        .column("note", "", Kind.TO_FILL, each -> null)
+        .wide(26)
+        .of(inPlaceOrder());
   }
 
   /** Lots that are here already, by place, then in the order of the stock list. */

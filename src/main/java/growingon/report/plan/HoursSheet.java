@@ -3,12 +3,11 @@ package growingon.report.plan;
 import growingon.nursery.Horizon;
 import growingon.project.HoursUse;
 import growingon.project.Work;
-import growingon.report.build.Columns;
+import growingon.report.build.PerLot;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.model.Column;
-import growingon.report.model.FixedRow;
 import growingon.report.model.Kind;
-import growingon.report.model.LazyRows;
 import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
@@ -23,6 +22,8 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 
 /** Hours needed by job against hours available. */
 final class HoursSheet {
@@ -63,30 +64,20 @@ final class HoursSheet {
   }
 
   private Table shortTable() {
-    Rows rows = new Rows();
-    for (Spell spell : Spell.of(horizon.months(), hours::shortBy)) {
-      rows.add(
-          horizon.month(spell.first()),
-          horizon.month(spell.last()),
-          horizon.month(spell.worst()),
-          hours.needed(spell.worst()),
-          hours.available(spell.worst()).orElseThrow(),
-          spell.most(),
-          spell.sum());
-    }
-    return new Table(
-        "hours-short",
-        "When hours are short",
-        List.of("One row for each run of months in which more is to do than there are hours."),
-        List.of(
-            Column.of("from", "from", "", Kind.MONTH),
-            Column.of("to", "to", "", Kind.MONTH),
-            Column.of("worst", "worst month", "", Kind.MONTH),
-            hours("needed", "needed then"),
+    return TableOf.<Spell>table("hours-short", "When hours are short")
+        .note("One row for each run of months in which more is to do than there are hours.")
+        .month("from", spell -> horizon.month(spell.first()))
+        .month("to", spell -> horizon.month(spell.last()))
+        .month("worst", "worst month", spell -> horizon.month(spell.worst()))
+        .column(hours("needed", "needed then"), spell -> hours.needed(spell.worst()))
+        .column(
             hours("available", "available then"),
-            Columns.aboveNil(hours("short", "short then")),
-            Columns.aboveNil(summed("short_in_all", "short in all"))),
-        rows.list());
+            spell -> hours.available(spell.worst()).orElseThrow())
+        .column(hours("short", "short then"), Spell::most)
+        .aboveNil()
+        .column(summed("short_in_all", "short in all"), Spell::sum)
+        .aboveNil()
+        .of(Spell.of(horizon.months(), hours::shortBy));
   }
 
   /**
@@ -116,33 +107,24 @@ final class HoursSheet {
 
   private Table months() {
     Map<String, double[]> jobs = mainJobs(hours, horizon.months());
-    List<Column> columns = new ArrayList<>(List.of(Rows.month()));
+    TableOf<Integer> table =
+        TableOf.<Integer>table("hours", "Hours by month and job")
+            .notes(notes())
+            .column(Rows.month(), horizon::month);
     List<String> names = List.copyOf(jobs.keySet());
     List<String> keys = Rows.keys(names.stream().map(name -> "job " + name).toList());
     for (int i = 0; i < keys.size(); i++) {
-      columns.add(summed(keys.get(i), names.get(i)));
+      double[] job = jobs.get(names.get(i));
+      table.column(summed(keys.get(i), names.get(i)), month -> job[month]);
     }
-    columns.add(summed("needed", "needed"));
+    table.column(summed("needed", "needed"), hours::needed);
     if (stated) {
-      columns.add(summed("available", "available"));
-      columns.add(Columns.aboveNil(summed("short", "short")));
+      table
+          .column(summed("available", "available"), month -> hours.available(month).orElseThrow())
+          .column(summed("short", "short"), hours::shortBy)
+          .aboveNil();
     }
-    Rows rows = new Rows();
-    for (int month = 0; month < horizon.months(); month++) {
-      rows.add(row(month, jobs));
-    }
-    return new Table("hours", "Hours by month and job", notes(), columns, rows.list());
-  }
-
-  private List<Object> row(int month, Map<String, double[]> jobs) {
-    List<Object> row = new ArrayList<>(List.of(horizon.month(month)));
-    jobs.values().forEach(job -> row.add(job[month]));
-    row.add(hours.needed(month));
-    if (stated) {
-      row.add(hours.available(month).orElseThrow());
-      row.add(hours.shortBy(month));
-    }
-    return row;
+    return table.of(IntStream.range(0, horizon.months()).boxed().toList());
   }
 
   private List<String> notes() {
@@ -160,62 +142,51 @@ final class HoursSheet {
   }
 
   private Table seasons() {
-    Rows rows = new Rows();
-    for (int season = 0; season < horizon.seasons(); season++) {
-      double needed = 0;
-      double available = 0;
-      double missing = 0;
-      int last = horizon.seasonLast(season);
-      for (int month = horizon.seasonFirst(season); month <= last; month++) {
-        needed += hours.needed(month);
-        available += hours.available(month).orElse(0.0);
-        missing += hours.shortBy(month);
-      }
-      List<Object> row = new ArrayList<>(List.of(horizon.seasonLabel(season), needed));
-      if (stated) {
-        row.add(available);
-        row.add(missing);
-      }
-      rows.add(row);
-    }
-    List<Column> columns = new ArrayList<>(List.of(Rows.season(), summed("needed", "needed")));
+    TableOf<Integer> table =
+        TableOf.<Integer>table("hours-by-season", "Hours by season")
+            .column(Rows.season(), horizon::seasonLabel)
+            .column(summed("needed", "needed"), season -> sum(season, hours::needed));
     if (stated) {
-      columns.add(summed("available", "available"));
-      columns.add(Columns.aboveNil(summed("short", "short, month by month")));
+      table
+          .note("Short is added up month by month: hours left over in one do not help another.")
+          .column(
+              summed("available", "available"),
+              season -> sum(season, month -> hours.available(month).orElse(0.0)))
+          .column(summed("short", "short, month by month"), season -> sum(season, hours::shortBy))
+          .aboveNil();
     }
-    List<String> notes =
-        stated
-            ? List.of(
-                "Short is added up month by month: hours left over in one do not help another.")
-            : List.of();
-    return new Table("hours-by-season", "Hours by season", notes, columns, rows.list());
+    return table.of(IntStream.range(0, horizon.seasons()).boxed().toList());
   }
+
+  private double sum(int season, IntToDoubleFunction of) {
+    double sum = 0;
+    for (int month = horizon.seasonFirst(season); month <= horizon.seasonLast(season); month++) {
+      sum += of.applyAsDouble(month);
+    }
+    return sum;
+  }
+
+  /** Work on a lot. */
+  private record LotWork(WholeLot lot, Work work) {}
 
   /** Hours of every lot, month and job but care, for the long tables. */
   static Table lines(Context context) {
     Dates dates = new Dates(context.accounts().projection().horizon());
-    return new Table(
-        "hours-lines",
-        "Hours of every lot, month and job",
-        List.of("Care, which is to do in every month, is the column care of lot-months."),
-        List.of(
-            Rows.lot(),
-            Rows.month(),
-            Column.of("job", "job", "", Kind.TEXT),
-            Column.of("plants", "plants", "", Kind.PLANTS),
-            summed("hours", "hours")),
-        LazyRows.byLot(
-            context.whole().lots(),
-            lot -> lot.history().works().size(),
-            (lot, index) -> line(lot, lot.history().works().get(index), dates)));
-  }
-
-  private static FixedRow line(WholeLot lot, Work work, Dates dates) {
-    return new FixedRow(
-        lot.history().lot().name(),
-        dates.month(work.month()),
-        work.job(),
-        Plants.of(work.plants(), lot.workedOn(work)),
-        work.hours());
+    return TableOf.<LotWork>table("hours-lines", "Hours of every lot, month and job")
+        .note("Care, which is to do in every month, is the column care of lot-months.")
+        .column(Rows.lot(), each -> each.lot.history().lot().name())
+        .column(Rows.month(), each -> dates.month(each.work.month()))
+        .text("job", each -> each.work.job())
+        .column(
+            "plants",
+            "",
+            Kind.PLANTS,
+            each -> Plants.of(each.work.plants(), each.lot.workedOn(each.work)))
+        .column(summed("hours", "hours"), each -> each.work.hours())
+        .lazily(
+            new PerLot<>(
+                context.whole().lots(),
+                lot -> lot.history().works().size(),
+                (lot, index) -> new LotWork(lot, lot.history().works().get(index))));
   }
 }

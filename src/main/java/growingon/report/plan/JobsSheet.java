@@ -10,9 +10,10 @@ import growingon.project.Projection;
 import growingon.project.Sale;
 import growingon.project.Work;
 import growingon.report.build.FilledSheet;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.model.Kind;
+import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
 import growingon.report.text.Phrases;
@@ -135,25 +136,63 @@ final class JobsSheet {
     return sentences;
   }
 
+  /**
+   * A line of the list.
+   *
+   * @param of the one job it stands for; empty for what is sold of all lots, and for what is due
+   */
+  private record Line(
+      int month,
+      String place,
+      String lot,
+      String what,
+      Plants plants,
+      Optional<Job> of,
+      Optional<Double> hours,
+      String note) {
+    Optional<Happening> done() {
+      return of.map(Job::happening);
+    }
+
+    Optional<Job> lifted() {
+      return of.filter(job -> job.happening().lifting() != Lifting.NOTHING_LIFTED);
+    }
+  }
+
   private Table table(String name, String title, Stream<Job> jobs, List<DueBeside.Due> beside) {
-    TableBuilder table =
-        TableBuilder.table(name, title)
-            .month("month")
-            .text("place")
-            .text("lot")
-            .text("job")
-            .column("plants", "", Kind.PLANTS)
-            .text("pot")
-            .summed("mix", "litres", Kind.LITRES)
-            .summed("hours", "", Kind.HOURS)
-            .column("one plant", "kg", Kind.KG)
-            .summed("moved", "kg", Kind.KG)
-            .longText("note")
-            .wide(32)
-            .column("who", "", Kind.TO_FILL)
-            .wide(6)
-            .column("done", "", Kind.TO_FILL)
-            .wide(6);
+    return TableOf.<Line>table(name, title)
+        .month("month", line -> horizon.month(line.month))
+        .text("place", Line::place)
+        .text("lot", Line::lot)
+        .text("job", Line::what)
+        .column("plants", "", Kind.PLANTS, Line::plants)
+        .text("pot", line -> line.done().flatMap(Happening::pot).orElse(null))
+        .summed(
+            "mix",
+            "litres",
+            Kind.LITRES,
+            line -> unlessNil(line.done().map(Happening::substrateLitres)))
+        .summed("hours", "", Kind.HOURS, line -> line.hours.orElse(null))
+        .column(
+            "one plant",
+            "kg",
+            Kind.KG,
+            line -> unlessNil(line.lifted().map(job -> job.happening().kgEach())))
+        .summed(
+            "moved",
+            "kg",
+            Kind.KG,
+            line -> unlessNil(line.lifted().map(job -> job.plants() * job.happening().kgEach())))
+        .longText("note", line -> Rows.text(line.note))
+        .wide(32)
+        .column("who", "", Kind.TO_FILL, line -> null)
+        .wide(6)
+        .column("done", "", Kind.TO_FILL, line -> null)
+        .wide(6)
+        .of(lines(jobs, beside));
+  }
+
+  private List<Line> lines(Stream<Job> jobs, List<DueBeside.Due> beside) {
     Map<Integer, List<Job>> byMonth =
         jobs.collect(
             Collectors.groupingBy(
@@ -164,36 +203,36 @@ final class JobsSheet {
                 Collectors.groupingBy(DueBeside.Due::month, TreeMap::new, Collectors.toList()));
     Set<Integer> months = new TreeSet<>(byMonth.keySet());
     months.addAll(dueByMonth.keySet());
+    List<Line> lines = new ArrayList<>();
     for (int month : months) {
-      dueByMonth.getOrDefault(month, List.of()).forEach(due -> add(table, due));
-      add(table, month, byMonth.getOrDefault(month, List.of()));
+      dueByMonth.getOrDefault(month, List.of()).forEach(due -> lines.add(line(due)));
+      add(lines, month, byMonth.getOrDefault(month, List.of()));
     }
-    return table.build();
+    return lines;
   }
 
   /** The jobs of a month: each by itself, and last what is sold, of all lots together. */
-  private void add(TableBuilder table, int month, List<Job> jobs) {
-    jobs.stream().filter(job -> !isSelling(job)).forEach(job -> add(table, job));
+  private void add(List<Line> lines, int month, List<Job> jobs) {
+    jobs.stream().filter(job -> !isSelling(job)).forEach(job -> lines.add(line(job)));
     List<Job> selling =
         jobs.stream().filter(job -> isSelling(job) && job.lot().sold(month) > 0).toList();
     if (!selling.isEmpty()) {
-      table.row(
-          horizon.month(month),
-          selling.size() == 1 ? placeOf(selling.get(0)) : "all places",
-          selling.size() == 1
-              ? selling.get(0).lot().history().lot().name()
-              : say.counted(selling.size(), "lot", "lots"),
-          Work.SELLING,
-          selling.stream().map(job -> sold(job, month)).reduce(Plants.NONE, Plants::plus),
-          null,
-          null,
-          selling.stream().mapToDouble(job -> job.happening().hours()).sum(),
-          null,
-          null,
-          null,
-          null,
-          null);
+      lines.add(selling(month, selling));
     }
+  }
+
+  private Line selling(int month, List<Job> jobs) {
+    Job first = jobs.get(0);
+    boolean one = jobs.size() == 1;
+    return new Line(
+        month,
+        one ? placeOf(first) : "all places",
+        one ? first.lot().history().lot().name() : say.counted(jobs.size(), "lot", "lots"),
+        Work.SELLING,
+        jobs.stream().map(job -> sold(job, month)).reduce(Plants.NONE, Plants::plus),
+        Optional.empty(),
+        Optional.of(jobs.stream().mapToDouble(job -> job.happening().hours()).sum()),
+        "");
   }
 
   private static boolean isSelling(Job job) {
@@ -214,47 +253,36 @@ final class JobsSheet {
     return place.isEmpty() ? "no place" : place;
   }
 
-  private void add(TableBuilder table, DueBeside.Due due) {
-    table.row(
-        horizon.month(due.month()),
+  private Line line(DueBeside.Due due) {
+    return new Line(
+        due.month(),
         due.place().isEmpty() ? "no place" : due.place(),
         due.lot(),
         due.what(),
         Plants.of(due.plants(), due.plants()),
-        null,
-        null,
-        null,
-        null,
-        null,
-        due.note().isEmpty() ? null : due.note(),
-        null,
-        null);
+        Optional.empty(),
+        Optional.empty(),
+        due.note());
   }
 
-  private void add(TableBuilder table, Job job) {
+  private Line line(Job job) {
     Happening done = job.happening();
-    boolean lifts = done.lifting() != Lifting.NOTHING_LIFTED;
-    table.row(
-        horizon.month(done.month()),
+    return new Line(
+        done.month(),
         placeOf(job),
         job.lot().history().lot().name(),
         done.job(),
         Plants.of(done.plants(), job.plants()),
-        done.pot().orElse(null),
-        unlessNil(done.substrateLitres()),
-        done.hours(),
-        lifts ? unlessNil(done.kgEach()) : null,
-        lifts ? unlessNil(job.plants() * done.kgEach()) : null,
-        note(job),
-        null,
-        null);
+        Optional.of(job),
+        Optional.of(done.hours()),
+        note(job));
   }
 
-  private static Double unlessNil(double value) {
-    return value == 0 ? null : value;
+  private static Double unlessNil(Optional<Double> value) {
+    return value.filter(number -> number != 0).orElse(null);
   }
 
-  /** What a job needs to be minded of; null for nothing. */
+  /** What a job needs to be minded of; empty for nothing. */
   private String note(Job job) {
     Happening done = job.happening();
     List<String> notes = new ArrayList<>();
@@ -275,7 +303,7 @@ final class JobsSheet {
       notes.add("mind who lifts");
     }
     done.dueMonth().ifPresent(month -> notes.add("was due in " + say.month(horizon.month(month))));
-    return notes.isEmpty() ? null : String.join("; ", notes);
+    return String.join("; ", notes);
   }
 
   private String window(Happening done) {

@@ -2,11 +2,10 @@ package growingon.report.plan;
 
 import growingon.nursery.Lot;
 import growingon.report.build.FilledSheet;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
-import growingon.whole.WholeLot;
 import java.util.List;
 
 /** What stands on the labels of the benches, a row a lot, to be merged into a sheet of labels. */
@@ -14,27 +13,20 @@ final class LabelsSheet {
   private LabelsSheet() {}
 
   static Sheet of(Context context) {
-    TableBuilder table =
-        TableBuilder.table("bench-labels", "Bench labels")
-            .text("lot")
-            .text("species")
-            .text("place")
-            .text("passport")
-            .month("potted");
-    for (WholeLot each : context.whole().lots()) {
-      Lot lot = each.history().lot();
-      if (lot.purchase().isEmpty() && each.standingAtStart() > 0) {
-        table.row(
-            lot.name(),
-            lot.species(),
-            lot.standing().place().orElse(null),
-            Rows.text(lot.papers().passport()),
-            lot.potting().potted().orElse(null));
-      }
-    }
     return FilledSheet.of(
         "Labels",
         List.of("A row a lot: let a word processor merge them into a sheet of labels."),
-        table.build());
+        TableOf.<Lot>table("bench-labels", "Bench labels")
+            .text("lot", Lot::name)
+            .text("species", Lot::species)
+            .text("place", lot -> lot.standing().place().orElse(null))
+            .text("passport", lot -> Rows.text(lot.papers().passport()))
+            .month("potted", lot -> lot.potting().potted().orElse(null))
+            .of(
+                context.whole().lots().stream()
+                    .filter(each -> each.standingAtStart() > 0)
+                    .map(each -> each.history().lot())
+                    .filter(lot -> lot.purchase().isEmpty())
+                    .toList()));
   }
 }

@@ -5,7 +5,7 @@ import growingon.nursery.Ladder;
 import growingon.nursery.Lot;
 import growingon.nursery.Negligible;
 import growingon.nursery.Nursery;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.figures.SeasonEnd;
 import growingon.report.model.Kind;
@@ -162,26 +162,19 @@ public final class LadderTotals {
 
   /** A table of a row a ladder and a column a season. */
   public Table table(String name, String title, String note, String unit, Kind kind) {
-    TableBuilder table =
-        TableBuilder.table(name, title)
+    TableOf<Row> table =
+        TableOf.<Row>table(name, title)
             .note(
                 (note
                         + " A ladder with a single lot behind a figure is merged into other; empty where"
                         + " even that would tell of one lot.")
                     .strip())
-            .text("ladder");
-    for (int season = 0; season < horizon.seasons(); season++) {
-      table.summed(horizon.seasonLabel(season), unit, kind);
+            .text("ladder", Row::name);
+    for (int i = 0; i < horizon.seasons(); i++) {
+      int season = i;
+      table.summed(horizon.seasonLabel(season), unit, kind, row -> cell(row.value(season), kind));
     }
-    for (Row row : rows()) {
-      Object[] cells = new Object[horizon.seasons() + 1];
-      cells[0] = row.name();
-      for (int season = 0; season < horizon.seasons(); season++) {
-        cells[season + 1] = cell(row.value(season), kind);
-      }
-      table.row(cells);
-    }
-    return table.build();
+    return table.of(rows());
   }
 
   private static Object cell(double value, Kind kind) {

@@ -2,13 +2,11 @@ package growingon.report.plan;
 
 import growingon.nursery.OwnReading;
 import growingon.nursery.OwnReading.Listed;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
-import growingon.report.model.Column;
-import growingon.report.model.FixedRow;
 import growingon.report.model.Kind;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -44,21 +42,18 @@ final class ListSheet {
   }
 
   private static Table table(Listed listed) {
-    List<Column> columns = new ArrayList<>();
+    TableOf<List<Object>> table = TableOf.table(listed.name(), listed.title());
     for (int i = 0; i < listed.columns().size(); i++) {
+      int index = i;
       String key = listed.columns().get(i);
-      columns.add(Column.of(key, key.replace('_', ' '), "", kind(listed, i)));
+      table.column(
+          key, key.replace('_', ' '), "", kind(listed, i), row -> unlessEmpty(row.get(index)));
     }
-    return new Table(
-        listed.name(),
-        listed.title(),
-        List.of(),
-        columns,
-        listed.rows().stream().<List<Object>>map(row -> new FixedRow(cells(row))).toList());
+    return table.of(listed.rows());
   }
 
-  private static Object[] cells(List<Object> row) {
-    return row.stream().map(cell -> "".equals(cell) ? null : cell).toArray();
+  private static Object unlessEmpty(Object cell) {
+    return "".equals(cell) ? null : cell;
   }
 
   private static Kind kind(Listed listed, int column) {

@@ -4,12 +4,12 @@ import growingon.project.LotHistory;
 import growingon.project.Stood;
 import growingon.project.Supplies;
 import growingon.project.Use;
+import growingon.report.build.PerLot;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.figures.PottedPlants;
 import growingon.report.model.Column;
-import growingon.report.model.FixedRow;
 import growingon.report.model.Kind;
-import growingon.report.model.LazyRows;
 import growingon.report.model.Rows;
 import growingon.report.model.Table;
 import growingon.report.text.Dates;
@@ -41,7 +41,7 @@ final class LongTables {
       makers.add(BenchSpaceSheet::placeMonths);
     }
     if (!context.bought().isEmpty()) {
-      makers.add(BoughtLots::flows);
+      makers.add(BoughtLotBridges::flows);
     }
     List<Table> tables =
         new ArrayList<>(makers.parallelStream().map(maker -> maker.apply(context)).toList());
@@ -49,78 +49,96 @@ final class LongTables {
     return tables;
   }
 
-  private static Table lotMonths(Context context) {
-    Dates dates = new Dates(context.accounts().projection().horizon());
-    return new Table(
-        "lot-months",
-        "Every lot in every month",
-        List.of(
-            "Standing is at the end of the month; place, square metres and weight are read after the"
-                + " month's work, before its losses and sales."),
-        List.of(
-            Rows.lot(),
-            Rows.month(),
-            Column.of("standing", "standing", "", Kind.PLANTS),
-            Column.of("died", "died", "", Kind.PLANTS),
-            Column.of("culled", "culled", "", Kind.PLANTS),
-            Column.of("sold", "sold", "", Kind.PLANTS),
-            Rows.place(),
-            Column.of("m2", "space", "m²", Kind.SQUARE_METRES),
-            Column.of("kg_each", "weight of one plant", "kg", Kind.KG),
-            Column.summed("care", "care", "hours", Kind.HOURS)),
-        LazyRows.byLot(
-            context.whole().lots(),
-            lot -> lot.history().months() - lot.history().start(),
-            (lot, index) -> lotMonth(lot, lot.history().start() + index, dates)));
+  /** A month of a lot. */
+  private record LotMonth(WholeLot whole, int month) {
+    LotHistory lot() {
+      return whole.history();
+    }
+
+    /** Null where it does not stand. */
+    <N> N stood(Function<Stood, N> what) {
+      Stood stood = lot().stood(month);
+      return stood == null ? null : what.apply(stood);
+    }
   }
 
-  private static FixedRow lotMonth(WholeLot whole, int month, Dates dates) {
-    LotHistory lot = whole.history();
-    Stood stood = lot.stood(month);
-    return new FixedRow(
-        lot.lot().name(),
-        dates.month(month),
-        Plants.of(lot.standing(month), whole.standing(month)),
-        Plants.of(lot.died(month), whole.died(month)),
-        Plants.of(lot.culled(month), whole.culled(month)),
-        Plants.of(lot.sold(month), whole.sold(month)),
-        stood == null ? null : Rows.text(stood.place()),
-        stood == null ? null : stood.m2(),
-        stood == null ? null : stood.weight().kg(),
-        lot.careHours(month));
+  private static Table lotMonths(Context context) {
+    Dates dates = new Dates(context.accounts().projection().horizon());
+    return TableOf.<LotMonth>table("lot-months", "Every lot in every month")
+        .note(
+            "Standing is at the end of the month; place, square metres and weight are read after the"
+                + " month's work, before its losses and sales.")
+        .column(Rows.lot(), each -> each.lot().lot().name())
+        .column(Rows.month(), each -> dates.month(each.month))
+        .column(
+            plants("standing"),
+            each -> Plants.of(each.lot().standing(each.month), each.whole.standing(each.month)))
+        .column(
+            plants("died"),
+            each -> Plants.of(each.lot().died(each.month), each.whole.died(each.month)))
+        .column(
+            plants("culled"),
+            each -> Plants.of(each.lot().culled(each.month), each.whole.culled(each.month)))
+        .column(
+            plants("sold"),
+            each -> Plants.of(each.lot().sold(each.month), each.whole.sold(each.month)))
+        .column(Rows.place(), each -> each.stood(stood -> Rows.text(stood.place())))
+        .column("m2", "space", "m²", Kind.SQUARE_METRES, each -> each.stood(Stood::m2))
+        .column(
+            "kg_each",
+            "weight of one plant",
+            "kg",
+            Kind.KG,
+            each -> each.stood(stood -> stood.weight().kg()))
+        .summed("care", "hours", Kind.HOURS, each -> each.lot().careHours(each.month))
+        .lazily(
+            new PerLot<>(
+                context.whole().lots(),
+                lot -> lot.history().months() - lot.history().start(),
+                (lot, index) -> new LotMonth(lot, lot.history().start() + index)));
+  }
+
+  private static Column plants(String heading) {
+    return Column.of(heading, heading, "", Kind.PLANTS);
+  }
+
+  /** A use of a lot. */
+  private record LotUse(WholeLot lot, Use use) {
+    Object amount() {
+      return use.kind() == Use.Kind.POT
+          ? new Shown(use.amount(), PottedPlants.of(lot, use.month(), use.item()))
+          : (Object) use.amount();
+    }
   }
 
   private static Table lotUses(Context context) {
     Dates dates = new Dates(context.accounts().projection().horizon());
     String currency = context.inputs().scenario().nursery().settings().currency();
-    return new Table(
-        "lot-uses",
-        "What every lot uses, month by month",
-        List.of("Substrate in loose litres with waste; cost at the price of one unit."),
-        List.of(
-            Rows.lot(),
-            Rows.month(),
-            Column.of("item", "item", "", Kind.TEXT),
-            Column.of("amount", "amount", "", Kind.NUMBER),
-            Column.of("unit", "unit", "", Kind.TEXT),
-            Column.summed("cost", "cost", currency, Kind.MONEY)),
-        LazyRows.byLot(
-            context.whole().lots(),
-            lot -> lot.history().uses().size(),
-            (lot, index) -> lotUse(lot, lot.history().uses().get(index), context, dates)));
+    Supplies supplies = context.accounts().supplies();
+    return TableOf.<LotUse>table("lot-uses", "What every lot uses, month by month")
+        .note("Substrate in loose litres with waste; cost at the price of one unit.")
+        .column(Rows.lot(), each -> each.lot.history().lot().name())
+        .column(Rows.month(), each -> dates.month(each.use.month()))
+        .text("item", each -> each.use.item())
+        .column("amount", "", Kind.NUMBER, LotUse::amount)
+        .text("unit", each -> supplies.item(each.use.kind(), each.use.item()).unit())
+        .summed(
+            "cost",
+            currency,
+            Kind.MONEY,
+            each -> each.use.amount() * supplies.item(each.use.kind(), each.use.item()).unitPrice())
+        .lazily(
+            new PerLot<>(
+                context.whole().lots(),
+                lot -> lot.history().uses().size(),
+                (lot, index) -> new LotUse(lot, lot.history().uses().get(index))));
   }
 
-  private static FixedRow lotUse(WholeLot lot, Use use, Context context, Dates dates) {
-    Supplies.Item item = context.accounts().supplies().item(use.kind(), use.item());
-    return new FixedRow(
-        lot.history().lot().name(),
-        dates.month(use.month()),
-        use.item(),
-        use.kind() == Use.Kind.POT
-            ? new Shown(use.amount(), PottedPlants.of(lot, use.month(), use.item()))
-            : (Object) use.amount(),
-        item.unit(),
-        use.amount() * item.unitPrice());
+  /** A sale of a lot. */
+  private record LotSale(WholeLot whole, WholeSale sale) {
+    LotHistory lot() {
+      return whole.history();
+    }
   }
 
   private static Table salesLines(Context context) {
@@ -129,49 +147,35 @@ final class LongTables {
     List<WholeLot> lots = context.whole().lots();
     Map<WholeLot, List<WholeSale>> read = new IdentityHashMap<>();
     lots.forEach(lot -> read.put(lot, ofWholePlants(lot)));
-    return new Table(
-        "sales-lines",
-        "Every sale expected",
-        List.of(
+    return TableOf.<LotSale>table("sales-lines", "Every sale expected")
+        .note(
             "Row: of the demand table, 1 for its first. "
                 + Sentences.PARTS_OF_PLANTS
                 + " "
-                + Sentences.WITHOUT_VAT),
-        List.of(
-            Rows.month(),
-            Rows.season(),
-            Rows.lot(),
-            Column.of("species", "species", "", Kind.TEXT),
-            Column.of("grade", "grade", "", Kind.TEXT),
-            Column.of("quality", "quality", "", Kind.TEXT),
-            Column.of("row", "demand row", "", Kind.COUNT),
-            Column.summed("units", "plants", "", Kind.PLANTS),
-            Column.summed("money", "received", currency, Kind.MONEY)),
-        LazyRows.byLot(
-            lots,
-            lot -> read.get(lot).size(),
-            (lot, index) -> salesLine(lot, read.get(lot).get(index), dates)),
-        LazyRows.byLot(
-            lots,
-            lot -> lot.sales().size(),
-            (lot, index) -> salesLine(lot, lot.sales().get(index), dates)));
+                + Sentences.WITHOUT_VAT)
+        .column(Rows.month(), each -> dates.month(each.sale.month()))
+        .column(Rows.season(), each -> dates.season(each.sale.month()))
+        .column(Rows.lot(), each -> each.lot().lot().name())
+        .text("species", each -> each.lot().lot().species())
+        .text("grade", each -> each.lot().grades().get(each.sale.grade()).name())
+        .text("quality", each -> each.sale.quality().toString())
+        .column("row", "demand row", "", Kind.COUNT, each -> each.sale.row() + 1)
+        .plants("units", "plants", each -> Plants.of(each.sale.units(), each.sale.whole()))
+        .summed(
+            "money",
+            "received",
+            currency,
+            Kind.MONEY,
+            each -> new Shown(each.sale.money(), each.sale.receipts()))
+        .lazily(sales(lots, read::get), sales(lots, WholeLot::sales));
+  }
+
+  private static List<LotSale> sales(List<WholeLot> lots, Function<WholeLot, List<WholeSale>> of) {
+    return new PerLot<>(
+        lots, lot -> of.apply(lot).size(), (lot, i) -> new LotSale(lot, of.apply(lot).get(i)));
   }
 
   private static List<WholeSale> ofWholePlants(WholeLot lot) {
     return lot.sales().stream().filter(sale -> sale.whole() > 0).toList();
-  }
-
-  private static FixedRow salesLine(WholeLot whole, WholeSale sale, Dates dates) {
-    LotHistory lot = whole.history();
-    return new FixedRow(
-        dates.month(sale.month()),
-        dates.season(sale.month()),
-        lot.lot().name(),
-        lot.lot().species(),
-        lot.grades().get(sale.grade()).name(),
-        sale.quality().toString(),
-        sale.row() + 1,
-        Plants.of(sale.units(), sale.whole()),
-        new Shown(sale.money(), sale.receipts()));
   }
 }

@@ -1,7 +1,6 @@
 package growingon.report.plan;
 
 import growingon.money.LotAccount;
-import growingon.report.build.Columns;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
@@ -95,11 +94,13 @@ public final class LotAccountsSheet {
             each -> Plants.of(each.account.kept(), each.lot.kept()))
         .column(money("costs", "costs"), each -> each.account.costs())
         .column(money("sales", "sales"), each -> each.account.sales())
-        .column(Columns.belowNil(money("result", "result")), each -> each.account.result())
+        .column(money("result", "result"), each -> each.account.result())
+        .belowNil()
         .column(money("cost_to_date", "cost to date"), each -> each.account.spentBefore())
         .column(
-            Columns.belowNil(money("result_with_cost_to_date", "result with cost to date")),
+            money("result_with_cost_to_date", "result with cost to date"),
             each -> each.account.resultWithSpentBefore())
+        .belowNil()
         .column(money("unsold_at_list", "unsold at list"), each -> each.account.unsoldAtList())
         .of(booked());
   }

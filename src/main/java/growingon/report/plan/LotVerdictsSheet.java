@@ -2,9 +2,8 @@ package growingon.report.plan;
 
 import growingon.chance.Gamble;
 import growingon.nursery.Horizon;
-import growingon.nursery.Lot;
 import growingon.nursery.Settings;
-import growingon.report.build.Columns;
+import growingon.report.build.TableOf;
 import growingon.report.chart.ChanceCharts;
 import growingon.report.figures.Context;
 import growingon.report.model.Column;
@@ -19,7 +18,6 @@ import growingon.report.words.ChanceWords;
 import growingon.report.words.VerdictWords;
 import java.time.YearMonth;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -64,71 +62,55 @@ final class LotVerdictsSheet {
   }
 
   private Table chances() {
-    Rows rows = new Rows();
-    for (Gamble each : gambles) {
-      rows.add(
-          each.bought().lot().name(),
-          new VerdictWords(context, each).told(),
-          horizon.seasonName(each.bought().ending().judgedAt()),
-          each.bought().judged().presentValue(),
-          each.gain().mean(),
-          each.gain().meanError(),
-          each.gain().p10(),
-          each.gain().p50(),
-          each.gain().p90(),
-          each.chancePays(),
-          each.chanceLosesTenth());
-    }
-    return new Table(
-        "lot-verdicts",
-        "The gamble: what each lot bought may gain",
-        List.of(
+    return TableOf.<Gamble>table("lot-verdicts", "The gamble: what each lot bought may gain")
+        .note(
             "Gain: present value of the whole nursery's cash with the lot less that without it, both on"
-                + " the same luck, so that what it crowds out counts. A tenth: of its cost landed.",
-            JUDGED),
-        List.of(
-            Rows.lot(),
-            Column.of("verdict", "verdict", "", Kind.LONG_TEXT),
-            Column.of("judged_at", "judged at the end of", "", Kind.TEXT),
-            Columns.belowNil(money("plan", "plan's line")),
-            Columns.belowNil(money("mean", "mean gain")),
-            money("mean_error", "mean ±"),
-            Columns.belowNil(money("p10", "P10")),
-            Columns.belowNil(money("p50", "P50")),
-            Columns.belowNil(money("p90", "P90")),
-            Column.of("chance_pays", "chance that it pays", "", Kind.SHARE),
-            Column.of("chance_loses_tenth", "chance to lose over a tenth", "", Kind.SHARE)),
-        rows.list());
+                + " the same luck, so that what it crowds out counts. A tenth: of its cost landed.")
+        .note(JUDGED)
+        .column(Rows.lot(), each -> each.bought().lot().name())
+        .longText("verdict", each -> new VerdictWords(context, each).told())
+        .text(
+            "judged_at",
+            "judged at the end of",
+            each -> horizon.seasonName(each.bought().ending().judgedAt()))
+        .column(money("plan", "plan's line"), each -> each.bought().judged().presentValue())
+        .belowNil()
+        .column(money("mean", "mean gain"), each -> each.gain().mean())
+        .belowNil()
+        .column(money("mean_error", "mean ±"), each -> each.gain().meanError())
+        .column(money("p10", "P10"), each -> each.gain().p10())
+        .belowNil()
+        .column(money("p50", "P50"), each -> each.gain().p50())
+        .belowNil()
+        .column(money("p90", "P90"), each -> each.gain().p90())
+        .belowNil()
+        .column("chance_pays", "chance that it pays", "", Kind.SHARE, Gamble::chancePays)
+        .column(
+            "chance_loses_tenth",
+            "chance to lose over a tenth",
+            "",
+            Kind.SHARE,
+            Gamble::chanceLosesTenth)
+        .of(gambles);
   }
 
   private Table returns() {
-    Rows rows = new Rows();
-    for (Gamble each : gambles) {
-      rows.add(
-          Arrays.asList(
-              each.bought().lot().name(),
-              month(each.bought().judged().payback()),
-              month(each.paidBackEven()),
-              month(each.paidBackSure()),
-              CashWords.rates(each.bought().judged().ratesOfReturn(), Phrases.of(settings)),
-              settings.discountRate(),
-              each.chanceFails()));
-    }
-    return new Table(
-        "lot-returns",
-        "When the money is back, and the return",
-        List.of(
+    return TableOf.<Gamble>table("lot-returns", "When the money is back, and the return")
+        .note(
             "Empty: not by then. The rate of return is that of the plan's line; the chance that"
-                + " it lies above the rate asked is the chance that the lot pays."),
-        List.of(
-            Rows.lot(),
-            Column.of("back_plan", "back on the plan's line", "", Kind.MONTH),
-            Column.of("back_even", "back, chance 50 %", "", Kind.MONTH),
-            Column.of("back_sure", "back, chance 90 %", "", Kind.MONTH),
-            Column.of("return_rate", "rate of return", "", Kind.TEXT),
-            Column.of("rate_asked", "rate asked, a year", "", Kind.SHARE),
-            Column.of("chance_fails", "taken to fail as a whole", "", Kind.SHARE)),
-        rows.list());
+                + " it lies above the rate asked is the chance that the lot pays.")
+        .column(Rows.lot(), each -> each.bought().lot().name())
+        .month(
+            "back_plan", "back on the plan's line", each -> month(each.bought().judged().payback()))
+        .month("back_even", "back, chance 50 %", each -> month(each.paidBackEven()))
+        .month("back_sure", "back, chance 90 %", each -> month(each.paidBackSure()))
+        .text(
+            "return_rate",
+            "rate of return",
+            each -> CashWords.rates(each.bought().judged().ratesOfReturn(), Phrases.of(settings)))
+        .column("rate_asked", "rate asked, a year", "", Kind.SHARE, each -> settings.discountRate())
+        .column("chance_fails", "taken to fail as a whole", "", Kind.SHARE, Gamble::chanceFails)
+        .of(gambles);
   }
 
   private YearMonth month(OptionalInt offset) {
@@ -136,46 +118,44 @@ final class LotVerdictsSheet {
   }
 
   private Table limits() {
-    Rows rows = new Rows();
-    for (Gamble each : gambles) {
-      Lot lot = each.bought().lot();
-      rows.add(
-          Arrays.asList(
-              lot.name(),
-              each.bought().landed(),
-              each.bought().landed() / lot.quantity(),
-              cell(each.mostLandedEach(), lot.quantity()),
-              cell(each.mostLandedEach()),
-              100 * lot.quality().first(),
-              hundred(each.breakEvens().firsts()),
-              cell(each.breakEvens().survivors()),
-              cell(each.breakEvens().price()),
-              cell(each.breakEvens().slowest()),
-              each.breakEvens().severalSlowest() ? "several" : null));
-    }
-    return new Table(
-        "lot-break-evens",
-        "How far you may go",
-        List.of(
+    return TableOf.<Gamble>table("lot-break-evens", "How far you may go")
+        .note(
             "Most landed, carriage and charges included: the cost at which the mean gain is nil; empty"
-                + " where it would lose even as a gift.",
+                + " where it would lose even as a gift.")
+        .note(
             "Firsts, plants alive after the first year and its steps, and selling prices: the values at"
                 + " which the plan's line gains nil, all else as planned; empty where none does. Slowest growth: a"
                 + " factor on all growth of the species; none is given where there are several, since"
-                + " plants that grow more slowly crowd each other less."),
-        List.of(
-            Rows.lot(),
-            money("landed", "cost landed"),
+                + " plants that grow more slowly crowd each other less.")
+        .column(Rows.lot(), each -> each.bought().lot().name())
+        .column(money("landed", "cost landed"), each -> each.bought().landed())
+        .column(
             each("landed_each", "landed, each"),
+            each -> each.bought().landed() / each.bought().lot().quantity())
+        .column(
             money("most_landed", "most landed"),
-            each("most_each", "most landed, each"),
+            each -> cell(each.mostLandedEach(), each.bought().lot().quantity()))
+        .column(each("most_each", "most landed, each"), each -> cell(each.mostLandedEach()))
+        .column(
             number("firsts", "firsts expected"),
-            number("fewest_firsts", "fewest firsts"),
+            each -> 100 * each.bought().lot().quality().first())
+        .column(
+            number("fewest_firsts", "fewest firsts"), each -> hundred(each.breakEvens().firsts()))
+        .column(
             number("fewest_survivors", "fewest alive after a year"),
-            Column.of("least_price_share", "least share of prices", "", Kind.SHARE),
-            Column.of("slowest_growth", "slowest growth", "", Kind.SHARE),
-            Column.of("slowest_several", "slowest, if several", "", Kind.TEXT)),
-        rows.list());
+            each -> cell(each.breakEvens().survivors()))
+        .column(
+            "least_price_share",
+            "least share of prices",
+            "",
+            Kind.SHARE,
+            each -> cell(each.breakEvens().price()))
+        .column("slowest growth", "", Kind.SHARE, each -> cell(each.breakEvens().slowest()))
+        .text(
+            "slowest_several",
+            "slowest, if several",
+            each -> each.breakEvens().severalSlowest() ? "several" : null)
+        .of(gambles);
   }
 
   private Column each(String key, String heading) {

@@ -8,7 +8,7 @@ import growingon.project.LotHistory;
 import growingon.project.Reached;
 import growingon.project.Stood;
 import growingon.project.Use;
-import growingon.report.build.Columns;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.figures.LotLife;
 import growingon.report.figures.PottedPlants;
@@ -24,9 +24,9 @@ import growingon.report.text.Shown;
 import growingon.whole.WholeLot;
 import java.time.YearMonth;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.stream.IntStream;
 
 /** Every lot: where it comes from, what becomes of it, and its line of life. */
 public final class LotsSheet {
@@ -99,38 +99,34 @@ public final class LotsSheet {
     return offset.isPresent() ? horizon.month(offset.getAsInt()) : null;
   }
 
+  /** A lot of the plan, its account and its whole plants. */
+  private record OfPlan(LotHistory history, LotAccount account, WholeLot whole) {}
+
+  private List<OfPlan> ofPlan() {
+    return IntStream.range(0, lots.size())
+        .mapToObj(
+            i -> new OfPlan(lots.get(i), accounts.lots().get(i), context.whole().lots().get(i)))
+        .toList();
+  }
+
   private Table summary() {
-    Rows rows = new Rows();
-    for (int i = 0; i < lots.size(); i++) {
-      LotHistory lot = lots.get(i);
-      LotAccount account = accounts.lots().get(i);
-      WholeLot whole = context.whole().lots().get(i);
-      rows.add(
-          lot.lot().name(),
-          lot.lot().species(),
-          lot.lot().quantity(),
-          Plants.of(account.lost(), whole.lost()),
-          Plants.of(account.sold(), whole.sold()),
-          Plants.of(account.standing(), whole.standing()),
-          Plants.of(account.kept(), whole.kept()),
-          placeAtEnd(lot, whole));
-    }
-    return new Table(
-        "lots",
-        "Lots",
-        List.of(
+    return TableOf.<OfPlan>table("lots", "Lots")
+        .note(
             "At the start = lost or culled + sold + standing. At the start: as counted in the stock"
-                + " list, or bought. Lost or culled: since that count."),
-        List.of(
-            Rows.lot(),
-            species(),
-            Column.summed("started", "plants at the start", "", Kind.COUNT),
-            Column.summed("lost", "lost or culled", "", Kind.PLANTS),
-            Column.summed("sold", "sold", "", Kind.PLANTS),
-            Column.summed("standing", "standing at the end", "", Kind.PLANTS),
-            Column.summed("kept", "of these kept", "", Kind.PLANTS),
-            Column.of("place", "place at the end", "", Kind.TEXT)),
-        rows.list());
+                + " list, or bought. Lost or culled: since that count.")
+        .column(Rows.lot(), each -> each.history.lot().name())
+        .column(species(), each -> each.history.lot().species())
+        .summed(
+            "started", "plants at the start", "", Kind.COUNT, each -> each.history.lot().quantity())
+        .plants("lost", "lost or culled", each -> Plants.of(each.account.lost(), each.whole.lost()))
+        .plants("sold", each -> Plants.of(each.account.sold(), each.whole.sold()))
+        .plants(
+            "standing",
+            "standing at the end",
+            each -> Plants.of(each.account.standing(), each.whole.standing()))
+        .plants("kept", "of these kept", each -> Plants.of(each.account.kept(), each.whole.kept()))
+        .text("place", "place at the end", each -> placeAtEnd(each.history, each.whole))
+        .of(ofPlan());
   }
 
   private static Column species() {
@@ -142,38 +138,18 @@ public final class LotsSheet {
   }
 
   private Table papers() {
-    Rows rows = new Rows();
-    for (LotHistory lot : lots) {
-      Papers papers = lot.lot().papers();
-      if (hasPapers(lot)) {
-        rows.add(
-            lot.lot().name(),
-            lot.lot().species(),
-            lot.lot().arrived(),
-            Rows.text(papers.supplier()),
-            Rows.text(papers.passport()),
-            Rows.text(papers.origin()),
-            Rows.text(papers.fromLot()),
-            lot.lot().form().toString(),
-            Rows.text(papers.note()));
-      }
-    }
-    return new Table(
-        "lot-papers",
-        "Where lots come from",
-        List.of(
-            "As in the stock list and the offers; lots of which nothing is stated are left out."),
-        List.of(
-            Rows.lot(),
-            species(),
-            Column.of("arrived", "arrived", "", Kind.MONTH),
-            Column.of("supplier", "supplier", "", Kind.TEXT),
-            Column.of("passport", "passport", "", Kind.TEXT),
-            Column.of("origin", "origin", "", Kind.TEXT),
-            Column.of("from_lot", "from lot", "", Kind.TEXT),
-            Column.of("form", "form", "", Kind.TEXT),
-            Column.of("note", "note", "", Kind.LONG_TEXT)),
-        rows.list());
+    return TableOf.<LotHistory>table("lot-papers", "Where lots come from")
+        .note("As in the stock list and the offers; lots of which nothing is stated are left out.")
+        .column(Rows.lot(), each -> each.lot().name())
+        .column(species(), each -> each.lot().species())
+        .month("arrived", each -> each.lot().arrived())
+        .text("supplier", each -> Rows.text(each.lot().papers().supplier()))
+        .text("passport", each -> Rows.text(each.lot().papers().passport()))
+        .text("origin", each -> Rows.text(each.lot().papers().origin()))
+        .text("from lot", each -> Rows.text(each.lot().papers().fromLot()))
+        .text("form", each -> each.lot().form().toString())
+        .longText("note", each -> Rows.text(each.lot().papers().note()))
+        .of(lots.stream().filter(LotsSheet::hasPapers).toList());
   }
 
   private static String placeAtEnd(LotHistory lot, WholeLot whole) {
@@ -182,122 +158,108 @@ public final class LotsSheet {
   }
 
   private Table uses() {
-    List<List<Object>> rows = new ArrayList<>();
-    for (int i = 0; i < lots.size(); i++) {
-      rows.add(use(lots.get(i), accounts.lots().get(i)));
-    }
-    return new Table(
-        "lots-use",
-        "What each lot uses and earns",
-        List.of(
+    return TableOf.<OfPlan>table("lots-use", "What each lot uses and earns")
+        .note(
             "Over the whole plan. Costs: plants, carriage, pots, substrate and materials at the price"
                 + " of one unit, all hours, care, the place charge, selling and other cash of the lot; Lot"
                 + " accounts shows each."
                 + " Result: sales less these costs. Plants standing at the end have no value here. "
-                + Sentences.WITHOUT_VAT),
-        List.of(
-            Rows.lot(),
-            Column.summed("pots", "pots", "", Kind.NUMBER),
-            Column.summed("litres", "substrate", "litres", Kind.LITRES),
-            Column.summed("hours", "work", "hours", Kind.HOURS),
-            Column.summed("m2_months", "space", "m²-months", Kind.NUMBER),
-            Column.summed("costs", "costs", currency, Kind.MONEY),
-            Column.summed("sales", "sales", currency, Kind.MONEY),
-            Columns.belowNil(Column.summed("result", "result", currency, Kind.MONEY))),
-        rows);
-  }
-
-  private List<Object> use(LotHistory lot, LotAccount account) {
-    return Arrays.asList(
-        lot.lot().name(),
-        new Shown(used(lot, Use.Kind.POT), PottedPlants.of(context.whole().lot(lot))),
-        used(lot, Use.Kind.COMPONENT),
-        account.hours(),
-        account.m2Months(),
-        account.costs(),
-        account.sales(),
-        account.result());
+                + Sentences.WITHOUT_VAT)
+        .column(Rows.lot(), each -> each.history.lot().name())
+        .summed(
+            "pots",
+            "",
+            Kind.NUMBER,
+            each ->
+                new Shown(
+                    used(each.history, Use.Kind.POT),
+                    PottedPlants.of(context.whole().lot(each.history))))
+        .summed(
+            "litres",
+            "substrate",
+            "litres",
+            Kind.LITRES,
+            each -> used(each.history, Use.Kind.COMPONENT))
+        .summed("hours", "work", "hours", Kind.HOURS, each -> each.account.hours())
+        .summed("m2_months", "space", "m²-months", Kind.NUMBER, each -> each.account.m2Months())
+        .summed("costs", currency, Kind.MONEY, each -> each.account.costs())
+        .summed("sales", currency, Kind.MONEY, each -> each.account.sales())
+        .summed("result", currency, Kind.MONEY, each -> each.account.result())
+        .belowNil()
+        .of(ofPlan());
   }
 
   private static double used(LotHistory lot, Use.Kind kind) {
     return lot.uses().stream().filter(use -> use.kind() == kind).mapToDouble(Use::amount).sum();
   }
 
-  private Table grades() {
-    Rows rows = new Rows();
+  /** A grade that a lot comes to, or the dearest that it does not. */
+  private record Coming(LotHistory lot, Reached reached, boolean isDearest) {}
+
+  private List<Coming> coming() {
+    List<Coming> coming = new ArrayList<>();
     for (LotHistory lot : lots) {
       int top = top(lot).orElse(-1);
       for (Reached reached : lot.reached()) {
         boolean dearest = reached.grade() == top && lot.lot().quantity() > 0;
         if (reached.firstTenth().isPresent() || dearest) {
-          rows.add(
-              lot.lot().name(),
-              lot.lot().species(),
-              lot.grades().get(reached.grade()).name(),
-              month(reached.firstTenth()),
-              month(reached.middle()),
-              month(reached.lastTenth()),
-              dearest ? remark(reached) : null);
+          coming.add(new Coming(lot, reached, dearest));
         }
       }
     }
-    return new Table(
-        GRADES,
-        "When each lot reaches its grades",
-        List.of(
+    return coming;
+  }
+
+  private Table grades() {
+    return TableOf.<Coming>table(GRADES, "When each lot reaches its grades")
+        .note(
             "The month by which a tenth, half (the middle plant) and nine tenths of the plants have"
                 + " the trunk and the training, as if none were lost or sold; the plan's first month"
-                + " where they have it already, empty where they do not within the plan.",
-            "Dearest: the highest grade of its ladder that the demand table prices."),
-        List.of(
-            Rows.lot(),
-            species(),
-            Column.of("grade", "grade", "", Kind.TEXT),
-            Column.of("first_tenth", "first tenth", "", Kind.MONTH),
-            Column.of("middle", "middle plant", "", Kind.MONTH),
-            Column.of("last_tenth", "last tenth", "", Kind.MONTH),
-            Column.of("remark", "remark", "", Kind.TEXT)),
-        rows.list());
+                + " where they have it already, empty where they do not within the plan.")
+        .note("Dearest: the highest grade of its ladder that the demand table prices.")
+        .column(Rows.lot(), each -> each.lot.lot().name())
+        .column(species(), each -> each.lot.lot().species())
+        .text("grade", each -> each.lot.grades().get(each.reached.grade()).name())
+        .month("first tenth", each -> month(each.reached.firstTenth()))
+        .month("middle", "middle plant", each -> month(each.reached.middle()))
+        .month("last tenth", each -> month(each.reached.lastTenth()))
+        .text("remark", each -> each.isDearest ? remark(each.reached) : null)
+        .of(coming());
   }
 
   private static String remark(Reached reached) {
     return reached.middle().isPresent() ? "dearest" : "dearest; after the plan";
   }
 
-  private Table lives() {
-    Rows rows = new Rows();
+  /** An event in the life of a lot. */
+  private record Lived(LotHistory lot, LotLife.Event event) {}
+
+  private List<Lived> lived() {
+    List<Lived> lived = new ArrayList<>();
     for (LotHistory lot : lots) {
-      for (LotLife.Event event : LotLife.of(context.whole().lot(lot), horizon, say)) {
-        rows.add(
-            lot.lot().name(),
-            lot.lot().species(),
-            horizon.month(event.month()),
-            event.event(),
-            event.plants(),
-            Rows.text(event.place()),
-            Rows.number(event.hours()),
-            Rows.number(event.received()),
-            Rows.text(event.what()));
-      }
+      LotLife.of(context.whole().lot(lot), horizon, say)
+          .forEach(event -> lived.add(new Lived(lot, event)));
     }
-    return new Table(
-        "line-of-life",
-        "The line of life of each lot",
-        List.of(
+    return lived;
+  }
+
+  private Table lives() {
+    return TableOf.<Lived>table("line-of-life", "The line of life of each lot")
+        .note(
             "Plants: those that arrive or stand at the start, that a step is done on after its losses,"
-                + " or that stand at the end of the month or season.",
+                + " or that stand at the end of the month or season.")
+        .note(
             "Hours are all hours of the step, over all its months; received is what the season's"
-                + " sales brought, without VAT."),
-        List.of(
-            Rows.lot(),
-            species(),
-            Rows.month(),
-            Column.of("event", "event", "", Kind.TEXT),
-            Column.of("plants", "plants", "", Kind.PLANTS),
-            Column.of("place", "stands in", "", Kind.TEXT),
-            Column.of("hours", "work", "hours", Kind.HOURS),
-            Column.of("received", "received", currency, Kind.MONEY),
-            Column.of("what", "what happens", "", Kind.LONG_TEXT)),
-        rows.list());
+                + " sales brought, without VAT.")
+        .column(Rows.lot(), each -> each.lot.lot().name())
+        .column(species(), each -> each.lot.lot().species())
+        .column(Rows.month(), each -> horizon.month(each.event.month()))
+        .text("event", each -> each.event.event())
+        .column("plants", "", Kind.PLANTS, each -> each.event.plants())
+        .text("place", "stands in", each -> Rows.text(each.event.place()))
+        .column("hours", "work", "hours", Kind.HOURS, each -> Rows.number(each.event.hours()))
+        .column("received", currency, Kind.MONEY, each -> Rows.number(each.event.received()))
+        .longText("what", "what happens", each -> Rows.text(each.event.what()))
+        .of(lived());
   }
 }

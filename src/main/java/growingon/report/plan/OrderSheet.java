@@ -3,13 +3,12 @@ package growingon.report.plan;
 import growingon.money.CashFlow;
 import growingon.money.CashItem;
 import growingon.nursery.Horizon;
-import growingon.nursery.Lot;
 import growingon.nursery.Offer;
 import growingon.nursery.Purchase;
 import growingon.nursery.Scenario;
 import growingon.project.Supplies;
 import growingon.report.build.FilledSheet;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.figures.PlantOrder;
 import growingon.report.model.Kind;
@@ -22,6 +21,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** What must be bought, and by when it must be ordered. */
 final class OrderSheet {
@@ -102,79 +102,55 @@ final class OrderSheet {
   }
 
   private Table supplies(String name, String title, int months) {
-    TableBuilder table =
-        TableBuilder.table(name, title)
-            .note(
-                "What is on hand, and old pots and wire that come back, are used first; the rest is"
-                    + " bought in whole packs and bags in the month in which the store would run"
-                    + " out, and what is left of a pack is carried on.")
-            .note(leadTime())
-            .month("order in")
-            .month("needed in")
-            .text("item")
-            .text("supplier")
-            .column("packs", "", Kind.COUNT)
-            .column("pack of", "", Kind.NUMBER)
-            .text("unit")
-            .column("price of a pack", currency, Kind.MONEY_EACH)
-            .summed("cost", currency, Kind.MONEY)
-            .text("note");
-    for (Supplies.Order order : context.accounts().supplies().orders()) {
-      if (order.orderMonth() >= months) {
-        continue;
-      }
-      table.row(
-          horizon.month(order.orderMonth()),
-          horizon.month(order.needMonth()),
-          order.item().name(),
-          Rows.text(order.item().source().supplier()),
-          order.packs(),
-          order.item().packSize(),
-          order.item().unit(),
-          order.item().packPrice(),
-          order.cost(),
-          order.late() ? LATE : null);
-    }
-    return table.build();
+    return TableOf.<Supplies.Order>table(name, title)
+        .note(
+            "What is on hand, and old pots and wire that come back, are used first; the rest is"
+                + " bought in whole packs and bags in the month in which the store would run"
+                + " out, and what is left of a pack is carried on.")
+        .note(leadTime())
+        .month("order in", order -> horizon.month(order.orderMonth()))
+        .month("needed in", order -> horizon.month(order.needMonth()))
+        .text("item", order -> order.item().name())
+        .text("supplier", order -> Rows.text(order.item().source().supplier()))
+        .column("packs", "", Kind.COUNT, Supplies.Order::packs)
+        .column("pack of", "", Kind.NUMBER, order -> order.item().packSize())
+        .text("unit", order -> order.item().unit())
+        .column("price of a pack", currency, Kind.MONEY_EACH, order -> order.item().packPrice())
+        .summed("cost", currency, Kind.MONEY, Supplies.Order::cost)
+        .text("note", order -> order.late() ? LATE : null)
+        .of(
+            context.accounts().supplies().orders().stream()
+                .filter(order -> order.orderMonth() < months)
+                .toList());
+  }
+
+  private static Purchase purchase(PlantOrder order) {
+    return order.lot().purchase().get();
   }
 
   private Table plants() {
-    TableBuilder table =
-        TableBuilder.table("orders-plants", "Young plants to order")
-            .note(
-                "Offers taken up in this plan. Price and carriage are for the whole quantity at its"
-                    + " price break, paid in the month of arrival. "
-                    + leadTime()
-                    + " An offer may name the month by which it must be ordered.")
-            .note(Sentences.PLANT_HEALTH)
-            .month("order in")
-            .month("arrives in")
-            .text("offer")
-            .text("species")
-            .text("supplier")
-            .summed("plants", "", Kind.COUNT)
-            .column("price each", currency, Kind.MONEY_EACH)
-            .summed("carriage", currency, Kind.MONEY)
-            .summed("import charges", currency, Kind.MONEY)
-            .summed("in all", currency, Kind.MONEY)
-            .text("note");
-    for (PlantOrder order : plants) {
-      Lot lot = order.lot();
-      Purchase purchase = lot.purchase().get();
-      table.row(
-          horizon.month(order.orderIn()),
-          lot.arrived(),
-          lot.name(),
-          lot.species(),
-          lot.papers().supplier().isEmpty() ? null : lot.papers().supplier(),
-          lot.quantity(),
-          purchase.unitPrice(),
-          purchase.carriage(),
-          purchase.importCharges(),
-          order.landed(),
-          note(order));
-    }
-    return table.build();
+    return TableOf.<PlantOrder>table("orders-plants", "Young plants to order")
+        .note(
+            "Offers taken up in this plan. Price and carriage are for the whole quantity at its"
+                + " price break, paid in the month of arrival. "
+                + leadTime()
+                + " An offer may name the month by which it must be ordered.")
+        .note(Sentences.PLANT_HEALTH)
+        .month("order in", order -> horizon.month(order.orderIn()))
+        .month("arrives in", order -> order.lot().arrived())
+        .text("offer", order -> order.lot().name())
+        .text("species", order -> order.lot().species())
+        .text(
+            "supplier",
+            order ->
+                order.lot().papers().supplier().isEmpty() ? null : order.lot().papers().supplier())
+        .summed("plants", "", Kind.COUNT, order -> order.lot().quantity())
+        .column("price each", currency, Kind.MONEY_EACH, order -> purchase(order).unitPrice())
+        .summed("carriage", currency, Kind.MONEY, order -> purchase(order).carriage())
+        .summed("import charges", currency, Kind.MONEY, order -> purchase(order).importCharges())
+        .summed("in all", currency, Kind.MONEY, PlantOrder::landed)
+        .text("note", order -> note(order))
+        .of(plants);
   }
 
   private String note(PlantOrder order) {
@@ -191,29 +167,29 @@ final class OrderSheet {
   }
 
   private Table bySeason() {
-    TableBuilder table =
-        TableBuilder.table("orders-by-season", "What buying costs by season")
+    TableOf<Integer> table =
+        TableOf.<Integer>table("orders-by-season", "What buying costs by season")
             .note(
                 "By the season in which it is needed and paid, as on the sheet Cash; an order for"
                     + " the first month of a season may fall into the season before.")
-            .text("season");
-    BOUGHT.forEach(item -> table.summed(item.toString(), currency, Kind.MONEY));
-    table.summed("in all", currency, Kind.MONEY);
-    for (int season = 0; season < horizon.seasons(); season++) {
-      Object[] row = new Object[BOUGHT.size() + 2];
-      double sum = 0;
-      row[0] = horizon.seasonLabel(season);
-      for (int i = 0; i < BOUGHT.size(); i++) {
-        double cost = paid(BOUGHT.get(i), season);
-        row[i + 1] = cost;
-        sum += cost;
-      }
-      row[BOUGHT.size() + 1] = sum;
-      if (sum > 0) {
-        table.row(row);
-      }
+            .text("season", horizon::seasonLabel);
+    BOUGHT.forEach(
+        item -> table.summed(item.toString(), currency, Kind.MONEY, season -> paid(item, season)));
+    return table
+        .summed("in all", currency, Kind.MONEY, this::paid)
+        .of(
+            IntStream.range(0, horizon.seasons())
+                .filter(season -> paid(season) > 0)
+                .boxed()
+                .toList());
+  }
+
+  private double paid(int season) {
+    double sum = 0;
+    for (CashItem item : BOUGHT) {
+      sum += paid(item, season);
     }
-    return table.build();
+    return sum;
   }
 
   private double paid(CashItem item, int season) {

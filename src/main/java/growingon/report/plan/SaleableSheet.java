@@ -1,11 +1,12 @@
 package growingon.report.plan;
 
 import growingon.nursery.Horizon;
+import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
 import growingon.nursery.Quality;
 import growingon.project.Projection;
 import growingon.report.build.FilledSheet;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.figures.Trade;
 import growingon.report.model.Kind;
@@ -14,8 +15,6 @@ import growingon.report.model.Table;
 import growingon.report.text.Dates;
 import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
-import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 
@@ -66,85 +65,59 @@ public final class SaleableSheet {
   }
 
   private Table bySeason(Trade trade) {
-    TableBuilder table =
-        plantColumns(TableBuilder.table("saleable-by-season", "By season").text("season"));
-    for (List<Trade.Cell> season : trade.bySeason()) {
-      table.row(row(List.of(dates.label(season.get(0).season())), season));
-    }
-    return table.build();
+    return plants(
+            TableOf.<List<Trade.Cell>>table("saleable-by-season", "By season")
+                .text("season", this::season))
+        .leavingOutParts()
+        .of(trade.bySeason());
+  }
+
+  private String season(List<Trade.Cell> line) {
+    return dates.label(line.get(0).season());
+  }
+
+  private static Lot lot(List<Trade.Cell> line) {
+    return line.get(0).lot().lot();
   }
 
   private Table bySpecies(Trade trade) {
-    TableBuilder table =
-        plantColumns(
-            TableBuilder.table("saleable", "By species and grade")
-                .note(
-                    "List price: of a first, the dearest of the species' own rows of the demand table"
-                        + " for the grade, else of the rows for any species. First month: the first"
-                        + " in which one is sold; where none is sold, the season's last, in which"
-                        + " they stand ready.")
-                .text("season")
-                .text("species")
-                .text("grade"));
-    price(table);
-    for (List<Trade.Cell> line : trade.byGrade()) {
-      Trade.Cell first = line.get(0);
-      table.row(
-          row(
-              List.of(dates.label(first.season()), first.lot().lot().species(), first.grade()),
-              line,
-              listPrice.apply(first),
-              dates.month(firstMonth(line))));
-    }
-    return table.build();
+    return byGrade(
+        trade,
+        TableOf.<List<Trade.Cell>>table("saleable", "By species and grade")
+            .note(
+                "List price: of a first, the dearest of the species' own rows of the demand table"
+                    + " for the grade, else of the rows for any species. First month: the first"
+                    + " in which one is sold; where none is sold, the season's last, in which"
+                    + " they stand ready.")
+            .text("season", this::season)
+            .text("species", line -> lot(line).species()));
   }
 
   private Table byLot(Trade trade) {
-    TableBuilder table =
-        plantColumns(
-            TableBuilder.table("saleable-by-lot", "By lot and grade")
-                .text("season")
-                .text("lot")
-                .text("species")
-                .text("grade"));
-    price(table);
-    for (List<Trade.Cell> line : trade.byGrade()) {
-      Trade.Cell first = line.get(0);
-      table.row(
-          row(
-              List.of(
-                  dates.label(first.season()),
-                  first.lot().lot().name(),
-                  first.lot().lot().species(),
-                  first.grade()),
-              line,
-              listPrice.apply(first),
-              dates.month(firstMonth(line))));
-    }
-    return table.build();
+    return byGrade(
+        trade,
+        TableOf.<List<Trade.Cell>>table("saleable-by-lot", "By lot and grade")
+            .text("season", this::season)
+            .text("lot", line -> lot(line).name())
+            .text("species", line -> lot(line).species()));
   }
 
-  private static TableBuilder plantColumns(TableBuilder table) {
-    for (String heading : List.of("firsts", "seconds", "thirds", "in all", "sold", "left unsold")) {
-      table.column(heading, "", Kind.PLANTS);
-    }
-    return table.leavingOutParts();
+  private Table byGrade(Trade trade, TableOf<List<Trade.Cell>> table) {
+    return plants(table.text("grade", line -> line.get(0).grade()))
+        .column("list price", currency, Kind.MONEY_EACH, line -> listPrice.apply(line.get(0)))
+        .month("first month", line -> dates.month(firstMonth(line)))
+        .leavingOutParts()
+        .of(trade.byGrade());
   }
 
-  private void price(TableBuilder table) {
-    table.column("list price", currency, Kind.MONEY_EACH).month("first month");
-  }
-
-  private static Object[] row(List<String> before, List<Trade.Cell> cells, Object... after) {
-    List<Object> row = new ArrayList<>(before);
-    row.add(Trade.saleable(cells, Quality.FIRST));
-    row.add(Trade.saleable(cells, Quality.SECOND));
-    row.add(Trade.saleable(cells, Quality.THIRD));
-    row.add(Trade.saleable(cells));
-    row.add(Trade.sum(cells, Trade.Cell::sold));
-    row.add(Trade.sum(cells, Trade.Cell::unsold));
-    row.addAll(Arrays.asList(after));
-    return row.toArray();
+  private static TableOf<List<Trade.Cell>> plants(TableOf<List<Trade.Cell>> table) {
+    return table
+        .column("firsts", "", Kind.PLANTS, line -> Trade.saleable(line, Quality.FIRST))
+        .column("seconds", "", Kind.PLANTS, line -> Trade.saleable(line, Quality.SECOND))
+        .column("thirds", "", Kind.PLANTS, line -> Trade.saleable(line, Quality.THIRD))
+        .column("in all", "", Kind.PLANTS, Trade::saleable)
+        .column("sold", "", Kind.PLANTS, line -> Trade.sum(line, Trade.Cell::sold))
+        .column("left unsold", "", Kind.PLANTS, line -> Trade.sum(line, Trade.Cell::unsold));
   }
 
   private int firstMonth(List<Trade.Cell> line) {

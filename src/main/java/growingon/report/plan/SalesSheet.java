@@ -1,17 +1,13 @@
 package growingon.report.plan;
 
-import growingon.nursery.Demand;
 import growingon.nursery.Horizon;
 import growingon.nursery.MonthSpan;
 import growingon.report.build.FilledSheet;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
-import growingon.report.figures.Grades;
 import growingon.report.figures.SeasonFigures;
 import growingon.report.figures.Trade;
-import growingon.report.model.Column;
 import growingon.report.model.Kind;
-import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
 import growingon.report.text.Dates;
@@ -21,11 +17,11 @@ import growingon.report.text.Shown;
 import growingon.whole.WholeDemand;
 import java.time.Month;
 import java.time.format.TextStyle;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** What is sold in each season and for how much, and what was wanted and could not be sold. */
 public final class SalesSheet {
@@ -59,39 +55,55 @@ public final class SalesSheet {
         sheet.byLot(Trade.byLot(context)));
   }
 
-  private Table bySeason(Trade trade) {
-    TableBuilder table =
-        TableBuilder.table("sales-by-season", "By season")
-            .note("Missed: wanted, but nothing was ready; not carried over into the next month.")
-            .text("season")
-            .plants("plants sold")
-            .summed("receipts", currency, Kind.MONEY)
-            .plants("plants missed")
-            .flagged(Column.Flag.ABOVE_ZERO)
-            .summed("missed at list price", currency, Kind.MONEY)
-            .leavingOutParts();
-    Map<Integer, List<Trade.Cell>> bySeason =
-        trade.cells().stream().collect(Collectors.groupingBy(Trade.Cell::season));
-    for (int season = 0; season < horizon.seasons(); season++) {
-      addSeason(table, season, bySeason.getOrDefault(season, List.of()));
+  /** What is sold and missed in a season. */
+  private record Season(int season, List<Trade.Cell> cells, List<WholeDemand> demand) {
+    Plants sold() {
+      return Trade.sum(cells, Trade.Cell::sold);
     }
-    return table.build();
+
+    double receipts() {
+      return cells.stream().mapToDouble(cell -> cell.receipts().exact()).sum();
+    }
+
+    Plants missed() {
+      Plants missed = Plants.NONE;
+      for (WholeDemand row : demand) {
+        missed = missed.plus(row.missing(), row.missed());
+      }
+      return missed;
+    }
+
+    Shown missedAtListPrice() {
+      return demand.stream().map(SalesSheet::missedAtList).reduce(Shown.NOTHING, Shown::plus);
+    }
+
+    boolean isAny() {
+      return sold().exact() > 0 || missed().exact() > 0;
+    }
   }
 
-  private void addSeason(TableBuilder table, int season, List<Trade.Cell> cells) {
-    Plants sold = Trade.sum(cells, Trade.Cell::sold);
-    double receipts = cells.stream().mapToDouble(cell -> cell.receipts().exact()).sum();
-    Plants missed = Plants.NONE;
-    Shown missedAtList = Shown.NOTHING;
-    for (WholeDemand row : demand) {
-      if (row.season() == season) {
-        missed = missed.plus(row.missing(), row.missed());
-        missedAtList = missedAtList.plus(missedAtList(row));
-      }
-    }
-    if (sold.exact() > 0 || missed.exact() > 0) {
-      table.row(dates.label(season), sold, receipts, missed, missedAtList);
-    }
+  private Season season(int season, List<Trade.Cell> cells) {
+    return new Season(
+        season, cells, demand.stream().filter(row -> row.season() == season).toList());
+  }
+
+  private Table bySeason(Trade trade) {
+    Map<Integer, List<Trade.Cell>> bySeason =
+        trade.cells().stream().collect(Collectors.groupingBy(Trade.Cell::season));
+    return TableOf.<Season>table("sales-by-season", "By season")
+        .note("Missed: wanted, but nothing was ready; not carried over into the next month.")
+        .text("season", each -> dates.label(each.season))
+        .plants("plants sold", Season::sold)
+        .summed("receipts", currency, Kind.MONEY, Season::receipts)
+        .plants("plants missed", Season::missed)
+        .aboveNil()
+        .summed("missed at list price", currency, Kind.MONEY, Season::missedAtListPrice)
+        .leavingOutParts()
+        .of(
+            IntStream.range(0, horizon.seasons())
+                .mapToObj(season -> season(season, bySeason.getOrDefault(season, List.of())))
+                .filter(Season::isAny)
+                .toList());
   }
 
   /** What the plants shown as missed would have brought as firsts at the row's price. */
@@ -104,126 +116,97 @@ public final class SalesSheet {
   private static Table ready(Context context) {
     SeasonFigures figures = context.seasons();
     String currency = context.inputs().scenario().nursery().settings().currency();
-    List<Column> columns = new ArrayList<>();
-    columns.add(Column.of("grade", "grade", "", Kind.TEXT));
-    for (int season = 0; season <= figures.next(); season++) {
+    TableOf<Integer> table =
+        TableOf.<Integer>table("ready-next", "What can be sold, and what of it is sold")
+            .text("grade", grade -> figures.grades().all().get(grade).label());
+    for (int i = 0; i <= figures.next(); i++) {
+      int season = i;
       String label = figures.label(season);
       String key = season == figures.next() ? "_next" : "_now";
-      columns.add(Column.summed("ready" + key, label + ": can be sold", "", Kind.PLANTS));
-      columns.add(Column.summed("sold" + key, label + ": sold", "", Kind.PLANTS));
-      columns.add(Column.summed("receipts" + key, label + ": receipts", currency, Kind.MONEY));
+      table
+          .plants("ready" + key, label + ": can be sold", grade -> figures.saleable(grade, season))
+          .plants("sold" + key, label + ": sold", grade -> figures.sold(grade, season))
+          .summed(
+              "receipts" + key,
+              label + ": receipts",
+              currency,
+              Kind.MONEY,
+              grade -> figures.money(grade, season));
     }
-    Rows rows = new Rows();
-    List<Grades.Named> grades =
-        context.inputs().scenario().nursery().demand().isEmpty()
-            ? List.of()
-            : figures.grades().all();
-    for (int grade = 0; grade < grades.size(); grade++) {
-      List<Object> row = new ArrayList<>(List.of(grades.get(grade).label()));
-      boolean some = false;
-      for (int season = 0; season <= figures.next(); season++) {
-        row.add(figures.saleable(grade, season));
-        row.add(figures.sold(grade, season));
-        row.add(figures.money(grade, season));
-        some |= figures.saleable(grade, season).whole() > 0;
-      }
-      if (some) {
-        rows.add(row);
-      }
-    }
-    return new Table(
-        "ready-next", "What can be sold, and what of it is sold", List.of(), columns, rows.list());
+    return table.of(ready(context, figures));
+  }
+
+  /** Grades of which something can be sold. */
+  private static List<Integer> ready(Context context, SeasonFigures figures) {
+    return context.inputs().scenario().nursery().demand().isEmpty()
+        ? List.of()
+        : IntStream.range(0, figures.grades().all().size())
+            .filter(
+                grade ->
+                    IntStream.rangeClosed(0, figures.next())
+                        .anyMatch(season -> figures.saleable(grade, season).whole() > 0))
+            .boxed()
+            .toList();
   }
 
   private Table bySpecies(Trade trade) {
-    TableBuilder table =
-        sold(
-            TableBuilder.table("sales", "By species, grade and quality")
-                .text("season")
-                .text("species"));
-    for (Trade.Cell cell : trade.cells()) {
-      if (cell.sold().exact() > 0) {
-        table.row(
-            dates.label(cell.season()),
-            cell.lot().lot().species(),
-            cell.grade(),
-            cell.quality().toString(),
-            cell.sold(),
-            cell.receipts(),
-            cell.meanPrice());
-      }
-    }
-    return table.build();
+    return sold(
+        trade,
+        TableOf.<Trade.Cell>table("sales", "By species, grade and quality")
+            .text("season", cell -> dates.label(cell.season()))
+            .text("species", cell -> cell.lot().lot().species()));
   }
 
   private Table byLot(Trade trade) {
-    TableBuilder table =
-        sold(
-            TableBuilder.table("sales-by-lot", "By lot, grade and quality")
-                .text("season")
-                .text("lot")
-                .text("species"));
-    for (Trade.Cell cell : trade.cells()) {
-      if (cell.sold().exact() > 0) {
-        table.row(
-            dates.label(cell.season()),
-            cell.lot().lot().name(),
-            cell.lot().lot().species(),
-            cell.grade(),
-            cell.quality().toString(),
-            cell.sold(),
-            cell.receipts(),
-            cell.meanPrice());
-      }
-    }
-    return table.build();
+    return sold(
+        trade,
+        TableOf.<Trade.Cell>table("sales-by-lot", "By lot, grade and quality")
+            .text("season", cell -> dates.label(cell.season()))
+            .text("lot", cell -> cell.lot().lot().name())
+            .text("species", cell -> cell.lot().lot().species()));
   }
 
-  private TableBuilder sold(TableBuilder table) {
+  private Table sold(Trade trade, TableOf<Trade.Cell> table) {
     return table
-        .text("grade")
-        .text("quality")
-        .plants("plants")
-        .summed("receipts", currency, Kind.MONEY)
-        .column("mean price", currency, Kind.MONEY_EACH)
-        .leavingOutParts();
+        .text("grade", Trade.Cell::grade)
+        .text("quality", cell -> cell.quality().toString())
+        .plants("plants", Trade.Cell::sold)
+        .summed("receipts", currency, Kind.MONEY, Trade.Cell::receipts)
+        .column("mean price", currency, Kind.MONEY_EACH, Trade.Cell::meanPrice)
+        .leavingOutParts()
+        .of(trade.cells().stream().filter(cell -> cell.sold().exact() > 0).toList());
+  }
+
+  private static boolean isLimited(WholeDemand row) {
+    return row.demand().units().isPresent();
   }
 
   private Table wanted() {
-    TableBuilder table =
-        TableBuilder.table("demand-met", "Wanted, sold and missed")
-            .note(
-                "A row of the demand table in each season: what it wants in the season's months that"
-                    + " lie in the plan. Where it wants all that is ready, nothing is missed. Missed"
-                    + " plants are valued as firsts at the row's price.")
-            .text("season")
-            .text("species")
-            .text("ladder")
-            .text("grade")
-            .text("sells in")
-            .plants("wanted")
-            .plants("sold")
-            .plants("missed")
-            .flagged(Column.Flag.ABOVE_ZERO)
-            .column("list price", currency, Kind.MONEY_EACH)
-            .summed("missed at list price", currency, Kind.MONEY)
-            .leavingOutParts();
-    for (WholeDemand each : demand) {
-      Demand row = each.demand();
-      boolean limited = row.units().isPresent();
-      table.row(
-          dates.label(each.season()),
-          row.species().orElse("any"),
-          row.ladder(),
-          row.grade(),
-          months(row.months()),
-          limited ? Plants.of(each.units() + each.missing(), each.wanted()) : null,
-          Plants.of(each.units(), each.sold()),
-          limited ? Plants.of(each.missing(), each.missed()) : null,
-          row.price(),
-          limited ? missedAtList(each) : null);
-    }
-    return table.build();
+    return TableOf.<WholeDemand>table("demand-met", "Wanted, sold and missed")
+        .note(
+            "A row of the demand table in each season: what it wants in the season's months that"
+                + " lie in the plan. Where it wants all that is ready, nothing is missed. Missed"
+                + " plants are valued as firsts at the row's price.")
+        .text("season", each -> dates.label(each.season()))
+        .text("species", each -> each.demand().species().orElse("any"))
+        .text("ladder", each -> each.demand().ladder())
+        .text("grade", each -> each.demand().grade())
+        .text("sells in", each -> months(each.demand().months()))
+        .plants(
+            "wanted",
+            each ->
+                isLimited(each) ? Plants.of(each.units() + each.missing(), each.wanted()) : null)
+        .plants("sold", each -> Plants.of(each.units(), each.sold()))
+        .plants("missed", each -> isLimited(each) ? Plants.of(each.missing(), each.missed()) : null)
+        .aboveNil()
+        .column("list price", currency, Kind.MONEY_EACH, each -> each.demand().price())
+        .summed(
+            "missed at list price",
+            currency,
+            Kind.MONEY,
+            each -> isLimited(each) ? missedAtList(each) : null)
+        .leavingOutParts()
+        .of(demand);
   }
 
   private static String months(MonthSpan span) {

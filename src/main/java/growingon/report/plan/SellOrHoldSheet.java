@@ -7,9 +7,8 @@ import growingon.nursery.Nursery;
 import growingon.project.LotHistory;
 import growingon.project.Reached;
 import growingon.project.Stood;
-import growingon.report.build.Columns;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
-import growingon.report.model.Column;
 import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
@@ -28,7 +27,7 @@ final class SellOrHoldSheet {
   private final Nursery nursery;
   private final Horizon horizon;
   private final ListPrices prices;
-  private final Rows rows = new Rows();
+  private final List<Wait> waits = new ArrayList<>();
   private final Phrases say;
 
   private SellOrHoldSheet(Context context) {
@@ -48,10 +47,22 @@ final class SellOrHoldSheet {
   /** A grade that the middle plant of a lot reaches and that has a price. */
   private record Priced(String grade, int month, double price) {}
 
+  /**
+   * What waiting for the next grade brings.
+   *
+   * @param gain of a plant
+   * @param m2Months that a plant takes meanwhile
+   */
+  private record Wait(LotHistory lot, Priced now, Priced next, double gain, double m2Months) {
+    int months() {
+      return next.month() - now.month();
+    }
+  }
+
   private void add(LotHistory lot) {
     List<Priced> grades = priced(lot);
     for (int i = 0; i + 1 < grades.size(); i++) {
-      add(lot, grades.get(i), grades.get(i + 1));
+      waits.add(wait(lot, grades.get(i), grades.get(i + 1)));
     }
   }
 
@@ -67,24 +78,11 @@ final class SellOrHoldSheet {
     return list;
   }
 
-  private void add(LotHistory lot, Priced now, Priced next) {
-    int wait = next.month() - now.month();
-    double lives = Math.pow(1 - nursery.speciesOf(lot.lot()).laterLoss(), wait / 12.0);
+  private Wait wait(LotHistory lot, Priced now, Priced next) {
+    double years = (next.month() - now.month()) / 12.0;
+    double lives = Math.pow(1 - nursery.speciesOf(lot.lot()).laterLoss(), years);
     double gain = next.price() * lives - now.price();
-    double m2Months = m2MonthsEach(lot, now.month(), next.month());
-    rows.add(
-        lot.lot().name(),
-        lot.lot().species(),
-        now.grade(),
-        horizon.month(now.month()),
-        now.price(),
-        next.grade(),
-        horizon.month(next.month()),
-        next.price(),
-        wait,
-        gain,
-        m2Months > 0 ? (Double) (12 * gain / m2Months) : null,
-        Rows.text(held(lot.lot())));
+    return new Wait(lot, now, next, gain, m2MonthsEach(lot, now.month(), next.month()));
   }
 
   /** Square metres a plant takes, summed over the months of waiting. */
@@ -103,28 +101,32 @@ final class SellOrHoldSheet {
 
   private Table table() {
     String currency = nursery.settings().currency();
-    return new Table(
-        "sell-or-hold",
-        "What waiting for the next grade would bring",
-        List.of(
+    return TableOf.<Wait>table("sell-or-hold", "What waiting for the next grade would bring")
+        .note(
             "When the middle plant of a lot reaches a grade and the next that has a price, and what"
                 + " a plant would gain by waiting: list price of a first, less what dies meanwhile."
                 + " Work and pots on the way, and whether that many are wanted, are not in it:"
-                + " buying weighs all of it.",
-            Sentences.WITHOUT_VAT),
-        List.of(
-            Rows.lot(),
-            Column.of("species", "species", "", Kind.TEXT),
-            Column.of("grade", "grade", "", Kind.TEXT),
-            Column.of("ready", "from", "", Kind.MONTH),
-            Column.of("price", "price", currency, Kind.MONEY_EACH),
-            Column.of("next_grade", "next grade", "", Kind.TEXT),
-            Column.of("next_ready", "in", "", Kind.MONTH),
-            Column.of("next_price", "price then", currency, Kind.MONEY_EACH),
-            Column.of("wait", "waiting", "months", Kind.COUNT),
-            Columns.belowNil(Column.of("gain", "gain of a plant", currency, Kind.MONEY_EACH)),
-            Columns.belowNil(Column.of("gain_m2", "gain a m² and year", currency, Kind.MONEY_EACH)),
-            Column.of("held", "held now", "", Kind.TEXT)),
-        rows.list());
+                + " buying weighs all of it.")
+        .note(Sentences.WITHOUT_VAT)
+        .column(Rows.lot(), each -> each.lot.lot().name())
+        .text("species", each -> each.lot.lot().species())
+        .text("grade", each -> each.now.grade())
+        .month("ready", "from", each -> horizon.month(each.now.month()))
+        .column("price", currency, Kind.MONEY_EACH, each -> each.now.price())
+        .text("next grade", each -> each.next.grade())
+        .month("next_ready", "in", each -> horizon.month(each.next.month()))
+        .column("next_price", "price then", currency, Kind.MONEY_EACH, each -> each.next.price())
+        .column("wait", "waiting", "months", Kind.COUNT, Wait::months)
+        .column("gain", "gain of a plant", currency, Kind.MONEY_EACH, each -> each.gain)
+        .belowNil()
+        .column(
+            "gain_m2",
+            "gain a m² and year",
+            currency,
+            Kind.MONEY_EACH,
+            each -> each.m2Months > 0 ? (Double) (12 * each.gain / each.m2Months) : null)
+        .belowNil()
+        .text("held", "held now", each -> Rows.text(held(each.lot.lot())))
+        .of(waits);
   }
 }

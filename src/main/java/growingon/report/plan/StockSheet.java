@@ -2,8 +2,9 @@ package growingon.report.plan;
 
 import growingon.nursery.Grade;
 import growingon.nursery.Horizon;
+import growingon.nursery.Lot;
 import growingon.report.build.FilledSheet;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.figures.SeasonEnd;
 import growingon.report.model.Sheet;
@@ -17,6 +18,7 @@ import java.util.Collection;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 
 /** What stands at the end of each season, by species and grade, and by lot and grade. */
 public final class StockSheet {
@@ -50,48 +52,50 @@ public final class StockSheet {
       String name = lot.history().lot().species();
       bySpecies.merge(name, new Stock(lot), (old, next) -> old).add(lot);
     }
-    TableBuilder table =
-        columns(
-            TableBuilder.table("stock-by-species", "By species and grade")
-                .text("species")
-                .text("grade"));
-    bySpecies.forEach(
-        (species, stock) -> {
-          if (stock != null) {
-            stock.addRows(table, List.of(species));
-          }
-        });
-    return table.build();
+    return seasons(
+            TableOf.<Line>table("stock-by-species", "By species and grade")
+                .text("species", Line::species))
+        .of(
+            bySpecies.values().stream()
+                .filter(Objects::nonNull)
+                .flatMap(stock -> stock.lines().stream())
+                .toList());
   }
 
   private Table byLot() {
-    TableBuilder table =
-        columns(
-            TableBuilder.table("stock-by-lot", "By lot and grade")
-                .text("lot")
-                .text("species")
-                .text("grade"));
-    for (WholeLot lot : lots) {
-      Stock stock = new Stock(lot);
-      stock.add(lot);
-      stock.addRows(table, List.of(lot.history().lot().name(), lot.history().lot().species()));
-    }
-    return table.build();
+    return seasons(
+            TableOf.<Line>table("stock-by-lot", "By lot and grade")
+                .text("lot", Line::lot)
+                .text("species", Line::species))
+        .of(lots.stream().flatMap(lot -> stock(lot).lines().stream()).toList());
   }
 
-  private TableBuilder columns(TableBuilder table) {
-    for (int season = 0; season < horizon.seasons(); season++) {
-      table.plants(horizon.seasonLabel(season));
+  private Stock stock(WholeLot lot) {
+    Stock stock = new Stock(lot);
+    stock.add(lot);
+    return stock;
+  }
+
+  private TableOf<Line> seasons(TableOf<Line> table) {
+    table.text("grade", Line::grade);
+    for (int i = 0; i < horizon.seasons(); i++) {
+      int season = i;
+      table.plants(horizon.seasonLabel(season), each -> each.plants[season]);
     }
     return table.leavingOutParts();
   }
 
+  /** Plants of a lot, or of a species, of one grade by season. */
+  private record Line(String lot, String species, String grade, Plants[] plants) {}
+
   /** Plants by grade and season: no grade, the grades from the lowest, kept ones last. */
   private final class Stock {
+    private final Lot lot;
     private final List<Grade> grades;
     private final Plants[][] plants;
 
     Stock(WholeLot first) {
+      this.lot = first.history().lot();
       this.grades = first.history().grades();
       this.plants = new Plants[grades.size() + 2][horizon.seasons()];
       for (Plants[] seasons : plants) {
@@ -114,15 +118,14 @@ public final class StockSheet {
       plants[row][end.season()] = plants[row][end.season()].plus(more);
     }
 
-    void addRows(TableBuilder table, List<String> labels) {
+    List<Line> lines() {
+      List<Line> lines = new ArrayList<>();
       for (int grade = 0; grade < plants.length; grade++) {
-        List<Object> row = new ArrayList<>(labels);
-        row.add(name(grade));
-        row.addAll(List.of(plants[grade]));
         if (Arrays.stream(plants[grade]).anyMatch(each -> each != Plants.NONE)) {
-          table.row(row.toArray());
+          lines.add(new Line(lot.name(), lot.species(), name(grade), plants[grade]));
         }
       }
+      return lines;
     }
 
     private String name(int grade) {

@@ -7,7 +7,7 @@ import growingon.nursery.Nursery;
 import growingon.nursery.Settings;
 import growingon.project.LotHistory;
 import growingon.report.build.FilledSheet;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.model.Kind;
 import growingon.report.model.Sheet;
@@ -23,6 +23,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 
 /** What the stock is worth at the end of each business year. */
@@ -79,66 +80,95 @@ public final class StockValueSheet {
         Sentences.EXPECTED);
   }
 
+  /**
+   * What a row says of some lots.
+   *
+   * @param isApart whether plants with a list price are told apart from those without
+   */
+  private record Worth(int month, List<Counted> lots, boolean isApart) {
+    Plants plants(Function<Counted, Plants> what) {
+      return lots.stream().map(what).reduce(Plants.NONE, Plants::plus);
+    }
+
+    double sum(ToDoubleFunction<StockValue> what) {
+      return lots.stream().map(Counted::value).mapToDouble(what).sum();
+    }
+
+    <N> N apart(Supplier<N> what) {
+      return isApart ? what.get() : null;
+    }
+
+    StockValue first() {
+      return lots.get(0).value;
+    }
+  }
+
   private Table byYear(int leastLots) {
     Map<Integer, List<Counted>> years = new LinkedHashMap<>();
     values.forEach(
         each -> years.computeIfAbsent(each.value.month(), any -> new ArrayList<>()).add(each));
-    TableBuilder table = columns(noted(), leastLots);
-    years.forEach((month, lots) -> addYear(table, month, lots, leastLots));
-    return table.build();
-  }
-
-  private TableBuilder noted() {
     String selling = say.percent(settings.sellingCostShare());
-    return TableBuilder.table("stock-value", "Stock value by year end")
-        .note(
-            "Cost to date: what the lots' accounts were charged, carried by the plants alive; losses"
-                + " stay with them, plants sold take their share away. Kept plants are left out.")
-        .note(
-            "List less selling cost: by grade and quality, less %s (setting selling cost %%). The"
-                    .formatted(selling)
-                + " lower of the two is taken lot by lot.")
-        .note(
-            "Plants without a list price have no grade yet, or a grade or quality without a price;"
-                + " they stand at their cost. A line without a whole plant is left out.");
-  }
-
-  private TableBuilder columns(TableBuilder table, int leastLots) {
+    TableOf<Worth> table =
+        TableOf.<Worth>table("stock-value", "Stock value by year end")
+            .note(
+                "Cost to date: what the lots' accounts were charged, carried by the plants alive; losses"
+                    + " stay with them, plants sold take their share away. Kept plants are left out.")
+            .note(
+                "List less selling cost: by grade and quality, less %s (setting selling cost %%). The"
+                        .formatted(selling)
+                    + " lower of the two is taken lot by lot.")
+            .note(
+                "Plants without a list price have no grade yet, or a grade or quality without a price;"
+                    + " they stand at their cost. A line without a whole plant is left out.");
     if (leastLots > 1) {
       table.note("A figure with a single lot behind it is not told by itself.");
     }
-    return money(table.month("year end"));
+    return worth(table.month("year end", each -> horizon.month(each.month)))
+        .of(
+            years.entrySet().stream()
+                .filter(year -> behind(year.getValue(), Counted::plants) >= leastLots)
+                .map(year -> year(year.getKey(), year.getValue(), leastLots))
+                .toList());
   }
 
-  private TableBuilder money(TableBuilder table) {
+  private static Worth year(int month, List<Counted> lots, int leastLots) {
+    return new Worth(
+        month,
+        lots,
+        isTold(behind(lots, Counted::priced), leastLots)
+            && isTold(behind(lots, Counted::unpriced), leastLots));
+  }
+
+  private TableOf<Worth> worth(TableOf<Worth> table) {
     String currency = settings.currency();
     return table
-        .column("plants", "", Kind.PLANTS)
-        .column("of these with a list price", "", Kind.PLANTS)
-        .column("their cost to date", currency, Kind.MONEY)
-        .column("list less selling cost", currency, Kind.MONEY)
-        .column("lower of the two", currency, Kind.MONEY)
-        .column("others, cost to date", currency, Kind.MONEY)
-        .column("value in all", currency, Kind.MONEY);
-  }
-
-  private void addYear(TableBuilder table, int month, List<Counted> lots, int leastLots) {
-    long inAll = behind(lots, Counted::plants);
-    if (inAll < leastLots) {
-      return;
-    }
-    boolean apart =
-        isTold(behind(lots, Counted::priced), leastLots)
-            && isTold(behind(lots, Counted::unpriced), leastLots);
-    table.row(
-        horizon.month(month),
-        plants(lots, Counted::plants),
-        apart ? plants(lots, Counted::priced) : null,
-        apart ? sum(lots, StockValue::pricedCost) : null,
-        apart ? sum(lots, StockValue::list) : null,
-        apart ? sum(lots, StockValue::lower) : null,
-        apart ? sum(lots, StockValue::unpricedCost) : null,
-        sum(lots, StockValue::value));
+        .column("plants", "", Kind.PLANTS, each -> each.plants(Counted::plants))
+        .column(
+            "of these with a list price",
+            "",
+            Kind.PLANTS,
+            each -> each.apart(() -> each.plants(Counted::priced)))
+        .column(
+            "their cost to date",
+            currency,
+            Kind.MONEY,
+            each -> each.apart(() -> each.sum(StockValue::pricedCost)))
+        .column(
+            "list less selling cost",
+            currency,
+            Kind.MONEY,
+            each -> each.apart(() -> each.sum(StockValue::list)))
+        .column(
+            "lower of the two",
+            currency,
+            Kind.MONEY,
+            each -> each.apart(() -> each.sum(StockValue::lower)))
+        .column(
+            "others, cost to date",
+            currency,
+            Kind.MONEY,
+            each -> each.apart(() -> each.sum(StockValue::unpricedCost)))
+        .column("value in all", currency, Kind.MONEY, each -> each.sum(StockValue::value));
   }
 
   private static boolean isTold(long lots, int leastLots) {
@@ -148,10 +178,6 @@ public final class StockValueSheet {
   /** How many lots have a whole plant in a figure. */
   private static long behind(List<Counted> lots, Function<Counted, Plants> what) {
     return lots.stream().filter(each -> what.apply(each).whole() > 0).count();
-  }
-
-  private static Plants plants(List<Counted> lots, Function<Counted, Plants> what) {
-    return lots.stream().map(what).reduce(Plants.NONE, Plants::plus);
   }
 
   private Counted count(StockValue value) {
@@ -179,32 +205,16 @@ public final class StockValueSheet {
     return index;
   }
 
-  private static double sum(List<Counted> lots, ToDoubleFunction<StockValue> what) {
-    return lots.stream().map(Counted::value).mapToDouble(what).sum();
-  }
-
   private Table byLot() {
-    TableBuilder table =
-        money(
-            TableBuilder.table("stock-value-by-lot", "Stock value by year end and lot")
-                .month("year end")
-                .text("lot")
-                .text("species"));
-    table.leavingOutParts();
-    for (Counted counted : values) {
-      StockValue each = counted.value;
-      table.row(
-          horizon.month(each.month()),
-          each.lot().name(),
-          each.lot().species(),
-          counted.plants(),
-          counted.priced,
-          each.pricedCost(),
-          each.list(),
-          each.lower(),
-          each.unpricedCost(),
-          each.value());
-    }
-    return table.build();
+    return worth(
+            TableOf.<Worth>table("stock-value-by-lot", "Stock value by year end and lot")
+                .month("year end", each -> horizon.month(each.month))
+                .text("lot", each -> each.first().lot().name())
+                .text("species", each -> each.first().lot().species()))
+        .leavingOutParts()
+        .of(
+            values.stream()
+                .map(each -> new Worth(each.value.month(), List.of(each), true))
+                .toList());
   }
 }

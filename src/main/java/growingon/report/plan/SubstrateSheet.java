@@ -9,13 +9,14 @@ import growingon.project.LotHistory;
 import growingon.project.Projection;
 import growingon.project.Use;
 import growingon.report.build.FilledSheet;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.model.Kind;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
 import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -76,45 +77,51 @@ final class SubstrateSheet {
         .flatMap(Step::mix);
   }
 
-  private Table mixes() {
-    TableBuilder table =
-        TableBuilder.table("substrate-mixes", "Mixes by season")
-            .note("Loose litres of all components, waste included.")
-            .text("season")
-            .text("mix")
-            .summed("litres", "", Kind.LITRES);
+  /** Litres of a mix in a season. */
+  private record Mixed(int season, String mix, double litres) {}
+
+  private List<Mixed> mixed() {
+    List<Mixed> mixed = new ArrayList<>();
     for (int season = 0; season < horizon.seasons(); season++) {
       for (Map.Entry<String, double[]> mix : litresByMix.entrySet()) {
         if (mix.getValue()[season] > 0) {
-          table.row(horizon.seasonLabel(season), mix.getKey(), mix.getValue()[season]);
+          mixed.add(new Mixed(season, mix.getKey(), mix.getValue()[season]));
         }
       }
     }
-    return table.build();
+    return mixed;
   }
+
+  private Table mixes() {
+    return TableOf.<Mixed>table("substrate-mixes", "Mixes by season")
+        .note("Loose litres of all components, waste included.")
+        .text("season", each -> horizon.seasonLabel(each.season))
+        .text("mix", Mixed::mix)
+        .summed("litres", "", Kind.LITRES, Mixed::litres)
+        .of(mixed());
+  }
+
+  /** A component of a mix. */
+  private record Part(Mix mix, String component) {}
 
   private Table parts() {
-    TableBuilder table =
-        TableBuilder.table("substrate-parts", "What goes into a mix")
-            .note(
-                "Loose litres for a litre in the pot: all components together, before waste. Share:"
-                    + " of the loose volume, by the parts typed.")
-            .text("mix")
-            .column("loose for one in the pot", "litres", Kind.NUMBER)
-            .text("component")
-            .column("share", "", Kind.SHARE);
-    litresByMix.forEach(
-        (name, litres) -> {
-          if (Arrays.stream(litres).anyMatch(each -> each > 0)) {
-            addParts(table, nursery.mixes().get(name));
-          }
-        });
-    return table.build();
-  }
-
-  private static void addParts(TableBuilder table, Mix mix) {
-    for (String component : mix.parts().keySet()) {
-      table.row(mix.name(), mix.looseLitresPerPottedLitre(), component, mix.share(component));
-    }
+    return TableOf.<Part>table("substrate-parts", "What goes into a mix")
+        .note(
+            "Loose litres for a litre in the pot: all components together, before waste. Share:"
+                + " of the loose volume, by the parts typed.")
+        .text("mix", each -> each.mix.name())
+        .column(
+            "loose for one in the pot",
+            "litres",
+            Kind.NUMBER,
+            each -> each.mix.looseLitresPerPottedLitre())
+        .text("component", Part::component)
+        .column("share", "", Kind.SHARE, each -> each.mix.share(each.component))
+        .of(
+            litresByMix.entrySet().stream()
+                .filter(each -> Arrays.stream(each.getValue()).anyMatch(litres -> litres > 0))
+                .map(each -> nursery.mixes().get(each.getKey()))
+                .flatMap(mix -> mix.parts().keySet().stream().map(part -> new Part(mix, part)))
+                .toList());
   }
 }

@@ -3,10 +3,9 @@ package growingon.report.plan;
 import growingon.nursery.Horizon;
 import growingon.nursery.Scenario;
 import growingon.project.SpaceUse.PlaceMonth;
-import growingon.report.build.Columns;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.figures.SeasonFigures;
-import growingon.report.model.Column;
 import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
@@ -25,6 +24,7 @@ import growingon.report.words.SpaceWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** What a grower reads first. */
 public final class SummarySheet {
@@ -84,26 +84,38 @@ public final class SummarySheet {
   }
 
   private static Table seasons(Context context) {
+    SeasonFigures figures = context.seasons();
     String currency = context.inputs().scenario().nursery().settings().currency();
     boolean hours = context.accounts().hours().available(0).isPresent();
     boolean space = !context.inputs().scenario().nursery().places().isEmpty();
-    List<Column> columns = new ArrayList<>();
-    columns.add(Rows.season());
-    columns.add(Column.summed("sales", "sales", currency, Kind.MONEY));
-    columns.add(Column.summed("sold", "plants sold", "", Kind.PLANTS));
-    columns.add(Column.of("standing", "plants at its end", "", Kind.PLANTS));
-    columns.add(Columns.belowNil(Column.of("cash", "cash at its end", currency, Kind.MONEY)));
+    TableOf<Integer> table =
+        TableOf.<Integer>table(SEASONS, "Season by season")
+            .notes(notes(space, hours))
+            .column(Rows.season(), figures::label)
+            .summed("sales", currency, Kind.MONEY, figures::money)
+            .plants("sold", "plants sold", figures::sold)
+            .column("standing", "plants at its end", "", Kind.PLANTS, figures::standing)
+            .column("cash", "cash at its end", currency, Kind.MONEY, figures::cash)
+            .belowNil();
     if (space) {
-      columns.add(
-          Columns.aboveNil(Column.of("overflow", "most space missing", "m²", Kind.SQUARE_METRES)));
-      columns.add(Column.of("overflow_in", "where and when", "", Kind.TEXT));
+      table
+          .column(
+              "overflow",
+              "most space missing",
+              "m²",
+              Kind.SQUARE_METRES,
+              season -> figures.peakOverflow(season).map(PlaceMonth::overflowM2).orElse(0.0))
+          .aboveNil()
+          .text(
+              "overflow_in",
+              "where and when",
+              season ->
+                  figures.peakOverflow(season).map(peak -> where(context, peak)).orElse(null));
     }
     if (hours) {
-      columns.add(
-          Columns.aboveNil(Column.summed("hours_short", "hours short", "hours", Kind.HOURS)));
+      table.summed("hours short", "hours", Kind.HOURS, figures::hoursShort).aboveNil();
     }
-    return new Table(
-        SEASONS, "Season by season", notes(space, hours), columns, rows(context, space, hours));
+    return table.of(IntStream.range(0, figures.seasons()).boxed().toList());
   }
 
   private static List<String> notes(boolean space, boolean hours) {
@@ -115,29 +127,6 @@ public final class SummarySheet {
               + (hours ? "Hours short: added up over the months in which hours are short." : ""));
     }
     return notes;
-  }
-
-  private static List<List<Object>> rows(Context context, boolean space, boolean hours) {
-    SeasonFigures figures = context.seasons();
-    Rows rows = new Rows();
-    for (int season = 0; season < figures.seasons(); season++) {
-      List<Object> row = new ArrayList<>();
-      row.add(figures.label(season));
-      row.add(figures.money(season));
-      row.add(figures.sold(season));
-      row.add(figures.standing(season));
-      row.add(figures.cash(season));
-      if (space) {
-        Optional<PlaceMonth> peak = figures.peakOverflow(season);
-        row.add(peak.map(each -> each.overflowM2()).orElse(0.0));
-        row.add(peak.map(each -> where(context, each)).orElse(null));
-      }
-      if (hours) {
-        row.add(figures.hoursShort(season));
-      }
-      rows.add(row);
-    }
-    return rows.list();
   }
 
   private static String where(Context context, PlaceMonth peak) {

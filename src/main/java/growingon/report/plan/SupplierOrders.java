@@ -5,7 +5,7 @@ import growingon.nursery.Inputs;
 import growingon.project.Supplies;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.Picked;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.figures.PlantOrder;
 import growingon.report.model.Kind;
@@ -121,28 +121,19 @@ public final class SupplierOrders {
 
   private Table table(int number, String supplier, List<Line> lines) {
     YearMonth by = horizon.month(first(lines));
-    TableBuilder table =
-        TableBuilder.table(
-                NAME + "-" + number, "To %s, by the end of %s".formatted(supplier, say.month(by)))
-            .note("From %s.".formatted(inputs.scenario().nursery().settings().name()))
-            .month("order in")
-            .text("what")
-            .column("number", "", Kind.COUNT)
-            .text("of")
-            .month("needed in")
-            .column(PRICE, "each", currency, Kind.MONEY_EACH);
-    lines.stream()
-        .sorted(Comparator.comparingInt(Line::orderIn).thenComparing(Line::needed))
-        .forEach(
-            line ->
-                table.row(
-                    horizon.month(line.orderIn()),
-                    line.what(),
-                    line.number(),
-                    line.unit(),
-                    line.needed(),
-                    line.price()));
-    return table.build();
+    return TableOf.<Line>table(
+            NAME + "-" + number, "To %s, by the end of %s".formatted(supplier, say.month(by)))
+        .note("From %s.".formatted(inputs.scenario().nursery().settings().name()))
+        .month("order in", line -> horizon.month(line.orderIn()))
+        .text("what", Line::what)
+        .column("number", "", Kind.COUNT, Line::number)
+        .text("of", Line::unit)
+        .month("needed in", Line::needed)
+        .column(PRICE, "each", currency, Kind.MONEY_EACH, Line::price)
+        .of(
+            lines.stream()
+                .sorted(Comparator.comparingInt(Line::orderIn).thenComparing(Line::needed))
+                .toList());
   }
 
   /** The same report whose enquiries say no prices paid. */

@@ -3,7 +3,7 @@ package growingon.report.plan;
 import growingon.nursery.Horizon;
 import growingon.project.Supplies;
 import growingon.project.Use;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.figures.PottedPlants;
 import growingon.report.figures.WholeStore;
@@ -52,64 +52,76 @@ final class SupplyTables {
     return kind != Use.Kind.COMPONENT;
   }
 
+  /** What happens to an item in some months. */
+  private record Spent(Supplies.Item item, WholeStore store, Object time, int first, int last) {
+    long packs() {
+      return (long) Arrays.stream(item.packs(), first, last + 1).asDoubleStream().sum();
+    }
+
+    Shown used() {
+      return store.used(first, last);
+    }
+
+    Shown back() {
+      return store.back(first, last);
+    }
+
+    double cost() {
+      return IntStream.rangeClosed(first, last).mapToDouble(item::cost).sum();
+    }
+
+    boolean isAny() {
+      return used().shown() != 0 || back().shown() != 0 || packs() != 0;
+    }
+  }
+
   /** A row for each item and season in which it is used, comes back or is bought. */
   Table bySeason(String name, String title, String note) {
-    TableBuilder table = amounts(TableBuilder.table(name, title).note(note).text("season"));
+    List<Spent> spent = new ArrayList<>();
     for (int season = 0; season < horizon.seasons(); season++) {
-      int first = horizon.seasonFirst(season);
-      int last = horizon.seasonLast(season);
-      for (int i = 0; i < items.size(); i++) {
-        add(table, i, horizon.seasonLabel(season), first, last);
-      }
+      spent.addAll(
+          spent(
+              horizon.seasonLabel(season),
+              horizon.seasonFirst(season),
+              horizon.seasonLast(season)));
     }
-    return table.build();
+    return amounts(TableOf.<Spent>table(name, title).note(note).text("season", Spent::time))
+        .of(spent);
+  }
+
+  private List<Spent> spent(Object time, int first, int last) {
+    return IntStream.range(0, items.size())
+        .mapToObj(i -> new Spent(items.get(i), stores.get(i), time, first, last))
+        .filter(Spent::isAny)
+        .toList();
   }
 
   /** A row for each month and item that is used, comes back or is bought in it. */
   Table byMonth(String name, String title) {
-    TableBuilder table = amounts(TableBuilder.table(name, title).month("month"));
+    List<Spent> spent = new ArrayList<>();
     for (int month = 0; month < horizon.months(); month++) {
-      for (int i = 0; i < items.size(); i++) {
-        add(table, i, horizon.month(month), month, month);
-      }
+      spent.addAll(spent(horizon.month(month), month, month));
     }
-    return table.build();
+    return amounts(TableOf.<Spent>table(name, title).month("month", Spent::time)).of(spent);
   }
 
-  private TableBuilder amounts(TableBuilder table) {
-    table.text("item").text("unit");
-    table.column("on hand before", "", amountKind()).column("used", "", amountKind());
+  private TableOf<Spent> amounts(TableOf<Spent> table) {
+    table
+        .text("item", each -> each.item.name())
+        .text("unit", each -> each.item.unit())
+        .column("on hand before", "", amountKind(), each -> cell(each.store.before(each.first)))
+        .column("used", "", amountKind(), each -> cell(each.used()));
     if (comesBack()) {
-      table.column("come back", "", amountKind());
+      table.column("come back", "", amountKind(), each -> cell(each.back()));
     }
     return table
-        .column(kind == Use.Kind.COMPONENT ? "bags bought" : "packs bought", "", Kind.COUNT)
-        .column("in each", "", Kind.NUMBER)
-        .summed("cost", currency, Kind.MONEY)
-        .column("left", "", amountKind());
-  }
-
-  private void add(TableBuilder table, int index, Object time, int first, int last) {
-    Supplies.Item item = items.get(index);
-    WholeStore store = stores.get(index);
-    long packs = (long) Arrays.stream(item.packs(), first, last + 1).asDoubleStream().sum();
-    Shown used = store.used(first, last);
-    Shown back = store.back(first, last);
-    if (used.shown() == 0 && back.shown() == 0 && packs == 0) {
-      return;
-    }
-    List<Object> row = new ArrayList<>(List.of(time, item.name(), item.unit()));
-    row.add(cell(store.before(first)));
-    row.add(cell(used));
-    if (comesBack()) {
-      row.add(cell(back));
-    }
-    row.addAll(List.of(packs, item.packSize(), cost(item, first, last)));
-    row.add(cell(store.left(last)));
-    table.row(row.toArray());
-  }
-
-  private static double cost(Supplies.Item item, int first, int last) {
-    return IntStream.rangeClosed(first, last).mapToDouble(item::cost).sum();
+        .column(
+            kind == Use.Kind.COMPONENT ? "bags bought" : "packs bought",
+            "",
+            Kind.COUNT,
+            Spent::packs)
+        .column("in each", "", Kind.NUMBER, each -> each.item.packSize())
+        .summed("cost", currency, Kind.MONEY, Spent::cost)
+        .column("left", "", amountKind(), each -> cell(each.store.left(each.last)));
   }
 }

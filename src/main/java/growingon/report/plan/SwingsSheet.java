@@ -3,10 +3,9 @@ package growingon.report.plan;
 import growingon.chance.Assumption;
 import growingon.chance.Gamble;
 import growingon.chance.Gamble.Swing;
-import growingon.report.build.Columns;
+import growingon.report.build.TableOf;
 import growingon.report.chart.ChanceCharts;
 import growingon.report.figures.Context;
-import growingon.report.model.Column;
 import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
@@ -53,47 +52,73 @@ final class SwingsSheet {
         : List.of(note, Sentences.WITHOUT_VAT);
   }
 
+  /** What one assumption moves of a lot. */
+  private record Swung(Gamble gamble, Swing swing) {}
+
+  private static List<Swung> swung(List<Gamble> gambles) {
+    return gambles.stream()
+        .flatMap(gamble -> gamble.swings().stream().map(swing -> new Swung(gamble, swing)))
+        .toList();
+  }
+
   private static Table table(Context context, List<Gamble> gambles) {
     String currency = context.inputs().scenario().nursery().settings().currency();
-    Rows rows = new Rows();
-    for (Gamble gamble : gambles) {
-      for (Swing swing : gamble.swings()) {
-        rows.add(
-            gamble.bought().lot().name(),
-            swing.says(),
-            swing.low(),
-            swing.high(),
-            swing.gainAtLow(),
-            swing.gainAtLine(),
-            swing.gainAtHigh(),
-            swing.width(),
-            swing.measured().map(Swing.Measured::gainAtLow).orElse(null),
-            swing.measured().map(Swing.Measured::gainAtHigh).orElse(null),
-            swing.measured().isPresent() ? swing.narrower() : null,
-            swing.measured().isPresent() ? "by measuring" : null);
-      }
-    }
-    return new Table(
-        "swings",
-        "What each assumption moves",
-        List.of(
-            "Gain of the lot, as on Lots bought; the widest swing first. Whole failure is no P10: it"
-                + " has the chance that Lots bought names.",
-            "Moves it by: from the least to the greatest of P10, plan's line and P90. Not known: the"
-                + " same in all seasons. Measured: once 20 trunks were marked and read twice."),
-        List.of(
-            Rows.lot(),
-            Column.of("assumption", "assumption", "", Kind.TEXT),
-            Column.of("low", "at P10", "", Kind.TEXT),
-            Column.of("high", "at P90", "", Kind.TEXT),
-            Columns.belowNil(Column.of("gain_low", "gain at P10", currency, Kind.MONEY)),
-            Columns.belowNil(Column.of("plan", "plan's line", currency, Kind.MONEY)),
-            Columns.belowNil(Column.of("gain_high", "gain at P90", currency, Kind.MONEY)),
-            Column.of("width", "moves it by", currency, Kind.MONEY),
-            Columns.belowNil(Column.of("measured_low", "at P10, measured", currency, Kind.MONEY)),
-            Columns.belowNil(Column.of("measured_high", "at P90, measured", currency, Kind.MONEY)),
-            Column.of("narrower", "narrower by", "", Kind.SHARE),
-            Column.of("mark", "can be narrowed", "", Kind.TEXT)),
-        rows.list());
+    return measured(
+            currency,
+            TableOf.<Swung>table("swings", "What each assumption moves")
+                .note(
+                    "Gain of the lot, as on Lots bought; the widest swing first. Whole failure is no P10: it"
+                        + " has the chance that Lots bought names.")
+                .note(
+                    "Moves it by: from the least to the greatest of P10, plan's line and P90. Not known: the"
+                        + " same in all seasons. Measured: once 20 trunks were marked and read twice.")
+                .column(Rows.lot(), each -> each.gamble.bought().lot().name())
+                .text("assumption", each -> each.swing.says())
+                .text("low", "at P10", each -> each.swing.low())
+                .text("high", "at P90", each -> each.swing.high())
+                .column(
+                    "gain_low", "gain at P10", currency, Kind.MONEY, each -> each.swing.gainAtLow())
+                .belowNil()
+                .column(
+                    "plan", "plan's line", currency, Kind.MONEY, each -> each.swing.gainAtLine())
+                .belowNil()
+                .column(
+                    "gain_high",
+                    "gain at P90",
+                    currency,
+                    Kind.MONEY,
+                    each -> each.swing.gainAtHigh())
+                .belowNil()
+                .column("width", "moves it by", currency, Kind.MONEY, each -> each.swing.width()))
+        .of(swung(gambles));
+  }
+
+  /** What measuring would take off, where it would. */
+  private static TableOf<Swung> measured(String currency, TableOf<Swung> table) {
+    return table
+        .column(
+            "measured_low",
+            "at P10, measured",
+            currency,
+            Kind.MONEY,
+            each -> each.swing.measured().map(Swing.Measured::gainAtLow).orElse(null))
+        .belowNil()
+        .column(
+            "measured_high",
+            "at P90, measured",
+            currency,
+            Kind.MONEY,
+            each -> each.swing.measured().map(Swing.Measured::gainAtHigh).orElse(null))
+        .belowNil()
+        .column(
+            "narrower",
+            "narrower by",
+            "",
+            Kind.SHARE,
+            each -> each.swing.measured().isPresent() ? each.swing.narrower() : null)
+        .text(
+            "mark",
+            "can be narrowed",
+            each -> each.swing.measured().isPresent() ? "by measuring" : null);
   }
 }

@@ -3,7 +3,7 @@ package growingon.report.plan;
 import growingon.nursery.Horizon;
 import growingon.project.Happening;
 import growingon.report.build.FilledSheet;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.model.Paper;
 import growingon.report.model.Sheet;
@@ -47,21 +47,17 @@ final class WallSheet {
   }
 
   private Table table() {
-    TableBuilder table = TableBuilder.table("wall", "The year's jobs").text("place").wide(14);
-    for (int month = 0; month < months; month++) {
-      table.longText(say.month(horizon.month(month))).wide(WIDTH);
+    TableOf<Map.Entry<String, List<Map<String, Cell>>>> table =
+        TableOf.<Map.Entry<String, List<Map<String, Cell>>>>table("wall", "The year's jobs")
+            .text("place", Map.Entry::getKey)
+            .wide(14);
+    for (int i = 0; i < months; i++) {
+      int month = i;
+      table
+          .longText(say.month(horizon.month(month)), place -> said(place.getValue().get(month)))
+          .wide(WIDTH);
     }
-    byPlace()
-        .forEach(
-            (place, cells) -> {
-              Object[] row = new Object[months + 1];
-              row[0] = place;
-              for (int month = 0; month < months; month++) {
-                row[month + 1] = said(cells.get(month));
-              }
-              table.row(row);
-            });
-    return table.build();
+    return table.of(List.copyOf(byPlace().entrySet()));
   }
 
   /** Jobs by place, in the order of the places, and month. */

@@ -11,7 +11,7 @@ import growingon.project.SpaceUse.PlaceMonth;
 import growingon.project.Stood;
 import growingon.project.Weight;
 import growingon.report.build.FilledSheet;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.model.Kind;
 import growingon.report.model.Sheet;
@@ -19,6 +19,7 @@ import growingon.report.model.Table;
 import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
 import growingon.report.words.Overload;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -69,71 +70,65 @@ final class WeightsSheet {
   }
 
   private Table weights() {
-    TableBuilder table =
-        TableBuilder.table("weights", "One plant of each lot")
-            .note(
-                "Now, and in the month in which it is heaviest. Mix: its litres in the pot × wet kg"
-                    + " a litre × (1 + firming) / (1 − shrinkage). Lifted ball: "
-                    + say.number(Weight.LIFTED_KG_PER_LITRE)
-                    + " kg a litre. Wood:"
-                    + " π/4 × trunk² × height left, at 1 kg a litre. Plants not in pots are not"
-                    + " weighed.")
-            .text("lot")
-            .text("when")
-            .month("month")
-            .text("place")
-            .text("lifted from")
-            .text("pot")
-            .column("mix", "kg", Kind.KG)
-            .column("lifted ball", "kg", Kind.KG)
-            .column("empty pot", "kg", Kind.KG)
-            .column("wood", "kg", Kind.KG)
-            .column("one plant", "kg", Kind.KG)
-            .text("lifting")
-            .column("load", "kg/m²", Kind.KG);
-    for (LotHistory lot : projection.lots()) {
-      Stood now = null;
-      Stood heaviest = null;
-      for (int month = lot.start(); month < lot.months(); month++) {
-        Stood stood = lot.stood(month);
-        if (stood != null) {
-          now = now == null ? stood : now;
-          heaviest =
-              heaviest == null || stood.weight().kg() > heaviest.weight().kg() ? stood : heaviest;
-        }
-      }
-      addLot(table, lot, now, heaviest);
-    }
-    return table.build();
+    return TableOf.<Weighed>table("weights", "One plant of each lot")
+        .note(
+            "Now, and in the month in which it is heaviest. Mix: its litres in the pot × wet kg"
+                + " a litre × (1 + firming) / (1 − shrinkage). Lifted ball: "
+                + say.number(Weight.LIFTED_KG_PER_LITRE)
+                + " kg a litre. Wood:"
+                + " π/4 × trunk² × height left, at 1 kg a litre. Plants not in pots are not"
+                + " weighed.")
+        .text("lot", each -> each.lot.lot().name())
+        .text("when", each -> each.when)
+        .month("month", each -> horizon.month(each.stood.month()))
+        .text("place", each -> each.place.map(Place::name).orElse("no place"))
+        .text("lifted from", each -> each.from().toString())
+        .text("pot", each -> each.stood.pot())
+        .column("mix", "kg", Kind.KG, each -> each.stood.weight().mixKg())
+        .column("lifted ball", "kg", Kind.KG, each -> each.stood.weight().ballKg())
+        .column("empty pot", "kg", Kind.KG, each -> each.stood.weight().potKg())
+        .column("wood", "kg", Kind.KG, each -> each.stood.weight().woodKg())
+        .column("one plant", "kg", Kind.KG, each -> each.stood.weight().kg())
+        .text("lifting", each -> words(Lifting.of(each.stood.weight().kg(), each.from())))
+        .column("load", "kg/m²", Kind.KG, each -> each.stood.kgPerM2())
+        .of(weighed());
   }
 
-  private void addLot(TableBuilder table, LotHistory lot, Stood now, Stood heaviest) {
+  /** What stands of a lot, at one time of two. */
+  private record Weighed(LotHistory lot, String when, Stood stood, Optional<Place> place) {
+    LiftFrom from() {
+      return Lifting.lower(place, place);
+    }
+  }
+
+  private List<Weighed> weighed() {
+    List<Weighed> weighed = new ArrayList<>();
+    projection.lots().forEach(lot -> addLot(weighed, lot));
+    return weighed;
+  }
+
+  private void addLot(List<Weighed> weighed, LotHistory lot) {
+    Stood now = null;
+    Stood heaviest = null;
+    for (int month = lot.start(); month < lot.months(); month++) {
+      Stood stood = lot.stood(month);
+      if (stood != null) {
+        now = now == null ? stood : now;
+        heaviest =
+            heaviest == null || stood.weight().kg() > heaviest.weight().kg() ? stood : heaviest;
+      }
+    }
     if (heaviest == null || heaviest.weight().kg() == 0) {
       return;
     }
     if (now.weight().kg() > 0 && now != heaviest) {
-      add(table, lot, lot.start() > 0 ? "on arrival" : "now", now);
+      weighed.add(weighed(lot, lot.start() > 0 ? "on arrival" : "now", now));
     }
-    add(table, lot, now == heaviest ? "now and heaviest" : "heaviest", heaviest);
+    weighed.add(weighed(lot, now == heaviest ? "now and heaviest" : "heaviest", heaviest));
   }
 
-  private void add(TableBuilder table, LotHistory lot, String when, Stood stood) {
-    Optional<Place> place = Optional.ofNullable(places.get(stood.place()));
-    LiftFrom from = Lifting.lower(place, place);
-    table.row(
-        lot.lot().name(),
-        when,
-        horizon.month(stood.month()),
-        place.map(Place::name).orElse("no place"),
-        from.toString(),
-        stood.pot(),
-        stood.weight().mixKg(),
-        stood.weight().ballKg(),
-        stood.weight().potKg(),
-        stood.weight().woodKg(),
-        stood.weight().kg(),
-        words(Lifting.of(stood.weight().kg(), from)),
-        stood.kgPerM2());
+  private Weighed weighed(LotHistory lot, String when, Stood stood) {
+    return new Weighed(lot, when, stood, Optional.ofNullable(places.get(stood.place())));
   }
 
   private static String words(Lifting lifting) {
@@ -145,28 +140,38 @@ final class WeightsSheet {
   }
 
   private Table loads() {
-    TableBuilder table =
-        TableBuilder.table("loads", "Load of each place in its heaviest month")
-            .note(
-                "Kg on a square metre where the heaviest lot stands, and on average over the area in"
-                    + " use, against the limit of the places table.")
-            .text("place")
-            .text("kind")
-            .month("month")
-            .text("heaviest lot")
-            .column("load there", "kg/m²", Kind.KG)
-            .column("mean load", "kg/m²", Kind.KG)
-            .text("limit")
-            .text("note");
-    for (Place place : places.values()) {
-      space.months(place.name()).stream()
-          .filter(month -> month.heaviestKgPerM2() > 0)
-          .max(
-              Comparator.comparingDouble(PlaceMonth::heaviestKgPerM2)
-                  .thenComparing(PlaceMonth::month, Comparator.reverseOrder()))
-          .ifPresent(month -> addLoad(table, place, month));
-    }
-    return table.build();
+    return TableOf.<PlaceMonth>table("loads", "Load of each place in its heaviest month")
+        .note(
+            "Kg on a square metre where the heaviest lot stands, and on average over the area in"
+                + " use, against the limit of the places table.")
+        .text("place", each -> each.place())
+        .text("kind", each -> places.get(each.place()).kind().toString())
+        .month("month", each -> horizon.month(each.month()))
+        .text("heaviest lot", PlaceMonth::heaviestLot)
+        .column("load there", "kg/m²", Kind.KG, PlaceMonth::heaviestKgPerM2)
+        .column("mean load", "kg/m²", Kind.KG, PlaceMonth::meanKgPerM2)
+        .text("limit", each -> limit(each))
+        .text("note", each -> overLimit(places.get(each.place())))
+        .of(heaviest());
+  }
+
+  private String limit(PlaceMonth month) {
+    OptionalDouble limit = places.get(month.place()).kgPerM2();
+    return limit.isPresent() ? kg(limit.getAsDouble()) + " kg/m²" : "no limit given";
+  }
+
+  /** The heaviest month of each place. */
+  private List<PlaceMonth> heaviest() {
+    return places.keySet().stream()
+        .flatMap(
+            place ->
+                space.months(place).stream()
+                    .filter(month -> month.heaviestKgPerM2() > 0)
+                    .max(
+                        Comparator.comparingDouble(PlaceMonth::heaviestKgPerM2)
+                            .thenComparing(PlaceMonth::month, Comparator.reverseOrder()))
+                    .stream())
+        .toList();
   }
 
   private String overLimit(Place place) {
@@ -175,18 +180,5 @@ final class WeightsSheet {
         .map(each -> "over the limit " + say.when(each.spells(), horizon))
         .findFirst()
         .orElse(null);
-  }
-
-  private void addLoad(TableBuilder table, Place place, PlaceMonth month) {
-    OptionalDouble limit = place.kgPerM2();
-    table.row(
-        place.name(),
-        place.kind().toString(),
-        horizon.month(month.month()),
-        month.heaviestLot(),
-        month.heaviestKgPerM2(),
-        month.meanKgPerM2(),
-        limit.isPresent() ? kg(limit.getAsDouble()) + " kg/m²" : "no limit given",
-        overLimit(place));
   }
 }

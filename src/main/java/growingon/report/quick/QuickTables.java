@@ -3,7 +3,7 @@ package growingon.report.quick;
 import growingon.money.Accounts;
 import growingon.nursery.Horizon;
 import growingon.nursery.Quick;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.figures.SeasonEnd;
 import growingon.report.model.Kind;
 import growingon.report.model.Rows;
@@ -12,42 +12,56 @@ import growingon.report.text.Plants;
 import growingon.report.text.Sentences;
 import growingon.whole.WholeLot;
 import growingon.whole.WholeSale;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /** The tables of the answer to a quick question. */
 final class QuickTables {
   private QuickTables() {}
 
+  /**
+   * A season of the lot.
+   *
+   * @param share of the plants bought that are ready so far
+   */
+  private record Season(int season, Plants ready, double share, double sales, double cash) {}
+
+  private static List<Season> all(Accounts accounts, WholeLot lot) {
+    Horizon horizon = accounts.projection().horizon();
+    Plants[] ready = ready(lot, horizon);
+    double[] money = money(lot, horizon);
+    double[] balances = accounts.cash().balances();
+    List<Season> seasons = new ArrayList<>();
+    long sum = 0;
+    for (int season = 0; season <= last(ready, money); season++) {
+      sum += ready[season].whole();
+      seasons.add(
+          new Season(
+              season,
+              ready[season],
+              (double) sum / lot.start(),
+              money[season],
+              balances[horizon.seasonLast(season)]));
+    }
+    return seasons;
+  }
+
   /** What becomes ready in each season, until nothing more does. */
   static Table seasons(Accounts accounts, WholeLot lot) {
     Horizon horizon = accounts.projection().horizon();
     String currency = accounts.projection().scenario().nursery().settings().currency();
-    Plants[] ready = ready(lot, horizon);
-    double[] money = money(lot, horizon);
-    double[] balances = accounts.cash().balances();
-    int last = last(ready, money);
-    TableBuilder table =
-        TableBuilder.table("ready-by-season", "Ready and sold by season")
-            .note(
-                "Ready: plants of the size that may be sold, counted when they come to it; share: of"
-                    + " the plants bought. Cash: since the start, this lot alone. "
-                    + Sentences.WITHOUT_VAT)
-            .text("season")
-            .plants("ready")
-            .column("share ready so far", "", Kind.SHARE)
-            .summed("sales", currency, Kind.MONEY)
-            .column("cash so far", currency, Kind.MONEY);
-    long sum = 0;
-    for (int season = 0; season <= last; season++) {
-      sum += ready[season].whole();
-      table.row(
-          horizon.seasonLabel(season),
-          ready[season],
-          (double) sum / lot.start(),
-          money[season],
-          balances[horizon.seasonLast(season)]);
-    }
-    return table.build();
+    return TableOf.<Season>table("ready-by-season", "Ready and sold by season")
+        .note(
+            "Ready: plants of the size that may be sold, counted when they come to it; share: of"
+                + " the plants bought. Cash: since the start, this lot alone. "
+                + Sentences.WITHOUT_VAT)
+        .text("season", each -> horizon.seasonLabel(each.season))
+        .plants("ready", Season::ready)
+        .column("share ready so far", "", Kind.SHARE, Season::share)
+        .summed("sales", currency, Kind.MONEY, Season::sales)
+        .column("cash so far", currency, Kind.MONEY, Season::cash)
+        .of(all(accounts, lot));
   }
 
   private static int last(Plants[] ready, double[] money) {
@@ -101,19 +115,14 @@ final class QuickTables {
 
   /** Every value that nobody typed. */
   static Table usual(Quick quick) {
-    TableBuilder table =
-        TableBuilder.table("usual-values", "Usual values: nobody typed these")
-            .note(
-                "Common practice, no source. Type your own into the quick sheet, those first that you"
-                    + " know better, and plan again.")
-            .text("what")
-            .text("value")
-            .text("unit")
-            .text("moves");
-    quick
-        .usual()
-        .forEach(
-            each -> table.row(each.what(), each.value(), Rows.text(each.unit()), each.moves()));
-    return table.build();
+    return TableOf.<Quick.Usual>table("usual-values", "Usual values: nobody typed these")
+        .note(
+            "Common practice, no source. Type your own into the quick sheet, those first that you"
+                + " know better, and plan again.")
+        .text("what", Quick.Usual::what)
+        .text("value", Quick.Usual::value)
+        .text("unit", each -> Rows.text(each.unit()))
+        .text("moves", Quick.Usual::moves)
+        .of(quick.usual());
   }
 }

@@ -1,11 +1,12 @@
 package growingon.report.review;
 
 import growingon.report.build.FilledSheet;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.review.ComparedColumns.Line;
 import growingon.report.text.Phrases;
 import growingon.report.text.Plants;
 import growingon.review.Compared;
@@ -18,9 +19,11 @@ import java.util.Collections;
 import java.util.Comparator;
 import java.util.IdentityHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
 
 /** Each lot as planned and as it came: plants, trunks, qualities, grades, sales, hours, costs. */
 final class AgainstPlanSheet {
@@ -40,7 +43,7 @@ final class AgainstPlanSheet {
    * @param prefix begins their names
    */
   private AgainstPlanSheet(Review review, List<LotReview> lots, String currency, String prefix) {
-    this.said = ComparedCells.said(review);
+    this.said = ComparedColumns.said(review);
     this.lots = lots;
     this.currency = currency;
     this.prefix = prefix;
@@ -49,7 +52,7 @@ final class AgainstPlanSheet {
   static Sheet of(Review review, ReviewWords words, Phrases say) {
     String currency = say.currency();
     List<String> sentences = new ArrayList<>(words.basis());
-    sentences.add(ComparedCells.note(review));
+    sentences.add(ComparedColumns.note(review));
     List<LotReview> shown = review.lots();
     if (isLong(review)) {
       shown = mostUnlike(review.lots());
@@ -105,116 +108,110 @@ final class AgainstPlanSheet {
   /** One figure of every lot. */
   private Table figure(
       String name, String title, String unit, Kind kind, Function<LotReview, Compared> figure) {
-    TableBuilder table = TableBuilder.table(prefix + name, title).text("lot").text("species");
-    ComparedCells.columns(table, unit, kind, said);
-    for (LotReview lot : lots) {
-      table.row(ComparedCells.row(figure.apply(lot), kind, lot.lot().name(), lot.lot().species()));
-    }
-    return ComparedCells.built(table);
+    return ComparedColumns.of(
+        bySpecies(name, title),
+        unit,
+        kind,
+        said,
+        lots.stream()
+            .map(lot -> Line.of(lot.lot().name(), lot.lot().species(), figure.apply(lot), kind))
+            .toList());
+  }
+
+  private TableOf<Line> bySpecies(String name, String title) {
+    return TableOf.<Line>table(prefix + name, title)
+        .text("lot", Line::first)
+        .text("species", Line::second);
   }
 
   /** The same of trunks, of which there are none where no plant was to stand any more. */
   private Table trunks(
       String name, String title, String unit, Kind kind, Function<LotReview, Compared> figure) {
-    TableBuilder table = TableBuilder.table(prefix + name, title).text("lot").text("species");
-    ComparedCells.columns(table, unit, kind, said);
-    for (LotReview lot : lots) {
-      Compared trunks = figure.apply(lot);
-      Object[] names = {lot.lot().name(), lot.lot().species()};
-      if (trunks.real() > 0) {
-        table.row(
-            trunks.planned() > 0
-                ? ComparedCells.row(trunks, kind, names)
-                : ComparedCells.unplanned(trunks, names));
-      }
-    }
-    return ComparedCells.built(table);
+    return ComparedColumns.of(
+        bySpecies(name, title),
+        unit,
+        kind,
+        said,
+        lots.stream()
+            .filter(lot -> figure.apply(lot).real() > 0)
+            .map(lot -> trunk(lot, figure.apply(lot), kind))
+            .toList());
+  }
+
+  private static Line trunk(LotReview lot, Compared trunks, Kind kind) {
+    return new Line(lot.lot().name(), lot.lot().species(), trunks, kind, trunks.planned() > 0);
   }
 
   private Table qualities() {
-    TableBuilder table =
-        TableBuilder.table(prefix + "qualities", "Plants alive by quality")
+    return ComparedColumns.of(
+        TableOf.<Line>table(prefix + "qualities", "Plants alive by quality")
             .note("Kept plants are left out.")
-            .text("lot")
-            .text("quality");
-    ComparedCells.columns(table, "", Kind.PLANTS, said);
-    for (LotReview lot : lots) {
-      lot.qualities()
-          .forEach(
-              (quality, plants) ->
-                  table.row(
-                      ComparedCells.row(
-                          plants, Kind.PLANTS, lot.lot().name(), quality.toString())));
-    }
-    return ComparedCells.built(table);
+            .text("lot", Line::first)
+            .text("quality", Line::second),
+        "",
+        Kind.PLANTS,
+        said,
+        lots.stream().flatMap(lot -> lines(lot, lot.qualities(), Kind.PLANTS)).toList());
+  }
+
+  private static <K> Stream<Line> lines(LotReview lot, Map<K, Compared> figures, Kind kind) {
+    return figures.entrySet().stream()
+        .map(each -> Line.of(lot.lot().name(), each.getKey().toString(), each.getValue(), kind));
   }
 
   private Table grades() {
-    TableBuilder table =
-        TableBuilder.table(prefix + "grades", "Plants alive by grade").text("lot").text("grade");
-    ComparedCells.columns(table, "", Kind.PLANTS, said);
-    for (LotReview lot : lots) {
-      for (LotReview.OfGrade each : lot.grades()) {
-        if (ComparedCells.saysAnything(each.plants())) {
-          String grade = each.grade().isEmpty() ? "no grade yet" : each.grade();
-          table.row(ComparedCells.row(each.plants(), Kind.PLANTS, lot.lot().name(), grade));
-        }
-      }
-    }
-    return ComparedCells.built(table);
+    return ComparedColumns.of(
+        TableOf.<Line>table(prefix + "grades", "Plants alive by grade")
+            .text("lot", Line::first)
+            .text("grade", Line::second),
+        "",
+        Kind.PLANTS,
+        said,
+        lots.stream().flatMap(AgainstPlanSheet::byGrade).toList());
+  }
+
+  private static Stream<Line> byGrade(LotReview lot) {
+    return lot.grades().stream()
+        .filter(each -> ComparedColumns.saysAnything(each.plants()))
+        .map(
+            each ->
+                Line.of(
+                    lot.lot().name(),
+                    each.grade().isEmpty() ? "no grade yet" : each.grade(),
+                    each.plants(),
+                    Kind.PLANTS));
   }
 
   private Table costs() {
-    TableBuilder table =
-        TableBuilder.table(prefix + "cost-kinds", "Costs by kind")
+    return ComparedColumns.of(
+        TableOf.<Line>table(prefix + "cost-kinds", "Costs by kind")
             .note("Hours count at the hourly rate, whoever worked them.")
-            .text("lot")
-            .text("kind");
-    ComparedCells.columns(table, currency, Kind.MONEY, said);
-    for (LotReview lot : lots) {
-      lot.costs()
-          .forEach(
-              (kind, amount) ->
-                  table.row(
-                      ComparedCells.row(amount, Kind.MONEY, lot.lot().name(), kind.toString())));
-    }
-    return ComparedCells.built(table);
+            .text("lot", Line::first)
+            .text("kind", Line::second),
+        currency,
+        Kind.MONEY,
+        said,
+        lots.stream().flatMap(lot -> lines(lot, lot.costs(), Kind.MONEY)).toList());
   }
 
   private Table balance() {
-    TableBuilder table =
-        TableBuilder.table(prefix + "balance", "Where the plants of each lot went")
-            .note(
-                "Arrived + split in + returned + found = died + culled + sold + used + split out +"
-                    + " lost + standing.")
-            .text("lot")
-            .plants("arrived")
-            .plants("split in")
-            .plants("returned")
-            .plants("found")
-            .plants("died")
-            .plants("culled")
-            .plants("sold")
-            .plants("used")
-            .plants("split out")
-            .plants("lost")
-            .plants("standing");
-    for (LotReview lot : lots) {
-      table.row(
-          lot.lot().name(),
-          plants(lot, Whereabouts::arrived),
-          plants(lot, Whereabouts::splitIn),
-          plants(lot, Whereabouts::returned),
-          plants(lot, Whereabouts::found),
-          plants(lot, Whereabouts::died),
-          plants(lot, Whereabouts::culled),
-          plants(lot, Whereabouts::sold),
-          plants(lot, Whereabouts::used),
-          plants(lot, Whereabouts::splitOut),
-          plants(lot, Whereabouts::lost),
-          plants(lot, Whereabouts::standing));
-    }
-    return table.build();
+    return TableOf.<LotReview>table(prefix + "balance", "Where the plants of each lot went")
+        .note(
+            "Arrived + split in + returned + found = died + culled + sold + used + split out +"
+                + " lost + standing.")
+        .text("lot", lot -> lot.lot().name())
+        .plants("arrived", lot -> plants(lot, Whereabouts::arrived))
+        .plants("split in", lot -> plants(lot, Whereabouts::splitIn))
+        .plants("returned", lot -> plants(lot, Whereabouts::returned))
+        .plants("found", lot -> plants(lot, Whereabouts::found))
+        .plants("died", lot -> plants(lot, Whereabouts::died))
+        .plants("culled", lot -> plants(lot, Whereabouts::culled))
+        .plants("sold", lot -> plants(lot, Whereabouts::sold))
+        .plants("used", lot -> plants(lot, Whereabouts::used))
+        .plants("split out", lot -> plants(lot, Whereabouts::splitOut))
+        .plants("lost", lot -> plants(lot, Whereabouts::lost))
+        .plants("standing", lot -> plants(lot, Whereabouts::standing))
+        .of(lots);
   }
 
   private static Plants plants(LotReview lot, ToDoubleFunction<Whereabouts> what) {
@@ -223,28 +220,22 @@ final class AgainstPlanSheet {
   }
 
   private Table living() {
-    TableBuilder table =
-        TableBuilder.table(prefix + "cost-to-date", "What a plant has cost so far")
-            .note(
-                "All that was spent on the lot so far, before the plan too, for each plant that"
-                    + " lived to stand, be sold or be used.")
-            .text("lot")
-            .text("split from")
-            .text("place")
-            .text("last count")
-            .plants("alive")
-            .summed("cost to date", currency, Kind.MONEY)
-            .column("of each that lived", currency, Kind.MONEY_EACH);
-    for (LotReview lot : lots) {
-      table.row(
-          lot.lot().name(),
-          lot.splitFrom().orElse(null),
-          Rows.text(lot.place()),
-          lot.lastCount().map(LocalDate::toString).orElse(null),
-          ComparedCells.real(lot.alive()),
-          lot.costToDate(),
-          lot.costPerLiving().isPresent() ? (Double) lot.costPerLiving().getAsDouble() : null);
-    }
-    return table.build();
+    return TableOf.<LotReview>table(prefix + "cost-to-date", "What a plant has cost so far")
+        .note(
+            "All that was spent on the lot so far, before the plan too, for each plant that"
+                + " lived to stand, be sold or be used.")
+        .text("lot", lot -> lot.lot().name())
+        .text("split from", lot -> lot.splitFrom().orElse(null))
+        .text("place", lot -> Rows.text(lot.place()))
+        .text("last count", lot -> lot.lastCount().map(LocalDate::toString).orElse(null))
+        .plants("alive", lot -> ComparedColumns.real(lot.alive()))
+        .summed("cost to date", currency, Kind.MONEY, LotReview::costToDate)
+        .column(
+            "of each that lived",
+            currency,
+            Kind.MONEY_EACH,
+            lot ->
+                lot.costPerLiving().isPresent() ? (Double) lot.costPerLiving().getAsDouble() : null)
+        .of(lots);
   }
 }

@@ -1,7 +1,6 @@
 package growingon.report.review;
 
-import growingon.report.build.TableBuilder;
-import growingon.report.model.Column;
+import growingon.report.build.TableOf;
 import growingon.report.model.Kind;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
@@ -13,6 +12,7 @@ import growingon.review.bought.CausePart;
 import growingon.review.bought.CauseStep;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 
 /** Why each bought lot brings more or less than planned. */
 final class CausesSheet {
@@ -48,44 +48,41 @@ final class CausesSheet {
   }
 
   private static Table all(Review review, String currency) {
-    TableBuilder table =
-        TableBuilder.table("causes", "The difference of each lot by cause")
+    TableOf<BoughtReview> table =
+        TableOf.<BoughtReview>table("causes", "The difference of each lot by cause")
             .note("Above nil: better than planned. " + Sentences.AS_BOOKED)
-            .text("lot");
+            .text("lot", each -> each.lot().name());
     for (Cause cause : Cause.values()) {
-      table.summed(cause.toString(), currency, Kind.MONEY).flagged(Column.Flag.BELOW_ZERO);
+      table
+          .summed(
+              cause.toString(),
+              currency,
+              Kind.MONEY,
+              each -> each.causes().get(cause.ordinal()).amount())
+          .belowNil();
     }
-    table.summed("difference", currency, Kind.MONEY).flagged(Column.Flag.BELOW_ZERO);
-    for (BoughtReview each : review.bought()) {
-      List<Object> cells = new ArrayList<>(List.of(each.lot().name()));
-      each.causes().forEach(part -> cells.add(part.amount()));
-      cells.add(each.differenceCents() / 100.0);
-      table.row(cells.toArray());
-    }
-    return table.build();
+    return table
+        .summed("difference", currency, Kind.MONEY, each -> each.differenceCents() / 100.0)
+        .belowNil()
+        .of(review.bought());
   }
+
+  /** A part of the difference, and the step it comes from. */
+  private record Part(CausePart part, CauseStep step) {}
 
   /** The figures that the parts of a lot are worked out from. */
   private static Table again(BoughtReview bought, String name) {
-    TableBuilder table =
-        TableBuilder.table(name, "%s: how the parts come about".formatted(bought.lot().name()))
-            .text("cause")
-            .text("what is replaced")
-            .column("planned", "", Kind.NUMBER)
-            .column("real", "", Kind.NUMBER)
-            .summed("worth", "", Kind.MONEY)
-            .flagged(Column.Flag.BELOW_ZERO);
-    List<CausePart> parts = bought.causes();
-    for (int i = 0; i < parts.size(); i++) {
-      CauseStep step = bought.steps().get(i);
-      table.row(
-          parts.get(i).cause().toString(),
-          words(step.factor()),
-          step.planned(),
-          step.real(),
-          parts.get(i).amount());
-    }
-    return table.build();
+    return TableOf.<Part>table(name, "%s: how the parts come about".formatted(bought.lot().name()))
+        .text("cause", each -> each.part.cause().toString())
+        .text("what is replaced", each -> words(each.step.factor()))
+        .column("planned", "", Kind.NUMBER, each -> each.step.planned())
+        .column("real", "", Kind.NUMBER, each -> each.step.real())
+        .summed("worth", "", Kind.MONEY, each -> each.part.amount())
+        .belowNil()
+        .of(
+            IntStream.range(0, bought.causes().size())
+                .mapToObj(i -> new Part(bought.causes().get(i), bought.steps().get(i)))
+                .toList());
   }
 
   private static String words(CauseStep.Factor factor) {
@@ -98,19 +95,22 @@ final class CausesSheet {
     };
   }
 
+  /** A stone of the bridge. */
+  private record Amount(String what, double amount) {}
+
   /** From the planned result to the one expected now, whose total follows what stands above it. */
   private static Table bridge(BoughtReview bought, String name, String currency) {
-    TableBuilder table =
-        TableBuilder.table(name, "%s: from planned to expected".formatted(bought.lot().name()))
-            .note("The total is the result expected now.")
-            .text("what")
-            .summed("amount", currency, Kind.MONEY)
-            .flagged(Column.Flag.BELOW_ZERO);
     long cents = Math.round(bought.expected() * 100) - bought.differenceCents();
-    table.row("planned", cents / 100.0);
-    for (CausePart part : bought.causes()) {
-      table.row(part.cause().toString(), part.amount());
-    }
-    return table.build();
+    List<Amount> amounts = new ArrayList<>(List.of(new Amount("planned", cents / 100.0)));
+    bought
+        .causes()
+        .forEach(part -> amounts.add(new Amount(part.cause().toString(), part.amount())));
+    return TableOf.<Amount>table(
+            name, "%s: from planned to expected".formatted(bought.lot().name()))
+        .note("The total is the result expected now.")
+        .text("what", Amount::what)
+        .summed("amount", currency, Kind.MONEY, Amount::amount)
+        .belowNil()
+        .of(amounts);
   }
 }

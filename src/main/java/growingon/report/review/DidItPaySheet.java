@@ -1,7 +1,6 @@
 package growingon.report.review;
 
-import growingon.report.build.TableBuilder;
-import growingon.report.model.Column;
+import growingon.report.build.TableOf;
 import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
@@ -36,81 +35,60 @@ final class DidItPaySheet {
   }
 
   private static Table results(Review review, String currency) {
-    TableBuilder table =
-        TableBuilder.table("did-it-pay", "Did it pay")
-            .note(
-                "Result: sales less plants, carriage, pots, substrate, materials, all hours at the"
-                    + " hourly rate, care and place; what was split off counts with the lot that"
-                    + " was bought. Cash so far: hours at the share that is paid, no place. P10, P50 and"
-                    + " P90: what expected now may become, by luck and by what is not known from now"
-                    + " on; of a lot without a line as planned. Expected now is the run with expected"
-                    + " values; where demand binds, P50 lies below it.")
-            .text("lot")
-            .text("supplier")
-            .text("verdict");
-    money(table, currency, "cost landed", "cash so far", "result so far", "result to come");
-    table.summed("expected now", currency, Kind.MONEY).flagged(Column.Flag.BELOW_ZERO);
-    table.column("P10", currency, Kind.MONEY).column("P50", currency, Kind.MONEY);
-    table.column("P90", currency, Kind.MONEY);
-    money(table, currency, "planned");
-    table.summed("difference", currency, Kind.MONEY).flagged(Column.Flag.BELOW_ZERO);
-    for (BoughtReview each : review.bought()) {
-      table.row(
-          each.lot().name(),
-          Rows.text(each.lot().papers().supplier()),
-          each.verdict().kind().toString(),
-          each.landed(),
-          each.cashSoFar(),
-          each.resultSoFar(),
-          each.resultToCome(),
-          each.expected(),
-          each.likely().map(Range::p10).orElse(null),
-          each.likely().map(Range::p50).orElse(null),
-          each.likely().map(Range::p90).orElse(null),
-          each.planned(),
-          each.differenceCents() / 100.0);
-    }
-    return table.build();
-  }
-
-  private static void money(TableBuilder table, String currency, String... headings) {
-    for (String heading : headings) {
-      table.summed(heading, currency, Kind.MONEY);
-    }
+    return TableOf.<BoughtReview>table("did-it-pay", "Did it pay")
+        .note(
+            "Result: sales less plants, carriage, pots, substrate, materials, all hours at the"
+                + " hourly rate, care and place; what was split off counts with the lot that"
+                + " was bought. Cash so far: hours at the share that is paid, no place. P10, P50 and"
+                + " P90: what expected now may become, by luck and by what is not known from now"
+                + " on; of a lot without a line as planned. Expected now is the run with expected"
+                + " values; where demand binds, P50 lies below it.")
+        .text("lot", each -> each.lot().name())
+        .text("supplier", each -> Rows.text(each.lot().papers().supplier()))
+        .text("verdict", each -> each.verdict().kind().toString())
+        .summed("cost landed", currency, Kind.MONEY, BoughtReview::landed)
+        .summed("cash so far", currency, Kind.MONEY, BoughtReview::cashSoFar)
+        .summed("result so far", currency, Kind.MONEY, BoughtReview::resultSoFar)
+        .summed("result to come", currency, Kind.MONEY, BoughtReview::resultToCome)
+        .summed("expected now", currency, Kind.MONEY, BoughtReview::expected)
+        .belowNil()
+        .column("P10", currency, Kind.MONEY, each -> each.likely().map(Range::p10).orElse(null))
+        .column("P50", currency, Kind.MONEY, each -> each.likely().map(Range::p50).orElse(null))
+        .column("P90", currency, Kind.MONEY, each -> each.likely().map(Range::p90).orElse(null))
+        .summed("planned", currency, Kind.MONEY, BoughtReview::planned)
+        .summed("difference", currency, Kind.MONEY, each -> each.differenceCents() / 100.0)
+        .belowNil()
+        .of(review.bought());
   }
 
   private static Table ahead(Review review, String currency) {
-    TableBuilder table =
-        TableBuilder.table("money-back", "When the money is back, and what is still to sell")
-            .note(
-                "To be even: so many more at that price, with the costs still to come. Unsold at list:"
-                    + " plants unsold at the end of the plan; in no result.")
-            .text("lot")
-            .text("money back")
-            .month("back in")
-            .month("planned in")
-            .plants("standing")
-            .plants("to sell")
-            .summed("sales to come", currency, Kind.MONEY)
-            .column("sell more to be even", "", Kind.COUNT)
-            .column("at", currency, Kind.MONEY_EACH)
-            .text("so many stand")
-            .summed("unsold at list", currency, Kind.MONEY);
-    for (BoughtReview each : review.bought()) {
-      table.row(
-          each.lot().name(),
-          words(each.payback().state()),
-          each.payback().month().orElse(null),
-          each.payback().planned().orElse(null),
-          Plants.of(each.standing(), each.wholeStanding()),
-          Plants.of(each.unitsToCome(), each.wholeToCome()),
-          each.salesToCome(),
-          each.toBeEven().map(ToBeEven::plants).orElse(null),
-          each.toBeEven().map(ToBeEven::price).orElse(null),
-          each.toBeEven().map(even -> even.isEnough() ? "yes" : "no").orElse(null),
-          each.unsoldAtList());
-    }
-    return table.build();
+    return TableOf.<BoughtReview>table(
+            "money-back", "When the money is back, and what is still to sell")
+        .note(
+            "To be even: so many more at that price, with the costs still to come. Unsold at list:"
+                + " plants unsold at the end of the plan; in no result.")
+        .text("lot", each -> each.lot().name())
+        .text("money back", each -> words(each.payback().state()))
+        .month("back in", each -> each.payback().month().orElse(null))
+        .month("planned in", each -> each.payback().planned().orElse(null))
+        .plants("standing", each -> Plants.of(each.standing(), each.wholeStanding()))
+        .plants("to sell", each -> Plants.of(each.unitsToCome(), each.wholeToCome()))
+        .summed("sales to come", currency, Kind.MONEY, BoughtReview::salesToCome)
+        .column(
+            "sell more to be even",
+            "",
+            Kind.COUNT,
+            each -> each.toBeEven().map(ToBeEven::plants).orElse(null))
+        .column(
+            "at",
+            currency,
+            Kind.MONEY_EACH,
+            each -> each.toBeEven().map(ToBeEven::price).orElse(null))
+        .text(
+            "so many stand",
+            each -> each.toBeEven().map(even -> even.isEnough() ? "yes" : "no").orElse(null))
+        .summed("unsold at list", currency, Kind.MONEY, BoughtReview::unsoldAtList)
+        .of(review.bought());
   }
 
   private static String words(BoughtReview.Payback.State state) {

@@ -2,7 +2,7 @@ package growingon.report.review;
 
 import growingon.problem.Problem;
 import growingon.report.build.FilledSheet;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
 import growingon.review.Review;
@@ -15,20 +15,15 @@ final class FaultsSheet {
   private FaultsSheet() {}
 
   static Sheet of(Review review) {
-    TableBuilder table =
-        TableBuilder.table("faults", "Faults in the records")
-            .text("where")
-            .longText("what is wrong")
-            .longText("what to do");
-    for (Problem each : review.asked()) {
-      table.row(
-          Rows.text(each.where().toString()),
-          each.sentence() + (each.found().isEmpty() ? "" : " (" + each.found() + ")"),
-          Rows.text(each.remedy()));
-    }
     return FilledSheet.of(
         NAME,
         List.of("Nothing was guessed away: put these right in the files, then review again."),
-        table.build());
+        TableOf.<Problem>table("faults", "Faults in the records")
+            .text("where", each -> Rows.text(each.where().toString()))
+            .longText(
+                "what is wrong",
+                each -> each.sentence() + (each.found().isEmpty() ? "" : " (" + each.found() + ")"))
+            .longText("what to do", each -> Rows.text(each.remedy()))
+            .of(review.asked()));
   }
 }

@@ -1,7 +1,7 @@
 package growingon.report.review;
 
 import growingon.report.build.FilledSheet;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
@@ -40,71 +40,54 @@ final class LossesSheet {
   }
 
   private Table suspicions() {
-    TableBuilder table =
-        TableBuilder.table("suspicions", ReviewWords.ASK)
-            .note("Lines of the daybook whose reason begins with notifiable. No disease is named.")
-            .text("date")
-            .text("lot")
-            .text("passport")
-            .text("stands in")
-            .text("row");
-    for (Suspicion each : review.suspicions()) {
-      table.row(
-          each.date().toString(),
-          each.lot(),
-          Rows.text(each.passport()),
-          Rows.text(each.place()),
-          each.where().toString());
-    }
-    return table.build();
+    return TableOf.<Suspicion>table("suspicions", ReviewWords.ASK)
+        .note("Lines of the daybook whose reason begins with notifiable. No disease is named.")
+        .text("date", each -> each.date().toString())
+        .text("lot", Suspicion::lot)
+        .text("passport", each -> Rows.text(each.passport()))
+        .text("stands in", each -> Rows.text(each.place()))
+        .text("row", each -> each.where().toString())
+        .of(review.suspicions());
   }
 
-  private Table by(String name, String title, String heading, Function<Loss, String> group) {
+  /** What was lost of one group. */
+  private record Lost(String group, Plants plants, int lines) {}
+
+  private List<Lost> lost(Function<Loss, String> group) {
     Map<String, Plants> plants = new LinkedHashMap<>();
     Map<String, Integer> lines = new LinkedHashMap<>();
     for (Loss each : review.losses()) {
       plants.merge(group.apply(each), Plants.nearest(each.plants()), Plants::plus);
       lines.merge(group.apply(each), each.lines(), Integer::sum);
     }
-    double all = plants.values().stream().mapToDouble(Plants::exact).sum();
-    TableBuilder table =
-        TableBuilder.table(name, title)
-            .text(heading)
-            .plants("plants")
-            .column("of all lost", "", Kind.SHARE)
-            .summed("lines", "", Kind.COUNT);
-    plants.entrySet().stream()
-        .sorted(Comparator.comparingDouble(each -> -each.getValue().exact()))
-        .forEach(
-            each ->
-                table.row(
-                    each.getKey().isEmpty() ? "no reason given" : each.getKey(),
-                    each.getValue(),
-                    all == 0 ? null : (Double) (each.getValue().exact() / all),
-                    lines.get(each.getKey())));
-    return table.build();
+    return plants.entrySet().stream()
+        .map(each -> new Lost(each.getKey(), each.getValue(), lines.get(each.getKey())))
+        .toList();
+  }
+
+  private Table by(String name, String title, String heading, Function<Loss, String> group) {
+    List<Lost> lost = lost(group);
+    double all = lost.stream().mapToDouble(each -> each.plants.exact()).sum();
+    return TableOf.<Lost>table(name, title)
+        .text(heading, each -> each.group.isEmpty() ? "no reason given" : each.group)
+        .plants("plants", Lost::plants)
+        .column("of all lost", "", Kind.SHARE, each -> all == 0 ? null : each.plants.exact() / all)
+        .summed("lines", "", Kind.COUNT, Lost::lines)
+        .of(
+            lost.stream()
+                .sorted(Comparator.comparingDouble(each -> -each.plants.exact()))
+                .toList());
   }
 
   private Table lots() {
-    TableBuilder table =
-        TableBuilder.table("losses", "Losses of each lot")
-            .text("lot")
-            .text("species")
-            .text("supplier")
-            .text("what")
-            .text("reason")
-            .plants("plants")
-            .summed("lines", "", Kind.COUNT);
-    for (Loss each : review.losses()) {
-      table.row(
-          each.lot(),
-          each.species(),
-          Rows.text(each.supplier()),
-          each.what().toString(),
-          Rows.text(each.reason()),
-          Plants.nearest(each.plants()),
-          each.lines());
-    }
-    return table.build();
+    return TableOf.<Loss>table("losses", "Losses of each lot")
+        .text("lot", Loss::lot)
+        .text("species", Loss::species)
+        .text("supplier", each -> Rows.text(each.supplier()))
+        .text("what", each -> each.what().toString())
+        .text("reason", each -> Rows.text(each.reason()))
+        .plants("plants", each -> Plants.nearest(each.plants()))
+        .summed("lines", "", Kind.COUNT, Loss::lines)
+        .of(review.losses());
   }
 }

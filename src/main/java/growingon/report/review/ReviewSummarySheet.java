@@ -1,18 +1,17 @@
 package growingon.report.review;
 
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.model.Kind;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.review.ComparedColumns.Line;
 import growingon.report.text.Phrases;
 import growingon.report.text.Plants;
 import growingon.report.text.Sentences;
-import growingon.report.text.Shown;
 import growingon.review.Compared;
 import growingon.review.Review;
 import growingon.review.book.GonePriced;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -33,8 +32,17 @@ final class ReviewSummarySheet {
 
   private static Table soFar(Review review, Phrases say) {
     Review.Together all = review.nursery();
-    TableBuilder table =
-        TableBuilder.table("so-far", "The nursery so far")
+    List<Line> lines = new ArrayList<>();
+    lines.add(Line.of("plants alive", "plants", all.alive(), Kind.PLANTS));
+    lines.add(Line.of("plants sold", "plants", all.unitsSold(), Kind.PLANTS));
+    lines.add(Line.of("sales", say.currency(), all.sales(), Kind.MONEY));
+    lines.add(Line.of("hours", "hours", all.hours(), Kind.HOURS));
+    lines.add(Line.of("costs of lots", say.currency(), all.costs(), Kind.MONEY));
+    lines.add(Line.of("result of lots", say.currency(), all.result(), Kind.MONEY));
+    lines.addAll(noLot(review, say.currency()));
+    lines.addAll(gone(review, say.currency()));
+    return ComparedColumns.of(
+        TableOf.<Line>table("so-far", "The nursery so far")
             .note(
                 "Up to the end of %s. What %s say is assumed. Costs of no lot are planned as other cash, and count their hours. "
                         .formatted(
@@ -43,61 +51,45 @@ final class ReviewSummarySheet {
                                 ? "the daybook does not"
                                 : "the records do not")
                     + Sentences.AS_BOOKED)
-            .text("what")
-            .text("unit");
-    ComparedCells.columns(table, "", Kind.NUMBER, ComparedCells.said(review));
-    row(table, "plants alive", "plants", all.alive(), Kind.PLANTS);
-    row(table, "plants sold", "plants", all.unitsSold(), Kind.PLANTS);
-    row(table, "sales", say.currency(), all.sales(), Kind.MONEY);
-    row(table, "hours", "hours", all.hours(), Kind.HOURS);
-    row(table, "costs of lots", say.currency(), all.costs(), Kind.MONEY);
-    row(table, "result of lots", say.currency(), all.result(), Kind.MONEY);
-    noLot(table, review, say.currency());
-    gone(table, review, say.currency());
-    return ComparedCells.built(table);
+            .text("what", Line::first)
+            .text("unit", Line::second),
+        "",
+        Kind.NUMBER,
+        ComparedColumns.said(review),
+        lines);
   }
 
   /** Costs and receipts of no lot, and what is left with them. */
-  private static void noLot(TableBuilder table, Review review, String currency) {
+  private static List<Line> noLot(Review review, String currency) {
     Compared costs = review.ofNoLot().cost();
     Compared receipts = review.receiptsOfNoLot();
+    List<Line> lines = new ArrayList<>();
     if (costs.planned() != 0 || costs.real() != 0) {
-      row(table, "costs of no lot", currency, costs, Kind.MONEY);
+      lines.add(Line.of("costs of no lot", currency, costs, Kind.MONEY));
     }
     if (receipts.real() != 0) {
-      row(table, "receipts of no lot", currency, receipts, Kind.MONEY);
+      lines.add(Line.of("receipts of no lot", currency, receipts, Kind.MONEY));
     }
-    if (costs.planned() != 0 || costs.real() != 0 || receipts.real() != 0) {
+    if (!lines.isEmpty()) {
       Compared left = review.nursery().result().less(review.costsOfNoLotLessReceipts());
-      row(table, "result", currency, left, Kind.MONEY);
+      lines.add(Line.of("result", currency, left, Kind.MONEY));
     }
+    return lines;
   }
 
-  private static void gone(TableBuilder table, Review review, String currency) {
-    if (!review.gone().isEmpty()) {
-      Plants plants =
-          Plants.together(review.gone().stream().mapToDouble(each -> each.gone().plants()));
-      double worth = review.gone().stream().mapToDouble(GonePriced::worth).sum();
-      row(table, "sold or lost, no line says which", "plants", real(plants.whole()), Kind.PLANTS);
-      row(table, "the same sold at list price, at most", currency, real(worth), Kind.MONEY);
+  private static List<Line> gone(Review review, String currency) {
+    if (review.gone().isEmpty()) {
+      return List.of();
     }
+    Plants plants =
+        Plants.together(review.gone().stream().mapToDouble(each -> each.gone().plants()));
+    double worth = review.gone().stream().mapToDouble(GonePriced::worth).sum();
+    return List.of(
+        Line.of("sold or lost, no line says which", "plants", real(plants.whole()), Kind.PLANTS),
+        Line.of("the same sold at list price, at most", currency, real(worth), Kind.MONEY));
   }
 
   private static Compared real(double figure) {
     return new Compared(0, figure, true, Optional.empty());
-  }
-
-  private static void row(
-      TableBuilder table, String what, String unit, Compared figure, Kind kind) {
-    Object[] cells = ComparedCells.row(figure, kind, what, unit);
-    table.row(Arrays.stream(cells).map(cell -> rounded(cell, kind)).toArray());
-  }
-
-  /** Money whole and hours in tenths, as the column holds both. */
-  private static Object rounded(Object cell, Kind kind) {
-    double parts = kind == Kind.MONEY ? 1 : 10;
-    return cell instanceof Double number && Double.isFinite(number)
-        ? new Shown(number, Math.rint(number * parts) / parts)
-        : cell;
   }
 }

@@ -1,7 +1,7 @@
 package growingon.report.review;
 
 import growingon.report.build.FilledSheet;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
@@ -26,38 +26,32 @@ final class TraceSheet {
     return FilledSheet.of(
         "Trace",
         List.of("From a passport to its lots, where they stand, and who got their plants when."),
-        sheet.lots(),
+        sheet.table(),
         sheet.moves(),
         sheet.left());
   }
 
-  private Table lots() {
-    TableBuilder table =
-        TableBuilder.table("trace", "Lots of each passport")
-            .text("passport")
-            .text("lot")
-            .text("species")
-            .text("supplier")
-            .text("origin")
-            .text("split from")
-            .text("stands in")
-            .plants("alive")
-            .plants("sold or used");
-    for (Trace trace : review.traces()) {
-      for (TracedLot lot : trace.lots()) {
-        table.row(
-            trace.passport(),
-            lot.lot(),
-            lot.species(),
-            Rows.text(lot.supplier()),
-            Rows.text(lot.origin()),
-            lot.splitFrom().orElse(null),
-            Rows.text(lot.place()),
-            Plants.of(lot.alive(), lot.wholeAlive()),
-            left(lot));
-      }
-    }
-    return table.build();
+  /** A lot of a passport. */
+  private record OfPassport(Trace trace, TracedLot lot) {}
+
+  private List<OfPassport> lots() {
+    return review.traces().stream()
+        .flatMap(trace -> trace.lots().stream().map(lot -> new OfPassport(trace, lot)))
+        .toList();
+  }
+
+  private Table table() {
+    return TableOf.<OfPassport>table("trace", "Lots of each passport")
+        .text("passport", each -> each.trace.passport())
+        .text("lot", each -> each.lot.lot())
+        .text("species", each -> each.lot.species())
+        .text("supplier", each -> Rows.text(each.lot.supplier()))
+        .text("origin", each -> Rows.text(each.lot.origin()))
+        .text("split from", each -> each.lot.splitFrom().orElse(null))
+        .text("stands in", each -> Rows.text(each.lot.place()))
+        .plants("alive", each -> Plants.of(each.lot.alive(), each.lot.wholeAlive()))
+        .plants("sold or used", each -> left(each.lot))
+        .of(lots());
   }
 
   private static Plants left(TracedLot lot) {
@@ -66,65 +60,52 @@ final class TraceSheet {
         .reduce(Plants.NONE, Plants::plus);
   }
 
-  private Table moves() {
-    TableBuilder table =
-        TableBuilder.table("trace-moves", "Plants that went from lot to lot")
-            .text("passport")
-            .text("date")
-            .text("from")
-            .text("to")
-            .plants("plants")
-            .text("row");
-    for (Trace trace : review.traces()) {
-      trace.lots().stream()
-          .flatMap(lot -> lot.moves().stream())
-          .distinct()
-          .forEach(move -> add(table, trace.passport(), move));
-    }
-    return table.build();
+  /** Plants of a passport that went to another lot. */
+  private record Move(String passport, Moved moved) {}
+
+  private List<Move> moved() {
+    return review.traces().stream()
+        .flatMap(
+            trace ->
+                trace.lots().stream()
+                    .flatMap(lot -> lot.moves().stream())
+                    .distinct()
+                    .map(move -> new Move(trace.passport(), move)))
+        .toList();
   }
 
-  private static void add(TableBuilder table, String passport, Moved move) {
-    table.row(
-        passport,
-        move.date().toString(),
-        move.from(),
-        move.to(),
-        Plants.nearest(move.plants()),
-        move.where().toString());
+  private Table moves() {
+    return TableOf.<Move>table("trace-moves", "Plants that went from lot to lot")
+        .text("passport", each -> each.passport)
+        .text("date", each -> each.moved.date().toString())
+        .text("from", each -> each.moved.from())
+        .text("to", each -> each.moved.to())
+        .plants("plants", each -> Plants.nearest(each.moved.plants()))
+        .text("row", each -> each.moved.where().toString())
+        .of(moved());
+  }
+
+  /** Plants of a passport that left. */
+  private record Sale(OfPassport of, Left left) {}
+
+  private List<Sale> sold() {
+    return lots().stream()
+        .flatMap(of -> of.lot.sales().stream().map(sale -> new Sale(of, sale)))
+        .toList();
   }
 
   private Table left() {
-    TableBuilder table =
-        TableBuilder.table("trace-sales", "Plants that left the nursery")
-            .note("Returned plants count below nil.")
-            .text("passport")
-            .text("date")
-            .text("lot")
-            .text("what")
-            .plants("plants")
-            .text("grade")
-            .text("quality")
-            .text("customer code")
-            .text("row");
-    for (Trace trace : review.traces()) {
-      for (TracedLot lot : trace.lots()) {
-        lot.sales().forEach(sale -> add(table, trace.passport(), lot.lot(), sale));
-      }
-    }
-    return table.build();
-  }
-
-  private static void add(TableBuilder table, String passport, String lot, Left sale) {
-    table.row(
-        passport,
-        sale.date().toString(),
-        lot,
-        sale.what().toString(),
-        Plants.nearest(sale.plants()),
-        sale.grade().orElse(null),
-        sale.quality().map(Object::toString).orElse(null),
-        Rows.text(sale.customer()),
-        sale.where().toString());
+    return TableOf.<Sale>table("trace-sales", "Plants that left the nursery")
+        .note("Returned plants count below nil.")
+        .text("passport", each -> each.of.trace().passport())
+        .text("date", each -> each.left.date().toString())
+        .text("lot", each -> each.of.lot().lot())
+        .text("what", each -> each.left.what().toString())
+        .plants("plants", each -> Plants.nearest(each.left.plants()))
+        .text("grade", each -> each.left.grade().orElse(null))
+        .text("quality", each -> each.left.quality().map(Object::toString).orElse(null))
+        .text("customer code", each -> Rows.text(each.left.customer()))
+        .text("row", each -> each.left.where().toString())
+        .of(sold());
   }
 }

@@ -1,7 +1,7 @@
 package growingon.report.review;
 
 import growingon.report.build.FilledSheet;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
@@ -12,6 +12,7 @@ import growingon.review.book.GonePriced;
 import growingon.review.book.SharedReceipt;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.stream.Stream;
 
 /** Plants that no line explains, and what became of each receipt. */
 final class WithoutALineSheet {
@@ -29,87 +30,80 @@ final class WithoutALineSheet {
   }
 
   private static Table gone(Review review, String currency) {
-    TableBuilder table =
-        TableBuilder.table("gone-without-a-line", "Sold or lost, no line says which")
-            .note(
-                "Plants that a count did not find. By the plan: what was to be sold, and to die or be"
-                    + " culled, in the same time. At most: if all were sold on the day of the count at"
-                    + " list price, the dearest grades first; in no result. Enter them in the daybook as"
-                    + " sold, died, culled, used or lost, or add their receipts.")
-            .text("lot")
-            .text("species")
-            .text("since")
-            .text("counted")
-            .plants("alive before")
-            .plants("found")
-            .plants("gone")
-            .column("sold by the plan", "", Kind.COUNT)
-            .column("lost by the plan", "", Kind.COUNT)
-            .summed("at most", currency, Kind.MONEY)
-            .text("row");
-    for (GonePriced each : review.gone()) {
-      table.row(
-          each.gone().lot(),
-          each.species(),
-          each.gone().since().map(LocalDate::toString).orElse("the beginning"),
-          each.gone().counted().toString(),
-          Plants.nearest(each.gone().before()),
-          Plants.nearest(each.gone().found()),
-          Plants.nearest(each.gone().plants()),
-          each.planned().map(plan -> Math.rint(plan.sold())).orElse(null),
-          each.planned().map(plan -> Math.rint(plan.lost())).orElse(null),
-          each.worth(),
-          each.gone().where().toString());
-    }
-    return table.build();
+    return TableOf.<GonePriced>table("gone-without-a-line", "Sold or lost, no line says which")
+        .note(
+            "Plants that a count did not find. By the plan: what was to be sold, and to die or be"
+                + " culled, in the same time. At most: if all were sold on the day of the count at"
+                + " list price, the dearest grades first; in no result. Enter them in the daybook as"
+                + " sold, died, culled, used or lost, or add their receipts.")
+        .text("lot", each -> each.gone().lot())
+        .text("species", GonePriced::species)
+        .text("since", each -> each.gone().since().map(LocalDate::toString).orElse("the beginning"))
+        .text("counted", each -> each.gone().counted().toString())
+        .plants("alive before", each -> Plants.nearest(each.gone().before()))
+        .plants("found", each -> Plants.nearest(each.gone().found()))
+        .plants("gone", each -> Plants.nearest(each.gone().plants()))
+        .column(
+            "sold by the plan",
+            "",
+            Kind.COUNT,
+            each -> each.planned().map(plan -> Math.rint(plan.sold())).orElse(null))
+        .column(
+            "lost by the plan",
+            "",
+            Kind.COUNT,
+            each -> each.planned().map(plan -> Math.rint(plan.lost())).orElse(null))
+        .summed("at most", currency, Kind.MONEY, GonePriced::worth)
+        .text("row", each -> each.gone().where().toString())
+        .of(review.gone());
+  }
+
+  /** Receipts that were taken for the same. */
+  private record Taken(SharedReceipt.How how, List<SharedReceipt> of) {}
+
+  private static List<Taken> taken(Review review) {
+    return Stream.of(SharedReceipt.How.values())
+        .map(
+            how ->
+                new Taken(
+                    how, review.receipts().stream().filter(each -> each.how() == how).toList()))
+        .filter(each -> !each.of.isEmpty())
+        .toList();
   }
 
   private static Table together(Review review, String currency) {
-    TableBuilder table =
-        TableBuilder.table("receipts-together", "What the receipts were taken for")
-            .note(
-                "What fits no lot is in the nursery's result and in that of no lot. Money of what"
-                    + " stands in the daybook is that of the daybook, where it says any.")
-            .text("taken for")
-            .summed("rows", "", Kind.COUNT)
-            .plants("plants")
-            .summed("amount", currency, Kind.MONEY_EACH);
-    for (SharedReceipt.How how : SharedReceipt.How.values()) {
-      List<SharedReceipt> of =
-          review.receipts().stream().filter(each -> each.how() == how).toList();
-      if (!of.isEmpty()) {
-        table.row(
-            how.toString(),
-            of.size(),
-            Plants.together(of.stream().mapToDouble(SharedReceipt::plants)),
-            of.stream().mapToDouble(SharedReceipt::amount).sum());
-      }
-    }
-    return table.build();
+    return TableOf.<Taken>table("receipts-together", "What the receipts were taken for")
+        .note(
+            "What fits no lot is in the nursery's result and in that of no lot. Money of what"
+                + " stands in the daybook is that of the daybook, where it says any.")
+        .text("taken for", each -> each.how.toString())
+        .summed("rows", "", Kind.COUNT, each -> each.of.size())
+        .plants(
+            "plants", each -> Plants.together(each.of.stream().mapToDouble(SharedReceipt::plants)))
+        .summed(
+            "amount",
+            currency,
+            Kind.MONEY_EACH,
+            each -> each.of.stream().mapToDouble(SharedReceipt::amount).sum())
+        .of(taken(review));
   }
 
   private static Table receipts(Review review, String currency) {
-    TableBuilder table =
-        TableBuilder.table("receipts", "Each receipt")
-            .text("date")
-            .text("species")
-            .text("grade")
-            .text("taken for")
-            .text("lot")
-            .plants("plants")
-            .summed("amount", currency, Kind.MONEY_EACH)
-            .text("row");
-    for (SharedReceipt each : review.receipts()) {
-      table.row(
-          each.receipt().day().map(LocalDate::toString).orElse(each.receipt().month().toString()),
-          Rows.text(each.receipt().species().orElse("")),
-          Rows.text(each.receipt().grade().orElse("")),
-          each.how().toString(),
-          Rows.text(each.lot().orElse("")),
-          Plants.nearest(each.plants()),
-          each.amount(),
-          each.receipt().where().toString());
-    }
-    return table.build();
+    return TableOf.<SharedReceipt>table("receipts", "Each receipt")
+        .text(
+            "date",
+            each ->
+                each.receipt()
+                    .day()
+                    .map(LocalDate::toString)
+                    .orElse(each.receipt().month().toString()))
+        .text("species", each -> Rows.text(each.receipt().species().orElse("")))
+        .text("grade", each -> Rows.text(each.receipt().grade().orElse("")))
+        .text("taken for", each -> each.how().toString())
+        .text("lot", each -> Rows.text(each.lot().orElse("")))
+        .plants("plants", each -> Plants.nearest(each.plants()))
+        .summed("amount", currency, Kind.MONEY_EACH, SharedReceipt::amount)
+        .text("row", each -> each.receipt().where().toString())
+        .of(review.receipts());
   }
 }

@@ -9,7 +9,7 @@ import growingon.nursery.Sure;
 import growingon.nursery.Writing;
 import growingon.nursery.library.Library;
 import growingon.nursery.library.Source;
-import growingon.report.build.TableBuilder;
+import growingon.report.build.TableOf;
 import growingon.report.model.Table;
 import growingon.report.text.Phrases;
 import java.util.List;
@@ -63,27 +63,18 @@ public final class LibraryWords {
   /** Whole citations of what the species of this plan have from the library. */
   public static Table sources(Scenario scenario) {
     Writing writing = scenario.nursery().settings().writing();
-    TableBuilder table =
-        TableBuilder.table("library-sources", "Sources of the library of species in this plan")
-            .note(
-                "Only figures derived from these are in the program, no table of theirs. Read: in"
-                    + " part where a text was not read in full.")
-            .text("source")
-            .longText("citation")
-            .text("year")
-            .longText("what it measures")
-            .longText("licence")
-            .text("read");
-    for (Source source : Library.shipped().sources(new LibraryWords(scenario).sources())) {
-      table.row(
-          source.id(),
-          source.citation(),
-          source.year(),
-          writing.told(source.measures()),
-          source.licence(),
-          source.read());
-    }
-    return table.build();
+    return TableOf.<Source>table(
+            "library-sources", "Sources of the library of species in this plan")
+        .note(
+            "Only figures derived from these are in the program, no table of theirs. Read: in"
+                + " part where a text was not read in full.")
+        .text("source", Source::id)
+        .longText("citation", Source::citation)
+        .text("year", Source::year)
+        .longText("what it measures", source -> writing.told(source.measures()))
+        .longText("licence", Source::licence)
+        .text("read", Source::read)
+        .of(Library.shipped().sources(new LibraryWords(scenario).sources()));
   }
 
   /** Ids of the sources of what the species of the plan have from the library. */

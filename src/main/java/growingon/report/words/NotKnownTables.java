@@ -11,16 +11,15 @@ import growingon.nursery.MarketSure;
 import growingon.nursery.Scenario;
 import growingon.nursery.Sure;
 import growingon.nursery.Trunks;
+import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.figures.SeasonFigures;
-import growingon.report.model.Column;
 import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Table;
 import growingon.report.text.Phrases;
 import growingon.report.text.Shown;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -68,84 +67,80 @@ public final class NotKnownTables {
     return tables;
   }
 
+  /** A figure with luck and not knowing, and with luck alone. */
+  private record Figure(
+      String figure, String season, double plan, Quantiles both, Quantiles luck) {}
+
   private Table notKnown(LuckAlone luck) {
-    Rows rows = new Rows();
-    double[] balances = accounts.cash().balances();
-    SeasonFigures figures = context.seasons();
+    return TableOf.<Figure>table("not-known", "Luck, and what is not known")
+        .note(
+            "P10 to P90 with luck and not knowing; with luck alone, growth, losses and all else that is"
+                + " not known being what the plan takes them for (%s); and the share of the spread that is not knowing."
+                    .formatted(say.counted(luck.draws(), "draw", "draws")))
+        .note(
+            "Seasons and losses differ by luck, which nobody can learn; how fast trees grow here on"
+                + " average can be measured.")
+        .text("figure", Figure::figure)
+        .column(Rows.season(), Figure::season)
+        .column("plan", "plan's line", "", Kind.NUMBER, each -> whole(each.plan))
+        .column("P10", "", Kind.NUMBER, each -> whole(each.both.p10()))
+        .column("P50", "", Kind.NUMBER, each -> whole(each.both.p50()))
+        .column("P90", "", Kind.NUMBER, each -> whole(each.both.p90()))
+        .column("luck_p10", "P10, luck alone", "", Kind.NUMBER, each -> whole(each.luck.p10()))
+        .column("luck_p90", "P90, luck alone", "", Kind.NUMBER, each -> whole(each.luck.p90()))
+        .column(
+            "share",
+            "not knowing",
+            "",
+            Kind.SHARE,
+            each ->
+                chances.draws() < Chances.FEW
+                    ? null
+                    : LuckAlone.shareNotKnown(each.both, each.luck))
+        .of(figures(luck));
+  }
+
+  private List<Figure> figures(LuckAlone luck) {
+    List<Figure> figures = new ArrayList<>();
     for (int season = 0; season < horizon.seasons(); season++) {
-      int last = horizon.seasonLast(season);
-      String label = horizon.seasonLabel(season);
-      add(
-          rows,
-          "cash at its end, " + currency,
-          label,
-          balances[last],
-          chances.cash().get(last),
-          luck.cash().get(last));
-      add(
-          rows,
-          "sales, " + currency,
-          label,
-          figures.money(season),
-          chances.sales().get(season),
-          luck.sales().get(season));
-      add(
-          rows,
-          "plants at its end",
-          label,
-          figures.standing(season).exact(),
-          chances.standing().get(season),
-          luck.standing().get(season));
+      figures.addAll(season(luck, season));
     }
     for (int i = 0; i < chances.gambles().size(); i++) {
       Gamble gamble = chances.gambles().get(i);
-      add(
-          rows,
-          "gain of %s, %s".formatted(gamble.bought().lot().name(), currency),
-          horizon.seasonName(gamble.bought().ending().judgedAt()),
-          gamble.bought().judged().presentValue(),
-          gamble.gain(),
-          luck.gains().get(i));
+      figures.add(
+          new Figure(
+              "gain of %s, %s".formatted(gamble.bought().lot().name(), currency),
+              horizon.seasonName(gamble.bought().ending().judgedAt()),
+              gamble.bought().judged().presentValue(),
+              gamble.gain(),
+              luck.gains().get(i)));
     }
-    return new Table(
-        "not-known",
-        "Luck, and what is not known",
-        List.of(
-            "P10 to P90 with luck and not knowing; with luck alone, growth, losses and all else that is"
-                + " not known being what the plan takes them for (%s); and the share of the spread that is not knowing."
-                    .formatted(say.counted(luck.draws(), "draw", "draws")),
-            "Seasons and losses differ by luck, which nobody can learn; how fast trees grow here on"
-                + " average can be measured."),
-        List.of(
-            Column.of("figure", "figure", "", Kind.TEXT),
-            Rows.season(),
-            number("plan", "plan's line"),
-            number("p10", "P10"),
-            number("p50", "P50"),
-            number("p90", "P90"),
-            number("luck_p10", "P10, luck alone"),
-            number("luck_p90", "P90, luck alone"),
-            Column.of("share", "not knowing", "", Kind.SHARE)),
-        rows.list());
+    return figures;
   }
 
-  private static Column number(String key, String heading) {
-    return Column.of(key, heading, "", Kind.NUMBER);
-  }
-
-  private void add(
-      Rows rows, String figure, String season, double plan, Quantiles both, Quantiles luck) {
-    rows.add(
-        Arrays.asList(
-            figure,
-            season,
-            whole(plan),
-            whole(both.p10()),
-            whole(both.p50()),
-            whole(both.p90()),
-            whole(luck.p10()),
-            whole(luck.p90()),
-            chances.draws() < Chances.FEW ? null : (Double) LuckAlone.shareNotKnown(both, luck)));
+  private List<Figure> season(LuckAlone luck, int season) {
+    int last = horizon.seasonLast(season);
+    String label = horizon.seasonLabel(season);
+    SeasonFigures figures = context.seasons();
+    return List.of(
+        new Figure(
+            "cash at its end, " + currency,
+            label,
+            accounts.cash().balances()[last],
+            chances.cash().get(last),
+            luck.cash().get(last)),
+        new Figure(
+            "sales, " + currency,
+            label,
+            figures.money(season),
+            chances.sales().get(season),
+            luck.sales().get(season)),
+        new Figure(
+            "plants at its end",
+            label,
+            figures.standing(season).exact(),
+            chances.standing().get(season),
+            luck.standing().get(season)));
   }
 
   /** Money and plants stand in one column, both shown whole. */
@@ -154,43 +149,30 @@ public final class NotKnownTables {
   }
 
   private Table worthMeasuring(WorthMeasuring worth) {
-    Rows rows = new Rows();
-    for (WorthMeasuring.Row each : worth.rows()) {
-      double factor = Sure.factor(each.sure());
-      rows.add(
-          Arrays.asList(
-              each.species(),
-              each.condition(),
-              Math.round(each.plants()),
-              each.mmASeason() / factor,
-              each.mmASeason(),
-              each.mmASeason() * factor,
-              each.sure(),
-              each.sureAfter(),
-              narrowing(each),
-              told(each)));
-    }
-    return new Table(
-        "worth-measuring",
-        "What to measure first",
-        List.of(
+    return TableOf.<WorthMeasuring.Row>table("worth-measuring", "What to measure first")
+        .note(
             "%d trunks marked there, read this October and next: how sure the growth would then be,"
                     .formatted(WorthMeasuring.TRUNKS)
-                + " and what that takes off the spread of cash at the end of the plan.",
+                + " and what that takes off the spread of cash at the end of the plan.")
+        .note(
             "Drawn: the draws were made once more. Rough: ranked by what each does to cash in the draws,"
-                + " which is right in its order and flatters; to the nearest 5 %."),
-        List.of(
-            Column.of("species", "species", "", Kind.TEXT),
-            Column.of("condition", "condition", "", Kind.TEXT),
-            Column.of("plants", "plants", "", Kind.COUNT),
-            Column.of("mm_low", "mm a season, low", "", Kind.MM),
-            Column.of("mm", "as planned", "", Kind.MM),
-            Column.of("mm_high", "high", "", Kind.MM),
-            Column.of("sure", "sure", "", Kind.SHARE),
-            Column.of("sure_after", "sure after", "", Kind.SHARE),
-            Column.of("narrowing", "narrower by", "", Kind.SHARE),
-            Column.of("told", "how found", "", Kind.TEXT)),
-        rows.list());
+                + " which is right in its order and flatters; to the nearest 5 %.")
+        .text("species", WorthMeasuring.Row::species)
+        .text("condition", WorthMeasuring.Row::condition)
+        .column("plants", "", Kind.COUNT, each -> Math.round(each.plants()))
+        .column(
+            "mm_low",
+            "mm a season, low",
+            "",
+            Kind.MM,
+            each -> each.mmASeason() / Sure.factor(each.sure()))
+        .column("mm", "as planned", "", Kind.MM, WorthMeasuring.Row::mmASeason)
+        .column("mm_high", "high", "", Kind.MM, each -> each.mmASeason() * Sure.factor(each.sure()))
+        .column("sure", "", Kind.SHARE, WorthMeasuring.Row::sure)
+        .column("sure after", "", Kind.SHARE, WorthMeasuring.Row::sureAfter)
+        .column("narrowing", "narrower by", "", Kind.SHARE, each -> narrowing(each))
+        .text("told", "how found", each -> told(each))
+        .of(worth.rows());
   }
 
   private static Double narrowing(WorthMeasuring.Row row) {

@@ -1,4 +1,4 @@
-package growingon.report.model;
+package growingon.report.build;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
@@ -9,8 +9,8 @@ import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/** Rows made as they are asked for, against the loop that would make them all. */
-class LazyRowsTest {
+/** Things of lots made as they are asked for, against the loop that would make them all. */
+class PerLotTest {
   private static List<LotHistory> lots() {
     return Nurseries.working()
         .lot(Lots.pottedElms("unsold at first").notBefore(2040, 1).build())
@@ -23,26 +23,26 @@ class LazyRowsTest {
         .lots();
   }
 
-  private static FixedRow row(LotHistory lot, int sale) {
-    return new FixedRow(lot.lot().name(), lot.sales().get(sale).month());
+  private static String sale(LotHistory lot, int sale) {
+    return lot.lot().name() + " " + lot.sales().get(sale).month();
   }
 
   @Test
-  void rowsOfLots_someOfThemWithoutAny_areThoseOfTheLoop() {
+  void thingsOfLots_someOfThemWithoutAny_areThoseOfTheLoop() {
     List<LotHistory> lots = lots();
-    List<List<Object>> all = new ArrayList<>();
+    List<String> all = new ArrayList<>();
     for (LotHistory lot : lots) {
       for (int sale = 0; sale < lot.sales().size(); sale++) {
-        all.add(row(lot, sale));
+        all.add(sale(lot, sale));
       }
     }
     assertThat(all).hasSizeGreaterThan(10);
     assertThat(lots).anyMatch(lot -> lot.sales().isEmpty());
-    assertThat(LazyRows.byLot(lots, lot -> lot.sales().size(), LazyRowsTest::row)).isEqualTo(all);
+    assertThat(new PerLot<>(lots, lot -> lot.sales().size(), PerLotTest::sale)).isEqualTo(all);
   }
 
   @Test
-  void noLots_haveNoRows() {
-    assertThat(LazyRows.byLot(List.of(), lot -> 1, LazyRowsTest::row)).isEmpty();
+  void noLots_haveNone() {
+    assertThat(new PerLot<>(List.of(), lot -> 1, PerLotTest::sale)).isEmpty();
   }
 }
