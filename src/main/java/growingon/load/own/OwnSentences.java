@@ -60,7 +60,7 @@ final class OwnSentences {
     if (places() > 0) {
       usualOnes.add("the size of %s".formatted(many(places(), "place")));
     }
-    return "%s are usual values, not yours: %d cells in to fill, what moves most first."
+    return "%s are usual values, not yours: %d cells in to fill."
         .formatted(Words.and(usualOnes), asked());
   }
 
