@@ -18,9 +18,6 @@ final class Grading implements Crossings.Told {
   private static final Quality[] ALL = Quality.values();
   private static final int QUALITIES = ALL.length;
 
-  /** On a ladder of more grades two cells may share a bit. */
-  static final int GRADES_WITH_BITS_OF_THEIR_OWN = Long.SIZE / QUALITIES;
-
   private final Grade[] grades;
   private final GrowthClock clock;
   private final short[] thick;
@@ -196,11 +193,6 @@ final class Grading implements Crossings.Told {
       }
     }
     return false;
-  }
-
-  /** Notes that too few plants of a quality are ready as a grade to count, until more are. */
-  void nothingReady(Quality quality, int grade) {
-    readyCells &= ~cellBit(quality, grade);
   }
 
   /**

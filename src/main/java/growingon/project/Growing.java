@@ -365,11 +365,6 @@ final class Growing {
     return Negligible.is(ready) ? 0 : ready;
   }
 
-  /** Notes that too few of them count, until others have grown into the grade. */
-  void nothingReady(Quality of, int grade) {
-    grading.nothingReady(of, grade);
-  }
-
   /** The same once some shares of them were sold one after another. */
   double readyAfter(Quality of, int grade, double[] sold, int sales) {
     return alive * grading.readyAfter(of, grade, sold, sales);

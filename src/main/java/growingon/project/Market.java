@@ -125,30 +125,16 @@ final class Market {
     return bringsCells[lot] != 0;
   }
 
-  /**
-   * Those cells, without such as a lot turns out to have too little in to count, or none if it has
-   * too little in all of them. These are not asked for again until others have grown into them:
-   * deaths only make them fewer.
-   */
+  /** The bits of those cells in which a lot has enough plants to count. */
   private static long offered(LotState lot, long cells) {
-    int grades = lot.plan.grades().size();
-    if (grades > Grading.GRADES_WITH_BITS_OF_THEIR_OWN) {
-      return cells;
-    }
-    long left = cells;
-    for (int grade = 0; grade < grades && left != 0; grade++) {
+    long offered = 0;
+    for (int grade = 0; grade < lot.plan.grades().size(); grade++) {
       for (Quality of : QUALITIES) {
         long cell = Grading.cellBit(of, grade);
-        if ((left & cell) != 0) {
-          if (lot.plants.offered(of, grade) > 0) {
-            return left;
-          }
-          lot.plants.nothingReady(of, grade);
-          left &= ~cell;
-        }
+        offered |= (cells & cell) != 0 && lot.plants.offered(of, grade) > 0 ? cell : 0;
       }
     }
-    return left;
+    return offered;
   }
 
   /** A lot has come to its end. */
