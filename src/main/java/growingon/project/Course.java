@@ -24,7 +24,6 @@ final class Course {
   private int owns;
   private int aparts;
   private boolean isAsFirst;
-  private int[] present = {};
   private int[] turns = new int[ROOM];
   private int turn;
 
@@ -121,52 +120,39 @@ final class Course {
     return market.nextSale(from);
   }
 
-  /** Its own lots set out, each until it comes to the market. */
-  void setOut() {
+  /** Its own lots go on through months up to the sales of the last of them. */
+  void goOn(int from, int sale) {
     for (int i = 0; i < owns; i++) {
-      goOn(0, own[i]);
+      int lot = own[i];
+      run.upToSales(from, sale, lots[lot]);
+      market.prepare(lot, sale);
+      recorders[lot].partOver();
     }
     add(SideBySide.EVERY_LOT);
-  }
-
-  /** Lots that took part in the sales of a month go on, each until it comes to the market again. */
-  void goOn(int sale) {
-    for (int lot : present) {
-      if (shared[lot] == OWN) {
-        goOn(sale + 1, lot);
-      }
-      add(lot);
-    }
-  }
-
-  private void goOn(int from, int lot) {
-    run.goOn(from, lots[lot], market, lot);
-    recorders[lot].partOver();
   }
 
   /** Agrees on what is sold in a month; lots that would sell otherwise than in the first part. */
   void agree(int month) {
     if (first == this) {
-      present = market.begin(month);
+      market.begin(month);
       agreed.clear();
       market.sellAt(agreed);
       return;
     }
-    for (int lot = 0; lot < lots.length; lot++) {
-      if (shared[lot] != OWN) {
-        market.takeOver(
-            lot, first.market.comesIn(shared[lot]), first.market.readyCells(shared[lot]));
-      }
-    }
-    present = market.follow(month);
+    market.follow(month);
     long otherCells = cellsNotShared();
     isAsFirst = otherCells == 0;
     if (isAsFirst) {
       return;
     }
     agreed.clear();
+    for (int lot = 0; lot < lots.length; lot++) {
+      if (shared[lot] != OWN) {
+        market.takeOver(lot, first.market.readyCells(shared[lot]));
+      }
+    }
     market.sellBeside(first.agreed, placeHere, otherCells, agreed);
-    for (int lot : present) {
+    for (int lot = 0; lot < lots.length; lot++) {
       if (shared[lot] != OWN && !agreed.isAlike(lot, first.agreed, shared[lot])) {
         part(lot);
       }
@@ -204,10 +190,13 @@ final class Course {
   }
 
   /** The end of the last month. */
-  SideBySide.Told end() {
+  SideBySide.Told end(int month) {
     for (int i = 0; i < owns; i++) {
+      Run.afterSales(month, lots[own[i]]);
       lots[own[i]].checkBalance(run.programme().horizon());
+      recorders[own[i]].partOver();
     }
+    add(SideBySide.EVERY_LOT);
     return new SideBySide.Told(recorders, Arrays.copyOf(turns, turn));
   }
 }

@@ -195,6 +195,11 @@ final class Grading implements Crossings.Told {
     return false;
   }
 
+  /** Notes that too few plants of a quality are ready as a grade to count, until more are. */
+  void nothingReady(Quality quality, int grade) {
+    readyCells &= ~cellBit(quality, grade);
+  }
+
   /**
    * Plants of a quality that may be sold as a grade, but for deaths, once some shares of them were
    * sold one after another.

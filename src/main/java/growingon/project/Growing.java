@@ -359,10 +359,17 @@ final class Growing {
     return alive * streams.ready(of, grade);
   }
 
-  /** The same as far as they count. */
+  /**
+   * The same as far as they count. Where they do not, they are not asked for again until others
+   * have grown into the grade: deaths only make them fewer.
+   */
   double offered(Quality of, int grade) {
     double ready = ready(of, grade);
-    return Negligible.is(ready) ? 0 : ready;
+    if (Negligible.is(ready)) {
+      grading.nothingReady(of, grade);
+      return 0;
+    }
+    return ready;
   }
 
   /** The same once some shares of them were sold one after another. */

@@ -4,7 +4,6 @@ import growingon.nursery.Negligible;
 import growingon.nursery.Quality;
 import growingon.nursery.QualityRule;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
@@ -17,7 +16,6 @@ import java.util.stream.IntStream;
  */
 final class Market {
   private static final Quality[] QUALITIES = Quality.values();
-  private static final int NEVER = -1;
 
   private final Programme programme;
   private final Luck luck;
@@ -27,9 +25,6 @@ final class Market {
   private final DemandRow[] rows;
   private final double[] unitsFactor;
   private final double[] priceFactor;
-  private final long[][] wanted;
-  private final int[] comes;
-  private final long[] bringsCells;
   private final long[] readyCells;
   private final double[] ready;
   private final boolean[] asks;
@@ -57,9 +52,6 @@ final class Market {
     this.rows = programme.rows();
     this.unitsFactor = new double[rows.length];
     this.priceFactor = new double[rows.length];
-    this.wanted = wanted(programme);
-    this.comes = new int[lots.length];
-    this.bringsCells = new long[lots.length];
     this.readyCells = new long[lots.length];
     this.ready = new double[lots.length];
     this.known = new KnownSales(programme, lots);
@@ -78,9 +70,6 @@ final class Market {
     this.rows = programme.rows();
     this.unitsFactor = same.unitsFactor;
     this.priceFactor = same.priceFactor;
-    this.wanted = wanted(programme);
-    this.comes = new int[lots.length];
-    this.bringsCells = new long[lots.length];
     this.readyCells = new long[lots.length];
     this.ready = new double[lots.length];
     this.known = same.known;
@@ -97,101 +86,56 @@ final class Market {
     return shares;
   }
 
-  private static long[][] wanted(Programme programme) {
-    return programme.lots().stream().map(programme.wanted()::of).toArray(long[][]::new);
-  }
-
-  /** The first month from a month on in which anything may be sold; −1 if there is none. */
+  /** The first month from a month on in which anything may be sold; the last if there is none. */
   int nextSale(int from) {
     int next = from;
-    while (next < asks.length && !asks[next] && lotsWithFacts.length == 0) {
+    while (next < asks.length - 1 && !asks[next] && lotsWithFacts.length == 0) {
       next++;
     }
-    return next < asks.length ? next : NEVER;
+    return next;
   }
 
   /**
-   * Grades a lot before the sales of a month, several lots at once if need be, and gives whether it
-   * takes part in them: one that has nothing that anybody asks for then may go on. A lot of which
-   * something is known always waits for what it is known to have sold.
+   * Grades a lot for the sales of a month, several lots at once if need be. A lot of which
+   * something is known waits for what it is known to have sold.
    */
-  boolean comes(int lot, int forMonth) {
-    comes[lot] = forMonth;
-    if (lots[lot].hasFacts()) {
-      return true;
+  void prepare(int lot, int forMonth) {
+    if (!lots[lot].hasFacts()) {
+      grade(lot, forMonth);
     }
-    long cells = asks[forMonth] ? grade(lot, forMonth) & wanted[lot][forMonth] : 0;
-    bringsCells[lot] = cells == 0 ? 0 : offered(lots[lot], cells);
-    return bringsCells[lot] != 0;
   }
 
-  /** The bits of those cells in which a lot has enough plants to count. */
-  private static long offered(LotState lot, long cells) {
-    long offered = 0;
-    for (int grade = 0; grade < lot.plan.grades().size(); grade++) {
-      for (Quality of : QUALITIES) {
-        long cell = Grading.cellBit(of, grade);
-        offered |= (cells & cell) != 0 && lot.plants.offered(of, grade) > 0 ? cell : 0;
-      }
-    }
-    return offered;
-  }
-
-  /** A lot has come to its end. */
-  void comesNoMore(int lot) {
-    comes[lot] = NEVER;
-  }
-
-  /** The month in whose sales a lot takes part next, negative for none. */
-  int comesIn(int lot) {
-    return comes[lot];
-  }
-
-  /** Cells in which a lot has plants in the sales that have begun. */
+  /** Cells in which a lot has plants, once it was prepared. */
   long readyCells(int lot) {
     return readyCells[lot];
   }
 
-  /** A lot that another market has graded comes to the sales of a month with such cells. */
-  void takeOver(int lot, int forMonth, long cells) {
-    comes[lot] = forMonth;
-    bringsCells[lot] = cells;
+  /** The cells of a lot that another market has prepared. */
+  void takeOver(int lot, long cells) {
     readyCells[lot] = cells;
   }
 
-  /**
-   * Begins the sales of a month: whom it sells to in its season, and at which prices.
-   *
-   * @return the lots that take part
-   */
-  int[] begin(int now) {
-    int year = programme.calendar().seasonYear(now);
+  /** Begins the sales of a month: whom it sells to in its season, and at which prices. */
+  void begin(int now) {
+    month = now;
+    int year = programme.calendar().seasonYear(month);
     if (year != season) {
       season = year;
       beginSeason();
     }
-    return follow(now);
   }
 
   /** Begins the sales of a month in which another market of the same luck has begun them. */
-  int[] follow(int now) {
+  void follow(int now) {
     month = now;
-    int[] there = new int[lots.length];
-    int count = 0;
-    for (int lot = 0; lot < lots.length; lot++) {
-      boolean isThere = comes[lot] == now;
-      readyCells[lot] = isThere ? bringsCells[lot] : 0;
-      there[count] = lot;
-      count += isThere ? 1 : 0;
-    }
-    return Arrays.copyOf(there, count);
   }
 
-  /** Sells in the month whose sales have begun. */
-  void sell() {
+  /** Sells in a month for which every lot was prepared. */
+  void sell(int now) {
+    begin(now);
     double[] met = known.sell(month);
     for (int lot : lotsWithFacts) {
-      readyCells[lot] = asks[month] ? grade(lot, month) : 0;
+      grade(lot, month);
     }
     sell(met, atOnce);
   }
@@ -289,11 +233,11 @@ final class Market {
     }
   }
 
-  /** Grades a lot if it may sell; gives in which grades and qualities it has plants. */
-  private long grade(int lot, int forMonth) {
+  /** Grades a lot if it may sell, and notes in which grades and qualities it has plants. */
+  private void grade(int lot, int forMonth) {
     LotState state = lots[lot];
-    boolean may = forMonth >= state.start && state.maySell(forMonth);
-    return may ? state.gradeForSale(forMonth) : 0;
+    boolean may = asks[forMonth] && forMonth >= state.start && state.maySell(forMonth);
+    readyCells[lot] = may ? state.gradeForSale(forMonth) : 0;
   }
 
   private double wanted(DemandRow row) {

@@ -24,7 +24,6 @@ public final class Programme {
   private final List<LotPlan> lots;
   private final DemandRow[] rows;
   private final boolean[] asks;
-  private final WantedCells wanted;
 
   private Programme(Scenario scenario, List<LotPlan> lots) {
     this.scenario = scenario;
@@ -47,7 +46,6 @@ public final class Programme {
         asks[month] |= row.units()[month] > 0;
       }
     }
-    this.wanted = new WantedCells(rows, horizon.months());
   }
 
   /** How what it remarks is written. */
@@ -68,7 +66,6 @@ public final class Programme {
       rows[i] = same < i ? like.rows[i].metAs(rows[same]) : like.rows[i].metFrom(lots);
     }
     this.asks = like.asks;
-    this.wanted = like.wanted;
   }
 
   /** The first row that is met from the same lots as one. */
@@ -178,10 +175,5 @@ public final class Programme {
   /** Whether anything may be sold in each month. */
   boolean[] asks() {
     return asks;
-  }
-
-  /** Which cells anybody asks for in each month. */
-  WantedCells wanted() {
-    return wanted;
   }
 }

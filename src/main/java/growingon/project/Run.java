@@ -2,7 +2,6 @@ package growingon.project;
 
 import growingon.problem.Problem;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -112,55 +111,50 @@ final class Run {
   }
 
   /**
-   * Runs all months; the lots stand as they do at the end afterwards. Lots meet only in the market,
-   * so each goes on alone until it has something that somebody asks for.
+   * Runs all months; the lots stand as they do at the end afterwards. Between two sales no lot
+   * knows of another, so each goes up to the next sale alone.
    *
    * @param onAllProcessors whether several lots do so at once, which changes no number
    */
   private List<Missed> run(List<LotState> lots, boolean onAllProcessors) {
     Market market = new Market(programme, luck, lots.toArray(new LotState[0]));
-    int[] stopped = IntStream.range(0, lots.size()).toArray();
-    each(stopped, onAllProcessors, lot -> goOn(0, lots.get(lot), market, lot));
-    for (int month = market.nextSale(0); month >= 0; month = market.nextSale(month + 1)) {
-      int now = month;
-      stopped = market.begin(now);
-      market.sell();
-      each(stopped, onAllProcessors, lot -> goOn(now + 1, lots.get(lot), market, lot));
+    int months = programme.horizon().months();
+    int next = 0;
+    while (next < months) {
+      int from = next;
+      int sale = market.nextSale(from);
+      IntConsumer goOn =
+          lot -> {
+            upToSales(from, sale, lots.get(lot));
+            market.prepare(lot, sale);
+          };
+      each(lots, onAllProcessors, goOn);
+      market.sell(sale);
+      next = sale + 1;
     }
+    each(lots, onAllProcessors, lot -> afterSales(months - 1, lots.get(lot)));
     lots.forEach(lot -> lot.checkBalance(programme.horizon()));
     return market.missed();
   }
 
-  private static void each(int[] lots, boolean onAllProcessors, IntConsumer does) {
+  private static void each(List<LotState> lots, boolean onAllProcessors, IntConsumer does) {
     if (onAllProcessors) {
-      Arrays.stream(lots).parallel().forEach(does);
+      IntStream.range(0, lots.size()).parallel().forEach(does);
       return;
     }
-    for (int lot : lots) {
+    for (int lot = 0; lot < lots.size(); lot++) {
       does.accept(lot);
     }
   }
 
-  /**
-   * The months of a lot up to the sales of the first in which it has to do with the market, or to
-   * the end.
-   *
-   * @param from first of the months; the one before it is over but for its end
-   * @param index of the lot in the market
-   */
-  void goOn(int from, LotState lot, Market market, int index) {
-    int months = programme.horizon().months();
-    for (int month = from; month < months; month++) {
+  /** The months of a lot up to the sales of the last of them; nothing is sold in the others. */
+  void upToSales(int from, int to, LotState lot) {
+    for (int month = from; month <= to; month++) {
       if (month > 0) {
         afterSales(month - 1, lot);
       }
       beforeSales(month, lot);
-      if (market.comes(index, month)) {
-        return;
-      }
     }
-    afterSales(months - 1, lot);
-    market.comesNoMore(index);
   }
 
   /** The order of a month up to its sales (design section 6.4). */
@@ -180,7 +174,7 @@ final class Run {
     lot.lose(month);
   }
 
-  private static void afterSales(int month, LotState lot) {
+  static void afterSales(int month, LotState lot) {
     if (month >= lot.start) {
       if (lot.hasFacts()) {
         lot.past.takeCount(month);

@@ -55,17 +55,21 @@ public final class SideBySide {
 
   /** Runs all months. */
   List<Told> run() {
-    first.setOut();
-    for (Course other : others) {
-      other.setOut();
-    }
-    for (int sale = first.nextSale(0); sale >= 0; sale = first.nextSale(sale + 1)) {
+    int months = run.programme().horizon().months();
+    int next = 0;
+    while (next < months) {
+      int sale = first.nextSale(next);
+      first.goOn(next, sale);
+      for (Course other : others) {
+        other.goOn(next, sale);
+      }
       sell(sale);
+      next = sale + 1;
     }
     List<Told> told = new ArrayList<>();
-    told.add(first.end());
+    told.add(first.end(months - 1));
     for (Course other : others) {
-      told.add(other.end());
+      told.add(other.end(months - 1));
     }
     return told;
   }
@@ -79,10 +83,6 @@ public final class SideBySide {
     first.deliver();
     for (Course other : others) {
       other.deliver();
-    }
-    first.goOn(month);
-    for (Course other : others) {
-      other.goOn(month);
     }
   }
 }
