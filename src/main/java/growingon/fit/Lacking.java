@@ -1,7 +1,6 @@
 package growingon.fit;
 
-import java.util.ArrayList;
-import java.util.List;
+import growingon.nursery.Writing;
 import java.util.stream.Stream;
 
 /**
@@ -14,16 +13,10 @@ import java.util.stream.Stream;
 record Lacking(long there, int needed, String what) {
   /** What is not there yet, as in "3 of 6 seasons and 12 of 20 counts"; empty if all is. */
   static String of(Lacking... all) {
-    List<String> parts =
-        new ArrayList<>(
-            Stream.of(all)
-                .filter(each -> each.there < each.needed)
-                .map(each -> "%d of %d %s".formatted(each.there, each.needed, each.what))
-                .toList());
-    if (parts.size() < 2) {
-      return String.join("", parts);
-    }
-    String last = parts.remove(parts.size() - 1);
-    return String.join(", ", parts) + " and " + last;
+    return Writing.list(
+        Stream.of(all)
+            .filter(each -> each.there < each.needed)
+            .map(each -> "%d of %d %s".formatted(each.there, each.needed, each.what))
+            .toList());
   }
 }

@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
+import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.regex.Pattern;
@@ -114,6 +115,14 @@ public record Writing(Digits digits, Days days, Sign sign) {
   /** 12,345.6, with so many decimals. */
   public String decimals(double number, int places) {
     return marked(grouped(number, places));
+  }
+
+  /** a, b and c. */
+  public static String list(List<String> words) {
+    int last = words.size() - 1;
+    return last < 1
+        ? String.join("", words)
+        : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
   }
 
   /**

@@ -33,10 +33,8 @@ final class OwnSentences {
     for (ListRead list : lists) {
       lines.addAll(sheetLines(list));
     }
-    List<String> next = new ArrayList<>();
-    leftOut().ifPresent(next::add);
-    doFirst().ifPresent(next::add);
-    lines.addAll(next);
+    leftOut().ifPresent(lines::add);
+    doFirst().ifPresent(lines::add);
     for (ListRead list : lists) {
       list.totals().stream()
           .filter(total -> !total.agrees())
@@ -61,7 +59,7 @@ final class OwnSentences {
       usualOnes.add("the size of %s".formatted(many(places(), "place")));
     }
     return "%s are usual values, not yours: %d cells in to fill."
-        .formatted(Words.and(usualOnes), asked());
+        .formatted(Writing.list(usualOnes), asked());
   }
 
   /**
@@ -78,7 +76,7 @@ final class OwnSentences {
             .toList();
     return months.isEmpty()
         ? Optional.empty()
-        : Optional.of("the title says that it was counted in %s".formatted(Words.and(months)));
+        : Optional.of("the title says that it was counted in %s".formatted(Writing.list(months)));
   }
 
   private List<String> sheetLines(ListRead list) {
@@ -117,27 +115,28 @@ final class OwnSentences {
 
   private String parts(SheetAccount account, ListKind kind) {
     List<String> parts = new ArrayList<>();
-    add(parts, account.titles(), "title");
-    add(parts, account.headings() + account.headingsAgain(), "heading row");
-    add(parts, account.lots(), kind.row());
-    add(parts, account.groups(), "group");
-    add(parts, account.totals(), "total");
-    add(parts, account.notes(), "note");
-    add(parts, account.struckOut(), "struck out");
-    add(parts, account.gone(), "gone");
-    add(parts, account.asked(), "asked");
-    add(parts, account.notRead(), "not read");
+    addSome(parts, account.titles(), "title");
+    addSome(parts, account.headings() + account.headingsAgain(), "heading row");
+    addSome(parts, account.lots(), kind.row());
+    addSome(parts, account.groups(), "group");
+    addSome(parts, account.totals(), "total");
+    addSome(parts, account.notes(), "note");
+    addThatAre(parts, account.struckOut(), "struck out");
+    addThatAre(parts, account.gone(), "gone");
+    addThatAre(parts, account.asked(), "asked");
+    addThatAre(parts, account.notRead(), "not read");
     return String.join(", ", parts);
   }
 
-  private void add(List<String> parts, int number, String what) {
-    boolean noun =
-        !what.contains("out")
-            && !what.equals("gone")
-            && !what.equals("asked")
-            && !what.equals("not read");
+  private void addSome(List<String> parts, int number, String what) {
     if (number > 0) {
-      parts.add(noun ? many(number, what) : writing.whole(number) + " " + what);
+      parts.add(many(number, what));
+    }
+  }
+
+  private void addThatAre(List<String> parts, int number, String how) {
+    if (number > 0) {
+      parts.add(writing.whole(number) + " " + how);
     }
   }
 
@@ -245,7 +244,7 @@ final class OwnSentences {
       said.add(
           "%s %s about%s"
               .formatted(
-                  Words.and(parts),
+                  Writing.list(parts),
                   numbers + dates == 1 ? "is" : "are",
                   some.isEmpty() ? "" : " (" + String.join(", ", some) + ")"));
     }

@@ -1,6 +1,7 @@
 package growingon.load.own;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -13,6 +14,9 @@ import java.util.Set;
 final class OwnWordRows {
   static final List<String> COLUMNS =
       List.of("kind", "yours", "ours", "where", "how", "rows", "example");
+
+  private static final Comparator<List<String>> OPEN_FIRST =
+      Comparator.comparing(row -> !row.get(COLUMNS.indexOf("how")).equals("open"));
 
   private final List<ListRead> lists;
 
@@ -28,12 +32,8 @@ final class OwnWordRows {
    */
   List<List<String>> of(List<String> paths, List<String> offers) {
     List<List<String>> rows = new ArrayList<>();
-    for (String path : paths) {
-      rows.add(List.of(ListKind.STOCK.word(), path, "", "every list", "certain", "", ""));
-    }
-    for (String path : offers) {
-      rows.add(List.of(ListKind.OFFERS.word(), path, "", "every list", "certain", "", ""));
-    }
+    paths.forEach(path -> rows.add(certain(ListKind.STOCK.word(), path, "", "")));
+    offers.forEach(path -> rows.add(certain(ListKind.OFFERS.word(), path, "", "")));
     List<List<String>> heads = new ArrayList<>();
     Set<String> seen = new LinkedHashSet<>();
     for (ListRead list : lists) {
@@ -43,7 +43,7 @@ final class OwnWordRows {
         }
       }
     }
-    heads.sort((a, b) -> Boolean.compare(!a.get(4).equals("open"), !b.get(4).equals("open")));
+    heads.sort(OPEN_FIRST);
     rows.addAll(heads);
     rows.addAll(names());
     return rows;
@@ -68,6 +68,10 @@ final class OwnWordRows {
       }
     }
     return choices;
+  }
+
+  private static List<String> certain(String kind, String yours, String ours, String rows) {
+    return List.of(kind, yours, ours, "every list", "certain", rows, "");
   }
 
   private static List<String> headRow(ListKind kind, HeadingRead head) {
@@ -120,16 +124,9 @@ final class OwnWordRows {
                           ? "not in the library"
                           : "of the genus " + lots.get(0).standIn()));
         });
-    rows.sort((a, b) -> Boolean.compare(!a.get(4).equals("open"), !b.get(4).equals("open")));
-    places.forEach(
-        (name, number) ->
-            rows.add(
-                List.of(
-                    "place", name, name, "every list", "certain", Integer.toString(number), "")));
-    pots.forEach(
-        (name, number) ->
-            rows.add(
-                List.of("pot", name, name, "every list", "certain", Integer.toString(number), "")));
+    rows.sort(OPEN_FIRST);
+    places.forEach((name, number) -> rows.add(certain("place", name, name, number.toString())));
+    pots.forEach((name, number) -> rows.add(certain("pot", name, name, number.toString())));
     rows.removeIf(row -> row.get(1).isEmpty());
     return rows;
   }

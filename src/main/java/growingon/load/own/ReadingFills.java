@@ -1,5 +1,6 @@
 package growingon.load.own;
 
+import growingon.nursery.Writing;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -138,7 +139,7 @@ final class ReadingFills {
               return new Fill(
                       "selling price",
                       "Is %s what you get, or %s? type note if it is the other"
-                          .formatted(taken.heading(), Words.and(others)),
+                          .formatted(taken.heading(), Writing.list(others)),
                       "",
                       taken.rows() + " rows",
                       "own words",

@@ -116,10 +116,7 @@ public record Phrases(String currency, Writing writing) {
 
   /** a, b and c. */
   public static String list(List<String> words) {
-    int last = words.size() - 1;
-    return last < 1
-        ? String.join("", words)
-        : String.join(", ", words.subList(0, last)) + " and " + words.get(last);
+    return Writing.list(words);
   }
 
   /**
