@@ -29,132 +29,97 @@ final class OwnTables {
     return tables;
   }
 
-  private Listed stock() {
-    List<List<Object>> rows = new ArrayList<>();
-    List<OwnLot> called = usual.lots();
-    int i = 0;
-    for (ListRead list : lists) {
-      for (OwnLot lot : list.kind().isOffers() ? List.<OwnLot>of() : list.lots()) {
-        rows.add(
-            stockRow(list.file(), lot, i < called.size() ? called.get(i).called() : lot.called()));
-        i++;
-      }
+  /** A row of a list, and the name by which the plan calls its plants. */
+  private record Called(String file, OwnLot row, String name) {
+    boolean isSized() {
+      return row.trunkFromMm().isPresent();
     }
-    return new Listed(
-        "stock-as-read",
-        "Your list as it was read",
-        List.of(
-            "list",
-            "sheet",
-            "row",
-            "lot",
-            "own_name",
-            "species",
-            "library",
-            "quantity",
-            "about",
-            "trunk_from_mm",
-            "trunk_to_mm",
-            "trunk_basis",
-            "pot",
-            "pot_litres",
-            "height_cm",
-            "place",
-            "arrived",
-            "arrived_basis",
-            "unit_cost",
-            "selling_price",
-            "note"),
-        rows);
+
+    String basisOf(boolean stated) {
+      return stated ? "list" : "usual";
+    }
+
+    Object trunk(OptionalDouble mm) {
+      return isSized() ? hundredths(mm) : UsualTrunk.mm(row);
+    }
   }
 
-  private static List<Object> stockRow(String file, OwnLot lot, String called) {
-    List<Object> row =
-        new ArrayList<>(List.of(file, lot.sheet(), lot.row(), lot.lot(), lot.ownName(), called));
-    boolean stated = lot.trunkFromMm().isPresent();
-    row.add(lot.taxon().orElse(""));
-    row.add(lot.quantity().isPresent() ? lot.quantity().getAsInt() : "");
-    row.add(lot.about() ? "yes" : "no");
-    row.add(stated ? hundredths(lot.trunkFromMm()) : UsualTrunk.mm(lot));
-    row.add(stated ? hundredths(lot.trunkToMm()) : UsualTrunk.mm(lot));
-    row.add(stated ? "list" : "usual");
-    row.add(lot.pot());
-    row.add(number(lot.potLitres()));
-    row.add(number(lot.heightCm()));
-    row.add(lot.place());
-    row.add(lot.arrived().map(Object::toString).orElse(""));
-    row.add(lot.arrived().isPresent() ? "list" : "usual");
-    row.add(number(lot.unitCost()));
-    row.add(number(lot.sellingPrice()));
-    row.add(lot.note());
-    return row;
+  private static ListedOf<Called> ofRows(String name, String title, String what) {
+    return ListedOf.<Called>table(name, title)
+        .column("list", Called::file)
+        .column("sheet", each -> each.row.sheet())
+        .column("row", each -> each.row.row())
+        .column(what, each -> each.row.lot())
+        .column("own_name", each -> each.row.ownName())
+        .column("species", Called::name)
+        .column("library", each -> each.row.taxon().orElse(""));
+  }
+
+  private static ListedOf<Called> withSize(ListedOf<Called> table) {
+    return table
+        .column("trunk_from_mm", each -> each.trunk(each.row.trunkFromMm()))
+        .column("trunk_to_mm", each -> each.trunk(each.row.trunkToMm()))
+        .column("trunk_basis", each -> each.basisOf(each.isSized()))
+        .column("pot", each -> each.row.pot())
+        .column("pot_litres", each -> number(each.row.potLitres()))
+        .column("height_cm", each -> number(each.row.heightCm()));
+  }
+
+  private Listed stock() {
+    List<Called> rows = new ArrayList<>();
+    List<OwnLot> called = usual.lots();
+    for (ListRead list : lists) {
+      for (OwnLot lot : list.kind().isOffers() ? List.<OwnLot>of() : list.lots()) {
+        int i = rows.size();
+        rows.add(
+            new Called(
+                list.file(), lot, i < called.size() ? called.get(i).called() : lot.called()));
+      }
+    }
+    return withSize(
+            ofRows("stock-as-read", "Your list as it was read", "lot")
+                .column("quantity", each -> whole(each.row.quantity()))
+                .column("about", each -> each.row.about() ? "yes" : "no"))
+        .column("place", each -> each.row.place())
+        .column("arrived", each -> each.row.arrived().map(Object::toString).orElse(""))
+        .column("arrived_basis", each -> each.basisOf(each.row.arrived().isPresent()))
+        .column("unit_cost", each -> number(each.row.unitCost()))
+        .column("selling_price", each -> number(each.row.sellingPrice()))
+        .column("note", each -> each.row.note())
+        .of(rows);
   }
 
   private Listed offers() {
-    List<List<Object>> rows = new ArrayList<>();
+    List<Called> rows = new ArrayList<>();
     Map<String, OwnLot> called = new HashMap<>();
     usual.offers().forEach(offer -> called.put(offer.lot(), offer));
     for (ListRead list : lists) {
       for (OwnLot offer : list.kind().isOffers() ? list.lots() : List.<OwnLot>of()) {
-        rows.add(offerRow(list.file(), called.getOrDefault(offer.lot(), offer)));
+        OwnLot its = called.getOrDefault(offer.lot(), offer);
+        rows.add(new Called(list.file(), its, its.called()));
       }
     }
-    return new Listed(
-        "offers-as-read",
-        "What suppliers offer, as it was read",
-        List.of(
-            "list",
-            "sheet",
-            "row",
-            "offer",
-            "own_name",
-            "species",
-            "library",
-            "form",
-            "trunk_from_mm",
-            "trunk_to_mm",
-            "trunk_basis",
-            "pot",
-            "pot_litres",
-            "height_cm",
-            "unit_price",
-            "more_at",
-            "least",
-            "multiple",
-            "most",
-            "month",
-            "month_basis",
-            "supplier",
-            "note"),
-        rows);
+    return withSize(
+            ofRows("offers-as-read", "What suppliers offer, as it was read", "offer")
+                .column("form", each -> UsualNursery.form(each.row)))
+        .column("unit_price", each -> number(each.row.unitCost()))
+        .column("more_at", each -> moreAt(each.row))
+        .column("least", each -> whole(each.row.terms().least()))
+        .column("multiple", each -> whole(each.row.terms().multiple()))
+        .column("most", each -> whole(each.row.quantity()))
+        .column("month", each -> usual.arrival(each.row).toString())
+        .column("month_basis", each -> each.basisOf(each.row.arrived().isPresent()))
+        .column("supplier", each -> each.row.supplier())
+        .column("note", each -> each.row.note())
+        .of(rows);
   }
 
-  private List<Object> offerRow(String file, OwnLot offer) {
-    List<Object> row = new ArrayList<>();
-    row.addAll(List.of(file, offer.sheet(), offer.row(), offer.lot(), offer.ownName()));
-    row.addAll(List.of(offer.called(), offer.taxon().orElse(""), UsualNursery.form(offer)));
-    boolean stated = offer.trunkFromMm().isPresent();
-    row.add(stated ? hundredths(offer.trunkFromMm()) : UsualTrunk.mm(offer));
-    row.add(stated ? hundredths(offer.trunkToMm()) : UsualTrunk.mm(offer));
-    row.add(stated ? "list" : "usual");
-    row.add(offer.pot());
-    row.add(number(offer.potLitres()));
-    row.add(number(offer.heightCm()));
-    row.add(number(offer.unitCost()));
-    row.add(
-        String.join(
-            "; ",
-            offer.terms().breaks().entrySet().stream()
-                .map(each -> each.getKey() + ": " + PotSize.plain(each.getValue()))
-                .toList()));
-    row.add(whole(offer.terms().least()));
-    row.add(whole(offer.terms().multiple()));
-    row.add(whole(offer.quantity()));
-    row.add(usual.arrival(offer).toString());
-    row.add(offer.arrived().isPresent() ? "list" : "usual");
-    row.add(offer.supplier());
-    row.add(offer.note());
-    return row;
+  private static String moreAt(OwnLot offer) {
+    return String.join(
+        "; ",
+        offer.terms().breaks().entrySet().stream()
+            .map(each -> each.getKey() + ": " + PotSize.plain(each.getValue()))
+            .toList());
   }
 
   private static Object whole(OptionalInt value) {
@@ -181,69 +146,46 @@ final class OwnTables {
     return new Listed("to-fill", "What moves the answer most, to fill in", Fill.COLUMNS, rows);
   }
 
+  /** A sheet of a list. */
+  private record Account(String file, SheetAccount of) {}
+
   private Listed rows() {
-    List<List<Object>> rows = new ArrayList<>();
-    for (ListRead list : lists) {
-      for (SheetAccount a : list.accounts()) {
-        rows.add(
-            List.of(
-                list.file(),
-                a.sheet(),
-                a.read(),
-                a.rows(),
-                a.titles(),
-                a.headings(),
-                a.headingsAgain(),
-                a.lots(),
-                a.groups(),
-                a.totals(),
-                a.notes(),
-                a.struckOut(),
-                a.gone(),
-                a.asked(),
-                a.notRead()));
-      }
-    }
-    return new Listed(
-        "rows-read",
-        "Every row of your list accounted for",
-        List.of(
-            "list",
-            "sheet",
-            "read",
-            "rows",
-            "titles",
-            "headings",
-            "headings_again",
-            "lots",
-            "groups",
-            "totals",
-            "notes",
-            "struck_out",
-            "gone",
-            "asked",
-            "not_read"),
-        rows);
+    return ListedOf.<Account>table("rows-read", "Every row of your list accounted for")
+        .column("list", Account::file)
+        .column("sheet", each -> each.of.sheet())
+        .column("read", each -> each.of.read())
+        .column("rows", each -> each.of.rows())
+        .column("titles", each -> each.of.titles())
+        .column("headings", each -> each.of.headings())
+        .column("headings_again", each -> each.of.headingsAgain())
+        .column("lots", each -> each.of.lots())
+        .column("groups", each -> each.of.groups())
+        .column("totals", each -> each.of.totals())
+        .column("notes", each -> each.of.notes())
+        .column("struck_out", each -> each.of.struckOut())
+        .column("gone", each -> each.of.gone())
+        .column("asked", each -> each.of.asked())
+        .column("not_read", each -> each.of.notRead())
+        .of(
+            lists.stream()
+                .flatMap(list -> list.accounts().stream().map(of -> new Account(list.file(), of)))
+                .toList());
   }
 
+  /** A total that a list states. */
+  private record Total(String file, StatedTotal of) {}
+
   private Listed totals() {
-    List<List<Object>> rows = new ArrayList<>();
-    for (ListRead list : lists) {
-      for (StatedTotal total : list.totals()) {
-        rows.add(
-            List.of(
-                list.file(),
-                total.sheet(),
-                total.row(),
-                total.stated(),
-                total.read(),
-                total.agrees() ? "yes" : "no"));
-      }
-    }
-    return new Listed(
-        "list-totals",
-        "Totals that your list states",
-        List.of("list", "sheet", "row", "stated", "read", "agrees"),
-        rows);
+    return ListedOf.<Total>table("list-totals", "Totals that your list states")
+        .column("list", Total::file)
+        .column("sheet", each -> each.of.sheet())
+        .column("row", each -> each.of.row())
+        .column("stated", each -> each.of.stated())
+        .column("read", each -> each.of.read())
+        .column("agrees", each -> each.of.agrees() ? "yes" : "no")
+        .of(
+            lists.stream()
+                .flatMap(list -> list.totals().stream().map(of -> new Total(list.file(), of)))
+                .toList());
   }
 }
