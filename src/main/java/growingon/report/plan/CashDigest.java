@@ -37,6 +37,7 @@ public final class CashDigest {
   private final CashFlow cash;
   private final Horizon horizon;
   private final String currency;
+  private final CashEnds ends;
   private final List<LotHistory> lots;
   private final boolean salesOfOneLotShown;
   private final boolean purchaseOfOneLotShown;
@@ -49,6 +50,7 @@ public final class CashDigest {
     this.cash = accounts.cash();
     this.horizon = accounts.projection().horizon();
     this.currency = accounts.projection().scenario().nursery().settings().currency();
+    this.ends = new CashEnds(cash, currency);
     this.lots = accounts.projection().lots();
     this.salesOfOneLotShown = salesOfOneLotShown;
     this.purchaseOfOneLotShown = purchaseOfOneLotShown;
@@ -117,30 +119,21 @@ public final class CashDigest {
   }
 
   private TableOf<Months> columns(TableOf<Months> table) {
-    double[] balances = cash.balances();
     return table
         .summed("sales", currency, Kind.MONEY, Months::sold)
         .summed("bought", currency, Kind.MONEY, Months::paid)
         .summed("other", "everything else", currency, Kind.MONEY, Months::other)
         .summed("net", "in less out", currency, Kind.MONEY, Months::net)
         .belowNil()
-        .column("balance", "cash at its end", currency, Kind.MONEY, each -> balances[each.last])
-        .belowNil();
+        .columns(List.of(ends.atEnd(Months::last)));
   }
 
   private Table seasons() {
-    double[] balances = cash.balances();
     return columns(
             TableOf.<Months>table("cash-by-season", "Cash by season")
                 .notes(notes())
                 .column(Rows.season(), Months::label))
-        .column(
-            "lowest",
-            "lowest month end",
-            currency,
-            Kind.MONEY,
-            each -> Arrays.stream(balances, each.first, each.last + 1).min().getAsDouble())
-        .belowNil()
+        .columns(List.of(ends.lowest(Months::first, Months::last)))
         .of(
             IntStream.range(0, horizon.seasons())
                 .mapToObj(

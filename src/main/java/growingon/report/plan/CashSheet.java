@@ -25,6 +25,7 @@ final class CashSheet {
   private final Horizon horizon;
   private final Settings settings;
   private final String currency;
+  private final CashEnds ends;
   private final List<CashItem> items;
   private final Phrases say;
 
@@ -34,6 +35,7 @@ final class CashSheet {
     this.horizon = context.accounts().projection().horizon();
     this.settings = context.inputs().scenario().nursery().settings();
     this.currency = settings.currency();
+    this.ends = new CashEnds(cash, currency);
     this.items = Arrays.stream(CashItem.values()).filter(this::isUsed).toList();
   }
 
@@ -67,7 +69,6 @@ final class CashSheet {
   }
 
   private Table seasons() {
-    double[] balances = cash.balances();
     return columns(
             TableOf.<Months>table("cash-by-season", "Cash by season")
                 .note(
@@ -78,19 +79,12 @@ final class CashSheet {
                         + " paid in cash, places whether used or not.")
                 .note("Lines that are nil throughout are left out. Out is shown below nil.")
                 .column(Rows.season(), Months::label))
-        .column(
-            "lowest",
-            "lowest month end",
-            currency,
-            Kind.MONEY,
-            each -> Arrays.stream(balances, each.first, each.last + 1).min().getAsDouble())
-        .belowNil()
+        .columns(List.of(ends.lowest(Months::first, Months::last)))
         .of(IntStream.range(0, horizon.seasons()).mapToObj(this::season).toList());
   }
 
   /** What moves in some months, and what there is at their end. */
   private TableOf<Months> columns(TableOf<Months> table) {
-    double[] balances = cash.balances();
     for (CashItem item : items) {
       table.column(
           money(item.name().toLowerCase(Locale.ENGLISH), item.toString()),
@@ -99,8 +93,7 @@ final class CashSheet {
     return table
         .column(money("net", "in less out"), Months::net)
         .belowNil()
-        .column("balance", "cash at its end", currency, Kind.MONEY, each -> balances[each.last])
-        .belowNil();
+        .columns(List.of(ends.atEnd(Months::last)));
   }
 
   private double sum(CashItem item, int first, int last) {
