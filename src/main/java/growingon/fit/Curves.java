@@ -13,7 +13,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -168,7 +167,7 @@ final class Curves {
     String parameters =
         curve.parameters().entrySet().stream()
             .map(each -> "\"%s\": %s".formatted(each.getKey(), Words.number(each.getValue())))
-            .collect(Collectors.joining(", "));
+            .collect(joining(", "));
     return "\"%s\": { \"curve\": \"%s\", %s }".formatted(condition, curve.word(), parameters);
   }
 }

@@ -25,10 +25,7 @@ final class FitTables {
   }
 
   Table values() {
-    return TableOf.<Value>table("fit-values", "Every assumption held against the records")
-        .text("species", Value::species)
-        .text("condition", each -> Rows.text(each.condition()))
-        .text("what", each -> each.what().toString())
+    return ofValues("fit-values", "Every assumption held against the records")
         .column("old", "", Kind.NUMBER, Value::old)
         .column("new", "", Kind.NUMBER, Value::value)
         .column("P10", "", Kind.NUMBER, Value::p10)
@@ -49,10 +46,7 @@ final class FitTables {
 
   /** What a reader wants of every value, those that changed first. */
   Table figures() {
-    return TableOf.<Value>table("fit-figures", "Every assumption held against the records")
-        .text("species", Value::species)
-        .text("condition", each -> Rows.text(each.condition()))
-        .text("what", each -> each.what().toString())
+    return ofValues("fit-figures", "Every assumption held against the records")
         .column("old", "", Kind.NUMBER, Value::old)
         .column("new", "", Kind.NUMBER, each -> isTold(each) ? each.value() : null)
         .column("P10", "", Kind.NUMBER, each -> isTold(each) ? each.p10() : null)
@@ -65,10 +59,7 @@ final class FitTables {
 
   /** What each value rests on. */
   Table grounds() {
-    return TableOf.<Value>table("fit-grounds", "What each rests on")
-        .text("species", Value::species)
-        .text("condition", each -> Rows.text(each.condition()))
-        .text("what", each -> each.what().toString())
+    return ofValues("fit-grounds", "What each rests on")
         .column("counts", "", Kind.COUNT, Value::counts)
         .column("lots", "", Kind.COUNT, Value::lots)
         .column("seasons", "", Kind.COUNT, Value::seasons)
@@ -77,6 +68,14 @@ final class FitTables {
         .column("sure new", "%", Kind.COUNT, each -> 100 * each.sureNew())
         .longText("why", Value::why)
         .of(byVerdict().stream().filter(FitTables::isTold).toList());
+  }
+
+  /** A table of a row for each value, with what it is of. */
+  private static TableOf<Value> ofValues(String name, String title) {
+    return TableOf.<Value>table(name, title)
+        .text("species", Value::species)
+        .text("condition", each -> Rows.text(each.condition()))
+        .text("what", each -> each.what().toString());
   }
 
   private static boolean isTold(Value value) {
