@@ -26,9 +26,9 @@ final class BuyingColumns {
     return draws == 0 ? Picked.without(table, OF_DRAWS) : table;
   }
 
-  /** In how many draws of a hundred there is a gain; null without draws. */
-  Long ofHundred(Spread spread) {
-    return draws == 0 ? null : (Long) Odds.whole(spread.shareAbove());
+  /** In how many draws of a hundred there is a gain. */
+  long ofHundred(Spread spread) {
+    return Odds.whole(spread.shareAbove());
   }
 
   Column text(String key, String heading) {

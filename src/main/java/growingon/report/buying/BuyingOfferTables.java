@@ -85,15 +85,9 @@ final class BuyingOfferTables {
             .column(columns.plants("at", "weighed at"), OfferAnswer::at)
             .column(columns.money("gain", "gain"), offer -> offer.gain().mean())
             .belowNil()
-            .column(
-                columns.money("p10", "P10"),
-                offer -> answer.draws() == 0 ? null : offer.gain().p10())
-            .column(
-                columns.money("p50", "P50"),
-                offer -> answer.draws() == 0 ? null : offer.gain().p50())
-            .column(
-                columns.money("p90", "P90"),
-                offer -> answer.draws() == 0 ? null : offer.gain().p90())
+            .column(columns.money("p10", "P10"), offer -> offer.gain().p10())
+            .column(columns.money("p50", "P50"), offer -> offer.gain().p50())
+            .column(columns.money("p90", "P90"), offer -> offer.gain().p90())
             .column(
                 columns.text("judged_at", "at the end of"),
                 offer -> figures.season(offer.judgedAt()))

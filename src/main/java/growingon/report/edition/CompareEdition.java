@@ -48,6 +48,7 @@ final class CompareEdition {
   private final Side second;
   private final Side firstSeen;
   private final Side secondSeen;
+  private final List<Chart> charts;
 
   CompareEdition(Edition edition, Side first, Side second) {
     this.audience = edition.audience();
@@ -55,6 +56,9 @@ final class CompareEdition {
     this.second = second;
     this.firstSeen = seen(edition, first, FIRST);
     this.secondSeen = seen(edition, second, SECOND);
+    // A bank sees no number of plants.
+    this.charts =
+        isForPartner() ? CompareReport.chartsWithoutMoney(firstSeen, secondSeen) : List.of();
   }
 
   private static Side seen(Edition edition, Side whole, String number) {
@@ -88,7 +92,7 @@ final class CompareEdition {
         title(audience, first.label(), second.label()),
         secondSeen.inputs().scenario(),
         sheets(),
-        charts(),
+        charts,
         answers,
         leftOut(),
         first.currency());
@@ -106,15 +110,10 @@ final class CompareEdition {
     return out;
   }
 
-  /** A bank sees no number of plants. */
-  private List<Chart> charts() {
-    return isForPartner() ? CompareReport.chartsWithoutMoney(firstSeen, secondSeen) : List.of();
-  }
-
   private List<Sheet> sheets() {
     List<Sheet> sheets = new ArrayList<>();
     Sheet summary = EditionReport.summary(leftOut(), List.of(cashTable(), sales()));
-    sheets.add(summary.withCharts(charts().stream().map(Chart::name).toList()));
+    sheets.add(summary.withCharts(charts.stream().map(Chart::name).toList()));
     if (isForPartner()) {
       Map<String, Table> tables = new LinkedHashMap<>();
       CompareReport.tables(firstSeen, secondSeen).forEach(table -> tables.put(table.name(), table));
@@ -171,9 +170,13 @@ final class CompareEdition {
   }
 
   private static Optional<String> chance(Side side) {
-    return side.chances()
-        .filter(drawn -> drawn.chanceBelowLowest().isPresent())
+    return drawnLimit(side)
         .map(drawn -> Odds.in(drawn.chanceBelowLowest().getAsDouble(), drawn.draws()));
+  }
+
+  /** Its draws, where it has some and they are held against a limit of cash. */
+  private static Optional<Chances> drawnLimit(Side side) {
+    return side.chances().filter(drawn -> drawn.chanceBelowLowest().isPresent());
   }
 
   private static OptionalDouble limit(Side side) {
@@ -191,10 +194,6 @@ final class CompareEdition {
 
   /** A plan, by the name its reader knows it by. */
   private record Named(Side side, String label) {
-    Optional<Chances> drawnLimit() {
-      return side.chances().filter(each -> each.chanceBelowLowest().isPresent());
-    }
-
     /** How the lowest cash stands to the limit. */
     String atLowest() {
       OptionalDouble limit = limit(side);
@@ -221,7 +220,7 @@ final class CompareEdition {
             "",
             Kind.COUNT,
             each ->
-                each.drawnLimit()
+                drawnLimit(each.side)
                     .map(drawn -> Odds.whole(drawn.chanceBelowLowest().getAsDouble()))
                     .orElse(null))
         .of(both());
