@@ -210,8 +210,7 @@ public final class Buying {
    * do so in the plan, at half their list price: by a climb on the plan's line alone.
    */
   private Optional<OtherEnd> otherEnd(Candidate recommended, double unsoldShare) {
-    boolean count = !inputs.scenario().plan().horizonValue().equals(HorizonValue.NOTHING);
-    if (count) {
+    if (!inputs.scenario().plan().horizonValue().equals(HorizonValue.NOTHING)) {
       return Optional.of(endingAt(HorizonValue.NOTHING, recommended));
     }
     return unsoldShare >= Answer.MANY_UNSOLD

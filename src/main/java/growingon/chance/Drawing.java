@@ -26,7 +26,7 @@ final class Drawing {
   private final Programme with;
   private final List<Programme> without = new ArrayList<>();
   private final Draws draws;
-  private final List<String> lots;
+  private final int[] places;
 
   Drawing(Scenario scenario, List<BoughtLot> bought, Samples samples) {
     this.scenario = scenario;
@@ -34,7 +34,8 @@ final class Drawing {
     this.bought = bought;
     this.samples = samples;
     this.draws = new Draws(scenario);
-    this.lots = scenario.lots().stream().map(Lot::name).toList();
+    List<String> lots = scenario.lots().stream().map(Lot::name).toList();
+    this.places = bought.stream().mapToInt(each -> lots.indexOf(each.lot().name())).toArray();
     this.with = Programme.of(longest);
     bought.forEach(lot -> without.add(with.without(lot.lot().name())));
   }
@@ -75,8 +76,7 @@ final class Drawing {
       double[] gains = tally.gainsByEnding(others.get(i));
       Samples.copy(gains, samples.gainsByEnding[i], draw);
       samples.gains[i][draw] = gains[judgedAt];
-      samples.leftovers[i][draw] =
-          tally.leftover(lots.indexOf(bought.get(i).lot().name()), judgedAt);
+      samples.leftovers[i][draw] = tally.leftover(places[i], judgedAt);
       samples.paybacks[i][draw] =
           Finance.payback(tally.gainOver(others.get(i), judgedAt)).orElse(NEVER);
     }

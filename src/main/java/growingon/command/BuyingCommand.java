@@ -129,8 +129,8 @@ final class BuyingCommand implements Callable<Integer> {
       out.println("There is nothing to decide: no offer, and no lot that could be held.");
       return ExitCode.DONE;
     }
-    outcome.report().get().headlines().forEach(out::println);
     Report report = outcome.report().get();
+    report.headlines().forEach(out::println);
     Reading.tell(outcome.folder(), report, report.problems(), outcome.notices(), out);
     if (outcome.isPlan()) {
       out.println("To run: plan \"" + outcome.folder().resolve(RECOMMENDED) + "\"");

@@ -263,8 +263,10 @@ final class Grading implements Crossings.Told {
         standing.add(streams.quality(stream), grade, alive * scratch[thickFor]);
       }
     }
-    for (int i = 0; i < thick.length && kept > 0; i++) {
-      standing.addKept(gradeOf[thick[i]], alive * kept / thick.length);
+    if (kept > 0) {
+      for (short thickFor : thick) {
+        standing.addKept(gradeOf[thickFor], alive * kept / thick.length);
+      }
     }
     return standing;
   }
