@@ -135,7 +135,7 @@ class HouseRulesTest {
 
   /** How a nursery wants its numbers written is an argument of all who write some. */
   private static boolean isHowToWrite(JavaClass used) {
-    return used.getName().startsWith("growingon.nursery.Writing");
+    return used.getName().startsWith("growingon.nursery.number.Writing");
   }
 
   /** The room that a class lives in, whatever its sub-package: write of write.chart. */

@@ -2,8 +2,8 @@ package growingon.chance;
 
 import com.sun.management.OperatingSystemMXBean;
 import growingon.nursery.Scenario;
-import growingon.nursery.Species;
-import growingon.nursery.Sure;
+import growingon.nursery.species.Species;
+import growingon.nursery.species.Sure;
 import growingon.project.LargeNursery;
 import java.lang.management.ManagementFactory;
 import java.util.ArrayList;

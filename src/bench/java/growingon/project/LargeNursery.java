@@ -1,8 +1,8 @@
 package growingon.project;
 
-import growingon.nursery.Lot;
 import growingon.nursery.Plan;
 import growingon.nursery.Scenario;
+import growingon.nursery.lot.Lot;
 import java.util.ArrayList;
 import java.util.List;
 

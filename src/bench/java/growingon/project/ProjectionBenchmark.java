@@ -1,8 +1,8 @@
 package growingon.project;
 
 import growingon.money.Accounts;
-import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
+import growingon.nursery.market.Quality;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;

@@ -1,8 +1,8 @@
 package growingon.review;
 
-import growingon.nursery.DaybookLine.What;
 import growingon.nursery.Inputs;
 import growingon.nursery.Scenario;
+import growingon.nursery.record.DaybookLine.What;
 import growingon.project.LargeNursery;
 import java.time.LocalDate;
 import java.time.YearMonth;

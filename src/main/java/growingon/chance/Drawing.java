@@ -1,10 +1,11 @@
 package growingon.chance;
 
+import growingon.chance.luck.Draws;
 import growingon.money.Finance;
 import growingon.money.Tally;
 import growingon.money.bought.BoughtLot;
-import growingon.nursery.Lot;
 import growingon.nursery.Scenario;
+import growingon.nursery.lot.Lot;
 import growingon.project.Luck;
 import growingon.project.Programme;
 import java.util.ArrayList;

@@ -1,13 +1,14 @@
 package growingon.chance;
 
+import growingon.chance.luck.Assumption;
 import growingon.money.Accounts;
 import growingon.money.Finance;
 import growingon.money.Leftover;
 import growingon.money.bought.BoughtLot;
 import growingon.money.bought.Ceiling;
 import growingon.money.bought.Ending;
-import growingon.nursery.Purchase;
 import growingon.nursery.Scenario;
+import growingon.nursery.lot.Purchase;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;

@@ -1,13 +1,17 @@
 package growingon.chance;
 
+import growingon.chance.luck.DrawnLuck;
+import growingon.chance.luck.Keyed;
+import growingon.chance.luck.Names;
+import growingon.chance.luck.Spreads;
 import growingon.money.Booking;
 import growingon.money.CostKind;
 import growingon.money.ListPrices;
 import growingon.money.Tariff;
-import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
-import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.market.Quality;
 import growingon.project.Facts;
 import growingon.project.Luck;
 import growingon.project.Programme;
@@ -299,17 +303,17 @@ public final class LotDraws {
     }
 
     @Override
-    protected void cost(CostKind kind, int month, double amount) {
+    public void cost(CostKind kind, int month, double amount) {
       flows[RESULT][month] -= amount;
     }
 
     @Override
-    protected void hours(int month, double hours) {
+    public void hours(int month, double hours) {
       flows[HOURS][month] += hours;
     }
 
     @Override
-    protected void receipts(int month, double plants, double money) {
+    public void receipts(int month, double plants, double money) {
       flows[LIVING][month] -= plants;
       flows[UNITS][month] += plants;
       flows[SALES][month] += money;

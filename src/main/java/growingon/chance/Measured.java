@@ -1,8 +1,9 @@
 package growingon.chance;
 
+import growingon.chance.luck.Spreads;
 import growingon.nursery.Settings;
-import growingon.nursery.Species;
-import growingon.nursery.Sure;
+import growingon.nursery.species.Species;
+import growingon.nursery.species.Sure;
 
 /** What marked trunks that are read in two Octobers say of a growth rate. */
 final class Measured {

@@ -2,11 +2,16 @@ package growingon.chance;
 
 import growingon.chance.WorthMeasuring.Row;
 import growingon.chance.WorthMeasuring.Told;
+import growingon.chance.luck.DrawnLuck;
+import growingon.chance.luck.Keyed;
+import growingon.chance.luck.Names;
+import growingon.chance.luck.NotKnown;
+import growingon.chance.luck.Spreads;
 import growingon.money.GradeNumbers;
 import growingon.money.Tally;
 import growingon.nursery.Scenario;
-import growingon.nursery.Species;
-import growingon.nursery.Sure;
+import growingon.nursery.species.Species;
+import growingon.nursery.species.Sure;
 import growingon.project.GrowthPlace;
 import growingon.project.Programme;
 import java.util.ArrayList;

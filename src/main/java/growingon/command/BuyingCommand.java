@@ -1,16 +1,17 @@
 package growingon.command;
 
-import growingon.buying.Aim;
-import growingon.buying.Answer;
 import growingon.buying.Buying;
-import growingon.buying.Question.Scope;
-import growingon.buying.Wish;
+import growingon.buying.answer.Answer;
+import growingon.buying.question.Aim;
+import growingon.buying.question.Question.Scope;
+import growingon.buying.question.Wish;
+import growingon.command.folder.Destination;
 import growingon.load.PlanSources;
 import growingon.load.PlanText;
-import growingon.nursery.HorizonValue;
 import growingon.nursery.Inputs;
 import growingon.nursery.Plan;
 import growingon.nursery.Scenario;
+import growingon.nursery.market.HorizonValue;
 import growingon.plan.Planned;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;

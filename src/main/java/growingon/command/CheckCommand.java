@@ -1,5 +1,6 @@
 package growingon.command;
 
+import growingon.command.folder.SpeciesFolder;
 import growingon.load.Loader;
 import growingon.load.PlanSources;
 import growingon.nursery.Inputs;
@@ -12,7 +13,7 @@ import growingon.project.Projection;
 import growingon.project.Projector;
 import growingon.project.SpaceUse;
 import growingon.project.Work;
-import growingon.report.plan.RoomSlips;
+import growingon.report.plan.space.RoomSlips;
 import growingon.report.text.Phrases;
 import java.io.IOException;
 import java.io.PrintWriter;

@@ -1,5 +1,7 @@
 package growingon.command;
 
+import growingon.command.folder.Destination;
+import growingon.command.folder.SpeciesFolder;
 import growingon.load.PlanSources;
 import growingon.nursery.Inputs;
 import growingon.nursery.Plan;

@@ -1,5 +1,6 @@
 package growingon.command;
 
+import growingon.command.folder.BadReportFolder;
 import growingon.write.folder.AlreadyFrozen;
 import growingon.write.folder.AnotherRun;
 import growingon.write.folder.FolderInUse;

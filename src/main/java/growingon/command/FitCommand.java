@@ -1,7 +1,10 @@
 package growingon.command;
 
+import growingon.command.folder.Destination;
+import growingon.command.folder.KeptFile;
+import growingon.command.folder.SpeciesFolder;
 import growingon.fit.Fit;
-import growingon.fit.FitRecords;
+import growingon.fit.past.FitRecords;
 import growingon.load.FrozenReader;
 import growingon.load.Loader;
 import growingon.load.PlanSources;

@@ -1,11 +1,14 @@
 package growingon.command;
 
+import growingon.command.folder.Destination;
+import growingon.command.folder.KeptFile;
+import growingon.command.folder.SpeciesFolder;
 import growingon.load.Loader;
 import growingon.load.PlanSources;
 import growingon.load.SpeciesTexts;
 import growingon.nursery.Inputs;
-import growingon.nursery.OwnReading;
 import growingon.nursery.Plan;
+import growingon.nursery.record.OwnReading;
 import growingon.plan.Planned;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;
@@ -15,7 +18,7 @@ import growingon.report.edition.Edition;
 import growingon.report.model.Audience;
 import growingon.report.model.Report;
 import growingon.report.plan.PlanReport;
-import growingon.report.plan.SupplierOrders;
+import growingon.report.plan.supply.SupplierOrders;
 import growingon.report.quick.QuickAnswer;
 import growingon.review.book.Freezing;
 import growingon.write.ReportFolder;

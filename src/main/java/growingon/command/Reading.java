@@ -1,5 +1,6 @@
 package growingon.command;
 
+import growingon.command.folder.SpeciesFolder;
 import growingon.load.LoadOptions;
 import growingon.load.Loader;
 import growingon.nursery.Inputs;

@@ -1,5 +1,6 @@
 package growingon.command;
 
+import growingon.command.folder.Destination;
 import growingon.load.PlanSources;
 import growingon.load.PlanSources.NamedFolder;
 import growingon.write.ReportFolder;

@@ -1,11 +1,13 @@
 package growingon.command;
 
+import growingon.command.folder.Destination;
+import growingon.command.folder.KeptFile;
 import growingon.load.FrozenReader;
 import growingon.load.LoadOptions;
 import growingon.load.Loader;
 import growingon.load.PlanSources;
 import growingon.nursery.Inputs;
-import growingon.nursery.PastRecords;
+import growingon.nursery.record.PastRecords;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;
 import growingon.problem.Where;

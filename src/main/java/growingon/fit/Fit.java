@@ -1,9 +1,15 @@
 package growingon.fit;
 
-import growingon.fit.Value.Verdict;
-import growingon.fit.Value.What;
-import growingon.nursery.Curve;
-import growingon.nursery.Species;
+import growingon.fit.evidence.Saleable;
+import growingon.fit.past.FitRecords;
+import growingon.fit.score.ForecastScore;
+import growingon.fit.score.Scored;
+import growingon.fit.value.SiteSpeed;
+import growingon.fit.value.Value;
+import growingon.fit.value.Value.Verdict;
+import growingon.fit.value.Value.What;
+import growingon.nursery.species.Curve;
+import growingon.nursery.species.Species;
 import growingon.problem.Problem;
 import growingon.review.kept.KeptPlan;
 import java.time.YearMonth;

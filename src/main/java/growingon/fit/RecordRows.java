@@ -1,5 +1,12 @@
 package growingon.fit;
 
+import growingon.fit.evidence.Evidence;
+import growingon.fit.evidence.Interval;
+import growingon.fit.evidence.LossSpan;
+import growingon.fit.evidence.SpansByLot;
+import growingon.fit.growth.Growth;
+import growingon.fit.past.Past;
+import growingon.fit.past.Why;
 import growingon.project.LotHistory;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,6 +1,6 @@
 package growingon.growth;
 
-import growingon.nursery.Curve;
+import growingon.nursery.species.Curve;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;

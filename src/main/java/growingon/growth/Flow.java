@@ -1,6 +1,6 @@
 package growingon.growth;
 
-import growingon.nursery.Curve;
+import growingon.nursery.species.Curve;
 
 /**
  * The flow map of an autonomous growth law d' = f(d): where a trunk stands after a time, exactly.

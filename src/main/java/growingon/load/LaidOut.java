@@ -1,9 +1,12 @@
 package growingon.load;
 
 import growingon.load.cell.Findings;
-import growingon.load.own.Fill;
-import growingon.load.own.OwnReport;
-import growingon.load.own.OwnWords;
+import growingon.load.list.OwnLists;
+import growingon.load.list.OwnNursery;
+import growingon.load.list.SiteSaid;
+import growingon.load.own.account.OwnReport;
+import growingon.load.own.heading.OwnWords;
+import growingon.load.own.question.Fill;
 import growingon.problem.Loaded;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -1,12 +1,13 @@
 package growingon.load;
 
 import growingon.load.cell.Findings;
+import growingon.load.file.NurseryFiles;
 import growingon.load.settings.PlanReader;
 import growingon.load.settings.PlanShape;
 import growingon.load.source.JsonObject;
 import growingon.load.source.RowCount;
 import growingon.nursery.Inputs;
-import growingon.nursery.PastRecords;
+import growingon.nursery.record.PastRecords;
 import growingon.problem.Loaded;
 import growingon.problem.Where;
 import growingon.problem.advice.FileAdvice;

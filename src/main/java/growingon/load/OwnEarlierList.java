@@ -1,17 +1,18 @@
 package growingon.load;
 
 import growingon.load.cell.Findings;
-import growingon.load.own.ListRead;
+import growingon.load.file.TextRows;
 import growingon.load.own.ListReader;
-import growingon.load.own.OwnLot;
-import growingon.load.own.Sheet;
-import growingon.load.own.UsualNursery;
+import growingon.load.own.lot.OwnLot;
+import growingon.load.own.row.ListRead;
+import growingon.load.own.sheet.Sheet;
+import growingon.load.own.usual.UsualNursery;
 import growingon.load.source.Grid;
 import growingon.load.source.Table;
-import growingon.load.table.Definitions;
-import growingon.load.table.LotChecks;
-import growingon.load.table.StockTable;
-import growingon.nursery.Lot;
+import growingon.load.table.lot.Definitions;
+import growingon.load.table.lot.LotChecks;
+import growingon.load.table.lot.StockTable;
+import growingon.nursery.lot.Lot;
 import growingon.problem.Where;
 import growingon.problem.advice.FitAdvice;
 import java.time.YearMonth;

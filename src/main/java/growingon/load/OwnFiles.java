@@ -1,15 +1,22 @@
 package growingon.load;
 
 import growingon.load.cell.Findings;
-import growingon.load.own.ListKind;
+import growingon.load.file.AnswersGiven;
+import growingon.load.file.NurseryFiles;
+import growingon.load.file.Tables;
+import growingon.load.list.OwnFile;
+import growingon.load.list.OwnLists;
+import growingon.load.list.OwnNursery;
+import growingon.load.list.SiteSaid;
 import growingon.load.own.ListReader;
+import growingon.load.own.heading.ListKind;
 import growingon.load.quick.QuickTable;
 import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
-import growingon.load.table.OffersTable;
-import growingon.load.table.RoutesTable;
-import growingon.load.table.SpeciesTable;
-import growingon.load.table.StockTable;
+import growingon.load.table.lot.OffersTable;
+import growingon.load.table.lot.StockTable;
+import growingon.load.table.route.RoutesTable;
+import growingon.load.table.species.SpeciesTable;
 import growingon.problem.Severity;
 import growingon.problem.Where;
 import growingon.problem.advice.ListAdvice;

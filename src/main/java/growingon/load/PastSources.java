@@ -1,7 +1,11 @@
 package growingon.load;
 
-import growingon.load.own.OwnWords;
-import growingon.load.own.Site;
+import growingon.load.file.AnswersGiven;
+import growingon.load.file.NurseryFiles;
+import growingon.load.list.OwnNursery;
+import growingon.load.list.SiteSaid;
+import growingon.load.own.heading.OwnWords;
+import growingon.load.own.lot.Site;
 import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.List;

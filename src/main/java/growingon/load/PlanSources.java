@@ -1,6 +1,7 @@
 package growingon.load;
 
 import growingon.load.cell.Findings;
+import growingon.load.file.NurseryFiles;
 import growingon.load.settings.PlanReader;
 import growingon.load.settings.PlanShape;
 import growingon.load.source.JsonObject;

@@ -2,10 +2,10 @@ package growingon.load;
 
 import com.fasterxml.jackson.core.io.JsonStringEncoder;
 import growingon.load.settings.PlanShape;
-import growingon.nursery.Hold;
-import growingon.nursery.HorizonValue;
 import growingon.nursery.Plan;
 import growingon.nursery.Plan.PlannedHold;
+import growingon.nursery.lot.Hold;
+import growingon.nursery.market.HorizonValue;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;

@@ -1,9 +1,10 @@
 package growingon.load;
 
-import growingon.load.cell.Heading;
-import growingon.load.cell.Unit;
+import growingon.load.file.Tables;
 import growingon.load.quick.QuickLine;
 import growingon.load.quick.QuickLines;
+import growingon.load.row.Heading;
+import growingon.load.row.Unit;
 import growingon.load.settings.SettingsReader;
 import growingon.load.source.JsonShape;
 import growingon.load.table.NurseryShape;

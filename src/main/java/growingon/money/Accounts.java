@@ -1,8 +1,8 @@
 package growingon.money;
 
-import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
 import growingon.nursery.Scenario;
+import growingon.nursery.lot.Lot;
 import growingon.project.HoursUse;
 import growingon.project.LotHistory;
 import growingon.project.Projection;

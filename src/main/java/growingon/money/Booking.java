@@ -1,8 +1,8 @@
 package growingon.money;
 
-import growingon.nursery.Lot;
-import growingon.nursery.Purchase;
-import growingon.nursery.Quality;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.lot.Purchase;
+import growingon.nursery.market.Quality;
 import growingon.project.GradedPlants;
 import growingon.project.Luck;
 import growingon.project.Recorder;
@@ -20,7 +20,7 @@ public abstract class Booking implements Recorder {
   private double[] charges = Tariff.NO_CHARGES;
 
   /** Books at the prices of a tariff. */
-  protected Booking(Tariff tariff) {
+  public Booking(Tariff tariff) {
     this.tariff = tariff;
     this.months = tariff.months();
   }
@@ -34,13 +34,13 @@ public abstract class Booking implements Recorder {
   }
 
   /** The lot is charged so much of a kind in a month. */
-  protected abstract void cost(CostKind kind, int month, double amount);
+  public abstract void cost(CostKind kind, int month, double amount);
 
   /** So many hours were worked on the lot in a month; what they cost is told as a cost too. */
-  protected void hours(int month, double hours) {}
+  public void hours(int month, double hours) {}
 
   /** So many plants brought so much money in a month. */
-  protected void receipts(int month, double plants, double money) {}
+  public void receipts(int month, double plants, double money) {}
 
   /** The lot took so many square metres of a place in a month. */
   protected void takesSpace(int month, String place, double m2) {}

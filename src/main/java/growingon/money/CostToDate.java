@@ -1,6 +1,6 @@
 package growingon.money;
 
-import growingon.nursery.Lot;
+import growingon.nursery.lot.Lot;
 
 /**
  * What the living plants of a lot have cost so far, kept up month by month in a run without a

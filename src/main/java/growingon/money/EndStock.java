@@ -1,7 +1,7 @@
 package growingon.money;
 
-import growingon.nursery.HorizonValue;
-import growingon.nursery.Quality;
+import growingon.nursery.market.HorizonValue;
+import growingon.nursery.market.Quality;
 import growingon.project.GradedPlants;
 
 /**

@@ -1,6 +1,6 @@
 package growingon.money;
 
-import growingon.nursery.Negligible;
+import growingon.nursery.number.Negligible;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;

@@ -1,8 +1,8 @@
 package growingon.money;
 
-import growingon.nursery.Grade;
-import growingon.nursery.Ladder;
 import growingon.nursery.Nursery;
+import growingon.nursery.market.Grade;
+import growingon.nursery.market.Ladder;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

@@ -1,9 +1,9 @@
 package growingon.money;
 
-import growingon.nursery.Horizon;
-import growingon.nursery.HorizonValue;
 import growingon.nursery.Nursery;
 import growingon.nursery.Scenario;
+import growingon.nursery.market.HorizonValue;
+import growingon.nursery.time.Horizon;
 import growingon.project.Stores;
 import growingon.project.Use;
 import java.util.HashMap;

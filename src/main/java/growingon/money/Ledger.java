@@ -1,6 +1,6 @@
 package growingon.money;
 
-import growingon.nursery.Horizon;
+import growingon.nursery.time.Horizon;
 import growingon.project.LotHistory;
 import java.util.Arrays;
 import java.util.EnumMap;
@@ -38,12 +38,12 @@ public final class Ledger extends Booking {
   }
 
   @Override
-  protected void cost(CostKind kind, int month, double amount) {
+  public void cost(CostKind kind, int month, double amount) {
     costs.get(kind)[month] += amount;
   }
 
   @Override
-  protected void hours(int month, double worked) {
+  public void hours(int month, double worked) {
     hours[month] += worked;
   }
 
@@ -53,7 +53,7 @@ public final class Ledger extends Booking {
   }
 
   @Override
-  protected void receipts(int month, double plants, double money) {
+  public void receipts(int month, double plants, double money) {
     sales[month] += money;
     plantsSold[month] += plants;
   }

@@ -1,6 +1,6 @@
 package growingon.money;
 
-import growingon.nursery.HorizonValue;
+import growingon.nursery.market.HorizonValue;
 
 /** What is left of a bought lot at the end of a run: its worth, also had it cost more or less. */
 public final class Leftover {

@@ -1,10 +1,10 @@
 package growingon.money;
 
-import growingon.nursery.Demand;
-import growingon.nursery.Grade;
-import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
-import growingon.nursery.Quality;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.market.Demand;
+import growingon.nursery.market.Grade;
+import growingon.nursery.market.Quality;
 import growingon.project.LotHistory;
 import growingon.project.SeasonStock;
 import java.util.List;

@@ -1,7 +1,7 @@
 package growingon.money;
 
-import growingon.nursery.Lot;
-import growingon.nursery.Negligible;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.number.Negligible;
 
 /**
  * What one lot takes and brings over the plan, plan currency, all amounts positive.

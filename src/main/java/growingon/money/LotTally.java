@@ -1,9 +1,9 @@
 package growingon.money;
 
-import growingon.nursery.HorizonValue;
-import growingon.nursery.Lot;
-import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.market.HorizonValue;
+import growingon.nursery.market.Quality;
 import growingon.project.GradedPlants;
 import growingon.project.Luck;
 import growingon.project.PartRecorder;
@@ -128,7 +128,7 @@ final class LotTally extends Booking implements PartRecorder {
   }
 
   @Override
-  protected void cost(CostKind kind, int month, double amount) {
+  public void cost(CostKind kind, int month, double amount) {
     if (amount == 0) {
       return;
     }
@@ -152,14 +152,14 @@ final class LotTally extends Booking implements PartRecorder {
   }
 
   @Override
-  protected void hours(int month, double worked) {
+  public void hours(int month, double worked) {
     if (worked != 0) {
       add(layout.hours + month, worked);
     }
   }
 
   @Override
-  protected void receipts(int month, double plants, double money) {
+  public void receipts(int month, double plants, double money) {
     add(layout.flows + month, money);
     add(layout.sales + month, money);
     if (layout.isWhole) {

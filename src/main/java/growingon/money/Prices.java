@@ -1,8 +1,8 @@
 package growingon.money;
 
-import growingon.nursery.Horizon;
-import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.time.Horizon;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 

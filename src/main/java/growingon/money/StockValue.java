@@ -1,7 +1,7 @@
 package growingon.money;
 
-import growingon.nursery.Lot;
-import growingon.nursery.Negligible;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.number.Negligible;
 import growingon.project.LotHistory;
 import growingon.project.YearEnd;
 import java.util.ArrayList;

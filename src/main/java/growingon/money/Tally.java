@@ -1,11 +1,11 @@
 package growingon.money;
 
-import growingon.nursery.Horizon;
 import growingon.nursery.Nursery;
-import growingon.nursery.OtherCash;
-import growingon.nursery.Place;
 import growingon.nursery.Scenario;
 import growingon.nursery.Settings;
+import growingon.nursery.market.OtherCash;
+import growingon.nursery.place.Place;
+import growingon.nursery.time.Horizon;
 import growingon.project.GradedPlants;
 import growingon.project.Luck;
 import growingon.project.Programme;

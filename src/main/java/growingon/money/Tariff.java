@@ -1,12 +1,12 @@
 package growingon.money;
 
-import growingon.nursery.Component;
-import growingon.nursery.Horizon;
-import growingon.nursery.Material;
 import growingon.nursery.Nursery;
-import growingon.nursery.Place;
-import growingon.nursery.Pot;
 import growingon.nursery.Settings;
+import growingon.nursery.place.Place;
+import growingon.nursery.supply.Component;
+import growingon.nursery.supply.Material;
+import growingon.nursery.supply.Pot;
+import growingon.nursery.time.Horizon;
 import growingon.project.Use;
 import java.util.EnumMap;
 import java.util.HashMap;

@@ -1,10 +1,10 @@
 package growingon.money;
 
-import growingon.nursery.Horizon;
-import growingon.nursery.OtherCash;
-import growingon.nursery.Place;
 import growingon.nursery.Scenario;
 import growingon.nursery.Settings;
+import growingon.nursery.market.OtherCash;
+import growingon.nursery.place.Place;
+import growingon.nursery.time.Horizon;
 import growingon.project.Stores;
 import growingon.project.Supplies;
 import java.util.List;

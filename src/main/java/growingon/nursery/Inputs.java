@@ -1,5 +1,8 @@
 package growingon.nursery;
 
+import growingon.nursery.lot.Offer;
+import growingon.nursery.record.DaybookLine;
+import growingon.nursery.record.OwnReading;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;

@@ -1,5 +1,21 @@
 package growingon.nursery;
 
+import growingon.nursery.lot.Lot;
+import growingon.nursery.market.Demand;
+import growingon.nursery.market.Ladder;
+import growingon.nursery.market.MarketSure;
+import growingon.nursery.market.OtherCash;
+import growingon.nursery.market.Quality;
+import growingon.nursery.market.QualityRule;
+import growingon.nursery.number.Check;
+import growingon.nursery.place.Care;
+import growingon.nursery.place.Place;
+import growingon.nursery.route.Route;
+import growingon.nursery.species.Species;
+import growingon.nursery.supply.Component;
+import growingon.nursery.supply.Material;
+import growingon.nursery.supply.Mix;
+import growingon.nursery.supply.Pot;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;

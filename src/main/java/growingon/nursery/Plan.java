@@ -1,5 +1,9 @@
 package growingon.nursery;
 
+import growingon.nursery.lot.Hold;
+import growingon.nursery.market.HorizonValue;
+import growingon.nursery.number.Check;
+import growingon.nursery.time.Horizon;
 import java.time.YearMonth;
 import java.util.Collections;
 import java.util.LinkedHashMap;

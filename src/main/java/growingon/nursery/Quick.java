@@ -1,5 +1,6 @@
 package growingon.nursery;
 
+import growingon.nursery.number.Check;
 import java.util.List;
 import java.util.Objects;
 import java.util.OptionalDouble;

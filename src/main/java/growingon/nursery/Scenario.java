@@ -1,5 +1,12 @@
 package growingon.nursery;
 
+import growingon.nursery.lot.Lot;
+import growingon.nursery.lot.Trunks;
+import growingon.nursery.market.MarketSure;
+import growingon.nursery.number.Check;
+import growingon.nursery.species.Species;
+import growingon.nursery.species.Sure;
+import growingon.nursery.time.Horizon;
 import java.util.List;
 import java.util.Objects;
 import java.util.function.UnaryOperator;

@@ -1,5 +1,14 @@
 package growingon.nursery;
 
+import growingon.nursery.market.ExtraCosts;
+import growingon.nursery.market.MarketSure;
+import growingon.nursery.number.Check;
+import growingon.nursery.number.Writing;
+import growingon.nursery.species.LibrarySite;
+import growingon.nursery.species.Sure;
+import growingon.nursery.time.Hemisphere;
+import growingon.nursery.time.MonthShares;
+import growingon.nursery.time.MonthSpan;
 import java.time.Month;
 import java.util.List;
 import java.util.Map;

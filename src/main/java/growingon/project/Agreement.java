@@ -1,7 +1,7 @@
 package growingon.project;
 
-import growingon.nursery.Negligible;
-import growingon.nursery.Quality;
+import growingon.nursery.market.Quality;
+import growingon.nursery.number.Negligible;
 import java.util.Arrays;
 
 /**

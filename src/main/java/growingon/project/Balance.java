@@ -1,7 +1,7 @@
 package growingon.project;
 
-import growingon.nursery.Horizon;
-import growingon.nursery.Lot;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.time.Horizon;
 
 /**
  * Conservation: arrived = died + culled + sold + standing, for every lot and month, and where

@@ -1,9 +1,9 @@
 package growingon.project;
 
-import growingon.nursery.Horizon;
-import growingon.nursery.Pot;
-import growingon.nursery.Step;
-import growingon.nursery.StepsDone;
+import growingon.nursery.route.Step;
+import growingon.nursery.route.StepsDone;
+import growingon.nursery.supply.Pot;
+import growingon.nursery.time.Horizon;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -1,7 +1,7 @@
 package growingon.project;
 
-import growingon.nursery.Horizon;
-import growingon.nursery.MonthSpan;
+import growingon.nursery.time.Horizon;
+import growingon.nursery.time.MonthSpan;
 import java.time.Month;
 
 /** The months of a horizon as plain numbers, for the loops. */

@@ -1,8 +1,8 @@
 package growingon.project;
 
-import growingon.nursery.Care;
-import growingon.nursery.Place;
-import growingon.nursery.PlaceKind;
+import growingon.nursery.place.Care;
+import growingon.nursery.place.Place;
+import growingon.nursery.place.PlaceKind;
 import java.util.List;
 import java.util.Optional;
 

@@ -1,8 +1,8 @@
 package growingon.project;
 
 import growingon.growth.Flow;
-import growingon.nursery.Curve;
-import growingon.nursery.Species;
+import growingon.nursery.species.Curve;
+import growingon.nursery.species.Species;
 import java.util.Arrays;
 import java.util.List;
 

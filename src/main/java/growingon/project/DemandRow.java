@@ -1,8 +1,8 @@
 package growingon.project;
 
-import growingon.nursery.Demand;
-import growingon.nursery.MonthShares;
 import growingon.nursery.Nursery;
+import growingon.nursery.market.Demand;
+import growingon.nursery.time.MonthShares;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,7 +1,7 @@
 package growingon.project;
 
-import growingon.nursery.Pot;
-import growingon.nursery.Step;
+import growingon.nursery.route.Step;
+import growingon.nursery.supply.Pot;
 
 /**
  * What fills one pot: ball lifted from the ground and mix, in litres as firmed in the pot (design

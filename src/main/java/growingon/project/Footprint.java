@@ -1,10 +1,10 @@
 package growingon.project;
 
-import growingon.nursery.Layout;
-import growingon.nursery.Place;
-import growingon.nursery.Pot;
-import growingon.nursery.PotShape;
-import growingon.nursery.Spacing;
+import growingon.nursery.place.Layout;
+import growingon.nursery.place.Place;
+import growingon.nursery.place.Spacing;
+import growingon.nursery.supply.Pot;
+import growingon.nursery.supply.PotShape;
 import java.util.Optional;
 
 /** How much floor or bench one plant takes (design section 6.7). */

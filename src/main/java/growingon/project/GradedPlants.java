@@ -1,6 +1,6 @@
 package growingon.project;
 
-import growingon.nursery.Quality;
+import growingon.nursery.market.Quality;
 
 /**
  * Plants of a lot by quality and grade, those without a grade and kept ones among them; numbers of

@@ -1,7 +1,7 @@
 package growingon.project;
 
-import growingon.nursery.Grade;
-import growingon.nursery.Quality;
+import growingon.nursery.market.Grade;
+import growingon.nursery.market.Quality;
 import java.util.Arrays;
 
 /**

@@ -1,9 +1,9 @@
 package growingon.project;
 
-import growingon.nursery.Curve;
-import growingon.nursery.Negligible;
-import growingon.nursery.Quality;
-import growingon.nursery.QualityShares;
+import growingon.nursery.lot.QualityShares;
+import growingon.nursery.market.Quality;
+import growingon.nursery.number.Negligible;
+import growingon.nursery.species.Curve;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;

@@ -1,6 +1,6 @@
 package growingon.project;
 
-import growingon.nursery.RootWorkYear;
+import growingon.nursery.species.RootWorkYear;
 
 /**
  * How the plants of a lot grew in a month.

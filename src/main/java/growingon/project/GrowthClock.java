@@ -1,7 +1,7 @@
 package growingon.project;
 
 import growingon.growth.Flow;
-import growingon.nursery.Curve;
+import growingon.nursery.species.Curve;
 import java.util.Arrays;
 import java.util.stream.DoubleStream;
 

@@ -1,7 +1,7 @@
 package growingon.project;
 
 import growingon.growth.Flow;
-import growingon.nursery.Species;
+import growingon.nursery.species.Species;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;

@@ -1,12 +1,12 @@
 package growingon.project;
 
 import growingon.growth.Flow;
-import growingon.nursery.Curve;
-import growingon.nursery.Grade;
-import growingon.nursery.Quality;
-import growingon.nursery.QualityRule;
-import growingon.nursery.QualityShares;
-import growingon.nursery.Trunks;
+import growingon.nursery.lot.QualityShares;
+import growingon.nursery.lot.Trunks;
+import growingon.nursery.market.Grade;
+import growingon.nursery.market.Quality;
+import growingon.nursery.market.QualityRule;
+import growingon.nursery.species.Curve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -1,6 +1,6 @@
 package growingon.project;
 
-import growingon.nursery.Horizon;
+import growingon.nursery.time.Horizon;
 
 /**
  * Books the plants of a lot that come and go: tells a recorder, and adds up what is accounted for,

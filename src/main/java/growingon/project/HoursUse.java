@@ -1,8 +1,8 @@
 package growingon.project;
 
-import growingon.nursery.Horizon;
-import growingon.nursery.OtherCash;
 import growingon.nursery.Settings;
+import growingon.nursery.market.OtherCash;
+import growingon.nursery.time.Horizon;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,7 +1,7 @@
 package growingon.project;
 
-import growingon.nursery.Demand;
-import growingon.nursery.Quality;
+import growingon.nursery.market.Demand;
+import growingon.nursery.market.Quality;
 import growingon.project.MonthFacts.Leaving;
 import java.util.Arrays;
 import java.util.Comparator;

@@ -1,7 +1,7 @@
 package growingon.project;
 
-import growingon.nursery.LiftFrom;
-import growingon.nursery.Place;
+import growingon.nursery.place.LiftFrom;
+import growingon.nursery.place.Place;
 import java.util.Optional;
 
 /**

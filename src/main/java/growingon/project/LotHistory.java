@@ -1,8 +1,8 @@
 package growingon.project;
 
-import growingon.nursery.Grade;
-import growingon.nursery.Lot;
-import growingon.nursery.Quality;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.market.Grade;
+import growingon.nursery.market.Quality;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;

@@ -1,9 +1,9 @@
 package growingon.project;
 
-import growingon.nursery.Horizon;
-import growingon.nursery.Negligible;
-import growingon.nursery.Pot;
-import growingon.nursery.Quality;
+import growingon.nursery.market.Quality;
+import growingon.nursery.number.Negligible;
+import growingon.nursery.supply.Pot;
+import growingon.nursery.time.Horizon;
 import java.util.function.DoublePredicate;
 import java.util.function.DoubleSupplier;
 

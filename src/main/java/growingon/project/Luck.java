@@ -1,10 +1,10 @@
 package growingon.project;
 
-import growingon.nursery.Demand;
-import growingon.nursery.Lot;
-import growingon.nursery.Purchase;
-import growingon.nursery.QualityShares;
-import growingon.nursery.Species;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.lot.Purchase;
+import growingon.nursery.lot.QualityShares;
+import growingon.nursery.market.Demand;
+import growingon.nursery.species.Species;
 
 /**
  * What luck does to a projection. The plan's line has none ({@link #NONE}); a draw has its own.

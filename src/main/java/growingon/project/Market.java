@@ -1,8 +1,8 @@
 package growingon.project;
 
-import growingon.nursery.Negligible;
-import growingon.nursery.Quality;
-import growingon.nursery.QualityRule;
+import growingon.nursery.market.Quality;
+import growingon.nursery.market.QualityRule;
+import growingon.nursery.number.Negligible;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

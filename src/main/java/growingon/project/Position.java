@@ -1,10 +1,10 @@
 package growingon.project;
 
 import growingon.nursery.Nursery;
-import growingon.nursery.Place;
-import growingon.nursery.Pot;
 import growingon.nursery.Settings;
-import growingon.nursery.Spacing;
+import growingon.nursery.place.Place;
+import growingon.nursery.place.Spacing;
+import growingon.nursery.supply.Pot;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleSupplier;

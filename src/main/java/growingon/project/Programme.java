@@ -1,12 +1,12 @@
 package growingon.project;
 
-import growingon.nursery.Horizon;
-import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
-import growingon.nursery.Place;
-import growingon.nursery.PlaceKind;
 import growingon.nursery.Scenario;
-import growingon.nursery.Writing;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.number.Writing;
+import growingon.nursery.place.Place;
+import growingon.nursery.place.PlaceKind;
+import growingon.nursery.time.Horizon;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.IntFunction;

@@ -1,7 +1,7 @@
 package growingon.project;
 
-import growingon.nursery.Horizon;
 import growingon.nursery.Scenario;
+import growingon.nursery.time.Horizon;
 import growingon.problem.Problem;
 import java.util.List;
 

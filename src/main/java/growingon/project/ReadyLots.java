@@ -1,7 +1,7 @@
 package growingon.project;
 
-import growingon.nursery.Lot;
 import growingon.nursery.Scenario;
+import growingon.nursery.lot.Lot;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;

@@ -1,7 +1,7 @@
 package growingon.project;
 
-import growingon.nursery.Component;
-import growingon.nursery.Mix;
+import growingon.nursery.supply.Component;
+import growingon.nursery.supply.Mix;
 import java.util.List;
 import java.util.Map;
 

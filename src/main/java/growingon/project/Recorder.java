@@ -1,6 +1,6 @@
 package growingon.project;
 
-import growingon.nursery.Quality;
+import growingon.nursery.market.Quality;
 
 /**
  * Takes down what happens to one lot. Months are offsets from the plan's first month; a month after

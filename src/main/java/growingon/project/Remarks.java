@@ -1,7 +1,7 @@
 package growingon.project;
 
-import growingon.nursery.StepsDone;
-import growingon.nursery.Writing;
+import growingon.nursery.number.Writing;
+import growingon.nursery.route.StepsDone;
 import growingon.problem.Problem;
 import growingon.problem.Reason;
 import growingon.problem.Severity;

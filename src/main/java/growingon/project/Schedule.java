@@ -1,9 +1,9 @@
 package growingon.project;
 
-import growingon.nursery.Route;
-import growingon.nursery.Step;
-import growingon.nursery.StepsDone;
-import growingon.nursery.When;
+import growingon.nursery.route.Route;
+import growingon.nursery.route.Step;
+import growingon.nursery.route.StepsDone;
+import growingon.nursery.route.When;
 import java.time.Month;
 import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;

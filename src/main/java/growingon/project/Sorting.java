@@ -1,6 +1,6 @@
 package growingon.project;
 
-import growingon.nursery.Quality;
+import growingon.nursery.market.Quality;
 import java.util.Arrays;
 import java.util.List;
 

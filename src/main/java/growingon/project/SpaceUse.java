@@ -1,6 +1,6 @@
 package growingon.project;
 
-import growingon.nursery.Place;
+import growingon.nursery.place.Place;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

@@ -1,8 +1,8 @@
 package growingon.project;
 
-import growingon.nursery.MonthShares;
-import growingon.nursery.RootWorkYear;
-import growingon.nursery.Step;
+import growingon.nursery.route.Step;
+import growingon.nursery.species.RootWorkYear;
+import growingon.nursery.time.MonthShares;
 import java.util.OptionalDouble;
 
 /**

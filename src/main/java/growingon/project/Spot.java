@@ -1,9 +1,9 @@
 package growingon.project;
 
-import growingon.nursery.Curve;
-import growingon.nursery.Place;
-import growingon.nursery.Pot;
-import growingon.nursery.Spacing;
+import growingon.nursery.place.Place;
+import growingon.nursery.place.Spacing;
+import growingon.nursery.species.Curve;
+import growingon.nursery.supply.Pot;
 import java.util.Optional;
 
 /**

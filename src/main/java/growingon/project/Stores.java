@@ -1,10 +1,10 @@
 package growingon.project;
 
-import growingon.nursery.Component;
-import growingon.nursery.Material;
 import growingon.nursery.Nursery;
-import growingon.nursery.Pot;
-import growingon.nursery.Source;
+import growingon.nursery.supply.Component;
+import growingon.nursery.supply.Material;
+import growingon.nursery.supply.Pot;
+import growingon.nursery.supply.Source;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.EnumMap;

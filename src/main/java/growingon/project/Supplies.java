@@ -1,7 +1,7 @@
 package growingon.project;
 
 import growingon.nursery.Nursery;
-import growingon.nursery.Source;
+import growingon.nursery.supply.Source;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;

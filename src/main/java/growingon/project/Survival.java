@@ -1,6 +1,6 @@
 package growingon.project;
 
-import growingon.nursery.MonthShares;
+import growingon.nursery.time.MonthShares;
 
 /** How plants of a lot die: a year's loss, spread by month shares, and whom luck takes. */
 final class Survival {

@@ -1,6 +1,6 @@
 package growingon.project;
 
-import growingon.nursery.Quality;
+import growingon.nursery.market.Quality;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,6 +1,6 @@
 package growingon.project;
 
-import growingon.nursery.Step;
+import growingon.nursery.route.Step;
 import java.util.Optional;
 import java.util.OptionalInt;
 

@@ -1,6 +1,6 @@
 package growingon.project;
 
-import growingon.nursery.Quality;
+import growingon.nursery.market.Quality;
 
 /** A recorder that takes nothing down, for those that take down little. */
 abstract class Unheard implements Recorder {

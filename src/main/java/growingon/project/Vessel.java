@@ -1,8 +1,8 @@
 package growingon.project;
 
 import growingon.nursery.Nursery;
-import growingon.nursery.Pot;
-import growingon.nursery.Step;
+import growingon.nursery.route.Step;
+import growingon.nursery.supply.Pot;
 import java.util.Optional;
 
 /** What the plants of a lot stand in: their pot, what fills it, and since when. */

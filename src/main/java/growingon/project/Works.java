@@ -1,14 +1,14 @@
 package growingon.project;
 
-import growingon.nursery.Horizon;
-import growingon.nursery.LiftFrom;
 import growingon.nursery.Nursery;
-import growingon.nursery.OtherCash;
-import growingon.nursery.Place;
-import growingon.nursery.Pot;
-import growingon.nursery.Quality;
 import growingon.nursery.Settings;
-import growingon.nursery.Step;
+import growingon.nursery.market.OtherCash;
+import growingon.nursery.market.Quality;
+import growingon.nursery.place.LiftFrom;
+import growingon.nursery.place.Place;
+import growingon.nursery.route.Step;
+import growingon.nursery.supply.Pot;
+import growingon.nursery.time.Horizon;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;

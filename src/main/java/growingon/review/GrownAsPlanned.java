@@ -1,7 +1,7 @@
 package growingon.review;
 
-import growingon.nursery.Horizon;
 import growingon.nursery.Scenario;
+import growingon.nursery.time.Horizon;
 import growingon.project.Facts;
 import growingon.project.LotFacts;
 import growingon.project.MonthFacts;

@@ -1,8 +1,8 @@
 package growingon.review;
 
 import growingon.money.CostKind;
-import growingon.nursery.Lot;
-import growingon.nursery.Quality;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.market.Quality;
 import java.time.LocalDate;
 import java.util.Collections;
 import java.util.EnumMap;

@@ -1,7 +1,7 @@
 package growingon.review;
 
 import growingon.money.CostKind;
-import growingon.nursery.Quality;
+import growingon.nursery.market.Quality;
 import growingon.project.GradedPlants;
 import growingon.project.LotHistory;
 import growingon.project.MonthStock;

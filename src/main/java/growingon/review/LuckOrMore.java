@@ -1,10 +1,10 @@
 package growingon.review;
 
-import growingon.nursery.DaybookLine;
-import growingon.nursery.DaybookLine.What;
-import growingon.nursery.Horizon;
-import growingon.nursery.Lot;
-import growingon.nursery.Quality;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.market.Quality;
+import growingon.nursery.record.DaybookLine;
+import growingon.nursery.record.DaybookLine.What;
+import growingon.nursery.time.Horizon;
 import growingon.project.Projection;
 import growingon.review.book.Bookkeeping;
 import growingon.review.book.Standing;

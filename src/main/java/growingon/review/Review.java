@@ -1,19 +1,19 @@
 package growingon.review;
 
 import growingon.nursery.Inputs;
-import growingon.nursery.PastRecords;
+import growingon.nursery.record.PastRecords;
 import growingon.problem.Problem;
 import growingon.problem.Severity;
 import growingon.review.book.GonePriced;
 import growingon.review.book.Loss;
-import growingon.review.book.SharedReceipt;
 import growingon.review.book.Suspicion;
 import growingon.review.book.Trace;
-import growingon.review.book.WrittenDown;
 import growingon.review.bought.BoughtReview;
 import growingon.review.bought.GambleKind;
 import growingon.review.kept.AcrossDraws;
 import growingon.review.kept.KeptPlan;
+import growingon.review.written.SharedReceipt;
+import growingon.review.written.WrittenDown;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;

@@ -1,15 +1,15 @@
 package growingon.start;
 
-import growingon.nursery.DaybookLine;
-import growingon.nursery.Form;
-import growingon.nursery.Habit;
-import growingon.nursery.Layout;
-import growingon.nursery.LiftFrom;
-import growingon.nursery.PlaceKind;
-import growingon.nursery.PotShape;
-import growingon.nursery.Quality;
 import growingon.nursery.library.Library;
 import growingon.nursery.library.Taxon;
+import growingon.nursery.lot.Form;
+import growingon.nursery.market.Quality;
+import growingon.nursery.place.Layout;
+import growingon.nursery.place.LiftFrom;
+import growingon.nursery.place.PlaceKind;
+import growingon.nursery.record.DaybookLine;
+import growingon.nursery.species.Habit;
+import growingon.nursery.supply.PotShape;
 import growingon.report.model.InputBook.Choice;
 import java.time.Month;
 import java.time.format.TextStyle;

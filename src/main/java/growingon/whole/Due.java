@@ -1,7 +1,7 @@
 package growingon.whole;
 
-import growingon.nursery.Demand;
-import growingon.nursery.Horizon;
+import growingon.nursery.market.Demand;
+import growingon.nursery.time.Horizon;
 import growingon.project.LotHistory;
 import growingon.project.Missed;
 import growingon.project.Projection;

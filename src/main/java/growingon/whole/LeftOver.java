@@ -1,6 +1,6 @@
 package growingon.whole;
 
-import growingon.nursery.Quality;
+import growingon.nursery.market.Quality;
 
 /**
  * What lots were given too many so far, in whole plants less those expected: what the next lots

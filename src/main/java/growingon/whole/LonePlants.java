@@ -1,6 +1,6 @@
 package growingon.whole;
 
-import growingon.nursery.Horizon;
+import growingon.nursery.time.Horizon;
 import java.util.ArrayList;
 import java.util.List;
 

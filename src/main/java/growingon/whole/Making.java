@@ -1,6 +1,6 @@
 package growingon.whole;
 
-import growingon.nursery.Horizon;
+import growingon.nursery.time.Horizon;
 import growingon.project.GradedPlants;
 import growingon.project.LotHistory;
 import growingon.project.Projection;

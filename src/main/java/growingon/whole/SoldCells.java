@@ -1,7 +1,7 @@
 package growingon.whole;
 
-import growingon.nursery.Horizon;
-import growingon.nursery.Quality;
+import growingon.nursery.market.Quality;
+import growingon.nursery.time.Horizon;
 import growingon.project.LotHistory;
 import growingon.project.Sale;
 import java.util.ArrayList;

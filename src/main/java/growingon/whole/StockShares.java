@@ -1,6 +1,6 @@
 package growingon.whole;
 
-import growingon.nursery.Quality;
+import growingon.nursery.market.Quality;
 import growingon.project.GradedPlants;
 import java.util.Arrays;
 import java.util.HashMap;

@@ -1,6 +1,6 @@
 package growingon.whole;
 
-import growingon.nursery.Negligible;
+import growingon.nursery.number.Negligible;
 import growingon.project.Happening;
 import growingon.project.LotHistory;
 import java.util.List;

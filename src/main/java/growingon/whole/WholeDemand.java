@@ -1,6 +1,6 @@
 package growingon.whole;
 
-import growingon.nursery.Demand;
+import growingon.nursery.market.Demand;
 
 /**
  * How far a demand row was met in a season. Where it states units, wanted = sold + missed, in whole

@@ -6,7 +6,7 @@ import static growingon.whole.Ticks.KINDS;
 import static growingon.whole.Ticks.SOLD;
 import static growingon.whole.Ticks.WENT;
 
-import growingon.nursery.Negligible;
+import growingon.nursery.number.Negligible;
 import growingon.project.Happening;
 import growingon.project.LotHistory;
 import growingon.project.Work;

@@ -1,6 +1,6 @@
 package growingon.whole;
 
-import growingon.nursery.Quality;
+import growingon.nursery.market.Quality;
 
 /**
  * Plants of a lot sold in a month to one demand row, as one grade and quality.

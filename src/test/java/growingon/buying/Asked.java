@@ -1,12 +1,18 @@
 package growingon.buying;
 
-import growingon.nursery.Hold;
+import growingon.buying.answer.Answer;
+import growingon.buying.answer.HoldAnswer;
+import growingon.buying.answer.OfferAnswer;
+import growingon.buying.question.Aim;
+import growingon.buying.question.Question;
+import growingon.buying.question.Wish;
 import growingon.nursery.Inputs;
-import growingon.nursery.Lot;
-import growingon.nursery.Offer;
 import growingon.nursery.Plan;
 import growingon.nursery.Plan.PlannedHold;
 import growingon.nursery.Scenario;
+import growingon.nursery.lot.Hold;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.lot.Offer;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import java.time.YearMonth;
@@ -19,7 +25,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 
 /** A question of what to buy, to be built up in a test. */
-final class Asked {
+public final class Asked {
   static final YearMonth DECEMBER = YearMonth.of(2026, 12);
 
   private final Nurseries nursery;
@@ -33,7 +39,7 @@ final class Asked {
     this.nursery = nursery;
   }
 
-  static Asked of(Nurseries nursery) {
+  public static Asked of(Nurseries nursery) {
     return new Asked(nursery);
   }
 
@@ -43,7 +49,7 @@ final class Asked {
   }
 
   /** The same with carriage, a multiple and price breaks. */
-  Asked offer(
+  public Asked offer(
       Lots lots, double carriage, int multiple, int least, int most, Offer.PriceBreak... breaks) {
     Lot lot = lots.quantity(0).arrived(2026, 12).build();
     offers.add(
@@ -64,7 +70,7 @@ final class Asked {
   }
 
   /** The plan says that nothing of an offer is held. */
-  Asked holdsNothingOf(String offer) {
+  public Asked holdsNothingOf(String offer) {
     holds.put(offer, new PlannedHold(Optional.empty(), false));
     return this;
   }
@@ -74,12 +80,12 @@ final class Asked {
     return this;
   }
 
-  Asked draws(int number) {
+  public Asked draws(int number) {
     draws = number;
     return this;
   }
 
-  Inputs inputs() {
+  public Inputs inputs() {
     Scenario base = nursery.scenario();
     Plan plan = base.plan();
     Plan planned =

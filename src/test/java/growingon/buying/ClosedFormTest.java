@@ -3,12 +3,16 @@ package growingon.buying;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import growingon.buying.LimitWorth.What;
-import growingon.nursery.Demand;
-import growingon.nursery.Grade;
-import growingon.nursery.MonthSpan;
-import growingon.nursery.Place;
-import growingon.nursery.PlaceKind;
+import growingon.buying.answer.Answer;
+import growingon.buying.answer.LimitWorth.What;
+import growingon.buying.question.Aim;
+import growingon.buying.question.Question;
+import growingon.buying.question.Wish;
+import growingon.nursery.market.Demand;
+import growingon.nursery.market.Grade;
+import growingon.nursery.place.Place;
+import growingon.nursery.place.PlaceKind;
+import growingon.nursery.time.MonthSpan;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.project.Steps;
@@ -109,8 +113,8 @@ class ClosedFormTest {
     }
     Nurseries nursery =
         Nurseries.bare()
-            .quality(growingon.nursery.Quality.SECOND, 0, true)
-            .quality(growingon.nursery.Quality.THIRD, 0, true)
+            .quality(growingon.nursery.market.Quality.SECOND, 0, true)
+            .quality(growingon.nursery.market.Quality.THIRD, 0, true)
             .route("sorted", Steps.onArrival("sort").sort().build())
             .demand(december(wanted, 0, 0));
 

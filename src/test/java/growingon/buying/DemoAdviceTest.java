@@ -2,6 +2,13 @@ package growingon.buying;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import growingon.buying.answer.Answer;
+import growingon.buying.answer.PlanDraws;
+import growingon.buying.engine.Engine;
+import growingon.buying.question.Aim;
+import growingon.buying.question.Question;
+import growingon.buying.question.Wish;
+import growingon.buying.search.Found;
 import growingon.load.SmallNursery;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;

@@ -3,7 +3,17 @@ package growingon.buying;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import growingon.chance.Draws;
+import growingon.buying.answer.Answer;
+import growingon.buying.engine.Engine;
+import growingon.buying.question.Aim;
+import growingon.buying.question.Candidate;
+import growingon.buying.question.Question;
+import growingon.buying.question.Sample;
+import growingon.buying.question.Spread;
+import growingon.buying.search.BruteForceTest;
+import growingon.buying.search.Moves;
+import growingon.buying.search.Search;
+import growingon.chance.luck.Draws;
 import growingon.money.Finance;
 import growingon.money.GradeNumbers;
 import growingon.money.Tally;

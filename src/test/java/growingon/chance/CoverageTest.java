@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import growingon.money.GradeName;
-import growingon.nursery.Curve;
-import growingon.nursery.Grade;
 import growingon.nursery.Scenario;
-import growingon.nursery.Species;
+import growingon.nursery.market.Grade;
+import growingon.nursery.species.Curve;
+import growingon.nursery.species.Species;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import java.util.Arrays;

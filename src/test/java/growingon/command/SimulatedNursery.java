@@ -2,7 +2,7 @@ package growingon.command;
 
 import growingon.demo.GrownLot;
 import growingon.growth.Flow;
-import growingon.nursery.Curve;
+import growingon.nursery.species.Curve;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import growingon.load.LoadOptions;
 import growingon.load.Loader;
-import growingon.nursery.DaybookLine;
-import growingon.nursery.DaybookLine.What;
 import growingon.nursery.Inputs;
-import growingon.nursery.Lot;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.record.DaybookLine;
+import growingon.nursery.record.DaybookLine.What;
 import growingon.problem.Loaded;
 import growingon.problem.Severity;
 import java.io.IOException;

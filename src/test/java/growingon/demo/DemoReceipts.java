@@ -1,8 +1,8 @@
 package growingon.demo;
 
-import growingon.nursery.DaybookLine;
-import growingon.nursery.DaybookLine.What;
 import growingon.nursery.Inputs;
+import growingon.nursery.record.DaybookLine;
+import growingon.nursery.record.DaybookLine.What;
 import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.List;

@@ -1,7 +1,7 @@
 package growingon.demo;
 
 import growingon.growth.Flow;
-import growingon.nursery.Curve;
+import growingon.nursery.species.Curve;
 import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.ArrayList;

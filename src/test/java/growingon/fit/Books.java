@@ -1,15 +1,16 @@
 package growingon.fit;
 
-import growingon.nursery.Curve;
-import growingon.nursery.DaybookLine;
-import growingon.nursery.DaybookLine.What;
+import growingon.fit.past.FitRecords;
 import growingon.nursery.Inputs;
-import growingon.nursery.Lot;
-import growingon.nursery.MonthShares;
-import growingon.nursery.Reading;
-import growingon.nursery.Species;
-import growingon.nursery.StockList;
-import growingon.nursery.Sure;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.record.DaybookLine;
+import growingon.nursery.record.DaybookLine.What;
+import growingon.nursery.record.Reading;
+import growingon.nursery.record.StockList;
+import growingon.nursery.species.Curve;
+import growingon.nursery.species.Species;
+import growingon.nursery.species.Sure;
+import growingon.nursery.time.MonthShares;
 import growingon.problem.Where;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
@@ -24,9 +25,9 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /** Records to be written in a test: stock lists, counts, sales and readings. */
-final class Books {
+public final class Books {
   /** ψ² is 0.08², as in the cases that were worked by hand. */
-  static final double LOT_SPREAD = Math.sqrt(Math.exp(0.0064) - 1);
+  public static final double LOT_SPREAD = Math.sqrt(Math.exp(0.0064) - 1);
 
   private final Nurseries nursery;
   private final List<StockList> lists = new ArrayList<>();
@@ -40,12 +41,12 @@ final class Books {
     this.nursery = nursery;
   }
 
-  static Books of(Nurseries nursery) {
+  public static Books of(Nurseries nursery) {
     return new Books(nursery);
   }
 
   /** A species with the planner's own spreads, without checks and pot-bound roots. */
-  static Species species(String name, Curve curve) {
+  public static Species species(String name, Curve curve) {
     return species(name, "one", curve, 0.06, 0.02);
   }
 
@@ -67,7 +68,7 @@ final class Books {
   }
 
   /** A list of a month, each lot with the number of trunks measured. */
-  Books list(int year, int month, Object... lotsAndMeasured) {
+  public Books list(int year, int month, Object... lotsAndMeasured) {
     List<StockList.Row> rows = new ArrayList<>();
     for (int i = 0; i < lotsAndMeasured.length; i += 2) {
       rows.add(
@@ -124,7 +125,7 @@ final class Books {
         where("daybook"));
   }
 
-  Books sold(String date, String lot, double plants, String grade) {
+  public Books sold(String date, String lot, double plants, String grade) {
     return add(
         date,
         lot,
@@ -155,11 +156,11 @@ final class Books {
     return this;
   }
 
-  Books tag(String plant, String lot, String date, double mm) {
+  public Books tag(String plant, String lot, String date, double mm) {
     return tag(plant, lot, date, mm, 1);
   }
 
-  Books tag(String plant, String lot, String date, double typed, double mmPerTyped) {
+  public Books tag(String plant, String lot, String date, double typed, double mmPerTyped) {
     readings.add(
         new Reading(
             Optional.of(plant),
@@ -186,7 +187,7 @@ final class Books {
     return this;
   }
 
-  FitRecords records() {
+  public FitRecords records() {
     Inputs inputs =
         new Inputs(
             nursery.scenario(), List.of(), List.of(), 0, Optional.empty(), lines, Optional.empty());

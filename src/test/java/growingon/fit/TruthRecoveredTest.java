@@ -2,14 +2,20 @@ package growingon.fit;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import growingon.fit.evidence.Evidence;
+import growingon.fit.growth.Growth;
+import growingon.fit.growth.SpeedJudging;
+import growingon.fit.loss.LossJudging;
+import growingon.fit.past.Past;
+import growingon.fit.value.Value;
 import growingon.growth.Flow;
-import growingon.nursery.Curve;
-import growingon.nursery.DaybookLine.What;
-import growingon.nursery.Grade;
-import growingon.nursery.Lot;
-import growingon.nursery.MonthShares;
-import growingon.nursery.Species;
-import growingon.nursery.Sure;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.market.Grade;
+import growingon.nursery.record.DaybookLine.What;
+import growingon.nursery.species.Curve;
+import growingon.nursery.species.Species;
+import growingon.nursery.species.Sure;
+import growingon.nursery.time.MonthShares;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import java.time.LocalDate;

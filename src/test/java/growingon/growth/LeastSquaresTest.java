@@ -3,7 +3,7 @@ package growingon.growth;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import growingon.nursery.Curve;
+import growingon.nursery.species.Curve;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;

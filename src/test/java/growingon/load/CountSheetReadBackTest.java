@@ -2,10 +2,10 @@ package growingon.load;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import growingon.nursery.DaybookLine;
-import growingon.nursery.DaybookLine.What;
 import growingon.nursery.Inputs;
-import growingon.nursery.Quality;
+import growingon.nursery.market.Quality;
+import growingon.nursery.record.DaybookLine;
+import growingon.nursery.record.DaybookLine.What;
 import growingon.plan.Planned;
 import growingon.problem.Problem;
 import growingon.report.plan.PlanReport;

@@ -3,10 +3,10 @@ package growingon.load;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import growingon.nursery.Assumption;
-import growingon.nursery.DaybookLine;
-import growingon.nursery.DaybookLine.What;
 import growingon.nursery.Inputs;
-import growingon.nursery.Quality;
+import growingon.nursery.market.Quality;
+import growingon.nursery.record.DaybookLine;
+import growingon.nursery.record.DaybookLine.What;
 import growingon.problem.Where;
 import java.io.IOException;
 import java.nio.file.Files;

@@ -3,12 +3,13 @@ package growingon.load;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import growingon.load.cell.Findings;
-import growingon.load.own.HeadingRead;
-import growingon.load.own.ListRead;
+import growingon.load.list.OwnFile;
 import growingon.load.own.ListReader;
-import growingon.load.own.OwnLot;
-import growingon.load.own.OwnWords;
-import growingon.load.own.Site;
+import growingon.load.own.heading.HeadingRead;
+import growingon.load.own.heading.OwnWords;
+import growingon.load.own.lot.OwnLot;
+import growingon.load.own.lot.Site;
+import growingon.load.own.row.ListRead;
 import java.io.IOException;
 import java.io.Reader;
 import java.nio.file.Files;

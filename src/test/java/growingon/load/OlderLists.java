@@ -1,6 +1,7 @@
 package growingon.load;
 
 import growingon.load.cell.Findings;
+import growingon.load.file.NurseryFiles;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;

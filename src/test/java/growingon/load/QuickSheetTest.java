@@ -3,12 +3,12 @@ package growingon.load;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import growingon.nursery.Form;
-import growingon.nursery.Habit;
 import growingon.nursery.Inputs;
-import growingon.nursery.Lot;
 import growingon.nursery.Quick;
-import growingon.nursery.Trunks;
+import growingon.nursery.lot.Form;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.lot.Trunks;
+import growingon.nursery.species.Habit;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;
 import growingon.project.Projection;

@@ -21,7 +21,7 @@ import growingon.load.source.JsonShape;
 import growingon.load.source.Key;
 import growingon.load.source.NumberOrByName;
 import growingon.load.table.NurseryShape;
-import growingon.load.table.SpeciesShape;
+import growingon.load.table.species.SpeciesShape;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;

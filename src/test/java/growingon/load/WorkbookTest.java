@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import growingon.load.Books.Formatted;
 import growingon.load.Books.Formula;
 import growingon.nursery.Inputs;
-import growingon.nursery.Lot;
+import growingon.nursery.lot.Lot;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.StandardCharsets;

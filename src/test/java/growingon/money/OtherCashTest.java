@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import growingon.money.bought.BoughtLot;
 import growingon.money.bought.ValueJoin;
-import growingon.nursery.OtherCash;
-import growingon.nursery.OtherCash.Every;
+import growingon.nursery.market.OtherCash;
+import growingon.nursery.market.OtherCash.Every;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.project.Projector;

@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import growingon.money.bought.BoughtLot;
 import growingon.money.bought.ValueJoin;
-import growingon.nursery.LiftFrom;
-import growingon.nursery.Place;
-import growingon.nursery.PlaceKind;
+import growingon.nursery.place.LiftFrom;
+import growingon.nursery.place.Place;
+import growingon.nursery.place.PlaceKind;
 import growingon.project.Happening;
 import growingon.project.Lots;
 import growingon.project.Nurseries;

@@ -2,10 +2,10 @@ package growingon.money;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import growingon.chance.Draws;
-import growingon.nursery.HorizonValue;
-import growingon.nursery.Lot;
+import growingon.chance.luck.Draws;
 import growingon.nursery.Scenario;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.market.HorizonValue;
 import growingon.project.Luck;
 import growingon.project.Nurseries;
 import growingon.project.Programme;

@@ -3,9 +3,9 @@ package growingon.money;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import growingon.nursery.Care;
-import growingon.nursery.MonthSpan;
-import growingon.nursery.PlaceKind;
+import growingon.nursery.place.Care;
+import growingon.nursery.place.PlaceKind;
+import growingon.nursery.time.MonthSpan;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import java.util.List;

@@ -2,8 +2,8 @@ package growingon.project;
 
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import growingon.nursery.Lot;
 import growingon.nursery.Scenario;
+import growingon.nursery.lot.Lot;
 import org.junit.jupiter.api.Test;
 
 /** Faults planted in a run, which the check of conservation must find by itself. */

@@ -2,7 +2,7 @@ package growingon.project;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import growingon.nursery.Grade;
+import growingon.nursery.market.Grade;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 

@@ -3,7 +3,7 @@ package growingon.project;
 import static growingon.project.GradedPlants.NO_GRADE;
 import static org.assertj.core.api.Assertions.assertThat;
 
-import growingon.nursery.Quality;
+import growingon.nursery.market.Quality;
 import org.junit.jupiter.api.Test;
 
 class GradedPlantsTest {

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
-import growingon.nursery.Demand;
-import growingon.nursery.MonthSpan;
-import growingon.nursery.Quality;
+import growingon.nursery.market.Demand;
+import growingon.nursery.market.Quality;
+import growingon.nursery.time.MonthSpan;
 import growingon.project.MonthFacts.Change;
 import growingon.project.MonthFacts.Leaving;
 import growingon.project.MonthFacts.Way;

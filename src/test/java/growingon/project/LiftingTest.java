@@ -4,12 +4,12 @@ import static growingon.project.Nurseries.litrePot;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import growingon.nursery.Component;
-import growingon.nursery.LiftFrom;
-import growingon.nursery.Mix;
-import growingon.nursery.Place;
-import growingon.nursery.PlaceKind;
-import growingon.nursery.Species;
+import growingon.nursery.place.LiftFrom;
+import growingon.nursery.place.Place;
+import growingon.nursery.place.PlaceKind;
+import growingon.nursery.species.Species;
+import growingon.nursery.supply.Component;
+import growingon.nursery.supply.Mix;
 import java.time.Month;
 import java.util.Map;
 import java.util.Optional;

@@ -1,15 +1,15 @@
 package growingon.project;
 
-import growingon.nursery.Form;
-import growingon.nursery.Hold;
-import growingon.nursery.Lot;
-import growingon.nursery.Papers;
-import growingon.nursery.Potting;
-import growingon.nursery.Purchase;
-import growingon.nursery.QualityShares;
-import growingon.nursery.Spacing;
-import growingon.nursery.Standing;
-import growingon.nursery.Trunks;
+import growingon.nursery.lot.Form;
+import growingon.nursery.lot.Hold;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.lot.Papers;
+import growingon.nursery.lot.Potting;
+import growingon.nursery.lot.Purchase;
+import growingon.nursery.lot.QualityShares;
+import growingon.nursery.lot.Standing;
+import growingon.nursery.lot.Trunks;
+import growingon.nursery.place.Spacing;
 import java.time.YearMonth;
 import java.util.Optional;
 import java.util.OptionalDouble;

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import growingon.money.Accounts;
-import growingon.nursery.Lot;
-import growingon.nursery.Purchase;
-import growingon.nursery.Species;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.lot.Purchase;
+import growingon.nursery.species.Species;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

@@ -3,9 +3,9 @@ package growingon.project;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import growingon.nursery.Lot;
-import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.market.Quality;
 import growingon.project.MonthFacts.Change;
 import growingon.project.MonthFacts.Count;
 import growingon.project.MonthFacts.Leaving;

@@ -3,9 +3,9 @@ package growingon.project;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.tuple;
 
-import growingon.nursery.Lot;
-import growingon.nursery.Material;
-import growingon.nursery.Step;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.route.Step;
+import growingon.nursery.supply.Material;
 import growingon.problem.Problem;
 import java.time.Month;
 import java.time.YearMonth;

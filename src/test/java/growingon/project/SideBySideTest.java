@@ -2,10 +2,10 @@ package growingon.project;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import growingon.nursery.Demand;
-import growingon.nursery.Lot;
-import growingon.nursery.MonthSpan;
 import growingon.nursery.Scenario;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.market.Demand;
+import growingon.nursery.time.MonthSpan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -1,8 +1,8 @@
 package growingon.project;
 
-import growingon.nursery.Spacing;
-import growingon.nursery.Step;
-import growingon.nursery.When;
+import growingon.nursery.place.Spacing;
+import growingon.nursery.route.Step;
+import growingon.nursery.route.When;
 import java.time.Month;
 import java.util.LinkedHashMap;
 import java.util.Map;

@@ -3,8 +3,8 @@ package growingon.project;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import growingon.nursery.Quality;
-import growingon.nursery.RootWorkYear;
+import growingon.nursery.market.Quality;
+import growingon.nursery.species.RootWorkYear;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;

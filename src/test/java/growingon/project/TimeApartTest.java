@@ -3,10 +3,10 @@ package growingon.project;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import growingon.nursery.Component;
-import growingon.nursery.Mix;
-import growingon.nursery.PlaceKind;
-import growingon.nursery.Step;
+import growingon.nursery.place.PlaceKind;
+import growingon.nursery.route.Step;
+import growingon.nursery.supply.Component;
+import growingon.nursery.supply.Mix;
 import java.time.Month;
 import java.util.Map;
 import org.junit.jupiter.api.Test;

@@ -3,11 +3,11 @@ package growingon.project;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import growingon.nursery.Component;
-import growingon.nursery.Mix;
-import growingon.nursery.PlaceKind;
-import growingon.nursery.Species;
-import growingon.nursery.Step;
+import growingon.nursery.place.PlaceKind;
+import growingon.nursery.route.Step;
+import growingon.nursery.species.Species;
+import growingon.nursery.supply.Component;
+import growingon.nursery.supply.Mix;
 import java.time.Month;
 import java.util.List;
 import java.util.Map;

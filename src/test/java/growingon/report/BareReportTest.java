@@ -2,8 +2,8 @@ package growingon.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import growingon.nursery.PlaceKind;
 import growingon.nursery.Scenario;
+import growingon.nursery.place.PlaceKind;
 import growingon.problem.Problem;
 import growingon.project.Lots;
 import growingon.project.Nurseries;

@@ -2,8 +2,8 @@ package growingon.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import growingon.nursery.Lot;
 import growingon.nursery.Scenario;
+import growingon.nursery.lot.Lot;
 import growingon.report.figures.Context;
 import growingon.report.model.Report;
 import growingon.report.plan.PlanReport;

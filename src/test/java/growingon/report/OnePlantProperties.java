@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import growingon.load.LoadOptions;
 import growingon.load.Loader;
-import growingon.nursery.Horizon;
 import growingon.nursery.Inputs;
 import growingon.nursery.Scenario;
+import growingon.nursery.time.Horizon;
 import growingon.plan.Planned;
 import growingon.project.Nurseries;
 import growingon.report.edition.Edition;

@@ -1,11 +1,11 @@
 package growingon.report;
 
 import growingon.money.CostKind;
-import growingon.nursery.DaybookLine.What;
 import growingon.nursery.Inputs;
-import growingon.nursery.Lot;
-import growingon.nursery.Papers;
-import growingon.nursery.Quality;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.lot.Papers;
+import growingon.nursery.market.Quality;
+import growingon.nursery.record.DaybookLine.What;
 import growingon.problem.Problem;
 import growingon.problem.Where;
 import growingon.problem.advice.DaybookAdvice;

@@ -1,7 +1,7 @@
 package growingon.review;
 
-import static growingon.nursery.DaybookLine.What.ARRIVED;
-import static growingon.nursery.DaybookLine.What.SOLD;
+import static growingon.nursery.record.DaybookLine.What.ARRIVED;
+import static growingon.nursery.record.DaybookLine.What.SOLD;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 

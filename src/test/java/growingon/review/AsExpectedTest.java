@@ -3,9 +3,9 @@ package growingon.review;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import growingon.nursery.DaybookLine.What;
-import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
+import growingon.nursery.market.Quality;
+import growingon.nursery.record.DaybookLine.What;
 import growingon.project.Facts;
 import growingon.project.Happening;
 import growingon.project.LotHistory;

@@ -1,10 +1,10 @@
 package growingon.review;
 
-import growingon.nursery.DaybookLine;
-import growingon.nursery.DaybookLine.What;
 import growingon.nursery.Inputs;
-import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
+import growingon.nursery.market.Quality;
+import growingon.nursery.record.DaybookLine;
+import growingon.nursery.record.DaybookLine.What;
 import growingon.problem.Where;
 import java.time.LocalDate;
 import java.util.ArrayList;

@@ -3,10 +3,10 @@ package growingon.review;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import growingon.nursery.DaybookLine;
-import growingon.nursery.DaybookLine.What;
-import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
+import growingon.nursery.market.Quality;
+import growingon.nursery.record.DaybookLine;
+import growingon.nursery.record.DaybookLine.What;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.review.bought.BoughtReview;

@@ -2,13 +2,13 @@ package growingon.review;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import growingon.nursery.DaybookLine;
-import growingon.nursery.DaybookLine.What;
-import growingon.nursery.Receipt;
+import growingon.nursery.record.DaybookLine;
+import growingon.nursery.record.DaybookLine.What;
+import growingon.nursery.record.Receipt;
 import growingon.problem.Where;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
-import growingon.review.book.SharingOut;
+import growingon.review.written.SharingOut;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.List;

@@ -1,8 +1,8 @@
 package growingon.whole;
 
-import growingon.nursery.Demand;
-import growingon.nursery.Lot;
-import growingon.nursery.MonthSpan;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.market.Demand;
+import growingon.nursery.time.MonthSpan;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import java.time.Month;

@@ -3,7 +3,7 @@ package growingon.whole;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import growingon.nursery.Horizon;
+import growingon.nursery.time.Horizon;
 import growingon.project.Happening;
 import growingon.project.LotHistory;
 import growingon.project.Nurseries;

@@ -1,6 +1,6 @@
 package growingon.write;
 
-import growingon.nursery.Writing;
+import growingon.nursery.number.Writing;
 import growingon.problem.Problem;
 import growingon.problem.Reason;
 import growingon.problem.Severity;

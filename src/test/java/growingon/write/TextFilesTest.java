@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import com.fasterxml.jackson.databind.ObjectMapper;
-import growingon.nursery.Writing;
+import growingon.nursery.number.Writing;
 import growingon.report.model.Column;
 import growingon.report.model.Kind;
 import growingon.report.model.Report;

@@ -47,7 +47,7 @@ public final class Currency {
   }
 
   /** Whether a mark typed beside an amount may mean the currency. */
-  static boolean means(String mark, String currency) {
+  public static boolean means(String mark, String currency) {
     String upper = mark.toUpperCase(Locale.ROOT);
     return currency.equals(UNKNOWN)
         || upper.equals(currency)

@@ -26,7 +26,7 @@ public final class Findings {
   }
 
   /** A text that many rows share, such as a species or a place, kept once for all of them. */
-  String once(String text) {
+  public String once(String text) {
     return texts.computeIfAbsent(text, each -> each);
   }
 

@@ -68,7 +68,7 @@ public final class Months {
    *
    * @throws CellFault if the text is none, or may be two
    */
-  static YearMonth month(String text) {
+  public static YearMonth month(String text) {
     return findDate(text)
         .map(YearMonth::from)
         .or(() -> text.length() > LONGEST ? Optional.empty() : withoutDay(text))
@@ -86,7 +86,7 @@ public final class Months {
    *
    * @throws CellFault if the text is none, or may be two
    */
-  static LocalDate date(String text) {
+  public static LocalDate date(String text) {
     return findDate(text)
         .filter(found -> isOfOurTime(found.getYear()))
         .orElseThrow(() -> new CellFault(where -> ValueAdvice.notADay(where, text)));
@@ -183,7 +183,7 @@ public final class Months {
     }
   }
 
-  static Optional<Month> numbered(double number) {
+  public static Optional<Month> numbered(double number) {
     return number >= 1 && number <= 12 && number == Math.rint(number)
         ? Optional.of(Month.of((int) number))
         : Optional.empty();

@@ -1,5 +1,23 @@
 package growingon.load.own;
 
+import growingon.load.own.heading.HeadingRead;
+import growingon.load.own.heading.HeadingRow;
+import growingon.load.own.heading.ListKind;
+import growingon.load.own.heading.OwnWords;
+import growingon.load.own.heading.Titles;
+import growingon.load.own.lot.Draft;
+import growingon.load.own.lot.LotNames;
+import growingon.load.own.lot.OfferNames;
+import growingon.load.own.lot.OwnLot;
+import growingon.load.own.lot.Question;
+import growingon.load.own.lot.Site;
+import growingon.load.own.row.Editions;
+import growingon.load.own.row.ListRead;
+import growingon.load.own.row.SheetRead;
+import growingon.load.own.sheet.Sheet;
+import growingon.load.own.sheet.SheetCell;
+import growingon.load.own.sheet.SheetRow;
+import growingon.load.own.text.Keys;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -1,6 +1,5 @@
 package growingon.load.quick;
 
-import growingon.load.cell.As;
 import growingon.load.cell.Cell;
 import growingon.load.cell.CellFault;
 import growingon.load.cell.NumberStyle;
@@ -10,9 +9,10 @@ import growingon.load.cell.SizeText.Length;
 import growingon.load.cell.SizeText.What;
 import growingon.load.cell.Spot;
 import growingon.load.cell.Texts;
-import growingon.load.table.TrunkCells;
-import growingon.nursery.QualityShares;
-import growingon.nursery.Trunks;
+import growingon.load.row.As;
+import growingon.load.table.lot.TrunkCells;
+import growingon.nursery.lot.QualityShares;
+import growingon.nursery.lot.Trunks;
 import growingon.problem.advice.FileAdvice;
 import java.util.Optional;
 import java.util.regex.Matcher;

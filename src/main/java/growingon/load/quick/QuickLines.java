@@ -2,7 +2,7 @@ package growingon.load.quick;
 
 import growingon.load.cell.Cell;
 import growingon.load.cell.Texts;
-import growingon.nursery.Habit;
+import growingon.nursery.species.Habit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;

@@ -1,6 +1,6 @@
 package growingon.load.quick;
 
-import growingon.load.cell.Heading;
+import growingon.load.row.Heading;
 import growingon.load.source.TableFormat;
 
 /**

@@ -1,6 +1,6 @@
 package growingon.load.settings;
 
-import growingon.load.cell.Row;
+import growingon.load.row.Row;
 import growingon.load.source.Key;
 import growingon.nursery.Plan;
 import java.util.List;

@@ -1,19 +1,19 @@
 package growingon.load.settings;
 
-import growingon.load.cell.As;
 import growingon.load.cell.Cell;
 import growingon.load.cell.Cell.Fields;
 import growingon.load.cell.CellFault;
 import growingon.load.cell.Findings;
 import growingon.load.cell.Nearest;
 import growingon.load.cell.Range;
-import growingon.load.cell.Row;
 import growingon.load.cell.Texts;
+import growingon.load.row.As;
+import growingon.load.row.Row;
 import growingon.load.source.JsonShape;
 import growingon.load.table.NurseryShape;
-import growingon.nursery.Climate;
-import growingon.nursery.LibrarySite;
 import growingon.nursery.library.Library;
+import growingon.nursery.species.Climate;
+import growingon.nursery.species.LibrarySite;
 import growingon.problem.advice.ValueAdvice;
 import java.util.LinkedHashMap;
 import java.util.List;

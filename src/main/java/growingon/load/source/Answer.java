@@ -2,9 +2,9 @@ package growingon.load.source;
 
 import growingon.load.cell.Cell;
 import growingon.load.cell.Texts;
-import growingon.load.own.ListKind;
-import growingon.load.own.OwnLot;
-import growingon.load.own.Site;
+import growingon.load.own.heading.ListKind;
+import growingon.load.own.lot.OwnLot;
+import growingon.load.own.lot.Site;
 import growingon.problem.Where;
 import java.util.LinkedHashMap;
 import java.util.List;

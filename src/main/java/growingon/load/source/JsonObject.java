@@ -2,7 +2,7 @@ package growingon.load.source;
 
 import growingon.load.cell.Cell.Fields;
 import growingon.load.cell.Findings;
-import growingon.load.cell.Row;
+import growingon.load.row.Row;
 import growingon.problem.Where;
 import java.nio.file.Path;
 import java.util.Map;

@@ -1,6 +1,6 @@
 package growingon.load.source;
 
-import growingon.load.cell.Row;
+import growingon.load.row.Row;
 import growingon.problem.Problem;
 import growingon.problem.Where;
 import java.util.List;

@@ -2,9 +2,9 @@ package growingon.load.source;
 
 import growingon.load.cell.Cell;
 import growingon.load.cell.Findings;
-import growingon.load.cell.MissingColumns;
 import growingon.load.cell.Nearest;
-import growingon.load.cell.Row;
+import growingon.load.row.MissingColumns;
+import growingon.load.row.Row;
 import growingon.load.source.Grid.GridRow;
 import growingon.load.source.Grid.Merge;
 import growingon.problem.Problem;

@@ -1,7 +1,7 @@
 package growingon.load.source;
 
-import growingon.load.cell.Heading;
 import growingon.load.cell.Texts;
+import growingon.load.row.Heading;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;

@@ -3,7 +3,7 @@ package growingon.load.source;
 import growingon.load.cell.Findings;
 import growingon.load.cell.Texts;
 import growingon.load.cell.Utf8;
-import growingon.load.own.Sheet;
+import growingon.load.own.sheet.Sheet;
 import growingon.problem.Problem;
 import growingon.problem.Where;
 import growingon.problem.advice.FileAdvice;

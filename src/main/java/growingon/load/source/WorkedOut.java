@@ -1,9 +1,9 @@
 package growingon.load.source;
 
 import growingon.load.cell.Cell;
-import growingon.load.own.Sheet;
-import growingon.load.own.SheetCell;
-import growingon.load.own.SheetRow;
+import growingon.load.own.sheet.Sheet;
+import growingon.load.own.sheet.SheetCell;
+import growingon.load.own.sheet.SheetRow;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;

@@ -1,9 +1,9 @@
 package growingon.load.table;
 
-import growingon.load.cell.As;
-import growingon.load.cell.Heading;
-import growingon.load.cell.Names;
-import growingon.load.cell.Row;
+import growingon.load.row.As;
+import growingon.load.row.Heading;
+import growingon.load.row.Names;
+import growingon.load.row.Row;
 import growingon.load.source.Table;
 import growingon.problem.advice.ValueAdvice;
 import java.util.LinkedHashMap;
@@ -19,12 +19,12 @@ import java.util.function.BiFunction;
  */
 public record Defined<T>(Names names, Map<String, T> values) {
   /** Nothing yet. */
-  static <T> Defined<T> none(Names names) {
+  public static <T> Defined<T> none(Names names) {
     return new Defined<>(names, new LinkedHashMap<>());
   }
 
   /** Nothing yet, of a table that may not be there or not be readable. */
-  static <T> Defined<T> of(Names names, Optional<Table> table) {
+  public static <T> Defined<T> of(Names names, Optional<Table> table) {
     if (table.isEmpty()) {
       names.markAbsent();
     } else if (!table.get().isReadable()) {
@@ -39,7 +39,7 @@ public record Defined<T>(Names names, Map<String, T> values) {
    * @param heading the column with the names
    * @param read makes the thing of its name and row
    */
-  static <T> Defined<T> rows(
+  public static <T> Defined<T> rows(
       Names names,
       Optional<Table> table,
       Heading<String> heading,
@@ -57,7 +57,7 @@ public record Defined<T>(Names names, Map<String, T> values) {
   }
 
   /** Reads the name that a row defines, and reports it if it is there already. */
-  String define(Row row, String heading) {
+  public String define(Row row, String heading) {
     String name = row.has(heading) ? row.get(heading, As.NAME) : "";
     if (!name.isEmpty() && !names.add(name)) {
       row.fail(heading, where -> ValueAdvice.defined(where, name, names.find(name).orElse(name)));

@@ -1,6 +1,6 @@
 package growingon.load.table;
 
-import growingon.load.cell.Row;
+import growingon.load.row.Row;
 import growingon.load.source.Key;
 import java.util.List;
 import java.util.Map;
@@ -204,7 +204,7 @@ public record NurseryShape(
   public static final String EXCHANGE_RATES = "exchange rates";
   public static final String HOURLY_RATE = "hourly rate";
   public static final String PAID = "hours paid in cash %";
-  static final String HOURS_A_WEEK = "hours a week";
+  public static final String HOURS_A_WEEK = "hours a week";
   public static final String DISCOUNT = "discount rate % a year";
   public static final String SALES_PATTERN = "month pattern of sales";
   public static final String WASTE = "waste %";

@@ -1,6 +1,6 @@
 package growingon.money.bought;
 
-import growingon.nursery.Lot;
+import growingon.nursery.lot.Lot;
 import java.util.List;
 import java.util.OptionalInt;
 

@@ -1,6 +1,6 @@
 package growingon.nursery.library;
 
-import growingon.nursery.Check;
+import growingon.nursery.number.Check;
 import java.util.List;
 import java.util.OptionalDouble;
 

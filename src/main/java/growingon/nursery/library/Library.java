@@ -1,8 +1,8 @@
 package growingon.nursery.library;
 
-import growingon.nursery.Habit;
-import growingon.nursery.LibrarySite;
 import growingon.nursery.library.Match.How;
+import growingon.nursery.species.Habit;
+import growingon.nursery.species.LibrarySite;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.LinkedHashMap;

@@ -1,6 +1,6 @@
 package growingon.nursery.library;
 
-import growingon.nursery.Habit;
+import growingon.nursery.species.Habit;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Function;

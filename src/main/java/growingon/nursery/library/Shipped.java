@@ -1,6 +1,6 @@
 package growingon.nursery.library;
 
-import growingon.nursery.Habit;
+import growingon.nursery.species.Habit;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;

@@ -1,6 +1,6 @@
 package growingon.nursery.library;
 
-import growingon.nursery.Check;
+import growingon.nursery.number.Check;
 
 /**
  * Where figures of the library come from. Only what was derived from it is shipped, no table of it.

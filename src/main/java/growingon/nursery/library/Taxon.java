@@ -1,9 +1,9 @@
 package growingon.nursery.library;
 
-import growingon.nursery.Check;
-import growingon.nursery.Habit;
-import growingon.nursery.LibrarySite;
-import growingon.nursery.Sure;
+import growingon.nursery.number.Check;
+import growingon.nursery.species.Habit;
+import growingon.nursery.species.LibrarySite;
+import growingon.nursery.species.Sure;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;

@@ -1,12 +1,12 @@
 package growingon.report.buying;
 
-import growingon.buying.Answer;
-import growingon.buying.LimitWorth;
-import growingon.buying.OfferAnswer;
-import growingon.buying.OfferAnswer.Tried;
-import growingon.buying.Outcome;
-import growingon.buying.PlanValue;
-import growingon.buying.PlanValue.Kind;
+import growingon.buying.answer.Answer;
+import growingon.buying.answer.LimitWorth;
+import growingon.buying.answer.OfferAnswer;
+import growingon.buying.answer.OfferAnswer.Tried;
+import growingon.buying.answer.PlanValue;
+import growingon.buying.answer.PlanValue.Kind;
+import growingon.buying.engine.Outcome;
 import growingon.report.chart.Charts;
 import growingon.report.model.Chart;
 import growingon.report.model.Chart.ChartKind;

@@ -1,6 +1,6 @@
 package growingon.report.buying;
 
-import growingon.buying.Spread;
+import growingon.buying.question.Spread;
 import growingon.report.build.Picked;
 import growingon.report.model.Column;
 import growingon.report.model.Kind;

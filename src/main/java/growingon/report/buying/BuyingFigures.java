@@ -1,12 +1,12 @@
 package growingon.report.buying;
 
-import growingon.buying.Answer;
-import growingon.buying.OfferAnswer;
-import growingon.nursery.Hold;
-import growingon.nursery.Horizon;
-import growingon.nursery.Lot;
+import growingon.buying.answer.Answer;
+import growingon.buying.answer.OfferAnswer;
 import growingon.nursery.Scenario;
 import growingon.nursery.Settings;
+import growingon.nursery.lot.Hold;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.time.Horizon;
 import growingon.project.Facts;
 import growingon.project.LotHistory;
 import growingon.project.MonthStock;

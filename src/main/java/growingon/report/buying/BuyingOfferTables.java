@@ -1,10 +1,10 @@
 package growingon.report.buying;
 
-import growingon.buying.Answer;
-import growingon.buying.OfferAnswer;
-import growingon.buying.OfferAnswer.Tried;
-import growingon.buying.OfferAnswer.Verdict;
-import growingon.nursery.Offer;
+import growingon.buying.answer.Answer;
+import growingon.buying.answer.OfferAnswer;
+import growingon.buying.answer.OfferAnswer.Tried;
+import growingon.buying.answer.OfferAnswer.Verdict;
+import growingon.nursery.lot.Offer;
 import growingon.report.build.TableOf;
 import growingon.report.model.Column;
 import growingon.report.model.Kind;

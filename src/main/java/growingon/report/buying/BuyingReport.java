@@ -1,8 +1,8 @@
 package growingon.report.buying;
 
-import growingon.buying.Answer;
-import growingon.buying.HoldAnswer;
-import growingon.buying.Question.Scope;
+import growingon.buying.answer.Answer;
+import growingon.buying.answer.HoldAnswer;
+import growingon.buying.question.Question.Scope;
 import growingon.nursery.Inputs;
 import growingon.nursery.Settings;
 import growingon.problem.Problem;

@@ -1,16 +1,16 @@
 package growingon.report.buying;
 
-import growingon.buying.Answer;
-import growingon.buying.Candidate;
-import growingon.buying.Certificate;
-import growingon.buying.Choice;
-import growingon.buying.Choice.Holding;
-import growingon.buying.Extra;
-import growingon.buying.HoldAnswer;
-import growingon.buying.LimitWorth;
-import growingon.buying.Move;
-import growingon.buying.Outcome;
-import growingon.buying.PlanValue;
+import growingon.buying.answer.Answer;
+import growingon.buying.answer.HoldAnswer;
+import growingon.buying.answer.LimitWorth;
+import growingon.buying.answer.PlanValue;
+import growingon.buying.engine.Extra;
+import growingon.buying.engine.Outcome;
+import growingon.buying.question.Candidate;
+import growingon.buying.question.Choice;
+import growingon.buying.question.Choice.Holding;
+import growingon.buying.question.Move;
+import growingon.buying.search.Certificate;
 import growingon.project.LotHistory;
 import growingon.report.build.TableOf;
 import growingon.report.buying.BuyingFigures.Sold;
@@ -272,7 +272,7 @@ final class BuyingTables {
     for (int i = 0; i < choices.size(); i++) {
       int difference = candidate.value(i) - instead.value(i);
       if (difference != 0 && choices.get(i) instanceof Holding holding) {
-        Optional<growingon.nursery.Hold> hold = holding.hold(candidate.value(i));
+        Optional<growingon.nursery.lot.Hold> hold = holding.hold(candidate.value(i));
         words.add("hold " + figures.held(hold) + " of " + holding.name());
       } else if (difference != 0) {
         words.add(

@@ -1,11 +1,11 @@
 package growingon.report.buying;
 
-import growingon.buying.Answer;
-import growingon.buying.Extra;
-import growingon.buying.Lack;
-import growingon.buying.Outcome;
-import growingon.buying.PlanValue.Kind;
-import growingon.buying.Shortage;
+import growingon.buying.answer.Answer;
+import growingon.buying.answer.PlanValue.Kind;
+import growingon.buying.engine.Extra;
+import growingon.buying.engine.Outcome;
+import growingon.buying.limit.Lack;
+import growingon.buying.limit.Shortage;
 import growingon.report.text.Phrases;
 import java.util.List;
 import java.util.Optional;

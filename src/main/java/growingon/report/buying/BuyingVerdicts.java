@@ -1,8 +1,8 @@
 package growingon.report.buying;
 
-import growingon.buying.Lack;
-import growingon.buying.OfferAnswer;
-import growingon.buying.Spread;
+import growingon.buying.answer.OfferAnswer;
+import growingon.buying.limit.Lack;
+import growingon.buying.question.Spread;
 import growingon.report.text.Odds;
 import growingon.report.text.Phrases;
 import java.time.YearMonth;

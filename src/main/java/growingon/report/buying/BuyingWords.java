@@ -1,16 +1,16 @@
 package growingon.report.buying;
 
-import growingon.buying.Answer;
-import growingon.buying.Choice;
-import growingon.buying.HoldAnswer;
-import growingon.buying.LimitWorth;
-import growingon.buying.OfferAnswer;
-import growingon.buying.OfferAnswer.Verdict;
-import growingon.buying.PlanValue;
-import growingon.buying.PlanValue.Kind;
-import growingon.buying.Question.Scope;
-import growingon.nursery.Hold;
-import growingon.nursery.HorizonValue;
+import growingon.buying.answer.Answer;
+import growingon.buying.answer.HoldAnswer;
+import growingon.buying.answer.LimitWorth;
+import growingon.buying.answer.OfferAnswer;
+import growingon.buying.answer.OfferAnswer.Verdict;
+import growingon.buying.answer.PlanValue;
+import growingon.buying.answer.PlanValue.Kind;
+import growingon.buying.question.Choice;
+import growingon.buying.question.Question.Scope;
+import growingon.nursery.lot.Hold;
+import growingon.nursery.market.HorizonValue;
 import growingon.report.buying.BuyingFigures.Sold;
 import growingon.report.text.Odds;
 import growingon.report.text.Phrases;

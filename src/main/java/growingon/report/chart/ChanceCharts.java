@@ -6,7 +6,7 @@ import growingon.chance.Gamble.Swing;
 import growingon.chance.Quantiles;
 import growingon.money.bought.BoughtLot;
 import growingon.money.bought.Ending;
-import growingon.nursery.Horizon;
+import growingon.nursery.time.Horizon;
 import growingon.report.figures.Context;
 import growingon.report.figures.GainClasses;
 import growingon.report.model.Chart;

@@ -1,6 +1,6 @@
 package growingon.report.chart;
 
-import growingon.nursery.Negligible;
+import growingon.nursery.number.Negligible;
 import growingon.report.model.Chart.Role;
 import growingon.report.model.Chart.Series;
 import growingon.report.model.Colours;

@@ -1,6 +1,6 @@
 package growingon.report.chart;
 
-import growingon.nursery.Horizon;
+import growingon.nursery.time.Horizon;
 import growingon.project.HoursUse;
 import growingon.report.figures.Context;
 import growingon.report.model.Chart;

@@ -3,7 +3,7 @@ package growingon.report.chart;
 import growingon.chance.Chances;
 import growingon.chance.Quantiles;
 import growingon.money.Accounts;
-import growingon.nursery.Horizon;
+import growingon.nursery.time.Horizon;
 import growingon.project.SpaceUse.PlaceMonth;
 import growingon.report.figures.Context;
 import growingon.report.figures.SpaceTrouble;

@@ -1,7 +1,7 @@
 package growingon.report.chart;
 
 import growingon.money.Accounts;
-import growingon.nursery.Horizon;
+import growingon.nursery.time.Horizon;
 import growingon.project.Supplies;
 import growingon.project.Use;
 import growingon.report.figures.Context;

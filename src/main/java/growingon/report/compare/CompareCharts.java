@@ -1,6 +1,6 @@
 package growingon.report.compare;
 
-import growingon.nursery.Horizon;
+import growingon.nursery.time.Horizon;
 import growingon.project.SpaceUse;
 import growingon.report.chart.CashChart;
 import growingon.report.chart.Charts;

@@ -2,8 +2,8 @@ package growingon.report.compare;
 
 import growingon.chance.Chances;
 import growingon.money.CashFlow;
-import growingon.nursery.Horizon;
 import growingon.nursery.Settings;
+import growingon.nursery.time.Horizon;
 import growingon.project.SpaceUse.PlaceMonth;
 import growingon.report.compare.CompareReport.Side;
 import growingon.report.text.Odds;

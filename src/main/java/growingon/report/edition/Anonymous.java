@@ -1,11 +1,11 @@
 package growingon.report.edition;
 
 import growingon.nursery.Inputs;
-import growingon.nursery.Lot;
-import growingon.nursery.Offer;
-import growingon.nursery.Papers;
 import growingon.nursery.Plan;
 import growingon.nursery.Scenario;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.lot.Offer;
+import growingon.nursery.lot.Papers;
 import growingon.report.text.Phrases;
 import java.util.ArrayList;
 import java.util.List;

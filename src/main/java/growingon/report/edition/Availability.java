@@ -1,12 +1,12 @@
 package growingon.report.edition;
 
 import growingon.money.ListPrices;
-import growingon.nursery.Grade;
-import growingon.nursery.Horizon;
 import growingon.nursery.Nursery;
-import growingon.nursery.Pot;
-import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
+import growingon.nursery.market.Grade;
+import growingon.nursery.market.Quality;
+import growingon.nursery.supply.Pot;
+import growingon.nursery.time.Horizon;
 import growingon.project.Facts;
 import growingon.project.LotHistory;
 import growingon.project.Projection;

@@ -1,8 +1,8 @@
 package growingon.report.edition;
 
 import growingon.money.LotAccount;
-import growingon.nursery.Horizon;
-import growingon.nursery.Lot;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.time.Horizon;
 import growingon.plan.Planned;
 import growingon.project.Projection;
 import growingon.report.build.FilledSheet;
@@ -19,11 +19,11 @@ import growingon.report.model.Kind;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
-import growingon.report.plan.CashDigest;
-import growingon.report.plan.LadderTotals;
 import growingon.report.plan.NotesSheet;
 import growingon.report.plan.PlanReport;
-import growingon.report.plan.StockValueSheet;
+import growingon.report.plan.cash.CashDigest;
+import growingon.report.plan.sale.LadderTotals;
+import growingon.report.plan.stock.StockValueSheet;
 import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
 import growingon.report.words.CashWords;

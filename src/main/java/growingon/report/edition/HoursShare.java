@@ -1,6 +1,6 @@
 package growingon.report.edition;
 
-import growingon.nursery.Horizon;
+import growingon.nursery.time.Horizon;
 import growingon.project.HoursUse;
 import growingon.report.build.TableOf;
 import growingon.report.chart.Charts;

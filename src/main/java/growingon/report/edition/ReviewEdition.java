@@ -1,8 +1,8 @@
 package growingon.report.edition;
 
 import growingon.nursery.Inputs;
-import growingon.nursery.Lot;
-import growingon.nursery.Offer;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.lot.Offer;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.TableOf;
 import growingon.report.model.Answer;

@@ -1,8 +1,8 @@
 package growingon.report.figures;
 
-import growingon.nursery.Grade;
-import growingon.nursery.Ladder;
 import growingon.nursery.Nursery;
+import growingon.nursery.market.Grade;
+import growingon.nursery.market.Ladder;
 import growingon.report.model.Colours;
 import java.util.ArrayList;
 import java.util.List;

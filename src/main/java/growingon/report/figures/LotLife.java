@@ -1,9 +1,9 @@
 package growingon.report.figures;
 
-import growingon.nursery.Horizon;
-import growingon.nursery.Lot;
-import growingon.nursery.Purchase;
-import growingon.nursery.Trunks;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.lot.Purchase;
+import growingon.nursery.lot.Trunks;
+import growingon.nursery.time.Horizon;
 import growingon.project.Happening;
 import growingon.project.LotHistory;
 import growingon.project.Reached;

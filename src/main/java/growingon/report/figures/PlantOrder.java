@@ -1,10 +1,10 @@
 package growingon.report.figures;
 
-import growingon.nursery.Horizon;
 import growingon.nursery.Inputs;
-import growingon.nursery.Lot;
-import growingon.nursery.Offer;
 import growingon.nursery.Scenario;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.lot.Offer;
+import growingon.nursery.time.Horizon;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;

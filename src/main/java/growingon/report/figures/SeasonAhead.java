@@ -1,6 +1,6 @@
 package growingon.report.figures;
 
-import growingon.nursery.Horizon;
+import growingon.nursery.time.Horizon;
 import growingon.project.LotHistory;
 import growingon.report.text.Phrases;
 import growingon.report.text.Plants;

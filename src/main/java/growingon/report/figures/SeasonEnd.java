@@ -1,6 +1,6 @@
 package growingon.report.figures;
 
-import growingon.nursery.Quality;
+import growingon.nursery.market.Quality;
 import growingon.project.GradedPlants;
 import growingon.project.SeasonStock;
 import growingon.report.text.Plants;

@@ -1,8 +1,8 @@
 package growingon.report.figures;
 
 import growingon.money.Accounts;
-import growingon.nursery.Horizon;
 import growingon.nursery.Nursery;
+import growingon.nursery.time.Horizon;
 import growingon.project.HoursUse;
 import growingon.project.SpaceUse;
 import growingon.project.SpaceUse.PlaceMonth;

@@ -2,8 +2,8 @@ package growingon.report.figures;
 
 import growingon.money.Accounts;
 import growingon.nursery.Nursery;
-import growingon.nursery.Place;
-import growingon.nursery.PlaceKind;
+import growingon.nursery.place.Place;
+import growingon.nursery.place.PlaceKind;
 import growingon.project.SpaceUse.PlaceMonth;
 import growingon.report.text.Spell;
 import java.util.ArrayList;

@@ -1,8 +1,8 @@
 package growingon.report.figures;
 
 import growingon.money.ListPrices;
-import growingon.nursery.Horizon;
-import growingon.nursery.Quality;
+import growingon.nursery.market.Quality;
+import growingon.nursery.time.Horizon;
 import growingon.project.LotHistory;
 import growingon.project.Projection;
 import growingon.report.text.Plants;

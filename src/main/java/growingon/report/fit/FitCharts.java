@@ -2,11 +2,11 @@ package growingon.report.fit;
 
 import growingon.fit.Fit;
 import growingon.fit.RecordRow;
-import growingon.fit.Scored;
-import growingon.fit.Value;
-import growingon.fit.Value.What;
+import growingon.fit.score.Scored;
+import growingon.fit.value.Value;
+import growingon.fit.value.Value.What;
 import growingon.growth.Flow;
-import growingon.nursery.Curve;
+import growingon.nursery.species.Curve;
 import growingon.report.model.Chart;
 import growingon.report.model.Chart.ChartKind;
 import growingon.report.model.Chart.Role;

@@ -1,11 +1,11 @@
 package growingon.report.fit;
 
 import growingon.fit.Fit;
-import growingon.fit.SiteSpeed;
-import growingon.fit.Value;
-import growingon.fit.Value.What;
-import growingon.nursery.Curve;
-import growingon.nursery.Species;
+import growingon.fit.value.SiteSpeed;
+import growingon.fit.value.Value;
+import growingon.fit.value.Value.What;
+import growingon.nursery.species.Curve;
+import growingon.nursery.species.Species;
 import growingon.report.text.Phrases;
 import java.util.List;
 import java.util.Locale;

@@ -2,9 +2,9 @@ package growingon.report.fit;
 
 import growingon.fit.Fit;
 import growingon.nursery.Inputs;
-import growingon.nursery.LibrarySite;
 import growingon.nursery.Settings;
-import growingon.nursery.Species;
+import growingon.nursery.species.LibrarySite;
+import growingon.nursery.species.Species;
 import growingon.problem.Problem;
 import growingon.report.build.FilledSheet;
 import growingon.report.model.Answer;

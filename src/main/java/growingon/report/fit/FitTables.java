@@ -1,10 +1,10 @@
 package growingon.report.fit;
 
 import growingon.fit.Fit;
-import growingon.fit.ForecastScore;
 import growingon.fit.RecordRow;
-import growingon.fit.Saleable;
-import growingon.fit.Value;
+import growingon.fit.evidence.Saleable;
+import growingon.fit.score.ForecastScore;
+import growingon.fit.value.Value;
 import growingon.report.build.TableOf;
 import growingon.report.model.Kind;
 import growingon.report.model.Rows;

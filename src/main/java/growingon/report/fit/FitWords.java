@@ -1,12 +1,12 @@
 package growingon.report.fit;
 
 import growingon.fit.Fit;
-import growingon.fit.ForecastScore;
 import growingon.fit.RecordRow;
-import growingon.fit.Saleable;
-import growingon.fit.Value;
-import growingon.fit.Value.Verdict;
-import growingon.fit.Value.What;
+import growingon.fit.evidence.Saleable;
+import growingon.fit.score.ForecastScore;
+import growingon.fit.value.Value;
+import growingon.fit.value.Value.Verdict;
+import growingon.fit.value.Value.What;
 import growingon.report.text.Phrases;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -1,9 +1,9 @@
 package growingon.report.fit;
 
 import growingon.fit.Fit;
-import growingon.fit.Value;
-import growingon.fit.Value.Verdict;
-import growingon.fit.Value.What;
+import growingon.fit.value.Value;
+import growingon.fit.value.Value.Verdict;
+import growingon.fit.value.Value.What;
 import growingon.report.text.Phrases;
 import java.util.ArrayList;
 import java.util.Comparator;

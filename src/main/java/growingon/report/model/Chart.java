@@ -1,6 +1,6 @@
 package growingon.report.model;
 
-import growingon.nursery.Writing;
+import growingon.nursery.number.Writing;
 import java.util.List;
 import java.util.Objects;
 

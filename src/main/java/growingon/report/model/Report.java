@@ -1,6 +1,6 @@
 package growingon.report.model;
 
-import growingon.nursery.Writing;
+import growingon.nursery.number.Writing;
 import growingon.problem.Problem;
 import growingon.report.text.Phrases;
 import java.time.LocalDate;

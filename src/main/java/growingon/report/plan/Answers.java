@@ -6,6 +6,7 @@ import growingon.report.figures.SeasonFigures;
 import growingon.report.model.Answer;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.plan.bought.LotsBoughtSheet;
 import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
 import growingon.report.words.BoughtWords;

@@ -3,6 +3,7 @@ package growingon.report.plan;
 import growingon.report.model.Book;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.plan.bought.LotsBoughtSheet;
 import growingon.report.text.Sentences;
 import java.util.ArrayList;
 import java.util.List;

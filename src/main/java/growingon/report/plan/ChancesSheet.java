@@ -4,7 +4,7 @@ import growingon.chance.Chances;
 import growingon.chance.Quantiles;
 import growingon.money.Accounts;
 import growingon.money.GradeName;
-import growingon.nursery.Horizon;
+import growingon.nursery.time.Horizon;
 import growingon.project.SpaceUse.PlaceMonth;
 import growingon.report.build.ColumnOf;
 import growingon.report.build.FilledSheet;

@@ -1,7 +1,7 @@
 package growingon.report.plan;
 
-import growingon.nursery.OwnReading;
-import growingon.nursery.OwnReading.Listed;
+import growingon.nursery.record.OwnReading;
+import growingon.nursery.record.OwnReading.Listed;
 import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.model.Kind;

@@ -1,10 +1,10 @@
 package growingon.report.plan;
 
-import growingon.nursery.LiftFrom;
-import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
 import growingon.nursery.Scenario;
-import growingon.nursery.Species;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.place.LiftFrom;
+import growingon.nursery.species.Species;
 import growingon.problem.Problem;
 import growingon.project.Lifting;
 import growingon.project.Weight;

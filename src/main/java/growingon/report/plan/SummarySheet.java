@@ -1,7 +1,7 @@
 package growingon.report.plan;
 
-import growingon.nursery.Horizon;
 import growingon.nursery.Scenario;
+import growingon.nursery.time.Horizon;
 import growingon.project.SpaceUse.PlaceMonth;
 import growingon.report.build.TableOf;
 import growingon.report.figures.Context;

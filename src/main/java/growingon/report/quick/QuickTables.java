@@ -1,8 +1,8 @@
 package growingon.report.quick;
 
 import growingon.money.Accounts;
-import growingon.nursery.Horizon;
 import growingon.nursery.Quick;
+import growingon.nursery.time.Horizon;
 import growingon.report.build.TableOf;
 import growingon.report.figures.SeasonEnd;
 import growingon.report.model.Kind;

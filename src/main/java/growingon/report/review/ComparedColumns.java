@@ -1,6 +1,6 @@
 package growingon.report.review;
 
-import growingon.nursery.Negligible;
+import growingon.nursery.number.Negligible;
 import growingon.report.build.TableOf;
 import growingon.report.model.Column;
 import growingon.report.model.Kind;

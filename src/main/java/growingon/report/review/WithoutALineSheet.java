@@ -9,7 +9,7 @@ import growingon.report.model.Table;
 import growingon.report.text.Plants;
 import growingon.review.Review;
 import growingon.review.book.GonePriced;
-import growingon.review.book.SharedReceipt;
+import growingon.review.written.SharedReceipt;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;

@@ -1,9 +1,9 @@
 package growingon.report.text;
 
-import growingon.nursery.Horizon;
 import growingon.nursery.Scenario;
 import growingon.nursery.Settings;
-import growingon.nursery.Writing;
+import growingon.nursery.number.Writing;
+import growingon.nursery.time.Horizon;
 import java.time.Month;
 import java.time.YearMonth;
 import java.time.format.TextStyle;

@@ -1,6 +1,6 @@
 package growingon.report.text;
 
-import growingon.nursery.Horizon;
+import growingon.nursery.time.Horizon;
 import java.util.List;
 import java.util.stream.IntStream;
 

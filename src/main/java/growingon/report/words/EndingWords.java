@@ -3,7 +3,7 @@ package growingon.report.words;
 import growingon.chance.Gamble;
 import growingon.money.bought.BoughtLot;
 import growingon.money.bought.Ending;
-import growingon.nursery.Horizon;
+import growingon.nursery.time.Horizon;
 import growingon.report.figures.Context;
 import growingon.report.text.Odds;
 import growingon.report.text.Phrases;

@@ -1,9 +1,9 @@
 package growingon.report.words;
 
-import growingon.nursery.Horizon;
-import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
 import growingon.nursery.Scenario;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.time.Horizon;
 import growingon.problem.Severity;
 import growingon.report.figures.Context;
 import growingon.report.text.Phrases;

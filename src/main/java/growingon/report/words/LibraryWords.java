@@ -1,14 +1,14 @@
 package growingon.report.words;
 
-import growingon.nursery.FromLibrary;
-import growingon.nursery.Lot;
 import growingon.nursery.Nursery;
 import growingon.nursery.Scenario;
-import growingon.nursery.Species;
-import growingon.nursery.Sure;
-import growingon.nursery.Writing;
 import growingon.nursery.library.Library;
 import growingon.nursery.library.Source;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.number.Writing;
+import growingon.nursery.species.FromLibrary;
+import growingon.nursery.species.Species;
+import growingon.nursery.species.Sure;
 import growingon.report.build.TableOf;
 import growingon.report.model.Table;
 import growingon.report.text.Phrases;

@@ -1,6 +1,6 @@
 package growingon.report.words;
 
-import growingon.nursery.Horizon;
+import growingon.nursery.time.Horizon;
 import growingon.project.Supplies;
 import growingon.project.Supplies.Order;
 import growingon.report.figures.Context;

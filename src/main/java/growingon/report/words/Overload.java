@@ -1,8 +1,8 @@
 package growingon.report.words;
 
 import growingon.money.Accounts;
-import growingon.nursery.Horizon;
-import growingon.nursery.Place;
+import growingon.nursery.place.Place;
+import growingon.nursery.time.Horizon;
 import growingon.project.SpaceUse.PlaceMonth;
 import growingon.report.text.Phrases;
 import growingon.report.text.Spell;

@@ -1,9 +1,9 @@
 package growingon.report.words;
 
 import growingon.money.Accounts;
-import growingon.nursery.Horizon;
 import growingon.nursery.Nursery;
-import growingon.nursery.Place;
+import growingon.nursery.place.Place;
+import growingon.nursery.time.Horizon;
 import growingon.project.SpaceUse.PlaceMonth;
 import growingon.report.figures.Context;
 import growingon.report.figures.SpaceTrouble;

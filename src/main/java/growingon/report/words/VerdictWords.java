@@ -1,10 +1,10 @@
 package growingon.report.words;
 
-import growingon.chance.Assumption;
 import growingon.chance.Chances;
 import growingon.chance.Gamble;
 import growingon.chance.Gamble.Swing;
 import growingon.chance.WorthMeasuring;
+import growingon.chance.luck.Assumption;
 import growingon.report.figures.Context;
 import growingon.report.text.Odds;
 import growingon.report.text.Phrases;

@@ -1,8 +1,8 @@
 package growingon.review.book;
 
-import growingon.nursery.DaybookLine;
-import growingon.nursery.Lot;
-import growingon.nursery.Quality;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.market.Quality;
+import growingon.nursery.record.DaybookLine;
 import growingon.problem.Where;
 import growingon.project.LotFacts;
 import growingon.project.MonthFacts;

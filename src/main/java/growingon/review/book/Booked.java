@@ -1,6 +1,6 @@
 package growingon.review.book;
 
-import growingon.nursery.Lot;
+import growingon.nursery.lot.Lot;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

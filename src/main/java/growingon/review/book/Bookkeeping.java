@@ -1,12 +1,12 @@
 package growingon.review.book;
 
-import growingon.nursery.DaybookLine;
-import growingon.nursery.DaybookLine.What;
-import growingon.nursery.Horizon;
 import growingon.nursery.Inputs;
-import growingon.nursery.Lot;
-import growingon.nursery.Offer;
 import growingon.nursery.Scenario;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.lot.Offer;
+import growingon.nursery.record.DaybookLine;
+import growingon.nursery.record.DaybookLine.What;
+import growingon.nursery.time.Horizon;
 import growingon.problem.Problem;
 import growingon.problem.Where;
 import growingon.problem.advice.DaybookAdvice;

@@ -1,6 +1,6 @@
 package growingon.review.book;
 
-import growingon.nursery.Quality;
+import growingon.nursery.market.Quality;
 import growingon.review.kept.KeptSale;
 import java.util.ArrayList;
 import java.util.List;

@@ -1,7 +1,7 @@
 package growingon.review.book;
 
-import growingon.nursery.DaybookLine;
-import growingon.nursery.Quality;
+import growingon.nursery.market.Quality;
+import growingon.nursery.record.DaybookLine;
 import growingon.problem.Where;
 import java.time.LocalDate;
 import java.util.EnumMap;

@@ -1,7 +1,7 @@
 package growingon.review.book;
 
-import growingon.nursery.DaybookLine;
-import growingon.nursery.DaybookLine.What;
+import growingon.nursery.record.DaybookLine;
+import growingon.nursery.record.DaybookLine.What;
 import java.util.Comparator;
 import java.util.List;
 

@@ -1,11 +1,11 @@
 package growingon.review.book;
 
 import growingon.money.CostKind;
-import growingon.nursery.DaybookLine;
-import growingon.nursery.DaybookLine.What;
-import growingon.nursery.Lot;
-import growingon.nursery.Papers;
-import growingon.nursery.Purchase;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.lot.Papers;
+import growingon.nursery.lot.Purchase;
+import growingon.nursery.record.DaybookLine;
+import growingon.nursery.record.DaybookLine.What;
 import growingon.problem.Problem;
 import growingon.problem.advice.DaybookAdvice;
 import growingon.project.MonthFacts.Way;

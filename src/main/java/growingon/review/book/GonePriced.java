@@ -1,8 +1,8 @@
 package growingon.review.book;
 
-import growingon.nursery.DaybookLine;
-import growingon.nursery.DaybookLine.What;
 import growingon.nursery.Inputs;
+import growingon.nursery.record.DaybookLine;
+import growingon.nursery.record.DaybookLine.What;
 import growingon.project.LotHistory;
 import growingon.project.Projection;
 import growingon.project.Projector;

@@ -1,6 +1,6 @@
 package growingon.review.book;
 
-import growingon.nursery.DaybookLine;
+import growingon.nursery.record.DaybookLine;
 import growingon.project.LotHistory;
 import growingon.project.Work;
 import java.util.Locale;

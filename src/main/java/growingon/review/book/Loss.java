@@ -1,6 +1,6 @@
 package growingon.review.book;
 
-import growingon.nursery.DaybookLine.What;
+import growingon.nursery.record.DaybookLine.What;
 
 /**
  * Plants lost to one reason, of one lot.

@@ -1,6 +1,6 @@
 package growingon.review.book;
 
-import growingon.nursery.Quality;
+import growingon.nursery.market.Quality;
 import growingon.project.LotFacts;
 import growingon.project.MonthFacts;
 import growingon.project.MonthFacts.Leaving;

@@ -1,8 +1,8 @@
 package growingon.review.book;
 
-import growingon.nursery.DaybookLine;
-import growingon.nursery.DaybookLine.What;
-import growingon.nursery.Papers;
+import growingon.nursery.lot.Papers;
+import growingon.nursery.record.DaybookLine;
+import growingon.nursery.record.DaybookLine.What;
 import growingon.review.book.Standing.OfLot;
 import growingon.review.book.Trace.Left;
 import growingon.review.book.Trace.Moved;

@@ -1,6 +1,6 @@
 package growingon.review.book;
 
-import growingon.nursery.Quality;
+import growingon.nursery.market.Quality;
 import growingon.problem.Where;
 import java.time.LocalDate;
 import java.util.List;
@@ -87,7 +87,7 @@ public record Trace(String passport, List<TracedLot> lots) {
    */
   public record Left(
       LocalDate date,
-      growingon.nursery.DaybookLine.What what,
+      growingon.nursery.record.DaybookLine.What what,
       double plants,
       Optional<String> grade,
       Optional<Quality> quality,

@@ -1,10 +1,10 @@
 package growingon.review.bought;
 
 import growingon.chance.LotDraws;
-import growingon.nursery.Lot;
 import growingon.nursery.Plan;
-import growingon.nursery.Purchase;
 import growingon.nursery.Scenario;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.lot.Purchase;
 import growingon.project.Facts;
 import growingon.review.kept.Range;
 import java.util.List;

@@ -1,6 +1,6 @@
 package growingon.review.bought;
 
-import growingon.nursery.Lot;
+import growingon.nursery.lot.Lot;
 import growingon.review.kept.Range;
 import java.time.YearMonth;
 import java.util.List;

@@ -1,6 +1,6 @@
 package growingon.review.bought;
 
-import growingon.nursery.Horizon;
+import growingon.nursery.time.Horizon;
 import growingon.review.bought.BoughtReview.Missing;
 import growingon.review.bought.BoughtReview.Verdict;
 import growingon.review.bought.BoughtReview.Verdict.Kind;

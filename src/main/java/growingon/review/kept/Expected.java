@@ -1,7 +1,7 @@
 package growingon.review.kept;
 
 import growingon.money.CostKind;
-import growingon.nursery.Horizon;
+import growingon.nursery.time.Horizon;
 import java.time.temporal.ChronoUnit;
 import java.util.HashMap;
 import java.util.List;

@@ -1,8 +1,8 @@
 package growingon.review.kept;
 
 import growingon.nursery.Scenario;
-import growingon.nursery.Species;
-import growingon.nursery.Sure;
+import growingon.nursery.species.Species;
+import growingon.nursery.species.Sure;
 import java.util.Map;
 import java.util.TreeMap;
 

@@ -1,6 +1,14 @@
 package growingon.write.chart;
 
 import growingon.report.model.Chart;
+import growingon.write.chart.look.Format;
+import growingon.write.chart.look.Lettering;
+import growingon.write.chart.look.Palette;
+import growingon.write.chart.look.Sample;
+import growingon.write.chart.plot.Body;
+import growingon.write.chart.plot.PanelsBody;
+import growingon.write.chart.plot.PlotBody;
+import growingon.write.chart.plot.RowsBody;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;

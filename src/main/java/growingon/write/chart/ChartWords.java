@@ -2,6 +2,7 @@ package growingon.write.chart;
 
 import growingon.report.model.Chart;
 import growingon.report.model.Chart.Series;
+import growingon.write.chart.plot.AxisMarks;
 import java.util.List;
 import java.util.stream.Collectors;
 

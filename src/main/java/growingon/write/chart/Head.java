@@ -1,6 +1,11 @@
 package growingon.write.chart;
 
 import growingon.report.model.Chart;
+import growingon.write.chart.look.Format;
+import growingon.write.chart.look.Key;
+import growingon.write.chart.look.Lettering;
+import growingon.write.chart.look.Palette;
+import growingon.write.chart.look.Sample;
 import java.awt.Graphics2D;
 import java.util.ArrayList;
 import java.util.List;

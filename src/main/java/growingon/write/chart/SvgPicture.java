@@ -1,6 +1,8 @@
 package growingon.write.chart;
 
 import growingon.report.model.Chart;
+import growingon.write.chart.look.Format;
+import growingon.write.chart.look.Hatch;
 import growingon.write.text.SafeText;
 import java.awt.Dimension;
 import java.io.IOException;

@@ -1,6 +1,6 @@
 package growingon.write.text;
 
-import growingon.nursery.Writing;
+import growingon.nursery.number.Writing;
 import growingon.report.model.Column;
 import growingon.report.model.Column.Flag;
 import growingon.report.model.Kind;

@@ -1,6 +1,6 @@
 package growingon.write.workbook;
 
-import growingon.nursery.Writing;
+import growingon.nursery.number.Writing;
 import growingon.write.text.ColumnFormat;
 import growingon.write.text.SafeText;
 import java.util.HashMap;

@@ -3,6 +3,7 @@ package growingon.load.cell;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import growingon.load.row.As;
 import growingon.problem.Where;
 import java.time.LocalDate;
 import java.time.Month;

@@ -2,6 +2,11 @@ package growingon.load.own;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import growingon.load.own.sheet.SheetCell;
+import growingon.load.own.text.CountText;
+import growingon.load.own.text.MoneyText;
+import growingon.load.own.text.MonthText;
+import growingon.load.own.text.Read;
 import java.time.YearMonth;
 import java.util.Optional;
 import org.junit.jupiter.params.ParameterizedTest;

@@ -3,12 +3,12 @@ package growingon.load.settings;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import growingon.load.SmallNursery;
-import growingon.nursery.Hold;
-import growingon.nursery.Hold.Which;
 import growingon.nursery.Inputs;
-import growingon.nursery.Lot;
-import growingon.nursery.OtherCash;
 import growingon.nursery.Plan.PlannedHold;
+import growingon.nursery.lot.Hold;
+import growingon.nursery.lot.Hold.Which;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.market.OtherCash;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

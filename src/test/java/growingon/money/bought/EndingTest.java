@@ -3,10 +3,10 @@ package growingon.money.bought;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import growingon.nursery.Demand;
-import growingon.nursery.MonthSpan;
-import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
+import growingon.nursery.market.Demand;
+import growingon.nursery.market.Quality;
+import growingon.nursery.time.MonthSpan;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import java.time.Month;

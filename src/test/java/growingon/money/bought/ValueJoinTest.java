@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import growingon.money.Accounts;
-import growingon.nursery.Lot;
-import growingon.nursery.OtherCash;
-import growingon.nursery.OtherCash.Every;
-import growingon.nursery.Purchase;
 import growingon.nursery.Scenario;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.lot.Purchase;
+import growingon.nursery.market.OtherCash;
+import growingon.nursery.market.OtherCash.Every;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.project.Projector;

@@ -3,10 +3,10 @@ package growingon.money.bought;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import growingon.nursery.Lot;
-import growingon.nursery.OtherCash;
-import growingon.nursery.PlaceKind;
-import growingon.nursery.Quality;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.market.OtherCash;
+import growingon.nursery.market.Quality;
+import growingon.nursery.place.PlaceKind;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.project.Steps;

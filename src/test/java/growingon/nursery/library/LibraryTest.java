@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
-import growingon.nursery.Climate;
-import growingon.nursery.Habit;
-import growingon.nursery.LibrarySite;
-import growingon.nursery.Sure;
 import growingon.nursery.library.Match.How;
+import growingon.nursery.species.Climate;
+import growingon.nursery.species.Habit;
+import growingon.nursery.species.LibrarySite;
+import growingon.nursery.species.Sure;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import growingon.nursery.Grade;
-import growingon.nursery.PlaceKind;
+import growingon.nursery.market.Grade;
+import growingon.nursery.place.PlaceKind;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.report.SmallNursery;

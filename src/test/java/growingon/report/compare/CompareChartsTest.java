@@ -2,8 +2,8 @@ package growingon.report.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import growingon.nursery.Grade;
-import growingon.nursery.PlaceKind;
+import growingon.nursery.market.Grade;
+import growingon.nursery.place.PlaceKind;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.report.SmallNursery;

@@ -2,7 +2,7 @@ package growingon.report.compare;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import growingon.nursery.Lot;
+import growingon.nursery.lot.Lot;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.report.SmallNursery;

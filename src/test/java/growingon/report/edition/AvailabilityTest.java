@@ -4,10 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import growingon.load.LoadOptions;
 import growingon.load.Loader;
-import growingon.nursery.Grade;
-import growingon.nursery.Lot;
-import growingon.nursery.Quality;
 import growingon.nursery.Scenario;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.market.Grade;
+import growingon.nursery.market.Quality;
 import growingon.project.Facts;
 import growingon.project.LotHistory;
 import growingon.project.Lots;

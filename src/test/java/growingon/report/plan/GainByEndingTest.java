@@ -2,12 +2,13 @@ package growingon.report.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import growingon.nursery.Demand;
-import growingon.nursery.MonthSpan;
+import growingon.nursery.market.Demand;
+import growingon.nursery.time.MonthSpan;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.report.MapleNursery;
 import growingon.report.model.Table;
+import growingon.report.plan.bought.BoughtLots;
 import java.time.Month;
 import java.util.List;
 import java.util.Optional;

@@ -8,6 +8,7 @@ import growingon.report.figures.Context;
 import growingon.report.model.Column;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.plan.stock.CountSheet;
 import growingon.report.text.Plants;
 import growingon.report.text.Sentences;
 import java.util.List;

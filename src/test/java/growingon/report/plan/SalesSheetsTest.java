@@ -4,7 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import growingon.money.CashItem;
-import growingon.nursery.Quality;
+import growingon.nursery.market.Quality;
 import growingon.project.LotHistory;
 import growingon.project.Projection;
 import growingon.project.SeasonStock;
@@ -12,6 +12,8 @@ import growingon.report.Cells;
 import growingon.report.SmallNursery;
 import growingon.report.figures.Context;
 import growingon.report.model.Sheet;
+import growingon.report.plan.sale.SaleableSheet;
+import growingon.report.plan.sale.SalesSheet;
 import growingon.report.text.Plants;
 import java.time.YearMonth;
 import java.util.List;

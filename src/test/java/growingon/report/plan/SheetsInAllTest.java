@@ -2,7 +2,7 @@ package growingon.report.plan;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import growingon.nursery.Lot;
+import growingon.nursery.lot.Lot;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.report.Cells;
@@ -12,6 +12,10 @@ import growingon.report.model.Column;
 import growingon.report.model.Kind;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.plan.cash.LotAccountsSheet;
+import growingon.report.plan.stock.CountSheet;
+import growingon.report.plan.stock.StockSheet;
+import growingon.report.plan.work.JobsSheet;
 import growingon.report.text.Sentences;
 import java.util.ArrayList;
 import java.util.List;

@@ -4,13 +4,16 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import growingon.money.CashItem;
-import growingon.nursery.Mix;
+import growingon.nursery.supply.Mix;
 import growingon.project.Supplies;
 import growingon.project.Use;
 import growingon.report.Cells;
 import growingon.report.SmallNursery;
 import growingon.report.figures.Context;
 import growingon.report.model.Sheet;
+import growingon.report.plan.supply.MaterialsSheet;
+import growingon.report.plan.supply.PotsSheet;
+import growingon.report.plan.supply.SubstrateSheet;
 import growingon.report.text.Plants;
 import growingon.report.text.Shown;
 import java.util.Arrays;

@@ -4,9 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import growingon.chance.Chances;
 import growingon.chance.WorthMeasuring;
-import growingon.nursery.MarketSure;
 import growingon.nursery.Scenario;
-import growingon.nursery.Trunks;
+import growingon.nursery.lot.Trunks;
+import growingon.nursery.market.MarketSure;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.report.MapleNursery;

@@ -2,10 +2,10 @@ package growingon.report.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import growingon.nursery.Demand;
-import growingon.nursery.MonthSpan;
-import growingon.nursery.PlaceKind;
 import growingon.nursery.Scenario;
+import growingon.nursery.market.Demand;
+import growingon.nursery.place.PlaceKind;
+import growingon.nursery.time.MonthSpan;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.project.Steps;

@@ -4,8 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import growingon.chance.Gamble;
 import growingon.money.bought.Ending;
-import growingon.nursery.Lot;
 import growingon.nursery.Scenario;
+import growingon.nursery.lot.Lot;
 import growingon.report.MapleNursery;
 import growingon.report.figures.Context;
 import growingon.report.words.VerdictWords.Verdict;

@@ -2,17 +2,17 @@ package growingon.report.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import growingon.chance.Assumption;
 import growingon.chance.Chances;
 import growingon.chance.Gamble;
 import growingon.chance.Gamble.BreakEvens;
 import growingon.chance.Gamble.Swing;
 import growingon.chance.Quantiles;
+import growingon.chance.luck.Assumption;
 import growingon.money.bought.BoughtLot;
 import growingon.money.bought.BoughtLot.Bargain;
 import growingon.money.bought.Ending;
-import growingon.nursery.Lot;
-import growingon.nursery.Writing;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.number.Writing;
 import growingon.report.MapleNursery;
 import growingon.report.figures.Context;
 import growingon.report.text.Phrases;

@@ -9,6 +9,7 @@ import growingon.report.model.Chart.MarkKind;
 import growingon.report.model.Chart.Role;
 import growingon.report.model.Chart.Series;
 import growingon.write.SampleReport;
+import growingon.write.chart.look.Format;
 import java.awt.geom.Rectangle2D;
 import java.io.IOException;
 import java.time.Year;

@@ -7,6 +7,8 @@ import growingon.report.model.Chart.ChartKind;
 import growingon.report.model.Chart.Role;
 import growingon.report.model.Chart.Series;
 import growingon.write.SampleReport;
+import growingon.write.chart.look.Format;
+import growingon.write.chart.look.Palette;
 import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.io.IOException;

@@ -5,7 +5,7 @@ package growingon.write.chart;
  * Color-Difference Formula: Implementation Notes, Supplementary Test Data, and Mathematical
  * Observations" (2005), all weights 1; from memory, checked by their test data.
  */
-final class ColourDifference {
+public final class ColourDifference {
   private static final double TWENTY_FIVE_TO_THE_SEVENTH = Math.pow(25, 7);
 
   private ColourDifference() {}
@@ -25,7 +25,7 @@ final class ColourDifference {
     return share > 216.0 / 24389 ? Math.cbrt(share) : (24389.0 / 27 * share + 16) / 116;
   }
 
-  static double ciede2000(double[] one, double[] other) {
+  public static double ciede2000(double[] one, double[] other) {
     double meanChroma = (Math.hypot(one[1], one[2]) + Math.hypot(other[1], other[2])) / 2;
     double stretch = 1 + 0.5 * (1 - weight(meanChroma));
     double c1 = Math.hypot(stretch * one[1], one[2]);

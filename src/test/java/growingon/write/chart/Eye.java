@@ -10,7 +10,7 @@ import java.awt.Color;
  * library of colour functions. Grey is the luminance of sRGB (IEC 61966-2-1), as a black print has
  * it.
  */
-enum Eye {
+public enum Eye {
   NORMAL(1, 0, 0, 0, 1, 0, 0, 0, 1),
   PROTANOPIA(
       0.152286, 1.052583, -0.204868, 0.114503, 0.786281, 0.099216, -0.003882, -0.048116, 1.051998),
@@ -33,7 +33,7 @@ enum Eye {
   }
 
   /** Linear red, green and blue, 0 to 1, as this eye sees a colour. */
-  double[] sees(Color colour) {
+  public double[] sees(Color colour) {
     double[] rgb = {linear(colour.getRed()), linear(colour.getGreen()), linear(colour.getBlue())};
     double[] seen = new double[3];
     for (int i = 0; i < 3; i++) {
@@ -47,13 +47,13 @@ enum Eye {
   }
 
   /** How far two colours are apart for this eye, CIEDE2000. */
-  double between(Color one, Color other) {
+  public double between(Color one, Color other) {
     return ColourDifference.ciede2000(
         ColourDifference.lab(sees(one)), ColourDifference.lab(sees(other)));
   }
 
   /** How light a colour looks, L* of CIELAB, 0 to 100. */
-  double lightness(Color colour) {
+  public double lightness(Color colour) {
     return ColourDifference.lab(sees(colour))[0];
   }
 

@@ -1,5 +1,6 @@
 package growingon.write.chart;
 
+import growingon.write.chart.look.Lettering;
 import java.awt.Font;
 import java.awt.geom.Rectangle2D;
 import java.io.StringReader;
@@ -13,13 +14,13 @@ import org.w3c.dom.Node;
 import org.xml.sax.InputSource;
 
 /** The letters of a drawing, read back from its SVG. */
-record Letters(String text, double size, Rectangle2D ink) {
+public record Letters(String text, double size, Rectangle2D ink) {
   /** Ink of a letter above and below its line, as shares of its size. */
   private static final double ABOVE = 0.74;
 
   private static final double BELOW = 0.16;
 
-  static Document parse(String svg) {
+  public static Document parse(String svg) {
     try {
       DocumentBuilderFactory factory = DocumentBuilderFactory.newInstance();
       factory.setNamespaceAware(true);

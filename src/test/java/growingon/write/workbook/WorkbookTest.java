@@ -3,7 +3,7 @@ package growingon.write.workbook;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import growingon.nursery.Writing;
+import growingon.nursery.number.Writing;
 import growingon.report.model.Book;
 import growingon.report.model.Chart;
 import growingon.report.model.Column;

@@ -1,0 +1,57 @@
+package growingon.buying.question;
+
+import java.util.Arrays;
+
+/**
+ * A candidate on some draws.
+ *
+ * @param values present value of each draw
+ * @param lowest lowest cash of each draw
+ */
+public record Sample(double[] values, double[] lowest) {
+  /** Draws to choose by are numbered apart from those on which the answer is judged. */
+  public static final int FIRST_TO_CHOOSE_BY = 1_000_000;
+
+  /** The same with more draws behind. */
+  public Sample and(Sample more) {
+    return new Sample(joined(values, more.values), joined(lowest, more.lowest));
+  }
+
+  private static double[] joined(double[] one, double[] other) {
+    double[] all = Arrays.copyOf(one, one.length + other.length);
+    System.arraycopy(other, 0, all, one.length, other.length);
+    return all;
+  }
+
+  /** The first draws alone. */
+  public Sample first(int draws) {
+    return new Sample(Arrays.copyOf(values, draws), Arrays.copyOf(lowest, draws));
+  }
+
+  /** Share of the draws in which cash falls below a limit. */
+  public double below(double limit) {
+    return (double) Arrays.stream(lowest).filter(each -> each < limit - 1e-9).count()
+        / lowest.length;
+  }
+
+  public static double mean(double[] values) {
+    return Arrays.stream(values).sum() / values.length;
+  }
+
+  /** Differences draw by draw. */
+  public double[] over(Sample other) {
+    double[] differences = new double[values.length];
+    for (int draw = 0; draw < differences.length; draw++) {
+      differences[draw] = values[draw] - other.values[draw];
+    }
+    return differences;
+  }
+
+  /** Standard error of the mean of differences; 0 of one. */
+  public static double error(double[] differences) {
+    double mean = mean(differences);
+    double squares = Arrays.stream(differences).map(each -> (each - mean) * (each - mean)).sum();
+    int count = differences.length;
+    return count < 2 ? 0 : Math.sqrt(squares / (count - 1) / count);
+  }
+}

@@ -1,0 +1,189 @@
+package growingon.buying.search;
+
+import growingon.buying.engine.Engine;
+import growingon.buying.engine.Outcome;
+import growingon.buying.limit.Change;
+import growingon.buying.limit.Limits;
+import growingon.buying.question.Aim;
+import growingon.buying.question.Candidate;
+import growingon.buying.question.Choice.Holding;
+import growingon.buying.question.Move;
+import growingon.buying.question.Sample;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+
+/**
+ * Judges moves by the same draws with and without them; whether they fit, by the plan's line. A
+ * move that after a few draws lags behind by more than luck is dropped.
+ */
+final class OnDraws implements Judge {
+  /** After so many draws a move that lags behind is dropped. */
+  private static final int[] STAGES = {8, 24, 72};
+
+  /** So many moves, those that promise most, are drawn to the end; more only if none helps. */
+  private static final int AT_ONCE = 40;
+
+  private static final double WORTH_A_MOVE = Climb.WORTH_A_ROUND;
+
+  private static final double STANDARD_ERRORS = 3;
+
+  /** A hold that on the plan's line costs more than this share of sales is not looked at. */
+  private static final double TOO_DEAR = 0.01;
+
+  /** The same where there are many moves. */
+  private static final double TOO_DEAR_OF_MANY = 0.003;
+
+  private final Engine engine;
+  private final Limits limits;
+  private final Aim aim;
+  private final int draws;
+  private final double least;
+  private final boolean seesAll;
+
+  /**
+   * A judge.
+   *
+   * @param draws on so many draws
+   * @param least a move that surely gains less is dropped
+   * @param seesAll whether it looks at all moves to the end, else at the likeliest until one helps
+   */
+  OnDraws(Engine engine, Limits limits, Aim aim, int draws, double least, boolean seesAll) {
+    this.least = least;
+    this.seesAll = seesAll;
+    this.engine = engine;
+    this.limits = limits;
+    this.aim = aim;
+    this.draws = draws;
+  }
+
+  /** A candidate on all the draws. */
+  Sample sample(Candidate candidate) {
+    return engine
+        .on(
+            candidate,
+            List.of(candidate),
+            Sample.FIRST_TO_CHOOSE_BY,
+            Sample.FIRST_TO_CHOOSE_BY + draws)[0];
+  }
+
+  @Override
+  public List<Judged> judge(Candidate from, List<Move> moves) {
+    Outcome line = engine.line(from);
+    List<Candidate> moved = moves.stream().map(move -> move.from(from)).toList();
+    List<Outcome> lines = engine.lines(from, moved);
+    Judged[] judged = new Judged[moves.size()];
+    double tooDear = moves.size() > Climb.FEW_MOVES ? TOO_DEAR_OF_MANY : TOO_DEAR;
+    List<Integer> open = new ArrayList<>();
+    for (int i = 0; i < judged.length; i++) {
+      double gain = lines.get(i).value() - line.value();
+      boolean fits = limits.allow(lines.get(i));
+      boolean isTooDear =
+          gain < -tooDear * line.sales()
+              && engine.question().choice(moves.get(i).only().choice()) instanceof Holding;
+      judged[i] = new Judged(gain, fits, true, Change.between(line, lines.get(i)));
+      if (fits && !isTooDear) {
+        open.add(i);
+      }
+    }
+    Sample before = sample(from);
+    int[] ends = ends();
+    Stage first =
+        drawOn(from, new Stage(open, new Sample[open.size()]), ends[0], before, moved, judged);
+    int step = seesAll ? Math.max(1, first.open().size()) : AT_ONCE;
+    for (int begin = 0; begin < first.open().size(); begin += step) {
+      Stage some = first.part(begin, Math.min(first.open().size(), begin + step));
+      for (int i = 1; i < ends.length; i++) {
+        some = drawOn(from, some, ends[i], before, moved, judged);
+      }
+      if (!seesAll && some.open().stream().anyMatch(i -> judged[i].helps(WORTH_A_MOVE))) {
+        break;
+      }
+    }
+    return Arrays.asList(judged);
+  }
+
+  private int[] ends() {
+    return IntStream.concat(
+            Arrays.stream(STAGES).filter(stage -> stage < draws), IntStream.of(draws))
+        .toArray();
+  }
+
+  /**
+   * Moves that are not dropped yet.
+   *
+   * @param open their indexes
+   * @param samples what they came to so far
+   */
+  private record Stage(List<Integer> open, Sample[] samples) {
+    Stage part(int from, int to) {
+      return new Stage(open.subList(from, to), Arrays.copyOfRange(samples, from, to));
+    }
+  }
+
+  private Stage drawOn(
+      Candidate by, Stage stage, int end, Sample before, List<Candidate> moved, Judged[] judged) {
+    if (stage.open().isEmpty()) {
+      return stage;
+    }
+    List<Integer> left = new ArrayList<>();
+    List<Sample> kept = new ArrayList<>();
+    boolean last = end == draws;
+    Sample[] drawn = drawn(by, stage, end, moved);
+    Sample compared = before.first(end);
+    for (int i = 0; i < drawn.length; i++) {
+      int index = stage.open().get(i);
+      judged[index] = judged(drawn[i], compared, last, judged[index].change());
+      if (last || !isHopeless(drawn[i].over(compared))) {
+        left.add(index);
+        kept.add(drawn[i]);
+      }
+    }
+    return promising(left, kept, judged);
+  }
+
+  private boolean isHopeless(double[] gains) {
+    return Sample.mean(gains) + STANDARD_ERRORS * Sample.error(gains) < least;
+  }
+
+  private Sample[] drawn(Candidate by, Stage stage, int end, List<Candidate> moved) {
+    Sample known = stage.samples()[0];
+    int done = known == null ? 0 : known.values().length;
+    List<Candidate> candidates = stage.open().stream().map(moved::get).toList();
+    Sample[] more =
+        engine.on(
+            by, candidates, Sample.FIRST_TO_CHOOSE_BY + done, Sample.FIRST_TO_CHOOSE_BY + end);
+    for (int i = 0; i < more.length && known != null; i++) {
+      more[i] = stage.samples()[i].and(more[i]);
+    }
+    return more;
+  }
+
+  private Judged judged(Sample sample, Sample before, boolean last, Change line) {
+    double gain = aim.of(sample.values()) - aim.of(before.values());
+    boolean fits = sample.below(limits.lowestCash()) <= limits.chanceBelow();
+    return new Judged(gain, !last || fits, !last, line.withValue(gain));
+  }
+
+  /** Those that promise most first. */
+  private static Stage promising(List<Integer> open, List<Sample> samples, Judged[] judged) {
+    List<Integer> order = new ArrayList<>(IntStream.range(0, open.size()).boxed().toList());
+    order.sort(Comparator.comparingDouble(i -> -judged[open.get(i)].gain()));
+    return new Stage(
+        order.stream().map(open::get).toList(),
+        order.stream().map(samples::get).toArray(Sample[]::new));
+  }
+
+  @Override
+  public boolean isOneRun() {
+    return false;
+  }
+
+  @Override
+  public ToDoubleFunction<Change> promises(Candidate from) {
+    return Change::value;
+  }
+}

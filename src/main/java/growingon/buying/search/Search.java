@@ -1,0 +1,347 @@
+package growingon.buying.search;
+
+import growingon.buying.engine.Engine;
+import growingon.buying.limit.Limits;
+import growingon.buying.question.Aim;
+import growingon.buying.question.Candidate;
+import growingon.buying.question.Choice.Take;
+import growingon.buying.question.Move;
+import growingon.buying.question.Quantities;
+import growingon.buying.question.Question;
+import growingon.buying.question.Sample;
+import growingon.buying.search.Certificate.Tried;
+import growingon.nursery.lot.Offer;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Consumer;
+
+/**
+ * The search as a list: climb on the plan's line, climb on a few draws, choose on more, leave out
+ * what is not worth saying, and look whether anything beside it is better.
+ */
+public final class Search {
+  /** Draws to climb on, the first of those to choose on. */
+  static final int CLIMBING = 40;
+
+  public static final int CHOOSING = 200;
+
+  static final int PAIRS_ON_THE_LINE = 500;
+  private static final int PAIRS_ON_DRAWS = 60;
+  private static final int ENDS = 10;
+  private static final int TIMES_LEFT_OUT = 4;
+  private static final int TIMES_OF_LARGE = 2;
+  private static final double NOT_WORTH_SAYING = 0.001;
+  private static final double LEAST_WORTH_SAYING = 10;
+  private static final double A_TIE = 1;
+
+  private final Question question;
+  private final Engine engine;
+  private final Limits limits;
+  private final Moves moves;
+  private final Aim aim;
+  private final boolean withLuck;
+  private final Consumer<String> progress;
+  private Known beside = new Known();
+
+  /**
+   * A search.
+   *
+   * @param withLuck whether there is luck to be looked at; else the plan's line is all
+   * @param progress told what is being done
+   */
+  public Search(
+      Engine engine, Limits limits, Aim aim, boolean withLuck, Consumer<String> progress) {
+    this.question = engine.question();
+    this.engine = engine;
+    this.limits = limits;
+    this.aim = aim;
+    this.withLuck = withLuck;
+    this.progress = progress;
+    this.moves = new Moves(question, mostOf());
+  }
+
+  public Moves moves() {
+    return moves;
+  }
+
+  /** The greatest number of each offer that is tried. */
+  private Map<Integer, Integer> mostOf() {
+    Map<Integer, Integer> most = new LinkedHashMap<>();
+    for (int i = 0; i < question.choices().size(); i++) {
+      if (question.choice(i) instanceof Take take) {
+        most.put(i, take.offer().most().orElse(-1));
+      }
+    }
+    most.replaceAll((choice, known) -> known >= 0 ? known : enough(choice));
+    return most;
+  }
+
+  /** Doubles the number of an offer that names no most until its value has fallen twice running. */
+  private int enough(int choice) {
+    Offer offer = ((Take) question.choice(choice)).offer();
+    int multiple = offer.multiple();
+    int number = (offer.least() + multiple - 1) / multiple * multiple;
+    double last = engine.line(question.asGiven()).value();
+    int falls = 0;
+    while (falls < 2 && 2 * number <= Quantities.MOST) {
+      double value = engine.line(question.asGiven().with(choice, number)).value();
+      falls = value < last ? falls + 1 : 0;
+      last = value;
+      number = falls < 2 ? 2 * number : number;
+    }
+    return number;
+  }
+
+  private void say(String doing) {
+    progress.accept("%s, %,d runs so far".formatted(doing, engine.runs()));
+  }
+
+  private double closeTo() {
+    return NOT_WORTH_SAYING * engine.line(question.asGiven()).sales();
+  }
+
+  private Climb climb(Judge judge, int pairs) {
+    return climb(judge, pairs, new Known());
+  }
+
+  private Climb climb(Judge judge, int pairs, Known takes) {
+    return Climb.whole(moves, question, judge, closeTo(), pairs, takes);
+  }
+
+  private LineClimbs onTheLine() {
+    return new LineClimbs(engine, limits, moves, closeTo(), this::say);
+  }
+
+  /** The best end of the climb on the plan's line. */
+  Candidate climbed() {
+    return onTheLine().ends().get(0);
+  }
+
+  public Found find() {
+    say("Climbing on the plan's line");
+    List<Candidate> ends = onTheLine().ends();
+    Candidate onTheLine = ends.get(0);
+    Set<Candidate> all = new LinkedHashSet<>(ends);
+    all.add(question.asGiven());
+    Candidate best = onTheLine;
+    if (withLuck) {
+      Judge fewDraws = judge(CLIMBING, 0, false);
+      for (Candidate end : startsOnDraws(ends)) {
+        say("Climbing on " + CLIMBING + " draws");
+        all.add(climb(fewDraws, PAIRS_ON_DRAWS).from(end));
+      }
+      say("Choosing on " + CHOOSING + " draws");
+      best = choose(new ArrayList<>(all), fewDraws);
+    }
+    return finish(best, onTheLine);
+  }
+
+  /** The two best ends; of a large question the second only where it is as good on the line. */
+  private List<Candidate> startsOnDraws(List<Candidate> ends) {
+    if (ends.size() < 2) {
+      return ends;
+    }
+    double behind = engine.line(ends.get(0)).value() - engine.line(ends.get(1)).value();
+    return ends.subList(0, !moves.areFew() && behind > closeTo() ? 1 : 2);
+  }
+
+  private Judge judge(int draws, double least, boolean seesAll) {
+    return withLuck
+        ? new OnDraws(engine, limits, aim, draws, least, seesAll)
+        : OnTheLine.within(engine, limits);
+  }
+
+  /** The best of the ends and of what is beside the best of them. */
+  private Candidate choose(List<Candidate> ends, Judge fewDraws) {
+    Candidate last = ends.get(ends.size() - 1);
+    List<Weighed> beside = moves.areFew() ? climb(fewDraws, 0).singles(last) : List.of();
+    beside.stream()
+        .filter(each -> each.judged().fits() && !each.judged().isDropped())
+        .sorted(Comparator.comparingDouble(Weighed::gain).reversed())
+        .limit(Math.max(0, ENDS - ends.size()))
+        .forEach(each -> ends.add(question.tidy(each.move().from(last))));
+    Sample[] samples =
+        engine.on(
+            ends.get(0), ends, Sample.FIRST_TO_CHOOSE_BY, Sample.FIRST_TO_CHOOSE_BY + CHOOSING);
+    Candidate best = question.asGiven();
+    Sample of = samples[ends.indexOf(best)];
+    for (int i = 0; i < ends.size(); i++) {
+      boolean fits =
+          limits.allow(engine.line(ends.get(i)))
+              && samples[i].below(limits.lowestCash()) <= limits.chanceBelow();
+      if (fits && isBetter(ends.get(i), samples[i], best, of)) {
+        best = ends.get(i);
+        of = samples[i];
+      }
+    }
+    return best;
+  }
+
+  /** Of what is as good, that with fewer plants bought, then with fewer changes. */
+  private boolean isBetter(Candidate one, Sample of, Candidate best, Sample ofBest) {
+    double more = aim.of(of.values()) - aim.of(ofBest.values());
+    if (Math.abs(more) >= A_TIE) {
+      return more > 0;
+    }
+    int plants = question.bought(one) - question.bought(best);
+    int changes =
+        question.changes(one, question.asGiven()) - question.changes(best, question.asGiven());
+    return plants < 0 || plants == 0 && changes < 0;
+  }
+
+  private double threshold(Candidate best) {
+    return Math.max(LEAST_WORTH_SAYING, NOT_WORTH_SAYING * engine.line(best).sales());
+  }
+
+  /** Leaves out what is not worth saying, and looks whether anything beside it is better. */
+  private Found finish(Candidate chosen, Candidate onTheLine) {
+    Judge undoing = judge(CHOOSING, -threshold(chosen), true);
+    Judge choosing = judge(CHOOSING, threshold(chosen), true);
+    int pairs = withLuck ? PAIRS_ON_DRAWS : PAIRS_ON_THE_LINE;
+    Candidate whole = chosen;
+    for (int time = 1; ; time++) {
+      say("Leaving out what brings little");
+      Candidate best = withBestNumbers(leaveOut(whole, undoing));
+      say("Trying what lies beside it");
+      beside = new Known();
+      Climb climb = climb(choosing, pairs, beside);
+      List<Weighed> singles = climb.singles(best);
+      Optional<Weighed> single =
+          singles.stream()
+              .filter(each -> each.judged().fits())
+              .max(
+                  Comparator.comparing((Weighed each) -> !each.judged().isDropped())
+                      .thenComparingDouble(Weighed::gain));
+      Optional<Weighed> both = climb.bestDouble(best, singles);
+      Optional<Weighed> better =
+          single
+              .filter(each -> each.judged().helps(threshold(best)))
+              .or(() -> both.filter(each -> each.judged().helps(threshold(best))));
+      if (better.isEmpty() || time > (moves.areFew() ? TIMES_LEFT_OUT : TIMES_OF_LARGE)) {
+        return found(best, whole, onTheLine, singles.size(), single, both);
+      }
+      whole =
+          withLuck || moves.areFew()
+              ? question.tidy(better.get().move().from(best))
+              : onward(choosing, pairs, threshold(best)).from(best);
+    }
+  }
+
+  private Climb onward(Judge judge, int pairs, double least) {
+    return Climb.onward(moves, question, judge, closeTo(), pairs, beside, least);
+  }
+
+  /** What moves from what was found come to on the plan's line, where they were looked at on it. */
+  public Known known() {
+    return withLuck ? new Known() : beside;
+  }
+
+  /** Other numbers of what is bought anyway are nothing more to say, so the best is taken. */
+  private Candidate withBestNumbers(Candidate from) {
+    Judge judge = judge(CHOOSING, 0, true);
+    Candidate now = from;
+    double gained = A_TIE;
+    while (gained >= A_TIE) {
+      List<Move> others = otherNumbers(now);
+      List<Judged> judged = judge.judge(now, others);
+      int best = -1;
+      gained = 0;
+      for (int i = 0; i < others.size(); i++) {
+        if (judged.get(i).helps(gained)) {
+          best = i;
+          gained = judged.get(i).gain();
+        }
+      }
+      now = gained >= A_TIE ? others.get(best).from(now) : now;
+    }
+    return now;
+  }
+
+  private List<Move> otherNumbers(Candidate from) {
+    List<Move> others = new ArrayList<>();
+    for (int choice = 0; choice < from.size(); choice++) {
+      if (question.isTake(choice) && from.value(choice) > 0) {
+        for (int number : moves.values(choice)) {
+          if (number > 0 && number != from.value(choice)) {
+            others.add(Move.of(choice, number));
+          }
+        }
+      }
+    }
+    return others;
+  }
+
+  private Found found(
+      Candidate best,
+      Candidate whole,
+      Candidate onTheLine,
+      int singles,
+      Optional<Weighed> single,
+      Optional<Weighed> both) {
+    List<Integer> leftOut = new ArrayList<>();
+    for (int i = 0; i < best.size(); i++) {
+      if (best.value(i) == 0 && whole.value(i) != 0) {
+        leftOut.add(i);
+      }
+    }
+    List<Candidate> two = List.of(best, question.asGiven());
+    double gain;
+    if (withLuck) {
+      Sample[] samples =
+          engine.on(best, two, Sample.FIRST_TO_CHOOSE_BY, Sample.FIRST_TO_CHOOSE_BY + CHOOSING);
+      gain = aim.of(samples[0].values()) - aim.of(samples[1].values());
+    } else {
+      gain = engine.line(best).value() - engine.line(question.asGiven()).value();
+    }
+    return new Found(
+        best,
+        whole,
+        leftOut,
+        onTheLine,
+        gain,
+        new Certificate(
+            engine.runs(),
+            singles,
+            single.map(each -> new Tried(each.move(), each.gain())),
+            both.map(each -> new Tried(each.move(), each.gain())),
+            threshold(best)));
+  }
+
+  /** Undoes each change that brings too little, that which brings least first. */
+  private Candidate leaveOut(Candidate from, Judge judge) {
+    Candidate now = from;
+    double threshold = threshold(from);
+    boolean undone = true;
+    while (undone) {
+      undone = false;
+      List<Weighed> small =
+          Weighed.by(judge, now, undoings(now)).stream()
+              .filter(each -> each.judged().helps(-threshold))
+              .sorted(Comparator.comparingDouble(Weighed::gain).reversed())
+              .toList();
+      for (Weighed each : small) {
+        if (judge.judge(now, List.of(each.move())).get(0).helps(-threshold)) {
+          now = question.tidy(each.move().from(now));
+          undone = true;
+        }
+      }
+    }
+    return now;
+  }
+
+  private List<Move> undoings(Candidate from) {
+    List<Move> undoings = new ArrayList<>();
+    for (int choice = 0; choice < from.size(); choice++) {
+      if (from.value(choice) != 0 && question.counts(from, choice)) {
+        undoings.add(Move.of(choice, 0));
+      }
+    }
+    return undoings;
+  }
+}

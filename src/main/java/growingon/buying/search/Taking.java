@@ -1,0 +1,121 @@
+package growingon.buying.search;
+
+import growingon.buying.question.Candidate;
+import growingon.buying.question.Move;
+import growingon.buying.question.Question;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/** Takes moves that help: many of the best together, then one after another. */
+final class Taking {
+  private static final int TRIES = 2;
+
+  /** So many moves that help are not valued one by one, but the first 1, 2, 4, 8 … together. */
+  private static final int MANY_HELPING = 24;
+
+  /** Where fewer than so many do best together, all others are valued one by one. */
+  private static final int FEW_TAKEN = 4;
+
+  private static final double ROUNDING = 1e-6;
+
+  private final Question question;
+  private final Judge judge;
+  private final double worthAMove;
+
+  /**
+   * Taking from a judge.
+   *
+   * @param worthAMove a move that brings less is not taken
+   */
+  Taking(Question question, Judge judge, double worthAMove) {
+    this.question = question;
+    this.judge = judge;
+    this.worthAMove = worthAMove;
+  }
+
+  /** Where it came to, and what that gained. */
+  record Round(Candidate reached, double gain) {}
+
+  /** Takes moves from the best down, each valued again before it is taken. */
+  Round theBest(Candidate from, List<Weighed> singles) {
+    Candidate now = from;
+    double gained = 0;
+    Set<Integer> changed = new HashSet<>();
+    Map<Integer, Integer> tries = new HashMap<>();
+    List<Weighed> helping =
+        singles.stream()
+            .filter(each -> each.judged().helps(worthAMove))
+            .sorted(Comparator.comparingDouble(Weighed::gain).reversed())
+            .toList();
+    if (judge.isOneRun()) {
+      List<Weighed> left = firstOfEachChoice(helping);
+      while (left.size() >= MANY_HELPING) {
+        Several several = bestFirst(now, left);
+        now = question.tidy(several.move().from(now));
+        gained += several.gain();
+        several.move().changes().forEach(it -> changed.add(it.choice()));
+        left =
+            several.number() < FEW_TAKEN ? List.of() : left.subList(several.number(), left.size());
+      }
+    }
+    for (Weighed each : helping) {
+      boolean isNew = each.move().changes().stream().noneMatch(it -> changed.contains(it.choice()));
+      // What does not help any more at its best two values waits for the next round.
+      if (!isNew || tries.merge(each.move().only().choice(), 1, Integer::sum) > TRIES) {
+        continue;
+      }
+      Judged again =
+          now.equals(from) ? each.judged() : judge.judge(now, List.of(each.move())).get(0);
+      if (again.helps(worthAMove)) {
+        now = question.tidy(each.move().from(now));
+        gained += again.gain();
+        each.move().changes().forEach(it -> changed.add(it.choice()));
+      }
+    }
+    return new Round(now, gained);
+  }
+
+  private static List<Weighed> firstOfEachChoice(List<Weighed> moves) {
+    Set<Integer> met = new HashSet<>();
+    List<Weighed> first = new ArrayList<>();
+    for (Weighed each : moves) {
+      if (each.move().changes().stream().allMatch(it -> met.add(it.choice()))) {
+        first.add(each);
+      }
+    }
+    return first;
+  }
+
+  /** The first moves of a list taken together: so many of them that they gain most. */
+  private record Several(Move move, int number, double gain) {}
+
+  private Several bestFirst(Candidate from, List<Weighed> list) {
+    List<Move> together = new ArrayList<>();
+    List<Integer> numbers = new ArrayList<>();
+    for (int number = 1; number < 2 * list.size(); number *= 2) {
+      int some = Math.min(number, list.size());
+      numbers.add(some);
+      together.add(
+          new Move(
+              list.subList(0, some).stream()
+                  .flatMap(each -> each.move().changes().stream())
+                  .toList()));
+    }
+    List<Weighed> weighed = Weighed.by(judge, from, together);
+    int best = 0;
+    for (int i = 1; i < weighed.size(); i++) {
+      if (weighed.get(i).judged().helps(Math.max(0, weighed.get(best).gain()))) {
+        best = i;
+      }
+    }
+    boolean helps = weighed.get(best).judged().helps(ROUNDING);
+    return helps
+        ? new Several(together.get(best), numbers.get(best), weighed.get(best).gain())
+        : new Several(new Move(List.of()), 0, 0);
+  }
+}

@@ -1,0 +1,60 @@
+package growingon.chance.luck;
+
+import growingon.nursery.market.Demand;
+import growingon.nursery.species.Species;
+import growingon.project.Luck;
+import java.util.Map;
+
+/**
+ * No luck, but something that is not known is other than the plan has it, from the first month to
+ * the last.
+ *
+ * @param species the species of which growth and losses are other
+ * @param speeds factor on its growth time by growing condition; none elsewhere
+ * @param firstYearLoss factor on its first-year loss
+ * @param laterLoss factor on its later loss
+ * @param prices factor on all prices
+ * @param demand factor on all units
+ */
+public record KnownOtherwise(
+    String species,
+    Map<String, Double> speeds,
+    double firstYearLoss,
+    double laterLoss,
+    double prices,
+    double demand)
+    implements Luck {
+  public static KnownOtherwise speeds(String species, Map<String, Double> speeds) {
+    return new KnownOtherwise(species, speeds, 1, 1, 1, 1);
+  }
+
+  public static KnownOtherwise loss(String species, boolean firstYear, double factor) {
+    return new KnownOtherwise(
+        species, Map.of(), firstYear ? factor : 1, firstYear ? 1 : factor, 1, 1);
+  }
+
+  public static KnownOtherwise market(double prices, double demand) {
+    return new KnownOtherwise("", Map.of(), 1, 1, prices, demand);
+  }
+
+  @Override
+  public double speed(Species of, String condition) {
+    return of.name().equals(species) ? speeds.getOrDefault(condition, 1.0) : 1;
+  }
+
+  @Override
+  public double loss(Species of, boolean firstYear, double expected, int season) {
+    double factor = !of.name().equals(species) ? 1 : firstYear ? firstYearLoss : laterLoss;
+    return factor == 1 ? expected : Math.min(NotKnown.MOST_LOSS, factor * expected);
+  }
+
+  @Override
+  public double units(Demand row, int season) {
+    return demand;
+  }
+
+  @Override
+  public double price(Demand row, int season) {
+    return prices;
+  }
+}

@@ -1,0 +1,122 @@
+package growingon.fit.evidence;
+
+import growingon.fit.past.Past;
+import growingon.nursery.Scenario;
+import growingon.nursery.species.Species;
+import growingon.nursery.time.Horizon;
+import growingon.project.LotHistory;
+import growingon.project.Projector;
+import growingon.project.Sale;
+import growingon.project.SeasonStock;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * Plants of a grade that a season has for sale: those sold in it and those ready and unsold at its
+ * end.
+ *
+ * @param season name of the season
+ * @param species their species
+ * @param grade their grade
+ * @param order place of the grade on its ladder, from the lowest
+ * @param old by the assumptions of the files
+ * @param now by the proposed ones
+ */
+public record Saleable(
+    String season, String species, String grade, int order, double old, double now) {
+  private static final Comparator<Saleable> IN_ORDER =
+      Comparator.comparing(Saleable::season)
+          .thenComparing(Saleable::species)
+          .thenComparing(Saleable::order);
+
+  private record Key(int season, String species, int order, String grade) {}
+
+  public double difference() {
+    return now - old;
+  }
+
+  /** The next full season after the last record, and the one after. */
+  public static List<Saleable> of(
+      Evidence evidence, Map<String, Species> old, Map<String, Species> now) {
+    Past past = evidence.past();
+    Horizon horizon = past.horizon();
+    int last = Math.max(0, past.through());
+    int season = horizon.season(last) + 1;
+    List<Saleable> all = new ArrayList<>();
+    Map<Key, double[]> numbers =
+        new TreeMap<>(
+            Comparator.comparing(Key::season)
+                .thenComparing(Key::species)
+                .thenComparing(Key::order)
+                .thenComparing(Key::grade));
+    add(past, histories(evidence, old), season, 0, numbers);
+    add(past, histories(evidence, now), season, 1, numbers);
+    numbers.forEach(
+        (key, both) ->
+            all.add(
+                new Saleable(
+                    horizon.seasonName(key.season()),
+                    key.species(),
+                    key.grade(),
+                    key.order(),
+                    both[0],
+                    both[1])));
+    all.sort(IN_ORDER);
+    return all;
+  }
+
+  /** The histories by which records were read will do where species grow as they did there. */
+  private static Collection<LotHistory> histories(Evidence evidence, Map<String, Species> species) {
+    Past past = evidence.past();
+    Scenario known = past.scenario();
+    if (species.equals(known.nursery().species())) {
+      return evidence.histories().values();
+    }
+    Scenario scenario = known.in(known.nursery().withSpecies(species));
+    return Projector.projectKnown(scenario, past.facts()).lots();
+  }
+
+  private static void add(
+      Past past,
+      Collection<LotHistory> histories,
+      int season,
+      int which,
+      Map<Key, double[]> numbers) {
+    for (LotHistory lot : histories) {
+      for (Sale sale : lot.sales()) {
+        int sold = past.horizon().season(sale.month());
+        if (sale.grade() >= 0 && isAsked(sold, season)) {
+          add(numbers, lot, sold, sale.grade(), which, sale.units());
+        }
+      }
+      for (SeasonStock stock : lot.seasons()) {
+        if (isAsked(stock.season(), season)) {
+          addReady(numbers, lot, stock, which);
+        }
+      }
+    }
+  }
+
+  private static void addReady(
+      Map<Key, double[]> numbers, LotHistory lot, SeasonStock stock, int which) {
+    for (int grade = 0; grade < stock.ready().grades(); grade++) {
+      add(numbers, lot, stock.season(), grade, which, stock.ready().ofGrade(grade));
+    }
+  }
+
+  private static boolean isAsked(int season, int first) {
+    return season >= first && season < first + Past.SEASONS_AFTER;
+  }
+
+  private static void add(
+      Map<Key, double[]> numbers, LotHistory lot, int season, int grade, int which, double plants) {
+    if (plants > 0) {
+      Key key = new Key(season, lot.lot().species(), grade, lot.grades().get(grade).name());
+      numbers.computeIfAbsent(key, each -> new double[2])[which] += plants;
+    }
+  }
+}

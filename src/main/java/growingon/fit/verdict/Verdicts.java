@@ -1,0 +1,25 @@
+package growingon.fit.verdict;
+
+import growingon.fit.past.Past;
+import growingon.fit.value.Value.Verdict;
+import growingon.nursery.species.Species;
+import java.util.Comparator;
+import java.util.List;
+
+/** Which values the records contradict, which they bear out, and which they say too little of. */
+public final class Verdicts {
+  private static final double HALF = 0.5;
+
+  private Verdicts() {}
+
+  public static Verdict verdict(double weight, boolean agrees) {
+    if (weight < HALF) {
+      return Verdict.TOO_THIN;
+    }
+    return agrees ? Verdict.AGREES : Verdict.CHANGED;
+  }
+
+  public static List<Species> inOrder(Past past) {
+    return past.assumed().values().stream().sorted(Comparator.comparing(Species::name)).toList();
+  }
+}

@@ -1,0 +1,100 @@
+package growingon.load.file;
+
+import growingon.load.cell.Texts;
+import growingon.load.own.heading.ListKind;
+import growingon.load.own.heading.OwnWords;
+import growingon.load.row.Heading;
+import growingon.load.row.Row;
+import growingon.load.source.Answer;
+import growingon.load.source.Table;
+import growingon.load.source.TableFormat;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a grower filled in of a list, and what they said that words mean. */
+public final class AnswersGiven {
+  private static final Heading<String> TABLE = Heading.text("table");
+  private static final Heading<String> ROW = Heading.text("row");
+  private static final Heading<String> COLUMN = Heading.text("column");
+  private static final Heading<String> FILLED = Heading.text("fill in");
+  private static final Heading<String> KIND = Heading.text("kind");
+  private static final Heading<String> YOURS = Heading.text("yours");
+  private static final Heading<String> OURS = Heading.text("ours");
+
+  /** The sheet to fill. */
+  public static final TableFormat TO_FILL =
+      TableFormat.of(
+          "to fill",
+          FILLED.needed(),
+          TABLE.needed(),
+          ROW.needed(),
+          COLUMN.needed(),
+          Heading.text("usual"),
+          Heading.text("question"),
+          Heading.text("unit"),
+          Heading.text("moves"),
+          Heading.text("block"),
+          Heading.text("needed"));
+
+  /** The sheet own words. */
+  public static final TableFormat OWN_WORDS =
+      TableFormat.of(
+          "own words",
+          KIND.needed(),
+          YOURS.needed(),
+          OURS.needed(),
+          Heading.text("where"),
+          Heading.text("how"),
+          Heading.text("rows"),
+          Heading.text("example"));
+
+  private AnswersGiven() {}
+
+  /** The answers of a nursery. */
+  public static List<Answer> of(Tables tables) {
+    List<Answer> answers = new ArrayList<>();
+    for (Row row : tables.find(TO_FILL).map(Table::rows).orElse(List.of())) {
+      if (row.has(FILLED) && row.has(TABLE) && row.has(COLUMN)) {
+        answers.add(
+            new Answer(
+                Texts.key(row.cell(TABLE).shown()),
+                row.cell(ROW).shown(),
+                Texts.key(row.cell(COLUMN).shown()),
+                row.cell(FILLED),
+                row.where()));
+      }
+    }
+    return answers;
+  }
+
+  /** What the grower has said that words mean. */
+  public static OwnWords words(Tables tables) {
+    List<OwnWords.Word> words = new ArrayList<>();
+    for (Row row : tables.find(OWN_WORDS).map(Table::rows).orElse(List.of())) {
+      if (row.has(OURS) && row.has(YOURS)) {
+        words.add(
+            new OwnWords.Word(
+                Texts.key(row.cell(KIND).shown()),
+                row.cell(YOURS).shown(),
+                row.cell(OURS).shown()));
+      }
+    }
+    for (Answer answer : of(tables)) {
+      if (answer.table().equals("own words") && !Texts.key(answer.cell().shown()).equals("yes")) {
+        words.add(new OwnWords.Word(answer.column(), answer.row(), answer.cell().shown()));
+      }
+    }
+    return new OwnWords(words);
+  }
+
+  /** The lists of a kind that own words name, as written there. */
+  public static List<String> lists(Tables tables, ListKind kind) {
+    List<String> lists = new ArrayList<>();
+    for (Row row : tables.find(OWN_WORDS).map(Table::rows).orElse(List.of())) {
+      if (Texts.key(row.cell(KIND).shown()).equals(kind.word())) {
+        lists.add(row.cell(row.has(OURS) ? OURS : YOURS).shown());
+      }
+    }
+    return lists;
+  }
+}

@@ -1,0 +1,80 @@
+package growingon.load.list;
+
+import growingon.load.cell.Findings;
+import growingon.load.own.heading.HeadingRead;
+import growingon.load.own.row.ListRead;
+import growingon.load.own.row.SheetAccount;
+import growingon.load.own.row.StatedTotal;
+import growingon.problem.Where;
+import growingon.problem.advice.ListAdvice;
+import java.util.List;
+
+/** What is to be said of a list that was read, and what stops a plan. */
+final class ListProblems {
+  private static final int FEW = 3;
+
+  private ListProblems() {}
+
+  static void tell(ListRead read, Findings findings) {
+    Where where = Where.file(read.file());
+    if (read.accounts().stream().noneMatch(each -> each.read().equals("yes"))) {
+      findings.add(
+          ListAdvice.noList(where, read.accounts().stream().map(SheetAccount::sheet).toList()));
+      return;
+    }
+    checkRows(read, where, findings);
+    for (HeadingRead head : read.headings()) {
+      Where cell = new Where(read.file(), sheet(read, head.sheet()), 0, head.heading());
+      if (head.ours().equals("?")) {
+        findings.add(ListAdvice.openHeading(cell, head.choices()));
+      } else if (head.how() == HeadingRead.How.BY_ITS_CELLS
+          || head.how() == HeadingRead.How.LIKELY) {
+        findings.add(ListAdvice.headingByCells(cell, head.ours()));
+      }
+    }
+    read.totals().stream()
+        .filter(total -> !total.agrees())
+        .forEach(total -> findings.add(total(read, total)));
+    read.notices().forEach(notice -> findings.add(ListAdvice.said(where, notice)));
+  }
+
+  /** A file without sheets is named once. */
+  private static String sheet(ListRead read, String sheet) {
+    return sheet.equals(read.file()) ? "" : sheet;
+  }
+
+  private static growingon.problem.Problem total(ListRead read, StatedTotal total) {
+    Where where = new Where(read.file(), sheet(read, total.sheet()), total.row(), "");
+    return ListAdvice.wrongTotal(where, total.stated(), total.read(), total.why());
+  }
+
+  /** A plan of a list of which a tenth cannot be read would be another nursery's. */
+  private static void checkRows(ListRead read, Where where, Findings findings) {
+    boolean offers = read.kind().isOffers();
+    boolean counted =
+        read.headings().stream()
+            .anyMatch(
+                head ->
+                    List.of("quantity", "size heading", "packs", "plant a row")
+                        .contains(head.ours()));
+    int all = read.lots().size() + read.asked().size();
+    if (offers && !read.hasPrices()) {
+      findings.add(ListAdvice.noPrice(where));
+    } else if (!offers && !counted) {
+      findings.add(ListAdvice.noNumber(where, read.maybeNumbers()));
+    } else if (offers && read.asked().size() == all && read.asksOfColumns() && all > 0) {
+      findings.add(ListAdvice.someAsked(where, read.asked().size(), read.leftOut()));
+    } else if (all == 0) {
+      findings.add(ListAdvice.noLots(where));
+    } else if (tooMany(read.asked().size(), all)) {
+      findings.add(ListAdvice.manyAsked(where, read.asked().size(), all, read.leftOut()));
+    } else if (read.asked().size() > 0) {
+      findings.add(ListAdvice.someAsked(where, read.asked().size(), read.leftOut()));
+    }
+  }
+
+  /** More than a tenth; in a short list a few odd rows are no sign that it was misread. */
+  private static boolean tooMany(int asked, int all) {
+    return asked * 10 > all && (asked > FEW || asked * 2 > all);
+  }
+}

@@ -1,0 +1,375 @@
+package growingon.load.list;
+
+import growingon.load.cell.Cell;
+import growingon.load.cell.Findings;
+import growingon.load.cell.Texts;
+import growingon.load.file.NurseryFiles;
+import growingon.load.file.Tables;
+import growingon.load.file.TextRows;
+import growingon.load.own.ListReader;
+import growingon.load.own.account.OwnReport;
+import growingon.load.own.heading.ListKind;
+import growingon.load.own.heading.OwnWords;
+import growingon.load.own.lot.OwnLot;
+import growingon.load.own.question.Fill;
+import growingon.load.own.question.ToFill;
+import growingon.load.own.row.ListRead;
+import growingon.load.own.sheet.Sheet;
+import growingon.load.own.usual.UsualNursery;
+import growingon.load.source.Answer;
+import growingon.load.source.Table;
+import growingon.load.source.TableFormat;
+import growingon.load.table.lot.OffersTable;
+import growingon.load.table.lot.StockTable;
+import growingon.load.table.route.RoutesTable;
+import growingon.nursery.Assumption;
+import growingon.problem.Where;
+import growingon.problem.advice.ListAdvice;
+import java.nio.file.Path;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.BiFunction;
+import java.util.stream.Stream;
+
+/**
+ * A nursery whose stock is a list of the grower's own: the list is read where it lies, what it does
+ * not say is laid out with usual values, and what the grower has answered takes their place.
+ */
+public final class OwnNursery {
+  private static final Set<String> GROWS_WITH_THE_LIST =
+      Set.of("species", "pots", "places", "routes", "grades", "demand");
+
+  /** Tables that grow by a whole ladder, when the first plant of its kind comes. */
+  private static final Set<String> BY_LADDER = Set.of("grades", "demand");
+
+  /** More cannot be looked through by whoever buys, nor by a search. */
+  private static final int MOST_OFFERS = 500;
+
+  private final List<ListRead> lists = new ArrayList<>();
+  private final List<Placed> lots = new ArrayList<>();
+  private final List<Placed> offers = new ArrayList<>();
+  private final Set<String> names = new HashSet<>();
+  private final Findings findings;
+  private final List<Answer> answers;
+  private final SiteSaid said;
+  private final UsualCells marks = new UsualCells();
+  private List<Placed> reckoned = List.of();
+  private UsualNursery usual;
+  private List<Fill> fills = List.of();
+  private String currency = "EUR";
+
+  /**
+   * A row of a list.
+   *
+   * @param where its sheet
+   * @param currency of its prices, empty if its list states none or several
+   */
+  private record Placed(OwnLot lot, Where where, String currency) {}
+
+  private OwnNursery(Findings findings, List<Answer> answers, SiteSaid said) {
+    this.findings = findings;
+    this.answers = List.copyOf(answers);
+    this.said = said;
+  }
+
+  /**
+   * The nursery of lists.
+   *
+   * @param files the lists
+   * @param words what the grower has said that words mean
+   * @param said what its settings say of its site and money
+   * @param firstMonth of the plan
+   */
+  public static Optional<OwnNursery> read(
+      OwnLists files,
+      OwnWords words,
+      List<Answer> answers,
+      SiteSaid said,
+      String name,
+      YearMonth firstMonth,
+      Findings findings) {
+    OwnNursery nursery = new OwnNursery(findings, answers, said);
+    for (OwnWords.Word word : words.unknown()) {
+      findings.add(ListAdvice.noColumn(Where.file(name), word.yours(), word.ours()));
+    }
+    for (Path file : files.stock()) {
+      Optional<List<Sheet>> sheets = OwnFile.read(file, findings);
+      if (sheets.isEmpty()) {
+        return Optional.empty();
+      }
+      nursery.add(ListReader.read(nameOf(file), sheets.get(), words, said.site()));
+    }
+    for (Path file : files.offers()) {
+      Optional<List<Sheet>> sheets = OwnFile.read(file, findings);
+      if (sheets.isEmpty()) {
+        return Optional.empty();
+      }
+      nursery.add(
+          ListReader.readOffers(nameOf(file), sheets.get(), words, said.site(), firstMonth));
+    }
+    nursery.settle(name, firstMonth);
+    return findings.hasErrors() ? Optional.empty() : Optional.of(nursery);
+  }
+
+  private static String nameOf(Path file) {
+    return file.getFileName().toString();
+  }
+
+  private void add(ListRead asNamed) {
+    ListRead read = asNamed.named(this::unlikeOthers);
+    ListProblems.tell(read, findings);
+    lists.add(read);
+    boolean offered = read.kind().isOffers();
+    List<Placed> to = offered ? offers : lots;
+    read.lots().forEach(lot -> to.add(placed(lot, read)));
+    read.asked().stream()
+        .map(lot -> placed(lot, read))
+        .filter(each -> offered ? each.lot.unitCost().isPresent() : each.lot.quantity().isPresent())
+        .forEach(to::add);
+  }
+
+  /** A name that a row of another list bears too gets that of its own list behind it. */
+  private String unlikeOthers(String name, String file) {
+    String unlike = name;
+    for (int i = 1; !names.add(Texts.key(unlike)); i++) {
+      unlike = "%s (%s%s)".formatted(name, NurseryFiles.baseOf(file), i == 1 ? "" : " " + i);
+    }
+    return unlike;
+  }
+
+  private Placed placed(OwnLot lot, ListRead read) {
+    OwnLot answered = Answer.in(answers, read.kind(), lot, said.site());
+    boolean isFile = lot.sheet().equals(read.file());
+    return new Placed(
+        read.kind().isOffers() ? answered.from(NurseryFiles.baseOf(read.file())) : answered,
+        new Where(read.file(), isFile ? "" : lot.sheet(), 0, ""),
+        one(read.currencies()));
+  }
+
+  private static List<OwnLot> lotsOf(List<Placed> rows) {
+    return rows.stream().map(Placed::lot).toList();
+  }
+
+  /** The currency, if there is one only. */
+  private static String one(Set<String> currencies) {
+    return currencies.size() == 1 ? currencies.iterator().next() : "";
+  }
+
+  private void settle(String name, YearMonth firstMonth) {
+    Set<String> ofStock = new LinkedHashSet<>();
+    Set<String> ofOffers = new LinkedHashSet<>();
+    lists.forEach(list -> (list.kind().isOffers() ? ofOffers : ofStock).addAll(list.currencies()));
+    String listed = one(ofStock.isEmpty() && lots.isEmpty() ? ofOffers : ofStock);
+    currency = said.currency().orElse(listed.isEmpty() ? "EUR" : listed);
+    reckoned = bought();
+    usual =
+        new UsualNursery(
+            lotsOf(lots), lotsOf(reckoned), name, currency, firstMonth, said.site().south());
+    fills = new ArrayList<>(ToFill.of(lists, usual, currency));
+    rates().forEach(code -> fills.add(0, ToFill.rate(code, currency)));
+  }
+
+  /** The offers that can be reckoned, as many as can be looked through. */
+  private List<Placed> bought() {
+    if (offers.size() > MOST_OFFERS) {
+      findings.add(ListAdvice.tooManyOffers(Where.file(lastOffers()), offers.size(), MOST_OFFERS));
+      return List.of();
+    }
+    rates()
+        .forEach(
+            code ->
+                findings.add(
+                    ListAdvice.offersWithoutRate(Where.file(lastOffers()), code, currency)));
+    return offers.stream().filter(offer -> isReckoned(offer.currency)).toList();
+  }
+
+  private String lastOffers() {
+    return lists.get(lists.size() - 1).file();
+  }
+
+  private boolean isReckoned(String code) {
+    return code.isEmpty() || code.equals(currency) || said.exchanges(code);
+  }
+
+  /** Currencies of offers whose rate is not known. */
+  private Set<String> rates() {
+    Set<String> codes = new TreeSet<>();
+    offers.stream().map(Placed::currency).filter(code -> !isReckoned(code)).forEach(codes::add);
+    return codes;
+  }
+
+  private List<ListRead> ofStock() {
+    return lists.stream().filter(list -> !list.kind().isOffers()).toList();
+  }
+
+  /** Month of the newest of the lists whose title or file's name says one. */
+  public Optional<YearMonth> month() {
+    return ofStock().stream()
+        .flatMap(list -> OwnFile.monthSaid(list.file()).or(list::counted).stream())
+        .max(Comparator.naturalOrder());
+  }
+
+  /** Lots of which the lists have no exact number. */
+  public Set<String> uncounted() {
+    Set<String> lots = new LinkedHashSet<>();
+    ofStock().forEach(list -> lots.addAll(list.uncounted()));
+    return lots;
+  }
+
+  /** Lots whose trunks the lists do not state. */
+  public Set<String> unmeasured() {
+    Set<String> lots = new LinkedHashSet<>();
+    ofStock().forEach(list -> lots.addAll(list.unmeasured()));
+    return lots;
+  }
+
+  /** The lists as read, for the report. */
+  public OwnReport report() {
+    return new OwnReport(lists, usual, fills, said.writing());
+  }
+
+  /** The values of a plan, the usual ones marked. */
+  public List<Assumption> marked(List<Assumption> assumptions) {
+    return marks.marked(assumptions);
+  }
+
+  public UsualNursery usual() {
+    return usual;
+  }
+
+  public List<Fill> fills() {
+    return fills;
+  }
+
+  /**
+   * Adds to the tables of a nursery what it lacks: the stock of the lists, whole tables, and rows
+   * for new names of the lists. What the grower has answered takes the place of what is there.
+   */
+  public Tables completed(Tables typed) {
+    Tables all = typed.copy();
+    if (said.site().south()) {
+      turnSouth(all);
+    }
+    usual.tables().forEach((name, rows) -> complete(all, name, rows));
+    lots.forEach(
+        each ->
+            marks.add(
+                each.lot, new Where(each.where.file(), each.where.sheet(), each.lot.row(), "")));
+    add(all, StockTable.FORMAT, lots, usual.lots(), (lot, its) -> List.of(stockRow(lot)));
+    add(all, OffersTable.FORMAT, reckoned, usual.offers(), this::offerRows);
+    LastYear.of(answers).scale(all, usual);
+    answers.stream()
+        .filter(answer -> !LastYear.isOne(answer))
+        .forEach(answer -> apply(answer, all));
+    return all;
+  }
+
+  private Map<String, String> stockRow(OwnLot lot) {
+    Map<String, String> row = new LinkedHashMap<>(usual.stockRow(lot));
+    Answer.ofRow(answers, ListKind.STOCK, lot).forEach(row::put);
+    return row;
+  }
+
+  private List<Map<String, String>> offerRows(OwnLot offer, String its) {
+    List<Map<String, String>> rows = new ArrayList<>(List.of(offerRow(offer, its)));
+    rows.addAll(usual.breakRows(offer));
+    return rows;
+  }
+
+  private Map<String, String> offerRow(OwnLot offer, String its) {
+    Map<String, String> row =
+        new LinkedHashMap<>(usual.offerRow(offer, its.equals(currency) ? "" : its));
+    Answer.ofRow(answers, ListKind.OFFERS, offer).forEach(row::put);
+    return row;
+  }
+
+  /** Rows of lists under the numbers that they have there. */
+  private void add(
+      Tables all,
+      TableFormat format,
+      List<Placed> placed,
+      List<OwnLot> called,
+      BiFunction<OwnLot, String, List<Map<String, String>>> texts) {
+    Map<Where, List<Map<String, String>>> rows = new LinkedHashMap<>();
+    Map<Where, List<Integer>> numbers = new LinkedHashMap<>();
+    for (int i = 0; i < called.size(); i++) {
+      Placed its = placed.get(i);
+      for (Map<String, String> row : texts.apply(called.get(i), its.currency)) {
+        rows.computeIfAbsent(its.where, sheet -> new ArrayList<>()).add(row);
+        numbers.computeIfAbsent(its.where, sheet -> new ArrayList<>()).add(called.get(i).row());
+      }
+    }
+    rows.forEach(
+        (sheet, its) ->
+            all.extend(format, TextRows.grid(sheet, its, numbers.get(sheet)), findings));
+  }
+
+  /** Steps that were laid out for the north, and are as they were, fall half a year later. */
+  private void turnSouth(Tables all) {
+    Map<List<String>, String> turned = usual.turnedSouth();
+    List<Where> places = new ArrayList<>();
+    all.change(
+        RoutesTable.FORMAT,
+        row -> {
+          List<String> step =
+              Stream.of("route", "step", "when").map(each -> row.cell(each).shown()).toList();
+          Optional<String> when = Optional.ofNullable(turned.get(step));
+          when.ifPresent(found -> places.add(row.where()));
+          return when.map(found -> row.with("when", Cell.ofText(found), row.where())).orElse(row);
+        });
+    if (!places.isEmpty()) {
+      findings.add(ListAdvice.routesTurned(places.get(0), places.size()));
+    }
+  }
+
+  /** An answer that finds nothing to answer is told. */
+  private void apply(Answer answer, Tables all) {
+    boolean fits =
+        answer.isOf(ListKind.STOCK)
+            ? Stream.concat(usual.lots().stream(), usual.offers().stream())
+                .anyMatch(answer::concerns)
+            : answer.isOf(ListKind.OFFERS)
+                ? usual.offers().stream().anyMatch(answer::concerns) || all.answer(answer)
+                : answer.table().equals("own words") || all.answer(answer);
+    if (!fits) {
+      findings.add(ListAdvice.answerOfNothing(answer.where(), answer.table(), answer.row()));
+    }
+  }
+
+  private void complete(Tables all, String name, List<Map<String, String>> rows) {
+    TableFormat format =
+        Tables.formats().stream()
+            .filter(each -> each.name().equals(name))
+            .findFirst()
+            .orElseThrow();
+    Optional<Table> there = all.find(format);
+    there.ifPresent(table -> marks.add(table, name, rows));
+    if (there.isEmpty()) {
+      add(all, format, NurseryFiles.USUAL, rows);
+    } else if (GROWS_WITH_THE_LIST.contains(name)) {
+      String subject = BY_LADDER.contains(name) ? "ladder" : format.needed().get(0);
+      Set<String> known = new LinkedHashSet<>();
+      there.get().rows().forEach(row -> known.add(Texts.key(row.cell(subject).shown())));
+      List<Map<String, String>> lacking =
+          rows.stream().filter(row -> !known.contains(Texts.key(row.get(subject)))).toList();
+      if (!lacking.isEmpty()) {
+        all.extend(format, TextRows.grid(NurseryFiles.USUAL, lacking), findings);
+      }
+    }
+  }
+
+  private void add(Tables all, TableFormat format, Where where, List<Map<String, String>> rows) {
+    if (!rows.isEmpty()) {
+      all.extend(format, TextRows.grid(where, rows), findings);
+    }
+  }
+}

@@ -1,0 +1,107 @@
+package growingon.load.list;
+
+import growingon.load.file.NurseryFiles;
+import growingon.load.own.lot.OwnLot;
+import growingon.load.row.Row;
+import growingon.load.settings.SettingsReader;
+import growingon.load.source.Table;
+import growingon.nursery.Assumption;
+import growingon.problem.Where;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+
+/**
+ * Cells of a nursery that are as they were laid out around a list: usual values, not the grower's.
+ * A cell that was changed is the grower's.
+ */
+final class UsualCells {
+  /** What the source of such a value begins with. */
+  private static final String USUAL = NurseryFiles.USUAL.toString();
+
+  /** Columns of the stock that a list states nothing of. */
+  private static final List<String> OF_NO_LIST =
+      List.of("route", "gap mm", "plants per m2", "apart months");
+
+  /** Columns by which a row of a table is known, where that is not its first alone. */
+  private static final Map<String, List<String>> KNOWN_BY =
+      Map.of(
+          "grades", List.of("ladder", "grade"),
+          "demand", List.of("species", "ladder", "grade"),
+          "routes", List.of("route", "step"),
+          "mixes", List.of("mix", "component"));
+
+  private final Set<String> cells = new HashSet<>();
+
+  /** Notes which cells of a table are as they were laid out. */
+  void add(Table there, String name, List<Map<String, String>> laidOut) {
+    if (laidOut.isEmpty()) {
+      return;
+    }
+    List<String> by =
+        KNOWN_BY.getOrDefault(name, List.of(laidOut.get(0).keySet().iterator().next()));
+    Map<List<String>, Map<String, String>> known = new HashMap<>();
+    laidOut.forEach(row -> known.put(by.stream().map(row::get).toList(), row));
+    boolean settings = name.equals(SettingsReader.FORMAT.name());
+    for (Row row : there.rows()) {
+      List<String> called = by.stream().map(column -> row.cell(column).shown()).toList();
+      known
+          .getOrDefault(called, Map.of())
+          .forEach(
+              (column, usual) -> {
+                if (!by.contains(column) && isSame(row.cell(column).shown(), usual)) {
+                  add(row.where(), settings ? called.get(0) : column);
+                }
+              });
+    }
+  }
+
+  /** Notes what the list does not state of a lot. */
+  void add(OwnLot lot, Where row) {
+    List<String> columns = new ArrayList<>(OF_NO_LIST);
+    if (lot.trunkFromMm().isEmpty()) {
+      columns.addAll(List.of("trunk mm", "trunk spread %"));
+    }
+    if (lot.arrived().isEmpty()) {
+      columns.add("arrived");
+    }
+    columns.forEach(column -> add(row, column));
+  }
+
+  private void add(Where row, String what) {
+    cells.add(key(row.column("").toString(), what));
+  }
+
+  private static String key(String source, String what) {
+    return source + "\n" + what;
+  }
+
+  private static boolean isSame(String now, String usual) {
+    try {
+      return now.equals(usual) || Double.parseDouble(now) == Double.parseDouble(usual);
+    } catch (NumberFormatException text) {
+      return false;
+    }
+  }
+
+  /** The same values, the usual ones said to be so. */
+  List<Assumption> marked(List<Assumption> assumptions) {
+    return assumptions.stream().map(this::marked).toList();
+  }
+
+  private Assumption marked(Assumption each) {
+    return cells.contains(key(each.source(), each.what()))
+        ? new Assumption(
+            each.table(),
+            each.subject(),
+            each.what(),
+            each.value(),
+            each.unit(),
+            USUAL + ", " + each.source(),
+            each.grounds())
+        : each;
+  }
+}

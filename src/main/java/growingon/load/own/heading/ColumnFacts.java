@@ -1,0 +1,170 @@
+package growingon.load.own.heading;
+
+import growingon.load.own.sheet.SheetCell;
+import growingon.load.own.sheet.SheetRow;
+import growingon.load.own.size.SizeGrammar;
+import growingon.load.own.size.SizeParts;
+import growingon.load.own.size.Span;
+import growingon.load.own.text.MonthText;
+import growingon.load.own.text.Units;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** What only a whole column tells: the order of its dates, the unit of its bare numbers. */
+public final class ColumnFacts {
+  private static final double MOST_TRUNK_MM = 400;
+  private static final double LEAST_TRUNK_MM = 2;
+  private static final double MOST_HEIGHT_CM = 1200;
+  private static final double LARGEST_LITRES_ALONE = 35;
+  private static final double TRUNK_OF_POT = 0.6;
+
+  private final Map<Integer, List<SheetCell>> cells = new HashMap<>();
+  private final Map<Integer, Optional<Boolean>> dayFirst = new HashMap<>();
+  private final Map<Integer, String> units = new HashMap<>();
+  private final List<String> notices;
+
+  private ColumnFacts(List<String> notices) {
+    this.notices = notices;
+  }
+
+  /**
+   * Facts of the columns of a list.
+   *
+   * @param notices told to: what was taken with a warning
+   */
+  public static ColumnFacts of(List<HeadingRead> heads, List<SheetRow> body, List<String> notices) {
+    ColumnFacts facts = new ColumnFacts(notices);
+    for (HeadingRead head : heads) {
+      facts.cells.put(
+          head.column(), body.stream().flatMap(row -> row.cell(head.column()).stream()).toList());
+    }
+    for (HeadingRead head : heads) {
+      facts.add(head, heads, body);
+    }
+    return facts;
+  }
+
+  private void add(HeadingRead head, List<HeadingRead> heads, List<SheetRow> body) {
+    int column = head.column();
+    dayFirst.put(column, MonthText.order(cells.get(column)));
+    switch (head.ours()) {
+      case "trunk mm", "trunk from mm", "trunk to mm" ->
+          units.put(column, trunkUnit(head, heads, body));
+      case "height cm" -> units.put(column, heightUnit(head));
+      case "pot" -> units.put(column, head.unit().isEmpty() ? potUnit(column) : head.unit());
+      default -> units.put(column, head.unit());
+    }
+  }
+
+  public Optional<Boolean> dayFirst(int column) {
+    return dayFirst.getOrDefault(column, Optional.empty());
+  }
+
+  /** Unit of bare numbers; "ask" where it must be asked. */
+  public String unit(int column) {
+    return units.getOrDefault(column, "");
+  }
+
+  private List<Double> bare(int column) {
+    return cells.get(column).stream()
+        .flatMap(cell -> SizeGrammar.bare(cell.text()).stream())
+        .map(Span::to)
+        .toList();
+  }
+
+  /** The unit that all other cells state, else the one that is possible for all. */
+  private String trunkUnit(HeadingRead head, List<HeadingRead> heads, List<SheetRow> body) {
+    if (!head.unit().equals(Units.ASK)) {
+      return head.unit();
+    }
+    int column = head.column();
+    Optional<String> stated = statedUnit(column);
+    if (stated.isPresent()) {
+      return stated.get();
+    }
+    boolean asMm = bare(column).stream().allMatch(each -> isTrunk(each));
+    boolean asCm =
+        bare(column).stream().allMatch(each -> isTrunk(each * 10)) && fitsPots(column, heads, body);
+    if (asMm == asCm) {
+      return Units.ASK;
+    }
+    notices.add(
+        "%s is taken as %s: as %s some would be impossible"
+            .formatted(head.heading(), asMm ? "mm" : "cm", asMm ? "cm" : "mm"));
+    return asMm ? "mm" : "cm";
+  }
+
+  private static boolean isTrunk(double mm) {
+    return mm >= LEAST_TRUNK_MM && mm <= MOST_TRUNK_MM;
+  }
+
+  private Optional<String> statedUnit(int column) {
+    List<String> stated =
+        cells.get(column).stream()
+            .map(cell -> cell.text().toLowerCase(java.util.Locale.ROOT))
+            .filter(text -> text.matches(".*\\d\\s*(mm|cm|\"|in).*"))
+            .map(text -> text.contains("mm") ? "mm" : text.contains("cm") ? "cm" : "in")
+            .distinct()
+            .toList();
+    return stated.size() == 1 ? Optional.of(stated.get(0)) : Optional.empty();
+  }
+
+  /** Whether no trunk would be over 60 % of its pot's top if it were in cm. */
+  private static boolean fitsPots(int column, List<HeadingRead> heads, List<SheetRow> body) {
+    for (SheetRow row : body) {
+      Optional<Span> trunk = row.cell(column).flatMap(cell -> SizeGrammar.bare(cell.text()));
+      SizeParts parts = new SizeParts();
+      heads.stream()
+          .filter(head -> head.is("pot") || head.is("size"))
+          .forEach(head -> SizeGrammar.pots(potText(row.text(head.column()), head), parts));
+      boolean tooThick =
+          trunk.isPresent()
+              && parts.pot().isPresent()
+              && trunk.get().to() * 10 > TRUNK_OF_POT * parts.pot().get().topMm();
+      if (tooThick) {
+        return false;
+      }
+    }
+    return true;
+  }
+
+  private static String potText(String text, HeadingRead head) {
+    return head.unit().equals("litres") && SizeGrammar.bare(text).isPresent() ? text + " l" : text;
+  }
+
+  private String heightUnit(HeadingRead head) {
+    if (!head.unit().equals(Units.ASK)) {
+      return head.unit();
+    }
+    List<Double> values = bare(head.column());
+    boolean large = values.stream().anyMatch(each -> each >= 20);
+    boolean pointed =
+        cells.get(head.column()).stream().anyMatch(cell -> cell.text().matches(".*\\d[.,]\\d.*"));
+    if (values.stream().anyMatch(each -> each > MOST_HEIGHT_CM)) {
+      return "mm";
+    }
+    return large ? "cm" : pointed ? "m" : values.isEmpty() ? "cm" : Units.ASK;
+  }
+
+  /** Whether small numbers among large ones are metres. */
+  public boolean mixesMetres(int column) {
+    return bare(column).stream().anyMatch(each -> each >= 20);
+  }
+
+  /** A figure alone is litres if most cells say so, or one is over 35. */
+  private String potUnit(int column) {
+    List<SheetCell> all = cells.get(column);
+    long litres =
+        all.stream()
+            .filter(
+                cell ->
+                    cell.text()
+                        .matches(
+                            "(?i).*\\d\\s*(?:l|lt|ltr|ltrs|litres?|liter|litri|litros)\\b.*|(?i)c(?:o|ont)?\\.?\\s?\\d.*"))
+            .count();
+    boolean large = bare(column).stream().anyMatch(each -> each > LARGEST_LITRES_ALONE);
+    return litres * 2 > all.size() || (large && !all.isEmpty()) ? "litres" : Units.ASK;
+  }
+}

@@ -1,0 +1,409 @@
+package growingon.load.own.heading;
+
+import growingon.load.own.heading.HeadingRead.How;
+import growingon.load.own.plant.PlantNames;
+import growingon.load.own.sheet.SheetCell;
+import growingon.load.own.sheet.SheetRow;
+import growingon.load.own.size.SizeGrammar;
+import growingon.load.own.size.SizeParts;
+import growingon.load.own.text.CountText;
+import growingon.load.own.text.Keys;
+import growingon.load.own.text.Meaning;
+import growingon.load.own.text.MonthText;
+import growingon.load.own.text.Units;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.Predicate;
+
+/**
+ * What the columns of a list are: by the grower's own words, by the headings, and where a heading
+ * is open by its cells. Of two columns that claim the same the one of lower rank wins.
+ */
+public final class Columns {
+  private final String sheet;
+  private final List<SheetRow> body;
+  private final OwnWords own;
+  private final List<HeadingRead> reads = new ArrayList<>();
+  private final List<Integer> ranks = new ArrayList<>();
+
+  private Columns(String sheet, List<SheetRow> body, OwnWords own) {
+    this.sheet = sheet;
+    this.body = body;
+    this.own = own;
+  }
+
+  /**
+   * The columns of a heading row.
+   *
+   * @param body rows below it
+   * @param from first column of the list, and the one behind its last
+   */
+  public static List<HeadingRead> of(
+      String sheet, HeadingRow row, List<SheetRow> body, int from, int to, OwnWords own) {
+    List<HeadingRead> reads = read(sheet, row, body, from, to, own);
+    return reads.stream().noneMatch(each -> each.how() == How.YOURS)
+        ? reads
+        : asWithoutWords(reads, read(sheet, row, body, from, to, own.unsaid()));
+  }
+
+  /** A word that says what would be read without it is no more sure for that. */
+  private static List<HeadingRead> asWithoutWords(
+      List<HeadingRead> reads, List<HeadingRead> without) {
+    return reads.stream()
+        .map(
+            read ->
+                without.stream()
+                    .filter(
+                        each ->
+                            read.how() == How.YOURS
+                                && each.column() == read.column()
+                                && each.is(read.ours()))
+                    .findFirst()
+                    .orElse(read))
+        .toList();
+  }
+
+  private static List<HeadingRead> read(
+      String sheet, HeadingRow row, List<SheetRow> body, int from, int to, OwnWords own) {
+    Columns columns = new Columns(sheet, body, own);
+    row.texts().subMap(from, to).forEach(columns::add);
+    columns.settleBreaks();
+    columns.settleOpen();
+    columns.settleNames();
+    columns.settleRanks();
+    columns.settleNumber();
+    return List.copyOf(columns.reads);
+  }
+
+  private void add(int column, String heading) {
+    List<SheetCell> cells = cells(column);
+    String example = cells.isEmpty() ? "" : cells.get(0).text();
+    Meaning meaning = Meaning.of(Meaning.OPEN, "");
+    How how = How.OPEN;
+    String why = "";
+    Optional<String> said = own.find("heading", heading);
+    Optional<HeadingWords.Found> found = own.headings().find(heading);
+    if (said.isPresent()) {
+      String unit = found.map(each -> each.meaning().unit()).orElse("");
+      meaning =
+          Meaning.of(
+              said.get(),
+              found.filter(each -> each.meaning().ours().equals(said.get())).isPresent()
+                  ? unit
+                  : Units.usualOf(said.get(), unit));
+      how = How.YOURS;
+    } else if (found.isPresent()) {
+      meaning = found.get().meaning();
+      how = meaning.isOpen() ? How.OPEN : found.get().nod() ? How.LIKELY : How.CERTAIN;
+    } else if (HeadingRow.isSize(heading)) {
+      meaning = Meaning.of(SIZE_HEADING, "");
+      how = How.CERTAIN;
+    } else {
+      List<String> near = new ArrayList<>();
+      own.headings().nearest(heading).ifPresent(near::add);
+      meaning = new Meaning(Meaning.OPEN, "", 1, near);
+      why = near.isEmpty() ? "not understood" : "not understood; is it " + near.get(0) + "?";
+    }
+    reads.add(
+        new HeadingRead(
+            sheet,
+            column,
+            heading.strip(),
+            meaning.ours(),
+            meaning.unit(),
+            how,
+            meaning.choices(),
+            cells.size(),
+            example,
+            why));
+    ranks.add(meaning.rank());
+  }
+
+  /** A list without numbers, whose rows are one plant each. */
+  public static final String PLANT_A_ROW = "plant a row";
+
+  public static final int PLANT_A_ROW_COLUMN = 1_000_000;
+
+  /** Its cells are numbers of plants of the size that it names. */
+  public static final String SIZE_HEADING = "size heading";
+
+  private List<SheetCell> cells(int column) {
+    return body.stream().flatMap(row -> row.cell(column).stream()).toList();
+  }
+
+  private boolean has(String ours) {
+    return reads.stream().anyMatch(each -> each.is(ours));
+  }
+
+  private boolean all(int column, Predicate<SheetCell> test) {
+    List<SheetCell> cells = cells(column);
+    return !cells.isEmpty() && cells.stream().allMatch(test);
+  }
+
+  private boolean most(int column, Predicate<SheetCell> test) {
+    List<SheetCell> cells = cells(column);
+    return cells.stream().filter(test).count() * 2 > cells.size();
+  }
+
+  private void settleBreaks() {
+    if (own.list().isOffers()) {
+      Map<Integer, Integer> breaks = PriceBreaks.of(reads);
+      reads.replaceAll(
+          read ->
+              breaks.containsKey(read.column()) && read.how() != How.YOURS
+                  ? read.as(
+                      PriceBreaks.ours(breaks.get(read.column())), Units.MONEY, How.CERTAIN, "")
+                  : read);
+    }
+  }
+
+  private void settleOpen() {
+    for (int i = 0; i < reads.size(); i++) {
+      HeadingRead read = reads.get(i);
+      if (read.how() == How.OPEN && !read.choices().isEmpty()) {
+        Optional<String> chosen = byCells(read);
+        if (chosen.isPresent()) {
+          choose(i, chosen.get());
+        }
+      } else if (read.is("quantity") && most(read.column(), cell -> cell.date().isPresent())) {
+        choose(i, "arrived");
+      } else if (read.is("form")
+          && most(read.column(), cell -> Shapes.ALL.contains(Keys.of(cell.text())))) {
+        choose(i, "habit");
+      }
+    }
+    settlePrices();
+  }
+
+  private void choose(int index, String ours) {
+    HeadingRead read = reads.get(index);
+    String unit = Units.usualOf(ours, read.unit());
+    reads.set(index, read.as(ours, unit, How.BY_ITS_CELLS, "taken by its cells"));
+  }
+
+  private Optional<String> byCells(HeadingRead read) {
+    Set<String> choices = new HashSet<>(read.choices());
+    int column = read.column();
+    if (choices.equals(Set.of("lot", "quantity"))) {
+      return Optional.of(numberOrLot(read));
+    }
+    if (choices.equals(Set.of("arrived", "quantity"))) {
+      return datesOrNumbers(column);
+    }
+    if (choices.equals(Set.of("supplier", "arrived"))) {
+      return all(column, MonthText::isMonth) ? Optional.of("arrived") : Optional.of("supplier");
+    }
+    if (choices.equals(Set.of("quantity", "species"))) {
+      return most(column, SheetCell::isText) && !most(column, Columns::isCount)
+          ? Optional.of("species")
+          : Optional.of("quantity");
+    }
+    if (choices.contains("quality word") && most(column, Columns::hasWords)) {
+      return Optional.of("quality word");
+    }
+    if (choices.contains("clear stem") && isClearStem(column)) {
+      return Optional.of("clear stem");
+    }
+    return read.choices().contains(Meaning.NOT_READ) && has(SIZE_HEADING)
+        ? Optional.of(Meaning.NOT_READ)
+        : Optional.empty();
+  }
+
+  /** The number of plants if no other column is; else the lot if all differ; else not read. */
+  private String numberOrLot(HeadingRead read) {
+    boolean other =
+        reads.stream()
+            .anyMatch(each -> each != read && (each.is("quantity") || each.is(SIZE_HEADING)));
+    List<String> texts = cells(read.column()).stream().map(SheetCell::text).toList();
+    boolean differ = new HashSet<>(texts).size() == texts.size();
+    if (!other || !differ) {
+      return "quantity";
+    }
+    boolean counting = true;
+    for (int i = 0; i < texts.size(); i++) {
+      counting &= texts.get(i).equals(Integer.toString(i + 1));
+    }
+    return counting ? Meaning.NOT_READ : "lot";
+  }
+
+  private Optional<String> datesOrNumbers(int column) {
+    if (all(column, MonthText::isMonth)) {
+      return Optional.of("arrived");
+    }
+    return all(column, Columns::isCount) && !has("quantity")
+        ? Optional.of("quantity")
+        : Optional.empty();
+  }
+
+  private static boolean isCount(SheetCell cell) {
+    return !cell.date().isPresent() && CountText.of(cell).value().isPresent();
+  }
+
+  private static boolean hasWords(SheetCell cell) {
+    SizeParts parts = new SizeParts();
+    String left = SizeGrammar.pots(SizeGrammar.roots(cell.text(), parts), parts);
+    return parts.pot().isPresent()
+        || parts.form().isPresent()
+        || SizeGrammar.saysStandard(left)
+        || Shapes.ALL.contains(Keys.of(cell.text()))
+        || left.matches("(?i).*\\d\\s?x\\s?v.*");
+  }
+
+  private boolean isClearStem(int column) {
+    return has("girth cm")
+        || all(
+            column,
+            cell ->
+                SizeGrammar.bare(cell.text())
+                    .filter(span -> span.from() >= 60 || span.to() < 3)
+                    .isPresent());
+  }
+
+  /** A price beside a unit cost is what is asked for, beside a selling price what was paid. */
+  private void settlePrices() {
+    for (int i = 0; i < reads.size(); i++) {
+      HeadingRead read = reads.get(i);
+      boolean price =
+          read.how() == How.OPEN
+              && Set.copyOf(read.choices()).equals(Set.of("unit cost", "selling price"));
+      if (price && has("unit cost") != has("selling price")) {
+        choose(i, has("unit cost") ? "selling price" : "unit cost");
+      }
+    }
+  }
+
+  /** Variety, common name and genus are the species where nothing else is. */
+  private void settleNames() {
+    if (!has("species")) {
+      firstOf("variety")
+          .or(() -> firstOf("common name"))
+          .ifPresent(index -> rename(index, "species"));
+    }
+    if (!has("species") && has("genus")) {
+      firstOf("cultivar").ifPresent(index -> rename(index, "species"));
+    }
+    for (int i = 0; i < reads.size(); i++) {
+      if (reads.get(i).is("variety")) {
+        rename(i, "cultivar");
+      }
+    }
+    if (!has("species") && !has("genus")) {
+      columnOfPlants();
+    }
+  }
+
+  private Optional<Integer> firstOf(String ours) {
+    for (int i = 0; i < reads.size(); i++) {
+      if (reads.get(i).is(ours)) {
+        return Optional.of(i);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private void rename(int index, String ours) {
+    HeadingRead read = reads.get(index);
+    reads.set(index, read.as(ours, read.unit(), read.how(), read.why()));
+  }
+
+  private void columnOfPlants() {
+    int best = -1;
+    double most = 0;
+    for (int i = 0; i < reads.size(); i++) {
+      double share = plants(reads.get(i).column());
+      if (share > most && reads.get(i).how() != How.YOURS) {
+        best = i;
+        most = share;
+      }
+    }
+    if (best >= 0) {
+      HeadingRead read = reads.get(best);
+      reads.set(best, read.as("species", "", How.LIKELY, "its cells are plants"));
+    }
+  }
+
+  private double plants(int column) {
+    List<SheetCell> cells = cells(column).stream().filter(SheetCell::isText).limit(200).toList();
+    long plants =
+        cells.stream().filter(cell -> PlantNames.shipped().find(cell.text(), "").isPlant()).count();
+    return plants * 10 >= cells.size() * 3 && plants > 0 ? (double) plants / cells.size() : 0;
+  }
+
+  /**
+   * Of two that claim the same the lower rank wins; quantities and prices are compared in the row.
+   */
+  private void settleRanks() {
+    for (int i = 0; i < reads.size(); i++) {
+      HeadingRead read = reads.get(i);
+      if (isSingle(read.ours())) {
+        int rank = effectiveRank(i);
+        String name = read.heading();
+        for (int j = 0; j < reads.size(); j++) {
+          boolean same = reads.get(j).is(read.ours()) && j != i;
+          if (same && rank < effectiveRank(j)) {
+            giveWay(j, name);
+          }
+        }
+      }
+    }
+  }
+
+  /** Where nothing counts and every row has a code or price of its own, a row is one plant. */
+  private void settleNumber() {
+    boolean counted = has("quantity") || has(SIZE_HEADING) || has("packs");
+    Optional<Integer> tags = firstOf("lot").or(() -> firstOf("selling price"));
+    boolean all = tags.isPresent() && reads.get(tags.get()).rows() >= body.size() * 9 / 10;
+    boolean mayCount =
+        reads.stream()
+            .anyMatch(read -> read.is(Meaning.OPEN) && most(read.column(), Columns::isCount));
+    if (!own.list().isOffers() && !counted && all && !mayCount) {
+      HeadingRead read = reads.get(tags.get());
+      reads.add(
+          new HeadingRead(
+              sheet,
+              PLANT_A_ROW_COLUMN,
+              "a plant a row",
+              PLANT_A_ROW,
+              "",
+              How.LIKELY,
+              List.of(),
+              body.size(),
+              read.example(),
+              "no column is the number, so a row is a plant"));
+      ranks.add(1);
+    }
+  }
+
+  private int effectiveRank(int index) {
+    return reads.get(index).how() == How.YOURS ? 0 : ranks.get(index);
+  }
+
+  private void giveWay(int index, String to) {
+    HeadingRead read = reads.get(index);
+    String other =
+        read.is("species") ? "common name" : read.is("selling price") ? "other price" : "note";
+    reads.set(index, read.as(other, read.unit(), read.how(), to + " says it; kept in the note"));
+  }
+
+  private static boolean isSingle(String ours) {
+    return !Set.of(
+            "note",
+            "place",
+            "place detail",
+            Meaning.NOT_READ,
+            Meaning.OPEN,
+            SIZE_HEADING,
+            "size",
+            "selling price",
+            "lost",
+            "sold",
+            "reserved",
+            "quality word",
+            "habit")
+        .contains(ours);
+  }
+}

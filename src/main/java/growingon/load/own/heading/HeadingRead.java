@@ -1,0 +1,73 @@
+package growingon.load.own.heading;
+
+import growingon.load.own.text.Meaning;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * A heading of a list and what it is taken for.
+ *
+ * @param sheet it stands on
+ * @param column from 0
+ * @param heading as typed
+ * @param ours column of ours, "?" while it is open, "not read"
+ * @param unit of its cells, empty if none
+ * @param how certain, by its cells, likely, open or yours
+ * @param choices what it may be
+ * @param rows filled cells below it
+ * @param example first of them
+ * @param why what is said about it; empty if nothing needs to be
+ */
+public record HeadingRead(
+    String sheet,
+    int column,
+    String heading,
+    String ours,
+    String unit,
+    How how,
+    List<String> choices,
+    int rows,
+    String example,
+    String why) {
+  /** How sure a reading is. */
+  public enum How {
+    CERTAIN("certain"),
+    BY_ITS_CELLS("by its cells"),
+    LIKELY("likely"),
+    OPEN("open"),
+    YOURS("yours");
+
+    private final String word;
+
+    How(String word) {
+      this.word = word;
+    }
+
+    @Override
+    public String toString() {
+      return word;
+    }
+  }
+
+  public HeadingRead {
+    choices = List.copyOf(choices);
+  }
+
+  /** What it may be said to be: its readings, and always that it is not read. */
+  public List<String> choosable() {
+    List<String> all = new ArrayList<>(choices);
+    if (!all.isEmpty() && !all.contains(Meaning.NOT_READ)) {
+      all.add(Meaning.NOT_READ);
+    }
+    return List.copyOf(all);
+  }
+
+  public boolean is(String name) {
+    return ours.equals(name);
+  }
+
+  HeadingRead as(String other, String itsUnit, How itsHow, String said) {
+    return new HeadingRead(
+        sheet, column, heading, other, itsUnit, itsHow, choices, rows, example, said);
+  }
+}

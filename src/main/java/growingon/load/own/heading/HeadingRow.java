@@ -1,0 +1,172 @@
+package growingon.load.own.heading;
+
+import growingon.load.own.plant.PlantNames;
+import growingon.load.own.sheet.Sheet;
+import growingon.load.own.sheet.SheetCell;
+import growingon.load.own.sheet.SheetRow;
+import growingon.load.own.size.SizeGrammar;
+import growingon.load.own.size.SizeParts;
+import growingon.load.own.text.Remembered;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.SortedMap;
+import java.util.TreeMap;
+
+/**
+ * A heading row of a list.
+ *
+ * @param firstIndex of its upper row among the sheet's rows
+ * @param lastIndex of its lower row, the same where it is one row
+ * @param texts heading by column
+ * @param score how many of them are understood
+ */
+public record HeadingRow(
+    int firstIndex, int lastIndex, SortedMap<Integer, String> texts, int score) {
+  static final int ROWS_SEARCHED = 60;
+  private static final Set<String> NAMES =
+      Set.of("species", "variety", "genus", "common name", "cultivar");
+  private static final Remembered<Boolean> SIZES = new Remembered<>();
+  private static final int LONGEST_ROW = 400;
+
+  /** In a wider row three headings that are understood are enough. */
+  private static final int WIDE = 8;
+
+  /** The heading row among the first rows of a sheet. */
+  public static Optional<HeadingRow> find(Sheet sheet, OwnWords own) {
+    HeadingRow best = null;
+    for (int i = 0; i < sheet.rows().size(); i++) {
+      if (sheet.rows().get(i).number() > ROWS_SEARCHED) {
+        break;
+      }
+      best = better(best, at(sheet, i, own));
+      best = better(best, twoRows(sheet, i, own));
+    }
+    return Optional.ofNullable(best).filter(found -> isHeading(sheet, found, own));
+  }
+
+  private static HeadingRow better(HeadingRow best, Optional<HeadingRow> next) {
+    return next.isPresent() && (best == null || next.get().score > best.score) ? next.get() : best;
+  }
+
+  /** The row as a heading row, by the texts that are headings. */
+  public static Optional<HeadingRow> at(Sheet sheet, int index, OwnWords own) {
+    SortedMap<Integer, String> texts = textsOf(sheet.rows().get(index));
+    return scored(index, index, texts, own);
+  }
+
+  private static SortedMap<Integer, String> textsOf(SheetRow row) {
+    SortedMap<Integer, String> texts = new TreeMap<>();
+    row.cells().forEach((column, cell) -> texts.put(column, cell.text()));
+    return texts;
+  }
+
+  private static Optional<HeadingRow> scored(
+      int first, int last, SortedMap<Integer, String> texts, OwnWords own) {
+    if (texts.size() < 2 || texts.size() > LONGEST_ROW) {
+      return Optional.empty();
+    }
+    int score = (int) texts.values().stream().filter(text -> isKnown(text, own)).count();
+    boolean most = score * 2 >= Math.min(texts.size(), WIDE) || score >= 3;
+    return score >= 2 && most
+        ? Optional.of(new HeadingRow(first, last, texts, score))
+        : Optional.empty();
+  }
+
+  private static Optional<HeadingRow> twoRows(Sheet sheet, int index, OwnWords own) {
+    if (index == 0) {
+      return Optional.empty();
+    }
+    SheetRow upper = sheet.rows().get(index - 1);
+    SheetRow lower = sheet.rows().get(index);
+    boolean merged =
+        sheet.merges().stream()
+            .anyMatch(
+                each ->
+                    each.firstRow() == upper.number() && each.firstColumn() < each.lastColumn());
+    if (!merged || lower.number() != upper.number() + 1) {
+      return Optional.empty();
+    }
+    SortedMap<Integer, String> joined = new TreeMap<>();
+    List<Integer> columns = new ArrayList<>(upper.cells().keySet());
+    columns.addAll(lower.cells().keySet());
+    for (int column : columns) {
+      joined.put(column, joined(above(sheet, upper, column), lower.text(column), own));
+    }
+    joined.values().removeIf(String::isBlank);
+    return scored(index - 1, index, joined, own);
+  }
+
+  private static String joined(String upper, String lower, OwnWords own) {
+    String both = (upper + " " + lower).strip();
+    return isKnown(both, own) || !isKnown(lower, own) ? both : lower;
+  }
+
+  private static String above(Sheet sheet, SheetRow upper, int column) {
+    return sheet.merges().stream()
+        .filter(merge -> merge.covers(upper.number(), column))
+        .map(merge -> upper.text(merge.firstColumn()))
+        .findFirst()
+        .orElse(upper.text(column));
+  }
+
+  /** Whether a text is a heading or a size. */
+  static boolean isKnown(String text, OwnWords own) {
+    return own.find("heading", text).isPresent()
+        || own.headings().find(text).isPresent()
+        || isSize(text);
+  }
+
+  /** Whether a heading is a size, so that its cells are numbers of plants of that size. */
+  static boolean isSize(String heading) {
+    return SIZES.get(heading, HeadingRow::namesASize);
+  }
+
+  private static boolean namesASize(String heading) {
+    if (heading.length() > 20 || heading.matches("\\d+([.,]\\d+)?")) {
+      return false;
+    }
+    SizeParts parts = new SizeParts();
+    SizeGrammar.readSize(heading, parts);
+    boolean sized = parts.pot().isPresent() || parts.hasSize();
+    return sized && parts.notes().isEmpty() && heading.matches(".*\\d.*");
+  }
+
+  public boolean hasName(OwnWords own) {
+    return texts.values().stream()
+        .anyMatch(
+            text ->
+                own.find("heading", text).filter(NAMES::contains).isPresent()
+                    || own.headings()
+                        .find(text)
+                        .filter(found -> NAMES.contains(found.meaning().ours()))
+                        .isPresent());
+  }
+
+  /** A plant's name and one more; where no heading is the name, a column of plants. */
+  private static boolean isHeading(Sheet sheet, HeadingRow row, OwnWords own) {
+    return row.hasName(own) || hasColumnOfPlants(sheet, row);
+  }
+
+  private static boolean hasColumnOfPlants(Sheet sheet, HeadingRow row) {
+    return row.texts.keySet().stream().anyMatch(column -> plants(sheet, row.lastIndex, column) > 0);
+  }
+
+  /** Share of the cells below that are plants, nothing if under three in ten. */
+  static double plants(Sheet sheet, int headingIndex, int column) {
+    int filled = 0;
+    int plants = 0;
+    for (SheetRow row : sheet.rows().subList(headingIndex + 1, sheet.rows().size())) {
+      Optional<SheetCell> cell = row.cell(column);
+      if (cell.isPresent() && cell.get().isText()) {
+        filled++;
+        plants += PlantNames.shipped().find(cell.get().text(), "").isPlant() ? 1 : 0;
+      }
+      if (filled >= 200) {
+        break;
+      }
+    }
+    return filled > 0 && plants * 10 >= filled * 3 ? (double) plants / filled : 0;
+  }
+}

@@ -1,0 +1,282 @@
+package growingon.load.own.heading;
+
+import growingon.load.own.text.Keys;
+import growingon.load.own.text.Meaning;
+import growingon.load.own.text.MonthText;
+import growingon.load.own.text.Remembered;
+import growingon.load.own.text.Resources;
+import growingon.load.own.text.Units;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.apache.commons.csv.CSVRecord;
+import org.apache.commons.text.similarity.LevenshteinDistance;
+
+/**
+ * What 1,850 headings in six languages stand for. First what is written as it is, then without a
+ * unit at its end, in the singular, without remarks in brackets, without a lone initial or a year.
+ */
+final class HeadingWords {
+  private static final int LONGEST = 200;
+  private static final int SHORTEST_NEAR = 5;
+  private static final Pattern REMARK = Pattern.compile("\\([^)]*\\)|\\[[^]]*]");
+  private static final Pattern INITIAL = Pattern.compile("^\\p{L} (?=\\S{2})");
+  private static final Pattern YEAR = Pattern.compile(" '?(?:20)?[0-9]{2}$");
+  private static final Pattern MONTH_OR_WEEK =
+      Pattern.compile(
+          " (?:(?:wk|week|kw) ?[0-9]{1,2}(?: '?(?:20)?[0-9]{2})?|(?:0?[1-9]|1[0-2]) (?:20)?[0-9]{2})$");
+  private static final Set<String> COUNTED =
+      Set.of(
+          "qty",
+          "quantity",
+          "no",
+          "nos",
+          "number",
+          "units",
+          "plants",
+          "trees",
+          "pieces",
+          "pcs",
+          "count",
+          "stock",
+          "anz",
+          "anzahl",
+          "menge",
+          "stk",
+          "stuckzahl",
+          "bestand",
+          "qte",
+          "quantite",
+          "nombre",
+          "aantal",
+          "quantita",
+          "cantidad");
+  private static final Map<ListKind, HeadingWords> SHIPPED = new ConcurrentHashMap<>();
+
+  private final Map<String, Meaning> meanings = new HashMap<>();
+  private final Map<String, String> spellings = new HashMap<>();
+  private final Remembered<Optional<Found>> known = new Remembered<>();
+
+  /**
+   * A heading understood.
+   *
+   * @param nod whether it is likely only, and a nod is asked for
+   */
+  record Found(Meaning meaning, boolean nod) {}
+
+  private HeadingWords(ListKind kind) {
+    if (kind.isOffers()) {
+      for (CSVRecord row : Resources.rows(HeadingWords.class, "offer-headings.csv")) {
+        add(row.get("heading"), Meaning.of(row.get("ours"), row.get("unit")));
+      }
+    }
+    for (CSVRecord row : Resources.rows(HeadingWords.class, "headings.csv")) {
+      Meaning meaning =
+          new Meaning(
+              row.get("ours"),
+              row.get("unit"),
+              Integer.parseInt(row.get("rank")),
+              Arrays.stream(row.get("choices").split(";"))
+                  .map(String::strip)
+                  .filter(each -> !each.isEmpty())
+                  .toList());
+      add(row.get("heading"), kind.meaning(meaning));
+    }
+    OwnColumns.all()
+        .forEach((name, unit) -> add(Keys.of(name), kind.meaning(Meaning.of(name, unit)), name));
+  }
+
+  private void add(String heading, Meaning meaning) {
+    add(Keys.of(heading), meaning, heading);
+    add(Keys.withUmlautsSpelt(heading), meaning, heading);
+  }
+
+  private void add(String key, Meaning meaning, String heading) {
+    meanings.putIfAbsent(key, meaning);
+    spellings.putIfAbsent(key, heading);
+  }
+
+  /** What headings stand for in lists of a kind. */
+  static HeadingWords of(ListKind kind) {
+    return SHIPPED.computeIfAbsent(kind, HeadingWords::new);
+  }
+
+  /** What a heading stands for; empty if it is not understood. */
+  Optional<Found> find(String heading) {
+    return known.get(heading, this::found);
+  }
+
+  private Optional<Found> found(String heading) {
+    if (heading.length() > LONGEST || heading.isBlank()) {
+      return Optional.empty();
+    }
+    String bare = Keys.withoutFootnotes(heading);
+    return certain(bare)
+        .or(() -> certain(REMARK.matcher(bare).replaceAll(" ")))
+        .or(() -> counted(Keys.of(bare)))
+        .map(meaning -> new Found(meaning, false))
+        .or(() -> likely(bare).map(meaning -> new Found(meaning, true)));
+  }
+
+  private Optional<Meaning> certain(String heading) {
+    return spelt(heading).stream()
+        .flatMap(key -> asWritten(key).stream())
+        .findFirst()
+        .or(() -> spelt(heading).stream().flatMap(key -> singular(key).stream()).findFirst());
+  }
+
+  /** Whole first, then parted at inner capitals. */
+  private static List<String> spelt(String heading) {
+    List<String> keys = new ArrayList<>();
+    keys.add(Keys.of(heading));
+    String parted = Keys.of(Keys.parted(heading));
+    if (!parted.equals(keys.get(0))) {
+      keys.add(parted);
+    }
+    return keys;
+  }
+
+  private Optional<Meaning> asWritten(String key) {
+    return Optional.ofNullable(meanings.get(key)).or(() -> withoutUnit(key));
+  }
+
+  private Optional<Meaning> withoutUnit(String key) {
+    List<String> words = Keys.words(key);
+    for (int take = Math.min(2, words.size() - 1); take > 0; take--) {
+      int split = words.size() - take;
+      Optional<String> unit = Units.named(String.join(" ", words.subList(split, words.size())));
+      Optional<Meaning> rest =
+          unit.flatMap(
+              named ->
+                  stem(String.join(" ", words.subList(0, split)))
+                      .filter(meaning -> Units.fits(meaning, named))
+                      .map(meaning -> meaning.inUnit(Units.joined(meaning, named))));
+      if (rest.isPresent()) {
+        return rest;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Meaning> stem(String key) {
+    return Optional.ofNullable(meanings.get(key))
+        .or(() -> singularOf(key))
+        .or(() -> withoutUnit(key));
+  }
+
+  private Optional<Meaning> singular(String key) {
+    return singularOf(key);
+  }
+
+  private Optional<Meaning> singularOf(String key) {
+    List<String> tries = new ArrayList<>();
+    List<String> words = Keys.words(key);
+    if (words.isEmpty()) {
+      return Optional.empty();
+    }
+    String last = words.get(words.size() - 1);
+    String front = key.substring(0, key.length() - last.length());
+    if (last.length() > 3 && last.endsWith("ies")) {
+      tries.add(front + last.substring(0, last.length() - 3) + "y");
+    }
+    if (last.length() > 3 && last.endsWith("es")) {
+      tries.add(front + last.substring(0, last.length() - 2));
+    }
+    if (last.length() > 2 && last.endsWith("s")) {
+      tries.add(front + last.substring(0, last.length() - 1));
+    }
+    if (words.size() > 1 && words.get(0).endsWith("s")) {
+      tries.add(
+          words.get(0).substring(0, words.get(0).length() - 1)
+              + key.substring(words.get(0).length()));
+    }
+    tries.add(key + "s");
+    if (last.endsWith("y")) {
+      tries.add(key.substring(0, key.length() - 1) + "ies");
+    }
+    return tries.stream()
+        .flatMap(each -> Optional.ofNullable(meanings.get(each)).stream())
+        .findFirst();
+  }
+
+  /**
+   * A word for number before or behind what is the number by itself, as in "Qty on hand"; or one
+   * such word for another, as in "Total qty" for "Total plants".
+   */
+  private Optional<Meaning> counted(String key) {
+    List<String> words = Keys.words(key);
+    if (words.size() < 2) {
+      return Optional.empty();
+    }
+    String first = words.get(0);
+    String last = words.get(words.size() - 1);
+    String behind = key.substring(first.length()).strip();
+    String before = key.substring(0, key.length() - last.length()).strip();
+    Optional<Meaning> alone =
+        number(behind, COUNTED.contains(first) && !COUNTED.contains(behind))
+            .or(() -> number(before, COUNTED.contains(last) && !COUNTED.contains(before)));
+    return alone.or(
+        () ->
+            COUNTED.contains(last)
+                ? COUNTED.stream()
+                    .sorted()
+                    .flatMap(other -> number(before + " " + other, true).stream())
+                    .min(Comparator.comparingInt(Meaning::rank))
+                : Optional.empty());
+  }
+
+  private Optional<Meaning> number(String key, boolean may) {
+    return may
+        ? Optional.ofNullable(meanings.get(key)).filter(each -> each.ours().equals("quantity"))
+        : Optional.empty();
+  }
+
+  private Optional<Meaning> likely(String heading) {
+    String key = Keys.of(heading);
+    String withoutInitial = INITIAL.matcher(key).replaceFirst("");
+    String withoutYear = YEAR.matcher(key).replaceFirst("");
+    return Stream.of(
+            withoutInitial,
+            withoutYear,
+            YEAR.matcher(withoutInitial).replaceFirst(""),
+            withoutMonth(key))
+        .filter(each -> !each.equals(key))
+        .flatMap(each -> asWritten(each).stream())
+        .findFirst();
+  }
+
+  /** Without a month, with its year or not, or a week behind it: Stock Nov 26, Qty 11/2026. */
+  private static String withoutMonth(String key) {
+    String numbered = MONTH_OR_WEEK.matcher(key).replaceFirst("");
+    if (!numbered.equals(key)) {
+      return numbered;
+    }
+    String bare = YEAR.matcher(key).replaceFirst("");
+    int last = bare.lastIndexOf(' ');
+    return last > 0 && MonthText.named(bare.substring(last + 1)).isPresent()
+        ? bare.substring(0, last)
+        : key;
+  }
+
+  /** The nearest heading within two letters: offered, never taken. */
+  Optional<String> nearest(String heading) {
+    String key = Keys.of(heading);
+    if (key.length() < SHORTEST_NEAR || key.length() > LONGEST) {
+      return Optional.empty();
+    }
+    LevenshteinDistance distance = new LevenshteinDistance(2);
+    return meanings.keySet().stream()
+        .filter(each -> Math.abs(each.length() - key.length()) <= 2)
+        .filter(each -> distance.apply(each, key) >= 0)
+        .min((a, b) -> Integer.compare(distance.apply(a, key), distance.apply(b, key)))
+        .map(spellings::get);
+  }
+}

@@ -1,0 +1,55 @@
+package growingon.load.own.plant;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a plant's name was found to mean.
+ *
+ * @param taxon of the library, if it is one
+ * @param how certain, likely, open or unknown
+ * @param candidates taxa that it may be, where it is open
+ * @param genus the genus of the library that stands in for an unknown species; empty if none
+ */
+public record PlantMatch(Optional<String> taxon, How how, List<String> candidates, String genus) {
+  /** How sure it is. */
+  public enum How {
+    CERTAIN,
+    LIKELY,
+    OPEN,
+    UNKNOWN
+  }
+
+  public PlantMatch {
+    candidates = List.copyOf(candidates);
+  }
+
+  static PlantMatch certain(String taxon) {
+    return new PlantMatch(Optional.of(taxon), How.CERTAIN, List.of(), "");
+  }
+
+  static PlantMatch likely(String taxon) {
+    return new PlantMatch(Optional.of(taxon), How.LIKELY, List.of(), "");
+  }
+
+  public static PlantMatch several(List<String> candidates) {
+    return new PlantMatch(Optional.empty(), How.OPEN, candidates, "");
+  }
+
+  static PlantMatch ofGenus(String genus) {
+    return new PlantMatch(Optional.empty(), How.UNKNOWN, List.of(), genus);
+  }
+
+  public static PlantMatch unknown() {
+    return new PlantMatch(Optional.empty(), How.UNKNOWN, List.of(), "");
+  }
+
+  public boolean isKnown() {
+    return taxon.isPresent();
+  }
+
+  /** Whether the name is a plant's at all, as far as the library can tell. */
+  public boolean isPlant() {
+    return isKnown() || how == How.OPEN || !genus.isEmpty();
+  }
+}

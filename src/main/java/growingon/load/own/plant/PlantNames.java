@@ -1,0 +1,243 @@
+package growingon.load.own.plant;
+
+import growingon.load.own.text.Keys;
+import growingon.load.own.text.Meaning;
+import growingon.load.own.text.Remembered;
+import growingon.load.own.text.Resources;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.function.Function;
+import org.apache.commons.csv.CSVRecord;
+
+/**
+ * Which taxon of the library a plant's name means: by 840 names in seven languages, by a shortened
+ * botanical name, or by the genus that a group row or column gives. What stands behind a name never
+ * makes another taxon of it.
+ */
+public final class PlantNames {
+  private final Remembered<PlantMatch> found = new Remembered<>();
+  private static final int LEAST_EPITHET = 3;
+  private static final int LEAST_AFTER_GENUS = 2;
+  private static final PlantNames SHIPPED = new PlantNames();
+
+  private final Map<String, String> taxa = new HashMap<>();
+  private final Set<String> open = new TreeSet<>();
+  private final Map<String, List<String>> byGenus = new TreeMap<>();
+  private int longest = 1;
+
+  private PlantNames() {
+    for (CSVRecord row : Resources.rows(PlantNames.class, "species-names.csv")) {
+      add(Keys.of(row.get("name")), row.get("species"));
+      add(Keys.withUmlautsSpelt(row.get("name")), row.get("species"));
+    }
+    for (String taxon : new TreeSet<>(taxa.values())) {
+      byGenus.computeIfAbsent(genusOf(Keys.of(taxon)), each -> new ArrayList<>()).add(taxon);
+    }
+  }
+
+  public static PlantNames shipped() {
+    return SHIPPED;
+  }
+
+  private void add(String key, String taxon) {
+    if (taxon.equals(Meaning.OPEN)) {
+      open.add(key);
+    } else {
+      taxa.put(key, taxon);
+    }
+    longest = Math.max(longest, Keys.words(key).size());
+  }
+
+  /** First word, without the cross of a hybrid. */
+  public static String genusOf(String key) {
+    List<String> words = Keys.words(key);
+    return words.isEmpty()
+        ? ""
+        : words.get(0).equals("x") && words.size() > 1 ? words.get(1) : words.get(0);
+  }
+
+  /** The taxon that a grower says a name is: by any name of it, else by its own. */
+  public PlantMatch saidToBe(String ours) {
+    PlantMatch match = find(ours, "");
+    return match.isKnown() ? PlantMatch.certain(match.taxon().get()) : match;
+  }
+
+  /** The first word of a title; where it is the plural of a genus, that genus. */
+  public String genusIn(String title) {
+    String first = genusOf(Keys.of(title));
+    return withAndWithoutPlural(first).stream().filter(this::isGenus).findFirst().orElse(first);
+  }
+
+  /** Whether a word is a genus of which the library has a taxon, in full. */
+  public boolean isGenus(String word) {
+    return byGenus.containsKey(word);
+  }
+
+  /** Every taxon of the genus. */
+  List<String> ofGenus(String genus) {
+    return byGenus.getOrDefault(genus, List.of());
+  }
+
+  /**
+   * What a plant's name means.
+   *
+   * @param name as the list has it
+   * @param genus of the group row or column it stands under, empty if none
+   */
+  public PlantMatch find(String name, String genus) {
+    return found.get(name + '\n' + genus, key -> looked(name, genus));
+  }
+
+  private PlantMatch looked(String name, String genus) {
+    PlantText text = PlantText.of(name);
+    Optional<PlantMatch> whole = first(text, words -> whole(words, genus));
+    if (whole.filter(PlantMatch::isKnown).isPresent()) {
+      return whole.get();
+    }
+    Optional<PlantMatch> part =
+        first(text, words -> shortened(words, genus).or(() -> genusAlone(words, genus)));
+    return whole.or(() -> part).orElse(PlantMatch.unknown());
+  }
+
+  /** A known taxon before one that must be asked for. */
+  private static Optional<PlantMatch> first(
+      PlantText text, Function<List<String>, Optional<PlantMatch>> reading) {
+    List<PlantMatch> found =
+        text.readings().stream().flatMap(words -> reading.apply(words).stream()).toList();
+    return found.stream()
+        .filter(PlantMatch::isKnown)
+        .findFirst()
+        .or(() -> found.stream().findFirst());
+  }
+
+  /** The longest beginning that is a name, by itself or behind the genus. */
+  private Optional<PlantMatch> whole(List<String> words, String genus) {
+    for (int take = Math.min(longest, words.size()); take > 0; take--) {
+      String key = String.join(" ", words.subList(0, take));
+      Optional<PlantMatch> alone = exact(key, genus);
+      Optional<PlantMatch> behind =
+          genus.isEmpty() ? Optional.empty() : exact(genus + " " + key, "");
+      if (alone.isPresent() || behind.isPresent()) {
+        return alone.filter(PlantMatch::isKnown).or(() -> behind).or(() -> alone);
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<PlantMatch> exact(String key, String genus) {
+    for (String each : withAndWithoutPlural(key)) {
+      String taxon = taxa.get(each);
+      if (taxon != null && !isGenusOfSeveral(each, taxon)) {
+        return Optional.of(
+            each.equals(genusOf(Keys.of(taxon))) && !Keys.of(taxon).equals(each)
+                ? PlantMatch.likely(taxon)
+                : PlantMatch.certain(taxon));
+      }
+      if (open.contains(each)) {
+        return Optional.of(settled(genus));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean isGenusOfSeveral(String key, String taxon) {
+    return byGenus.getOrDefault(key, List.of()).size() > 1 && !Keys.of(taxon).equals(key);
+  }
+
+  /** A word that may be two taxa: one of them is left where only one is of the genus. */
+  private PlantMatch settled(String genus) {
+    List<String> all = ofGenus(genus);
+    return all.size() == 1 ? PlantMatch.likely(all.get(0)) : PlantMatch.several(all);
+  }
+
+  private static List<String> withAndWithoutPlural(String key) {
+    List<String> all = new ArrayList<>(List.of(key));
+    if (key.endsWith("ies") && key.length() > 5) {
+      all.add(key.substring(0, key.length() - 3) + "y");
+    }
+    if (key.endsWith("es") && key.length() > 4) {
+      all.add(key.substring(0, key.length() - 2));
+    }
+    if (key.endsWith("s") && key.length() > 3) {
+      all.add(key.substring(0, key.length() - 1));
+    }
+    return all;
+  }
+
+  /** C bet, F sylv, Quercus rob: whole words before beginnings, where one taxon fits. */
+  private Optional<PlantMatch> shortened(List<String> words, String genus) {
+    Set<String> fitting = new LinkedHashSet<>();
+    if (words.size() > 1) {
+      fitting.addAll(fitting(words.get(0), words.get(1), byGenus.keySet()));
+    }
+    if (fitting.isEmpty() && !genus.isEmpty() && !words.isEmpty()) {
+      fitting.addAll(epithets(words.get(0), LEAST_EPITHET, ofGenus(genus)));
+    }
+    if (fitting.size() == 1) {
+      return Optional.of(PlantMatch.likely(fitting.iterator().next()));
+    }
+    return fitting.isEmpty()
+        ? Optional.empty()
+        : Optional.of(PlantMatch.several(List.copyOf(fitting)));
+  }
+
+  private Collection<String> fitting(String genus, String epithet, Set<String> genera) {
+    if (genera.contains(genus)) {
+      return epithets(epithet, LEAST_AFTER_GENUS, ofGenus(genus));
+    }
+    List<String> all = new ArrayList<>();
+    genera.stream()
+        .filter(each -> each.startsWith(genus))
+        .forEach(each -> all.addAll(ofGenus(each)));
+    return epithets(epithet, LEAST_EPITHET, all);
+  }
+
+  private static Collection<String> epithets(String typed, int least, List<String> of) {
+    Map<String, String> byEpithet = new LinkedHashMap<>();
+    Set<String> begun = new LinkedHashSet<>();
+    for (String taxon : of) {
+      for (String epithet : epithetsOf(taxon)) {
+        byEpithet.put(epithet, taxon);
+        if (typed.length() >= least && epithet.startsWith(typed)) {
+          begun.add(taxon);
+        }
+      }
+    }
+    return byEpithet.containsKey(typed) ? Set.of(byEpithet.get(typed)) : begun;
+  }
+
+  private static List<String> epithetsOf(String taxon) {
+    return Keys.words(Keys.of(taxon)).stream()
+        .skip(1)
+        .filter(word -> !word.equals("x") && !word.equals("subsp"))
+        .toList();
+  }
+
+  /**
+   * A genus alone or before a cultivar: its only taxon with a nod, else one of several. An epithet
+   * that the library lacks is another species of it.
+   */
+  private Optional<PlantMatch> genusAlone(List<String> words, String group) {
+    if (words.isEmpty()) {
+      return Optional.empty();
+    }
+    String first = words.get(0);
+    if (!isGenus(first)) {
+      return isGenus(group) ? Optional.of(PlantMatch.ofGenus(group)) : Optional.empty();
+    }
+    if (words.size() > 1 && PlantText.isEpithet(words.get(1))) {
+      return Optional.of(PlantMatch.ofGenus(first));
+    }
+    List<String> all = ofGenus(first);
+    return Optional.of(all.size() == 1 ? PlantMatch.likely(all.get(0)) : PlantMatch.several(all));
+  }
+}

@@ -1,0 +1,244 @@
+package growingon.load.own.question;
+
+import growingon.load.own.heading.Columns;
+import growingon.load.own.heading.HeadingRead;
+import growingon.load.own.heading.ListKind;
+import growingon.load.own.lot.Question;
+import growingon.load.own.row.ListRead;
+import growingon.load.own.row.RowPrices;
+import growingon.load.own.row.SheetAccount;
+import growingon.load.own.text.Keys;
+import growingon.load.own.text.Meaning;
+import growingon.load.own.text.Units;
+import growingon.nursery.number.Writing;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** What is asked of the reading of lists: open and likely headings, cells and names. */
+final class ReadingFills {
+  private static final String READING = ToFill.READING;
+
+  private ReadingFills() {}
+
+  /** A question, and what the rows of its list are. */
+  private record Asked(Question question, ListKind kind) {
+    /** The same of the plants of both. */
+    Asked and(Asked other) {
+      long plants = question.plants() + other.question.plants();
+      return equals(other) ? this : new Asked(question.ofLot(question.lot(), plants), kind);
+    }
+  }
+
+  /** Questions by the plants that they concern; nods of one kind are one. */
+  static List<Fill> of(List<ListRead> lists) {
+    List<Asked> asked = new ArrayList<>();
+    for (ListRead list : lists) {
+      list.questions().forEach(each -> asked.add(new Asked(each, list.kind())));
+    }
+    Set<String> leftOut = new HashSet<>();
+    for (ListRead list : lists) {
+      list.asked().forEach(lot -> leftOut.add(lot.lot()));
+    }
+    List<Fill> fills = new ArrayList<>(headings(lists));
+    String only = onlySheet(lists);
+    askedOnce(asked).stream()
+        .sorted(
+            Comparator.comparing((Asked each) -> !leftOut.contains(each.question.lot()))
+                .thenComparing(
+                    Comparator.comparing((Asked each) -> each.question.plants()).reversed()))
+        .forEach(
+            each -> fills.add(fill(each.question, each.kind, heading(each.question, lists), only)));
+    lists.forEach(list -> secondPrice(list).ifPresent(fills::add));
+    nods(asked.stream().map(Asked::question).distinct().toList(), only).forEach(fills::add);
+    return fills;
+  }
+
+  /** The sheet, where there is one only, so that it need not be named. */
+  private static String onlySheet(List<ListRead> lists) {
+    List<String> sheets =
+        lists.stream()
+            .flatMap(list -> list.accounts().stream())
+            .filter(account -> account.read().equals("yes"))
+            .map(SheetAccount::sheet)
+            .toList();
+    return sheets.size() == 1 ? sheets.get(0) : "";
+  }
+
+  /** What stands above the cell in the list, else the column of ours. */
+  private static String heading(Question question, List<ListRead> lists) {
+    return lists.stream()
+        .flatMap(list -> list.headings().stream())
+        .filter(head -> head.sheet().equals(question.sheet()) && head.is(question.column()))
+        .filter(head -> head.column() < Columns.PLANT_A_ROW_COLUMN)
+        .map(HeadingRead::heading)
+        .findFirst()
+        .orElse(question.column());
+  }
+
+  /** A plant's name is asked once, whichever rows bear it. */
+  private static Collection<Asked> askedOnce(List<Asked> all) {
+    Map<Object, Asked> once = new LinkedHashMap<>();
+    for (Asked each : all) {
+      Question question = each.question;
+      if (!question.nod()) {
+        boolean isName = question.column().equals("species");
+        once.merge(isName ? question.found() : each, each, Asked::and);
+      }
+    }
+    return once.values();
+  }
+
+  /** One question for each heading that is open or likely. */
+  private static List<Fill> headings(List<ListRead> lists) {
+    Map<String, Fill> fills = new LinkedHashMap<>();
+    for (ListRead list : lists) {
+      for (HeadingRead head : list.headings()) {
+        if (head.unit().equals(Units.GROSS) && head.rows() > 0 && head.is("selling price")) {
+          fills.putIfAbsent("vat " + Keys.of(head.heading()), vat(head));
+        }
+        boolean open = head.is(Meaning.OPEN) && head.rows() > 0;
+        if (open || head.how() == HeadingRead.How.LIKELY) {
+          String choices =
+              head.choices().isEmpty() ? "" : " " + String.join(" or ", head.choices()) + "?";
+          fills.putIfAbsent(
+              list.kind().heading() + " " + Keys.of(head.heading()),
+              new Fill(
+                      open ? "not read" : "yes",
+                      "What is the column %s (as in %s)?%s"
+                          .formatted(
+                              head.heading(),
+                              head.example(),
+                              open ? choices : " it is read as " + head.ours()),
+                      "",
+                      head.rows() + " rows",
+                      "own words",
+                      head.heading(),
+                      list.kind().heading(),
+                      READING,
+                      false)
+                  .choosing(head.choosable()));
+        }
+      }
+    }
+    return List.copyOf(fills.values());
+  }
+
+  /** Of several prices of a sheet one is planned with; which it is to be is asked once. */
+  private static Optional<Fill> secondPrice(ListRead list) {
+    Map<String, List<HeadingRead>> bySheet = new LinkedHashMap<>();
+    list.headings().stream()
+        .filter(head -> head.is("selling price") && head.rows() > 0)
+        .filter(head -> !head.unit().equals(Units.GROSS) && head.how() != HeadingRead.How.YOURS)
+        .forEach(
+            head -> bySheet.computeIfAbsent(head.sheet(), each -> new ArrayList<>()).add(head));
+    return bySheet.values().stream()
+        .filter(heads -> heads.size() > 1)
+        .findFirst()
+        .map(
+            heads -> {
+              HeadingRead taken = RowPrices.latestFirst(heads).get(0);
+              List<String> others =
+                  heads.stream().filter(each -> each != taken).map(HeadingRead::heading).toList();
+              return new Fill(
+                      "selling price",
+                      "Is %s what you get, or %s? type note if it is the other"
+                          .formatted(taken.heading(), Writing.list(others)),
+                      "",
+                      taken.rows() + " rows",
+                      "own words",
+                      taken.heading(),
+                      list.kind().heading(),
+                      READING,
+                      false)
+                  .choosing(List.of("selling price", "note"));
+            });
+  }
+
+  private static Fill vat(HeadingRead head) {
+    return new Fill(
+        "not read",
+        "%s is with VAT: at which rate?".formatted(head.heading()),
+        "%",
+        head.rows() + " rows",
+        "own words",
+        head.heading(),
+        "vat",
+        READING,
+        false);
+  }
+
+  /**
+   * A question.
+   *
+   * @param heading what stands above the cell
+   * @param only the sheet, where there is one only
+   */
+  private static Fill fill(Question question, ListKind kind, String heading, String only) {
+    String sheet = question.sheet().equals(only) ? "" : question.sheet() + ", ";
+    String where =
+        question.row() > 0 ? "%srow %d".formatted(sheet, question.row()) : question.sheet();
+    String found = question.found().isEmpty() ? "" : ", \"" + question.found() + "\"";
+    return new Fill(
+            question.usual(),
+            "%s, %s%s: %s".formatted(where, heading, found, question.question()),
+            "",
+            question.plants() > 0 ? question.plants() + " plants" : "",
+            question.column().equals("species")
+                ? "own words"
+                : question.row() == 0 ? "own words" : kind.table(),
+            question.column().equals("species")
+                ? question.found()
+                : question.row() == 0 ? question.found() : question.lot(),
+            question.column(),
+            READING,
+            false)
+        .choosing(question.choices());
+  }
+
+  private static List<Fill> nods(List<Question> questions, String only) {
+    Map<String, List<Question>> byKind = new LinkedHashMap<>();
+    questions.stream()
+        .filter(Question::nod)
+        .forEach(
+            each ->
+                byKind
+                    .computeIfAbsent(
+                        each.sheet() + each.column() + each.question().replaceAll("[0-9.,]+", "#"),
+                        key -> new ArrayList<>())
+                    .add(each));
+    return byKind.values().stream().map(alike -> nod(alike, only)).toList();
+  }
+
+  private static Fill nod(List<Question> alike, String only) {
+    Question first = alike.get(0);
+    String rows =
+        String.join(
+            ", ",
+            alike.stream().map(each -> Integer.toString(each.row())).distinct().limit(12).toList());
+    long plants = alike.stream().mapToLong(Question::plants).sum();
+    return new Fill(
+        "yes",
+        "%s%s: %s (row%s %s)%s; is that right?"
+            .formatted(
+                first.sheet().equals(only) ? "" : first.sheet() + ", ",
+                first.column(),
+                first.question(),
+                alike.size() == 1 ? "" : "s",
+                rows,
+                alike.size() == 1 ? "" : " and the like"),
+        "",
+        plants + " plants",
+        "own words",
+        first.found(),
+        first.column(),
+        READING,
+        false);
+  }
+}

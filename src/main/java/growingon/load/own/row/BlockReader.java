@@ -1,0 +1,382 @@
+package growingon.load.own.row;
+
+import growingon.load.own.heading.Columns;
+import growingon.load.own.heading.HeadingRead;
+import growingon.load.own.lot.Draft;
+import growingon.load.own.plant.PlantNames;
+import growingon.load.own.plant.PlantText;
+import growingon.load.own.sheet.Sheet;
+import growingon.load.own.sheet.SheetCell;
+import growingon.load.own.sheet.SheetRow;
+import growingon.load.own.text.CountText;
+import growingon.load.own.text.Keys;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.regex.Pattern;
+
+/**
+ * Reads the rows below one heading row, from one column up to another: says of each what it is, and
+ * reads those that are lots.
+ */
+final class BlockReader {
+  private static final Pattern MARK_BEFORE =
+      Pattern.compile("^(?:\"|''|„|”|do\\.?|dto\\.?)\\s+(?=\\S)");
+  private static final int LONGEST_GROUP = 45;
+
+  /** The longest name that a plant of the nursery may have. */
+  private static final int LONGEST_NAME = 100;
+
+  private final List<HeadingRead> heads;
+  private final RowReader reader;
+  private final Set<String> titles;
+  private final Sheet sheet;
+  private final Map<Integer, SheetCell> above = new HashMap<>();
+  private final List<Draft> lots = new ArrayList<>();
+  private final List<Draft> asked = new ArrayList<>();
+  private final Map<Integer, RowKind> kinds = new TreeMap<>();
+  private final TotalRows totals;
+  private final Tally notStock = new Tally();
+  private final Tally struck = new Tally();
+  private final Tally hidden = new Tally();
+  private final GroupTitles group;
+  private String nameAbove = "";
+
+  /** Rows and plants of one kind. */
+  static final class Tally {
+    final List<Integer> rows = new ArrayList<>();
+    long plants;
+
+    void add(int row, long number) {
+      rows.add(row);
+      plants += number;
+    }
+  }
+
+  BlockReader(Sheet sheet, List<HeadingRead> heads, RowReader reader, Set<String> titles) {
+    this.sheet = sheet;
+    this.heads = heads;
+    this.reader = reader;
+    this.titles = titles;
+    this.group = new GroupTitles(reader);
+    this.totals = new TotalRows(heads);
+  }
+
+  void read(List<SheetRow> rows) {
+    for (SheetRow row : rows) {
+      for (HeadingRead head : heads) {
+        if (head.is("place")) {
+          group.addPlace(row.text(head.column()));
+        }
+      }
+    }
+    for (SheetRow row : rows) {
+      if (!row.cells().isEmpty()) {
+        kinds.put(row.number(), kind(filled(row)));
+      }
+    }
+  }
+
+  /** The row with what merged cells and marks for "as above" say. */
+  private SheetRow filled(SheetRow row) {
+    TreeMap<Integer, SheetCell> cells = new TreeMap<>(row.cells());
+    for (HeadingRead head : heads) {
+      int column = head.column();
+      Optional<SheetCell> cell = row.cell(column);
+      boolean name = head.is("species") || head.is("genus");
+      if (cell.isPresent()
+          && RowWords.isDitto(cell.get().text())
+          && !name
+          && above.containsKey(column)) {
+        cells.put(column, above.get(column));
+      } else if (cell.isEmpty()
+          && above.containsKey(column)
+          && isMergedDown(row.number(), column)) {
+        cells.put(column, above.get(column));
+      }
+    }
+    return new SheetRow(row.number(), row.hidden(), cells);
+  }
+
+  private boolean isMergedDown(int row, int column) {
+    return sheet.merges().stream()
+        .anyMatch(
+            merge ->
+                merge.isDown()
+                    && merge.firstColumn() <= column
+                    && merge.lastColumn() >= column
+                    && merge.firstRow() < row
+                    && merge.lastRow() >= row);
+  }
+
+  private RowKind kind(SheetRow row) {
+    if (isHeadingAgain(row)) {
+      return RowKind.HEADING_AGAIN;
+    }
+    if (totals.isOne(row, lots)) {
+      totals.take(row, lots.size());
+      return RowKind.TOTAL;
+    }
+    String only = row.cells().size() == 1 ? row.cells().values().iterator().next().text() : "";
+    if (!only.isEmpty() && (titles.contains(Keys.of(only)) || RowWords.isPage(only))) {
+      return RowKind.NOTE;
+    }
+    if (isGroup(row)) {
+      nameAbove = "";
+      group.take(row);
+      return RowKind.GROUP;
+    }
+    return isNote(row) ? RowKind.NOTE : lot(row);
+  }
+
+  private boolean isHeadingAgain(SheetRow row) {
+    long same =
+        heads.stream()
+            .filter(head -> Keys.of(row.text(head.column())).equals(Keys.of(head.heading())))
+            .count();
+    return same >= 2 && same * 2 >= row.cells().size();
+  }
+
+  private String text(SheetRow row, String ours) {
+    for (HeadingRead head : heads) {
+      if (head.is(ours) && !row.text(head.column()).isBlank()) {
+        return row.text(head.column()).strip();
+      }
+    }
+    return "";
+  }
+
+  private boolean hasAny(SheetRow row, String... ours) {
+    for (String each : ours) {
+      if (!text(row, each).isEmpty()) {
+        return true;
+      }
+    }
+    return heads.stream()
+        .anyMatch(head -> head.is(Columns.SIZE_HEADING) && row.cell(head.column()).isPresent());
+  }
+
+  private boolean isGroup(SheetRow row) {
+    boolean texts = row.cells().values().stream().allMatch(cell -> cell.isText() || isYear(cell));
+    int length = row.cells().values().stream().mapToInt(cell -> cell.text().length()).sum();
+    return row.cells().size() <= 2
+        && texts
+        && length < LONGEST_GROUP
+        && !row.cells().values().stream().anyMatch(cell -> RowWords.isDitto(cell.text()))
+        && !hasAny(
+            row,
+            "quantity",
+            "size",
+            "pot",
+            "girth cm",
+            "height cm",
+            "trunk mm",
+            "unit cost",
+            "selling price",
+            "arrived",
+            "note",
+            "row cost",
+            "packs")
+        && (row.cells().size() == 1
+            || text(row, "species").isEmpty()
+            || text(row, "lot").isEmpty());
+  }
+
+  private static boolean isYear(SheetCell cell) {
+    return cell.number().isPresent() && cell.text().matches("20\\d\\d");
+  }
+
+  private boolean isNote(SheetRow row) {
+    boolean name = hasAny(row, "species", "genus", "cultivar", "common name");
+    boolean number = hasAny(row, "quantity", "packs");
+    if (!name && !number) {
+      return !hasAny(row, "size", "pot", "girth cm", "trunk mm", "unit cost", "selling price");
+    }
+    if (number) {
+      return false;
+    }
+    boolean longText =
+        row.cells().size() == 1
+            && row.cells().values().iterator().next().text().length() >= LONGEST_GROUP;
+    return longText;
+  }
+
+  private RowKind lot(SheetRow row) {
+    String name = name(row);
+    if (name.length() > LONGEST_NAME) {
+      return tooLong(row, name.substring(0, LONGEST_GROUP));
+    }
+    if (isStruck(row)) {
+      struck.add(row.number(), plants(row));
+      return RowKind.STRUCK;
+    }
+    if (group.saysNoStock() || isDue(row)) {
+      notStock.add(row.number(), plants(row));
+      return RowKind.NOT_READ;
+    }
+    if (RowWords.isThing(name)
+        && !PlantNames.shipped().find(name, group.under().genus()).isPlant()) {
+      return RowKind.NOT_READ;
+    }
+    return heads.stream().anyMatch(head -> head.is(Columns.SIZE_HEADING))
+        ? bySize(row, name)
+        : one(row, name);
+  }
+
+  /** Nothing is called so long; it is not looked for among the plants, which would take long. */
+  private RowKind tooLong(SheetRow row, String beginning) {
+    Draft draft = new Draft(sheet.name(), row.number());
+    draft.ownName = beginning;
+    draft.rowAsked = true;
+    draft.ask("species", beginning, "no plant has so long a name; which is it?");
+    asked.add(draft);
+    return RowKind.ASKED;
+  }
+
+  private RowKind one(SheetRow row, String name) {
+    boolean gone = isGone(row);
+    remember(row);
+    nameAbove = name;
+    if (gone) {
+      return RowKind.GONE;
+    }
+    return finish(row, reader.read(row, name, group.under()));
+  }
+
+  private RowKind finish(SheetRow row, Draft draft) {
+    draft.place = draft.place.isEmpty() ? group.place() : draft.place;
+    if (draft.arrived.isEmpty() && text(row, "arrived").isEmpty()) {
+      draft.arrived = group.month();
+      draft.arrivedAbout |= group.month().isPresent();
+    }
+    if (draft.ownName.isEmpty()) {
+      draft.rowAsked = true;
+      draft.ask("species", "", "which plant is it?");
+    }
+    if (draft.rowAsked) {
+      asked.add(draft);
+      return RowKind.ASKED;
+    }
+    if (draft.quantity.orElse(1) == 0) {
+      return RowKind.GONE;
+    }
+    if (row.hidden()) {
+      hidden.add(row.number(), draft.quantity.orElse(0));
+    }
+    lots.add(draft);
+    return RowKind.LOT;
+  }
+
+  /** Each filled cell under a size is a lot of that size. */
+  private RowKind bySize(SheetRow row, String name) {
+    remember(row);
+    nameAbove = name;
+    RowKind kind = RowKind.GONE;
+    for (HeadingRead head : heads) {
+      Optional<SheetCell> cell =
+          head.is(Columns.SIZE_HEADING) ? row.cell(head.column()) : Optional.empty();
+      if (cell.isPresent() && !CountText.isGone(cell.get())) {
+        Draft draft = reader.readSized(row, name, group.under(), head, cell.get());
+        RowKind found = finish(row, draft);
+        kind = kind == RowKind.LOT ? kind : found;
+      }
+    }
+    return kind == RowKind.GONE && hasAny(row, "quantity") ? one(row, name) : kind;
+  }
+
+  /** The name, also where a mark or an empty cell means the one above. */
+  private String name(SheetRow row) {
+    String text = text(row, "species");
+    String genusCell = text(row, "genus");
+    if (text.isEmpty() && !genusCell.isEmpty()) {
+      text =
+          RowWords.isDitto(genusCell)
+              ? nameAbove
+              : (genusCell + " " + text(row, "cultivar")).strip();
+    }
+    if (text.isEmpty() || RowWords.isDitto(text)) {
+      return nameAbove.isEmpty() ? text.isEmpty() ? "" : text : nameAbove;
+    }
+    if (MARK_BEFORE.matcher(text).lookingAt() && !nameAbove.isEmpty()) {
+      String rest = MARK_BEFORE.matcher(text).replaceFirst("");
+      return PlantText.called(nameAbove) + " " + rest;
+    }
+    if (!genusCell.isEmpty()
+        && !RowWords.isDitto(genusCell)
+        && !Keys.of(text).startsWith(Keys.of(genusCell))) {
+      return genusCell + " " + text;
+    }
+    return text;
+  }
+
+  private void remember(SheetRow row) {
+    row.cells().forEach(above::put);
+  }
+
+  private boolean isStruck(SheetRow row) {
+    return heads.stream()
+        .filter(head -> head.is("species") || head.is("quantity"))
+        .flatMap(head -> row.cell(head.column()).stream())
+        .anyMatch(SheetCell::struck);
+  }
+
+  private long plants(SheetRow row) {
+    for (HeadingRead head : heads) {
+      if (head.is("quantity") && row.cell(head.column()).isPresent()) {
+        return CountText.of(row.cell(head.column()).get()).value().orElse(0);
+      }
+    }
+    return 0;
+  }
+
+  private boolean isDue(SheetRow row) {
+    String number = text(row, "quantity");
+    return (RowWords.isDue(number) && !number.isEmpty())
+        || (!text(row, "on order").isEmpty() && text(row, "arrived").isEmpty());
+  }
+
+  private boolean isGone(SheetRow row) {
+    List<SheetCell> cells =
+        heads.stream()
+            .filter(head -> head.is("quantity"))
+            .flatMap(head -> row.cell(head.column()).stream())
+            .toList();
+    return !cells.isEmpty() && cells.stream().anyMatch(CountText::isGone);
+  }
+
+  List<Draft> lots() {
+    return lots;
+  }
+
+  List<Draft> asked() {
+    return asked;
+  }
+
+  Map<Integer, RowKind> kinds() {
+    return kinds;
+  }
+
+  List<TotalRows.TotalRow> totals() {
+    return totals.all();
+  }
+
+  Tally notStock() {
+    return notStock;
+  }
+
+  Tally struck() {
+    return struck;
+  }
+
+  Tally hidden() {
+    return hidden;
+  }
+
+  List<Integer> groupsNotUsed() {
+    return group.notUsed();
+  }
+}

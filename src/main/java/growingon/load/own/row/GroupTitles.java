@@ -1,0 +1,99 @@
+package growingon.load.own.row;
+
+import growingon.load.own.plant.PlantMatch;
+import growingon.load.own.plant.PlantNames;
+import growingon.load.own.plant.PlantText;
+import growingon.load.own.sheet.SheetCell;
+import growingon.load.own.sheet.SheetRow;
+import growingon.load.own.text.Keys;
+import growingon.load.own.text.MonthText;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * Titles between the rows of a list: what each says of the rows below it, till the next of its
+ * kind.
+ */
+final class GroupTitles {
+  private final RowReader reader;
+  private final Set<String> placeNames = new HashSet<>();
+  private final List<Integer> notUsed = new ArrayList<>();
+  private String genus = "";
+  private Optional<PlantMatch> species = Optional.empty();
+  private String place = "";
+  private String size = "";
+  private Optional<YearMonth> month = Optional.empty();
+  private boolean notStock;
+
+  GroupTitles(RowReader reader) {
+    this.reader = reader;
+  }
+
+  /** A name of the place column, which may be a title too. */
+  void addPlace(String name) {
+    placeNames.add(Keys.of(name));
+  }
+
+  void take(SheetRow row) {
+    String text =
+        String.join(" ", row.cells().values().stream().map(SheetCell::text).toList()).strip();
+    notStock = RowWords.isNotStock(text);
+    PlantMatch match = PlantNames.shipped().find(text, "");
+    String key = PlantNames.shipped().genusIn(text);
+    if (notStock) {
+      return;
+    }
+    if (PlantNames.shipped().isGenus(key) && Keys.words(Keys.of(text)).size() == 1) {
+      genus = key;
+      species = Optional.empty();
+    } else if (match.isKnown() && match.how() == PlantMatch.How.CERTAIN) {
+      genus = PlantNames.genusOf(Keys.of(match.taxon().get()));
+      species = Optional.of(match);
+    } else if (MonthText.isSeasonOrYear(text)) {
+      month = new MonthText(Optional.empty(), false).of(SheetCell.of(text)).value();
+    } else if (RowWords.isPlace(text) || placeNames.contains(Keys.of(text))) {
+      place = text;
+    } else if (reader.readsSizeOf(text)) {
+      size = text;
+    } else {
+      genus =
+          Keys.words(Keys.of(text)).size() == 1
+                  && text.equals(text.toUpperCase(java.util.Locale.ROOT))
+                  && PlantText.isEpithet(Keys.of(text))
+                  && !Keys.of(text).endsWith("s")
+              ? Keys.of(text)
+              : "";
+      species = Optional.empty();
+      notUsed.add(row.number());
+    }
+  }
+
+  /** What they say of plant and size. */
+  Group under() {
+    return new Group(genus, species, size);
+  }
+
+  /** The place that they say, empty if none. */
+  String place() {
+    return place;
+  }
+
+  /** The month or season that they say. */
+  Optional<YearMonth> month() {
+    return month;
+  }
+
+  /** Whether what stands below is no stock. */
+  boolean saysNoStock() {
+    return notStock;
+  }
+
+  /** Rows of those that say nothing that is used. */
+  List<Integer> notUsed() {
+    return notUsed;
+  }
+}

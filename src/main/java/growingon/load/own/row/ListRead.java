@@ -1,0 +1,156 @@
+package growingon.load.own.row;
+
+import growingon.load.own.heading.HeadingRead;
+import growingon.load.own.heading.ListKind;
+import growingon.load.own.heading.PriceBreaks;
+import growingon.load.own.lot.OwnLot;
+import growingon.load.own.lot.Question;
+import growingon.load.own.sheet.SheetCell;
+import growingon.load.own.text.CountText;
+import growingon.load.own.text.Meaning;
+import growingon.load.own.text.Units;
+import java.time.YearMonth;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.function.BinaryOperator;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/**
+ * A grower's list as it was read.
+ *
+ * @param kind of its rows
+ * @param file its name
+ * @param lots every row that is stock
+ * @param headings every heading with what it is taken for
+ * @param questions what is asked, and what is taken and wants a nod
+ * @param accounts what became of the rows of each sheet
+ * @param totals what the list states and what was read
+ * @param notices what the grower should know, in words
+ * @param counted month of the count, where a title says it
+ * @param currencies signs found at prices
+ * @param abouts cells whose number or date is about, as they stand, those of lots only
+ * @param asked rows that are lots of which something is asked without which they do not count
+ */
+public record ListRead(
+    ListKind kind,
+    String file,
+    List<OwnLot> lots,
+    List<HeadingRead> headings,
+    List<Question> questions,
+    List<SheetAccount> accounts,
+    List<StatedTotal> totals,
+    List<String> notices,
+    Optional<YearMonth> counted,
+    Set<String> currencies,
+    List<String> abouts,
+    List<OwnLot> asked) {
+  public ListRead {
+    lots = List.copyOf(lots);
+    headings = List.copyOf(headings);
+    questions = List.copyOf(questions);
+    accounts = List.copyOf(accounts);
+    totals = List.copyOf(totals);
+    notices = List.copyOf(notices);
+    currencies = Set.copyOf(currencies);
+    abouts = List.copyOf(abouts);
+    asked = List.copyOf(asked);
+  }
+
+  /**
+   * The same with other names of its rows.
+   *
+   * @param names the new one of a name and of the list's file
+   */
+  public ListRead named(BinaryOperator<String> names) {
+    Map<String, String> given = new HashMap<>();
+    Stream.concat(lots.stream(), asked.stream())
+        .forEach(lot -> given.computeIfAbsent(lot.lot(), name -> names.apply(name, file)));
+    return new ListRead(
+        kind,
+        file,
+        lots.stream().map(lot -> lot.named(given.get(lot.lot()))).toList(),
+        headings,
+        questions.stream().map(each -> each.named(given)).toList(),
+        accounts,
+        totals,
+        notices,
+        counted,
+        currencies,
+        abouts,
+        asked.stream().map(lot -> lot.named(given.get(lot.lot()))).toList());
+  }
+
+  /** Whether something is asked of a whole column or sheet. */
+  public boolean asksOfColumns() {
+    return questions.stream().anyMatch(each -> each.row() == 0)
+        || headings.stream().anyMatch(head -> head.unit().equals(Units.GROSS));
+  }
+
+  /** What stands in the nursery by all lists of stock. */
+  public static List<OwnLot> lotsOfStock(List<ListRead> lists) {
+    return lists.stream()
+        .filter(list -> !list.kind().isOffers())
+        .flatMap(list -> list.lots().stream())
+        .toList();
+  }
+
+  /** Whether a column states what plants cost. */
+  public boolean hasPrices() {
+    return headings.stream()
+        .anyMatch(head -> head.is("unit cost") || PriceBreaks.isOne(head.ours()));
+  }
+
+  /** Lots of which it has no exact number. */
+  public Set<String> uncounted() {
+    return names(lot -> lot.about() || lot.quantity().isEmpty());
+  }
+
+  /** Lots whose trunks it does not state. */
+  public Set<String> unmeasured() {
+    return names(lot -> lot.trunkFromMm().isEmpty());
+  }
+
+  private Set<String> names(Predicate<OwnLot> which) {
+    return lots.stream().filter(which).map(OwnLot::lot).collect(Collectors.toSet());
+  }
+
+  /** Plants of all lots. */
+  public long plants() {
+    return lots.stream().mapToLong(lot -> lot.quantity().orElse(0)).sum();
+  }
+
+  /** Headings that are not understood and whose cells are numbers of plants at first sight. */
+  public List<String> maybeNumbers() {
+    return headings.stream()
+        .filter(
+            head ->
+                head.is(Meaning.OPEN)
+                    && head.rows() > 0
+                    && CountText.of(SheetCell.of(head.example())).value().isPresent())
+        .map(HeadingRead::heading)
+        .toList();
+  }
+
+  /** The rows left out till they are answered, each with what stands where the number should. */
+  public List<String> leftOut() {
+    return asked.stream().map(lot -> "row " + lot.row() + found(lot)).distinct().toList();
+  }
+
+  private String found(OwnLot lot) {
+    return questions.stream()
+        .filter(
+            each ->
+                each.row() == lot.row()
+                    && each.sheet().equals(lot.sheet())
+                    && List.of("quantity", "unit cost").contains(each.column())
+                    && !each.found().isEmpty())
+        .findFirst()
+        .map(each -> " \"" + each.found() + "\"")
+        .orElse("");
+  }
+}

@@ -1,0 +1,138 @@
+package growingon.load.own.row;
+
+import growingon.load.own.heading.Currencies;
+import growingon.load.own.heading.HeadedCells;
+import growingon.load.own.heading.HeadingRead;
+import growingon.load.own.heading.OwnWords;
+import growingon.load.own.heading.PriceBreaks;
+import growingon.load.own.lot.Draft;
+import growingon.load.own.sheet.SheetCell;
+import growingon.load.own.sheet.SheetRow;
+import growingon.load.own.size.SizeGrammar;
+import growingon.load.own.text.Keys;
+import growingon.load.own.text.MoneyText;
+import growingon.load.own.text.Read;
+import growingon.load.own.text.Units;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads what plants have cost and what they sell for. */
+public final class RowPrices {
+  private static final Set<String> HUNDREDS = Set.of("c", "100");
+  private static final Set<String> PACKS =
+      Set.of("pr", "pair", "pairs", "paar", "paire", "tray", "trays", "2", "doz", "dozen", "12");
+  private static final Pattern YEAR = Pattern.compile("(?:20)?(\\d{2})$");
+
+  private final HeadedCells heads;
+  private final OwnWords own;
+  private final Currencies currencies;
+
+  RowPrices(HeadedCells heads, OwnWords own, Currencies currencies) {
+    this.heads = heads;
+    this.own = own;
+    this.currencies = currencies;
+  }
+
+  /** What a plant of a row has cost and sells for. */
+  void read(SheetRow row, Draft draft) {
+    draft.unitCost = price(row, "unit cost", draft);
+    draft.sellingPrice = price(row, "selling price", draft);
+    if (draft.unitCost.isEmpty() && draft.quantity.orElse(0) > 0) {
+      OptionalDouble whole = price(row, "row cost", draft);
+      if (whole.isPresent()) {
+        draft.unitCost = OptionalDouble.of(whole.getAsDouble() / draft.quantity.getAsInt());
+      }
+    }
+    breaks(row, draft);
+    String unit = Keys.of(heads.first(row, "count unit"));
+    double priced = HUNDREDS.contains(unit) ? 100 : PACKS.contains(unit) ? draft.perUnit : 1;
+    if (priced > 1) {
+      draft.unitCost = scaled(draft.unitCost, priced);
+      draft.sellingPrice = scaled(draft.sellingPrice, priced);
+      draft.breaks.replaceAll((from, price) -> price / priced);
+    }
+  }
+
+  /** Prices that go by how many are bought; one that cannot be read is in the note. */
+  private void breaks(SheetRow row, Draft draft) {
+    for (HeadingRead head : heads.all()) {
+      OptionalInt from = PriceBreaks.from(head);
+      Optional<SheetCell> cell = from.isPresent() ? row.cell(head.column()) : Optional.empty();
+      if (cell.isEmpty()) {
+        continue;
+      }
+      Optional<MoneyText> money = MoneyText.of(cell.get()).value();
+      OptionalDouble amount =
+          money.map(each -> currencies.amount(head, each)).orElse(OptionalDouble.empty());
+      amount.ifPresentOrElse(
+          price -> draft.breaks.put(from.getAsInt(), price),
+          () -> draft.note(head.heading() + " " + cell.get().text()));
+    }
+  }
+
+  private static OptionalDouble scaled(OptionalDouble value, double by) {
+    return value.isPresent() ? OptionalDouble.of(value.getAsDouble() / by) : value;
+  }
+
+  /** The first filled price; others to the note. No gross price is read as net. */
+  private OptionalDouble price(SheetRow row, String ours, Draft draft) {
+    OptionalDouble[] found = {OptionalDouble.empty()};
+    for (HeadingRead head : byYear(ours)) {
+      Optional<SheetCell> cell = row.cell(head.column());
+      if (cell.isEmpty()) {
+        continue;
+      }
+      Read<MoneyText> read = MoneyText.of(cell.get());
+      if (read.isAsked() && found[0].isEmpty()) {
+        draft.ask(ours, cell.get().text(), read.ask());
+      } else if (read.value().isPresent() && found[0].isPresent()) {
+        draft.note(head.heading() + " " + cell.get().text());
+      } else if (read.value().isPresent()) {
+        OptionalDouble amount = currencies.amount(head, read.value().get());
+        if (amount.isPresent()) {
+          found[0] = OptionalDouble.of(amount.getAsDouble() / (1 + vat(head)));
+        } else {
+          draft.note(head.heading() + " " + cell.get().text());
+        }
+      }
+    }
+    return found[0];
+  }
+
+  /** The rate of VAT that the grower has stated for a column with it; nil where none is. */
+  private double vat(HeadingRead head) {
+    return head.unit().equals(Units.GROSS)
+        ? own.find("vat", head.heading())
+            .flatMap(rate -> SizeGrammar.bare(rate.replace("%", "")))
+            .map(rate -> rate.from() / 100)
+            .orElse(0.0)
+        : 0;
+  }
+
+  /** The latest year first, gross prices not before their rate of VAT is known. */
+  private List<HeadingRead> byYear(String ours) {
+    return latestFirst(
+        heads.all().stream()
+            .filter(head -> head.is(ours) && (!head.unit().equals(Units.GROSS) || vat(head) > 0))
+            .toList());
+  }
+
+  /** Prices by the years that their headings end with, the latest first, else as they stand. */
+  public static List<HeadingRead> latestFirst(List<HeadingRead> prices) {
+    return prices.stream()
+        .sorted(
+            (a, b) -> {
+              Matcher one = YEAR.matcher(a.heading());
+              Matcher other = YEAR.matcher(b.heading());
+              return Integer.compare(
+                  other.find() ? Integer.parseInt(other.group(1)) : 0,
+                  one.find() ? Integer.parseInt(one.group(1)) : 0);
+            })
+        .toList();
+  }
+}

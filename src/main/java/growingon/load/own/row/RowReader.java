@@ -1,0 +1,266 @@
+package growingon.load.own.row;
+
+import growingon.load.own.heading.ColumnFacts;
+import growingon.load.own.heading.Currencies;
+import growingon.load.own.heading.HeadedCells;
+import growingon.load.own.heading.HeadedCells.Filled;
+import growingon.load.own.heading.HeadingRead;
+import growingon.load.own.heading.OwnWords;
+import growingon.load.own.lot.Draft;
+import growingon.load.own.lot.Site;
+import growingon.load.own.plant.PlantMatch;
+import growingon.load.own.plant.PlantNames;
+import growingon.load.own.plant.PlantText;
+import growingon.load.own.sheet.SheetCell;
+import growingon.load.own.sheet.SheetRow;
+import growingon.load.own.size.SizeGrammar;
+import growingon.load.own.text.CountText;
+import growingon.load.own.text.Keys;
+import growingon.load.own.text.MonthText;
+import growingon.load.own.text.OfferMonth;
+import growingon.load.own.text.Read;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.regex.Pattern;
+
+/** Reads a row of a list that is a lot. */
+final class RowReader {
+  private static final Pattern TWO_NAMES = Pattern.compile("\\p{L}{3,}\\s*/\\s*\\p{L}{3,}");
+  private static final Set<String> DOUBTS =
+      Set.of(
+          "mixed",
+          "unknown",
+          "unklar",
+          "assorted",
+          "unbekannt",
+          "label lost",
+          "gemischt",
+          "inconnu",
+          "onbekend",
+          "misto");
+
+  private final String sheet;
+  private final HeadedCells heads;
+  private final ColumnFacts facts;
+  private final Site site;
+  private final OwnWords own;
+  private final RowSizes sizes;
+  private final RowCounts counts;
+  private final RowPrices prices;
+  private final RowTerms terms;
+
+  RowReader(
+      String sheet,
+      List<HeadingRead> heads,
+      ColumnFacts facts,
+      Site site,
+      OwnWords own,
+      boolean soldOff,
+      Currencies currencies) {
+    this.sheet = sheet;
+    this.heads = new HeadedCells(heads);
+    this.facts = facts;
+    this.site = site;
+    this.own = own;
+    this.sizes = new RowSizes(this.heads, facts, site, own);
+    this.counts = new RowCounts(this.heads, own.list(), soldOff);
+    this.terms = new RowTerms(this.heads);
+    this.prices = new RowPrices(this.heads, own, currencies);
+  }
+
+  /** The lot of a row whose marks for "as above" are filled in. */
+  Draft read(SheetRow row, String name, Group group) {
+    Draft draft = new Draft(sheet, row.number());
+    draft.ownName = name;
+    plant(row, draft, group.genus(), group.species());
+    sizes.read(row, draft);
+    sizes.under(group.size(), draft);
+    counts.read(row, draft);
+    dates(row, draft);
+    prices.read(row, draft);
+    words(row, draft);
+    sizes.settle(draft);
+    if (own.list().isOffers()) {
+      terms.read(row, draft);
+    }
+    return draft;
+  }
+
+  /** The lot of a size that is a heading, whose cell is the number of its plants. */
+  Draft readSized(SheetRow row, String name, Group group, HeadingRead head, SheetCell number) {
+    Draft draft = new Draft(sheet, row.number());
+    draft.ownName = name;
+    plant(row, draft, group.genus(), group.species());
+    SizeGrammar.readSize(head.heading(), draft.size);
+    sizes.read(row, draft);
+    Read<Integer> read = CountText.of(number);
+    if (read.value().isPresent()) {
+      if (read.about()) {
+        draft.about = true;
+        draft.about(number.text());
+      }
+      draft.quantity = OptionalInt.of(read.value().get());
+    } else {
+      draft.rowAsked = true;
+      draft.ask("quantity", number.text(), read.ask());
+    }
+    dates(row, draft);
+    prices.read(row, draft);
+    words(row, draft);
+    sizes.settle(draft);
+    return draft;
+  }
+
+  /** Whether a title says in which pot or form a supplier sells what stands below it. */
+  boolean readsSizeOf(String title) {
+    return own.list().isOffers() && RowSizes.ofTitle(title).isPresent();
+  }
+
+  private void plant(SheetRow row, Draft draft, String genus, Optional<PlantMatch> group) {
+    String own = heads.first(row, "genus");
+    String key = own.isEmpty() ? genus : PlantNames.genusOf(Keys.of(own));
+    Optional<String> said =
+        this.own
+            .find("species", draft.ownName)
+            .or(() -> this.own.find("species", PlantText.called(draft.ownName)));
+    String cultivar = heads.first(row, "cultivar");
+    draft.genus = key;
+    draft.match =
+        said.map(PlantNames.shipped()::saidToBe)
+            .orElseGet(() -> find(draft.ownName, key, heads.first(row, "common name")));
+    if (!draft.match.isKnown() && group.isPresent()) {
+      draft.match = draft.match.isPlant() ? draft.match : group.get();
+    }
+    draft.calledAs = calledAs(draft, own, key);
+    if (!cultivar.isEmpty() && !draft.ownName.contains(cultivar)) {
+      draft.ownName = (draft.ownName + " " + quoted(cultivar)).strip();
+    }
+    heads.each(row, "common name", cell -> draft.note(cell.text()));
+    String rootstock = heads.first(row, "rootstock");
+    draft.note(rootstock.isEmpty() ? "" : "on " + rootstock);
+    doubt(draft);
+  }
+
+  private static String quoted(String cultivar) {
+    return cultivar.matches("['\"‘“].*") ? cultivar : "'" + cultivar + "'";
+  }
+
+  private static PlantMatch find(String name, String genus, String common) {
+    PlantMatch match = PlantNames.shipped().find(name, genus);
+    if (match.isKnown() || common.isEmpty()) {
+      return match;
+    }
+    PlantMatch other = PlantNames.shipped().find(common, genus);
+    return other.isKnown() ? other : match;
+  }
+
+  /** A species by its epithet alone is called with its genus. */
+  private static String calledAs(Draft draft, String genusCell, String genus) {
+    String called = PlantText.called(draft.ownName);
+    boolean whole =
+        draft.match.isKnown()
+            && PlantNames.shipped().find(called, "").taxon().equals(draft.match.taxon());
+    if (whole || genus.isEmpty()) {
+      return called;
+    }
+    return draft
+        .match
+        .taxon()
+        .orElse((genusCell.isEmpty() ? capital(genus) : genusCell) + " " + called);
+  }
+
+  private static String capital(String word) {
+    return word.isEmpty()
+        ? word
+        : word.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + word.substring(1);
+  }
+
+  private static void doubt(Draft draft) {
+    boolean two = TWO_NAMES.matcher(draft.ownName).find() && !draft.match.isKnown();
+    if (isDoubtful(draft.ownName) || two) {
+      draft.ask("species", draft.ownName, "which plant is it?");
+      draft.match =
+          PlantMatch.several(draft.match.taxon().map(List::of).orElse(draft.match.candidates()));
+    }
+  }
+
+  private void dates(SheetRow row, Draft draft) {
+    heads.each(
+        row,
+        "arrived",
+        cell -> {
+          Read<YearMonth> read = month(cell);
+          if (read.isAsked()) {
+            draft.ask("arrived", cell.text(), read.ask());
+          } else if (draft.arrived.isEmpty()) {
+            draft.arrived = read.value();
+            draft.arrivedAbout = read.about();
+            if (read.about()) {
+              draft.about(cell.text());
+            }
+            if (!read.nod().isEmpty()) {
+              draft.nod("arrived", cell.text(), read.nod());
+            }
+          }
+        });
+    heads.each(
+        row,
+        "potted",
+        cell -> month(cell).value().ifPresent(month -> draft.potted = Optional.of(month)));
+  }
+
+  private Read<YearMonth> month(Filled cell) {
+    MonthText months = new MonthText(facts.dayFirst(cell.head().column()), site.south());
+    return site.buysFrom()
+        .filter(from -> own.list().isOffers())
+        .map(from -> new OfferMonth(months, from).of(cell.cell()))
+        .orElseGet(() -> months.of(cell.cell()));
+  }
+
+  private void words(SheetRow row, Draft draft) {
+    draft.code = heads.first(row, "lot");
+    draft.sizeText = heads.joined(row, "size", "pot", "girth cm", "height cm", "trunk mm");
+    draft.place = places(row, draft);
+    draft.supplier = heads.first(row, "supplier");
+    draft.passport = heads.first(row, "passport");
+    draft.origin = heads.first(row, "origin");
+    heads.each(row, "note", cell -> draft.note(cell.text()));
+    heads.each(row, "other price", cell -> draft.note(cell.head().heading() + " " + cell.text()));
+    heads.each(row, "clear stem", cell -> draft.note("clear stem " + cell.text()));
+    heads.each(row, "crown mm", cell -> draft.note(cell.head().heading() + " " + cell.text()));
+    for (String text : List.copyOf(draft.notes)) {
+      if (isDoubtful(text)) {
+        draft.ask(
+            "quantity",
+            text,
+            draft.quantity.isPresent() ? Integer.toString(draft.quantity.getAsInt()) : "",
+            "is the number right? the note says: %s".formatted(text),
+            List.of());
+      }
+    }
+  }
+
+  private static boolean isDoubtful(String text) {
+    String key = " " + Keys.of(text) + " ";
+    return text.contains("?") || DOUBTS.stream().anyMatch(word -> key.contains(" " + word + " "));
+  }
+
+  private String places(SheetRow row, Draft draft) {
+    List<String> names = new ArrayList<>();
+    heads.each(row, "place", cell -> names.add(cell.text()));
+    List<String> details = new ArrayList<>();
+    heads.each(row, "place detail", cell -> details.add(cell.text()));
+    boolean hasPlace = heads.all().stream().anyMatch(head -> head.is("place"));
+    if (!hasPlace) {
+      names.addAll(details);
+    } else {
+      details.forEach(draft::note);
+    }
+    String place = String.join(", ", names);
+    return own.find("place", place).orElse(place);
+  }
+}

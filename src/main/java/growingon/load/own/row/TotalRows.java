@@ -1,0 +1,100 @@
+package growingon.load.own.row;
+
+import growingon.load.own.heading.Columns;
+import growingon.load.own.heading.HeadedCells;
+import growingon.load.own.heading.HeadingRead;
+import growingon.load.own.lot.Draft;
+import growingon.load.own.sheet.SheetCell;
+import growingon.load.own.sheet.SheetRow;
+import growingon.load.own.text.CountText;
+import growingon.load.own.text.Numbers;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Rows that state a total. */
+final class TotalRows {
+  private final List<HeadingRead> heads;
+  private final List<TotalRow> totals = new ArrayList<>();
+
+  /**
+   * A row that states a total.
+   *
+   * @param lotsBefore lots read above it
+   */
+  record TotalRow(int row, double stated, int lotsBefore) {}
+
+  TotalRows(List<HeadingRead> heads) {
+    this.heads = heads;
+  }
+
+  boolean isOne(SheetRow row, List<Draft> lots) {
+    List<String> texts =
+        row.cells().values().stream()
+            .filter(SheetCell::isText)
+            .map(SheetCell::text)
+            .limit(2)
+            .toList();
+    boolean numbersElse =
+        row.cells().values().stream()
+                .filter(SheetCell::isText)
+                .filter(cell -> Numbers.money(cell.text()).isEmpty())
+                .count()
+            <= 2;
+    if (texts.stream().anyMatch(RowWords::isTotal) && numbersElse) {
+      return true;
+    }
+    boolean named = !new HeadedCells(heads).first(row, "species").isEmpty();
+    return isBareSum(row, lots)
+        || !named
+            && row.cells().values().stream()
+                .anyMatch(
+                    cell ->
+                        cell.formula()
+                            .toUpperCase(java.util.Locale.ROOT)
+                            .matches(".*(SUM|SUBTOTAL)\\(.*"));
+  }
+
+  /** A row with nothing but a number that is the sum of those above. */
+  private boolean isBareSum(SheetRow row, List<Draft> lots) {
+    if (row.cells().size() != 1 || lots.size() < 2) {
+      return false;
+    }
+    int column = row.cells().firstKey();
+    boolean number =
+        heads.stream().anyMatch(head -> head.is("quantity") && head.column() == column);
+    int since = totals.isEmpty() ? 0 : totals.get(totals.size() - 1).lotsBefore();
+    Optional<Integer> value = CountText.of(row.cells().get(column)).value();
+    return number
+        && value.isPresent()
+        && (value.get() == plants(lots) || value.get() == plants(lots.subList(since, lots.size())));
+  }
+
+  private static long plants(List<Draft> of) {
+    return of.stream().mapToLong(Draft::counted).sum();
+  }
+
+  void take(SheetRow row, int lotsBefore) {
+    double stated = 0;
+    boolean any = false;
+    for (HeadingRead head : heads) {
+      boolean counts = head.is("quantity") || head.is(Columns.SIZE_HEADING);
+      Optional<Integer> number =
+          counts
+              ? row.cell(head.column()).flatMap(cell -> CountText.of(cell).value())
+              : Optional.empty();
+      if (number.isPresent() && !(any && head.is("quantity"))) {
+        stated += number.get();
+        any = true;
+      }
+    }
+    if (any) {
+      totals.add(new TotalRow(row.number(), stated, lotsBefore));
+    }
+  }
+
+  /** Those taken, from the top. */
+  List<TotalRow> all() {
+    return totals;
+  }
+}

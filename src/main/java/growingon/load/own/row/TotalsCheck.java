@@ -1,0 +1,73 @@
+package growingon.load.own.row;
+
+import growingon.load.own.lot.Draft;
+import growingon.load.own.text.Words;
+import java.util.ArrayList;
+import java.util.List;
+
+/** What a list says its rows add up to, against what was read. */
+final class TotalsCheck {
+  private TotalsCheck() {}
+
+  static List<StatedTotal> of(String sheet, BlockReader block) {
+    List<StatedTotal> totals = new ArrayList<>();
+    int since = 0;
+    for (TotalRows.TotalRow total : block.totals()) {
+      List<Draft> last = block.lots().subList(since, total.lotsBefore());
+      List<Draft> all = block.lots().subList(0, total.lotsBefore());
+      boolean isAll = last.isEmpty() || isNearer(sum(all), sum(last), total.stated());
+      List<Draft> of = isAll ? all : last;
+      int from = isAll || totals.isEmpty() ? 0 : totals.get(totals.size() - 1).row();
+      String why = why(of, total.stated());
+      totals.add(
+          new StatedTotal(
+              sheet,
+              total.row(),
+              (long) total.stated(),
+              sum(of),
+              why.isEmpty() && sum(of) != total.stated()
+                  ? leftOut(block.asked(), from, total.row())
+                  : why));
+      since = total.lotsBefore();
+    }
+    return totals;
+  }
+
+  private static boolean isNearer(long one, long other, double to) {
+    return Math.abs(one - to) < Math.abs(other - to);
+  }
+
+  /** Rows that wait for an answer are not in what was read. */
+  private static String leftOut(List<Draft> asked, int from, int to) {
+    List<String> rows =
+        asked.stream()
+            .filter(draft -> draft.row > from && draft.row < to)
+            .map(draft -> Integer.toString(draft.row))
+            .distinct()
+            .toList();
+    return rows.isEmpty()
+        ? ""
+        : "%s %s %s left out till you answer"
+            .formatted(
+                rows.size() == 1 ? "row" : "rows",
+                String.join(", ", rows),
+                rows.size() == 1 ? "is" : "are");
+  }
+
+  private static long sum(List<Draft> lots) {
+    return lots.stream().mapToLong(Draft::counted).sum();
+  }
+
+  /** Numbers typed as text are left out by a spreadsheet's sum. */
+  private static String why(List<Draft> lots, double stated) {
+    List<Draft> texts = lots.stream().filter(lot -> lot.quantityIsText).toList();
+    if (sum(lots) == stated || texts.isEmpty() || sum(lots) - sum(texts) != stated) {
+      return "";
+    }
+    return "it leaves out %s typed as text (%s %s)"
+        .formatted(
+            texts.size() == 1 ? "a number" : Words.number(texts.size()) + " numbers",
+            texts.size() == 1 ? "row" : "rows",
+            String.join(", ", texts.stream().map(lot -> Integer.toString(lot.row)).toList()));
+  }
+}

@@ -1,0 +1,82 @@
+package growingon.load.own.size;
+
+import static growingon.load.own.size.SizeRule.END;
+import static growingon.load.own.size.SizeRule.N;
+import static growingon.load.own.size.SizeRule.SPAN;
+import static growingon.load.own.size.SizeRule.START;
+import static growingon.load.own.size.SizeRule.n;
+import static growingon.load.own.size.SizeRule.span;
+
+import java.util.List;
+
+/** How the trade writes pots: by litres, width, class or box. */
+final class PotRules {
+  private static final String POT_WORD =
+      "(?:godets?|pots?|t(?:o|ö)pfe?|vierkant(?:topf|töpfe|e\\s*pot)?|vaso|vasetto|maceta)";
+
+  /** No pot is so narrow: P 1 is one of a litre, P9 one of 9 cm. Common practice, no source. */
+  private static final double NARROWEST_CM = 5;
+
+  static final List<SizeRule> ALL =
+      List.of(
+          SizeRule.of(
+              START + N + "\\s*[x×]\\s*" + N + "\\s*[x×]\\s*" + N + "(?:\\s*cm)?" + END,
+              (m, parts) -> parts.pot(PotSize.box(n(m, 1), n(m, 2), n(m, 3)))),
+          SizeRule.of(
+              START
+                  + N
+                  + "\\s*(?:l|lt|ltr|ltrs|litre|litres|liter|litri|litro|litros)\\.?\\s*/\\s*"
+                  + N
+                  + "\\s*(?:l|lt|ltr|ltrs|litre|litres|liter)"
+                  + END,
+              (m, parts) -> parts.ask("pot: %s or %s litres?".formatted(m.group(1), m.group(2)))),
+          SizeRule.of(
+              START
+                  + SPAN
+                  + "\\s*-?(?:l|lt|ltr|ltrs|litre|litres|liter|litri|litro|litros)\\.?"
+                  + END
+                  + "(?:\\s*(?:pots?|air-?pots?|cont(?:ainer)?s?))?",
+              (m, parts) -> parts.pot(PotSize.ofLitres(span(m, 1).middle()))),
+          SizeRule.of(
+              START + "(?:cont(?:ainer)?|co|c|t)\\.?\\s?" + SPAN + "(?:\\s?l(?:tr)?)?" + END,
+              (m, parts) -> parts.pot(PotSize.ofLitres(span(m, 1).middle()))),
+          SizeRule.of("#\\s?" + N + END, (m, parts) -> parts.pot(PotSize.containerClass(n(m, 1)))),
+          SizeRule.of(
+              START + N + "\\s*-?gal(?:lon)?s?" + END,
+              (m, parts) -> parts.pot(PotSize.containerClass(n(m, 1)))),
+          SizeRule.of(
+              START + N + "\\s*(?:\"|”|''|in|inch|inches)\\s*pots?" + END,
+              (m, parts) -> parts.pot(PotSize.roundOf(Math.rint(n(m, 1) * 2.54)))),
+          SizeRule.of(
+              START + "(?:" + N + "\\s*cm\\s*pots?|pots?\\s*" + N + "\\s*cm)" + END,
+              (m, parts) -> parts.pot(PotSize.square(m.group(1) == null ? n(m, 2) : n(m, 1)))),
+          SizeRule.of(
+              START + "(?:vaso|topf|maceta|pot\\s*ø)\\s*(?:ø|cm)?\\s*" + N + "(?:\\s*cm)?" + END,
+              (m, parts) -> parts.pot(PotSize.roundOf(n(m, 1)))),
+          SizeRule.of(
+              START + POT_WORD + "\\s*:?\\s*" + N + "\\s*[x×]\\s*" + N + "(?:\\s*cm)?" + END,
+              (m, parts) -> parts.pot(PotSize.square(Math.min(n(m, 1), n(m, 2))))),
+          SizeRule.of(
+              START + N + "\\s*[x×]\\s*" + N + "(?:\\s*cm)?\\s*" + POT_WORD + END,
+              (m, parts) -> parts.pot(PotSize.square(Math.min(n(m, 1), n(m, 2))))),
+          SizeRule.of(
+              START + POT_WORD + "\\s*:?\\s*" + N + "\\s*cm" + END,
+              (m, parts) -> parts.pot(PotSize.square(n(m, 1)))),
+          SizeRule.of(START + "p\\s?" + N + END, (m, parts) -> potP(m.group(), n(m, 1), parts)),
+          SizeRule.of(
+              START
+                  + "(?:plugs?|cell(?:s|\\s*grown)?|(?:plug\\s*)?trays?\\s*\\d*|QP\\s*\\d+)"
+                  + END,
+              (m, parts) -> parts.pot(PotSize.plug())));
+
+  private PotRules() {}
+
+  private static void potP(String written, double number, SizeParts parts) {
+    if (number < NARROWEST_CM) {
+      parts.nod("%s is a pot of litres".formatted(written.strip()));
+      parts.pot(PotSize.ofLitres(number));
+    } else {
+      parts.pot(PotSize.square(number));
+    }
+  }
+}

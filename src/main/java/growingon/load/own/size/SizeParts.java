@@ -1,0 +1,197 @@
+package growingon.load.own.size;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+
+/**
+ * What the cells of a row say of its size, gathered cell by cell: the first that says it counts.
+ */
+public final class SizeParts {
+  private Optional<PotSize> pot = Optional.empty();
+  private Optional<Span> trunkMm = Optional.empty();
+  private Optional<Span> girthCm = Optional.empty();
+  private Optional<Span> heightCm = Optional.empty();
+  private Optional<Span> open = Optional.empty();
+  private OptionalInt years = OptionalInt.empty();
+  private Optional<String> form = Optional.empty();
+  private boolean standard;
+  private boolean openMayBeTrunk;
+  private final List<String> notes = new ArrayList<>();
+  private final Set<String> asks = new LinkedHashSet<>();
+  private final Set<String> nods = new LinkedHashSet<>();
+
+  public void pot(PotSize found) {
+    if (pot.isPresent() && pot.get().litres() != found.litres()) {
+      ask("pot: %s or %s?".formatted(pot.get().name(), found.name()));
+    }
+    pot = pot.or(() -> Optional.of(found));
+  }
+
+  public void trunk(Span mm) {
+    trunkMm = trunkMm.or(() -> Optional.of(mm));
+  }
+
+  public void girth(Span cm) {
+    if (girthCm.isPresent() && !girthCm.get().equals(cm)) {
+      ask("girth: which of the two sizes?");
+    }
+    girthCm = girthCm.or(() -> Optional.of(cm));
+  }
+
+  public void height(Span cm) {
+    if (heightCm.isPresent() && differs(heightCm.get(), cm)) {
+      ask("height: which of the two sizes?");
+    }
+    heightCm = heightCm.or(() -> Optional.of(cm));
+  }
+
+  private static boolean differs(Span one, Span other) {
+    return Math.abs(one.from() - other.from()) > 1e-6 || Math.abs(one.to() - other.to()) > 1e-6;
+  }
+
+  /** A range of which only the row can tell what it is. */
+  public void open(Span range) {
+    open = open.or(() -> Optional.of(range));
+  }
+
+  void trunkWithoutUnit(Span range) {
+    open(range);
+    openMayBeTrunk = true;
+  }
+
+  public void age(int found) {
+    years = years.isPresent() ? years : OptionalInt.of(found);
+  }
+
+  public void form(String found) {
+    form = form.or(() -> Optional.of(found));
+  }
+
+  public void standard() {
+    standard = true;
+  }
+
+  void note(String text) {
+    if (!text.isBlank()) {
+      notes.add(text.strip());
+    }
+  }
+
+  void ask(String question) {
+    asks.add(question);
+  }
+
+  void nod(String said) {
+    nods.add(said);
+  }
+
+  /** Decides what an open range is, now that the whole row is known. */
+  public void settle() {
+    if (open.isEmpty()) {
+      return;
+    }
+    Span range = open.get();
+    boolean small = pot.isPresent() && pot.get().litres() < 15;
+    if (openMayBeTrunk) {
+      settleTrunk(range);
+    } else if (!range.isGirthClass() || (range.from() >= 50 && !standard)) {
+      asHeight(range);
+    } else if (standard) {
+      girth(range);
+    } else if (range.from() < 20 && !small) {
+      girth(range);
+      nod("%s is a girth in cm".formatted(shown(range)));
+    } else if (range.from() >= 20 && small) {
+      height(range);
+    } else {
+      ask("size: is %s a girth or a height?".formatted(shown(range)));
+    }
+    open = Optional.empty();
+  }
+
+  private void settleTrunk(Span range) {
+    if (range.isGirthClass()) {
+      girth(range);
+      nod("%s is a girth in cm".formatted(shown(range)));
+    } else {
+      ask("size: is %s the trunk in mm or the girth in cm?".formatted(shown(range)));
+    }
+  }
+
+  private void asHeight(Span range) {
+    if (range.from() < 10 && !range.pointed()) {
+      ask("size: what is %s?".formatted(shown(range)));
+    } else {
+      height(range.from() < 10 ? range.times(100) : range);
+    }
+  }
+
+  public static String shown(Span span) {
+    return span.isClass()
+        ? PotSize.plain(span.from()) + "-" + PotSize.plain(span.to())
+        : PotSize.plain(span.from());
+  }
+
+  boolean isEmpty() {
+    return pot.isEmpty()
+        && trunkMm.isEmpty()
+        && girthCm.isEmpty()
+        && heightCm.isEmpty()
+        && open.isEmpty()
+        && years.isEmpty()
+        && form.isEmpty();
+  }
+
+  public boolean hasSize() {
+    return trunkMm.isPresent() || girthCm.isPresent() || heightCm.isPresent() || open.isPresent();
+  }
+
+  public Optional<PotSize> pot() {
+    return pot;
+  }
+
+  public Optional<Span> trunkMm() {
+    return trunkMm;
+  }
+
+  public Optional<Span> girthCm() {
+    return girthCm;
+  }
+
+  public Optional<Span> heightCm() {
+    return heightCm;
+  }
+
+  public OptionalInt years() {
+    return years;
+  }
+
+  public Optional<String> form() {
+    return form;
+  }
+
+  public boolean isStandard() {
+    return standard;
+  }
+
+  /** The range that is not decided yet. */
+  public Optional<Span> pending() {
+    return open;
+  }
+
+  public List<String> notes() {
+    return List.copyOf(notes);
+  }
+
+  public List<String> asks() {
+    return List.copyOf(asks);
+  }
+
+  public List<String> nods() {
+    return List.copyOf(nods);
+  }
+}

@@ -1,0 +1,124 @@
+package growingon.load.own.text;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/** Units as they stand behind a heading. */
+public final class Units {
+  public static final String MONEY = "money";
+  public static final String GROSS = "money incl VAT";
+  public static final String ASK = "ask";
+  private static final Map<String, String> WORDS = words();
+  private static final Set<String> LENGTHS = Set.of("mm", "cm", "m", "in", "ft");
+  private static final Set<String> SIZES =
+      Set.of(
+          "trunk mm",
+          "trunk from mm",
+          "trunk to mm",
+          "girth cm",
+          "girth from cm",
+          "girth to cm",
+          "height cm",
+          "crown mm",
+          "spacing cm",
+          "gap mm",
+          "clear stem",
+          "height left mm",
+          "height x width");
+  private static final Set<String> PRICES = Set.of("unit cost", "selling price", "row cost");
+  private static final Set<String> COUNTS =
+      Set.of(
+          "quantity", "reserved", "sold", "lost", "kept", "packs", "per pack", "least", "multiple");
+
+  private Units() {}
+
+  private static Map<String, String> words() {
+    Map<String, String> words = new HashMap<>();
+    put(words, "mm", "mm");
+    put(words, "cm", "cm");
+    put(words, "m", "m");
+    put(words, "in", "in", "inch", "inches");
+    put(words, "ft", "ft", "feet");
+    put(
+        words, "litres", "l", "ltr", "ltrs", "lt", "litre", "litres", "liter", "litri", "litro",
+        "litros");
+    put(words, "gallons", "gal", "gals", "gallon", "gallons");
+    put(words, MONEY, "£", "€", "$", "gbp", "eur", "usd", "chf", "each", "per plant", "per stuk");
+    put(words, MONEY, "je stuck", "je stueck", "cad", "ex vat", "excl vat", "net", "netto", "ht");
+    put(words, MONEY, "ex btw", "excl btw", "sin iva", "iva esclusa", "netto eur", "hors taxe");
+    put(words, GROSS, "inc vat", "incl vat", "brutto", "ttc", "incl btw", "con iva");
+    put(words, GROSS, "iva inclusa", "iva incluido", "inkl mwst", "inc tax");
+    put(words, "%", "%", "percent");
+    put(words, "count", "pcs", "st", "stk", "stuck", "stueck", "uds", "pz", "pc", "stuks");
+    return words;
+  }
+
+  private static void put(Map<String, String> words, String unit, String... spellings) {
+    for (String spelling : spellings) {
+      words.put(spelling, unit);
+    }
+  }
+
+  /** The unit that a word or two at the end of a heading name. */
+  public static Optional<String> named(String key) {
+    return Optional.ofNullable(WORDS.get(key));
+  }
+
+  /** Whether a column can have the unit at all. */
+  public static boolean fits(Meaning meaning, String unit) {
+    if (SIZES.contains(meaning.ours())) {
+      return LENGTHS.contains(unit);
+    }
+    if (PRICES.contains(meaning.ours())) {
+      return isMoney(unit) || unit.equals("count");
+    }
+    if (COUNTS.contains(meaning.ours())) {
+      return !isMoney(unit) && !unit.equals("%");
+    }
+    return true;
+  }
+
+  /** The unit that holds when a heading's own unit and one found behind it meet. */
+  public static String joined(Meaning meaning, String unit) {
+    boolean noUnit =
+        List.of("lot", "species", "place", "arrived", "supplier", "note").contains(meaning.ours());
+    boolean lessSaid = isMoney(meaning.unit()) && !isMoney(unit);
+    return noUnit || lessSaid || COUNTS.contains(meaning.ours()) ? meaning.unit() : unit;
+  }
+
+  public static boolean isMoney(String unit) {
+    return unit.equals(MONEY) || unit.equals(GROSS);
+  }
+
+  /** The unit of a column that was chosen where its heading was open. */
+  public static String usualOf(String ours, String stated) {
+    if (PRICES.contains(ours)) {
+      return isMoney(stated) ? stated : MONEY;
+    }
+    if (COUNTS.contains(ours)) {
+      return "count";
+    }
+    return SIZES.contains(ours) && LENGTHS.contains(stated)
+        ? stated
+        : ours.equals("girth cm") ? "cm" : SIZES.contains(ours) ? ASK : stated;
+  }
+
+  /** So many mm in one of the unit. */
+  public static double mm(String unit) {
+    return switch (unit) {
+      case "mm" -> 1;
+      case "cm" -> 10;
+      case "m" -> 1000;
+      case "in" -> 25.4;
+      case "ft" -> 304.8;
+      default -> throw new IllegalArgumentException("no length: " + unit);
+    };
+  }
+
+  public static boolean isLength(String unit) {
+    return LENGTHS.contains(unit);
+  }
+}

@@ -1,0 +1,18 @@
+package growingon.nursery.number;
+
+import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.Locale;
+
+/** How values of this package are written. */
+public final class Words {
+  private Words() {}
+
+  public static String of(Month month) {
+    return month.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
+  }
+
+  public static String number(double value) {
+    return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
+  }
+}

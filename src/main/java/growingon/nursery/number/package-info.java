@@ -1,0 +1,2 @@
+/** How numbers are checked, compared and written. */
+package growingon.nursery.number;
