@@ -3,12 +3,12 @@ package growingon.money;
 import growingon.nursery.Nursery;
 import growingon.nursery.Scenario;
 import growingon.nursery.lot.Lot;
-import growingon.project.HoursUse;
 import growingon.project.LotHistory;
 import growingon.project.Projection;
-import growingon.project.SeasonStock;
-import growingon.project.SpaceUse;
-import growingon.project.Supplies;
+import growingon.project.history.SeasonStock;
+import growingon.project.need.HoursUse;
+import growingon.project.need.SpaceUse;
+import growingon.project.need.Supplies;
 import java.util.List;
 import java.util.OptionalInt;
 

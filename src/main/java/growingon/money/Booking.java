@@ -3,11 +3,11 @@ package growingon.money;
 import growingon.nursery.lot.Lot;
 import growingon.nursery.lot.Purchase;
 import growingon.nursery.market.Quality;
-import growingon.project.GradedPlants;
 import growingon.project.Luck;
-import growingon.project.Recorder;
-import growingon.project.Use;
-import growingon.project.Work;
+import growingon.project.history.GradedPlants;
+import growingon.project.history.Recorder;
+import growingon.project.history.Use;
+import growingon.project.history.Work;
 
 /**
  * Turns what happens to one lot into money: the one place that says what each happening costs. What

@@ -2,7 +2,7 @@ package growingon.money;
 
 import growingon.nursery.market.HorizonValue;
 import growingon.nursery.market.Quality;
-import growingon.project.GradedPlants;
+import growingon.project.history.GradedPlants;
 
 /**
  * The plants for sale of a lot at a moment, by what they cost and would fetch; kept plants are left

@@ -4,8 +4,8 @@ import growingon.nursery.Nursery;
 import growingon.nursery.Scenario;
 import growingon.nursery.market.HorizonValue;
 import growingon.nursery.time.Horizon;
-import growingon.project.Stores;
-import growingon.project.Use;
+import growingon.project.history.Use;
+import growingon.project.need.Stores;
 import java.util.HashMap;
 import java.util.Map;
 

@@ -6,7 +6,7 @@ import growingon.nursery.market.Demand;
 import growingon.nursery.market.Grade;
 import growingon.nursery.market.Quality;
 import growingon.project.LotHistory;
-import growingon.project.SeasonStock;
+import growingon.project.history.SeasonStock;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;

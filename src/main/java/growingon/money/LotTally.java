@@ -4,11 +4,11 @@ import growingon.nursery.Scenario;
 import growingon.nursery.lot.Lot;
 import growingon.nursery.market.HorizonValue;
 import growingon.nursery.market.Quality;
-import growingon.project.GradedPlants;
 import growingon.project.Luck;
-import growingon.project.PartRecorder;
-import growingon.project.Stores;
-import growingon.project.Use;
+import growingon.project.history.GradedPlants;
+import growingon.project.history.PartRecorder;
+import growingon.project.history.Use;
+import growingon.project.need.Stores;
 import java.util.Arrays;
 
 /**

@@ -1,6 +1,6 @@
 package growingon.money;
 
-import growingon.project.Stores.Movement;
+import growingon.project.need.Stores.Movement;
 import java.util.List;
 
 /**

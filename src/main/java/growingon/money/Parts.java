@@ -4,7 +4,7 @@ import growingon.nursery.Scenario;
 import growingon.project.Luck;
 import growingon.project.Programme;
 import growingon.project.SideBySide;
-import growingon.project.Stores;
+import growingon.project.need.Stores;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -3,7 +3,7 @@ package growingon.money;
 import growingon.nursery.lot.Lot;
 import growingon.nursery.number.Negligible;
 import growingon.project.LotHistory;
-import growingon.project.YearEnd;
+import growingon.project.history.YearEnd;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

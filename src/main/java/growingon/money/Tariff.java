@@ -7,7 +7,7 @@ import growingon.nursery.supply.Component;
 import growingon.nursery.supply.Material;
 import growingon.nursery.supply.Pot;
 import growingon.nursery.time.Horizon;
-import growingon.project.Use;
+import growingon.project.history.Use;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.Map;

@@ -5,8 +5,8 @@ import growingon.nursery.Settings;
 import growingon.nursery.market.OtherCash;
 import growingon.nursery.place.Place;
 import growingon.nursery.time.Horizon;
-import growingon.project.Stores;
-import growingon.project.Supplies;
+import growingon.project.need.Stores;
+import growingon.project.need.Supplies;
 import java.util.List;
 
 /**

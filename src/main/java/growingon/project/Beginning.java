@@ -4,6 +4,7 @@ import growingon.nursery.route.Step;
 import growingon.nursery.route.StepsDone;
 import growingon.nursery.supply.Pot;
 import growingon.nursery.time.Horizon;
+import growingon.project.time.Schedule;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

@@ -1,6 +1,7 @@
 package growingon.project;
 
 import growingon.nursery.market.Quality;
+import growingon.project.slice.Stream;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

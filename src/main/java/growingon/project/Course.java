@@ -1,5 +1,6 @@
 package growingon.project;
 
+import growingon.project.history.PartRecorder;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;

@@ -1,5 +1,6 @@
 package growingon.project;
 
+import growingon.project.known.LotFacts;
 import java.util.Collection;
 import java.util.HashMap;
 import java.util.Map;

@@ -2,6 +2,7 @@ package growingon.project;
 
 import growingon.nursery.market.Grade;
 import growingon.nursery.market.Quality;
+import growingon.project.history.GradedPlants;
 import java.util.Arrays;
 
 /**

@@ -2,6 +2,7 @@ package growingon.project;
 
 import growingon.growth.Flow;
 import growingon.nursery.species.Species;
+import growingon.project.history.Unheard;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;

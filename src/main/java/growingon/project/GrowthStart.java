@@ -7,6 +7,8 @@ import growingon.nursery.market.Grade;
 import growingon.nursery.market.Quality;
 import growingon.nursery.market.QualityRule;
 import growingon.nursery.species.Curve;
+import growingon.project.slice.Lattice;
+import growingon.project.slice.Stream;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -1,6 +1,7 @@
 package growingon.project;
 
 import growingon.nursery.time.Horizon;
+import growingon.project.history.Recorder;
 
 /**
  * Books the plants of a lot that come and go: tells a recorder, and adds up what is accounted for,

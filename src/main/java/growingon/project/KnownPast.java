@@ -1,5 +1,7 @@
 package growingon.project;
 
+import growingon.project.known.LotFacts;
+import growingon.project.known.MonthFacts;
 import java.util.List;
 
 /** Lets what is known to have happened to a lot take the place of what was to be expected. */

@@ -2,7 +2,7 @@ package growingon.project;
 
 import growingon.nursery.market.Demand;
 import growingon.nursery.market.Quality;
-import growingon.project.MonthFacts.Leaving;
+import growingon.project.known.MonthFacts.Leaving;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.IdentityHashMap;

@@ -3,6 +3,21 @@ package growingon.project;
 import growingon.nursery.lot.Lot;
 import growingon.nursery.market.Grade;
 import growingon.nursery.market.Quality;
+import growingon.project.history.BeforeCount;
+import growingon.project.history.Freed;
+import growingon.project.history.GradedPlants;
+import growingon.project.history.GradesReached;
+import growingon.project.history.Grown;
+import growingon.project.history.Happening;
+import growingon.project.history.MonthStock;
+import growingon.project.history.Reached;
+import growingon.project.history.Recorder;
+import growingon.project.history.Sale;
+import growingon.project.history.SeasonStock;
+import growingon.project.history.Stood;
+import growingon.project.history.Use;
+import growingon.project.history.Work;
+import growingon.project.history.YearEnd;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
@@ -326,7 +341,7 @@ public final class LotHistory implements Recorder {
   }
 
   /** Old pots it gives back. */
-  List<Freed> freed() {
+  public List<Freed> freed() {
     return Collections.unmodifiableList(freed);
   }
 

@@ -15,6 +15,8 @@ import growingon.nursery.route.Step;
 import growingon.nursery.species.Species;
 import growingon.nursery.supply.Pot;
 import growingon.nursery.time.Horizon;
+import growingon.project.pot.ReadyMix;
+import growingon.project.slice.Lattice;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;

@@ -4,6 +4,14 @@ import growingon.nursery.market.Quality;
 import growingon.nursery.number.Negligible;
 import growingon.nursery.supply.Pot;
 import growingon.nursery.time.Horizon;
+import growingon.project.history.GradedPlants;
+import growingon.project.history.Grown;
+import growingon.project.history.Recorder;
+import growingon.project.history.Stood;
+import growingon.project.history.YearEnd;
+import growingon.project.known.LotFacts;
+import growingon.project.time.Calendar;
+import growingon.project.time.Schedule;
 import java.util.function.DoublePredicate;
 import java.util.function.DoubleSupplier;
 

@@ -3,6 +3,7 @@ package growingon.project;
 import growingon.nursery.market.Quality;
 import growingon.nursery.market.QualityRule;
 import growingon.nursery.number.Negligible;
+import growingon.project.history.Missed;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

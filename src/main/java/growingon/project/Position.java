@@ -5,6 +5,7 @@ import growingon.nursery.Settings;
 import growingon.nursery.place.Place;
 import growingon.nursery.place.Spacing;
 import growingon.nursery.supply.Pot;
+import growingon.project.time.Calendar;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleSupplier;

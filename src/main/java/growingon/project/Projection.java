@@ -3,6 +3,7 @@ package growingon.project;
 import growingon.nursery.Scenario;
 import growingon.nursery.time.Horizon;
 import growingon.problem.Problem;
+import growingon.project.history.Missed;
 import java.util.List;
 
 /**

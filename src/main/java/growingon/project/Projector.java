@@ -1,6 +1,8 @@
 package growingon.project;
 
 import growingon.nursery.Scenario;
+import growingon.project.history.BeforeCount;
+import growingon.project.history.CountsOnly;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;

@@ -1,6 +1,8 @@
 package growingon.project;
 
 import growingon.problem.Problem;
+import growingon.project.history.Missed;
+import growingon.project.history.Recorder;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -1,5 +1,6 @@
 package growingon.project;
 
+import growingon.project.history.PartRecorder;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;

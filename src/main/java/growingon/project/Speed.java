@@ -3,6 +3,7 @@ package growingon.project;
 import growingon.nursery.route.Step;
 import growingon.nursery.species.RootWorkYear;
 import growingon.nursery.time.MonthShares;
+import growingon.project.time.Calendar;
 import java.util.OptionalDouble;
 
 /**

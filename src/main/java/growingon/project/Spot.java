@@ -4,6 +4,7 @@ import growingon.nursery.place.Place;
 import growingon.nursery.place.Spacing;
 import growingon.nursery.species.Curve;
 import growingon.nursery.supply.Pot;
+import growingon.project.pot.Footprint;
 import java.util.Optional;
 
 /**

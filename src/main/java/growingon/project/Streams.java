@@ -1,6 +1,8 @@
 package growingon.project;
 
 import growingon.nursery.market.Quality;
+import growingon.project.slice.Sorting;
+import growingon.project.slice.Stream;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.UnaryOperator;

@@ -1,6 +1,7 @@
 package growingon.project;
 
 import growingon.nursery.time.MonthShares;
+import growingon.project.time.Calendar;
 
 /** How plants of a lot die: a year's loss, spread by month shares, and whom luck takes. */
 final class Survival {

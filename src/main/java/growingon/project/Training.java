@@ -1,6 +1,7 @@
 package growingon.project;
 
 import growingon.nursery.route.Step;
+import growingon.project.time.Schedule;
 import java.util.Optional;
 import java.util.OptionalInt;
 

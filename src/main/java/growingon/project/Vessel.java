@@ -3,6 +3,9 @@ package growingon.project;
 import growingon.nursery.Nursery;
 import growingon.nursery.route.Step;
 import growingon.nursery.supply.Pot;
+import growingon.project.pot.Filling;
+import growingon.project.pot.ReadyMix;
+import growingon.project.pot.Weight;
 import java.util.Optional;
 
 /** What the plants of a lot stand in: their pot, what fills it, and since when. */

@@ -3,9 +3,9 @@ package growingon.whole;
 import growingon.nursery.market.Demand;
 import growingon.nursery.time.Horizon;
 import growingon.project.LotHistory;
-import growingon.project.Missed;
 import growingon.project.Projection;
-import growingon.project.Sale;
+import growingon.project.history.Missed;
+import growingon.project.history.Sale;
 import java.util.ArrayList;
 import java.util.List;
 

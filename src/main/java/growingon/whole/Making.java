@@ -1,11 +1,11 @@
 package growingon.whole;
 
 import growingon.nursery.time.Horizon;
-import growingon.project.GradedPlants;
 import growingon.project.LotHistory;
 import growingon.project.Projection;
-import growingon.project.SeasonStock;
-import growingon.project.YearEnd;
+import growingon.project.history.GradedPlants;
+import growingon.project.history.SeasonStock;
+import growingon.project.history.YearEnd;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;

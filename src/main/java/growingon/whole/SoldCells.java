@@ -3,7 +3,7 @@ package growingon.whole;
 import growingon.nursery.market.Quality;
 import growingon.nursery.time.Horizon;
 import growingon.project.LotHistory;
-import growingon.project.Sale;
+import growingon.project.history.Sale;
 import java.util.ArrayList;
 import java.util.List;
 

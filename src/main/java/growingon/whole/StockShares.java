@@ -1,7 +1,7 @@
 package growingon.whole;
 
 import growingon.nursery.market.Quality;
-import growingon.project.GradedPlants;
+import growingon.project.history.GradedPlants;
 import java.util.Arrays;
 import java.util.HashMap;
 import java.util.Map;

@@ -1,8 +1,8 @@
 package growingon.whole;
 
 import growingon.nursery.number.Negligible;
-import growingon.project.Happening;
 import growingon.project.LotHistory;
+import growingon.project.history.Happening;
 import java.util.List;
 
 /**

@@ -13,7 +13,7 @@ import growingon.problem.Loaded;
 import growingon.problem.Problem;
 import growingon.project.Projection;
 import growingon.project.Projector;
-import growingon.project.Use;
+import growingon.project.history.Use;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

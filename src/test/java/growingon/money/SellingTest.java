@@ -8,11 +8,11 @@ import growingon.money.bought.ValueJoin;
 import growingon.nursery.place.LiftFrom;
 import growingon.nursery.place.Place;
 import growingon.nursery.place.PlaceKind;
-import growingon.project.Happening;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.project.Projector;
-import growingon.project.Work;
+import growingon.project.history.Happening;
+import growingon.project.history.Work;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import growingon.nursery.Scenario;
 import growingon.nursery.lot.Lot;
+import growingon.project.history.Recorder;
 import org.junit.jupiter.api.Test;
 
 /** Faults planted in a run, which the check of conservation must find by itself. */

@@ -7,6 +7,8 @@ import growingon.money.Accounts;
 import growingon.nursery.lot.Lot;
 import growingon.nursery.lot.Purchase;
 import growingon.nursery.species.Species;
+import growingon.project.history.SeasonStock;
+import growingon.project.need.SpaceUse;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;

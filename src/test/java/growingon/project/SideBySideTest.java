@@ -6,6 +6,8 @@ import growingon.nursery.Scenario;
 import growingon.nursery.lot.Lot;
 import growingon.nursery.market.Demand;
 import growingon.nursery.time.MonthSpan;
+import growingon.project.history.PartRecorder;
+import growingon.project.history.Unheard;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import growingon.nursery.market.Quality;
 import growingon.nursery.species.RootWorkYear;
+import growingon.project.slice.Stream;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;

@@ -7,6 +7,8 @@ import growingon.nursery.place.PlaceKind;
 import growingon.nursery.route.Step;
 import growingon.nursery.supply.Component;
 import growingon.nursery.supply.Mix;
+import growingon.project.history.Happening;
+import growingon.project.history.Work;
 import java.time.Month;
 import java.util.Map;
 import org.junit.jupiter.api.Test;

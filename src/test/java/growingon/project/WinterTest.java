@@ -8,6 +8,8 @@ import growingon.nursery.route.Step;
 import growingon.nursery.species.Species;
 import growingon.nursery.supply.Component;
 import growingon.nursery.supply.Mix;
+import growingon.project.history.Happening;
+import growingon.project.history.Work;
 import java.time.Month;
 import java.util.List;
 import java.util.Map;

@@ -4,7 +4,7 @@ import growingon.money.Finance;
 import growingon.nursery.Scenario;
 import growingon.nursery.market.ExtraCosts;
 import growingon.nursery.place.Place;
-import growingon.project.HoursUse;
+import growingon.project.need.HoursUse;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 

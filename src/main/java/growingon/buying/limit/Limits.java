@@ -6,7 +6,7 @@ import growingon.nursery.Settings;
 import growingon.nursery.market.ExtraCosts;
 import growingon.nursery.place.Place;
 import growingon.nursery.time.Horizon;
-import growingon.project.HoursUse;
+import growingon.project.need.HoursUse;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;

@@ -1,7 +1,7 @@
 package growingon.fit.evidence;
 
 import growingon.fit.past.Measured;
-import growingon.project.Cohorts;
+import growingon.project.slice.Cohorts;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

@@ -7,9 +7,9 @@ import growingon.nursery.Scenario;
 import growingon.nursery.lot.Lot;
 import growingon.nursery.market.Quality;
 import growingon.nursery.time.Horizon;
-import growingon.project.GradedPlants;
 import growingon.project.Luck;
 import growingon.project.Programme;
+import growingon.project.history.GradedPlants;
 import java.util.ArrayList;
 import java.util.List;
 

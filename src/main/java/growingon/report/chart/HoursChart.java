@@ -1,7 +1,7 @@
 package growingon.report.chart;
 
 import growingon.nursery.time.Horizon;
-import growingon.project.HoursUse;
+import growingon.project.need.HoursUse;
 import growingon.report.figures.Context;
 import growingon.report.model.Chart;
 import growingon.report.model.Chart.ChartKind;

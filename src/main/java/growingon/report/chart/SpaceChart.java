@@ -4,7 +4,7 @@ import growingon.chance.Chances;
 import growingon.chance.Quantiles;
 import growingon.money.Accounts;
 import growingon.nursery.time.Horizon;
-import growingon.project.SpaceUse.PlaceMonth;
+import growingon.project.need.SpaceUse.PlaceMonth;
 import growingon.report.figures.Context;
 import growingon.report.figures.SpaceTrouble;
 import growingon.report.model.Chart;

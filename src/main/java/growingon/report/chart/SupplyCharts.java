@@ -2,8 +2,8 @@ package growingon.report.chart;
 
 import growingon.money.Accounts;
 import growingon.nursery.time.Horizon;
-import growingon.project.Supplies;
-import growingon.project.Use;
+import growingon.project.history.Use;
+import growingon.project.need.Supplies;
 import growingon.report.figures.Context;
 import growingon.report.figures.PottedPlants;
 import growingon.report.figures.WholeStore;

@@ -1,7 +1,7 @@
 package growingon.report.compare;
 
 import growingon.nursery.time.Horizon;
-import growingon.project.SpaceUse;
+import growingon.project.need.SpaceUse;
 import growingon.report.chart.CashChart;
 import growingon.report.chart.Charts;
 import growingon.report.compare.CompareReport.Side;

@@ -4,7 +4,7 @@ import growingon.chance.Chances;
 import growingon.money.CashFlow;
 import growingon.nursery.Settings;
 import growingon.nursery.time.Horizon;
-import growingon.project.SpaceUse.PlaceMonth;
+import growingon.project.need.SpaceUse.PlaceMonth;
 import growingon.report.compare.CompareReport.Side;
 import growingon.report.text.Odds;
 import growingon.report.text.Phrases;

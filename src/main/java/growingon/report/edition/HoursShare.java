@@ -1,7 +1,7 @@
 package growingon.report.edition;
 
 import growingon.nursery.time.Horizon;
-import growingon.project.HoursUse;
+import growingon.project.need.HoursUse;
 import growingon.report.build.TableOf;
 import growingon.report.chart.Charts;
 import growingon.report.figures.Context;

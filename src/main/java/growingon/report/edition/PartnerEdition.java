@@ -6,7 +6,7 @@ import growingon.nursery.lot.Offer;
 import growingon.nursery.lot.Purchase;
 import growingon.plan.Planned;
 import growingon.project.LotHistory;
-import growingon.project.Stood;
+import growingon.project.history.Stood;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.Picked;
 import growingon.report.build.TableOf;

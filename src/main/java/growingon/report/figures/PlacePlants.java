@@ -1,7 +1,7 @@
 package growingon.report.figures;
 
-import growingon.project.SpaceUse.PlaceMonth;
-import growingon.project.Stood;
+import growingon.project.history.Stood;
+import growingon.project.need.SpaceUse.PlaceMonth;
 import growingon.report.text.Plants;
 import growingon.whole.WholeLot;
 import java.util.HashMap;

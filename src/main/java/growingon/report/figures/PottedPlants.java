@@ -1,6 +1,6 @@
 package growingon.report.figures;
 
-import growingon.project.Happening;
+import growingon.project.history.Happening;
 import growingon.whole.WholeLot;
 import java.util.HashMap;
 import java.util.Map;

@@ -1,8 +1,8 @@
 package growingon.report.figures;
 
 import growingon.nursery.market.Quality;
-import growingon.project.GradedPlants;
-import growingon.project.SeasonStock;
+import growingon.project.history.GradedPlants;
+import growingon.project.history.SeasonStock;
 import growingon.report.text.Plants;
 import growingon.whole.WholeLot;
 import growingon.whole.WholeStock;

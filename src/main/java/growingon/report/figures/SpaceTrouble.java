@@ -4,7 +4,7 @@ import growingon.money.Accounts;
 import growingon.nursery.Nursery;
 import growingon.nursery.place.Place;
 import growingon.nursery.place.PlaceKind;
-import growingon.project.SpaceUse.PlaceMonth;
+import growingon.project.need.SpaceUse.PlaceMonth;
 import growingon.report.text.Spell;
 import java.util.ArrayList;
 import java.util.Comparator;

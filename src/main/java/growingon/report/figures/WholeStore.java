@@ -1,7 +1,7 @@
 package growingon.report.figures;
 
-import growingon.project.Supplies;
-import growingon.project.Use;
+import growingon.project.history.Use;
+import growingon.project.need.Supplies;
 import growingon.report.text.Shown;
 import java.util.Arrays;
 

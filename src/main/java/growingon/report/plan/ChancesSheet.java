@@ -5,7 +5,7 @@ import growingon.chance.Quantiles;
 import growingon.money.Accounts;
 import growingon.money.GradeName;
 import growingon.nursery.time.Horizon;
-import growingon.project.SpaceUse.PlaceMonth;
+import growingon.project.need.SpaceUse.PlaceMonth;
 import growingon.report.build.ColumnOf;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.QuantileColumns;

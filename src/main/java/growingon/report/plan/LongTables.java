@@ -1,9 +1,9 @@
 package growingon.report.plan;
 
 import growingon.project.LotHistory;
-import growingon.project.Stood;
-import growingon.project.Supplies;
-import growingon.project.Use;
+import growingon.project.history.Stood;
+import growingon.project.history.Use;
+import growingon.project.need.Supplies;
 import growingon.report.build.PerLot;
 import growingon.report.build.TableOf;
 import growingon.report.figures.Context;

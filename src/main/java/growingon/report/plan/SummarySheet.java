@@ -2,7 +2,7 @@ package growingon.report.plan;
 
 import growingon.nursery.Scenario;
 import growingon.nursery.time.Horizon;
-import growingon.project.SpaceUse.PlaceMonth;
+import growingon.project.need.SpaceUse.PlaceMonth;
 import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.figures.SeasonFigures;

@@ -1,7 +1,7 @@
 package growingon.report.words;
 
 import growingon.nursery.time.Horizon;
-import growingon.project.HoursUse;
+import growingon.project.need.HoursUse;
 import growingon.report.figures.Context;
 import growingon.report.text.Phrases;
 import growingon.report.text.Spell;

@@ -1,8 +1,8 @@
 package growingon.report.words;
 
 import growingon.nursery.time.Horizon;
-import growingon.project.Supplies;
-import growingon.project.Supplies.Order;
+import growingon.project.need.Supplies;
+import growingon.project.need.Supplies.Order;
 import growingon.report.figures.Context;
 import growingon.report.figures.PlantOrder;
 import growingon.report.figures.SeasonFigures;

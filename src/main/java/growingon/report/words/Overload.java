@@ -3,7 +3,7 @@ package growingon.report.words;
 import growingon.money.Accounts;
 import growingon.nursery.place.Place;
 import growingon.nursery.time.Horizon;
-import growingon.project.SpaceUse.PlaceMonth;
+import growingon.project.need.SpaceUse.PlaceMonth;
 import growingon.report.text.Phrases;
 import growingon.report.text.Spell;
 import java.util.List;

@@ -1,6 +1,6 @@
 package growingon.report.words;
 
-import growingon.project.Happening;
+import growingon.project.history.Happening;
 import growingon.report.figures.Context;
 import growingon.report.text.Phrases;
 import growingon.whole.WholeLot;

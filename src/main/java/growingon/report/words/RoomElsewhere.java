@@ -3,7 +3,7 @@ package growingon.report.words;
 import growingon.money.Accounts;
 import growingon.nursery.place.Place;
 import growingon.nursery.place.PlaceKind;
-import growingon.project.SpaceUse.PlaceMonth;
+import growingon.project.need.SpaceUse.PlaceMonth;
 import growingon.report.text.Phrases;
 import java.util.ArrayList;
 import java.util.Comparator;

@@ -4,7 +4,7 @@ import growingon.money.Accounts;
 import growingon.nursery.Nursery;
 import growingon.nursery.place.Place;
 import growingon.nursery.time.Horizon;
-import growingon.project.SpaceUse.PlaceMonth;
+import growingon.project.need.SpaceUse.PlaceMonth;
 import growingon.report.figures.Context;
 import growingon.report.figures.SpaceTrouble;
 import growingon.report.text.Phrases;

@@ -11,7 +11,7 @@ import growingon.problem.Problem;
 import growingon.problem.Where;
 import growingon.problem.advice.DaybookAdvice;
 import growingon.project.Facts;
-import growingon.project.LotFacts;
+import growingon.project.known.LotFacts;
 import growingon.review.kept.Expected;
 import java.time.LocalDate;
 import java.time.YearMonth;

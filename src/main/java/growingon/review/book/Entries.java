@@ -8,7 +8,7 @@ import growingon.nursery.record.DaybookLine;
 import growingon.nursery.record.DaybookLine.What;
 import growingon.problem.Problem;
 import growingon.problem.advice.DaybookAdvice;
-import growingon.project.MonthFacts.Way;
+import growingon.project.known.MonthFacts.Way;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;

@@ -6,7 +6,7 @@ import growingon.nursery.record.DaybookLine.What;
 import growingon.project.LotHistory;
 import growingon.project.Projection;
 import growingon.project.Projector;
-import growingon.project.Sale;
+import growingon.project.history.Sale;
 import growingon.review.book.Standing.OfLot;
 import growingon.review.kept.Expected;
 import growingon.review.kept.KeptLot;

@@ -2,7 +2,7 @@ package growingon.review.book;
 
 import growingon.nursery.record.DaybookLine;
 import growingon.project.LotHistory;
-import growingon.project.Work;
+import growingon.project.history.Work;
 import java.util.Locale;
 
 /**

@@ -1,9 +1,9 @@
 package growingon.review.book;
 
 import growingon.nursery.market.Quality;
-import growingon.project.LotFacts;
-import growingon.project.MonthFacts;
-import growingon.project.MonthFacts.Leaving;
+import growingon.project.known.LotFacts;
+import growingon.project.known.MonthFacts;
+import growingon.project.known.MonthFacts.Leaving;
 import growingon.review.kept.Expected;
 import growingon.review.kept.KeptSale;
 import java.util.ArrayList;

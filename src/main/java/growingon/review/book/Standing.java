@@ -4,7 +4,7 @@ import growingon.money.Accounts;
 import growingon.nursery.Settings;
 import growingon.project.LotHistory;
 import growingon.project.Projection;
-import growingon.project.Stood;
+import growingon.project.history.Stood;
 import growingon.review.kept.KeptSale;
 import growingon.whole.WholeLot;
 import growingon.whole.WholePlan;

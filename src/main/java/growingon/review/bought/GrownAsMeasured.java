@@ -2,13 +2,13 @@ package growingon.review.bought;
 
 import growingon.nursery.Scenario;
 import growingon.project.Facts;
-import growingon.project.LotFacts;
 import growingon.project.LotHistory;
-import growingon.project.MonthFacts;
-import growingon.project.MonthFacts.Leaving;
 import growingon.project.Projection;
 import growingon.project.Projector;
-import growingon.project.Sale;
+import growingon.project.history.Sale;
+import growingon.project.known.LotFacts;
+import growingon.project.known.MonthFacts;
+import growingon.project.known.MonthFacts.Leaving;
 import growingon.review.book.Book;
 import growingon.review.book.PlannedSales;
 import growingon.review.book.Standing;

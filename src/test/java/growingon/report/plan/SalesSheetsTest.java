@@ -7,7 +7,7 @@ import growingon.money.CashItem;
 import growingon.nursery.market.Quality;
 import growingon.project.LotHistory;
 import growingon.project.Projection;
-import growingon.project.SeasonStock;
+import growingon.project.history.SeasonStock;
 import growingon.report.Cells;
 import growingon.report.SmallNursery;
 import growingon.report.figures.Context;

@@ -5,8 +5,8 @@ import static org.assertj.core.api.Assertions.within;
 
 import growingon.money.CashItem;
 import growingon.nursery.supply.Mix;
-import growingon.project.Supplies;
-import growingon.project.Use;
+import growingon.project.history.Use;
+import growingon.project.need.Supplies;
 import growingon.report.Cells;
 import growingon.report.SmallNursery;
 import growingon.report.figures.Context;

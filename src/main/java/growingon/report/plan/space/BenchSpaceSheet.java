@@ -3,7 +3,7 @@ package growingon.report.plan.space;
 import growingon.money.Accounts;
 import growingon.nursery.Nursery;
 import growingon.nursery.time.Horizon;
-import growingon.project.SpaceUse.PlaceMonth;
+import growingon.project.need.SpaceUse.PlaceMonth;
 import growingon.report.build.ColumnOf;
 import growingon.report.build.TableOf;
 import growingon.report.figures.Context;

@@ -6,7 +6,7 @@ import growingon.nursery.Scenario;
 import growingon.nursery.lot.Offer;
 import growingon.nursery.lot.Purchase;
 import growingon.nursery.time.Horizon;
-import growingon.project.Supplies;
+import growingon.project.need.Supplies;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.TableOf;
 import growingon.report.figures.Context;

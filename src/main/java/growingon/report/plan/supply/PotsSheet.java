@@ -1,6 +1,6 @@
 package growingon.report.plan.supply;
 
-import growingon.project.Use;
+import growingon.project.history.Use;
 import growingon.report.build.FilledSheet;
 import growingon.report.figures.Context;
 import growingon.report.model.Sheet;

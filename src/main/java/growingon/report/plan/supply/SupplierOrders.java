@@ -2,7 +2,7 @@ package growingon.report.plan.supply;
 
 import growingon.nursery.Inputs;
 import growingon.nursery.time.Horizon;
-import growingon.project.Supplies;
+import growingon.project.need.Supplies;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.Picked;
 import growingon.report.build.TableOf;

@@ -1,8 +1,8 @@
 package growingon.report.plan.supply;
 
 import growingon.nursery.time.Horizon;
-import growingon.project.Supplies;
-import growingon.project.Use;
+import growingon.project.history.Use;
+import growingon.project.need.Supplies;
 import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.figures.PottedPlants;

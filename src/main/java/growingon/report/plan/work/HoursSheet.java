@@ -1,8 +1,8 @@
 package growingon.report.plan.work;
 
 import growingon.nursery.time.Horizon;
-import growingon.project.HoursUse;
-import growingon.project.Work;
+import growingon.project.history.Work;
+import growingon.project.need.HoursUse;
 import growingon.report.build.PerLot;
 import growingon.report.build.TableOf;
 import growingon.report.figures.Context;

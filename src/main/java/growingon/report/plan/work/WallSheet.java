@@ -1,7 +1,7 @@
 package growingon.report.plan.work;
 
 import growingon.nursery.time.Horizon;
-import growingon.project.Happening;
+import growingon.project.history.Happening;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.TableOf;
 import growingon.report.figures.Context;

@@ -7,7 +7,7 @@ import growingon.problem.Problem;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.project.Projection;
-import growingon.project.SpaceUse;
+import growingon.project.need.SpaceUse;
 import growingon.report.text.Phrases;
 import java.util.List;
 import org.junit.jupiter.api.Test;

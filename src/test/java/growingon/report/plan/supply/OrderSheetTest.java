@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import growingon.money.CashFlow;
 import growingon.money.CashItem;
 import growingon.nursery.number.Writing;
-import growingon.project.Use;
+import growingon.project.history.Use;
 import growingon.report.Cells;
 import growingon.report.SmallNursery;
 import growingon.report.figures.Context;

@@ -1,0 +1,34 @@
+package growingon.project.slice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
+import org.junit.jupiter.api.Test;
+
+class RemeasuredTest {
+  private static final double[] TRUNKS = {10, 12, 15, 19, 60};
+
+  /** All plants of the thickest slice were sold. */
+  private static final double[] WEIGHTS = {3, 4, 2, 1, 0};
+
+  @Test
+  void thickestSliceWithoutPlants_meanAndSpreadAreMetAllTheSame() {
+    double[] moved = new Remeasured(TRUNKS, WEIGHTS, new double[5]).to(20, OptionalDouble.of(0.4));
+
+    assertThat(Remeasured.spread(moved, WEIGHTS)).isCloseTo(0.4, within(1e-9));
+    double mean = (3 * moved[0] + 4 * moved[1] + 2 * moved[2] + moved[3]) / 10;
+    assertThat(mean).isCloseTo(20, within(1e-9));
+    assertThat(DoubleStream.of(moved)).allMatch(Double::isFinite);
+  }
+
+  @Test
+  void spreadThatNoSteepnessGives_keepsTheOneThereIs() {
+    double[] oneSlice = {0, 5, 0, 0, 0};
+    double[] moved = new Remeasured(TRUNKS, oneSlice, new double[5]).to(24, OptionalDouble.of(0.3));
+
+    assertThat(moved[1]).isCloseTo(24, within(1e-9));
+    assertThat(DoubleStream.of(moved)).allMatch(Double::isFinite);
+  }
+}
