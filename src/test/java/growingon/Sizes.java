@@ -21,15 +21,20 @@ import javax.tools.JavaCompiler;
 import javax.tools.StandardJavaFileManager;
 import javax.tools.ToolProvider;
 
-/** How many lines methods and files of the program have, as the compiler reads them. */
+/**
+ * How long methods and files of the program are, as the compiler reads them, and how full folders.
+ */
 final class Sizes {
   private static final Path SOURCES = Path.of("src/main/java");
 
   /** Lines of each method from its first annotation or word on; of overloads the longest. */
   final Map<String, Integer> methods = new TreeMap<>();
 
-  /** Lines of each file. */
+  /** Lines of each file but imports, which say where things live and not how much there is. */
   final Map<String, Integer> files = new TreeMap<>();
+
+  /** Types in each package, those within others not counted. */
+  final Map<String, Integer> folders = new TreeMap<>();
 
   private Sizes() {}
 
@@ -40,7 +45,10 @@ final class Sizes {
       paths = all.filter(path -> path.toString().endsWith(".java")).sorted().toList();
     }
     for (Path path : paths) {
-      sizes.files.put(nameOf(path), Files.readAllLines(path).size());
+      sizes.files.put(nameOf(path), linesOf(path));
+      if (!path.endsWith("package-info.java")) {
+        sizes.folders.merge(nameOf(path).replaceAll("\\.[^.]*$", ""), 1, Integer::sum);
+      }
     }
     JavaCompiler compiler = ToolProvider.getSystemJavaCompiler();
     try (StandardJavaFileManager manager =
@@ -55,6 +63,12 @@ final class Sizes {
       }
     }
     return sizes;
+  }
+
+  private static int linesOf(Path path) throws IOException {
+    try (Stream<String> lines = Files.lines(path)) {
+      return (int) lines.filter(line -> !line.startsWith("import ")).count();
+    }
   }
 
   private static String nameOf(Path path) {

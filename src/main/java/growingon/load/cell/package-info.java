@@ -1,5 +1,5 @@
 /**
- * One cell and one row: what is read as a number, a month, a name, within which range, and what is
- * said where it cannot be. The same for CSV, XLSX and JSON.
+ * One cell: what stands in it, as a number, a month or a size, within which range, and what is said
+ * where it is none. The same for CSV, XLSX and JSON.
  */
 package growingon.load.cell;
