@@ -1,6 +1,9 @@
 package growingon.project;
 
+import growingon.nursery.Grade;
+import growingon.nursery.Trunks;
 import java.math.BigInteger;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
@@ -20,6 +23,7 @@ final class Lattice {
   private final double[] scores;
   private final Map<Double, double[]> vigours = new ConcurrentHashMap<>();
   private final Map<Sorting, Sorting> sortings = new ConcurrentHashMap<>();
+  private final Map<StartingTrunks.Stated, StartingTrunks> starts = new ConcurrentHashMap<>();
 
   private Lattice(int slices, int vigourStep, int qualityStep) {
     this.slices = slices;
@@ -60,6 +64,13 @@ final class Lattice {
             IntStream.range(0, slices)
                 .mapToDouble(slice -> lognormal(1, each, vigourScore(slice)))
                 .toArray());
+  }
+
+  /** How slices start, shared by all lots of which the same is stated. */
+  StartingTrunks starting(Trunks stated, double vigourSpread, List<Grade> grades) {
+    return starts.computeIfAbsent(
+        new StartingTrunks.Stated(stated, vigourSpread, grades),
+        each -> new StartingTrunks(each, this));
   }
 
   /** A sorting shared by all lots that sort alike, so that a run has fewer to look at. */

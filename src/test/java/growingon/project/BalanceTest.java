@@ -3,7 +3,9 @@ package growingon.project;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import growingon.nursery.Lot;
+import growingon.nursery.QualityShares;
 import growingon.nursery.Scenario;
+import growingon.nursery.Species;
 import org.junit.jupiter.api.Test;
 
 /** Faults planted in a run, which the check of conservation must find by itself. */
@@ -43,8 +45,18 @@ class BalanceTest {
     Luck lostCount =
         new Luck() {
           @Override
-          public Deaths deaths(Lot lot) {
-            return (month, event, living, share) -> month == 7 ? Double.NaN : living * share;
+          public OfLot of(Lot lot, Species species) {
+            return new OfLot() {
+              @Override
+              public double deaths(int month, int event, double living, double share) {
+                return month == 7 ? Double.NaN : living * share;
+              }
+
+              @Override
+              public QualityShares quality() {
+                return lot.quality();
+              }
+            };
           }
         };
     Run run = new Run(Programme.of(elms()), lostCount);
