@@ -25,7 +25,9 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SingleShotTime)
 @OutputTimeUnit(TimeUnit.SECONDS)
-@Fork(value = 1, jvmArgs = "-Xmx512m")
+@Fork(
+    value = 1,
+    jvmArgs = {"-Xmx512m", "-XX:+UseTransparentHugePages"})
 @Warmup(iterations = 1)
 @Measurement(iterations = 3)
 public class DrawsBenchmark {

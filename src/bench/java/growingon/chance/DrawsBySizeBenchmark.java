@@ -23,7 +23,9 @@ import org.openjdk.jmh.annotations.Warmup;
 @State(Scope.Benchmark)
 @BenchmarkMode(Mode.SingleShotTime)
 @OutputTimeUnit(TimeUnit.SECONDS)
-@Fork(value = 1, jvmArgs = "-Xmx700m")
+@Fork(
+    value = 1,
+    jvmArgs = {"-Xmx700m", "-XX:+UseTransparentHugePages"})
 @Warmup(iterations = 1)
 @Measurement(iterations = 3)
 public class DrawsBySizeBenchmark {

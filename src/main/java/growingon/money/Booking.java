@@ -8,6 +8,7 @@ import growingon.project.history.GradedPlants;
 import growingon.project.history.Recorder;
 import growingon.project.history.Use;
 import growingon.project.history.Work;
+import java.util.Optional;
 
 /**
  * Turns what happens to one lot into money: the one place that says what each happening costs. What
@@ -43,7 +44,7 @@ public abstract class Booking implements Recorder {
   public void receipts(int month, double plants, double money) {}
 
   /** The lot took so many square metres of a place in a month. */
-  protected void takesSpace(int month, String place, double m2) {}
+  protected void takesSpace(int month, Optional<String> place, double m2) {}
 
   /** What the plants of a purchase cost is paid in a month: price, carriage and charges. */
   final void buy(Lot lot, double part, int month, double exchange) {
@@ -135,11 +136,11 @@ public abstract class Booking implements Recorder {
   }
 
   @Override
-  public void stood(int month, String place, double plants, double m2, double careCost) {
+  public void stood(int month, Optional<String> place, double plants, double m2, double careCost) {
     cost(CostKind.CARE, month, careCost);
     takesSpace(month, place, m2);
-    if (!place.isEmpty()) {
-      cost(CostKind.PLACE, month, m2 * charges(place)[month]);
+    if (place.isPresent()) {
+      cost(CostKind.PLACE, month, m2 * charges(place.get())[month]);
     }
   }
 

@@ -8,6 +8,7 @@ import growingon.project.history.Use;
 import growingon.project.need.Stores;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * Where each sum over the lots of a run stands in one array, so that what a lot adds can be kept
@@ -57,7 +58,6 @@ final class Layout {
     }
     nursery.places().keySet().forEach(place -> placeIndex.put(place, placeIndex.size()));
     this.places = placeIndex.size();
-    placeIndex.put("", places);
     this.items = new Stores(nursery, months);
     int used = items.items().size() * months;
     this.flows = 0;
@@ -74,8 +74,8 @@ final class Layout {
   }
 
   /** Square metres of a place in a month. */
-  int space(String place, int month) {
-    return space + placeIndex.get(place) * months + month;
+  int space(Optional<String> place, int month) {
+    return space + place.map(placeIndex::get).orElse(places) * months + month;
   }
 
   /** What is used of an item in a month. */

@@ -5,6 +5,7 @@ import growingon.project.LotHistory;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What one lot takes and brings, by kind and month, from the plan's first month. Accounts, cash,
@@ -59,7 +60,7 @@ public final class Ledger extends Booking {
   }
 
   @Override
-  protected void takesSpace(int month, String place, double m2) {
+  protected void takesSpace(int month, Optional<String> place, double m2) {
     m2Months += place.isEmpty() ? 0 : m2;
   }
 

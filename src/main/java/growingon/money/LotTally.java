@@ -10,6 +10,7 @@ import growingon.project.history.PartRecorder;
 import growingon.project.history.Use;
 import growingon.project.need.Stores;
 import java.util.Arrays;
+import java.util.Optional;
 
 /**
  * Takes down one lot in one run: what it brings itself, and what it adds to the sums of the nursery
@@ -30,7 +31,7 @@ final class LotTally extends Booking implements PartRecorder {
   private final CostToDate toDate;
   private final EndStock[] endStocks;
   private final GradedPlants[] standings;
-  private String standsIn;
+  private Optional<String> standsIn;
   private int spaceFrom;
   private double result;
   private double sales;
@@ -53,7 +54,7 @@ final class LotTally extends Booking implements PartRecorder {
     Lot bought = scenario.lots().get(lot);
     this.gradeNumbers = prices.grades().of(scenario.nursery().ladderOf(bought));
     this.netPrices = prices.net(bought);
-    this.standsIn = "";
+    this.standsIn = Optional.empty();
     this.spaceFrom = layout.space(standsIn, 0);
     this.toDate = layout.horizonValue.isStockValue() ? new CostToDate(bought, layout.months) : null;
     this.endStocks = new EndStock[layout.seasons];
@@ -203,7 +204,7 @@ final class LotTally extends Booking implements PartRecorder {
   }
 
   @Override
-  protected void takesSpace(int month, String place, double m2) {
+  protected void takesSpace(int month, Optional<String> place, double m2) {
     if (!place.equals(standsIn)) {
       standsIn = place;
       spaceFrom = layout.space(place, 0);

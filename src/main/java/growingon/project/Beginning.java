@@ -33,7 +33,7 @@ final class Beginning {
     this.training = new Training(schedule);
     this.position = new Position(plan, programme);
     this.vessel = new Vessel(plan, programme.nursery());
-    this.speed = new Speed(plan, programme.calendar(), Luck.NONE);
+    this.speed = new Speed(plan, programme.calendar(), Luck.NONE.of(plan.lot, plan.species));
     this.done =
         plan.arrival < plan.start
             ? Optional.of(StepsDone.of(plan.lot, plan.route, horizon.month(plan.start)))

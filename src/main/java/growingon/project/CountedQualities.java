@@ -23,7 +23,7 @@ record CountedQualities(Map<Quality, Double> plants, double total) {
    * @param all plants of all of them, more than 0
    */
   List<Stream> of(Streams streams, double all, GrowthStart start) {
-    int slices = start.trunks.length;
+    int slices = start.slices();
     Map<Integer, double[]> shapes = shapes(streams, slices);
     List<Stream> sorted = new ArrayList<>();
     for (Quality each : Quality.values()) {

@@ -39,10 +39,10 @@ final class Growing {
   /** The plants of a lot before they grow, their trunks thicker by a factor than stated. */
   Growing(LotPlan plan, QualityShares quality, double thicker) {
     this.start = plan.growthStart;
-    this.slices = start.trunks.length;
+    this.slices = start.slices();
     this.quality = quality;
-    this.clock = new GrowthClock(start, thicker);
-    this.grading = new Grading(start.grades, clock, slices);
+    this.clock = new GrowthClock(start.trunks, thicker);
+    this.grading = new Grading(start.trunks.grades, clock, slices);
     this.kept = plan.lot.kept();
     this.streams = start.streams(quality);
     grading.of(streams);

@@ -2,6 +2,7 @@ package growingon.project;
 
 import growingon.growth.Flow;
 import growingon.nursery.species.Curve;
+import growingon.project.slice.StartingTrunks;
 import java.util.Arrays;
 import java.util.stream.DoubleStream;
 
@@ -14,7 +15,7 @@ import java.util.stream.DoubleStream;
 final class GrowthClock {
   private static final double NOT_YET = -1;
 
-  private final GrowthStart start;
+  private final StartingTrunks start;
   private final double[] vigour;
   private final boolean isAsStated;
   private double[] trunkAtZero;
@@ -24,7 +25,7 @@ final class GrowthClock {
   private Curve curve;
   private Flow flow;
   private double[] trunks;
-  private double[] trunkAt;
+  private double begunAt = NOT_YET;
   private double trunksAt = NOT_YET;
   private double mostAtZero = NOT_YET;
 
@@ -33,7 +34,7 @@ final class GrowthClock {
    *
    * @param thicker factor on their trunks as they are stated
    */
-  GrowthClock(GrowthStart start, double thicker) {
+  GrowthClock(StartingTrunks start, double thicker) {
     this.start = start;
     this.vigour = start.vigour;
     this.isAsStated = thicker == 1;
@@ -103,8 +104,8 @@ final class GrowthClock {
     coordinates = at;
     gradeCoordinates = null;
     now = 0;
+    begunAt = NOT_YET;
     trunksAt = NOT_YET;
-    trunkAt = null;
     mostAtZero = NOT_YET;
   }
 
@@ -128,16 +129,21 @@ final class GrowthClock {
 
   /** Trunk of a slice now, mm; worked out once while the clock stands, as in winter. */
   double trunk(int slice) {
-    if (trunkAt == null) {
-      trunks = new double[vigour.length];
-      trunkAt = new double[vigour.length];
-      Arrays.fill(trunkAt, NOT_YET);
+    if (begunAt != now) {
+      begin();
     }
-    if (trunkAt[slice] != now) {
+    if (Double.isNaN(trunks[slice])) {
       trunks[slice] = advanced(slice);
-      trunkAt[slice] = now;
     }
     return trunks[slice];
+  }
+
+  private void begin() {
+    if (trunks == null) {
+      trunks = new double[vigour.length];
+    }
+    Arrays.fill(trunks, Double.NaN);
+    begunAt = now;
   }
 
   private double advanced(int slice) {
@@ -161,7 +167,7 @@ final class GrowthClock {
   /** No trunk is thicker than this, mm: that of a thickest and strongest plant. */
   double trunkAtMost() {
     if (mostAtZero == NOT_YET) {
-      mostAtZero = GrowthStart.max(trunkAtZero);
+      mostAtZero = StartingTrunks.max(trunkAtZero);
     }
     return flow.advance(mostAtZero, start.mostVigour * now);
   }

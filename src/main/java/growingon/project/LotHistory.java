@@ -178,7 +178,7 @@ public final class LotHistory implements Recorder {
   }
 
   @Override
-  public void stood(int month, String place, double plants, double m2, double care) {
+  public void stood(int month, Optional<String> place, double plants, double m2, double care) {
     careCost[month] = care;
   }
 

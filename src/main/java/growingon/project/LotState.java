@@ -67,7 +67,8 @@ final class LotState {
     this.past = new KnownPast(this, run.facts().of(plan), heads);
     this.hasFacts = past.isThere();
     this.asksForTrunks = to.asksForTrunks();
-    this.plants = new Growing(plan, run.luck().quality(plan.lot), run.luck().trunks(plan.lot));
+    Luck.OfLot luck = run.luck().of(plan.lot, plan.species);
+    this.plants = new Growing(plan, luck.quality(), luck.trunks());
     this.meanTrunk = plants::meanTrunk;
     this.reachesTrunk = plants::reaches;
     plants.keepPart(past.part());
@@ -76,8 +77,8 @@ final class LotState {
     this.training = new Training(beginning.training, schedule);
     this.position = new Position(beginning.position);
     this.vessel = new Vessel(beginning.vessel);
-    this.speed = new Speed(beginning.speed, run.luck());
-    this.survival = new Survival(plan, calendar, run.luck());
+    this.speed = new Speed(beginning.speed, luck);
+    this.survival = new Survival(plan, calendar, luck);
     this.works = new Works(this, heads, run, to, history);
     new TakingUp(this).takeUp(run);
   }

@@ -14,58 +14,9 @@ public interface Luck {
   /** Everything as expected. */
   Luck NONE = new Luck() {};
 
-  /** Factor on the growth time of a species in a season. */
-  default double growth(Species species, int season) {
-    return 1;
-  }
-
-  /** Factor on the growth time of a lot, beside that of its species. */
-  default double growth(Lot lot, Species species) {
-    return 1;
-  }
-
-  /** Factor on the trunks of a lot as they are stated, where nobody measured them. */
-  default double trunks(Lot lot) {
-    return 1;
-  }
-
-  /**
-   * Factor on the growth time of a species in a growing condition for the whole run: what is not
-   * known of its speed, also from a count to the plan's first month.
-   */
-  default double speed(Species species, String condition) {
-    return 1;
-  }
-
-  /**
-   * Yearly loss of a species in a season.
-   *
-   * @param firstYear whether it is the loss of a lot's first year
-   * @param expected the loss to be expected, 0 to 1
-   */
-  default double loss(Species species, boolean firstYear, double expected, int season) {
-    return expected;
-  }
-
-  /**
-   * Loss of a lot that goes with its consignment: of its steps and of its first year.
-   *
-   * @param expected the loss to be expected, 0 to 1
-   */
-  default double consignmentLoss(Lot lot, double expected) {
-    return expected;
-  }
-
-  /**
-   * Share of a lot that is dead on arrival, beside its other losses; 1 where the whole lot failed.
-   */
-  default double deadOnArrival(Lot lot) {
-    return 0;
-  }
-
-  /** How the lot turns out to sort. */
-  default QualityShares quality(Lot lot) {
-    return lot.quality();
+  /** The luck of one lot; asked once a run. */
+  default OfLot of(Lot lot, Species species) {
+    return lot::quality;
   }
 
   /** Factor on the units of a demand row in a season. */
@@ -93,14 +44,59 @@ public interface Luck {
     return purchase.landed(quantity) * exchange(purchase.currency(), season);
   }
 
-  /** How plants of a lot die; asked once a run. */
-  default Deaths deaths(Lot lot) {
-    return (month, event, living, share) -> living * share;
-  }
-
-  /** How plants of one lot die. */
+  /** What luck does to one lot in a run; all but how it sorts is as expected unless told. */
   @FunctionalInterface
-  interface Deaths {
+  interface OfLot {
+    /** Factor on the growth time of its species in a season. */
+    default double growth(int season) {
+      return 1;
+    }
+
+    /** Factor on its growth time, beside that of its species. */
+    default double growth() {
+      return 1;
+    }
+
+    /** Factor on its trunks as they are stated, where nobody measured them. */
+    default double trunks() {
+      return 1;
+    }
+
+    /**
+     * Factor on the growth time of its species in a growing condition for the whole run: what is
+     * not known of its speed, also from a count to the plan's first month.
+     */
+    default double speed(String condition) {
+      return 1;
+    }
+
+    /**
+     * Yearly loss of its species in a season.
+     *
+     * @param firstYear whether it is the loss of a lot's first year
+     * @param expected the loss to be expected, 0 to 1
+     */
+    default double loss(boolean firstYear, double expected, int season) {
+      return expected;
+    }
+
+    /**
+     * Loss that goes with its consignment: of its steps and of its first year.
+     *
+     * @param expected the loss to be expected, 0 to 1
+     */
+    default double consignmentLoss(double expected) {
+      return expected;
+    }
+
+    /** Share that is dead on arrival, beside its other losses; 1 where the whole lot failed. */
+    default double deadOnArrival() {
+      return 0;
+    }
+
+    /** How it turns out to sort. */
+    QualityShares quality();
+
     /**
      * Plants that die in a month.
      *
@@ -108,6 +104,8 @@ public interface Luck {
      * @param living plants alive
      * @param share share to be expected
      */
-    double in(int month, int event, double living, double share);
+    default double deaths(int month, int event, double living, double share) {
+      return living * share;
+    }
   }
 }

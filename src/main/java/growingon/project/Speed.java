@@ -15,7 +15,7 @@ final class Speed {
 
   private final LotPlan plan;
   private final Calendar calendar;
-  private final Luck luck;
+  private final Luck.OfLot luck;
   private final double ofLot;
   private int rootWorkAt = NEVER;
   private Step.GrowthAfter afterRootWork = Step.GrowthAfter.OF_SPECIES;
@@ -26,16 +26,16 @@ final class Speed {
   private String condition = "";
   private double inCondition = 1;
 
-  Speed(LotPlan plan, Calendar calendar, Luck luck) {
+  Speed(LotPlan plan, Calendar calendar, Luck.OfLot luck) {
     this.plan = plan;
     this.calendar = calendar;
     this.luck = luck;
-    this.ofLot = luck.growth(plan.lot, plan.species);
+    this.ofLot = luck.growth();
     this.months = plan.species.growthMonths();
   }
 
   /** With roots cut as in another, on the luck of a run. */
-  Speed(Speed like, Luck luck) {
+  Speed(Speed like, Luck.OfLot luck) {
     this(like.plan, like.calendar, luck);
     this.rootWorkAt = like.rootWorkAt;
     this.afterRootWork = like.afterRootWork;
@@ -98,7 +98,7 @@ final class Speed {
   double in(String now) {
     if (!now.equals(condition)) {
       condition = now;
-      inCondition = luck.speed(plan.species, now);
+      inCondition = luck.speed(now);
     }
     return inCondition;
   }
@@ -122,6 +122,6 @@ final class Speed {
 
   /** Growth before the plan has been what it was. */
   private double luck(int month) {
-    return month < 0 ? 1 : ofLot * luck.growth(plan.species, calendar.seasonYear(month));
+    return month < 0 ? 1 : ofLot * luck.growth(calendar.seasonYear(month));
   }
 }

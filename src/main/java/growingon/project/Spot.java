@@ -13,7 +13,7 @@ import java.util.Optional;
  * @param pot its pot
  * @param place the place it stands in
  * @param spacing how it is spaced there
- * @param placeName name of the place, empty without one
+ * @param placeName name of the place, if it stands in one
  * @param careKind its kind in {@link CareRates}
  * @param m2Each square metres of one plant
  * @param condition growing condition there
@@ -24,7 +24,7 @@ record Spot(
     Optional<Pot> pot,
     Optional<Place> place,
     Spacing spacing,
-    String placeName,
+    Optional<String> placeName,
     int careKind,
     double m2Each,
     String condition,
@@ -37,7 +37,7 @@ record Spot(
         pot,
         place,
         spacing,
-        place.map(Place::name).orElse(""),
+        place.map(Place::name),
         CareRates.kind(place),
         Footprint.m2(pot, plan.lot.standing().crownMm(), spacing, place),
         condition,

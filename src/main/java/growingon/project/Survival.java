@@ -9,19 +9,17 @@ final class Survival {
 
   private final LotPlan plan;
   private final Calendar calendar;
-  private final Luck luck;
-  private final Luck.Deaths deaths;
+  private final Luck.OfLot luck;
   private final MonthShares months;
   private int knownUntil = NEVER;
   private double knownSurvival;
   private double knownLog;
   private double knownLoss;
 
-  Survival(LotPlan plan, Calendar calendar, Luck luck) {
+  Survival(LotPlan plan, Calendar calendar, Luck.OfLot luck) {
     this.plan = plan;
     this.calendar = calendar;
     this.luck = luck;
-    this.deaths = luck.deaths(plan.lot);
     this.months = plan.species.lossMonths();
   }
 
@@ -30,7 +28,6 @@ final class Survival {
     this.plan = same.plan;
     this.calendar = same.calendar;
     this.luck = same.luck;
-    this.deaths = same.deaths;
     this.months = same.months;
     this.knownUntil = same.knownUntil;
     this.knownSurvival = same.knownSurvival;
@@ -41,7 +38,9 @@ final class Survival {
   /** Share to be expected to die in a month before the plan, in which luck plays no part. */
   double expectedShare(int month) {
     double share = months.get(calendar.monthOfYear(month));
-    return share == 0 ? 0 : loss(share * logOfYearlySurvival(month, Luck.NONE));
+    return share == 0
+        ? 0
+        : loss(share * logOfYearlySurvival(month, Luck.NONE.of(plan.lot, plan.species)));
   }
 
   /** Share lost in a month: a year's loss spread by month shares, 1 − (1 − q)^s. */
@@ -68,18 +67,16 @@ final class Survival {
   }
 
   /** ln(1 − q) of the season and the lot's year. */
-  private double logOfYearlySurvival(int month, Luck by) {
+  private double logOfYearlySurvival(int month, Luck.OfLot by) {
     boolean firstYear = plan.isFirstYear(month);
     double expected =
-        firstYear
-            ? by.consignmentLoss(plan.lot, plan.species.firstYearLoss())
-            : plan.species.laterLoss();
-    return Math.log(1 - by.loss(plan.species, firstYear, expected, calendar.seasonYear(month)));
+        firstYear ? by.consignmentLoss(plan.species.firstYearLoss()) : plan.species.laterLoss();
+    return Math.log(1 - by.loss(firstYear, expected, calendar.seasonYear(month)));
   }
 
   /** Share that dies of a step. */
   double shareOfStep(double expected) {
-    return luck.consignmentLoss(plan.lot, expected);
+    return luck.consignmentLoss(expected);
   }
 
   /**
@@ -88,11 +85,11 @@ final class Survival {
    * @param event what kills them: 0 for the month's losses, else one more than the step's index
    */
   double deaths(int month, int event, double living, double share) {
-    return deaths.in(month, event, living, share);
+    return luck.deaths(month, event, living, share);
   }
 
   /** Share that is dead on arrival. */
   double shareDeadOnArrival() {
-    return luck.deadOnArrival(plan.lot);
+    return luck.deadOnArrival();
   }
 }

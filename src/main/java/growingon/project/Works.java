@@ -317,7 +317,8 @@ final class Works {
     }
     to.worked(month, job, living, hours);
     if (history != null) {
-      String place = lot.standing() == null ? "" : lot.standing().placeName();
+      Optional<String> place =
+          lot.standing() == null ? Optional.empty() : lot.standing().placeName();
       history.happened(Happening.job(month, job, place, place, living, hours));
     }
   }
@@ -365,7 +366,7 @@ final class Works {
     book(month, Work.SELLING, sold, sold * each * minutes[month] / 60);
   }
 
-  private static String name(Optional<Place> place) {
-    return place.map(Place::name).orElse("");
+  private static Optional<String> name(Optional<Place> place) {
+    return place.map(Place::name);
   }
 }

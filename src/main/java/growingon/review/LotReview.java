@@ -24,7 +24,7 @@ import java.util.stream.Stream;
  *     there was a split
  * @param isRecorded whether the daybook says anything of it within the plan
  * @param lastCount when it was last counted
- * @param place where it stands by the projection, empty without a place or when none is left
+ * @param place where it stands by the projection; nowhere without a place or when none is left
  * @param alive plants alive, kept ones among them
  * @param qualities plants alive by quality, kept ones left out; a quality without any is left out
  * @param trunkMm mean trunk, mm; real where it was measured, grown on from then by the projection
@@ -47,7 +47,7 @@ public record LotReview(
     double part,
     boolean isRecorded,
     Optional<LocalDate> lastCount,
-    String place,
+    Optional<String> place,
     Compared alive,
     Map<Quality, Compared> qualities,
     Compared trunkMm,
@@ -131,7 +131,7 @@ public record LotReview(
     private double part = 1;
     private boolean isRecorded = false;
     private Optional<LocalDate> lastCount = Optional.empty();
-    private String place = "";
+    private Optional<String> place = Optional.empty();
     private Compared alive;
     private Map<Quality, Compared> qualities = Map.of();
     private Compared trunkMm;
@@ -174,7 +174,7 @@ public record LotReview(
       return this;
     }
 
-    public Builder place(String value) {
+    public Builder place(Optional<String> value) {
       this.place = value;
       return this;
     }

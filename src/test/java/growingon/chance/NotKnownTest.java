@@ -12,6 +12,7 @@ import growingon.money.GradeNumbers;
 import growingon.money.Tally;
 import growingon.nursery.Scenario;
 import growingon.nursery.lot.Lot;
+import growingon.nursery.lot.QualityShares;
 import growingon.nursery.lot.Trunks;
 import growingon.nursery.market.MarketSure;
 import growingon.nursery.species.Curve;
@@ -35,6 +36,7 @@ import org.junit.jupiter.api.Test;
 
 /** What is not known of growth and losses, against the numbers of its law worked out by hand. */
 class NotKnownTest {
+  private static final Species MAPLE = Nurseries.working().nursery().species().get("maple");
   private static final int DRAWS = 4_000;
 
   /** Growth alone is unsure: no vigour, years, lots, trunks or losses that differ. */
@@ -106,13 +108,15 @@ class NotKnownTest {
     double[] logs =
         sample(
             draw -> {
-              DrawnLuck luck = luck(draw, MarketSure.KNOWN);
-              return Math.log(
-                  luck.growth(unsure, 2026)
-                      * luck.growth(Lots.lot("a").species("ash").build(), unsure)
-                      * luck.speed(unsure, "pot"));
+              Luck.OfLot luck = lotLuck(draw, unsure);
+              return Math.log(luck.growth(2026) * luck.growth() * luck.speed("pot"));
             });
     assertThat(variance(logs)).isCloseTo(0.0788, within(0.07 * 0.0788));
+  }
+
+  private static Luck.OfLot lotLuck(int draw, Species species) {
+    Lot lot = Lots.lot("a").species("ash").build();
+    return luck(draw, MarketSure.KNOWN).of(lot, species);
   }
 
   private static DrawnLuck luck(int draw, MarketSure market) {
@@ -147,12 +151,12 @@ class NotKnownTest {
     assertThat(small).containsExactly(other);
     assertThat(correlation(small, large)).isCloseTo(0.5, within(0.03));
     assertThat(Math.sqrt(variance(small))).isCloseTo(0.25, within(0.01));
-    assertThat(luck(1, MarketSure.KNOWN).trunks(Lots.lot("a").build())).isEqualTo(1);
+    assertThat(luck(1, MarketSure.KNOWN).of(Lots.lot("a").build(), MAPLE).trunks()).isEqualTo(1);
   }
 
   private static double usual(int draw, String of, String lot) {
-    return luck(draw, MarketSure.KNOWN)
-        .trunks(Lots.lot(lot).build().withTrunks(new Trunks.Usual(of, 20, 0)));
+    Lot unmeasured = Lots.lot(lot).build().withTrunks(new Trunks.Usual(of, 20, 0));
+    return luck(draw, MarketSure.KNOWN).of(unmeasured, MAPLE).trunks();
   }
 
   /** Luck that has the trunks thicker is as if the list had said so, whatever the law. */
@@ -163,8 +167,18 @@ class NotKnownTest {
     Luck luck =
         new Luck() {
           @Override
-          public double trunks(Lot lot) {
-            return lot.trunks() instanceof Trunks.Usual ? 1.3 : 1;
+          public OfLot of(Lot lot, Species species) {
+            return new OfLot() {
+              @Override
+              public double trunks() {
+                return lot.trunks() instanceof Trunks.Usual ? 1.3 : 1;
+              }
+
+              @Override
+              public QualityShares quality() {
+                return lot.quality();
+              }
+            };
           }
         };
     assertThat(flows(usual, luck)).containsExactly(flows(thicker, Luck.NONE), within(1e-6));
@@ -226,13 +240,13 @@ class NotKnownTest {
             .withSure(new Sure(Map.of("pot", 1.0), 0.05, 0.05));
     double most = 0;
     for (int draw = 0; draw < DRAWS; draw++) {
-      DrawnLuck luck = luck(draw, MarketSure.KNOWN);
+      Luck.OfLot luck = lotLuck(draw, unsure);
       double factor =
           new NotKnown(new Keyed(7, draw), MarketSure.KNOWN, new Spreads(), new Names())
               .loss(unsure, true);
-      double known = luck(draw, MarketSure.KNOWN).loss(known(unsure), true, 0.5, 2027);
-      assertThat(luck.loss(unsure, true, 0.5, 2027)).isEqualTo(Math.min(0.99, factor * known));
-      most = Math.max(most, luck.loss(unsure, true, 0.5, 2027));
+      double known = lotLuck(draw, known(unsure)).loss(true, 0.5, 2027);
+      assertThat(luck.loss(true, 0.5, 2027)).isEqualTo(Math.min(0.99, factor * known));
+      most = Math.max(most, luck.loss(true, 0.5, 2027));
     }
     assertThat(most).isEqualTo(0.99);
   }
@@ -245,7 +259,7 @@ class NotKnownTest {
   void noLoss_staysNone() {
     Species ash =
         Nurseries.bareSpecies("ash", "one").withSure(new Sure(Map.of("pot", 0.5), 0.5, 0.5));
-    assertThat(luck(3, MarketSure.KNOWN).loss(ash, true, 0, 2027)).isZero();
+    assertThat(lotLuck(3, ash).loss(true, 0, 2027)).isZero();
   }
 
   @Test

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import growingon.nursery.Scenario;
 import growingon.nursery.lot.Lot;
+import growingon.nursery.lot.QualityShares;
+import growingon.nursery.species.Species;
 import growingon.project.history.Recorder;
 import org.junit.jupiter.api.Test;
 
@@ -44,8 +46,18 @@ class BalanceTest {
     Luck lostCount =
         new Luck() {
           @Override
-          public Deaths deaths(Lot lot) {
-            return (month, event, living, share) -> month == 7 ? Double.NaN : living * share;
+          public OfLot of(Lot lot, Species species) {
+            return new OfLot() {
+              @Override
+              public double deaths(int month, int event, double living, double share) {
+                return month == 7 ? Double.NaN : living * share;
+              }
+
+              @Override
+              public QualityShares quality() {
+                return lot.quality();
+              }
+            };
           }
         };
     Run run = new Run(Programme.of(elms()), lostCount);

@@ -122,9 +122,9 @@ class PlantingOutTest {
     LotHistory lot =
         nursery(Steps.in("plant out", Month.DECEMBER, 0).outOfThePot()).project().lot("a");
 
-    assertThat(lot.stood(0).place()).isEqualTo("tunnel");
-    assertThat(lot.stood(1).place()).isEqualTo("field");
-    assertThat(lot.stood(14).place()).isEqualTo("field");
+    assertThat(lot.stood(0).place()).contains("tunnel");
+    assertThat(lot.stood(1).place()).contains("field");
+    assertThat(lot.stood(14).place()).contains("field");
     assertThat(lot.works()).extracting(Work::job).doesNotContain(Work.WINTER_MOVE);
   }
 }

@@ -12,6 +12,7 @@ import growingon.project.need.SpaceUse;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.Random;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
@@ -188,7 +189,7 @@ class ProjectionProperties {
     for (int month = 0; month < one.cash().months(); month++) {
       assertThat(two.cash().net(month)).isCloseTo(one.cash().net(month), within(1e-6));
       assertThat(two.hours().needed(month)).isCloseTo(one.hours().needed(month), within(1e-7));
-      for (String place : one.space().places()) {
+      for (Optional<String> place : one.space().places()) {
         assertThat(two.space().months(place).get(month).neededM2())
             .isCloseTo(one.space().months(place).get(month).neededM2(), within(1e-7));
       }
@@ -255,7 +256,7 @@ class ProjectionProperties {
     SpaceUse together = SpaceUse.of(withoutDemand(lots).project());
     List<SpaceUse> alone =
         lots.stream().map(lot -> SpaceUse.of(withoutDemand(List.of(lot)).project())).toList();
-    for (String place : together.places()) {
+    for (Optional<String> place : together.places()) {
       for (int month = 0; month < 72; month++) {
         double sum = 0;
         for (SpaceUse each : alone) {

@@ -40,8 +40,8 @@ class TimeApartTest {
     LotHistory lot = nursery(potting()).lot(rootBalls().build()).project().lot("a");
 
     assertThat(lot.happenings()).extracting(Happening::month).containsExactly(3);
-    assertThat(lot.happenings().get(0).place()).isEqualTo("corner");
-    assertThat(lot.happenings().get(0).toPlace()).isEqualTo("corner");
+    assertThat(lot.happenings().get(0).place()).contains("corner");
+    assertThat(lot.happenings().get(0).toPlace()).contains("corner");
   }
 
   /** Pot to pot a 200 mm pot takes 0.04 m², with its own gap of 100 mm 0.09. */
@@ -50,11 +50,11 @@ class TimeApartTest {
     LotHistory lot = nursery(potting()).lot(rootBalls().build()).project().lot("a");
 
     for (int month = 3; month < 6; month++) {
-      assertThat(lot.stood(month).place()).isEqualTo("corner");
+      assertThat(lot.stood(month).place()).contains("corner");
       assertThat(lot.stood(month).m2()).isCloseTo(100 * 0.04, within(1e-9));
       assertThat(lot.stood(month).weight().kg()).isPositive();
     }
-    assertThat(lot.stood(6).place()).isEqualTo("bench");
+    assertThat(lot.stood(6).place()).contains("bench");
     assertThat(lot.stood(6).m2()).isCloseTo(100 * 0.09, within(1e-9));
   }
 
@@ -102,8 +102,8 @@ class TimeApartTest {
 
     assertThat(lot.happenings()).extracting(Happening::month).containsExactly(6, 16);
     assertThat(lot.works()).extracting(Work::month).containsExactly(6);
-    assertThat(lot.stood(5).place()).isEqualTo("corner");
-    assertThat(lot.stood(6).place()).isEqualTo("field");
+    assertThat(lot.stood(5).place()).contains("corner");
+    assertThat(lot.stood(6).place()).contains("field");
     assertThat(projection.remarks()).isEmpty();
   }
 
@@ -140,9 +140,9 @@ class TimeApartTest {
             .project()
             .lot("a");
 
-    assertThat(lot.stood(3).place()).isEqualTo("bench");
+    assertThat(lot.stood(3).place()).contains("bench");
     assertThat(lot.stood(3).m2()).isCloseTo(4, within(1e-9));
-    assertThat(lot.stood(6).place()).isEqualTo("ground");
+    assertThat(lot.stood(6).place()).contains("ground");
     assertThat(lot.stood(6).m2()).isCloseTo(9, within(1e-9));
   }
 }

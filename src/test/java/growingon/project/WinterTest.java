@@ -78,14 +78,14 @@ class WinterTest {
             .lot("a");
 
     assertThat(moves(lot)).isEmpty();
-    assertThat(lot.stood(8).place()).isEqualTo(TUNNEL);
+    assertThat(lot.stood(8).place()).contains(TUNNEL);
   }
 
   @Test
   void atThePlansStart_lotsAreWhereTheCalendarPutsThem_unpaid() {
     LotHistory lot = run(Lots.lot("a").arrived(2026, 6).pot("small"));
 
-    assertThat(lot.stood(0).place()).isEqualTo(TUNNEL);
+    assertThat(lot.stood(0).place()).contains(TUNNEL);
     assertThat(moves(lot)).containsExactly(5, 12, 17);
   }
 
@@ -94,8 +94,8 @@ class WinterTest {
     LotHistory lot = run(Lots.lot("a").plantsPerM2(9), pots(Month.FEBRUARY));
 
     // Potted in February, it would go in for March alone.
-    assertThat(lot.stood(3).place()).isEqualTo("bench");
-    assertThat(lot.stood(4).place()).isEqualTo("bench");
+    assertThat(lot.stood(3).place()).contains("bench");
+    assertThat(lot.stood(4).place()).contains("bench");
     assertThat(moves(lot)).containsExactly(12, 17);
   }
 
@@ -103,8 +103,8 @@ class WinterTest {
   void treePottedInJanuary_goesInAtTheStartOfFebruary() {
     LotHistory lot = run(Lots.lot("a").plantsPerM2(9), pots(Month.JANUARY));
 
-    assertThat(lot.stood(2).place()).isEqualTo("bench");
-    assertThat(lot.stood(3).place()).isEqualTo(TUNNEL);
+    assertThat(lot.stood(2).place()).contains("bench");
+    assertThat(lot.stood(3).place()).contains(TUNNEL);
     assertThat(moves(lot)).startsWith(3, 5);
   }
 
@@ -126,20 +126,20 @@ class WinterTest {
   void pottedOfferThatArrivesInWinter_standsInItsWinterPlaceAtOnce_unpaid() {
     LotHistory lot = run(Lots.lot("a").arrived(2027, 3).pot("small").bought(9, 0));
 
-    assertThat(lot.stood(4).place()).isEqualTo(TUNNEL);
+    assertThat(lot.stood(4).place()).contains(TUNNEL);
     assertThat(moves(lot)).containsExactly(5, 12, 17);
-    assertThat(lot.happenings().get(0).place()).isEqualTo(TUNNEL);
+    assertThat(lot.happenings().get(0).place()).contains(TUNNEL);
   }
 
   @Test
   void releaseIntoTheWinterPlace_isAPaidMoveFromQuarantine_anyOtherIsFree() {
     LotHistory inWinter = run(Lots.lot("a").arrived(2027, 1).apart(1).pot("small").bought(9, 0));
     assertThat(moves(inWinter)).startsWith(3, 5);
-    assertThat(inWinter.happenings().get(0).place()).isEqualTo("corner");
-    assertThat(inWinter.happenings().get(0).toPlace()).isEqualTo(TUNNEL);
+    assertThat(inWinter.happenings().get(0).place()).contains("corner");
+    assertThat(inWinter.happenings().get(0).toPlace()).contains(TUNNEL);
 
     LotHistory inMarch = run(Lots.lot("a").arrived(2027, 1).apart(2).pot("small").bought(9, 0));
-    assertThat(inMarch.stood(4).place()).isEqualTo("bench");
+    assertThat(inMarch.stood(4).place()).contains("bench");
     assertThat(moves(inMarch)).containsExactly(12, 17);
 
     LotHistory inSummer = run(Lots.lot("a").arrived(2027, 5).apart(1).pot("small").bought(9, 0));

@@ -114,7 +114,7 @@ public final class SampleReview {
         LocalDate.of(2027, 6, 3),
         "far larch",
         "XX-1",
-        "Ground",
+        Optional.of("Ground"),
         new Where("daybook.csv", "", 7, ""));
   }
 
@@ -164,7 +164,7 @@ public final class SampleReview {
     return LotReview.of(lot("far larch"))
         .isRecorded(true)
         .lastCount(Optional.of(LocalDate.of(2027, 10, 28)))
-        .place("Ground")
+        .place(Optional.of("Ground"))
         .alive(ranged(36, 24, 31, 38))
         .qualities(Map.of(Quality.FIRST, real(36, 24)))
         .trunkMm(ranged(13.1, 13.4, 12.4, 13.9))
@@ -302,6 +302,6 @@ public final class SampleReview {
       List<Trace.Moved> moves,
       List<Trace.Left> sales) {
     return new Trace.TracedLot(
-        lot, "Larch", "Hill Farm Plants", "hills", from, place, alive, moves, sales);
+        lot, "Larch", "Hill Farm Plants", "hills", from, Optional.of(place), alive, moves, sales);
   }
 }

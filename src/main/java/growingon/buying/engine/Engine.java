@@ -34,14 +34,14 @@ import java.util.function.IntFunction;
  * where it fares otherwise. What was run is kept for a while. None of this changes a digit.
  */
 public final class Engine {
-  /** So many parts of the plan's line are kept. */
+  /** So many parts of the plan's line are kept; of many lots fewer, as each takes more. */
   private static final int KEPT = 2000;
 
   /** So many programmes are kept: those run now, beside which others will be run. */
   private static final int MADE = 600;
 
   /** So many candidates are run in one run beside the one that they differ from. */
-  private static final int AT_ONCE = 32;
+  private static final int AT_ONCE = 12;
 
   /** With fewer, a second run beside costs more than it saves. */
   private static final int FEW = 4;
@@ -61,7 +61,7 @@ public final class Engine {
   private final double rate;
   private final double opening;
   private final Scenario scenario;
-  private final Map<Key, Part> line = Collections.synchronizedMap(new Recent<>(KEPT));
+  private final Map<Key, Part> line;
   private final Map<Integer, Map<Key, Part>> drawn = new ConcurrentHashMap<>();
   private final AtomicLong runs = new AtomicLong();
   private final AtomicLong partsRun = new AtomicLong();
@@ -104,6 +104,7 @@ public final class Engine {
     this.question = question;
     this.scenario = scenario;
     this.threads = threads;
+    this.line = Collections.synchronizedMap(new Recent<>((int) (KEPT * question.shareOfFew())));
     this.keptOfADraw = KEPT_OF_A_DRAW * Math.max(1, question.ladders().size());
     this.ready = new ReadyLots(scenario);
     this.prices = new Prices(scenario.nursery(), scenario.horizon());

@@ -21,6 +21,8 @@ import java.util.concurrent.ConcurrentHashMap;
  * is held of each lot. What is ordered already and what the plan itself says of holds is given.
  */
 public final class Question {
+  private static final int FEW_CHOICES = 50;
+
   private final Scenario scenario;
   private final List<Choice> choices = new ArrayList<>();
   private final List<Slot> slots = new ArrayList<>();
@@ -136,6 +138,11 @@ public final class Question {
   /** The nursery and plan, with its lots as planned. */
   public Scenario scenario() {
     return scenario;
+  }
+
+  /** What a choice of many is of the whole beside one of few: 1 up to fifty choices. */
+  public double shareOfFew() {
+    return Math.min(1, FEW_CHOICES / (double) choices.size());
   }
 
   /** What is decided: of each offer, then what is held of it, in the order of the tables. */

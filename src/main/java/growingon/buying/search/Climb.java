@@ -24,8 +24,6 @@ public final class Climb {
   /** With no more single moves than this all is looked at more closely. */
   static final int FEW_MOVES = 200;
 
-  private static final int FEW_CHOICES = 50;
-
   private static final int PAIRS_OF_FEW = 4000;
   private static final double ROUNDING = 1e-6;
 
@@ -42,11 +40,12 @@ public final class Climb {
    *
    * @param seesAll whether all moves are looked at once more before it ends
    * @param triesAnyTwo whether any two moves are tried together, where there are few
+   * @param likely a move that promised less when it was looked at last is looked at no more
    * @param worthAMove a move that brings less is not taken
    * @param worthARound a round that brings less is the last
    */
   private record Care(
-      boolean seesAll, boolean triesAnyTwo, double worthAMove, double worthARound) {}
+      boolean seesAll, boolean triesAnyTwo, double likely, double worthAMove, double worthARound) {}
 
   private Climb(
       Moves moves,
@@ -74,7 +73,8 @@ public final class Climb {
    */
   static Climb whole(
       Moves moves, Question question, Judge judge, double closeTo, int pairs, Known known) {
-    Care care = new Care(true, judge.isOneRun(), ROUNDING, WORTH_A_ROUND);
+    Care care =
+        new Care(true, judge.isOneRun(), little(question, closeTo), ROUNDING, WORTH_A_ROUND);
     return new Climb(moves, question, judge, closeTo, pairs, care, known);
   }
 
@@ -86,8 +86,19 @@ public final class Climb {
    */
   public static Climb brief(
       Moves moves, Question question, Judge judge, double closeTo, int pairs, Known known) {
-    Care care = new Care(moves.areFew(), false, ROUNDING, WORTH_A_ROUND);
+    double likely = moves.areMany() ? 0 : little(question, closeTo);
+    Care care = new Care(moves.areFew(), false, likely, ROUNDING, WORTH_A_ROUND);
     return new Climb(moves, question, judge, closeTo, pairs, care, known);
+  }
+
+  /**
+   * A climb among very many moves: as brief, but that it looks again at what lost little, and ends
+   * where a round brings little.
+   */
+  static Climb amongMany(Moves moves, Question question, Judge judge, double closeTo, int pairs) {
+    double little = little(question, closeTo);
+    Care care = new Care(false, false, little, ROUNDING, Math.max(WORTH_A_ROUND, -little));
+    return new Climb(moves, question, judge, closeTo, pairs, care, new Known());
   }
 
   /**
@@ -104,7 +115,7 @@ public final class Climb {
       int pairs,
       Known known,
       double least) {
-    Care care = new Care(false, false, least, least);
+    Care care = new Care(false, false, little(question, closeTo), least, least);
     return new Climb(moves, question, judge, closeTo, pairs, care, known);
   }
 
@@ -116,9 +127,19 @@ public final class Climb {
   static Climb toAStart(Moves moves, Question question, Judge judge, double closeTo, Known known) {
     Care care =
         moves.areFew()
-            ? new Care(true, judge.isOneRun(), ROUNDING, WORTH_A_ROUND)
-            : new Care(known.isEmpty(), false, ROUNDING, closeTo);
+            ? new Care(true, judge.isOneRun(), little(question, closeTo), ROUNDING, WORTH_A_ROUND)
+            : new Care(
+                known.isEmpty() && !moves.areMany(),
+                false,
+                little(question, closeTo),
+                ROUNDING,
+                closeTo);
     return new Climb(moves, question, judge, closeTo, 0, care, known);
+  }
+
+  /** What is little of so many choices: the more there are, the less each is of the whole. */
+  private static double little(Question question, double closeTo) {
+    return -closeTo * question.shareOfFew();
   }
 
   /** Climbs as far as it goes, over finer and finer numbers of the offers taken. */
@@ -161,19 +182,15 @@ public final class Climb {
     }
   }
 
-  /**
-   * Moves that promise to lose little by what they changed when they were looked at last. The more
-   * choices there are, the less each is of the whole.
-   */
+  /** Moves that promise to lose little by what they changed when they were looked at last. */
   private List<Move> likely(Candidate from) {
-    double least = -closeTo * Math.min(1, FEW_CHOICES / (double) question.choices().size());
     ToDoubleFunction<Change> promises = judge.promises(from);
     return moves.singles(from).stream()
         .filter(
             move ->
                 known
                     .of(move)
-                    .map(it -> it.isAny() && promises.applyAsDouble(it) > least)
+                    .map(it -> it.isAny() && promises.applyAsDouble(it) > care.likely())
                     .orElse(true))
         .toList();
   }

@@ -109,7 +109,7 @@ final class LineClimbs {
     Judge judge = OnTheLine.within(engine, limits);
     int pairs = Search.PAIRS_ON_THE_LINE;
     return moves.areMany()
-        ? Climb.brief(moves, question, judge, closeTo, pairs, new Known())
+        ? Climb.amongMany(moves, question, judge, closeTo, pairs)
         : Climb.whole(moves, question, judge, closeTo, pairs, new Known());
   }
 

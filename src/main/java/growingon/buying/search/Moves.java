@@ -63,7 +63,7 @@ public final class Moves {
 
   /** Whether there are so many that only the roughest way is taken. */
   boolean areMany() {
-    return fromAsGiven() > MANY;
+    return isCoarse || fromAsGiven() > MANY;
   }
 
   /** Every change of one choice, and every offer not taken together with each hold of it. */

@@ -36,6 +36,7 @@ public final class Search {
   private static final int ENDS = 10;
   private static final int TIMES_LEFT_OUT = 4;
   private static final int TIMES_OF_LARGE = 2;
+  private static final int TIMES_OF_VERY_LARGE = 1;
   private static final double NOT_WORTH_SAYING = 0.001;
   private static final double LEAST_WORTH_SAYING = 10;
   private static final double A_TIE = 1;
@@ -195,8 +196,10 @@ public final class Search {
     return plants < 0 || plants == 0 && changes < 0;
   }
 
+  /** The more choices there are, the less each is of the whole, and all together still count. */
   private double threshold(Candidate best) {
-    return Math.max(LEAST_WORTH_SAYING, NOT_WORTH_SAYING * engine.line(best).sales());
+    double share = NOT_WORTH_SAYING * question.shareOfFew();
+    return Math.max(LEAST_WORTH_SAYING, share * engine.line(best).sales());
   }
 
   /** Leaves out what is not worth saying, and looks whether anything beside it is better. */
@@ -223,7 +226,7 @@ public final class Search {
           single
               .filter(each -> each.judged().helps(threshold(best)))
               .or(() -> both.filter(each -> each.judged().helps(threshold(best))));
-      if (better.isEmpty() || time > (moves.areFew() ? TIMES_LEFT_OUT : TIMES_OF_LARGE)) {
+      if (better.isEmpty() || time > timesLeftOut()) {
         return found(best, whole, onTheLine, singles.size(), single, both);
       }
       whole =
@@ -231,6 +234,10 @@ public final class Search {
               ? question.tidy(better.get().move().from(best))
               : onward(choosing, pairs, threshold(best)).from(best);
     }
+  }
+
+  private int timesLeftOut() {
+    return moves.areFew() ? TIMES_LEFT_OUT : moves.areMany() ? TIMES_OF_VERY_LARGE : TIMES_OF_LARGE;
   }
 
   private Climb onward(Judge judge, int pairs, double least) {

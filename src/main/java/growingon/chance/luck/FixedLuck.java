@@ -48,50 +48,69 @@ public final class FixedLuck implements Luck {
   }
 
   @Override
-  public double growth(Species species, int season) {
-    return assumption == Assumption.GROWTH ? Keyed.lognormal(species.yearSpread(), seasonScore) : 1;
+  public OfLot of(Lot each, Species species) {
+    return new Fixed(each, species);
   }
 
-  @Override
-  public double growth(Lot each, Species species) {
-    return assumption == Assumption.GROWTH_OF_LOT && each.name().equals(lot.name())
-        ? Keyed.lognormal(Spreads.ofLots(species, settings), score)
-        : 1;
-  }
+  private final class Fixed implements OfLot {
+    private final Lot each;
+    private final Species species;
+    private final boolean itIs;
 
-  @Override
-  public double trunks(Lot each) {
-    return assumption == Assumption.TRUNKS_NOT_KNOWN && each.name().equals(lot.name())
-        ? NotKnown.trunksAt(score)
-        : 1;
-  }
+    Fixed(Lot each, Species species) {
+      this.each = each;
+      this.species = species;
+      this.itIs = each.name().equals(lot.name());
+    }
 
-  @Override
-  public double loss(Species species, boolean firstYear, double expected, int season) {
-    return assumption == Assumption.LOSS
-        ? spreads.share(expected, expected * species.lossSpread(), seasonScore)
-        : expected;
-  }
+    private boolean isSet(Assumption ofTheLot) {
+      return itIs && assumption == ofTheLot;
+    }
 
-  @Override
-  public double consignmentLoss(Lot each, double expected) {
-    return assumption == Assumption.CONSIGNMENT && each.name().equals(lot.name())
-        ? spreads.share(expected, Spreads.consignmentDeviation(each, expected), score)
-        : expected;
-  }
+    @Override
+    public double growth(int season) {
+      return assumption == Assumption.GROWTH
+          ? Keyed.lognormal(species.yearSpread(), seasonScore)
+          : 1;
+    }
 
-  @Override
-  public double deadOnArrival(Lot each) {
-    return assumption == Assumption.FAILURE && each.name().equals(lot.name())
-        ? share.getAsDouble()
-        : 0;
-  }
+    @Override
+    public double growth() {
+      return isSet(Assumption.GROWTH_OF_LOT)
+          ? Keyed.lognormal(Spreads.ofLots(species, settings), score)
+          : 1;
+    }
 
-  @Override
-  public QualityShares quality(Lot each) {
-    return assumption == Assumption.FIRSTS && each.name().equals(lot.name())
-        ? withFirsts(each.quality(), share.getAsDouble())
-        : each.quality();
+    @Override
+    public double trunks() {
+      return isSet(Assumption.TRUNKS_NOT_KNOWN) ? NotKnown.trunksAt(score) : 1;
+    }
+
+    @Override
+    public double loss(boolean firstYear, double expected, int season) {
+      return assumption == Assumption.LOSS
+          ? spreads.share(expected, expected * species.lossSpread(), seasonScore)
+          : expected;
+    }
+
+    @Override
+    public double consignmentLoss(double expected) {
+      return isSet(Assumption.CONSIGNMENT)
+          ? spreads.share(expected, Spreads.consignmentDeviation(each, expected), score)
+          : expected;
+    }
+
+    @Override
+    public double deadOnArrival() {
+      return isSet(Assumption.FAILURE) ? share.getAsDouble() : 0;
+    }
+
+    @Override
+    public QualityShares quality() {
+      return isSet(Assumption.FIRSTS)
+          ? withFirsts(each.quality(), share.getAsDouble())
+          : each.quality();
+    }
   }
 
   /** Another share of firsts; seconds and thirds keep their proportion. */

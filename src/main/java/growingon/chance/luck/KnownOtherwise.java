@@ -1,5 +1,7 @@
 package growingon.chance.luck;
 
+import growingon.nursery.lot.Lot;
+import growingon.nursery.lot.QualityShares;
 import growingon.nursery.market.Demand;
 import growingon.nursery.species.Species;
 import growingon.project.Luck;
@@ -38,14 +40,32 @@ public record KnownOtherwise(
   }
 
   @Override
-  public double speed(Species of, String condition) {
-    return of.name().equals(species) ? speeds.getOrDefault(condition, 1.0) : 1;
+  public OfLot of(Lot lot, Species ofLot) {
+    return ofLot.name().equals(species) ? new Otherwise(lot) : Luck.NONE.of(lot, ofLot);
   }
 
-  @Override
-  public double loss(Species of, boolean firstYear, double expected, int season) {
-    double factor = !of.name().equals(species) ? 1 : firstYear ? firstYearLoss : laterLoss;
-    return factor == 1 ? expected : Math.min(NotKnown.MOST_LOSS, factor * expected);
+  private final class Otherwise implements OfLot {
+    private final Lot lot;
+
+    Otherwise(Lot lot) {
+      this.lot = lot;
+    }
+
+    @Override
+    public double speed(String condition) {
+      return speeds.getOrDefault(condition, 1.0);
+    }
+
+    @Override
+    public double loss(boolean firstYear, double expected, int season) {
+      double factor = firstYear ? firstYearLoss : laterLoss;
+      return factor == 1 ? expected : Math.min(NotKnown.MOST_LOSS, factor * expected);
+    }
+
+    @Override
+    public QualityShares quality() {
+      return lot.quality();
+    }
   }
 
   @Override

@@ -37,6 +37,11 @@ final class SpeciesLuck {
     Arrays.fill(seasonOfLoss, Integer.MIN_VALUE);
   }
 
+  /** The species. */
+  Species species() {
+    return species;
+  }
+
   /** Factor on growth time in a season. */
   double growth(int season) {
     if (species.yearSpread() == 0) {

@@ -14,6 +14,7 @@ import growingon.load.table.lot.TrunkCells;
 import growingon.nursery.lot.QualityShares;
 import growingon.nursery.lot.Trunks;
 import growingon.problem.advice.FileAdvice;
+import growingon.problem.advice.TrunkAdvice;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -54,7 +55,7 @@ final class QuickCells {
     }
     SizeText size = size(cell, spot.style());
     if (size.isRange() && size.isBare()) {
-      throw new CellFault(where -> FileAdvice.trunkOrGirthRange(where, cell.shown()));
+      throw new CellFault(where -> TrunkAdvice.trunkOrGirthRange(where, cell.shown()));
     }
     double mm = size.unit().orElse(isGirth(size) ? Length.CM : Length.MM) == Length.CM ? 10 : 1;
     double mmEach = isGirth(size) ? mm / Math.PI * girthFactor : mm;
@@ -63,10 +64,10 @@ final class QuickCells {
 
   private static SizeText size(Cell cell, NumberStyle style) {
     if (cell instanceof Cell.Date) {
-      throw new CellFault(where -> FileAdvice.sizeBecameDate(where, cell.shown()));
+      throw new CellFault(where -> TrunkAdvice.sizeBecameDate(where, cell.shown()));
     }
     return (cell instanceof Cell.Text text ? SizeText.find(text.text(), style) : none())
-        .orElseThrow(() -> new CellFault(where -> FileAdvice.trunkOrGirth(where, cell.shown())));
+        .orElseThrow(() -> new CellFault(where -> TrunkAdvice.trunkOrGirth(where, cell.shown())));
   }
 
   private static Optional<SizeText> none() {

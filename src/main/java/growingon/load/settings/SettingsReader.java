@@ -20,6 +20,7 @@ import growingon.load.source.TableFormat;
 import growingon.load.table.NurseryShape;
 import growingon.load.table.place.HoursTable;
 import growingon.nursery.Settings;
+import growingon.nursery.SettingsBuilder;
 import growingon.nursery.market.ExtraCosts;
 import growingon.nursery.market.MarketSure;
 import growingon.nursery.number.Writing;
@@ -203,7 +204,7 @@ public final class SettingsReader {
     Month seasonStart =
         row.get(NurseryShape.SEASON_START, As.CALENDAR_MONTH, hemisphere.usualSeasonStart());
     Writing writing = writing(row);
-    Settings.Builder made =
+    SettingsBuilder made =
         Settings.named(stated.isEmpty() ? name : stated)
             .hemisphere(hemisphere)
             .seasonStart(seasonStart)
@@ -226,7 +227,7 @@ public final class SettingsReader {
     return made.library(SiteSettings.read(row, findings)).writing(writing).build();
   }
 
-  private static void readMoney(Row row, String currency, Settings.Builder into) {
+  private static void readMoney(Row row, String currency, SettingsBuilder into) {
     As<Double> money = As.money(currency, Range.PRICE);
     As<Double> anyMoney = As.money(currency, Range.ANY);
     into.hourlyRate(row.get(NurseryShape.HOURLY_RATE, money))
@@ -242,7 +243,7 @@ public final class SettingsReader {
         .extraCosts(extraCosts(row, money));
   }
 
-  private static void readWork(Row row, Settings.Builder into) {
+  private static void readWork(Row row, SettingsBuilder into) {
     into.winterMoveMinutes(
             row.get(
                 NurseryShape.WINTER_MOVE,
@@ -251,18 +252,18 @@ public final class SettingsReader {
         .secondPersonMinutes(secondPerson(row));
   }
 
-  private static void readSpreads(Row row, Settings.Builder into) {
+  private static void readSpreads(Row row, SettingsBuilder into) {
     As<Double> spread = As.percent(Range.of(0, 300));
     into.labourSpread(row.get(NurseryShape.LABOUR_SPREAD, spread, Settings.USUAL_LABOUR_SPREAD))
         .exchangeSpread(row.get(NurseryShape.EXCHANGE_SPREAD, spread, 0.0));
   }
 
-  private static void readSelling(Row row, Settings.Builder into) {
+  private static void readSelling(Row row, SettingsBuilder into) {
     into.sellingCostShare(row.get(NurseryShape.SELLING_COST, As.share(), 0.0))
         .minutesASale(row.get(NurseryShape.MINUTES_A_SALE, As.number(Range.FROM_ZERO), 0.0));
   }
 
-  private static void readSure(Row row, Settings.Builder into) {
+  private static void readSure(Row row, SettingsBuilder into) {
     into.assumptionsSure(row.get(NurseryShape.ASSUMPTIONS_SURE, As.sure(), Sure.USUAL))
         .market(
             new MarketSure(

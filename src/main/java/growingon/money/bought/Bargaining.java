@@ -6,6 +6,7 @@ import growingon.money.Tally;
 import growingon.nursery.Scenario;
 import growingon.nursery.lot.Lot;
 import growingon.nursery.lot.QualityShares;
+import growingon.nursery.species.Species;
 import growingon.project.Luck;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -122,11 +123,12 @@ final class Bargaining {
   /** No luck but for a lot's share of usable plants; firsts and seconds keep their proportion. */
   private record Usable(Lot lot, double share) implements Luck {
     @Override
-    public QualityShares quality(Lot each) {
-      QualityShares now = each.quality();
-      if (!each.name().equals(lot.name())) {
-        return now;
-      }
+    public OfLot of(Lot each, Species species) {
+      return each.name().equals(lot.name()) ? this::quality : Luck.NONE.of(each, species);
+    }
+
+    private QualityShares quality() {
+      QualityShares now = lot.quality();
       double usable = now.first() + now.second();
       double firsts = usable == 0 ? 1 : now.first() / usable;
       return new QualityShares(share * firsts, share * (1 - firsts), now.sorted(), now.sure());

@@ -39,11 +39,11 @@ public record BoughtLot(
   /**
    * Square metres by which a place overflows because of the lot.
    *
-   * @param place the place, empty for lots without one
+   * @param place the place; none for lots without one
    * @param month month offset
    * @param m2 square metres more over capacity than without the lot
    */
-  public record Overflow(String place, int month, double m2) {}
+  public record Overflow(Optional<String> place, int month, double m2) {}
 
   /**
    * The values at which the lot neither gains nor loses.

@@ -153,7 +153,9 @@ final class Weighing {
         double before = Math.max(0, without.space()[place][month] - capacity);
         double more = Math.max(0, with.space()[place][month] - capacity) - before;
         if (!Negligible.is(more)) {
-          list.add(new BoughtLot.Overflow(isPlace ? places.get(place).name() : "", month, more));
+          list.add(
+              new BoughtLot.Overflow(
+                  isPlace ? Optional.of(places.get(place).name()) : Optional.empty(), month, more));
         }
       }
     }

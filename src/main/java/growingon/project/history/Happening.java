@@ -10,8 +10,8 @@ import java.util.OptionalInt;
  * @param month offset of the month in which it is done
  * @param months months over which the work is spread
  * @param job name of the step or move
- * @param place where the lot stands while it is worked, empty without a place
- * @param toPlace where it stands afterwards, empty without a place
+ * @param place where the lot stands while it is worked, if in a place
+ * @param toPlace where it stands afterwards, if in a place
  * @param plants plants worked on, after the step's loss and culls
  * @param died died of the step
  * @param culled culled at the step
@@ -27,8 +27,8 @@ public record Happening(
     int month,
     int months,
     String job,
-    String place,
-    String toPlace,
+    Optional<String> place,
+    Optional<String> toPlace,
     double plants,
     double died,
     double culled,
@@ -41,7 +41,12 @@ public record Happening(
     Lifting lifting) {
   /** Work that uses nothing up and lifts nothing. */
   public static Happening job(
-      int month, String job, String place, String toPlace, double plants, double hours) {
+      int month,
+      String job,
+      Optional<String> place,
+      Optional<String> toPlace,
+      double plants,
+      double hours) {
     return new Happening(
         month,
         1,

@@ -1,6 +1,7 @@
 package growingon.project.history;
 
 import growingon.nursery.market.Quality;
+import java.util.Optional;
 
 /**
  * Takes down what happens to one lot. Months are offsets from the plan's first month; a month after
@@ -42,8 +43,8 @@ public interface Recorder {
   /** Other cash that the lot causes: received if positive, paid if negative. */
   void paid(int month, double amount);
 
-  /** The lot stands in a place (empty without one), and its care costs money. */
-  void stood(int month, String place, double plants, double m2, double careCost);
+  /** The lot stands, in a place if it has one, and its care costs money. */
+  void stood(int month, Optional<String> place, double plants, double m2, double careCost);
 
   /**
    * A season ended.

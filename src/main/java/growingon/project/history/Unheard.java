@@ -1,6 +1,7 @@
 package growingon.project.history;
 
 import growingon.nursery.market.Quality;
+import java.util.Optional;
 
 /** A recorder that takes nothing down, for those that take down little. */
 public abstract class Unheard implements Recorder {
@@ -29,7 +30,7 @@ public abstract class Unheard implements Recorder {
   public void paid(int month, double amount) {}
 
   @Override
-  public void stood(int month, String place, double plants, double m2, double careCost) {}
+  public void stood(int month, Optional<String> place, double plants, double m2, double careCost) {}
 
   @Override
   public void seasonEnded(int season, GradedPlants standing) {}

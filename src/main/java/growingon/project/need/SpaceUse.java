@@ -13,15 +13,15 @@ import java.util.Optional;
 
 /**
  * Space and load by place and month (design section 6.7). Nothing is dropped: lots without a place
- * have a line of their own, under an empty name.
+ * have a line of their own.
  */
 public final class SpaceUse {
-  private final Map<String, List<PlaceMonth>> byPlace;
+  private final Map<Optional<String>, List<PlaceMonth>> byPlace;
 
   /**
    * A place in a month.
    *
-   * @param place name, empty for lots without a place
+   * @param place name; none for lots without a place
    * @param month offset from the first month
    * @param plants plants standing
    * @param neededM2 square metres needed
@@ -31,7 +31,7 @@ public final class SpaceUse {
    * @param heaviestLot name of that lot, empty if none weighs anything
    */
   public record PlaceMonth(
-      String place,
+      Optional<String> place,
       int month,
       double plants,
       double neededM2,
@@ -55,17 +55,17 @@ public final class SpaceUse {
     }
   }
 
-  private SpaceUse(Map<String, List<PlaceMonth>> byPlace) {
+  private SpaceUse(Map<Optional<String>, List<PlaceMonth>> byPlace) {
     this.byPlace = byPlace;
   }
 
   /** Adds up a projection. */
   public static SpaceUse of(Projection projection) {
-    Map<String, List<PlaceMonth>> byPlace = new LinkedHashMap<>();
+    Map<Optional<String>, List<PlaceMonth>> byPlace = new LinkedHashMap<>();
     Map<String, Place> places = projection.scenario().nursery().places();
     int months = projection.horizon().months();
-    Map<String, Sums> sums = new LinkedHashMap<>();
-    places.keySet().forEach(name -> sums.put(name, new Sums(months)));
+    Map<Optional<String>, Sums> sums = new LinkedHashMap<>();
+    places.keySet().forEach(name -> sums.put(Optional.of(name), new Sums(months)));
     for (LotHistory lot : projection.lots()) {
       for (int month = lot.start(); month < months; month++) {
         Stood stood = lot.stood(month);
@@ -80,7 +80,7 @@ public final class SpaceUse {
           for (int month = 0; month < months; month++) {
             YearMonth when = projection.horizon().month(month);
             double capacity =
-                Optional.ofNullable(places.get(name)).map(p -> p.capacityM2(when)).orElse(0.0);
+                name.map(places::get).map(place -> place.capacityM2(when)).orElse(0.0);
             list.add(sum.month(name, month, capacity));
           }
           byPlace.put(name, List.copyOf(list));
@@ -115,7 +115,7 @@ public final class SpaceUse {
       }
     }
 
-    PlaceMonth month(String name, int month, double capacity) {
+    PlaceMonth month(Optional<String> name, int month, double capacity) {
       return new PlaceMonth(
           name,
           month,
@@ -128,13 +128,18 @@ public final class SpaceUse {
     }
   }
 
-  /** Names in the order of the places table; an empty name last if a lot has no place. */
-  public List<String> places() {
+  /** Names in the order of the places table; none at the end if a lot has no place. */
+  public List<Optional<String>> places() {
     return List.copyOf(byPlace.keySet());
   }
 
   /** A place's months, one entry for each month of the plan. */
-  public List<PlaceMonth> months(String place) {
+  public List<PlaceMonth> months(Place place) {
+    return months(Optional.of(place.name()));
+  }
+
+  /** A place's months, or those of lots without one, one entry for each month of the plan. */
+  public List<PlaceMonth> months(Optional<String> place) {
     return byPlace.get(place);
   }
 }

@@ -1,6 +1,9 @@
 package growingon.project.slice;
 
+import growingon.nursery.lot.Trunks;
+import growingon.nursery.market.Grade;
 import java.math.BigInteger;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.IntStream;
@@ -20,6 +23,7 @@ public final class Lattice {
   private final double[] scores;
   private final Map<Double, double[]> vigours = new ConcurrentHashMap<>();
   private final Map<Sorting, Sorting> sortings = new ConcurrentHashMap<>();
+  private final Map<StartingTrunks.Stated, StartingTrunks> starts = new ConcurrentHashMap<>();
 
   private Lattice(int slices, int vigourStep, int qualityStep) {
     this.slices = slices;
@@ -38,7 +42,7 @@ public final class Lattice {
     return slices;
   }
 
-  public double trunkCoordinate(int slice) {
+  double trunkCoordinate(int slice) {
     return (slice + 0.5) / slices;
   }
 
@@ -53,13 +57,20 @@ public final class Lattice {
   }
 
   /** Lognormal vigour of every slice, with mean 1; shared by all lots of a spread. */
-  public double[] vigours(double spread) {
+  double[] vigours(double spread) {
     return vigours.computeIfAbsent(
         spread,
         each ->
             IntStream.range(0, slices)
                 .mapToDouble(slice -> lognormal(1, each, vigourScore(slice)))
                 .toArray());
+  }
+
+  /** How slices start, shared by all lots of which the same is stated. */
+  public StartingTrunks starting(Trunks stated, double vigourSpread, List<Grade> grades) {
+    return starts.computeIfAbsent(
+        new StartingTrunks.Stated(stated, vigourSpread, grades),
+        each -> new StartingTrunks(each, this));
   }
 
   /** A sorting shared by all lots that sort alike, so that a run has fewer to look at. */
@@ -75,7 +86,7 @@ public final class Lattice {
   }
 
   /** Lognormal quantile with a mean and coefficient of variation, from a standard normal one. */
-  public static double lognormal(double mean, double spread, double score) {
+  static double lognormal(double mean, double spread, double score) {
     double variance = Math.log1p(spread * spread);
     return spread == 0 ? mean : mean * Math.exp(Math.sqrt(variance) * score - variance / 2);
   }

@@ -51,7 +51,7 @@ final class SpaceChart {
   }
 
   private Optional<Chart> chart(List<String> months) {
-    List<String> places = places();
+    List<Optional<String>> places = places();
     if (places.isEmpty()) {
       return Optional.empty();
     }
@@ -69,39 +69,42 @@ final class SpaceChart {
   }
 
   /** In the order of the places; where too many for one chart, those that overflow come first. */
-  private List<String> places() {
-    List<String> places = new ArrayList<>(accounts.space().places());
+  private List<Optional<String>> places() {
+    List<Optional<String>> places = new ArrayList<>(accounts.space().places());
     places.removeIf(place -> !isUsed(place));
     if (places.size() > PANELS) {
-      List<String> over = troubles.stream().map(SpaceTrouble::name).toList();
+      List<Optional<String>> over = troubles.stream().map(SpaceTrouble::name).toList();
       places.sort(Comparator.comparing(place -> !over.contains(place)));
     }
     return places;
   }
 
-  private boolean isUsed(String place) {
+  private boolean isUsed(Optional<String> place) {
     return accounts.space().months(place).stream()
             .anyMatch(each -> each.neededM2() > Phrases.NEGLIGIBLE)
         || drawn(place).stream().anyMatch(each -> each.p90() > Phrases.NEGLIGIBLE);
   }
 
-  private List<Quantiles> drawn(String place) {
-    return chances.map(each -> each.space().getOrDefault(place, List.of())).orElse(List.of());
+  private List<Quantiles> drawn(Optional<String> place) {
+    return chances.flatMap(each -> place.map(each.space()::get)).orElse(List.of());
   }
 
   private String empty() {
     List<String> empty =
-        accounts.space().places().stream().filter(place -> !isUsed(place)).toList();
+        accounts.space().places().stream()
+            .filter(place -> !isUsed(place))
+            .map(SpaceChart::named)
+            .toList();
     return empty.isEmpty()
         ? ""
         : " Nothing stands in %s.".formatted(Phrases.list(empty, NAMED, "places"));
   }
 
-  private static String named(String place) {
-    return place.isEmpty() ? "without a place" : place;
+  private static String named(Optional<String> place) {
+    return place.orElse("without a place");
   }
 
-  private List<Series> series(String place) {
+  private List<Series> series(Optional<String> place) {
     List<PlaceMonth> list = accounts.space().months(place);
     String group = named(place);
     List<Double> needed = list.stream().map(PlaceMonth::neededM2).toList();
@@ -116,7 +119,7 @@ final class SpaceChart {
   }
 
   /** The worst month of each place that does not hold what stands, the fullest of each other. */
-  private List<Mark> marks(List<String> places) {
+  private List<Mark> marks(List<Optional<String>> places) {
     return places.stream()
         .map(
             place ->
@@ -128,7 +131,7 @@ final class SpaceChart {
         .toList();
   }
 
-  private Mark missing(String place, Spell worst) {
+  private Mark missing(Optional<String> place, Spell worst) {
     return Mark.beyond(
         "%s missing, %s"
             .formatted(say.squareMetres(worst.most()), say.month(horizon, worst.worst())),
@@ -137,7 +140,7 @@ final class SpaceChart {
         named(place));
   }
 
-  private Mark fullest(String place) {
+  private Mark fullest(Optional<String> place) {
     PlaceMonth most =
         accounts.space().months(place).stream()
             .reduce((a, b) -> b.neededM2() > a.neededM2() ? b : a)

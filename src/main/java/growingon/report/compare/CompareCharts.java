@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
 
@@ -93,7 +94,7 @@ final class CompareCharts {
   private static double[] space(Side side) {
     SpaceUse space = side.accounts().space();
     double[] needed = new double[horizon(side).months()];
-    for (String place : space.places()) {
+    for (Optional<String> place : space.places()) {
       List<SpaceUse.PlaceMonth> list = space.months(place);
       for (int month = 0; month < list.size(); month++) {
         needed[month] += list.get(month).neededM2();

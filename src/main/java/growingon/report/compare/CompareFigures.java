@@ -23,6 +23,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.BinaryOperator;
 import java.util.function.Function;
@@ -202,10 +203,10 @@ final class CompareFigures {
     }
     Horizon horizon = side.accounts().projection().horizon();
     SpaceUse space = side.accounts().space();
-    for (String place : space.places()) {
+    for (Optional<String> place : space.places()) {
       for (SpaceUse.PlaceMonth month : space.months(place)) {
         String season = horizon.seasonName(horizon.season(month.month()));
-        String name = place.isEmpty() ? "lots without a place" : place;
+        String name = place.orElse("lots without a place");
         map.merge(new Of(name, season), month.overflowM2(), Math::max);
       }
     }

@@ -103,7 +103,7 @@ final class CompareVerdict {
                 "lacks up to %s of room (%s, %s)"
                     .formatted(
                         side.say().squareMetres(worst.overflowM2()),
-                        worst.place().isEmpty() ? "lots without a place" : worst.place(),
+                        worst.place().orElse("lots without a place"),
                         side.say().month(horizon, worst.month())))
         .orElse("lacks no room");
   }

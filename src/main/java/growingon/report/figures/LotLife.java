@@ -31,7 +31,7 @@ public final class LotLife {
    * @param event one or two words
    * @param what what happened
    * @param plants plants it concerns, or that stand afterwards
-   * @param place where the lot stands afterwards, empty without a place
+   * @param place where the lot stands afterwards, if in a place
    * @param hours hours of work; NaN where none are asked for
    * @param received money received; NaN where none is asked for
    */
@@ -41,7 +41,7 @@ public final class LotLife {
       String event,
       String what,
       Plants plants,
-      String place,
+      Optional<String> place,
       double hours,
       double received) {}
 
@@ -86,9 +86,9 @@ public final class LotLife {
     events.add(event);
   }
 
-  private String placeIn(int month) {
+  private Optional<String> placeIn(int month) {
     Stood stood = lot.stood(month);
-    return stood == null ? "" : stood.place();
+    return stood == null ? Optional.empty() : stood.place();
   }
 
   private void begins() {
@@ -187,18 +187,20 @@ public final class LotLife {
   }
 
   private static String moved(Happening done) {
-    String from = done.place().isEmpty() ? "no place" : done.place();
-    String to = done.toPlace().isEmpty() ? "no place" : done.toPlace();
-    return "from " + from + " to " + to;
+    return "from " + named(done.place()) + " to " + named(done.toPlace());
+  }
+
+  private static String named(Optional<String> place) {
+    return place.orElse("no place");
   }
 
   /** Moves that no step made: into its own place after a time apart. */
   private void moves() {
     for (int month = lot.start() + 1; month < lot.months(); month++) {
-      String before = placeIn(month - 1);
-      String now = placeIn(month);
+      Optional<String> before = placeIn(month - 1);
+      Optional<String> now = placeIn(month);
       if (isThere(month) && !now.equals(before) && !isTold(month, now)) {
-        String what = "from " + (before.isEmpty() ? "no place" : before) + " to its own place";
+        String what = "from " + named(before) + " to its own place";
         double exact = lot.stood(month).plants();
         add(month, 2, "moves", what, Plants.of(exact, whole.standingAfterWork(month)));
       }
@@ -209,7 +211,7 @@ public final class LotLife {
     return lot.stood(month) != null && whole.standingAfterWork(month) > 0;
   }
 
-  private boolean isTold(int month, String place) {
+  private boolean isTold(int month, Optional<String> place) {
     return lot.happenings().stream()
         .anyMatch(
             done ->

@@ -6,10 +6,11 @@ import growingon.report.text.Plants;
 import growingon.whole.WholeLot;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.Optional;
 
 /** Plants that stand in each place in each month, after its steps. */
 public final class PlacePlants {
-  private final Map<String, int[]> whole = new HashMap<>();
+  private final Map<Optional<String>, int[]> whole = new HashMap<>();
 
   private PlacePlants() {}
 

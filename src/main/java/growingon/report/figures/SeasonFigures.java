@@ -175,7 +175,7 @@ public final class SeasonFigures {
     }
     SpaceUse space = accounts.space();
     List<PlaceMonth> months = new ArrayList<>();
-    for (String place : space.places()) {
+    for (Optional<String> place : space.places()) {
       int last = horizon.seasonLast(season);
       months.addAll(space.months(place).subList(horizon.seasonFirst(season), last + 1));
     }

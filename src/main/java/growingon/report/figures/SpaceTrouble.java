@@ -14,11 +14,11 @@ import java.util.Optional;
 /**
  * A place that does not hold what is to stand in it.
  *
- * @param name of the place, empty for lots without a place
- * @param place the place, empty for lots without one
+ * @param name of the place; none for lots without one
+ * @param place the place; none for lots without one
  * @param spells when it does not fit, in order of time
  */
-public record SpaceTrouble(String name, Optional<Place> place, List<Spell> spells) {
+public record SpaceTrouble(Optional<String> name, Optional<Place> place, List<Spell> spells) {
   /** Every such place: quarantine first, then where most is missing; lots without a place last. */
   public static List<SpaceTrouble> of(Accounts accounts) {
     Nursery nursery = accounts.projection().scenario().nursery();
@@ -26,12 +26,11 @@ public record SpaceTrouble(String name, Optional<Place> place, List<Spell> spell
     if (nursery.places().isEmpty()) {
       return troubles;
     }
-    for (String name : accounts.space().places()) {
+    for (Optional<String> name : accounts.space().places()) {
       List<PlaceMonth> months = accounts.space().months(name);
       List<Spell> spells = Spell.of(months.size(), month -> months.get(month).overflowM2());
       if (!spells.isEmpty()) {
-        troubles.add(
-            new SpaceTrouble(name, Optional.ofNullable(nursery.places().get(name)), spells));
+        troubles.add(new SpaceTrouble(name, name.map(nursery.places()::get), spells));
       }
     }
     troubles.sort(

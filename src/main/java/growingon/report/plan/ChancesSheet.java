@@ -5,7 +5,6 @@ import growingon.chance.Quantiles;
 import growingon.money.Accounts;
 import growingon.money.GradeName;
 import growingon.nursery.time.Horizon;
-import growingon.project.need.SpaceUse.PlaceMonth;
 import growingon.report.build.ColumnOf;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.QuantileColumns;
@@ -24,6 +23,7 @@ import growingon.report.words.NotKnownTables;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
@@ -228,8 +228,7 @@ final class ChancesSheet {
   }
 
   private double needed(Room room) {
-    List<PlaceMonth> months = accounts.space().months(room.place);
-    return months == null ? 0 : months.get(room.month).neededM2();
+    return accounts.space().months(Optional.of(room.place)).get(room.month).neededM2();
   }
 
   private Table hours() {

@@ -85,7 +85,7 @@ final class LongTables {
         .column(
             plants("sold"),
             each -> Plants.of(each.lot().sold(each.month), each.whole.sold(each.month)))
-        .column(Rows.place(), each -> each.stood(stood -> Rows.text(stood.place())))
+        .column(Rows.place(), each -> each.stood(stood -> stood.place().orElse(null)))
         .column("m2", "space", "m²", Kind.SQUARE_METRES, each -> each.stood(Stood::m2))
         .column(
             "kg_each",

@@ -131,7 +131,7 @@ public final class SummarySheet {
 
   private static String where(Context context, PlaceMonth peak) {
     Phrases say = context.say();
-    String place = peak.place().isEmpty() ? "without a place" : peak.place();
+    String place = peak.place().orElse("without a place");
     return place + ", " + say.month(context.accounts().projection().horizon(), peak.month());
   }
 }

@@ -3,7 +3,6 @@ package growingon.report.review;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.TableOf;
 import growingon.report.model.Kind;
-import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
 import growingon.report.review.ComparedColumns.Line;
@@ -226,7 +225,7 @@ final class AgainstPlanSheet {
                 + " lived to stand, be sold or be used.")
         .text("lot", lot -> lot.lot().name())
         .text("split from", lot -> lot.splitFrom().orElse(null))
-        .text("place", lot -> Rows.text(lot.place()))
+        .text("place", lot -> lot.place().orElse(null))
         .text("last count", lot -> lot.lastCount().map(LocalDate::toString).orElse(null))
         .plants("alive", lot -> ComparedColumns.real(lot.alive()))
         .summed("cost to date", currency, Kind.MONEY, LotReview::costToDate)

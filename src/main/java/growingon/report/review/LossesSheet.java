@@ -45,7 +45,7 @@ final class LossesSheet {
         .text("date", each -> each.date().toString())
         .text("lot", Suspicion::lot)
         .text("passport", each -> Rows.text(each.passport()))
-        .text("stands in", each -> Rows.text(each.place()))
+        .text("stands in", each -> each.place().orElse(null))
         .text("row", each -> each.where().toString())
         .of(review.suspicions());
   }

@@ -97,9 +97,7 @@ final class ReviewWords {
     if (!suspicion.passport().isEmpty()) {
       parts.add("passport " + suspicion.passport());
     }
-    if (!suspicion.place().isEmpty()) {
-      parts.add("now in " + suspicion.place());
-    }
+    suspicion.place().ifPresent(place -> parts.add("now in " + place));
     return suspicion.lot() + (parts.isEmpty() ? "" : " (" + String.join(", ", parts) + ")");
   }
 

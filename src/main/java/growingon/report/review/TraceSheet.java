@@ -48,7 +48,7 @@ final class TraceSheet {
         .text("supplier", each -> Rows.text(each.lot.supplier()))
         .text("origin", each -> Rows.text(each.lot.origin()))
         .text("split from", each -> each.lot.splitFrom().orElse(null))
-        .text("stands in", each -> Rows.text(each.lot.place()))
+        .text("stands in", each -> each.lot.place().orElse(null))
         .plants("alive", each -> Plants.of(each.lot.alive(), each.lot.wholeAlive()))
         .plants("sold or used", each -> left(each.lot))
         .of(lots());

@@ -266,7 +266,7 @@ public final class BoughtWords {
               double most = months.stream().mapToDouble(Overflow::m2).max().getAsDouble();
               List<Integer> when =
                   months.stream().map(each -> horizon.month(each.month()).getMonthValue()).toList();
-              String where = place.isEmpty() ? "for lots without a place" : "in " + place;
+              String where = place.map(name -> "in " + name).orElse("for lots without a place");
               needs.add(
                   "%s more %s (%s)"
                       .formatted(say.squareMetres(most), where, Phrases.calendarSpan(when)));
@@ -276,8 +276,8 @@ public final class BoughtWords {
         : needs;
   }
 
-  private Map<String, List<Overflow>> overflows() {
-    Map<String, List<Overflow>> byPlace = new LinkedHashMap<>();
+  private Map<Optional<String>, List<Overflow>> overflows() {
+    Map<Optional<String>, List<Overflow>> byPlace = new LinkedHashMap<>();
     if (accounts.projection().scenario().nursery().places().isEmpty()) {
       return byPlace;
     }

@@ -20,7 +20,7 @@ public record Overload(Place place, List<Spell> spells, String heaviestLot) {
   public static List<Overload> of(Accounts accounts) {
     return accounts.projection().scenario().nursery().places().values().stream()
         .filter(place -> place.kgPerM2().isPresent())
-        .map(place -> of(place, accounts.space().months(place.name())))
+        .map(place -> of(place, accounts.space().months(place)))
         .filter(overload -> !overload.spells().isEmpty())
         .toList();
   }

@@ -42,7 +42,7 @@ public record RoomElsewhere(List<PlaceMonth> places, double missingM2) {
     return accounts.projection().scenario().nursery().places().values().stream()
         .filter(other -> !other.name().equals(tooSmall.name()))
         .filter(other -> other.kind() == tooSmall.kind() || isForAll(other) && isForAll(tooSmall))
-        .map(other -> new Other(other, accounts.space().months(other.name()).get(month)))
+        .map(other -> new Other(other, accounts.space().months(other).get(month)))
         .filter(other -> other.month().roomM2() > Phrases.NEGLIGIBLE)
         .sorted(
             Comparator.comparing(
@@ -63,7 +63,7 @@ public record RoomElsewhere(List<PlaceMonth> places, double missingM2) {
 
   /** Names of these places, in the order in which they come to mind. */
   public String names() {
-    return Phrases.list(places.stream().map(PlaceMonth::place).toList());
+    return Phrases.list(places.stream().map(each -> each.place().orElseThrow()).toList());
   }
 
   /** The end of a sentence. */
@@ -74,7 +74,9 @@ public record RoomElsewhere(List<PlaceMonth> places, double missingM2) {
     }
     List<String> free =
         places.stream()
-            .map(each -> each.place() + " (" + say.squareMetres(each.roomM2()) + " free)")
+            .map(
+                each ->
+                    each.place().orElseThrow() + " (" + say.squareMetres(each.roomM2()) + " free)")
             .toList();
     String named = Phrases.list(free, NAMED, "places");
     if (roomM2() < missingM2) {

@@ -11,6 +11,7 @@ import growingon.report.text.Phrases;
 import growingon.report.text.Spell;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** What is said about where it fits and where not. */
 public final class SpaceWords {
@@ -76,7 +77,7 @@ public final class SpaceWords {
   private String fullest() {
     PlaceMonth fullest = null;
     double most = -1;
-    for (String place : accounts.space().places()) {
+    for (Optional<String> place : accounts.space().places()) {
       for (PlaceMonth month : accounts.space().months(place)) {
         double share = month.capacityM2() > 0 ? month.neededM2() / month.capacityM2() : 0;
         if (share > most) {
@@ -87,7 +88,7 @@ public final class SpaceWords {
     }
     return "the fullest place is %s in %s, with %s of its %s in use."
         .formatted(
-            fullest.place(),
+            fullest.place().orElseThrow(),
             say.month(horizon, fullest.month()),
             say.percent(most),
             say.squareMetres(fullest.capacityM2()));
@@ -101,10 +102,10 @@ public final class SpaceWords {
           .formatted(say.squareMetres(worst.most()), month);
     }
     Place place = trouble.place().get();
-    PlaceMonth then = accounts.space().months(trouble.name()).get(worst.worst());
+    PlaceMonth then = accounts.space().months(place).get(worst.worst());
     return "%s is too small %s, %s (%s needed, %s there); %s."
         .formatted(
-            Phrases.sentence(trouble.name()),
+            Phrases.sentence(place.name()),
             say.when(trouble.spells(), horizon),
             say.most(trouble.spells(), horizon, say.squareMetres(worst.most())),
             say.squareMetres(then.neededM2()),
@@ -114,7 +115,7 @@ public final class SpaceWords {
 
   private String named(SpaceTrouble trouble) {
     Spell worst = trouble.worst();
-    String name = trouble.place().isEmpty() ? "room for lots without a place" : trouble.name();
+    String name = trouble.name().orElse("room for lots without a place");
     return "%s (by up to %s, %s)"
         .formatted(name, say.squareMetres(worst.most()), say.month(horizon, worst.worst()));
   }
@@ -143,7 +144,7 @@ public final class SpaceWords {
   }
 
   private String headline(SpaceTrouble trouble) {
-    String name = trouble.place().isEmpty() ? "lots without a place" : trouble.name();
+    String name = trouble.name().orElse("lots without a place");
     String amount = say.squareMetres(trouble.worst().most());
     return "Does not fit: %s %s, %s."
         .formatted(

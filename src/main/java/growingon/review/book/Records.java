@@ -88,7 +88,7 @@ public final class Records {
                     line.date(),
                     line.lot(),
                     papers(line.lot()).passport(),
-                    lot(line.lot()).map(each -> each.place(standing.through())).orElse(""),
+                    lot(line.lot()).flatMap(each -> each.place(standing.through())),
                     line.where()))
         .toList();
   }

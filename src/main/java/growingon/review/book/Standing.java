@@ -13,6 +13,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeSet;
 
 /**
@@ -39,11 +40,11 @@ public final class Standing {
       return book.lot.name();
     }
 
-    /** Where it stands at the end of a month; empty without a place or when none is left. */
-    public String place(int month) {
+    /** Where it stands at the end of a month; nowhere without a place or when none is left. */
+    public Optional<String> place(int month) {
       Stood stood = history.stood(Math.max(0, month));
       boolean isThere = stood != null && wholeAlive(month) > 0;
-      return isThere ? stood.place() : "";
+      return isThere ? stood.place() : Optional.empty();
     }
 
     /** Plants alive at the end of a month; as the plan begins for the month before it. */

@@ -25,7 +25,7 @@ public record Trace(String passport, List<TracedLot> lots) {
    * @param supplier who it came from, empty if not said
    * @param origin where it was grown, empty if not said
    * @param splitFrom the lot it was split off from, if it was
-   * @param place where it stands now, empty without a place or when none is left
+   * @param place where it stands now; nowhere without a place or when none is left
    * @param alive plants alive now
    * @param wholeAlive whole plants alive now
    * @param moves plants that came from or went to other lots
@@ -37,7 +37,7 @@ public record Trace(String passport, List<TracedLot> lots) {
       String supplier,
       String origin,
       Optional<String> splitFrom,
-      String place,
+      Optional<String> place,
       double alive,
       long wholeAlive,
       List<Moved> moves,
@@ -49,7 +49,7 @@ public record Trace(String passport, List<TracedLot> lots) {
         String supplier,
         String origin,
         Optional<String> splitFrom,
-        String place,
+        Optional<String> place,
         double alive,
         List<Moved> moves,
         List<Left> sales) {

@@ -13,6 +13,7 @@ import growingon.nursery.market.Demand;
 import growingon.nursery.species.Species;
 import growingon.nursery.time.MonthSpan;
 import growingon.project.Lots;
+import growingon.project.Luck;
 import growingon.project.Nurseries;
 import java.util.Arrays;
 import java.util.Optional;
@@ -156,6 +157,10 @@ class DistributionsTest {
 
   private static final Settings SETTINGS = Nurseries.working().nursery().settings();
 
+  private static Luck.OfLot luck(int draw, Species species) {
+    return luck(draw).of(Lots.lot("a").build(), species);
+  }
+
   private static DrawnLuck luck(int draw) {
     return new DrawnLuck(keyed(draw), SETTINGS, SPREADS, NAMES);
   }
@@ -167,8 +172,8 @@ class DistributionsTest {
 
   @Test
   void growth_ofASeason_hasMeanOneAndItsSpread_andTwoSpeciesShareHalf() {
-    double[] maple = sample(i -> luck(i).growth(MAPLE, 2027));
-    double[] larch = sample(i -> luck(i).growth(LARCH, 2027));
+    double[] maple = sample(i -> luck(i, MAPLE).growth(2027));
+    double[] larch = sample(i -> luck(i, LARCH).growth(2027));
     hasMoments(maple, 1, MAPLE.yearSpread());
     double product = 0;
     for (int i = 0; i < DRAWS; i++) {
@@ -182,7 +187,7 @@ class DistributionsTest {
   void growth_ofTwoSeasons_isUnrelated() {
     double product = 0;
     for (int i = 0; i < DRAWS; i++) {
-      product += (luck(i).growth(MAPLE, 2027) - 1) * (luck(i).growth(MAPLE, 2028) - 1);
+      product += (luck(i, MAPLE).growth(2027) - 1) * (luck(i, MAPLE).growth(2028) - 1);
     }
     assertThat(product / DRAWS / Math.pow(MAPLE.yearSpread(), 2)).isCloseTo(0, within(0.04));
   }
@@ -190,7 +195,7 @@ class DistributionsTest {
   @Test
   void loss_ofASeason_hasTheExpectedMeanAndSpread() {
     hasMoments(
-        sample(i -> luck(i).loss(MAPLE, false, 0.08, 2027)), 0.08, 0.08 * MAPLE.lossSpread());
+        sample(i -> luck(i, MAPLE).loss(false, 0.08, 2027)), 0.08, 0.08 * MAPLE.lossSpread());
   }
 
   private static Lot unseen(double qualitySure, double lossSure, double fails) {
@@ -203,21 +208,22 @@ class DistributionsTest {
   @Test
   void consignmentLoss_80PercentSure_isAsIfFortyTreesHadBeenSeen() {
     Lot lot = unseen(1, 0.8, 0);
-    hasMoments(sample(i -> luck(i).consignmentLoss(lot, 0.1)), 0.1, Math.sqrt(0.1 * 0.9 / 41));
-    assertThat(luck(1).consignmentLoss(unseen(1, 1, 0), 0.1)).isEqualTo(0.1);
+    hasMoments(
+        sample(i -> luck(i).of(lot, MAPLE).consignmentLoss(0.1)), 0.1, Math.sqrt(0.1 * 0.9 / 41));
+    assertThat(luck(1).of(unseen(1, 1, 0), MAPLE).consignmentLoss(0.1)).isEqualTo(0.1);
   }
 
   /** Dirichlet from 40 plants seen: the share of firsts is Beta(20, 20). */
   @Test
   void quality_80PercentSure_isADirichletFromFortyTrees() {
     Lot lot = unseen(0.8, 1, 0);
-    follows(sample(i -> luck(i).quality(lot).first()), new BetaDistribution(20, 20));
-    follows(sample(i -> luck(i).quality(lot).second()), new BetaDistribution(12, 28));
+    follows(sample(i -> luck(i).of(lot, MAPLE).quality().first()), new BetaDistribution(20, 20));
+    follows(sample(i -> luck(i).of(lot, MAPLE).quality().second()), new BetaDistribution(12, 28));
   }
 
   @Test
   void failure_comesAsOftenAsStated() {
-    double[] failed = sample(i -> luck(i).deadOnArrival(unseen(1, 1, 0.05)));
+    double[] failed = sample(i -> luck(i).of(unseen(1, 1, 0.05), MAPLE).deadOnArrival());
     hasMoments(failed, 0.05, Math.sqrt(0.05 * 0.95));
   }
 
@@ -227,7 +233,11 @@ class DistributionsTest {
     Settings settings = Nurseries.bare().lotSpread(0.08).nursery().settings();
     Species ash = Nurseries.bareSpecies("ash", "one");
     double[] usual =
-        sample(i -> new DrawnLuck(keyed(i), settings, new Spreads(), new Names()).growth(lot, ash));
+        sample(
+            i ->
+                new DrawnLuck(keyed(i), settings, new Spreads(), new Names())
+                    .of(lot, ash)
+                    .growth());
     hasMoments(usual, 1, 0.08);
     double psi = Math.sqrt(Math.log1p(0.08 * 0.08));
     follows(usual, new LogNormalDistribution(-psi * psi / 2, psi));

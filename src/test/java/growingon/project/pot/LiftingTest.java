@@ -219,8 +219,8 @@ class LiftingTest {
 
     Happening move = job(lot, Work.WINTER_MOVE);
     assertThat(move.month()).isEqualTo(1);
-    assertThat(move.place()).isEqualTo("corner");
-    assertThat(move.toPlace()).isEqualTo("tunnel");
+    assertThat(move.place()).contains("corner");
+    assertThat(move.toPlace()).contains("tunnel");
   }
 
   private static Species withWinterPlace(Species species, String place) {

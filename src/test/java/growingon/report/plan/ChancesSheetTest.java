@@ -36,6 +36,7 @@ import growingon.report.words.VerdictWords;
 import java.time.YearMonth;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
@@ -166,10 +167,7 @@ class ChancesSheetTest {
     for (List<Object> row : months.rows()) {
       String place = (String) months.get(row, "place");
       int month = horizon.offset(month(months, row));
-      double plan =
-          context.accounts().space().months(place) == null
-              ? 0
-              : context.accounts().space().months(place).get(month).neededM2();
+      double plan = context.accounts().space().months(Optional.of(place)).get(month).neededM2();
       assertQuantiles(months, row, plan, chances.space().get(place).get(month), true);
       assertThat(number(months.get(row, "chance that it overflows")))
           .isEqualTo(chances.chanceOfOverflow().get(place)[month]);

@@ -14,8 +14,8 @@ import growingon.load.row.Row;
 import growingon.nursery.lot.Trunks;
 import growingon.problem.Problem;
 import growingon.problem.Where;
-import growingon.problem.advice.FileAdvice;
 import growingon.problem.advice.LotAdvice;
+import growingon.problem.advice.TrunkAdvice;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -226,7 +226,7 @@ public final class TrunkCells {
           .orElseGet(() -> number(As.number(Range.OVER_ZERO).reader().read(cell, spot)));
     }
     if (cell instanceof Cell.Date) {
-      throw new CellFault(where -> FileAdvice.sizeBecameDate(where, cell.shown()));
+      throw new CellFault(where -> TrunkAdvice.sizeBecameDate(where, cell.shown()));
     }
     return number(As.number(Range.OVER_ZERO).reader().read(cell, spot));
   }
@@ -330,16 +330,17 @@ public final class TrunkCells {
         && ranges.stream().allMatch(each -> each.size.isBare() && each.size.isGirthClass())) {
       Converted first = ranges.get(0);
       first.row.remark(
-          first.heading, where -> FileAdvice.rangesLikeGirths(where, first.found(), ranges.size()));
+          first.heading,
+          where -> TrunkAdvice.rangesLikeGirths(where, first.found(), ranges.size()));
     }
   }
 
   private static Function<Where, Problem> said(Told what, Converted first, int more) {
     String mm = shown(first.trunks);
     return switch (what) {
-      case A_TRUNK -> where -> FileAdvice.trunkConverted(where, first.found(), mm, more);
-      case A_GIRTH -> where -> FileAdvice.girthConverted(where, first.found(), mm, more);
-      case TAKEN_FOR_A_GIRTH -> where -> FileAdvice.takenForGirth(where, first.found(), mm, more);
+      case A_TRUNK -> where -> TrunkAdvice.trunkConverted(where, first.found(), mm, more);
+      case A_GIRTH -> where -> TrunkAdvice.girthConverted(where, first.found(), mm, more);
+      case TAKEN_FOR_A_GIRTH -> where -> TrunkAdvice.takenForGirth(where, first.found(), mm, more);
     };
   }
 }

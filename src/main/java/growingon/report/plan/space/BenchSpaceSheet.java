@@ -58,8 +58,8 @@ public final class BenchSpaceSheet {
     return new Sheet("Bench space", sentences, tables, List.of(), false);
   }
 
-  private static String label(String place) {
-    return place.isEmpty() ? "without a place" : place;
+  private static String label(Optional<String> place) {
+    return place.orElse("without a place");
   }
 
   private static Column squareMetres(String key, String heading) {
@@ -119,10 +119,10 @@ public final class BenchSpaceSheet {
 
   /** Room left by month and place, so many places to a table as fit on a page. */
   private List<Table> matrices(String name, String title, int months) {
-    List<String> places = accounts.space().places();
+    List<Optional<String>> places = accounts.space().places();
     List<Table> tables = new ArrayList<>();
     for (int from = 0; from < places.size(); from += ACROSS) {
-      List<String> some = places.subList(from, Math.min(places.size(), from + ACROSS));
+      List<Optional<String>> some = places.subList(from, Math.min(places.size(), from + ACROSS));
       boolean first = tables.isEmpty();
       tables.add(
           matrix(
@@ -134,7 +134,7 @@ public final class BenchSpaceSheet {
     return tables;
   }
 
-  private Table matrix(String name, String title, List<String> places, int months) {
+  private Table matrix(String name, String title, List<Optional<String>> places, int months) {
     TableOf<Integer> table =
         TableOf.<Integer>table(name, title)
             .note("Square metres free; below nil: so many are missing. A closed place has nil.")
@@ -187,7 +187,9 @@ public final class BenchSpaceSheet {
   }
 
   private Optional<RoomElsewhere> room(PlaceMonth month) {
-    return Optional.ofNullable(nursery.places().get(month.place()))
+    return month
+        .place()
+        .map(nursery.places()::get)
         .filter(each -> month.overflowM2() > Phrases.NEGLIGIBLE)
         .map(each -> RoomElsewhere.of(each, month.month(), month.overflowM2(), accounts));
   }

@@ -20,12 +20,12 @@ public final class RoomSlips {
   /** A warning for each such place, with the month in which it is asked for most. */
   public static List<Problem> of(SpaceUse space, Horizon horizon, Phrases say) {
     return space.places().stream()
-        .filter(place -> !place.isEmpty())
+        .filter(Optional::isPresent)
         .flatMap(place -> fullest(space.months(place)).stream())
         .map(
             month ->
                 ValueAdvice.roomLooksLikeASlip(
-                    month.place(),
+                    month.place().get(),
                     say.squareMetres(month.neededM2()),
                     say.squareMetres(month.capacityM2()),
                     say.month(horizon, month.month())))

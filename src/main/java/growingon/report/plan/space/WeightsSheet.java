@@ -128,7 +128,7 @@ public final class WeightsSheet {
   }
 
   private Weighed weighed(LotHistory lot, String when, Stood stood) {
-    return new Weighed(lot, when, stood, Optional.ofNullable(places.get(stood.place())));
+    return new Weighed(lot, when, stood, stood.place().map(places::get));
   }
 
   private static String words(Lifting lifting) {
@@ -144,25 +144,29 @@ public final class WeightsSheet {
         .note(
             "Kg on a square metre where the heaviest lot stands, and on average over the area in"
                 + " use, against the limit of the places table.")
-        .text("place", each -> each.place())
-        .text("kind", each -> places.get(each.place()).kind().toString())
+        .text("place", each -> place(each).name())
+        .text("kind", each -> place(each).kind().toString())
         .month("month", each -> horizon.month(each.month()))
         .text("heaviest lot", PlaceMonth::heaviestLot)
         .column("load there", "kg/m²", Kind.KG, PlaceMonth::heaviestKgPerM2)
         .column("mean load", "kg/m²", Kind.KG, PlaceMonth::meanKgPerM2)
         .text("limit", each -> limit(each))
-        .text("note", each -> overLimit(places.get(each.place())))
+        .text("note", each -> overLimit(place(each)))
         .of(heaviest());
   }
 
+  private Place place(PlaceMonth month) {
+    return places.get(month.place().orElseThrow());
+  }
+
   private String limit(PlaceMonth month) {
-    OptionalDouble limit = places.get(month.place()).kgPerM2();
+    OptionalDouble limit = place(month).kgPerM2();
     return limit.isPresent() ? kg(limit.getAsDouble()) + " kg/m²" : "no limit given";
   }
 
   /** The heaviest month of each place. */
   private List<PlaceMonth> heaviest() {
-    return places.keySet().stream()
+    return places.values().stream()
         .flatMap(
             place ->
                 space.months(place).stream()

@@ -15,6 +15,7 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A list to count the stock by: lots in the order of places, with cells to fill. Its headings are
@@ -55,7 +56,7 @@ public final class CountSheet {
 
   private Table table() {
     return TableOf.<WholeLot>table("count-sheet", "Count of the stock")
-        .text("place", each -> place(each.history()).isEmpty() ? "no place" : place(each.history()))
+        .text("place", each -> place(each.history()).orElse("no place"))
         .text("lot", each -> each.history().lot().name())
         .column(
             "expected",
@@ -91,13 +92,13 @@ public final class CountSheet {
     }
     here.sort(
         Comparator.comparingInt(
-            lot -> placeOrder.getOrDefault(place(lot.history()), placeOrder.size())));
+            lot -> place(lot.history()).map(placeOrder::get).orElse(placeOrder.size())));
     return here;
   }
 
   /** Where it stands in the first month; where it is booked if nothing of it is left by then. */
-  private static String place(LotHistory lot) {
+  private static Optional<String> place(LotHistory lot) {
     Stood stood = lot.stood(0);
-    return stood != null ? stood.place() : lot.lot().standing().place().orElse("");
+    return stood != null ? stood.place() : lot.lot().standing().place();
   }
 }

@@ -155,7 +155,7 @@ public final class LotsSheet {
 
   private static String placeAtEnd(LotHistory lot, WholeLot whole) {
     Stood stood = lot.stood(lot.months() - 1);
-    return stood == null || whole.standing() == 0 ? null : Rows.text(stood.place());
+    return stood == null || whole.standing() == 0 ? null : stood.place().orElse(null);
   }
 
   private Table uses() {
@@ -257,7 +257,7 @@ public final class LotsSheet {
         .column(Rows.month(), each -> horizon.month(each.event.month()))
         .text("event", each -> each.event.event())
         .column("plants", "", Kind.PLANTS, each -> each.event.plants())
-        .text("place", "stands in", each -> Rows.text(each.event.place()))
+        .text("place", "stands in", each -> each.event.place().orElse(null))
         .column("hours", "work", "hours", Kind.HOURS, each -> Rows.number(each.event.hours()))
         .column("received", currency, Kind.MONEY, each -> Rows.number(each.event.received()))
         .longText("what", "what happens", each -> Rows.text(each.event.what()))

@@ -41,7 +41,10 @@ final class DueBeside {
    *
    * @param month offset from the plan's first
    */
-  record Due(int month, String what, String lot, int plants, String place, String note) {}
+  record Due(int month, String what, String lot, int plants, Optional<String> place, String note) {}
+
+  /** What is done in a place in a month is one line for all its lots. */
+  private record Walk(int month, Optional<String> place) {}
 
   private DueBeside(Context context) {
     this.say = context.say();
@@ -59,7 +62,7 @@ final class DueBeside {
 
   private List<Due> due() {
     List<Due> due = new ArrayList<>();
-    Map<String, List<Due>> off = new LinkedHashMap<>();
+    Map<Walk, List<Due>> off = new LinkedHashMap<>();
     for (WholeLot lot : context.whole().lots()) {
       arrival(lot, due);
       wireOff(lot, off);
@@ -93,7 +96,7 @@ final class DueBeside {
       return;
     }
     int month = horizon.offset(lot.arrived());
-    String place = placeIn(whole, month);
+    Optional<String> place = placeIn(whole, month);
     due.add(
         new Due(
             month,
@@ -127,10 +130,10 @@ final class DueBeside {
         .anyMatch(each -> each.month() == month && each.pot().isPresent());
   }
 
-  private static String placeIn(WholeLot lot, int month) {
+  private static Optional<String> placeIn(WholeLot lot, int month) {
     boolean within = month >= 0 && month < lot.history().months();
     Stood stood = within ? lot.history().stood(month) : null;
-    return stood == null ? lot.history().lot().standing().place().orElse("") : stood.place();
+    return stood == null ? lot.history().lot().standing().place() : stood.place();
   }
 
   private boolean isFromAbroad(Lot lot) {
@@ -144,12 +147,12 @@ final class DueBeside {
   }
 
   /** Room and hours of the month in which plants come. */
-  private String room(int month, String place) {
+  private String room(int month, Optional<String> place) {
     if (month < 0 || month >= horizon.months()) {
       return "";
     }
     List<String> parts = new ArrayList<>();
-    if (!place.isEmpty() && space.places().contains(place)) {
+    if (place.isPresent() && space.places().contains(place)) {
       PlaceMonth there = space.months(place).get(month);
       parts.add(
           there.overflowM2() > Phrases.NEGLIGIBLE
@@ -165,7 +168,7 @@ final class DueBeside {
   }
 
   /** Months after each step that puts wire on. */
-  private void wireOff(WholeLot lot, Map<String, List<Due>> off) {
+  private void wireOff(WholeLot lot, Map<Walk, List<Due>> off) {
     List<Step> steps = nursery.routeOf(lot.history().lot()).steps();
     for (Happening done : lot.history().happenings()) {
       boolean wired =
@@ -174,7 +177,7 @@ final class DueBeside {
               .anyMatch(step -> step.materials().keySet().stream().anyMatch(DueBeside::isWire));
       int month = done.month() + MONTHS_OF_WIRE;
       if (wired && month < horizon.months() && lot.standingAfterWork(month) > 0) {
-        off.computeIfAbsent(month + placeIn(lot, month), each -> new ArrayList<>())
+        off.computeIfAbsent(new Walk(month, placeIn(lot, month)), each -> new ArrayList<>())
             .add(
                 new Due(
                     month,

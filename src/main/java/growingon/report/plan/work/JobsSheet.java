@@ -104,8 +104,8 @@ public final class JobsSheet {
     return jobs;
   }
 
-  private int place(String name) {
-    return placeOrder.getOrDefault(name, Integer.MAX_VALUE);
+  private int place(Optional<String> name) {
+    return name.map(placeOrder::get).orElse(Integer.MAX_VALUE);
   }
 
   private String nextTitle() {
@@ -249,14 +249,13 @@ public final class JobsSheet {
   }
 
   private static String placeOf(Job job) {
-    String place = job.happening().place();
-    return place.isEmpty() ? "no place" : place;
+    return job.happening().place().orElse("no place");
   }
 
   private Line line(DueBeside.Due due) {
     return new Line(
         due.month(),
-        due.place().isEmpty() ? "no place" : due.place(),
+        due.place().orElse("no place"),
         due.lot(),
         due.what(),
         Plants.of(due.plants(), due.plants()),
@@ -291,7 +290,7 @@ public final class JobsSheet {
     }
     mix(job).ifPresent(notes::add);
     if (!done.toPlace().equals(done.place()) && !done.toPlace().isEmpty()) {
-      notes.add("to " + done.toPlace());
+      notes.add("to " + done.toPlace().get());
     }
     int culled = job.lot().culledAt(job.index());
     if (culled > 0) {

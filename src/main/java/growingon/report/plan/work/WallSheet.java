@@ -74,7 +74,7 @@ public final class WallSheet {
       for (int i = 0; i < lot.history().happenings().size(); i++) {
         Happening done = lot.history().happenings().get(i);
         if (done.month() < months && lot.workedOn(i) > 0) {
-          String place = done.place().isEmpty() ? "no place" : done.place();
+          String place = done.place().orElse("no place");
           Cell cell =
               places
                   .computeIfAbsent(place, each -> empty())
