@@ -147,7 +147,14 @@ class FitCommandTest {
         .contains("  Hornbeam, training pot   grows 0.63 (0.56 to 0.71) as fast as assumed")
         .contains("Agrees: growth of Crab apple, training pot")
         .contains("Too few counts to tell: ")
-        .contains("Best: tag 20 of English yew, training pot");
+        .contains("Best: tag 20 of English yew, training pot")
+        .contains(
+            "Forecasts: 53 of 79 figures inside P10 to P90 (1 kept plan): as wide as they should"
+                + " be.\n");
+    assertThat(
+            Files.readString(out.resolve("report.html"))
+                .contains("Other sales than planned: 5 trunks not scored."))
+        .isTrue();
     assertThat(Files.readString(out.resolve("tables").resolve("fit-records.csv")))
         .contains("Crabs of 2021: 36 of 70 plants gone between Oct 2024 and Oct 2025");
     assertThat(Files.readString(out.resolve("proposal").resolve("species.json")))
