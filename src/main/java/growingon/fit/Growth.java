@@ -79,6 +79,13 @@ final class Growth {
       return Math.max(0, 1 - variances[kind] / prior);
     }
 
+    /** Whether a kind has too little weight only because counts lie so far off each other. */
+    boolean scatters(int kind) {
+      double prior = priorDeviations[kind] * priorDeviations[kind];
+      return !Verdicts.isEnough(weight(kind))
+          && Verdicts.isEnough(1 - variances[kind] / phi / prior);
+    }
+
     Speeds speeds() {
       return Growth.speeds(kinds, logs);
     }

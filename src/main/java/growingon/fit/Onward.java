@@ -23,7 +23,7 @@ import java.util.Map;
 record Onward(Scenario scenario, Facts facts, int season) {
   static Onward of(Past past) {
     Horizon horizon = past.horizon();
-    int last = Math.max(0, past.through());
+    int last = past.lastRecord();
     int season = horizon.season(last) + 1;
     YearMonth begins = horizon.month(horizon.seasonFirst(season));
     Scenario plan = past.records().inputs().scenario();

@@ -12,10 +12,15 @@ final class Verdicts {
   private Verdicts() {}
 
   static Verdict verdict(double weight, boolean agrees) {
-    if (weight < HALF) {
+    if (!isEnough(weight)) {
       return Verdict.TOO_THIN;
     }
     return agrees ? Verdict.AGREES : Verdict.CHANGED;
+  }
+
+  /** Whether half of a value or more rests on the records. */
+  static boolean isEnough(double weight) {
+    return weight >= HALF;
   }
 
   static List<Species> inOrder(Past past) {

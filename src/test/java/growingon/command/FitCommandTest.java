@@ -389,6 +389,54 @@ class FitCommandTest {
     assertThat(out.resolve("proposal")).doesNotExist();
   }
 
+  /** Nothing else is written down, so the readings say which months are covered. */
+  @Test
+  void readingsAlone_areAllThatIsTold() throws IOException {
+    write("stock.csv", HEADINGS + row("Hazel 1", "Hazel", 100, 2026, 20.1));
+    write(
+        "records.csv",
+        """
+        plant,species,condition,date,trunk mm
+        HAZ 1,Hazel,training pot,2025-10-20,18.2
+        HAZ 1,Hazel,training pot,2026-10-20,21.3
+        HAZ 2,Hazel,training pot,2025-10-20,18.6
+        """);
+
+    assertThat(fit().out())
+        .startsWith(
+            "Withyfold Nursery: what 2 tagged plants say, Nov 2025 to Oct 2026 (1 season). 1 interval"
+                + " used, 0 refused (sheet Records).\n");
+    assertThat(Files.readString(out.resolve("report.html")))
+        .contains("HAZ 2, Oct 2025: one reading only: it takes a second one of the same plant");
+  }
+
+  @Test
+  void southernNursery_measuresInApril() throws IOException {
+    lists();
+    Path settings = nursery.resolve("nursery.json");
+    Files.writeString(settings, Files.readString(settings).replace("\"north\"", "\"south\""));
+
+    assertThat(fit().out()).contains(" each April.").doesNotContain("October");
+    assertThat(Files.readString(out.resolve("tables").resolve("fit-values.csv")))
+        .doesNotContain("October");
+  }
+
+  /** A list in another unit makes all counts of a kind worthless, which is not their number. */
+  @Test
+  void counts_thatContradictEachOther_areNotCalledTooFew() throws IOException {
+    lists();
+    Path list = nursery.resolve("earlier").resolve("stock 2024-11.csv");
+    String wider = Files.readString(list).replace(",22.1,", ",30.1,").replace(",23.1,", ",31.1,");
+    Files.writeString(list, wider.replace(",24.1,", ",32.1,"));
+
+    assertThat(fit().out()).doesNotContain("grows");
+    assertThat(Files.readString(out.resolve("tables").resolve("fit-values.csv")))
+        .containsPattern(
+            "Counts contradict each other: in all, they lie [\\d.]+ times as far off as measuring and"
+                + " luck explain, so that only \\d+ % of this figure rests on your records\\. Look in"
+                + " sheet Records \\(column z\\) for a list in another unit or a wrong count\\.");
+  }
+
   @Test
   void earlierList_withoutAMonth_isAskedFor() throws IOException {
     lists();

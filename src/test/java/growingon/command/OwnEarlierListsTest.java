@@ -91,7 +91,9 @@ class OwnEarlierListsTest {
         .anyMatch(row -> row.startsWith("Field maple,training pot,growth speed,"));
   }
 
-  /** A heading that may be a girth or a trunk is asked of today's list, but nobody asks of these. */
+  /**
+   * A heading that may be a girth or a trunk is asked of today's list, but nobody asks of these.
+   */
   @Test
   void list_whoseTrunksAreNotUnderstood_isToldOf() throws IOException {
     Path now = list("Stock.csv", 2026, 1.6, 40);

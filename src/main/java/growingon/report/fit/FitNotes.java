@@ -16,9 +16,9 @@ final class FitNotes {
               + " differ.",
           "A measured mean is taken as right within 1.5 %, half a mm a reading, what a sample of the"
               + " lot leaves open, and the unit in which trunks are given.",
-          "The 80 % range holds the true figure in eight of ten cases. Changed: half of the figure"
-              + " or more rests on your records, and your own figure lies outside the range. Agrees:"
-              + " it lies inside. Only changed figures differ in the proposal.",
+          "The 80 % range holds the true figure in eight of ten cases. Changed: your own figure"
+              + " lies outside the range, and half or more of a growth speed or loss rests on your"
+              + " records. Agrees: it lies inside. Only changed figures differ in the proposal.",
           "Losses: what a line dates falls in its month, what is gone without a line is spread as"
               + " expected. Where far more are gone than can be expected, and no line says how, the"
               + " count is left out: they may have been sold, and the thick ones with them.",
