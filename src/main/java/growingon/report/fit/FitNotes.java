@@ -24,8 +24,8 @@ final class FitNotes {
               + " count is left out: they may have been sold, and the thick ones with them.",
           "Not learnt: month shares, growth after root work and in small pots (sheet Seasons shows"
               + " how these compared), losses of steps, and another growth curve.",
-          "Kept plans are scored by their P10 to P90: eight of ten figures should lie inside. A"
-              + " trunk is scored only while no more than a tenth of the lot was sold otherwise than"
+          "Kept plans are scored by their P10 to P90: on average eight of ten figures lie inside,"
+              + " in a bad season fewer, as lots have good and bad seasons together. A trunk is scored only while no more than a tenth of the lot was sold otherwise than"
               + " planned.");
 
   private FitNotes() {}
