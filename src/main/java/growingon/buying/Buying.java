@@ -63,8 +63,8 @@ public final class Buying {
             .on(
                 question.asGiven(),
                 List.of(question.asGiven()),
-                OnDraws.FIRST,
-                OnDraws.FIRST + Search.CHOOSING)[0];
+                Sample.FIRST_TO_CHOOSE_BY,
+                Sample.FIRST_TO_CHOOSE_BY + Search.CHOOSING)[0];
     return lines.withChanceBelow(given.below(lines.lowestCash()));
   }
 

@@ -225,7 +225,7 @@ final class Engine {
       int number, Candidate by, List<Candidate> candidates, int at, Sample[] samples) {
     Luck luck = draws.luck(number);
     // Those that are chosen on come up again and again, those that are judged on once.
-    boolean keeps = number >= OnDraws.FIRST;
+    boolean keeps = number >= Sample.FIRST_TO_CHOOSE_BY;
     Map<Key, Part> kept =
         keeps ? drawn.computeIfAbsent(number, any -> new Recent<>(keptOfADraw)) : Map.of();
     for (int begin = 0; begin < samples.length; begin += MOST_AT_ONCE) {

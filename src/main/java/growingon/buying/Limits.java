@@ -1,6 +1,5 @@
 package growingon.buying;
 
-import growingon.buying.OfferAnswer.Lack;
 import growingon.nursery.ExtraCosts;
 import growingon.nursery.Horizon;
 import growingon.nursery.Place;

@@ -2,7 +2,6 @@ package growingon.buying;
 
 import growingon.buying.Choice.Holding;
 import growingon.buying.Choice.Take;
-import growingon.buying.OfferAnswer.Lack;
 import growingon.buying.OfferAnswer.LeastLack;
 import growingon.buying.OfferAnswer.Tried;
 import growingon.buying.OfferAnswer.Verdict;

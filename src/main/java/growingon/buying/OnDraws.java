@@ -13,9 +13,6 @@ import java.util.stream.IntStream;
  * move that after a few draws lags behind by more than luck is dropped.
  */
 final class OnDraws implements Judge {
-  /** Draws are numbered apart from those on which the answer is judged. */
-  static final int FIRST = 1_000_000;
-
   /** After so many draws a move that lags behind is dropped. */
   private static final int[] STAGES = {8, 24, 72};
 
@@ -57,7 +54,12 @@ final class OnDraws implements Judge {
 
   /** A candidate on all the draws. */
   Sample sample(Candidate candidate) {
-    return engine.on(candidate, List.of(candidate), FIRST, FIRST + draws)[0];
+    return engine
+        .on(
+            candidate,
+            List.of(candidate),
+            Sample.FIRST_TO_CHOOSE_BY,
+            Sample.FIRST_TO_CHOOSE_BY + draws)[0];
   }
 
   @Override
@@ -143,7 +145,9 @@ final class OnDraws implements Judge {
     Sample known = stage.samples()[0];
     int done = known == null ? 0 : known.values().length;
     List<Candidate> candidates = stage.open().stream().map(moved::get).toList();
-    Sample[] more = engine.on(by, candidates, FIRST + done, FIRST + end);
+    Sample[] more =
+        engine.on(
+            by, candidates, Sample.FIRST_TO_CHOOSE_BY + done, Sample.FIRST_TO_CHOOSE_BY + end);
     for (int i = 0; i < more.length && known != null; i++) {
       more[i] = stage.samples()[i].and(more[i]);
     }

@@ -1,7 +1,5 @@
 package growingon.buying;
 
-import growingon.buying.OfferAnswer.Lack;
-
 /**
  * What is short of one thing in one month.
  *

@@ -93,7 +93,7 @@ final class LotIntervals {
             lot.trunks().spread(),
             plants,
             past.measured(rows, plants),
-            rows.isEmpty() ? MeasuringUnit.FINEST : past.unit(rows.get(0)),
+            past.unit(rows),
             lot.trunks() instanceof Trunks.SizeClass size ? size.toMm() - size.fromMm() : 0,
             Set.of(),
             book.root() + " " + month));
@@ -112,7 +112,7 @@ final class LotIntervals {
             spread,
             Math.max(1, count.alive()),
             past.measured(rows, count.alive()),
-            past.unit(rows.get(0)),
+            past.unit(rows),
             past.classWidth(rows),
             Set.of(),
             count.lot() + " " + count.month()));

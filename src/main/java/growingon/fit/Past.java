@@ -375,9 +375,12 @@ final class Past {
     return stated > 0 ? Math.max(1, Math.min(stated, plants)) : Measured.usuallyMeasured(plants);
   }
 
-  /** Unit of the trunks of a file, mm. */
-  double unit(Where of) {
-    return units.getOrDefault(file(of), MeasuringUnit.FINEST);
+  /** Unit of the trunks of the file that some rows stand in, mm; the finest if there are none. */
+  double unit(List<Where> of) {
+    return of.stream()
+        .findFirst()
+        .map(row -> units.getOrDefault(file(row), MeasuringUnit.FINEST))
+        .orElse(MeasuringUnit.FINEST);
   }
 
   double unit(Reading of) {

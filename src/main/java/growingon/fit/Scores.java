@@ -85,7 +85,7 @@ final class Scores {
             count.counted().trunkSpread().orElse(0.15),
             plants,
             past.measured(count.counted().rows(), plants),
-            past.unit(count.counted().rows().get(0)),
+            past.unit(count.counted().rows()),
             0,
             java.util.Set.of(),
             "")

@@ -2,7 +2,6 @@ package growingon.load;
 
 import growingon.load.cell.Findings;
 import growingon.load.cell.Texts;
-import growingon.load.own.ListReader;
 import growingon.load.source.CsvFile;
 import growingon.load.source.Grid;
 import growingon.load.source.Table;
@@ -17,15 +16,12 @@ import growingon.problem.advice.FitAdvice;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.DateTimeException;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /**
@@ -37,8 +33,6 @@ final class EarlierLists {
   static final String FOLDER = "earlier";
 
   private static final Set<String> READ = Set.of("csv", "xlsx");
-
-  private static final Pattern MONTH = Pattern.compile("(\\d{4})-(\\d{1,2})(?!\\d)");
 
   private final PastSources sources;
   private final Findings findings;
@@ -133,7 +127,7 @@ final class EarlierLists {
   }
 
   private Optional<Dated> dated(OwnEarlierList own, Path file, String name, boolean isNeeded) {
-    Optional<YearMonth> month = monthSaid(file.getFileName().toString()).or(own::month);
+    Optional<YearMonth> month = OwnFile.monthSaid(file.getFileName().toString()).or(own::month);
     if (month.isEmpty() && isNeeded) {
       findings.add(FitAdvice.monthOfList(Where.file(name)));
     } else if (month.isEmpty()) {
@@ -170,7 +164,7 @@ final class EarlierLists {
       return Optional.empty();
     }
     Optional<YearMonth> counted = StockTable.lastCounted(table.get());
-    Optional<YearMonth> named = month(name);
+    Optional<YearMonth> named = OwnFile.monthInNumbers(name);
     Optional<YearMonth> month =
         named.isPresent() && counted.isPresent()
             ? named.filter(each -> !each.isBefore(counted.get())).or(() -> counted)
@@ -225,23 +219,5 @@ final class EarlierLists {
               Where.file(FOLDER + "/" + file.getFileName()), StockTable.FORMAT.name()));
     }
     return grid.map(found -> Table.of(found, StockTable.FORMAT, findings));
-  }
-
-  /** The month that the name of a file says, in numbers or in words. */
-  static Optional<YearMonth> monthSaid(String file) {
-    return month(file).or(() -> ListReader.monthIn(NurseryFiles.baseOf(file)));
-  }
-
-  private static Optional<YearMonth> month(String name) {
-    Matcher found = MONTH.matcher(name);
-    if (!found.find()) {
-      return Optional.empty();
-    }
-    try {
-      return Optional.of(
-          YearMonth.of(Integer.parseInt(found.group(1)), Integer.parseInt(found.group(2))));
-    } catch (DateTimeException noMonth) {
-      return Optional.empty();
-    }
   }
 }

@@ -39,6 +39,10 @@ record NurseryFiles(
   static final String SPECIES_JSON = "species.json";
   static final String NURSERY_JSON = "nursery.json";
   static final String PLAN_JSON = "plan.json";
+
+  /** Where usual values come from. */
+  static final Where USUAL = Where.file("usual");
+
   private static final Set<String> OTHER_SHEETS =
       Set.of("xls", "xlsm", "xlsb", "ods", "numbers", "tsv");
 
@@ -146,7 +150,7 @@ record NurseryFiles(
   boolean isUsual() {
     return tables
         .find(SpeciesTable.FORMAT)
-        .filter(table -> table.where().equals(OwnNursery.USUAL))
+        .filter(table -> table.where().equals(USUAL))
         .isPresent();
   }
 

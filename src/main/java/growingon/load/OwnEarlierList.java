@@ -15,12 +15,10 @@ import growingon.nursery.Lot;
 import growingon.problem.Where;
 import growingon.problem.advice.FitAdvice;
 import java.time.YearMonth;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 
 /**
  * An earlier stock list in the grower's own words. It is read as today's own list is; what it does
@@ -72,7 +70,7 @@ final class OwnEarlierList {
     Table table = Table.of(grid(usual, then, now), StockTable.FORMAT, unheard);
     StockTable.Sheet sheet =
         StockTable.readEarlier(Optional.of(table), then, new LotChecks(then))
-            .besides(uncounted(read), unmeasured(read));
+            .besides(read.uncounted(), read.unmeasured());
     int left = read.lots().size() - sheet.lots().values().size();
     if (left > 0) {
       findings.add(FitAdvice.leftOutOfList(where, left, read.lots().size()));
@@ -82,22 +80,6 @@ final class OwnEarlierList {
       findings.add(FitAdvice.noTrunksOfList(where, unread));
     }
     return sheet;
-  }
-
-  /** Lots of a list of which it has no exact number. */
-  static Set<String> uncounted(ListRead read) {
-    return names(read, lot -> lot.about() || lot.quantity().isEmpty());
-  }
-
-  /** Lots of a list whose trunks it does not state. */
-  static Set<String> unmeasured(ListRead read) {
-    return names(read, lot -> lot.trunkFromMm().isEmpty());
-  }
-
-  private static Set<String> names(ListRead read, java.util.function.Predicate<OwnLot> which) {
-    Set<String> names = new HashSet<>();
-    read.lots().stream().filter(which).forEach(lot -> names.add(lot.lot()));
-    return names;
   }
 
   private Grid grid(UsualNursery usual, Definitions then, StockTable.Sheet now) {

@@ -3,6 +3,7 @@ package growingon.load;
 import growingon.load.cell.Findings;
 import growingon.load.own.ListKind;
 import growingon.load.own.ListReader;
+import growingon.load.quick.QuickTable;
 import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
 import growingon.load.table.OffersTable;
@@ -45,14 +46,14 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own, List<Path> today
     Tables tables = new Tables(unheard);
     tables.addWorkbook(workbook);
     boolean ours =
-        isReadable(tables, QuickSheet.FORMAT)
+        isReadable(tables, QuickTable.FORMAT)
             || ((isReadable(tables, StockTable.FORMAT) || isReadable(tables, OffersTable.FORMAT))
                 && (tables.find(SpeciesTable.FORMAT).isPresent()
                     || tables.find(RoutesTable.FORMAT).isPresent()));
     boolean anyTable =
         isReadable(tables, SpeciesTable.FORMAT)
             || isReadable(tables, RoutesTable.FORMAT)
-            || isReadable(tables, QuickSheet.FORMAT);
+            || isReadable(tables, QuickTable.FORMAT);
     return !ours
         && !anyTable
         && (isOfNothingElse(tables, unheard)
@@ -62,7 +63,7 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own, List<Path> today
   /** Sheets of which none is called as a table is, or nearly so: what else but a list is it? */
   private static boolean isOfNothingElse(Tables tables, Findings unheard) {
     return tables.all().isEmpty()
-        && tables.find(QuickSheet.FORMAT).isEmpty()
+        && tables.find(QuickTable.FORMAT).isEmpty()
         && unheard.problems().stream().allMatch(each -> each.severity() == Severity.NOTICE);
   }
 

@@ -42,9 +42,6 @@ import java.util.stream.Stream;
  * not say is laid out with usual values, and what the grower has answered takes their place.
  */
 final class OwnNursery {
-  /** Where usual values come from. */
-  static final Where USUAL = Where.file("usual");
-
   private static final Set<String> GROWS_WITH_THE_LIST =
       Set.of("species", "pots", "places", "routes", "grades", "demand");
 
@@ -214,21 +211,21 @@ final class OwnNursery {
   /** Month of the newest of the lists whose title or file's name says one. */
   Optional<YearMonth> month() {
     return ofStock().stream()
-        .flatMap(list -> EarlierLists.monthSaid(list.file()).or(list::counted).stream())
+        .flatMap(list -> OwnFile.monthSaid(list.file()).or(list::counted).stream())
         .max(Comparator.naturalOrder());
   }
 
   /** Lots of which the lists have no exact number. */
   Set<String> uncounted() {
     Set<String> lots = new LinkedHashSet<>();
-    ofStock().forEach(list -> lots.addAll(OwnEarlierList.uncounted(list)));
+    ofStock().forEach(list -> lots.addAll(list.uncounted()));
     return lots;
   }
 
   /** Lots whose trunks the lists do not state. */
   Set<String> unmeasured() {
     Set<String> lots = new LinkedHashSet<>();
-    ofStock().forEach(list -> lots.addAll(OwnEarlierList.unmeasured(list)));
+    ofStock().forEach(list -> lots.addAll(list.unmeasured()));
     return lots;
   }
 
@@ -354,7 +351,7 @@ final class OwnNursery {
     Optional<Table> there = all.find(format);
     there.ifPresent(table -> marks.add(table, name, rows));
     if (there.isEmpty()) {
-      add(all, format, USUAL, rows);
+      add(all, format, NurseryFiles.USUAL, rows);
     } else if (GROWS_WITH_THE_LIST.contains(name)) {
       String subject = BY_LADDER.contains(name) ? "ladder" : format.needed().get(0);
       Set<String> known = new LinkedHashSet<>();
@@ -362,7 +359,7 @@ final class OwnNursery {
       List<Map<String, String>> lacking =
           rows.stream().filter(row -> !known.contains(Texts.key(row.get(subject)))).toList();
       if (!lacking.isEmpty()) {
-        all.extend(format, TextRows.grid(USUAL, lacking), findings);
+        all.extend(format, TextRows.grid(NurseryFiles.USUAL, lacking), findings);
       }
     }
   }

@@ -2,7 +2,6 @@ package growingon.load;
 
 import growingon.load.cell.Cell;
 import growingon.load.cell.Findings;
-import growingon.load.cell.Heading;
 import growingon.load.cell.MissingColumns;
 import growingon.load.cell.Nearest;
 import growingon.load.cell.NumberStyle;
@@ -11,10 +10,10 @@ import growingon.load.cell.Texts;
 import growingon.load.quick.QuickLine;
 import growingon.load.quick.QuickLines;
 import growingon.load.quick.QuickScenario;
+import growingon.load.quick.QuickTable;
 import growingon.load.settings.PlanNames;
 import growingon.load.source.RowCount;
 import growingon.load.source.Table;
-import growingon.load.source.TableFormat;
 import growingon.load.table.StockTable;
 import growingon.nursery.Inputs;
 import growingon.nursery.Scenario;
@@ -27,49 +26,27 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * The quick sheet: one question about one lot on offer, answered with nothing else.
- *
- * <pre>
- * line       a line of {@link QuickLines}
- * fill in    its value; empty lines have their usual value
- * example, usual, meaning, moves   not read
- * </pre>
- *
- * It is asked if one of its cells is filled in, or if no stock list stands beside it. It is then
- * answered by itself, and no other table is read.
+ * The quick sheet: one question about one lot on offer, answered with nothing else. It stands in
+ * {@link QuickTable}. It is asked if one of its cells is filled in, or if no stock list stands
+ * beside it. It is then answered by itself, and no other table is read.
  */
 final class QuickSheet {
-  private static final Heading<String> LINE = Heading.text("line").means("What is asked");
-  private static final Heading<String> FILLED =
-      Heading.text("fill in")
-          .means(
-              "Yours: the ten lines at the top are enough. As soon as one is filled in, the question is answered by itself and the other sheets are not read");
-  static final TableFormat FORMAT =
-      TableFormat.of(
-          "quick",
-          LINE.needed(),
-          FILLED.needed(),
-          Heading.text("example").means("How it may be filled in"),
-          Heading.text("usual").means("What holds if you leave it empty"),
-          Heading.text("meaning").means("What it is"),
-          Heading.text("moves").means("What the usual value moves"));
-
   private QuickSheet() {}
 
   /** Whether the tables hold a quick sheet that is to be answered. */
   static boolean isAsked(Tables tables) {
     return tables
-        .find(FORMAT)
+        .find(QuickTable.FORMAT)
         .filter(
             sheet ->
                 tables.find(StockTable.FORMAT).isEmpty()
-                    || sheet.rows().stream().anyMatch(row -> row.has(FILLED)))
+                    || sheet.rows().stream().anyMatch(row -> row.has(QuickTable.FILLED)))
         .isPresent();
   }
 
   /** The inputs that the quick sheet stands for. */
   static Loader.Reading read(NurseryFiles files, Findings before) {
-    Table sheet = files.tables().find(FORMAT).orElseThrow();
+    Table sheet = files.tables().find(QuickTable.FORMAT).orElseThrow();
     if (!sheet.isReadable()) {
       return new Loader.Reading(Optional.empty(), before.about(sheet.where()), RowCount.NONE);
     }
@@ -90,7 +67,9 @@ final class QuickSheet {
   }
 
   private static String planName(String files) {
-    return files.equalsIgnoreCase(FORMAT.name()) ? files : files + " " + FORMAT.name();
+    return files.equalsIgnoreCase(QuickTable.FORMAT.name())
+        ? files
+        : files + " " + QuickTable.FORMAT.name();
   }
 
   private static Inputs inputs(
@@ -111,14 +90,14 @@ final class QuickSheet {
     Map<String, Where> places = new LinkedHashMap<>();
     NumberStyle style = sheet.rows().stream().findFirst().map(Row::style).orElse(NumberStyle.POINT);
     for (Row row : sheet.rows()) {
-      row.needs(LINE);
-      if (row.has(LINE)) {
+      row.needs(QuickTable.LINE);
+      if (row.has(QuickTable.LINE)) {
         add(row, cells, places);
       }
       row.accept(() -> row);
     }
     return new Row(
-        FORMAT.name(),
+        QuickTable.FORMAT.name(),
         List.of(),
         () -> "",
         sheet.where(),
@@ -130,18 +109,21 @@ final class QuickSheet {
   }
 
   private static void add(Row row, Map<String, Cell> cells, Map<String, Where> places) {
-    String typed = row.cell(LINE).shown();
+    String typed = row.cell(QuickTable.LINE).shown();
     List<String> names = QuickLines.all().stream().map(QuickLine::name).toList();
     Optional<String> known =
         names.stream()
             .filter(name -> Texts.headingKey(name).equals(Texts.headingKey(typed)))
             .findFirst();
     if (known.isEmpty()) {
-      row.fail(LINE, where -> FileAdvice.unknownQuickLine(where, typed, Nearest.to(typed, names)));
-    } else if (places.putIfAbsent(known.get(), row.where().column(FILLED.name())) != null) {
-      row.fail(LINE, where -> ValueAdvice.defined(where, typed, known.get()));
+      row.fail(
+          QuickTable.LINE,
+          where -> FileAdvice.unknownQuickLine(where, typed, Nearest.to(typed, names)));
+    } else if (places.putIfAbsent(known.get(), row.where().column(QuickTable.FILLED.name()))
+        != null) {
+      row.fail(QuickTable.LINE, where -> ValueAdvice.defined(where, typed, known.get()));
     } else {
-      cells.put(known.get(), row.cell(FILLED));
+      cells.put(known.get(), row.cell(QuickTable.FILLED));
     }
   }
 }

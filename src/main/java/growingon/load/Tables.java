@@ -4,6 +4,7 @@ import growingon.load.cell.Findings;
 import growingon.load.cell.Nearest;
 import growingon.load.cell.Row;
 import growingon.load.cell.Texts;
+import growingon.load.quick.QuickTable;
 import growingon.load.settings.SettingsReader;
 import growingon.load.source.Answer;
 import growingon.load.source.CsvFile;
@@ -64,7 +65,7 @@ final class Tables {
           RecordsTable.FORMAT,
           ReceiptsTable.FORMAT,
           SettingsReader.FORMAT,
-          QuickSheet.FORMAT);
+          QuickTable.FORMAT);
 
   /** What is asked of a grower beside the tables. */
   private static final List<TableFormat> ASKED =
@@ -136,7 +137,7 @@ final class Tables {
   /** Every table but the quick sheet, which stands for itself. */
   List<Table> all() {
     return tables.values().stream()
-        .filter(each -> ASKED.stream().noneMatch(each::isOf) && !each.isOf(QuickSheet.FORMAT))
+        .filter(each -> ASKED.stream().noneMatch(each::isOf) && !each.isOf(QuickTable.FORMAT))
         .toList();
   }
 

@@ -19,7 +19,7 @@ import java.util.Set;
  */
 final class UsualCells {
   /** What the source of such a value begins with. */
-  private static final String USUAL = OwnNursery.USUAL.toString();
+  private static final String USUAL = NurseryFiles.USUAL.toString();
 
   /** Columns of the stock that a list states nothing of. */
   private static final List<String> OF_NO_LIST =

@@ -1,5 +1,7 @@
 package growingon.nursery;
 
+import java.util.Map;
+
 /** Argument checks of the records in this package and in the library of species. */
 public final class Check {
   private Check() {}
@@ -29,5 +31,12 @@ public final class Check {
   /** A name that is not blank. */
   public static void named(String name, String what) {
     that(name != null && !name.isBlank(), what + " needs a name", name);
+  }
+
+  /** The value of a name; the checks of {@code load} make sure that it is there. */
+  public static <V> V known(Map<String, V> map, String name, String what) {
+    V value = map.get(name);
+    that(value != null, "unknown " + what, name);
+    return value;
   }
 }

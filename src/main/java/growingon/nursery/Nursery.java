@@ -63,17 +63,17 @@ public record Nursery(
 
   /** The species of a lot. */
   public Species speciesOf(Lot lot) {
-    return get(species, lot.species(), "species");
+    return Check.known(species, lot.species(), "species");
   }
 
   /** The grade ladder of a lot's species. */
   public Ladder ladderOf(Lot lot) {
-    return get(ladders, speciesOf(lot).ladder(), "ladder");
+    return Check.known(ladders, speciesOf(lot).ladder(), "ladder");
   }
 
   /** The route of a lot. */
   public Route routeOf(Lot lot) {
-    return get(routes, lot.route(), "route");
+    return Check.known(routes, lot.route(), "route");
   }
 
   /** The same with species and a market that are as sure as said. */
@@ -121,12 +121,5 @@ public record Nursery(
         newDemand,
         care,
         otherCash);
-  }
-
-  /** The value of a name; the checks of {@code load} make sure that it is there. */
-  public static <V> V get(Map<String, V> map, String name, String what) {
-    V value = map.get(name);
-    Check.that(value != null, "unknown " + what, name);
-    return value;
   }
 }

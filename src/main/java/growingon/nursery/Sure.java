@@ -47,7 +47,7 @@ public record Sure(Map<String, Double> growth, double firstYearLoss, double late
 
   /** How sure the growth in a condition is; the species has growth there. */
   public double growthIn(String condition) {
-    return Nursery.get(growth, condition, "growing condition");
+    return Check.known(growth, condition, "growing condition");
   }
 
   /**

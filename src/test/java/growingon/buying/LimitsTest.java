@@ -2,7 +2,6 @@ package growingon.buying;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import growingon.buying.OfferAnswer.Lack;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 

@@ -68,11 +68,11 @@ final class HeadingWords {
 
   private HeadingWords(ListKind kind) {
     if (kind.isOffers()) {
-      for (CSVRecord row : Resources.rows("offer-headings.csv")) {
+      for (CSVRecord row : Resources.rows(HeadingWords.class, "offer-headings.csv")) {
         add(row.get("heading"), Meaning.of(row.get("ours"), row.get("unit")));
       }
     }
-    for (CSVRecord row : Resources.rows("headings.csv")) {
+    for (CSVRecord row : Resources.rows(HeadingWords.class, "headings.csv")) {
       Meaning meaning =
           new Meaning(
               row.get("ours"),

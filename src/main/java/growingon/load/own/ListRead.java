@@ -7,6 +7,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.BinaryOperator;
+import java.util.function.Predicate;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -94,6 +96,20 @@ public record ListRead(
   public boolean hasPrices() {
     return headings.stream()
         .anyMatch(head -> head.is("unit cost") || PriceBreaks.isOne(head.ours()));
+  }
+
+  /** Lots of which it has no exact number. */
+  public Set<String> uncounted() {
+    return names(lot -> lot.about() || lot.quantity().isEmpty());
+  }
+
+  /** Lots whose trunks it does not state. */
+  public Set<String> unmeasured() {
+    return names(lot -> lot.trunkFromMm().isEmpty());
+  }
+
+  private Set<String> names(Predicate<OwnLot> which) {
+    return lots.stream().filter(which).map(OwnLot::lot).collect(Collectors.toSet());
   }
 
   /** Plants of all lots. */

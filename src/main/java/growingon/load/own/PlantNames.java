@@ -31,7 +31,7 @@ final class PlantNames {
   private int longest = 1;
 
   private PlantNames() {
-    for (CSVRecord row : Resources.rows("species-names.csv")) {
+    for (CSVRecord row : Resources.rows(PlantNames.class, "species-names.csv")) {
       add(Keys.of(row.get("name")), row.get("species"));
       add(Keys.withUmlautsSpelt(row.get("name")), row.get("species"));
     }

@@ -9,13 +9,13 @@ import java.util.List;
 import org.apache.commons.csv.CSVFormat;
 import org.apache.commons.csv.CSVRecord;
 
-/** Tables that stand in the program beside this class. */
+/** Tables that stand in the program beside the class that reads them. */
 final class Resources {
   private Resources() {}
 
-  static List<CSVRecord> rows(String name) {
+  static List<CSVRecord> rows(Class<?> reader, String name) {
     CSVFormat format = CSVFormat.RFC4180.builder().setHeader().setSkipHeaderRecord(true).get();
-    try (InputStream stream = Resources.class.getResourceAsStream(name)) {
+    try (InputStream stream = reader.getResourceAsStream(name)) {
       if (stream == null) {
         throw new IllegalStateException("the program lacks its file " + name);
       }

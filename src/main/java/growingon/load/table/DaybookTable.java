@@ -113,7 +113,7 @@ public final class DaybookTable {
               REASON,
               LotCells.NOTE,
               LotCells.TRUNK_SPREAD.ifEmpty("").means("How unlike the trunks measured are"),
-              RecordsTable.MEASURED,
+              TrunkCells.MEASURED,
               PLACE,
               EXPECTED)
           .aboutAll();
@@ -258,7 +258,7 @@ public final class DaybookTable {
     String customer = LotCells.text(row, CUSTOMER);
     String reason = LotCells.text(row, REASON);
     String note = LotCells.text(row, LotCells.NOTE);
-    row.find(RecordsTable.MEASURED).ifPresent(number -> measured.put(row.where(), number));
+    row.find(TrunkCells.MEASURED).ifPresent(number -> measured.put(row.where(), number));
     return row.accept(
         () ->
             DaybookLine.of(

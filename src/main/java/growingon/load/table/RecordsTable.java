@@ -43,20 +43,6 @@ import java.util.OptionalInt;
  * </pre>
  */
 public final class RecordsTable {
-  /** As many as there are. */
-  private static final int ALL = 1_000_000;
-
-  /** How many trunks were measured: a number, or all. */
-  static final As<Integer> HOW_MANY =
-      new As<>(
-          1,
-          (cell, spot) ->
-              Texts.key(cell.shown()).equals("all")
-                  ? ALL
-                  : As.whole(Range.of(1, ALL)).reader().read(cell, spot),
-          number -> number == ALL ? "all" : number.toString(),
-          heading -> "");
-
   private static final Heading<String> PLANT =
       Heading.named("plant")
           .means(
@@ -70,11 +56,6 @@ public final class RecordsTable {
   private static final Heading<LocalDate> DATE =
       Heading.text("date", As.DATE)
           .means("The day, as 2027-10-20; read the same trees each October");
-  static final Heading<Integer> MEASURED =
-      Heading.text("measured", HOW_MANY)
-          .expert()
-          .ifEmpty("20")
-          .means("How many trunks the mean is of, or all");
   private static final Heading<YearMonth> POTTED =
       Heading.month("potted")
           .expert()
@@ -99,7 +80,7 @@ public final class RecordsTable {
               CONDITION,
               TrunkCells.GIRTH,
               LotCells.TRUNK_SPREAD.means("How unlike the trunks of a sample are"),
-              MEASURED.means("How many trunks a sample is of, or all"),
+              TrunkCells.MEASURED.means("How many trunks a sample is of, or all"),
               POTTED,
               ROOT_WORK)
           .aboutAll();
@@ -158,7 +139,7 @@ public final class RecordsTable {
     boolean girth = row.has(TrunkCells.GIRTH);
     Optional<Double> trunk = trunk(row, girth);
     double spread = row.get(LotCells.TRUNK_SPREAD);
-    Optional<Integer> measured = row.find(MEASURED);
+    Optional<Integer> measured = row.find(TrunkCells.MEASURED);
     Optional<YearMonth> potted = row.find(POTTED);
     Optional<YearMonth> rootWork = row.find(ROOT_WORK);
     checkWhose(row, plant, lot, species, condition);

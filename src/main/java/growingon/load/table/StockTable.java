@@ -134,7 +134,7 @@ public final class StockTable {
               LotCells.PASSPORT,
               LotCells.ORIGIN,
               FROM_LOT,
-              RecordsTable.MEASURED)
+              TrunkCells.MEASURED)
           .understanding(TrunkCells.OTHER_HEADINGS);
 
   private static final Heading<?>[] NEEDED = {
@@ -297,7 +297,7 @@ public final class StockTable {
     if (!isMeasured || row.has(LotCells.USUAL_TRUNK)) {
       unmeasured.add(name);
     }
-    row.find(RecordsTable.MEASURED).ifPresent(number -> measured.put(name, number));
+    row.find(TrunkCells.MEASURED).ifPresent(number -> measured.put(name, number));
   }
 
   private Potting potting(Row row) {

@@ -30,6 +30,26 @@ import java.util.stream.Stream;
  * that of its heading; what is not a trunk in mm is converted, which is said once a column.
  */
 public final class TrunkCells {
+  /** As many as there are. */
+  private static final int EVERY_ONE = 1_000_000;
+
+  /** How many trunks were measured: a number, or all. */
+  private static final As<Integer> HOW_MANY =
+      new As<>(
+          1,
+          (cell, spot) ->
+              Texts.key(cell.shown()).equals("all")
+                  ? EVERY_ONE
+                  : As.whole(Range.of(1, EVERY_ONE)).reader().read(cell, spot),
+          number -> number == EVERY_ONE ? "all" : number.toString(),
+          heading -> "");
+
+  static final Heading<Integer> MEASURED =
+      Heading.text("measured", HOW_MANY)
+          .expert()
+          .ifEmpty("20")
+          .means("How many trunks the mean is of, or all");
+
   /** Headings that are understood though none of ours, with what stands under them. */
   static final Heading<Double> GIRTH =
       Heading.number("girth cm", As.number(Range.FROM_ZERO))

@@ -2,7 +2,7 @@ package growingon.report.buying;
 
 import growingon.buying.Answer;
 import growingon.buying.Extra;
-import growingon.buying.OfferAnswer.Lack;
+import growingon.buying.Lack;
 import growingon.buying.Outcome;
 import growingon.buying.PlanValue.Kind;
 import growingon.buying.Shortage;

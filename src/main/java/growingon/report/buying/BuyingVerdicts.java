@@ -1,7 +1,7 @@
 package growingon.report.buying;
 
+import growingon.buying.Lack;
 import growingon.buying.OfferAnswer;
-import growingon.buying.OfferAnswer.Lack;
 import growingon.buying.Spread;
 import growingon.report.text.Odds;
 import growingon.report.text.Phrases;

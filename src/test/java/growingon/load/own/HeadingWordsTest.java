@@ -56,7 +56,7 @@ class HeadingWordsTest {
   @Test
   void shippedHeadings_inCapitalsWithMarksAndUnits_comeOutTheSame() {
     List<String> wrong = new ArrayList<>();
-    for (CSVRecord row : Resources.rows("headings.csv")) {
+    for (CSVRecord row : Resources.rows(HeadingWords.class, "headings.csv")) {
       String heading = row.get("heading");
       String ours = row.get("ours");
       for (String typed :
