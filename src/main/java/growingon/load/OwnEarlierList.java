@@ -76,7 +76,7 @@ final class OwnEarlierList {
       findings.add(FitAdvice.leftOutOfList(where, left, read.lots().size()));
     }
     List<String> unread = read.maybeTrunks();
-    if (!unread.isEmpty() && unmeasured(read).size() == read.lots().size()) {
+    if (!unread.isEmpty() && read.unmeasured().size() == read.lots().size()) {
       findings.add(FitAdvice.noTrunksOfList(where, unread));
     }
     return sheet;
