@@ -1,5 +1,6 @@
 package growingon.load.own.usual;
 
+import growingon.load.own.lot.Evergreens;
 import growingon.load.own.lot.OwnLot;
 import growingon.load.own.lot.UsualTrunk;
 import growingon.load.own.size.PotSize;

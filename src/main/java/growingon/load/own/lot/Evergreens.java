@@ -1,6 +1,5 @@
-package growingon.load.own.usual;
+package growingon.load.own.lot;
 
-import growingon.load.own.lot.OwnLot;
 import growingon.load.own.plant.PlantNames;
 import growingon.load.own.text.Keys;
 import growingon.nursery.library.Library;
@@ -9,7 +8,7 @@ import growingon.nursery.species.Habit;
 import java.util.Set;
 
 /** Which plants keep their leaves: by the library, else conifers by their genus. */
-final class Evergreens {
+public final class Evergreens {
   private static final Set<String> CONIFERS =
       Set.of(
           "abies",
@@ -36,7 +35,7 @@ final class Evergreens {
 
   private Evergreens() {}
 
-  static boolean isOne(OwnLot lot) {
+  public static boolean isOne(OwnLot lot) {
     String known = lot.taxon().orElse(lot.standIn());
     if (!known.isEmpty() && Library.shipped().find(known) instanceof Match.One one) {
       return one.taxon().habit() == Habit.EVERGREEN;
