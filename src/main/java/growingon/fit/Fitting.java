@@ -190,7 +190,7 @@ final class Fitting {
     int used = evidence.used().size();
     return new Covers(
         past.horizon().firstMonth(),
-        past.horizon().month(Math.max(0, past.through())),
+        past.horizon().month(past.lastRecord()),
         past.lists(),
         (int) counts.stream().mapToLong(each -> each).sum(),
         counts.size(),

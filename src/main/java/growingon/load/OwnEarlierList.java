@@ -76,6 +76,10 @@ final class OwnEarlierList {
     if (left > 0) {
       findings.add(FitAdvice.leftOutOfList(where, left, read.lots().size()));
     }
+    List<String> unread = read.maybeTrunks();
+    if (!unread.isEmpty() && read.unmeasured().size() == read.lots().size()) {
+      findings.add(FitAdvice.noTrunksOfList(where, unread));
+    }
     return sheet;
   }
 

@@ -91,6 +91,29 @@ class OwnEarlierListsTest {
         .anyMatch(row -> row.startsWith("Field maple,training pot,growth speed,"));
   }
 
+  /**
+   * A heading that may be a girth or a trunk is asked of today's list, but nobody asks of these.
+   */
+  @Test
+  void list_whoseTrunksAreNotUnderstood_isToldOf() throws IOException {
+    Path now = list("Stock.csv", 2026, 1.6, 40);
+    run("start", nursery.toString(), "--from", now.toString());
+    Files.createDirectories(nursery.resolve("earlier"));
+    Files.writeString(nursery.resolve("earlier/Stock 2024.csv"), list(2024, 1.6, 40));
+    Files.writeString(
+        nursery.resolve("earlier/Stock 2025.csv"),
+        list(2025, 1.6, 40).replace("Caliper mm", "Stamm"));
+
+    fit();
+
+    assertThat(Files.readString(out.resolve("problems.txt")))
+        .containsOnlyOnce(
+            "earlier/Stock 2025.csv: no trunk of this earlier list is read, so it tells of losses and"
+                + " not of growth (Stamm); call that heading trunk mm in the list, or say so on the"
+                + " sheet own words (kind heading)")
+        .doesNotContain("earlier/Stock 2024.csv: no trunk");
+  }
+
   @Test
   void proposal_ofOwnLists_isATableOfSpecies_thatIsReadBack() throws IOException {
     Path now = list("Stock.csv", 2026, 1.6, 40);

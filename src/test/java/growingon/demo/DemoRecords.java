@@ -61,12 +61,13 @@ final class DemoRecords {
         years[kind.ordinal()][season] = Math.exp(0.1 * score);
       }
     }
-    add("Maples of 2020", Kind.MAPLE, "2020-03", 2022, 140, 18, 0.15, 0);
-    add("Maples of 2021", Kind.MAPLE, "2021-03", 2022, 120, 15, 0.15, 0);
-    add("Maples by the lane", Kind.MAPLE, "2019-11", 2022, 90, 19, 0.12, 0);
-    add("Hornbeams of 2020", Kind.HORNBEAM, "2020-03", 2022, 130, 16, 0.15, 20);
-    add("Hornbeams of 2019", Kind.HORNBEAM, "2019-03", 2022, 80, 20, 0.15, 0);
-    add("Hornbeam standards", Kind.HORNBEAM, "2019-11", 2022, 70, 22, 0.12, 0);
+    // Lots of a species came together, since buyers choose among all of them alike.
+    add("Maples by the barn", Kind.MAPLE, "2020-03", 2022, 140, 18, 0.15, 0);
+    add("Maples by the gate", Kind.MAPLE, "2020-03", 2022, 120, 15, 0.15, 0);
+    add("Maples by the lane", Kind.MAPLE, "2020-03", 2022, 90, 19, 0.12, 0);
+    add("Hornbeams by the barn", Kind.HORNBEAM, "2020-03", 2022, 130, 16, 0.15, 20);
+    add("Hornbeams by the gate", Kind.HORNBEAM, "2020-03", 2022, 80, 20, 0.15, 0);
+    add("Hornbeam standards", Kind.HORNBEAM, "2020-03", 2022, 70, 22, 0.12, 0);
     add("Crabs of 2021", Kind.CRAB, "2021-03", 2022, 95, 20, 0.14, 0);
     add("Young yews", Kind.YEW, "2025-03", 2025, 40, 12.5, 0.15, 0);
   }
@@ -147,9 +148,11 @@ final class DemoRecords {
     for (Named each : lots) {
       if (each.listedFrom <= year) {
         GrownLot.Sample sample = each.lot.measure();
-        file(name, "lot,species,form,quantity,arrived,counted,trunk mm,trunk spread %,pot,route")
+        file(
+                name,
+                "lot,species,form,quantity,arrived,counted,trunk mm,trunk spread %,pot,place,route")
             .append(
-                "%s,%s,container,%d,%s,%d-11,%s,%d,7.5 litre,standing trees\n"
+                "%s,%s,container,%d,%s,%d-11,%s,%d,7.5 litre,East ground,standing trees\n"
                     .formatted(
                         each.name,
                         each.kind.species,

@@ -1,11 +1,8 @@
 package growingon.fit.evidence;
 
-import growingon.fit.past.Past;
 import growingon.nursery.Scenario;
 import growingon.nursery.species.Species;
-import growingon.nursery.time.Horizon;
 import growingon.project.LotHistory;
-import growingon.project.Projector;
 import growingon.project.history.Sale;
 import growingon.project.history.SeasonStock;
 import java.util.ArrayList;
@@ -42,24 +39,21 @@ public record Saleable(
   /** The next full season after the last record, and the one after. */
   public static List<Saleable> of(
       Evidence evidence, Map<String, Species> old, Map<String, Species> now) {
-    Past past = evidence.past();
-    Horizon horizon = past.horizon();
-    int last = Math.max(0, past.through());
-    int season = horizon.season(last) + 1;
-    List<Saleable> all = new ArrayList<>();
+    Onward onward = Onward.of(evidence.past());
     Map<Key, double[]> numbers =
         new TreeMap<>(
             Comparator.comparing(Key::season)
                 .thenComparing(Key::species)
                 .thenComparing(Key::order)
                 .thenComparing(Key::grade));
-    add(past, histories(evidence, old), season, 0, numbers);
-    add(past, histories(evidence, now), season, 1, numbers);
+    add(onward, histories(evidence, onward, old), 0, numbers);
+    add(onward, histories(evidence, onward, now), 1, numbers);
+    List<Saleable> all = new ArrayList<>();
     numbers.forEach(
         (key, both) ->
             all.add(
                 new Saleable(
-                    horizon.seasonName(key.season()),
+                    onward.horizon().seasonName(key.season()),
                     key.species(),
                     key.grade(),
                     key.order(),
@@ -69,32 +63,26 @@ public record Saleable(
     return all;
   }
 
-  /** The histories by which records were read will do where species grow as they did there. */
-  private static Collection<LotHistory> histories(Evidence evidence, Map<String, Species> species) {
-    Past past = evidence.past();
-    Scenario known = past.scenario();
-    if (species.equals(known.nursery().species())) {
-      return evidence.histories().values();
-    }
-    Scenario scenario = known.in(known.nursery().withSpecies(species));
-    return Projector.projectKnown(scenario, past.facts()).lots();
+  /** The histories by which records were read will do where lots grow on from them by the same. */
+  private static Collection<LotHistory> histories(
+      Evidence evidence, Onward onward, Map<String, Species> species) {
+    Scenario known = evidence.past().scenario();
+    return onward.scenario().equals(known) && species.equals(known.nursery().species())
+        ? evidence.histories().values()
+        : onward.grownBy(species);
   }
 
   private static void add(
-      Past past,
-      Collection<LotHistory> histories,
-      int season,
-      int which,
-      Map<Key, double[]> numbers) {
+      Onward onward, Collection<LotHistory> histories, int which, Map<Key, double[]> numbers) {
     for (LotHistory lot : histories) {
       for (Sale sale : lot.sales()) {
-        int sold = past.horizon().season(sale.month());
-        if (sale.grade() >= 0 && isAsked(sold, season)) {
+        int sold = onward.horizon().season(sale.month());
+        if (sale.grade() >= 0 && onward.isAsked(sold)) {
           add(numbers, lot, sold, sale.grade(), which, sale.units());
         }
       }
       for (SeasonStock stock : lot.seasons()) {
-        if (isAsked(stock.season(), season)) {
+        if (onward.isAsked(stock.season())) {
           addReady(numbers, lot, stock, which);
         }
       }
@@ -106,10 +94,6 @@ public record Saleable(
     for (int grade = 0; grade < stock.ready().grades(); grade++) {
       add(numbers, lot, stock.season(), grade, which, stock.ready().ofGrade(grade));
     }
-  }
-
-  private static boolean isAsked(int season, int first) {
-    return season >= first && season < first + Past.SEASONS_AFTER;
   }
 
   private static void add(

@@ -4,6 +4,7 @@ import growingon.fit.evidence.Interval;
 import growingon.fit.growth.Expectations.Slopes;
 import growingon.fit.past.Past;
 import growingon.fit.past.Why;
+import growingon.fit.verdict.Verdicts;
 import growingon.nursery.species.Species;
 import growingon.nursery.species.Sure;
 import java.util.ArrayList;
@@ -80,6 +81,13 @@ public final class Growth {
     double weight(int kind) {
       double prior = priorDeviations[kind] * priorDeviations[kind];
       return Math.max(0, 1 - variances[kind] / prior);
+    }
+
+    /** Whether a kind has too little weight only because counts lie so far off each other. */
+    boolean scatters(int kind) {
+      double prior = priorDeviations[kind] * priorDeviations[kind];
+      return !Verdicts.isEnough(weight(kind))
+          && Verdicts.isEnough(1 - variances[kind] / phi / prior);
     }
 
     public Speeds speeds() {

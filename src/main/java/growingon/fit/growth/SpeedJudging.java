@@ -12,7 +12,6 @@ import growingon.growth.Flow;
 import growingon.nursery.species.Curve;
 import growingon.nursery.species.Species;
 import growingon.nursery.species.Sure;
-import growingon.nursery.time.Hemisphere;
 import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
@@ -82,7 +81,10 @@ public final class SpeedJudging {
       verdict = Verdict.DOES_NOT_FIT;
     }
     double trunk = told.stream().mapToDouble(each -> each.first().meanMm()).average().orElse(0);
-    return speed(kind, range, told, weight, verdict, sure, sureNew, trunk);
+    Value value = speed(kind, range, told, weight, verdict, sure, sureNew, trunk);
+    return verdict == Verdict.TOO_THIN && fitted.scatters(index)
+        ? value.because(scattered(value, fitted.phi()))
+        : value;
   }
 
   private Value speed(
@@ -194,10 +196,18 @@ public final class SpeedJudging {
             measureThem());
   }
 
+  /** Of counts that would be enough, did they not contradict each other. */
+  private String scattered(Value value, double phi) {
+    return ("Counts contradict each other: in all, they lie %s times as far off as measuring and luck"
+            + " explain, so that only %s of this figure rests on your records. Look in sheet Records"
+            + " (column z) for a list in another unit or a wrong count.")
+        .formatted(words.one(Math.sqrt(phi)), Words.percent(value.weight()));
+  }
+
   /** What to do at the end of growth. */
   String measureThem() {
-    boolean north = past.scenario().nursery().settings().hemisphere() == Hemisphere.NORTH;
-    return "measure the same 20 tagged trees each " + (north ? "October" : "April");
+    return "measure the same 20 tagged trees each "
+        + past.scenario().nursery().settings().hemisphere().endOfGrowth();
   }
 
   private String season(int year) {

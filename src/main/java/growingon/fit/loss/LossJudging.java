@@ -131,6 +131,10 @@ public final class LossJudging {
             .count();
   }
 
+  private String endOfGrowth() {
+    return past.scenario().nursery().settings().hemisphere().endOfGrowth();
+  }
+
   private int seasons(String species) {
     return (int)
         evidence.spans().stream()
@@ -164,10 +168,10 @@ public final class LossJudging {
           "Agrees: %s, and %s was assumed. From %s; rests %s on your records."
               .formatted(range, words.one(value.old()), from, Words.percent(value.weight()));
       case TOO_THIN ->
-          "Too few counts to tell: %s; it rests %s on your records, and half is needed. Best: count every lot each October."
-              .formatted(from, Words.percent(value.weight()));
+          "Too few counts to tell: %s; it rests %s on your records, and half is needed. Best: count every lot each %s."
+              .formatted(from, Words.percent(value.weight()), endOfGrowth());
       case KNOWN -> "Taken as known: its loss sure % is 100.";
-      default -> "No records: count every lot each October.";
+      default -> "No records: count every lot each %s.".formatted(endOfGrowth());
     };
   }
 }

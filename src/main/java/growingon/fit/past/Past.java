@@ -308,6 +308,15 @@ public final class Past {
     return daybook.through();
   }
 
+  /** Offset of the last month of which there is a record, readings of plants among them. */
+  public int lastRecord() {
+    return records.readings().stream()
+        .map(Reading::month)
+        .filter(month -> !month.isAfter(records.until()))
+        .mapToInt(horizon()::offset)
+        .reduce(Math.max(0, through()), Math::max);
+  }
+
   /** Sales by the daybook and by receipts. */
   public List<DaybookLine> sales() {
     return daybook.lines().stream().filter(line -> line.what() == What.SOLD).toList();

@@ -29,7 +29,7 @@ public final class Why {
   }
 
   public static String oneReading() {
-    return "one reading only: read the same plant again next October";
+    return "one reading only: it takes a second one of the same plant";
   }
 
   public static String afterUntil() {
@@ -67,7 +67,8 @@ public final class Why {
   }
 
   public static String plantsAppeared(long more, Writing writing) {
-    return writing.whole(more) + " more plants than the lines leave: used for growth";
+    return "%s more %s than the lines leave: used for growth"
+        .formatted(writing.whole(more), more == 1 ? "plant" : "plants");
   }
 
   public static String soldUnready() {

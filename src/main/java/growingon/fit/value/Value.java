@@ -111,6 +111,13 @@ public record Value(
     return what.isSure() && (verdict == Verdict.CHANGED || verdict == Verdict.AGREES);
   }
 
+  /** The same with other words. */
+  public Value because(String other) {
+    return new Value(
+        species, condition, what, old, value, p10, p90, mmOld, mmNew, trunkMm, counts, lots,
+        seasons, weight, verdict, inFile, sureOld, sureNew, other);
+  }
+
   /** A value of which nothing else is said yet. */
   public static Builder of(String species, What what, Verdict verdict) {
     Builder builder = new Builder();

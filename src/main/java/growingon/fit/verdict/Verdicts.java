@@ -13,10 +13,15 @@ public final class Verdicts {
   private Verdicts() {}
 
   public static Verdict verdict(double weight, boolean agrees) {
-    if (weight < HALF) {
+    if (!isEnough(weight)) {
       return Verdict.TOO_THIN;
     }
     return agrees ? Verdict.AGREES : Verdict.CHANGED;
+  }
+
+  /** Whether half of a value or more rests on the records. */
+  public static boolean isEnough(double weight) {
+    return weight >= HALF;
   }
 
   public static List<Species> inOrder(Past past) {

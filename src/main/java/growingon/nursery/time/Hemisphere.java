@@ -1,6 +1,8 @@
 package growingon.nursery.time;
 
 import java.time.Month;
+import java.time.format.TextStyle;
+import java.util.Locale;
 
 /** Which half of the world; it mirrors the shipped month shares. */
 public enum Hemisphere {
@@ -18,6 +20,11 @@ public enum Hemisphere {
   /** First month of a season, where nothing is said: when the year's growth is over. */
   public Month usualSeasonStart() {
     return this == NORTH ? Month.OCTOBER : Month.APRIL;
+  }
+
+  /** The month in which a year's growth is measured, as one says it. */
+  public String endOfGrowth() {
+    return usualSeasonStart().getDisplayName(TextStyle.FULL, Locale.ENGLISH);
   }
 
   /** Months in winter places, where nothing is said. */

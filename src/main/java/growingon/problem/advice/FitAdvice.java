@@ -162,6 +162,16 @@ public final class FitAdvice {
         "");
   }
 
+  public static Problem noTrunksOfList(Where where, List<String> headings) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.UNKNOWN_NAME,
+        "no trunk of this earlier list is read, so it tells of losses and not of growth",
+        where,
+        String.join(", ", headings),
+        "call that heading trunk mm in the list, or say so on the sheet own words (kind heading)");
+  }
+
   public static Problem keptUnread(Where where, String why) {
     return new Problem(
         Severity.WARNING,

@@ -18,8 +18,11 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * The charts of a fit: growth of each kind, how seasons differed, and kept plans against counts.
@@ -40,19 +43,22 @@ final class FitCharts {
   FitCharts(Fit fit, Phrases say) {
     this.say = say;
     this.fit = fit;
-    fit.values().stream()
-        .filter(value -> value.what() == What.GROWTH && value.counts() > 0)
-        .limit(MOST_KINDS)
-        .forEach(value -> growth.add(growth(value, growth.size() + 1)));
+    growthTold().forEach(value -> growth.add(growth(value, growth.size() + 1)));
     if (!fit.seasons().isEmpty()) {
       seasons.add(bySeason());
     }
-    List<Scored> plants =
-        fit.scored().stream().filter(each -> each.figure() == Figure.PLANTS).toList();
+    List<Scored> plants = lastOfEachLot();
     if (!plants.isEmpty()) {
-      forecasts.add(
-          scored(plants.subList(Math.max(0, plants.size() - MOST_SCORED), plants.size())));
+      forecasts.add(scored(plants));
     }
+  }
+
+  private List<Scored> lastOfEachLot() {
+    Map<String, Scored> last = new TreeMap<>();
+    fit.scored().stream()
+        .filter(each -> each.figure() == Figure.PLANTS)
+        .forEach(each -> last.put(each.lot(), each));
+    return last.values().stream().limit(MOST_SCORED).toList();
   }
 
   List<Chart> all() {
@@ -62,8 +68,21 @@ final class FitCharts {
     return all;
   }
 
+  /** That of the growth which the records contradict most, else the first. */
   List<String> first() {
-    return names(growth).stream().limit(1).toList();
+    return growthTold()
+        .filter(Value::isChanged)
+        .max(Comparator.comparingDouble(value -> Math.abs(Math.log(value.value()))))
+        .map(value -> names(growth).get(growthTold().toList().indexOf(value)))
+        .or(() -> names(growth).stream().findFirst())
+        .stream()
+        .toList();
+  }
+
+  private Stream<Value> growthTold() {
+    return fit.values().stream()
+        .filter(value -> value.what() == What.GROWTH && value.counts() > 0)
+        .limit(MOST_KINDS);
   }
 
   List<String> growth() {
@@ -227,8 +246,7 @@ final class FitCharts {
   }
 
   private Chart scored(List<Scored> plants) {
-    List<String> categories =
-        plants.stream().map(each -> each.lot() + ", " + say.month(each.month())).toList();
+    List<String> categories = plants.stream().map(Scored::lot).toList();
     List<Series> series =
         List.of(
             new Series(
@@ -252,7 +270,8 @@ final class FitCharts {
     return new Chart(
         "forecasts",
         "Plants alive, counted, against the kept plan",
-        "Eight strokes of ten should hold the top of their bar.",
+        "At the last count of each lot. Most strokes should hold the top of their bar; lots have bad"
+            + " seasons together.",
         ChartKind.STACKED_BARS,
         "plants",
         categories,

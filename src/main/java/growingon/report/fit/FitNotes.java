@@ -16,16 +16,16 @@ final class FitNotes {
               + " differ.",
           "A measured mean is taken as right within 1.5 %, half a mm a reading, what a sample of the"
               + " lot leaves open, and the unit in which trunks are given.",
-          "The 80 % range holds the true figure in eight of ten cases. Changed: half of the figure"
-              + " or more rests on your records, and your own figure lies outside the range. Agrees:"
-              + " it lies inside. Only changed figures differ in the proposal.",
+          "The 80 % range holds the true figure in eight of ten cases. Changed: your own figure"
+              + " lies outside the range, and half or more of a growth speed or loss rests on your"
+              + " records. Agrees: it lies inside. Only changed figures differ in the proposal.",
           "Losses: what a line dates falls in its month, what is gone without a line is spread as"
               + " expected. Where far more are gone than can be expected, and no line says how, the"
               + " count is left out: they may have been sold, and the thick ones with them.",
           "Not learnt: month shares, growth after root work and in small pots (sheet Seasons shows"
               + " how these compared), losses of steps, and another growth curve.",
-          "Kept plans are scored by their P10 to P90: eight of ten figures should lie inside. A"
-              + " trunk is scored only while no more than a tenth of the lot was sold otherwise than"
+          "Kept plans are scored by their P10 to P90: on average eight of ten figures lie inside,"
+              + " in a bad season fewer, as lots have good and bad seasons together. A trunk is scored only while no more than a tenth of the lot was sold otherwise than"
               + " planned.");
 
   private FitNotes() {}

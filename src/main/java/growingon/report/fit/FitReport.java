@@ -38,7 +38,7 @@ public final class FitReport {
     all.addAll(fit.problems());
     Settings settings = inputs.scenario().nursery().settings();
     Phrases say = Phrases.of(settings);
-    FitWords words = new FitWords(settings.name(), fit, say);
+    FitWords words = new FitWords(settings, fit, say);
     FitTables tables = new FitTables(fit);
     FitCharts charts = new FitCharts(fit, say);
     return Report.of(

@@ -7,6 +7,7 @@ import growingon.fit.score.ForecastScore;
 import growingon.fit.value.Value;
 import growingon.fit.value.Value.Verdict;
 import growingon.fit.value.Value.What;
+import growingon.nursery.Settings;
 import growingon.report.text.Phrases;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -18,15 +19,17 @@ import java.util.Optional;
 /** What a fit says, in sentences. */
 final class FitWords {
   private final String nursery;
+  private final String measured;
   private final Fit fit;
   private final Phrases say;
   private final ValueWords values;
 
-  FitWords(String nursery, Fit fit, Phrases say) {
+  FitWords(Settings settings, Fit fit, Phrases say) {
     this.say = say;
-    this.nursery = nursery;
+    this.nursery = settings.name();
+    this.measured = settings.hemisphere().endOfGrowth();
     this.fit = fit;
-    this.values = new ValueWords(fit, say);
+    this.values = new ValueWords(fit, say, measured);
   }
 
   /** What the terminal shows. */
@@ -64,15 +67,17 @@ final class FitWords {
 
   private List<String> said(Fit.Covers covers) {
     List<String> words = new ArrayList<>();
-    words.add(
-        "%s of %s"
-            .formatted(
-                say.counted(covers.counts(), "count", "counts"),
-                say.counted(covers.lots(), "lot", "lots")));
+    if (covers.counts() > 0 || covers.tagged() == 0) {
+      words.add(
+          "%s of %s"
+              .formatted(
+                  say.counted(covers.counts(), "count", "counts"),
+                  say.counted(covers.lots(), "lot", "lots")));
+    }
     if (covers.tagged() > 0) {
       words.add(say.counted(covers.tagged(), "tagged plant", "tagged plants"));
     }
-    if (covers.sales() > 0 || covers.receipts() == 0) {
+    if (covers.sales() > 0 || (covers.receipts() == 0 && covers.counts() > 0)) {
       words.add(say.counted(covers.sales(), "line of sales", "lines of sales"));
     }
     if (covers.receipts() > 0) {
@@ -186,7 +191,9 @@ final class FitWords {
   private List<String> nothingYet() {
     return List.of(
         "Nothing can be told yet.",
-        "Next October: mark 20 trees of each lot (every fifth down the row), measure them, and"
+        "Next "
+            + measured
+            + ": mark 20 trees of each lot (every fifth down the row), measure them, and"
             + " write them into the table records; count every lot. The year after, measure the same"
             + " ones again.");
   }
@@ -305,8 +312,13 @@ final class FitWords {
   private String refusal(RecordRow each) {
     return each.why().startsWith(each.subject())
         ? each.why()
-        : "%s, %s to %s: %s."
-            .formatted(each.subject(), say.month(each.from()), say.month(each.to()), each.why());
+        : "%s, %s: %s.".formatted(each.subject(), months(each), each.why());
+  }
+
+  private String months(RecordRow each) {
+    return each.from().equals(each.to())
+        ? say.month(each.from())
+        : say.month(each.from()) + " to " + say.month(each.to());
   }
 
   List<String> notes() {

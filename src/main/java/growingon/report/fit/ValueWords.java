@@ -14,8 +14,15 @@ import java.util.Optional;
 final class ValueWords {
   private final Fit fit;
   private final Phrases say;
+  private final String measured;
 
-  ValueWords(Fit fit, Phrases say) {
+  /**
+   * Words for the values of a fit.
+   *
+   * @param measured the month in which a year's growth is measured
+   */
+  ValueWords(Fit fit, Phrases say, String measured) {
+    this.measured = measured;
     this.fit = fit;
     this.say = say;
   }
@@ -116,8 +123,14 @@ final class ValueWords {
   private String best() {
     return thin().stream()
         .max(Comparator.comparingDouble(Value::weight))
-        .map(each -> " Best: tag 20 of " + subject(each) + " and read the same ones each October.")
-        .orElse(" Best: count every lot each October.");
+        .map(
+            each ->
+                " Best: tag 20 of "
+                    + subject(each)
+                    + " and read the same ones each "
+                    + measured
+                    + ".")
+        .orElse(" Best: count every lot each " + measured + ".");
   }
 
   /** What would tell most of growth, empty where nothing lacks counts. */

@@ -49,6 +49,8 @@ public record ListRead(
     Set<String> currencies,
     List<String> abouts,
     List<OwnLot> asked) {
+  private static final Set<String> TRUNKS = Set.of("trunk mm", "girth cm");
+
   public ListRead {
     lots = List.copyOf(lots);
     headings = List.copyOf(headings);
@@ -132,6 +134,19 @@ public record ListRead(
                 head.is(Meaning.OPEN)
                     && head.rows() > 0
                     && CountText.of(SheetCell.of(head.example())).value().isPresent())
+        .map(HeadingRead::heading)
+        .toList();
+  }
+
+  /** Headings that are not understood, or not in what unit, and that may be of trunks. */
+  public List<String> maybeTrunks() {
+    return headings.stream()
+        .filter(head -> head.rows() > 0)
+        .filter(
+            head ->
+                head.is(Meaning.OPEN)
+                    ? head.choices().stream().anyMatch(TRUNKS::contains)
+                    : TRUNKS.contains(head.ours()))
         .map(HeadingRead::heading)
         .toList();
   }
