@@ -47,12 +47,19 @@ final class BlockReader {
     }
   }
 
-  BlockReader(Sheet sheet, List<HeadingRead> heads, RowReader reader, Set<String> titles) {
+  /**
+   * A reader of one block.
+   *
+   * @param titles above the list
+   * @param place that a title right above the block says, empty if none
+   */
+  BlockReader(
+      Sheet sheet, List<HeadingRead> heads, RowReader reader, Set<String> titles, String place) {
     this.sheet = sheet;
     this.heads = heads;
     this.reader = reader;
     this.titles = titles;
-    this.group = new GroupTitles(reader);
+    this.group = new GroupTitles(reader, place);
     this.totals = new TotalRows(heads);
   }
 
@@ -238,6 +245,10 @@ final class BlockReader {
   }
 
   private RowKind finish(SheetRow row, Draft draft) {
+    if (draft.placeIsDetail && !group.place().isEmpty()) {
+      draft.note(draft.place);
+      draft.place = "";
+    }
     draft.place = draft.place.isEmpty() ? group.place() : draft.place;
     if (draft.arrived.isEmpty() && text(row, "arrived").isEmpty()) {
       draft.arrived = group.month();
@@ -293,7 +304,7 @@ final class BlockReader {
     }
     if (MARK_BEFORE.matcher(text).lookingAt() && !nameAbove.isEmpty()) {
       String rest = MARK_BEFORE.matcher(text).replaceFirst("");
-      return PlantText.called(nameAbove) + " " + rest;
+      return genusAndSpecies(nameAbove) + " " + rest;
     }
     if (!genusCell.isEmpty()
         && !RowWords.isDitto(genusCell)
@@ -301,6 +312,17 @@ final class BlockReader {
       return genusCell + " " + text;
     }
     return text;
+  }
+
+  /** What a mark before a word stands for: the name above without its cultivar. */
+  private static String genusAndSpecies(String name) {
+    String called = PlantText.called(name);
+    String[] words = called.split(" ");
+    boolean botanical =
+        words.length > 2
+            && PlantNames.shipped().isGenus(Keys.of(words[0]))
+            && PlantText.isEpithet(Keys.of(words[1]));
+    return botanical ? words[0] + " " + words[1] : called;
   }
 
   private void remember(SheetRow row) {

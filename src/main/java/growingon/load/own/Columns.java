@@ -93,10 +93,11 @@ final class Columns {
       meaning = Meaning.of(SIZE_HEADING, "");
       how = How.CERTAIN;
     } else {
-      List<String> near = new ArrayList<>();
-      own.headings().nearest(heading).ifPresent(near::add);
-      meaning = new Meaning(Meaning.OPEN, "", 1, near);
-      why = near.isEmpty() ? "not understood" : "not understood; is it " + near.get(0) + "?";
+      Optional<HeadingWords.Near> near = own.headings().nearest(heading);
+      meaning =
+          new Meaning(Meaning.OPEN, "", 1, near.map(HeadingWords.Near::choices).orElse(List.of()));
+      why =
+          near.map(each -> "not understood; is it " + each.heading() + "?").orElse(NOT_UNDERSTOOD);
     }
     reads.add(
         new HeadingRead(
@@ -112,6 +113,8 @@ final class Columns {
             why));
     ranks.add(meaning.rank());
   }
+
+  private static final String NOT_UNDERSTOOD = "not understood";
 
   /** A list without numbers, whose rows are one plant each. */
   static final String PLANT_A_ROW = "plant a row";
@@ -154,7 +157,11 @@ final class Columns {
   private void settleOpen() {
     for (int i = 0; i < reads.size(); i++) {
       HeadingRead read = reads.get(i);
-      if (read.how() == How.OPEN && !read.choices().isEmpty()) {
+      if (read.how() == How.OPEN && read.why().startsWith(NOT_UNDERSTOOD)) {
+        if (holdsPots(read.column())) {
+          reads.set(i, read.as("size", "", How.LIKELY, "its cells are pots and roots"));
+        }
+      } else if (read.how() == How.OPEN && !read.choices().isEmpty()) {
         Optional<String> chosen = byCells(read);
         if (chosen.isPresent()) {
           choose(i, chosen.get());
@@ -243,6 +250,17 @@ final class Columns {
         || left.matches("(?i).*\\d\\s?x\\s?v.*");
   }
 
+  /** Whether every cell says in which pot or with which roots a plant is. */
+  private boolean holdsPots(int column) {
+    return all(
+        column,
+        cell -> {
+          SizeParts parts = new SizeParts();
+          SizeGrammar.readSize(cell.text(), parts);
+          return parts.pot().isPresent() || parts.form().isPresent();
+        });
+  }
+
   private boolean isClearStem(int column) {
     return has("girth cm")
         || all(
@@ -259,6 +277,7 @@ final class Columns {
       HeadingRead read = reads.get(i);
       boolean price =
           read.how() == How.OPEN
+              && !read.why().startsWith(NOT_UNDERSTOOD)
               && Set.copyOf(read.choices()).equals(Set.of("unit cost", "selling price"));
       if (price && has("unit cost") != has("selling price")) {
         choose(i, has("unit cost") ? "selling price" : "unit cost");

@@ -27,6 +27,10 @@ final class Draft {
   OptionalDouble trunkTo = OptionalDouble.empty();
   OptionalDouble height = OptionalDouble.empty();
   String place = "";
+
+  /** Whether the place is a bay, bench, bed or row alone. */
+  boolean placeIsDetail;
+
   Optional<YearMonth> arrived = Optional.empty();
   Optional<YearMonth> potted = Optional.empty();
   OptionalDouble unitCost = OptionalDouble.empty();
@@ -93,9 +97,12 @@ final class Draft {
     if (!match.genus().isEmpty()) {
       return match.genus();
     }
-    return match.candidates().isEmpty()
-        ? ""
-        : PlantNames.genusOf(Keys.of(match.candidates().get(0)));
+    List<String> genera =
+        match.candidates().stream()
+            .map(each -> PlantNames.genusOf(Keys.of(each)))
+            .distinct()
+            .toList();
+    return genera.size() == 1 ? genera.get(0) : Evergreens.kindOf(match.candidates());
   }
 
   OwnLot lot() {

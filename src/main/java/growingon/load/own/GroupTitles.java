@@ -17,13 +17,14 @@ final class GroupTitles {
   private final List<Integer> notUsed = new ArrayList<>();
   private String genus = "";
   private Optional<PlantMatch> species = Optional.empty();
-  private String place = "";
+  private String place;
   private String size = "";
   private Optional<YearMonth> month = Optional.empty();
   private boolean notStock;
 
-  GroupTitles(RowReader reader) {
+  GroupTitles(RowReader reader, String place) {
     this.reader = reader;
+    this.place = place;
   }
 
   /** A name of the place column, which may be a title too. */

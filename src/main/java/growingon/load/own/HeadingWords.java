@@ -5,6 +5,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
@@ -27,6 +28,23 @@ final class HeadingWords {
   private static final Pattern MONTH_OR_WEEK =
       Pattern.compile(
           " (?:(?:wk|week|kw) ?[0-9]{1,2}(?: '?(?:20)?[0-9]{2})?|(?:0?[1-9]|1[0-2]) (?:20)?[0-9]{2})$");
+  private static final Pattern INNER_POINT = Pattern.compile("(?<=\\p{L})\\.(?=\\p{L})");
+
+  /** Several headings of sizes in one: Pot / height, Container & caliper. */
+  private static final Pattern JOINED =
+      Pattern.compile("\\s*(?:[/&+,]|\\b(?:or|and|oder|und|et|ou|en|of|e|o|y)\\b)\\s*");
+
+  private static final Set<String> SIZES =
+      Set.of(
+          "size",
+          "pot",
+          "girth cm",
+          "height cm",
+          "trunk mm",
+          "form",
+          "age",
+          "height x width",
+          "quality word");
   private static final Set<String> COUNTED =
       Set.of(
           "qty",
@@ -117,7 +135,7 @@ final class HeadingWords {
         .or(() -> certain(REMARK.matcher(bare).replaceAll(" ")))
         .or(() -> counted(Keys.of(bare)))
         .map(meaning -> new Found(meaning, false))
-        .or(() -> likely(bare).map(meaning -> new Found(meaning, true)));
+        .or(() -> likely(bare).or(() -> joined(bare)).map(meaning -> new Found(meaning, true)));
   }
 
   private Optional<Meaning> certain(String heading) {
@@ -127,13 +145,22 @@ final class HeadingWords {
         .or(() -> spelt(heading).stream().flatMap(key -> singular(key).stream()).findFirst());
   }
 
-  /** Whole first, then parted at inner capitals. */
+  /**
+   * Whole first, then parted at inner capitals, without the points of P.U. and Q.tà, with # for
+   * number.
+   */
   private static List<String> spelt(String heading) {
     List<String> keys = new ArrayList<>();
     keys.add(Keys.of(heading));
-    String parted = Keys.of(Keys.parted(heading));
-    if (!parted.equals(keys.get(0))) {
-      keys.add(parted);
+    for (String other :
+        List.of(
+            Keys.parted(heading),
+            INNER_POINT.matcher(heading).replaceAll(""),
+            heading.replace("#", " no "))) {
+      String key = Keys.of(other);
+      if (!keys.contains(key)) {
+        keys.add(key);
+      }
     }
     return keys;
   }
@@ -201,6 +228,24 @@ final class HeadingWords {
         .findFirst();
   }
 
+  /** Two or more sizes in one heading: their cells say which each is. */
+  private Optional<Meaning> joined(String heading) {
+    List<String> parts =
+        Arrays.stream(JOINED.split(heading.toLowerCase(Locale.ROOT)))
+            .filter(part -> !part.isBlank())
+            .toList();
+    boolean sizes =
+        parts.size() > 1
+            && parts.stream()
+                .allMatch(part -> certain(part).filter(HeadingWords::isSize).isPresent());
+    return sizes ? Optional.of(Meaning.of("size", "")) : Optional.empty();
+  }
+
+  private static boolean isSize(Meaning meaning) {
+    return SIZES.contains(meaning.ours())
+        || meaning.isOpen() && meaning.choices().stream().anyMatch(SIZES::contains);
+  }
+
   /**
    * A word for number before or behind what is the number by itself, as in "Qty on hand"; or one
    * such word for another, as in "Total qty" for "Total plants".
@@ -261,7 +306,7 @@ final class HeadingWords {
   }
 
   /** The nearest heading within two letters: offered, never taken. */
-  Optional<String> nearest(String heading) {
+  Optional<Near> nearest(String heading) {
     String key = Keys.of(heading);
     if (key.length() < SHORTEST_NEAR || key.length() > LONGEST) {
       return Optional.empty();
@@ -271,6 +316,18 @@ final class HeadingWords {
         .filter(each -> Math.abs(each.length() - key.length()) <= 2)
         .filter(each -> distance.apply(each, key) >= 0)
         .min((a, b) -> Integer.compare(distance.apply(a, key), distance.apply(b, key)))
-        .map(spellings::get);
+        .map(found -> new Near(spellings.get(found), meanings.get(found)));
+  }
+
+  /**
+   * A heading that is spelt nearly so.
+   *
+   * @param heading as it is usually written
+   */
+  record Near(String heading, Meaning meaning) {
+    /** What a column of that heading may be. */
+    List<String> choices() {
+      return meaning.isOpen() ? meaning.choices() : List.of(meaning.ours());
+    }
   }
 }

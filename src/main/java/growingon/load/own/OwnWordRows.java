@@ -93,6 +93,15 @@ final class OwnWordRows {
         head.example() + choices);
   }
 
+  private static String notKnown(String standIn) {
+    if (standIn.isEmpty()) {
+      return "not in the library";
+    }
+    return Evergreens.isKind(standIn)
+        ? "which one? " + standIn + " till then"
+        : "of the genus " + UsualNursery.capital(standIn);
+  }
+
   private List<List<String>> names() {
     Map<String, List<OwnLot>> species = new LinkedHashMap<>();
     Map<String, Integer> places = new LinkedHashMap<>();
@@ -118,11 +127,7 @@ final class OwnWordRows {
                   "every list",
                   taxon.isPresent() ? "certain" : "open",
                   Integer.toString(lots.size()),
-                  taxon.isPresent()
-                      ? ""
-                      : lots.get(0).standIn().isEmpty()
-                          ? "not in the library"
-                          : "of the genus " + lots.get(0).standIn()));
+                  taxon.isPresent() ? "" : notKnown(lots.get(0).standIn())));
         });
     rows.sort(OPEN_FIRST);
     places.forEach((name, number) -> rows.add(certain("place", name, name, number.toString())));

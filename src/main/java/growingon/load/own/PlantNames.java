@@ -23,6 +23,10 @@ final class PlantNames {
   private final Remembered<PlantMatch> found = new Remembered<>();
   private static final int LEAST_EPITHET = 3;
   private static final int LEAST_AFTER_GENUS = 2;
+
+  /** Letters of a word that names end with, as Kiefer does Waldkiefer. */
+  private static final int LEAST_OF_COMPOUND = 5;
+
   private static final PlantNames SHIPPED = new PlantNames();
 
   private final Map<String, String> taxa = new HashMap<>();
@@ -100,8 +104,14 @@ final class PlantNames {
       return whole.get();
     }
     Optional<PlantMatch> part =
-        first(text, words -> shortened(words, genus).or(() -> genusAlone(words, genus)));
-    return whole.or(() -> part).orElse(PlantMatch.unknown());
+        first(text, words -> shortened(words, genus))
+            .or(() -> first(text, words -> begun(words, name)))
+            .or(() -> first(text, words -> genusAlone(words, genus)));
+    return part.filter(PlantMatch::isKnown)
+        .or(() -> whole)
+        .or(() -> part)
+        .or(() -> first(text, this::lastWord))
+        .orElse(PlantMatch.unknown());
   }
 
   /** A known taxon before one that must be asked for. */
@@ -139,7 +149,7 @@ final class PlantNames {
                 : PlantMatch.certain(taxon));
       }
       if (open.contains(each)) {
-        return Optional.of(settled(genus));
+        return Optional.of(settled(each, genus));
       }
     }
     return Optional.empty();
@@ -150,9 +160,74 @@ final class PlantNames {
   }
 
   /** A word that may be two taxa: one of them is left where only one is of the genus. */
-  private PlantMatch settled(String genus) {
-    List<String> all = ofGenus(genus);
-    return all.size() == 1 ? PlantMatch.likely(all.get(0)) : PlantMatch.several(all);
+  private PlantMatch settled(String word, String genus) {
+    List<String> all = genus.isEmpty() ? bearing(word) : ofGenus(genus);
+    return all.size() == 1 && !genus.isEmpty()
+        ? PlantMatch.likely(all.get(0))
+        : PlantMatch.several(all);
+  }
+
+  /** Every taxon of which a name has the word first or last, or ends with it: Larch, Kiefer. */
+  private List<String> bearing(String word) {
+    return taxa.entrySet().stream()
+        .filter(each -> bears(each.getKey(), word))
+        .map(Map.Entry::getValue)
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
+  private static boolean bears(String name, String word) {
+    return name.startsWith(word + " ")
+        || name.endsWith(" " + word)
+        || word.length() >= LEAST_OF_COMPOUND && name.endsWith(word);
+  }
+
+  /** Wild cherry is one of the cherries, whichever. */
+  private Optional<PlantMatch> lastWord(List<String> words) {
+    String last = words.get(words.size() - 1);
+    return withAndWithoutPlural(last).stream()
+        .filter(open::contains)
+        .findFirst()
+        .map(word -> PlantMatch.several(bearing(word)));
+  }
+
+  /**
+   * Scots p., Larch (Jap): a name of which words are shortened to three letters, or with a point to
+   * fewer, where at least one stands whole.
+   */
+  private Optional<PlantMatch> begun(List<String> words, String typed) {
+    if (words.size() < 2) {
+      return Optional.empty();
+    }
+    Set<String> fitting = new TreeSet<>();
+    taxa.forEach(
+        (name, taxon) -> {
+          if (isBegun(words, Keys.words(name), typed)) {
+            fitting.add(taxon);
+          }
+        });
+    return fitting.size() == 1
+        ? Optional.of(PlantMatch.likely(fitting.iterator().next()))
+        : Optional.empty();
+  }
+
+  private static boolean isBegun(List<String> words, List<String> name, String typed) {
+    boolean whole = false;
+    for (int i = 0; i < name.size(); i++) {
+      String word = i < words.size() ? words.get(i) : "";
+      boolean same = name.get(i).equals(word);
+      boolean shortened = word.length() >= LEAST_EPITHET || hasPoint(word, typed);
+      if (word.isEmpty() || !same && !(shortened && name.get(i).startsWith(word))) {
+        return false;
+      }
+      whole |= same;
+    }
+    return whole && words.size() == name.size();
+  }
+
+  private static boolean hasPoint(String word, String typed) {
+    return (" " + typed.toLowerCase(java.util.Locale.ROOT) + " ").contains(" " + word + ". ");
   }
 
   private static List<String> withAndWithoutPlural(String key) {

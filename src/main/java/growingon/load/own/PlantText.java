@@ -17,7 +17,8 @@ import java.util.regex.Pattern;
  */
 record PlantText(Optional<String> cultivar, List<List<String>> readings) {
   private static final Pattern QUOTED =
-      Pattern.compile("['‘’´`]([^'‘’´`]{2,})['‘’´`]|[\"“”„]([^\"“”„]{2,})[\"“”„]");
+      Pattern.compile(
+          "(?<!\\p{L})['‘’´`]([^'‘’´`]{2,}(?:['’´`]\\p{L}+[^'‘’´`]*)?)['‘’´`](?!\\p{L})|[\"“”„]([^\"“”„]{2,})[\"“”„]");
   private static final Pattern ROOTSTOCK =
       Pattern.compile("(?i)\\s(?:on|auf|sur|op|su|sobre)\\s+\\p{L}.*$");
   private static final Pattern BRACKETS = Pattern.compile("\\([^)]*\\)|\\[[^]]*]");
@@ -86,15 +87,12 @@ record PlantText(Optional<String> cultivar, List<List<String>> readings) {
     bare = ROOTSTOCK.matcher(bare).replaceFirst(" ");
     Set<List<String>> readings = new LinkedHashSet<>();
     String without = BRACKETS.matcher(bare).replaceAll(" ");
-    for (String each :
-        List.of(
-            without,
-            bare,
-            BRACKETS.matcher(bare).results().map(found -> found.group()).findFirst().orElse(""))) {
+    for (String each : List.of(without, bare, inBrackets(bare))) {
       readings.add(words(Keys.of(each)));
       readings.add(words(Keys.withUmlautsSpelt(each)));
       turned(each).ifPresent(turned -> readings.add(words(Keys.of(turned))));
     }
+    readings.add(words(Keys.of(inBrackets(bare) + " " + without)));
     readings.removeIf(List::isEmpty);
     return new PlantText(cultivar, new ArrayList<>(readings));
   }
@@ -104,6 +102,10 @@ record PlantText(Optional<String> cultivar, List<List<String>> readings) {
     return quoted.find()
         ? Optional.of((quoted.group(1) == null ? quoted.group(2) : quoted.group(1)).strip())
         : Optional.empty();
+  }
+
+  private static String inBrackets(String name) {
+    return BRACKETS.matcher(name).results().map(found -> found.group()).findFirst().orElse("");
   }
 
   /** Maple, field. */

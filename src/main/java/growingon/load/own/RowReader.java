@@ -238,6 +238,7 @@ final class RowReader {
     heads.each(row, "place detail", cell -> details.add(cell.text()));
     boolean hasPlace = heads.all().stream().anyMatch(head -> head.is("place"));
     if (!hasPlace) {
+      draft.placeIsDetail = true;
       names.addAll(details);
     } else {
       details.forEach(draft::note);

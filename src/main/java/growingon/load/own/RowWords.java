@@ -49,6 +49,11 @@ final class RowWords {
       Pattern.compile(
           "(?:.*(?:tunnel|poly|glass ?house|greenhouse|haus|house|serre|serra|kas|invernadero|bench|table|tisch|beet|feld|field|quartier|parcelle|campo|veld|"
               + "standing|yard|bay|frame).*|(?:bed|row|block|area) ?\\p{L}?\\d*.*)");
+  private static final Pattern NAMED_PLACE =
+      Pattern.compile(
+          "(?:(?:poly|glass|folien|gewachs|green)? ?(?:tunnel|polytunnel|house|glasshouse|greenhouse|haus|serre|serra|kas|"
+              + "invernadero|bench|tisch|bed|beet|feld|field|quartier|parcelle|campo|veld|buitenveld|standing|yard|bay|frame|row|block)"
+              + "(?: (?:\\p{L}{1,10}|\\d{1,3}\\p{L}?))?|\\p{L}{1,10} (?:tunnel|field|bed|beet|feld|veld|standing|yard))");
   private static final Set<String> DITTO =
       Set.of(
           "\"", "''", "do.", "do", "dto.", "dto", "ditto", "idem", "id.", "id", "„", "”", "“", "〃",
@@ -79,6 +84,11 @@ final class RowWords {
 
   static boolean isPlace(String text) {
     return PLACE.matcher(Keys.of(text)).matches();
+  }
+
+  /** Whether a title is a place and no more: Tunnel 2, Quartier Süd, Buitenveld. */
+  static boolean isNamedPlace(String text) {
+    return NAMED_PLACE.matcher(Keys.of(text)).matches();
   }
 
   static boolean isDitto(String text) {

@@ -97,6 +97,17 @@ final class SheetRead {
     }
   }
 
+  /** The place that the line right above a heading row says of the list below it. */
+  private String placeAbove(HeadingRow head, int from, int to) {
+    if (head.firstIndex() == 0) {
+      return "";
+    }
+    SheetRow above = sheet.rows().get(head.firstIndex() - 1).between(from, to);
+    String text =
+        above.cells().size() == 1 ? above.cells().values().iterator().next().text().strip() : "";
+    return RowWords.isNamedPlace(text) ? text : "";
+  }
+
   private Set<String> titleKeys(HeadingRow head) {
     Set<String> keys = new HashSet<>();
     for (int i = 0; i < head.firstIndex(); i++) {
@@ -171,7 +182,8 @@ final class SheetRead {
     currencies.addAll(money.all());
     RowReader reader = new RowReader(sheet.name(), reads, facts, site, own, soldOff, money);
     reserved(reads, values);
-    BlockReader block = new BlockReader(sheet, reads, reader, titleKeys(head));
+    BlockReader block =
+        new BlockReader(sheet, reads, reader, titleKeys(head), placeAbove(head, from, to));
     block.read(headed(own0, reads));
     take(block);
   }

@@ -9,6 +9,7 @@ import static growingon.load.own.SizeRule.span;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -18,7 +19,11 @@ import java.util.regex.Pattern;
  */
 final class SizeGrammar {
   private static final Pattern QUOTED =
-      Pattern.compile("['‘’´`][^'‘’´`]{2,}['‘’´`]|[“”„][^“”„]{2,}[“”„]|\"[^\"]*\\p{L}{2}[^\"]*\"");
+      Pattern.compile(
+          "(?<!\\p{L})['‘’´`][^'‘’´`]{2,}(?:['’´`]\\p{L}+[^'‘’´`]*)?['‘’´`](?!\\p{L})|[“”„][^“”„]{2,}[“”„]|\"[^\"]*\\p{L}{2}[^\"]*\"");
+
+  /** Shapes as wide as they are high. */
+  private static final Set<String> BALLS = Set.of("ball", "kugel", "bol", "boule", "bola", "palla");
 
   private static final String GIRTH =
       "(?:girths?|stu|circ(?:umference)?\\.?|umfang|stamtomtrek|omtrek|circonf(?:é|e)rence)";
@@ -71,10 +76,10 @@ final class SizeGrammar {
                   + END,
               (m, parts) -> parts.trunk(inMm(span(m, 1), m.group(3)))),
           SizeRule.of(
-              START + "(?:trunk|cal(?:iper)?\\.?)\\s*:?\\s*" + SPAN + END,
+              START + "(?:trunk|tronc|tronco|fusto|cal(?:iper)?\\.?)\\s*:?\\s*" + SPAN + END,
               (m, parts) -> parts.trunkWithoutUnit(span(m, 1))),
           SizeRule.of(
-              START + SPAN + "\\s*(?:trunk|cal(?:iper)?)" + END,
+              START + SPAN + "\\s*(?:trunk|tronc|tronco|fusto|cal(?:iper)?)" + END,
               (m, parts) -> parts.trunkWithoutUnit(span(m, 1))),
           SizeRule.of(
               "(?:Ø|ø|dia(?:m|meter)?\\.?)?\\s*"
@@ -91,13 +96,17 @@ final class SizeGrammar {
               START + SPAN + "\\s*(?:\"|”|inch(?:es)?|in" + END + ")",
               (m, parts) -> parts.trunk(span(m, 1).times(25.4))),
           SizeRule.of(
-              "(?:\\b(ball|kugel|hd|head|kr(?:one)?|dia(?:m|meter)?|spread)\\.?|[Øø])\\s*:?\\s*"
+              "(?:\\b(ball|kugel|bol|boule|bola|palla|hd|head|kr(?:one)?|dia(?:m|meter)?|spread)\\.?|[Øø])\\s*:?\\s*"
                   + SPAN
                   + "(?:\\s*cm)?"
                   + END,
               (m, parts) -> widthOfHead(m, m.group(1), span(m, 2), parts)),
           SizeRule.of(
-              START + SPAN + "(?:\\s*cm)?\\s*(dia(?:m|meter)?|head|hd|ball|kugel|Ø)" + END + "\\.?",
+              START
+                  + SPAN
+                  + "(?:\\s*cm)?\\s*(dia(?:m|meter)?|head|hd|ball|kugel|bol|boule|bola|palla|Ø)"
+                  + END
+                  + "\\.?",
               (m, parts) -> widthOfHead(m, m.group(3), span(m, 1), parts)),
           SizeRule.of(
               START
@@ -270,7 +279,7 @@ final class SizeGrammar {
   private static void widthOfHead(Matcher match, String word, Span span, SizeParts parts) {
     parts.note(match.group());
     String key = word == null ? "" : Keys.of(word);
-    if (key.equals("ball") || key.equals("kugel")) {
+    if (BALLS.contains(key)) {
       parts.height(span);
     }
   }

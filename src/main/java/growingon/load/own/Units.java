@@ -47,7 +47,18 @@ final class Units {
         "litros");
     put(words, "gallons", "gal", "gals", "gallon", "gallons");
     put(words, MONEY, "£", "€", "$", "gbp", "eur", "usd", "chf", "each", "per plant", "per stuk");
-    put(words, MONEY, "je stuck", "je stueck", "cad", "ex vat", "excl vat", "net", "netto", "ht");
+    put(
+        words,
+        MONEY,
+        "je stuck",
+        "je stueck",
+        "cad",
+        "ea",
+        "ex vat",
+        "excl vat",
+        "net",
+        "netto",
+        "ht");
     put(words, MONEY, "ex btw", "excl btw", "sin iva", "iva esclusa", "netto eur", "hors taxe");
     put(words, GROSS, "inc vat", "incl vat", "brutto", "ttc", "incl btw", "con iva");
     put(words, GROSS, "iva inclusa", "iva incluido", "inkl mwst", "inc tax");

@@ -12,6 +12,7 @@ import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
@@ -108,8 +109,30 @@ public final class UsualNursery {
               .filter(each -> each.getValue() == top)
               .findFirst()
               .ifPresent(each -> most.put(taxon, each.getKey()));
+          int all = called.values().stream().mapToInt(Integer::intValue).sum();
+          if (top * 2 <= all) {
+            sameBeginning(called.keySet(), taxon).ifPresent(name -> most.put(taxon, name));
+          }
         });
     return most;
+  }
+
+  /** Of several names of a taxon what all begin with, if it names the taxon too. */
+  private static Optional<String> sameBeginning(Set<String> names, String taxon) {
+    List<String> words = null;
+    for (String name : names) {
+      List<String> its = List.of(name.split(" "));
+      int same = 0;
+      while (words != null
+          && same < Math.min(words.size(), its.size())
+          && words.get(same).equalsIgnoreCase(its.get(same))) {
+        same++;
+      }
+      words = words == null ? its : words.subList(0, same);
+    }
+    return Optional.of(String.join(" ", words))
+        .filter(
+            name -> PlantNames.shipped().find(name, "").taxon().filter(taxon::equals).isPresent());
   }
 
   private static List<OwnLot> calledAlike(
@@ -188,8 +211,11 @@ public final class UsualNursery {
   private static String standIn(OwnLot lot, String kind) {
     return lot.standIn().isEmpty() || !(Library.shipped().find(lot.standIn()) instanceof Match.One)
         ? kind
-        : lot.standIn().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
-            + lot.standIn().substring(1);
+        : capital(lot.standIn());
+  }
+
+  static String capital(String word) {
+    return word.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + word.substring(1);
   }
 
   private List<Map<String, String>> pots() {
