@@ -20,6 +20,7 @@ import growingon.load.table.OffersTable;
 import growingon.load.table.RoutesTable;
 import growingon.load.table.StockTable;
 import growingon.nursery.Assumption;
+import growingon.problem.Problem;
 import growingon.problem.Where;
 import growingon.problem.advice.ListAdvice;
 import java.nio.file.Path;
@@ -133,7 +134,7 @@ final class OwnNursery {
     read.lots().forEach(lot -> to.add(placed(lot, read)));
     read.asked().stream()
         .map(lot -> placed(lot, read))
-        .filter(each -> offered ? each.lot.unitCost().isPresent() : each.lot.quantity().isPresent())
+        .filter(each -> read.isAnswered(each.lot))
         .forEach(to::add);
   }
 
@@ -240,6 +241,11 @@ final class OwnNursery {
   /** The values of a plan, the usual ones marked. */
   List<Assumption> marked(List<Assumption> assumptions) {
     return marks.marked(assumptions);
+  }
+
+  /** Whether a problem is out of the ordinary in a usual value, which is not the grower's. */
+  boolean isNoNews(Problem problem) {
+    return marks.isNoNews(problem);
   }
 
   UsualNursery usual() {

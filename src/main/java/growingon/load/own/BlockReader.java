@@ -31,6 +31,7 @@ final class BlockReader {
   private final Map<Integer, RowKind> kinds = new TreeMap<>();
   private final TotalRows totals;
   private final Tally notStock = new Tally();
+  private final Tally things = new Tally();
   private final Tally struck = new Tally();
   private final Tally hidden = new Tally();
   private final GroupTitles group;
@@ -215,13 +216,20 @@ final class BlockReader {
       notStock.add(row.number(), plants(row));
       return RowKind.NOT_READ;
     }
-    if (RowWords.isThing(name)
-        && !PlantNames.shipped().find(name, group.under().genus()).isPlant()) {
+    if (isThing(name)) {
+      things.add(row.number(), plants(row));
       return RowKind.NOT_READ;
     }
     return heads.stream().anyMatch(head -> head.is(Columns.SIZE_HEADING))
         ? bySize(row, name)
         : one(row, name);
+  }
+
+  /** Canes and pots; Oak stake and Pine bark 50 l are no trees either. */
+  private boolean isThing(String name) {
+    return RowWords.isThing(name)
+        && (RowWords.endsWithThing(name)
+            || !PlantNames.shipped().find(name, group.under().genus()).isPlant());
   }
 
   /** Nothing is called so long; it is not looked for among the plants, which would take long. */
@@ -378,6 +386,11 @@ final class BlockReader {
 
   Tally notStock() {
     return notStock;
+  }
+
+  /** Rows that name canes, pots and the like. */
+  Tally things() {
+    return things;
   }
 
   Tally struck() {

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.UnaryOperator;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
@@ -28,6 +29,8 @@ final class HeadingWords {
   private static final Pattern MONTH_OR_WEEK =
       Pattern.compile(
           " (?:(?:wk|week|kw) ?[0-9]{1,2}(?: '?(?:20)?[0-9]{2})?|(?:0?[1-9]|1[0-2]) (?:20)?[0-9]{2})$");
+  private static final Pattern AT_A_METRE =
+      Pattern.compile("(?i)\\s*[,(]?\\s*(?:@|at|à|a|bei|in|op|um)?\\s*1(?:[.,]0+)?\\s*m\\b.*$");
   private static final Pattern INNER_POINT = Pattern.compile("(?<=\\p{L})\\.(?=\\p{L})");
 
   /** Several headings of sizes in one: Pot / height, Container & caliper. */
@@ -133,6 +136,7 @@ final class HeadingWords {
     String bare = Keys.withoutFootnotes(heading);
     return certain(bare)
         .or(() -> certain(REMARK.matcher(bare).replaceAll(" ")))
+        .or(() -> girth(bare))
         .or(() -> counted(Keys.of(bare)))
         .map(meaning -> new Found(meaning, false))
         .or(() -> likely(bare).or(() -> joined(bare)).map(meaning -> new Found(meaning, true)));
@@ -228,6 +232,12 @@ final class HeadingWords {
         .findFirst();
   }
 
+  /** Girth is taken a metre above the ground, and the heading may say so: Girth @ 1m. */
+  private Optional<Meaning> girth(String heading) {
+    return certain(AT_A_METRE.matcher(heading).replaceFirst(""))
+        .filter(meaning -> meaning.ours().equals("girth cm"));
+  }
+
   /** Two or more sizes in one heading: their cells say which each is. */
   private Optional<Meaning> joined(String heading) {
     List<String> parts =
@@ -262,14 +272,25 @@ final class HeadingWords {
     Optional<Meaning> alone =
         number(behind, COUNTED.contains(first) && !COUNTED.contains(behind))
             .or(() -> number(before, COUNTED.contains(last) && !COUNTED.contains(before)));
-    return alone.or(
-        () ->
-            COUNTED.contains(last)
-                ? COUNTED.stream()
-                    .sorted()
-                    .flatMap(other -> number(before + " " + other, true).stream())
-                    .min(Comparator.comparingInt(Meaning::rank))
-                : Optional.empty());
+    return alone
+        .or(
+            () ->
+                COUNTED.contains(first)
+                    ? amongWords(other -> other + " " + behind)
+                    : Optional.empty())
+        .or(
+            () ->
+                COUNTED.contains(last)
+                    ? amongWords(other -> before + " " + other)
+                    : Optional.empty());
+  }
+
+  /** The number that another word for number in the same place would make it. */
+  private Optional<Meaning> amongWords(UnaryOperator<String> with) {
+    return COUNTED.stream()
+        .sorted()
+        .flatMap(other -> number(with.apply(other), true).stream())
+        .min(Comparator.comparingInt(Meaning::rank));
   }
 
   private Optional<Meaning> number(String key, boolean may) {

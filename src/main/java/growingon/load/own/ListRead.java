@@ -116,6 +116,17 @@ public record ListRead(
     return asked.stream().map(lot -> "row " + lot.row() + found(lot)).distinct().toList();
   }
 
+  /** Whether a row that was left out says now all that it must. */
+  public boolean isAnswered(OwnLot lot) {
+    boolean number =
+        questions.stream()
+            .anyMatch(each -> each.lot().equals(lot.lot()) && each.column().equals("quantity"));
+    return kind.isOffers()
+        ? lot.unitCost().isPresent()
+            && (!number || lot.quantity().orElse(0) >= lot.terms().least().orElse(1))
+        : lot.quantity().isPresent();
+  }
+
   private String found(OwnLot lot) {
     return questions.stream()
         .filter(

@@ -2,6 +2,7 @@ package growingon.load.own;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -12,6 +13,8 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 
 /**
@@ -32,6 +35,7 @@ final class PlantNames {
   private final Map<String, String> taxa = new HashMap<>();
   private final Set<String> open = new TreeSet<>();
   private final Map<String, List<String>> byGenus = new TreeMap<>();
+  private final Map<String, Optional<String>> genusWords = new HashMap<>();
   private int longest = 1;
 
   private PlantNames() {
@@ -41,6 +45,14 @@ final class PlantNames {
     }
     for (String taxon : new TreeSet<>(taxa.values())) {
       byGenus.computeIfAbsent(genusOf(Keys.of(taxon)), each -> new ArrayList<>()).add(taxon);
+    }
+    addGenusWords();
+  }
+
+  private void addGenusWords() {
+    for (CSVRecord row : Resources.rows("genus-words.csv")) {
+      genusWords.put(Keys.of(row.get("word")), Optional.of(row.get("genus")));
+      genusWords.put(Keys.withUmlautsSpelt(row.get("word")), Optional.of(row.get("genus")));
     }
   }
 
@@ -110,7 +122,7 @@ final class PlantNames {
     return part.filter(PlantMatch::isKnown)
         .or(() -> whole)
         .or(() -> part)
-        .or(() -> first(text, this::lastWord))
+        .or(() -> first(text, this::ofAGroup))
         .orElse(PlantMatch.unknown());
   }
 
@@ -167,29 +179,42 @@ final class PlantNames {
         : PlantMatch.several(all);
   }
 
-  /** Every taxon of which a name has the word first or last, or ends with it: Larch, Kiefer. */
+  /** Every taxon of which a name ends with the word, or begins with it: Larch, Kiefer, Pin. */
   private List<String> bearing(String word) {
+    List<String> behind = of(name -> endsWith(name, word));
+    return behind.isEmpty() ? of(name -> name.startsWith(word + " ")) : behind;
+  }
+
+  private List<String> of(Predicate<String> name) {
     return taxa.entrySet().stream()
-        .filter(each -> bears(each.getKey(), word))
+        .filter(each -> name.test(each.getKey()))
         .map(Map.Entry::getValue)
         .distinct()
         .sorted()
         .toList();
   }
 
-  private static boolean bears(String name, String word) {
-    return name.startsWith(word + " ")
-        || name.endsWith(" " + word)
-        || word.length() >= LEAST_OF_COMPOUND && name.endsWith(word);
+  private static boolean endsWith(String name, String word) {
+    return name.endsWith(" " + word) || word.length() >= LEAST_OF_COMPOUND && name.endsWith(word);
   }
 
-  /** Wild cherry is one of the cherries, whichever. */
-  private Optional<PlantMatch> lastWord(List<String> words) {
+  /** Wild cherry and Vogelkirsche are cherries, whichever; tilo is a lime. */
+  private Optional<PlantMatch> ofAGroup(List<String> words) {
+    String first = words.get(0);
     String last = words.get(words.size() - 1);
-    return withAndWithoutPlural(last).stream()
-        .filter(open::contains)
+    return Stream.of(last, first)
+        .flatMap(word -> withAndWithoutPlural(word).stream())
+        .flatMap(word -> genusWords.getOrDefault(word, genusOfCompound(last)).stream())
         .findFirst()
-        .map(word -> PlantMatch.several(bearing(word)));
+        .map(PlantMatch::ofGenus);
+  }
+
+  private Optional<String> genusOfCompound(String word) {
+    return genusWords.entrySet().stream()
+        .filter(each -> each.getKey().length() >= LEAST_OF_COMPOUND)
+        .filter(each -> word.endsWith(each.getKey()))
+        .max(Comparator.comparingInt(each -> each.getKey().length()))
+        .flatMap(Map.Entry::getValue);
   }
 
   /**
@@ -207,9 +232,13 @@ final class PlantNames {
             fitting.add(taxon);
           }
         });
-    return fitting.size() == 1
-        ? Optional.of(PlantMatch.likely(fitting.iterator().next()))
-        : Optional.empty();
+    if (fitting.size() == 1) {
+      return Optional.of(PlantMatch.likely(fitting.iterator().next()));
+    }
+    return open.stream()
+        .filter(name -> isBegun(words, Keys.words(name), typed))
+        .findFirst()
+        .map(name -> settled(name, ""));
   }
 
   private static boolean isBegun(List<String> words, List<String> name, String typed) {

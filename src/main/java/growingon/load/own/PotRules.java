@@ -62,6 +62,9 @@ final class PotRules {
           SizeRule.of(
               START + POT_WORD + "\\s*:?\\s*" + N + "\\s*cm" + END,
               (m, parts) -> parts.pot(PotSize.square(n(m, 1)))),
+          SizeRule.of(
+              START + "(?:godets?|vierkant(?:topf|töpfe|e\\s*pot))\\s*" + N + END,
+              (m, parts) -> parts.pot(PotSize.square(n(m, 1)))),
           SizeRule.of(START + "p[\\s-]?" + N + END, (m, parts) -> potP(m.group(), n(m, 1), parts)),
           SizeRule.of(
               START

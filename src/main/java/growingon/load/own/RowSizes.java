@@ -341,8 +341,8 @@ final class RowSizes {
             ask ->
                 draft.ask(
                     ask.substring(0, Math.max(0, ask.indexOf(':'))),
-                    ask.substring(ask.indexOf(':') + 1).strip(),
-                    ask));
+                    draft.sizeText,
+                    ask.substring(ask.indexOf(':') + 1).strip()));
     size.nods().forEach(nod -> draft.nod("size", "", nod));
     size.notes().forEach(draft::note);
     Optional<Span> trunk = size.trunkMm();

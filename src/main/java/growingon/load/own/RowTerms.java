@@ -79,8 +79,17 @@ final class RowTerms {
   private void askPrice(SheetRow row, Draft draft) {
     draft.rowAsked = true;
     if (draft.questions.stream().noneMatch(each -> each.column().equals("unit cost"))) {
-      draft.ask("unit cost", heads.first(row, "unit cost"), "what does a plant cost?");
+      draft.ask("unit cost", priceText(row), "what does a plant cost?");
     }
+  }
+
+  private String priceText(SheetRow row) {
+    return heads.all().stream()
+        .filter(head -> head.is("unit cost") || PriceBreaks.isOne(head.ours()))
+        .map(head -> row.text(head.column()).strip())
+        .filter(text -> !text.isEmpty())
+        .findFirst()
+        .orElse("");
   }
 
   private void number(SheetRow row, String ours, Draft draft, Consumer<OptionalInt> take) {

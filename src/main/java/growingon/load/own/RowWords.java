@@ -1,5 +1,6 @@
 package growingon.load.own;
 
+import java.util.List;
 import java.util.Set;
 import java.util.regex.Pattern;
 
@@ -76,6 +77,12 @@ final class RowWords {
   static boolean isThing(String name) {
     String key = Keys.of(name);
     return Keys.words(key).stream().anyMatch(THINGS::contains) || key.contains("empty pot");
+  }
+
+  /** Whether it is a short name whose last word, before any figures, is a thing. */
+  static boolean endsWithThing(String name) {
+    List<String> words = Keys.words(Keys.of(name).replaceFirst("[0-9].*$", "").strip());
+    return !words.isEmpty() && words.size() <= 3 && THINGS.contains(words.get(words.size() - 1));
   }
 
   static boolean isPage(String text) {

@@ -1,5 +1,6 @@
 package growingon.load.own;
 
+import growingon.nursery.Writing;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -237,6 +238,14 @@ final class SheetRead {
     tell(block.struck(), "struck through and taken as gone");
     tell(block.notStock(), "marked as sold, ordered or no stock and not read");
     tell(block.hidden(), "hidden, and read");
+    if (!block.things().rows.isEmpty()) {
+      notices.add(
+          sheet.said(
+              "what is no plant is not read (%s %s)"
+                  .formatted(
+                      block.things().rows.size() == 1 ? "row" : "rows",
+                      Writing.list(block.things().rows.stream().map(Object::toString).toList()))));
+    }
     for (int row : block.groupsNotUsed()) {
       notices.add(sheet.at("row %d: a title between the lots, not used".formatted(row)));
     }

@@ -145,7 +145,7 @@ final class LibraryShelf {
             .findFirst()
             .map(Library.shipped()::ofKind)
             .orElseGet(() -> one(asked));
-    notice(match, asked).ifPresent(spot::remark);
+    notice(match, asked, name).ifPresent(spot::remark);
     return Optional.of(match);
   }
 
@@ -167,7 +167,8 @@ final class LibraryShelf {
   }
 
   /** What is said where the match is not by a name of the row itself. */
-  private static Optional<Function<Where, Problem>> notice(Match.One match, String asked) {
+  private static Optional<Function<Where, Problem>> notice(
+      Match.One match, String asked, String name) {
     String row = match.taxon().shown();
     String habit = match.taxon().habit().toString();
     return switch (match.how()) {
@@ -177,7 +178,7 @@ final class LibraryShelf {
           Optional.of(
               where ->
                   LibraryAdvice.genus(where, asked, row, habit, Library.shipped().slip(asked)));
-      case KIND -> Optional.of(where -> LibraryAdvice.kind(where, asked));
+      case KIND -> Optional.of(where -> LibraryAdvice.kind(where, asked, name));
     };
   }
 }
