@@ -66,6 +66,7 @@ final class Columns {
     columns.settleNames();
     columns.settleRanks();
     columns.settleNumber();
+    columns.settleVat();
     return List.copyOf(columns.reads);
   }
 
@@ -114,10 +115,39 @@ final class Columns {
     ranks.add(meaning.rank());
   }
 
+  private static final Set<String> VAT =
+      Set.of(
+          "vat",
+          "vat %",
+          "vat rate",
+          "tax",
+          "tax %",
+          "tax rate",
+          "mwst",
+          "mwst %",
+          "mwst satz",
+          "ust",
+          "ust %",
+          "tva",
+          "tva %",
+          "taux tva",
+          "btw",
+          "btw %",
+          "iva",
+          "iva %",
+          "aliquota iva",
+          "tipo iva");
+
+  /** No country has a higher rate, percent. */
+  private static final double MOST_VAT = 30;
+
+  static final String BESIDE_VAT = "its list says at which rate of VAT";
   private static final String NOT_UNDERSTOOD = "not understood";
 
   /** A list without numbers, whose rows are one plant each. */
   static final String PLANT_A_ROW = "plant a row";
+
+  private static final String A_PLANT_A_ROW = "a plant a row";
 
   static final int PLANT_A_ROW_COLUMN = 1_000_000;
 
@@ -369,13 +399,15 @@ final class Columns {
     boolean mayCount =
         reads.stream()
             .anyMatch(read -> read.is(Meaning.OPEN) && most(read.column(), Columns::isCount));
-    if (!own.list().isOffers() && !counted && all && !mayCount) {
+    boolean refused =
+        own.find(OwnWords.HEADING, A_PLANT_A_ROW).filter(Meaning.NOT_READ::equals).isPresent();
+    if (!own.list().isOffers() && !counted && all && !mayCount && !refused) {
       HeadingRead read = reads.get(tags.get());
       reads.add(
           new HeadingRead(
               sheet,
               PLANT_A_ROW_COLUMN,
-              "a plant a row",
+              A_PLANT_A_ROW,
               PLANT_A_ROW,
               "",
               How.LIKELY,
@@ -385,6 +417,32 @@ final class Columns {
               "no column is the number, so a row is a plant"));
       ranks.add(1);
     }
+  }
+
+  /**
+   * Where a column says at which rate of VAT, as a till does, its prices may be with it: they are
+   * not read till that is said.
+   */
+  private void settleVat() {
+    boolean rated = reads.stream().anyMatch(this::isVatRate);
+    if (!rated || own.list().isOffers()) {
+      return;
+    }
+    reads.replaceAll(
+        read ->
+            read.is("selling price") && !own.headings().saysWithoutVat(read.heading())
+                ? read.as(read.ours(), Units.GROSS, read.how(), BESIDE_VAT)
+                : read);
+  }
+
+  private boolean isVatRate(HeadingRead read) {
+    return VAT.contains(Keys.of(read.heading()))
+        && all(
+            read.column(),
+            cell ->
+                SizeGrammar.bare(cell.text().replace("%", ""))
+                    .filter(rate -> rate.to() <= MOST_VAT)
+                    .isPresent());
   }
 
   private int effectiveRank(int index) {

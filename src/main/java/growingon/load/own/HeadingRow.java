@@ -14,8 +14,15 @@ import java.util.TreeMap;
  * @param lastIndex of its lower row, the same where it is one row
  * @param texts heading by column
  * @param score how many of them are understood
+ * @param sizes by its first column each size that stands over headings of its own, as number and
+ *     price under 9 cm, under 2 litre and so on; empty if there are none
  */
-record HeadingRow(int firstIndex, int lastIndex, SortedMap<Integer, String> texts, int score) {
+record HeadingRow(
+    int firstIndex,
+    int lastIndex,
+    SortedMap<Integer, String> texts,
+    int score,
+    SortedMap<Integer, String> sizes) {
   static final int ROWS_SEARCHED = 60;
   private static final Set<String> NAMES =
       Set.of("species", "variety", "genus", "common name", "cultivar");
@@ -24,6 +31,10 @@ record HeadingRow(int firstIndex, int lastIndex, SortedMap<Integer, String> text
 
   /** In a wider row three headings that are understood are enough. */
   private static final int WIDE = 8;
+
+  HeadingRow(int firstIndex, int lastIndex, SortedMap<Integer, String> texts, int score) {
+    this(firstIndex, lastIndex, texts, score, new TreeMap<>());
+  }
 
   /** The heading row among the first rows of a sheet. */
   static Optional<HeadingRow> find(Sheet sheet, OwnWords own) {
@@ -34,6 +45,7 @@ record HeadingRow(int firstIndex, int lastIndex, SortedMap<Integer, String> text
       }
       best = better(best, at(sheet, i, own));
       best = better(best, twoRows(sheet, i, own));
+      best = better(best, underSizes(sheet, i, own));
     }
     return Optional.ofNullable(best).filter(found -> isHeading(sheet, found, own));
   }
@@ -87,7 +99,49 @@ record HeadingRow(int firstIndex, int lastIndex, SortedMap<Integer, String> text
       joined.put(column, joined(above(sheet, upper, column), lower.text(column), own));
     }
     joined.values().removeIf(String::isBlank);
-    return scored(index - 1, index, joined, own);
+    boolean saysMore =
+        joined.entrySet().stream()
+            .anyMatch(
+                each ->
+                    !each.getValue().equals(lower.text(each.getKey()))
+                        && !lower.text(each.getKey()).isBlank()
+                        && isKnown(each.getValue(), own));
+    return scored(index - 1, index, joined, own)
+        .map(
+            row ->
+                new HeadingRow(
+                    row.firstIndex, row.lastIndex, row.texts, row.score + (saysMore ? 1 : 0)));
+  }
+
+  /** Sizes in the upper row, and under each of them the same headings. */
+  private static Optional<HeadingRow> underSizes(Sheet sheet, int index, OwnWords own) {
+    if (index == 0) {
+      return Optional.empty();
+    }
+    SheetRow upper = sheet.rows().get(index - 1);
+    SheetRow lower = sheet.rows().get(index);
+    SortedMap<Integer, String> sizes = textsOf(upper);
+    sizes.values().removeIf(text -> !isSize(text));
+    if (sizes.size() < 2 || lower.number() != upper.number() + 1 || !isAlike(sizes, lower)) {
+      return Optional.empty();
+    }
+    SortedMap<Integer, String> texts = textsOf(lower);
+    textsOf(upper).headMap(sizes.firstKey()).forEach(texts::putIfAbsent);
+    return scored(index - 1, index, texts, own)
+        .map(row -> new HeadingRow(index - 1, index, texts, row.score + sizes.size(), sizes));
+  }
+
+  private static boolean isAlike(SortedMap<Integer, String> sizes, SheetRow lower) {
+    List<Integer> starts = new ArrayList<>(sizes.keySet());
+    List<List<String>> under = new ArrayList<>();
+    for (int i = 0; i < starts.size(); i++) {
+      int to = i + 1 < starts.size() ? starts.get(i + 1) : Integer.MAX_VALUE;
+      under.add(
+          lower.between(starts.get(i), to).cells().values().stream()
+              .map(cell -> Keys.of(cell.text()))
+              .toList());
+    }
+    return under.get(0).size() >= 2 && under.stream().allMatch(under.get(0)::equals);
   }
 
   private static String joined(String upper, String lower, OwnWords own) {

@@ -232,6 +232,12 @@ final class HeadingWords {
         .findFirst();
   }
 
+  /** Whether a heading says that its money is without VAT. */
+  boolean saysWithoutVat(String heading) {
+    String key = " " + Keys.of(heading) + " ";
+    return Units.NET.stream().anyMatch(word -> key.contains(" " + word + " "));
+  }
+
   /** Girth is taken a metre above the ground, and the heading may say so: Girth @ 1m. */
   private Optional<Meaning> girth(String heading) {
     return certain(AT_A_METRE.matcher(heading).replaceFirst(""))

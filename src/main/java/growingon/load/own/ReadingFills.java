@@ -154,7 +154,10 @@ final class ReadingFills {
   private static Fill vat(HeadingRead head) {
     return new Fill(
         "not read",
-        "%s is with VAT: at which rate?".formatted(head.heading()),
+        (head.why().equals(Columns.BESIDE_VAT)
+                ? "Is %s with VAT? type the rate, or 0 if it is without"
+                : "%s is with VAT: at which rate?")
+            .formatted(head.heading()),
         "%",
         head.rows() + " rows",
         "own words",

@@ -101,11 +101,17 @@ final class RowPrices {
         : 0;
   }
 
+  private boolean isRated(HeadingRead head) {
+    return own.find("vat", head.heading())
+        .flatMap(rate -> SizeGrammar.bare(rate.replace("%", "")))
+        .isPresent();
+  }
+
   /** The latest year first, gross prices not before their rate of VAT is known. */
   private List<HeadingRead> byYear(String ours) {
     return latestFirst(
         heads.all().stream()
-            .filter(head -> head.is(ours) && (!head.unit().equals(Units.GROSS) || vat(head) > 0))
+            .filter(head -> head.is(ours) && (!head.unit().equals(Units.GROSS) || isRated(head)))
             .toList());
   }
 

@@ -210,7 +210,7 @@ final class RowReader {
     draft.supplier = heads.first(row, "supplier");
     draft.passport = heads.first(row, "passport");
     draft.origin = heads.first(row, "origin");
-    heads.each(row, "note", cell -> draft.note(cell.text()));
+    heads.each(row, "note", cell -> draft.note(noted(cell)));
     heads.each(row, "other price", cell -> draft.note(cell.head().heading() + " " + cell.text()));
     heads.each(row, "clear stem", cell -> draft.note("clear stem " + cell.text()));
     heads.each(row, "crown mm", cell -> draft.note(cell.head().heading() + " " + cell.text()));
@@ -224,6 +224,13 @@ final class RowReader {
             List.of());
       }
     }
+  }
+
+  /** A figure alone says nothing without its heading. */
+  private static String noted(Filled cell) {
+    return cell.text().matches("[0-9.,]+")
+        ? cell.head().heading() + " " + cell.text()
+        : cell.text();
   }
 
   private static boolean isDoubtful(String text) {

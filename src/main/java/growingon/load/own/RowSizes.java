@@ -224,7 +224,7 @@ final class RowSizes {
     String rest =
         SizeGrammar.pots(SizeGrammar.readMeasure(cell.text(), draft.size), draft.size).strip();
     if (rest.matches(".*\\d.*") || rest.matches(".*\\p{L}{3}.*")) {
-      SizeGrammar.readSize(rest, draft.size);
+      SizeGrammar.readRest(rest, draft.size);
     }
   }
 

@@ -146,7 +146,10 @@ final class SheetRead {
     for (int i = head.firstIndex(); i <= head.lastIndex(); i++) {
       kinds.put(sheet.rows().get(i).number(), RowKind.HEADING);
     }
-    List<Integer> starts = starts(head);
+    List<Integer> starts = head.sizes().isEmpty() ? starts(head) : List.of();
+    for (SizeGroup group : SizeGroup.of(head)) {
+      part(group.heading(), group.rows(body), 0, Integer.MAX_VALUE);
+    }
     for (int i = 0; i < starts.size(); i++) {
       int to = i + 1 < starts.size() ? starts.get(i + 1) : Integer.MAX_VALUE;
       part(head, body, starts.get(i), to);

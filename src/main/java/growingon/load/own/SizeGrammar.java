@@ -175,6 +175,8 @@ final class SizeGrammar {
           "(?i)(?<![\\p{L}])(?:standards?|stds?|half[- ]?std|half[- ]standards?|quarter[- ]standards?|h\\.?st|hst\\.?|hochst(?:amm)?|halbst(?:amm)?|hst|sta|"
               + "top[- ]?worked|tige|haute[- ]tige|demi[- ]tige|hoogstam(?:men)?|halfstam|alto fusto|tallo alto|alberello)(?![\\p{L}])"
               + "|(?<![\\p{L}\\d.])H(?![\\p{L}.])");
+  private static final Pattern POT_WIDTH =
+      Pattern.compile("((?:[789]|1[0-3])(?:[.,]5)?)\\s*cm", Pattern.CASE_INSENSITIVE);
   private static final Pattern BED_AGE = Pattern.compile("(?<![\\d.,/-])([1-3])-0(?![\\d.,])");
   private static final Pattern BARE_SPAN = Pattern.compile(START + SPAN + "(\\s*cm)?" + END);
   private static final Pattern ALONE = Pattern.compile(SPAN);
@@ -190,6 +192,18 @@ final class SizeGrammar {
 
   /** Reads a cell of sizes: a size, quality or form column. */
   static void readSize(String text, SizeParts parts) {
+    Matcher width = POT_WIDTH.matcher(text.strip());
+    if (width.matches()) {
+      // Plants are sold by ranges of height and by widths of pots. Common practice, no source.
+      parts.nod("%s is a pot's width".formatted(width.group(1) + " cm"));
+      parts.pot(PotSize.square(n(width, 1)));
+    } else {
+      readRest(text, parts);
+    }
+  }
+
+  /** Reads what is left of a cell of a girth, trunk or height column. */
+  static void readRest(String text, SizeParts parts) {
     String rest = sizes(pots(roots(text, parts), parts), parts);
     Matcher bed = BED_AGE.matcher(rest);
     if (bed.find() && parts.form().isPresent()) {

@@ -33,6 +33,21 @@ final class Units {
       Set.of(
           "quantity", "reserved", "sold", "lost", "kept", "packs", "per pack", "least", "multiple");
 
+  /** Words that say that money is without VAT. */
+  static final List<String> NET =
+      List.of(
+          "ex vat",
+          "excl vat",
+          "net",
+          "netto",
+          "ht",
+          "ex btw",
+          "excl btw",
+          "sin iva",
+          "iva esclusa",
+          "hors taxe",
+          "trade");
+
   private Units() {}
 
   private static Map<String, String> words() {
