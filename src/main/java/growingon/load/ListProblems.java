@@ -27,6 +27,8 @@ final class ListProblems {
       Where cell = new Where(read.file(), sheet(read, head.sheet()), 0, head.heading());
       if (head.ours().equals("?")) {
         findings.add(ListAdvice.openHeading(cell, head.choices()));
+      } else if (head.isPlantARow()) {
+        findings.add(ListAdvice.plantARow(where));
       } else if (head.how() == HeadingRead.How.BY_ITS_CELLS
           || head.how() == HeadingRead.How.LIKELY) {
         findings.add(ListAdvice.headingByCells(cell, head.ours()));

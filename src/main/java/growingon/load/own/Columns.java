@@ -222,7 +222,10 @@ final class Columns {
       return datesOrNumbers(column);
     }
     if (choices.equals(Set.of("supplier", "arrived"))) {
-      return all(column, MonthText::isMonth) ? Optional.of("arrived") : Optional.of("supplier");
+      boolean months =
+          all(column, MonthText::isMonth)
+              || own.list().isOffers() && all(column, OfferMonth::isOne);
+      return Optional.of(months ? "arrived" : "supplier");
     }
     if (choices.equals(Set.of("quantity", "species"))) {
       return most(column, SheetCell::isText) && !most(column, Columns::isCount)

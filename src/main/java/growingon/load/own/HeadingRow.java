@@ -146,7 +146,16 @@ record HeadingRow(
 
   private static String joined(String upper, String lower, OwnWords own) {
     String both = (upper + " " + lower).strip();
-    return isKnown(both, own) || !isKnown(lower, own) ? both : lower;
+    return isKnown(both, own) && !meansTheSame(both, lower, own) || !isKnown(lower, own)
+        ? both
+        : lower;
+  }
+
+  /** Stock over Qty says no more than Qty alone. */
+  private static boolean meansTheSame(String both, String lower, OwnWords own) {
+    Optional<String> alone = own.headings().find(lower).map(found -> found.meaning().ours());
+    return alone.isPresent()
+        && alone.equals(own.headings().find(both).map(found -> found.meaning().ours()));
   }
 
   private static String above(Sheet sheet, SheetRow upper, int column) {

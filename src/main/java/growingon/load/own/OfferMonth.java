@@ -35,6 +35,8 @@ final class OfferMonth {
           "oui",
           "si");
 
+  private static final YearMonth ANY = YearMonth.of(2001, 1);
+
   private final MonthText months;
   private final YearMonth from;
 
@@ -46,6 +48,11 @@ final class OfferMonth {
   OfferMonth(MonthText months, YearMonth from) {
     this.months = months;
     this.from = from;
+  }
+
+  /** Whether a cell says a month so, whichever year it is. */
+  static boolean isOne(SheetCell cell) {
+    return new OfferMonth(new MonthText(Optional.empty(), false), ANY).of(cell).value().isPresent();
   }
 
   Read<YearMonth> of(SheetCell cell) {

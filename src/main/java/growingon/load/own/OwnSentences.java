@@ -196,7 +196,11 @@ final class OwnSentences {
   }
 
   private String headingLine() {
-    List<HeadingRead> all = lists.stream().flatMap(list -> list.headings().stream()).toList();
+    List<HeadingRead> all =
+        lists.stream()
+            .flatMap(list -> list.headings().stream())
+            .filter(head -> head.column() < SizeGroup.SIZE_COLUMN)
+            .toList();
     Map<String, HeadingRead> once = new LinkedHashMap<>();
     all.forEach(head -> once.putIfAbsent(Keys.of(head.heading()), head));
     long asked = once.values().stream().filter(head -> head.is(Meaning.OPEN)).count();

@@ -38,7 +38,8 @@ final class OwnWordRows {
     Set<String> seen = new LinkedHashSet<>();
     for (ListRead list : lists) {
       for (HeadingRead head : list.headings()) {
-        if (seen.add(list.kind().heading() + Keys.of(head.heading()) + head.ours())) {
+        if (head.column() != SizeGroup.SIZE_COLUMN
+            && seen.add(list.kind().heading() + Keys.of(head.heading()) + head.ours())) {
           heads.add(headRow(list.kind(), head));
         }
       }

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Reads a row of a list that is a lot. */
 final class RowReader {
@@ -214,6 +215,7 @@ final class RowReader {
     heads.each(row, "other price", cell -> draft.note(cell.head().heading() + " " + cell.text()));
     heads.each(row, "clear stem", cell -> draft.note("clear stem " + cell.text()));
     heads.each(row, "crown mm", cell -> draft.note(cell.head().heading() + " " + cell.text()));
+    kept(draft);
     for (String text : List.copyOf(draft.notes)) {
       if (isDoubtful(text)) {
         draft.ask(
@@ -224,6 +226,24 @@ final class RowReader {
             List.of());
       }
     }
+  }
+
+  /** What stands somewhere private is stock all the same, till it is said not to be. */
+  private static void kept(Draft draft) {
+    Stream.concat(Stream.of(draft.place), draft.notes.stream())
+        .filter(
+            text ->
+                RowWords.isNotForSale(text)
+                    || text.equals(draft.place) && Keys.of(text).equals("own"))
+        .findFirst()
+        .ifPresent(
+            text ->
+                draft.ask(
+                    "quantity",
+                    text,
+                    draft.quantity.isPresent() ? Integer.toString(draft.quantity.getAsInt()) : "",
+                    "are these to be sold? type 0 if not",
+                    List.of()));
   }
 
   /** A figure alone says nothing without its heading. */

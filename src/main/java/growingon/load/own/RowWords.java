@@ -15,6 +15,10 @@ final class RowWords {
       Pattern.compile(
           "(?:.* )?(?:sundries|materials|old codes|do not use|gone|sold|dead|archive|archiv|on order|ordered|bestellt|verkauft|"
               + "commande|commandes|besteld|ordinato|ordinati|pedido|pedidos|verkocht|vendu|vendus|venduto)(?: .*)?");
+  private static final Pattern NOT_FOR_SALE =
+      Pattern.compile(
+          " (?:private|nfs|not for sale|privat|unverkauflich|nicht verkauflich|eigenbedarf|prive|pas a vendre|niet te koop|"
+              + "privato|non in vendita|privado|no se vende) ");
   private static final Pattern DUE =
       Pattern.compile("(?:.* )?(?:ordered|due|coming|on order|bestellt|kommt|besteld)(?: .*)?");
   private static final Set<String> THINGS =
@@ -68,6 +72,11 @@ final class RowWords {
 
   static boolean isNotStock(String text) {
     return NOT_STOCK.matcher(Keys.of(text)).matches();
+  }
+
+  /** Whether a place or note says that plants are kept. */
+  static boolean isNotForSale(String text) {
+    return NOT_FOR_SALE.matcher(" " + Keys.of(text) + " ").find();
   }
 
   static boolean isDue(String text) {

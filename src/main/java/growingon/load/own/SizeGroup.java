@@ -10,7 +10,7 @@ import java.util.TreeMap;
  * of the plant before them, as a list of its own with a column of sizes.
  */
 final class SizeGroup {
-  private static final int SIZE_COLUMN = 999_999;
+  static final int SIZE_COLUMN = 999_999;
   private static final String SIZE = "Size";
 
   private final HeadingRow head;

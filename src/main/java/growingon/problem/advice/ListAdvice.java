@@ -144,6 +144,17 @@ public final class ListAdvice {
             : "say in own words whether it is " + String.join(" or ", choices));
   }
 
+  /** No column is the number, and every row is one plant. */
+  public static Problem plantARow(Where where) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.ASSUMED,
+        "no column says how many plants there are, and every row is taken as one",
+        where,
+        "",
+        "say not read of a plant a row in own words if that is wrong");
+  }
+
   /** A heading that was decided by what stands below it. */
   public static Problem headingByCells(Where where, String ours) {
     return new Problem(
