@@ -37,6 +37,9 @@ final class BlockReader {
   private final GroupTitles group;
   private String nameAbove = "";
 
+  /** What a column of genera said last. */
+  private String genusAbove = "";
+
   /** Rows and plants of one kind. */
   static final class Tally {
     final List<Integer> rows = new ArrayList<>();
@@ -314,12 +317,21 @@ final class BlockReader {
       String rest = MARK_BEFORE.matcher(text).replaceFirst("");
       return genusAndSpecies(nameAbove) + " " + rest;
     }
+    if (genusCell.isEmpty() && !genusAbove.isEmpty() && isEpithet(text)) {
+      return genusAbove + " " + text;
+    }
     if (!genusCell.isEmpty()
         && !RowWords.isDitto(genusCell)
         && !Keys.of(text).startsWith(Keys.of(genusCell))) {
       return genusCell + " " + text;
     }
     return text;
+  }
+
+  /** Whether a name begins like the second word of a botanical one, whose genus stands above. */
+  private static boolean isEpithet(String name) {
+    return Character.isLowerCase(name.charAt(0))
+        && PlantText.isEpithet(Keys.of(name.split(" ")[0]));
   }
 
   /** What a mark before a word stands for: the name above without its cultivar. */
@@ -335,6 +347,8 @@ final class BlockReader {
 
   private void remember(SheetRow row) {
     row.cells().forEach(above::put);
+    String genusCell = text(row, "genus");
+    genusAbove = genusCell.isEmpty() || RowWords.isDitto(genusCell) ? genusAbove : genusCell;
   }
 
   private boolean isStruck(SheetRow row) {

@@ -235,6 +235,9 @@ final class Columns {
     if (choices.contains("quality word") && most(column, Columns::hasWords)) {
       return Optional.of("quality word");
     }
+    if (choices.contains("height cm") && Units.isLength(read.unit())) {
+      return Optional.of("height cm");
+    }
     if (choices.contains("clear stem") && isClearStem(column)) {
       return Optional.of("clear stem");
     }
@@ -320,6 +323,7 @@ final class Columns {
 
   /** Variety, common name and genus are the species where nothing else is. */
   private void settleNames() {
+    codesAreLots();
     if (!has("species")) {
       firstOf("variety")
           .or(() -> firstOf("common name"))
@@ -335,6 +339,19 @@ final class Columns {
     }
     if (!has("species") && !has("genus")) {
       columnOfPlants();
+    }
+  }
+
+  /** A column of plants' names that holds figures alone holds codes. */
+  private void codesAreLots() {
+    for (int i = 0; i < reads.size(); i++) {
+      HeadingRead read = reads.get(i);
+      boolean name = Set.of("species", "common name", "variety").contains(read.ours());
+      if (name
+          && read.how() != How.YOURS
+          && all(read.column(), cell -> cell.text().matches("[0-9 .-]+"))) {
+        choose(i, has("lot") ? Meaning.NOT_READ : "lot");
+      }
     }
   }
 

@@ -37,11 +37,11 @@ final class GroupTitles {
         String.join(" ", row.cells().values().stream().map(SheetCell::text).toList()).strip();
     notStock = RowWords.isNotStock(text);
     PlantMatch match = PlantNames.shipped().find(text, "");
-    String key = PlantNames.shipped().genusIn(text);
+    String key = PlantNames.shipped().genusIn(bare(text));
     if (notStock) {
       return;
     }
-    if (PlantNames.shipped().isGenus(key) && Keys.words(Keys.of(text)).size() == 1) {
+    if (PlantNames.shipped().isGenus(key) && Keys.words(Keys.of(bare(text))).size() == 1) {
       genus = key;
       species = Optional.empty();
     } else if (match.isKnown() && match.how() == PlantMatch.How.CERTAIN) {
@@ -64,6 +64,10 @@ final class GroupTitles {
       species = Optional.empty();
       notUsed.add(row.number());
     }
+  }
+
+  private static String bare(String title) {
+    return title.replaceAll("\\([^)]*\\)", " ").strip();
   }
 
   /** What they say of plant and size. */

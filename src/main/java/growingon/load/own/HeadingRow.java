@@ -47,7 +47,9 @@ record HeadingRow(
       best = better(best, twoRows(sheet, i, own));
       best = better(best, underSizes(sheet, i, own));
     }
-    return Optional.ofNullable(best).filter(found -> isHeading(sheet, found, own));
+    return Optional.ofNullable(best)
+        .map(found -> found.hasName(own) ? found : found.withColumnOfPlants(sheet))
+        .filter(found -> isHeading(sheet, found, own));
   }
 
   private static HeadingRow better(HeadingRow best, Optional<HeadingRow> next) {
@@ -197,6 +199,19 @@ record HeadingRow(
                         .find(text)
                         .filter(found -> NAMES.contains(found.meaning().ours()))
                         .isPresent());
+  }
+
+  /** With the column that has no heading and whose cells are plants, if there is one. */
+  private HeadingRow withColumnOfPlants(Sheet sheet) {
+    SortedMap<Integer, String> all = new TreeMap<>(texts);
+    boolean headed = hasColumnOfPlants(sheet, this);
+    for (int column = 0; !headed && column < Math.min(26, texts.lastKey()); column++) {
+      if (!texts.containsKey(column) && plants(sheet, lastIndex, column) > 0) {
+        all.put(column, "column " + (char) ('A' + column));
+        break;
+      }
+    }
+    return new HeadingRow(firstIndex, lastIndex, all, score, sizes);
   }
 
   /** A plant's name and one more; where no heading is the name, a column of plants. */

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
@@ -29,8 +30,14 @@ final class HeadingWords {
   private static final Pattern MONTH_OR_WEEK =
       Pattern.compile(
           " (?:(?:wk|week|kw) ?[0-9]{1,2}(?: '?(?:20)?[0-9]{2})?|(?:0?[1-9]|1[0-2]) (?:20)?[0-9]{2})$");
+  private static final Set<String> PRICES = Set.of("unit cost", "selling price");
+  private static final Pattern A_HUNDRED =
+      Pattern.compile(
+          "(?i)\\s*[,(]?\\s*(?:(?:per|je|pro|par|por|à|a)\\s+|/\\s*)(1000|100|%|‰|hundert|hundred|cent|cento|cien)"
+              + "(?:\\s*(?:st(?:ück|k)?|pcs|plants|pièces|stuks))?\\.?\\)?$");
   private static final Pattern AT_A_METRE =
       Pattern.compile("(?i)\\s*[,(]?\\s*(?:@|at|à|a|bei|in|op|um)?\\s*1(?:[.,]0+)?\\s*m\\b.*$");
+  private static final Pattern NUMERO = Pattern.compile("(?i)\\bn(?:o\\.?)?[°º]\\s*");
   private static final Pattern INNER_POINT = Pattern.compile("(?<=\\p{L})\\.(?=\\p{L})");
 
   /** Several headings of sizes in one: Pot / height, Container & caliper. */
@@ -137,6 +144,7 @@ final class HeadingWords {
     return certain(bare)
         .or(() -> certain(REMARK.matcher(bare).replaceAll(" ")))
         .or(() -> girth(bare))
+        .or(() -> certain(A_HUNDRED.matcher(bare).replaceFirst("")).filter(HeadingWords::isPrice))
         .or(() -> counted(Keys.of(bare)))
         .map(meaning -> new Found(meaning, false))
         .or(() -> likely(bare).or(() -> joined(bare)).map(meaning -> new Found(meaning, true)));
@@ -160,7 +168,8 @@ final class HeadingWords {
         List.of(
             Keys.parted(heading),
             INNER_POINT.matcher(heading).replaceAll(""),
-            heading.replace("#", " no "))) {
+            heading.replace("#", " no "),
+            NUMERO.matcher(heading).replaceAll("N. "))) {
       String key = Keys.of(other);
       if (!keys.contains(key)) {
         keys.add(key);
@@ -230,6 +239,19 @@ final class HeadingWords {
     return tries.stream()
         .flatMap(each -> Optional.ofNullable(meanings.get(each)).stream())
         .findFirst();
+  }
+
+  private static boolean isPrice(Meaning meaning) {
+    return PRICES.contains(meaning.ours())
+        || meaning.isOpen() && meaning.choices().stream().anyMatch(PRICES::contains);
+  }
+
+  /** For how many plants the prices of a heading are. */
+  static int pricedFor(String heading) {
+    Matcher many = A_HUNDRED.matcher(Keys.withoutFootnotes(heading));
+    return !many.find()
+        ? 1
+        : many.group(1).startsWith("1000") || many.group(1).equals("‰") ? 1000 : 100;
   }
 
   /** Whether a heading says that its money is without VAT. */

@@ -213,7 +213,11 @@ final class OwnSentences {
                         !head.is(Meaning.OPEN)
                             && !Keys.of(head.heading()).equals(Keys.of(head.ours())))
                 .limit(3)
-                .map(head -> head.heading() + " = " + head.ours())
+                .map(
+                    head ->
+                        head.is(Columns.SIZE_HEADING)
+                            ? head.heading() + " = a size"
+                            : head.heading() + " = " + head.ours())
                 .toList());
     return "%d of %d headings understood, %d asked%s; see own words."
         .formatted(

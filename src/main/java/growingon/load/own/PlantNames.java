@@ -14,6 +14,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
 import java.util.function.Predicate;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 
@@ -86,7 +87,15 @@ final class PlantNames {
   /** The first word of a title; where it is the plural of a genus, that genus. */
   String genusIn(String title) {
     String first = genusOf(Keys.of(title));
-    return withAndWithoutPlural(first).stream().filter(this::isGenus).findFirst().orElse(first);
+    return withAndWithoutPlural(first).stream()
+        .filter(this::isGenus)
+        .findFirst()
+        .or(
+            () ->
+                withAndWithoutPlural(first).stream()
+                    .flatMap(word -> genusWords.getOrDefault(word, Optional.empty()).stream())
+                    .findFirst())
+        .orElse(first);
   }
 
   /** Whether a word is a genus of which the library has a taxon, in full. */
@@ -111,7 +120,8 @@ final class PlantNames {
 
   private PlantMatch looked(String name, String genus) {
     PlantText text = PlantText.of(name);
-    Optional<PlantMatch> whole = first(text, words -> whole(words, genus));
+    Optional<PlantMatch> whole =
+        known(first(text, words -> whole(words, genus)), () -> first(text, words -> turned(words)));
     if (whole.filter(PlantMatch::isKnown).isPresent()) {
       return whole.get();
     }
@@ -124,6 +134,22 @@ final class PlantNames {
         .or(() -> part)
         .or(() -> first(text, this::ofAGroup))
         .orElse(PlantMatch.unknown());
+  }
+
+  private static Optional<PlantMatch> known(
+      Optional<PlantMatch> one, Supplier<Optional<PlantMatch>> other) {
+    return one.filter(PlantMatch::isKnown).isPresent()
+        ? one
+        : other.get().filter(PlantMatch::isKnown).or(() -> one);
+  }
+
+  /** Maple Field, as tills have it. */
+  private Optional<PlantMatch> turned(List<String> words) {
+    return words.size() < 2
+        ? Optional.empty()
+        : exact(words.get(1) + " " + words.get(0), "")
+            .filter(PlantMatch::isKnown)
+            .map(match -> PlantMatch.likely(match.taxon().get()));
   }
 
   /** A known taxon before one that must be asked for. */
@@ -142,13 +168,24 @@ final class PlantNames {
     for (int take = Math.min(longest, words.size()); take > 0; take--) {
       String key = String.join(" ", words.subList(0, take));
       Optional<PlantMatch> alone = exact(key, genus);
-      Optional<PlantMatch> behind =
-          genus.isEmpty() ? Optional.empty() : exact(genus + " " + key, "");
+      Optional<PlantMatch> behind = genus.isEmpty() ? Optional.empty() : under(genus, key);
       if (alone.isPresent() || behind.isPresent()) {
         return alone.filter(PlantMatch::isKnown).or(() -> behind).or(() -> alone);
       }
     }
     return Optional.empty();
+  }
+
+  /** Sylvatica under Fagus, and Trident or Chinese under Maples or Elms. */
+  private Optional<PlantMatch> under(String genus, String key) {
+    return exact(genus + " " + key, "")
+        .or(
+            () ->
+                genusWords.entrySet().stream()
+                    .filter(each -> each.getValue().filter(genus::equals).isPresent())
+                    .flatMap(each -> exact(key + " " + each.getKey(), "").stream())
+                    .filter(PlantMatch::isKnown)
+                    .findFirst());
   }
 
   private Optional<PlantMatch> exact(String key, String genus) {

@@ -82,7 +82,8 @@ final class RowPrices {
       } else if (read.value().isPresent()) {
         OptionalDouble amount = currencies.amount(head, read.value().get());
         if (amount.isPresent()) {
-          found[0] = OptionalDouble.of(amount.getAsDouble() / (1 + vat(head)));
+          double many = HeadingWords.pricedFor(head.heading());
+          found[0] = OptionalDouble.of(amount.getAsDouble() / (1 + vat(head)) / many);
         } else {
           draft.note(head.heading() + " " + cell.get().text());
         }

@@ -258,13 +258,16 @@ final class RowReader {
     return text.contains("?") || DOUBTS.stream().anyMatch(word -> key.contains(" " + word + " "));
   }
 
+  private boolean hasPlace() {
+    return heads.has("place");
+  }
+
   private String places(SheetRow row, Draft draft) {
     List<String> names = new ArrayList<>();
     heads.each(row, "place", cell -> names.add(cell.text()));
     List<String> details = new ArrayList<>();
-    heads.each(row, "place detail", cell -> details.add(cell.text()));
-    boolean hasPlace = heads.all().stream().anyMatch(head -> head.is("place"));
-    if (!hasPlace) {
+    heads.each(row, "place detail", cell -> details.add(hasPlace() ? noted(cell) : cell.text()));
+    if (!hasPlace()) {
       draft.placeIsDetail = true;
       names.addAll(details);
     } else {

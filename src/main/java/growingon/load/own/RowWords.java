@@ -11,6 +11,9 @@ final class RowWords {
       Pattern.compile(
           "(?:\\*\\s*)?(?:tot|total|totals|\\d+ (?:trees|plants|baume|pflanzen)|zusammen|sub total|subtotal|grand total|sum|summe|zwischensumme|"
               + "gesamt\\p{L}*|insgesamt|sous total|totaal|subtotaal|totale|subtotale|suma|somme|endsumme)(?: .*)?");
+  private static final Pattern ALL_TOLD =
+      Pattern.compile(
+          ".* (?:all told|altogether|in total|in all|insgesamt|en tout|in totaal|in totale|en total)");
   private static final Pattern NOT_STOCK =
       Pattern.compile(
           "(?:.* )?(?:sundries|materials|old codes|do not use|gone|sold|dead|archive|archiv|on order|ordered|bestellt|verkauft|"
@@ -67,7 +70,8 @@ final class RowWords {
   private RowWords() {}
 
   static boolean isTotal(String text) {
-    return TOTAL.matcher(Keys.of(STARS.matcher(text).replaceFirst(""))).matches();
+    String key = Keys.of(STARS.matcher(text).replaceFirst(""));
+    return TOTAL.matcher(key).matches() || ALL_TOLD.matcher(key).matches();
   }
 
   static boolean isNotStock(String text) {

@@ -111,7 +111,7 @@ public final class UsualNursery {
               .ifPresent(each -> most.put(taxon, each.getKey()));
           int all = called.values().stream().mapToInt(Integer::intValue).sum();
           if (top * 2 <= all) {
-            sameBeginning(called.keySet(), taxon).ifPresent(name -> most.put(taxon, name));
+            most.put(taxon, sameBeginning(called.keySet(), taxon).orElse(taxon));
           }
         });
     return most;

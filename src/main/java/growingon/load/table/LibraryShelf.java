@@ -166,6 +166,11 @@ final class LibraryShelf {
     return (Match.One) match;
   }
 
+  /** What was meant if a name is mistyped; a genus by itself is meant. */
+  private static Optional<String> slip(String asked) {
+    return asked.contains(" ") ? Library.shipped().slip(asked) : Optional.empty();
+  }
+
   /** What is said where the match is not by a name of the row itself. */
   private static Optional<Function<Where, Problem>> notice(
       Match.One match, String asked, String name) {
@@ -175,9 +180,7 @@ final class LibraryShelf {
       case NAMED -> match.cultivar().map(any -> where -> LibraryAdvice.cultivar(where, asked, row));
       case STANDS_IN -> Optional.of(where -> LibraryAdvice.relation(where, asked, row));
       case GENUS ->
-          Optional.of(
-              where ->
-                  LibraryAdvice.genus(where, asked, row, habit, Library.shipped().slip(asked)));
+          Optional.of(where -> LibraryAdvice.genus(where, asked, row, habit, slip(asked)));
       case KIND -> Optional.of(where -> LibraryAdvice.kind(where, asked, name));
     };
   }
