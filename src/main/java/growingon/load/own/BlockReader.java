@@ -330,8 +330,7 @@ final class BlockReader {
 
   /** Whether a name begins like the second word of a botanical one, whose genus stands above. */
   private static boolean isEpithet(String name) {
-    return Character.isLowerCase(name.charAt(0))
-        && PlantText.isEpithet(Keys.of(name.split(" ")[0]));
+    return Character.isLowerCase(name.charAt(0));
   }
 
   /** What a mark before a word stands for: the name above without its cultivar. */

@@ -207,7 +207,7 @@ record HeadingRow(
     boolean headed = hasColumnOfPlants(sheet, this);
     for (int column = 0; !headed && column < Math.min(26, texts.lastKey()); column++) {
       if (!texts.containsKey(column) && plants(sheet, lastIndex, column) > 0) {
-        all.put(column, "column " + (char) ('A' + column));
+        all.put(column, (char) ('A' + column) + " (no heading)");
         break;
       }
     }

@@ -120,6 +120,14 @@ final class PlantNames {
 
   private PlantMatch looked(String name, String genus) {
     PlantText text = PlantText.of(name);
+    Optional<PlantMatch> round =
+        text.turned().stream()
+            .flatMap(words -> exact(String.join(" ", words), "").stream())
+            .filter(PlantMatch::isKnown)
+            .findFirst();
+    if (round.isPresent()) {
+      return round.get();
+    }
     Optional<PlantMatch> whole =
         known(first(text, words -> whole(words, genus)), () -> first(text, words -> turned(words)));
     if (whole.filter(PlantMatch::isKnown).isPresent()) {

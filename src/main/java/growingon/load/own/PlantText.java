@@ -13,9 +13,12 @@ import java.util.regex.Pattern;
  * size.
  *
  * @param cultivar in quotes, if there is one
+ * @param turned words of it turned round, as in Hornbeam, Korean or Hornbeam (Korean): a name only
+ *     if they are one whole
  * @param readings words of the name in the ways in which they are tried, the first first
  */
-record PlantText(Optional<String> cultivar, List<List<String>> readings) {
+record PlantText(
+    Optional<String> cultivar, List<List<String>> turned, List<List<String>> readings) {
   private static final Pattern QUOTED =
       Pattern.compile(
           "(?<!\\p{L})['‘’´`]([^'‘’´`]{2,}(?:['’´`]\\p{L}+[^'‘’´`]*)?)['‘’´`](?!\\p{L})|[\"“”„]([^\"“”„]{2,})[\"“”„]");
@@ -78,6 +81,7 @@ record PlantText(Optional<String> cultivar, List<List<String>> readings) {
           "cl");
 
   PlantText {
+    turned = List.copyOf(turned);
     readings = List.copyOf(readings);
   }
 
@@ -94,7 +98,12 @@ record PlantText(Optional<String> cultivar, List<List<String>> readings) {
     }
     readings.add(words(Keys.of(inBrackets(bare) + " " + without)));
     readings.removeIf(List::isEmpty);
-    return new PlantText(cultivar, new ArrayList<>(readings));
+    Set<List<String>> turned = new LinkedHashSet<>();
+    turned(without).ifPresent(each -> turned.add(words(Keys.of(each))));
+    if (BRACKETS.matcher(bare).find()) {
+      turned.add(words(Keys.of(inBrackets(bare) + " " + without)));
+    }
+    return new PlantText(cultivar, new ArrayList<>(turned), new ArrayList<>(readings));
   }
 
   private static Optional<String> cultivarOf(String name) {
