@@ -395,4 +395,86 @@ class OwnListTest {
             "10001 lots are more than can be planned together (10000); plan a sheet or a place at a"
                 + " time, or put rows of one plant and size together");
   }
+
+  /** A list beside which answers lie, planned. */
+  private Ran answered(String list, String words, String fills) throws IOException {
+    Files.writeString(folder.resolve("stock.csv"), list);
+    Path mine = Files.createDirectories(folder.resolve("mine"));
+    Files.writeString(
+        mine.resolve("own words.csv"), "kind,yours,ours\nlist,../stock.csv,\n" + words);
+    Files.writeString(mine.resolve("to fill.csv"), "fill in,table,row,column\n" + fills);
+    return plan(mine, "report");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"'',''", "'20,own words,Retail,vat',20", "'0,own words,Retail,vat',24"})
+  void price_besideARateOfVat_isReadOnceItIsSaidWhetherItIsWithIt(String fill, String price)
+      throws IOException {
+    answered(
+        "Plant,Size,Qty,Retail,VAT\nField maple,C10,40,24.00,20.00\nHornbeam,C10,30,24.00,20.00\n",
+        "",
+        fill + "\n");
+    List<String> lines = Files.readAllLines(folder.resolve("report/tables/stock-as-read.csv"));
+    int column = List.of(lines.get(0).split(",")).indexOf("selling_price");
+    assertThat(lines.get(1).split(",", -1)[column]).isEqualTo(price);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"'',70", "'0,stock,Hornbeam,quantity',50"})
+  void plants_keptPrivate_areAskedAndLeftOutWhereSaidSo(String fill, int plants)
+      throws IOException {
+    Ran planned =
+        answered(
+            "Plant,Size,Qty,Place\nField maple,C10,40,Tunnel\nHornbeam,C10,20,Private\nBeech,C10,10,Tunnel\n",
+            "",
+            fill + "\n");
+    assertThat(planned.err()).isEmpty();
+    assertThat(planned.out().toString()).contains("3 lots, " + plants + " plants.");
+    assertThat(table("report", "to-fill").toString())
+        .contains("row 3, Qty, \\\"Private\\\": are these to be sold? type 0 if not");
+  }
+
+  @Test
+  void total_thatCountsCanesToo_isNoLotAndSaysSo() throws IOException {
+    Path list = folder.resolve("till.csv");
+    Files.writeString(
+        list,
+        "Code,Description,On hand,Value\n1,Field maple 10L,40,400\n2,Hornbeam 10L,30,300\n"
+            + "3,Bamboo cane 6ft,100,20\n4,Oak stake,10,20\n,,180,740\n");
+    assertThat(plan(list, "report").out())
+        .contains(
+            "till.csv: 2 lots, 70 plants, 2 taxa in 6 rows (1 heading row, 2 lots, 1 total, 2 not read).",
+            "Your total in row 6 says 180: rows 4 and 5 are not read. 70 is read.");
+  }
+
+  @Test
+  void rows_thatAreAPlantEach_arePlannedAndAskedInPlainWords() throws IOException {
+    Path list = folder.resolve("tags.csv");
+    Files.writeString(
+        list,
+        "Tag,Species,Girth 1m\n101,Field maple,20\n102-104,Hornbeam,22\n105,Beech,18\n106,Yew,30\n");
+    Path mine = folder.resolve("mine");
+    assertThat(run("start", mine.toString(), "--from", list.toString()).err()).isEmpty();
+    Ran planned = plan(mine, "report");
+    assertThat(planned.err()).isEmpty();
+    assertThat(planned.out().get(0))
+        .isEqualTo("tags.csv: 4 lots, 6 plants, 4 taxa in 5 rows (1 heading row, 4 lots).");
+    assertThat(table("report", "to-fill").toString())
+        .contains("No column says how many there are: is every row one plant, as 101?");
+    assertThat(Files.readString(folder.resolve("report/problems.txt")))
+        .contains(
+            "tags.csv: no column says how many plants there are, and every row is taken as one; say"
+                + " not read of a plant a row in own words if that is wrong");
+  }
+
+  @Test
+  void usualValues_areNotWarnedOf() throws IOException {
+    Path list = folder.resolve("stock.csv");
+    Files.writeString(
+        list,
+        "Plant,Trunk mm,Qty,Arrived,Place\nScots pine,22,40,May 2024,Field\nYew,24,30,May 2024,Field\n");
+    assertThat(plan(list, "report").code()).isZero();
+    assertThat(Files.readString(folder.resolve("report/problems.txt")))
+        .doesNotContain("dormant season");
+  }
 }
