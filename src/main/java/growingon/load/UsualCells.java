@@ -93,7 +93,7 @@ final class UsualCells {
     return source + "\n" + what;
   }
 
-  private static boolean isSame(String now, String usual) {
+  static boolean isSame(String now, String usual) {
     try {
       return now.equals(usual) || Double.parseDouble(now) == Double.parseDouble(usual);
     } catch (NumberFormatException text) {

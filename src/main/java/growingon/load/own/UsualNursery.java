@@ -242,6 +242,7 @@ public final class UsualNursery {
     values.put("discount rate % a year", "4");
     values.put("hours a week", "40");
     values.put("opening cash", "0");
+    values.put("minutes a sale", "3");
     values.put("prices sure %", "50");
     values.put("demand sure %", "50");
     values.put("usual values of", EDITION);

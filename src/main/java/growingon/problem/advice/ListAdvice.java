@@ -245,6 +245,27 @@ public final class ListAdvice {
   }
 
   /** An answer of the sheet to fill names a row that is not there any more. */
+  public static Problem answeredTwice(Where where, String cell, String answer, Where answered) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.CONTRADICTION,
+        "this cell was changed to %s and to fill says %s (row %d), which holds"
+            .formatted(cell, answer, answered.row()),
+        where,
+        "",
+        "empty one of them");
+  }
+
+  /** A row of a table that a name new in a list needs, which has usual values till then. */
+  public static Problem newInList(Where where, String name, String row) {
+    return notice(
+        where,
+        Reason.ASSUMED,
+        "new in your list, with usual values",
+        name,
+        "to type your own, paste this row there: " + row);
+  }
+
   public static Problem answerOfNothing(Where where, String table, String row) {
     return new Problem(
         Severity.WARNING,
