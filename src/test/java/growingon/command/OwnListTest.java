@@ -11,8 +11,14 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.YearMonth;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -476,5 +482,81 @@ class OwnListTest {
     assertThat(plan(list, "report").code()).isZero();
     assertThat(Files.readString(folder.resolve("report/problems.txt")))
         .doesNotContain("dormant season");
+  }
+
+  private List<String[]> lines(String report, String name) throws IOException {
+    return Files.readAllLines(folder.resolve(report).resolve("tables").resolve(name)).stream()
+        .skip(1)
+        .map(line -> line.split(",", -1))
+        .toList();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"hollin wood.xlsx", "brookfold tunnels.xlsx", "muehlgrund bestand.csv"})
+  void trees_inPotsOfTheUsualNursery_neverStandOverFourYearsOnTheSameRoots(String name)
+      throws IOException {
+    plan(Files.copy(LISTS.resolve(name), folder.resolve(name)), "report");
+    Set<String> work = Set.of("pot up", "pot on", "re-pot", "re-pot again", "reduce and pot");
+    Map<String, YearMonth> worked = new HashMap<>();
+    List<String[]> jobs = new ArrayList<>(lines("report", "jobs-next.csv"));
+    jobs.addAll(lines("report", "jobs.csv"));
+    int first = 0;
+    for (String[] month : lines("report", "lot-months.csv")) {
+      String lot = month[0];
+      YearMonth now = YearMonth.parse(month[1]);
+      boolean potted = jobs.stream().anyMatch(job -> job[2].equals(lot) && work.contains(job[3]));
+      if (!potted || month[2].equals("0")) {
+        continue;
+      }
+      worked.putIfAbsent(lot, now);
+      if (jobs.stream()
+          .anyMatch(
+              job -> job[0].equals(month[1]) && job[2].equals(lot) && work.contains(job[3]))) {
+        worked.put(lot, now);
+        first++;
+      }
+      assertThat(ChronoUnit.MONTHS.between(worked.get(lot), now))
+          .as("%s in %s", lot, now)
+          .isLessThanOrEqualTo(48);
+    }
+    assertThat(first).isGreaterThan(5);
+  }
+
+  @Test
+  void plants_newInTheList_comeAsRowsToPaste() throws IOException {
+    Path list = folder.resolve("stock.csv");
+    Files.writeString(list, "Plant,Size,Qty,Place\nField maple,C10,40,Tunnel 1\n");
+    Path mine = folder.resolve("mine");
+    run("start", mine.toString(), "--from", list.toString());
+    Files.writeString(
+        list, "Plant,Size,Qty,Place\nField maple,C10,40,Tunnel 1\nScots pine,C12,9,New bed\n");
+    assertThat(plan(mine, "next").code()).isZero();
+    assertThat(Files.readString(folder.resolve("next/problems.txt")))
+        .contains(
+            "nursery.xlsx, sheet places: new in your list, with usual values (New bed); to type your"
+                + " own, paste this row there: New bed\tstanding ground\t2\t80")
+        .contains("sheet pots: new in your list, with usual values (12 litre)")
+        .contains("sheet species: new in your list, with usual values (Scots pine)");
+  }
+
+  @Test
+  void cell_changedAndAnsweredOtherwise_isToldAndTheAnswerHolds() throws IOException {
+    Path list = folder.resolve("stock.csv");
+    Files.writeString(
+        list, "Plant,Size,Qty,Place\nField maple,C10,40,Tunnel\nHornbeam,C10,30,Tunnel\n");
+    Path mine = Files.createDirectories(folder.resolve("mine"));
+    Files.writeString(mine.resolve("own words.csv"), "kind,yours,ours\nlist,../stock.csv,\n");
+    Files.writeString(
+        mine.resolve("places.csv"), "place,kind,square metres,usable %\nTunnel,tunnel,90,80\n");
+    Files.writeString(
+        mine.resolve("to fill.csv"),
+        "fill in,usual,table,row,column\n120,14,places,Tunnel,square metres\n");
+    assertThat(plan(mine, "report").code()).isZero();
+    assertThat(Files.readString(folder.resolve("report/problems.txt")))
+        .contains(
+            "places.csv, row 2, column square metres: this cell was changed to 90 and to fill says"
+                + " 120 (row 2), which holds; empty one of them");
+    assertThat(Files.readString(folder.resolve("report/tables/assumptions.csv")))
+        .contains("square metres,120");
   }
 }

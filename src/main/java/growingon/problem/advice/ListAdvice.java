@@ -244,7 +244,7 @@ public final class ListAdvice {
         "choose a word of the drop-down list under ours, such as quantity or not read");
   }
 
-  /** An answer of the sheet to fill names a row that is not there any more. */
+  /** A cell that was changed and answered otherwise. */
   public static Problem answeredTwice(Where where, String cell, String answer, Where answered) {
     return new Problem(
         Severity.WARNING,
@@ -266,6 +266,7 @@ public final class ListAdvice {
         "to type your own, paste this row there: " + row);
   }
 
+  /** An answer of the sheet to fill names a row that is not there any more. */
   public static Problem answerOfNothing(Where where, String table, String row) {
     return new Problem(
         Severity.WARNING,
