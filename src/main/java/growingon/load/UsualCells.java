@@ -86,7 +86,7 @@ final class UsualCells {
     String key = key(problem.where().column("").toString(), problem.where().column());
     return !problem.isError()
         && problem.reason() == Reason.OUT_OF_RANGE
-        && (cells.contains(key) || resting.contains(key));
+        && (problem.where().file().equals(USUAL) || cells.contains(key) || resting.contains(key));
   }
 
   private static String key(String source, String what) {

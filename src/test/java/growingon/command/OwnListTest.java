@@ -559,4 +559,20 @@ class OwnListTest {
     assertThat(Files.readString(folder.resolve("report/tables/assumptions.csv")))
         .contains("square metres,120");
   }
+
+  @Test
+  void check_ofAListAlone_saysHowItIsRead_andNoStepsOfUsualRoutes() throws IOException {
+    Path list = folder.resolve("stock.csv");
+    Files.writeString(list, "Plant,Size,Qty\nScots pine,60-80,40\nHornbeam,C10,30\n");
+    Ran checked = run("check", list.toString());
+    assertThat(checked.out())
+        .containsExactly(
+            "stock.csv: 2 lots, 70 plants, 2 taxa in 3 rows (1 heading row, 2 lots).",
+            "3 of 3 headings understood, 0 asked: Plant = species, Qty = quantity, ...; see own"
+                + " words.",
+            "Prices and the growth of 2 species are usual values, not yours: 15 cells in to fill.",
+            "notice: there is no table places, so the plan says nothing about space, and places named"
+                + " elsewhere do not count",
+            "2 stock rows and 2 lots read; 0 errors, 0 warnings, 1 notice.");
+  }
 }
