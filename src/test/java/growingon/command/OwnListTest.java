@@ -575,4 +575,50 @@ class OwnListTest {
                 + " elsewhere do not count",
             "2 stock rows and 2 lots read; 0 errors, 0 warnings, 1 notice.");
   }
+
+  /**
+   * The order of the first potting, from the pots that are filled to what they cost, spelled out:
+   * the pot mix is four parts of grit, five of bark and one of coir, as in the started nursery.
+   */
+  @Test
+  void order_ofTheFirstPotting_isWhatIsPottedCountedUpByHand() throws IOException {
+    plan(LISTS.resolve("others/13 two houses.xlsx"), "report");
+    List<String[]> order = lines("report", "orders-next.csv");
+    String needed = order.get(0)[1];
+    double litres = 0;
+    int trees = 0;
+    for (String line : Files.readAllLines(folder.resolve("report/tables/jobs-next.csv"))) {
+      String[] job = line.split(",", -1);
+      if (job[0].equals(needed) && job[3].equals("pot on")) {
+        trees += Integer.parseInt(job[4]);
+        litres += Double.parseDouble(job[6]);
+      }
+    }
+    int pots = bought(order, needed, "7.5 litre", 1.42);
+    // Pots go by what is expected to stand then, trees by the whole plants of each lot.
+    assertThat(pots).isBetween(trees - 8, trees + 8).isGreaterThan(100);
+    int grit = bought(order, needed, "grit", 5.40);
+    int bark = bought(order, needed, "bark", 7.80);
+    int coir = bought(order, needed, "coir", 9.20);
+    assertThat(grit).isEqualTo((int) Math.ceil(litres * 0.4 / 25));
+    assertThat(bark).isEqualTo((int) Math.ceil(litres * 0.5 / 60));
+    assertThat(coir).isEqualTo((int) Math.ceil(litres * 0.1 / 70));
+    long cost = Math.round(pots * 1.42 + grit * 5.40 + bark * 7.80 + coir * 9.20);
+    assertThat(Files.readString(folder.resolve("report/report.html")))
+        .contains("%,d pots (7.5 litre)".formatted(pots))
+        .contains("EUR %,d".formatted(cost));
+  }
+
+  /** How many packs of a thing are ordered for a month, at this price each. */
+  private static int bought(List<String[]> order, String month, String item, double price) {
+    String[] row =
+        order.stream()
+            .filter(each -> each[1].equals(month) && each[2].equals(item))
+            .findFirst()
+            .orElseThrow();
+    int packs = Integer.parseInt(row[4]);
+    assertThat(Double.parseDouble(row[7])).isEqualTo(price);
+    assertThat(Double.parseDouble(row[8])).isEqualTo(packs * price, within(0.005));
+    return packs;
+  }
 }
