@@ -414,7 +414,7 @@ final class BlockReader {
     return hidden;
   }
 
-  List<Integer> groupsNotUsed() {
+  Map<Integer, String> groupsNotUsed() {
     return group.notUsed();
   }
 }

@@ -1,11 +1,11 @@
 package growingon.load.own;
 
 import java.time.YearMonth;
-import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * Titles between the rows of a list: what each says of the rows below it, till the next of its
@@ -14,7 +14,7 @@ import java.util.Set;
 final class GroupTitles {
   private final RowReader reader;
   private final Set<String> placeNames = new HashSet<>();
-  private final List<Integer> notUsed = new ArrayList<>();
+  private final Map<Integer, String> notUsed = new TreeMap<>();
   private String genus = "";
   private Optional<PlantMatch> species = Optional.empty();
   private String place;
@@ -62,7 +62,7 @@ final class GroupTitles {
               ? Keys.of(text)
               : "";
       species = Optional.empty();
-      notUsed.add(row.number());
+      notUsed.put(row.number(), text);
     }
   }
 
@@ -90,8 +90,8 @@ final class GroupTitles {
     return notStock;
   }
 
-  /** Rows of those that say nothing that is used. */
-  List<Integer> notUsed() {
+  /** Those that say nothing that is used, by row. */
+  Map<Integer, String> notUsed() {
     return notUsed;
   }
 }

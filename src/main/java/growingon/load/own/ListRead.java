@@ -24,6 +24,7 @@ import java.util.stream.Stream;
  * @param currencies signs found at prices
  * @param abouts cells whose number or date is about, as they stand, those of lots only
  * @param asked rows that are lots of which something is asked without which they do not count
+ * @param unusedTitles titles between the lots that say nothing of them
  */
 public record ListRead(
     ListKind kind,
@@ -37,8 +38,10 @@ public record ListRead(
     Optional<YearMonth> counted,
     Set<String> currencies,
     List<String> abouts,
-    List<OwnLot> asked) {
+    List<OwnLot> asked,
+    List<UnusedTitle> unusedTitles) {
   public ListRead {
+    unusedTitles = List.copyOf(unusedTitles);
     lots = List.copyOf(lots);
     headings = List.copyOf(headings);
     questions = List.copyOf(questions);
@@ -49,6 +52,9 @@ public record ListRead(
     abouts = List.copyOf(abouts);
     asked = List.copyOf(asked);
   }
+
+  /** A title between the lots that says nothing of them. */
+  public record UnusedTitle(String sheet, int row, String text) {}
 
   /**
    * The same with other names of its rows.
@@ -71,7 +77,8 @@ public record ListRead(
         counted,
         currencies,
         abouts,
-        asked.stream().map(lot -> lot.named(given.get(lot.lot()))).toList());
+        asked.stream().map(lot -> lot.named(given.get(lot.lot()))).toList(),
+        unusedTitles);
   }
 
   /** Whether something is asked of a whole column or sheet. */

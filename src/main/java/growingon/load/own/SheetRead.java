@@ -46,6 +46,7 @@ final class SheetRead {
   final List<StatedTotal> totals = new ArrayList<>();
   final List<String> notices = new ArrayList<>();
   final List<Question> questions = new ArrayList<>();
+  final List<ListRead.UnusedTitle> unusedTitles = new ArrayList<>();
   final Set<String> currencies = new HashSet<>();
   Optional<YearMonth> counted = Optional.empty();
   String why = "";
@@ -249,9 +250,10 @@ final class SheetRead {
                       block.things().rows.size() == 1 ? "row" : "rows",
                       Writing.list(block.things().rows.stream().map(Object::toString).toList()))));
     }
-    for (int row : block.groupsNotUsed()) {
-      notices.add(sheet.at("row %d: a title between the lots, not used".formatted(row)));
-    }
+    block
+        .groupsNotUsed()
+        .forEach(
+            (row, text) -> unusedTitles.add(new ListRead.UnusedTitle(sheet.name(), row, text)));
   }
 
   private void tell(BlockReader.Tally tally, String what) {

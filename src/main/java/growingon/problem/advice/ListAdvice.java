@@ -132,13 +132,13 @@ public final class ListAdvice {
   }
 
   /** A heading that may be several things. */
-  public static Problem openHeading(Where where, List<String> choices) {
+  public static Problem openHeading(Where where, String example, List<String> choices) {
     return new Problem(
         Severity.WARNING,
         Reason.UNKNOWN_NAME,
         "this heading is not understood for certain, and its column is not read",
         where,
-        "",
+        example.isEmpty() ? "" : "such as " + example,
         choices.isEmpty()
             ? "say in own words what it is"
             : "say in own words whether it is " + String.join(" or ", choices));
@@ -175,6 +175,17 @@ public final class ListAdvice {
         where,
         why,
         "see which is right");
+  }
+
+  /** A title that says nothing that is known. */
+  public static Problem titleNotUsed(Where where, String title) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.ASSUMED,
+        "a title between the lots is not used",
+        where,
+        title,
+        "make a column of it if it says something of the rows below");
   }
 
   /** Anything else that was done with the list. */
