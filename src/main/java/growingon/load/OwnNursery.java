@@ -2,7 +2,6 @@ package growingon.load;
 
 import growingon.load.cell.Cell;
 import growingon.load.cell.Findings;
-import growingon.load.cell.Row;
 import growingon.load.cell.Texts;
 import growingon.load.own.Fill;
 import growingon.load.own.ListKind;
@@ -37,7 +36,6 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -264,7 +262,7 @@ final class OwnNursery {
    */
   Tables completed(Tables typed) {
     Tables all = typed.copy();
-    answers.forEach(answer -> tellTwice(answer, typed));
+    AnsweredTwice.tell(answers, typed, findings);
     if (said.site().south()) {
       turnSouth(all);
     }
@@ -340,29 +338,6 @@ final class OwnNursery {
     }
   }
 
-  /** Whoever changed the cell and answered too is told which holds. */
-  private void tellTwice(Answer answer, Tables typed) {
-    Stream<Row> rows =
-        Tables.formats().stream()
-            .filter(format -> format.name().equals(answer.table()))
-            .flatMap(format -> typed.find(format).stream())
-            .flatMap(table -> table.rows().stream());
-    rows.filter(row -> !answer.usual().isEmpty() && row.isCalled(answer.row()))
-        .forEach(
-            row -> {
-              String there = row.cell(answer.column()).shown();
-              boolean changed = !there.isEmpty() && !UsualCells.isSame(there, answer.usual());
-              if (changed && !UsualCells.isSame(there, answer.cell().shown())) {
-                findings.add(
-                    ListAdvice.answeredTwice(
-                        row.where().column(answer.column()),
-                        there,
-                        answer.cell().shown(),
-                        answer.where()));
-              }
-            });
-  }
-
   /** An answer that finds nothing to answer is told. */
   private void apply(Answer answer, Tables all) {
     boolean fits =
@@ -397,19 +372,11 @@ final class OwnNursery {
           row ->
               findings.add(
                   ListAdvice.newInList(
-                      there.get().where(), row.get(subject), pasted(format, row))));
+                      there.get().where(), row.get(subject), TextRows.pasted(format, row))));
       if (!lacking.isEmpty()) {
         all.extend(format, TextRows.grid(USUAL, lacking), findings);
       }
     }
-  }
-
-  /** A row as it is laid out in the sheet of its table, its cells parted by tabs. */
-  private static String pasted(TableFormat format, Map<String, String> row) {
-    return format.columns().stream()
-        .map(column -> row.getOrDefault(column.name(), ""))
-        .collect(Collectors.joining("\t"))
-        .stripTrailing();
   }
 
   private void add(Tables all, TableFormat format, Where where, List<Map<String, String>> rows) {

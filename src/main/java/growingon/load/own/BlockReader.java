@@ -7,15 +7,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.regex.Pattern;
 
 /**
  * Reads the rows below one heading row, from one column up to another: says of each what it is, and
  * reads those that are lots.
  */
 final class BlockReader {
-  private static final Pattern MARK_BEFORE =
-      Pattern.compile("^(?:\"|''|„|”|do\\.?|dto\\.?)\\s+(?=\\S)");
   private static final int LONGEST_GROUP = 45;
 
   /** The longest name that a plant of the nursery may have. */
@@ -35,10 +32,7 @@ final class BlockReader {
   private final Tally struck = new Tally();
   private final Tally hidden = new Tally();
   private final GroupTitles group;
-  private String nameAbove = "";
-
-  /** What a column of genera said last. */
-  private String genusAbove = "";
+  private final NameAbove names = new NameAbove();
 
   /** Rows and plants of one kind. */
   static final class Tally {
@@ -127,7 +121,7 @@ final class BlockReader {
       return RowKind.NOTE;
     }
     if (isGroup(row)) {
-      nameAbove = "";
+      names.forget();
       group.take(row);
       return RowKind.GROUP;
     }
@@ -207,7 +201,7 @@ final class BlockReader {
   }
 
   private RowKind lot(SheetRow row) {
-    String name = name(row);
+    String name = names.of(text(row, "species"), text(row, "genus"), text(row, "cultivar"));
     if (name.length() > LONGEST_NAME) {
       return tooLong(row, name.substring(0, LONGEST_GROUP));
     }
@@ -247,8 +241,7 @@ final class BlockReader {
 
   private RowKind one(SheetRow row, String name) {
     boolean gone = isGone(row);
-    remember(row);
-    nameAbove = name;
+    remember(row, name);
     if (gone) {
       return RowKind.GONE;
     }
@@ -285,8 +278,7 @@ final class BlockReader {
 
   /** Each filled cell under a size is a lot of that size. */
   private RowKind bySize(SheetRow row, String name) {
-    remember(row);
-    nameAbove = name;
+    remember(row, name);
     RowKind kind = RowKind.GONE;
     for (HeadingRead head : heads) {
       Optional<SheetCell> cell =
@@ -300,54 +292,9 @@ final class BlockReader {
     return kind == RowKind.GONE && hasAny(row, "quantity") ? one(row, name) : kind;
   }
 
-  /** The name, also where a mark or an empty cell means the one above. */
-  private String name(SheetRow row) {
-    String text = text(row, "species");
-    String genusCell = text(row, "genus");
-    if (text.isEmpty() && !genusCell.isEmpty()) {
-      text =
-          RowWords.isDitto(genusCell)
-              ? nameAbove
-              : (genusCell + " " + text(row, "cultivar")).strip();
-    }
-    if (text.isEmpty() || RowWords.isDitto(text)) {
-      return nameAbove.isEmpty() ? text.isEmpty() ? "" : text : nameAbove;
-    }
-    if (MARK_BEFORE.matcher(text).lookingAt() && !nameAbove.isEmpty()) {
-      String rest = MARK_BEFORE.matcher(text).replaceFirst("");
-      return genusAndSpecies(nameAbove) + " " + rest;
-    }
-    if (genusCell.isEmpty() && !genusAbove.isEmpty() && isEpithet(text)) {
-      return genusAbove + " " + text;
-    }
-    if (!genusCell.isEmpty()
-        && !RowWords.isDitto(genusCell)
-        && !Keys.of(text).startsWith(Keys.of(genusCell))) {
-      return genusCell + " " + text;
-    }
-    return text;
-  }
-
-  /** Whether a name begins like the second word of a botanical one, whose genus stands above. */
-  private static boolean isEpithet(String name) {
-    return Character.isLowerCase(name.charAt(0));
-  }
-
-  /** What a mark before a word stands for: the name above without its cultivar. */
-  private static String genusAndSpecies(String name) {
-    String called = PlantText.called(name);
-    String[] words = called.split(" ");
-    boolean botanical =
-        words.length > 2
-            && PlantNames.shipped().isGenus(Keys.of(words[0]))
-            && PlantText.isEpithet(Keys.of(words[1]));
-    return botanical ? words[0] + " " + words[1] : called;
-  }
-
-  private void remember(SheetRow row) {
+  private void remember(SheetRow row, String name) {
     row.cells().forEach(above::put);
-    String genusCell = text(row, "genus");
-    genusAbove = genusCell.isEmpty() || RowWords.isDitto(genusCell) ? genusAbove : genusCell;
+    names.remember(name, text(row, "genus"));
   }
 
   private boolean isStruck(SheetRow row) {

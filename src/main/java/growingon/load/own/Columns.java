@@ -7,7 +7,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 
 /**
  * What the columns of a list are: by the grower's own words, by the headings, and where a heading
@@ -16,6 +15,7 @@ import java.util.function.Predicate;
 final class Columns {
   private final String sheet;
   private final List<SheetRow> body;
+  private final ColumnCells cells;
   private final OwnWords own;
   private final List<HeadingRead> reads = new ArrayList<>();
   private final List<Integer> ranks = new ArrayList<>();
@@ -23,6 +23,7 @@ final class Columns {
   private Columns(String sheet, List<SheetRow> body, OwnWords own) {
     this.sheet = sheet;
     this.body = body;
+    this.cells = new ColumnCells(body);
     this.own = own;
   }
 
@@ -66,13 +67,12 @@ final class Columns {
     columns.settleNames();
     columns.settleRanks();
     columns.settleNumber();
-    columns.settleVat();
-    return List.copyOf(columns.reads);
+    return List.copyOf(VatRates.settled(columns.reads, columns.cells, own));
   }
 
   private void add(int column, String heading) {
-    List<SheetCell> cells = cells(column);
-    String example = cells.isEmpty() ? "" : cells.get(0).text();
+    List<SheetCell> filled = cells.of(column);
+    String example = filled.isEmpty() ? "" : filled.get(0).text();
     Meaning meaning = Meaning.of(Meaning.OPEN, "");
     How how = How.OPEN;
     String why = "";
@@ -109,39 +109,12 @@ final class Columns {
             meaning.unit(),
             how,
             meaning.choices(),
-            cells.size(),
+            filled.size(),
             example,
             why));
     ranks.add(meaning.rank());
   }
 
-  private static final Set<String> VAT =
-      Set.of(
-          "vat",
-          "vat %",
-          "vat rate",
-          "tax",
-          "tax %",
-          "tax rate",
-          "mwst",
-          "mwst %",
-          "mwst satz",
-          "ust",
-          "ust %",
-          "tva",
-          "tva %",
-          "taux tva",
-          "btw",
-          "btw %",
-          "iva",
-          "iva %",
-          "aliquota iva",
-          "tipo iva");
-
-  /** No country has a higher rate, percent. */
-  private static final double MOST_VAT = 30;
-
-  static final String BESIDE_VAT = "its list says at which rate of VAT";
   private static final String NOT_UNDERSTOOD = "not understood";
 
   /** A list without numbers, whose rows are one plant each. */
@@ -154,22 +127,8 @@ final class Columns {
   /** Its cells are numbers of plants of the size that it names. */
   static final String SIZE_HEADING = "size heading";
 
-  private List<SheetCell> cells(int column) {
-    return body.stream().flatMap(row -> row.cell(column).stream()).toList();
-  }
-
   private boolean has(String ours) {
     return reads.stream().anyMatch(each -> each.is(ours));
-  }
-
-  private boolean all(int column, Predicate<SheetCell> test) {
-    List<SheetCell> cells = cells(column);
-    return !cells.isEmpty() && cells.stream().allMatch(test);
-  }
-
-  private boolean most(int column, Predicate<SheetCell> test) {
-    List<SheetCell> cells = cells(column);
-    return cells.stream().filter(test).count() * 2 > cells.size();
   }
 
   private void settleBreaks() {
@@ -188,7 +147,7 @@ final class Columns {
     for (int i = 0; i < reads.size(); i++) {
       HeadingRead read = reads.get(i);
       if (read.how() == How.OPEN && read.why().startsWith(NOT_UNDERSTOOD)) {
-        if (holdsPots(read.column())) {
+        if (cells.all(read.column(), CellKinds::holdsAPot)) {
           reads.set(i, read.as("size", "", How.LIKELY, "its cells are pots and roots"));
         }
       } else if (read.how() == How.OPEN && !read.choices().isEmpty()) {
@@ -196,10 +155,11 @@ final class Columns {
         if (chosen.isPresent()) {
           choose(i, chosen.get());
         }
-      } else if (read.is("quantity") && most(read.column(), cell -> cell.date().isPresent())) {
+      } else if (read.is("quantity")
+          && cells.most(read.column(), cell -> cell.date().isPresent())) {
         choose(i, "arrived");
       } else if (read.is("form")
-          && most(read.column(), cell -> Shapes.ALL.contains(Keys.of(cell.text())))) {
+          && cells.most(read.column(), cell -> Shapes.ALL.contains(Keys.of(cell.text())))) {
         choose(i, "habit");
       }
     }
@@ -223,22 +183,23 @@ final class Columns {
     }
     if (choices.equals(Set.of("supplier", "arrived"))) {
       boolean months =
-          all(column, MonthText::isMonth)
-              || own.list().isOffers() && all(column, OfferMonth::isOne);
+          cells.all(column, MonthText::isMonth)
+              || own.list().isOffers() && cells.all(column, OfferMonth::isOne);
       return Optional.of(months ? "arrived" : "supplier");
     }
     if (choices.equals(Set.of("quantity", "species"))) {
-      return most(column, SheetCell::isText) && !most(column, Columns::isCount)
+      return cells.most(column, SheetCell::isText) && !cells.most(column, CellKinds::isCount)
           ? Optional.of("species")
           : Optional.of("quantity");
     }
-    if (choices.contains("quality word") && most(column, Columns::hasWords)) {
+    if (choices.contains("quality word") && cells.most(column, CellKinds::hasWords)) {
       return Optional.of("quality word");
     }
     if (choices.contains("height cm") && Units.isLength(read.unit())) {
       return Optional.of("height cm");
     }
-    if (choices.contains("clear stem") && isClearStem(column)) {
+    if (choices.contains("clear stem")
+        && (has("girth cm") || cells.all(column, CellKinds::isClearStem))) {
       return Optional.of("clear stem");
     }
     return read.choices().contains(Meaning.NOT_READ) && has(SIZE_HEADING)
@@ -251,7 +212,7 @@ final class Columns {
     boolean other =
         reads.stream()
             .anyMatch(each -> each != read && (each.is("quantity") || each.is(SIZE_HEADING)));
-    List<String> texts = cells(read.column()).stream().map(SheetCell::text).toList();
+    List<String> texts = cells.of(read.column()).stream().map(SheetCell::text).toList();
     boolean differ = new HashSet<>(texts).size() == texts.size();
     if (!other || !differ) {
       return "quantity";
@@ -264,47 +225,12 @@ final class Columns {
   }
 
   private Optional<String> datesOrNumbers(int column) {
-    if (all(column, MonthText::isMonth)) {
+    if (cells.all(column, MonthText::isMonth)) {
       return Optional.of("arrived");
     }
-    return all(column, Columns::isCount) && !has("quantity")
+    return cells.all(column, CellKinds::isCount) && !has("quantity")
         ? Optional.of("quantity")
         : Optional.empty();
-  }
-
-  private static boolean isCount(SheetCell cell) {
-    return !cell.date().isPresent() && CountText.of(cell).value().isPresent();
-  }
-
-  private static boolean hasWords(SheetCell cell) {
-    SizeParts parts = new SizeParts();
-    String left = SizeGrammar.pots(SizeGrammar.roots(cell.text(), parts), parts);
-    return parts.pot().isPresent()
-        || parts.form().isPresent()
-        || SizeGrammar.saysStandard(left)
-        || Shapes.ALL.contains(Keys.of(cell.text()))
-        || left.matches("(?i).*\\d\\s?x\\s?v.*");
-  }
-
-  /** Whether every cell says in which pot or with which roots a plant is. */
-  private boolean holdsPots(int column) {
-    return all(
-        column,
-        cell -> {
-          SizeParts parts = new SizeParts();
-          SizeGrammar.readSize(cell.text(), parts);
-          return parts.pot().isPresent() || parts.form().isPresent();
-        });
-  }
-
-  private boolean isClearStem(int column) {
-    return has("girth cm")
-        || all(
-            column,
-            cell ->
-                SizeGrammar.bare(cell.text())
-                    .filter(span -> span.from() >= 60 || span.to() < 3)
-                    .isPresent());
   }
 
   /** A price beside a unit cost is what is asked for, beside a selling price what was paid. */
@@ -349,7 +275,7 @@ final class Columns {
       boolean name = Set.of("species", "common name", "variety").contains(read.ours());
       if (name
           && read.how() != How.YOURS
-          && all(read.column(), cell -> cell.text().matches("[0-9 .-]+"))) {
+          && cells.all(read.column(), cell -> cell.text().matches("[0-9 .-]+"))) {
         choose(i, has("lot") ? Meaning.NOT_READ : "lot");
       }
     }
@@ -386,10 +312,10 @@ final class Columns {
   }
 
   private double plants(int column) {
-    List<SheetCell> cells = cells(column).stream().filter(SheetCell::isText).limit(200).toList();
+    List<SheetCell> texts = cells.of(column).stream().filter(SheetCell::isText).limit(200).toList();
     long plants =
-        cells.stream().filter(cell -> PlantNames.shipped().find(cell.text(), "").isPlant()).count();
-    return plants * 10 >= cells.size() * 3 && plants > 0 ? (double) plants / cells.size() : 0;
+        texts.stream().filter(cell -> PlantNames.shipped().find(cell.text(), "").isPlant()).count();
+    return plants * 10 >= texts.size() * 3 && plants > 0 ? (double) plants / texts.size() : 0;
   }
 
   /**
@@ -418,7 +344,8 @@ final class Columns {
     boolean all = tags.isPresent() && reads.get(tags.get()).rows() >= body.size() * 9 / 10;
     boolean mayCount =
         reads.stream()
-            .anyMatch(read -> read.is(Meaning.OPEN) && most(read.column(), Columns::isCount));
+            .anyMatch(
+                read -> read.is(Meaning.OPEN) && cells.most(read.column(), CellKinds::isCount));
     boolean refused =
         own.find(OwnWords.HEADING, A_PLANT_A_ROW).filter(Meaning.NOT_READ::equals).isPresent();
     if (!own.list().isOffers() && !counted && all && !mayCount && !refused) {
@@ -437,32 +364,6 @@ final class Columns {
               "no column is the number, so a row is a plant"));
       ranks.add(1);
     }
-  }
-
-  /**
-   * Where a column says at which rate of VAT, as a till does, its prices may be with it: they are
-   * not read till that is said.
-   */
-  private void settleVat() {
-    boolean rated = reads.stream().anyMatch(this::isVatRate);
-    if (!rated || own.list().isOffers()) {
-      return;
-    }
-    reads.replaceAll(
-        read ->
-            read.is("selling price") && !own.headings().saysWithoutVat(read.heading())
-                ? read.as(read.ours(), Units.GROSS, read.how(), BESIDE_VAT)
-                : read);
-  }
-
-  private boolean isVatRate(HeadingRead read) {
-    return VAT.contains(Keys.of(read.heading()))
-        && all(
-            read.column(),
-            cell ->
-                SizeGrammar.bare(cell.text().replace("%", ""))
-                    .filter(rate -> rate.to() <= MOST_VAT)
-                    .isPresent());
   }
 
   private int effectiveRank(int index) {

@@ -175,7 +175,7 @@ final class ReadingFills {
   private static Fill vat(HeadingRead head) {
     return new Fill(
         "not read",
-        (head.why().equals(Columns.BESIDE_VAT)
+        (head.why().equals(VatRates.BESIDE_VAT)
                 ? "Is %s with VAT? type the rate, or 0 if it is without"
                 : "%s is with VAT: at which rate?")
             .formatted(head.heading()),
