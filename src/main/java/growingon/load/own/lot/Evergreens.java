@@ -1,15 +1,18 @@
-package growingon.load.own.usual;
+package growingon.load.own.lot;
 
-import growingon.load.own.lot.OwnLot;
 import growingon.load.own.plant.PlantNames;
 import growingon.load.own.text.Keys;
 import growingon.nursery.library.Library;
 import growingon.nursery.library.Match;
 import growingon.nursery.species.Habit;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 
 /** Which plants keep their leaves: by the library, else conifers by their genus. */
-final class Evergreens {
+public final class Evergreens {
+  private static final String EVERGREEN = "evergreen";
+  private static final String DECIDUOUS = "deciduous";
   private static final Set<String> CONIFERS =
       Set.of(
           "abies",
@@ -36,8 +39,28 @@ final class Evergreens {
 
   private Evergreens() {}
 
-  static boolean isOne(OwnLot lot) {
+  /** The kind that all these taxa are, empty if they are of both. */
+  static String kindOf(List<String> taxa) {
+    Set<String> kinds = new HashSet<>();
+    taxa.forEach(taxon -> kinds.add(isEvergreen(taxon) ? EVERGREEN : DECIDUOUS));
+    return kinds.size() == 1 ? kinds.iterator().next() : "";
+  }
+
+  private static boolean isEvergreen(String taxon) {
+    return Library.shipped().find(taxon) instanceof Match.One one
+        && one.taxon().habit() == Habit.EVERGREEN;
+  }
+
+  /** Whether what stands in for a plant is a kind, not a genus. */
+  public static boolean isKind(String standIn) {
+    return standIn.equals(EVERGREEN) || standIn.equals(DECIDUOUS);
+  }
+
+  public static boolean isOne(OwnLot lot) {
     String known = lot.taxon().orElse(lot.standIn());
+    if (isKind(known)) {
+      return known.equals(EVERGREEN);
+    }
     if (!known.isEmpty() && Library.shipped().find(known) instanceof Match.One one) {
       return one.taxon().habit() == Habit.EVERGREEN;
     }
