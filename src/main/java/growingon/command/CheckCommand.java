@@ -4,6 +4,7 @@ import growingon.command.folder.SpeciesFolder;
 import growingon.load.Loader;
 import growingon.load.PlanSources;
 import growingon.nursery.Inputs;
+import growingon.nursery.number.Writing;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;
 import growingon.problem.Severity;
@@ -17,6 +18,7 @@ import growingon.report.plan.space.RoomSlips;
 import growingon.report.text.Phrases;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -64,6 +66,10 @@ final class CheckCommand implements Callable<Integer> {
     }
     Refusal.clear(what);
     loaded.value().get().own().ifPresent(own -> own.sentences().forEach(out::println));
+    if (isListAlone(loaded.value().get())) {
+      Reading.print(problems, Severity.NOTICE, out);
+      return told(loaded.value().get(), loaded.value().get().stockRows(), problems);
+    }
     Projection projection = Projector.project(loaded.value().get().scenario());
     problems.addAll(projection.remarks());
     problems.addAll(
@@ -72,13 +78,26 @@ final class CheckCommand implements Callable<Integer> {
     out.println("Steps of each lot:");
     projection.lots().forEach(lot -> out.println("  " + steps(lot, projection)));
     Reading.print(problems, Severity.NOTICE, out);
-    out.println(
-        "%d stock rows and %d lots read; %s."
-            .formatted(
-                loaded.value().get().stockRows(),
-                projection.lots().size(),
-                Reading.count(problems)));
+    return told(loaded.value().get(), projection.lots().size(), problems);
+  }
+
+  private int told(Inputs inputs, int lots, List<Problem> problems) {
+    Writing writing = inputs.scenario().nursery().settings().writing();
+    spec.commandLine()
+        .getOut()
+        .println(
+            "%s stock rows and %s lots read; %s."
+                .formatted(
+                    writing.whole(inputs.stockRows()),
+                    writing.whole(lots),
+                    Reading.count(problems)));
     return ExitCode.DONE;
+  }
+
+  /** Of a list by itself only its reading is the grower's; steps and room would be usual ones. */
+  private boolean isListAlone(Inputs inputs) {
+    return Files.isRegularFile(what)
+        && inputs.own().filter(own -> own.reads(what.getFileName().toString())).isPresent();
   }
 
   private static String steps(LotHistory lot, Projection projection) {

@@ -267,7 +267,7 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own, List<Path> today
                     inputs ->
                         inputs.withOwn(
                             own.get().report().reading(), own.get().marked(inputs.assumptions()))),
-            read.findings(),
+            read.findings().without(own.get()::isNoNews),
             read.rows(),
             read.past());
   }

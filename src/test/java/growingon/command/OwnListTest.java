@@ -11,8 +11,14 @@ import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.YearMonth;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
 import org.apache.poi.openxml4j.exceptions.InvalidFormatException;
 import org.apache.poi.ss.util.CellAddress;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
@@ -394,5 +400,242 @@ class OwnListTest {
         .contains(
             "10001 lots are more than can be planned together (10000); plan a sheet or a place at a"
                 + " time, or put rows of one plant and size together");
+  }
+
+  /** A list beside which answers lie, planned. */
+  private Ran answered(String list, String words, String fills) throws IOException {
+    Files.writeString(folder.resolve("stock.csv"), list);
+    Path mine = Files.createDirectories(folder.resolve("mine"));
+    Files.writeString(
+        mine.resolve("own words.csv"), "kind,yours,ours\nlist,../stock.csv,\n" + words);
+    Files.writeString(mine.resolve("to fill.csv"), "fill in,table,row,column\n" + fills);
+    return plan(mine, "report");
+  }
+
+  @ParameterizedTest
+  @CsvSource({"'',''", "'20,own words,Retail,vat',20", "'0,own words,Retail,vat',24"})
+  void price_besideARateOfVat_isReadOnceItIsSaidWhetherItIsWithIt(String fill, String price)
+      throws IOException {
+    answered(
+        "Plant,Size,Qty,Retail,VAT\nField maple,C10,40,24.00,20.00\nHornbeam,C10,30,24.00,20.00\n",
+        "",
+        fill + "\n");
+    List<String> lines = Files.readAllLines(folder.resolve("report/tables/stock-as-read.csv"));
+    int column = List.of(lines.get(0).split(",")).indexOf("selling_price");
+    assertThat(lines.get(1).split(",", -1)[column]).isEqualTo(price);
+  }
+
+  @ParameterizedTest
+  @CsvSource({"'',70", "'0,stock,Hornbeam,quantity',50"})
+  void plants_keptPrivate_areAskedAndLeftOutWhereSaidSo(String fill, int plants)
+      throws IOException {
+    Ran planned =
+        answered(
+            "Plant,Size,Qty,Place\nField maple,C10,40,Tunnel\nHornbeam,C10,20,Private\nBeech,C10,10,Tunnel\n",
+            "",
+            fill + "\n");
+    assertThat(planned.err()).isEmpty();
+    assertThat(planned.out().toString()).contains("3 lots, " + plants + " plants.");
+    assertThat(table("report", "to-fill").toString())
+        .contains("row 3, Qty, \\\"Private\\\": are these to be sold? type 0 if not");
+  }
+
+  @Test
+  void total_thatCountsCanesToo_isNoLotAndSaysSo() throws IOException {
+    Path list = folder.resolve("till.csv");
+    Files.writeString(
+        list,
+        "Code,Description,On hand,Value\n1,Field maple 10L,40,400\n2,Hornbeam 10L,30,300\n"
+            + "3,Bamboo cane 6ft,100,20\n4,Oak stake,10,20\n,,180,740\n");
+    assertThat(plan(list, "report").out())
+        .contains(
+            "till.csv: 2 lots, 70 plants, 2 taxa in 6 rows (1 heading row, 2 lots, 1 total, 2 not read).",
+            "Your total in row 6 says 180: rows 4 and 5 are not read. 70 is read.");
+  }
+
+  @Test
+  void rows_thatAreAPlantEach_arePlannedAndAskedInPlainWords() throws IOException {
+    Path list = folder.resolve("tags.csv");
+    Files.writeString(
+        list,
+        "Tag,Species,Girth 1m\n101,Field maple,20\n102-104,Hornbeam,22\n105,Beech,18\n106,Yew,30\n");
+    Path mine = folder.resolve("mine");
+    assertThat(run("start", mine.toString(), "--from", list.toString()).err()).isEmpty();
+    Ran planned = plan(mine, "report");
+    assertThat(planned.err()).isEmpty();
+    assertThat(planned.out().get(0))
+        .isEqualTo("tags.csv: 4 lots, 6 plants, 4 taxa in 5 rows (1 heading row, 4 lots).");
+    assertThat(table("report", "to-fill").toString())
+        .contains("No column says how many there are: is every row one plant, as 101?");
+    assertThat(Files.readString(folder.resolve("report/problems.txt")))
+        .contains(
+            "tags.csv: no column says how many plants there are, and every row is taken as one; say"
+                + " not read of a plant a row in own words if that is wrong");
+  }
+
+  @Test
+  void usualValues_areNotWarnedOf() throws IOException {
+    Path list = folder.resolve("stock.csv");
+    Files.writeString(
+        list,
+        "Plant,Trunk mm,Qty,Arrived,Place\nScots pine,22,40,May 2024,Field\nYew,24,30,May 2024,Field\n");
+    assertThat(plan(list, "report").code()).isZero();
+    assertThat(Files.readString(folder.resolve("report/problems.txt")))
+        .doesNotContain("dormant season");
+  }
+
+  private List<String[]> lines(String report, String name) throws IOException {
+    return Files.readAllLines(folder.resolve(report).resolve("tables").resolve(name)).stream()
+        .skip(1)
+        .map(line -> line.split(",", -1))
+        .toList();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"hollin wood.xlsx", "brookfold tunnels.xlsx", "muehlgrund bestand.csv"})
+  void trees_inPotsOfTheUsualNursery_neverStandOverFourYearsOnTheSameRoots(String name)
+      throws IOException {
+    plan(Files.copy(LISTS.resolve(name), folder.resolve(name)), "report");
+    Set<String> work = Set.of("pot up", "pot on", "re-pot", "re-pot again", "reduce and pot");
+    Map<String, YearMonth> worked = new HashMap<>();
+    List<String[]> jobs = new ArrayList<>(lines("report", "jobs-next.csv"));
+    jobs.addAll(lines("report", "jobs.csv"));
+    int first = 0;
+    for (String[] month : lines("report", "lot-months.csv")) {
+      String lot = month[0];
+      YearMonth now = YearMonth.parse(month[1]);
+      boolean potted = jobs.stream().anyMatch(job -> job[2].equals(lot) && work.contains(job[3]));
+      if (!potted || month[2].equals("0")) {
+        continue;
+      }
+      worked.putIfAbsent(lot, now);
+      if (jobs.stream()
+          .anyMatch(
+              job -> job[0].equals(month[1]) && job[2].equals(lot) && work.contains(job[3]))) {
+        worked.put(lot, now);
+        first++;
+      }
+      assertThat(ChronoUnit.MONTHS.between(worked.get(lot), now))
+          .as("%s in %s", lot, now)
+          .isLessThanOrEqualTo(48);
+    }
+    assertThat(first).isGreaterThan(5);
+  }
+
+  @Test
+  void plants_newInTheList_comeAsRowsToPaste() throws IOException {
+    Path list = folder.resolve("stock.csv");
+    Files.writeString(list, "Plant,Size,Qty,Place\nField maple,C10,40,Tunnel 1\n");
+    Path mine = folder.resolve("mine");
+    run("start", mine.toString(), "--from", list.toString());
+    Files.writeString(
+        list, "Plant,Size,Qty,Place\nField maple,C10,40,Tunnel 1\nScots pine,C12,9,New bed\n");
+    assertThat(plan(mine, "next").code()).isZero();
+    assertThat(Files.readString(folder.resolve("next/problems.txt")))
+        .contains(
+            "nursery.xlsx, sheet places: new in your list, with usual values (New bed); to type your"
+                + " own, paste this row there: New bed\tstanding ground\t2\t80")
+        .contains("sheet pots: new in your list, with usual values (12 litre)")
+        .contains("sheet species: new in your list, with usual values (Scots pine)");
+  }
+
+  @Test
+  void cell_changedAndAnsweredOtherwise_isToldAndTheAnswerHolds() throws IOException {
+    Path list = folder.resolve("stock.csv");
+    Files.writeString(
+        list, "Plant,Size,Qty,Place\nField maple,C10,40,Tunnel\nHornbeam,C10,30,Tunnel\n");
+    Path mine = Files.createDirectories(folder.resolve("mine"));
+    Files.writeString(mine.resolve("own words.csv"), "kind,yours,ours\nlist,../stock.csv,\n");
+    Files.writeString(
+        mine.resolve("places.csv"), "place,kind,square metres,usable %\nTunnel,tunnel,90,80\n");
+    Files.writeString(
+        mine.resolve("to fill.csv"),
+        "fill in,usual,table,row,column\n120,14,places,Tunnel,square metres\n");
+    assertThat(plan(mine, "report").code()).isZero();
+    assertThat(Files.readString(folder.resolve("report/problems.txt")))
+        .contains(
+            "places.csv, row 2, column square metres: this cell was changed to 90 and to fill says"
+                + " 120 (row 2), which holds; empty one of them");
+    assertThat(Files.readString(folder.resolve("report/tables/assumptions.csv")))
+        .contains("square metres,120");
+  }
+
+  @Test
+  void check_ofAListAlone_saysHowItIsRead_andNoStepsOfUsualRoutes() throws IOException {
+    Path list = folder.resolve("stock.csv");
+    Files.writeString(list, "Plant,Size,Qty\nScots pine,60-80,40\nHornbeam,C10,30\n");
+    Ran checked = run("check", list.toString());
+    assertThat(checked.out())
+        .containsExactly(
+            "stock.csv: 2 lots, 70 plants, 2 taxa in 3 rows (1 heading row, 2 lots).",
+            "3 of 3 headings understood, 0 asked: Plant = species, Qty = quantity, ...; see own"
+                + " words.",
+            "Prices and the growth of 2 species are usual values, not yours: 15 cells in to fill.",
+            "notice: there is no table places, so the plan says nothing about space, and places named"
+                + " elsewhere do not count",
+            "2 stock rows and 2 lots read; 0 errors, 0 warnings, 1 notice.");
+  }
+
+  /**
+   * The order of the first potting, from the pots that are filled to what they cost, spelled out:
+   * the pot mix is four parts of grit, five of bark and one of coir, as in the started nursery.
+   */
+  @Test
+  void order_ofTheFirstPotting_isWhatIsPottedCountedUpByHand() throws IOException {
+    plan(LISTS.resolve("others/13 two houses.xlsx"), "report");
+    List<String[]> order = lines("report", "orders-next.csv");
+    String needed = order.get(0)[1];
+    double litres = 0;
+    int trees = 0;
+    for (String line : Files.readAllLines(folder.resolve("report/tables/jobs-next.csv"))) {
+      String[] job = line.split(",", -1);
+      if (job[0].equals(needed) && job[3].equals("pot on")) {
+        trees += Integer.parseInt(job[4]);
+        litres += Double.parseDouble(job[6]);
+      }
+    }
+    int pots = bought(order, needed, "7.5 litre", 1.42);
+    // Pots go by what is expected to stand then, trees by the whole plants of each lot.
+    assertThat(pots).isBetween(trees - 8, trees + 8).isGreaterThan(100);
+    int grit = bought(order, needed, "grit", 5.40);
+    int bark = bought(order, needed, "bark", 7.80);
+    int coir = bought(order, needed, "coir", 9.20);
+    assertThat(grit).isEqualTo((int) Math.ceil(litres * 0.4 / 25));
+    assertThat(bark).isEqualTo((int) Math.ceil(litres * 0.5 / 60));
+    assertThat(coir).isEqualTo((int) Math.ceil(litres * 0.1 / 70));
+    long cost = Math.round(pots * 1.42 + grit * 5.40 + bark * 7.80 + coir * 9.20);
+    assertThat(Files.readString(folder.resolve("report/report.html")))
+        .contains("%,d pots (7.5 litre)".formatted(pots))
+        .contains("EUR %,d".formatted(cost));
+  }
+
+  /** How many packs of a thing are ordered for a month, at this price each. */
+  private static int bought(List<String[]> order, String month, String item, double price) {
+    String[] row =
+        order.stream()
+            .filter(each -> each[1].equals(month) && each[2].equals(item))
+            .findFirst()
+            .orElseThrow();
+    int packs = Integer.parseInt(row[4]);
+    assertThat(Double.parseDouble(row[7])).isEqualTo(price);
+    assertThat(Double.parseDouble(row[8])).isEqualTo(packs * price, within(0.005));
+    return packs;
+  }
+
+  @Test
+  void headingAndTitle_thatAreNotUnderstood_areNamedWithTheirPlaceAndWhatStandsThere()
+      throws IOException {
+    Path list = folder.resolve("stock.csv");
+    Files.writeString(
+        list,
+        "Plant,Size,Qty,Dept\nField maple,C10,40,Trees\nall in the shade,,,\nHornbeam,C10,30,Trees\n");
+    plan(list, "report");
+    assertThat(Files.readString(folder.resolve("report/problems.txt")))
+        .contains(
+            "stock.csv, column Dept: this heading is not understood for certain, and its column is"
+                + " not read (such as Trees); say in own words what it is")
+        .contains(
+            "stock.csv, row 3: a title between the lots is not used (all in the shade); make a column"
+                + " of it if it says something of the rows below");
   }
 }

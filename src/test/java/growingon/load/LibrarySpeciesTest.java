@@ -350,7 +350,7 @@ class LibrarySpeciesTest {
     assertThat(problems())
         .containsExactly(
             "notice: species.csv, row 2, column library: the library takes the middle of all its"
-                + " evergreen rows; type your own growth where you know better");
+                + " evergreen rows (Wollemia nobilis); type your own growth where you know better");
     assertThat(read("Wollemia nobilis").habit()).isEqualTo(Habit.EVERGREEN);
     assertThat(assumed("Wollemia nobilis", "mm a year field").grounds().orElseThrow().basis())
         .isEqualTo("kind");

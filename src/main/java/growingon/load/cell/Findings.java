@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 
 /** What comes up while reading: every problem, and every value used with where it came from. */
 public final class Findings {
@@ -36,6 +37,14 @@ public final class Findings {
     problems.stream()
         .filter(each -> isOfNoRow(each.where()) || isIn(each.where(), sheet))
         .forEach(some::add);
+    assumptions.forEach(some::add);
+    return some;
+  }
+
+  /** What was found, without some of the problems. */
+  public Findings without(Predicate<Problem> which) {
+    Findings some = new Findings();
+    problems.stream().filter(which.negate()).forEach(some::add);
     assumptions.forEach(some::add);
     return some;
   }

@@ -17,6 +17,7 @@ public final class AnswersGiven {
   private static final Heading<String> ROW = Heading.text("row");
   private static final Heading<String> COLUMN = Heading.text("column");
   private static final Heading<String> FILLED = Heading.text("fill in");
+  private static final Heading<String> USUAL = Heading.text("usual");
   private static final Heading<String> KIND = Heading.text("kind");
   private static final Heading<String> YOURS = Heading.text("yours");
   private static final Heading<String> OURS = Heading.text("ours");
@@ -29,7 +30,7 @@ public final class AnswersGiven {
           TABLE.needed(),
           ROW.needed(),
           COLUMN.needed(),
-          Heading.text("usual"),
+          USUAL,
           Heading.text("question"),
           Heading.text("unit"),
           Heading.text("moves"),
@@ -61,6 +62,7 @@ public final class AnswersGiven {
                 row.cell(ROW).shown(),
                 Texts.key(row.cell(COLUMN).shown()),
                 row.cell(FILLED),
+                row.cell(USUAL).shown(),
                 row.where()));
       }
     }

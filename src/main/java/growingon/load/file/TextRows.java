@@ -4,6 +4,7 @@ import growingon.load.cell.Cell;
 import growingon.load.cell.NumberStyle;
 import growingon.load.source.Grid;
 import growingon.load.source.Grid.GridRow;
+import growingon.load.source.TableFormat;
 import growingon.problem.Where;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
@@ -11,6 +12,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Collectors;
 
 /** Rows of texts by heading as a sheet, in the order in which headings first come. */
 public final class TextRows {
@@ -53,5 +55,13 @@ public final class TextRows {
       }
     }
     return new GridRow(number, cells);
+  }
+
+  /** A row as it is laid out in the sheet of its table, its cells parted by tabs. */
+  public static String pasted(TableFormat format, Map<String, String> row) {
+    return format.columns().stream()
+        .map(column -> row.getOrDefault(column.name(), ""))
+        .collect(Collectors.joining("\t"))
+        .stripTrailing();
   }
 }

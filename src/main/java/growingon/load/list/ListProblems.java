@@ -26,7 +26,9 @@ final class ListProblems {
     for (HeadingRead head : read.headings()) {
       Where cell = new Where(read.file(), sheet(read, head.sheet()), 0, head.heading());
       if (head.ours().equals("?")) {
-        findings.add(ListAdvice.openHeading(cell, head.choices()));
+        findings.add(ListAdvice.openHeading(cell, head.example(), head.choices()));
+      } else if (head.isPlantARow()) {
+        findings.add(ListAdvice.plantARow(where));
       } else if (head.how() == HeadingRead.How.BY_ITS_CELLS
           || head.how() == HeadingRead.How.LIKELY) {
         findings.add(ListAdvice.headingByCells(cell, head.ours()));
@@ -35,6 +37,13 @@ final class ListProblems {
     read.totals().stream()
         .filter(total -> !total.agrees())
         .forEach(total -> findings.add(total(read, total)));
+    read.unusedTitles()
+        .forEach(
+            title ->
+                findings.add(
+                    ListAdvice.titleNotUsed(
+                        new Where(read.file(), sheet(read, title.sheet()), title.row(), ""),
+                        title.text())));
     read.notices().forEach(notice -> findings.add(ListAdvice.said(where, notice)));
   }
 

@@ -22,7 +22,7 @@ public final class OwnFile {
 
   public static Optional<List<Sheet>> read(Path file, Findings findings) {
     String extension = NurseryFiles.extensionOf(String.valueOf(file.getFileName()));
-    return extension.equals("xlsx")
+    return extension.equals("xlsx") || extension.equals("xls")
         ? Workbook.readOwn(file, findings)
         : OwnCsv.read(file, findings);
   }

@@ -23,6 +23,7 @@ import growingon.load.table.lot.OffersTable;
 import growingon.load.table.lot.StockTable;
 import growingon.load.table.route.RoutesTable;
 import growingon.nursery.Assumption;
+import growingon.problem.Problem;
 import growingon.problem.Where;
 import growingon.problem.advice.ListAdvice;
 import java.nio.file.Path;
@@ -133,7 +134,7 @@ public final class OwnNursery {
     read.lots().forEach(lot -> to.add(placed(lot, read)));
     read.asked().stream()
         .map(lot -> placed(lot, read))
-        .filter(each -> offered ? each.lot.unitCost().isPresent() : each.lot.quantity().isPresent())
+        .filter(each -> read.isAnswered(each.lot))
         .forEach(to::add);
   }
 
@@ -242,6 +243,11 @@ public final class OwnNursery {
     return marks.marked(assumptions);
   }
 
+  /** Whether a problem is out of the ordinary in a usual value, which is not the grower's. */
+  public boolean isNoNews(Problem problem) {
+    return marks.isNoNews(problem);
+  }
+
   public UsualNursery usual() {
     return usual;
   }
@@ -256,6 +262,7 @@ public final class OwnNursery {
    */
   public Tables completed(Tables typed) {
     Tables all = typed.copy();
+    AnsweredTwice.tell(answers, typed, findings);
     if (said.site().south()) {
       turnSouth(all);
     }
@@ -361,6 +368,11 @@ public final class OwnNursery {
       there.get().rows().forEach(row -> known.add(Texts.key(row.cell(subject).shown())));
       List<Map<String, String>> lacking =
           rows.stream().filter(row -> !known.contains(Texts.key(row.get(subject)))).toList();
+      lacking.forEach(
+          row ->
+              findings.add(
+                  ListAdvice.newInList(
+                      there.get().where(), row.get(subject), TextRows.pasted(format, row))));
       if (!lacking.isEmpty()) {
         all.extend(format, TextRows.grid(NurseryFiles.USUAL, lacking), findings);
       }

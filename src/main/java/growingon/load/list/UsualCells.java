@@ -6,6 +6,8 @@ import growingon.load.row.Row;
 import growingon.load.settings.SettingsReader;
 import growingon.load.source.Table;
 import growingon.nursery.Assumption;
+import growingon.problem.Problem;
+import growingon.problem.Reason;
 import growingon.problem.Where;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -35,6 +37,9 @@ final class UsualCells {
           "mixes", List.of("mix", "component"));
 
   private final Set<String> cells = new HashSet<>();
+
+  /** Cells that are the grower's and are judged by a usual one beside them. */
+  private final Set<String> resting = new HashSet<>();
 
   /** Notes which cells of a table are as they were laid out. */
   void add(Table there, String name, List<Map<String, String>> laidOut) {
@@ -67,6 +72,8 @@ final class UsualCells {
     }
     if (lot.arrived().isEmpty()) {
       columns.add("arrived");
+    } else if (lot.form().isEmpty()) {
+      resting.add(key(row.toString(), "arrived"));
     }
     columns.forEach(column -> add(row, column));
   }
@@ -75,11 +82,19 @@ final class UsualCells {
     cells.add(key(row.column("").toString(), what));
   }
 
+  /** Whether a problem is out of the ordinary in a usual value, or by one. */
+  boolean isNoNews(Problem problem) {
+    String key = key(problem.where().column("").toString(), problem.where().column());
+    return !problem.isError()
+        && problem.reason() == Reason.OUT_OF_RANGE
+        && (problem.where().file().equals(USUAL) || cells.contains(key) || resting.contains(key));
+  }
+
   private static String key(String source, String what) {
     return source + "\n" + what;
   }
 
-  private static boolean isSame(String now, String usual) {
+  static boolean isSame(String now, String usual) {
     try {
       return now.equals(usual) || Double.parseDouble(now) == Double.parseDouble(usual);
     } catch (NumberFormatException text) {

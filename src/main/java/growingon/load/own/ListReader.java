@@ -111,7 +111,8 @@ public final class ListReader {
             .max(YearMonth::compareTo),
         currencies(lists, sheets),
         drafts.subList(0, good).stream().flatMap(draft -> draft.aboutTexts.stream()).toList(),
-        all.subList(good, all.size()));
+        all.subList(good, all.size()),
+        lists.stream().flatMap(read -> read.unusedTitles.stream()).toList());
   }
 
   /** The sheet's name is the place where nothing else says it. */

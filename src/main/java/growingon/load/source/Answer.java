@@ -17,9 +17,11 @@ import java.util.Map;
  * @param row a lot, a class of lots or the name of a row
  * @param column of the table
  * @param cell what was typed
+ * @param usual what holds without it, as it was laid out; empty if nothing does
  * @param where it stands
  */
-public record Answer(String table, String row, String column, Cell cell, Where where) {
+public record Answer(
+    String table, String row, String column, Cell cell, String usual, Where where) {
   /** Whether it is of the rows of lists of a kind. */
   public boolean isOf(ListKind kind) {
     return table.equals(kind.table());

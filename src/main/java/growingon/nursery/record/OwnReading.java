@@ -15,6 +15,14 @@ public record OwnReading(List<String> sentences, List<Listed> tables) {
     tables = List.copyOf(tables);
   }
 
+  /** Whether it is of a list of this file name. */
+  public boolean reads(String file) {
+    return tables.stream()
+        .filter(table -> table.name().equals("rows-read"))
+        .flatMap(table -> table.rows().stream())
+        .anyMatch(row -> row.get(0).equals(file));
+  }
+
   /**
    * A table of texts and numbers.
    *

@@ -68,12 +68,12 @@ public final class LibraryAdvice {
         slip.map(name -> "if " + name + " is meant, write that").orElse(KNOW_BETTER));
   }
 
-  public static Problem kind(Where where, String found) {
+  public static Problem kind(Where where, String found, String species) {
     return Wording.notice(
         where,
         Reason.ASSUMED,
         "the library takes the middle of all its " + found + " rows",
-        "",
+        species,
         KNOW_BETTER);
   }
 

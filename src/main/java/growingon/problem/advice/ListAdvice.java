@@ -132,16 +132,27 @@ public final class ListAdvice {
   }
 
   /** A heading that may be several things. */
-  public static Problem openHeading(Where where, List<String> choices) {
+  public static Problem openHeading(Where where, String example, List<String> choices) {
     return new Problem(
         Severity.WARNING,
         Reason.UNKNOWN_NAME,
         "this heading is not understood for certain, and its column is not read",
         where,
-        "",
+        example.isEmpty() ? "" : "such as " + example,
         choices.isEmpty()
             ? "say in own words what it is"
             : "say in own words whether it is " + String.join(" or ", choices));
+  }
+
+  /** No column is the number, and every row is one plant. */
+  public static Problem plantARow(Where where) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.ASSUMED,
+        "no column says how many plants there are, and every row is taken as one",
+        where,
+        "",
+        "say not read of a plant a row in own words if that is wrong");
   }
 
   /** A heading that was decided by what stands below it. */
@@ -164,6 +175,17 @@ public final class ListAdvice {
         where,
         why,
         "see which is right");
+  }
+
+  /** A title that says nothing that is known. */
+  public static Problem titleNotUsed(Where where, String title) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.ASSUMED,
+        "a title between the lots is not used",
+        where,
+        title,
+        "make a column of it if it says something of the rows below");
   }
 
   /** Anything else that was done with the list. */
@@ -231,6 +253,28 @@ public final class ListAdvice {
         where,
         ours,
         "choose a word of the drop-down list under ours, such as quantity or not read");
+  }
+
+  /** A cell that was changed and answered otherwise. */
+  public static Problem answeredTwice(Where where, String cell, String answer, Where answered) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.CONTRADICTION,
+        "this cell was changed to %s and to fill says %s (row %d), which holds"
+            .formatted(cell, answer, answered.row()),
+        where,
+        "",
+        "empty one of them");
+  }
+
+  /** A row of a table that a name new in a list needs, which has usual values till then. */
+  public static Problem newInList(Where where, String name, String row) {
+    return notice(
+        where,
+        Reason.ASSUMED,
+        "new in your list, with usual values",
+        name,
+        "to type your own, paste this row there: " + row);
   }
 
   /** An answer of the sheet to fill names a row that is not there any more. */

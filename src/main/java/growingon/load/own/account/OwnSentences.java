@@ -1,8 +1,10 @@
 package growingon.load.own.account;
 
+import growingon.load.own.heading.Columns;
 import growingon.load.own.heading.HeadingRead;
 import growingon.load.own.heading.HeadingRead.How;
 import growingon.load.own.heading.ListKind;
+import growingon.load.own.heading.SizeGroup;
 import growingon.load.own.lot.OwnLot;
 import growingon.load.own.question.Fill;
 import growingon.load.own.question.ToFill;
@@ -207,7 +209,11 @@ final class OwnSentences {
   }
 
   private String headingLine() {
-    List<HeadingRead> all = lists.stream().flatMap(list -> list.headings().stream()).toList();
+    List<HeadingRead> all =
+        lists.stream()
+            .flatMap(list -> list.headings().stream())
+            .filter(head -> head.column() < SizeGroup.SIZE_COLUMN)
+            .toList();
     Map<String, HeadingRead> once = new LinkedHashMap<>();
     all.forEach(head -> once.putIfAbsent(Keys.of(head.heading()), head));
     long asked = once.values().stream().filter(head -> head.is(Meaning.OPEN)).count();
@@ -220,7 +226,11 @@ final class OwnSentences {
                         !head.is(Meaning.OPEN)
                             && !Keys.of(head.heading()).equals(Keys.of(head.ours())))
                 .limit(3)
-                .map(head -> head.heading() + " = " + head.ours())
+                .map(
+                    head ->
+                        head.is(Columns.SIZE_HEADING)
+                            ? head.heading() + " = a size"
+                            : head.heading() + " = " + head.ours())
                 .toList());
     return "%d of %d headings understood, %d asked%s; see own words."
         .formatted(

@@ -151,7 +151,7 @@ final class OwnTables {
   private Listed toFill() {
     List<List<Object>> rows = new ArrayList<>();
     fills.forEach(fill -> rows.add(new ArrayList<>(fill.cells())));
-    return new Listed("to-fill", "What moves the answer most, to fill in", Fill.COLUMNS, rows);
+    return new Listed("to-fill", "What your list does not say, to fill in", Fill.COLUMNS, rows);
   }
 
   /** A sheet of a list. */

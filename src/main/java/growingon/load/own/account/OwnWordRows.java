@@ -3,10 +3,13 @@ package growingon.load.own.account;
 import growingon.load.own.heading.Columns;
 import growingon.load.own.heading.HeadingRead;
 import growingon.load.own.heading.ListKind;
+import growingon.load.own.heading.SizeGroup;
+import growingon.load.own.lot.Evergreens;
 import growingon.load.own.lot.OwnLot;
 import growingon.load.own.row.ListRead;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Meaning;
+import growingon.load.own.usual.UsualNursery;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -45,7 +48,8 @@ final class OwnWordRows {
     Set<String> seen = new LinkedHashSet<>();
     for (ListRead list : lists) {
       for (HeadingRead head : list.headings()) {
-        if (seen.add(list.kind().heading() + Keys.of(head.heading()) + head.ours())) {
+        if (head.column() != SizeGroup.SIZE_COLUMN
+            && seen.add(list.kind().heading() + Keys.of(head.heading()) + head.ours())) {
           heads.add(headRow(list.kind(), head));
         }
       }
@@ -100,6 +104,15 @@ final class OwnWordRows {
         head.example() + choices);
   }
 
+  private static String notKnown(String standIn) {
+    if (standIn.isEmpty()) {
+      return "not in the library";
+    }
+    return Evergreens.isKind(standIn)
+        ? "which one? " + standIn + " till then"
+        : "of the genus " + UsualNursery.capital(standIn);
+  }
+
   private List<List<String>> names() {
     Map<String, List<OwnLot>> species = new LinkedHashMap<>();
     Map<String, Integer> places = new LinkedHashMap<>();
@@ -125,11 +138,7 @@ final class OwnWordRows {
                   "every list",
                   taxon.isPresent() ? "certain" : "open",
                   Integer.toString(lots.size()),
-                  taxon.isPresent()
-                      ? ""
-                      : lots.get(0).standIn().isEmpty()
-                          ? "not in the library"
-                          : "of the genus " + lots.get(0).standIn()));
+                  taxon.isPresent() ? "" : notKnown(lots.get(0).standIn())));
         });
     rows.sort(OPEN_FIRST);
     places.forEach((name, number) -> rows.add(certain("place", name, name, number.toString())));

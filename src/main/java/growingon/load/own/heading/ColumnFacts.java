@@ -162,7 +162,7 @@ public final class ColumnFacts {
                 cell ->
                     cell.text()
                         .matches(
-                            "(?i).*\\d\\s*(?:l|lt|ltr|ltrs|litres?|liter|litri|litros)\\b.*|(?i)c(?:o|ont)?\\.?\\s?\\d.*"))
+                            "(?i).*\\d\\s*(?:l|lt|ltr|ltrs|litres?|liter|litri|litros)\\b.*|(?i)c(?:o|ont)?\\.?[\\s-]?\\d.*"))
             .count();
     boolean large = bare(column).stream().anyMatch(each -> each > LARGEST_LITRES_ALONE);
     return litres * 2 > all.size() || (large && !all.isEmpty()) ? "litres" : Units.ASK;

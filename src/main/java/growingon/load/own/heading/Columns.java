@@ -4,12 +4,10 @@ import growingon.load.own.heading.HeadingRead.How;
 import growingon.load.own.plant.PlantNames;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
-import growingon.load.own.size.SizeGrammar;
-import growingon.load.own.size.SizeParts;
-import growingon.load.own.text.CountText;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Meaning;
 import growingon.load.own.text.MonthText;
+import growingon.load.own.text.OfferMonth;
 import growingon.load.own.text.Units;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -17,7 +15,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 
 /**
  * What the columns of a list are: by the grower's own words, by the headings, and where a heading
@@ -26,6 +23,7 @@ import java.util.function.Predicate;
 public final class Columns {
   private final String sheet;
   private final List<SheetRow> body;
+  private final ColumnCells cells;
   private final OwnWords own;
   private final List<HeadingRead> reads = new ArrayList<>();
   private final List<Integer> ranks = new ArrayList<>();
@@ -33,6 +31,7 @@ public final class Columns {
   private Columns(String sheet, List<SheetRow> body, OwnWords own) {
     this.sheet = sheet;
     this.body = body;
+    this.cells = new ColumnCells(body);
     this.own = own;
   }
 
@@ -76,12 +75,12 @@ public final class Columns {
     columns.settleNames();
     columns.settleRanks();
     columns.settleNumber();
-    return List.copyOf(columns.reads);
+    return List.copyOf(VatRates.settled(columns.reads, columns.cells, own));
   }
 
   private void add(int column, String heading) {
-    List<SheetCell> cells = cells(column);
-    String example = cells.isEmpty() ? "" : cells.get(0).text();
+    List<SheetCell> filled = cells.of(column);
+    String example = filled.isEmpty() ? "" : filled.get(0).text();
     Meaning meaning = Meaning.of(Meaning.OPEN, "");
     How how = How.OPEN;
     String why = "";
@@ -103,10 +102,11 @@ public final class Columns {
       meaning = Meaning.of(SIZE_HEADING, "");
       how = How.CERTAIN;
     } else {
-      List<String> near = new ArrayList<>();
-      own.headings().nearest(heading).ifPresent(near::add);
-      meaning = new Meaning(Meaning.OPEN, "", 1, near);
-      why = near.isEmpty() ? "not understood" : "not understood; is it " + near.get(0) + "?";
+      Optional<HeadingWords.Near> near = own.headings().nearest(heading);
+      meaning =
+          new Meaning(Meaning.OPEN, "", 1, near.map(HeadingWords.Near::choices).orElse(List.of()));
+      why =
+          near.map(each -> "not understood; is it " + each.heading() + "?").orElse(NOT_UNDERSTOOD);
     }
     reads.add(
         new HeadingRead(
@@ -117,36 +117,26 @@ public final class Columns {
             meaning.unit(),
             how,
             meaning.choices(),
-            cells.size(),
+            filled.size(),
             example,
             why));
     ranks.add(meaning.rank());
   }
 
+  private static final String NOT_UNDERSTOOD = "not understood";
+
   /** A list without numbers, whose rows are one plant each. */
   public static final String PLANT_A_ROW = "plant a row";
+
+  private static final String A_PLANT_A_ROW = "a plant a row";
 
   public static final int PLANT_A_ROW_COLUMN = 1_000_000;
 
   /** Its cells are numbers of plants of the size that it names. */
   public static final String SIZE_HEADING = "size heading";
 
-  private List<SheetCell> cells(int column) {
-    return body.stream().flatMap(row -> row.cell(column).stream()).toList();
-  }
-
   private boolean has(String ours) {
     return reads.stream().anyMatch(each -> each.is(ours));
-  }
-
-  private boolean all(int column, Predicate<SheetCell> test) {
-    List<SheetCell> cells = cells(column);
-    return !cells.isEmpty() && cells.stream().allMatch(test);
-  }
-
-  private boolean most(int column, Predicate<SheetCell> test) {
-    List<SheetCell> cells = cells(column);
-    return cells.stream().filter(test).count() * 2 > cells.size();
   }
 
   private void settleBreaks() {
@@ -164,15 +154,20 @@ public final class Columns {
   private void settleOpen() {
     for (int i = 0; i < reads.size(); i++) {
       HeadingRead read = reads.get(i);
-      if (read.how() == How.OPEN && !read.choices().isEmpty()) {
+      if (read.how() == How.OPEN && read.why().startsWith(NOT_UNDERSTOOD)) {
+        if (cells.all(read.column(), CellKinds::holdsAPot)) {
+          reads.set(i, read.as("size", "", How.LIKELY, "its cells are pots and roots"));
+        }
+      } else if (read.how() == How.OPEN && !read.choices().isEmpty()) {
         Optional<String> chosen = byCells(read);
         if (chosen.isPresent()) {
           choose(i, chosen.get());
         }
-      } else if (read.is("quantity") && most(read.column(), cell -> cell.date().isPresent())) {
+      } else if (read.is("quantity")
+          && cells.most(read.column(), cell -> cell.date().isPresent())) {
         choose(i, "arrived");
       } else if (read.is("form")
-          && most(read.column(), cell -> Shapes.ALL.contains(Keys.of(cell.text())))) {
+          && cells.most(read.column(), cell -> Shapes.ALL.contains(Keys.of(cell.text())))) {
         choose(i, "habit");
       }
     }
@@ -195,17 +190,24 @@ public final class Columns {
       return datesOrNumbers(column);
     }
     if (choices.equals(Set.of("supplier", "arrived"))) {
-      return all(column, MonthText::isMonth) ? Optional.of("arrived") : Optional.of("supplier");
+      boolean months =
+          cells.all(column, MonthText::isMonth)
+              || own.list().isOffers() && cells.all(column, OfferMonth::isOne);
+      return Optional.of(months ? "arrived" : "supplier");
     }
     if (choices.equals(Set.of("quantity", "species"))) {
-      return most(column, SheetCell::isText) && !most(column, Columns::isCount)
+      return cells.most(column, SheetCell::isText) && !cells.most(column, CellKinds::isCount)
           ? Optional.of("species")
           : Optional.of("quantity");
     }
-    if (choices.contains("quality word") && most(column, Columns::hasWords)) {
+    if (choices.contains("quality word") && cells.most(column, CellKinds::hasWords)) {
       return Optional.of("quality word");
     }
-    if (choices.contains("clear stem") && isClearStem(column)) {
+    if (choices.contains("height cm") && Units.isLength(read.unit())) {
+      return Optional.of("height cm");
+    }
+    if (choices.contains("clear stem")
+        && (has("girth cm") || cells.all(column, CellKinds::isClearStem))) {
       return Optional.of("clear stem");
     }
     return read.choices().contains(Meaning.NOT_READ) && has(SIZE_HEADING)
@@ -218,7 +220,7 @@ public final class Columns {
     boolean other =
         reads.stream()
             .anyMatch(each -> each != read && (each.is("quantity") || each.is(SIZE_HEADING)));
-    List<String> texts = cells(read.column()).stream().map(SheetCell::text).toList();
+    List<String> texts = cells.of(read.column()).stream().map(SheetCell::text).toList();
     boolean differ = new HashSet<>(texts).size() == texts.size();
     if (!other || !differ) {
       return "quantity";
@@ -231,36 +233,12 @@ public final class Columns {
   }
 
   private Optional<String> datesOrNumbers(int column) {
-    if (all(column, MonthText::isMonth)) {
+    if (cells.all(column, MonthText::isMonth)) {
       return Optional.of("arrived");
     }
-    return all(column, Columns::isCount) && !has("quantity")
+    return cells.all(column, CellKinds::isCount) && !has("quantity")
         ? Optional.of("quantity")
         : Optional.empty();
-  }
-
-  private static boolean isCount(SheetCell cell) {
-    return !cell.date().isPresent() && CountText.of(cell).value().isPresent();
-  }
-
-  private static boolean hasWords(SheetCell cell) {
-    SizeParts parts = new SizeParts();
-    String left = SizeGrammar.pots(SizeGrammar.roots(cell.text(), parts), parts);
-    return parts.pot().isPresent()
-        || parts.form().isPresent()
-        || SizeGrammar.saysStandard(left)
-        || Shapes.ALL.contains(Keys.of(cell.text()))
-        || left.matches("(?i).*\\d\\s?x\\s?v.*");
-  }
-
-  private boolean isClearStem(int column) {
-    return has("girth cm")
-        || all(
-            column,
-            cell ->
-                SizeGrammar.bare(cell.text())
-                    .filter(span -> span.from() >= 60 || span.to() < 3)
-                    .isPresent());
   }
 
   /** A price beside a unit cost is what is asked for, beside a selling price what was paid. */
@@ -269,6 +247,7 @@ public final class Columns {
       HeadingRead read = reads.get(i);
       boolean price =
           read.how() == How.OPEN
+              && !read.why().startsWith(NOT_UNDERSTOOD)
               && Set.copyOf(read.choices()).equals(Set.of("unit cost", "selling price"));
       if (price && has("unit cost") != has("selling price")) {
         choose(i, has("unit cost") ? "selling price" : "unit cost");
@@ -278,6 +257,7 @@ public final class Columns {
 
   /** Variety, common name and genus are the species where nothing else is. */
   private void settleNames() {
+    codesAreLots();
     if (!has("species")) {
       firstOf("variety")
           .or(() -> firstOf("common name"))
@@ -293,6 +273,19 @@ public final class Columns {
     }
     if (!has("species") && !has("genus")) {
       columnOfPlants();
+    }
+  }
+
+  /** A column of plants' names that holds figures alone holds codes. */
+  private void codesAreLots() {
+    for (int i = 0; i < reads.size(); i++) {
+      HeadingRead read = reads.get(i);
+      boolean name = Set.of("species", "common name", "variety").contains(read.ours());
+      if (name
+          && read.how() != How.YOURS
+          && cells.all(read.column(), cell -> cell.text().matches("[0-9 .-]+"))) {
+        choose(i, has("lot") ? Meaning.NOT_READ : "lot");
+      }
     }
   }
 
@@ -327,10 +320,10 @@ public final class Columns {
   }
 
   private double plants(int column) {
-    List<SheetCell> cells = cells(column).stream().filter(SheetCell::isText).limit(200).toList();
+    List<SheetCell> texts = cells.of(column).stream().filter(SheetCell::isText).limit(200).toList();
     long plants =
-        cells.stream().filter(cell -> PlantNames.shipped().find(cell.text(), "").isPlant()).count();
-    return plants * 10 >= cells.size() * 3 && plants > 0 ? (double) plants / cells.size() : 0;
+        texts.stream().filter(cell -> PlantNames.shipped().find(cell.text(), "").isPlant()).count();
+    return plants * 10 >= texts.size() * 3 && plants > 0 ? (double) plants / texts.size() : 0;
   }
 
   /**
@@ -359,14 +352,17 @@ public final class Columns {
     boolean all = tags.isPresent() && reads.get(tags.get()).rows() >= body.size() * 9 / 10;
     boolean mayCount =
         reads.stream()
-            .anyMatch(read -> read.is(Meaning.OPEN) && most(read.column(), Columns::isCount));
-    if (!own.list().isOffers() && !counted && all && !mayCount) {
+            .anyMatch(
+                read -> read.is(Meaning.OPEN) && cells.most(read.column(), CellKinds::isCount));
+    boolean refused =
+        own.find(OwnWords.HEADING, A_PLANT_A_ROW).filter(Meaning.NOT_READ::equals).isPresent();
+    if (!own.list().isOffers() && !counted && all && !mayCount && !refused) {
       HeadingRead read = reads.get(tags.get());
       reads.add(
           new HeadingRead(
               sheet,
               PLANT_A_ROW_COLUMN,
-              "a plant a row",
+              A_PLANT_A_ROW,
               PLANT_A_ROW,
               "",
               How.LIKELY,

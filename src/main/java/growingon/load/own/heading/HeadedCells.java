@@ -22,7 +22,7 @@ public record HeadedCells(List<HeadingRead> all) {
     }
   }
 
-  boolean has(String ours) {
+  public boolean has(String ours) {
     return all.stream().anyMatch(head -> head.is(ours));
   }
 

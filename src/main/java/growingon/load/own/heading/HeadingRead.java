@@ -62,6 +62,11 @@ public record HeadingRead(
     return List.copyOf(all);
   }
 
+  /** Whether it stands for no column, and every row is taken as a plant. */
+  public boolean isPlantARow() {
+    return is(Columns.PLANT_A_ROW);
+  }
+
   public boolean is(String name) {
     return ours.equals(name);
   }

@@ -6,6 +6,7 @@ import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.size.SizeGrammar;
 import growingon.load.own.size.SizeParts;
+import growingon.load.own.text.Keys;
 import growingon.load.own.text.Remembered;
 import java.util.ArrayList;
 import java.util.List;
@@ -21,9 +22,15 @@ import java.util.TreeMap;
  * @param lastIndex of its lower row, the same where it is one row
  * @param texts heading by column
  * @param score how many of them are understood
+ * @param sizes by its first column each size that stands over headings of its own, as number and
+ *     price under 9 cm, under 2 litre and so on; empty if there are none
  */
 public record HeadingRow(
-    int firstIndex, int lastIndex, SortedMap<Integer, String> texts, int score) {
+    int firstIndex,
+    int lastIndex,
+    SortedMap<Integer, String> texts,
+    int score,
+    SortedMap<Integer, String> sizes) {
   static final int ROWS_SEARCHED = 60;
   private static final Set<String> NAMES =
       Set.of("species", "variety", "genus", "common name", "cultivar");
@@ -32,6 +39,10 @@ public record HeadingRow(
 
   /** In a wider row three headings that are understood are enough. */
   private static final int WIDE = 8;
+
+  HeadingRow(int firstIndex, int lastIndex, SortedMap<Integer, String> texts, int score) {
+    this(firstIndex, lastIndex, texts, score, new TreeMap<>());
+  }
 
   /** The heading row among the first rows of a sheet. */
   public static Optional<HeadingRow> find(Sheet sheet, OwnWords own) {
@@ -42,8 +53,11 @@ public record HeadingRow(
       }
       best = better(best, at(sheet, i, own));
       best = better(best, twoRows(sheet, i, own));
+      best = better(best, underSizes(sheet, i, own));
     }
-    return Optional.ofNullable(best).filter(found -> isHeading(sheet, found, own));
+    return Optional.ofNullable(best)
+        .map(found -> found.hasName(own) ? found : found.withColumnOfPlants(sheet))
+        .filter(found -> isHeading(sheet, found, own));
   }
 
   private static HeadingRow better(HeadingRow best, Optional<HeadingRow> next) {
@@ -95,12 +109,63 @@ public record HeadingRow(
       joined.put(column, joined(above(sheet, upper, column), lower.text(column), own));
     }
     joined.values().removeIf(String::isBlank);
-    return scored(index - 1, index, joined, own);
+    boolean saysMore =
+        joined.entrySet().stream()
+            .anyMatch(
+                each ->
+                    !each.getValue().equals(lower.text(each.getKey()))
+                        && !lower.text(each.getKey()).isBlank()
+                        && isKnown(each.getValue(), own));
+    return scored(index - 1, index, joined, own)
+        .map(
+            row ->
+                new HeadingRow(
+                    row.firstIndex, row.lastIndex, row.texts, row.score + (saysMore ? 1 : 0)));
+  }
+
+  /** Sizes in the upper row, and under each of them the same headings. */
+  private static Optional<HeadingRow> underSizes(Sheet sheet, int index, OwnWords own) {
+    if (index == 0) {
+      return Optional.empty();
+    }
+    SheetRow upper = sheet.rows().get(index - 1);
+    SheetRow lower = sheet.rows().get(index);
+    SortedMap<Integer, String> sizes = textsOf(upper);
+    sizes.values().removeIf(text -> !isSize(text));
+    if (sizes.size() < 2 || lower.number() != upper.number() + 1 || !isAlike(sizes, lower)) {
+      return Optional.empty();
+    }
+    SortedMap<Integer, String> texts = textsOf(lower);
+    textsOf(upper).headMap(sizes.firstKey()).forEach(texts::putIfAbsent);
+    return scored(index - 1, index, texts, own)
+        .map(row -> new HeadingRow(index - 1, index, texts, row.score + sizes.size(), sizes));
+  }
+
+  private static boolean isAlike(SortedMap<Integer, String> sizes, SheetRow lower) {
+    List<Integer> starts = new ArrayList<>(sizes.keySet());
+    List<List<String>> under = new ArrayList<>();
+    for (int i = 0; i < starts.size(); i++) {
+      int to = i + 1 < starts.size() ? starts.get(i + 1) : Integer.MAX_VALUE;
+      under.add(
+          lower.between(starts.get(i), to).cells().values().stream()
+              .map(cell -> Keys.of(cell.text()))
+              .toList());
+    }
+    return under.get(0).size() >= 2 && under.stream().allMatch(under.get(0)::equals);
   }
 
   private static String joined(String upper, String lower, OwnWords own) {
     String both = (upper + " " + lower).strip();
-    return isKnown(both, own) || !isKnown(lower, own) ? both : lower;
+    return isKnown(both, own) && !meansTheSame(both, lower, own) || !isKnown(lower, own)
+        ? both
+        : lower;
+  }
+
+  /** Stock over Qty says no more than Qty alone. */
+  private static boolean meansTheSame(String both, String lower, OwnWords own) {
+    Optional<String> alone = own.headings().find(lower).map(found -> found.meaning().ours());
+    return alone.isPresent()
+        && alone.equals(own.headings().find(both).map(found -> found.meaning().ours()));
   }
 
   private static String above(Sheet sheet, SheetRow upper, int column) {
@@ -142,6 +207,19 @@ public record HeadingRow(
                         .find(text)
                         .filter(found -> NAMES.contains(found.meaning().ours()))
                         .isPresent());
+  }
+
+  /** With the column that has no heading and whose cells are plants, if there is one. */
+  private HeadingRow withColumnOfPlants(Sheet sheet) {
+    SortedMap<Integer, String> all = new TreeMap<>(texts);
+    boolean headed = hasColumnOfPlants(sheet, this);
+    for (int column = 0; !headed && column < Math.min(26, texts.lastKey()); column++) {
+      if (!texts.containsKey(column) && plants(sheet, lastIndex, column) > 0) {
+        all.put(column, (char) ('A' + column) + " (no heading)");
+        break;
+      }
+    }
+    return new HeadingRow(firstIndex, lastIndex, all, score, sizes);
   }
 
   /** A plant's name and one more; where no heading is the name, a column of plants. */

@@ -11,10 +11,13 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.UnaryOperator;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
@@ -24,7 +27,7 @@ import org.apache.commons.text.similarity.LevenshteinDistance;
  * What 1,850 headings in six languages stand for. First what is written as it is, then without a
  * unit at its end, in the singular, without remarks in brackets, without a lone initial or a year.
  */
-final class HeadingWords {
+public final class HeadingWords {
   private static final int LONGEST = 200;
   private static final int SHORTEST_NEAR = 5;
   private static final Pattern REMARK = Pattern.compile("\\([^)]*\\)|\\[[^]]*]");
@@ -33,6 +36,31 @@ final class HeadingWords {
   private static final Pattern MONTH_OR_WEEK =
       Pattern.compile(
           " (?:(?:wk|week|kw) ?[0-9]{1,2}(?: '?(?:20)?[0-9]{2})?|(?:0?[1-9]|1[0-2]) (?:20)?[0-9]{2})$");
+  private static final Set<String> PRICES = Set.of("unit cost", "selling price");
+  private static final Pattern A_HUNDRED =
+      Pattern.compile(
+          "(?i)\\s*[,(]?\\s*(?:(?:per|je|pro|par|por|à|a)\\s+|/\\s*)(1000|100|%|‰|hundert|hundred|cent|cento|cien)"
+              + "(?:\\s*(?:st(?:ück|k)?|pcs|plants|pièces|stuks))?\\.?\\)?$");
+  private static final Pattern AT_A_METRE =
+      Pattern.compile("(?i)\\s*[,(]?\\s*(?:@|at|à|a|bei|in|op|um)?\\s*1(?:[.,]0+)?\\s*m\\b.*$");
+  private static final Pattern NUMERO = Pattern.compile("(?i)\\bn(?:o\\.?)?[°º]\\s*");
+  private static final Pattern INNER_POINT = Pattern.compile("(?<=\\p{L})\\.(?=\\p{L})");
+
+  /** Several headings of sizes in one: Pot / height, Container & caliper. */
+  private static final Pattern JOINED =
+      Pattern.compile("\\s*(?:[/&+,]|\\b(?:or|and|oder|und|et|ou|en|of|e|o|y)\\b)\\s*");
+
+  private static final Set<String> SIZES =
+      Set.of(
+          "size",
+          "pot",
+          "girth cm",
+          "height cm",
+          "trunk mm",
+          "form",
+          "age",
+          "height x width",
+          "quality word");
   private static final Set<String> COUNTED =
       Set.of(
           "qty",
@@ -121,9 +149,11 @@ final class HeadingWords {
     String bare = Keys.withoutFootnotes(heading);
     return certain(bare)
         .or(() -> certain(REMARK.matcher(bare).replaceAll(" ")))
+        .or(() -> girth(bare))
+        .or(() -> certain(A_HUNDRED.matcher(bare).replaceFirst("")).filter(HeadingWords::isPrice))
         .or(() -> counted(Keys.of(bare)))
         .map(meaning -> new Found(meaning, false))
-        .or(() -> likely(bare).map(meaning -> new Found(meaning, true)));
+        .or(() -> likely(bare).or(() -> joined(bare)).map(meaning -> new Found(meaning, true)));
   }
 
   private Optional<Meaning> certain(String heading) {
@@ -133,13 +163,23 @@ final class HeadingWords {
         .or(() -> spelt(heading).stream().flatMap(key -> singular(key).stream()).findFirst());
   }
 
-  /** Whole first, then parted at inner capitals. */
+  /**
+   * Whole first, then parted at inner capitals, without the points of P.U. and Q.tà, with # for
+   * number.
+   */
   private static List<String> spelt(String heading) {
     List<String> keys = new ArrayList<>();
     keys.add(Keys.of(heading));
-    String parted = Keys.of(Keys.parted(heading));
-    if (!parted.equals(keys.get(0))) {
-      keys.add(parted);
+    for (String other :
+        List.of(
+            Keys.parted(heading),
+            INNER_POINT.matcher(heading).replaceAll(""),
+            heading.replace("#", " no "),
+            NUMERO.matcher(heading).replaceAll("N. "))) {
+      String key = Keys.of(other);
+      if (!keys.contains(key)) {
+        keys.add(key);
+      }
     }
     return keys;
   }
@@ -207,6 +247,49 @@ final class HeadingWords {
         .findFirst();
   }
 
+  private static boolean isPrice(Meaning meaning) {
+    return PRICES.contains(meaning.ours())
+        || meaning.isOpen() && meaning.choices().stream().anyMatch(PRICES::contains);
+  }
+
+  /** For how many plants the prices of a heading are. */
+  public static int pricedFor(String heading) {
+    Matcher many = A_HUNDRED.matcher(Keys.withoutFootnotes(heading));
+    return !many.find()
+        ? 1
+        : many.group(1).startsWith("1000") || many.group(1).equals("‰") ? 1000 : 100;
+  }
+
+  /** Whether a heading says that its money is without VAT. */
+  boolean saysWithoutVat(String heading) {
+    String key = " " + Keys.of(heading) + " ";
+    return Units.NET.stream().anyMatch(word -> key.contains(" " + word + " "));
+  }
+
+  /** Girth is taken a metre above the ground, and the heading may say so: Girth @ 1m. */
+  private Optional<Meaning> girth(String heading) {
+    return certain(AT_A_METRE.matcher(heading).replaceFirst(""))
+        .filter(meaning -> meaning.ours().equals("girth cm"));
+  }
+
+  /** Two or more sizes in one heading: their cells say which each is. */
+  private Optional<Meaning> joined(String heading) {
+    List<String> parts =
+        Arrays.stream(JOINED.split(heading.toLowerCase(Locale.ROOT)))
+            .filter(part -> !part.isBlank())
+            .toList();
+    boolean sizes =
+        parts.size() > 1
+            && parts.stream()
+                .allMatch(part -> certain(part).filter(HeadingWords::isSize).isPresent());
+    return sizes ? Optional.of(Meaning.of("size", "")) : Optional.empty();
+  }
+
+  private static boolean isSize(Meaning meaning) {
+    return SIZES.contains(meaning.ours())
+        || meaning.isOpen() && meaning.choices().stream().anyMatch(SIZES::contains);
+  }
+
   /**
    * A word for number before or behind what is the number by itself, as in "Qty on hand"; or one
    * such word for another, as in "Total qty" for "Total plants".
@@ -223,14 +306,25 @@ final class HeadingWords {
     Optional<Meaning> alone =
         number(behind, COUNTED.contains(first) && !COUNTED.contains(behind))
             .or(() -> number(before, COUNTED.contains(last) && !COUNTED.contains(before)));
-    return alone.or(
-        () ->
-            COUNTED.contains(last)
-                ? COUNTED.stream()
-                    .sorted()
-                    .flatMap(other -> number(before + " " + other, true).stream())
-                    .min(Comparator.comparingInt(Meaning::rank))
-                : Optional.empty());
+    return alone
+        .or(
+            () ->
+                COUNTED.contains(first)
+                    ? amongWords(other -> other + " " + behind)
+                    : Optional.empty())
+        .or(
+            () ->
+                COUNTED.contains(last)
+                    ? amongWords(other -> before + " " + other)
+                    : Optional.empty());
+  }
+
+  /** The number that another word for number in the same place would make it. */
+  private Optional<Meaning> amongWords(UnaryOperator<String> with) {
+    return COUNTED.stream()
+        .sorted()
+        .flatMap(other -> number(with.apply(other), true).stream())
+        .min(Comparator.comparingInt(Meaning::rank));
   }
 
   private Optional<Meaning> number(String key, boolean may) {
@@ -267,7 +361,7 @@ final class HeadingWords {
   }
 
   /** The nearest heading within two letters: offered, never taken. */
-  Optional<String> nearest(String heading) {
+  Optional<Near> nearest(String heading) {
     String key = Keys.of(heading);
     if (key.length() < SHORTEST_NEAR || key.length() > LONGEST) {
       return Optional.empty();
@@ -277,6 +371,18 @@ final class HeadingWords {
         .filter(each -> Math.abs(each.length() - key.length()) <= 2)
         .filter(each -> distance.apply(each, key) >= 0)
         .min((a, b) -> Integer.compare(distance.apply(a, key), distance.apply(b, key)))
-        .map(spellings::get);
+        .map(found -> new Near(spellings.get(found), meanings.get(found)));
+  }
+
+  /**
+   * A heading that is spelt nearly so.
+   *
+   * @param heading as it is usually written
+   */
+  record Near(String heading, Meaning meaning) {
+    /** What a column of that heading may be. */
+    List<String> choices() {
+      return meaning.isOpen() ? meaning.choices() : List.of(meaning.ours());
+    }
   }
 }

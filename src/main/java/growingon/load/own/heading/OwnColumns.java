@@ -15,7 +15,7 @@ final class OwnColumns {
   private static Map<String, String> all0() {
     Map<String, String> all = new LinkedHashMap<>();
     for (String name :
-        "lot;species;form;arrived;counted;sorted;pot;potted;root work;place;route;last step;training since;hold to grade;not before;apart months;supplier;passport;origin;from lot;note;genus;cultivar;common name;rootstock;size;place detail;count unit;clear stem;on order;age;habit;quality word;not read;plants per m2"
+        "lot;species;form;arrived;counted;sorted;pot;potted;root work;place;route;last step;training since;hold to grade;not before;apart months;supplier;passport;origin;from lot;note;genus;cultivar;common name;rootstock;size;place detail;count unit;clear stem;on order;age;habit;quality word;not read;plants per m2;plant a row"
             .split(";")) {
       all.put(name, "");
     }

@@ -23,7 +23,8 @@ public final class PriceBreaks {
   private static final Pattern BEFORE =
       Pattern.compile("(?:from|ab|vanaf|dès|à partir de|da|desde|over)\\s*(\\d{1,6})");
   private static final Pattern UNITS =
-      Pattern.compile("[£€$]|\\b(?:pcs|plants|trees|stk|stück|st|stuks|off)\\b\\.?");
+      Pattern.compile(
+          "[£€$]|\\b(?:prices?|preise?|prix|prijs|prijzen|prezzo|prezzi|precios?|each|ea|pcs|plants|trees|stk|stück|st|stuks|off)\\b\\.?");
 
   private PriceBreaks() {}
 

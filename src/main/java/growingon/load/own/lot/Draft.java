@@ -33,6 +33,10 @@ public final class Draft {
   public OptionalDouble trunkTo = OptionalDouble.empty();
   public OptionalDouble height = OptionalDouble.empty();
   public String place = "";
+
+  /** Whether the place is a bay, bench, bed or row alone. */
+  public boolean placeIsDetail;
+
   public Optional<YearMonth> arrived = Optional.empty();
   public Optional<YearMonth> potted = Optional.empty();
   public OptionalDouble unitCost = OptionalDouble.empty();
@@ -100,9 +104,12 @@ public final class Draft {
     if (!match.genus().isEmpty()) {
       return match.genus();
     }
-    return match.candidates().isEmpty()
-        ? ""
-        : PlantNames.genusOf(Keys.of(match.candidates().get(0)));
+    List<String> genera =
+        match.candidates().stream()
+            .map(each -> PlantNames.genusOf(Keys.of(each)))
+            .distinct()
+            .toList();
+    return genera.size() == 1 ? genera.get(0) : Evergreens.kindOf(match.candidates());
   }
 
   public OwnLot lot() {

@@ -5,10 +5,14 @@ import growingon.load.own.text.Keys;
 import growingon.nursery.library.Library;
 import growingon.nursery.library.Match;
 import growingon.nursery.species.Habit;
+import java.util.HashSet;
+import java.util.List;
 import java.util.Set;
 
 /** Which plants keep their leaves: by the library, else conifers by their genus. */
 public final class Evergreens {
+  private static final String EVERGREEN = "evergreen";
+  private static final String DECIDUOUS = "deciduous";
   private static final Set<String> CONIFERS =
       Set.of(
           "abies",
@@ -35,8 +39,28 @@ public final class Evergreens {
 
   private Evergreens() {}
 
+  /** The kind that all these taxa are, empty if they are of both. */
+  static String kindOf(List<String> taxa) {
+    Set<String> kinds = new HashSet<>();
+    taxa.forEach(taxon -> kinds.add(isEvergreen(taxon) ? EVERGREEN : DECIDUOUS));
+    return kinds.size() == 1 ? kinds.iterator().next() : "";
+  }
+
+  private static boolean isEvergreen(String taxon) {
+    return Library.shipped().find(taxon) instanceof Match.One one
+        && one.taxon().habit() == Habit.EVERGREEN;
+  }
+
+  /** Whether what stands in for a plant is a kind, not a genus. */
+  public static boolean isKind(String standIn) {
+    return standIn.equals(EVERGREEN) || standIn.equals(DECIDUOUS);
+  }
+
   public static boolean isOne(OwnLot lot) {
     String known = lot.taxon().orElse(lot.standIn());
+    if (isKind(known)) {
+      return known.equals(EVERGREEN);
+    }
     if (!known.isEmpty() && Library.shipped().find(known) instanceof Match.One one) {
       return one.taxon().habit() == Habit.EVERGREEN;
     }

@@ -6,6 +6,7 @@ import growingon.load.own.text.Remembered;
 import growingon.load.own.text.Resources;
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
@@ -16,6 +17,9 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.apache.commons.csv.CSVRecord;
 
 /**
@@ -27,11 +31,16 @@ public final class PlantNames {
   private final Remembered<PlantMatch> found = new Remembered<>();
   private static final int LEAST_EPITHET = 3;
   private static final int LEAST_AFTER_GENUS = 2;
+
+  /** Letters of a word that names end with, as Kiefer does Waldkiefer. */
+  private static final int LEAST_OF_COMPOUND = 5;
+
   private static final PlantNames SHIPPED = new PlantNames();
 
   private final Map<String, String> taxa = new HashMap<>();
   private final Set<String> open = new TreeSet<>();
   private final Map<String, List<String>> byGenus = new TreeMap<>();
+  private final Map<String, Optional<String>> genusWords = new HashMap<>();
   private int longest = 1;
 
   private PlantNames() {
@@ -41,6 +50,14 @@ public final class PlantNames {
     }
     for (String taxon : new TreeSet<>(taxa.values())) {
       byGenus.computeIfAbsent(genusOf(Keys.of(taxon)), each -> new ArrayList<>()).add(taxon);
+    }
+    addGenusWords();
+  }
+
+  private void addGenusWords() {
+    for (CSVRecord row : Resources.rows(PlantNames.class, "genus-words.csv")) {
+      genusWords.put(Keys.of(row.get("word")), Optional.of(row.get("genus")));
+      genusWords.put(Keys.withUmlautsSpelt(row.get("word")), Optional.of(row.get("genus")));
     }
   }
 
@@ -74,7 +91,15 @@ public final class PlantNames {
   /** The first word of a title; where it is the plural of a genus, that genus. */
   public String genusIn(String title) {
     String first = genusOf(Keys.of(title));
-    return withAndWithoutPlural(first).stream().filter(this::isGenus).findFirst().orElse(first);
+    return withAndWithoutPlural(first).stream()
+        .filter(this::isGenus)
+        .findFirst()
+        .or(
+            () ->
+                withAndWithoutPlural(first).stream()
+                    .flatMap(word -> genusWords.getOrDefault(word, Optional.empty()).stream())
+                    .findFirst())
+        .orElse(first);
   }
 
   /** Whether a word is a genus of which the library has a taxon, in full. */
@@ -99,13 +124,44 @@ public final class PlantNames {
 
   private PlantMatch looked(String name, String genus) {
     PlantText text = PlantText.of(name);
-    Optional<PlantMatch> whole = first(text, words -> whole(words, genus));
+    Optional<PlantMatch> round =
+        text.turned().stream()
+            .flatMap(words -> exact(String.join(" ", words), "").stream())
+            .filter(PlantMatch::isKnown)
+            .findFirst();
+    if (round.isPresent()) {
+      return round.get();
+    }
+    Optional<PlantMatch> whole =
+        known(first(text, words -> whole(words, genus)), () -> first(text, words -> turned(words)));
     if (whole.filter(PlantMatch::isKnown).isPresent()) {
       return whole.get();
     }
     Optional<PlantMatch> part =
-        first(text, words -> shortened(words, genus).or(() -> genusAlone(words, genus)));
-    return whole.or(() -> part).orElse(PlantMatch.unknown());
+        first(text, words -> shortened(words, genus))
+            .or(() -> first(text, words -> begun(words, name)))
+            .or(() -> first(text, words -> genusAlone(words, genus)));
+    return part.filter(PlantMatch::isKnown)
+        .or(() -> whole)
+        .or(() -> part)
+        .or(() -> first(text, this::ofAGroup))
+        .orElse(PlantMatch.unknown());
+  }
+
+  private static Optional<PlantMatch> known(
+      Optional<PlantMatch> one, Supplier<Optional<PlantMatch>> other) {
+    return one.filter(PlantMatch::isKnown).isPresent()
+        ? one
+        : other.get().filter(PlantMatch::isKnown).or(() -> one);
+  }
+
+  /** Maple Field, as tills have it. */
+  private Optional<PlantMatch> turned(List<String> words) {
+    return words.size() < 2
+        ? Optional.empty()
+        : exact(words.get(1) + " " + words.get(0), "")
+            .filter(PlantMatch::isKnown)
+            .map(match -> PlantMatch.likely(match.taxon().get()));
   }
 
   /** A known taxon before one that must be asked for. */
@@ -124,13 +180,24 @@ public final class PlantNames {
     for (int take = Math.min(longest, words.size()); take > 0; take--) {
       String key = String.join(" ", words.subList(0, take));
       Optional<PlantMatch> alone = exact(key, genus);
-      Optional<PlantMatch> behind =
-          genus.isEmpty() ? Optional.empty() : exact(genus + " " + key, "");
+      Optional<PlantMatch> behind = genus.isEmpty() ? Optional.empty() : under(genus, key);
       if (alone.isPresent() || behind.isPresent()) {
         return alone.filter(PlantMatch::isKnown).or(() -> behind).or(() -> alone);
       }
     }
     return Optional.empty();
+  }
+
+  /** Sylvatica under Fagus, and Trident or Chinese under Maples or Elms. */
+  private Optional<PlantMatch> under(String genus, String key) {
+    return exact(genus + " " + key, "")
+        .or(
+            () ->
+                genusWords.entrySet().stream()
+                    .filter(each -> each.getValue().filter(genus::equals).isPresent())
+                    .flatMap(each -> exact(key + " " + each.getKey(), "").stream())
+                    .filter(PlantMatch::isKnown)
+                    .findFirst());
   }
 
   private Optional<PlantMatch> exact(String key, String genus) {
@@ -143,7 +210,7 @@ public final class PlantNames {
                 : PlantMatch.certain(taxon));
       }
       if (open.contains(each)) {
-        return Optional.of(settled(genus));
+        return Optional.of(settled(each, genus));
       }
     }
     return Optional.empty();
@@ -154,9 +221,91 @@ public final class PlantNames {
   }
 
   /** A word that may be two taxa: one of them is left where only one is of the genus. */
-  private PlantMatch settled(String genus) {
-    List<String> all = ofGenus(genus);
-    return all.size() == 1 ? PlantMatch.likely(all.get(0)) : PlantMatch.several(all);
+  private PlantMatch settled(String word, String genus) {
+    List<String> all = genus.isEmpty() ? bearing(word) : ofGenus(genus);
+    return all.size() == 1 && !genus.isEmpty()
+        ? PlantMatch.likely(all.get(0))
+        : PlantMatch.several(all);
+  }
+
+  /** Every taxon of which a name ends with the word, or begins with it: Larch, Kiefer, Pin. */
+  private List<String> bearing(String word) {
+    List<String> behind = of(name -> endsWith(name, word));
+    return behind.isEmpty() ? of(name -> name.startsWith(word + " ")) : behind;
+  }
+
+  private List<String> of(Predicate<String> name) {
+    return taxa.entrySet().stream()
+        .filter(each -> name.test(each.getKey()))
+        .map(Map.Entry::getValue)
+        .distinct()
+        .sorted()
+        .toList();
+  }
+
+  private static boolean endsWith(String name, String word) {
+    return name.endsWith(" " + word) || word.length() >= LEAST_OF_COMPOUND && name.endsWith(word);
+  }
+
+  /** Wild cherry and Vogelkirsche are cherries, whichever; tilo is a lime. */
+  private Optional<PlantMatch> ofAGroup(List<String> words) {
+    String first = words.get(0);
+    String last = words.get(words.size() - 1);
+    return Stream.of(last, first)
+        .flatMap(word -> withAndWithoutPlural(word).stream())
+        .flatMap(word -> genusWords.getOrDefault(word, genusOfCompound(last)).stream())
+        .findFirst()
+        .map(PlantMatch::ofGenus);
+  }
+
+  private Optional<String> genusOfCompound(String word) {
+    return genusWords.entrySet().stream()
+        .filter(each -> each.getKey().length() >= LEAST_OF_COMPOUND)
+        .filter(each -> word.endsWith(each.getKey()))
+        .max(Comparator.comparingInt(each -> each.getKey().length()))
+        .flatMap(Map.Entry::getValue);
+  }
+
+  /**
+   * Scots p., Larch (Jap): a name of which words are shortened to three letters, or with a point to
+   * fewer, where at least one stands whole.
+   */
+  private Optional<PlantMatch> begun(List<String> words, String typed) {
+    if (words.size() < 2) {
+      return Optional.empty();
+    }
+    Set<String> fitting = new TreeSet<>();
+    taxa.forEach(
+        (name, taxon) -> {
+          if (isBegun(words, Keys.words(name), typed)) {
+            fitting.add(taxon);
+          }
+        });
+    if (fitting.size() == 1) {
+      return Optional.of(PlantMatch.likely(fitting.iterator().next()));
+    }
+    return open.stream()
+        .filter(name -> isBegun(words, Keys.words(name), typed))
+        .findFirst()
+        .map(name -> settled(name, ""));
+  }
+
+  private static boolean isBegun(List<String> words, List<String> name, String typed) {
+    boolean whole = false;
+    for (int i = 0; i < name.size(); i++) {
+      String word = i < words.size() ? words.get(i) : "";
+      boolean same = name.get(i).equals(word);
+      boolean shortened = word.length() >= LEAST_EPITHET || hasPoint(word, typed);
+      if (word.isEmpty() || !same && !(shortened && name.get(i).startsWith(word))) {
+        return false;
+      }
+      whole |= same;
+    }
+    return whole && words.size() == name.size();
+  }
+
+  private static boolean hasPoint(String word, String typed) {
+    return (" " + typed.toLowerCase(java.util.Locale.ROOT) + " ").contains(" " + word + ". ");
   }
 
   private static List<String> withAndWithoutPlural(String key) {

@@ -14,11 +14,15 @@ import java.util.regex.Pattern;
  * size.
  *
  * @param cultivar in quotes, if there is one
+ * @param turned words of it turned round, as in Hornbeam, Korean or Hornbeam (Korean): a name only
+ *     if they are one whole
  * @param readings words of the name in the ways in which they are tried, the first first
  */
-public record PlantText(Optional<String> cultivar, List<List<String>> readings) {
+public record PlantText(
+    Optional<String> cultivar, List<List<String>> turned, List<List<String>> readings) {
   private static final Pattern QUOTED =
-      Pattern.compile("['‘’´`]([^'‘’´`]{2,})['‘’´`]|[\"“”„]([^\"“”„]{2,})[\"“”„]");
+      Pattern.compile(
+          "(?<!\\p{L})['‘’´`]([^'‘’´`]{2,}(?:['’´`]\\p{L}+[^'‘’´`]*)?)['‘’´`](?!\\p{L})|[\"“”„]([^\"“”„]{2,})[\"“”„]");
   private static final Pattern ROOTSTOCK =
       Pattern.compile("(?i)\\s(?:on|auf|sur|op|su|sobre)\\s+\\p{L}.*$");
   private static final Pattern BRACKETS = Pattern.compile("\\([^)]*\\)|\\[[^]]*]");
@@ -78,6 +82,7 @@ public record PlantText(Optional<String> cultivar, List<List<String>> readings) 
           "cl");
 
   public PlantText {
+    turned = List.copyOf(turned);
     readings = List.copyOf(readings);
   }
 
@@ -87,17 +92,19 @@ public record PlantText(Optional<String> cultivar, List<List<String>> readings) 
     bare = ROOTSTOCK.matcher(bare).replaceFirst(" ");
     Set<List<String>> readings = new LinkedHashSet<>();
     String without = BRACKETS.matcher(bare).replaceAll(" ");
-    for (String each :
-        List.of(
-            without,
-            bare,
-            BRACKETS.matcher(bare).results().map(found -> found.group()).findFirst().orElse(""))) {
+    for (String each : List.of(without, bare, inBrackets(bare))) {
       readings.add(words(Keys.of(each)));
       readings.add(words(Keys.withUmlautsSpelt(each)));
       turned(each).ifPresent(turned -> readings.add(words(Keys.of(turned))));
     }
+    readings.add(words(Keys.of(inBrackets(bare) + " " + without)));
     readings.removeIf(List::isEmpty);
-    return new PlantText(cultivar, new ArrayList<>(readings));
+    Set<List<String>> turned = new LinkedHashSet<>();
+    turned(without).ifPresent(each -> turned.add(words(Keys.of(each))));
+    if (BRACKETS.matcher(bare).find()) {
+      turned.add(words(Keys.of(inBrackets(bare) + " " + without)));
+    }
+    return new PlantText(cultivar, new ArrayList<>(turned), new ArrayList<>(readings));
   }
 
   private static Optional<String> cultivarOf(String name) {
@@ -105,6 +112,10 @@ public record PlantText(Optional<String> cultivar, List<List<String>> readings) 
     return quoted.find()
         ? Optional.of((quoted.group(1) == null ? quoted.group(2) : quoted.group(1)).strip())
         : Optional.empty();
+  }
+
+  private static String inBrackets(String name) {
+    return BRACKETS.matcher(name).results().map(found -> found.group()).findFirst().orElse("");
   }
 
   /** Maple, field. */

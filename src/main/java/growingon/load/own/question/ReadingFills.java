@@ -3,6 +3,7 @@ package growingon.load.own.question;
 import growingon.load.own.heading.Columns;
 import growingon.load.own.heading.HeadingRead;
 import growingon.load.own.heading.ListKind;
+import growingon.load.own.heading.VatRates;
 import growingon.load.own.lot.Question;
 import growingon.load.own.row.ListRead;
 import growingon.load.own.row.RowPrices;
@@ -104,7 +105,9 @@ final class ReadingFills {
           fills.putIfAbsent("vat " + Keys.of(head.heading()), vat(head));
         }
         boolean open = head.is(Meaning.OPEN) && head.rows() > 0;
-        if (open || head.how() == HeadingRead.How.LIKELY) {
+        if (head.is(Columns.PLANT_A_ROW)) {
+          fills.putIfAbsent(Columns.PLANT_A_ROW, plantARow(head, list));
+        } else if (open || head.how() == HeadingRead.How.LIKELY) {
           String choices =
               head.choices().isEmpty() ? "" : " " + String.join(" or ", head.choices()) + "?";
           fills.putIfAbsent(
@@ -127,7 +130,26 @@ final class ReadingFills {
         }
       }
     }
-    return List.copyOf(fills.values());
+    return fills.values().stream()
+        .sorted(
+            Comparator.comparing(
+                fill -> fill.choices().isEmpty() && fill.column().equals("heading")))
+        .toList();
+  }
+
+  private static Fill plantARow(HeadingRead head, ListRead list) {
+    return new Fill(
+            "yes",
+            "No column says how many there are: is every row one plant, as %s?"
+                .formatted(head.example()),
+            "",
+            head.rows() + " rows",
+            "own words",
+            head.heading(),
+            list.kind().heading(),
+            READING,
+            false)
+        .choosing(List.of("yes", Meaning.NOT_READ));
   }
 
   /** Of several prices of a sheet one is planned with; which it is to be is asked once. */
@@ -164,7 +186,10 @@ final class ReadingFills {
   private static Fill vat(HeadingRead head) {
     return new Fill(
         "not read",
-        "%s is with VAT: at which rate?".formatted(head.heading()),
+        (head.why().equals(VatRates.BESIDE_VAT)
+                ? "Is %s with VAT? type the rate, or 0 if it is without"
+                : "%s is with VAT: at which rate?")
+            .formatted(head.heading()),
         "%",
         head.rows() + " rows",
         "own words",

@@ -4,7 +4,6 @@ import growingon.load.own.heading.Columns;
 import growingon.load.own.heading.HeadingRead;
 import growingon.load.own.lot.Draft;
 import growingon.load.own.plant.PlantNames;
-import growingon.load.own.plant.PlantText;
 import growingon.load.own.sheet.Sheet;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
@@ -17,15 +16,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
-import java.util.regex.Pattern;
 
 /**
  * Reads the rows below one heading row, from one column up to another: says of each what it is, and
  * reads those that are lots.
  */
 final class BlockReader {
-  private static final Pattern MARK_BEFORE =
-      Pattern.compile("^(?:\"|''|„|”|do\\.?|dto\\.?)\\s+(?=\\S)");
   private static final int LONGEST_GROUP = 45;
 
   /** The longest name that a plant of the nursery may have. */
@@ -41,10 +37,11 @@ final class BlockReader {
   private final Map<Integer, RowKind> kinds = new TreeMap<>();
   private final TotalRows totals;
   private final Tally notStock = new Tally();
+  private final Tally things = new Tally();
   private final Tally struck = new Tally();
   private final Tally hidden = new Tally();
   private final GroupTitles group;
-  private String nameAbove = "";
+  private final NameAbove names = new NameAbove();
 
   /** Rows and plants of one kind. */
   static final class Tally {
@@ -57,12 +54,19 @@ final class BlockReader {
     }
   }
 
-  BlockReader(Sheet sheet, List<HeadingRead> heads, RowReader reader, Set<String> titles) {
+  /**
+   * A reader of one block.
+   *
+   * @param titles above the list
+   * @param place that a title right above the block says, empty if none
+   */
+  BlockReader(
+      Sheet sheet, List<HeadingRead> heads, RowReader reader, Set<String> titles, String place) {
     this.sheet = sheet;
     this.heads = heads;
     this.reader = reader;
     this.titles = titles;
-    this.group = new GroupTitles(reader);
+    this.group = new GroupTitles(reader, place);
     this.totals = new TotalRows(heads);
   }
 
@@ -126,7 +130,7 @@ final class BlockReader {
       return RowKind.NOTE;
     }
     if (isGroup(row)) {
-      nameAbove = "";
+      names.forget();
       group.take(row);
       return RowKind.GROUP;
     }
@@ -206,7 +210,7 @@ final class BlockReader {
   }
 
   private RowKind lot(SheetRow row) {
-    String name = name(row);
+    String name = names.of(text(row, "species"), text(row, "genus"), text(row, "cultivar"));
     if (name.length() > LONGEST_NAME) {
       return tooLong(row, name.substring(0, LONGEST_GROUP));
     }
@@ -218,13 +222,20 @@ final class BlockReader {
       notStock.add(row.number(), plants(row));
       return RowKind.NOT_READ;
     }
-    if (RowWords.isThing(name)
-        && !PlantNames.shipped().find(name, group.under().genus()).isPlant()) {
+    if (isThing(name)) {
+      things.add(row.number(), plants(row));
       return RowKind.NOT_READ;
     }
     return heads.stream().anyMatch(head -> head.is(Columns.SIZE_HEADING))
         ? bySize(row, name)
         : one(row, name);
+  }
+
+  /** Canes and pots; Oak stake and Pine bark 50 l are no trees either. */
+  private boolean isThing(String name) {
+    return RowWords.isThing(name)
+        && (RowWords.endsWithThing(name)
+            || !PlantNames.shipped().find(name, group.under().genus()).isPlant());
   }
 
   /** Nothing is called so long; it is not looked for among the plants, which would take long. */
@@ -239,8 +250,7 @@ final class BlockReader {
 
   private RowKind one(SheetRow row, String name) {
     boolean gone = isGone(row);
-    remember(row);
-    nameAbove = name;
+    remember(row, name);
     if (gone) {
       return RowKind.GONE;
     }
@@ -248,6 +258,10 @@ final class BlockReader {
   }
 
   private RowKind finish(SheetRow row, Draft draft) {
+    if (draft.placeIsDetail && !group.place().isEmpty()) {
+      draft.note(draft.place);
+      draft.place = "";
+    }
     draft.place = draft.place.isEmpty() ? group.place() : draft.place;
     if (draft.arrived.isEmpty() && text(row, "arrived").isEmpty()) {
       draft.arrived = group.month();
@@ -273,8 +287,7 @@ final class BlockReader {
 
   /** Each filled cell under a size is a lot of that size. */
   private RowKind bySize(SheetRow row, String name) {
-    remember(row);
-    nameAbove = name;
+    remember(row, name);
     RowKind kind = RowKind.GONE;
     for (HeadingRead head : heads) {
       Optional<SheetCell> cell =
@@ -288,33 +301,9 @@ final class BlockReader {
     return kind == RowKind.GONE && hasAny(row, "quantity") ? one(row, name) : kind;
   }
 
-  /** The name, also where a mark or an empty cell means the one above. */
-  private String name(SheetRow row) {
-    String text = text(row, "species");
-    String genusCell = text(row, "genus");
-    if (text.isEmpty() && !genusCell.isEmpty()) {
-      text =
-          RowWords.isDitto(genusCell)
-              ? nameAbove
-              : (genusCell + " " + text(row, "cultivar")).strip();
-    }
-    if (text.isEmpty() || RowWords.isDitto(text)) {
-      return nameAbove.isEmpty() ? text.isEmpty() ? "" : text : nameAbove;
-    }
-    if (MARK_BEFORE.matcher(text).lookingAt() && !nameAbove.isEmpty()) {
-      String rest = MARK_BEFORE.matcher(text).replaceFirst("");
-      return PlantText.called(nameAbove) + " " + rest;
-    }
-    if (!genusCell.isEmpty()
-        && !RowWords.isDitto(genusCell)
-        && !Keys.of(text).startsWith(Keys.of(genusCell))) {
-      return genusCell + " " + text;
-    }
-    return text;
-  }
-
-  private void remember(SheetRow row) {
+  private void remember(SheetRow row, String name) {
     row.cells().forEach(above::put);
+    names.remember(name, text(row, "genus"));
   }
 
   private boolean isStruck(SheetRow row) {
@@ -368,6 +357,11 @@ final class BlockReader {
     return notStock;
   }
 
+  /** Rows that name canes, pots and the like. */
+  Tally things() {
+    return things;
+  }
+
   Tally struck() {
     return struck;
   }
@@ -376,7 +370,7 @@ final class BlockReader {
     return hidden;
   }
 
-  List<Integer> groupsNotUsed() {
+  Map<Integer, String> groupsNotUsed() {
     return group.notUsed();
   }
 }

@@ -8,11 +8,11 @@ import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.MonthText;
 import java.time.YearMonth;
-import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeMap;
 
 /**
  * Titles between the rows of a list: what each says of the rows below it, till the next of its
@@ -21,16 +21,17 @@ import java.util.Set;
 final class GroupTitles {
   private final RowReader reader;
   private final Set<String> placeNames = new HashSet<>();
-  private final List<Integer> notUsed = new ArrayList<>();
+  private final Map<Integer, String> notUsed = new TreeMap<>();
   private String genus = "";
   private Optional<PlantMatch> species = Optional.empty();
-  private String place = "";
+  private String place;
   private String size = "";
   private Optional<YearMonth> month = Optional.empty();
   private boolean notStock;
 
-  GroupTitles(RowReader reader) {
+  GroupTitles(RowReader reader, String place) {
     this.reader = reader;
+    this.place = place;
   }
 
   /** A name of the place column, which may be a title too. */
@@ -43,11 +44,11 @@ final class GroupTitles {
         String.join(" ", row.cells().values().stream().map(SheetCell::text).toList()).strip();
     notStock = RowWords.isNotStock(text);
     PlantMatch match = PlantNames.shipped().find(text, "");
-    String key = PlantNames.shipped().genusIn(text);
+    String key = PlantNames.shipped().genusIn(bare(text));
     if (notStock) {
       return;
     }
-    if (PlantNames.shipped().isGenus(key) && Keys.words(Keys.of(text)).size() == 1) {
+    if (PlantNames.shipped().isGenus(key) && Keys.words(Keys.of(bare(text))).size() == 1) {
       genus = key;
       species = Optional.empty();
     } else if (match.isKnown() && match.how() == PlantMatch.How.CERTAIN) {
@@ -68,8 +69,12 @@ final class GroupTitles {
               ? Keys.of(text)
               : "";
       species = Optional.empty();
-      notUsed.add(row.number());
+      notUsed.put(row.number(), text);
     }
+  }
+
+  private static String bare(String title) {
+    return title.replaceAll("\\([^)]*\\)", " ").strip();
   }
 
   /** What they say of plant and size. */
@@ -92,8 +97,8 @@ final class GroupTitles {
     return notStock;
   }
 
-  /** Rows of those that say nothing that is used. */
-  List<Integer> notUsed() {
+  /** Those that say nothing that is used, by row. */
+  Map<Integer, String> notUsed() {
     return notUsed;
   }
 }

@@ -35,6 +35,7 @@ import java.util.stream.Stream;
  * @param currencies signs found at prices
  * @param abouts cells whose number or date is about, as they stand, those of lots only
  * @param asked rows that are lots of which something is asked without which they do not count
+ * @param unusedTitles titles between the lots that say nothing of them
  */
 public record ListRead(
     ListKind kind,
@@ -48,10 +49,12 @@ public record ListRead(
     Optional<YearMonth> counted,
     Set<String> currencies,
     List<String> abouts,
-    List<OwnLot> asked) {
+    List<OwnLot> asked,
+    List<UnusedTitle> unusedTitles) {
   private static final Set<String> TRUNKS = Set.of("trunk mm", "girth cm");
 
   public ListRead {
+    unusedTitles = List.copyOf(unusedTitles);
     lots = List.copyOf(lots);
     headings = List.copyOf(headings);
     questions = List.copyOf(questions);
@@ -62,6 +65,9 @@ public record ListRead(
     abouts = List.copyOf(abouts);
     asked = List.copyOf(asked);
   }
+
+  /** A title between the lots that says nothing of them. */
+  public record UnusedTitle(String sheet, int row, String text) {}
 
   /**
    * The same with other names of its rows.
@@ -84,7 +90,8 @@ public record ListRead(
         counted,
         currencies,
         abouts,
-        asked.stream().map(lot -> lot.named(given.get(lot.lot()))).toList());
+        asked.stream().map(lot -> lot.named(given.get(lot.lot()))).toList(),
+        unusedTitles);
   }
 
   /** Whether something is asked of a whole column or sheet. */
@@ -154,6 +161,17 @@ public record ListRead(
   /** The rows left out till they are answered, each with what stands where the number should. */
   public List<String> leftOut() {
     return asked.stream().map(lot -> "row " + lot.row() + found(lot)).distinct().toList();
+  }
+
+  /** Whether a row that was left out says now all that it must. */
+  public boolean isAnswered(OwnLot lot) {
+    boolean number =
+        questions.stream()
+            .anyMatch(each -> each.lot().equals(lot.lot()) && each.column().equals("quantity"));
+    return kind.isOffers()
+        ? lot.unitCost().isPresent()
+            && (!number || lot.quantity().orElse(0) >= lot.terms().least().orElse(1))
+        : lot.quantity().isPresent();
   }
 
   private String found(OwnLot lot) {

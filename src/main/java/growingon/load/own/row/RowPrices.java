@@ -3,6 +3,7 @@ package growingon.load.own.row;
 import growingon.load.own.heading.Currencies;
 import growingon.load.own.heading.HeadedCells;
 import growingon.load.own.heading.HeadingRead;
+import growingon.load.own.heading.HeadingWords;
 import growingon.load.own.heading.OwnWords;
 import growingon.load.own.heading.PriceBreaks;
 import growingon.load.own.lot.Draft;
@@ -95,7 +96,8 @@ public final class RowPrices {
       } else if (read.value().isPresent()) {
         OptionalDouble amount = currencies.amount(head, read.value().get());
         if (amount.isPresent()) {
-          found[0] = OptionalDouble.of(amount.getAsDouble() / (1 + vat(head)));
+          double many = HeadingWords.pricedFor(head.heading());
+          found[0] = OptionalDouble.of(amount.getAsDouble() / (1 + vat(head)) / many);
         } else {
           draft.note(head.heading() + " " + cell.get().text());
         }
@@ -114,11 +116,17 @@ public final class RowPrices {
         : 0;
   }
 
+  private boolean isRated(HeadingRead head) {
+    return own.find("vat", head.heading())
+        .flatMap(rate -> SizeGrammar.bare(rate.replace("%", "")))
+        .isPresent();
+  }
+
   /** The latest year first, gross prices not before their rate of VAT is known. */
   private List<HeadingRead> byYear(String ours) {
     return latestFirst(
         heads.all().stream()
-            .filter(head -> head.is(ours) && (!head.unit().equals(Units.GROSS) || vat(head) > 0))
+            .filter(head -> head.is(ours) && (!head.unit().equals(Units.GROSS) || isRated(head)))
             .toList());
   }
 

@@ -26,6 +26,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** Reads a row of a list that is a lot. */
 final class RowReader {
@@ -228,10 +229,11 @@ final class RowReader {
     draft.supplier = heads.first(row, "supplier");
     draft.passport = heads.first(row, "passport");
     draft.origin = heads.first(row, "origin");
-    heads.each(row, "note", cell -> draft.note(cell.text()));
+    heads.each(row, "note", cell -> draft.note(noted(cell)));
     heads.each(row, "other price", cell -> draft.note(cell.head().heading() + " " + cell.text()));
     heads.each(row, "clear stem", cell -> draft.note("clear stem " + cell.text()));
     heads.each(row, "crown mm", cell -> draft.note(cell.head().heading() + " " + cell.text()));
+    kept(draft);
     for (String text : List.copyOf(draft.notes)) {
       if (isDoubtful(text)) {
         draft.ask(
@@ -244,18 +246,47 @@ final class RowReader {
     }
   }
 
+  /** What stands somewhere private is stock all the same, till it is said not to be. */
+  private static void kept(Draft draft) {
+    Stream.concat(Stream.of(draft.place), draft.notes.stream())
+        .filter(
+            text ->
+                RowWords.isNotForSale(text)
+                    || text.equals(draft.place) && Keys.of(text).equals("own"))
+        .findFirst()
+        .ifPresent(
+            text ->
+                draft.ask(
+                    "quantity",
+                    text,
+                    draft.quantity.isPresent() ? Integer.toString(draft.quantity.getAsInt()) : "",
+                    "are these to be sold? type 0 if not",
+                    List.of()));
+  }
+
+  /** A figure alone says nothing without its heading. */
+  private static String noted(Filled cell) {
+    return cell.text().matches("[0-9.,]+")
+        ? cell.head().heading() + " " + cell.text()
+        : cell.text();
+  }
+
   private static boolean isDoubtful(String text) {
     String key = " " + Keys.of(text) + " ";
     return text.contains("?") || DOUBTS.stream().anyMatch(word -> key.contains(" " + word + " "));
+  }
+
+  private boolean hasPlace() {
+    return heads.has("place");
   }
 
   private String places(SheetRow row, Draft draft) {
     List<String> names = new ArrayList<>();
     heads.each(row, "place", cell -> names.add(cell.text()));
     List<String> details = new ArrayList<>();
-    heads.each(row, "place detail", cell -> details.add(cell.text()));
-    boolean hasPlace = heads.all().stream().anyMatch(head -> head.is("place"));
-    if (!hasPlace) {
+    heads.each(row, "place detail", cell -> details.add(hasPlace() ? noted(cell) : cell.text()));
+    if (!hasPlace()) {
+      draft.placeIsDetail = true;
       names.addAll(details);
     } else {
       details.forEach(draft::note);

@@ -238,7 +238,7 @@ final class RowSizes {
     String rest =
         SizeGrammar.pots(SizeGrammar.readMeasure(cell.text(), draft.size), draft.size).strip();
     if (rest.matches(".*\\d.*") || rest.matches(".*\\p{L}{3}.*")) {
-      SizeGrammar.readSize(rest, draft.size);
+      SizeGrammar.readRest(rest, draft.size);
     }
   }
 
@@ -355,8 +355,8 @@ final class RowSizes {
             ask ->
                 draft.ask(
                     ask.substring(0, Math.max(0, ask.indexOf(':'))),
-                    ask.substring(ask.indexOf(':') + 1).strip(),
-                    ask));
+                    draft.sizeText,
+                    ask.substring(ask.indexOf(':') + 1).strip()));
     size.nods().forEach(nod -> draft.nod("size", "", nod));
     size.notes().forEach(draft::note);
     Optional<Span> trunk = size.trunkMm();

@@ -1,6 +1,7 @@
 package growingon.load.own.row;
 
 import growingon.load.own.heading.HeadedCells;
+import growingon.load.own.heading.PriceBreaks;
 import growingon.load.own.lot.Draft;
 import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.text.CountText;
@@ -84,8 +85,17 @@ final class RowTerms {
   private void askPrice(SheetRow row, Draft draft) {
     draft.rowAsked = true;
     if (draft.questions.stream().noneMatch(each -> each.column().equals("unit cost"))) {
-      draft.ask("unit cost", heads.first(row, "unit cost"), "what does a plant cost?");
+      draft.ask("unit cost", priceText(row), "what does a plant cost?");
     }
+  }
+
+  private String priceText(SheetRow row) {
+    return heads.all().stream()
+        .filter(head -> head.is("unit cost") || PriceBreaks.isOne(head.ours()))
+        .map(head -> row.text(head.column()).strip())
+        .filter(text -> !text.isEmpty())
+        .findFirst()
+        .orElse("");
   }
 
   private void number(SheetRow row, String ours, Draft draft, Consumer<OptionalInt> take) {

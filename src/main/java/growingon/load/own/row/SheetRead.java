@@ -7,6 +7,7 @@ import growingon.load.own.heading.HeadedCells;
 import growingon.load.own.heading.HeadingRead;
 import growingon.load.own.heading.HeadingRow;
 import growingon.load.own.heading.OwnWords;
+import growingon.load.own.heading.SizeGroup;
 import growingon.load.own.heading.SoldOff;
 import growingon.load.own.heading.Titles;
 import growingon.load.own.lot.Draft;
@@ -18,6 +19,7 @@ import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Meaning;
 import growingon.load.own.text.MonthText;
+import growingon.nursery.number.Writing;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -63,6 +65,7 @@ public final class SheetRead {
   public final List<StatedTotal> totals = new ArrayList<>();
   public final List<String> notices = new ArrayList<>();
   public final List<Question> questions = new ArrayList<>();
+  public final List<ListRead.UnusedTitle> unusedTitles = new ArrayList<>();
   public final Set<String> currencies = new HashSet<>();
   public Optional<YearMonth> counted = Optional.empty();
   public String why = "";
@@ -115,6 +118,17 @@ public final class SheetRead {
     }
   }
 
+  /** The place that the line right above a heading row says of the list below it. */
+  private String placeAbove(HeadingRow head, int from, int to) {
+    if (head.firstIndex() == 0) {
+      return "";
+    }
+    SheetRow above = sheet.rows().get(head.firstIndex() - 1).between(from, to);
+    String text =
+        above.cells().size() == 1 ? above.cells().values().iterator().next().text().strip() : "";
+    return RowWords.isNamedPlace(text) ? text : "";
+  }
+
   private Set<String> titleKeys(HeadingRow head) {
     Set<String> keys = new HashSet<>();
     for (int i = 0; i < head.firstIndex(); i++) {
@@ -152,7 +166,10 @@ public final class SheetRead {
     for (int i = head.firstIndex(); i <= head.lastIndex(); i++) {
       kinds.put(sheet.rows().get(i).number(), RowKind.HEADING);
     }
-    List<Integer> starts = starts(head);
+    List<Integer> starts = head.sizes().isEmpty() ? starts(head) : List.of();
+    for (SizeGroup group : SizeGroup.of(head)) {
+      part(group.heading(), group.rows(body), 0, Integer.MAX_VALUE);
+    }
     for (int i = 0; i < starts.size(); i++) {
       int to = i + 1 < starts.size() ? starts.get(i + 1) : Integer.MAX_VALUE;
       part(head, body, starts.get(i), to);
@@ -189,7 +206,8 @@ public final class SheetRead {
     currencies.addAll(money.all());
     RowReader reader = new RowReader(sheet.name(), reads, facts, site, own, soldOff, money);
     reserved(reads, values);
-    BlockReader block = new BlockReader(sheet, reads, reader, titleKeys(head));
+    BlockReader block =
+        new BlockReader(sheet, reads, reader, titleKeys(head), placeAbove(head, from, to));
     block.read(headed(own0, reads));
     take(block);
   }
@@ -243,9 +261,18 @@ public final class SheetRead {
     tell(block.struck(), "struck through and taken as gone");
     tell(block.notStock(), "marked as sold, ordered or no stock and not read");
     tell(block.hidden(), "hidden, and read");
-    for (int row : block.groupsNotUsed()) {
-      notices.add(sheet.at("row %d: a title between the lots, not used".formatted(row)));
+    if (!block.things().rows.isEmpty()) {
+      notices.add(
+          sheet.said(
+              "what is no plant is not read (%s %s)"
+                  .formatted(
+                      block.things().rows.size() == 1 ? "row" : "rows",
+                      Writing.list(block.things().rows.stream().map(Object::toString).toList()))));
     }
+    block
+        .groupsNotUsed()
+        .forEach(
+            (row, text) -> unusedTitles.add(new ListRead.UnusedTitle(sheet.name(), row, text)));
   }
 
   private void tell(BlockReader.Tally tally, String what) {

@@ -11,9 +11,29 @@ import growingon.load.own.text.Numbers;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /** Rows that state a total. */
 final class TotalRows {
+  private static final Set<String> NAMES = Set.of("species", "genus", "cultivar", "common name");
+
+  /** What a lot has and a total has not. */
+  private static final Set<String> DETAILS =
+      Set.of(
+          "lot",
+          "size",
+          "pot",
+          "girth cm",
+          "height cm",
+          "trunk mm",
+          "form",
+          "place",
+          "place detail",
+          "arrived",
+          "potted",
+          "unit cost",
+          "selling price");
+
   private final List<HeadingRead> heads;
   private final List<TotalRow> totals = new ArrayList<>();
 
@@ -46,6 +66,7 @@ final class TotalRows {
     }
     boolean named = !new HeadedCells(heads).first(row, "species").isEmpty();
     return isBareSum(row, lots)
+        || isSumLine(row, lots)
         || !named
             && row.cells().values().stream()
                 .anyMatch(
@@ -68,6 +89,33 @@ final class TotalRows {
     return number
         && value.isPresent()
         && (value.get() == plants(lots) || value.get() == plants(lots.subList(since, lots.size())));
+  }
+
+  /**
+   * A row of a number and other figures alone, in a list whose lots have a code, a size or a place
+   * each: the last line of an export.
+   */
+  private boolean isSumLine(SheetRow row, List<Draft> lots) {
+    HeadedCells cells = new HeadedCells(heads);
+    boolean figures = row.cells().values().stream().allMatch(TotalRows::isFigure);
+    boolean lotsSayMore =
+        heads.stream().anyMatch(head -> isDetail(head) && head.rows() * 2 > lots.size());
+    return lots.size() >= 2
+        && figures
+        && lotsSayMore
+        && cells.has("quantity")
+        && !cells.first(row, "quantity").isEmpty()
+        && heads.stream()
+            .filter(head -> isDetail(head) || NAMES.contains(head.ours()))
+            .noneMatch(head -> row.cell(head.column()).isPresent());
+  }
+
+  private static boolean isFigure(SheetCell cell) {
+    return !cell.isText() || Numbers.money(cell.text()).isPresent();
+  }
+
+  private static boolean isDetail(HeadingRead head) {
+    return DETAILS.contains(head.ours());
   }
 
   private static long plants(List<Draft> of) {

@@ -2,6 +2,7 @@ package growingon.load.own.row;
 
 import growingon.load.own.lot.Draft;
 import growingon.load.own.text.Words;
+import growingon.nursery.number.Writing;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -26,7 +27,7 @@ final class TotalsCheck {
               (long) total.stated(),
               sum(of),
               why.isEmpty() && sum(of) != total.stated()
-                  ? leftOut(block.asked(), from, total.row())
+                  ? leftOut(block, from, total.row())
                   : why));
       since = total.lotsBefore();
     }
@@ -37,21 +38,30 @@ final class TotalsCheck {
     return Math.abs(one - to) < Math.abs(other - to);
   }
 
-  /** Rows that wait for an answer are not in what was read. */
-  private static String leftOut(List<Draft> asked, int from, int to) {
-    List<String> rows =
-        asked.stream()
-            .filter(draft -> draft.row > from && draft.row < to)
-            .map(draft -> Integer.toString(draft.row))
-            .distinct()
-            .toList();
-    return rows.isEmpty()
-        ? ""
-        : "%s %s %s left out till you answer"
-            .formatted(
-                rows.size() == 1 ? "row" : "rows",
-                String.join(", ", rows),
-                rows.size() == 1 ? "is" : "are");
+  /** Rows that wait for an answer, or are no plants, are not in what was read. */
+  private static String leftOut(BlockReader block, int from, int to) {
+    List<Integer> asked =
+        between(block.asked().stream().map(draft -> draft.row).toList(), from, to);
+    List<Integer> passed = new ArrayList<>(block.things().rows);
+    passed.addAll(block.notStock().rows);
+    passed.addAll(block.struck().rows);
+    List<String> parts = new ArrayList<>();
+    if (!asked.isEmpty()) {
+      parts.add(rows(asked) + " left out till you answer");
+    }
+    if (!between(passed, from, to).isEmpty()) {
+      parts.add(rows(between(passed, from, to)) + " not read");
+    }
+    return String.join(", and ", parts);
+  }
+
+  private static List<Integer> between(List<Integer> rows, int from, int to) {
+    return rows.stream().filter(row -> row > from && row < to).distinct().sorted().toList();
+  }
+
+  private static String rows(List<Integer> rows) {
+    String named = Writing.list(rows.stream().map(row -> Integer.toString(row)).toList());
+    return rows.size() == 1 ? "row " + named + " is" : "rows " + named + " are";
   }
 
   private static long sum(List<Draft> lots) {

@@ -32,7 +32,7 @@ public record Sheet(
   }
 
   /** A place on it; of CSV, whose file is named anyway, that alone. */
-  public String at(String place) {
+  String at(String place) {
     return csv ? place : name + ", " + place;
   }
 

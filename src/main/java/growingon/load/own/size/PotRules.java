@@ -38,7 +38,7 @@ final class PotRules {
                   + "(?:\\s*(?:pots?|air-?pots?|cont(?:ainer)?s?))?",
               (m, parts) -> parts.pot(PotSize.ofLitres(span(m, 1).middle()))),
           SizeRule.of(
-              START + "(?:cont(?:ainer)?|co|c|t)\\.?\\s?" + SPAN + "(?:\\s?l(?:tr)?)?" + END,
+              START + "(?:cont(?:ainer)?|co|c|t)\\.?[\\s-]?" + SPAN + "(?:\\s?l(?:tr)?)?" + END,
               (m, parts) -> parts.pot(PotSize.ofLitres(span(m, 1).middle()))),
           SizeRule.of("#\\s?" + N + END, (m, parts) -> parts.pot(PotSize.containerClass(n(m, 1)))),
           SizeRule.of(
@@ -62,7 +62,10 @@ final class PotRules {
           SizeRule.of(
               START + POT_WORD + "\\s*:?\\s*" + N + "\\s*cm" + END,
               (m, parts) -> parts.pot(PotSize.square(n(m, 1)))),
-          SizeRule.of(START + "p\\s?" + N + END, (m, parts) -> potP(m.group(), n(m, 1), parts)),
+          SizeRule.of(
+              START + "(?:godets?|vierkant(?:topf|töpfe|e\\s*pot))\\s*" + N + END,
+              (m, parts) -> parts.pot(PotSize.square(n(m, 1)))),
+          SizeRule.of(START + "p[\\s-]?" + N + END, (m, parts) -> potP(m.group(), n(m, 1), parts)),
           SizeRule.of(
               START
                   + "(?:plugs?|cell(?:s|\\s*grown)?|(?:plug\\s*)?trays?\\s*\\d*|QP\\s*\\d+)"

@@ -11,6 +11,7 @@ import growingon.load.own.text.Keys;
 import growingon.load.own.text.Units;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -20,7 +21,11 @@ import java.util.regex.Pattern;
  */
 public final class SizeGrammar {
   private static final Pattern QUOTED =
-      Pattern.compile("['‘’´`][^'‘’´`]{2,}['‘’´`]|[“”„][^“”„]{2,}[“”„]|\"[^\"]*\\p{L}{2}[^\"]*\"");
+      Pattern.compile(
+          "(?<!\\p{L})['‘’´`][^'‘’´`]{2,}(?:['’´`]\\p{L}+[^'‘’´`]*)?['‘’´`](?!\\p{L})|[“”„][^“”„]{2,}[“”„]|\"[^\"]*\\p{L}{2}[^\"]*\"");
+
+  /** Shapes as wide as they are high. */
+  private static final Set<String> BALLS = Set.of("ball", "kugel", "bol", "boule", "bola", "palla");
 
   private static final String GIRTH =
       "(?:girths?|stu|circ(?:umference)?\\.?|umfang|stamtomtrek|omtrek|circonf(?:é|e)rence)";
@@ -73,10 +78,10 @@ public final class SizeGrammar {
                   + END,
               (m, parts) -> parts.trunk(inMm(span(m, 1), m.group(3)))),
           SizeRule.of(
-              START + "(?:trunk|cal(?:iper)?\\.?)\\s*:?\\s*" + SPAN + END,
+              START + "(?:trunk|tronc|tronco|fusto|cal(?:iper)?\\.?)\\s*:?\\s*" + SPAN + END,
               (m, parts) -> parts.trunkWithoutUnit(span(m, 1))),
           SizeRule.of(
-              START + SPAN + "\\s*(?:trunk|cal(?:iper)?)" + END,
+              START + SPAN + "\\s*(?:trunk|tronc|tronco|fusto|cal(?:iper)?)" + END,
               (m, parts) -> parts.trunkWithoutUnit(span(m, 1))),
           SizeRule.of(
               "(?:Ø|ø|dia(?:m|meter)?\\.?)?\\s*"
@@ -93,13 +98,17 @@ public final class SizeGrammar {
               START + SPAN + "\\s*(?:\"|”|inch(?:es)?|in" + END + ")",
               (m, parts) -> parts.trunk(span(m, 1).times(25.4))),
           SizeRule.of(
-              "(?:\\b(ball|kugel|hd|head|kr(?:one)?|dia(?:m|meter)?|spread)\\.?|[Øø])\\s*:?\\s*"
+              "(?:\\b(ball|kugel|bol|boule|bola|palla|hd|head|kr(?:one)?|dia(?:m|meter)?|spread)\\.?|[Øø])\\s*:?\\s*"
                   + SPAN
                   + "(?:\\s*cm)?"
                   + END,
               (m, parts) -> widthOfHead(m, m.group(1), span(m, 2), parts)),
           SizeRule.of(
-              START + SPAN + "(?:\\s*cm)?\\s*(dia(?:m|meter)?|head|hd|ball|kugel|Ø)" + END + "\\.?",
+              START
+                  + SPAN
+                  + "(?:\\s*cm)?\\s*(dia(?:m|meter)?|head|hd|ball|kugel|bol|boule|bola|palla|Ø)"
+                  + END
+                  + "\\.?",
               (m, parts) -> widthOfHead(m, m.group(3), span(m, 1), parts)),
           SizeRule.of(
               START
@@ -168,6 +177,8 @@ public final class SizeGrammar {
           "(?i)(?<![\\p{L}])(?:standards?|stds?|half[- ]?std|half[- ]standards?|quarter[- ]standards?|h\\.?st|hst\\.?|hochst(?:amm)?|halbst(?:amm)?|hst|sta|"
               + "top[- ]?worked|tige|haute[- ]tige|demi[- ]tige|hoogstam(?:men)?|halfstam|alto fusto|tallo alto|alberello)(?![\\p{L}])"
               + "|(?<![\\p{L}\\d.])H(?![\\p{L}.])");
+  private static final Pattern POT_WIDTH =
+      Pattern.compile("((?:[789]|1[0-3])(?:[.,]5)?)\\s*cm", Pattern.CASE_INSENSITIVE);
   private static final Pattern BED_AGE = Pattern.compile("(?<![\\d.,/-])([1-3])-0(?![\\d.,])");
   private static final Pattern BARE_SPAN = Pattern.compile(START + SPAN + "(\\s*cm)?" + END);
   private static final Pattern ALONE = Pattern.compile(SPAN);
@@ -183,6 +194,18 @@ public final class SizeGrammar {
 
   /** Reads a cell of sizes: a size, quality or form column. */
   public static void readSize(String text, SizeParts parts) {
+    Matcher width = POT_WIDTH.matcher(text.strip());
+    if (width.matches()) {
+      // Plants are sold by ranges of height and by widths of pots. Common practice, no source.
+      parts.nod("%s is a pot's width".formatted(width.group(1) + " cm"));
+      parts.pot(PotSize.square(n(width, 1)));
+    } else {
+      readRest(text, parts);
+    }
+  }
+
+  /** Reads what is left of a cell of a girth, trunk or height column. */
+  public static void readRest(String text, SizeParts parts) {
     String rest = sizes(pots(roots(text, parts), parts), parts);
     Matcher bed = BED_AGE.matcher(rest);
     if (bed.find() && parts.form().isPresent()) {
@@ -272,7 +295,7 @@ public final class SizeGrammar {
   private static void widthOfHead(Matcher match, String word, Span span, SizeParts parts) {
     parts.note(match.group());
     String key = word == null ? "" : Keys.of(word);
-    if (key.equals("ball") || key.equals("kugel")) {
+    if (BALLS.contains(key)) {
       parts.height(span);
     }
   }

@@ -36,6 +36,8 @@ public final class OfferMonth {
           "oui",
           "si");
 
+  private static final YearMonth ANY = YearMonth.of(2001, 1);
+
   private final MonthText months;
   private final YearMonth from;
 
@@ -47,6 +49,11 @@ public final class OfferMonth {
   public OfferMonth(MonthText months, YearMonth from) {
     this.months = months;
     this.from = from;
+  }
+
+  /** Whether a cell says a month so, whichever year it is. */
+  public static boolean isOne(SheetCell cell) {
+    return new OfferMonth(new MonthText(Optional.empty(), false), ANY).of(cell).value().isPresent();
   }
 
   public Read<YearMonth> of(SheetCell cell) {

@@ -33,6 +33,21 @@ public final class Units {
       Set.of(
           "quantity", "reserved", "sold", "lost", "kept", "packs", "per pack", "least", "multiple");
 
+  /** Words that say that money is without VAT. */
+  public static final List<String> NET =
+      List.of(
+          "ex vat",
+          "excl vat",
+          "net",
+          "netto",
+          "ht",
+          "ex btw",
+          "excl btw",
+          "sin iva",
+          "iva esclusa",
+          "hors taxe",
+          "trade");
+
   private Units() {}
 
   private static Map<String, String> words() {
@@ -47,7 +62,18 @@ public final class Units {
         "litros");
     put(words, "gallons", "gal", "gals", "gallon", "gallons");
     put(words, MONEY, "£", "€", "$", "gbp", "eur", "usd", "chf", "each", "per plant", "per stuk");
-    put(words, MONEY, "je stuck", "je stueck", "cad", "ex vat", "excl vat", "net", "netto", "ht");
+    put(
+        words,
+        MONEY,
+        "je stuck",
+        "je stueck",
+        "cad",
+        "ea",
+        "ex vat",
+        "excl vat",
+        "net",
+        "netto",
+        "ht");
     put(words, MONEY, "ex btw", "excl btw", "sin iva", "iva esclusa", "netto eur", "hors taxe");
     put(words, GROSS, "inc vat", "incl vat", "brutto", "ttc", "incl btw", "con iva");
     put(words, GROSS, "iva inclusa", "iva incluido", "inkl mwst", "inc tax");

@@ -67,8 +67,8 @@ public final class UsualNursery {
       String currency,
       YearMonth firstMonth,
       boolean south) {
-    Map<String, String> names = mostCalled(lots.isEmpty() ? offers : lots);
-    mostCalled(offers).forEach(names::putIfAbsent);
+    Map<String, String> names = Called.most(lots.isEmpty() ? offers : lots);
+    Called.most(offers).forEach(names::putIfAbsent);
     Map<String, String> spelt = new HashMap<>();
     this.lots = calledAlike(lots, names, spelt);
     this.offers = calledAlike(offers, names, spelt);
@@ -92,29 +92,6 @@ public final class UsualNursery {
   /** The lots, those of one taxon called alike. */
   public List<OwnLot> lots() {
     return lots;
-  }
-
-  /** A taxon is called as the list calls it most often. */
-  private static Map<String, String> mostCalled(List<OwnLot> lots) {
-    Map<String, Map<String, Integer>> names = new TreeMap<>();
-    for (OwnLot lot : lots) {
-      lot.taxon()
-          .ifPresent(
-              taxon ->
-                  names
-                      .computeIfAbsent(taxon, each -> new LinkedHashMap<>())
-                      .merge(lot.called(), 1, Integer::sum));
-    }
-    Map<String, String> most = new HashMap<>();
-    names.forEach(
-        (taxon, called) -> {
-          int top = called.values().stream().max(Integer::compare).orElse(0);
-          called.entrySet().stream()
-              .filter(each -> each.getValue() == top)
-              .findFirst()
-              .ifPresent(each -> most.put(taxon, each.getKey()));
-        });
-    return most;
   }
 
   private static List<OwnLot> calledAlike(
@@ -193,8 +170,11 @@ public final class UsualNursery {
   private static String standIn(OwnLot lot, String kind) {
     return lot.standIn().isEmpty() || !(Library.shipped().find(lot.standIn()) instanceof Match.One)
         ? kind
-        : lot.standIn().substring(0, 1).toUpperCase(java.util.Locale.ROOT)
-            + lot.standIn().substring(1);
+        : capital(lot.standIn());
+  }
+
+  public static String capital(String word) {
+    return word.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + word.substring(1);
   }
 
   private List<Map<String, String>> pots() {
@@ -221,6 +201,7 @@ public final class UsualNursery {
     values.put("discount rate % a year", "4");
     values.put("hours a week", "40");
     values.put("opening cash", "0");
+    values.put("minutes a sale", "3");
     values.put("prices sure %", "50");
     values.put("demand sure %", "50");
     values.put("usual values of", EDITION);

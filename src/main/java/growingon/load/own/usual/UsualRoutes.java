@@ -15,6 +15,7 @@ import java.util.Set;
  * practice, no source.
  */
 final class UsualRoutes {
+  private static final String YEARS_IN_A_POT = "36 months after ";
   private static final double LARGE_POT = 10;
   private static final double THICK_MM = 20;
   private static final int A_BED_OF = 250;
@@ -91,6 +92,7 @@ final class UsualRoutes {
               "yes",
               "training starts",
               "yes"));
+      potAgain(route, "lift and pot", rows);
     }
     if (base.equals("in the bed")) {
       rows.add(step(route, "look over", "every year in June", "0.3"));
@@ -120,6 +122,13 @@ final class UsualRoutes {
     String when = last.isEmpty() ? soon : "24 months after " + last;
     rows.add(
         with(pot(route, "reduce and pot", when, "12", "15 litre", "2"), "training starts", "yes"));
+    potAgain(route, "reduce and pot", rows);
+  }
+
+  /** Roots in a pot are worked on every third year, as those in training are. */
+  private static void potAgain(String route, String after, List<Map<String, String>> rows) {
+    rows.add(pot(route, "re-pot", YEARS_IN_A_POT + after, "12", "15 litre", "1"));
+    rows.add(pot(route, "re-pot again", YEARS_IN_A_POT + "re-pot", "12", "15 litre", "1"));
   }
 
   private static void training(

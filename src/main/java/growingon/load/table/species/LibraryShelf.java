@@ -145,7 +145,7 @@ final class LibraryShelf {
             .findFirst()
             .map(Library.shipped()::ofKind)
             .orElseGet(() -> one(asked));
-    notice(match, asked).ifPresent(spot::remark);
+    notice(match, asked, name).ifPresent(spot::remark);
     return Optional.of(match);
   }
 
@@ -166,18 +166,22 @@ final class LibraryShelf {
     return (Match.One) match;
   }
 
+  /** What was meant if a name is mistyped; a genus by itself is meant. */
+  private static Optional<String> slip(String asked) {
+    return asked.contains(" ") ? Library.shipped().slip(asked) : Optional.empty();
+  }
+
   /** What is said where the match is not by a name of the row itself. */
-  private static Optional<Function<Where, Problem>> notice(Match.One match, String asked) {
+  private static Optional<Function<Where, Problem>> notice(
+      Match.One match, String asked, String name) {
     String row = match.taxon().shown();
     String habit = match.taxon().habit().toString();
     return switch (match.how()) {
       case NAMED -> match.cultivar().map(any -> where -> LibraryAdvice.cultivar(where, asked, row));
       case STANDS_IN -> Optional.of(where -> LibraryAdvice.relation(where, asked, row));
       case GENUS ->
-          Optional.of(
-              where ->
-                  LibraryAdvice.genus(where, asked, row, habit, Library.shipped().slip(asked)));
-      case KIND -> Optional.of(where -> LibraryAdvice.kind(where, asked));
+          Optional.of(where -> LibraryAdvice.genus(where, asked, row, habit, slip(asked)));
+      case KIND -> Optional.of(where -> LibraryAdvice.kind(where, asked, name));
     };
   }
 }

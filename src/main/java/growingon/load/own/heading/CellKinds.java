@@ -1,0 +1,41 @@
+package growingon.load.own.heading;
+
+import growingon.load.own.sheet.SheetCell;
+import growingon.load.own.size.SizeGrammar;
+import growingon.load.own.size.SizeParts;
+import growingon.load.own.text.CountText;
+import growingon.load.own.text.Keys;
+
+/** What the cells of a column can be that tells what an open heading is. */
+final class CellKinds {
+  private CellKinds() {}
+
+  static boolean isCount(SheetCell cell) {
+    return !cell.date().isPresent() && CountText.of(cell).value().isPresent();
+  }
+
+  /** Whether it says roots, pot, form or shape. */
+  static boolean hasWords(SheetCell cell) {
+    SizeParts parts = new SizeParts();
+    String left = SizeGrammar.pots(SizeGrammar.roots(cell.text(), parts), parts);
+    return parts.pot().isPresent()
+        || parts.form().isPresent()
+        || SizeGrammar.saysStandard(left)
+        || Shapes.ALL.contains(Keys.of(cell.text()))
+        || left.matches("(?i).*\\d\\s?x\\s?v.*");
+  }
+
+  /** Whether it says in which pot or with which roots a plant is. */
+  static boolean holdsAPot(SheetCell cell) {
+    SizeParts parts = new SizeParts();
+    SizeGrammar.readSize(cell.text(), parts);
+    return parts.pot().isPresent() || parts.form().isPresent();
+  }
+
+  /** Whether it is as high as clear stems are: 60 cm and more, or under three metres. */
+  static boolean isClearStem(SheetCell cell) {
+    return SizeGrammar.bare(cell.text())
+        .filter(span -> span.from() >= 60 || span.to() < 3)
+        .isPresent();
+  }
+}

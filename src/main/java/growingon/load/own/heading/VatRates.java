@@ -1,0 +1,70 @@
+package growingon.load.own.heading;
+
+import growingon.load.own.size.SizeGrammar;
+import growingon.load.own.text.Keys;
+import growingon.load.own.text.Units;
+import java.util.List;
+import java.util.Set;
+
+/**
+ * Columns that say at which rate of VAT a row is, as tills have them. Prices beside one may be with
+ * it, and are not read till that is said.
+ */
+public final class VatRates {
+  public static final String BESIDE_VAT = "its list says at which rate of VAT";
+
+  private static final Set<String> HEADINGS =
+      Set.of(
+          "vat",
+          "vat %",
+          "vat rate",
+          "tax",
+          "tax %",
+          "tax rate",
+          "mwst",
+          "mwst %",
+          "mwst satz",
+          "ust",
+          "ust %",
+          "tva",
+          "tva %",
+          "taux tva",
+          "btw",
+          "btw %",
+          "iva",
+          "iva %",
+          "aliquota iva",
+          "tipo iva");
+
+  /** No country has a higher rate, percent. */
+  private static final double MOST = 30;
+
+  private VatRates() {}
+
+  /**
+   * The same columns, the prices beside a rate not read till it is said whether they are with it.
+   */
+  static List<HeadingRead> settled(List<HeadingRead> reads, ColumnCells cells, OwnWords own) {
+    boolean rated = reads.stream().anyMatch(read -> isRate(read, cells));
+    if (!rated || own.list().isOffers()) {
+      return reads;
+    }
+    return reads.stream()
+        .map(
+            read ->
+                read.is("selling price") && !own.headings().saysWithoutVat(read.heading())
+                    ? read.as(read.ours(), Units.GROSS, read.how(), BESIDE_VAT)
+                    : read)
+        .toList();
+  }
+
+  private static boolean isRate(HeadingRead read, ColumnCells cells) {
+    return HEADINGS.contains(Keys.of(read.heading()))
+        && cells.all(
+            read.column(),
+            cell ->
+                SizeGrammar.bare(cell.text().replace("%", ""))
+                    .filter(rate -> rate.to() <= MOST)
+                    .isPresent());
+  }
+}
