@@ -46,7 +46,7 @@ public class ProjectionBenchmark {
   public double kernel() {
     double sold = 0;
     for (LotPlan plan : programme.lots()) {
-      Growing plants = new Growing(plan, plan.lot.quality(), 1);
+      Growing plants = new Growing(plan.growthStart, plan.lot.quality(), 1);
       plants.growBy(plan.species.growth().get("pot"));
       for (int month = 0; month < MONTHS; month++) {
         plants.grow(plan.species.growthMonths().get(month % 12));

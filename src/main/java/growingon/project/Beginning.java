@@ -2,14 +2,12 @@ package growingon.project;
 
 import growingon.nursery.route.Step;
 import growingon.nursery.route.StepsDone;
-import growingon.nursery.supply.Pot;
 import growingon.nursery.time.Horizon;
 import growingon.project.time.Schedule;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 
 /**
  * What a lot has behind it when it comes into the plan: the steps done, and where and in what they
@@ -26,14 +24,14 @@ final class Beginning {
   private final Horizon horizon;
   private final Optional<StepsDone> done;
 
-  Beginning(LotPlan plan, Programme programme) {
+  Beginning(LotPlan plan, Surroundings where) {
     this.plan = plan;
-    this.horizon = programme.horizon();
+    this.horizon = where.horizon();
     this.schedule = new Schedule(plan.route, horizon.firstMonth(), plan.arrival);
     this.training = new Training(schedule);
-    this.position = new Position(plan, programme);
-    this.vessel = new Vessel(plan, programme.nursery());
-    this.speed = new Speed(plan, programme.calendar(), Luck.NONE.of(plan.lot, plan.species));
+    this.position = new Position(plan, where);
+    this.vessel = new Vessel(plan, where.nursery());
+    this.speed = new Speed(plan, where.calendar(), Luck.NONE.of(plan.lot, plan.species));
     this.done =
         plan.arrival < plan.start
             ? Optional.of(StepsDone.of(plan.lot, plan.route, horizon.month(plan.start)))
@@ -47,44 +45,9 @@ final class Beginning {
     training.stated(plan.lot.trainingSince().map(horizon::offset));
   }
 
-  /** Notes where what the stock list states clashes with the steps that are taken as done. */
-  void remark(Run run) {
-    if (done.isPresent() && run.isTold()) {
-      done.get()
-          .clashes()
-          .forEach(
-              clash ->
-                  run.remark(
-                      plan,
-                      () -> Remarks.clash(plan.lot.name(), clash, run.programme().writing())));
-      if (plan.lot.lastStep().isEmpty()) {
-        remarkOnPot(done.get().last(), run);
-      }
-    }
-  }
-
-  /** The pot that the steps done lead to, against the one stated. */
-  private void remarkOnPot(int last, Run run) {
-    Optional<String> reached = Optional.empty();
-    for (int i = 0; i <= last; i++) {
-      reached = plan.plantsOut(i) ? Optional.empty() : plan.steps().get(i).pot().or(same(reached));
-    }
-    Optional<String> stated = vessel.pot().map(Pot::name);
-    if (reached.isPresent() && !reached.equals(stated)) {
-      String expected = reached.get();
-      run.remark(
-          plan,
-          () ->
-              Remarks.lastStepDisagrees(
-                  plan.lot.name(),
-                  plan.steps().get(last).name(),
-                  expected,
-                  stated.orElse("no pot")));
-    }
-  }
-
-  private static Supplier<Optional<String>> same(Optional<String> value) {
-    return () -> value;
+  /** Steps taken as done before the plan; none of a lot that arrives in it. */
+  Optional<StepsDone> done() {
+    return done;
   }
 
   /** What the steps done before the plan left behind, as far as the stock row does not say. */

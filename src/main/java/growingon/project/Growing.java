@@ -37,13 +37,13 @@ final class Growing {
   private double squaredAt = NOT_YET;
 
   /** The plants of a lot before they grow, their trunks thicker by a factor than stated. */
-  Growing(LotPlan plan, QualityShares quality, double thicker) {
-    this.start = plan.growthStart;
+  Growing(GrowthStart start, QualityShares quality, double thicker) {
+    this.start = start;
     this.slices = start.slices();
     this.quality = quality;
     this.clock = new GrowthClock(start.trunks, thicker);
     this.grading = new Grading(start.trunks.grades, clock, slices);
-    this.kept = plan.lot.kept();
+    this.kept = start.kept();
     this.streams = start.streams(quality);
     grading.of(streams);
   }

@@ -1,5 +1,9 @@
 package growingon.project;
 
+import java.util.Optional;
+import growingon.nursery.market.Ladder;
+import growingon.nursery.lot.Lot;
+import growingon.nursery.lot.Hold;
 import growingon.nursery.lot.QualityShares;
 import growingon.nursery.market.Quality;
 import growingon.nursery.market.QualityRule;
@@ -17,20 +21,40 @@ import java.util.stream.IntStream;
  * stands for. The same for every run of a lot, so it is worked out once and never changed.
  */
 final class GrowthStart {
-  private final LotPlan plan;
+  private final Lot lot;
+  private final Optional<Hold> hold;
+  private final int holdFrom;
   private final Lattice lattice;
   private final Map<Quality, QualityRule> qualities;
   private final int slices;
   private final Streams expectedStreams;
   final StartingTrunks trunks;
 
-  GrowthStart(LotPlan plan, Lattice lattice, Map<Quality, QualityRule> qualities) {
-    this.plan = plan;
+  /**
+   * How a lot starts.
+   *
+   * @param ladder the ladder it is sold by
+   * @param vigourSpread coefficient of variation of vigour
+   */
+  GrowthStart(
+      Lot lot,
+      Ladder ladder,
+      double vigourSpread,
+      Lattice lattice,
+      Map<Quality, QualityRule> qualities) {
+    this.lot = lot;
+    this.hold = lot.hold();
+    this.holdFrom = hold.map(Hold::grade).map(ladder::indexOf).orElse(0);
     this.lattice = lattice;
     this.qualities = qualities;
     this.slices = lattice.slices();
-    this.trunks = lattice.starting(plan.lot.trunks(), plan.species.vigourSpread(), plan.grades());
-    this.expectedStreams = layOut(plan.lot.quality()).sortedAs(lattice::shared);
+    this.trunks = lattice.starting(lot.trunks(), vigourSpread, ladder.grades());
+    this.expectedStreams = layOut(lot.quality()).sortedAs(lattice::shared);
+  }
+
+  /** Plants of the lot that are kept. */
+  double kept() {
+    return lot.kept();
   }
 
   /** Number of slices. */
@@ -40,24 +64,25 @@ final class GrowthStart {
 
   /** Fresh streams for a run in which the lot sorts as stated. */
   Streams streams(QualityShares shares) {
-    return shares.equals(plan.lot.quality()) ? expectedStreams.copy() : layOut(shares);
+    return shares.equals(lot.quality()) ? expectedStreams.copy() : layOut(shares);
   }
 
   private Streams layOut(QualityShares shares) {
+    double heldShare = hold.map(Hold::share).orElse(0.0);
     double[] cuts = {0, shares.first(), Math.min(1, shares.first() + shares.second()), 1};
-    double perSlice = (double) (plan.lot.quantity() - plan.lot.kept()) / slices;
+    double perSlice = (double) (lot.quantity() - lot.kept()) / slices;
     List<Stream> streams = new ArrayList<>();
     for (Quality quality : Quality.values()) {
       double from = cuts[quality.ordinal()];
       double to = cuts[quality.ordinal() + 1];
       for (boolean held : new boolean[] {false, true}) {
-        double share = held ? plan.heldShare : 1 - plan.heldShare;
+        double share = held ? heldShare : 1 - heldShare;
         if (to > from && share > 0) {
           double[] weights = parts(from, to, held, share);
           for (int i = 0; i < weights.length; i++) {
             weights[i] *= perSlice;
           }
-          streams.add(stream(quality, held ? plan.holdFrom : 0, weights));
+          streams.add(stream(quality, held ? holdFrom : 0, weights));
         }
       }
     }
@@ -75,7 +100,7 @@ final class GrowthStart {
     for (int i = 0; i < parts.length; i++) {
       parts[i] = lattice.shareBelow(to, i) - lattice.shareBelow(from, i);
     }
-    if (!plan.holdsBest) {
+    if (hold.filter(each -> each.which() == Hold.Which.BEST).isEmpty()) {
       for (int i = 0; i < parts.length; i++) {
         parts[i] *= share;
       }

@@ -2,7 +2,6 @@ package growingon.project;
 
 import growingon.nursery.Nursery;
 import growingon.nursery.Settings;
-import growingon.nursery.lot.Hold;
 import growingon.nursery.lot.Lot;
 import growingon.nursery.market.Grade;
 import growingon.nursery.market.Ladder;
@@ -34,9 +33,6 @@ final class LotPlan {
   final int counted;
   final int apartUntil;
   final int notBefore;
-  final int holdFrom;
-  final double heldShare;
-  final boolean holdsBest;
   final GrowthStart growthStart;
   final List<OtherCash> otherCash;
   private final Horizon horizon;
@@ -96,10 +92,8 @@ final class LotPlan {
     this.start = Math.max(0, counted);
     this.apartUntil = arrival + lot.apartMonths();
     this.notBefore = horizon.offset(lot.notBefore());
-    this.holdFrom = lot.hold().map(Hold::grade).map(ladder::indexOf).orElse(0);
-    this.heldShare = lot.hold().map(Hold::share).orElse(0.0);
-    this.holdsBest = lot.hold().filter(hold -> hold.which() == Hold.Which.BEST).isPresent();
-    this.growthStart = new GrowthStart(this, lattice, nursery.qualities());
+    this.growthStart = new GrowthStart(
+            lot, ladder, species.vigourSpread(), lattice, nursery.qualities());
     this.horizon = horizon;
     this.settings = nursery.settings();
     this.otherCash =
@@ -111,10 +105,10 @@ final class LotPlan {
   }
 
   /** What it has behind it; worked out once. */
-  Beginning beginning(Programme programme) {
+  Beginning beginning(Surroundings where) {
     Beginning known = beginning;
     if (known == null) {
-      known = new Beginning(this, programme);
+      known = new Beginning(this, where);
       beginning = known;
     }
     return known;

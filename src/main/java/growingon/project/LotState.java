@@ -68,11 +68,11 @@ final class LotState {
     this.hasFacts = past.isThere();
     this.asksForTrunks = to.asksForTrunks();
     Luck.OfLot luck = run.luck().of(plan.lot, plan.species);
-    this.plants = new Growing(plan, luck.quality(), luck.trunks());
+    this.plants = new Growing(plan.growthStart, luck.quality(), luck.trunks());
     this.meanTrunk = plants::meanTrunk;
     this.reachesTrunk = plants::reaches;
     plants.keepPart(past.part());
-    Beginning beginning = plan.beginning(programme);
+    Beginning beginning = plan.beginning(programme.surroundings());
     this.schedule = new Schedule(beginning.schedule);
     this.training = new Training(beginning.training, schedule);
     this.position = new Position(beginning.position);

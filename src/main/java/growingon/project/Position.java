@@ -46,12 +46,12 @@ final class Position {
   /** A move into or out of the winter place. */
   record Move(Optional<Place> from, Optional<Place> to) {}
 
-  Position(LotPlan plan, Programme programme) {
+  Position(LotPlan plan, Surroundings where) {
     this.plan = plan;
-    this.calendar = programme.calendar();
-    Nursery nursery = programme.nursery();
+    this.calendar = where.calendar();
+    Nursery nursery = where.nursery();
     Settings settings = nursery.settings();
-    this.apartPlace = programme.apartPlace();
+    this.apartPlace = where.apartPlace();
     OptionalDouble ownDensity = plan.lot.standing().heeledInPerM2();
     OptionalDouble density = ownDensity.isPresent() ? ownDensity : settings.heeledInPerM2();
     this.heeledIn =

@@ -52,6 +52,11 @@ public final class Programme {
     }
   }
 
+  /** What its lots stand in. */
+  Surroundings surroundings() {
+    return new Surroundings(nursery(), horizon, calendar, apartPlace);
+  }
+
   /** How what it remarks is written. */
   Writing writing() {
     return scenario.nursery().settings().writing();
