@@ -3,6 +3,8 @@ package growingon.project;
 import growingon.money.Accounts;
 import growingon.nursery.Scenario;
 import growingon.nursery.market.Quality;
+import growingon.project.lot.LotPlan;
+import growingon.project.slice.Growing;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;

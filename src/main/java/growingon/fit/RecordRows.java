@@ -7,7 +7,7 @@ import growingon.fit.evidence.SpansByLot;
 import growingon.fit.growth.Growth;
 import growingon.fit.past.Past;
 import growingon.fit.past.Why;
-import growingon.project.LotHistory;
+import growingon.project.lot.LotHistory;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;

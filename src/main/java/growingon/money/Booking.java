@@ -3,11 +3,11 @@ package growingon.money;
 import growingon.nursery.lot.Lot;
 import growingon.nursery.lot.Purchase;
 import growingon.nursery.market.Quality;
-import growingon.project.Luck;
 import growingon.project.history.GradedPlants;
 import growingon.project.history.Recorder;
 import growingon.project.history.Use;
 import growingon.project.history.Work;
+import growingon.project.lot.Luck;
 import java.util.Optional;
 
 /**

@@ -1,7 +1,7 @@
 package growingon.money;
 
 import growingon.nursery.time.Horizon;
-import growingon.project.LotHistory;
+import growingon.project.lot.LotHistory;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;

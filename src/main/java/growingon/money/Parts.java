@@ -1,9 +1,9 @@
 package growingon.money;
 
 import growingon.nursery.Scenario;
-import growingon.project.Luck;
 import growingon.project.Programme;
 import growingon.project.SideBySide;
+import growingon.project.lot.Luck;
 import growingon.project.need.Stores;
 import java.util.ArrayList;
 import java.util.Arrays;

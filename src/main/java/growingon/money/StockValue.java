@@ -2,8 +2,8 @@ package growingon.money;
 
 import growingon.nursery.lot.Lot;
 import growingon.nursery.number.Negligible;
-import growingon.project.LotHistory;
 import growingon.project.history.YearEnd;
+import growingon.project.lot.LotHistory;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;

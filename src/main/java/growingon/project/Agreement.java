@@ -2,6 +2,7 @@ package growingon.project;
 
 import growingon.nursery.market.Quality;
 import growingon.nursery.number.Negligible;
+import growingon.project.slice.Growing;
 import java.util.Arrays;
 
 /**

@@ -1,6 +1,7 @@
 package growingon.project;
 
 import growingon.project.history.PartRecorder;
+import growingon.project.lot.LotPlan;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;

@@ -3,6 +3,7 @@ package growingon.project;
 import growingon.nursery.Nursery;
 import growingon.nursery.market.Demand;
 import growingon.nursery.time.MonthShares;
+import growingon.project.lot.LotPlan;
 import growingon.project.time.Calendar;
 import java.time.YearMonth;
 import java.util.ArrayList;

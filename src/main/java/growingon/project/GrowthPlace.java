@@ -3,6 +3,7 @@ package growingon.project;
 import growingon.growth.Flow;
 import growingon.nursery.species.Species;
 import growingon.project.history.Unheard;
+import growingon.project.lot.Luck;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;

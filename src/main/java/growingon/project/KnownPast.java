@@ -2,6 +2,7 @@ package growingon.project;
 
 import growingon.project.known.LotFacts;
 import growingon.project.known.MonthFacts;
+import growingon.project.lot.HeadCount;
 import java.util.List;
 
 /** Lets what is known to have happened to a lot take the place of what was to be expected. */

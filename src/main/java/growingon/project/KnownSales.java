@@ -3,6 +3,8 @@ package growingon.project;
 import growingon.nursery.market.Demand;
 import growingon.nursery.market.Quality;
 import growingon.project.known.MonthFacts.Leaving;
+import growingon.project.lot.LotPlan;
+import growingon.project.slice.Taken;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.IdentityHashMap;

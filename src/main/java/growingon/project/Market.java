@@ -4,6 +4,8 @@ import growingon.nursery.market.Quality;
 import growingon.nursery.market.QualityRule;
 import growingon.nursery.number.Negligible;
 import growingon.project.history.Missed;
+import growingon.project.lot.Luck;
+import growingon.project.slice.Grading;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;

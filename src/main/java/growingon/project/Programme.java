@@ -9,6 +9,11 @@ import growingon.nursery.place.PlaceKind;
 import growingon.nursery.time.Horizon;
 import growingon.project.history.Missed;
 import growingon.project.history.Recorder;
+import growingon.project.lot.CareRates;
+import growingon.project.lot.Facts;
+import growingon.project.lot.LotPlan;
+import growingon.project.lot.Luck;
+import growingon.project.lot.Surroundings;
 import growingon.project.slice.Lattice;
 import growingon.project.time.Calendar;
 import java.util.List;
@@ -172,7 +177,7 @@ public final class Programme {
     return apartPlace;
   }
 
-  List<LotPlan> lots() {
+  public List<LotPlan> lots() {
     return lots;
   }
 

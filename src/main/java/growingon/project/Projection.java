@@ -4,6 +4,8 @@ import growingon.nursery.Scenario;
 import growingon.nursery.time.Horizon;
 import growingon.problem.Problem;
 import growingon.project.history.Missed;
+import growingon.project.lot.Balance;
+import growingon.project.lot.LotHistory;
 import java.util.List;
 
 /**

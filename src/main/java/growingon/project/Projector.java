@@ -3,6 +3,8 @@ package growingon.project;
 import growingon.nursery.Scenario;
 import growingon.project.history.BeforeCount;
 import growingon.project.history.CountsOnly;
+import growingon.project.lot.Facts;
+import growingon.project.lot.Luck;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;

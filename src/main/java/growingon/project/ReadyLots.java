@@ -2,6 +2,7 @@ package growingon.project;
 
 import growingon.nursery.Scenario;
 import growingon.nursery.lot.Lot;
+import growingon.project.lot.LotPlan;
 import growingon.project.slice.Lattice;
 import java.util.ArrayList;
 import java.util.Collections;

@@ -3,6 +3,10 @@ package growingon.project;
 import growingon.problem.Problem;
 import growingon.project.history.Missed;
 import growingon.project.history.Recorder;
+import growingon.project.lot.Facts;
+import growingon.project.lot.LotHistory;
+import growingon.project.lot.LotPlan;
+import growingon.project.lot.Luck;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -13,7 +17,7 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 /** One pass through the months of a programme. */
-final class Run {
+public final class Run {
   /** With fewer, sharing the work takes longer than doing it. */
   private static final int LOTS_FOR_ALL_PROCESSORS = 200;
 
@@ -23,7 +27,7 @@ final class Run {
   private final double[] minutes;
   private final Map<LotPlan, List<Problem>> remarks = new LinkedHashMap<>();
 
-  Run(Programme programme, Luck luck) {
+  public Run(Programme programme, Luck luck) {
     this(programme, luck, Facts.NONE);
   }
 
@@ -92,7 +96,7 @@ final class Run {
     return new Projection(programme.scenario(), programme.horizon(), histories, missed, told);
   }
 
-  List<Missed> withRecorders(IntFunction<Recorder> recorders) {
+  public List<Missed> withRecorders(IntFunction<Recorder> recorders) {
     List<LotState> lots = new ArrayList<>();
     for (int i = 0; i < programme.lots().size(); i++) {
       lots.add(new LotState(programme.lots().get(i), this, recorders.apply(i), null));

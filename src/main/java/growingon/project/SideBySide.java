@@ -1,6 +1,8 @@
 package growingon.project;
 
 import growingon.project.history.PartRecorder;
+import growingon.project.lot.LotPlan;
+import growingon.project.lot.Luck;
 import java.util.ArrayList;
 import java.util.IdentityHashMap;
 import java.util.List;

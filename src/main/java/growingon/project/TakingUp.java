@@ -2,6 +2,8 @@ package growingon.project;
 
 import growingon.nursery.route.StepsDone;
 import growingon.nursery.supply.Pot;
+import growingon.project.lot.Beginning;
+import growingon.project.lot.LotPlan;
 import java.util.Optional;
 
 /** Brings a lot to the plan's first month, or to its arrival: what it has behind it. */
@@ -37,8 +39,7 @@ final class TakingUp {
         .forEach(
             clash ->
                 run.remark(
-                    plan,
-                    () -> Remarks.clash(plan.lot.name(), clash, run.programme().writing())));
+                    plan, () -> Remarks.clash(plan.lot.name(), clash, run.programme().writing())));
     if (plan.lot.lastStep().isEmpty()) {
       remarkOnPot(done.last(), beginning.vessel.pot().map(Pot::name), run);
     }

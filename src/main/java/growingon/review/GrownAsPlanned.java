@@ -2,11 +2,11 @@ package growingon.review;
 
 import growingon.nursery.Scenario;
 import growingon.nursery.time.Horizon;
-import growingon.project.Facts;
 import growingon.project.Projection;
 import growingon.project.Projector;
 import growingon.project.known.LotFacts;
 import growingon.project.known.MonthFacts;
+import growingon.project.lot.Facts;
 import growingon.review.book.Bookkeeping;
 import java.util.HashMap;
 import java.util.Map;

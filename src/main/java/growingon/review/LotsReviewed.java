@@ -2,9 +2,9 @@ package growingon.review;
 
 import growingon.money.CostKind;
 import growingon.nursery.market.Quality;
-import growingon.project.LotHistory;
 import growingon.project.history.GradedPlants;
 import growingon.project.history.MonthStock;
+import growingon.project.lot.LotHistory;
 import growingon.review.LotReview.OfGrade;
 import growingon.review.book.Book;
 import growingon.review.book.LotMoney;

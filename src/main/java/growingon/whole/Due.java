@@ -2,10 +2,10 @@ package growingon.whole;
 
 import growingon.nursery.market.Demand;
 import growingon.nursery.time.Horizon;
-import growingon.project.LotHistory;
 import growingon.project.Projection;
 import growingon.project.history.Missed;
 import growingon.project.history.Sale;
+import growingon.project.lot.LotHistory;
 import java.util.ArrayList;
 import java.util.List;
 

@@ -3,7 +3,7 @@ package growingon.whole;
 import static growingon.whole.Ticks.KINDS;
 import static growingon.whole.Ticks.SOLD;
 
-import growingon.project.LotHistory;
+import growingon.project.lot.LotHistory;
 import java.util.List;
 
 /** One lot in the making. */

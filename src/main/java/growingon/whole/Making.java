@@ -1,11 +1,11 @@
 package growingon.whole;
 
 import growingon.nursery.time.Horizon;
-import growingon.project.LotHistory;
 import growingon.project.Projection;
 import growingon.project.history.GradedPlants;
 import growingon.project.history.SeasonStock;
 import growingon.project.history.YearEnd;
+import growingon.project.lot.LotHistory;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;

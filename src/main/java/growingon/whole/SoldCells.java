@@ -2,8 +2,8 @@ package growingon.whole;
 
 import growingon.nursery.market.Quality;
 import growingon.nursery.time.Horizon;
-import growingon.project.LotHistory;
 import growingon.project.history.Sale;
+import growingon.project.lot.LotHistory;
 import java.util.ArrayList;
 import java.util.List;
 

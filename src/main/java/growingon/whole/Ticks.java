@@ -1,8 +1,8 @@
 package growingon.whole;
 
 import growingon.nursery.number.Negligible;
-import growingon.project.LotHistory;
 import growingon.project.history.Happening;
+import growingon.project.lot.LotHistory;
 import java.util.List;
 
 /**

@@ -7,9 +7,9 @@ import static growingon.whole.Ticks.SOLD;
 import static growingon.whole.Ticks.WENT;
 
 import growingon.nursery.number.Negligible;
-import growingon.project.LotHistory;
 import growingon.project.history.Happening;
 import growingon.project.history.Work;
+import growingon.project.lot.LotHistory;
 import java.util.List;
 
 /**

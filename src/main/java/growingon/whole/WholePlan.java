@@ -1,7 +1,7 @@
 package growingon.whole;
 
-import growingon.project.LotHistory;
 import growingon.project.Projection;
+import growingon.project.lot.LotHistory;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;

@@ -18,6 +18,7 @@ import growingon.project.history.GradedPlants;
 import growingon.project.history.Missed;
 import growingon.project.history.Sale;
 import growingon.project.history.Use;
+import growingon.project.lot.LotHistory;
 import java.time.Month;
 import java.util.Map;
 import java.util.Optional;

@@ -13,6 +13,8 @@ import growingon.project.known.MonthFacts;
 import growingon.project.known.MonthFacts.Change;
 import growingon.project.known.MonthFacts.Leaving;
 import growingon.project.known.MonthFacts.Way;
+import growingon.project.lot.Facts;
+import growingon.project.lot.LotHistory;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

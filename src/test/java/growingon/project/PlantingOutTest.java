@@ -14,6 +14,7 @@ import growingon.problem.Problem;
 import growingon.project.history.Freed;
 import growingon.project.history.Happening;
 import growingon.project.history.Work;
+import growingon.project.lot.LotHistory;
 import growingon.project.pot.Lifting;
 import java.time.Month;
 import java.util.Map;

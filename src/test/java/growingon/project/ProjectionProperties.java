@@ -8,6 +8,8 @@ import growingon.nursery.lot.Lot;
 import growingon.nursery.lot.Purchase;
 import growingon.nursery.species.Species;
 import growingon.project.history.SeasonStock;
+import growingon.project.lot.LotHistory;
+import growingon.project.lot.Luck;
 import growingon.project.need.SpaceUse;
 import java.util.ArrayList;
 import java.util.Collections;

@@ -8,6 +8,7 @@ import growingon.nursery.market.Demand;
 import growingon.nursery.time.MonthSpan;
 import growingon.project.history.PartRecorder;
 import growingon.project.history.Unheard;
+import growingon.project.lot.Luck;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;

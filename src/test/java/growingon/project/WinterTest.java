@@ -10,6 +10,7 @@ import growingon.nursery.supply.Component;
 import growingon.nursery.supply.Mix;
 import growingon.project.history.Happening;
 import growingon.project.history.Work;
+import growingon.project.lot.LotHistory;
 import java.time.Month;
 import java.util.List;
 import java.util.Map;

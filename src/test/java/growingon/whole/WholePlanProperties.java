@@ -4,11 +4,11 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import growingon.nursery.time.Horizon;
-import growingon.project.LotHistory;
 import growingon.project.Nurseries;
 import growingon.project.Projection;
 import growingon.project.history.Happening;
 import growingon.project.history.SeasonStock;
+import growingon.project.lot.LotHistory;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;

@@ -5,7 +5,7 @@ import growingon.nursery.Settings;
 import growingon.nursery.lot.Lot;
 import growingon.nursery.market.Demand;
 import growingon.nursery.species.Species;
-import growingon.project.Luck;
+import growingon.project.lot.Luck;
 import java.util.IdentityHashMap;
 import java.util.Map;
 

@@ -2,7 +2,7 @@ package growingon.chance.luck;
 
 import growingon.nursery.Scenario;
 import growingon.nursery.Settings;
-import growingon.project.Luck;
+import growingon.project.lot.Luck;
 
 /** The luck of each draw of a plan, by the draw's number: the same as {@code Chances} draws on. */
 public final class Draws {

@@ -4,7 +4,7 @@ import growingon.nursery.lot.Lot;
 import growingon.nursery.lot.QualityShares;
 import growingon.nursery.market.Demand;
 import growingon.nursery.species.Species;
-import growingon.project.Luck;
+import growingon.project.lot.Luck;
 import java.util.Map;
 
 /**

@@ -6,7 +6,7 @@ import growingon.nursery.lot.Lot;
 import growingon.nursery.lot.Purchase;
 import growingon.nursery.lot.QualityShares;
 import growingon.nursery.lot.Trunks;
-import growingon.project.Luck;
+import growingon.project.lot.Luck;
 
 /** The luck of one lot in one draw (design section 6.6); its name is looked up once. */
 final class LotLuck implements Luck.OfLot {

@@ -2,9 +2,9 @@ package growingon.fit.evidence;
 
 import growingon.fit.past.Past;
 import growingon.nursery.time.Horizon;
-import growingon.project.LotHistory;
 import growingon.project.Projection;
 import growingon.project.Projector;
+import growingon.project.lot.LotHistory;
 import growingon.review.book.Booked;
 import java.util.ArrayList;
 import java.util.HashMap;

@@ -2,9 +2,9 @@ package growingon.fit.evidence;
 
 import growingon.nursery.Scenario;
 import growingon.nursery.species.Species;
-import growingon.project.LotHistory;
 import growingon.project.history.Sale;
 import growingon.project.history.SeasonStock;
+import growingon.project.lot.LotHistory;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;

@@ -16,7 +16,7 @@ import growingon.nursery.species.Species;
 import growingon.nursery.time.Horizon;
 import growingon.problem.Problem;
 import growingon.problem.Where;
-import growingon.project.Facts;
+import growingon.project.lot.Facts;
 import growingon.review.book.Booked;
 import growingon.review.book.Bookkeeping;
 import growingon.review.written.ListedLots;

@@ -7,7 +7,7 @@ import growingon.nursery.Scenario;
 import growingon.nursery.lot.Lot;
 import growingon.nursery.lot.QualityShares;
 import growingon.nursery.species.Species;
-import growingon.project.Luck;
+import growingon.project.lot.Luck;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;

@@ -7,9 +7,9 @@ import growingon.nursery.Scenario;
 import growingon.nursery.lot.Lot;
 import growingon.nursery.market.Quality;
 import growingon.nursery.time.Horizon;
-import growingon.project.Luck;
 import growingon.project.Programme;
 import growingon.project.history.GradedPlants;
+import growingon.project.lot.Luck;
 import java.util.ArrayList;
 import java.util.List;
 

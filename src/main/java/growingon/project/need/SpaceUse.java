@@ -1,9 +1,9 @@
 package growingon.project.need;
 
 import growingon.nursery.place.Place;
-import growingon.project.LotHistory;
 import growingon.project.Projection;
 import growingon.project.history.Stood;
+import growingon.project.lot.LotHistory;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;

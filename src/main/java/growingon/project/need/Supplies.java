@@ -2,10 +2,10 @@ package growingon.project.need;
 
 import growingon.nursery.Nursery;
 import growingon.nursery.supply.Source;
-import growingon.project.LotHistory;
 import growingon.project.Projection;
 import growingon.project.history.Freed;
 import growingon.project.history.Use;
+import growingon.project.lot.LotHistory;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;

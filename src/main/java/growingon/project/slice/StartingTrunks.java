@@ -4,8 +4,6 @@ import growingon.growth.Flow;
 import growingon.nursery.lot.Trunks;
 import growingon.nursery.market.Grade;
 import growingon.nursery.species.Curve;
-import growingon.project.Crossings;
-import growingon.project.ListedCrossings;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;

@@ -1,5 +1,5 @@
 /**
  * The representative plants of a lot: how they lie in trunk, vigour and quality, and how they are
- * sorted.
+ * sorted, grow, and reach grades.
  */
 package growingon.project.slice;

@@ -11,7 +11,7 @@ import growingon.buying.question.Choice;
 import growingon.buying.question.Choice.Holding;
 import growingon.buying.question.Move;
 import growingon.buying.search.Certificate;
-import growingon.project.LotHistory;
+import growingon.project.lot.LotHistory;
 import growingon.report.build.TableOf;
 import growingon.report.buying.BuyingFigures.Sold;
 import growingon.report.model.Column;

@@ -8,7 +8,7 @@ import growingon.money.LotAccount;
 import growingon.money.bought.BoughtLot;
 import growingon.nursery.Nursery;
 import growingon.nursery.time.Horizon;
-import growingon.project.LotHistory;
+import growingon.project.lot.LotHistory;
 import growingon.project.need.SpaceUse;
 import growingon.project.need.Supplies;
 import growingon.report.compare.CompareReport.Side;

@@ -1,7 +1,7 @@
 package growingon.report.figures;
 
 import growingon.nursery.time.Horizon;
-import growingon.project.LotHistory;
+import growingon.project.lot.LotHistory;
 import growingon.report.text.Phrases;
 import growingon.report.text.Plants;
 import growingon.whole.WholeLot;

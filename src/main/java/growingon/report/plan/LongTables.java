@@ -1,8 +1,8 @@
 package growingon.report.plan;
 
-import growingon.project.LotHistory;
 import growingon.project.history.Stood;
 import growingon.project.history.Use;
+import growingon.project.lot.LotHistory;
 import growingon.project.need.Supplies;
 import growingon.report.build.PerLot;
 import growingon.report.build.TableOf;

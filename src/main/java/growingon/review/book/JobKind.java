@@ -1,8 +1,8 @@
 package growingon.review.book;
 
 import growingon.nursery.record.DaybookLine;
-import growingon.project.LotHistory;
 import growingon.project.history.Work;
+import growingon.project.lot.LotHistory;
 import java.util.Locale;
 
 /**

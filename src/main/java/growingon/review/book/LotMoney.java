@@ -2,7 +2,7 @@ package growingon.review.book;
 
 import growingon.money.CostKind;
 import growingon.money.Ledger;
-import growingon.project.LotHistory;
+import growingon.project.lot.LotHistory;
 import java.util.EnumMap;
 import java.util.Map;
 

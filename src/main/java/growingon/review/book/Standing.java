@@ -2,9 +2,9 @@ package growingon.review.book;
 
 import growingon.money.Accounts;
 import growingon.nursery.Settings;
-import growingon.project.LotHistory;
 import growingon.project.Projection;
 import growingon.project.history.Stood;
+import growingon.project.lot.LotHistory;
 import growingon.review.kept.KeptSale;
 import growingon.whole.WholeLot;
 import growingon.whole.WholePlan;

@@ -5,7 +5,7 @@ import growingon.nursery.Plan;
 import growingon.nursery.Scenario;
 import growingon.nursery.lot.Lot;
 import growingon.nursery.lot.Purchase;
-import growingon.project.Facts;
+import growingon.project.lot.Facts;
 import growingon.review.kept.Range;
 import java.util.List;
 import java.util.Optional;

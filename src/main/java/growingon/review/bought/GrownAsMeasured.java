@@ -1,14 +1,14 @@
 package growingon.review.bought;
 
 import growingon.nursery.Scenario;
-import growingon.project.Facts;
-import growingon.project.LotHistory;
 import growingon.project.Projection;
 import growingon.project.Projector;
 import growingon.project.history.Sale;
 import growingon.project.known.LotFacts;
 import growingon.project.known.MonthFacts;
 import growingon.project.known.MonthFacts.Leaving;
+import growingon.project.lot.Facts;
+import growingon.project.lot.LotHistory;
 import growingon.review.book.Book;
 import growingon.review.book.PlannedSales;
 import growingon.review.book.Standing;

@@ -2,9 +2,9 @@ package growingon.report.build;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
-import growingon.project.LotHistory;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
+import growingon.project.lot.LotHistory;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;

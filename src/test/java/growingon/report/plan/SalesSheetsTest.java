@@ -5,9 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import growingon.money.CashItem;
 import growingon.nursery.market.Quality;
-import growingon.project.LotHistory;
 import growingon.project.Projection;
 import growingon.project.history.SeasonStock;
+import growingon.project.lot.LotHistory;
 import growingon.report.Cells;
 import growingon.report.SmallNursery;
 import growingon.report.figures.Context;

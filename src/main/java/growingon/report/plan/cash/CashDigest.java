@@ -4,7 +4,7 @@ import growingon.money.Accounts;
 import growingon.money.CashFlow;
 import growingon.money.CashItem;
 import growingon.nursery.time.Horizon;
-import growingon.project.LotHistory;
+import growingon.project.lot.LotHistory;
 import growingon.report.build.TableOf;
 import growingon.report.model.Kind;
 import growingon.report.model.Rows;

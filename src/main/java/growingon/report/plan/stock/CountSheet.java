@@ -1,7 +1,7 @@
 package growingon.report.plan.stock;
 
-import growingon.project.LotHistory;
 import growingon.project.history.Stood;
+import growingon.project.lot.LotHistory;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.TableOf;
 import growingon.report.figures.Context;

@@ -5,7 +5,7 @@ import growingon.money.StockValue;
 import growingon.nursery.Nursery;
 import growingon.nursery.Settings;
 import growingon.nursery.time.Horizon;
-import growingon.project.LotHistory;
+import growingon.project.lot.LotHistory;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.TableOf;
 import growingon.report.figures.Context;

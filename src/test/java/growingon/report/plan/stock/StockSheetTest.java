@@ -3,8 +3,8 @@ package growingon.report.plan.stock;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import growingon.project.LotHistory;
 import growingon.project.Projection;
+import growingon.project.lot.LotHistory;
 import growingon.report.Cells;
 import growingon.report.SmallNursery;
 import growingon.report.figures.Context;

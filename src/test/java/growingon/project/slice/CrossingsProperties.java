@@ -1,4 +1,4 @@
-package growingon.project;
+package growingon.project.slice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

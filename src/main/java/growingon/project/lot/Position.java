@@ -1,4 +1,4 @@
-package growingon.project;
+package growingon.project.lot;
 
 import growingon.nursery.Nursery;
 import growingon.nursery.Settings;
@@ -14,7 +14,7 @@ import java.util.function.DoubleSupplier;
  * Where a lot stands and how it is spaced there: its own place, the quarantine place while it is
  * apart, or its species' winter place.
  */
-final class Position {
+public final class Position {
   /** Months of winter that must be left for a lot to go in after the winter's first month. */
   private static final int WORTH_A_MOVE = 2;
 
@@ -44,7 +44,7 @@ final class Position {
   private Spot last;
 
   /** A move into or out of the winter place. */
-  record Move(Optional<Place> from, Optional<Place> to) {}
+  public record Move(Optional<Place> from, Optional<Place> to) {}
 
   Position(LotPlan plan, Surroundings where) {
     this.plan = plan;
@@ -64,7 +64,7 @@ final class Position {
   }
 
   /** The same so far, for a lot that goes on apart. */
-  Position(Position same) {
+  public Position(Position same) {
     this.plan = same.plan;
     this.calendar = same.calendar;
     this.apartPlace = same.apartPlace;
@@ -83,7 +83,7 @@ final class Position {
   }
 
   /** Its own place and spacing from now on; while it is apart, from its release. */
-  void standIn(Optional<Place> place, Optional<Spacing> spacing) {
+  public void standIn(Optional<Place> place, Optional<Spacing> spacing) {
     if (place.isPresent()) {
       own = place;
       winterPlaceIsOwn = plan.winterPlace.equals(own);
@@ -92,7 +92,7 @@ final class Position {
   }
 
   /** Where it stands when its first month in the plan begins, as the calendar puts it. */
-  void begin(int month, boolean potted) {
+  public void begin(int month, boolean potted) {
     heldIn = own;
     inWinterPlace = wintersIn(month, potted);
   }
@@ -107,7 +107,7 @@ final class Position {
   }
 
   /** Whether it may go into the winter place or back at the start of a month. */
-  boolean mayTurn(int month, boolean potted) {
+  public boolean mayTurn(int month, boolean potted) {
     return inWinterPlace != wintersIn(month, potted);
   }
 
@@ -115,7 +115,7 @@ final class Position {
    * The first month on or after a month in which it may go into the winter place or back, or
    * another month if that comes first; of a lot that is apart no more.
    */
-  int staysUntil(int month, int other, boolean potted) {
+  public int staysUntil(int month, int other, boolean potted) {
     boolean mayEver = inWinterPlace || (potted && plan.winterPlace.isPresent());
     if (!mayEver) {
       return other;
@@ -133,7 +133,7 @@ final class Position {
    *
    * @return the move made, if one was
    */
-  Optional<Move> turnOf(int month, boolean potted) {
+  public Optional<Move> turnOf(int month, boolean potted) {
     boolean winters = wintersIn(month, potted);
     if (inWinterPlace && !winters) {
       inWinterPlace = false;
@@ -157,12 +157,12 @@ final class Position {
   }
 
   /** Planted out it stands in its own place, in winter too. */
-  void plantedOut() {
+  public void plantedOut() {
     inWinterPlace = false;
   }
 
   /** The place in which it stands in a month. */
-  Optional<Place> in(int month) {
+  public Optional<Place> in(int month) {
     if (plan.isApart(month)) {
       return apartPlace.or(() -> heldIn);
     }
@@ -190,7 +190,7 @@ final class Position {
    *
    * @param meanTrunkMm mean trunk of the living plants; asked only of plants that wait heeled in
    */
-  Spot spot(int month, Optional<Pot> pot, DoubleSupplier meanTrunkMm) {
+  public Spot spot(int month, Optional<Pot> pot, DoubleSupplier meanTrunkMm) {
     Optional<Place> where = in(month);
     Spacing how = spacing(month, pot.isPresent(), meanTrunkMm);
     if (last == null || !last.isOf(pot, where, how)) {

@@ -1,12 +1,13 @@
-package growingon.project;
+package growingon.project.lot;
 
 import growingon.nursery.route.Step;
+import growingon.project.slice.Grading;
 import growingon.project.time.Schedule;
 import java.util.Optional;
 import java.util.OptionalInt;
 
 /** When the training of a lot started, or is to start. Once started, it goes on. */
-final class Training {
+public final class Training {
   private static final int NEVER = Integer.MIN_VALUE;
 
   private final Schedule schedule;
@@ -17,13 +18,13 @@ final class Training {
   }
 
   /** The same so far, for a lot that goes on apart. */
-  Training(Training same, Schedule schedule) {
+  public Training(Training same, Schedule schedule) {
     this.schedule = schedule;
     this.startedAt = same.startedAt;
   }
 
   /** A step was done in a month. */
-  void done(Step step, int month) {
+  public void done(Step step, int month) {
     if (step.trainingStarts() && startedAt == NEVER) {
       startedAt = month;
     }
@@ -35,7 +36,7 @@ final class Training {
   }
 
   /** Whole months since training started, −1 if it has not. */
-  int months(int month) {
+  public int months(int month) {
     return startedAt == NEVER || startedAt > month ? -1 : month - startedAt;
   }
 
@@ -43,7 +44,7 @@ final class Training {
    * Whole months since training started, negative where it is to start by a dated step ahead;
    * {@link Grading#UNTRAINED} where it is not.
    */
-  int clock(int month) {
+  public int clock(int month) {
     if (startedAt != NEVER) {
       return month - startedAt;
     }

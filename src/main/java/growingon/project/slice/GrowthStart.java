@@ -1,18 +1,15 @@
-package growingon.project;
+package growingon.project.slice;
 
-import java.util.Optional;
-import growingon.nursery.market.Ladder;
-import growingon.nursery.lot.Lot;
 import growingon.nursery.lot.Hold;
+import growingon.nursery.lot.Lot;
 import growingon.nursery.lot.QualityShares;
+import growingon.nursery.market.Ladder;
 import growingon.nursery.market.Quality;
 import growingon.nursery.market.QualityRule;
-import growingon.project.slice.Lattice;
-import growingon.project.slice.StartingTrunks;
-import growingon.project.slice.Stream;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
@@ -20,7 +17,7 @@ import java.util.stream.IntStream;
  * How the representative plants of a lot start: their trunks and vigour, and how many plants each
  * stands for. The same for every run of a lot, so it is worked out once and never changed.
  */
-final class GrowthStart {
+public final class GrowthStart {
   private final Lot lot;
   private final Optional<Hold> hold;
   private final int holdFrom;
@@ -36,7 +33,7 @@ final class GrowthStart {
    * @param ladder the ladder it is sold by
    * @param vigourSpread coefficient of variation of vigour
    */
-  GrowthStart(
+  public GrowthStart(
       Lot lot,
       Ladder ladder,
       double vigourSpread,

@@ -1,4 +1,4 @@
-package growingon.project;
+package growingon.project.slice;
 
 import growingon.nursery.market.Grade;
 import growingon.nursery.market.Quality;
@@ -9,9 +9,9 @@ import java.util.Arrays;
  * Which grades the slices of a lot are thick enough for, and which plants may be sold as what. It
  * looks at the slices only in a month in which one moves up.
  */
-final class Grading implements Crossings.Told {
+public final class Grading implements Crossings.Told {
   /** Training months of plants whose training neither started nor is to start by a dated step. */
-  static final int UNTRAINED = Integer.MIN_VALUE;
+  public static final int UNTRAINED = Integer.MIN_VALUE;
 
   /** Twelve twelfths of a year's growth may fall short of a year by this much of rounding. */
   static final double ROUNDING = 1e-12;
@@ -121,12 +121,12 @@ final class Grading implements Crossings.Told {
    * A bit for a grade and quality. On a ladder of more than 21 grades two may share a bit, so it
    * tells surely only that nothing is ready.
    */
-  static long cellBit(Quality quality, int grade) {
+  public static long cellBit(Quality quality, int grade) {
     return 1L << (grade * QUALITIES + quality.ordinal());
   }
 
   /** The bits of a grade in all qualities. */
-  static long cells(int grade) {
+  public static long cells(int grade) {
     long cells = 0;
     for (Quality quality : ALL) {
       cells |= cellBit(quality, grade);

@@ -1,4 +1,4 @@
-package growingon.project;
+package growingon.project.lot;
 
 import growingon.nursery.Nursery;
 import growingon.nursery.place.Place;
@@ -14,5 +14,5 @@ import java.util.Optional;
  * @param calendar what each of them is
  * @param apartPlace the place for lots that stand apart, if there is one
  */
-record Surroundings(
+public record Surroundings(
     Nursery nursery, Horizon horizon, Calendar calendar, Optional<Place> apartPlace) {}

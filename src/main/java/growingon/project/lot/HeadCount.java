@@ -1,4 +1,4 @@
-package growingon.project;
+package growingon.project.lot;
 
 import growingon.nursery.time.Horizon;
 import growingon.project.history.Recorder;
@@ -7,48 +7,48 @@ import growingon.project.history.Recorder;
  * Books the plants of a lot that come and go: tells a recorder, and adds up what is accounted for,
  * so that the balance can be checked at the end of any run.
  */
-final class HeadCount {
+public final class HeadCount {
   private final LotPlan plan;
   private final Recorder to;
   private double accountedFor;
 
-  HeadCount(LotPlan plan, Recorder to) {
+  public HeadCount(LotPlan plan, Recorder to) {
     this.plan = plan;
     this.to = to;
   }
 
   /** The same so far, for a lot that goes on apart. */
-  HeadCount(HeadCount same, Recorder to) {
+  public HeadCount(HeadCount same, Recorder to) {
     this.plan = same.plan;
     this.to = to;
     this.accountedFor = same.accountedFor;
   }
 
-  void diedBefore(double plants) {
+  public void diedBefore(double plants) {
     accountedFor += plants;
     to.diedBefore(plants);
   }
 
-  void died(int month, double plants) {
+  public void died(int month, double plants) {
     accountedFor += plants;
     to.died(month, plants);
   }
 
-  void culled(int month, double plants) {
+  public void culled(int month, double plants) {
     accountedFor += plants;
     to.culled(month, plants);
   }
 
-  void sold(double plants) {
+  public void sold(double plants) {
     accountedFor += plants;
   }
 
-  void came(int month, double plants) {
+  public void came(int month, double plants) {
     accountedFor -= plants;
     to.came(month, plants);
   }
 
-  void went(int month, double plants) {
+  public void went(int month, double plants) {
     accountedFor += plants;
     to.went(month, plants);
   }
@@ -60,7 +60,7 @@ final class HeadCount {
    * @param standing plants that stand, added up slice by slice
    * @throws BalanceException if they are not
    */
-  void check(double part, double standing, Horizon horizon) {
+  public void check(double part, double standing, Horizon horizon) {
     Balance.check(plan.lot, part, accountedFor, standing, horizon);
   }
 }

@@ -1,8 +1,6 @@
-package growingon.project;
+package growingon.project.slice;
 
 import growingon.nursery.market.Quality;
-import growingon.project.slice.Sorting;
-import growingon.project.slice.Stream;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.UnaryOperator;

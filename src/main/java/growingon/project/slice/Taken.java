@@ -1,4 +1,4 @@
-package growingon.project;
+package growingon.project.slice;
 
 import growingon.nursery.market.Quality;
 import java.util.ArrayList;
@@ -14,7 +14,7 @@ import java.util.Optional;
  * @param mmAboveLeast mean trunk above the grade's least, mm; 0 without a grade, and where nobody
  *     asks for it
  */
-record Taken(int grade, Quality quality, double plants, double mmAboveLeast) {
+public record Taken(int grade, Quality quality, double plants, double mmAboveLeast) {
   /**
    * Takes plants by what is said of them: what is not said is taken from what is ready, dearest
    * grade first and best quality first. What was taken although nothing was ready comes from all
@@ -27,7 +27,7 @@ record Taken(int grade, Quality quality, double plants, double mmAboveLeast) {
    * @param dearestFirst indexes of all grades
    * @param isMeasured whether it is asked how thick they are, which takes longer than all else
    */
-  static List<Taken> of(
+  public static List<Taken> of(
       Growing from,
       Optional<Integer> grade,
       Optional<Quality> quality,

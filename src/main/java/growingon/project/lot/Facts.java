@@ -1,4 +1,4 @@
-package growingon.project;
+package growingon.project.lot;
 
 import growingon.project.known.LotFacts;
 import java.util.Collection;
@@ -45,7 +45,7 @@ public record Facts(Map<String, LotFacts> byLot) {
     return byLot.getOrDefault(lot, LotFacts.NONE).part();
   }
 
-  LotFacts of(LotPlan plan) {
+  public LotFacts of(LotPlan plan) {
     return byLot.getOrDefault(plan.lot.name(), LotFacts.NONE);
   }
 }

@@ -1,4 +1,4 @@
-package growingon.project;
+package growingon.project.lot;
 
 import growingon.nursery.route.Step;
 import growingon.nursery.route.StepsDone;
@@ -14,12 +14,12 @@ import java.util.Optional;
  * left its plants. No luck plays a part in it, so it is worked out once for all runs of a lot and
  * never changed: each run takes copies.
  */
-final class Beginning {
-  final Schedule schedule;
-  final Training training;
-  final Position position;
-  final Vessel vessel;
-  final Speed speed;
+public final class Beginning {
+  public final Schedule schedule;
+  public final Training training;
+  public final Position position;
+  public final Vessel vessel;
+  public final Speed speed;
   private final LotPlan plan;
   private final Horizon horizon;
   private final Optional<StepsDone> done;
@@ -46,7 +46,7 @@ final class Beginning {
   }
 
   /** Steps taken as done before the plan; none of a lot that arrives in it. */
-  Optional<StepsDone> done() {
+  public Optional<StepsDone> done() {
     return done;
   }
 

@@ -1,4 +1,4 @@
-package growingon.project;
+package growingon.project.slice;
 
 import java.util.Comparator;
 import java.util.stream.DoubleStream;

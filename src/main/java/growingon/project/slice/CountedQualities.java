@@ -1,7 +1,6 @@
-package growingon.project;
+package growingon.project.slice;
 
 import growingon.nursery.market.Quality;
-import growingon.project.slice.Stream;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;

@@ -1,4 +1,4 @@
-package growingon.project;
+package growingon.project.lot;
 
 import growingon.nursery.place.Place;
 import growingon.nursery.place.Spacing;
@@ -20,7 +20,7 @@ import java.util.Optional;
  * @param curve law by which it grows there
  * @param minutesASale minutes of work to sell one plant from there
  */
-record Spot(
+public record Spot(
     Optional<Pot> pot,
     Optional<Place> place,
     Spacing spacing,

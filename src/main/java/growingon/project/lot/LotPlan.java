@@ -1,4 +1,4 @@
-package growingon.project;
+package growingon.project.lot;
 
 import growingon.nursery.Nursery;
 import growingon.nursery.Settings;
@@ -15,6 +15,7 @@ import growingon.nursery.species.Species;
 import growingon.nursery.supply.Pot;
 import growingon.nursery.time.Horizon;
 import growingon.project.pot.ReadyMix;
+import growingon.project.slice.GrowthStart;
 import growingon.project.slice.Lattice;
 import java.util.Arrays;
 import java.util.List;
@@ -22,19 +23,19 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** What does not change about a lot while it is projected; months are offsets from the first. */
-final class LotPlan {
-  final Lot lot;
-  final Species species;
-  final Ladder ladder;
+public final class LotPlan {
+  public final Lot lot;
+  public final Species species;
+  public final Ladder ladder;
   final Route route;
   final Optional<Place> winterPlace;
-  final int arrival;
-  final int start;
-  final int counted;
-  final int apartUntil;
-  final int notBefore;
-  final GrowthStart growthStart;
-  final List<OtherCash> otherCash;
+  public final int arrival;
+  public final int start;
+  public final int counted;
+  public final int apartUntil;
+  public final int notBefore;
+  public final GrowthStart growthStart;
+  public final List<OtherCash> otherCash;
   private final Horizon horizon;
   private final Settings settings;
   private final StepKind[] stepKinds;
@@ -81,7 +82,7 @@ final class LotPlan {
     }
   }
 
-  LotPlan(Lot lot, Nursery nursery, Horizon horizon, Lattice lattice) {
+  public LotPlan(Lot lot, Nursery nursery, Horizon horizon, Lattice lattice) {
     this.lot = lot;
     this.species = nursery.speciesOf(lot);
     this.ladder = nursery.ladderOf(lot);
@@ -92,8 +93,8 @@ final class LotPlan {
     this.start = Math.max(0, counted);
     this.apartUntil = arrival + lot.apartMonths();
     this.notBefore = horizon.offset(lot.notBefore());
-    this.growthStart = new GrowthStart(
-            lot, ladder, species.vigourSpread(), lattice, nursery.qualities());
+    this.growthStart =
+        new GrowthStart(lot, ladder, species.vigourSpread(), lattice, nursery.qualities());
     this.horizon = horizon;
     this.settings = nursery.settings();
     this.otherCash =
@@ -105,7 +106,7 @@ final class LotPlan {
   }
 
   /** What it has behind it; worked out once. */
-  Beginning beginning(Surroundings where) {
+  public Beginning beginning(Surroundings where) {
     Beginning known = beginning;
     if (known == null) {
       known = new Beginning(this, where);
@@ -115,47 +116,47 @@ final class LotPlan {
   }
 
   /** The place that a step sets the plants in, if it does; the same object each time. */
-  Optional<Place> place(int step) {
+  public Optional<Place> place(int step) {
     return stepKinds[step].place();
   }
 
   /** The pot that a step sets the plants in, if it does; the same object each time. */
-  Optional<Pot> pot(int step) {
+  public Optional<Pot> pot(int step) {
     return stepKinds[step].pot();
   }
 
   /** What a step fills the pot with; empty where it names no mix. */
-  Optional<ReadyMix> mix(int step) {
+  public Optional<ReadyMix> mix(int step) {
     return stepKinds[step].mix();
   }
 
   /** Whether a step takes potted plants out of their pots. */
-  boolean plantsOut(int step) {
+  public boolean plantsOut(int step) {
     return stepKinds[step].plantsOut();
   }
 
   /** Whether a step is put off while the lot is apart: planting out and setting in the field. */
-  boolean waits(int step) {
+  public boolean waits(int step) {
     return stepKinds[step].waits();
   }
 
   /** Whether a step sets plants on a field bed without taking them out of their pots. */
-  boolean standsInFieldInPot(int step) {
+  public boolean standsInFieldInPot(int step) {
     return stepKinds[step].standsInFieldInPot();
   }
 
   /** Potting, moving and lifting take a plant up; wiring, pruning and planting out do not. */
-  boolean lifts(int step) {
+  public boolean lifts(int step) {
     return stepKinds[step].lifts();
   }
 
   /** Whether a step does nothing but carry the plants elsewhere. */
-  boolean isMove(int step) {
+  public boolean isMove(int step) {
     return stepKinds[step].isMove();
   }
 
   /** Whether other cash of the lot falls in a month by its own months. */
-  boolean isDue(OtherCash row, int month) {
+  public boolean isDue(OtherCash row, int month) {
     return row.isDue(month, horizon);
   }
 
@@ -184,15 +185,15 @@ final class LotPlan {
   }
 
   /** Whether nothing but care is done in a month: held officially while apart. */
-  boolean isUntouched(int month) {
+  public boolean isUntouched(int month) {
     return lot.untouched() && isApart(month);
   }
 
-  List<Grade> grades() {
+  public List<Grade> grades() {
     return ladder.grades();
   }
 
-  List<Step> steps() {
+  public List<Step> steps() {
     return route.steps();
   }
 
@@ -206,7 +207,7 @@ final class LotPlan {
     return arrival + 12;
   }
 
-  boolean isApart(int month) {
+  public boolean isApart(int month) {
     return month < apartUntil;
   }
 

@@ -1,4 +1,4 @@
-package growingon.project;
+package growingon.project.lot;
 
 /**
  * The balance arrived = died + culled + sold + standing does not hold for a lot: a fault of the

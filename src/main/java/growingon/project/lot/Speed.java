@@ -1,4 +1,4 @@
-package growingon.project;
+package growingon.project.lot;
 
 import growingon.nursery.route.Step;
 import growingon.nursery.species.RootWorkYear;
@@ -10,7 +10,7 @@ import java.util.OptionalDouble;
  * What speeds and slows the growth of a lot: the months of the year, root work, the season's and
  * the lot's luck. A pot that has become too small is told by {@link Vessel}.
  */
-final class Speed {
+public final class Speed {
   private static final int NEVER = Integer.MIN_VALUE;
 
   private final LotPlan plan;
@@ -35,14 +35,14 @@ final class Speed {
   }
 
   /** With roots cut as in another, on the luck of a run. */
-  Speed(Speed like, Luck.OfLot luck) {
+  public Speed(Speed like, Luck.OfLot luck) {
     this(like.plan, like.calendar, luck);
     this.rootWorkAt = like.rootWorkAt;
     this.afterRootWork = like.afterRootWork;
   }
 
   /** The same so far, for a lot that goes on apart. */
-  Speed(Speed same) {
+  public Speed(Speed same) {
     this.plan = same.plan;
     this.calendar = same.calendar;
     this.luck = same.luck;
@@ -58,7 +58,7 @@ final class Speed {
   }
 
   /** Roots were cut by a step in a month. */
-  void rootsCut(Step step, int month) {
+  public void rootsCut(Step step, int month) {
     rootsCutIn(month);
     afterRootWork = step.growthAfter();
   }
@@ -70,7 +70,7 @@ final class Speed {
   }
 
   /** Growth years of a month: share × root-work check × the season's and the lot's luck. */
-  double growthYears(int month) {
+  public double growthYears(int month) {
     double share = months.get(calendar.monthOfYear(month));
     if (share == 0) {
       return 0;
@@ -95,7 +95,7 @@ final class Speed {
   }
 
   /** Factor on the growth in a condition: what is not known of the speed there. */
-  double in(String now) {
+  public double in(String now) {
     if (!now.equals(condition)) {
       condition = now;
       inCondition = luck.speed(now);
@@ -116,7 +116,7 @@ final class Speed {
   }
 
   /** How long before a month roots were cut. */
-  RootWorkYear afterRootWork(int month) {
+  public RootWorkYear afterRootWork(int month) {
     return rootWorkAt == NEVER ? RootWorkYear.NONE : RootWorkYear.after(month - rootWorkAt);
   }
 

@@ -1,4 +1,4 @@
-package growingon.project;
+package growingon.project.lot;
 
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -6,6 +6,12 @@ import growingon.nursery.Scenario;
 import growingon.nursery.lot.Lot;
 import growingon.nursery.lot.QualityShares;
 import growingon.nursery.species.Species;
+import growingon.project.Lots;
+import growingon.project.Nurseries;
+import growingon.project.Programme;
+import growingon.project.Projection;
+import growingon.project.Projector;
+import growingon.project.Run;
 import growingon.project.history.Recorder;
 import org.junit.jupiter.api.Test;
 

@@ -1,4 +1,4 @@
-package growingon.project;
+package growingon.project.lot;
 
 import growingon.nursery.lot.Lot;
 import growingon.nursery.market.Grade;
@@ -70,7 +70,7 @@ public final class LotHistory implements Recorder {
    * @param part share of the lot's plants that it is of
    * @param detailed whether it takes down how the lot stands at every month's end
    */
-  LotHistory(LotPlan plan, int months, double part, boolean detailed) {
+  public LotHistory(LotPlan plan, int months, double part, boolean detailed) {
     this.part = part;
     this.monthStocks = new MonthStock[detailed ? months : 0];
     Arrays.fill(monthStocks, MonthStock.nothing(plan.grades().size()));
@@ -114,15 +114,15 @@ public final class LotHistory implements Recorder {
     went[month] += plants;
   }
 
-  boolean isDetailed() {
+  public boolean isDetailed() {
     return monthStocks.length > 0;
   }
 
-  void monthSeen(int month, MonthStock stock) {
+  public void monthSeen(int month, MonthStock stock) {
     monthStocks[month] = stock;
   }
 
-  void grew(int month, Grown how) {
+  public void grew(int month, Grown how) {
     grown.put(month, how);
   }
 
@@ -136,11 +136,11 @@ public final class LotHistory implements Recorder {
     beforeCounts.put(month, how);
   }
 
-  void soldUnready(double plants) {
+  public void soldUnready(double plants) {
     soldUnready += plants;
   }
 
-  void happened(Happening happening) {
+  public void happened(Happening happening) {
     happenings.add(happening);
   }
 
@@ -188,7 +188,7 @@ public final class LotHistory implements Recorder {
     paid[month] += amount;
   }
 
-  void weighed(Stood where) {
+  public void weighed(Stood where) {
     stood[where.month()] = where;
   }
 
@@ -198,19 +198,19 @@ public final class LotHistory implements Recorder {
   }
 
   /** Adds to the season's end what could be sold then, and the mean trunk. */
-  void seasonSeen(int season, GradedPlants ready, double meanTrunkMm) {
+  public void seasonSeen(int season, GradedPlants ready, double meanTrunkMm) {
     seasons.add(new SeasonStock(season, seasonEnd, ready, meanTrunkMm));
   }
 
-  void yearEnded(YearEnd stock) {
+  public void yearEnded(YearEnd stock) {
     yearEnds.add(stock);
   }
 
-  void graded(int month, int grade, double share) {
+  public void graded(int month, int grade, double share) {
     reached.note(month, grade, share);
   }
 
-  void monthEnded(int month, double living, double kept) {
+  public void monthEnded(int month, double living, double kept) {
     standing[month] = living;
     keptAtEnd = kept;
   }

@@ -1,4 +1,4 @@
-package growingon.project;
+package growingon.project.slice;
 
 /** When the slices of a lot grow thick enough for one grade more, by one law of growth. */
 public abstract class Crossings {

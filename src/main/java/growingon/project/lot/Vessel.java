@@ -1,4 +1,4 @@
-package growingon.project;
+package growingon.project.lot;
 
 import growingon.nursery.Nursery;
 import growingon.nursery.route.Step;
@@ -6,10 +6,11 @@ import growingon.nursery.supply.Pot;
 import growingon.project.pot.Filling;
 import growingon.project.pot.ReadyMix;
 import growingon.project.pot.Weight;
+import growingon.project.slice.Growing;
 import java.util.Optional;
 
 /** What the plants of a lot stand in: their pot, what fills it, and since when. */
-final class Vessel {
+public final class Vessel {
   private static final int NEVER = Integer.MIN_VALUE;
 
   private final LotPlan plan;
@@ -27,7 +28,7 @@ final class Vessel {
   }
 
   /** The same so far, for a lot that goes on apart. */
-  Vessel(Vessel same) {
+  public Vessel(Vessel same) {
     this.plan = same.plan;
     this.pot = same.pot;
     this.filling = same.filling;
@@ -39,11 +40,11 @@ final class Vessel {
   }
 
   /** The pot; empty without one. */
-  Optional<Pot> pot() {
+  public Optional<Pot> pot() {
     return pot;
   }
 
-  boolean isPotted() {
+  public boolean isPotted() {
     return pot.isPresent();
   }
 
@@ -75,7 +76,7 @@ final class Vessel {
    *
    * @return litres of mix as firmed in one pot
    */
-  double pot(int step, int month) {
+  public double pot(int step, int month) {
     pot = plan.pot(step);
     double fresh = fill(step, pot.orElseThrow());
     pottedAt = month;
@@ -100,7 +101,7 @@ final class Vessel {
   }
 
   /** The plants are taken out of their pots. */
-  void end() {
+  public void end() {
     pot = Optional.empty();
     filling = Filling.NONE;
     pottedAt = NEVER;
@@ -109,19 +110,19 @@ final class Vessel {
   /**
    * The first month in which the plants have stood in their pot for too long; never as the last.
    */
-  int potBoundFrom() {
+  public int potBoundFrom() {
     return pottedAt == NEVER
         ? Integer.MAX_VALUE
         : (int) Math.min(Integer.MAX_VALUE, (long) pottedAt + plan.species.potBoundMonths());
   }
 
   /** Whether the plants have stood in their pot for too long. */
-  boolean isPotBound(int month) {
+  public boolean isPotBound(int month) {
     return month >= potBoundFrom();
   }
 
   /** Weight of a plant, the same object while nothing about it changes. */
-  Weight weight(Growing plants) {
+  public Weight weight(Growing plants) {
     if (pot.isEmpty()) {
       return Weight.NONE;
     }
@@ -135,7 +136,7 @@ final class Vessel {
   }
 
   /** Weight of a plant whose trunk squared is given, in mm²; nothing without a pot. */
-  Weight weight(double squaredTrunk) {
+  public Weight weight(double squaredTrunk) {
     return pot.isEmpty()
         ? Weight.NONE
         : new Weight(

@@ -1,4 +1,4 @@
-package growingon.project;
+package growingon.project.lot;
 
 import growingon.nursery.lot.Lot;
 import growingon.nursery.lot.Purchase;

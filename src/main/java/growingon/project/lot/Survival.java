@@ -1,10 +1,10 @@
-package growingon.project;
+package growingon.project.lot;
 
 import growingon.nursery.time.MonthShares;
 import growingon.project.time.Calendar;
 
 /** How plants of a lot die: a year's loss, spread by month shares, and whom luck takes. */
-final class Survival {
+public final class Survival {
   private static final int NEVER = Integer.MIN_VALUE;
 
   private final LotPlan plan;
@@ -16,7 +16,7 @@ final class Survival {
   private double knownLog;
   private double knownLoss;
 
-  Survival(LotPlan plan, Calendar calendar, Luck.OfLot luck) {
+  public Survival(LotPlan plan, Calendar calendar, Luck.OfLot luck) {
     this.plan = plan;
     this.calendar = calendar;
     this.luck = luck;
@@ -24,7 +24,7 @@ final class Survival {
   }
 
   /** The same so far, for a lot that goes on apart. */
-  Survival(Survival same) {
+  public Survival(Survival same) {
     this.plan = same.plan;
     this.calendar = same.calendar;
     this.luck = same.luck;
@@ -36,7 +36,7 @@ final class Survival {
   }
 
   /** Share to be expected to die in a month before the plan, in which luck plays no part. */
-  double expectedShare(int month) {
+  public double expectedShare(int month) {
     double share = months.get(calendar.monthOfYear(month));
     return share == 0
         ? 0
@@ -44,7 +44,7 @@ final class Survival {
   }
 
   /** Share lost in a month: a year's loss spread by month shares, 1 − (1 − q)^s. */
-  double share(int month) {
+  public double share(int month) {
     double share = months.get(calendar.monthOfYear(month));
     if (share == 0) {
       return 0;
@@ -75,7 +75,7 @@ final class Survival {
   }
 
   /** Share that dies of a step. */
-  double shareOfStep(double expected) {
+  public double shareOfStep(double expected) {
     return luck.consignmentLoss(expected);
   }
 
@@ -84,12 +84,12 @@ final class Survival {
    *
    * @param event what kills them: 0 for the month's losses, else one more than the step's index
    */
-  double deaths(int month, int event, double living, double share) {
+  public double deaths(int month, int event, double living, double share) {
     return luck.deaths(month, event, living, share);
   }
 
   /** Share that is dead on arrival. */
-  double shareDeadOnArrival() {
+  public double shareDeadOnArrival() {
     return luck.deadOnArrival();
   }
 }

@@ -1,4 +1,4 @@
-package growingon.project;
+package growingon.project.lot;
 
 import growingon.nursery.place.Care;
 import growingon.nursery.place.Place;
@@ -7,13 +7,13 @@ import java.util.List;
 import java.util.Optional;
 
 /** Care of a square metre in use, by kind of place and month; several care rows add up. */
-final class CareRates {
+public final class CareRates {
   private static final int NO_PLACE = PlaceKind.values().length;
 
   private final double[][] minutes = new double[NO_PLACE + 1][12];
   private final double[][] cost = new double[NO_PLACE + 1][12];
 
-  CareRates(List<Care> rows) {
+  public CareRates(List<Care> rows) {
     for (Care row : rows) {
       for (int kind = 0; kind <= NO_PLACE; kind++) {
         boolean applies = row.kind().isEmpty() || row.kind().get().ordinal() == kind;
@@ -28,12 +28,12 @@ final class CareRates {
   }
 
   /** Minutes for a square metre in a month (0 = January). */
-  double minutes(int kind, int month) {
+  public double minutes(int kind, int month) {
     return minutes[kind][month];
   }
 
   /** Cost of a square metre in a month (0 = January). */
-  double cost(int kind, int month) {
+  public double cost(int kind, int month) {
     return cost[kind][month];
   }
 

@@ -1,4 +1,4 @@
-package growingon.project;
+package growingon.project.slice;
 
 /**
  * Crossings of which only the next of each slice is known, for a law that a lot goes on by from

@@ -1,4 +1,4 @@
-package growingon.project;
+package growingon.project.slice;
 
 import growingon.nursery.lot.QualityShares;
 import growingon.nursery.market.Quality;
@@ -7,7 +7,6 @@ import growingon.nursery.species.Curve;
 import growingon.project.history.BeforeCount;
 import growingon.project.history.GradedPlants;
 import growingon.project.history.MonthStock;
-import growingon.project.slice.Remeasured;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -17,7 +16,7 @@ import java.util.OptionalDouble;
  * The plants of one lot as they grow: K representative plants, and how many plants each stands for.
  * {@link GrowthClock} knows their trunks, {@link Grading} what they may be sold as.
  */
-final class Growing {
+public final class Growing {
   private static final double NOT_YET = -1;
 
   /** A trunk that is a part smaller than another is so whatever rounding did to both. */
@@ -37,7 +36,7 @@ final class Growing {
   private double squaredAt = NOT_YET;
 
   /** The plants of a lot before they grow, their trunks thicker by a factor than stated. */
-  Growing(GrowthStart start, QualityShares quality, double thicker) {
+  public Growing(GrowthStart start, QualityShares quality, double thicker) {
     this.start = start;
     this.slices = start.slices();
     this.quality = quality;
@@ -49,7 +48,7 @@ final class Growing {
   }
 
   /** The same so far, for a lot that goes on apart. */
-  Growing(Growing same) {
+  public Growing(Growing same) {
     this.start = same.start;
     this.quality = same.quality;
     this.slices = same.slices;
@@ -65,22 +64,22 @@ final class Growing {
   }
 
   /** Plants alive now, kept ones among them. */
-  double living() {
+  public double living() {
     return alive * (kept + notKept());
   }
 
   /** Whether nothing is left but what rounding left of dividing. */
-  boolean isEmpty() {
+  public boolean isEmpty() {
     return Negligible.is(living());
   }
 
   /** Kept plants alive now. */
-  double keptLiving() {
+  public double keptLiving() {
     return alive * kept;
   }
 
   /** Plants alive now, added up slice by slice: the same number by another way. */
-  double count() {
+  public double count() {
     double sum = kept;
     for (int stream = 0; stream < streams.size(); stream++) {
       sum += streams.count(stream);
@@ -109,7 +108,7 @@ final class Growing {
   }
 
   /** So many plants die, all alike; gives how many. */
-  double die(double plants) {
+  public double die(double plants) {
     if (plants == 0) {
       return 0;
     }
@@ -120,7 +119,7 @@ final class Growing {
   }
 
   /** Culls every plant of a quality that is not kept; gives how many. */
-  double cullAll(Quality of) {
+  public double cullAll(Quality of) {
     noteOtherPlants();
     double culled = 0;
     for (int stream = streams.from(of); stream < streams.until(of); stream++) {
@@ -136,7 +135,7 @@ final class Growing {
    * @param share share of the living that are not kept
    * @param worstFirst whether qualities are known, so that the worst go first
    */
-  double cull(double share, boolean worstFirst) {
+  public double cull(double share, boolean worstFirst) {
     double wanted = notKept() * share;
     if (wanted == 0) {
       return 0;
@@ -166,7 +165,7 @@ final class Growing {
   }
 
   /** Culls so many plants of a quality, as far as there are any; gives how many. */
-  double cullPlants(Quality of, double plants) {
+  public double cullPlants(Quality of, double plants) {
     double culled = plants == 0 || alive == 0 ? 0 : alive * cullOf(of, plants / alive);
     noteOtherPlants();
     return culled;
@@ -184,7 +183,7 @@ final class Growing {
   }
 
   /** Leaves a part of the plants only: the others are told of elsewhere. */
-  void keepPart(double part) {
+  public void keepPart(double part) {
     if (part == 1) {
       return;
     }
@@ -194,7 +193,7 @@ final class Growing {
   }
 
   /** Plants come, like those that are there, or like those of the start where none is left. */
-  void come(double plants) {
+  public void come(double plants) {
     if (plants > 0 && isEmpty()) {
       refill(plants);
     } else {
@@ -224,7 +223,7 @@ final class Growing {
   }
 
   /** So many plants are there; kept ones among them. */
-  void countAs(double plants) {
+  public void countAs(double plants) {
     double living = living();
     if (plants > living) {
       come(plants - living);
@@ -237,7 +236,7 @@ final class Growing {
    * The plants that are not kept are of these qualities, in these proportions; plants of a quality
    * that nobody knew of are like all the others.
    */
-  void sortAs(Map<Quality, Double> counted) {
+  public void sortAs(Map<Quality, Double> counted) {
     double total = counted.values().stream().mapToDouble(Double::doubleValue).sum();
     double all = notKept();
     if (total > 0 && all > 0) {
@@ -246,7 +245,7 @@ final class Growing {
   }
 
   /** Lets the lot go on by another law from where its trunks stand now. */
-  void growBy(Curve law) {
+  public void growBy(Curve law) {
     if (clock.goesBy(law)) {
       return;
     }
@@ -261,12 +260,12 @@ final class Growing {
   }
 
   /** Advances the growth clock, in growth years of a plant of vigour 1. */
-  void grow(double growthYears) {
+  public void grow(double growthYears) {
     clock.grow(growthYears);
   }
 
   /** The trunks were measured: lets the plants grow on from there, each with its own vigour. */
-  void measured(double meanMm, OptionalDouble spread) {
+  public void measured(double meanMm, OptionalDouble spread) {
     clock.measured(
         new Remeasured(clock.trunks(), weights(), start.trunkScores()).to(meanMm, spread));
     grading.startAnew();
@@ -282,17 +281,17 @@ final class Growing {
   }
 
   /** Trunk of a slice now, mm. */
-  double trunk(int slice) {
+  public double trunk(int slice) {
     return clock.trunk(slice);
   }
 
   /** Mean trunk of the living plants, mm; 0 for an empty lot. */
-  double meanTrunk() {
+  public double meanTrunk() {
     return mean(1);
   }
 
   /** Whether the mean trunk of the living plants is so many mm; the thickest often tells. */
-  boolean reaches(double mm) {
+  public boolean reaches(double mm) {
     return clock.trunkAtMost() > mm * SURELY_LESS && meanTrunk() >= mm;
   }
 
@@ -300,7 +299,7 @@ final class Growing {
    * Mean of the squared trunk of the living plants, mm²; 0 for an empty lot. It stays while they
    * neither grow nor are sold or culled, as in winter.
    */
-  double meanSquaredTrunk() {
+  public double meanSquaredTrunk() {
     if (squaredAt != clock.now()) {
       squaredTrunk = mean(2);
       squaredAt = clock.now();
@@ -309,7 +308,7 @@ final class Growing {
   }
 
   /** No plant's squared trunk is more than this, mm². */
-  double squaredTrunkAtMost() {
+  public double squaredTrunkAtMost() {
     double most = clock.trunkAtMost();
     return most * most;
   }
@@ -332,7 +331,7 @@ final class Growing {
   }
 
   /** How its plants stand before a count. */
-  BeforeCount beforeCount() {
+  public BeforeCount beforeCount() {
     return isEmpty()
         ? new BeforeCount(0, 0, 0)
         : new BeforeCount(living(), meanTrunk(), Remeasured.spread(clock.trunks(), weights()));
@@ -344,7 +343,7 @@ final class Growing {
    * @param trainingMonths whole months since training started, −1 if it has not
    * @param ready plants that may be sold, by quality and grade
    */
-  MonthStock stock(int trainingMonths, GradedPlants ready) {
+  public MonthStock stock(int trainingMonths, GradedPlants ready) {
     boolean empty = isEmpty();
     double[] now = clock.trunks();
     double spread = empty ? 0 : Remeasured.spread(now, weights());
@@ -354,12 +353,12 @@ final class Growing {
   }
 
   /** Grades the lot for sale, as {@link Grading#forSale}. */
-  long gradeForSale(int trainingMonths) {
+  public long gradeForSale(int trainingMonths) {
     return grading.forSale(trainingMonths);
   }
 
   /** Plants of a quality that may be sold as a grade now; after {@link #gradeForSale}. */
-  double ready(Quality of, int grade) {
+  public double ready(Quality of, int grade) {
     return alive * streams.ready(of, grade);
   }
 
@@ -367,7 +366,7 @@ final class Growing {
    * The same as far as they count. Where they do not, they are not asked for again until others
    * have grown into the grade: deaths only make them fewer.
    */
-  double offered(Quality of, int grade) {
+  public double offered(Quality of, int grade) {
     double ready = ready(of, grade);
     if (Negligible.is(ready)) {
       grading.nothingReady(of, grade);
@@ -377,28 +376,28 @@ final class Growing {
   }
 
   /** The same once some shares of them were sold one after another. */
-  double readyAfter(Quality of, int grade, double[] sold, int sales) {
+  public double readyAfter(Quality of, int grade, double[] sold, int sales) {
     return alive * grading.readyAfter(of, grade, sold, sales);
   }
 
   /** Mm above the grade's least, summed over the plants of a quality ready as a grade. */
-  double mmAboveLeast(Quality of, int grade) {
+  public double mmAboveLeast(Quality of, int grade) {
     return alive * grading.mmAboveLeast(of, grade);
   }
 
   /** Sells a share of the plants of a quality that are ready as a grade, every slice alike. */
-  void sell(Quality of, int grade, double share) {
+  public void sell(Quality of, int grade, double share) {
     noteChange();
     grading.sell(of, grade, share);
   }
 
   /** Plants standing by grade, as {@link Grading#standing}. */
-  GradedPlants standing(int trainingMonths) {
+  public GradedPlants standing(int trainingMonths) {
     return grading.standing(trainingMonths, alive, kept);
   }
 
   /** Share of the slices that a grade fits by now, as {@link Grading#shareGraded}. */
-  double shareGraded(int grade, int trainingMonths) {
+  public double shareGraded(int grade, int trainingMonths) {
     return grading.shareGraded(grade, trainingMonths);
   }
 }

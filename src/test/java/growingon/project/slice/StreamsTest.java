@@ -1,11 +1,10 @@
-package growingon.project;
+package growingon.project.slice;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import growingon.nursery.market.Quality;
 import growingon.nursery.species.RootWorkYear;
-import growingon.project.slice.Stream;
 import java.util.List;
 import java.util.Random;
 import java.util.stream.IntStream;

@@ -1,4 +1,4 @@
-package growingon.project;
+package growingon.project.lot;
 
 import growingon.nursery.lot.Lot;
 import growingon.nursery.time.Horizon;
@@ -8,7 +8,7 @@ import growingon.nursery.time.Horizon;
  * something is known of a lot what came and went besides. Standing is added up from the
  * representative plants, the rest from what was booked, so the two are independent.
  */
-final class Balance {
+public final class Balance {
   private static final double TOLERANCE = 1e-9;
 
   private Balance() {}
@@ -38,7 +38,7 @@ final class Balance {
    *
    * @throws BalanceException naming the lot and the first month in which the balance breaks
    */
-  static void check(LotHistory history, Horizon horizon) {
+  public static void check(LotHistory history, Horizon horizon) {
     double arrived = history.quantity();
     double left = arrived - history.diedBefore();
     for (int month = history.start(); month < history.months(); month++) {

@@ -1,8 +1,7 @@
-package growingon.project;
+package growingon.project.slice;
 
 import growingon.growth.Flow;
 import growingon.nursery.species.Curve;
-import growingon.project.slice.StartingTrunks;
 import java.util.Arrays;
 import java.util.stream.DoubleStream;
 
