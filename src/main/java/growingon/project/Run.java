@@ -17,7 +17,7 @@ import java.util.function.Supplier;
 import java.util.stream.IntStream;
 
 /** One pass through the months of a programme. */
-public final class Run {
+final class Run {
   /** With fewer, sharing the work takes longer than doing it. */
   private static final int LOTS_FOR_ALL_PROCESSORS = 200;
 
@@ -27,7 +27,7 @@ public final class Run {
   private final double[] minutes;
   private final Map<LotPlan, List<Problem>> remarks = new LinkedHashMap<>();
 
-  public Run(Programme programme, Luck luck) {
+  Run(Programme programme, Luck luck) {
     this(programme, luck, Facts.NONE);
   }
 
@@ -96,7 +96,7 @@ public final class Run {
     return new Projection(programme.scenario(), programme.horizon(), histories, missed, told);
   }
 
-  public List<Missed> withRecorders(IntFunction<Recorder> recorders) {
+  List<Missed> withRecorders(IntFunction<Recorder> recorders) {
     List<LotState> lots = new ArrayList<>();
     for (int i = 0; i < programme.lots().size(); i++) {
       lots.add(new LotState(programme.lots().get(i), this, recorders.apply(i), null));

@@ -22,7 +22,6 @@ import growingon.project.lot.Facts;
 import growingon.project.lot.LotHistory;
 import growingon.project.lot.LotPlan;
 import growingon.project.lot.Luck;
-import growingon.project.slice.Remeasured;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -263,20 +262,6 @@ class RebasingTest {
     MonthStock stock = found.lot("larches").monthStock(10);
     assertThat(stock.meanTrunkMm()).isCloseTo(mean, within(1e-9 * mean));
     assertThat(stock.trunkSpread()).isCloseTo(spread, within(1e-7));
-  }
-
-  @Property(tries = 60)
-  void remeasured_keepsRankAndWeights(
-      @ForAll @DoubleRange(min = 8, max = 40) double mean,
-      @ForAll @DoubleRange(min = 0.01, max = 0.8) double spread) {
-    double[] trunks = {12, 9, 15, 11, 30};
-    double[] weights = {1, 0, 3, 2, 0.5};
-    double[] moved =
-        new Remeasured(trunks, weights, new double[5]).to(mean, OptionalDouble.of(spread));
-    assertThat(moved[1]).isLessThan(moved[3]);
-    assertThat(moved[3]).isLessThan(moved[0]);
-    assertThat(moved[0]).isLessThan(moved[2]);
-    assertThat(moved[2]).isLessThan(moved[4]);
   }
 
   @Test

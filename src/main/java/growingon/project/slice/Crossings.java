@@ -1,7 +1,7 @@
 package growingon.project.slice;
 
 /** When the slices of a lot grow thick enough for one grade more, by one law of growth. */
-public abstract class Crossings {
+abstract class Crossings {
   /** Who is told of crossings. */
   @FunctionalInterface
   interface Told {

@@ -8,11 +8,11 @@ import java.util.stream.IntStream;
  * All crossings of a law in the order in which they come, worked out once for all runs of a lot;
  * each run has its own place in it.
  */
-public final class ListedCrossings extends Crossings {
+final class ListedCrossings extends Crossings {
   private final Order order;
   private int at;
 
-  public ListedCrossings(Order order) {
+  ListedCrossings(Order order) {
     this.order = order;
     soonest(order.clocks[0]);
   }
@@ -39,7 +39,7 @@ public final class ListedCrossings extends Crossings {
   }
 
   /** Slices in the order in which they reach grades, and the growth clock of each; never last. */
-  public static final class Order {
+  static final class Order {
     private final int[] slices;
     private final double[] clocks;
 
@@ -50,7 +50,7 @@ public final class ListedCrossings extends Crossings {
      *     the first slice, lowest first, then those of the second and so on; infinite for never
      * @param grades number of grades
      */
-    public Order(double[] clocks, int grades) {
+    Order(double[] clocks, int grades) {
       int[] sorted =
           IntStream.range(0, clocks.length)
               .filter(i -> clocks[i] < Double.POSITIVE_INFINITY)

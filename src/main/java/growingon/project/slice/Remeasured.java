@@ -10,7 +10,7 @@ import org.hipparchus.analysis.solvers.BrentSolver;
  * slice's rank: d → c dᵇ with b ≥ 0. Mean and spread are those of the plants the slices stand for,
  * and are met exactly; measured as they are, trunks stay as they are.
  */
-public final class Remeasured {
+final class Remeasured {
   private static final double SAME = 1e-13;
   private static final double STEEPEST = 4096;
   private static final double THICKEST_LOG = 50;
@@ -30,7 +30,7 @@ public final class Remeasured {
    * @param scores standard normal scores of the slices, by which they are told apart where all
    *     trunks are alike
    */
-  public Remeasured(double[] trunks, double[] weights, double[] scores) {
+  Remeasured(double[] trunks, double[] weights, double[] scores) {
     this.weights = weights;
     this.logs = new double[trunks.length];
     double middle = Math.log(trunks[0]);
@@ -61,7 +61,7 @@ public final class Remeasured {
    * @param mean measured mean, mm
    * @param spread measured spread as a share of the mean; empty to keep the spread there is
    */
-  public double[] to(double mean, OptionalDouble spread) {
+  double[] to(double mean, OptionalDouble spread) {
     double now = alike ? 0 : 1;
     double[] moved = new double[logs.length];
     scale(spread.isPresent() ? steepness(spread.getAsDouble(), now) : now, moved);
@@ -110,7 +110,7 @@ public final class Remeasured {
   }
 
   /** Spread of values as a share of their mean. */
-  public static double spread(double[] values, double[] weights) {
+  static double spread(double[] values, double[] weights) {
     double mean = mean(values, weights);
     double plants = 0;
     double squares = 0;

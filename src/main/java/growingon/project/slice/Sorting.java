@@ -10,42 +10,42 @@ import java.util.List;
  * of: one entry each, stream after stream. It never changes, so all runs in which a lot sorts alike
  * share it.
  */
-public final class Sorting {
+final class Sorting {
   /** There is no entry. */
-  public static final int NONE = -1;
+  static final int NONE = -1;
 
   /** Quality of each stream; streams of a quality stand together, firsts before seconds. */
-  public final Quality[] quality;
+  final Quality[] quality;
 
   /** Whether the plants of each stream reach grades. */
-  public final boolean[] mayGrade;
+  final boolean[] mayGrade;
 
   /** Lowest grade at which each stream is sold. */
-  public final int[] sellsFrom;
+  final int[] sellsFrom;
 
   /** The same, but beyond all grades for a stream whose plants reach none. */
-  public final int[] offeredFrom;
+  final int[] offeredFrom;
 
   /** First entry of each stream; in the end the number of entries. */
-  public final int[] from;
+  final int[] from;
 
   /** Slice of each entry. */
-  public final int[] slice;
+  final int[] slice;
 
   /** Stream of each entry. */
-  public final int[] stream;
+  final int[] stream;
 
   /** First stream of each quality; in the end the number of streams. */
-  public final int[] fromOf;
+  final int[] fromOf;
 
   /** First entry of each slice, {@link #NONE} for one without plants. */
-  public final int[] first;
+  final int[] first;
 
   /** The entry of the same slice in the next stream that has plants of it, or {@link #NONE}. */
-  public final int[] next;
+  final int[] next;
 
   /** The sorting of streams of a lot with so many slices; those of a quality stand together. */
-  public Sorting(List<Stream> streams, int slices) {
+  Sorting(List<Stream> streams, int slices) {
     int all = streams.size();
     this.quality = streams.stream().map(Stream::quality).toArray(Quality[]::new);
     this.sellsFrom = streams.stream().mapToInt(Stream::sellsFrom).toArray();
@@ -92,12 +92,12 @@ public final class Sorting {
   }
 
   /** Number of streams. */
-  public int streams() {
+  int streams() {
     return quality.length;
   }
 
   /** Number of entries of all streams. */
-  public int entries() {
+  int entries() {
     return slice.length;
   }
 

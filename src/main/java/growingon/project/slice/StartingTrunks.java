@@ -15,13 +15,13 @@ import java.util.stream.DoubleStream;
  * of which the same is stated share them, so that what many lots of a size class read stays near;
  * the arrays are never changed.
  */
-public final class StartingTrunks {
+final class StartingTrunks {
   private final Map<Curve, ListedCrossings.Order> crossings = new ConcurrentHashMap<>();
   private final Map<Curve, double[]> coordinates = new ConcurrentHashMap<>();
-  public final Grade[] grades;
-  public final double[] trunks;
-  public final double[] vigour;
-  public final double mostVigour;
+  final Grade[] grades;
+  final double[] trunks;
+  final double[] vigour;
+  final double mostVigour;
 
   /**
    * What they follow from.
@@ -51,7 +51,7 @@ public final class StartingTrunks {
   }
 
   /** The greatest of some numbers; 0 of none. */
-  public static double max(double[] values) {
+  static double max(double[] values) {
     double most = values.length == 0 ? 0 : values[0];
     for (double each : values) {
       most = Math.max(most, each);
@@ -60,14 +60,14 @@ public final class StartingTrunks {
   }
 
   /** For a law, when the slices are thick enough for one grade more; for one run. */
-  public Crossings crossings(Curve curve) {
+  Crossings crossings(Curve curve) {
     return new ListedCrossings(
         crossings.computeIfAbsent(
             curve, law -> new ListedCrossings.Order(clocks(law), grades.length)));
   }
 
   /** For a law, where each slice's trunk stands on its scale. */
-  public double[] coordinates(Curve curve) {
+  double[] coordinates(Curve curve) {
     return coordinates.computeIfAbsent(
         curve, law -> DoubleStream.of(trunks).map(Flow.of(law)::coordinate).toArray());
   }
@@ -89,7 +89,7 @@ public final class StartingTrunks {
   }
 
   /** Where the least trunk of each grade stands on the scale of a law. */
-  public double[] gradeCoordinates(Flow flow) {
+  double[] gradeCoordinates(Flow flow) {
     return Arrays.stream(grades).mapToDouble(Grade::leastTrunkMm).map(flow::coordinate).toArray();
   }
 }

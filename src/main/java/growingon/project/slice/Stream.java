@@ -11,7 +11,7 @@ import java.util.Arrays;
  * @param sellsFrom lowest grade at which they are sold
  * @param plants plants of each slice of the lot
  */
-public record Stream(Quality quality, boolean mayGrade, int sellsFrom, double[] plants) {
+record Stream(Quality quality, boolean mayGrade, int sellsFrom, double[] plants) {
   /** How many slices it has plants of. */
   int slices() {
     return (int) Arrays.stream(plants).filter(each -> each > 0).count();

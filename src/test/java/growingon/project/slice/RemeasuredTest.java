@@ -5,6 +5,9 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
 import org.junit.jupiter.api.Test;
 
 class RemeasuredTest {
@@ -30,5 +33,19 @@ class RemeasuredTest {
 
     assertThat(moved[1]).isCloseTo(24, within(1e-9));
     assertThat(DoubleStream.of(moved)).allMatch(Double::isFinite);
+  }
+
+  @Property(tries = 60)
+  void remeasured_keepsRankAndWeights(
+      @ForAll @DoubleRange(min = 8, max = 40) double mean,
+      @ForAll @DoubleRange(min = 0.01, max = 0.8) double spread) {
+    double[] trunks = {12, 9, 15, 11, 30};
+    double[] weights = {1, 0, 3, 2, 0.5};
+    double[] moved =
+        new Remeasured(trunks, weights, new double[5]).to(mean, OptionalDouble.of(spread));
+    assertThat(moved[1]).isLessThan(moved[3]);
+    assertThat(moved[3]).isLessThan(moved[0]);
+    assertThat(moved[0]).isLessThan(moved[2]);
+    assertThat(moved[2]).isLessThan(moved[4]);
   }
 }

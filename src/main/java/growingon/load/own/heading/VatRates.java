@@ -11,7 +11,7 @@ import java.util.Set;
  * it, and are not read till that is said.
  */
 public final class VatRates {
-  public static final String BESIDE_VAT = "its list says at which rate of VAT";
+  private static final String BESIDE_VAT = "its list says at which rate of VAT";
 
   private static final Set<String> HEADINGS =
       Set.of(
@@ -66,5 +66,10 @@ public final class VatRates {
                 SizeGrammar.bare(cell.text().replace("%", ""))
                     .filter(rate -> rate.to() <= MOST)
                     .isPresent());
+  }
+
+  /** Whether a heading counts as with VAT only because a rate of VAT stands beside it. */
+  public static boolean suppose(HeadingRead head) {
+    return head.why().equals(BESIDE_VAT);
   }
 }

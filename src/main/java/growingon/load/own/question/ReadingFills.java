@@ -186,7 +186,7 @@ final class ReadingFills {
   private static Fill vat(HeadingRead head) {
     return new Fill(
         "not read",
-        (head.why().equals(VatRates.BESIDE_VAT)
+        (VatRates.suppose(head)
                 ? "Is %s with VAT? type the rate, or 0 if it is without"
                 : "%s is with VAT: at which rate?")
             .formatted(head.heading()),

@@ -1,4 +1,4 @@
-package growingon.project.lot;
+package growingon.project;
 
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
@@ -6,13 +6,9 @@ import growingon.nursery.Scenario;
 import growingon.nursery.lot.Lot;
 import growingon.nursery.lot.QualityShares;
 import growingon.nursery.species.Species;
-import growingon.project.Lots;
-import growingon.project.Nurseries;
-import growingon.project.Programme;
-import growingon.project.Projection;
-import growingon.project.Projector;
-import growingon.project.Run;
 import growingon.project.history.Recorder;
+import growingon.project.lot.LotHistory;
+import growingon.project.lot.Luck;
 import org.junit.jupiter.api.Test;
 
 /** Faults planted in a run, which the check of conservation must find by itself. */
@@ -32,7 +28,7 @@ class BalanceTest {
     Projection right = Projector.project(elms());
     LotHistory history = right.lot("elms");
     assertThatThrownBy(() -> projectAgain(right, () -> history.died(7, history.died(7))))
-        .isInstanceOf(BalanceException.class)
+        .isInstanceOf(IllegalStateException.class)
         .hasMessageContaining("elms")
         .hasMessageContaining(right.horizon().month(7).toString());
   }
@@ -42,7 +38,7 @@ class BalanceTest {
     Projection right = Projector.project(elms());
     assertThatThrownBy(
             () -> projectAgain(right, () -> right.lot("elms").sold(9, 0, 0, null, 1e-4, 5)))
-        .isInstanceOf(BalanceException.class)
+        .isInstanceOf(IllegalStateException.class)
         .hasMessageContaining(right.horizon().month(9).toString());
   }
 
@@ -69,7 +65,7 @@ class BalanceTest {
     Run run = new Run(Programme.of(elms()), lostCount);
     Recorder deaf = new LotHistory(Programme.of(elms()).lots().get(0), 72, 1, false);
     assertThatThrownBy(() -> run.withRecorders(lot -> deaf))
-        .isInstanceOf(BalanceException.class)
+        .isInstanceOf(IllegalStateException.class)
         .hasMessageContaining("elms");
   }
 }
