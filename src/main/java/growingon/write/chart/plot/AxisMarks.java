@@ -13,6 +13,7 @@ public final class AxisMarks {
   private static final int[] STEPS = {1, 2, 3, 6, 12, 24, 60, 120, 240};
   private static final double AIR = 1.2;
   private static final int LONGEST_LABEL = 18;
+  private static final int SHORTEST_NAME = 7;
 
   /** A label of one or two lines, and where it stands, in categories from the left edge. */
   record Mark(double at, String label) {
@@ -96,6 +97,10 @@ public final class AxisMarks {
       labels = labels.stream().map(AxisMarks::narrowed).toList();
       widths = labels.stream().mapToDouble(each -> widest(each, widthOf)).toArray();
     }
+    if (touches(widths, 0, 1, room) && areNames(labels) && hasRoomForNames(room, widthOf)) {
+      labels = categories.stream().map(each -> cut(narrowed(each), room / AIR, widthOf)).toList();
+      widths = labels.stream().mapToDouble(each -> widest(each, widthOf)).toArray();
+    }
     int step = 1;
     while (step < widths.length && touches(widths, anchor % step, step, room)) {
       step++;
@@ -130,6 +135,36 @@ public final class AxisMarks {
     int after = label.indexOf(' ', middle);
     int at = after < 0 || before >= 0 && middle - before <= after - middle ? before : after;
     return at < 0 ? label : label.substring(0, at) + '\n' + label.substring(at + 1);
+  }
+
+  /** Names have no order by which one that is left out could be known from its neighbours. */
+  private static boolean areNames(List<String> labels) {
+    return labels.stream().noneMatch(each -> each.isEmpty() || Character.isDigit(each.charAt(0)));
+  }
+
+  private static boolean hasRoomForNames(double room, ToDoubleFunction<String> widthOf) {
+    return widthOf.applyAsDouble("n".repeat(SHORTEST_NAME)) * AIR <= room;
+  }
+
+  /** A label cut to a width: its first line at the end, its second, which tells more, before. */
+  private static String cut(String label, double width, ToDoubleFunction<String> widthOf) {
+    List<String> lines = label.lines().toList();
+    String first = lines.get(0);
+    for (int end = first.length(); wider(first, width, widthOf) && end > 1; ) {
+      first = lines.get(0).substring(0, --end).stripTrailing() + "…";
+    }
+    if (lines.size() == 1) {
+      return first;
+    }
+    String second = lines.get(1);
+    for (int from = 0; wider(second, width, widthOf) && from < lines.get(1).length() - 1; ) {
+      second = "…" + lines.get(1).substring(++from).stripLeading();
+    }
+    return first + "\n" + second;
+  }
+
+  private static boolean wider(String line, double width, ToDoubleFunction<String> widthOf) {
+    return widthOf.applyAsDouble(line) > width;
   }
 
   private static double widest(String label, ToDoubleFunction<String> widthOf) {

@@ -109,6 +109,17 @@ class ChartPartsTest {
         .containsExactly("2026/27", "2027/28");
   }
 
+  /** A name that is left out could be known from none beside it, so each is shortened instead. */
+  @Example
+  void namesWithLessRoom_areCut_andNoneIsLeftOut() {
+    List<String> lots = List.of("Maples by the barn", "Hornbeams by the road", "Yews", "Crabs");
+    assertThat(AxisMarks.of(lots, 110, label -> LETTER * label.length(), Writing.USUAL))
+        .extracting(AxisMarks.Mark::label)
+        .containsExactly("Maples…\n…e barn", "Hornbe…\n…e road", "Yews", "Crabs");
+    assertThat(AxisMarks.of(lots, 60, label -> LETTER * label.length(), Writing.USUAL))
+        .hasSizeLessThan(lots.size());
+  }
+
   @Property
   void endLabels_thatFit_areSpreadInOrderWithinTheChart(
       @ForAll @Size(min = 1, max = 30) List<@DoubleRange(min = 0, max = 700) Double> wished) {
