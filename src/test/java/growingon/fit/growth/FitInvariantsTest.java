@@ -24,6 +24,10 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import net.jqwik.api.ForAll;
+import net.jqwik.api.Property;
+import net.jqwik.api.constraints.DoubleRange;
+import net.jqwik.api.constraints.IntRange;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -92,39 +96,46 @@ class FitInvariantsTest {
         .orElseThrow();
   }
 
-  @Test
-  void counts_thatAreTheEnginesOwn_giveTheSpeedAssumed() {
-    assertThat(speed(books(3, 1, 20).records()).value()).isCloseTo(1, within(1e-6));
+  @Property(tries = 20)
+  void counts_thatAreTheEnginesOwn_giveTheSpeedAssumed(
+      @ForAll @IntRange(min = 1, max = 6) int lots,
+      @ForAll @IntRange(min = 5, max = 80) int measured) {
+    assertThat(speed(books(lots, 1, measured).records()).value()).isCloseTo(1, within(1e-6));
   }
 
-  @Test
-  void counts_ofAFasterNursery_giveASpeedBetween_thatRisesWithTheirNumber() {
-    double one = speed(books(1, 1.2, 20).records()).value();
-    double three = speed(books(3, 1.2, 20).records()).value();
-    double eight = speed(books(8, 1.2, 20).records()).value();
+  @Property(tries = 20)
+  void counts_ofAFasterNursery_giveASpeedBetween_thatRisesWithTheirNumber(
+      @ForAll @DoubleRange(min = 1.05, max = 1.5) double truth,
+      @ForAll @IntRange(min = 1, max = 3) int few,
+      @ForAll @IntRange(min = 1, max = 5) int besides,
+      @ForAll @IntRange(min = 10, max = 80) int measured) {
+    double ofFew = speed(books(few, truth, measured).records()).value();
+    double ofMore = speed(books(few + besides, truth, measured).records()).value();
 
-    assertThat(one).isBetween(1.0, 1.2);
-    assertThat(three).isBetween(one, 1.2);
-    assertThat(eight).isBetween(three, 1.2);
+    assertThat(ofFew).isBetween(1.0, truth);
+    assertThat(ofMore).isBetween(ofFew, truth);
   }
 
-  @Test
-  void moreTrunksMeasured_neverWidenARange() {
-    double few = width(speed(books(3, 1, 10).records()));
-    double more = width(speed(books(3, 1, 20).records()));
-    double all = width(speed(books(3, 1, 90).records()));
+  @Property(tries = 20)
+  void moreTrunksMeasured_neverWidenARange(
+      @ForAll @IntRange(min = 1, max = 5) int lots,
+      @ForAll @IntRange(min = 5, max = 40) int few,
+      @ForAll @IntRange(min = 1, max = 40) int besides) {
+    double ofFew = width(speed(books(lots, 1, few).records()));
+    double ofMore = width(speed(books(lots, 1, few + besides).records()));
 
-    assertThat(more).isLessThan(few);
-    assertThat(all).isLessThan(more);
+    assertThat(ofMore).isLessThan(ofFew);
   }
 
-  @Test
-  void secondCount_neverWidensARange() {
-    Books once = books(3, 1, 20);
+  @Property(tries = 20)
+  void secondCount_neverWidensARange(
+      @ForAll @IntRange(min = 1, max = 5) int lots,
+      @ForAll @IntRange(min = 5, max = 60) int measured) {
+    Books once = books(lots, 1, measured);
     double before = width(speed(once.records()));
     List<Object> third = new ArrayList<>();
-    for (int lot = 0; lot < 3; lot++) {
-      third.addAll(List.of(row(lot, 2025, 20.9 + lot), 20));
+    for (int lot = 0; lot < lots; lot++) {
+      third.addAll(List.of(row(lot, 2025, 20.9 + lot), measured));
     }
     assertThat(width(speed(once.list(2025, 11, third.toArray()).records()))).isLessThan(before);
   }
