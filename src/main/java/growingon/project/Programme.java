@@ -26,29 +26,26 @@ import java.util.function.IntFunction;
  */
 public final class Programme {
   private final Scenario scenario;
-  private final Horizon horizon;
-  private final Calendar calendar;
+  private final Surroundings surroundings;
   private final CareRates care;
-  private final Optional<Place> apartPlace;
   private final List<LotPlan> lots;
   private final DemandRow[] rows;
   private final boolean[] asks;
 
   private Programme(Scenario scenario, List<LotPlan> lots) {
     this.scenario = scenario;
-    this.horizon = scenario.horizon();
-    this.calendar =
-        new Calendar(
-            horizon,
-            scenario.nursery().settings().winter(),
-            scenario.nursery().settings().yearEnd());
-    this.care = new CareRates(scenario.nursery().care());
-    this.apartPlace =
-        scenario.nursery().places().values().stream()
+    Nursery nursery = scenario.nursery();
+    Horizon horizon = scenario.horizon();
+    Calendar calendar =
+        new Calendar(horizon, nursery.settings().winter(), nursery.settings().yearEnd());
+    Optional<Place> apartPlace =
+        nursery.places().values().stream()
             .filter(place -> place.kind() == PlaceKind.QUARANTINE)
             .findFirst();
+    this.surroundings = new Surroundings(nursery, horizon, calendar, apartPlace);
+    this.care = new CareRates(nursery.care());
     this.lots = lots;
-    this.rows = DemandRow.inOrder(scenario.nursery(), calendar, lots).toArray(new DemandRow[0]);
+    this.rows = DemandRow.inOrder(nursery, calendar, lots).toArray(new DemandRow[0]);
     this.asks = new boolean[horizon.months()];
     for (DemandRow row : rows) {
       for (int month = 0; month < asks.length; month++) {
@@ -59,7 +56,7 @@ public final class Programme {
 
   /** What its lots stand in. */
   Surroundings surroundings() {
-    return new Surroundings(nursery(), horizon, calendar, apartPlace);
+    return surroundings;
   }
 
   /** How what it remarks is written. */
@@ -69,10 +66,8 @@ public final class Programme {
 
   private Programme(Programme like, Scenario scenario, List<LotPlan> lots) {
     this.scenario = scenario;
-    this.horizon = like.horizon;
-    this.calendar = like.calendar;
+    this.surroundings = like.surroundings;
     this.care = like.care;
-    this.apartPlace = like.apartPlace;
     this.lots = lots;
     this.rows = new DemandRow[like.rows.length];
     for (int i = 0; i < rows.length; i++) {
@@ -158,7 +153,7 @@ public final class Programme {
 
   /** The months of the plan. */
   public Horizon horizon() {
-    return horizon;
+    return surroundings.horizon();
   }
 
   Nursery nursery() {
@@ -166,7 +161,7 @@ public final class Programme {
   }
 
   Calendar calendar() {
-    return calendar;
+    return surroundings.calendar();
   }
 
   CareRates care() {
@@ -174,7 +169,7 @@ public final class Programme {
   }
 
   Optional<Place> apartPlace() {
-    return apartPlace;
+    return surroundings.apartPlace();
   }
 
   public List<LotPlan> lots() {
