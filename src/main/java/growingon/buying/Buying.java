@@ -80,12 +80,7 @@ public final class Buying {
       return lines;
     }
     Sample given =
-        engine
-            .on(
-                question.asGiven(),
-                List.of(question.asGiven()),
-                Sample.FIRST_TO_CHOOSE_BY,
-                Sample.FIRST_TO_CHOOSE_BY + Search.CHOOSING)[0];
+        engine.toChoose(question.asGiven(), List.of(question.asGiven()), 0, Search.CHOOSING)[0];
     return lines.withChanceBelow(given.below(lines.lowestCash()));
   }
 

@@ -43,7 +43,12 @@ final class Ends {
   private final List<Spread> gains = new ArrayList<>();
   private final OptionalInt payback;
 
-  private Ends(
+  /**
+   * The ends of an offer.
+   *
+   * @param endings engines of longer plans made already, by number of seasons; more are added
+   */
+  Ends(
       Engine engine,
       PlanDraws planDraws,
       Candidate with,
@@ -76,21 +81,6 @@ final class Ends {
       gains.add(new PlanDraws(ending, draws).gain(with, without));
     }
     this.payback = payback(engine.line(with), engine.line(without));
-  }
-
-  /**
-   * The ends of an offer.
-   *
-   * @param endings engines of longer plans made already, by number of seasons; more are added
-   */
-  static Ends of(
-      Engine engine,
-      PlanDraws planDraws,
-      Candidate with,
-      Candidate without,
-      Take take,
-      Map<Integer, Engine> endings) {
-    return new Ends(engine, planDraws, with, without, take, endings);
   }
 
   private Scenario over(int seasons) {

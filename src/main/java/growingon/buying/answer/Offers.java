@@ -70,7 +70,7 @@ public final class Offers {
     Numbers numbers = numbers(choice, advised, without);
     int at = advised > 0 ? advised : numbers.best();
     Candidate with = with(choice, at);
-    Ends ends = Ends.of(engine, planDraws, with, without, take, endings);
+    Ends ends = new Ends(engine, planDraws, with, without, take, endings);
     Spread atEnd = planDraws.gain(with, without);
     Spread gain = ends.judgedAt() == ends.planEnd() ? atEnd : ends.gain();
     Offer order = take.orders().get(0);

@@ -52,6 +52,9 @@ public final class Engine {
   /** Of each draw the parts of so many candidates are kept: those that many are compared with. */
   private static final int KEPT_OF_A_DRAW = 3;
 
+  /** Draws to choose by are numbered apart from those on which the answer is judged. */
+  private static final int FIRST_TO_CHOOSE_BY = 1_000_000;
+
   private final Question question;
   private final int threads;
   private final int keptOfADraw;
@@ -225,11 +228,21 @@ public final class Engine {
     return samples;
   }
 
+  /**
+   * Candidates on draws to choose by, as {@link #on}.
+   *
+   * @param from number of the first of these draws
+   * @param to number of the last, not counted in
+   */
+  public Sample[] toChoose(Candidate by, List<Candidate> candidates, int from, int to) {
+    return on(by, candidates, FIRST_TO_CHOOSE_BY + from, FIRST_TO_CHOOSE_BY + to);
+  }
+
   private void onDraw(
       int number, Candidate by, List<Candidate> candidates, int at, Sample[] samples) {
     Luck luck = draws.luck(number);
     // Those that are chosen on come up again and again, those that are judged on once.
-    boolean keeps = number >= Sample.FIRST_TO_CHOOSE_BY;
+    boolean keeps = number >= FIRST_TO_CHOOSE_BY;
     Map<Key, Part> kept =
         keeps ? drawn.computeIfAbsent(number, any -> new Recent<>(keptOfADraw)) : Map.of();
     for (int begin = 0; begin < samples.length; begin += MOST_AT_ONCE) {

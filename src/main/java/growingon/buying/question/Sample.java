@@ -9,9 +9,6 @@ import java.util.Arrays;
  * @param lowest lowest cash of each draw
  */
 public record Sample(double[] values, double[] lowest) {
-  /** Draws to choose by are numbered apart from those on which the answer is judged. */
-  public static final int FIRST_TO_CHOOSE_BY = 1_000_000;
-
   /** The same with more draws behind. */
   public Sample and(Sample more) {
     return new Sample(joined(values, more.values), joined(lowest, more.lowest));

@@ -40,12 +40,17 @@ public final class Climb {
    *
    * @param seesAll whether all moves are looked at once more before it ends
    * @param triesAnyTwo whether any two moves are tried together, where there are few
-   * @param likely a move that promised less when it was looked at last is looked at no more
+   * @param onlyGains whether a move that promised a loss when it was looked at last is looked at no
+   *     more, were it ever so little
    * @param worthAMove a move that brings less is not taken
    * @param worthARound a round that brings less is the last
    */
   private record Care(
-      boolean seesAll, boolean triesAnyTwo, double likely, double worthAMove, double worthARound) {}
+      boolean seesAll,
+      boolean triesAnyTwo,
+      boolean onlyGains,
+      double worthAMove,
+      double worthARound) {}
 
   private Climb(
       Moves moves,
@@ -73,8 +78,7 @@ public final class Climb {
    */
   static Climb whole(
       Moves moves, Question question, Judge judge, double closeTo, int pairs, Known known) {
-    Care care =
-        new Care(true, judge.isOneRun(), little(question, closeTo), ROUNDING, WORTH_A_ROUND);
+    Care care = new Care(true, judge.isOneRun(), false, ROUNDING, WORTH_A_ROUND);
     return new Climb(moves, question, judge, closeTo, pairs, care, known);
   }
 
@@ -86,8 +90,7 @@ public final class Climb {
    */
   public static Climb brief(
       Moves moves, Question question, Judge judge, double closeTo, int pairs, Known known) {
-    double likely = moves.areMany() ? 0 : little(question, closeTo);
-    Care care = new Care(moves.areFew(), false, likely, ROUNDING, WORTH_A_ROUND);
+    Care care = new Care(moves.areFew(), false, moves.areMany(), ROUNDING, WORTH_A_ROUND);
     return new Climb(moves, question, judge, closeTo, pairs, care, known);
   }
 
@@ -96,8 +99,8 @@ public final class Climb {
    * where a round brings little.
    */
   static Climb amongMany(Moves moves, Question question, Judge judge, double closeTo, int pairs) {
-    double little = little(question, closeTo);
-    Care care = new Care(false, false, little, ROUNDING, Math.max(WORTH_A_ROUND, -little));
+    double worthARound = Math.max(WORTH_A_ROUND, closeTo * question.shareOfFew());
+    Care care = new Care(false, false, false, ROUNDING, worthARound);
     return new Climb(moves, question, judge, closeTo, pairs, care, new Known());
   }
 
@@ -115,7 +118,7 @@ public final class Climb {
       int pairs,
       Known known,
       double least) {
-    Care care = new Care(false, false, little(question, closeTo), least, least);
+    Care care = new Care(false, false, false, least, least);
     return new Climb(moves, question, judge, closeTo, pairs, care, known);
   }
 
@@ -127,19 +130,9 @@ public final class Climb {
   static Climb toAStart(Moves moves, Question question, Judge judge, double closeTo, Known known) {
     Care care =
         moves.areFew()
-            ? new Care(true, judge.isOneRun(), little(question, closeTo), ROUNDING, WORTH_A_ROUND)
-            : new Care(
-                known.isEmpty() && !moves.areMany(),
-                false,
-                little(question, closeTo),
-                ROUNDING,
-                closeTo);
+            ? new Care(true, judge.isOneRun(), false, ROUNDING, WORTH_A_ROUND)
+            : new Care(known.isEmpty() && !moves.areMany(), false, false, ROUNDING, closeTo);
     return new Climb(moves, question, judge, closeTo, 0, care, known);
-  }
-
-  /** What is little of so many choices: the more there are, the less each is of the whole. */
-  private static double little(Question question, double closeTo) {
-    return -closeTo * question.shareOfFew();
   }
 
   /** Climbs as far as it goes, over finer and finer numbers of the offers taken. */
@@ -182,15 +175,19 @@ public final class Climb {
     }
   }
 
-  /** Moves that promise to lose little by what they changed when they were looked at last. */
+  /**
+   * Moves that promise to lose little by what they changed when they were looked at last. The more
+   * choices there are, the less each is of the whole.
+   */
   private List<Move> likely(Candidate from) {
+    double least = care.onlyGains() ? 0 : -closeTo * question.shareOfFew();
     ToDoubleFunction<Change> promises = judge.promises(from);
     return moves.singles(from).stream()
         .filter(
             move ->
                 known
                     .of(move)
-                    .map(it -> it.isAny() && promises.applyAsDouble(it) > care.likely())
+                    .map(it -> it.isAny() && promises.applyAsDouble(it) > least)
                     .orElse(true))
         .toList();
   }

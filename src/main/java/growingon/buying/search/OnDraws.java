@@ -62,12 +62,7 @@ final class OnDraws implements Judge {
 
   /** A candidate on all the draws. */
   Sample sample(Candidate candidate) {
-    return engine
-        .on(
-            candidate,
-            List.of(candidate),
-            Sample.FIRST_TO_CHOOSE_BY,
-            Sample.FIRST_TO_CHOOSE_BY + draws)[0];
+    return engine.toChoose(candidate, List.of(candidate), 0, draws)[0];
   }
 
   @Override
@@ -153,9 +148,7 @@ final class OnDraws implements Judge {
     Sample known = stage.samples()[0];
     int done = known == null ? 0 : known.values().length;
     List<Candidate> candidates = stage.open().stream().map(moved::get).toList();
-    Sample[] more =
-        engine.on(
-            by, candidates, Sample.FIRST_TO_CHOOSE_BY + done, Sample.FIRST_TO_CHOOSE_BY + end);
+    Sample[] more = engine.toChoose(by, candidates, done, end);
     for (int i = 0; i < more.length && known != null; i++) {
       more[i] = stage.samples()[i].and(more[i]);
     }

@@ -167,9 +167,7 @@ public final class Search {
         .sorted(Comparator.comparingDouble(Weighed::gain).reversed())
         .limit(Math.max(0, ENDS - ends.size()))
         .forEach(each -> ends.add(question.tidy(each.move().from(last))));
-    Sample[] samples =
-        engine.on(
-            ends.get(0), ends, Sample.FIRST_TO_CHOOSE_BY, Sample.FIRST_TO_CHOOSE_BY + CHOOSING);
+    Sample[] samples = engine.toChoose(ends.get(0), ends, 0, CHOOSING);
     Candidate best = question.asGiven();
     Sample of = samples[ends.indexOf(best)];
     for (int i = 0; i < ends.size(); i++) {
@@ -300,8 +298,7 @@ public final class Search {
     List<Candidate> two = List.of(best, question.asGiven());
     double gain;
     if (withLuck) {
-      Sample[] samples =
-          engine.on(best, two, Sample.FIRST_TO_CHOOSE_BY, Sample.FIRST_TO_CHOOSE_BY + CHOOSING);
+      Sample[] samples = engine.toChoose(best, two, 0, CHOOSING);
       gain = aim.of(samples[0].values()) - aim.of(samples[1].values());
     } else {
       gain = engine.line(best).value() - engine.line(question.asGiven()).value();
