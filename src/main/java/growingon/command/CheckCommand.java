@@ -97,7 +97,10 @@ final class CheckCommand implements Callable<Integer> {
   /** Of a list by itself only its reading is the grower's; steps and room would be usual ones. */
   private boolean isListAlone(Inputs inputs) {
     return Files.isRegularFile(what)
-        && inputs.own().filter(own -> own.reads(what.getFileName().toString())).isPresent();
+        && inputs
+            .own()
+            .filter(own -> own.files().contains(what.getFileName().toString()))
+            .isPresent();
   }
 
   private static String steps(LotHistory lot, Projection projection) {

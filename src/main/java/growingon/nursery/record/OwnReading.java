@@ -2,25 +2,20 @@ package growingon.nursery.record;
 
 import java.util.List;
 import java.util.Objects;
+import java.util.Set;
 
 /**
  * How a grower's own list was read, for whoever wants to check it.
  *
+ * @param files names of the lists' files
  * @param sentences what is said of it first
  * @param tables every row and word of it with what it was read as
  */
-public record OwnReading(List<String> sentences, List<Listed> tables) {
+public record OwnReading(Set<String> files, List<String> sentences, List<Listed> tables) {
   public OwnReading {
+    files = Set.copyOf(files);
     sentences = List.copyOf(sentences);
     tables = List.copyOf(tables);
-  }
-
-  /** Whether it is of a list of this file name. */
-  public boolean reads(String file) {
-    return tables.stream()
-        .filter(table -> table.name().equals("rows-read"))
-        .flatMap(table -> table.rows().stream())
-        .anyMatch(row -> row.get(0).equals(file));
   }
 
   /**

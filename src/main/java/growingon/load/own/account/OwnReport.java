@@ -7,6 +7,7 @@ import growingon.nursery.number.Writing;
 import growingon.nursery.record.OwnReading;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 
 /** How lists were read: in a few sentences, and in tables for whoever wants to check it. */
 public final class OwnReport {
@@ -29,7 +30,10 @@ public final class OwnReport {
 
   /** Sentences and tables. */
   public OwnReading reading() {
-    return new OwnReading(sentences(), new OwnTables(lists, usual, fills).all());
+    return new OwnReading(
+        lists.stream().map(ListRead::file).collect(Collectors.toSet()),
+        sentences(),
+        new OwnTables(lists, usual, fills).all());
   }
 
   /** What a grower reads first. */

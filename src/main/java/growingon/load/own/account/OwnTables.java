@@ -38,7 +38,7 @@ final class OwnTables {
   }
 
   /** A row of a list, and the name by which the plan calls its plants. */
-  private record Called(String file, OwnLot row, String name) {
+  private record ReadRow(String file, OwnLot row, String name) {
     boolean isSized() {
       return row.trunkFromMm().isPresent();
     }
@@ -52,18 +52,18 @@ final class OwnTables {
     }
   }
 
-  private static ListedOf<Called> ofRows(String name, String title, String what) {
-    return ListedOf.<Called>table(name, title)
-        .column("list", Called::file)
+  private static ListedOf<ReadRow> ofRows(String name, String title, String what) {
+    return ListedOf.<ReadRow>table(name, title)
+        .column("list", ReadRow::file)
         .column("sheet", each -> each.row.sheet())
         .column("row", each -> each.row.row())
         .column(what, each -> each.row.lot())
         .column("own_name", each -> each.row.ownName())
-        .column("species", Called::name)
+        .column("species", ReadRow::name)
         .column("library", each -> each.row.taxon().orElse(""));
   }
 
-  private static ListedOf<Called> withSize(ListedOf<Called> table) {
+  private static ListedOf<ReadRow> withSize(ListedOf<ReadRow> table) {
     return table
         .column("trunk_from_mm", each -> each.trunk(each.row.trunkFromMm()))
         .column("trunk_to_mm", each -> each.trunk(each.row.trunkToMm()))
@@ -74,13 +74,13 @@ final class OwnTables {
   }
 
   private Listed stock() {
-    List<Called> rows = new ArrayList<>();
+    List<ReadRow> rows = new ArrayList<>();
     List<OwnLot> called = usual.lots();
     for (ListRead list : lists) {
       for (OwnLot lot : list.kind().isOffers() ? List.<OwnLot>of() : list.lots()) {
         int i = rows.size();
         rows.add(
-            new Called(
+            new ReadRow(
                 list.file(), lot, i < called.size() ? called.get(i).called() : lot.called()));
       }
     }
@@ -98,13 +98,13 @@ final class OwnTables {
   }
 
   private Listed offers() {
-    List<Called> rows = new ArrayList<>();
+    List<ReadRow> rows = new ArrayList<>();
     Map<String, OwnLot> called = new HashMap<>();
     usual.offers().forEach(offer -> called.put(offer.lot(), offer));
     for (ListRead list : lists) {
       for (OwnLot offer : list.kind().isOffers() ? list.lots() : List.<OwnLot>of()) {
         OwnLot its = called.getOrDefault(offer.lot(), offer);
-        rows.add(new Called(list.file(), its, its.called()));
+        rows.add(new ReadRow(list.file(), its, its.called()));
       }
     }
     return withSize(

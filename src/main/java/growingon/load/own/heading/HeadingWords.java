@@ -248,8 +248,7 @@ public final class HeadingWords {
   }
 
   private static boolean isPrice(Meaning meaning) {
-    return PRICES.contains(meaning.ours())
-        || meaning.isOpen() && meaning.choices().stream().anyMatch(PRICES::contains);
+    return meaning.possible().stream().anyMatch(PRICES::contains);
   }
 
   /** For how many plants the prices of a heading are. */
@@ -286,8 +285,7 @@ public final class HeadingWords {
   }
 
   private static boolean isSize(Meaning meaning) {
-    return SIZES.contains(meaning.ours())
-        || meaning.isOpen() && meaning.choices().stream().anyMatch(SIZES::contains);
+    return meaning.possible().stream().anyMatch(SIZES::contains);
   }
 
   /**
@@ -382,7 +380,7 @@ public final class HeadingWords {
   record Near(String heading, Meaning meaning) {
     /** What a column of that heading may be. */
     List<String> choices() {
-      return meaning.isOpen() ? meaning.choices() : List.of(meaning.ours());
+      return meaning.possible();
     }
   }
 }

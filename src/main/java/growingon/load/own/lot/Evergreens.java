@@ -7,6 +7,7 @@ import growingon.nursery.library.Match;
 import growingon.nursery.species.Habit;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /** Which plants keep their leaves: by the library, else conifers by their genus. */
@@ -42,13 +43,17 @@ public final class Evergreens {
   /** The kind that all these taxa are, empty if they are of both. */
   static String kindOf(List<String> taxa) {
     Set<String> kinds = new HashSet<>();
-    taxa.forEach(taxon -> kinds.add(isEvergreen(taxon) ? EVERGREEN : DECIDUOUS));
+    taxa.forEach(
+        taxon ->
+            kinds.add(
+                habit(taxon).filter(Habit.EVERGREEN::equals).isPresent() ? EVERGREEN : DECIDUOUS));
     return kinds.size() == 1 ? kinds.iterator().next() : "";
   }
 
-  private static boolean isEvergreen(String taxon) {
-    return Library.shipped().find(taxon) instanceof Match.One one
-        && one.taxon().habit() == Habit.EVERGREEN;
+  private static Optional<Habit> habit(String plant) {
+    return !plant.isEmpty() && Library.shipped().find(plant) instanceof Match.One one
+        ? Optional.of(one.taxon().habit())
+        : Optional.empty();
   }
 
   /** Whether what stands in for a plant is a kind, not a genus. */
@@ -61,9 +66,8 @@ public final class Evergreens {
     if (isKind(known)) {
       return known.equals(EVERGREEN);
     }
-    if (!known.isEmpty() && Library.shipped().find(known) instanceof Match.One one) {
-      return one.taxon().habit() == Habit.EVERGREEN;
-    }
-    return CONIFERS.contains(PlantNames.genusOf(Keys.of(lot.called())));
+    return habit(known)
+        .map(Habit.EVERGREEN::equals)
+        .orElseGet(() -> CONIFERS.contains(PlantNames.genusOf(Keys.of(lot.called()))));
   }
 }

@@ -40,7 +40,7 @@ public final class PlantNames {
   private final Map<String, String> taxa = new HashMap<>();
   private final Set<String> open = new TreeSet<>();
   private final Map<String, List<String>> byGenus = new TreeMap<>();
-  private final Map<String, Optional<String>> genusWords = new HashMap<>();
+  private final Map<String, String> genusWords = new HashMap<>();
   private int longest = 1;
 
   private PlantNames() {
@@ -56,8 +56,8 @@ public final class PlantNames {
 
   private void addGenusWords() {
     for (CSVRecord row : Resources.rows(PlantNames.class, "genus-words.csv")) {
-      genusWords.put(Keys.of(row.get("word")), Optional.of(row.get("genus")));
-      genusWords.put(Keys.withUmlautsSpelt(row.get("word")), Optional.of(row.get("genus")));
+      genusWords.put(Keys.of(row.get("word")), row.get("genus"));
+      genusWords.put(Keys.withUmlautsSpelt(row.get("word")), row.get("genus"));
     }
   }
 
@@ -97,7 +97,7 @@ public final class PlantNames {
         .or(
             () ->
                 withAndWithoutPlural(first).stream()
-                    .flatMap(word -> genusWords.getOrDefault(word, Optional.empty()).stream())
+                    .flatMap(word -> genusOfWord(word).stream())
                     .findFirst())
         .orElse(first);
   }
@@ -194,7 +194,7 @@ public final class PlantNames {
         .or(
             () ->
                 genusWords.entrySet().stream()
-                    .filter(each -> each.getValue().filter(genus::equals).isPresent())
+                    .filter(each -> each.getValue().equals(genus))
                     .flatMap(each -> exact(key + " " + each.getKey(), "").stream())
                     .filter(PlantMatch::isKnown)
                     .findFirst());
@@ -253,9 +253,13 @@ public final class PlantNames {
     String last = words.get(words.size() - 1);
     return Stream.of(last, first)
         .flatMap(word -> withAndWithoutPlural(word).stream())
-        .flatMap(word -> genusWords.getOrDefault(word, genusOfCompound(last)).stream())
+        .flatMap(word -> genusOfWord(word).or(() -> genusOfCompound(last)).stream())
         .findFirst()
         .map(PlantMatch::ofGenus);
+  }
+
+  private Optional<String> genusOfWord(String word) {
+    return Optional.ofNullable(genusWords.get(word));
   }
 
   private Optional<String> genusOfCompound(String word) {
@@ -263,7 +267,7 @@ public final class PlantNames {
         .filter(each -> each.getKey().length() >= LEAST_OF_COMPOUND)
         .filter(each -> word.endsWith(each.getKey()))
         .max(Comparator.comparingInt(each -> each.getKey().length()))
-        .flatMap(Map.Entry::getValue);
+        .map(Map.Entry::getValue);
   }
 
   /**

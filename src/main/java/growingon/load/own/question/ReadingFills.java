@@ -105,7 +105,7 @@ final class ReadingFills {
           fills.putIfAbsent("vat " + Keys.of(head.heading()), vat(head));
         }
         boolean open = head.is(Meaning.OPEN) && head.rows() > 0;
-        if (head.is(Columns.PLANT_A_ROW)) {
+        if (head.isPlantARow()) {
           fills.putIfAbsent(Columns.PLANT_A_ROW, plantARow(head, list));
         } else if (open || head.how() == HeadingRead.How.LIKELY) {
           String choices =

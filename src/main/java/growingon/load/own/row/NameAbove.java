@@ -32,7 +32,7 @@ final class NameAbove {
       text = RowWords.isDitto(genusCell) ? nameAbove : (genusCell + " " + cultivar).strip();
     }
     if (text.isEmpty() || RowWords.isDitto(text)) {
-      return nameAbove.isEmpty() ? text.isEmpty() ? "" : text : nameAbove;
+      return nameAbove.isEmpty() ? text : nameAbove;
     }
     if (MARK_BEFORE.matcher(text).lookingAt() && !nameAbove.isEmpty()) {
       String rest = MARK_BEFORE.matcher(text).replaceFirst("");

@@ -19,7 +19,7 @@ import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Meaning;
 import growingon.load.own.text.MonthText;
-import growingon.nursery.number.Writing;
+import growingon.load.own.text.Words;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -264,10 +264,7 @@ public final class SheetRead {
     if (!block.things().rows.isEmpty()) {
       notices.add(
           sheet.said(
-              "what is no plant is not read (%s %s)"
-                  .formatted(
-                      block.things().rows.size() == 1 ? "row" : "rows",
-                      Writing.list(block.things().rows.stream().map(Object::toString).toList()))));
+              "what is no plant is not read (%s)".formatted(Words.rows(block.things().rows))));
     }
     block
         .groupsNotUsed()

@@ -2,7 +2,6 @@ package growingon.load.own.row;
 
 import growingon.load.own.lot.Draft;
 import growingon.load.own.text.Words;
-import growingon.nursery.number.Writing;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -60,8 +59,7 @@ final class TotalsCheck {
   }
 
   private static String rows(List<Integer> rows) {
-    String named = Writing.list(rows.stream().map(row -> Integer.toString(row)).toList());
-    return rows.size() == 1 ? "row " + named + " is" : "rows " + named + " are";
+    return Words.rows(rows) + (rows.size() == 1 ? " is" : " are");
   }
 
   private static long sum(List<Draft> lots) {

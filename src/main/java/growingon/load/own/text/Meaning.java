@@ -30,6 +30,11 @@ public record Meaning(String ours, String unit, int rank, List<String> choices) 
     return ours.equals(OPEN);
   }
 
+  /** What it is, or may be where it is open. */
+  public List<String> possible() {
+    return isOpen() ? choices : List.of(ours);
+  }
+
   public Meaning inUnit(String other) {
     return new Meaning(ours, other, rank, choices);
   }
