@@ -206,8 +206,7 @@ public final class SpeedJudging {
 
   /** What to do at the end of growth. */
   String measureThem() {
-    return "measure the same 20 tagged trees each "
-        + past.scenario().nursery().settings().hemisphere().endOfGrowth();
+    return "measure the same 20 tagged trees each " + past.endOfGrowth();
   }
 
   private String season(int year) {

@@ -131,10 +131,6 @@ public final class LossJudging {
             .count();
   }
 
-  private String endOfGrowth() {
-    return past.scenario().nursery().settings().hemisphere().endOfGrowth();
-  }
-
   private int seasons(String species) {
     return (int)
         evidence.spans().stream()
@@ -169,9 +165,9 @@ public final class LossJudging {
               .formatted(range, words.one(value.old()), from, Words.percent(value.weight()));
       case TOO_THIN ->
           "Too few counts to tell: %s; it rests %s on your records, and half is needed. Best: count every lot each %s."
-              .formatted(from, Words.percent(value.weight()), endOfGrowth());
+              .formatted(from, Words.percent(value.weight()), past.endOfGrowth());
       case KNOWN -> "Taken as known: its loss sure % is 100.";
-      default -> "No records: count every lot each %s.".formatted(endOfGrowth());
+      default -> "No records: count every lot each %s.".formatted(past.endOfGrowth());
     };
   }
 }

@@ -279,6 +279,11 @@ public final class Past {
     return scenario.withPlan(scenario.plan().withSeasons(seasons));
   }
 
+  /** The month in which a year's growth is measured, as one says it. */
+  public String endOfGrowth() {
+    return scenario().nursery().settings().hemisphere().endOfGrowth();
+  }
+
   /** What is known, as a plan from the earliest list on. */
   public Scenario scenario() {
     return scenario;

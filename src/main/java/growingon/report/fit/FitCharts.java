@@ -22,7 +22,6 @@ import java.util.Map;
 import java.util.TreeMap;
 import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 
 /**
  * The charts of a fit: growth of each kind, how seasons differed, and kept plans against counts.
@@ -36,6 +35,7 @@ final class FitCharts {
 
   private final Fit fit;
   private final Phrases say;
+  private final List<Value> growthTold;
   private final List<Chart> growth = new ArrayList<>();
   private final List<Chart> seasons = new ArrayList<>();
   private final List<Chart> forecasts = new ArrayList<>();
@@ -43,7 +43,12 @@ final class FitCharts {
   FitCharts(Fit fit, Phrases say) {
     this.say = say;
     this.fit = fit;
-    growthTold().forEach(value -> growth.add(growth(value, growth.size() + 1)));
+    this.growthTold =
+        fit.values().stream()
+            .filter(value -> value.what() == What.GROWTH && value.counts() > 0)
+            .limit(MOST_KINDS)
+            .toList();
+    growthTold.forEach(value -> growth.add(growth(value, growth.size() + 1)));
     if (!fit.seasons().isEmpty()) {
       seasons.add(bySeason());
     }
@@ -70,19 +75,13 @@ final class FitCharts {
 
   /** That of the growth which the records contradict most, else the first. */
   List<String> first() {
-    return growthTold()
+    return growthTold.stream()
         .filter(Value::isChanged)
         .max(Comparator.comparingDouble(value -> Math.abs(Math.log(value.value()))))
-        .map(value -> names(growth).get(growthTold().toList().indexOf(value)))
+        .map(value -> growth.get(growthTold.indexOf(value)).name())
         .or(() -> names(growth).stream().findFirst())
         .stream()
         .toList();
-  }
-
-  private Stream<Value> growthTold() {
-    return fit.values().stream()
-        .filter(value -> value.what() == What.GROWTH && value.counts() > 0)
-        .limit(MOST_KINDS);
   }
 
   List<String> growth() {

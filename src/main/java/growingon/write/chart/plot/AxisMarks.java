@@ -149,22 +149,20 @@ public final class AxisMarks {
   /** A label cut to a width: its first line at the end, its second, which tells more, before. */
   private static String cut(String label, double width, ToDoubleFunction<String> widthOf) {
     List<String> lines = label.lines().toList();
-    String first = lines.get(0);
-    for (int end = first.length(); wider(first, width, widthOf) && end > 1; ) {
-      first = lines.get(0).substring(0, --end).stripTrailing() + "…";
-    }
-    if (lines.size() == 1) {
-      return first;
-    }
-    String second = lines.get(1);
-    for (int from = 0; wider(second, width, widthOf) && from < lines.get(1).length() - 1; ) {
-      second = "…" + lines.get(1).substring(++from).stripLeading();
-    }
-    return first + "\n" + second;
+    String first = cut(lines.get(0), false, width, widthOf);
+    return lines.size() == 1 ? first : first + "\n" + cut(lines.get(1), true, width, widthOf);
   }
 
-  private static boolean wider(String line, double width, ToDoubleFunction<String> widthOf) {
-    return widthOf.applyAsDouble(line) > width;
+  private static String cut(
+      String line, boolean before, double width, ToDoubleFunction<String> widthOf) {
+    String shown = line;
+    for (int left = line.length() - 1; left > 0 && widthOf.applyAsDouble(shown) > width; left--) {
+      shown =
+          before
+              ? "…" + line.substring(line.length() - left).stripLeading()
+              : line.substring(0, left).stripTrailing() + "…";
+    }
+    return shown;
   }
 
   private static double widest(String label, ToDoubleFunction<String> widthOf) {
