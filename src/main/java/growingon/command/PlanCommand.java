@@ -174,7 +174,11 @@ final class PlanCommand implements Callable<Integer> {
     Loaded<Inputs> loaded =
         Loader.load(
             what,
-            species.options(program.clock()).takingLists().withStock(Optional.ofNullable(stock)));
+            species
+                .options(program.clock())
+                .takingLists()
+                .withStock(Optional.ofNullable(stock))
+                .valuing(Planned::worth));
     if (loaded.value().isEmpty()) {
       return new Outcome(Optional.empty(), what, List.of(), Optional.empty(), loaded.problems());
     }

@@ -2,6 +2,7 @@ package growingon.command;
 
 import growingon.load.LaidOut;
 import growingon.load.LoadOptions;
+import growingon.plan.Planned;
 import growingon.problem.Loaded;
 import growingon.problem.advice.ListAdvice;
 import growingon.start.StartedNursery;
@@ -88,7 +89,12 @@ final class StartCommand implements Callable<Integer> {
       }
     }
     Loaded<LaidOut> laid =
-        LaidOut.of(lists, offers, folder, name, new LoadOptions(LocalDate.now(program.clock())));
+        LaidOut.of(
+            lists,
+            offers,
+            folder,
+            name,
+            new LoadOptions(LocalDate.now(program.clock())).valuing(Planned::worth));
     if (laid.value().isEmpty()) {
       return problemsShown.refuse(laid.problems(), spec.commandLine().getErr());
     }

@@ -3,9 +3,8 @@ package growingon.load;
 import growingon.load.cell.Findings;
 import growingon.load.list.OwnLists;
 import growingon.load.list.OwnNursery;
-import growingon.load.list.SiteSaid;
+import growingon.load.list.Said;
 import growingon.load.own.account.OwnReport;
-import growingon.load.own.heading.OwnWords;
 import growingon.load.own.question.Fill;
 import growingon.problem.Loaded;
 import java.nio.file.Path;
@@ -13,6 +12,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * What is laid out in a new nursery folder around lists of the grower's own.
@@ -56,9 +56,10 @@ public record LaidOut(
       List<Path> lists, List<Path> offers, Path folder, String name, LoadOptions options) {
     Findings findings = new Findings();
     OwnLists files = new OwnLists(lists, offers);
-    return OwnNursery.read(
-            files, OwnWords.NONE, List.of(), SiteSaid.NOTHING, name, options.thisMonth(), findings)
-        .map(
+    Optional<OwnNursery> read =
+        OwnNursery.read(files, Said.NOTHING, name, options.thisMonth(), findings);
+    read.ifPresent(own -> Moves.tell(own, options));
+    return read.map(
             own ->
                 Loaded.of(
                     of(own, paths(lists, folder), paths(offers, folder)), findings.problems()))

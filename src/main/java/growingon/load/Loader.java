@@ -206,8 +206,9 @@ public final class Loader {
     }
     PlanReader plan = PlanReader.none(findings);
     plan.readHorizon(options::thisMonth);
-    return OwnFiles.ofList(file, plan.firstMonth(), findings)
-        .map(
+    Optional<OwnFiles> read = OwnFiles.ofList(file, plan.firstMonth(), findings);
+    read.flatMap(OwnFiles::own).ifPresent(own -> Moves.tell(own, options));
+    return read.map(
             files ->
                 files.reading(
                     new NurseryReader(files.nursery(), plan, findings)

@@ -118,6 +118,16 @@ final class NurseryReader {
       List<Demand> demand,
       List<Care> care) {}
 
+  /** Reads what names no lot; empty where something is wrong with it. */
+  Optional<Nursery> around() {
+    Settings settings = settings();
+    Base base =
+        base(
+            settings,
+            new Horizon(planReader.firstMonth(), planReader.seasons(), settings.seasonStart()));
+    return findings.hasErrors() ? Optional.empty() : Optional.of(nursery(base, List.of()));
+  }
+
   /**
    * Reads all of it.
    *

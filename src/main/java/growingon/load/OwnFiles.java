@@ -7,7 +7,7 @@ import growingon.load.file.Tables;
 import growingon.load.list.OwnFile;
 import growingon.load.list.OwnLists;
 import growingon.load.list.OwnNursery;
-import growingon.load.list.SiteSaid;
+import growingon.load.list.Said;
 import growingon.load.own.ListReader;
 import growingon.load.own.heading.ListKind;
 import growingon.load.quick.QuickTable;
@@ -84,24 +84,8 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own, List<Path> today
     Where where = Where.file(file.getFileName().toString());
     NurseryFiles beside = beside(file, where, name, findings);
     return OwnNursery.read(
-            new OwnLists(List.of(file), List.of()),
-            AnswersGiven.words(beside.tables()),
-            AnswersGiven.of(beside.tables()),
-            SiteSaid.of(beside),
-            name,
-            firstMonth,
-            findings)
-        .map(
-            own ->
-                new OwnFiles(
-                    new NurseryFiles(
-                        where,
-                        name,
-                        own.completed(new Tables(findings)),
-                        Optional.empty(),
-                        Optional.empty()),
-                    Optional.of(own),
-                    List.of(file)));
+            new OwnLists(List.of(file), List.of()), Said.in(beside), name, firstMonth, findings)
+        .map(own -> new OwnFiles(own.alone(where), Optional.of(own), List.of(file)));
   }
 
   /** What the grower has answered in files of that name beside a list. */
@@ -139,13 +123,7 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own, List<Path> today
     return lists.size() + offered.size() < named.size() + offers.size()
         ? Optional.empty()
         : OwnNursery.read(
-                new OwnLists(lists, offered),
-                AnswersGiven.words(files.tables()),
-                AnswersGiven.of(files.tables()),
-                SiteSaid.of(files),
-                files.name(),
-                firstMonth,
-                findings)
+                new OwnLists(lists, offered), Said.in(files), files.name(), firstMonth, findings)
             .map(
                 own ->
                     new OwnFiles(

@@ -2,11 +2,16 @@ package growingon.plan;
 
 import growingon.chance.Chances;
 import growingon.money.Accounts;
+import growingon.money.GradeNumbers;
+import growingon.money.Tally;
 import growingon.money.bought.BoughtLot;
 import growingon.money.bought.Reckoned;
 import growingon.money.bought.ValueJoin;
 import growingon.nursery.Inputs;
+import growingon.nursery.Scenario;
+import growingon.project.Programme;
 import growingon.project.Projector;
+import growingon.project.lot.Luck;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -39,6 +44,13 @@ public record Planned(Inputs inputs, Accounts accounts, ValueJoin join, Optional
   public static Planned booked(Inputs inputs) {
     Accounts accounts = Accounts.of(Projector.project(inputs.scenario()));
     return new Planned(inputs, accounts, ValueJoin.NOTHING_BOUGHT, Optional.empty());
+  }
+
+  /** Present value of a plan without luck: of its cash flows, and of what stands at its end. */
+  public static double worth(Scenario scenario) {
+    Tally sums = new Tally(Programme.of(scenario), new GradeNumbers(scenario.nursery()));
+    sums.run(Luck.NONE);
+    return sums.presentValue(scenario.plan().seasons() - 1);
   }
 
   /** Projects and books a plan and weighs what is bought; nothing is drawn. */

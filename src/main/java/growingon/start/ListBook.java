@@ -37,7 +37,8 @@ final class ListBook {
           "fill in", "Type here and nowhere else; what is empty has its usual value",
           "usual", "What holds until you type",
           "question", "What is asked",
-          "moves", "What it moves",
+          "moves",
+              "What it moves; of money and growth, how much the present value differs between a low and a high usual answer",
           "block",
               "Your list, then money and growth, then room and hours; the rest is closed below");
 

@@ -3,13 +3,16 @@ package growingon.load.file;
 import growingon.load.cell.Texts;
 import growingon.load.own.heading.ListKind;
 import growingon.load.own.heading.OwnWords;
+import growingon.load.own.question.Moved;
 import growingon.load.row.Heading;
 import growingon.load.row.Row;
 import growingon.load.source.Answer;
 import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** What a grower filled in of a list, and what they said that words mean. */
 public final class AnswersGiven {
@@ -18,6 +21,7 @@ public final class AnswersGiven {
   private static final Heading<String> COLUMN = Heading.text("column");
   private static final Heading<String> FILLED = Heading.text("fill in");
   private static final Heading<String> USUAL = Heading.text("usual");
+  private static final Heading<String> MOVES = Heading.text("moves");
   private static final Heading<String> KIND = Heading.text("kind");
   private static final Heading<String> YOURS = Heading.text("yours");
   private static final Heading<String> OURS = Heading.text("ours");
@@ -33,7 +37,7 @@ public final class AnswersGiven {
           USUAL,
           Heading.text("question"),
           Heading.text("unit"),
-          Heading.text("moves"),
+          MOVES,
           Heading.text("block"),
           Heading.text("needed"));
 
@@ -67,6 +71,19 @@ public final class AnswersGiven {
       }
     }
     return answers;
+  }
+
+  /** What each cell to fill was told to move, in the order of the sheet. */
+  public static Moved moved(Tables tables) {
+    Map<Moved.Of, String> moved = new LinkedHashMap<>();
+    for (Row row : tables.find(TO_FILL).map(Table::rows).orElse(List.of())) {
+      if (row.has(MOVES)) {
+        moved.put(
+            new Moved.Of(row.cell(TABLE).shown(), row.cell(ROW).shown(), row.cell(COLUMN).shown()),
+            row.cell(MOVES).shown());
+      }
+    }
+    return new Moved(moved);
   }
 
   /** What the grower has said that words mean. */

@@ -11,7 +11,9 @@ import growingon.load.own.account.OwnReport;
 import growingon.load.own.heading.ListKind;
 import growingon.load.own.heading.OwnWords;
 import growingon.load.own.lot.OwnLot;
+import growingon.load.own.lot.Site;
 import growingon.load.own.question.Fill;
+import growingon.load.own.question.Moved;
 import growingon.load.own.question.ToFill;
 import growingon.load.own.row.ListRead;
 import growingon.load.own.sheet.Sheet;
@@ -23,6 +25,7 @@ import growingon.load.table.lot.OffersTable;
 import growingon.load.table.lot.StockTable;
 import growingon.load.table.route.RoutesTable;
 import growingon.nursery.Assumption;
+import growingon.nursery.number.Writing;
 import growingon.problem.Problem;
 import growingon.problem.Where;
 import growingon.problem.advice.ListAdvice;
@@ -60,12 +63,14 @@ public final class OwnNursery {
   private final List<Placed> offers = new ArrayList<>();
   private final Set<String> names = new HashSet<>();
   private final Findings findings;
-  private final List<Answer> answers;
-  private final SiteSaid said;
+  private final Said said;
+  private final String name;
+  private final YearMonth firstMonth;
   private final UsualCells marks = new UsualCells();
   private List<Placed> reckoned = List.of();
   private UsualNursery usual;
   private List<Fill> fills = List.of();
+  private Moved moved;
   private String currency = "EUR";
 
   /**
@@ -76,29 +81,26 @@ public final class OwnNursery {
    */
   private record Placed(OwnLot lot, Where where, String currency) {}
 
-  private OwnNursery(Findings findings, List<Answer> answers, SiteSaid said) {
+  private OwnNursery(Findings findings, Said said, String name, YearMonth firstMonth) {
     this.findings = findings;
-    this.answers = List.copyOf(answers);
     this.said = said;
+    this.moved = said.moved();
+    this.name = name;
+    this.firstMonth = firstMonth;
   }
 
   /**
    * The nursery of lists.
    *
    * @param files the lists
-   * @param words what the grower has said that words mean
-   * @param said what its settings say of its site and money
+   * @param said what the grower has said of them
    * @param firstMonth of the plan
    */
   public static Optional<OwnNursery> read(
-      OwnLists files,
-      OwnWords words,
-      List<Answer> answers,
-      SiteSaid said,
-      String name,
-      YearMonth firstMonth,
-      Findings findings) {
-    OwnNursery nursery = new OwnNursery(findings, answers, said);
+      OwnLists files, Said said, String name, YearMonth firstMonth, Findings findings) {
+    OwnNursery nursery = new OwnNursery(findings, said, name, firstMonth);
+    OwnWords words = said.words();
+    Site site = said.site().site();
     for (OwnWords.Word word : words.unknown()) {
       findings.add(ListAdvice.noColumn(Where.file(name), word.yours(), word.ours()));
     }
@@ -107,17 +109,17 @@ public final class OwnNursery {
       if (sheets.isEmpty()) {
         return Optional.empty();
       }
-      nursery.add(ListReader.read(nameOf(file), sheets.get(), words, said.site()));
+      nursery.add(ListReader.read(nameOf(file), sheets.get(), words, site));
     }
     for (Path file : files.offers()) {
       Optional<List<Sheet>> sheets = OwnFile.read(file, findings);
       if (sheets.isEmpty()) {
         return Optional.empty();
       }
-      nursery.add(
-          ListReader.readOffers(nameOf(file), sheets.get(), words, said.site(), firstMonth));
+      nursery.add(ListReader.readOffers(nameOf(file), sheets.get(), words, site, firstMonth));
     }
-    nursery.settle(name, firstMonth);
+    nursery.settle();
+    nursery.ask();
     return findings.hasErrors() ? Optional.empty() : Optional.of(nursery);
   }
 
@@ -128,6 +130,10 @@ public final class OwnNursery {
   private void add(ListRead asNamed) {
     ListRead read = asNamed.named(this::unlikeOthers);
     ListProblems.tell(read, findings);
+    addRead(read);
+  }
+
+  private void addRead(ListRead read) {
     lists.add(read);
     boolean offered = read.kind().isOffers();
     List<Placed> to = offered ? offers : lots;
@@ -148,7 +154,7 @@ public final class OwnNursery {
   }
 
   private Placed placed(OwnLot lot, ListRead read) {
-    OwnLot answered = Answer.in(answers, read.kind(), lot, said.site());
+    OwnLot answered = Answer.in(said.answers(), read.kind(), lot, said.site().site());
     boolean isFile = lot.sheet().equals(read.file());
     return new Placed(
         read.kind().isOffers() ? answered.from(NurseryFiles.baseOf(read.file())) : answered,
@@ -165,17 +171,21 @@ public final class OwnNursery {
     return currencies.size() == 1 ? currencies.iterator().next() : "";
   }
 
-  private void settle(String name, YearMonth firstMonth) {
+  private void settle() {
     Set<String> ofStock = new LinkedHashSet<>();
     Set<String> ofOffers = new LinkedHashSet<>();
     lists.forEach(list -> (list.kind().isOffers() ? ofOffers : ofStock).addAll(list.currencies()));
     String listed = one(ofStock.isEmpty() && lots.isEmpty() ? ofOffers : ofStock);
-    currency = said.currency().orElse(listed.isEmpty() ? "EUR" : listed);
+    currency = said.site().currency().orElse(listed.isEmpty() ? "EUR" : listed);
     reckoned = bought();
     usual =
         new UsualNursery(
-            lotsOf(lots), lotsOf(reckoned), name, currency, firstMonth, said.site().south());
-    fills = new ArrayList<>(ToFill.of(lists, usual, currency));
+            lotsOf(lots), lotsOf(reckoned), name, currency, firstMonth, said.site().site().south());
+  }
+
+  /** What is asked. */
+  private void ask() {
+    fills = new ArrayList<>(ToFill.of(lists, usual, currency, moved));
     rates().forEach(code -> fills.add(0, ToFill.rate(code, currency)));
   }
 
@@ -198,7 +208,7 @@ public final class OwnNursery {
   }
 
   private boolean isReckoned(String code) {
-    return code.isEmpty() || code.equals(currency) || said.exchanges(code);
+    return code.isEmpty() || code.equals(currency) || said.site().exchanges(code);
   }
 
   /** Currencies of offers whose rate is not known. */
@@ -235,7 +245,7 @@ public final class OwnNursery {
 
   /** The lists as read, for the report. */
   public OwnReport report() {
-    return new OwnReport(lists, usual, fills, said.writing());
+    return new OwnReport(lists, usual, fills, moved, said.site().writing());
   }
 
   /** The values of a plan, the usual ones marked. */
@@ -256,14 +266,76 @@ public final class OwnNursery {
     return fills;
   }
 
+  /** The same lists with one answer more; what is wrong with them is told to nobody. */
+  public OwnNursery answered(Answer answer) {
+    return again(said.and(answer));
+  }
+
+  /** The same; what is wrong with it is told to nobody. */
+  public OwnNursery unheard() {
+    return again(said);
+  }
+
+  private OwnNursery again(Said saidNow) {
+    OwnNursery nursery = new OwnNursery(new Findings(), saidNow, name, firstMonth);
+    lists.forEach(nursery::addRead);
+    nursery.settle();
+    return nursery;
+  }
+
+  /**
+   * The nursery laid out around the lists with one answer more, which is not of a lot.
+   *
+   * @param laidOut the nursery without it
+   */
+  public NurseryFiles answered(Answer answer, NurseryFiles laidOut) {
+    Tables all = laidOut.tables().copy();
+    if (LastYear.isOne(answer)) {
+      LastYear.of(List.of(answer)).scale(all, usual);
+    } else {
+      apply(answer, all);
+    }
+    return laidOut.with(all);
+  }
+
+  /** What each cell to fill moves is known now; those that move most are asked first. */
+  public void tell(Moved told) {
+    moved = told;
+    ask();
+  }
+
+  /** Whether it is known what the cells to fill move. */
+  public boolean isTold() {
+    return moved.isKnown();
+  }
+
+  /** The nursery that is laid out around the lists, with nothing else typed. */
+  public NurseryFiles alone(Where where) {
+    Tables all = completed(new Tables(findings));
+    return new NurseryFiles(where, name, all, Optional.empty(), Optional.empty());
+  }
+
+  public String name() {
+    return name;
+  }
+
+  public YearMonth firstMonth() {
+    return firstMonth;
+  }
+
+  /** How its numbers and months are written. */
+  public Writing writing() {
+    return said.site().writing();
+  }
+
   /**
    * Adds to the tables of a nursery what it lacks: the stock of the lists, whole tables, and rows
    * for new names of the lists. What the grower has answered takes the place of what is there.
    */
   public Tables completed(Tables typed) {
     Tables all = typed.copy();
-    AnsweredTwice.tell(answers, typed, findings);
-    if (said.site().south()) {
+    AnsweredTwice.tell(said.answers(), typed, findings);
+    if (said.site().site().south()) {
       turnSouth(all);
     }
     usual.tables().forEach((name, rows) -> complete(all, name, rows));
@@ -273,8 +345,8 @@ public final class OwnNursery {
                 each.lot, new Where(each.where.file(), each.where.sheet(), each.lot.row(), "")));
     add(all, StockTable.FORMAT, lots, usual.lots(), (lot, its) -> List.of(stockRow(lot)));
     add(all, OffersTable.FORMAT, reckoned, usual.offers(), this::offerRows);
-    LastYear.of(answers).scale(all, usual);
-    answers.stream()
+    LastYear.of(said.answers()).scale(all, usual);
+    said.answers().stream()
         .filter(answer -> !LastYear.isOne(answer))
         .forEach(answer -> apply(answer, all));
     return all;
@@ -282,7 +354,7 @@ public final class OwnNursery {
 
   private Map<String, String> stockRow(OwnLot lot) {
     Map<String, String> row = new LinkedHashMap<>(usual.stockRow(lot));
-    Answer.ofRow(answers, ListKind.STOCK, lot).forEach(row::put);
+    Answer.ofRow(said.answers(), ListKind.STOCK, lot).forEach(row::put);
     return row;
   }
 
@@ -295,7 +367,7 @@ public final class OwnNursery {
   private Map<String, String> offerRow(OwnLot offer, String its) {
     Map<String, String> row =
         new LinkedHashMap<>(usual.offerRow(offer, its.equals(currency) ? "" : its));
-    Answer.ofRow(answers, ListKind.OFFERS, offer).forEach(row::put);
+    Answer.ofRow(said.answers(), ListKind.OFFERS, offer).forEach(row::put);
     return row;
   }
 

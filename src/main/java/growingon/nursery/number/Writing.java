@@ -166,6 +166,14 @@ public record Writing(Digits digits, Days days, Sign sign) {
     return Math.abs(whole) < 1000 ? Long.toString(whole) : decimals(whole, 0);
   }
 
+  /** 12,300: whole, and no more than three figures of it. */
+  public String threeFigures(double number) {
+    double size = Math.abs(number);
+    double step =
+        size < 100 ? 1 : size < 1000 ? 10 : Math.pow(10, Math.floor(Math.log10(size)) - 2);
+    return whole(step * Math.round(number / step));
+  }
+
   /** 3, or 2.5 where it is not whole. */
   public String number(double number) {
     return Math.abs(number - Math.rint(number)) < 0.05 ? whole(number) : decimals(number, 1);

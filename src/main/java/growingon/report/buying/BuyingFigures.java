@@ -166,16 +166,7 @@ final class BuyingFigures {
 
   /** Money to three figures: 8,900; 12,300; 640. */
   String three(double amount) {
-    return say.whole(rounded(amount));
-  }
-
-  static double rounded(double amount) {
-    double size = Math.abs(amount);
-    if (size < 1000) {
-      return size < 100 ? Math.round(amount) : 10 * Math.round(amount / 10);
-    }
-    double step = Math.pow(10, Math.floor(Math.log10(size)) - 2);
-    return step * Math.round(amount / step);
+    return say.writing().threeFigures(amount);
   }
 
   String money(double amount) {

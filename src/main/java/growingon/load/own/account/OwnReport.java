@@ -1,6 +1,7 @@
 package growingon.load.own.account;
 
 import growingon.load.own.question.Fill;
+import growingon.load.own.question.Moved;
 import growingon.load.own.row.ListRead;
 import growingon.load.own.usual.UsualNursery;
 import growingon.nursery.number.Writing;
@@ -14,17 +15,21 @@ public final class OwnReport {
   private final List<ListRead> lists;
   private final UsualNursery usual;
   private final List<Fill> fills;
+  private final Moved moved;
   private final Writing writing;
 
   /**
    * The report of lists, of the nursery laid out for them, and of what is asked.
    *
+   * @param moved what each that is asked moves, as far as that is known
    * @param writing how numbers and months are written
    */
-  public OwnReport(List<ListRead> lists, UsualNursery usual, List<Fill> fills, Writing writing) {
+  public OwnReport(
+      List<ListRead> lists, UsualNursery usual, List<Fill> fills, Moved moved, Writing writing) {
     this.lists = List.copyOf(lists);
     this.usual = usual;
     this.fills = List.copyOf(fills);
+    this.moved = moved;
     this.writing = writing;
   }
 
@@ -38,7 +43,7 @@ public final class OwnReport {
 
   /** What a grower reads first. */
   public List<String> sentences() {
-    return new OwnSentences(lists, usual, fills, writing).all();
+    return new OwnSentences(lists, usual, fills, moved, writing).all();
   }
 
   /**

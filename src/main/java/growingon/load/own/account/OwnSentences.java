@@ -7,6 +7,7 @@ import growingon.load.own.heading.ListKind;
 import growingon.load.own.heading.SizeGroup;
 import growingon.load.own.lot.OwnLot;
 import growingon.load.own.question.Fill;
+import growingon.load.own.question.Moved;
 import growingon.load.own.question.ToFill;
 import growingon.load.own.row.ListRead;
 import growingon.load.own.row.SheetAccount;
@@ -31,12 +32,15 @@ final class OwnSentences {
   private final List<ListRead> lists;
   private final UsualNursery usual;
   private final List<Fill> fills;
+  private final Moved moved;
   private final Writing writing;
 
-  OwnSentences(List<ListRead> lists, UsualNursery usual, List<Fill> fills, Writing writing) {
+  OwnSentences(
+      List<ListRead> lists, UsualNursery usual, List<Fill> fills, Moved moved, Writing writing) {
     this.lists = lists;
     this.usual = usual;
     this.fills = fills;
+    this.moved = moved;
     this.writing = writing;
   }
 
@@ -71,8 +75,9 @@ final class OwnSentences {
     if (places() > 0) {
       usualOnes.add("the size of %s".formatted(many(places(), "place")));
     }
-    return "%s are usual values, not yours: %d cells in to fill."
-        .formatted(Writing.list(usualOnes), asked());
+    return "%s are usual values, not yours: %d cells in to fill%s."
+        .formatted(
+            Writing.list(usualOnes), asked(), moved.isKnown() ? ", what moves most first" : "");
   }
 
   /**

@@ -1,6 +1,8 @@
 package growingon.load.own.question;
 
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
 
 /**
  * A row of the sheet to fill: a cell that the grower may answer.
@@ -14,6 +16,7 @@ import java.util.List;
  * @param block reading, money and growth, room and hours, or more
  * @param needed whether the plan cannot go on without it
  * @param choices among which to choose, empty where it is a number or a name
+ * @param between which usual answers it lies, where it is known how far these move a plan
  */
 public record Fill(
     String usual,
@@ -25,7 +28,16 @@ public record Fill(
     String column,
     String block,
     boolean needed,
-    List<String> choices) {
+    List<String> choices,
+    Optional<Between> between) {
+  /** A low and a high usual answer, as typed: nine nurseries of ten in between, more or less. */
+  public record Between(String low, String high) {
+    public Between {
+      Objects.requireNonNull(low);
+      Objects.requireNonNull(high);
+    }
+  }
+
   /** Columns of the sheet. */
   public static final List<String> COLUMNS =
       List.of(
@@ -42,6 +54,7 @@ public record Fill(
 
   public Fill {
     choices = List.copyOf(choices);
+    Objects.requireNonNull(between);
   }
 
   /** A cell for a number or a name. */
@@ -55,7 +68,18 @@ public record Fill(
       String column,
       String block,
       boolean needed) {
-    this(usual, question, unit, moves, table, row, column, block, needed, List.of());
+    this(
+        usual,
+        question,
+        unit,
+        moves,
+        table,
+        row,
+        column,
+        block,
+        needed,
+        List.of(),
+        Optional.empty());
   }
 
   /** Its cells under the columns of the sheet, with nothing filled in. */
@@ -65,10 +89,21 @@ public record Fill(
   }
 
   Fill in(String other) {
-    return new Fill(usual, question, unit, moves, table, row, column, other, needed, choices);
+    return new Fill(
+        usual, question, unit, moves, table, row, column, other, needed, choices, between);
   }
 
   Fill choosing(List<String> from) {
-    return new Fill(usual, question, unit, moves, table, row, column, block, needed, from);
+    return new Fill(usual, question, unit, moves, table, row, column, block, needed, from, between);
+  }
+
+  Fill between(String low, String high) {
+    Optional<Between> ends = Optional.of(new Between(low, high));
+    return new Fill(usual, question, unit, moves, table, row, column, block, needed, choices, ends);
+  }
+
+  Fill moving(String what) {
+    return new Fill(
+        usual, question, unit, what, table, row, column, block, needed, choices, between);
   }
 }

@@ -6,7 +6,10 @@ import growingon.load.own.row.ListRead;
 import growingon.load.own.size.PotSize;
 import growingon.load.own.usual.UsualNursery;
 import growingon.load.own.usual.UsualSeason;
+import growingon.nursery.library.Library;
+import growingon.nursery.library.Taxon;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -35,7 +38,7 @@ final class MoneyFills {
     currency(lists).ifPresent(fills::add);
     lastYear();
     prices();
-    classes(usual, fills);
+    classes();
     add(
         "1",
         "Do your trees grow faster or slower than usual? 1.2 is a fifth faster",
@@ -43,7 +46,8 @@ final class MoneyFills {
         "when all trees are ready",
         "settings",
         "site speed",
-        "value");
+        "value",
+        Range.OF_SPEEDS);
     unknownSpecies();
     add(
         "15",
@@ -52,7 +56,8 @@ final class MoneyFills {
         "all work",
         "settings",
         "hourly rate",
-        "value");
+        "value",
+        Range.OF_WAGES);
     units();
     return fills;
   }
@@ -64,8 +69,52 @@ final class MoneyFills {
       String moves,
       String table,
       String row,
-      String column) {
-    fills.add(new Fill(its, question, unit, moves, table, row, column, MONEY, false));
+      String column,
+      Range range) {
+    double usually = Double.parseDouble(its);
+    fills.add(
+        new Fill(its, question, unit, moves, table, row, column, MONEY, false)
+            .between(range.low(usually), range.high(usually)));
+  }
+
+  /**
+   * A low and a high usual value.
+   *
+   * @param times the usual value the high one is, and the low one the usual value by
+   * @param least of what is sold in whole plants
+   */
+  private record Range(double times, double least) {
+    /** Prices of like trees between nurseries: common practice, no source. */
+    static final Range OF_PRICES = new Range(1.4, 0);
+
+    /** What is sold of what is ready, and in all: common practice, no source. */
+    static final Range OF_SALES = new Range(2, 0);
+
+    static final Range OF_UNITS = new Range(2, 1);
+
+    /** Nurseries in pots by the library: its spread between sites, 0.30, times 1.2816. */
+    static final Range OF_SPEEDS = new Range(1.5, 0);
+
+    /** As the spread of usual trunks. */
+    static final Range OF_TRUNKS = new Range(1.3, 0);
+
+    /** An hour with what is paid on it: common practice, no source. */
+    static final Range OF_WAGES = new Range(1.6, 0);
+
+    String low(double usually) {
+      return written(Math.max(least, usually / times));
+    }
+
+    String high(double usually) {
+      return written(usually * times);
+    }
+
+    /** In whole numbers, of less than ten in tenths, of more than a thousand in three figures. */
+    private String written(double value) {
+      double tens = Math.pow(10, Math.max(0, Math.floor(Math.log10(value)) - 2));
+      double step = value < 10 && least == 0 ? 0.1 : tens;
+      return UsualSeason.written(Math.rint(Math.rint(value / step) * step * 10) / 10);
+    }
   }
 
   private List<Map<String, String>> demandOfAll() {
@@ -86,7 +135,8 @@ final class MoneyFills {
         "all usual prices and units",
         "demand",
         UsualSeason.LAST_YEAR,
-        UsualSeason.SALES);
+        UsualSeason.SALES,
+        Range.OF_SALES);
     add(
         Long.toString(Math.round(usual.season().trees())),
         "About how many trees was that?",
@@ -94,7 +144,8 @@ final class MoneyFills {
         "all usual prices and units",
         "demand",
         UsualSeason.LAST_YEAR,
-        UsualSeason.TREES);
+        UsualSeason.TREES,
+        Range.OF_SALES);
   }
 
   private void prices() {
@@ -106,7 +157,8 @@ final class MoneyFills {
           "all sales of that grade",
           "demand",
           named(row),
-          "price");
+          "price",
+          Range.OF_PRICES);
     }
   }
 
@@ -120,24 +172,39 @@ final class MoneyFills {
           "all sales of that grade",
           "demand",
           named(row),
-          "units");
+          "units",
+          Range.OF_UNITS);
     }
   }
 
   private void unknownSpecies() {
     for (Map<String, String> row : usual.tables().get("species")) {
       if (row.get("library").equals("deciduous") || row.get("library").equals("evergreen")) {
-        add(
-            row.get("library"),
-            "%s is not in the library: which plant there is it most like?"
-                .formatted(row.get("species")),
-            "",
-            "its growth and losses",
-            "species",
-            row.get("species"),
-            "library");
+        fills.add(
+            new Fill(
+                    row.get("library"),
+                    "%s is not in the library: which plant there is it most like?"
+                        .formatted(row.get("species")),
+                    "",
+                    "its growth and losses",
+                    "species",
+                    row.get("species"),
+                    "library",
+                    MONEY,
+                    false)
+                .between(ofKind(row.get("library"), 0.1), ofKind(row.get("library"), 0.9)));
       }
     }
+  }
+
+  /** The plant of a kind than which a share of its kind grow slower. */
+  private static String ofKind(String kind, double share) {
+    List<Taxon> kin =
+        Library.shipped().taxa().stream()
+            .filter(taxon -> taxon.habit().toString().equals(kind))
+            .sorted(Comparator.comparing(Taxon::fieldMm))
+            .toList();
+    return kin.get((int) Math.rint(share * (kin.size() - 1))).species();
   }
 
   /** Where the prices do not say it, the currency is asked for. */
@@ -164,7 +231,7 @@ final class MoneyFills {
   }
 
   /** The classes of usual trunks with most plants. */
-  private static void classes(UsualNursery usual, List<Fill> fills) {
+  private void classes() {
     Map<String, Long> plants = new LinkedHashMap<>();
     Map<String, Double> trunk = new LinkedHashMap<>();
     for (OwnLot lot : usual.lots().isEmpty() ? usual.offers() : usual.lots()) {
@@ -179,16 +246,14 @@ final class MoneyFills {
         .limit(3)
         .forEach(
             each ->
-                fills.add(
-                    new Fill(
-                        PotSize.plain(trunk.get(each.getKey())),
-                        "How thick is the trunk of trees in %s?".formatted(each.getKey()),
-                        "mm",
-                        each.getValue() + " plants",
-                        "stock",
-                        each.getKey(),
-                        "trunk mm",
-                        MONEY,
-                        false)));
+                add(
+                    PotSize.plain(trunk.get(each.getKey())),
+                    "How thick is the trunk of trees in %s?".formatted(each.getKey()),
+                    "mm",
+                    each.getValue() + " plants",
+                    "stock",
+                    each.getKey(),
+                    "trunk mm",
+                    Range.OF_TRUNKS));
   }
 }

@@ -23,12 +23,14 @@ public final class ToFill {
    * The rows in order.
    *
    * @param lists of stock and of offers
+   * @param moved what each moves, as far as that is known
    */
-  public static List<Fill> of(List<ListRead> lists, UsualNursery usual, String currency) {
+  public static List<Fill> of(
+      List<ListRead> lists, UsualNursery usual, String currency, Moved moved) {
     List<Fill> asked = new ArrayList<>();
     List<Fill> more = new ArrayList<>();
     take(ReadingFills.of(lists), READING, MOST_READING, asked, more);
-    take(new MoneyFills(lists, usual, currency).all(), MONEY, MOST_MONEY, asked, more);
+    take(moved.told(new MoneyFills(lists, usual, currency).all()), MONEY, MOST_MONEY, asked, more);
     take(RoomFills.of(usual, currency), ROOM, MOST_ROOM, asked, more);
     asked.addAll(more);
     return List.copyOf(asked);

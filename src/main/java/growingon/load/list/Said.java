@@ -1,0 +1,41 @@
+package growingon.load.list;
+
+import growingon.load.file.AnswersGiven;
+import growingon.load.file.NurseryFiles;
+import growingon.load.own.heading.OwnWords;
+import growingon.load.own.question.Moved;
+import growingon.load.source.Answer;
+import java.util.List;
+import java.util.stream.Stream;
+
+/**
+ * What a grower has said of lists, and of the nursery around them.
+ *
+ * @param words what words mean
+ * @param answers of the sheet to fill
+ * @param site what its settings say of its site and money
+ * @param moved what each cell to fill was told to move
+ */
+public record Said(OwnWords words, List<Answer> answers, SiteSaid site, Moved moved) {
+  /** Nothing is said yet. */
+  public static final Said NOTHING =
+      new Said(OwnWords.NONE, List.of(), SiteSaid.NOTHING, Moved.UNKNOWN);
+
+  public Said {
+    answers = List.copyOf(answers);
+  }
+
+  /** What is said in a nursery's files. */
+  public static Said in(NurseryFiles files) {
+    return new Said(
+        AnswersGiven.words(files.tables()),
+        AnswersGiven.of(files.tables()),
+        SiteSaid.of(files),
+        AnswersGiven.moved(files.tables()));
+  }
+
+  Said and(Answer answer) {
+    return new Said(
+        words, Stream.concat(answers.stream(), Stream.of(answer)).toList(), site, moved);
+  }
+}
