@@ -1,6 +1,5 @@
 package growingon.load.list;
 
-import growingon.load.cell.Cell;
 import growingon.load.cell.Findings;
 import growingon.load.cell.Texts;
 import growingon.load.file.NurseryFiles;
@@ -23,7 +22,6 @@ import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
 import growingon.load.table.lot.OffersTable;
 import growingon.load.table.lot.StockTable;
-import growingon.load.table.route.RoutesTable;
 import growingon.nursery.Assumption;
 import growingon.nursery.number.Writing;
 import growingon.problem.Problem;
@@ -336,7 +334,7 @@ public final class OwnNursery {
     Tables all = typed.copy();
     AnsweredTwice.tell(said.answers(), typed, findings);
     if (said.site().site().south()) {
-      turnSouth(all);
+      SouthernSteps.turn(all, usual).ifPresent(findings::add);
     }
     usual.tables().forEach((name, rows) -> complete(all, name, rows));
     lots.forEach(
@@ -390,24 +388,6 @@ public final class OwnNursery {
     rows.forEach(
         (sheet, its) ->
             all.extend(format, TextRows.grid(sheet, its, numbers.get(sheet)), findings));
-  }
-
-  /** Steps that were laid out for the north, and are as they were, fall half a year later. */
-  private void turnSouth(Tables all) {
-    Map<List<String>, String> turned = usual.turnedSouth();
-    List<Where> places = new ArrayList<>();
-    all.change(
-        RoutesTable.FORMAT,
-        row -> {
-          List<String> step =
-              Stream.of("route", "step", "when").map(each -> row.cell(each).shown()).toList();
-          Optional<String> when = Optional.ofNullable(turned.get(step));
-          when.ifPresent(found -> places.add(row.where()));
-          return when.map(found -> row.with("when", Cell.ofText(found), row.where())).orElse(row);
-        });
-    if (!places.isEmpty()) {
-      findings.add(ListAdvice.routesTurned(places.get(0), places.size()));
-    }
   }
 
   /** An answer that finds nothing to answer is told. */
