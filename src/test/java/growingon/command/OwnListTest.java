@@ -628,14 +628,14 @@ class OwnListTest {
     Path list = folder.resolve("stock.csv");
     Files.writeString(
         list,
-        "Plant,Size,Qty,Dept\nField maple,C10,40,Trees\nall in the shade,,,\nHornbeam,C10,30,Trees\n");
+        "Yard\n\nPlant,Size,Qty,Dept\nField maple,C10,40,Trees\nall in the shade,,,\nHornbeam,C10,30,Trees\n");
     plan(list, "report");
     assertThat(Files.readString(folder.resolve("report/problems.txt")))
         .contains(
-            "stock.csv, column Dept: this heading is not understood for certain, and its column is"
+            "stock.csv, row 3, column Dept: this heading is not understood for certain, and its column is"
                 + " not read (such as Trees); say in own words what it is")
         .contains(
-            "stock.csv, row 3: a title between the lots is not used (all in the shade); make a column"
+            "stock.csv, row 5: a title between the lots is not used (all in the shade); make a column"
                 + " of it if it says something of the rows below");
   }
 }

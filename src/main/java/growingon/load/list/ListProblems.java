@@ -24,7 +24,7 @@ final class ListProblems {
     }
     checkRows(read, where, findings);
     for (HeadingRead head : read.headings()) {
-      Where cell = new Where(read.file(), sheet(read, head.sheet()), 0, head.heading());
+      Where cell = new Where(read.file(), sheet(read, head.sheet()), head.row(), head.heading());
       if (head.ours().equals("?")) {
         findings.add(ListAdvice.openHeading(cell, head.example(), head.choices()));
       } else if (head.isPlantARow()) {

@@ -2,6 +2,7 @@ package growingon.load.own.heading;
 
 import growingon.load.own.heading.HeadingRead.How;
 import growingon.load.own.plant.PlantNames;
+import growingon.load.own.sheet.Sheet;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.text.Keys;
@@ -22,14 +23,16 @@ import java.util.Set;
  */
 public final class Columns {
   private final String sheet;
+  private final int row;
   private final List<SheetRow> body;
   private final ColumnCells cells;
   private final OwnWords own;
   private final List<HeadingRead> reads = new ArrayList<>();
   private final List<Integer> ranks = new ArrayList<>();
 
-  private Columns(String sheet, List<SheetRow> body, OwnWords own) {
+  private Columns(String sheet, int row, List<SheetRow> body, OwnWords own) {
     this.sheet = sheet;
+    this.row = row;
     this.body = body;
     this.cells = new ColumnCells(body);
     this.own = own;
@@ -42,7 +45,7 @@ public final class Columns {
    * @param from first column of the list, and the one behind its last
    */
   public static List<HeadingRead> of(
-      String sheet, HeadingRow row, List<SheetRow> body, int from, int to, OwnWords own) {
+      Sheet sheet, HeadingRow row, List<SheetRow> body, int from, int to, OwnWords own) {
     List<HeadingRead> reads = read(sheet, row, body, from, to, own);
     return reads.stream().noneMatch(each -> each.how() == How.YOURS)
         ? reads
@@ -67,8 +70,9 @@ public final class Columns {
   }
 
   private static List<HeadingRead> read(
-      String sheet, HeadingRow row, List<SheetRow> body, int from, int to, OwnWords own) {
-    Columns columns = new Columns(sheet, body, own);
+      Sheet sheet, HeadingRow row, List<SheetRow> body, int from, int to, OwnWords own) {
+    int number = sheet.rows().get(row.lastIndex()).number();
+    Columns columns = new Columns(sheet.name(), number, body, own);
     row.texts().subMap(from, to).forEach(columns::add);
     columns.settleBreaks();
     columns.settleOpen();
@@ -111,6 +115,7 @@ public final class Columns {
     reads.add(
         new HeadingRead(
             sheet,
+            row,
             column,
             heading.strip(),
             meaning.ours(),
@@ -361,6 +366,7 @@ public final class Columns {
       reads.add(
           new HeadingRead(
               sheet,
+              row,
               PLANT_A_ROW_COLUMN,
               A_PLANT_A_ROW,
               PLANT_A_ROW,

@@ -8,6 +8,7 @@ import java.util.List;
  * A heading of a list and what it is taken for.
  *
  * @param sheet it stands on
+ * @param row it stands in, as the spreadsheet counts
  * @param column from 0
  * @param heading as typed
  * @param ours column of ours, "?" while it is open, "not read"
@@ -20,6 +21,7 @@ import java.util.List;
  */
 public record HeadingRead(
     String sheet,
+    int row,
     int column,
     String heading,
     String ours,
@@ -73,6 +75,6 @@ public record HeadingRead(
 
   HeadingRead as(String other, String itsUnit, How itsHow, String said) {
     return new HeadingRead(
-        sheet, column, heading, other, itsUnit, itsHow, choices, rows, example, said);
+        sheet, row, column, heading, other, itsUnit, itsHow, choices, rows, example, said);
   }
 }

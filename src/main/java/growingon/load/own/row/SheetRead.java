@@ -198,7 +198,7 @@ public final class SheetRead {
     List<SheetRow> own0 = rows.stream().filter(row -> !row.cells().isEmpty()).toList();
     List<SheetRow> values =
         own0.stream().filter(row -> row.cells().size() > 1 && !isAgain(row, head)).toList();
-    List<HeadingRead> reads = Columns.of(sheet.name(), head, values, from, to, own);
+    List<HeadingRead> reads = Columns.of(sheet, head, values, from, to, own);
     heads.addAll(reads);
     ColumnFacts facts = ColumnFacts.of(reads, values, notices);
     boolean soldOff = SoldOff.isToBeTakenOff(sheet.name(), reads, values, own, questions, notices);
