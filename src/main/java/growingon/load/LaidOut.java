@@ -6,6 +6,7 @@ import growingon.load.list.OwnNursery;
 import growingon.load.list.Said;
 import growingon.load.own.account.OwnReport;
 import growingon.load.own.question.Fill;
+import growingon.nursery.record.InList;
 import growingon.problem.Loaded;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -24,6 +25,7 @@ import java.util.Optional;
  * @param sentences what is said of the lists
  * @param wordChoices what a row of own words may be, by its index
  * @param fillChoices what a row of to fill may be, by its index
+ * @param fillsInList what a row of to fill asks of, by its index
  */
 public record LaidOut(
     Map<String, List<Map<String, String>>> tables,
@@ -32,7 +34,8 @@ public record LaidOut(
     int asked,
     List<String> sentences,
     Map<Integer, List<String>> wordChoices,
-    Map<Integer, List<String>> fillChoices) {
+    Map<Integer, List<String>> fillChoices,
+    Map<Integer, InList> fillsInList) {
 
   /** Headings of the sheet own words. */
   public static List<String> wordColumns() {
@@ -82,7 +85,10 @@ public record LaidOut(
     List<List<String>> fills = own.fills().stream().map(Fill::cells).toList();
     int asked = (int) own.fills().stream().filter(each -> !each.block().equals("more")).count();
     Map<Integer, List<String>> choices = new HashMap<>();
+    Map<Integer, InList> inList = new HashMap<>();
     for (int i = 0; i < own.fills().size(); i++) {
+      int index = i;
+      own.fills().get(i).inList().ifPresent(cell -> inList.put(index, cell));
       if (!own.fills().get(i).choices().isEmpty()) {
         choices.put(i, own.fills().get(i).choices());
       }
@@ -94,6 +100,7 @@ public record LaidOut(
         asked,
         own.report().sentences(),
         own.report().wordChoices(words),
-        choices);
+        choices,
+        inList);
   }
 }

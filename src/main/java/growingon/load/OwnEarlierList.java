@@ -15,6 +15,7 @@ import growingon.load.table.lot.StockTable;
 import growingon.nursery.lot.Lot;
 import growingon.problem.Where;
 import growingon.problem.advice.FitAdvice;
+import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -46,7 +47,7 @@ final class OwnEarlierList {
     if (!ListReader.isList(sheets)) {
       return Optional.empty();
     }
-    ListRead read = ListReader.read(name, sheets, sources.words(), sources.site());
+    ListRead read = ListReader.read(Path.of(name), sheets, sources.words(), sources.site());
     return read.lots().isEmpty()
         ? Optional.empty()
         : Optional.of(new OwnEarlierList(read, Where.file(name), sources));

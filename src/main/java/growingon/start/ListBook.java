@@ -6,7 +6,10 @@ import growingon.report.model.InputBook.Choice;
 import growingon.report.model.InputBook.Holds;
 import growingon.report.model.InputBook.InputColumn;
 import growingon.report.model.InputBook.InputSheet;
+import growingon.report.model.Origin;
+import growingon.report.model.Origins;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -40,7 +43,8 @@ final class ListBook {
           "moves",
               "What it moves; of money and growth, how much the present value differs between a low and a high usual answer",
           "block",
-              "Your list, then money and growth, then room and hours; the rest is closed below");
+              "Your list, then money and growth, then room and hours; the rest is closed below",
+          "in your list", "Leads to what is asked of");
 
   private ListBook() {}
 
@@ -64,7 +68,24 @@ final class ListBook {
         LaidOut.fillColumns().stream()
             .map(heading -> column(heading, FILL_NOTES.getOrDefault(heading, ""), ""))
             .toList();
-    return new InputSheet("to fill", columns, laid.fills(), laid.asked(), 0, laid.fillChoices());
+    return new InputSheet(
+        "to fill",
+        columns,
+        laid.fills(),
+        laid.asked(),
+        0,
+        laid.fillChoices(),
+        new Origins(columns.size() - 1, origins(laid)));
+  }
+
+  private static Map<Integer, Origin> origins(LaidOut laid) {
+    Map<Integer, Origin> origins = new HashMap<>();
+    laid.fillsInList()
+        .forEach(
+            (index, cell) ->
+                origins.put(
+                    index, new Origin(cell.file(), cell.sheet(), cell.row(), cell.column())));
+    return origins;
   }
 
   private static InputSheet words(LaidOut laid) {
@@ -78,7 +99,13 @@ final class ListBook {
                         heading.equals(OURS) ? OURS : ""))
             .toList();
     return new InputSheet(
-        "own words", columns, laid.words(), laid.words().size(), FILLED_WORDS, laid.wordChoices());
+        "own words",
+        columns,
+        laid.words(),
+        laid.words().size(),
+        FILLED_WORDS,
+        laid.wordChoices(),
+        Origins.NONE);
   }
 
   private static InputColumn column(String heading, String note, String choice) {

@@ -52,15 +52,17 @@ final class ReportFiles {
   private ReportFiles() {}
 
   static void write(Report report, Path folder, FileNames names) throws IOException {
-    write(report, folder, names, Map.of());
+    write(report, folder, folder, names, Map.of());
   }
 
   /**
    * The same with further texts.
    *
-   * @param more by their paths in the folder, with / between folders
+   * @param home where the folder will lie
+   * @param beside by their paths in the folder, with / between folders
    */
-  static void write(Report report, Path folder, FileNames names, Map<String, String> beside)
+  static void write(
+      Report report, Path folder, Path home, FileNames names, Map<String, String> beside)
       throws IOException {
     check(report);
     writeBeside(folder, beside);
@@ -88,7 +90,7 @@ final class ReportFiles {
               workers,
               page,
               out -> out.write(PageWriter.bytes(report, chart -> get(onPage.get(chart.name()))))));
-      writeBooks(report, folder, names, name -> get(drawn.get(name)).png());
+      writeBooks(report, folder, home, names, name -> get(drawn.get(name)).png());
       texts.addAll(drawn.values());
       for (Future<?> each : texts) {
         get(each);
@@ -108,13 +110,14 @@ final class ReportFiles {
   }
 
   private static void writeBooks(
-      Report report, Path folder, FileNames names, WorkbookWriter.DrawnCharts pictures)
+      Report report, Path folder, Path home, FileNames names, WorkbookWriter.DrawnCharts pictures)
       throws IOException {
     Files.write(
-        folder.resolve(names.workbook()), WorkbookWriter.write(report, Book.PLAN, pictures));
+        folder.resolve(names.workbook()), WorkbookWriter.write(report, Book.PLAN, pictures, home));
     if (report.sheets(Book.DETAILS).findAny().isPresent()) {
       Files.write(
-          folder.resolve(names.details()), WorkbookWriter.write(report, Book.DETAILS, pictures));
+          folder.resolve(names.details()),
+          WorkbookWriter.write(report, Book.DETAILS, pictures, home));
     }
   }
 

@@ -67,7 +67,8 @@ public final class ReportFolder {
         new FileNames(beside.workbook(), FileNames.USUAL.details(), FileNames.USUAL.page());
     FileNames names = placing.dated() ? FileNames.dated(report) : usual;
     return new FolderSwap(placing, guard(placing, report.plan(), report.reader()))
-        .replaceWith(fresh -> ReportFiles.write(report, fresh, names, beside.texts()));
+        .replaceWith(
+            fresh -> ReportFiles.write(report, fresh, placing.folder(), names, beside.texts()));
   }
 
   /**
@@ -81,7 +82,7 @@ public final class ReportFolder {
     Map<String, String> more = new TreeMap<>();
     proposal.forEach((name, text) -> more.put("proposal/" + name, text));
     return new FolderSwap(placing, guard(placing, report.plan(), report.reader()))
-        .replaceWith(fresh -> ReportFiles.write(report, fresh, names, more));
+        .replaceWith(fresh -> ReportFiles.write(report, fresh, placing.folder(), names, more));
   }
 
   /** Writes a report of which nothing else is to be said. */

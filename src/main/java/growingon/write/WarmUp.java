@@ -16,6 +16,7 @@ import growingon.write.chart.PngPicture;
 import growingon.write.workbook.WorkbookWriter;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.file.Path;
 import java.util.List;
 
 /** Writes a tiny report to nowhere, so that the classes it takes are loaded. */
@@ -43,7 +44,8 @@ final class WarmUp {
     Report report =
         Report.of("", "", Phrases.PLAIN, "").sheets(List.of(sheet)).charts(List.of(chart)).build();
     try {
-      WorkbookWriter.write(report, Book.PLAN, name -> PngPicture.encode(ChartPainter.paint(chart)));
+      WorkbookWriter.write(
+          report, Book.PLAN, name -> PngPicture.encode(ChartPainter.paint(chart)), Path.of(""));
     } catch (IOException impossible) {
       throw new UncheckedIOException("writing to memory failed", impossible);
     }

@@ -45,10 +45,11 @@ class ListsOfOthersTest {
 
   private static ListRead read(String file) {
     Findings findings = new Findings();
-    var sheets = OwnFile.read(LISTS.resolve(file), findings).orElseThrow();
+    Path path = LISTS.resolve(file);
+    var sheets = OwnFile.read(path, findings).orElseThrow();
     return file.startsWith("09")
-        ? ListReader.readOffers(file, sheets, OwnWords.NONE, Site.USUAL, YearMonth.of(2026, 11))
-        : ListReader.read(file, sheets, OwnWords.NONE, Site.USUAL);
+        ? ListReader.readOffers(path, sheets, OwnWords.NONE, Site.USUAL, YearMonth.of(2026, 11))
+        : ListReader.read(path, sheets, OwnWords.NONE, Site.USUAL);
   }
 
   private static String line(OwnLot lot) {

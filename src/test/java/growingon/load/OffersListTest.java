@@ -39,11 +39,7 @@ class OffersListTest {
   private static ListRead read(Path file) {
     Findings findings = new Findings();
     return ListReader.readOffers(
-        file.getFileName().toString(),
-        OwnFile.read(file, findings).orElseThrow(),
-        OwnWords.NONE,
-        Site.USUAL,
-        FROM);
+        file, OwnFile.read(file, findings).orElseThrow(), OwnWords.NONE, Site.USUAL, FROM);
   }
 
   private ListRead read(String text) throws IOException {

@@ -39,7 +39,8 @@ public final class AnswersGiven {
           Heading.text("unit"),
           MOVES,
           Heading.text("block"),
-          Heading.text("needed"));
+          Heading.text("needed"),
+          Heading.text("in your list"));
 
   /** The sheet own words. */
   public static final TableFormat OWN_WORDS =

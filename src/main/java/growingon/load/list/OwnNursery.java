@@ -107,22 +107,18 @@ public final class OwnNursery {
       if (sheets.isEmpty()) {
         return Optional.empty();
       }
-      nursery.add(ListReader.read(nameOf(file), sheets.get(), words, site));
+      nursery.add(ListReader.read(file, sheets.get(), words, site));
     }
     for (Path file : files.offers()) {
       Optional<List<Sheet>> sheets = OwnFile.read(file, findings);
       if (sheets.isEmpty()) {
         return Optional.empty();
       }
-      nursery.add(ListReader.readOffers(nameOf(file), sheets.get(), words, site, firstMonth));
+      nursery.add(ListReader.readOffers(file, sheets.get(), words, site, firstMonth));
     }
     nursery.settle();
     nursery.ask();
     return findings.hasErrors() ? Optional.empty() : Optional.of(nursery);
-  }
-
-  private static String nameOf(Path file) {
-    return file.getFileName().toString();
   }
 
   private void add(ListRead asNamed) {

@@ -18,6 +18,7 @@ import growingon.load.own.sheet.Sheet;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.text.Keys;
+import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -44,12 +45,11 @@ public final class ListReader {
   /**
    * Reads a list.
    *
-   * @param file name of the file
    * @param sheets its sheets that are not hidden
    * @param own what the grower has said that words mean
    * @param site of the nursery
    */
-  public static ListRead read(String file, List<Sheet> sheets, OwnWords own, Site site) {
+  public static ListRead read(Path file, List<Sheet> sheets, OwnWords own, Site site) {
     return new ListReader(own, site).read(file, sheets);
   }
 
@@ -59,7 +59,7 @@ public final class ListReader {
    * @param from the first month in which they can come
    */
   public static ListRead readOffers(
-      String file, List<Sheet> sheets, OwnWords own, Site site, YearMonth from) {
+      Path file, List<Sheet> sheets, OwnWords own, Site site, YearMonth from) {
     return read(file, sheets, own.in(ListKind.OFFERS), site.buyingFrom(from));
   }
 
@@ -73,7 +73,7 @@ public final class ListReader {
     return title.isBlank() ? Optional.empty() : Titles.month(SheetCell.of(title));
   }
 
-  private ListRead read(String file, List<Sheet> sheets) {
+  private ListRead read(Path file, List<Sheet> sheets) {
     List<SheetRead> reads = sheets.stream().map(sheet -> new SheetRead(sheet, own, site)).toList();
     Editions.passOver(reads, notices, questions);
     List<SheetRead> lists = reads.stream().filter(SheetRead::isList).toList();

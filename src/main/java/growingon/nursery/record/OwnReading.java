@@ -24,7 +24,8 @@ public record OwnReading(Set<String> files, List<String> sentences, List<Listed>
    * @param name as in figures.json
    * @param title for a reader
    * @param columns headings
-   * @param rows a text, number or yes/no for every column; an empty text where nothing is known
+   * @param rows a text, number or yes/no for every column, or one that is {@link Linked} to the
+   *     list; an empty text where nothing is known
    */
   public record Listed(String name, String title, List<String> columns, List<List<Object>> rows) {
     public Listed {
@@ -32,6 +33,18 @@ public record OwnReading(Set<String> files, List<String> sentences, List<Listed>
       Objects.requireNonNull(title);
       columns = List.copyOf(columns);
       rows = rows.stream().map(List::copyOf).toList();
+    }
+  }
+
+  /**
+   * A text or number that comes from the list.
+   *
+   * @param to what it comes from
+   */
+  public record Linked(Object shown, InList to) {
+    public Linked {
+      Objects.requireNonNull(shown);
+      Objects.requireNonNull(to);
     }
   }
 }

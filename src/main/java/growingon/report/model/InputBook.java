@@ -32,6 +32,7 @@ public record InputBook(
    *     for none
    * @param fill index of a column whose cells are to be filled in and therefore marked; −1 for none
    * @param choices words that the cell of that column chooses from in a row, by the row's index
+   * @param origins what rows ask of in a file of the grower's own
    */
   public record InputSheet(
       String name,
@@ -39,8 +40,10 @@ public record InputBook(
       List<List<String>> rows,
       int closedFrom,
       int fill,
-      Map<Integer, List<String>> choices) {
+      Map<Integer, List<String>> choices,
+      Origins origins) {
     public InputSheet {
+      Objects.requireNonNull(origins);
       Objects.requireNonNull(name);
       columns = List.copyOf(columns);
       rows = rows.stream().map(List::copyOf).toList();
@@ -50,7 +53,7 @@ public record InputBook(
     /** A table whose rows offer no choices of their own. */
     public InputSheet(
         String name, List<InputColumn> columns, List<List<String>> rows, int closedFrom, int fill) {
-      this(name, columns, rows, closedFrom, fill, Map.of());
+      this(name, columns, rows, closedFrom, fill, Map.of(), Origins.NONE);
     }
   }
 

@@ -19,6 +19,7 @@ import java.util.Objects;
  * @param rows top to bottom, a cell for every column
  * @param inFull the rows that figures.json has: also those of less than a whole plant, which nobody
  *     is to read
+ * @param origins where rows come from that are read out of a file of the grower's own
  */
 public record Table(
     String name,
@@ -26,7 +27,19 @@ public record Table(
     List<String> notes,
     List<Column> columns,
     List<List<Object>> rows,
-    List<List<Object>> inFull) {
+    List<List<Object>> inFull,
+    Origins origins) {
+  /** A table of our own making. */
+  public Table(
+      String name,
+      String title,
+      List<String> notes,
+      List<Column> columns,
+      List<List<Object>> rows,
+      List<List<Object>> inFull) {
+    this(name, title, notes, columns, rows, inFull, Origins.NONE);
+  }
+
   /** A table of which every row is read. */
   public Table(
       String name,
@@ -40,6 +53,7 @@ public record Table(
   public Table {
     Objects.requireNonNull(name);
     Objects.requireNonNull(title);
+    Objects.requireNonNull(origins);
     notes = List.copyOf(notes);
     columns = List.copyOf(columns);
     boolean isRead = inFull == rows;
@@ -60,6 +74,11 @@ public record Table(
       copy.add(row instanceof FixedRow ? row : new FixedRow(row.toArray()));
     }
     return Collections.unmodifiableList(copy);
+  }
+
+  /** The same, and where its rows come from. */
+  public Table from(Origins its) {
+    return new Table(name, title, notes, columns, rows, inFull, its);
   }
 
   /** Whether any column has a total. */

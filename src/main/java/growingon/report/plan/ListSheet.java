@@ -1,13 +1,19 @@
 package growingon.report.plan;
 
+import growingon.nursery.record.InList;
 import growingon.nursery.record.OwnReading;
+import growingon.nursery.record.OwnReading.Linked;
 import growingon.nursery.record.OwnReading.Listed;
 import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.model.Kind;
+import growingon.report.model.Origin;
+import growingon.report.model.Origins;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** How a grower's own list was read: every row, every word, every question. */
@@ -49,17 +55,40 @@ final class ListSheet {
       table.column(
           key, key.replace('_', ' '), "", kind(listed, i), row -> unlessEmpty(row.get(index)));
     }
-    return table.of(listed.rows());
+    return table.of(listed.rows()).from(origins(listed));
   }
 
   private static Object unlessEmpty(Object cell) {
-    return "".equals(cell) ? null : cell;
+    return "".equals(cell) ? null : shown(cell);
+  }
+
+  private static Object shown(Object cell) {
+    return cell instanceof Linked linked ? linked.shown() : cell;
+  }
+
+  private static Origins origins(Listed listed) {
+    int column = 0;
+    Map<Integer, Origin> byRow = new HashMap<>();
+    for (int row = 0; row < listed.rows().size(); row++) {
+      List<Object> cells = listed.rows().get(row);
+      for (int i = 0; i < cells.size(); i++) {
+        if (cells.get(i) instanceof Linked linked) {
+          column = i;
+          byRow.put(row, origin(linked.to()));
+        }
+      }
+    }
+    return new Origins(column, byRow);
+  }
+
+  private static Origin origin(InList cell) {
+    return new Origin(cell.file(), cell.sheet(), cell.row(), cell.column());
   }
 
   private static Kind kind(Listed listed, int column) {
     List<Object> filled =
         listed.rows().stream()
-            .map(row -> row.get(column))
+            .map(row -> shown(row.get(column)))
             .filter(cell -> !"".equals(cell))
             .toList();
     if (filled.isEmpty() || !filled.stream().allMatch(Number.class::isInstance)) {

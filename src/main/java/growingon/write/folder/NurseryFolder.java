@@ -33,7 +33,7 @@ public final class NurseryFolder {
     Files.createDirectories(whole.getParent());
     Path fresh = Files.createTempDirectory(whole.getParent(), ".start");
     try {
-      Files.write(fresh.resolve(workbookName), InputWorkbook.bytes(workbook));
+      Files.write(fresh.resolve(workbookName), InputWorkbook.bytes(workbook, whole));
       Files.write(fresh.resolve(planName), plan.getBytes(StandardCharsets.UTF_8));
       Files.createDirectories(whole);
       move(fresh, whole, List.of(workbookName, planName));

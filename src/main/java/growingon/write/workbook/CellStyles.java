@@ -34,6 +34,7 @@ final class CellStyles {
     LINK(9, false, ACCENT),
     HEADING(9.5, true, null),
     BODY(10, false, null),
+    LINKED(10, false, ACCENT),
     FIRST_OF_GROUP(10, false, null),
     TOTAL(10, true, null);
 
@@ -143,7 +144,7 @@ final class CellStyles {
             part.size + (look.large() ? 2 : 0),
             part.bold || look.marked(),
             look.marked() ? ALARM : part.colour,
-            part == Part.LINK),
+            part == Part.LINK || part == Part.LINKED),
         this::font);
   }
 
@@ -181,7 +182,7 @@ final class CellStyles {
         style.setBorderBottom(BorderStyle.MEDIUM);
         style.setBottomBorderColor(colour(ACCENT));
       }
-      case BODY, FIRST_OF_GROUP -> {
+      case BODY, LINKED, FIRST_OF_GROUP -> {
         style.setBorderBottom(BorderStyle.THIN);
         style.setBottomBorderColor(colour(RULE));
         if (look.part() == Part.FIRST_OF_GROUP) {

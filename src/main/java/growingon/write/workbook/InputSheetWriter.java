@@ -46,8 +46,10 @@ final class InputSheetWriter {
   private final XSSFSheet described;
   private final InputSheet sheet;
   private final InputStyles styles;
+  private final ListLinks links;
 
-  InputSheetWriter(SXSSFSheet target, InputSheet sheet, InputStyles styles) {
+  InputSheetWriter(SXSSFSheet target, InputSheet sheet, InputStyles styles, ListLinks links) {
+    this.links = links;
     this.widths = new double[sheet.columns().size()];
     this.target = target;
     this.described = target.getWorkbook().getXSSFWorkbook().getSheet(target.getSheetName());
@@ -149,11 +151,19 @@ final class InputSheetWriter {
         Cell cell = row.createCell(i);
         set(cell, values.get(i));
         cell.setCellStyle(fills ? styles.toFill() : style(values.get(i), holds));
+        link(cell, index);
         lines = Math.max(lines, TextSize.lines(values.get(i), width(i) - 2.5));
       }
     }
     float air = sheet.fill() >= 0 ? 7 : 3.5f;
     row.setHeightInPoints(lines * 13.5f + air);
+  }
+
+  private void link(Cell cell, int index) {
+    if (sheet.origins().isLinked(index, cell.getColumnIndex())) {
+      links.link(cell, sheet.origins().byRow().get(index));
+      cell.setCellStyle(styles.linked());
+    }
   }
 
   private CellStyle style(String value, Holds holds) {

@@ -32,6 +32,7 @@ final class InputStyles {
   private final CellStyle title;
   private final CellStyle words;
   private final CellStyle fill;
+  private final CellStyle linked;
 
   InputStyles(XSSFWorkbook book) {
     this.book = book;
@@ -48,6 +49,7 @@ final class InputStyles {
       wrapped.put(holds, cell(holds, true));
     }
     fill = fill();
+    linked = link();
   }
 
   CellStyle heading(boolean isNeeded, boolean isExpert) {
@@ -64,6 +66,10 @@ final class InputStyles {
 
   CellStyle toFill() {
     return fill;
+  }
+
+  CellStyle linked() {
+    return linked;
   }
 
   CellStyle title() {
@@ -120,6 +126,14 @@ final class InputStyles {
     style.setBorderBottom(BorderStyle.THIN);
     style.setBorderLeft(BorderStyle.THIN);
     style.setBorderRight(BorderStyle.THIN);
+    return style;
+  }
+
+  private CellStyle link() {
+    XSSFCellStyle style = cell(Holds.TEXT, false);
+    XSSFFont font = font(10, false, ACCENT);
+    font.setUnderline(XSSFFont.U_SINGLE);
+    style.setFont(font);
     return style;
   }
 

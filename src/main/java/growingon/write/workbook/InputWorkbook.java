@@ -5,6 +5,7 @@ import growingon.report.model.InputBook.InputSheet;
 import growingon.write.text.SafeText;
 import growingon.write.text.TextSize;
 import java.io.IOException;
+import java.nio.file.Path;
 import org.apache.poi.ss.usermodel.PrintSetup;
 import org.apache.poi.ss.usermodel.Sheet;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
@@ -16,15 +17,19 @@ public final class InputWorkbook {
 
   private InputWorkbook() {}
 
-  /** The bytes of the workbook; the same description gives the same bytes. */
-  public static byte[] bytes(InputBook book) throws IOException {
+  /**
+   * The bytes of the workbook; the same description gives the same bytes.
+   *
+   * @param home the folder in which it will lie
+   */
+  public static byte[] bytes(InputBook book, Path home) throws IOException {
     try (SteadyWorkbook target = new SteadyWorkbook(book.title())) {
       InputStyles styles = new InputStyles(target.getXSSFWorkbook());
       words(book, target.createSheet(WORDS), styles);
       for (InputSheet each : book.sheets()) {
         SXSSFSheet sheet = target.createSheet(each.name());
         printing(sheet);
-        new InputSheetWriter(sheet, each, styles).write();
+        new InputSheetWriter(sheet, each, styles, new ListLinks(home)).write();
       }
       new ChoiceLists(target, book).write();
       return target.bytes();

@@ -64,6 +64,7 @@ final class SheetWriter {
   private final SXSSFSheet target;
   private final Sheet sheet;
   private final CellStyles styles;
+  private final ListLinks links;
   private final SheetLayout layout;
   private final Page page;
   private final List<Placement> placements = new ArrayList<>();
@@ -77,10 +78,11 @@ final class SheetWriter {
   private int besideRow;
   private double highest;
 
-  SheetWriter(SXSSFSheet target, SheetLayout layout, CellStyles styles) {
+  SheetWriter(SXSSFSheet target, SheetLayout layout, CellStyles styles, ListLinks links) {
     this.target = target;
     this.sheet = layout.sheet();
     this.styles = styles;
+    this.links = links;
     this.layout = layout;
     this.page = layout.page();
     this.highest = page.height() - AROUND_CHART;
@@ -190,7 +192,8 @@ final class SheetWriter {
     if (notesAbove) {
       notes(table.notes());
     }
-    TableWriter writer = new TableWriter(table, layout, styles, this::newRow, this::together);
+    TableWriter writer =
+        new TableWriter(table, layout, styles, this::newRow, this::together, links);
     int heading = next;
     double above = heights.stream().mapToDouble(Double::doubleValue).sum();
     writer.heading();

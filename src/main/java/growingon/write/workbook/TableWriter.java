@@ -32,6 +32,7 @@ final class TableWriter {
   private final boolean large;
   private final Units units;
   private final DoubleConsumer together;
+  private final ListLinks links;
   private boolean cut;
 
   /**
@@ -39,14 +40,17 @@ final class TableWriter {
    *
    * @param newRow gives the next row of the sheet, of a height in points
    * @param together is told that rows of so many points should stand on one page
+   * @param links to where rows come from
    */
   TableWriter(
       Table table,
       SheetLayout layout,
       CellStyles styles,
       DoubleFunction<Row> newRow,
-      DoubleConsumer together) {
+      DoubleConsumer together,
+      ListLinks links) {
     this.together = together;
+    this.links = links;
     this.table = table;
     this.layout = layout;
     this.styles = styles;
@@ -77,7 +81,11 @@ final class TableWriter {
       Part part = starts.get(i) ? Part.FIRST_OF_GROUP : Part.BODY;
       Row row = newRow.apply(layout.points(table, cells));
       for (int c = 0; c < cells.size(); c++) {
-        put(row, c, part, cells.get(c));
+        boolean linked = table.origins().isLinked(i, c);
+        put(row, c, linked ? Part.LINKED : part, cells.get(c));
+        if (linked) {
+          links.link(row.getCell(c), table.origins().byRow().get(i));
+        }
       }
     }
   }

@@ -5,6 +5,7 @@ import growingon.report.model.Chart;
 import growingon.report.model.Report;
 import growingon.write.text.SafeText;
 import java.io.IOException;
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
@@ -32,17 +33,24 @@ public final class WorkbookWriter {
     byte[] png(String chart) throws IOException;
   }
 
-  public static byte[] write(Report report, Book which, DrawnCharts drawn) throws IOException {
+  /**
+   * The bytes of a workbook.
+   *
+   * @param home the folder in which it will lie
+   */
+  public static byte[] write(Report report, Book which, DrawnCharts drawn, Path home)
+      throws IOException {
     try (SteadyWorkbook book = new SteadyWorkbook(report.plan())) {
       CellStyles styles = new CellStyles(book.getXSSFWorkbook(), report.writing());
       Map<String, Chart> charts =
           report.charts().stream().collect(Collectors.toMap(Chart::name, Function.identity()));
+      ListLinks links = new ListLinks(home);
       Set<String> names = new HashSet<>();
       List<SheetWriter.Placement> placements = new ArrayList<>();
       Stream<SheetLayout> parts = report.sheets(which).flatMap(SheetDivision::of);
       for (SheetLayout each : (Iterable<SheetLayout>) parts::iterator) {
         SXSSFSheet target = book.createSheet(sheetName(each.sheet().name(), names));
-        placements.addAll(new SheetWriter(target, each, styles).write(report, charts));
+        placements.addAll(new SheetWriter(target, each, styles, links).write(report, charts));
       }
       if (names.isEmpty()) {
         book.createSheet("Nothing to show");

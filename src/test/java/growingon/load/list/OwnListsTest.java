@@ -30,7 +30,10 @@ class OwnListsTest {
   static ListRead read(String file) {
     Findings findings = new Findings();
     return ListReader.read(
-        file, OwnFile.read(LISTS.resolve(file), findings).orElseThrow(), OwnWords.NONE, Site.USUAL);
+        LISTS.resolve(file),
+        OwnFile.read(LISTS.resolve(file), findings).orElseThrow(),
+        OwnWords.NONE,
+        Site.USUAL);
   }
 
   private static JsonNode expected(String file) throws IOException {

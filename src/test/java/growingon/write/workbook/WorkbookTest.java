@@ -226,7 +226,8 @@ class WorkbookTest {
         new SheetWriter(
                 target,
                 new SheetLayout(sheet),
-                new CellStyles(book.getXSSFWorkbook(), Writing.USUAL))
+                new CellStyles(book.getXSSFWorkbook(), Writing.USUAL),
+                new ListLinks(temporary))
             .write(SampleReport.report(), Map.of());
         int total = target.getLastRowNum() - 1;
         for (int row : target.getRowBreaks()) {
@@ -256,7 +257,8 @@ class WorkbookTest {
           new SheetWriter(
                   target,
                   new SheetLayout(sheet),
-                  new CellStyles(book.getXSSFWorkbook(), Writing.USUAL))
+                  new CellStyles(book.getXSSFWorkbook(), Writing.USUAL),
+                  new ListLinks(temporary))
               .write(sample, Map.of(chart, sample.charts().get(0)));
 
       assertThat(target.getRowBreaks()).isNotEmpty();
@@ -282,7 +284,8 @@ class WorkbookTest {
           new SheetWriter(
                   target,
                   new SheetLayout(sheet),
-                  new CellStyles(book.getXSSFWorkbook(), Writing.USUAL))
+                  new CellStyles(book.getXSSFWorkbook(), Writing.USUAL),
+                  new ListLinks(temporary))
               .write(sample, low);
 
       assertThat(placed).hasSize(3);
@@ -431,7 +434,7 @@ class WorkbookTest {
     Path file = temporary.resolve("plan.xlsx");
     WorkbookWriter.DrawnCharts drawn =
         name -> PngPicture.encode(ChartPainter.paint(find(report, name)));
-    Files.write(file, WorkbookWriter.write(report, Book.PLAN, drawn));
+    Files.write(file, WorkbookWriter.write(report, Book.PLAN, drawn, temporary));
     return Reopened.open(file);
   }
 

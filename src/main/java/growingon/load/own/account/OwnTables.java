@@ -8,6 +8,7 @@ import growingon.load.own.row.SheetAccount;
 import growingon.load.own.row.StatedTotal;
 import growingon.load.own.size.PotSize;
 import growingon.load.own.usual.UsualNursery;
+import growingon.nursery.record.OwnReading.Linked;
 import growingon.nursery.record.OwnReading.Listed;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -38,7 +39,7 @@ final class OwnTables {
   }
 
   /** A row of a list, and the name by which the plan calls its plants. */
-  private record ReadRow(String file, OwnLot row, String name) {
+  private record ReadRow(ListRead list, OwnLot row, String name) {
     boolean isSized() {
       return row.trunkFromMm().isPresent();
     }
@@ -54,13 +55,18 @@ final class OwnTables {
 
   private static ListedOf<ReadRow> ofRows(String name, String title, String what) {
     return ListedOf.<ReadRow>table(name, title)
-        .column("list", ReadRow::file)
+        .column("list", each -> each.list.file())
         .column("sheet", each -> each.row.sheet())
-        .column("row", each -> each.row.row())
+        .column("row", each -> inList(each.list, each.row.sheet(), each.row.row()))
         .column(what, each -> each.row.lot())
         .column("own_name", each -> each.row.ownName())
         .column("species", ReadRow::name)
         .column("library", each -> each.row.taxon().orElse(""));
+  }
+
+  /** The number of a row, linked to it. */
+  private static Linked inList(ListRead list, String sheet, int row) {
+    return new Linked(row, list.cell(sheet, row, 0));
   }
 
   private static ListedOf<ReadRow> withSize(ListedOf<ReadRow> table) {
@@ -79,9 +85,7 @@ final class OwnTables {
     for (ListRead list : lists) {
       for (OwnLot lot : list.kind().isOffers() ? List.<OwnLot>of() : list.lots()) {
         int i = rows.size();
-        rows.add(
-            new ReadRow(
-                list.file(), lot, i < called.size() ? called.get(i).called() : lot.called()));
+        rows.add(new ReadRow(list, lot, i < called.size() ? called.get(i).called() : lot.called()));
       }
     }
     return withSize(
@@ -104,7 +108,7 @@ final class OwnTables {
     for (ListRead list : lists) {
       for (OwnLot offer : list.kind().isOffers() ? list.lots() : List.<OwnLot>of()) {
         OwnLot its = called.getOrDefault(offer.lot(), offer);
-        rows.add(new ReadRow(list.file(), its, its.called()));
+        rows.add(new ReadRow(list, its, its.called()));
       }
     }
     return withSize(
@@ -150,8 +154,15 @@ final class OwnTables {
 
   private Listed toFill() {
     List<List<Object>> rows = new ArrayList<>();
-    fills.forEach(fill -> rows.add(new ArrayList<>(fill.cells())));
+    fills.forEach(fill -> rows.add(linked(fill)));
     return new Listed("to-fill", "What your list does not say, to fill in", Fill.COLUMNS, rows);
+  }
+
+  /** The cells of a question, the last of them linked to what it asks of. */
+  private static List<Object> linked(Fill fill) {
+    List<Object> cells = new ArrayList<>(fill.cells());
+    fill.inList().ifPresent(cell -> cells.set(cells.size() - 1, new Linked(cell.toString(), cell)));
+    return cells;
   }
 
   /** A sheet of a list. */
@@ -181,19 +192,19 @@ final class OwnTables {
   }
 
   /** A total that a list states. */
-  private record Total(String file, StatedTotal of) {}
+  private record Total(ListRead list, StatedTotal of) {}
 
   private Listed totals() {
     return ListedOf.<Total>table("list-totals", "Totals that your list states")
-        .column("list", Total::file)
+        .column("list", each -> each.list.file())
         .column("sheet", each -> each.of.sheet())
-        .column("row", each -> each.of.row())
+        .column("row", each -> inList(each.list, each.of.sheet(), each.of.row()))
         .column("stated", each -> each.of.stated())
         .column("read", each -> each.of.read())
         .column("agrees", each -> each.of.agrees() ? "yes" : "no")
         .of(
             lists.stream()
-                .flatMap(list -> list.totals().stream().map(of -> new Total(list.file(), of)))
+                .flatMap(list -> list.totals().stream().map(of -> new Total(list, of)))
                 .toList());
   }
 }

@@ -1,5 +1,6 @@
 package growingon.load.own.question;
 
+import growingon.nursery.record.InList;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import java.util.Optional;
  * @param block reading, money and growth, room and hours, or more
  * @param needed whether the plan cannot go on without it
  * @param choices among which to choose, empty where it is a number or a name
+ * @param inList what it asks of, where that stands in one row of a list
  * @param between which usual answers it lies, where it is known how far these move a plan
  */
 public record Fill(
@@ -29,6 +31,7 @@ public record Fill(
     String block,
     boolean needed,
     List<String> choices,
+    Optional<InList> inList,
     Optional<Between> between) {
   /** A low and a high usual answer, as typed: nine nurseries of ten in between, more or less. */
   public record Between(String low, String high) {
@@ -50,10 +53,12 @@ public record Fill(
           "row",
           "column",
           "block",
-          "needed");
+          "needed",
+          "in your list");
 
   public Fill {
     choices = List.copyOf(choices);
+    Objects.requireNonNull(inList);
     Objects.requireNonNull(between);
   }
 
@@ -79,31 +84,53 @@ public record Fill(
         block,
         needed,
         List.of(),
+        Optional.empty(),
         Optional.empty());
   }
 
   /** Its cells under the columns of the sheet, with nothing filled in. */
   public List<String> cells() {
     return List.of(
-        "", usual, question, unit, moves, table, row, column, block, needed ? "yes" : "");
+        "",
+        usual,
+        question,
+        unit,
+        moves,
+        table,
+        row,
+        column,
+        block,
+        needed ? "yes" : "",
+        inList.map(InList::toString).orElse(""));
   }
 
   Fill in(String other) {
-    return new Fill(
-        usual, question, unit, moves, table, row, column, other, needed, choices, between);
+    return with(moves, other, choices, inList, between);
   }
 
   Fill choosing(List<String> from) {
-    return new Fill(usual, question, unit, moves, table, row, column, block, needed, from, between);
+    return with(moves, block, from, inList, between);
+  }
+
+  Fill of(InList cell) {
+    return with(moves, block, choices, Optional.of(cell), between);
   }
 
   Fill between(String low, String high) {
-    Optional<Between> ends = Optional.of(new Between(low, high));
-    return new Fill(usual, question, unit, moves, table, row, column, block, needed, choices, ends);
+    return with(moves, block, choices, inList, Optional.of(new Between(low, high)));
   }
 
   Fill moving(String what) {
+    return with(what, block, choices, inList, between);
+  }
+
+  private Fill with(
+      String itMoves,
+      String itsBlock,
+      List<String> from,
+      Optional<InList> cell,
+      Optional<Between> ends) {
     return new Fill(
-        usual, question, unit, what, table, row, column, block, needed, choices, between);
+        usual, question, unit, itMoves, table, row, column, itsBlock, needed, from, cell, ends);
   }
 }

@@ -12,6 +12,7 @@ import growingon.load.own.text.Keys;
 import growingon.load.own.text.Meaning;
 import growingon.load.own.text.Units;
 import growingon.nursery.number.Writing;
+import growingon.nursery.record.InList;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.Comparator;
@@ -28,12 +29,41 @@ final class ReadingFills {
 
   private ReadingFills() {}
 
-  /** A question, and what the rows of its list are. */
-  private record Asked(Question question, ListKind kind) {
+  /**
+   * A question.
+   *
+   * @param kind of the rows of its list
+   * @param heading what stands above the cell in the list, else the column of ours
+   * @param inList the cell, if it is of one row
+   */
+  private record Asked(Question question, ListKind kind, String heading, Optional<InList> inList) {
+    static Asked of(Question question, ListRead list) {
+      Optional<HeadingRead> head =
+          list.headings().stream()
+              .filter(each -> each.sheet().equals(question.sheet()) && each.is(question.column()))
+              .filter(each -> each.column() < Columns.PLANT_A_ROW_COLUMN)
+              .findFirst();
+      return new Asked(
+          question,
+          list.kind(),
+          head.map(HeadingRead::heading).orElse(question.column()),
+          question.row() == 0
+              ? Optional.empty()
+              : Optional.of(
+                  list.cell(
+                      question.sheet(), question.row(), head.map(HeadingRead::column).orElse(0))));
+    }
+
     /** The same of the plants of both. */
     Asked and(Asked other) {
       long plants = question.plants() + other.question.plants();
-      return equals(other) ? this : new Asked(question.ofLot(question.lot(), plants), kind);
+      return equals(other)
+          ? this
+          : new Asked(question.ofLot(question.lot(), plants), kind, heading, inList);
+    }
+
+    Fill linked(Fill fill) {
+      return inList.map(fill::of).orElse(fill);
     }
   }
 
@@ -41,7 +71,7 @@ final class ReadingFills {
   static List<Fill> of(List<ListRead> lists) {
     List<Asked> asked = new ArrayList<>();
     for (ListRead list : lists) {
-      list.questions().forEach(each -> asked.add(new Asked(each, list.kind())));
+      list.questions().forEach(each -> asked.add(Asked.of(each, list)));
     }
     Set<String> leftOut = new HashSet<>();
     for (ListRead list : lists) {
@@ -54,10 +84,9 @@ final class ReadingFills {
             Comparator.comparing((Asked each) -> !leftOut.contains(each.question.lot()))
                 .thenComparing(
                     Comparator.comparing((Asked each) -> each.question.plants()).reversed()))
-        .forEach(
-            each -> fills.add(fill(each.question, each.kind, heading(each.question, lists), only)));
+        .forEach(each -> fills.add(each.linked(fill(each, only))));
     lists.forEach(list -> secondPrice(list).ifPresent(fills::add));
-    nods(asked.stream().map(Asked::question).distinct().toList(), only).forEach(fills::add);
+    nods(asked.stream().distinct().toList(), only).forEach(fills::add);
     return fills;
   }
 
@@ -70,17 +99,6 @@ final class ReadingFills {
             .map(SheetAccount::sheet)
             .toList();
     return sheets.size() == 1 ? sheets.get(0) : "";
-  }
-
-  /** What stands above the cell in the list, else the column of ours. */
-  private static String heading(Question question, List<ListRead> lists) {
-    return lists.stream()
-        .flatMap(list -> list.headings().stream())
-        .filter(head -> head.sheet().equals(question.sheet()) && head.is(question.column()))
-        .filter(head -> head.column() < Columns.PLANT_A_ROW_COLUMN)
-        .map(HeadingRead::heading)
-        .findFirst()
-        .orElse(question.column());
   }
 
   /** A plant's name is asked once, whichever rows bear it. */
@@ -102,7 +120,7 @@ final class ReadingFills {
     for (ListRead list : lists) {
       for (HeadingRead head : list.headings()) {
         if (head.unit().equals(Units.GROSS) && head.rows() > 0 && head.is("selling price")) {
-          fills.putIfAbsent("vat " + Keys.of(head.heading()), vat(head));
+          fills.putIfAbsent("vat " + Keys.of(head.heading()), vat(head).of(cell(head, list)));
         }
         boolean open = head.is(Meaning.OPEN) && head.rows() > 0;
         if (head.isPlantARow()) {
@@ -126,7 +144,8 @@ final class ReadingFills {
                       list.kind().heading(),
                       READING,
                       false)
-                  .choosing(head.choosable()));
+                  .choosing(head.choosable())
+                  .of(cell(head, list)));
         }
       }
     }
@@ -135,6 +154,10 @@ final class ReadingFills {
             Comparator.comparing(
                 fill -> fill.choices().isEmpty() && fill.column().equals("heading")))
         .toList();
+  }
+
+  private static InList cell(HeadingRead head, ListRead list) {
+    return list.cell(head.sheet(), head.row(), head.column());
   }
 
   private static Fill plantARow(HeadingRead head, ListRead list) {
@@ -179,7 +202,8 @@ final class ReadingFills {
                       list.kind().heading(),
                       READING,
                       false)
-                  .choosing(List.of("selling price", "note"));
+                  .choosing(List.of("selling price", "note"))
+                  .of(cell(taken, list));
             });
   }
 
@@ -202,22 +226,22 @@ final class ReadingFills {
   /**
    * A question.
    *
-   * @param heading what stands above the cell
    * @param only the sheet, where there is one only
    */
-  private static Fill fill(Question question, ListKind kind, String heading, String only) {
+  private static Fill fill(Asked asked, String only) {
+    Question question = asked.question;
     String sheet = question.sheet().equals(only) ? "" : question.sheet() + ", ";
     String where =
         question.row() > 0 ? "%srow %d".formatted(sheet, question.row()) : question.sheet();
     String found = question.found().isEmpty() ? "" : ", \"" + question.found() + "\"";
     return new Fill(
             question.usual(),
-            "%s, %s%s: %s".formatted(where, heading, found, question.question()),
+            "%s, %s%s: %s".formatted(where, asked.heading, found, question.question()),
             "",
             question.plants() > 0 ? question.plants() + " plants" : "",
             question.column().equals("species")
                 ? "own words"
-                : question.row() == 0 ? "own words" : kind.table(),
+                : question.row() == 0 ? "own words" : asked.kind.table(),
             question.column().equals("species")
                 ? question.found()
                 : question.row() == 0 ? question.found() : question.lot(),
@@ -227,18 +251,19 @@ final class ReadingFills {
         .choosing(question.choices());
   }
 
-  private static List<Fill> nods(List<Question> questions, String only) {
-    Map<String, List<Question>> byKind = new LinkedHashMap<>();
-    questions.stream()
-        .filter(Question::nod)
-        .forEach(
-            each ->
-                byKind
-                    .computeIfAbsent(
-                        each.sheet() + each.column() + each.question().replaceAll("[0-9.,]+", "#"),
-                        key -> new ArrayList<>())
-                    .add(each));
-    return byKind.values().stream().map(alike -> nod(alike, only)).toList();
+  private static List<Fill> nods(List<Asked> all, String only) {
+    Map<String, List<Asked>> byKind = new LinkedHashMap<>();
+    for (Asked each : all) {
+      Question question = each.question;
+      if (question.nod()) {
+        String kind =
+            question.sheet() + question.column() + question.question().replaceAll("[0-9.,]+", "#");
+        byKind.computeIfAbsent(kind, key -> new ArrayList<>()).add(each);
+      }
+    }
+    return byKind.values().stream()
+        .map(alike -> alike.get(0).linked(nod(alike.stream().map(Asked::question).toList(), only)))
+        .toList();
   }
 
   private static Fill nod(List<Question> alike, String only) {

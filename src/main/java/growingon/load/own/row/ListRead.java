@@ -9,6 +9,8 @@ import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.text.CountText;
 import growingon.load.own.text.Meaning;
 import growingon.load.own.text.Units;
+import growingon.nursery.record.InList;
+import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.HashMap;
 import java.util.List;
@@ -24,7 +26,7 @@ import java.util.stream.Stream;
  * A grower's list as it was read.
  *
  * @param kind of its rows
- * @param file its name
+ * @param path its file
  * @param lots every row that is stock
  * @param headings every heading with what it is taken for
  * @param questions what is asked, and what is taken and wants a nod
@@ -39,7 +41,7 @@ import java.util.stream.Stream;
  */
 public record ListRead(
     ListKind kind,
-    String file,
+    Path path,
     List<OwnLot> lots,
     List<HeadingRead> headings,
     List<Question> questions,
@@ -51,6 +53,9 @@ public record ListRead(
     List<String> abouts,
     List<OwnLot> asked,
     List<UnusedTitle> unusedTitles) {
+  /** Of a sheet of a workbook (ECMA-376, part 1, 18.3.1.73: the last is XFD). */
+  private static final int MOST_COLUMNS = 16_384;
+
   private static final Set<String> TRUNKS = Set.of("trunk mm", "girth cm");
 
   public ListRead {
@@ -66,6 +71,22 @@ public record ListRead(
     asked = List.copyOf(asked);
   }
 
+  /** The name of its file. */
+  public String file() {
+    return path.getFileName().toString();
+  }
+
+  /**
+   * A cell of it.
+   *
+   * @param sheet by its name, that of the file for CSV
+   * @param column from 0; of what stands in no column the first of its row is meant
+   */
+  public InList cell(String sheet, int row, int column) {
+    return new InList(
+        path, sheet.equals(file()) ? "" : sheet, row, column < MOST_COLUMNS ? column : 0);
+  }
+
   /** A title between the lots that says nothing of them. */
   public record UnusedTitle(String sheet, int row, String text) {}
 
@@ -77,10 +98,10 @@ public record ListRead(
   public ListRead named(BinaryOperator<String> names) {
     Map<String, String> given = new HashMap<>();
     Stream.concat(lots.stream(), asked.stream())
-        .forEach(lot -> given.computeIfAbsent(lot.lot(), name -> names.apply(name, file)));
+        .forEach(lot -> given.computeIfAbsent(lot.lot(), name -> names.apply(name, file())));
     return new ListRead(
         kind,
-        file,
+        path,
         lots.stream().map(lot -> lot.named(given.get(lot.lot()))).toList(),
         headings,
         questions.stream().map(each -> each.named(given)).toList(),
