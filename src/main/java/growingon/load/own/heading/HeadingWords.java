@@ -259,12 +259,6 @@ public final class HeadingWords {
         : many.group(1).startsWith("1000") || many.group(1).equals("‰") ? 1000 : 100;
   }
 
-  /** Whether a heading says that its money is without VAT. */
-  boolean saysWithoutVat(String heading) {
-    String key = " " + Keys.of(heading) + " ";
-    return Units.NET.stream().anyMatch(word -> key.contains(" " + word + " "));
-  }
-
   /** Girth is taken a metre above the ground, and the heading may say so: Girth @ 1m. */
   private Optional<Meaning> girth(String heading) {
     return certain(AT_A_METRE.matcher(heading).replaceFirst(""))

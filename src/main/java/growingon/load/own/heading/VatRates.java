@@ -52,7 +52,7 @@ public final class VatRates {
     return reads.stream()
         .map(
             read ->
-                read.is("selling price") && !own.headings().saysWithoutVat(read.heading())
+                read.is("selling price") && !Units.saysWithoutVat(Keys.of(read.heading()))
                     ? read.as(read.ours(), Units.GROSS, read.how(), BESIDE_VAT)
                     : read)
         .toList();

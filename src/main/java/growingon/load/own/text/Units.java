@@ -5,12 +5,31 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 
 /** Units as they stand behind a heading. */
 public final class Units {
   public static final String MONEY = "money";
   public static final String GROSS = "money incl VAT";
   public static final String ASK = "ask";
+
+  /** Behind a heading they say that its money is without VAT. */
+  private static final List<String> WITHOUT_VAT =
+      List.of(
+          "ex vat",
+          "excl vat",
+          "net",
+          "netto",
+          "ht",
+          "ex btw",
+          "excl btw",
+          "sin iva",
+          "iva esclusa",
+          "hors taxe");
+
+  /** Says so too, and no unit. */
+  private static final String TRADE = "trade";
+
   private static final Map<String, String> WORDS = words();
   private static final Set<String> LENGTHS = Set.of("mm", "cm", "m", "in", "ft");
   private static final Set<String> SIZES =
@@ -33,21 +52,6 @@ public final class Units {
       Set.of(
           "quantity", "reserved", "sold", "lost", "kept", "packs", "per pack", "least", "multiple");
 
-  /** Words that say that money is without VAT. */
-  public static final List<String> NET =
-      List.of(
-          "ex vat",
-          "excl vat",
-          "net",
-          "netto",
-          "ht",
-          "ex btw",
-          "excl btw",
-          "sin iva",
-          "iva esclusa",
-          "hors taxe",
-          "trade");
-
   private Units() {}
 
   private static Map<String, String> words() {
@@ -62,19 +66,8 @@ public final class Units {
         "litros");
     put(words, "gallons", "gal", "gals", "gallon", "gallons");
     put(words, MONEY, "£", "€", "$", "gbp", "eur", "usd", "chf", "each", "per plant", "per stuk");
-    put(
-        words,
-        MONEY,
-        "je stuck",
-        "je stueck",
-        "cad",
-        "ea",
-        "ex vat",
-        "excl vat",
-        "net",
-        "netto",
-        "ht");
-    put(words, MONEY, "ex btw", "excl btw", "sin iva", "iva esclusa", "netto eur", "hors taxe");
+    put(words, MONEY, "je stuck", "je stueck", "cad", "ea", "netto eur");
+    put(words, MONEY, WITHOUT_VAT.toArray(String[]::new));
     put(words, GROSS, "inc vat", "incl vat", "brutto", "ttc", "incl btw", "con iva");
     put(words, GROSS, "iva inclusa", "iva incluido", "inkl mwst", "inc tax");
     put(words, "%", "%", "percent");
@@ -86,6 +79,13 @@ public final class Units {
     for (String spelling : spellings) {
       words.put(spelling, unit);
     }
+  }
+
+  /** Whether a heading's key says that its money is without VAT. */
+  public static boolean saysWithoutVat(String key) {
+    String all = " " + key + " ";
+    return Stream.concat(WITHOUT_VAT.stream(), Stream.of(TRADE))
+        .anyMatch(word -> all.contains(" " + word + " "));
   }
 
   /** The unit that a word or two at the end of a heading name. */
