@@ -5,6 +5,7 @@ import growingon.load.own.size.SizeGrammar;
 import growingon.load.own.size.SizeParts;
 import growingon.load.own.text.CountText;
 import growingon.load.own.text.Keys;
+import growingon.load.own.text.MoneyText;
 
 /** What the cells of a column can be that tells what an open heading is. */
 final class CellKinds {
@@ -12,6 +13,14 @@ final class CellKinds {
 
   static boolean isCount(SheetCell cell) {
     return !cell.date().isPresent() && CountText.of(cell).value().isPresent();
+  }
+
+  /** Whether it is money and nothing else: with a sign, or with parts of one. */
+  static boolean isMoney(SheetCell cell) {
+    return MoneyText.of(cell)
+        .value()
+        .filter(money -> !money.currency().isEmpty() || money.amount() % 1 != 0)
+        .isPresent();
   }
 
   /** Whether it says roots, pot, form or shape. */

@@ -130,6 +130,9 @@ public final class Columns {
 
   private static final String NOT_UNDERSTOOD = "not understood";
 
+  /** The one letter that is a heading of numbers. */
+  private static final String LETTER = "n";
+
   /** A list without numbers, whose rows are one plant each. */
   public static final String PLANT_A_ROW = "plant a row";
 
@@ -189,7 +192,10 @@ public final class Columns {
     Set<String> choices = new HashSet<>(read.choices());
     int column = read.column();
     if (choices.equals(Set.of("lot", "quantity"))) {
-      return Optional.of(numberOrLot(read));
+      return numberOrLot(read);
+    }
+    if (choices.equals(Set.of("quantity", "selling price"))) {
+      return numberOrPrice(read);
     }
     if (choices.equals(Set.of("arrived", "quantity"))) {
       return datesOrNumbers(column);
@@ -220,21 +226,53 @@ public final class Columns {
         : Optional.empty();
   }
 
-  /** The number of plants if no other column is; else the lot if all differ; else not read. */
-  private String numberOrLot(HeadingRead read) {
-    boolean other =
-        reads.stream()
-            .anyMatch(each -> each != read && (each.is("quantity") || each.is(SIZE_HEADING)));
+  /**
+   * The number of plants if no other column is; else the lot if all differ; else not read. Beside a
+   * number a lone N may as well be a point of the compass or a count of stems.
+   */
+  private Optional<String> numberOrLot(HeadingRead read) {
+    boolean other = isCountedElsewhere(read);
     List<String> texts = cells.of(read.column()).stream().map(SheetCell::text).toList();
-    boolean differ = new HashSet<>(texts).size() == texts.size();
-    if (!other || !differ) {
-      return "quantity";
+    if (other && new HashSet<>(texts).size() == texts.size()) {
+      return Optional.of(isCountingDown(texts) ? Meaning.NOT_READ : "lot");
     }
+    boolean may = !other || !Keys.of(read.heading()).equals(LETTER);
+    return may && cells.most(read.column(), CellKinds::isCount)
+        ? Optional.of("quantity")
+        : Optional.empty();
+  }
+
+  private boolean isCountedElsewhere(HeadingRead read) {
+    return reads.stream()
+        .anyMatch(each -> each != read && (each.is("quantity") || each.is(SIZE_HEADING)));
+  }
+
+  private static boolean isCountingDown(List<String> texts) {
     boolean counting = true;
     for (int i = 0; i < texts.size(); i++) {
       counting &= texts.get(i).equals(Integer.toString(i + 1));
     }
-    return counting ? Meaning.NOT_READ : "lot";
+    return counting;
+  }
+
+  /** What there is now, or beside what it was what it costs now. */
+  private Optional<String> numberOrPrice(HeadingRead read) {
+    if (Units.isMoney(read.unit()) || cells.most(read.column(), CellKinds::isMoney)) {
+      return Optional.of(own.list().isOffers() ? "unit cost" : "selling price");
+    }
+    return !isSurelyCounted() && cells.most(read.column(), CellKinds::isCount)
+        ? Optional.of("quantity")
+        : Optional.empty();
+  }
+
+  /** Whether a column is the number of plants and nothing else: not what was potted once. */
+  private boolean isSurelyCounted() {
+    for (int i = 0; i < reads.size(); i++) {
+      if (reads.get(i).is(SIZE_HEADING) || (reads.get(i).is("quantity") && ranks.get(i) <= 2)) {
+        return true;
+      }
+    }
+    return false;
   }
 
   private Optional<String> datesOrNumbers(int column) {
