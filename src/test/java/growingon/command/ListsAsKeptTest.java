@@ -118,7 +118,7 @@ class ListsAsKeptTest {
     assertThat(column("stock-as-read", "pot")).containsExactly("P9", "P9", "1 litre", "P9");
     assertThat(rows("stock-as-read")).allMatch(row -> row.get("height_cm").isNull());
     assertThat(column("to-fill", "question"))
-        .contains("size: P 1 is a pot of litres (row 4); is that right?");
+        .contains("size: P 1 is a pot of litres (row 4); is that right? with no, it is not read");
   }
 
   @Test

@@ -4,6 +4,7 @@ import growingon.load.cell.Texts;
 import growingon.load.own.heading.ListKind;
 import growingon.load.own.heading.OwnWords;
 import growingon.load.own.question.Moved;
+import growingon.load.own.text.Meaning;
 import growingon.load.row.Heading;
 import growingon.load.row.Row;
 import growingon.load.source.Answer;
@@ -101,10 +102,18 @@ public final class AnswersGiven {
     }
     for (Answer answer : of(tables)) {
       if (answer.table().equals("own words") && !Texts.key(answer.cell().shown()).equals("yes")) {
-        words.add(new OwnWords.Word(answer.column(), answer.row(), answer.cell().shown()));
+        words.add(new OwnWords.Word(answer.column(), answer.row(), said(answer)));
       }
     }
     return new OwnWords(words);
+  }
+
+  /** A column that is not what it was taken for is not read. */
+  private static String said(Answer answer) {
+    String said = answer.cell().shown();
+    return answer.column().endsWith("heading") && Texts.key(said).equals("no")
+        ? Meaning.NOT_READ
+        : said;
   }
 
   /** The lists of a kind that own words name, as written there. */

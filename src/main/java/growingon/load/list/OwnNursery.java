@@ -102,6 +102,9 @@ public final class OwnNursery {
     for (OwnWords.Word word : words.unknown()) {
       findings.add(ListAdvice.noColumn(Where.file(name), word.yours(), word.ours()));
     }
+    for (OwnWords.Word word : words.unclear()) {
+      findings.add(ListAdvice.neitherYesNorNo(Where.file(name), word.yours(), word.ours()));
+    }
     for (Path file : files.stock()) {
       Optional<List<Sheet>> sheets = OwnFile.read(file, findings);
       if (sheets.isEmpty()) {

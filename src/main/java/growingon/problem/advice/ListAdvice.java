@@ -255,6 +255,18 @@ public final class ListAdvice {
         "choose a word of the drop-down list under ours, such as quantity or not read");
   }
 
+  /** An answer to whether something is read rightly that says neither. */
+  public static Problem neitherYesNorNo(Where where, String reading, String answer) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.WRONG_VALUE,
+        "to fill asks whether this is read rightly: %s; the answer is neither yes nor no"
+            .formatted(reading),
+        where,
+        answer,
+        "type yes or no; till then it is read so");
+  }
+
   /** A cell that was changed and answered otherwise. */
   public static Problem answeredTwice(Where where, String cell, String answer, Where answered) {
     return new Problem(

@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 
 /** What a grower has said that words of a list mean; beats all else. */
 public final class OwnWords {
@@ -21,6 +22,10 @@ public final class OwnWords {
    */
   public record Word(String kind, String yours, String ours) {}
 
+  private static final Set<String> NODS = Set.of("size", "quantity", "arrived");
+  private static final Set<String> NO =
+      Set.of("no", "n", "nein", "non", "nee", "not read", "wrong", "false");
+
   /** Kind of the headings of a list. */
   static final String HEADING = "heading";
 
@@ -31,6 +36,7 @@ public final class OwnWords {
 
   private final Map<String, Map<String, String>> words = new HashMap<>();
   private final List<Word> unknown = new ArrayList<>();
+  private final List<Word> unclear = new ArrayList<>();
   private final ListKind list;
 
   /**
@@ -47,6 +53,9 @@ public final class OwnWords {
       if (isHeading(word) && !OwnColumns.has(word.ours())) {
         unknown.add(word);
         continue;
+      }
+      if (NODS.contains(word.kind()) && !NO.contains(Keys.of(word.ours()))) {
+        unclear.add(word);
       }
       words
           .computeIfAbsent(word.kind(), each -> new LinkedHashMap<>())
@@ -77,6 +86,7 @@ public final class OwnWords {
     this.list = list;
     words.putAll(same.words);
     unknown.addAll(same.unknown);
+    unclear.addAll(same.unclear);
   }
 
   /** A list of the same kind of which nothing was said. */
@@ -106,6 +116,27 @@ public final class OwnWords {
             .find(word.yours())
             .filter(found -> found.meaning().ours().equals(word.ours()))
             .isPresent();
+  }
+
+  /** What likely readings of one kind have in common: 8-10 and 10-12 are both girths. */
+  public static String alike(String reading) {
+    return reading.replaceAll("[0-9.,]+", "…");
+  }
+
+  /**
+   * Whether a likely reading was said to be wrong.
+   *
+   * @param column that it is of
+   * @param reading what is taken for what
+   */
+  public boolean refuses(String column, String reading) {
+    return !reading.isEmpty()
+        && find(column, alike(reading)).filter(said -> NO.contains(Keys.of(said))).isPresent();
+  }
+
+  /** Answers to likely readings that are neither yes nor no. */
+  public List<Word> unclear() {
+    return List.copyOf(unclear);
   }
 
   /** Headings said to be what no column of a list can be. */

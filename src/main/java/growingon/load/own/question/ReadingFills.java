@@ -3,6 +3,7 @@ package growingon.load.own.question;
 import growingon.load.own.heading.Columns;
 import growingon.load.own.heading.HeadingRead;
 import growingon.load.own.heading.ListKind;
+import growingon.load.own.heading.OwnWords;
 import growingon.load.own.heading.VatRates;
 import growingon.load.own.lot.Question;
 import growingon.load.own.row.ListRead;
@@ -26,6 +27,7 @@ import java.util.Set;
 /** What is asked of the reading of lists: open and likely headings, cells and names. */
 final class ReadingFills {
   private static final String READING = ToFill.READING;
+  private static final List<String> YES_OR_NO = List.of("yes", "no");
 
   private ReadingFills() {}
 
@@ -256,8 +258,7 @@ final class ReadingFills {
     for (Asked each : all) {
       Question question = each.question;
       if (question.nod()) {
-        String kind =
-            question.sheet() + question.column() + question.question().replaceAll("[0-9.,]+", "#");
+        String kind = question.sheet() + question.column() + OwnWords.alike(question.question());
         byKind.computeIfAbsent(kind, key -> new ArrayList<>()).add(each);
       }
     }
@@ -274,21 +275,25 @@ final class ReadingFills {
             alike.stream().map(each -> Integer.toString(each.row())).distinct().limit(12).toList());
     long plants = alike.stream().mapToLong(Question::plants).sum();
     return new Fill(
-        "yes",
-        "%s%s: %s (row%s %s)%s; is that right?"
-            .formatted(
-                first.sheet().equals(only) ? "" : first.sheet() + ", ",
-                first.column(),
-                first.question(),
-                alike.size() == 1 ? "" : "s",
-                rows,
-                alike.size() == 1 ? "" : " and the like"),
-        "",
-        plants + " plants",
-        "own words",
-        first.found(),
-        first.column(),
-        READING,
-        false);
+            "yes",
+            "%s%s: %s (row%s %s)%s; is that right? %s"
+                .formatted(
+                    first.sheet().equals(only) ? "" : first.sheet() + ", ",
+                    first.column(),
+                    first.question(),
+                    alike.size() == 1 ? "" : "s",
+                    rows,
+                    alike.size() == 1 ? "" : " and the like",
+                    first.column().equals("quantity")
+                        ? "with no, these rows are left out till you type their numbers"
+                        : "with no, it is not read"),
+            "",
+            plants + " plants",
+            "own words",
+            OwnWords.alike(first.question()),
+            first.column(),
+            READING,
+            false)
+        .choosing(YES_OR_NO);
   }
 }

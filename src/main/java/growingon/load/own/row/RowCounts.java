@@ -4,6 +4,7 @@ import growingon.load.own.heading.Columns;
 import growingon.load.own.heading.HeadedCells;
 import growingon.load.own.heading.HeadingRead;
 import growingon.load.own.heading.ListKind;
+import growingon.load.own.heading.OwnWords;
 import growingon.load.own.heading.SoldOff;
 import growingon.load.own.lot.Draft;
 import growingon.load.own.sheet.SheetRow;
@@ -23,17 +24,20 @@ final class RowCounts {
   private static final Pattern PACK =
       Pattern.compile(
           "(?i)(?:bdl|bd|bund|bundle|tray|vpe|kiste|plaque)s?\\.?\\s*(?:of|à|a|zu|de)?\\s*(\\d+)");
+  private static final String HOW_MANY = "how many plants are these?";
   private static final Pattern TIMES_ALONE =
       Pattern.compile("(?:^|\\s)[x×]\\s?([0-9]{1,4})(?:$|\\s)");
   private static final Pattern TAGS = Pattern.compile("([0-9]{1,6})\\s*[-–]\\s*([0-9]{1,6})");
 
   private final HeadedCells heads;
+  private final OwnWords own;
   private final ListKind list;
   private final boolean soldOff;
 
-  RowCounts(HeadedCells heads, ListKind list, boolean soldOff) {
+  RowCounts(HeadedCells heads, OwnWords own, boolean soldOff) {
     this.heads = heads;
-    this.list = list;
+    this.own = own;
+    this.list = own.list();
     this.soldOff = soldOff;
   }
 
@@ -47,13 +51,13 @@ final class RowCounts {
     }
     if (reads.isEmpty()) {
       draft.rowAsked = true;
-      draft.ask("quantity", "", "how many plants are these?");
+      draft.ask("quantity", "", HOW_MANY);
       return;
     }
     Read<Integer> read = lowest(reads, texts, draft);
-    if (read.isAsked()) {
+    if (read.isAsked() || own.refuses("quantity", read.nod())) {
       draft.rowAsked = true;
-      draft.ask("quantity", texts.get(0), read.ask());
+      draft.ask("quantity", texts.get(0), read.isAsked() ? read.ask() : HOW_MANY);
       return;
     }
     if (read.about()) {
@@ -145,7 +149,8 @@ final class RowCounts {
   private void takeQuantity(SheetRow row, int number, String found, Draft draft) {
     String unit = Keys.of(heads.first(row, "count unit"));
     double each = perUnit(unit, row, draft);
-    if (each == 0) {
+    String said = "%s of %s plants".formatted(heads.first(row, "count unit"), PotSize.plain(each));
+    if (each == 0 || (each > 1 && own.refuses("quantity", said))) {
       draft.rowAsked = true;
       draft.ask(
           "quantity",
@@ -156,10 +161,7 @@ final class RowCounts {
     draft.perUnit = each;
     draft.quantity = OptionalInt.of((int) Math.min(CountText.MOST, Math.rint(number * each)));
     if (each > 1) {
-      draft.nod(
-          "quantity",
-          found,
-          "%s of %s plants".formatted(heads.first(row, "count unit"), PotSize.plain(each)));
+      draft.nod("quantity", found, said);
     }
     beforeOrAfter(row, draft);
     heads.each(

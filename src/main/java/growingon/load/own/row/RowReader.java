@@ -68,7 +68,7 @@ final class RowReader {
     this.site = site;
     this.own = own;
     this.sizes = new RowSizes(this.heads, facts, site, own);
-    this.counts = new RowCounts(this.heads, own.list(), soldOff);
+    this.counts = new RowCounts(this.heads, own, soldOff);
     this.terms = new RowTerms(this.heads);
     this.prices = new RowPrices(this.heads, own, currencies);
   }
@@ -195,8 +195,8 @@ final class RowReader {
         "arrived",
         cell -> {
           Read<YearMonth> read = month(cell);
-          if (read.isAsked()) {
-            draft.ask("arrived", cell.text(), read.ask());
+          if (read.isAsked() || own.refuses("arrived", read.nod())) {
+            draft.ask("arrived", cell.text(), read.isAsked() ? read.ask() : "which month is it?");
           } else if (draft.arrived.isEmpty()) {
             draft.arrived = read.value();
             draft.arrivedAbout = read.about();

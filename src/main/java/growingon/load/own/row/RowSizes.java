@@ -214,7 +214,8 @@ final class RowSizes {
     int year = cell.cell().date().get().getYear() % 100;
     int other = day == 1 && cell.cell().yearShown() ? year : day;
     Span span = Span.of(Math.min(other, month), Math.max(other, month));
-    if (span.isGirthClass()) {
+    String said = "%s is read as %s".formatted(cell.text(), SizeParts.shown(span));
+    if (span.isGirthClass() && !own.refuses("size", said)) {
       if (cell.head().is("trunk mm")) {
         draft.size.trunk(
             span.times(
@@ -226,8 +227,7 @@ final class RowSizes {
       } else {
         draft.size.open(span);
       }
-      draft.nod(
-          "size", cell.text(), "%s is read as %s".formatted(cell.text(), SizeParts.shown(span)));
+      draft.nod("size", cell.text(), said);
     } else {
       draft.ask("trunk mm", cell.text(), "which size is it? a spreadsheet made it a date");
     }
@@ -357,7 +357,7 @@ final class RowSizes {
                     ask.substring(0, Math.max(0, ask.indexOf(':'))),
                     draft.sizeText,
                     ask.substring(ask.indexOf(':') + 1).strip()));
-    size.nods().forEach(nod -> draft.nod("size", "", nod));
+    size.nods().forEach(nod -> nod(nod, draft));
     size.notes().forEach(draft::note);
     Optional<Span> trunk = size.trunkMm();
     if (trunk.isPresent() && size.girthCm().isPresent()) {
@@ -371,5 +371,17 @@ final class RowSizes {
               draft.trunkTo = OptionalDouble.of(span.to());
             });
     size.heightCm().ifPresent(cm -> draft.height = OptionalDouble.of(cm.middle()));
+  }
+
+  /** What is likely is taken till the grower says no. */
+  private void nod(SizeParts.Nod nod, Draft draft) {
+    if (!own.refuses("size", nod.said())) {
+      draft.nod("size", "", nod.said());
+      return;
+    }
+    draft.size.without(nod);
+    if (nod.ofPot()) {
+      draft.ask("pot", draft.sizeText, "which pot is it?");
+    }
   }
 }

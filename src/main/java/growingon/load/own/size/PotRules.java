@@ -76,7 +76,7 @@ final class PotRules {
 
   private static void potP(String written, double number, SizeParts parts) {
     if (number < NARROWEST_CM) {
-      parts.nod("%s is a pot of litres".formatted(written.strip()));
+      parts.nodOfPot("%s is a pot of litres".formatted(written.strip()));
       parts.pot(PotSize.ofLitres(number));
     } else {
       parts.pot(PotSize.square(number));

@@ -197,7 +197,7 @@ public final class SizeGrammar {
     Matcher width = POT_WIDTH.matcher(text.strip());
     if (width.matches()) {
       // Plants are sold by ranges of height and by widths of pots. Common practice, no source.
-      parts.nod("%s is a pot's width".formatted(width.group(1) + " cm"));
+      parts.nodOfPot("%s is a pot's width".formatted(width.group(1) + " cm"));
       parts.pot(PotSize.square(n(width, 1)));
     } else {
       readRest(text, parts);

@@ -22,7 +22,15 @@ public final class SizeParts {
   private boolean openMayBeTrunk;
   private final List<String> notes = new ArrayList<>();
   private final Set<String> asks = new LinkedHashSet<>();
-  private final Set<String> nods = new LinkedHashSet<>();
+  private final Set<Nod> nods = new LinkedHashSet<>();
+
+  /**
+   * A likely reading.
+   *
+   * @param said what is taken for what
+   * @param ofPot whether the pot is taken so, else the girth
+   */
+  public record Nod(String said, boolean ofPot) {}
 
   public void pot(PotSize found) {
     if (pot.isPresent() && pot.get().litres() != found.litres()) {
@@ -85,8 +93,21 @@ public final class SizeParts {
     asks.add(question);
   }
 
-  void nod(String said) {
-    nods.add(said);
+  void nodOfPot(String said) {
+    nods.add(new Nod(said, true));
+  }
+
+  private void nodOfGirth(Span range) {
+    nods.add(new Nod("%s is a girth in cm".formatted(shown(range)), false));
+  }
+
+  /** Leaves unread what was taken as likely only. */
+  public void without(Nod refused) {
+    if (refused.ofPot) {
+      pot = Optional.empty();
+    } else {
+      girthCm = Optional.empty();
+    }
   }
 
   /** Decides what an open range is, now that the whole row is known. */
@@ -104,7 +125,7 @@ public final class SizeParts {
       girth(range);
     } else if (range.from() < 20 && !small) {
       girth(range);
-      nod("%s is a girth in cm".formatted(shown(range)));
+      nodOfGirth(range);
     } else if (range.from() >= 20 && small) {
       height(range);
     } else {
@@ -116,7 +137,7 @@ public final class SizeParts {
   private void settleTrunk(Span range) {
     if (range.isGirthClass()) {
       girth(range);
-      nod("%s is a girth in cm".formatted(shown(range)));
+      nodOfGirth(range);
     } else {
       ask("size: is %s the trunk in mm or the girth in cm?".formatted(shown(range)));
     }
@@ -191,7 +212,7 @@ public final class SizeParts {
     return List.copyOf(asks);
   }
 
-  public List<String> nods() {
+  public List<Nod> nods() {
     return List.copyOf(nods);
   }
 }
