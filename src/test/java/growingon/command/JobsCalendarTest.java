@@ -8,19 +8,30 @@ import biweekly.ICalendar;
 import biweekly.component.VEvent;
 import java.io.IOException;
 import java.io.PrintWriter;
+import java.io.StringReader;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.Instant;
+import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.time.format.DateTimeFormatter;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import net.fortuna.ical4j.data.CalendarBuilder;
+import net.fortuna.ical4j.model.Calendar;
+import net.fortuna.ical4j.model.Component;
+import net.fortuna.ical4j.model.Property;
+import net.fortuna.ical4j.model.component.CalendarComponent;
+import net.fortuna.ical4j.validate.ValidationResult;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** jobs.ics of the demonstration, read back by its library and by hand (RFC 5545). */
+/** jobs.ics of the demonstration, read back by its library, by another and by hand (RFC 5545). */
 class JobsCalendarTest {
   @TempDir Path folder;
 
@@ -70,5 +81,46 @@ class JobsCalendarTest {
     assertThat(lines)
         .filteredOn(line -> line.startsWith("DTSTART"))
         .allMatch(line -> line.matches("DTSTART;VALUE=DATE:202[67][0-9]{4}"));
+  }
+
+  /** Another library's parser and its own check against RFC 5545, on the same text. */
+  @Test
+  void calendarOfTheDemonstration_readByAnotherParser_isValidAndSaysTheSame() throws Exception {
+    String text = calendar();
+    Calendar read = new CalendarBuilder().build(new StringReader(text));
+    ValidationResult found = read.validate();
+    assertThat(found.getEntries()).isEmpty();
+    Map<String, String> events = new TreeMap<>();
+    Biweekly.parse(text)
+        .first()
+        .getEvents()
+        .forEach(
+            event ->
+                events.put(
+                    event.getUid().getValue(),
+                    "%tF %s %s"
+                        .formatted(
+                            event.getDateStart().getValue(),
+                            event.getSummary().getValue(),
+                            event.getDescription() == null
+                                ? ""
+                                : event.getDescription().getValue())));
+    Map<String, String> others = new TreeMap<>();
+    read.getComponents(Component.VEVENT)
+        .forEach(
+            event ->
+                others.put(
+                    value(event, Property.UID),
+                    "%s %s %s"
+                        .formatted(
+                            LocalDate.parse(
+                                value(event, Property.DTSTART), DateTimeFormatter.BASIC_ISO_DATE),
+                            value(event, Property.SUMMARY),
+                            value(event, Property.DESCRIPTION))));
+    assertThat(others).isEqualTo(events).hasSizeGreaterThan(10);
+  }
+
+  private static String value(CalendarComponent event, String property) {
+    return event.getProperty(property).map(Property::getValue).orElse("");
   }
 }
