@@ -12,6 +12,7 @@ import growingon.load.own.lot.OwnLot;
 import growingon.load.own.lot.Question;
 import growingon.load.own.lot.Site;
 import growingon.load.own.row.Editions;
+import growingon.load.own.row.Legend;
 import growingon.load.own.row.ListRead;
 import growingon.load.own.row.SheetRead;
 import growingon.load.own.sheet.Sheet;
@@ -86,7 +87,8 @@ public final class ListReader {
       notices.addAll(read.notices);
       questions.addAll(read.questions);
     }
-    tellSheets(reads);
+    Legend legend = Legend.of(sheets);
+    tellSheets(reads, legend);
     int good = drafts.size();
     lists.forEach(read -> drafts.addAll(read.asked));
     List<OwnLot> all = named(drafts.stream().map(Draft::lot).toList());
@@ -112,7 +114,8 @@ public final class ListReader {
         currencies(lists, sheets),
         drafts.subList(0, good).stream().flatMap(draft -> draft.aboutTexts.stream()).toList(),
         all.subList(good, all.size()),
-        lists.stream().flatMap(read -> read.unusedTitles.stream()).toList());
+        lists.stream().flatMap(read -> read.unusedTitles.stream()).toList(),
+        legend);
   }
 
   /** The sheet's name is the place where nothing else says it. */
@@ -124,7 +127,7 @@ public final class ListReader {
     }
   }
 
-  private void tellSheets(List<SheetRead> reads) {
+  private void tellSheets(List<SheetRead> reads, Legend legend) {
     for (SheetRead read : reads) {
       if (!read.isList() && !read.sheet().rows().isEmpty()) {
         notices.add("%s is not read as a list: %s".formatted(read.sheet().name(), read.why));
@@ -132,7 +135,9 @@ public final class ListReader {
       if (read.isList() && read.sheet().coloured()) {
         notices.add(
             read.sheet()
-                .said("colours and cell comments are not read; make a column of what they mean"));
+                .said(
+                    "colours and cell comments are not read; make a column of what they mean"
+                        + legend.aboutColours()));
       }
     }
   }

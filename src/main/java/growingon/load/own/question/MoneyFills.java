@@ -10,12 +10,14 @@ import growingon.nursery.library.Library;
 import growingon.nursery.library.Taxon;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
 
 /** What is asked of money and growth. */
 final class MoneyFills {
@@ -234,11 +236,13 @@ final class MoneyFills {
   private void classes() {
     Map<String, Long> plants = new LinkedHashMap<>();
     Map<String, Double> trunk = new LinkedHashMap<>();
+    Map<String, Set<String>> sizes = new HashMap<>();
     for (OwnLot lot : usual.lots().isEmpty() ? usual.offers() : usual.lots()) {
       if (lot.trunkFromMm().isEmpty()) {
         String name = UsualTrunk.classOf(lot);
         plants.merge(name, (long) lot.quantity().orElse(0), Long::sum);
         trunk.putIfAbsent(name, UsualTrunk.mm(lot));
+        sizes.computeIfAbsent(name, each -> new TreeSet<>()).add(lot.terms().size());
       }
     }
     plants.entrySet().stream()
@@ -248,12 +252,22 @@ final class MoneyFills {
             each ->
                 add(
                     PotSize.plain(trunk.get(each.getKey())),
-                    "How thick is the trunk of trees in %s?".formatted(each.getKey()),
+                    "How thick is the trunk of trees in %s?%s"
+                        .formatted(each.getKey(), explained(sizes.get(each.getKey()))),
                     "mm",
                     each.getValue() + " plants",
                     "stock",
                     each.getKey(),
                     "trunk mm",
                     Range.OF_TRUNKS));
+  }
+
+  /** What lists explain of sizes. */
+  private String explained(Set<String> sizes) {
+    return lists.stream()
+        .map(list -> list.legend().about("", sizes))
+        .filter(said -> !said.isEmpty())
+        .findFirst()
+        .orElse("");
   }
 }

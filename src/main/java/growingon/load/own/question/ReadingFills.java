@@ -37,8 +37,10 @@ final class ReadingFills {
    * @param kind of the rows of its list
    * @param heading what stands above the cell in the list, else the column of ours
    * @param inList the cell, if it is of one row
+   * @param said what the list itself explains of it
    */
-  private record Asked(Question question, ListKind kind, String heading, Optional<InList> inList) {
+  private record Asked(
+      Question question, ListKind kind, String heading, Optional<InList> inList, String said) {
     static Asked of(Question question, ListRead list) {
       Optional<HeadingRead> head =
           list.headings().stream()
@@ -53,7 +55,11 @@ final class ReadingFills {
               ? Optional.empty()
               : Optional.of(
                   list.cell(
-                      question.sheet(), question.row(), head.map(HeadingRead::column).orElse(0))));
+                      question.sheet(), question.row(), head.map(HeadingRead::column).orElse(0))),
+          list.legend()
+              .about(
+                  head.map(HeadingRead::heading).orElse(question.column()),
+                  List.of(question.found())));
     }
 
     /** The same of the plants of both. */
@@ -61,7 +67,7 @@ final class ReadingFills {
       long plants = question.plants() + other.question.plants();
       return equals(other)
           ? this
-          : new Asked(question.ofLot(question.lot(), plants), kind, heading, inList);
+          : new Asked(question.ofLot(question.lot(), plants), kind, heading, inList, said);
     }
 
     Fill linked(Fill fill) {
@@ -134,11 +140,12 @@ final class ReadingFills {
               list.kind().heading() + " " + Keys.of(head.heading()),
               new Fill(
                       open ? "not read" : "yes",
-                      "What is the column %s (as in %s)?%s"
+                      "What is the column %s (as in %s)?%s%s"
                           .formatted(
                               head.heading(),
                               head.example(),
-                              open ? choices : " it is read as " + head.ours()),
+                              open ? choices : " it is read as " + head.ours(),
+                              list.legend().about(head.heading(), List.of(head.example()))),
                       "",
                       head.rows() + " rows",
                       "own words",
@@ -238,7 +245,8 @@ final class ReadingFills {
     String found = question.found().isEmpty() ? "" : ", \"" + question.found() + "\"";
     return new Fill(
             question.usual(),
-            "%s, %s%s: %s".formatted(where, asked.heading, found, question.question()),
+            "%s, %s%s: %s%s"
+                .formatted(where, asked.heading, found, question.question(), asked.said),
             "",
             question.plants() > 0 ? question.plants() + " plants" : "",
             question.column().equals("species")

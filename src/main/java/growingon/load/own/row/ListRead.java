@@ -38,6 +38,7 @@ import java.util.stream.Stream;
  * @param abouts cells whose number or date is about, as they stand, those of lots only
  * @param asked rows that are lots of which something is asked without which they do not count
  * @param unusedTitles titles between the lots that say nothing of them
+ * @param legend what its sheets say that explain others
  */
 public record ListRead(
     ListKind kind,
@@ -52,7 +53,8 @@ public record ListRead(
     Set<String> currencies,
     List<String> abouts,
     List<OwnLot> asked,
-    List<UnusedTitle> unusedTitles) {
+    List<UnusedTitle> unusedTitles,
+    Legend legend) {
   /** Of a sheet of a workbook (ECMA-376, part 1, 18.3.1.73: the last is XFD). */
   private static final int MOST_COLUMNS = 16_384;
 
@@ -112,7 +114,8 @@ public record ListRead(
         currencies,
         abouts,
         asked.stream().map(lot -> lot.named(given.get(lot.lot()))).toList(),
-        unusedTitles);
+        unusedTitles,
+        legend);
   }
 
   /** Whether something is asked of a whole column or sheet. */
