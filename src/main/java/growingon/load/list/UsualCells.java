@@ -75,7 +75,8 @@ final class UsualCells {
     } else if (lot.form().isEmpty()) {
       resting.add(key(row.toString(), "arrived"));
     }
-    columns.forEach(column -> add(row, column));
+    String source = row.column("").toString();
+    columns.forEach(column -> cells.add(key(source, column)));
   }
 
   private void add(Where row, String what) {

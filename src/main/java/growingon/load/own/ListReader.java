@@ -156,16 +156,18 @@ public final class ListReader {
 
   /** One code twice with one name and size: more, or the same plants? */
   private void askTwice(List<OwnLot> lots) {
-    Set<String> seen = new HashSet<>();
+    Set<List<Object>> seen = new HashSet<>();
     for (int i = 0; i < lots.size(); i++) {
       String code = drafts.get(i).code;
       OwnLot lot = lots.get(i);
-      String all =
-          Keys.of(code + "|" + lot.ownName())
-              + lot.potLitres()
-              + lot.trunkFromMm()
-              + lot.heightCm();
-      if (!code.isEmpty() && !seen.add(all)) {
+      if (!code.isEmpty()
+          && !seen.add(
+              List.of(
+                  Keys.of(code),
+                  Keys.of(lot.ownName()),
+                  lot.potLitres(),
+                  lot.trunkFromMm(),
+                  lot.heightCm()))) {
         questions.add(
             new Question(
                 lot.sheet(),

@@ -176,6 +176,25 @@ public record HeadingRow(
         .orElse(upper.text(column));
   }
 
+  /**
+   * Whether two of three texts of a row are headings. Of a long list hardly a row is one; so those
+   * are looked at first that are least likely to be, and come again and again.
+   */
+  public static boolean mostAreKnown(SheetRow row, OwnWords own) {
+    int cells = row.cells().size();
+    int unknown = 0;
+    for (boolean figures : new boolean[] {false, true}) {
+      for (SheetCell cell : row.cells().values()) {
+        boolean now = cell.text().chars().anyMatch(Character::isDigit) == figures;
+        unknown += now && !isKnown(cell.text(), own) ? 1 : 0;
+        if (unknown * 3 > cells) {
+          return false;
+        }
+      }
+    }
+    return true;
+  }
+
   /** Whether a text is a heading or a size. */
   static boolean isKnown(String text, OwnWords own) {
     return own.find("heading", text).isPresent()

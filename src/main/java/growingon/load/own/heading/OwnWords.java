@@ -147,6 +147,8 @@ public final class OwnWords {
   /** What a word of a kind was said to mean. */
   public Optional<String> find(String kind, String yours) {
     String ofList = kind.equals(HEADING) ? list.heading() : kind;
-    return Optional.ofNullable(words.getOrDefault(ofList, Map.of()).get(Keys.of(yours)));
+    return words.containsKey(ofList)
+        ? Optional.ofNullable(words.get(ofList).get(Keys.of(yours)))
+        : Optional.empty();
   }
 }

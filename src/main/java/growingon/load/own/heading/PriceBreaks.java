@@ -49,7 +49,7 @@ public final class PriceBreaks {
 
   /** Whether ours is a price from a number on. */
   public static boolean isOne(String ours) {
-    return ours.matches(OURS + "\\d{1,6}");
+    return ours.startsWith(OURS) && ours.substring(OURS.length()).matches("\\d{1,6}");
   }
 
   /** From which number on the prices of columns hold, by column; empty if they are no breaks. */

@@ -145,12 +145,14 @@ public final class SheetRead {
       SheetRow row = sheet.rows().get(i);
       boolean texts =
           row.cells().size() >= 3 && row.cells().values().stream().allMatch(SheetCell::isText);
-      Optional<HeadingRow> next = texts ? HeadingRow.at(sheet, i, own) : Optional.empty();
+      Optional<HeadingRow> next =
+          texts && HeadingRow.mostAreKnown(row, own)
+              ? HeadingRow.at(sheet, i, own)
+              : Optional.empty();
       boolean other =
           next.isPresent()
               && next.get().hasName(own)
               && next.get().score() >= 3
-              && next.get().score() * 3 >= row.cells().size() * 2
               && row.cells().values().stream()
                       .filter(cell -> !known.contains(Keys.of(cell.text())))
                       .count()
