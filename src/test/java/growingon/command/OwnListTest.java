@@ -436,8 +436,11 @@ class OwnListTest {
             fill + "\n");
     assertThat(planned.err()).isEmpty();
     assertThat(planned.out().toString()).contains("3 lots, " + plants + " plants.");
-    assertThat(table("report", "to-fill").toString())
-        .contains("row 3, Qty, \\\"Private\\\": are these to be sold? type 0 if not");
+    assertThat(
+            table("report", "to-fill")
+                .toString()
+                .contains("row 3, Qty, \\\"Private\\\": are these to be sold? type 0 if not"))
+        .isEqualTo(fill.isEmpty());
   }
 
   @Test
@@ -637,5 +640,52 @@ class OwnListTest {
         .contains(
             "stock.csv, row 5: a title between the lots is not used (all in the shade); make a column"
                 + " of it if it says something of the rows below");
+  }
+
+  @Test
+  void headingThatIsNotKnown_overMonthsOrMoney_offersWhatItMayBe() throws IOException {
+    Path list = folder.resolve("stock.csv");
+    Files.writeString(
+        list,
+        "Plant,Size,Qty,Since when,Outlay\nField maple,C10,40,03/2024,£4.50\n"
+            + "Hornbeam,C10,30,Nov 22,£3.20\n");
+    plan(list, "report");
+    List<String> questions = new ArrayList<>();
+    table("report", "to-fill").get("rows").forEach(row -> questions.add(row.get(2).asText()));
+    assertThat(questions)
+        .contains(
+            "What is the column Since when (as in 03/2024)? arrived or potted?",
+            "What is the column Outlay (as in £4.50)? unit cost or row cost or selling price?");
+  }
+
+  @Test
+  void question_thatIsAnswered_isAskedNoMore() throws IOException {
+    Files.writeString(
+        folder.resolve("stock.csv"),
+        "Plant,Size,Qty,Notes\nField maple,C10,40,NFS\nHornbeam,C10,30,\n");
+    Path mine = Files.createDirectories(folder.resolve("mine"));
+    Files.writeString(mine.resolve("own words.csv"), "kind,yours,ours\nlist,../stock.csv,\n");
+    Ran asked = plan(mine, "first");
+    assertThat(asked.out().get(1)).startsWith("Do this first: row 2").contains("to be sold?");
+    String lot = table("first", "stock-as-read").get("rows").get(0).get(3).asText();
+    Files.writeString(
+        mine.resolve("to fill.csv"),
+        "fill in,table,row,column\n35,stock,%s,quantity\n12,settings,hourly rate,value\n"
+            .formatted(lot));
+    Ran answered = plan(mine, "second");
+    assertThat(answered.out()).noneMatch(line -> line.startsWith("Do this first"));
+    assertThat(cells(answered)).isEqualTo(cells(asked) - 2);
+    assertThat(table("second", "to-fill").toString())
+        .doesNotContain("to be sold?", "What does an hour of work cost?");
+  }
+
+  /** Cells in to fill, as the last sentence on a list counts them. */
+  private static int cells(Ran ran) {
+    return ran.out().stream()
+        .filter(line -> line.endsWith(" cells in to fill."))
+        .map(line -> line.replaceAll(".* (\\d+) cells in to fill\\.", "$1"))
+        .mapToInt(Integer::parseInt)
+        .findFirst()
+        .orElseThrow();
   }
 }

@@ -5,6 +5,7 @@ import growingon.load.cell.Texts;
 import growingon.load.own.heading.ListKind;
 import growingon.load.own.lot.OwnLot;
 import growingon.load.own.lot.Site;
+import growingon.load.own.question.Fill;
 import growingon.problem.Where;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,6 +23,13 @@ import java.util.Map;
  */
 public record Answer(
     String table, String row, String column, Cell cell, String usual, Where where) {
+  /** Whether it answers a question, so that this need not be asked again. */
+  public boolean isTo(Fill asked) {
+    return table.equals(Texts.key(asked.table()))
+        && Texts.key(row).equals(Texts.key(asked.row()))
+        && column.equals(Texts.key(asked.column()));
+  }
+
   /** Whether it is of the rows of lists of a kind. */
   public boolean isOf(ListKind kind) {
     return table.equals(kind.table());

@@ -7,11 +7,8 @@ import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Meaning;
-import growingon.load.own.text.MonthText;
-import growingon.load.own.text.OfferMonth;
 import growingon.load.own.text.Units;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -29,6 +26,7 @@ public final class Columns {
   private final OwnWords own;
   private final List<HeadingRead> reads = new ArrayList<>();
   private final List<Integer> ranks = new ArrayList<>();
+  private final ByCells byCells;
 
   private Columns(String sheet, int row, List<SheetRow> body, OwnWords own) {
     this.sheet = sheet;
@@ -36,6 +34,7 @@ public final class Columns {
     this.body = body;
     this.cells = new ColumnCells(body);
     this.own = own;
+    this.byCells = new ByCells(reads, ranks, cells, own.list());
   }
 
   /**
@@ -130,9 +129,6 @@ public final class Columns {
 
   private static final String NOT_UNDERSTOOD = "not understood";
 
-  /** The one letter that is a heading of numbers. */
-  private static final String LETTER = "n";
-
   /** A list without numbers, whose rows are one plant each. */
   public static final String PLANT_A_ROW = "plant a row";
 
@@ -165,9 +161,11 @@ public final class Columns {
       if (read.how() == How.OPEN && read.why().startsWith(NOT_UNDERSTOOD)) {
         if (cells.all(read.column(), CellKinds::holdsAPot)) {
           reads.set(i, read.as("size", "", How.LIKELY, "its cells are pots and roots"));
+        } else if (read.choices().isEmpty()) {
+          reads.set(i, read.offering(byCells.offered(read.column())));
         }
       } else if (read.how() == How.OPEN && !read.choices().isEmpty()) {
-        Optional<String> chosen = byCells(read);
+        Optional<String> chosen = byCells.of(read);
         if (chosen.isPresent()) {
           choose(i, chosen.get());
         }
@@ -186,102 +184,6 @@ public final class Columns {
     HeadingRead read = reads.get(index);
     String unit = Units.usualOf(ours, read.unit());
     reads.set(index, read.as(ours, unit, How.BY_ITS_CELLS, "taken by its cells"));
-  }
-
-  private Optional<String> byCells(HeadingRead read) {
-    Set<String> choices = new HashSet<>(read.choices());
-    int column = read.column();
-    if (choices.equals(Set.of("lot", "quantity"))) {
-      return numberOrLot(read);
-    }
-    if (choices.equals(Set.of("quantity", "selling price"))) {
-      return numberOrPrice(read);
-    }
-    if (choices.equals(Set.of("arrived", "quantity"))) {
-      return datesOrNumbers(column);
-    }
-    if (choices.equals(Set.of("supplier", "arrived"))) {
-      boolean months =
-          cells.all(column, MonthText::isMonth)
-              || own.list().isOffers() && cells.all(column, OfferMonth::isOne);
-      return Optional.of(months ? "arrived" : "supplier");
-    }
-    if (choices.equals(Set.of("quantity", "species"))) {
-      return cells.most(column, SheetCell::isText) && !cells.most(column, CellKinds::isCount)
-          ? Optional.of("species")
-          : Optional.of("quantity");
-    }
-    if (choices.contains("quality word") && cells.most(column, CellKinds::hasWords)) {
-      return Optional.of("quality word");
-    }
-    if (choices.contains("height cm") && Units.isLength(read.unit())) {
-      return Optional.of("height cm");
-    }
-    if (choices.contains("clear stem")
-        && (has("girth cm") || cells.all(column, CellKinds::isClearStem))) {
-      return Optional.of("clear stem");
-    }
-    return read.choices().contains(Meaning.NOT_READ) && has(SIZE_HEADING)
-        ? Optional.of(Meaning.NOT_READ)
-        : Optional.empty();
-  }
-
-  /**
-   * The number of plants if no other column is; else the lot if all differ; else not read. Beside a
-   * number a lone N may as well be a point of the compass or a count of stems.
-   */
-  private Optional<String> numberOrLot(HeadingRead read) {
-    boolean other = isCountedElsewhere(read);
-    List<String> texts = cells.of(read.column()).stream().map(SheetCell::text).toList();
-    if (other && new HashSet<>(texts).size() == texts.size()) {
-      return Optional.of(isCountingDown(texts) ? Meaning.NOT_READ : "lot");
-    }
-    boolean may = !other || !Keys.of(read.heading()).equals(LETTER);
-    return may && cells.most(read.column(), CellKinds::isCount)
-        ? Optional.of("quantity")
-        : Optional.empty();
-  }
-
-  private boolean isCountedElsewhere(HeadingRead read) {
-    return reads.stream()
-        .anyMatch(each -> each != read && (each.is("quantity") || each.is(SIZE_HEADING)));
-  }
-
-  private static boolean isCountingDown(List<String> texts) {
-    boolean counting = true;
-    for (int i = 0; i < texts.size(); i++) {
-      counting &= texts.get(i).equals(Integer.toString(i + 1));
-    }
-    return counting;
-  }
-
-  /** What there is now, or beside what it was what it costs now. */
-  private Optional<String> numberOrPrice(HeadingRead read) {
-    if (Units.isMoney(read.unit()) || cells.most(read.column(), CellKinds::isMoney)) {
-      return Optional.of(own.list().isOffers() ? "unit cost" : "selling price");
-    }
-    return !isSurelyCounted() && cells.most(read.column(), CellKinds::isCount)
-        ? Optional.of("quantity")
-        : Optional.empty();
-  }
-
-  /** Whether a column is the number of plants and nothing else: not what was potted once. */
-  private boolean isSurelyCounted() {
-    for (int i = 0; i < reads.size(); i++) {
-      if (reads.get(i).is(SIZE_HEADING) || (reads.get(i).is("quantity") && ranks.get(i) <= 2)) {
-        return true;
-      }
-    }
-    return false;
-  }
-
-  private Optional<String> datesOrNumbers(int column) {
-    if (cells.all(column, MonthText::isMonth)) {
-      return Optional.of("arrived");
-    }
-    return cells.all(column, CellKinds::isCount) && !has("quantity")
-        ? Optional.of("quantity")
-        : Optional.empty();
   }
 
   /** A price beside a unit cost is what is asked for, beside a selling price what was paid. */

@@ -73,6 +73,12 @@ public record HeadingRead(
     return ours.equals(name);
   }
 
+  /** The same with readings to choose from. */
+  HeadingRead offering(List<String> readings) {
+    return new HeadingRead(
+        sheet, row, column, heading, ours, unit, how, readings, rows, example, why);
+  }
+
   HeadingRead as(String other, String itsUnit, How itsHow, String said) {
     return new HeadingRead(
         sheet, row, column, heading, other, itsUnit, itsHow, choices, rows, example, said);

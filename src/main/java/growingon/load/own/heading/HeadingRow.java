@@ -9,6 +9,7 @@ import growingon.load.own.size.SizeParts;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Remembered;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -177,19 +178,20 @@ public record HeadingRow(
   }
 
   /**
-   * Whether two of three texts of a row are headings. Of a long list hardly a row is one; so those
-   * are looked at first that are least likely to be, and come again and again.
+   * Whether two of three texts of a row are headings. Of a long list hardly a row is one; so short
+   * texts are looked at first, which come again and again and are known by then.
    */
   public static boolean mostAreKnown(SheetRow row, OwnWords own) {
     int cells = row.cells().size();
     int unknown = 0;
-    for (boolean figures : new boolean[] {false, true}) {
-      for (SheetCell cell : row.cells().values()) {
-        boolean now = cell.text().chars().anyMatch(Character::isDigit) == figures;
-        unknown += now && !isKnown(cell.text(), own) ? 1 : 0;
-        if (unknown * 3 > cells) {
-          return false;
-        }
+    for (String text :
+        row.cells().values().stream()
+            .map(SheetCell::text)
+            .sorted(Comparator.comparingInt(String::length))
+            .toList()) {
+      unknown += isKnown(text, own) ? 0 : 1;
+      if (unknown * 3 > cells) {
+        return false;
       }
     }
     return true;

@@ -1,0 +1,148 @@
+package growingon.load.own.heading;
+
+import growingon.load.own.sheet.SheetCell;
+import growingon.load.own.text.Keys;
+import growingon.load.own.text.Meaning;
+import growingon.load.own.text.MonthText;
+import growingon.load.own.text.OfferMonth;
+import growingon.load.own.text.Units;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+
+/** What a column is by its cells, where its heading leaves that open. */
+final class ByCells {
+  /** The one letter that is a heading of numbers. */
+  private static final String LETTER = "n";
+
+  private final List<HeadingRead> reads;
+  private final List<Integer> ranks;
+  private final ColumnCells cells;
+  private final ListKind list;
+
+  /**
+   * By the cells of a list.
+   *
+   * @param reads its columns as far as they are known, which may change meanwhile
+   * @param ranks of their headings
+   */
+  ByCells(List<HeadingRead> reads, List<Integer> ranks, ColumnCells cells, ListKind list) {
+    this.reads = reads;
+    this.ranks = ranks;
+    this.cells = cells;
+    this.list = list;
+  }
+
+  private boolean has(String ours) {
+    return reads.stream().anyMatch(each -> each.is(ours));
+  }
+
+  /** What a heading that nobody knows may be, by what stands below it: offered, never taken. */
+  List<String> offered(int column) {
+    if (cells.all(column, MonthText::isMonth)) {
+      return List.of("arrived", "potted");
+    }
+    return cells.all(column, CellKinds::isMoney)
+        ? List.of("unit cost", "row cost", "selling price")
+        : List.of();
+  }
+
+  /** What an open heading is, where its cells decide among its readings. */
+  Optional<String> of(HeadingRead read) {
+    Set<String> choices = new HashSet<>(read.choices());
+    int column = read.column();
+    if (choices.equals(Set.of("lot", "quantity"))) {
+      return numberOrLot(read);
+    }
+    if (choices.equals(Set.of("quantity", "selling price"))) {
+      return numberOrPrice(read);
+    }
+    if (choices.equals(Set.of("arrived", "quantity"))) {
+      return datesOrNumbers(column);
+    }
+    if (choices.equals(Set.of("supplier", "arrived"))) {
+      boolean months =
+          cells.all(column, MonthText::isMonth)
+              || list.isOffers() && cells.all(column, OfferMonth::isOne);
+      return Optional.of(months ? "arrived" : "supplier");
+    }
+    if (choices.equals(Set.of("quantity", "species"))) {
+      return cells.most(column, SheetCell::isText) && !cells.most(column, CellKinds::isCount)
+          ? Optional.of("species")
+          : Optional.of("quantity");
+    }
+    if (choices.contains("quality word") && cells.most(column, CellKinds::hasWords)) {
+      return Optional.of("quality word");
+    }
+    if (choices.contains("height cm") && Units.isLength(read.unit())) {
+      return Optional.of("height cm");
+    }
+    if (choices.contains("clear stem")
+        && (has("girth cm") || cells.all(column, CellKinds::isClearStem))) {
+      return Optional.of("clear stem");
+    }
+    return read.choices().contains(Meaning.NOT_READ) && has(Columns.SIZE_HEADING)
+        ? Optional.of(Meaning.NOT_READ)
+        : Optional.empty();
+  }
+
+  /**
+   * The number of plants if no other column is; else the lot if all differ; else not read. Beside a
+   * number a lone N may as well be a point of the compass or a count of stems.
+   */
+  private Optional<String> numberOrLot(HeadingRead read) {
+    boolean other = isCountedElsewhere(read);
+    List<String> texts = cells.of(read.column()).stream().map(SheetCell::text).toList();
+    if (other && new HashSet<>(texts).size() == texts.size()) {
+      return Optional.of(isCountingDown(texts) ? Meaning.NOT_READ : "lot");
+    }
+    boolean may = !other || !Keys.of(read.heading()).equals(LETTER);
+    return may && cells.most(read.column(), CellKinds::isCount)
+        ? Optional.of("quantity")
+        : Optional.empty();
+  }
+
+  private boolean isCountedElsewhere(HeadingRead read) {
+    return reads.stream()
+        .anyMatch(each -> each != read && (each.is("quantity") || each.is(Columns.SIZE_HEADING)));
+  }
+
+  private static boolean isCountingDown(List<String> texts) {
+    boolean counting = true;
+    for (int i = 0; i < texts.size(); i++) {
+      counting &= texts.get(i).equals(Integer.toString(i + 1));
+    }
+    return counting;
+  }
+
+  /** What there is now, or beside what it was what it costs now. */
+  private Optional<String> numberOrPrice(HeadingRead read) {
+    if (Units.isMoney(read.unit()) || cells.most(read.column(), CellKinds::isMoney)) {
+      return Optional.of(list.isOffers() ? "unit cost" : "selling price");
+    }
+    return !isSurelyCounted() && cells.most(read.column(), CellKinds::isCount)
+        ? Optional.of("quantity")
+        : Optional.empty();
+  }
+
+  /** Whether a column is the number of plants and nothing else: not what was potted once. */
+  private boolean isSurelyCounted() {
+    for (int i = 0; i < reads.size(); i++) {
+      if (reads.get(i).is(Columns.SIZE_HEADING)
+          || (reads.get(i).is("quantity") && ranks.get(i) <= 2)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private Optional<String> datesOrNumbers(int column) {
+    if (cells.all(column, MonthText::isMonth)) {
+      return Optional.of("arrived");
+    }
+    return cells.all(column, CellKinds::isCount) && !has("quantity")
+        ? Optional.of("quantity")
+        : Optional.empty();
+  }
+}
