@@ -37,6 +37,9 @@ public record HeadingRow(
   private static final Remembered<Boolean> SIZES = new Remembered<>();
   private static final int LONGEST_ROW = 400;
 
+  /** Fewer headings may be a title's words. */
+  private static final int LEAST_OF_A_LIST = 3;
+
   /** In a wider row three headings that are understood are enough. */
   private static final int WIDE = 8;
 
@@ -56,8 +59,39 @@ public record HeadingRow(
       best = better(best, underSizes(sheet, i, own));
     }
     return Optional.ofNullable(best)
+        .map(found -> firstList(sheet, found, own))
         .map(found -> found.hasName(own) ? found : found.withColumnOfPlants(sheet))
         .filter(found -> isHeading(sheet, found, own));
+  }
+
+  /** A list above the one with most headings is no title: its own headings come first. */
+  private static HeadingRow firstList(Sheet sheet, HeadingRow best, OwnWords own) {
+    for (int i = 0; i < best.firstIndex - 1; i++) {
+      Optional<HeadingRow> above =
+          at(sheet, i, own).filter(row -> row.isListAbove(sheet, best, own));
+      if (above.isPresent()) {
+        return above.get();
+      }
+    }
+    return best;
+  }
+
+  /** Whether it names most of its columns, and plants stand below it before the next headings. */
+  private boolean isListAbove(Sheet sheet, HeadingRow next, OwnWords own) {
+    boolean headings =
+        score >= LEAST_OF_A_LIST
+            && score * 3 >= texts.size() * 2
+            && sheet.rows().get(firstIndex).cells().values().stream().allMatch(SheetCell::isText);
+    return headings
+        && texts.entrySet().stream()
+            .filter(each -> isName(each.getValue(), own))
+            .anyMatch(each -> hasPlants(sheet, each.getKey(), next.firstIndex));
+  }
+
+  private boolean hasPlants(Sheet sheet, int column, int end) {
+    return sheet.rows().subList(lastIndex + 1, end).stream()
+        .flatMap(row -> row.cell(column).stream())
+        .anyMatch(cell -> cell.isText() && PlantNames.shipped().find(cell.text(), "").isPlant());
   }
 
   private static HeadingRow better(HeadingRow best, Optional<HeadingRow> next) {
@@ -199,14 +233,15 @@ public record HeadingRow(
   }
 
   public boolean hasName(OwnWords own) {
-    return texts.values().stream()
-        .anyMatch(
-            text ->
-                own.find("heading", text).filter(NAMES::contains).isPresent()
-                    || own.headings()
-                        .find(text)
-                        .filter(found -> NAMES.contains(found.meaning().ours()))
-                        .isPresent());
+    return texts.values().stream().anyMatch(text -> isName(text, own));
+  }
+
+  private static boolean isName(String text, OwnWords own) {
+    return own.find("heading", text).filter(NAMES::contains).isPresent()
+        || own.headings()
+            .find(text)
+            .filter(found -> NAMES.contains(found.meaning().ours()))
+            .isPresent();
   }
 
   /** With the column that has no heading and whose cells are plants, if there is one. */

@@ -284,7 +284,7 @@ final class RowReader {
     List<String> names = new ArrayList<>();
     heads.each(row, "place", cell -> names.add(cell.text()));
     List<String> details = new ArrayList<>();
-    heads.each(row, "place detail", cell -> details.add(hasPlace() ? noted(cell) : cell.text()));
+    heads.each(row, "place detail", cell -> details.add(noted(cell)));
     if (!hasPlace()) {
       draft.placeIsDetail = true;
       names.addAll(details);
@@ -292,6 +292,7 @@ final class RowReader {
       details.forEach(draft::note);
     }
     String place = String.join(", ", names);
-    return own.find("place", place).orElse(place);
+    String cells = heads.joined(row, "place", "place detail");
+    return own.find("place", place).or(() -> own.find("place", cells)).orElse(place);
   }
 }
