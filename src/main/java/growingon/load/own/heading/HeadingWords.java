@@ -35,7 +35,8 @@ public final class HeadingWords {
   private static final Pattern YEAR = Pattern.compile(" '?(?:20)?[0-9]{2}$");
   private static final Pattern MONTH_OR_WEEK =
       Pattern.compile(
-          " (?:(?:wk|week|kw) ?[0-9]{1,2}(?: '?(?:20)?[0-9]{2})?|(?:0?[1-9]|1[0-2]) (?:20)?[0-9]{2})$");
+          " (?:(?:wk|week|kw) ?[0-9]{1,2}(?: '?(?:20)?[0-9]{2})?"
+              + "|(?:(?:0?[1-9]|[12][0-9]|3[01]) )?(?:0?[1-9]|1[0-2]) (?:20)?[0-9]{2})$");
   private static final Set<String> PRICES = Set.of("unit cost", "selling price");
   private static final Pattern A_HUNDRED =
       Pattern.compile(
@@ -61,6 +62,25 @@ public final class HeadingWords {
           "age",
           "height x width",
           "quality word");
+
+  /** Where what is in no pot stands: Pot / ground. */
+  private static final Set<String> IN_THE_GROUND =
+      Set.of(
+          "ground",
+          "field",
+          "open ground",
+          "bed",
+          "freiland",
+          "feld",
+          "beet",
+          "pleine terre",
+          "volle grond",
+          "vollegrond",
+          "terra",
+          "pieno campo",
+          "suelo",
+          "tierra");
+
   private static final Set<String> COUNTED =
       Set.of(
           "qty",
@@ -280,6 +300,7 @@ public final class HeadingWords {
     boolean sizes =
         parts.size() > 1
             && parts.stream()
+                .filter(part -> !IN_THE_GROUND.contains(Keys.of(part)))
                 .allMatch(part -> certain(part).filter(HeadingWords::isSize).isPresent());
     return sizes ? Optional.of(Meaning.of("size", "")) : Optional.empty();
   }

@@ -46,6 +46,9 @@ public final class Units {
           "sin iva",
           "iva esclusa",
           "hors taxe",
+          "ex gst",
+          "excl gst",
+          "plus gst",
           "trade");
 
   private Units() {}
@@ -75,8 +78,9 @@ public final class Units {
         "netto",
         "ht");
     put(words, MONEY, "ex btw", "excl btw", "sin iva", "iva esclusa", "netto eur", "hors taxe");
+    put(words, MONEY, "ex gst", "excl gst", "plus gst", "aud", "nzd");
     put(words, GROSS, "inc vat", "incl vat", "brutto", "ttc", "incl btw", "con iva");
-    put(words, GROSS, "iva inclusa", "iva incluido", "inkl mwst", "inc tax");
+    put(words, GROSS, "iva inclusa", "iva incluido", "inkl mwst", "inc tax", "inc gst", "incl gst");
     put(words, "%", "%", "percent");
     put(words, "count", "pcs", "st", "stk", "stuck", "stueck", "uds", "pz", "pc", "stuks");
     return words;
