@@ -45,6 +45,8 @@ public final class HeadingWords {
   private static final Pattern AT_A_METRE =
       Pattern.compile("(?i)\\s*[,(]?\\s*(?:@|at|à|a|bei|in|op|um)?\\s*1(?:[.,]0+)?\\s*m\\b.*$");
   private static final Pattern NUMERO = Pattern.compile("(?i)\\bn(?:o\\.?)?[°º]\\s*");
+  private static final Pattern MARK_OF_LENGTH =
+      Pattern.compile("([^\"”″'’′]*\\p{L}\\s*)[(\\[]?(\"|”|″|'|’|′)[)\\]]?(\\s*(?:[(\\[].*)?)");
   private static final Pattern INNER_POINT = Pattern.compile("(?<=\\p{L})\\.(?=\\p{L})");
 
   /** Several headings of sizes in one: Pot / height, Container & caliper. */
@@ -166,7 +168,7 @@ public final class HeadingWords {
     if (heading.length() > LONGEST || heading.isBlank()) {
       return Optional.empty();
     }
-    String bare = Keys.withoutFootnotes(heading);
+    String bare = Keys.withoutFootnotes(marksInWords(heading));
     return certain(bare)
         .or(() -> certain(REMARK.matcher(bare).replaceAll(" ")))
         .or(() -> girth(bare))
@@ -174,6 +176,16 @@ public final class HeadingWords {
         .or(() -> counted(Keys.of(bare)))
         .map(meaning -> new Found(meaning, false))
         .or(() -> likely(bare).or(() -> joined(bare)).map(meaning -> new Found(meaning, true)));
+  }
+
+  /** Girth " is in inches, Ht (') in feet; "Girth" is in quotes. */
+  private static String marksInWords(String heading) {
+    Matcher mark = MARK_OF_LENGTH.matcher(heading);
+    return mark.matches()
+        ? mark.group(1)
+            + (mark.group(2).matches("['’′]") ? " ft " : " in ")
+            + mark.group(3)
+        : heading;
   }
 
   private Optional<Meaning> certain(String heading) {

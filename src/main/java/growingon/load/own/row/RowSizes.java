@@ -7,7 +7,9 @@ import growingon.load.own.heading.HeadingRead;
 import growingon.load.own.heading.OwnWords;
 import growingon.load.own.lot.Draft;
 import growingon.load.own.lot.Site;
+import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
+import growingon.load.own.size.Inches;
 import growingon.load.own.size.PotSize;
 import growingon.load.own.size.SizeGrammar;
 import growingon.load.own.size.SizeParts;
@@ -32,6 +34,12 @@ final class RowSizes {
   /** What stands so under a pot heading is the pot's top, not the plant. */
   private static final Pattern SIDES =
       Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*[x×]\\s*\\d+(?:[.,]\\d+)?(?:\\s*cm)?");
+
+  private static final Pattern ROUGHLY =
+      Pattern.compile("(?i)(?:[~±≈]|(?:about|abt|approx|ca|c|circa|env|etwa|ungefähr|ong)\\b\\.?)\\s*(\\d.*)");
+
+  private static final Pattern CALIPER =
+      Pattern.compile("(?i)(\\d+(?:[.,]\\d+)?)\\s*cal(?:iper|liper)?\\.?");
 
   private static final String FORMS = "bare root|root ball|container|cutting|seedling";
 
@@ -155,13 +163,17 @@ final class RowSizes {
     }
   }
 
-  private void trunk(Filled cell, Draft draft) {
+  private void trunk(Filled roughly, Draft draft) {
+    Filled cell = exact(roughly, draft);
     Optional<Span> bare = SizeGrammar.bare(cell.text());
     String unit = facts.unit(cell.head().column());
     if (dateSize(cell, draft)) {
       return;
     }
-    if (bare.isEmpty()) {
+    Optional<Span> inches = Inches.of(cell.text(), unit.equals("in"));
+    if (bare.isEmpty() && inches.isPresent()) {
+      draft.size.trunk(inches.get().times(Units.mm("in")));
+    } else if (bare.isEmpty()) {
       measure(cell, draft);
     } else if (unit.equals(Units.ASK)) {
       draft.ask(
@@ -173,7 +185,8 @@ final class RowSizes {
     }
   }
 
-  private void girth(Filled cell, Draft draft) {
+  private void girth(Filled roughly, Draft draft) {
+    Filled cell = exact(roughly, draft);
     Optional<Span> bare = SizeGrammar.bare(cell.text());
     String unit = Units.isLength(cell.head().unit()) ? cell.head().unit() : "cm";
     if (dateSize(cell, draft)) {
@@ -189,7 +202,14 @@ final class RowSizes {
           List.of(two.group(1), two.group(2)));
       return;
     }
-    if (bare.isEmpty()) {
+    boolean heading = unit.equals("in");
+    Matcher caliper = CALIPER.matcher(cell.text());
+    Optional<Span> inches = Inches.of(cell.text(), heading);
+    if (heading && caliper.matches()) {
+      SizeGrammar.bare(caliper.group(1)).map(span -> span.times(Units.mm(unit))).ifPresent(draft.size::trunk);
+    } else if (bare.isEmpty() && inches.isPresent()) {
+      draft.size.girth(inches.get().times(Units.mm("in") / 10));
+    } else if (bare.isEmpty()) {
       Matcher inCm =
           Pattern.compile("(\\d+(?:[.,]\\d+)?)(?:\\s*[-–/]\\s*(\\d+(?:[.,]\\d+)?))?\\s*cm")
               .matcher(cell.text());
@@ -204,16 +224,24 @@ final class RowSizes {
     }
   }
 
+  /** Without the mark that says that it is about, which is kept: ~8, ca. 120. */
+  private static Filled exact(Filled cell, Draft draft) {
+    Matcher about = ROUGHLY.matcher(cell.text());
+    if (!about.matches()) {
+      return cell;
+    }
+    draft.about(cell.text());
+    draft.about = true;
+    return new Filled(cell.head(), SheetCell.of(about.group(1)));
+  }
+
   /** 6-Aug in a size cell is the class 6-8 that a spreadsheet made a date. */
   private boolean dateSize(Filled cell, Draft draft) {
-    if (cell.cell().date().isEmpty()) {
+    Optional<Span> dated = DateSize.of(cell.cell());
+    if (dated.isEmpty()) {
       return false;
     }
-    int day = cell.cell().date().get().getDayOfMonth();
-    int month = cell.cell().date().get().getMonthValue();
-    int year = cell.cell().date().get().getYear() % 100;
-    int other = day == 1 && cell.cell().yearShown() ? year : day;
-    Span span = Span.of(Math.min(other, month), Math.max(other, month));
+    Span span = dated.get();
     if (span.isGirthClass()) {
       if (cell.head().is("trunk mm")) {
         draft.size.trunk(
@@ -242,13 +270,17 @@ final class RowSizes {
     }
   }
 
-  private void height(Filled cell, Draft draft) {
+  private void height(Filled roughly, Draft draft) {
+    Filled cell = exact(roughly, draft);
     Optional<Span> bare = SizeGrammar.bare(cell.text());
     String unit = facts.unit(cell.head().column());
     if (dateSize(cell, draft)) {
       return;
     }
-    if (bare.isEmpty()) {
+    Optional<Span> inches = Inches.of(cell.text(), unit.equals("in"));
+    if (bare.isEmpty() && inches.isPresent()) {
+      draft.size.height(inches.get().times(Units.mm("in") / 10));
+    } else if (bare.isEmpty()) {
       measure(cell, draft);
     } else if (unit.equals(Units.ASK)) {
       draft.ask(

@@ -92,6 +92,11 @@ public final class SizeGrammar {
                   + "(?:\\s*(?:dia|Ø))?",
               (m, parts) -> parts.trunk(span(m, 1))),
           SizeRule.of(
+              START
+                  + "(\\d{1,2})\\s*(?:'|’|′|ft\\.?|feet)\\s*(\\d{1,2}(?:[.,]5)?)(?:\\s*(?:\"|”|″|''|ins?|inch(?:es)?))?"
+                  + "(?![\\d/'’-]|\\s*(?:[-–/]\\s*\\d|ft|feet|l\\b|lt|x\\b|cm|mm))",
+              (m, parts) -> parts.height(one(n(m, 1) * 30.48 + n(m, 2) * 2.54))),
+          SizeRule.of(
               START + FRACTION + "\\s*(?:\"|”|in(?:ch(?:es)?)?)",
               (m, parts) -> parts.trunk(one(fraction(m) * 25.4))),
           SizeRule.of(
@@ -344,7 +349,7 @@ public final class SizeGrammar {
         + Double.parseDouble(m.group(mixed ? 2 : 6)) / Double.parseDouble(m.group(mixed ? 3 : 7));
   }
 
-  private static double vulgar(String sign) {
+  static double vulgar(String sign) {
     return switch (sign) {
       case "½" -> 0.5;
       case "¼" -> 0.25;
