@@ -79,4 +79,73 @@ class ListsFromTheYardTest {
             "8 Yew C15 | 12 | 15 litre | W1 | Retail 75",
             "9 Holm oak C35 | 8 | 35 litre | W2 | Retail 180");
   }
+
+  /** 30.48 cm a foot and 2.54 cm an inch; trunk = girth / pi, times the usual base factor. */
+  @Test
+  void tape_inFeetAndInches_isReadByTheColumn() throws IOException {
+    ListRead read =
+        read(
+            "Tag,Tree,\"Girth \"\" (tape)\",Ht,Qty",
+            "1,Hornbeam,11 1/4,5'6\",3",
+            "2,Hornbeam,7-3/4,6 ft 6,3",
+            "3,Hornbeam,\"10 1/2\"\"\",2ft 6,3",
+            "4,Hornbeam,1' 3\",18in,3",
+            "5,Hornbeam,28 cm,12-15in,3",
+            "6,Hornbeam,~8,5ft+,3",
+            "7,Ginkgo,2.5 cal,9',3");
+    assertThat(lots(read))
+        .containsExactly(
+            "2 Hornbeam | 3 | trunk 113.7 | height 167.6",
+            "3 Hornbeam | 3 | trunk 78.3 | height 198.1",
+            "4 Hornbeam | 3 | trunk 106.1 | height 76.2",
+            "5 Hornbeam | 3 | trunk 151.6 | height 45.7",
+            "6 Hornbeam | 3 | trunk 111.4 | height 34.3",
+            "7 Hornbeam | 3 | trunk 80.9 | height 152.4",
+            "8 Ginkgo | 3 | trunk 63.5 | height 274.3");
+  }
+
+  @Test
+  void girths_thatAFileOfTextHasAsDates_areClasses() throws IOException {
+    ListRead read =
+        read(
+            "Plant,Qty,Girth",
+            "Hornbeam,24,12-14",
+            "Hornbeam,16,10-Dec",
+            "Hornbeam,9,08-Okt",
+            "Hornbeam,9,06-août",
+            "Hornbeam,9,Aug-06");
+    assertThat(lots(read))
+        .containsExactly(
+            "2 Hornbeam | 24 | trunk 47.7-55.7",
+            "3 Hornbeam | 16 | trunk 39.8-47.7",
+            "4 Hornbeam | 9 | trunk 31.8-39.8",
+            "5 Hornbeam | 9 | trunk 23.9-31.8",
+            "6 Hornbeam | 9 | trunk 23.9-31.8");
+    assertThat(read.questions()).hasSize(4).allMatch(question -> question.nod());
+  }
+
+  @Test
+  void numbers_toldInWords_areReadWithANod() throws IOException {
+    ListRead read =
+        read(
+            "Plant,How many",
+            "Hornbeam,24 - 3 dead",
+            "Beech,60 less 5 sold",
+            "Holm oak,60 weniger 5 verkauft",
+            "Holm oak,\"set 40, took 27\"",
+            "Hornbeam,60 done 51 alive",
+            "Yew,6 or 7",
+            "Yew,15/20",
+            "Yew,8 big 12 small",
+            "Olive,1 + 1 in town",
+            "Box,half a tray of 40",
+            "Hornbeam,ten",
+            "Hornbeam,zwölf",
+            "Beech,all gone",
+            "Beech,a few");
+    assertThat(read.lots().stream().map(lot -> lot.quantity().orElse(-1)))
+        .containsExactly(21, 55, 55, 27, 51, 6, 15, 20, 2, 20, 10, 12);
+    assertThat(read.questions().stream().filter(question -> question.nod())).hasSize(10);
+    assertThat(read.asked()).singleElement().matches(lot -> lot.row() == 15);
+  }
 }

@@ -36,7 +36,30 @@ public final class CountText {
           "out of stock",
           "nicht vorratig",
           "verkauft",
-          "vendu");
+          "vendu",
+          "all gone",
+          "all dead",
+          "none left",
+          "dead",
+          "alle weg",
+          "alle verkauft",
+          "alle tot",
+          "plus rien",
+          "vendus",
+          "tous vendus",
+          "morts",
+          "tous morts",
+          "alles weg",
+          "alles verkocht",
+          "verkocht",
+          "allemaal dood",
+          "esauriti",
+          "finiti",
+          "tutti venduti",
+          "tutti morti",
+          "agotados",
+          "todos vendidos",
+          "todos muertos");
   private static final Pattern DASHES = Pattern.compile("[-–—−]+");
   private static final String NUMBER = "([0-9][0-9.,'’ \u00a0\u202f]*[0-9]|[0-9])";
   private static final Pattern ABOUT =
@@ -100,6 +123,7 @@ public final class CountText {
     }
     return about(text)
         .or(() -> times(text))
+        .or(() -> CountWords.of(text))
         .or(() -> likely(text))
         .or(() -> remarked(text))
         .orElseGet(() -> Read.ask("how many plants are these?"));
