@@ -73,6 +73,7 @@ public final class Columns {
     columns.settleBreaks();
     columns.settleOpen();
     columns.settleNames();
+    columns.settleUnheaded();
     columns.settleRanks();
     columns.settleNumber();
     return List.copyOf(VatRates.settled(columns.reads, columns.cells, own));
@@ -296,6 +297,16 @@ public final class Columns {
       }
     }
     return Optional.empty();
+  }
+
+  /** What stands beside the rows without a heading is remarks on them. */
+  private void settleUnheaded() {
+    for (int i = 0; i < reads.size(); i++) {
+      HeadingRead read = reads.get(i);
+      if (read.how() == How.OPEN && read.heading().endsWith(HeadingRow.NO_HEADING)) {
+        reads.set(i, read.as("note", "", How.BY_ITS_CELLS, "words beside the rows"));
+      }
+    }
   }
 
   private void rename(int index, String ours) {

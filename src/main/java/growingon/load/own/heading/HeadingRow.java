@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /**
  * A heading row of a list.
@@ -39,6 +40,13 @@ public record HeadingRow(
 
   /** Fewer headings may be a title's words. */
   private static final int LEAST_OF_A_LIST = 3;
+
+  /** What a column without a heading is called behind its letter. */
+  static final String NO_HEADING = " (no heading)";
+
+  private static final int LETTERS = 26;
+
+  private static final Pattern WORD = Pattern.compile("\\p{L}{2}");
 
   /** In a wider row three headings that are understood are enough. */
   private static final int WIDE = 8;
@@ -244,13 +252,44 @@ public record HeadingRow(
             .isPresent();
   }
 
+  /**
+   * With the columns that have no heading and hold words about the rows: those between the headings
+   * and those right behind the last. Behind an empty column stands a table beside the list.
+   */
+  public HeadingRow withRemarks(List<SheetRow> body) {
+    SortedMap<Integer, String> all = new TreeMap<>(texts);
+    for (int column = texts.firstKey(); column <= texts.lastKey() + 1; column++) {
+      if (!texts.containsKey(column) && areRemarks(body, column)) {
+        all.put(column, withoutHeading(column));
+      }
+    }
+    return new HeadingRow(firstIndex, lastIndex, all, score, sizes);
+  }
+
+  /** Most of its cells are words, in rows that say something under the headings too. */
+  private boolean areRemarks(List<SheetRow> body, int column) {
+    List<SheetRow> filled = body.stream().filter(row -> row.cell(column).isPresent()).toList();
+    long remarks =
+        filled.stream()
+            .filter(row -> WORD.matcher(row.text(column)).find())
+            .filter(row -> row.cells().keySet().stream().filter(texts::containsKey).count() >= 2)
+            .count();
+    return remarks > 0 && remarks * 2 >= filled.size();
+  }
+
+  private static String withoutHeading(int column) {
+    String letter = Character.toString('A' + column % LETTERS);
+    return (column < LETTERS ? letter : Character.toString('@' + column / LETTERS) + letter)
+        + NO_HEADING;
+  }
+
   /** With the column that has no heading and whose cells are plants, if there is one. */
   private HeadingRow withColumnOfPlants(Sheet sheet) {
     SortedMap<Integer, String> all = new TreeMap<>(texts);
     boolean headed = hasColumnOfPlants(sheet, this);
     for (int column = 0; !headed && column < Math.min(26, texts.lastKey()); column++) {
       if (!texts.containsKey(column) && plants(sheet, lastIndex, column) > 0) {
-        all.put(column, (char) ('A' + column) + " (no heading)");
+        all.put(column, withoutHeading(column));
         break;
       }
     }

@@ -162,10 +162,11 @@ public final class SheetRead {
     return null;
   }
 
-  private void block(HeadingRow head, List<SheetRow> body) {
-    for (int i = head.firstIndex(); i <= head.lastIndex(); i++) {
+  private void block(HeadingRow found, List<SheetRow> body) {
+    for (int i = found.firstIndex(); i <= found.lastIndex(); i++) {
       kinds.put(sheet.rows().get(i).number(), RowKind.HEADING);
     }
+    HeadingRow head = found.withRemarks(body);
     List<Integer> starts = head.sizes().isEmpty() ? starts(head) : List.of();
     for (SizeGroup group : SizeGroup.of(head)) {
       part(group.heading(), group.rows(body), 0, Integer.MAX_VALUE);
