@@ -81,4 +81,56 @@ class ListsFromElsewhereTest {
     assertThat(read.headings())
         .anyMatch(head -> head.heading().equals("D (no heading)") && head.is("note"));
   }
+
+  @Test
+  void rowThatARemarkSaysIsSoldOrderedOrDead_isNoStock() throws IOException {
+    ListRead read =
+        read(
+            "soort;aantal;maat;opmerking",
+            "haagbeuk;12;60/80;VERKOCHT fam. Ploeg",
+            "beuk;7;80/100;verk. 12.04.25 aan Ploeg",
+            "eik;9;80/100;besteld bij Onland, komt wk 10",
+            "linde;8;80/100;commandé, pas encore reçu",
+            "iep;6;80/100;se secó en agosto",
+            "taxus baccata;5;60/80;dode tak",
+            "veldesdoorn;4;60/80;niet verkocht voor 2027",
+            "grove den;3;60/80;1 ex. verkocht, staat er nog",
+            "jeneverbes;2;60/80;verkocht 1 st");
+    assertThat(read.lots().stream().map(OwnLot::row)).containsExactly(7, 8, 9, 10);
+    assertThat(read.notices())
+        .contains(
+            "5 rows with 42 plants are marked as sold, ordered or no stock and not read (rows 2, 3, 4, 5, 6)");
+    assertThat(asked(read))
+        .contains(
+            "9 quantity: is the number right? the note says: 1 ex. verkocht, staat er nog",
+            "10 quantity: is the number right? the note says: verkocht 1 st");
+  }
+
+  @Test
+  void rowThatComesAfterTheCount_isNoStockYet() throws IOException {
+    ListRead read =
+        read(
+            "Giacenze al 02/02/2026;;",
+            "pianta;quantità;arrivo",
+            "carpino bianco;28;nov 2019",
+            "leccio;22;mar 17",
+            "tasso;45;ott 2018",
+            "faggio;12;nov 2020",
+            "olivo;60;mar 26");
+    assertThat(read.lots().stream().map(OwnLot::row)).containsExactly(3, 4, 5, 6);
+    assertThat(read.notices())
+        .contains("1 row with 60 plants is to come after the count and not read (row 7)");
+  }
+
+  @Test
+  void titleOlderThanMuchOfTheList_isNotTheDayOfTheCount() throws IOException {
+    ListRead read =
+        read(
+            "Giacenze al 02/02/2020;;",
+            "pianta;quantità;arrivo",
+            "carpino bianco;28;nov 2021",
+            "leccio;22;mar 22",
+            "tasso;45;ott 2018");
+    assertThat(read.lots().stream().map(OwnLot::row)).containsExactly(3, 4, 5);
+  }
 }

@@ -9,6 +9,7 @@ import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.text.CountText;
 import growingon.load.own.text.Keys;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -30,6 +31,7 @@ final class BlockReader {
   private final List<HeadingRead> heads;
   private final RowReader reader;
   private final Set<String> titles;
+  private final Optional<YearMonth> counted;
   private final Sheet sheet;
   private final Map<Integer, SheetCell> above = new HashMap<>();
   private final List<Draft> lots = new ArrayList<>();
@@ -37,6 +39,7 @@ final class BlockReader {
   private final Map<Integer, RowKind> kinds = new TreeMap<>();
   private final TotalRows totals;
   private final Tally notStock = new Tally();
+  private final Tally toCome = new Tally();
   private final Tally things = new Tally();
   private final Tally struck = new Tally();
   private final Tally hidden = new Tally();
@@ -59,9 +62,16 @@ final class BlockReader {
    *
    * @param titles above the list
    * @param place that a title right above the block says, empty if none
+   * @param counted month of the count, after which nothing has come; empty if it is not known
    */
   BlockReader(
-      Sheet sheet, List<HeadingRead> heads, RowReader reader, Set<String> titles, String place) {
+      Sheet sheet,
+      List<HeadingRead> heads,
+      RowReader reader,
+      Set<String> titles,
+      String place,
+      Optional<YearMonth> counted) {
+    this.counted = counted;
     this.sheet = sheet;
     this.heads = heads;
     this.reader = reader;
@@ -218,8 +228,12 @@ final class BlockReader {
       struck.add(row.number(), plants(row));
       return RowKind.STRUCK;
     }
-    if (group.saysNoStock() || isDue(row)) {
+    if (group.saysNoStock() || isDue(row) || !isGone(row) && reader.hasDeparted(row)) {
       notStock.add(row.number(), plants(row));
+      return RowKind.NOT_READ;
+    }
+    if (counted.filter(month -> reader.comesAfter(row, month)).isPresent()) {
+      toCome.add(row.number(), plants(row));
       return RowKind.NOT_READ;
     }
     if (isThing(name)) {
@@ -319,7 +333,7 @@ final class BlockReader {
         return CountText.of(row.cell(head.column()).get()).value().orElse(0);
       }
     }
-    return 0;
+    return heads.stream().anyMatch(HeadingRead::isPlantARow) ? 1 : 0;
   }
 
   private boolean isDue(SheetRow row) {
@@ -355,6 +369,11 @@ final class BlockReader {
 
   Tally notStock() {
     return notStock;
+  }
+
+  /** Rows whose plants come after the count. */
+  Tally toCome() {
+    return toCome;
   }
 
   /** Rows that name canes, pots and the like. */

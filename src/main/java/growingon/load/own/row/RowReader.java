@@ -31,6 +31,7 @@ import java.util.stream.Stream;
 /** Reads a row of a list that is a lot. */
 final class RowReader {
   private static final Pattern TWO_NAMES = Pattern.compile("\\p{L}{3,}\\s*/\\s*\\p{L}{3,}");
+  private static final Set<String> REMARKS = Set.of("note", "quality word", "habit", "form");
   private static final Set<String> DOUBTS =
       Set.of(
           "mixed",
@@ -114,6 +115,27 @@ final class RowReader {
     words(row, draft);
     sizes.settle(draft);
     return draft;
+  }
+
+  /** Whether a remark says that all plants of a row are sold, ordered only, or dead. */
+  boolean hasDeparted(SheetRow row) {
+    return !own.list().isOffers()
+        && heads.all().stream()
+            .filter(head -> REMARKS.contains(head.ours()))
+            .anyMatch(head -> Departed.of(row.text(head.column())) == Departed.ALL);
+  }
+
+  /** Whether a row states that its plants came after a month. */
+  boolean comesAfter(SheetRow row, YearMonth month) {
+    boolean[] later = {false};
+    heads.each(
+        row,
+        "arrived",
+        cell -> {
+          Read<YearMonth> read = month(cell);
+          later[0] |= !read.about() && read.value().filter(each -> each.isAfter(month)).isPresent();
+        });
+    return later[0];
   }
 
   /** Whether a title says in which pot or form a supplier sells what stands below it. */
@@ -235,7 +257,7 @@ final class RowReader {
     heads.each(row, "crown mm", cell -> draft.note(cell.head().heading() + " " + cell.text()));
     kept(draft);
     for (String text : List.copyOf(draft.notes)) {
-      if (isDoubtful(text)) {
+      if (isDoubtful(text) || Departed.of(text) == Departed.SOME) {
         draft.ask(
             "quantity",
             text,

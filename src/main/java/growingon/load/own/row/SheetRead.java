@@ -55,6 +55,9 @@ public final class SheetRead {
           "existencias",
           "availability");
 
+  /** One in so many. */
+  private static final int FEW = 5;
+
   private final Sheet sheet;
   private final OwnWords own;
   private final Site site;
@@ -208,9 +211,21 @@ public final class SheetRead {
     RowReader reader = new RowReader(sheet.name(), reads, facts, site, own, soldOff, money);
     reserved(reads, values);
     BlockReader block =
-        new BlockReader(sheet, reads, reader, titleKeys(head), placeAbove(head, from, to));
+        new BlockReader(
+            sheet,
+            reads,
+            reader,
+            titleKeys(head),
+            placeAbove(head, from, to),
+            counted.filter(month -> holds(month, reader, values)));
     block.read(headed(own0, reads));
     take(block);
+  }
+
+  /** The month of a title is not that of the count where many plants have come after it. */
+  private boolean holds(YearMonth month, RowReader reader, List<SheetRow> rows) {
+    long later = rows.stream().filter(row -> reader.comesAfter(row, month)).count();
+    return !own.list().isOffers() && later * FEW <= rows.size();
   }
 
   /** What is promised to others is planned with all the same. */
@@ -261,6 +276,7 @@ public final class SheetRead {
     asked.addAll(block.asked());
     tell(block.struck(), "struck through and taken as gone");
     tell(block.notStock(), "marked as sold, ordered or no stock and not read");
+    tell(block.toCome(), "to come after the count and not read");
     tell(block.hidden(), "hidden, and read");
     if (!block.things().rows.isEmpty()) {
       notices.add(

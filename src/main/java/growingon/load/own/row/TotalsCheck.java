@@ -43,6 +43,7 @@ final class TotalsCheck {
         between(block.asked().stream().map(draft -> draft.row).toList(), from, to);
     List<Integer> passed = new ArrayList<>(block.things().rows);
     passed.addAll(block.notStock().rows);
+    passed.addAll(block.toCome().rows);
     passed.addAll(block.struck().rows);
     List<String> parts = new ArrayList<>();
     if (!asked.isEmpty()) {
