@@ -79,8 +79,8 @@ public final class ListReader {
     List<SheetRead> lists = reads.stream().filter(SheetRead::isList).toList();
     for (SheetRead read : lists) {
       if (!own.list().isOffers()) {
-        place(read.lots, read);
-        place(read.asked, read);
+        place(read.lots, read, lists.size() > 1);
+        place(read.asked, read, lists.size() > 1);
       }
       drafts.addAll(read.lots);
       notices.addAll(read.notices);
@@ -115,11 +115,21 @@ public final class ListReader {
         lists.stream().flatMap(read -> read.unusedTitles.stream()).toList());
   }
 
-  /** The sheet's name is the place where nothing else says it. */
-  private static void place(List<Draft> of, SheetRead read) {
+  /**
+   * The sheet's name is the place where nothing else says it; the rows of each of several sheets
+   * are rows of its own.
+   */
+  private static void place(List<Draft> of, SheetRead read, boolean several) {
     for (Draft draft : of) {
       if (draft.place.isEmpty()) {
         draft.place = read.place().orElse("");
+      } else if (draft.placeIsDetail && several) {
+        draft.place =
+            read.place()
+                    .filter(sheet -> !Keys.of(draft.place).contains(Keys.of(sheet)))
+                    .map(sheet -> sheet + ", ")
+                    .orElse("")
+                + draft.place;
       }
     }
   }
@@ -132,7 +142,11 @@ public final class ListReader {
       if (read.isList() && read.sheet().coloured()) {
         notices.add(
             read.sheet()
-                .said("colours and cell comments are not read; make a column of what they mean"));
+                .said(
+                    "colours and cell comments are not read; make a column of what they mean"
+                        + (read.colours.isEmpty()
+                            ? ""
+                            : " (%s)".formatted(String.join("; ", read.colours)))));
       }
     }
   }

@@ -201,6 +201,17 @@ public final class Columns {
           ? Optional.of("species")
           : Optional.of("quantity");
     }
+    if (choices.equals(Set.of("arrived", "note"))) {
+      return cells.all(column, cell -> isMonth(read, cell))
+          ? Optional.of("arrived")
+          : Optional.empty();
+    }
+    if (choices.contains("size") && cells.most(column, CellKinds::saysWhichSize)) {
+      return Optional.of("size");
+    }
+    if (choices.equals(Set.of("pot", "note")) && cells.most(column, CellKinds::holdsAPot)) {
+      return Optional.of("pot");
+    }
     if (choices.contains("quality word") && cells.most(column, CellKinds::hasWords)) {
       return Optional.of("quality word");
     }
@@ -211,9 +222,18 @@ public final class Columns {
         && (has("girth cm") || cells.all(column, CellKinds::isClearStem))) {
       return Optional.of("clear stem");
     }
-    return read.choices().contains(Meaning.NOT_READ) && has(SIZE_HEADING)
+    boolean sized =
+        has(SIZE_HEADING)
+            || reads.stream().anyMatch(each -> each.column() == SizeGroup.SIZE_COLUMN);
+    return read.choices().contains(Meaning.NOT_READ) && sized
         ? Optional.of(Meaning.NOT_READ)
         : Optional.empty();
+  }
+
+  private static boolean isMonth(HeadingRead read, SheetCell cell) {
+    return MonthText.isMonth(cell)
+        || read.unit().equals(Units.WEEK)
+            && new MonthText(Optional.empty(), false).ofWeek(cell).value().isPresent();
   }
 
   /** The number of plants if no other column is; else the lot if all differ; else not read. */
@@ -223,8 +243,12 @@ public final class Columns {
             .anyMatch(each -> each != read && (each.is("quantity") || each.is(SIZE_HEADING)));
     List<String> texts = cells.of(read.column()).stream().map(SheetCell::text).toList();
     boolean differ = new HashSet<>(texts).size() == texts.size();
-    if (!other || !differ) {
+    boolean counts = cells.most(read.column(), CellKinds::isCount);
+    if (counts && (!other || !differ)) {
       return "quantity";
+    }
+    if (!counts) {
+      return "lot";
     }
     boolean counting = true;
     for (int i = 0; i < texts.size(); i++) {
@@ -409,6 +433,8 @@ public final class Columns {
             "lost",
             "sold",
             "reserved",
+            "opening",
+            "available",
             "quality word",
             "habit")
         .contains(ours);

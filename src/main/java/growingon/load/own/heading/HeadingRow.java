@@ -141,14 +141,15 @@ public record HeadingRow(
             .anyMatch(
                 each ->
                     each.firstRow() == upper.number() && each.firstColumn() < each.lastColumn());
-    if (!merged || lower.number() != upper.number() + 1) {
+    if (!merged && !isUpperHalf(upper, lower, own) || lower.number() != upper.number() + 1) {
       return Optional.empty();
     }
     SortedMap<Integer, String> joined = new TreeMap<>();
     List<Integer> columns = new ArrayList<>(upper.cells().keySet());
     columns.addAll(lower.cells().keySet());
     for (int column : columns) {
-      joined.put(column, joined(above(sheet, upper, column), lower.text(column), own));
+      String above = above(sheet, upper, lower, column);
+      joined.put(column, joined(above, lower.text(column), own));
     }
     joined.values().removeIf(String::isBlank);
     boolean saysMore =
@@ -165,6 +166,21 @@ public record HeadingRow(
                     row.firstIndex, row.lastIndex, row.texts, row.score + (saysMore ? 1 : 0)));
   }
 
+  /** Columns under the first of several sizes. */
+  static int widthOf(List<Integer> starts) {
+    return starts.get(1) - starts.get(0);
+  }
+
+  /** A row of headings in which the one below it has none of its own for the plants' names. */
+  private static boolean isUpperHalf(SheetRow upper, SheetRow lower, OwnWords own) {
+    List<SheetRow> both = List.of(upper, lower);
+    return both.stream().allMatch(row -> row.cells().size() >= LEAST_OF_A_LIST)
+        && both.stream().flatMap(row -> row.cells().values().stream()).allMatch(SheetCell::isText)
+        && upper.cells().firstKey() < lower.cells().firstKey()
+        && upper.cells().values().stream().anyMatch(cell -> isName(cell.text(), own))
+        && lower.cells().values().stream().noneMatch(cell -> isName(cell.text(), own));
+  }
+
   /** Sizes in the upper row, and under each of them the same headings. */
   private static Optional<HeadingRow> underSizes(Sheet sheet, int index, OwnWords own) {
     if (index == 0) {
@@ -179,6 +195,7 @@ public record HeadingRow(
     }
     SortedMap<Integer, String> texts = textsOf(lower);
     textsOf(upper).headMap(sizes.firstKey()).forEach(texts::putIfAbsent);
+    textsOf(upper).tailMap(lower.cells().lastKey() + 1).forEach(texts::putIfAbsent);
     return scored(index - 1, index, texts, own)
         .map(row -> new HeadingRow(index - 1, index, texts, row.score + sizes.size(), sizes));
   }
@@ -187,7 +204,7 @@ public record HeadingRow(
     List<Integer> starts = new ArrayList<>(sizes.keySet());
     List<List<String>> under = new ArrayList<>();
     for (int i = 0; i < starts.size(); i++) {
-      int to = i + 1 < starts.size() ? starts.get(i + 1) : Integer.MAX_VALUE;
+      int to = i + 1 < starts.size() ? starts.get(i + 1) : starts.get(i) + widthOf(starts);
       under.add(
           lower.between(starts.get(i), to).cells().values().stream()
               .map(cell -> Keys.of(cell.text()))
@@ -198,6 +215,9 @@ public record HeadingRow(
 
   private static String joined(String upper, String lower, OwnWords own) {
     String both = (upper + " " + lower).strip();
+    if (TaxWords.of(upper).isPresent() && isKnown(lower, own)) {
+      return isKnown(both, own) ? both : (lower + " " + TaxWords.said(upper)).strip();
+    }
     return isKnown(both, own) && !meansTheSame(both, lower, own) || !isKnown(lower, own)
         ? both
         : lower;
@@ -210,12 +230,22 @@ public record HeadingRow(
         && alone.equals(own.headings().find(both).map(found -> found.meaning().ours()));
   }
 
-  private static String above(Sheet sheet, SheetRow upper, int column) {
+  /** What stands above a column, also where a merged cell or one heading stands over several. */
+  private static String above(Sheet sheet, SheetRow upper, SheetRow lower, int column) {
     return sheet.merges().stream()
         .filter(merge -> merge.covers(upper.number(), column))
         .map(merge -> upper.text(merge.firstColumn()))
         .findFirst()
-        .orElse(upper.text(column));
+        .orElseGet(() -> upper.text(over(upper, lower, column)));
+  }
+
+  /** The column whose upper heading reaches over another, with lower headings all between. */
+  private static int over(SheetRow upper, SheetRow lower, int column) {
+    int at = column;
+    while (at > 0 && upper.cell(at).isEmpty() && lower.cell(at).isPresent()) {
+      at--;
+    }
+    return lower.cell(at).isPresent() ? at : column;
   }
 
   /** Whether a text is a heading or a size. */

@@ -30,6 +30,10 @@ import org.apache.commons.text.similarity.LevenshteinDistance;
 public final class HeadingWords {
   private static final int LONGEST = 200;
   private static final int SHORTEST_NEAR = 5;
+
+  /** Letters that a shortened heading must have. */
+  private static final int LEAST_SHORTENED = 4;
+
   private static final Pattern REMARK = Pattern.compile("\\([^)]*\\)|\\[[^]]*]");
   private static final Pattern INITIAL = Pattern.compile("^\\p{L} (?=\\S{2})");
   private static final Pattern YEAR = Pattern.compile(" '?(?:20)?[0-9]{2}$");
@@ -109,6 +113,8 @@ public final class HeadingWords {
           "aantal",
           "quantita",
           "cantidad");
+  private static final Set<String> ALL_OF_THEM =
+      Set.of("total", "totale", "totaal", "tot", "gesamt", "insgesamt");
   private static final Map<ListKind, HeadingWords> SHIPPED = new ConcurrentHashMap<>();
 
   private final Map<String, Meaning> meanings = new HashMap<>();
@@ -170,21 +176,26 @@ public final class HeadingWords {
     }
     String bare = Keys.withoutFootnotes(marksInWords(heading));
     return certain(bare)
+        .or(() -> taxed(bare))
         .or(() -> certain(REMARK.matcher(bare).replaceAll(" ")))
         .or(() -> girth(bare))
         .or(() -> certain(A_HUNDRED.matcher(bare).replaceFirst("")).filter(HeadingWords::isPrice))
         .or(() -> counted(Keys.of(bare)))
+        .or(() -> same(bare))
         .map(meaning -> new Found(meaning, false))
-        .or(() -> likely(bare).or(() -> joined(bare)).map(meaning -> new Found(meaning, true)));
+        .or(
+            () ->
+                likely(bare)
+                    .or(() -> joined(bare))
+                    .or(() -> shortened(bare))
+                    .map(meaning -> new Found(meaning, true)));
   }
 
   /** Girth " is in inches, Ht (') in feet; "Girth" is in quotes. */
   private static String marksInWords(String heading) {
     Matcher mark = MARK_OF_LENGTH.matcher(heading);
     return mark.matches()
-        ? mark.group(1)
-            + (mark.group(2).matches("['’′]") ? " ft " : " in ")
-            + mark.group(3)
+        ? mark.group(1) + (mark.group(2).matches("['’′]") ? " ft " : " in ") + mark.group(3)
         : heading;
   }
 
@@ -279,6 +290,59 @@ public final class HeadingWords {
         .findFirst();
   }
 
+  /** A price that says whether it is with VAT: Vraagprijs (6% btw incl.). */
+  private Optional<Meaning> taxed(String heading) {
+    return TaxWords.of(heading)
+        .flatMap(
+            unit ->
+                certain(TaxWords.without(heading))
+                    .filter(HeadingWords::isPrice)
+                    .map(meaning -> meaning.inUnit(unit)));
+  }
+
+  /** Several words that say the same in one heading: Status / remarks. */
+  private Optional<Meaning> same(String heading) {
+    List<Optional<Meaning>> parts =
+        Arrays.stream(heading.split("[/&+]"))
+            .filter(part -> !part.isBlank())
+            .map(this::certain)
+            .toList();
+    boolean same =
+        parts.size() > 1
+            && parts.stream().allMatch(Optional::isPresent)
+            && parts.stream().map(part -> part.get().ours()).distinct().count() == 1;
+    return same ? parts.get(0).filter(meaning -> !meaning.isOpen()) : Optional.empty();
+  }
+
+  /**
+   * Words that a point shortens, where all headings that begin so say the same: Empl., P. achat.
+   */
+  private Optional<Meaning> shortened(String heading) {
+    List<String> typed = Keys.words(Keys.of(heading));
+    boolean pointed = heading.contains(".") && String.join("", typed).length() >= LEAST_SHORTENED;
+    List<Meaning> found =
+        !pointed
+            ? List.of()
+            : meanings.entrySet().stream()
+                .filter(each -> isBegun(typed, Keys.words(each.getKey()), heading))
+                .map(Map.Entry::getValue)
+                .toList();
+    return found.stream().map(Meaning::ours).distinct().count() == 1
+        ? found.stream().min(Comparator.comparingInt(Meaning::rank))
+        : Optional.empty();
+  }
+
+  private static boolean isBegun(List<String> typed, List<String> whole, String heading) {
+    String lower = Keys.withPoints(heading);
+    boolean fits = typed.size() == whole.size();
+    for (int i = 0; fits && i < typed.size(); i++) {
+      fits =
+          whole.get(i).equals(typed.get(i))
+              || lower.contains(" " + typed.get(i) + ".") && whole.get(i).startsWith(typed.get(i));
+    }
+    return fits;
+  }
+
   private static boolean isPrice(Meaning meaning) {
     return meaning.possible().stream().anyMatch(PRICES::contains);
   }
@@ -329,6 +393,10 @@ public final class HeadingWords {
     List<String> words = Keys.words(key);
     if (words.size() < 2) {
       return Optional.empty();
+    }
+    if (COUNTED.contains(words.get(0)) && ALL_OF_THEM.contains(words.get(1)) && words.size() == 2) {
+      return Optional.ofNullable(meanings.get(words.get(0)))
+          .filter(each -> each.ours().equals("quantity"));
     }
     String first = words.get(0);
     String last = words.get(words.size() - 1);

@@ -41,6 +41,7 @@ public final class PlantNames {
   private final Set<String> open = new TreeSet<>();
   private final Map<String, List<String>> byGenus = new TreeMap<>();
   private final Map<String, String> genusWords = new HashMap<>();
+  private final Map<String, Set<String>> epithets = new HashMap<>();
   private int longest = 1;
 
   private PlantNames() {
@@ -51,7 +52,18 @@ public final class PlantNames {
     for (String taxon : new TreeSet<>(taxa.values())) {
       byGenus.computeIfAbsent(genusOf(Keys.of(taxon)), each -> new ArrayList<>()).add(taxon);
     }
+    taxa.forEach(
+        (name, taxon) -> {
+          if (name.equals(Keys.of(taxon)) || isBotanical(name)) {
+            epithets.computeIfAbsent(taxon, each -> new TreeSet<>()).addAll(epithetsOf(name));
+          }
+        });
     addGenusWords();
+  }
+
+  private boolean isBotanical(String name) {
+    List<String> words = Keys.words(name);
+    return words.size() == 2 && isGenus(words.get(0)) && PlantText.isEpithet(words.get(1));
   }
 
   private void addGenusWords() {
@@ -107,6 +119,11 @@ public final class PlantNames {
     return byGenus.containsKey(word);
   }
 
+  /** Whether a text is a name by itself, word for word. */
+  public boolean isName(String text) {
+    return taxa.containsKey(Keys.of(text));
+  }
+
   /** Every taxon of the genus. */
   List<String> ofGenus(String genus) {
     return byGenus.getOrDefault(genus, List.of());
@@ -123,6 +140,34 @@ public final class PlantNames {
   }
 
   private PlantMatch looked(String name, String genus) {
+    PlantMatch match = byName(name, genus);
+    return CultivarNames.shipped()
+        .at(name)
+        .filter(taxon -> mayBe(taxon, match, name))
+        .map(PlantMatch::likely)
+        .orElse(match);
+  }
+
+  /**
+   * Whether a cultivar's taxon is one that the rest of the name leaves open: of the same genus, or
+   * of one whose name it begins with.
+   */
+  private boolean mayBe(String taxon, PlantMatch match, String name) {
+    String genus = genusOf(Keys.of(taxon));
+    String first = genusOf(Keys.of(name));
+    if (match.isKnown()) {
+      return !match.taxon().get().equals(taxon)
+          && genusOf(Keys.of(match.taxon().get())).equals(genus)
+          && !isGenus(first);
+    }
+    boolean named = match.candidates().contains(taxon) || match.genus().equals(genus);
+    return named
+        || first.length() > LEAST_EPITHET
+            && genusWords.entrySet().stream()
+                .anyMatch(each -> each.getValue().equals(genus) && each.getKey().startsWith(first));
+  }
+
+  private PlantMatch byName(String name, String genus) {
     PlantText text = PlantText.of(name);
     Optional<PlantMatch> round =
         text.turned().stream()
@@ -305,7 +350,7 @@ public final class PlantNames {
       }
       whole |= same;
     }
-    return whole && words.size() == name.size();
+    return whole && (words.size() == name.size() || name.size() > 1);
   }
 
   private static boolean hasPoint(String word, String typed) {
@@ -354,11 +399,11 @@ public final class PlantNames {
     return epithets(epithet, LEAST_EPITHET, all);
   }
 
-  private static Collection<String> epithets(String typed, int least, List<String> of) {
+  private Collection<String> epithets(String typed, int least, List<String> of) {
     Map<String, String> byEpithet = new LinkedHashMap<>();
     Set<String> begun = new LinkedHashSet<>();
     for (String taxon : of) {
-      for (String epithet : epithetsOf(taxon)) {
+      for (String epithet : epithets.getOrDefault(taxon, Set.of())) {
         byEpithet.put(epithet, taxon);
         if (typed.length() >= least && epithet.startsWith(typed)) {
           begun.add(taxon);
@@ -368,8 +413,9 @@ public final class PlantNames {
     return byEpithet.containsKey(typed) ? Set.of(byEpithet.get(typed)) : begun;
   }
 
-  private static List<String> epithetsOf(String taxon) {
-    return Keys.words(Keys.of(taxon)).stream()
+  /** Second words of a botanical name; of its other names too, as laevigata of a hawthorn. */
+  private static List<String> epithetsOf(String name) {
+    return Keys.words(name).stream()
         .skip(1)
         .filter(word -> !word.equals("x") && !word.equals("subsp"))
         .toList();

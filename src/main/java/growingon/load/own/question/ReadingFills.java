@@ -101,7 +101,7 @@ final class ReadingFills {
     Map<String, Fill> fills = new LinkedHashMap<>();
     for (ListRead list : lists) {
       for (HeadingRead head : list.headings()) {
-        if (head.unit().equals(Units.GROSS) && head.rows() > 0 && head.is("selling price")) {
+        if (head.lacksVatRate() && head.rows() > 0 && head.is("selling price")) {
           fills.putIfAbsent("vat " + Keys.of(head.heading()), vat(head));
         }
         boolean open = head.is(Meaning.OPEN) && head.rows() > 0;

@@ -22,7 +22,9 @@ final class DateSize {
   /** Both numbers of the date, the lower first; empty where a cell is no date. */
   static Optional<Span> of(SheetCell cell) {
     if (cell.date().isEmpty()) {
-      return cell.isText() ? inWords(cell.text().strip().toLowerCase(Locale.ROOT)) : Optional.empty();
+      return cell.isText()
+          ? inWords(cell.text().strip().toLowerCase(Locale.ROOT))
+          : Optional.empty();
     }
     int day = cell.date().get().getDayOfMonth();
     int year = cell.date().get().getYear() % 100;

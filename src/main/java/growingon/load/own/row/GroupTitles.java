@@ -74,7 +74,10 @@ final class GroupTitles {
   }
 
   private static String bare(String title) {
-    return title.replaceAll("\\([^)]*\\)", " ").strip();
+    return title
+        .replaceAll("\\([^)]*\\)", " ")
+        .replaceFirst("\\s+[-–—/].*$|\\s*[/,].*$", "")
+        .strip();
   }
 
   /** What they say of plant and size. */

@@ -19,6 +19,7 @@ import growingon.load.own.text.Keys;
 import growingon.load.own.text.MonthText;
 import growingon.load.own.text.OfferMonth;
 import growingon.load.own.text.Read;
+import growingon.load.own.text.Units;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
@@ -69,7 +70,7 @@ final class RowReader {
     this.site = site;
     this.own = own;
     this.sizes = new RowSizes(this.heads, facts, site, own);
-    this.counts = new RowCounts(this.heads, own.list(), soldOff);
+    this.counts = new RowCounts(this.heads, own.list(), soldOff, facts);
     this.terms = new RowTerms(this.heads);
     this.prices = new RowPrices(this.heads, own, currencies);
   }
@@ -144,17 +145,18 @@ final class RowReader {
   }
 
   private void plant(SheetRow row, Draft draft, String genus, Optional<PlantMatch> group) {
+    String cultivar = cultivar(row, draft);
     String own = heads.first(row, "genus");
     String key = own.isEmpty() ? genus : PlantNames.genusOf(Keys.of(own));
     Optional<String> said =
         this.own
             .find("species", draft.ownName)
             .or(() -> this.own.find("species", PlantText.called(draft.ownName)));
-    String cultivar = heads.first(row, "cultivar");
     draft.genus = key;
     draft.match =
         said.map(PlantNames.shipped()::saidToBe)
-            .orElseGet(() -> find(draft.ownName, key, heads.first(row, "common name")));
+            .orElseGet(
+                () -> find(withCultivar(draft, cultivar), key, heads.first(row, "common name")));
     if (!draft.match.isKnown() && group.isPresent()) {
       draft.match = draft.match.isPlant() ? draft.match : group.get();
     }
@@ -166,6 +168,41 @@ final class RowReader {
     String rootstock = heads.first(row, "rootstock");
     draft.note(rootstock.isEmpty() ? "" : "on " + rootstock);
     doubt(draft);
+  }
+
+  /**
+   * The cultivar; the second half of a common name, as in Orme | champêtre, is part of the name,
+   * and words without quotes among quoted cultivars are a form.
+   */
+  private String cultivar(SheetRow row, Draft draft) {
+    String[] cultivar = {heads.first(row, "cultivar")};
+    PlantMatch both = PlantNames.shipped().find(draft.ownName + " " + cultivar[0], "");
+    PlantMatch alone = PlantNames.shipped().find(draft.ownName, "");
+    boolean second =
+        Pattern.matches("\\p{Ll}.*", cultivar[0])
+            && !draft.ownName.contains(cultivar[0])
+            && both.how() == PlantMatch.How.CERTAIN
+            && PlantNames.shipped().isName(draft.ownName + " " + cultivar[0]);
+    if (second) {
+      draft.ownName = draft.ownName + " " + cultivar[0];
+      return alone.equals(both) ? "" : cultivar[0];
+    }
+    heads.each(
+        row,
+        "cultivar",
+        cell -> {
+          if (facts.hasQuotes(cell.head().column()) && cell.text().matches("\\p{Ll}.*")) {
+            draft.note(SizeGrammar.readWords(cell.text(), draft.size));
+            cultivar[0] = "";
+          }
+        });
+    return cultivar[0];
+  }
+
+  private static String withCultivar(Draft draft, String cultivar) {
+    return cultivar.isEmpty() || draft.ownName.contains(cultivar)
+        ? draft.ownName
+        : draft.ownName + " " + quoted(cultivar);
   }
 
   private static String quoted(String cultivar) {
@@ -241,7 +278,11 @@ final class RowReader {
     return site.buysFrom()
         .filter(from -> own.list().isOffers())
         .map(from -> new OfferMonth(months, from).of(cell.cell()))
-        .orElseGet(() -> months.of(cell.cell()));
+        .orElseGet(
+            () ->
+                cell.head().unit().equals(Units.WEEK)
+                    ? months.ofWeek(cell.cell())
+                    : months.of(cell.cell()));
   }
 
   private void words(SheetRow row, Draft draft) {
@@ -256,8 +297,19 @@ final class RowReader {
     heads.each(row, "clear stem", cell -> draft.note("clear stem " + cell.text()));
     heads.each(row, "crown mm", cell -> draft.note(cell.head().heading() + " " + cell.text()));
     kept(draft);
+    List<String> some = new ArrayList<>();
+    REMARKS.forEach(
+        ours ->
+            heads.each(
+                row,
+                ours,
+                cell -> {
+                  if (Departed.of(cell.text()) == Departed.SOME) {
+                    some.add(cell.text());
+                  }
+                }));
     for (String text : List.copyOf(draft.notes)) {
-      if (isDoubtful(text) || Departed.of(text) == Departed.SOME) {
+      if (isDoubtful(text) || some.contains(text)) {
         draft.ask(
             "quantity",
             text,

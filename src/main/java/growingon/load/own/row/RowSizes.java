@@ -36,10 +36,27 @@ final class RowSizes {
       Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*[x×]\\s*\\d+(?:[.,]\\d+)?(?:\\s*cm)?");
 
   private static final Pattern ROUGHLY =
-      Pattern.compile("(?i)(?:[~±≈]|(?:about|abt|approx|ca|c|circa|env|etwa|ungefähr|ong)\\b\\.?)\\s*(\\d.*)");
+      Pattern.compile(
+          "(?i)(?:[~±≈]|(?:about|abt|approx|ca|c|circa|env|etwa|ungefähr|ong)\\b\\.?)\\s*(\\d.*)");
 
   private static final Pattern CALIPER =
       Pattern.compile("(?i)(\\d+(?:[.,]\\d+)?)\\s*cal(?:iper|liper)?\\.?");
+
+  /** The cell's own unit beats the heading's. */
+  private static final Pattern IN_CM =
+      Pattern.compile("(\\d+(?:[.,]\\d+)?(?:\\s*[-–/]\\s*\\d+(?:[.,]\\d+)?)?)\\s*cm\\.?");
+
+  private static final Pattern BOX =
+      Pattern.compile(
+          "(\\p{L}[\\p{L}. -]*?)\\s*(\\d+(?:[.,]\\d+)?)\\s*[x×]\\s*(\\d+(?:[.,]\\d+)?)(?:\\s*cm)?",
+          Pattern.CASE_INSENSITIVE);
+  private static final Set<String> DISHES =
+      Set.of(
+          "schale", "dish", "tray", "schaal", "coupe", "plat", "plateau", "ciotola", "vassoio",
+          "bandeja", "cuenco");
+  private static final Set<String> POT_WORDS =
+      Set.of(
+          "pot", "pots", "topf", "vaso", "maceta", "godet", "vierkanttopf", "vierkante pot", "p");
 
   private static final String FORMS = "bare root|root ball|container|cutting|seedling";
 
@@ -133,6 +150,11 @@ final class RowSizes {
           .filter(pot -> parts.asks().isEmpty() && pot.litres() > 0.2)
           .ifPresent(draft.size::pot);
     }
+    if (draft.size.trunkMm().isEmpty() && draft.size.girthCm().isEmpty()) {
+      SizeParts girths = new SizeParts();
+      SizeGrammar.girths(text, girths);
+      girths.girthCm().ifPresent(draft.size::girth);
+    }
     SizeParts roots = new SizeParts();
     SizeGrammar.roots(text, roots);
     roots.form().ifPresent(draft.size::form);
@@ -143,6 +165,13 @@ final class RowSizes {
     Optional<String> said = own.find("pot", text);
     Optional<Span> bare = SizeGrammar.bare(said.orElse(text));
     if (bare.isEmpty()) {
+      if (box(text, draft)) {
+        return;
+      }
+      if (text.strip().equals("M") && facts.hasBalls(cell.head().column())) {
+        draft.size.form("root ball");
+        return;
+      }
       Matcher sides = SIDES.matcher(text.strip());
       SizeGrammar.readSize(sides.matches() ? "P" + sides.group(1) : said.orElse(text), draft.size);
       return;
@@ -163,11 +192,36 @@ final class RowSizes {
     }
   }
 
+  /** A box, tub or dish by its two sides: what stands so under a pot is no height. */
+  private static boolean box(String text, Draft draft) {
+    Matcher box = BOX.matcher(text.strip());
+    if (!box.matches() || POT_WORDS.contains(Keys.of(box.group(1)))) {
+      return false;
+    }
+    double one = Double.parseDouble(box.group(2).replace(',', '.'));
+    double other = Double.parseDouble(box.group(3).replace(',', '.'));
+    boolean shallow = DISHES.contains(Keys.of(box.group(1)));
+    PotSize pot = PotSize.sides(Math.max(one, other), Math.min(one, other), shallow);
+    draft.size.pot(pot);
+    draft.note(text);
+    draft.nod(
+        "pot",
+        text,
+        "%s is taken as %s, which holds %s litres"
+            .formatted(text, pot.name(), PotSize.plain(pot.litres())));
+    return true;
+  }
+
   private void trunk(Filled roughly, Draft draft) {
     Filled cell = exact(roughly, draft);
     Optional<Span> bare = SizeGrammar.bare(cell.text());
     String unit = facts.unit(cell.head().column());
     if (dateSize(cell, draft)) {
+      return;
+    }
+    Matcher stated = IN_CM.matcher(cell.text());
+    if (stated.matches()) {
+      SizeGrammar.bare(stated.group(1)).ifPresent(cm -> draft.size.trunk(cm.times(Units.mm("cm"))));
       return;
     }
     Optional<Span> inches = Inches.of(cell.text(), unit.equals("in"));
@@ -206,7 +260,9 @@ final class RowSizes {
     Matcher caliper = CALIPER.matcher(cell.text());
     Optional<Span> inches = Inches.of(cell.text(), heading);
     if (heading && caliper.matches()) {
-      SizeGrammar.bare(caliper.group(1)).map(span -> span.times(Units.mm(unit))).ifPresent(draft.size::trunk);
+      SizeGrammar.bare(caliper.group(1))
+          .map(span -> span.times(Units.mm(unit)))
+          .ifPresent(draft.size::trunk);
     } else if (bare.isEmpty() && inches.isPresent()) {
       draft.size.girth(inches.get().times(Units.mm("in") / 10));
     } else if (bare.isEmpty()) {
@@ -300,6 +356,7 @@ final class RowSizes {
     }
     String text = cell.text();
     Optional<Span> bare = SizeGrammar.bare(text);
+    facts.trunkWordMm(cell.head().column()).ifPresent(draft.size::trunksIn);
     String unit = cell.head().unit();
     if (bare.isPresent() && Units.isLength(unit) && !unit.equals("cm")) {
       draft.size.height(bare.get().times(Units.mm(unit) / 10));

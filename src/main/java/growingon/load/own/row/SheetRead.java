@@ -9,6 +9,7 @@ import growingon.load.own.heading.HeadingRow;
 import growingon.load.own.heading.OwnWords;
 import growingon.load.own.heading.SizeGroup;
 import growingon.load.own.heading.SoldOff;
+import growingon.load.own.heading.TitledPrices;
 import growingon.load.own.heading.Titles;
 import growingon.load.own.lot.Draft;
 import growingon.load.own.lot.Question;
@@ -28,6 +29,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /** One sheet of a list: its heading rows, side by side and one below the other, and its rows. */
 public final class SheetRead {
@@ -71,6 +73,14 @@ public final class SheetRead {
   public final List<ListRead.UnusedTitle> unusedTitles = new ArrayList<>();
   public final Set<String> currencies = new HashSet<>();
   public Optional<YearMonth> counted = Optional.empty();
+  private static final Pattern COLOUR =
+      Pattern.compile("\\p{L}{3,}(?: \\p{L}+)?\\s*[=:]\\s*\\p{L}.*");
+
+  /** Lines above the list that say what a colour means. */
+  public final List<String> colours = new ArrayList<>();
+
+  private boolean treeARow;
+  private Optional<String> vat = Optional.empty();
   public String why = "";
 
   public SheetRead(Sheet sheet, OwnWords own, Site site) {
@@ -117,6 +127,11 @@ public final class SheetRead {
       kinds.put(sheet.rows().get(i).number(), RowKind.TITLE);
       for (SheetCell cell : sheet.rows().get(i).cells().values()) {
         counted = counted.or(() -> Titles.month(cell));
+        if (COLOUR.matcher(cell.text().strip()).matches()) {
+          colours.add(cell.text().strip());
+        }
+        treeARow |= RowWords.saysATreeARow(cell.text());
+        vat = vat.or(() -> TitledPrices.vatOf(cell.text()));
       }
     }
   }
@@ -202,9 +217,14 @@ public final class SheetRead {
     List<SheetRow> own0 = rows.stream().filter(row -> !row.cells().isEmpty()).toList();
     List<SheetRow> values =
         own0.stream().filter(row -> row.cells().size() > 1 && !isAgain(row, head)).toList();
-    List<HeadingRead> reads = Columns.of(sheet.name(), head, values, from, to, own);
+    List<HeadingRead> reads =
+        TitledPrices.settled(Columns.of(sheet.name(), head, values, from, to, own), vat);
     heads.addAll(reads);
     ColumnFacts facts = ColumnFacts.of(reads, values, notices);
+    if (treeARow) {
+      facts.treeARow();
+      notices.add(sheet.said("a row without a number is one plant, as your title says"));
+    }
     boolean soldOff = SoldOff.isToBeTakenOff(sheet.name(), reads, values, own, questions, notices);
     Currencies money = Currencies.of(sheet.name(), reads, values, own, questions);
     currencies.addAll(money.all());
@@ -271,7 +291,7 @@ public final class SheetRead {
                     kind,
                     (a, b) ->
                         a.compareTo(RowKind.LOT) == 0 ? a : b.compareTo(RowKind.LOT) == 0 ? b : a));
-    totals.addAll(TotalsCheck.of(sheet.name(), block));
+    totals.addAll(TotalsCheck.of(sheet, block));
     lots.addAll(block.lots());
     asked.addAll(block.asked());
     tell(block.struck(), "struck through and taken as gone");

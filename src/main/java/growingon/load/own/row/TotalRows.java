@@ -4,6 +4,7 @@ import growingon.load.own.heading.Columns;
 import growingon.load.own.heading.HeadedCells;
 import growingon.load.own.heading.HeadingRead;
 import growingon.load.own.lot.Draft;
+import growingon.load.own.plant.PlantNames;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.text.CountText;
@@ -66,6 +67,7 @@ final class TotalRows {
     }
     boolean named = !new HeadedCells(heads).first(row, "species").isEmpty();
     return isBareSum(row, lots)
+        || isNamedSum(row, lots)
         || isSumLine(row, lots)
         || !named
             && row.cells().values().stream()
@@ -89,6 +91,19 @@ final class TotalRows {
     return number
         && value.isPresent()
         && (value.get() == plants(lots) || value.get() == plants(lots.subList(since, lots.size())));
+  }
+
+  /** Words that are no plant beside a number that is the sum of those above: 131 pieces here. */
+  private boolean isNamedSum(SheetRow row, List<Draft> lots) {
+    HeadedCells cells = new HeadedCells(heads);
+    int since = totals.isEmpty() ? 0 : totals.get(totals.size() - 1).lotsBefore();
+    int number = cells.count(row, "quantity").orElse(-1);
+    boolean sum = number == plants(lots) || number == plants(lots.subList(since, lots.size()));
+    return lots.size() >= 2
+        && row.cells().size() == 2
+        && sum
+        && !cells.first(row, "species").isEmpty()
+        && !PlantNames.shipped().find(cells.first(row, "species"), "").isPlant();
   }
 
   /**

@@ -1,15 +1,18 @@
 package growingon.load.own.row;
 
 import growingon.load.own.lot.Draft;
+import growingon.load.own.sheet.Sheet;
 import growingon.load.own.text.Words;
 import java.util.ArrayList;
 import java.util.List;
 
 /** What a list says its rows add up to, against what was read. */
 final class TotalsCheck {
+  private static final String COLOURS = "colours are not read";
+
   private TotalsCheck() {}
 
-  static List<StatedTotal> of(String sheet, BlockReader block) {
+  static List<StatedTotal> of(Sheet sheet, BlockReader block) {
     List<StatedTotal> totals = new ArrayList<>();
     int since = 0;
     for (TotalRows.TotalRow total : block.totals()) {
@@ -21,16 +24,22 @@ final class TotalsCheck {
       String why = why(of, total.stated());
       totals.add(
           new StatedTotal(
-              sheet,
+              sheet.name(),
               total.row(),
               (long) total.stated(),
               sum(of),
               why.isEmpty() && sum(of) != total.stated()
-                  ? leftOut(block, from, total.row())
+                  ? unsaid(sheet, leftOut(block, from, total.row()))
                   : why));
       since = total.lotsBefore();
     }
     return totals;
+  }
+
+  /** Where rows are coloured, what the colours say is not in what was read. */
+  private static String unsaid(Sheet sheet, String leftOut) {
+    String and = leftOut.isEmpty() ? "" : leftOut + ", and ";
+    return sheet.coloured() ? and + COLOURS : leftOut;
   }
 
   private static boolean isNearer(long one, long other, double to) {

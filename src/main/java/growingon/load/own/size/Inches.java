@@ -34,7 +34,8 @@ public final class Inches {
       double inches = feet.group(2) == null ? 0 : value(feet, 2);
       return Optional.of(one(number(feet.group(1)) * IN_A_FOOT + inches));
     }
-    for (Pattern pattern : unmarked ? new Pattern[] {WITH_MARK, MIXED} : new Pattern[] {WITH_MARK}) {
+    for (Pattern pattern :
+        unmarked ? new Pattern[] {WITH_MARK, MIXED} : new Pattern[] {WITH_MARK}) {
       Matcher single = pattern.matcher(cell);
       if (single.matches()) {
         return Optional.of(one(value(single, 1)));

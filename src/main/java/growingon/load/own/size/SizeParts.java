@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 
@@ -20,6 +21,7 @@ public final class SizeParts {
   private Optional<String> form = Optional.empty();
   private boolean standard;
   private boolean openMayBeTrunk;
+  private OptionalDouble trunkUnitMm = OptionalDouble.empty();
   private final List<String> notes = new ArrayList<>();
   private final Set<String> asks = new LinkedHashSet<>();
   private final Set<String> nods = new LinkedHashSet<>();
@@ -58,9 +60,24 @@ public final class SizeParts {
     open = open.or(() -> Optional.of(range));
   }
 
-  void trunkWithoutUnit(Span range) {
+  /** What trunks of a column that names them without a unit are in: so many mm. */
+  public void trunksIn(double mm) {
+    trunkUnitMm = OptionalDouble.of(mm);
+  }
+
+  /** A stem of so many cm, which may be round or thick. */
+  void stemInCm(Span range) {
     open(range);
     openMayBeTrunk = true;
+  }
+
+  void trunkWithoutUnit(Span range) {
+    if (trunkUnitMm.isPresent()) {
+      trunk(range.times(trunkUnitMm.getAsDouble()));
+    } else {
+      open(range);
+      openMayBeTrunk = true;
+    }
   }
 
   public void age(int found) {
@@ -91,6 +108,9 @@ public final class SizeParts {
 
   /** Decides what an open range is, now that the whole row is known. */
   public void settle() {
+    if (openMayBeTrunk && girthCm.isPresent()) {
+      open = Optional.empty();
+    }
     if (open.isEmpty()) {
       return;
     }

@@ -43,7 +43,8 @@ final class CountWords {
               + "aangeslagen|levend|over|attecchiti|vivi|rimasti|prendidos|vivos|quedan))");
 
   private static final Pattern EITHER =
-      Pattern.compile("(?i)" + N + "\\s*(?:/|\\bor\\b|\\boder\\b|\\bou\\b|\\bof\\b|\\bo\\b)\\s*" + N);
+      Pattern.compile(
+          "(?i)" + N + "\\s*(?:/|\\bor\\b|\\boder\\b|\\bou\\b|\\bof\\b|\\bo\\b)\\s*" + N);
 
   private static final String SIZES =
       "(?:big|large|small|little|tall|short|gro(?:ss|ß)e?|kleine?|grand(?:e|i|es|s)?|petit(?:e|s|es)?|grote|"

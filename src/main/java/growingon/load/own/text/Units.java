@@ -11,6 +11,11 @@ public final class Units {
   public static final String MONEY = "money";
   public static final String GROSS = "money incl VAT";
   public static final String ASK = "ask";
+
+  /** Of months: their cells are weeks of a year, 12/24. */
+  public static final String WEEK = "week";
+
+  private static final List<String> MONTHS = List.of("arrived", "potted", "not before");
   private static final Map<String, String> WORDS = words();
   private static final Set<String> LENGTHS = Set.of("mm", "cm", "m", "in", "ft");
   private static final Set<String> SIZES =
@@ -31,7 +36,17 @@ public final class Units {
   private static final Set<String> PRICES = Set.of("unit cost", "selling price", "row cost");
   private static final Set<String> COUNTS =
       Set.of(
-          "quantity", "reserved", "sold", "lost", "kept", "packs", "per pack", "least", "multiple");
+          "quantity",
+          "reserved",
+          "available",
+          "opening",
+          "sold",
+          "lost",
+          "kept",
+          "packs",
+          "per pack",
+          "least",
+          "multiple");
 
   /** Words that say that money is without VAT. */
   public static final List<String> NET =
@@ -81,6 +96,7 @@ public final class Units {
     put(words, MONEY, "ex gst", "excl gst", "plus gst", "aud", "nzd");
     put(words, GROSS, "inc vat", "incl vat", "brutto", "ttc", "incl btw", "con iva");
     put(words, GROSS, "iva inclusa", "iva incluido", "inkl mwst", "inc tax", "inc gst", "incl gst");
+    put(words, WEEK, "kw", "wk", "week", "woche", "sem", "semaine", "sett", "settimana", "semana");
     put(words, "%", "%", "percent");
     put(words, "count", "pcs", "st", "stk", "stuck", "stueck", "uds", "pz", "pc", "stuks");
     return words;
@@ -106,9 +122,9 @@ public final class Units {
       return isMoney(unit) || unit.equals("count");
     }
     if (COUNTS.contains(meaning.ours())) {
-      return !isMoney(unit) && !unit.equals("%");
+      return !isMoney(unit) && !unit.equals("%") && !unit.equals(WEEK);
     }
-    return true;
+    return !unit.equals(WEEK) || MONTHS.contains(meaning.ours());
   }
 
   /** The unit that holds when a heading's own unit and one found behind it meet. */
@@ -116,6 +132,9 @@ public final class Units {
     boolean noUnit =
         List.of("lot", "species", "place", "arrived", "supplier", "note").contains(meaning.ours());
     boolean lessSaid = isMoney(meaning.unit()) && !isMoney(unit);
+    if (unit.equals(WEEK)) {
+      return unit;
+    }
     return noUnit || lessSaid || COUNTS.contains(meaning.ours()) ? meaning.unit() : unit;
   }
 
