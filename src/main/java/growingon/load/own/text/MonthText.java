@@ -74,7 +74,8 @@ public record MonthText(Optional<Boolean> dayFirst, boolean south) {
       Pattern.compile("(\\d{4})[- ]?(?:wk|w|kw)\\s?(\\d{1,2})");
   private static final Pattern WORD_YEAR =
       Pattern.compile(
-          "(?:(\\d{1,2})(?:st|nd|rd|th|er)?[-./ ]*(?:de )?)?(\\p{L}+)[-./, ]*(?:de )?'?(\\d{4}|\\d{2})");
+          "(?:(\\d{1,2})(?:st|nd|rd|th|er)?[-./ ]*(?:de )?)?(\\p{L}+)[-./, ]*(?:de"
+              + " )?'?(\\d{4}|\\d{2})");
   private static final Pattern WORD_DAY_YEAR =
       Pattern.compile("(\\p{L}+)\\.? (\\d{1,2})(?:st|nd|rd|th)?,? '?(\\d{4})");
   private static final Pattern YEAR_WORD = Pattern.compile("(\\d{4})[-./ ]*(\\p{L}+)\\.?");
@@ -173,6 +174,8 @@ public record MonthText(Optional<Boolean> dayFirst, boolean south) {
         numbered(bare)
             .or(() -> week(bare))
             .or(() -> worded(bare))
+            .or(() -> FeastDays.month(bare).map(Read::about))
+            .or(() -> FeastDays.wholeMonth(bare).flatMap(this::worded).map(Read::roughly))
             .orElseGet(() -> Read.ask("which month and year?"));
     return bare.equals(key) || read.value().isEmpty() ? read : read.roughly();
   }
@@ -205,6 +208,9 @@ public record MonthText(Optional<Boolean> dayFirst, boolean south) {
     Matcher year = YEAR.matcher(text);
     if (year.matches()) {
       return Optional.of(year(Integer.parseInt(year.group(1))));
+    }
+    if (text.matches("[34][0-9]{4}")) {
+      return Optional.of(ofNumber(Double.parseDouble(text)));
     }
     return text.matches("(?:19|20)[0-9]{6}") ? Optional.of(ofDigits(text)) : Optional.empty();
   }
