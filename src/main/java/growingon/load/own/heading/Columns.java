@@ -258,12 +258,26 @@ public final class Columns {
   }
 
   private Optional<String> datesOrNumbers(int column) {
-    if (cells.all(column, MonthText::isMonth)) {
+    boolean counts = cells.all(column, CellKinds::isCount);
+    boolean months = cells.all(column, MonthText::isMonth);
+    if (months || has("quantity") && !counts && cells.most(column, MonthText::isMonth)) {
       return Optional.of("arrived");
     }
-    return cells.all(column, CellKinds::isCount) && !has("quantity")
-        ? Optional.of("quantity")
-        : Optional.empty();
+    if (counts && has("quantity")) {
+      return Optional.of("note");
+    }
+    return counts && !mayBeTheNumber(column) ? Optional.of("quantity") : Optional.empty();
+  }
+
+  /** Whether a column that is not understood counts as well, and may be what is left. */
+  private boolean mayBeTheNumber(int column) {
+    return reads.stream()
+        .anyMatch(
+            read ->
+                read.column() != column
+                    && read.how() == How.OPEN
+                    && read.why().startsWith(NOT_UNDERSTOOD)
+                    && cells.all(read.column(), CellKinds::isCount));
   }
 
   /** A price beside a unit cost is what is asked for, beside a selling price what was paid. */
