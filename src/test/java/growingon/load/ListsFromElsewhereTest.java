@@ -99,7 +99,8 @@ class ListsFromElsewhereTest {
     assertThat(read.lots().stream().map(OwnLot::row)).containsExactly(7, 8, 9, 10);
     assertThat(read.notices())
         .contains(
-            "5 rows with 42 plants are marked as sold, ordered or no stock and not read (rows 2, 3, 4, 5, 6)");
+            "5 rows with 42 plants are marked as sold, ordered or no stock and not read (rows 2, 3,"
+                + " 4, 5, 6)");
     assertThat(asked(read))
         .contains(
             "9 quantity: is the number right? the note says: 1 ex. verkocht, staat er nog",

@@ -148,4 +148,81 @@ class ListsFromTheYardTest {
     assertThat(read.questions().stream().filter(question -> question.nod())).hasSize(10);
     assertThat(read.asked()).singleElement().matches(lot -> lot.row() == 15);
   }
+
+  @Test
+  void rows_thatTheirNoteSaysAreNotHere_areNoStock() throws IOException {
+    ListRead read =
+        read(
+            "Plant,Qty,In,Note",
+            "Hornbeam,24,Nov 23,dead wood on two",
+            "Beech,100,due 12/24,deposit paid",
+            "Holm oak,50,,ordered for Jan 27",
+            "Holm oak,50,Nov 23,ordered from Lowick",
+            "Yew,40,Nov 23,\"not taken yet, don't count\"",
+            "Yew,12,Nov 23,verkauft an Herrn Lenz",
+            "TO COME NOV,,,",
+            "Olive,6,,");
+    assertThat(lots(read))
+        .containsExactly(
+            "2 Hornbeam | 24 | 2023-11 | dead wood on two",
+            "5 Holm oak | 50 | 2023-11 | ordered from Lowick");
+    assertThat(read.notices())
+        .contains(
+            "5 rows with 208 plants are marked as sold, ordered or no stock and not read (rows 3,"
+                + " 4, 6, 7, 9)");
+  }
+
+  @Test
+  void trees_oneARow_thatAreDeadOrMoved_areGoneAndTold() throws IOException {
+    ListRead read =
+        read(
+            "Tag,Tree,Girth,Notes",
+            "101,Hornbeam,12,",
+            "102,Hornbeam,14,DEAD - Jan ice",
+            "103,Hornbeam,16,dead wood. mine.",
+            "104,Beech,18,stolen!!",
+            "105,Beech,18,\"moved to pot, see bench list\"",
+            "trees,2,,",
+            "stakes needed,25,,");
+    assertThat(lots(read))
+        .containsExactly(
+            "2 Hornbeam | 1 | trunk 47.7", "4 Hornbeam | 1 | trunk 63.7 | dead wood. mine.");
+    assertThat(read.notices())
+        .contains(
+            "3 rows with 3 plants are marked as sold, ordered or no stock and not read (rows 3, 5,"
+                + " 6)",
+            "what is no plant is not read (row 8)");
+    assertThat(read.totals()).singleElement().matches(total -> total.agrees());
+  }
+
+  @Test
+  void totals_underOtherWords_areNoPlants() throws IOException {
+    ListRead read =
+        read(
+            "Plant,Worked,Qty,Sell",
+            "Hornbeam,2019,24,5",
+            "Beech,2020,30,6",
+            "LATER,,,",
+            "Yew,2021,10,7",
+            "Olive,2021,11,8",
+            ",older,54,",
+            "rough total,,75,",
+            "Less: provision for losses,,,-30",
+            "\"Seedlings in the cold frame not counted.\",,,");
+    assertThat(lots(read)).hasSize(4);
+    assertThat(read.totals().stream().map(total -> total.stated() + " " + total.read()))
+        .containsExactly("54 54", "75 75");
+    assertThat(read.notices()).contains("what stands below your total is not read (row 9)");
+  }
+
+  @Test
+  void numbersCarriedForward_areThoseThatAreThere() throws IOException {
+    ListRead read =
+        read(
+            "Plant,B/fwd 1.4.25,Bought,Sold,Losses,C/fwd 31.3.26",
+            "Hornbeam,22,0,6,1,15",
+            "Beech,12,6,5,0,13",
+            "Holm oak,9,0,9,0,0");
+    assertThat(read.lots().stream().map(lot -> lot.quantity().orElse(-1))).containsExactly(15, 13);
+  }
 }

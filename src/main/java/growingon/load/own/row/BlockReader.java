@@ -43,6 +43,7 @@ final class BlockReader {
   private final Tally things = new Tally();
   private final Tally struck = new Tally();
   private final Tally hidden = new Tally();
+  private final Tally belowTotal = new Tally();
   private final GroupTitles group;
   private final NameAbove names = new NameAbove();
 
@@ -144,7 +145,33 @@ final class BlockReader {
       group.take(row);
       return RowKind.GROUP;
     }
-    return isNote(row) ? RowKind.NOTE : lot(row);
+    if (isNote(row)) {
+      return RowKind.NOTE;
+    }
+    if (isBelowTotal(row)) {
+      belowTotal.add(row.number(), 0);
+      return RowKind.NOTE;
+    }
+    return lot(row);
+  }
+
+  /** What stands below a total without a number is said of the list, if it is no plant. */
+  private boolean isBelowTotal(SheetRow row) {
+    String name = text(row, "species");
+    return !totals.all().isEmpty()
+        && !hasAny(row, "quantity", "packs", "size", "pot", "girth cm", "arrived")
+        && !isPlantARow()
+        && (name.length() >= LONGEST_GROUP
+            || name.endsWith(".")
+            || !PlantNames.shipped().find(name, group.under().genus()).isPlant());
+  }
+
+  private boolean isPlantARow() {
+    return heads.stream().anyMatch(HeadingRead::isPlantARow);
+  }
+
+  private static boolean isFigure(String name) {
+    return name.matches("[0-9]+");
   }
 
   private boolean isHeadingAgain(SheetRow row) {
@@ -183,7 +210,7 @@ final class BlockReader {
         && !row.cells().values().stream().anyMatch(cell -> RowWords.isDitto(cell.text()))
         && !hasAny(
             row,
-            "quantity",
+            isLoneTitle(row) ? "size" : "quantity",
             "size",
             "pot",
             "girth cm",
@@ -198,6 +225,14 @@ final class BlockReader {
         && (row.cells().size() == 1
             || text(row, "species").isEmpty()
             || text(row, "lot").isEmpty());
+  }
+
+  /** A word alone where numbers stand is a title at the left edge of the list. */
+  private boolean isLoneTitle(SheetRow row) {
+    String only = row.cells().size() == 1 ? row.cells().values().iterator().next().text() : "";
+    return row.cells().size() == 1
+        && row.cells().firstKey().equals(heads.get(0).column())
+        && only.matches("[\\p{L} ]{3,}");
   }
 
   private static boolean isYear(SheetCell cell) {
@@ -237,17 +272,20 @@ final class BlockReader {
     }
     if (isStruck(row)) {
       struck.add(row.number(), plants(row));
+      remember(row, name);
       return RowKind.STRUCK;
     }
     if (group.saysNoStock() || isDue(row) || !isGone(row) && reader.hasDeparted(row)) {
       notStock.add(row.number(), plants(row));
+      remember(row, name);
       return RowKind.NOT_READ;
     }
     if (counted.filter(month -> reader.comesAfter(row, month)).isPresent()) {
       toCome.add(row.number(), plants(row));
+      remember(row, name);
       return RowKind.NOT_READ;
     }
-    if (isThing(name)) {
+    if (isThing(isFigure(name) ? text(row, "lot") : name)) {
       things.add(row.number(), plants(row));
       return RowKind.NOT_READ;
     }
@@ -294,7 +332,7 @@ final class BlockReader {
       draft.arrived = group.month();
       draft.arrivedAbout |= group.month().isPresent();
     }
-    if (draft.ownName.isEmpty()) {
+    if (draft.ownName.isEmpty() || isFigure(draft.ownName)) {
       draft.rowAsked = true;
       draft.ask("species", "", "which plant is it?");
     }
@@ -341,18 +379,31 @@ final class BlockReader {
   }
 
   private long plants(SheetRow row) {
+    if (isPlantARow()) {
+      return 1;
+    }
     for (HeadingRead head : heads) {
       if (head.is("quantity") && row.cell(head.column()).isPresent()) {
-        return CountText.of(row.cell(head.column()).get()).value().orElse(0);
+        Optional<Integer> number = CountText.of(row.cell(head.column()).get()).value();
+        return number.isPresent() ? number.get() : onlyNumber(row);
       }
     }
-    return heads.stream().anyMatch(HeadingRead::isPlantARow) ? 1 : 0;
+    return 0;
+  }
+
+  /** The number of a row whose columns stand otherwise than the headings say. */
+  private static long onlyNumber(SheetRow row) {
+    List<SheetCell> numbers =
+        row.cells().values().stream().filter(cell -> cell.number().isPresent()).toList();
+    return numbers.size() == 1 ? CountText.of(numbers.get(0)).value().orElse(0) : 0;
   }
 
   private boolean isDue(SheetRow row) {
     String number = text(row, "quantity");
+    String arrived = text(row, "arrived");
     return (RowWords.isDue(number) && !number.isEmpty())
-        || (!text(row, "on order").isEmpty() && text(row, "arrived").isEmpty());
+        || (RowWords.isDue(arrived) && !reader.hasCome(row))
+        || (!text(row, "on order").isEmpty() && arrived.isEmpty());
   }
 
   private boolean isGone(SheetRow row) {
@@ -400,6 +451,11 @@ final class BlockReader {
 
   Tally hidden() {
     return hidden;
+  }
+
+  /** Rows below a total that are said of the list. */
+  Tally belowTotal() {
+    return belowTotal;
   }
 
   Map<Integer, String> groupsNotUsed() {

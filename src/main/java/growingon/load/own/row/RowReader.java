@@ -123,7 +123,18 @@ final class RowReader {
     return !own.list().isOffers()
         && heads.all().stream()
             .filter(head -> REMARKS.contains(head.ours()))
-            .anyMatch(head -> Departed.of(row.text(head.column())) == Departed.ALL);
+            .map(head -> row.text(head.column()))
+            .anyMatch(
+                remark ->
+                    Departed.of(remark) == Departed.ALL
+                        && !(Departed.isOrder(remark) && hasCome(row)));
+  }
+
+  /** Whether a row states a month of arrival. */
+  boolean hasCome(SheetRow row) {
+    boolean[] came = {false};
+    heads.each(row, "arrived", cell -> came[0] |= month(cell).value().isPresent());
+    return came[0];
   }
 
   /** Whether a row states that its plants came after a month. */

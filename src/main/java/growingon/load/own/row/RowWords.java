@@ -10,7 +10,7 @@ final class RowWords {
   private static final Pattern STARS = Pattern.compile("^[*\\s]+");
   private static final Pattern TOTAL =
       Pattern.compile(
-          "(?:\\*\\s*)?(?:tot|total|totals|\\d+ (?:trees|plants|baume|pflanzen)|zusammen|sub total|subtotal|grand total|sum|summe|zwischensumme|"
+          "(?:\\*\\s*)?(?:(?:(?:rough|approx|about|our|my|geschatzt\\p{L}*|ungefahr\\p{L}*|environ|ongeveer|circa) )?(?:tot|total|totals|totaal|totale)|\\d+ (?:trees|plants|baume|pflanzen)|zusammen|sub total|subtotal|grand total|sum|summe|zwischensumme|"
               + "gesamt\\p{L}*|insgesamt|sous total|totaal|subtotaal|totale|subtotale|suma|somme|endsumme|samen|tezamen|ensemble|insieme)(?: .*)?");
   private static final Pattern ALL_TOLD =
       Pattern.compile(
@@ -25,7 +25,7 @@ final class RowWords {
               + "|(?:un|una|1) (?:arbol|planta) por (?:linea|fila)|(?:una|1) (?:linea|fila) (?:es )?(?:un|una|1) (?:arbol|planta)) ");
   private static final Pattern NOT_STOCK =
       Pattern.compile(
-          "(?:.* )?(?:sundries|materials|old codes|do not use|gone|sold|dead|archive|archiv|on order|ordered|bestellt|verkauft|"
+          "(?:.* )?(?:to come|coming|awaited|sundries|materials|old codes|do not use|gone|sold|dead|archive|archiv|on order|ordered|bestellt|verkauft|"
               + "commandee?s?|besteld|ordinat[oaie]|pedid[oa]s?|verkocht|vendue?s?|vendut[oaie]|vendid[oa]s?|"
               + "expected|incoming|erwartet|zu erwarten|te verwachten|verwacht|attendue?s?|a venir|in arrivo|por llegar|noch nicht da|"
               + "nog niet binnen|pension|in stalling|not ours|customers? (?:trees|plants)|gehoren uns nicht|kundenbaume|kundenpflanzen|"

@@ -298,6 +298,12 @@ public final class SheetRead {
     tell(block.notStock(), "marked as sold, ordered or no stock and not read");
     tell(block.toCome(), "to come after the count and not read");
     tell(block.hidden(), "hidden, and read");
+    if (!block.belowTotal().rows.isEmpty()) {
+      notices.add(
+          sheet.said(
+              "what stands below your total is not read (%s)"
+                  .formatted(Words.rows(block.belowTotal().rows))));
+    }
     if (!block.things().rows.isEmpty()) {
       notices.add(
           sheet.said(

@@ -5,6 +5,8 @@ import growingon.load.own.sheet.Sheet;
 import growingon.load.own.text.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** What a list says its rows add up to, against what was read. */
 final class TotalsCheck {
@@ -19,7 +21,7 @@ final class TotalsCheck {
       List<Draft> last = block.lots().subList(since, total.lotsBefore());
       List<Draft> all = block.lots().subList(0, total.lotsBefore());
       boolean isAll = last.isEmpty() || isNearer(sum(all), sum(last), total.stated());
-      List<Draft> of = isAll ? all : last;
+      List<Draft> of = section(block, total).orElse(isAll ? all : last);
       int from = isAll || totals.isEmpty() ? 0 : totals.get(totals.size() - 1).row();
       String why = why(of, total.stated());
       totals.add(
@@ -40,6 +42,25 @@ final class TotalsCheck {
   private static String unsaid(Sheet sheet, String leftOut) {
     String and = leftOut.isEmpty() ? "" : leftOut + ", and ";
     return sheet.coloured() ? and + COLOURS : leftOut;
+  }
+
+  /** The lots below one title, where it is these that the total says. */
+  private static Optional<List<Draft>> section(BlockReader block, TotalRows.TotalRow total) {
+    List<Integer> titles =
+        block.kinds().entrySet().stream()
+            .filter(each -> each.getValue() == RowKind.GROUP)
+            .map(Map.Entry::getKey)
+            .toList();
+    List<Draft> lots = block.lots().subList(0, total.lotsBefore());
+    for (int i = 0; i <= titles.size() && !titles.isEmpty(); i++) {
+      int from = i == 0 ? 0 : titles.get(i - 1);
+      int to = i == titles.size() ? total.row() : titles.get(i);
+      List<Draft> section = lots.stream().filter(lot -> lot.row > from && lot.row < to).toList();
+      if (!section.isEmpty() && sum(section) == total.stated()) {
+        return Optional.of(section);
+      }
+    }
+    return Optional.empty();
   }
 
   private static boolean isNearer(long one, long other, double to) {

@@ -194,9 +194,10 @@ public final class SizeGrammar {
 
   private static final Pattern STANDARD =
       Pattern.compile(
-          "(?i)(?<![\\p{L}])(?:standards?|stds?|half[- ]?std|half[- ]standards?|quarter[- ]standards?|h\\.?st|hst\\.?|hochst(?:amm)?|halbst(?:amm)?|hst|sta|"
-              + "top[- ]?worked|tige|haute[- ]tige|demi[- ]tige|hoogstam(?:men)?|halfstam|alto fusto|tallo alto|alberello)(?![\\p{L}])"
-              + "|(?<![\\p{L}\\d.])H(?![\\p{L}.])");
+          "(?i)(?<![\\p{L}])(?:standards?|stds?|half[- ]?std|half[- ]standards?|quarter[-"
+              + " ]standards?|h\\.?st|hst\\.?|hochst(?:amm)?|halbst(?:amm)?|hst|sta|top[-"
+              + " ]?worked|tige|haute[- ]tige|demi[- ]tige|hoogstam(?:men)?|halfstam|alto"
+              + " fusto|tallo alto|alberello)(?![\\p{L}])|(?<![\\p{L}\\d.])H(?![\\p{L}.])");
   private static final Pattern POT_WIDTH =
       Pattern.compile("((?:[789]|1[0-3])(?:[.,]5)?)\\s*cm", Pattern.CASE_INSENSITIVE);
   private static final Pattern BED_AGE = Pattern.compile("(?<![\\d.,/-])([1-3])-0(?![\\d.,])");

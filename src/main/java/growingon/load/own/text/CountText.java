@@ -71,7 +71,8 @@ public final class CountText {
       Pattern.compile(
           "(?i)"
               + NUMBER
-              + "\\s*(?:\\?|\\+|\\(?\\s*(?:ish|approx\\.?|ca\\.?|circa|about|est\\.?|or so|odd)\\s*\\)?|-?ish)+");
+              + "\\s*(?:\\?|\\+|\\(?\\s*(?:ish|approx\\.?|ca\\.?|circa|about|est\\.?|or"
+              + " so|odd)\\s*\\)?|-?ish)+");
   private static final Pattern DOZEN =
       Pattern.compile("(?i)" + NUMBER + "\\s*(?:doz(?:en)?|dz|Dtzd)\\.?");
   private static final Pattern PAIRS =
