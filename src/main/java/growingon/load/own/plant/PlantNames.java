@@ -178,14 +178,16 @@ public final class PlantNames {
       return round.get();
     }
     Optional<PlantMatch> whole =
-        known(first(text, words -> whole(words, genus)), () -> first(text, words -> turned(words)));
+        known(
+            first(text, words -> whole(words, genus, name)),
+            () -> first(text, words -> turned(words)));
     if (whole.filter(PlantMatch::isKnown).isPresent()) {
       return whole.get();
     }
     Optional<PlantMatch> part =
         first(text, words -> shortened(words, genus))
             .or(() -> first(text, words -> begun(words, name)))
-            .or(() -> first(text, words -> genusAlone(words, genus)));
+            .or(() -> first(text, words -> genusAlone(words, genus, name)));
     return part.filter(PlantMatch::isKnown)
         .or(() -> whole)
         .or(() -> part)
@@ -221,12 +223,17 @@ public final class PlantNames {
   }
 
   /** The longest beginning that is a name, by itself or behind the genus. */
-  private Optional<PlantMatch> whole(List<String> words, String genus) {
+  private Optional<PlantMatch> whole(List<String> words, String genus, String typed) {
     for (int take = Math.min(longest, words.size()); take > 0; take--) {
       String key = String.join(" ", words.subList(0, take));
       Optional<PlantMatch> alone = exact(key, genus);
       Optional<PlantMatch> behind = genus.isEmpty() ? Optional.empty() : under(genus, key);
-      if (alone.isPresent() || behind.isPresent()) {
+      boolean otherSpecies =
+          take == 1
+              && isGenus(key)
+              && alone.filter(each -> each.how() == PlantMatch.How.LIKELY).isPresent()
+              && hasEpithet(words, typed);
+      if (!otherSpecies && (alone.isPresent() || behind.isPresent())) {
         return alone.filter(PlantMatch::isKnown).or(() -> behind).or(() -> alone);
       }
     }
@@ -421,19 +428,34 @@ public final class PlantNames {
         .toList();
   }
 
+  /** Whether the word behind the genus is that of a species, in full or with a point behind it. */
+  private static boolean hasEpithet(List<String> words, String typed) {
+    return words.size() > 1
+        && (PlantText.isEpithet(words.get(1)) || (typed + " ").contains(" " + words.get(1) + ". "));
+  }
+
+  /** The genus whose beginning, with a point behind it, is written: Crat. for Crataegus. */
+  private String genusBegun(String word, String typed) {
+    if (isGenus(word) || word.length() < LEAST_EPITHET || !hasPoint(word, typed)) {
+      return word;
+    }
+    List<String> begun = byGenus.keySet().stream().filter(genus -> genus.startsWith(word)).toList();
+    return begun.size() == 1 ? begun.get(0) : word;
+  }
+
   /**
    * A genus alone or before a cultivar: its only taxon with a nod, else one of several. An epithet
    * that the library lacks is another species of it.
    */
-  private Optional<PlantMatch> genusAlone(List<String> words, String group) {
+  private Optional<PlantMatch> genusAlone(List<String> words, String group, String typed) {
     if (words.isEmpty()) {
       return Optional.empty();
     }
-    String first = words.get(0);
+    String first = genusBegun(words.get(0), typed);
     if (!isGenus(first)) {
       return isGenus(group) ? Optional.of(PlantMatch.ofGenus(group)) : Optional.empty();
     }
-    if (words.size() > 1 && PlantText.isEpithet(words.get(1))) {
+    if (hasEpithet(words, typed)) {
       return Optional.of(PlantMatch.ofGenus(first));
     }
     List<String> all = ofGenus(first);
