@@ -225,4 +225,95 @@ class ListsFromTheYardTest {
             "Holm oak,9,0,9,0,0");
     assertThat(read.lots().stream().map(lot -> lot.quantity().orElse(-1))).containsExactly(15, 13);
   }
+
+  @Test
+  void beds_sideBySide_areThePlaceAndTheMonthOfTheirLists() throws IOException {
+    ListRead read =
+        read(
+            "OUTSIDE BEDS,,,,",
+            "Bed A  (lined out Mar 24),,,Bed B  (Nov 24),",
+            "what,no.,,what,no.",
+            "Hornbeam 8-10,22,,Yew 60-80 rb,30",
+            "Beech 8-10,11,,Holly 80-100,4");
+    assertThat(read.lots().stream().map(lot -> lot.place() + " " + lot.arrived().orElseThrow()))
+        .containsExactly("Bed A 2024-03", "Bed A 2024-03", "Bed B 2024-11", "Bed B 2024-11");
+    assertThat(read.counted()).isEmpty();
+  }
+
+  @Test
+  void rootstocks_thatBearNothingYet_areTheirOwnLots() throws IOException {
+    ListRead read =
+        read(
+            "Scion,On,Worked,No.,Ht",
+            "Fagus Dawyck Gold,seedling beech,Feb 19,7,6-7ft",
+            "do. - 2 tier,do.,do.,4,5ft",
+            "UNDERSTOCKS,,,,",
+            ",Quince A,,75,",
+            ",P. thunb.,,90,12in");
+    assertThat(lots(read))
+        .containsExactly(
+            "2 Fagus Dawyck Gold | 7 | height 198.1 | on seedling beech; Feb 19",
+            "3 Fagus Dawyck Gold - 2 tier | 4 | height 152.4 | on seedling beech; Feb 19",
+            "5 Quince A | 75",
+            "6 P. thunb. | 90 | height 30.5");
+    assertThat(read.lots().get(3).taxon()).contains("Pinus thunbergii");
+    assertThat(read.questions()).hasSize(2).allMatch(question -> question.nod());
+  }
+
+  @Test
+  void marks_behindAWordOrBeforeAnEpithet_standForTheGenusAbove() throws IOException {
+    ListRead read =
+        read(
+            "Plant,Qty",
+            "Beech,60",
+            "copper do.,14",
+            "Juniper shimpaku,8",
+            "\"\"\"    squamata\",6",
+            "Ligustrum jap. half std,9",
+            "Crat. Crimson Cloud,12");
+    assertThat(
+            read.lots().stream()
+                .map(lot -> lot.ownName() + ": " + lot.taxon().orElse("? " + lot.standIn())))
+        .containsExactly(
+            "Beech: Fagus sylvatica",
+            "copper Beech: Fagus sylvatica",
+            "Juniper shimpaku: ? juniperus",
+            "Juniper squamata: ? juniperus",
+            "Ligustrum jap. half std: ? ligustrum",
+            "Crat. Crimson Cloud: ? crataegus");
+  }
+
+  @Test
+  void pricesOfTreesAlike_areEachWhereTheNoteSaysSo() throws IOException {
+    ListRead read =
+        read(
+            "Tag #,Tree,Girth,Paid,Asking,Notes",
+            "118-121,Hornbeam,8,24,525,\"4 alike, each\"",
+            "122-123,Hornbeam,14,24,525,",
+            "124,Juniper,12,30,NFS,");
+    assertThat(read.lots().stream().map(lot -> lot.unitCost().orElse(-1)))
+        .containsExactly(24.0, 12.0, 30.0);
+    assertThat(read.questions().stream().filter(question -> !question.nod()))
+        .extracting(question -> question.row() + " " + question.question())
+        .containsExactly("4 are these to be sold? type 0 if not");
+  }
+
+  @Test
+  void currency_isTheOneThatIsNamed_andNoPartOfACode() throws IOException {
+    assertThat(
+            read("Prices AUD. Min. order $500,,", "Code,Plant,Qty", "OLEEUR1,Olive,6").currencies())
+        .containsExactly("AUD");
+  }
+
+  @Test
+  void lowClass_inALargePot_isAGirthOrAHeight() throws IOException {
+    ListRead read = read("Plant,Qty", "Olea eur. 40-50 C130,3", "Ilex cren 60-80 c10,4");
+    assertThat(lots(read))
+        .containsExactly(
+            "2 Olea eur. 40-50 C130 | 3 | 130 litre",
+            "3 Ilex cren 60-80 c10 | 4 | height 70.0 | 10 litre");
+    assertThat(read.questions())
+        .extracting(question -> question.question().strip())
+        .containsExactly("is 40-50 a girth or a height?");
+  }
 }

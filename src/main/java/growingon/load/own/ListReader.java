@@ -20,16 +20,20 @@ import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.text.Keys;
 import java.time.YearMonth;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /** Reads a grower's own list; the way into this package. */
 public final class ListReader {
+  private static final List<String> DOLLARS = List.of("AUD", "NZD", "CAD");
+  private static final Pattern CODE =
+      Pattern.compile("(?<![\\p{L}\\d])(?:GBP|EUR|USD|CHF|AUD|NZD|CAD)(?![\\p{L}\\d])");
+
   private final OwnWords own;
   private final Site site;
   private final List<Draft> drafts = new ArrayList<>();
@@ -199,20 +203,22 @@ public final class ListReader {
   }
 
   private static Set<String> mentioned(List<Sheet> sheets) {
-    Map<String, String> signs = new HashMap<>(Map.of("£", "GBP", "€", "EUR", "$", "USD"));
-    signs.put("GBP", "GBP");
-    signs.put("EUR", "EUR");
-    signs.put("USD", "USD");
-    signs.put("CHF", "CHF");
+    Map<String, String> signs = Map.of("£", "GBP", "€", "EUR", "$", "USD");
     Set<String> found = new TreeSet<>();
     for (Sheet sheet : sheets) {
       for (SheetRow row : sheet.rows()) {
         row.cells().values().stream()
             .filter(cell -> cell.isText() && cell.text().length() < 200)
             .forEach(
-                cell ->
-                    signs.forEach((sign, code) -> addIf(found, cell.text().contains(sign), code)));
+                cell -> {
+                  signs.forEach((sign, code) -> addIf(found, cell.text().contains(sign), code));
+                  CODE.matcher(cell.text()).results().forEach(code -> found.add(code.group()));
+                });
       }
+    }
+    // A dollar is that of the country that is named: no list mixes two.
+    if (DOLLARS.stream().anyMatch(found::contains)) {
+      found.remove("USD");
     }
     return found;
   }

@@ -62,7 +62,7 @@ final class BlockReader {
    * A reader of one block.
    *
    * @param titles above the list
-   * @param place that a title right above the block says, empty if none
+   * @param above what the title right above the block says
    * @param counted month of the count, after which nothing has come; empty if it is not known
    */
   BlockReader(
@@ -70,14 +70,14 @@ final class BlockReader {
       List<HeadingRead> heads,
       RowReader reader,
       Set<String> titles,
-      String place,
+      TitleAbove above,
       Optional<YearMonth> counted) {
     this.counted = counted;
     this.sheet = sheet;
     this.heads = heads;
     this.reader = reader;
     this.titles = titles;
-    this.group = new GroupTitles(reader, place);
+    this.group = new GroupTitles(reader, above);
     this.totals = new TotalRows(heads);
   }
 
@@ -266,7 +266,7 @@ final class BlockReader {
   }
 
   private RowKind lot(SheetRow row) {
-    String name = names.of(text(row, "species"), text(row, "genus"), text(row, "cultivar"));
+    String name = names.of(named(row), text(row, "genus"), text(row, "cultivar"));
     if (name.length() > LONGEST_NAME) {
       return tooLong(row, name.substring(0, LONGEST_GROUP));
     }
@@ -292,6 +292,12 @@ final class BlockReader {
     return heads.stream().anyMatch(head -> head.is(Columns.SIZE_HEADING))
         ? bySize(row, name)
         : one(row, name);
+  }
+
+  /** The name; of rootstocks that bear nothing yet, theirs. */
+  private String named(SheetRow row) {
+    boolean none = !hasAny(row, "species", "genus", "cultivar", "common name");
+    return none ? text(row, "rootstock") : text(row, "species");
   }
 
   /** Canes and pots; Oak stake and Pine bark 50 l are no trees either. */

@@ -28,6 +28,9 @@ public final class RowPrices {
   private static final Set<String> HUNDREDS = Set.of("c", "100");
   private static final Set<String> PACKS =
       Set.of("pr", "pair", "pairs", "paar", "paire", "tray", "trays", "2", "doz", "dozen", "12");
+  private static final Pattern EACH =
+      Pattern.compile(
+          "(?iu)\\b(?:each|ea|je|pro stück|chacune?|pièce|per stuk|cad(?:auno)?|cada un[oa])\\b");
   private static final Pattern YEAR = Pattern.compile("(?:20)?(\\d{2})$");
 
   private final HeadedCells heads;
@@ -47,7 +50,9 @@ public final class RowPrices {
     if (draft.unitCost.isEmpty() && draft.quantity.orElse(0) > 0) {
       OptionalDouble whole = price(row, "row cost", draft);
       if (whole.isPresent()) {
-        draft.unitCost = OptionalDouble.of(whole.getAsDouble() / draft.quantity.getAsInt());
+        boolean each = EACH.matcher(heads.joined(row, "note")).find();
+        draft.unitCost =
+            OptionalDouble.of(whole.getAsDouble() / (each ? 1 : draft.quantity.getAsInt()));
       }
     }
     breaks(row, draft);

@@ -177,7 +177,11 @@ final class RowReader {
     }
     heads.each(row, "common name", cell -> draft.note(cell.text()));
     String rootstock = heads.first(row, "rootstock");
-    draft.note(rootstock.isEmpty() ? "" : "on " + rootstock);
+    if (rootstock.equals(draft.ownName)) {
+      draft.nod("species", rootstock, "what stands under rootstock alone is the rootstock itself");
+    } else {
+      draft.note(rootstock.isEmpty() ? "" : "on " + rootstock);
+    }
     doubt(draft);
   }
 
@@ -307,7 +311,7 @@ final class RowReader {
     heads.each(row, "other price", cell -> draft.note(cell.head().heading() + " " + cell.text()));
     heads.each(row, "clear stem", cell -> draft.note("clear stem " + cell.text()));
     heads.each(row, "crown mm", cell -> draft.note(cell.head().heading() + " " + cell.text()));
-    kept(draft);
+    kept(heads.joined(row, "selling price"), draft);
     List<String> some = new ArrayList<>();
     REMARKS.forEach(
         ours ->
@@ -332,8 +336,8 @@ final class RowReader {
   }
 
   /** What stands somewhere private is stock all the same, till it is said not to be. */
-  private static void kept(Draft draft) {
-    Stream.concat(Stream.of(draft.place), draft.notes.stream())
+  private static void kept(String price, Draft draft) {
+    Stream.concat(Stream.of(draft.place, price), draft.notes.stream())
         .filter(
             text ->
                 RowWords.isNotForSale(text)

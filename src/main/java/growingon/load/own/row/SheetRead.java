@@ -126,7 +126,9 @@ public final class SheetRead {
     for (int i = 0; i < head.firstIndex(); i++) {
       kinds.put(sheet.rows().get(i).number(), RowKind.TITLE);
       for (SheetCell cell : sheet.rows().get(i).cells().values()) {
-        counted = counted.or(() -> Titles.month(cell));
+        counted =
+            counted.or(
+                () -> TitleAbove.isOfAPlace(cell.text()) ? Optional.empty() : Titles.month(cell));
         if (COLOUR.matcher(cell.text().strip()).matches()) {
           colours.add(cell.text().strip());
         }
@@ -134,17 +136,6 @@ public final class SheetRead {
         vat = vat.or(() -> TitledPrices.vatOf(cell.text()));
       }
     }
-  }
-
-  /** The place that the line right above a heading row says of the list below it. */
-  private String placeAbove(HeadingRow head, int from, int to) {
-    if (head.firstIndex() == 0) {
-      return "";
-    }
-    SheetRow above = sheet.rows().get(head.firstIndex() - 1).between(from, to);
-    String text =
-        above.cells().size() == 1 ? above.cells().values().iterator().next().text().strip() : "";
-    return RowWords.isNamedPlace(text) ? text : "";
   }
 
   private Set<String> titleKeys(HeadingRow head) {
@@ -236,7 +227,7 @@ public final class SheetRead {
             reads,
             reader,
             titleKeys(head),
-            placeAbove(head, from, to),
+            TitleAbove.of(sheet, head, from, to),
             counted.filter(month -> holds(month, reader, values)));
     block.read(headed(own0, reads));
     take(block);

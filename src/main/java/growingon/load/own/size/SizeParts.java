@@ -12,6 +12,10 @@ import java.util.Set;
  * What the cells of a row say of its size, gathered cell by cell: the first that says it counts.
  */
 public final class SizeParts {
+  private static final double LEAST_THICK_CM = 20;
+  private static final double MOST_THICK_CM = 100;
+  private static final double LARGE_POT_LITRES = 70;
+
   private Optional<PotSize> pot = Optional.empty();
   private Optional<Span> trunkMm = Optional.empty();
   private Optional<Span> girthCm = Optional.empty();
@@ -118,6 +122,8 @@ public final class SizeParts {
     boolean small = pot.isPresent() && pot.get().litres() < 15;
     if (openMayBeTrunk) {
       settleTrunk(range);
+    } else if (isLowInALargePot(range)) {
+      ask("size: is %s a girth or a height?".formatted(shown(range)));
     } else if (!range.isGirthClass() || (range.from() >= 50 && !standard)) {
       asHeight(range);
     } else if (standard) {
@@ -131,6 +137,15 @@ public final class SizeParts {
       ask("size: is %s a girth or a height?".formatted(shown(range)));
     }
     open = Optional.empty();
+  }
+
+  /** A tree of 40-50 in 130 litres is that thick, or a ball that high. Common practice. */
+  private boolean isLowInALargePot(Span range) {
+    return !standard
+        && !range.pointed()
+        && range.from() >= LEAST_THICK_CM
+        && range.to() < MOST_THICK_CM
+        && pot.filter(each -> each.litres() >= LARGE_POT_LITRES).isPresent();
   }
 
   private void settleTrunk(Span range) {

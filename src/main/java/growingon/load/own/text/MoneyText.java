@@ -30,11 +30,19 @@ public record MoneyText(double amount, String currency) {
           "su richiesta",
           "a consultar",
           "on request",
-          "p o a");
+          "p o a",
+          "nfs",
+          "not for sale",
+          "unverkauflich",
+          "pas a vendre",
+          "niet te koop",
+          "non in vendita",
+          "no se vende");
   private static final Pattern DASHES = Pattern.compile("[-–—−?]+");
   private static final Pattern PARTS =
       Pattern.compile(
-          "(?i)([£€$]|GBP|EUR|USD|CHF|Fr\\.|Euro)?\\s*([0-9][0-9.,'’ ]*[0-9]|[0-9]|[.,][0-9]+)(?:[.,]?\\s?[-–]+)?\\s*([£€$]|GBP|EUR|USD|CHF|Euro)?\\s*"
+          "(?i)([£€$]|GBP|EUR|USD|CHF|Fr\\.|Euro)?\\s*([0-9][0-9.,'’"
+              + " ]*[0-9]|[0-9]|[.,][0-9]+)(?:[.,]?\\s?[-–]+)?\\s*([£€$]|GBP|EUR|USD|CHF|Euro)?\\s*"
               + "(?:/|per|je|pro|p\\.)?\\s*(?:each|ea|ono|o\\.n\\.o\\.|vb|st|stk|stück|plant|pc|pcs|pz|ud|net|netto|ht|pp)?\\.?");
   private static final Pattern FOR_MANY =
       Pattern.compile(
