@@ -316,4 +316,42 @@ class ListsFromTheYardTest {
         .extracting(question -> question.question().strip())
         .containsExactly("is 40-50 a girth or a height?");
   }
+
+  @Test
+  void chartOfBenches_isAListOfItsCells() throws IOException {
+    ListRead read =
+        read(
+            "WHAT IS ON THE BENCHES (11 Oct 2025),,",
+            ",Bench 1,Bench 2",
+            ",\"door end, shade\",",
+            "front,Jap maple Deshojo 4 x 15L 30mm,Hornbeam H3 12 x 15L 40/50mm",
+            "2,\"Box 30 x 2L, poor\",Olive 2 x 70L 1 x 110L",
+            "3,3 olives 45L,\"  \"\" (old) 5 x 20L\"",
+            "4,EMPTY,\"Blackthorn 4, weak, 5L\"",
+            "5,-,\"2 yews 30L SOLD, collecting Sat\"",
+            "back,res. Mr Tallis - 2 hornbeam 50L,Yew 8 10",
+            "count,39,24",
+            "NB 20 field maple coming in Nov,,");
+    assertThat(lots(read))
+        .containsExactly(
+            "4 Jap maple Deshojo | 4 | trunk 30.0 | 15 litre | Bench 1",
+            "5 Box | 30 | 2 litre | Bench 1 | poor",
+            "6 olives | 3 | 45 litre | Bench 1",
+            "9 hornbeam | 2 | 50 litre | Bench 1 | res. Mr Tallis",
+            "4 Hornbeam | 12 | trunk 40.0-50.0 | 15 litre | Bench 2",
+            "5 Olive | 2 | 70 litre | Bench 2",
+            "5 Olive | 1 | 110 litre | Bench 2",
+            "6 Olive (old) | 5 | 20 litre | Bench 2",
+            "7 Blackthorn | 4 | 5 litre | Bench 2 | weak");
+    assertThat(read.asked()).singleElement().matches(lot -> lot.ownName().equals("Yew"));
+    assertThat(read.lots().get(4).lot()).isEqualTo("H3");
+    assertThat(read.totals().stream().map(total -> total.stated() + " " + total.read()))
+        .containsExactly("39 39", "24 24");
+    assertThat(read.notices())
+        .contains(
+            "is read as a chart: each cell is a lot, and stands where the heading above it says; no"
+                + " plants are row 3 \"door end, shade\", row 7 \"EMPTY\", row 11 \"NB 20 field"
+                + " maple coming in Nov\"",
+            "1 row with 2 plants is marked as sold, ordered or no stock and not read (row 8)");
+  }
 }

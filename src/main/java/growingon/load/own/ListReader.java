@@ -11,6 +11,7 @@ import growingon.load.own.lot.OfferNames;
 import growingon.load.own.lot.OwnLot;
 import growingon.load.own.lot.Question;
 import growingon.load.own.lot.Site;
+import growingon.load.own.row.BenchChart;
 import growingon.load.own.row.Editions;
 import growingon.load.own.row.ListRead;
 import growingon.load.own.row.SheetRead;
@@ -69,7 +70,9 @@ public final class ListReader {
 
   /** Whether any sheet looks like a list of plants. */
   public static boolean isList(List<Sheet> sheets) {
-    return sheets.stream().anyMatch(sheet -> HeadingRow.find(sheet, OwnWords.NONE).isPresent());
+    return sheets.stream()
+        .anyMatch(
+            sheet -> HeadingRow.find(sheet, OwnWords.NONE).isPresent() || BenchChart.isOne(sheet));
   }
 
   /** The month that a title or the name of a file names with its year. */

@@ -91,7 +91,8 @@ final class BlockReader {
     }
     for (SheetRow row : rows) {
       if (!row.cells().isEmpty()) {
-        kinds.put(row.number(), kind(filled(row)));
+        kinds.merge(
+            row.number(), kind(filled(row)), (one, other) -> other == RowKind.LOT ? other : one);
       }
     }
   }

@@ -84,10 +84,22 @@ public final class SheetRead {
   public String why = "";
 
   public SheetRead(Sheet sheet, OwnWords own, Site site) {
-    this.sheet = sheet;
+    Optional<BenchChart> chart =
+        HeadingRow.find(sheet, own).isEmpty() ? BenchChart.of(sheet) : Optional.empty();
+    this.sheet = chart.map(BenchChart::list).orElse(sheet);
     this.own = own;
     this.site = site;
     read();
+    chart.filter(each -> isList()).ifPresent(this::tellChart);
+  }
+
+  private void tellChart(BenchChart chart) {
+    String others = String.join(", ", chart.others());
+    notices.add(
+        0,
+        sheet.said(
+            "is read as a chart: each cell is a lot, and stands where the heading above it says"
+                + (others.isEmpty() ? "" : "; no plants are %s".formatted(others))));
   }
 
   public Sheet sheet() {

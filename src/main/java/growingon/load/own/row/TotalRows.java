@@ -75,6 +75,11 @@ final class TotalRows {
     this.heads = heads;
   }
 
+  /** Whether a text says that what stands beside it is a count. */
+  static boolean isCount(String text) {
+    return RowWords.isTotal(text) || COUNTED.contains(Keys.of(text));
+  }
+
   boolean isOne(SheetRow row, List<Draft> lots) {
     List<String> texts =
         row.cells().values().stream()

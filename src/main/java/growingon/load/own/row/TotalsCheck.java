@@ -22,7 +22,8 @@ final class TotalsCheck {
       List<Draft> all = block.lots().subList(0, total.lotsBefore());
       boolean isAll = last.isEmpty() || isNearer(sum(all), sum(last), total.stated());
       List<Draft> of = section(block, total).orElse(isAll ? all : last);
-      int from = isAll || totals.isEmpty() ? 0 : totals.get(totals.size() - 1).row();
+      int before = totals.isEmpty() ? 0 : totals.get(totals.size() - 1).row();
+      int from = isAll || before == total.row() ? 0 : before;
       String why = why(of, total.stated());
       totals.add(
           new StatedTotal(
