@@ -6,11 +6,8 @@ import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Meaning;
-import growingon.load.own.text.MonthText;
-import growingon.load.own.text.OfferMonth;
 import growingon.load.own.text.Units;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -124,7 +121,7 @@ public final class Columns {
     ranks.add(meaning.rank());
   }
 
-  private static final String NOT_UNDERSTOOD = "not understood";
+  static final String NOT_UNDERSTOOD = "not understood";
 
   /** A list without numbers, whose rows are one plant each. */
   public static final String PLANT_A_ROW = "plant a row";
@@ -160,7 +157,7 @@ public final class Columns {
           reads.set(i, read.as("size", "", How.LIKELY, "its cells are pots and roots"));
         }
       } else if (read.how() == How.OPEN && !read.choices().isEmpty()) {
-        Optional<String> chosen = byCells(read);
+        Optional<String> chosen = new OpenColumn(reads, cells, own).byCells(read);
         if (chosen.isPresent()) {
           choose(i, chosen.get());
         }
@@ -179,105 +176,6 @@ public final class Columns {
     HeadingRead read = reads.get(index);
     String unit = Units.usualOf(ours, read.unit());
     reads.set(index, read.as(ours, unit, How.BY_ITS_CELLS, "taken by its cells"));
-  }
-
-  private Optional<String> byCells(HeadingRead read) {
-    Set<String> choices = new HashSet<>(read.choices());
-    int column = read.column();
-    if (choices.equals(Set.of("lot", "quantity"))) {
-      return Optional.of(numberOrLot(read));
-    }
-    if (choices.equals(Set.of("arrived", "quantity"))) {
-      return datesOrNumbers(column);
-    }
-    if (choices.equals(Set.of("supplier", "arrived"))) {
-      boolean months =
-          cells.all(column, MonthText::isMonth)
-              || own.list().isOffers() && cells.all(column, OfferMonth::isOne);
-      return Optional.of(months ? "arrived" : "supplier");
-    }
-    if (choices.equals(Set.of("quantity", "species"))) {
-      return cells.most(column, SheetCell::isText) && !cells.most(column, CellKinds::isCount)
-          ? Optional.of("species")
-          : Optional.of("quantity");
-    }
-    if (choices.equals(Set.of("arrived", "note"))) {
-      return cells.all(column, cell -> isMonth(read, cell))
-          ? Optional.of("arrived")
-          : Optional.empty();
-    }
-    if (choices.contains("size") && cells.most(column, CellKinds::saysWhichSize)) {
-      return Optional.of("size");
-    }
-    if (choices.equals(Set.of("pot", "note")) && cells.most(column, CellKinds::holdsAPot)) {
-      return Optional.of("pot");
-    }
-    if (choices.contains("quality word") && cells.most(column, CellKinds::hasWords)) {
-      return Optional.of("quality word");
-    }
-    if (choices.contains("height cm") && Units.isLength(read.unit())) {
-      return Optional.of("height cm");
-    }
-    if (choices.contains("clear stem")
-        && (has("girth cm") || cells.all(column, CellKinds::isClearStem))) {
-      return Optional.of("clear stem");
-    }
-    boolean sized =
-        has(SIZE_HEADING)
-            || reads.stream().anyMatch(each -> each.column() == SizeGroup.SIZE_COLUMN);
-    return read.choices().contains(Meaning.NOT_READ) && sized
-        ? Optional.of(Meaning.NOT_READ)
-        : Optional.empty();
-  }
-
-  private static boolean isMonth(HeadingRead read, SheetCell cell) {
-    return MonthText.isMonth(cell)
-        || read.unit().equals(Units.WEEK)
-            && new MonthText(Optional.empty(), false).ofWeek(cell).value().isPresent();
-  }
-
-  /** The number of plants if no other column is; else the lot if all differ; else not read. */
-  private String numberOrLot(HeadingRead read) {
-    boolean other =
-        reads.stream()
-            .anyMatch(each -> each != read && (each.is("quantity") || each.is(SIZE_HEADING)));
-    List<String> texts = cells.of(read.column()).stream().map(SheetCell::text).toList();
-    boolean differ = new HashSet<>(texts).size() == texts.size();
-    boolean counts = cells.most(read.column(), CellKinds::isCount);
-    if (counts && (!other || !differ)) {
-      return "quantity";
-    }
-    if (!counts) {
-      return "lot";
-    }
-    boolean counting = true;
-    for (int i = 0; i < texts.size(); i++) {
-      counting &= texts.get(i).equals(Integer.toString(i + 1));
-    }
-    return counting ? Meaning.NOT_READ : "lot";
-  }
-
-  private Optional<String> datesOrNumbers(int column) {
-    boolean counts = cells.all(column, CellKinds::isCount);
-    boolean months = cells.all(column, MonthText::isMonth);
-    if (months || has("quantity") && !counts && cells.most(column, MonthText::isMonth)) {
-      return Optional.of("arrived");
-    }
-    if (counts && has("quantity")) {
-      return Optional.of("note");
-    }
-    return counts && !mayBeTheNumber(column) ? Optional.of("quantity") : Optional.empty();
-  }
-
-  /** Whether a column that is not understood counts as well, and may be what is left. */
-  private boolean mayBeTheNumber(int column) {
-    return reads.stream()
-        .anyMatch(
-            read ->
-                read.column() != column
-                    && read.how() == How.OPEN
-                    && read.why().startsWith(NOT_UNDERSTOOD)
-                    && cells.all(read.column(), CellKinds::isCount));
   }
 
   /** A price beside a unit cost is what is asked for, beside a selling price what was paid. */

@@ -16,7 +16,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -87,34 +86,6 @@ public final class HeadingWords {
           "suelo",
           "tierra");
 
-  private static final Set<String> COUNTED =
-      Set.of(
-          "qty",
-          "quantity",
-          "no",
-          "nos",
-          "number",
-          "units",
-          "plants",
-          "trees",
-          "pieces",
-          "pcs",
-          "count",
-          "stock",
-          "anz",
-          "anzahl",
-          "menge",
-          "stk",
-          "stuckzahl",
-          "bestand",
-          "qte",
-          "quantite",
-          "nombre",
-          "aantal",
-          "quantita",
-          "cantidad");
-  private static final Set<String> ALL_OF_THEM =
-      Set.of("total", "totale", "totaal", "tot", "gesamt", "insgesamt");
   private static final Map<ListKind, HeadingWords> SHIPPED = new ConcurrentHashMap<>();
 
   private final Map<String, Meaning> meanings = new HashMap<>();
@@ -180,7 +151,7 @@ public final class HeadingWords {
         .or(() -> certain(REMARK.matcher(bare).replaceAll(" ")))
         .or(() -> girth(bare))
         .or(() -> certain(A_HUNDRED.matcher(bare).replaceFirst("")).filter(HeadingWords::isPrice))
-        .or(() -> counted(Keys.of(bare)))
+        .or(() -> new CountedWords(meanings).of(Keys.of(bare)))
         .or(() -> same(bare))
         .map(meaning -> new Found(meaning, false))
         .or(
@@ -383,53 +354,6 @@ public final class HeadingWords {
 
   private static boolean isSize(Meaning meaning) {
     return meaning.possible().stream().anyMatch(SIZES::contains);
-  }
-
-  /**
-   * A word for number before or behind what is the number by itself, as in "Qty on hand"; or one
-   * such word for another, as in "Total qty" for "Total plants".
-   */
-  private Optional<Meaning> counted(String key) {
-    List<String> words = Keys.words(key);
-    if (words.size() < 2) {
-      return Optional.empty();
-    }
-    if (COUNTED.contains(words.get(0)) && ALL_OF_THEM.contains(words.get(1)) && words.size() == 2) {
-      return Optional.ofNullable(meanings.get(words.get(0)))
-          .filter(each -> each.ours().equals("quantity"));
-    }
-    String first = words.get(0);
-    String last = words.get(words.size() - 1);
-    String behind = key.substring(first.length()).strip();
-    String before = key.substring(0, key.length() - last.length()).strip();
-    Optional<Meaning> alone =
-        number(behind, COUNTED.contains(first) && !COUNTED.contains(behind))
-            .or(() -> number(before, COUNTED.contains(last) && !COUNTED.contains(before)));
-    return alone
-        .or(
-            () ->
-                COUNTED.contains(first)
-                    ? amongWords(other -> other + " " + behind)
-                    : Optional.empty())
-        .or(
-            () ->
-                COUNTED.contains(last)
-                    ? amongWords(other -> before + " " + other)
-                    : Optional.empty());
-  }
-
-  /** The number that another word for number in the same place would make it. */
-  private Optional<Meaning> amongWords(UnaryOperator<String> with) {
-    return COUNTED.stream()
-        .sorted()
-        .flatMap(other -> number(with.apply(other), true).stream())
-        .min(Comparator.comparingInt(Meaning::rank));
-  }
-
-  private Optional<Meaning> number(String key, boolean may) {
-    return may
-        ? Optional.ofNullable(meanings.get(key)).filter(each -> each.ours().equals("quantity"))
-        : Optional.empty();
   }
 
   private Optional<Meaning> likely(String heading) {

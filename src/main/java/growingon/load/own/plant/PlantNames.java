@@ -5,10 +5,8 @@ import growingon.load.own.text.Meaning;
 import growingon.load.own.text.Remembered;
 import growingon.load.own.text.Resources;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -30,7 +28,6 @@ import org.apache.commons.csv.CSVRecord;
 public final class PlantNames {
   private final Remembered<PlantMatch> found = new Remembered<>();
   private static final int LEAST_EPITHET = 3;
-  private static final int LEAST_AFTER_GENUS = 2;
 
   /** Letters of a word that names end with, as Kiefer does Waldkiefer. */
   private static final int LEAST_OF_COMPOUND = 5;
@@ -41,7 +38,7 @@ public final class PlantNames {
   private final Set<String> open = new TreeSet<>();
   private final Map<String, List<String>> byGenus = new TreeMap<>();
   private final Map<String, String> genusWords = new HashMap<>();
-  private final Map<String, Set<String>> epithets = new HashMap<>();
+  private final Epithets epithets;
   private int longest = 1;
 
   private PlantNames() {
@@ -52,18 +49,8 @@ public final class PlantNames {
     for (String taxon : new TreeSet<>(taxa.values())) {
       byGenus.computeIfAbsent(genusOf(Keys.of(taxon)), each -> new ArrayList<>()).add(taxon);
     }
-    taxa.forEach(
-        (name, taxon) -> {
-          if (name.equals(Keys.of(taxon)) || isBotanical(name)) {
-            epithets.computeIfAbsent(taxon, each -> new TreeSet<>()).addAll(epithetsOf(name));
-          }
-        });
+    epithets = new Epithets(taxa, byGenus);
     addGenusWords();
-  }
-
-  private boolean isBotanical(String name) {
-    List<String> words = Keys.words(name);
-    return words.size() == 2 && isGenus(words.get(0)) && PlantText.isEpithet(words.get(1));
   }
 
   private void addGenusWords() {
@@ -382,10 +369,10 @@ public final class PlantNames {
   private Optional<PlantMatch> shortened(List<String> words, String genus) {
     Set<String> fitting = new LinkedHashSet<>();
     if (words.size() > 1) {
-      fitting.addAll(fitting(words.get(0), words.get(1), byGenus.keySet()));
+      fitting.addAll(epithets.fitting(words.get(0), words.get(1)));
     }
     if (fitting.isEmpty() && !genus.isEmpty() && !words.isEmpty()) {
-      fitting.addAll(epithets(words.get(0), LEAST_EPITHET, ofGenus(genus)));
+      fitting.addAll(epithets.of(genus, words.get(0)));
     }
     if (fitting.size() == 1) {
       return Optional.of(PlantMatch.likely(fitting.iterator().next()));
@@ -393,39 +380,6 @@ public final class PlantNames {
     return fitting.isEmpty()
         ? Optional.empty()
         : Optional.of(PlantMatch.several(List.copyOf(fitting)));
-  }
-
-  private Collection<String> fitting(String genus, String epithet, Set<String> genera) {
-    if (genera.contains(genus)) {
-      return epithets(epithet, LEAST_AFTER_GENUS, ofGenus(genus));
-    }
-    List<String> all = new ArrayList<>();
-    genera.stream()
-        .filter(each -> each.startsWith(genus))
-        .forEach(each -> all.addAll(ofGenus(each)));
-    return epithets(epithet, LEAST_EPITHET, all);
-  }
-
-  private Collection<String> epithets(String typed, int least, List<String> of) {
-    Map<String, String> byEpithet = new LinkedHashMap<>();
-    Set<String> begun = new LinkedHashSet<>();
-    for (String taxon : of) {
-      for (String epithet : epithets.getOrDefault(taxon, Set.of())) {
-        byEpithet.put(epithet, taxon);
-        if (typed.length() >= least && epithet.startsWith(typed)) {
-          begun.add(taxon);
-        }
-      }
-    }
-    return byEpithet.containsKey(typed) ? Set.of(byEpithet.get(typed)) : begun;
-  }
-
-  /** Second words of a botanical name; of its other names too, as laevigata of a hawthorn. */
-  private static List<String> epithetsOf(String name) {
-    return Keys.words(name).stream()
-        .skip(1)
-        .filter(word -> !word.equals("x") && !word.equals("subsp"))
-        .toList();
   }
 
   /** Whether the word behind the genus is that of a species, in full or with a point behind it. */

@@ -31,10 +31,6 @@ final class RowSizes {
   private static final Pattern TWO_CLASSES =
       Pattern.compile("(\\d+\\s*[-–]\\s*\\d+)\\s*[/&,+]\\s*(\\d+\\s*[-–]\\s*\\d+)");
 
-  /** What stands so under a pot heading is the pot's top, not the plant. */
-  private static final Pattern SIDES =
-      Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*[x×]\\s*\\d+(?:[.,]\\d+)?(?:\\s*cm)?");
-
   private static final Pattern ROUGHLY =
       Pattern.compile(
           "(?i)(?:[~±≈]|(?:about|abt|approx|ca|c|circa|env|etwa|ungefähr|ong)\\b\\.?)\\s*(\\d.*)");
@@ -45,18 +41,6 @@ final class RowSizes {
   /** The cell's own unit beats the heading's. */
   private static final Pattern IN_CM =
       Pattern.compile("(\\d+(?:[.,]\\d+)?(?:\\s*[-–/]\\s*\\d+(?:[.,]\\d+)?)?)\\s*cm\\.?");
-
-  private static final Pattern BOX =
-      Pattern.compile(
-          "(\\p{L}[\\p{L}. -]*?)\\s*(\\d+(?:[.,]\\d+)?)\\s*[x×]\\s*(\\d+(?:[.,]\\d+)?)(?:\\s*cm)?",
-          Pattern.CASE_INSENSITIVE);
-  private static final Set<String> DISHES =
-      Set.of(
-          "schale", "dish", "tray", "schaal", "coupe", "plat", "plateau", "ciotola", "vassoio",
-          "bandeja", "cuenco");
-  private static final Set<String> POT_WORDS =
-      Set.of(
-          "pot", "pots", "topf", "vaso", "maceta", "godet", "vierkanttopf", "vierkante pot", "p");
 
   private static final String FORMS = "bare root|root ball|container|cutting|seedling";
 
@@ -69,13 +53,13 @@ final class RowSizes {
   private final HeadedCells heads;
   private final ColumnFacts facts;
   private final Site site;
-  private final OwnWords own;
+  private final RowPots pots;
 
   RowSizes(HeadedCells heads, ColumnFacts facts, Site site, OwnWords own) {
     this.heads = heads;
     this.facts = facts;
     this.site = site;
-    this.own = own;
+    this.pots = new RowPots(facts, own);
   }
 
   /** What a row says of pot, trunk, girth, height, age and form. */
@@ -86,7 +70,7 @@ final class RowSizes {
         || SizeGrammar.saysStandard(draft.ownName)) {
       draft.size.standard();
     }
-    heads.each(row, "pot", cell -> pot(cell, draft));
+    heads.each(row, "pot", cell -> pots.read(cell, draft));
     heads.each(row, "trunk mm", cell -> trunk(cell, draft));
     heads.each(row, "girth cm", cell -> girth(cell, draft));
     heads.each(row, "height cm", cell -> height(cell, draft));
@@ -158,58 +142,6 @@ final class RowSizes {
     SizeParts roots = new SizeParts();
     SizeGrammar.roots(text, roots);
     roots.form().ifPresent(draft.size::form);
-  }
-
-  private void pot(Filled cell, Draft draft) {
-    String text = cell.text();
-    Optional<String> said = own.find("pot", text);
-    Optional<Span> bare = SizeGrammar.bare(said.orElse(text));
-    if (bare.isEmpty()) {
-      if (box(text, draft)) {
-        return;
-      }
-      if (text.strip().equals("M") && facts.hasBalls(cell.head().column())) {
-        draft.size.form("root ball");
-        return;
-      }
-      Matcher sides = SIDES.matcher(text.strip());
-      SizeGrammar.readSize(sides.matches() ? "P" + sides.group(1) : said.orElse(text), draft.size);
-      return;
-    }
-    switch (facts.unit(cell.head().column())) {
-      case "litres" -> draft.size.pot(PotSize.ofLitres(bare.get().middle()));
-      case "cm" -> draft.size.pot(PotSize.square(bare.get().middle()));
-      case "mm" -> draft.size.pot(PotSize.square(bare.get().middle() / 10));
-      case "in" -> draft.size.pot(PotSize.roundOf(Math.rint(bare.get().middle() * 2.54)));
-      case "gallons" -> draft.size.pot(PotSize.containerClass(bare.get().middle()));
-      default ->
-          draft.ask(
-              "pot",
-              text,
-              "",
-              "is the pot %s litres or %s cm wide?".formatted(text, text),
-              List.of(text + " litre", "P" + text));
-    }
-  }
-
-  /** A box, tub or dish by its two sides: what stands so under a pot is no height. */
-  private static boolean box(String text, Draft draft) {
-    Matcher box = BOX.matcher(text.strip());
-    if (!box.matches() || POT_WORDS.contains(Keys.of(box.group(1)))) {
-      return false;
-    }
-    double one = Double.parseDouble(box.group(2).replace(',', '.'));
-    double other = Double.parseDouble(box.group(3).replace(',', '.'));
-    boolean shallow = DISHES.contains(Keys.of(box.group(1)));
-    PotSize pot = PotSize.sides(Math.max(one, other), Math.min(one, other), shallow);
-    draft.size.pot(pot);
-    draft.note(text);
-    draft.nod(
-        "pot",
-        text,
-        "%s is taken as %s, which holds %s litres"
-            .formatted(text, pot.name(), PotSize.plain(pot.litres())));
-    return true;
   }
 
   private void trunk(Filled roughly, Draft draft) {
