@@ -249,21 +249,10 @@ final class BlockReader {
     if (number) {
       return false;
     }
-    if (isExplanation(row)) {
-      return true;
-    }
     boolean longText =
         row.cells().size() == 1
             && row.cells().values().iterator().next().text().length() >= LONGEST_GROUP;
     return longText;
-  }
-
-  /** Two words below the last total of which the second is no plant: a key to the list's codes. */
-  private boolean isExplanation(SheetRow row) {
-    return !totals.all().isEmpty()
-        && row.cells().size() == 2
-        && row.cells().values().stream().allMatch(SheetCell::isText)
-        && !PlantNames.shipped().find(text(row, "species"), "").isPlant();
   }
 
   private RowKind lot(SheetRow row) {
