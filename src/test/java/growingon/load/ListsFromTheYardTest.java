@@ -145,7 +145,10 @@ class ListsFromTheYardTest {
             "Beech,a few");
     assertThat(read.lots().stream().map(lot -> lot.quantity().orElse(-1)))
         .containsExactly(21, 55, 55, 27, 51, 6, 15, 20, 2, 20, 10, 12);
-    assertThat(read.questions().stream().filter(question -> question.nod())).hasSize(10);
+    assertThat(read.questions().stream().filter(question -> question.nod())).hasSize(8);
+    assertThat(read.questions().stream().filter(question -> !question.choices().isEmpty()))
+        .extracting(question -> question.question() + " " + question.usual())
+        .containsExactly("which number holds: 6 or 7? 6", "which number holds: 15 or 20? 15");
     assertThat(read.asked()).singleElement().matches(lot -> lot.row() == 15);
   }
 
@@ -353,5 +356,49 @@ class ListsFromTheYardTest {
                 + " plants are row 3 \"door end, shade\", row 7 \"EMPTY\", row 11 \"NB 20 field"
                 + " maple coming in Nov\"",
             "1 row with 2 plants is marked as sold, ordered or no stock and not read (row 8)");
+  }
+
+  @Test
+  void listWithASuppliersTerms_asksWhoseItIs() throws IOException {
+    ListRead read =
+        read(
+            "Week 28. E & OE. Min. order $500 ex GST.,,,,,",
+            "Code,Plant,Cal. (mm),Bag / pot,Avail.,Trade ea ex GST,10+ ea,RRP inc GST",
+            "A1,Trident maple,40-50,45L,12,98,92,195",
+            "A2,Field Maple,,200mm,36,18.50,17,36.95",
+            "A3,Hinoki,,150mm tube,30,34,31,69.95");
+    assertThat(lots(read))
+        .containsExactly(
+            "3 Trident maple | 12 | trunk 40.0-50.0 | 45 litre | 10+ ea 92",
+            "4 Field Maple | 36 | 20 cm pot | 10+ ea 17",
+            "5 Hinoki | 30 | 15 cm pot | 10+ ea 31");
+    assertThat(read.questions().get(0))
+        .matches(question -> question.plants() == 78)
+        .matches(
+            question ->
+                question
+                    .question()
+                    .equals(
+                        "do these plants stand in your nursery, or does a supplier offer them?"));
+    assertThat(read.notices().get(0)).contains("is what a supplier writes");
+  }
+
+  @Test
+  void arrival_beforeBooksThatOpenedWithNone_isAsked() throws IOException {
+    ListRead read =
+        read(
+            "Plant,Acquired,B/fwd 1.4.25,Bought,Sold,C/fwd 31.3.26",
+            "Hornbeam,Nov 21,22,0,6,16",
+            "Crab apple,Nov 24,0,15,2,13",
+            "Beech,Nov 25,0,15,0,15");
+    assertThat(read.lots().stream().map(lot -> lot.arrived().map(Object::toString).orElse("")))
+        .containsExactly("2021-11", "", "2025-11");
+    assertThat(read.questions().stream().filter(question -> question.column().equals("arrived")))
+        .singleElement()
+        .matches(
+            question ->
+                question
+                    .question()
+                    .equals("none were there by B/fwd 1.4.25; which month and year?"));
   }
 }

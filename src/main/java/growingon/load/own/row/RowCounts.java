@@ -69,7 +69,15 @@ final class RowCounts {
       draft.about = true;
       draft.about(texts.get(0));
     }
-    if (!read.nod().isEmpty()) {
+    List<String> either = CountText.either(texts.get(0));
+    if (!either.isEmpty()) {
+      draft.ask(
+          "quantity",
+          texts.get(0),
+          either.get(0),
+          "which number holds: %s?".formatted(String.join(" or ", either)),
+          either);
+    } else if (!read.nod().isEmpty()) {
       draft.nod("quantity", texts.get(0), read.nod());
     }
     draft.note(read.note());

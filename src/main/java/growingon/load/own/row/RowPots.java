@@ -16,6 +16,9 @@ import java.util.regex.Pattern;
 
 /** Reads the cells of pot columns. */
 record RowPots(ColumnFacts facts, OwnWords own) {
+  /** 200mm, 150mm tube: what a pot is wide. */
+  private static final Pattern WIDTH_MM = Pattern.compile("(?i)(\\d{2,3})\\s*mm(?:\\s+\\p{L}+)?");
+
   /** What stands so under a pot heading is the pot's top, not the plant. */
   private static final Pattern SIDES =
       Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*[x×]\\s*\\d+(?:[.,]\\d+)?(?:\\s*cm)?");
@@ -45,6 +48,12 @@ record RowPots(ColumnFacts facts, OwnWords own) {
       }
       if (text.strip().equals("M") && facts.hasBalls(cell.head().column())) {
         draft.size.form("root ball");
+        return;
+      }
+      Matcher width = WIDTH_MM.matcher(text.strip());
+      if (width.matches()) {
+        draft.size.pot(PotSize.roundOf(Double.parseDouble(width.group(1)) / 10));
+        draft.nod("pot", text, text + " is the pot's width");
         return;
       }
       Matcher sides = SIDES.matcher(text.strip());

@@ -6,6 +6,7 @@ import growingon.load.own.heading.HeadedCells;
 import growingon.load.own.heading.HeadedCells.Filled;
 import growingon.load.own.heading.HeadingRead;
 import growingon.load.own.heading.OwnWords;
+import growingon.load.own.heading.Titles;
 import growingon.load.own.lot.Draft;
 import growingon.load.own.lot.Site;
 import growingon.load.own.plant.PlantMatch;
@@ -282,10 +283,33 @@ final class RowReader {
             }
           }
         });
+    opened(row, draft);
     heads.each(
         row,
         "potted",
         cell -> month(cell).value().ifPresent(month -> draft.potted = Optional.of(month)));
+  }
+
+  /** Of which none were there when the books were opened cannot have come before. */
+  private void opened(SheetRow row, Draft draft) {
+    heads.each(
+        row,
+        "opening",
+        cell -> {
+          Optional<YearMonth> opened = Titles.month(SheetCell.of(cell.head().heading()));
+          boolean before =
+              CountText.isGone(cell.cell())
+                  && draft.quantity.orElse(0) > 0
+                  && opened.isPresent()
+                  && draft.arrived.filter(month -> month.isBefore(opened.get())).isPresent();
+          if (before) {
+            draft.ask(
+                "arrived",
+                heads.first(row, "arrived"),
+                "none were there by %s; which month and year?".formatted(cell.head().heading()));
+            draft.arrived = Optional.empty();
+          }
+        });
   }
 
   private Read<YearMonth> month(Filled cell) {

@@ -1,5 +1,6 @@
 package growingon.load.own.row;
 
+import growingon.load.own.plant.PlantNames;
 import growingon.load.own.text.Keys;
 import java.util.List;
 import java.util.Set;
@@ -134,7 +135,9 @@ final class RowWords {
 
   /** Whether a remark is a place and which of several: Halle 2. */
   static boolean isOneOfPlaces(String text) {
-    return Keys.words(Keys.of(text)).size() == 2 && isNamedPlace(text);
+    return Keys.words(Keys.of(text)).size() == 2
+        && isNamedPlace(text)
+        && !PlantNames.shipped().find(text, "").isPlant();
   }
 
   static boolean isDitto(String text) {

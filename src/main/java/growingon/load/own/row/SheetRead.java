@@ -91,6 +91,11 @@ public final class SheetRead {
     this.site = site;
     read();
     chart.filter(each -> isList()).ifPresent(this::tellChart);
+    Optional<String> terms = isList() ? WhoseList.terms(sheet, own) : Optional.empty();
+    if (terms.isPresent()) {
+      notices.add(0, this.sheet.said(WhoseList.notice(terms.get())));
+      questions.add(0, WhoseList.question(sheet, lots));
+    }
   }
 
   private void tellChart(BenchChart chart) {
@@ -118,6 +123,8 @@ public final class SheetRead {
       why = "you said so";
     } else if (first.isEmpty()) {
       why = "no row has headings with a plant's name";
+    } else if (WhoseList.isASuppliers(sheet, own)) {
+      why = "you said that it is a supplier's; start --offers reads it";
     } else if (RowWords.isNotStock(sheet.name())) {
       why = "its name says that it is no stock";
     }

@@ -1,6 +1,7 @@
 package growingon.load.own.text;
 
 import growingon.load.own.sheet.SheetCell;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -115,6 +116,11 @@ public final class CountText {
       return Read.ask("a date, not a number");
     }
     return text(cell.text().strip());
+  }
+
+  /** The two numbers of which one holds, as in 6 or 7 and 15/20; the lower is read. */
+  public static List<String> either(String text) {
+    return CountWords.either(text.strip());
   }
 
   private static Read<Integer> text(String text) {

@@ -90,8 +90,16 @@ final class CountWords {
     return less(text)
         .or(() -> cameOfIt(text))
         .or(() -> sum(text))
-        .or(() -> either(text))
+        .or(() -> lower(text))
         .or(() -> half(text));
+  }
+
+  /** The two numbers of which one holds, as they stand; none where there is no doubt of that. */
+  static List<String> either(String text) {
+    Matcher either = EITHER.matcher(text);
+    return either.matches() && n(either, 1) < n(either, 2)
+        ? List.of(either.group(1), either.group(2))
+        : List.of();
   }
 
   private static Optional<Read<Integer>> less(String text) {
@@ -122,11 +130,8 @@ final class CountWords {
   }
 
   /** The lower holds. */
-  private static Optional<Read<Integer>> either(String text) {
-    Matcher either = EITHER.matcher(text);
-    return either.matches() && n(either, 1) < n(either, 2)
-        ? Optional.of(likely(n(either, 1), text))
-        : Optional.empty();
+  private static Optional<Read<Integer>> lower(String text) {
+    return either(text).stream().findFirst().map(Integer::parseInt).map(n -> likely(n, text));
   }
 
   private static Optional<Read<Integer>> half(String text) {
