@@ -382,4 +382,30 @@ class ListsFromElsewhereTest {
     assertThat(asked(read))
         .containsExactly("2 arrived: which month and year? 11/12 may be a day too");
   }
+
+  @Test
+  void orderThatIsAwaited_isNoStock_whateverMonthStandsBesideIt() throws IOException {
+    ListRead read =
+        read(
+            "especie;uds;plantación;notas",
+            "Haya;3;03/2021;pedido a Brentasso",
+            "Carpe;300;sem. 7/26;PEDIDO, sin recibir",
+            "Tejo;250;sem. 8/26;commandé, pas encore reçu");
+    assertThat(read.lots().stream().map(OwnLot::row)).containsExactly(2);
+  }
+
+  @Test
+  void markForAsAbove_overAnEmptyCell_isNotWhatStandsFurtherUp() throws IOException {
+    ListRead read =
+        read(
+            "árbol;uds;llegó;notas",
+            "Haya;3;03/2021;torcido",
+            "Carpe;4;05/2020;",
+            "Tejo;5;íd.;íd.");
+    assertThat(lots(read))
+        .containsExactly(
+            "2 Haya | 3 | 2021-03 | torcido",
+            "3 Carpe | 4 | 2020-05",
+            "4 Tejo | 5 | 2020-05 | íd.");
+  }
 }

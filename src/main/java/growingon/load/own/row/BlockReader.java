@@ -363,6 +363,7 @@ final class BlockReader {
   }
 
   private void remember(SheetRow row, String name) {
+    above.keySet().removeIf(column -> row.cell(column).isEmpty());
     row.cells().forEach(above::put);
     names.remember(name, text(row, "genus"));
   }

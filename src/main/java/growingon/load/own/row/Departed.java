@@ -17,12 +17,13 @@ enum Departed {
   private static final String SOLD =
       "sold|verkauft|verk|verkocht|vendue?s?|vendut[oaie]|vendid[oa]s?|ausverkauft|uitverkocht|"
           + "epuisee?s?|esaurit[oaie]|agotad[oa]s?|abgeholt|opgehaald|enlevee?s?";
+  private static final String AWAITED =
+      "in arrivo|(?:still )?to come|not (?:yet )?(?:here|arrived|received|delivered)|"
+          + "(?:noch )?nicht (?:da|geliefert|eingetroffen)|pas encore (?:recue?s?|arrivee?s?|livree?s?)|"
+          + "nog niet (?:binnen|geleverd|ontvangen)|non ancora arrivat[oaie]|sin recibir|por llegar";
   private static final String ORDERED =
-      "on order|ordered|bestellt|besteld|en commande|commandee?s?|ordinat[oaie]|in"
-          + " arrivo|pedid[oa]s?|(?:still )?to come|not (?:yet"
-          + " )?(?:here|arrived|received|delivered)|(?:noch )?nicht"
-          + " (?:da|geliefert|eingetroffen)|pas encore (?:recue?s?|arrivee?s?|livree?s?)|nog niet"
-          + " (?:binnen|geleverd|ontvangen)|non ancora arrivat[oaie]|sin recibir|por llegar";
+      "on order|ordered|bestellt|besteld|en commande|commandee?s?|ordinat[oaie]|pedid[oa]s?|"
+          + AWAITED;
   private static final String LOST =
       "died|gone|scrapped|binned|burnt|dried up|stolen|dug"
           + " up|grubbed|eingegangen|abgestorben|vertrocknet|erfroren|gerodet|gestohlen|doodgegaan|afgestorven|verdroogd|bevroren|gerooid|gestolen|crevee?s?|geles|gelees?|arrachee?s?|volees?|tous"
@@ -42,6 +43,8 @@ enum Departed {
               + " )?(?:don't count|do not count|not to be counted|nicht (?:mit)?zahlen|ne pas"
               + " compter|niet (?:mee)?tellen|non contare|no contar)(?: .*)?");
 
+  private static final Pattern NOT_YET =
+      Pattern.compile(" (?:" + AWAITED + "|comes|komt|kommt|arrive en|arriva a|llega en) ");
   private static final Pattern ORDER = Pattern.compile("(?:" + ORDERED + ")(?: .*)?");
   private static final String ANY = "(?:" + SOLD + "|" + ORDERED + "|" + LOST + ")";
   private static final Pattern BEGINS =
@@ -61,9 +64,13 @@ enum Departed {
           "(?:as|by the|only|from|next|later|if|ab|nur|erst|sich|wenn|par|a"
               + " partir|seulement|solo|soltanto|vanaf|pas(?! encore)|alleen|desde) .*");
 
-  /** Whether it says that they are ordered, which says nothing of those that have come. */
+  /**
+   * Whether it says that they are ordered and not that they are awaited, which says nothing of
+   * those that have come.
+   */
   static boolean isOrder(String remark) {
-    return ORDER.matcher(Keys.of(remark)).matches();
+    String key = Keys.of(remark);
+    return ORDER.matcher(key).matches() && !NOT_YET.matcher(" " + key + " ").find();
   }
 
   /** What a remark says of its row. */
