@@ -156,7 +156,7 @@ public final class Columns {
         if (cells.all(read.column(), CellKinds::holdsAPot)) {
           reads.set(i, read.as("size", "", How.LIKELY, "its cells are pots and roots"));
         } else if (PriceBreaks.isStep(read)) {
-          reads.set(i, read.as("other price", Units.MONEY, How.LIKELY, "a price by number"));
+          reads.set(i, read.as("note", "", How.LIKELY, "a price by number"));
         }
       } else if (read.how() == How.OPEN && !read.choices().isEmpty()) {
         Optional<String> chosen = new OpenColumn(reads, cells, own).byCells(read);

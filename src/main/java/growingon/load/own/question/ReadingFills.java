@@ -47,8 +47,13 @@ final class ReadingFills {
     for (ListRead list : lists) {
       list.asked().forEach(lot -> leftOut.add(lot.lot()));
     }
-    List<Fill> fills = new ArrayList<>(headings(lists));
     String only = onlySheet(lists);
+    List<Fill> fills = new ArrayList<>();
+    asked.stream()
+        .filter(each -> each.question.column().equals(Question.WHOSE_LIST))
+        .forEach(each -> fills.add(fill(each.question, each.kind, each.question.column(), only)));
+    asked.removeIf(each -> each.question.column().equals(Question.WHOSE_LIST));
+    fills.addAll(headings(lists));
     askedOnce(asked).stream()
         .sorted(
             Comparator.comparing((Asked each) -> !leftOut.contains(each.question.lot()))

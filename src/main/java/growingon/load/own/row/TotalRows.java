@@ -118,22 +118,24 @@ final class TotalRows {
     int column = row.cells().firstKey();
     boolean number =
         heads.stream().anyMatch(head -> head.is("quantity") && head.column() == column);
-    int since = totals.isEmpty() ? 0 : totals.get(totals.size() - 1).lotsBefore();
     Optional<Integer> value = CountText.of(row.cells().get(column)).value();
-    return number
-        && value.isPresent()
-        && (value.get() == plants(lots) || value.get() == plants(lots.subList(since, lots.size())));
+    return number && value.isPresent() && isSumOf(lots, value.get());
+  }
+
+  /** Whether a number is the plants of all lots, or of those since the last total. */
+  private boolean isSumOf(List<Draft> lots, int number) {
+    int since = totals.isEmpty() ? 0 : totals.get(totals.size() - 1).lotsBefore();
+    return number > 0
+        && (number == plants(lots) || number == plants(lots.subList(since, lots.size())));
   }
 
   /** Words that are no plant beside a number that is the sum of those above: 131 pieces here. */
   private boolean isNamedSum(SheetRow row, List<Draft> lots) {
     HeadedCells cells = new HeadedCells(heads);
-    int since = totals.isEmpty() ? 0 : totals.get(totals.size() - 1).lotsBefore();
-    int number = cells.count(row, "quantity").orElse(-1);
-    boolean sum = number == plants(lots) || number == plants(lots.subList(since, lots.size()));
+    int number = cells.count(row, "quantity").orElse(0);
     return lots.size() >= 2
         && row.cells().size() == 2
-        && sum
+        && isSumOf(lots, number)
         && !cells.first(row, "species").isEmpty()
         && !PlantNames.shipped().find(cells.first(row, "species"), "").isPlant();
   }
@@ -160,9 +162,7 @@ final class TotalRows {
       return true;
     }
     boolean counted = is(number, Set.of("quantity"));
-    int since = totals.isEmpty() ? 0 : totals.get(totals.size() - 1).lotsBefore();
-    boolean sum =
-        value.get() == plants(lots) || value.get() == plants(lots.subList(since, lots.size()));
+    boolean sum = isSumOf(lots, value.get());
     return counted && !is(label, NAMES) && !is(label, DETAILS)
         || (counted || is(number, NAMES)) && sum;
   }

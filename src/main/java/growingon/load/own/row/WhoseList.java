@@ -15,7 +15,7 @@ import java.util.regex.Pattern;
  * state in six languages. It is asked; till then the plants are the grower's.
  */
 final class WhoseList {
-  private static final String KIND = "whose list";
+  private static final String KIND = Question.WHOSE_LIST;
   private static final String YOURS = "yours";
   private static final String A_SUPPLIER = "a supplier's";
   private static final int LONGEST = 300;
