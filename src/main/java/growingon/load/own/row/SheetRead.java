@@ -124,7 +124,7 @@ public final class SheetRead {
     } else if (first.isEmpty()) {
       why = "no row has headings with a plant's name";
     } else if (WhoseList.isASuppliers(sheet, own)) {
-      why = "you said that it is a supplier's; start --offers reads it";
+      why = "you said that it is a supplier's; " + WhoseList.BY_OFFERS;
     } else if (RowWords.isNotStock(sheet.name())) {
       why = "its name says that it is no stock";
     }

@@ -14,7 +14,10 @@ import java.util.regex.Pattern;
  * Whether what is given as stock reads like what a supplier offers: by the terms that such lists
  * state in six languages. It is asked; till then the plants are the grower's.
  */
-final class WhoseList {
+public final class WhoseList {
+  /** How a list is read that is a supplier's. */
+  public static final String BY_OFFERS = "start --offers reads it";
+
   private static final String KIND = Question.WHOSE_LIST;
   private static final String YOURS = "yours";
   private static final String A_SUPPLIER = "a supplier's";
