@@ -45,6 +45,12 @@ record OpenColumn(List<HeadingRead> reads, ColumnCells cells, OwnWords own) {
           ? Optional.of("arrived")
           : Optional.empty();
     }
+    return size(read, choices);
+  }
+
+  /** What an open column of sizes, pots and forms is. */
+  private Optional<String> size(HeadingRead read, Set<String> choices) {
+    int column = read.column();
     if (choices.contains("size") && cells.most(column, CellKinds::saysWhichSize)) {
       return Optional.of("size");
     }
