@@ -2,10 +2,10 @@ package growingon.load.list;
 
 import growingon.load.cell.Findings;
 import growingon.load.own.heading.HeadingRead;
+import growingon.load.own.heading.WhoseList;
 import growingon.load.own.row.ListRead;
 import growingon.load.own.row.SheetAccount;
 import growingon.load.own.row.StatedTotal;
-import growingon.load.own.row.WhoseList;
 import growingon.problem.Where;
 import growingon.problem.advice.ListAdvice;
 import java.util.List;

@@ -38,25 +38,9 @@ final class BlockReader {
   private final List<Draft> asked = new ArrayList<>();
   private final Map<Integer, RowKind> kinds = new TreeMap<>();
   private final TotalRows totals;
-  private final Tally notStock = new Tally();
-  private final Tally toCome = new Tally();
-  private final Tally things = new Tally();
-  private final Tally struck = new Tally();
-  private final Tally hidden = new Tally();
-  private final Tally belowTotal = new Tally();
+  private final PassedOver passed = new PassedOver();
   private final GroupTitles group;
   private final NameAbove names = new NameAbove();
-
-  /** Rows and plants of one kind. */
-  static final class Tally {
-    final List<Integer> rows = new ArrayList<>();
-    long plants;
-
-    void add(int row, long number) {
-      rows.add(row);
-      plants += number;
-    }
-  }
 
   /**
    * A reader of one block.
@@ -150,7 +134,7 @@ final class BlockReader {
       return RowKind.NOTE;
     }
     if (isBelowTotal(row)) {
-      belowTotal.add(row.number(), 0);
+      passed.belowTotal.add(row.number(), 0);
       return RowKind.NOTE;
     }
     return lot(row);
@@ -169,10 +153,6 @@ final class BlockReader {
 
   private boolean isPlantARow() {
     return heads.stream().anyMatch(HeadingRead::isPlantARow);
-  }
-
-  private static boolean isFigure(String name) {
-    return name.matches("[0-9]+");
   }
 
   private boolean isHeadingAgain(SheetRow row) {
@@ -261,22 +241,17 @@ final class BlockReader {
       return tooLong(row, name.substring(0, LONGEST_GROUP));
     }
     if (isStruck(row)) {
-      struck.add(row.number(), plants(row));
-      remember(row, name);
-      return RowKind.STRUCK;
+      return pass(passed.struck, row, name, RowKind.STRUCK);
     }
     if (group.saysNoStock() || isDue(row) || !isGone(row) && reader.hasDeparted(row)) {
-      notStock.add(row.number(), plants(row));
-      remember(row, name);
-      return RowKind.NOT_READ;
+      return pass(passed.notStock, row, name, RowKind.NOT_READ);
     }
     if (counted.filter(month -> reader.comesAfter(row, month)).isPresent()) {
-      toCome.add(row.number(), plants(row));
-      remember(row, name);
-      return RowKind.NOT_READ;
+      return pass(passed.toCome, row, name, RowKind.NOT_READ);
     }
-    if (isThing(isFigure(name) ? text(row, "lot") : name)) {
-      things.add(row.number(), plants(row));
+    String what = RowWords.isFigure(name) ? text(row, "lot") : name;
+    if (RowWords.isThing(what, group.under().genus())) {
+      passed.things.add(row.number(), plants(row));
       return RowKind.NOT_READ;
     }
     return heads.stream().anyMatch(head -> head.is(Columns.SIZE_HEADING))
@@ -284,17 +259,17 @@ final class BlockReader {
         : one(row, name);
   }
 
+  /** Passes a row over, to which marks for "as above" below it point all the same. */
+  private RowKind pass(PassedOver.Tally tally, SheetRow row, String name, RowKind kind) {
+    tally.add(row.number(), plants(row));
+    remember(row, name);
+    return kind;
+  }
+
   /** The name; of rootstocks that bear nothing yet, theirs. */
   private String named(SheetRow row) {
     boolean none = !hasAny(row, "species", "genus", "cultivar", "common name");
     return none ? text(row, "rootstock") : text(row, "species");
-  }
-
-  /** Canes and pots; Oak stake and Pine bark 50 l are no trees either. */
-  private boolean isThing(String name) {
-    return RowWords.isThing(name)
-        && (RowWords.endsWithThing(name)
-            || !PlantNames.shipped().find(name, group.under().genus()).isPlant());
   }
 
   /** Nothing is called so long; it is not looked for among the plants, which would take long. */
@@ -328,7 +303,7 @@ final class BlockReader {
       draft.arrived = group.month();
       draft.arrivedAbout |= group.month().isPresent();
     }
-    if (draft.ownName.isEmpty() || isFigure(draft.ownName)) {
+    if (draft.ownName.isEmpty() || RowWords.isFigure(draft.ownName)) {
       draft.rowAsked = true;
       draft.ask("species", "", "which plant is it?");
     }
@@ -340,7 +315,7 @@ final class BlockReader {
       return RowKind.GONE;
     }
     if (row.hidden()) {
-      hidden.add(row.number(), draft.quantity.orElse(0));
+      passed.hidden.add(row.number(), draft.quantity.orElse(0));
     }
     lots.add(draft);
     return RowKind.LOT;
@@ -428,31 +403,8 @@ final class BlockReader {
     return totals.all();
   }
 
-  Tally notStock() {
-    return notStock;
-  }
-
-  /** Rows whose plants come after the count. */
-  Tally toCome() {
-    return toCome;
-  }
-
-  /** Rows that name canes, pots and the like. */
-  Tally things() {
-    return things;
-  }
-
-  Tally struck() {
-    return struck;
-  }
-
-  Tally hidden() {
-    return hidden;
-  }
-
-  /** Rows below a total that are said of the list. */
-  Tally belowTotal() {
-    return belowTotal;
+  PassedOver passed() {
+    return passed;
   }
 
   Map<Integer, String> groupsNotUsed() {

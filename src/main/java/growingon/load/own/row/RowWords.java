@@ -109,13 +109,21 @@ final class RowWords {
     return DUE.matcher(Keys.of(text)).matches();
   }
 
-  static boolean isThing(String name) {
+  /** Canes and pots; Oak stake and Pine bark 50 l are no trees either. */
+  static boolean isThing(String name, String genus) {
     String key = Keys.of(name);
-    return Keys.words(key).stream().anyMatch(THINGS::contains) || key.contains("empty pot");
+    boolean thing =
+        Keys.words(key).stream().anyMatch(THINGS::contains) || key.contains("empty pot");
+    return thing && (endsWithThing(name) || !PlantNames.shipped().find(name, genus).isPlant());
+  }
+
+  /** Whether a name is a number, and names no plant. */
+  static boolean isFigure(String name) {
+    return name.matches("[0-9]+");
   }
 
   /** Whether it is a short name whose last word, before any figures, is a thing. */
-  static boolean endsWithThing(String name) {
+  private static boolean endsWithThing(String name) {
     List<String> words = Keys.words(Keys.of(name).replaceFirst("[0-9].*$", "").strip());
     return !words.isEmpty() && words.size() <= 3 && THINGS.contains(words.get(words.size() - 1));
   }

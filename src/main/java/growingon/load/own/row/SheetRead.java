@@ -11,6 +11,7 @@ import growingon.load.own.heading.SizeGroup;
 import growingon.load.own.heading.SoldOff;
 import growingon.load.own.heading.TitledPrices;
 import growingon.load.own.heading.Titles;
+import growingon.load.own.heading.WhoseList;
 import growingon.load.own.lot.Draft;
 import growingon.load.own.lot.Question;
 import growingon.load.own.lot.Site;
@@ -20,7 +21,6 @@ import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Meaning;
 import growingon.load.own.text.MonthText;
-import growingon.load.own.text.Words;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -304,41 +304,11 @@ public final class SheetRead {
     totals.addAll(TotalsCheck.of(sheet, block));
     lots.addAll(block.lots());
     asked.addAll(block.asked());
-    tell(block.struck(), "struck through and taken as gone");
-    tell(block.notStock(), "marked as sold, ordered or no stock and not read");
-    tell(block.toCome(), "to come after the count and not read");
-    tell(block.hidden(), "hidden, and read");
-    if (!block.belowTotal().rows.isEmpty()) {
-      notices.add(
-          sheet.said(
-              "what stands below your total is not read (%s)"
-                  .formatted(Words.rows(block.belowTotal().rows))));
-    }
-    if (!block.things().rows.isEmpty()) {
-      notices.add(
-          sheet.said(
-              "what is no plant is not read (%s)".formatted(Words.rows(block.things().rows))));
-    }
+    notices.addAll(block.passed().told(sheet));
     block
         .groupsNotUsed()
         .forEach(
             (row, text) -> unusedTitles.add(new ListRead.UnusedTitle(sheet.name(), row, text)));
-  }
-
-  private void tell(BlockReader.Tally tally, String what) {
-    if (!tally.rows.isEmpty()) {
-      notices.add(
-          sheet.said(
-              "%d %s with %d plants %s %s (%s %s)"
-                  .formatted(
-                      tally.rows.size(),
-                      tally.rows.size() == 1 ? "row" : "rows",
-                      tally.plants,
-                      tally.rows.size() == 1 ? "is" : "are",
-                      what,
-                      tally.rows.size() == 1 ? "row" : "rows",
-                      String.join(", ", tally.rows.stream().map(Object::toString).toList()))));
-    }
   }
 
   /** The sheet's name as a place, where it may be one. */

@@ -72,10 +72,7 @@ final class TotalsCheck {
   private static String leftOut(BlockReader block, int from, int to) {
     List<Integer> asked =
         between(block.asked().stream().map(draft -> draft.row).toList(), from, to);
-    List<Integer> passed = new ArrayList<>(block.things().rows);
-    passed.addAll(block.notStock().rows);
-    passed.addAll(block.toCome().rows);
-    passed.addAll(block.struck().rows);
+    List<Integer> passed = block.passed().notRead();
     List<String> parts = new ArrayList<>();
     if (!asked.isEmpty()) {
       parts.add(rows(asked) + " left out till you answer");

@@ -1,6 +1,5 @@
-package growingon.load.own.row;
+package growingon.load.own.heading;
 
-import growingon.load.own.heading.OwnWords;
 import growingon.load.own.lot.Draft;
 import growingon.load.own.lot.Question;
 import growingon.load.own.sheet.Sheet;
@@ -32,12 +31,12 @@ public final class WhoseList {
   private WhoseList() {}
 
   /** Whether the grower says that a sheet is a supplier's. */
-  static boolean isASuppliers(Sheet sheet, OwnWords own) {
+  public static boolean isASuppliers(Sheet sheet, OwnWords own) {
     return own.find(KIND, sheet.name()).filter(said -> Keys.of(said).startsWith("a s")).isPresent();
   }
 
   /** The first text of a sheet that states the terms of a supplier. */
-  static Optional<String> terms(Sheet sheet, OwnWords own) {
+  public static Optional<String> terms(Sheet sheet, OwnWords own) {
     if (own.list().isOffers() || own.find(KIND, sheet.name()).isPresent()) {
       return Optional.empty();
     }
@@ -49,12 +48,14 @@ public final class WhoseList {
         .findFirst();
   }
 
-  static String notice(String terms) {
+  /** What is told of them. */
+  public static String notice(String terms) {
     return "\"%s\" is what a supplier writes, and the plants are read as yours; what is offered to you is read by start --offers"
         .formatted(terms);
   }
 
-  static Question question(Sheet sheet, List<Draft> lots) {
+  /** The question, which concerns all lots of the sheet. */
+  public static Question question(Sheet sheet, List<Draft> lots) {
     return new Question(
         sheet.name(),
         0,
