@@ -401,4 +401,22 @@ class ListsFromTheYardTest {
                     .question()
                     .equals("none were there by B/fwd 1.4.25; which month and year?"));
   }
+
+  @Test
+  void remark_ofWhenAndForHowMuchTheyCame_isReadWithANod() throws IOException {
+    ListRead read =
+        read(
+            "Plant,Qty,Ht,Remarks",
+            "Quince A,75,60-80 br,in Mar 26 @ 1.60",
+            "Hornbeam,140,60-80 rb,came Oct 25 from Low Holme @ 2.10",
+            "Beech,20,,in good order");
+    assertThat(lots(read))
+        .containsExactly(
+            "2 Quince A | 75 | height 70.0 | bare root | 2026-03 | in Mar 26 @ 1.60",
+            "3 Hornbeam | 140 | height 70.0 | root ball | 2025-10 | came Oct 25 from Low Holme @ 2.10",
+            "4 Beech | 20 | in good order");
+    assertThat(read.lots().stream().map(lot -> lot.unitCost().orElse(-1)))
+        .containsExactly(1.6, 2.1, -1.0);
+    assertThat(read.questions()).hasSize(4).allMatch(question -> question.nod());
+  }
 }

@@ -15,6 +15,7 @@ import growingon.load.own.plant.PlantText;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.size.SizeGrammar;
+import growingon.load.own.text.BoughtText;
 import growingon.load.own.text.CountText;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.MonthText;
@@ -87,6 +88,9 @@ final class RowReader {
     dates(row, draft);
     prices.read(row, draft);
     words(row, draft);
+    if (!own.list().isOffers()) {
+      heads.each(row, "note", cell -> bought(cell.text(), draft));
+    }
     sizes.settle(draft);
     if (own.list().isOffers()) {
       terms.read(row, draft);
@@ -288,6 +292,20 @@ final class RowReader {
         row,
         "potted",
         cell -> month(cell).value().ifPresent(month -> draft.potted = Optional.of(month)));
+  }
+
+  /** A month and a price in a remark count, with a nod, where no column says them. */
+  private void bought(String remark, Draft draft) {
+    BoughtText said = BoughtText.of(remark);
+    if (!heads.has("arrived") && draft.arrived.isEmpty() && said.month().isPresent()) {
+      draft.arrived = said.month();
+      draft.nod("arrived", remark, "%s is when they came".formatted(said.month().get()));
+    }
+    boolean priced = heads.has("unit cost") || heads.has("row cost");
+    if (!priced && draft.unitCost.isEmpty() && said.cost().isPresent()) {
+      draft.unitCost = said.cost();
+      draft.nod("unit cost", remark, "%s is what one cost".formatted(said.cost().getAsDouble()));
+    }
   }
 
   /** Of which none were there when the books were opened cannot have come before. */

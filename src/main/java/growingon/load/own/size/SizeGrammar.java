@@ -180,6 +180,8 @@ public final class SizeGrammar {
                   + "(?:bare\\s*-?root(?:ed|s)?|racines?\\s*nues?|blote\\s*wortel|radice\\s*nuda|ra(?:í|i)z\\s*desnuda|r\\.\\s?d\\.?|wurzelnackt|ohne\\s*ballen|naaktwortel(?:ig)?)"
                   + END,
               (m, parts) -> parts.form("bare root")),
+          SizeRule.exact("(?<=\\d\\s{1,2})br" + END, (m, parts) -> parts.form("bare root")),
+          SizeRule.exact("(?<=\\d\\s{1,2})rb" + END, (m, parts) -> parts.form("root ball")),
           SizeRule.exact(
               START + "(?:BR|B/R|oB|o\\.B\\.|ob|OB|RN|r\\.n\\.|wn)" + END,
               (m, parts) -> parts.form("bare root")),
