@@ -290,12 +290,16 @@ class ListsFromElsewhereTest {
             "Baum;Stück;Höhe;Gefäss",
             "Buche;1;62;Holzkiste 50x40",
             "Eibe;1;45;Schale 60x40",
-            "Feldahorn;1;50;Mörtelkübel 40 l");
+            "Feldahorn;1;50;Mörtelkübel 40 l",
+            "Linde;1;50;Rosentopf 13x17",
+            "Esche;1;10;Tray 6x9");
     assertThat(lots(read))
         .containsExactly(
             "2 Buche | 1 | height 62.00 | box 50x40x20 | Holzkiste 50x40",
             "3 Eibe | 1 | height 45.00 | box 60x40x8 | Schale 60x40",
-            "4 Feldahorn | 1 | height 50.00 | 40 litre | Mörtelkübel");
+            "4 Feldahorn | 1 | height 50.00 | 40 litre | Mörtelkübel",
+            "5 Linde | 1 | height 50.00 | P13",
+            "6 Esche | 1 | height 10.00 | plug | Tray 6x9");
   }
 
   @Test

@@ -16,6 +16,9 @@ import java.util.regex.Pattern;
 
 /** Reads the cells of pot columns. */
 record RowPots(ColumnFacts facts, OwnWords own) {
+  /** Under it the figures are rows of cells in a tray. Common practice, no source. */
+  private static final double LEAST_SIDE_CM = 15;
+
   /** 200mm, 150mm tube: what a pot is wide. */
   private static final Pattern WIDTH_MM = Pattern.compile("(?i)(\\d{2,3})\\s*mm(?:\\s+\\p{L}+)?");
 
@@ -43,7 +46,7 @@ record RowPots(ColumnFacts facts, OwnWords own) {
     Optional<String> said = own.find("pot", text);
     Optional<Span> bare = SizeGrammar.bare(said.orElse(text));
     if (bare.isEmpty()) {
-      if (box(text, draft)) {
+      if (said.isEmpty() && box(text, draft)) {
         return;
       }
       if (text.strip().equals("M") && facts.hasBalls(cell.head().column())) {
@@ -76,14 +79,29 @@ record RowPots(ColumnFacts facts, OwnWords own) {
     }
   }
 
-  /** A box, tub or dish by its two sides: what stands so under a pot is no height. */
+  private static boolean isPot(String words) {
+    return Keys.words(words).stream()
+        .anyMatch(
+            word -> POT_WORDS.contains(word) || word.endsWith("pot") || word.endsWith("topf"));
+  }
+
+  /** A box, dish or pot by its two sides: what stands so under a pot heading is no height. */
   private static boolean box(String text, Draft draft) {
     Matcher box = BOX.matcher(text.strip());
-    if (!box.matches() || POT_WORDS.contains(Keys.of(box.group(1)))) {
+    if (!box.matches()) {
       return false;
     }
     double one = Double.parseDouble(box.group(2).replace(',', '.'));
     double other = Double.parseDouble(box.group(3).replace(',', '.'));
+    if (isPot(Keys.of(box.group(1)))) {
+      draft.size.pot(PotSize.square(Math.min(one, other)));
+      return true;
+    }
+    if (Math.min(one, other) < LEAST_SIDE_CM) {
+      SizeGrammar.readSize(box.group(1), draft.size);
+      draft.note(text);
+      return true;
+    }
     boolean shallow = DISHES.contains(Keys.of(box.group(1)));
     PotSize pot = PotSize.sides(Math.max(one, other), Math.min(one, other), shallow);
     draft.size.pot(pot);
