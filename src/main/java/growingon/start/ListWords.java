@@ -28,6 +28,8 @@ final class ListWords {
           "least",
           "multiple",
           "reserved",
+          "available",
+          "opening",
           "sold",
           "lost",
           "form",

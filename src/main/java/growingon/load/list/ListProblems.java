@@ -2,6 +2,7 @@ package growingon.load.list;
 
 import growingon.load.cell.Findings;
 import growingon.load.own.heading.HeadingRead;
+import growingon.load.own.heading.WhoseList;
 import growingon.load.own.row.ListRead;
 import growingon.load.own.row.SheetAccount;
 import growingon.load.own.row.StatedTotal;
@@ -19,7 +20,14 @@ final class ListProblems {
     Where where = Where.file(read.file());
     if (read.accounts().stream().noneMatch(each -> each.read().equals("yes"))) {
       findings.add(
-          ListAdvice.noList(where, read.accounts().stream().map(SheetAccount::sheet).toList()));
+          read.accounts().stream()
+              .filter(each -> each.read().contains(WhoseList.BY_OFFERS))
+              .findFirst()
+              .map(each -> ListAdvice.aSuppliers(where, each.sheet()))
+              .orElseGet(
+                  () ->
+                      ListAdvice.noList(
+                          where, read.accounts().stream().map(SheetAccount::sheet).toList())));
       return;
     }
     checkRows(read, where, findings);

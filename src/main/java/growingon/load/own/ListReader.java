@@ -11,6 +11,7 @@ import growingon.load.own.lot.OfferNames;
 import growingon.load.own.lot.OwnLot;
 import growingon.load.own.lot.Question;
 import growingon.load.own.lot.Site;
+import growingon.load.own.row.BenchChart;
 import growingon.load.own.row.Editions;
 import growingon.load.own.row.Legend;
 import growingon.load.own.row.ListRead;
@@ -22,16 +23,20 @@ import growingon.load.own.text.Keys;
 import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.regex.Pattern;
 
 /** Reads a grower's own list; the way into this package. */
 public final class ListReader {
+  private static final List<String> DOLLARS = List.of("AUD", "NZD", "CAD");
+  private static final Pattern CODE =
+      Pattern.compile("(?<![\\p{L}\\d])(?:GBP|EUR|USD|CHF|AUD|NZD|CAD)(?![\\p{L}\\d])");
+
   private final OwnWords own;
   private final Site site;
   private final List<Draft> drafts = new ArrayList<>();
@@ -66,7 +71,9 @@ public final class ListReader {
 
   /** Whether any sheet looks like a list of plants. */
   public static boolean isList(List<Sheet> sheets) {
-    return sheets.stream().anyMatch(sheet -> HeadingRow.find(sheet, OwnWords.NONE).isPresent());
+    return sheets.stream()
+        .anyMatch(
+            sheet -> HeadingRow.find(sheet, OwnWords.NONE).isPresent() || BenchChart.isOne(sheet));
   }
 
   /** The month that a title or the name of a file names with its year. */
@@ -80,8 +87,8 @@ public final class ListReader {
     List<SheetRead> lists = reads.stream().filter(SheetRead::isList).toList();
     for (SheetRead read : lists) {
       if (!own.list().isOffers()) {
-        place(read.lots, read);
-        place(read.asked, read);
+        place(read.lots, read, lists.size() > 1);
+        place(read.asked, read, lists.size() > 1);
       }
       drafts.addAll(read.lots);
       notices.addAll(read.notices);
@@ -118,11 +125,21 @@ public final class ListReader {
         legend);
   }
 
-  /** The sheet's name is the place where nothing else says it. */
-  private static void place(List<Draft> of, SheetRead read) {
+  /**
+   * The sheet's name is the place where nothing else says it; the rows of each of several sheets
+   * are rows of its own.
+   */
+  private static void place(List<Draft> of, SheetRead read, boolean several) {
     for (Draft draft : of) {
       if (draft.place.isEmpty()) {
         draft.place = read.place().orElse("");
+      } else if (draft.placeIsDetail && several) {
+        draft.place =
+            read.place()
+                    .filter(sheet -> !Keys.of(draft.place).contains(Keys.of(sheet)))
+                    .map(sheet -> sheet + ", ")
+                    .orElse("")
+                + draft.place;
       }
     }
   }
@@ -137,9 +154,16 @@ public final class ListReader {
             read.sheet()
                 .said(
                     "colours and cell comments are not read; make a column of what they mean"
-                        + legend.aboutColours()));
+                        + colours(read, legend)));
       }
     }
+  }
+
+  /** What the list itself says that colours mean: on its sheet, else on one for that. */
+  private static String colours(SheetRead read, Legend legend) {
+    return read.colours.isEmpty()
+        ? legend.aboutColours()
+        : " (%s)".formatted(String.join("; ", read.colours));
   }
 
   private void askOfLots(List<OwnLot> lots) {
@@ -192,20 +216,22 @@ public final class ListReader {
   }
 
   private static Set<String> mentioned(List<Sheet> sheets) {
-    Map<String, String> signs = new HashMap<>(Map.of("£", "GBP", "€", "EUR", "$", "USD"));
-    signs.put("GBP", "GBP");
-    signs.put("EUR", "EUR");
-    signs.put("USD", "USD");
-    signs.put("CHF", "CHF");
+    Map<String, String> signs = Map.of("£", "GBP", "€", "EUR", "$", "USD");
     Set<String> found = new TreeSet<>();
     for (Sheet sheet : sheets) {
       for (SheetRow row : sheet.rows()) {
         row.cells().values().stream()
             .filter(cell -> cell.isText() && cell.text().length() < 200)
             .forEach(
-                cell ->
-                    signs.forEach((sign, code) -> addIf(found, cell.text().contains(sign), code)));
+                cell -> {
+                  signs.forEach((sign, code) -> addIf(found, cell.text().contains(sign), code));
+                  CODE.matcher(cell.text()).results().forEach(code -> found.add(code.group()));
+                });
       }
+    }
+    // A dollar is that of the country that is named: no list mixes two.
+    if (DOLLARS.stream().anyMatch(found::contains)) {
+      found.remove("USD");
     }
     return found;
   }

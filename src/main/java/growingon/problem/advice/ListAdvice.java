@@ -37,6 +37,17 @@ public final class ListAdvice {
         "write headings above the columns, such as plant, size, number");
   }
 
+  /** The only sheet is what a supplier offers, as the grower says. */
+  public static Problem aSuppliers(Where where, String sheet) {
+    return new Problem(
+        Severity.ERROR,
+        Reason.MISSING,
+        "you said that it is a supplier's list, and no other says what stands in the nursery",
+        where,
+        sheet,
+        "start a folder with --offers for it, and --from for your own list");
+  }
+
   /** No column is the number of plants. */
   public static Problem noNumber(Where where, List<String> maybe) {
     return new Problem(

@@ -93,7 +93,19 @@ class CellTextsTest {
     "13/23,ask",
     "20240315,2024-03",
     "ottobre 2023,2023-10",
-    "mei 2024,2024-05"
+    "mei 2024,2024-05",
+    "45352,2024-03",
+    "Easter 19,2019-04",
+    "Ostern 2024,2024-03",
+    "Pfingsten 2024,2024-05",
+    "Xmas 22,2022-12",
+    "Noël 2023,2023-12",
+    "Paddy's day 24,2024-03",
+    "1st wk Sept 23,2023-09",
+    "Ende März 2024,2024-03",
+    "fin mars 2024,2024-03",
+    "last May,ask",
+    "this week,ask"
   })
   void month_asGrowersWriteIt_isRead(String text, String expected) {
     Read<YearMonth> read = new MonthText(Optional.empty(), false).of(SheetCell.of(text));

@@ -72,6 +72,23 @@ final class ByCells {
           ? Optional.of("species")
           : Optional.of("quantity");
     }
+    if (choices.equals(Set.of("arrived", "note"))) {
+      return cells.all(column, cell -> isMonth(read, cell))
+          ? Optional.of("arrived")
+          : Optional.empty();
+    }
+    return size(read, choices);
+  }
+
+  /** What an open column of sizes, pots and forms is. */
+  private Optional<String> size(HeadingRead read, Set<String> choices) {
+    int column = read.column();
+    if (choices.contains("size") && cells.most(column, CellKinds::saysWhichSize)) {
+      return Optional.of("size");
+    }
+    if (choices.equals(Set.of("pot", "note")) && cells.most(column, CellKinds::holdsAPot)) {
+      return Optional.of("pot");
+    }
     if (choices.contains("quality word") && cells.most(column, CellKinds::hasWords)) {
       return Optional.of("quality word");
     }
@@ -82,9 +99,18 @@ final class ByCells {
         && (has("girth cm") || cells.all(column, CellKinds::isClearStem))) {
       return Optional.of("clear stem");
     }
-    return read.choices().contains(Meaning.NOT_READ) && has(Columns.SIZE_HEADING)
+    boolean sized =
+        has(Columns.SIZE_HEADING)
+            || reads.stream().anyMatch(each -> each.column() == SizeGroup.SIZE_COLUMN);
+    return read.choices().contains(Meaning.NOT_READ) && sized
         ? Optional.of(Meaning.NOT_READ)
         : Optional.empty();
+  }
+
+  private static boolean isMonth(HeadingRead read, SheetCell cell) {
+    return MonthText.isMonth(cell)
+        || read.unit().equals(Units.WEEK)
+            && new MonthText(Optional.empty(), false).ofWeek(cell).value().isPresent();
   }
 
   /**
@@ -97,10 +123,11 @@ final class ByCells {
     if (other && new HashSet<>(texts).size() == texts.size()) {
       return Optional.of(isCountingDown(texts) ? Meaning.NOT_READ : "lot");
     }
-    boolean may = !other || !Keys.of(read.heading()).equals(LETTER);
-    return may && cells.most(read.column(), CellKinds::isCount)
-        ? Optional.of("quantity")
-        : Optional.empty();
+    boolean letter = Keys.of(read.heading()).equals(LETTER);
+    if (cells.most(read.column(), CellKinds::isCount)) {
+      return other && letter ? Optional.empty() : Optional.of("quantity");
+    }
+    return letter ? Optional.empty() : Optional.of("lot");
   }
 
   private boolean isCountedElsewhere(HeadingRead read) {
@@ -138,11 +165,25 @@ final class ByCells {
   }
 
   private Optional<String> datesOrNumbers(int column) {
-    if (cells.all(column, MonthText::isMonth)) {
+    boolean counts = cells.all(column, CellKinds::isCount);
+    boolean months = cells.all(column, MonthText::isMonth);
+    if (months || has("quantity") && !counts && cells.most(column, MonthText::isMonth)) {
       return Optional.of("arrived");
     }
-    return cells.all(column, CellKinds::isCount) && !has("quantity")
-        ? Optional.of("quantity")
-        : Optional.empty();
+    if (counts && has("quantity")) {
+      return Optional.of("note");
+    }
+    return counts && !mayBeTheNumber(column) ? Optional.of("quantity") : Optional.empty();
+  }
+
+  /** Whether a column that is not understood counts as well, and may be what is left. */
+  private boolean mayBeTheNumber(int column) {
+    return reads.stream()
+        .anyMatch(
+            read ->
+                read.column() != column
+                    && read.how() == HeadingRead.How.OPEN
+                    && read.why().startsWith(Columns.NOT_UNDERSTOOD)
+                    && cells.all(read.column(), CellKinds::isCount));
   }
 }

@@ -3,6 +3,7 @@ package growingon.load.own.heading;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.size.SizeGrammar;
 import growingon.load.own.size.SizeParts;
+import growingon.load.own.size.Span;
 import growingon.load.own.text.CountText;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.MoneyText;
@@ -32,6 +33,15 @@ final class CellKinds {
         || SizeGrammar.saysStandard(left)
         || Shapes.ALL.contains(Keys.of(cell.text()))
         || left.matches("(?i).*\\d\\s?x\\s?v.*");
+  }
+
+  /** Whether it says itself what size it is, or is a class as trunks, girths and heights have. */
+  static boolean saysWhichSize(SheetCell cell) {
+    return SizeGrammar.bare(cell.text()).map(Span::isClass).orElse(hasDigit(cell));
+  }
+
+  private static boolean hasDigit(SheetCell cell) {
+    return cell.isText() && cell.text().matches(".*\\d.*");
   }
 
   /** Whether it says in which pot or with which roots a plant is. */

@@ -7,10 +7,15 @@ import growingon.load.own.size.SizeParts;
 import growingon.load.own.size.Span;
 import growingon.load.own.text.MonthText;
 import growingon.load.own.text.Units;
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** What only a whole column tells: the order of its dates, the unit of its bare numbers. */
 public final class ColumnFacts {
@@ -24,6 +29,13 @@ public final class ColumnFacts {
   private final Map<Integer, Optional<Boolean>> dayFirst = new HashMap<>();
   private final Map<Integer, String> units = new HashMap<>();
   private final List<String> notices;
+  private static final Pattern TRUNK_WORD =
+      Pattern.compile(
+          "(?:trunk|stem|tronco?|trc|fusto|stamm?|st)\\.?\\s*(?:[øØ]\\s*)?([0-9].*)",
+          Pattern.CASE_INSENSITIVE);
+  private final Map<Integer, OptionalDouble> trunkWords = new HashMap<>();
+  private boolean ledger;
+  private boolean treeARow;
 
   private ColumnFacts(List<String> notices) {
     this.notices = notices;
@@ -43,6 +55,7 @@ public final class ColumnFacts {
     for (HeadingRead head : heads) {
       facts.add(head, heads, body);
     }
+    facts.ledger = Ledger.addsUp(heads, body);
     return facts;
   }
 
@@ -52,10 +65,73 @@ public final class ColumnFacts {
     switch (head.ours()) {
       case "trunk mm", "trunk from mm", "trunk to mm" ->
           units.put(column, trunkUnit(head, heads, body));
+      case "size" -> {
+        units.put(column, head.unit());
+        trunkWords.put(column, trunkWordMm(head, heads, body));
+      }
       case "height cm" -> units.put(column, heightUnit(head));
       case "pot" -> units.put(column, head.unit().isEmpty() ? potUnit(column) : head.unit());
       default -> units.put(column, head.unit());
     }
+  }
+
+  /** Whether a column of forms names root balls in wire and bare roots by their French letters. */
+  public boolean hasBalls(int column) {
+    return cells.getOrDefault(column, List.of()).stream()
+        .anyMatch(cell -> cell.text().strip().matches("MG|RN"));
+  }
+
+  /**
+   * Unit, in mm, of the trunks that cells of a column of sizes name as such without one: trc 45.
+   * Cells that state one may be the exception, so what is possible decides.
+   */
+  public OptionalDouble trunkWordMm(int column) {
+    return trunkWords.getOrDefault(column, OptionalDouble.empty());
+  }
+
+  private OptionalDouble trunkWordMm(
+      HeadingRead head, List<HeadingRead> heads, List<SheetRow> body) {
+    List<SheetRow> rows = new ArrayList<>();
+    List<Double> values = new ArrayList<>();
+    int girths = 0;
+    for (SheetRow row : body) {
+      Matcher word = TRUNK_WORD.matcher(row.text(head.column()).strip());
+      Optional<Span> span = word.matches() ? SizeGrammar.bare(word.group(1)) : Optional.empty();
+      if (span.isPresent()) {
+        TreeMap<Integer, SheetCell> bare = new TreeMap<>(row.cells());
+        bare.put(head.column(), SheetCell.of(word.group(1)));
+        rows.add(new SheetRow(row.number(), row.hidden(), bare));
+        values.add(span.get().to());
+        girths += span.get().isGirthClass() ? 1 : 0;
+      }
+    }
+    boolean asMm = values.stream().allMatch(each -> isTrunk(each));
+    boolean asCm =
+        values.stream().allMatch(each -> isTrunk(each * 10))
+            && fitsPots(head.column(), heads, rows);
+    return values.isEmpty() || girths * 2 > values.size() || asMm == asCm
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(asMm ? 1 : 10);
+  }
+
+  /** Whether a column has a cultivar in quotes. */
+  public boolean hasQuotes(int column) {
+    return cells.getOrDefault(column, List.of()).stream()
+        .anyMatch(cell -> cell.text().matches("['‘\"“].*"));
+  }
+
+  /** A title says that a row without a number is one plant. */
+  public void treeARow() {
+    treeARow = true;
+  }
+
+  public boolean isTreeARow() {
+    return treeARow;
+  }
+
+  /** Whether what was there, sold and lost adds up to what is left. */
+  public boolean isLedger() {
+    return ledger;
   }
 
   public Optional<Boolean> dayFirst(int column) {

@@ -76,6 +76,7 @@ public final class Columns {
     columns.settleBreaks();
     columns.settleOpen();
     columns.settleNames();
+    columns.settleUnheaded();
     columns.settleRanks();
     columns.settleNumber();
     return List.copyOf(VatRates.settled(columns.reads, columns.cells, own));
@@ -127,7 +128,7 @@ public final class Columns {
     ranks.add(meaning.rank());
   }
 
-  private static final String NOT_UNDERSTOOD = "not understood";
+  static final String NOT_UNDERSTOOD = "not understood";
 
   /** A list without numbers, whose rows are one plant each. */
   public static final String PLANT_A_ROW = "plant a row";
@@ -161,6 +162,8 @@ public final class Columns {
       if (read.how() == How.OPEN && read.why().startsWith(NOT_UNDERSTOOD)) {
         if (cells.all(read.column(), CellKinds::holdsAPot)) {
           reads.set(i, read.as("size", "", How.LIKELY, "its cells are pots and roots"));
+        } else if (PriceBreaks.isStep(read)) {
+          reads.set(i, read.as("note", "", How.LIKELY, "a price by number"));
         } else if (read.choices().isEmpty()) {
           reads.set(i, read.offering(byCells.offered(read.column())));
         }
@@ -241,6 +244,16 @@ public final class Columns {
       }
     }
     return Optional.empty();
+  }
+
+  /** What stands beside the rows without a heading is remarks on them. */
+  private void settleUnheaded() {
+    for (int i = 0; i < reads.size(); i++) {
+      HeadingRead read = reads.get(i);
+      if (read.how() == How.OPEN && read.heading().endsWith(HeadingRow.NO_HEADING)) {
+        reads.set(i, read.as("note", "", How.BY_ITS_CELLS, "words beside the rows"));
+      }
+    }
   }
 
   private void rename(int index, String ours) {
@@ -344,6 +357,8 @@ public final class Columns {
             "lost",
             "sold",
             "reserved",
+            "opening",
+            "available",
             "quality word",
             "habit")
         .contains(ours);

@@ -1,8 +1,10 @@
 package growingon.load.own.heading;
 
 import growingon.load.own.text.Meaning;
+import growingon.load.own.text.Units;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A heading of a list and what it is taken for.
@@ -77,6 +79,16 @@ public record HeadingRead(
   HeadingRead offering(List<String> readings) {
     return new HeadingRead(
         sheet, row, column, heading, ours, unit, how, readings, rows, example, why);
+  }
+
+  /** Whether its money is with VAT at a rate that its heading does not state. */
+  public boolean lacksVatRate() {
+    return unit.equals(Units.GROSS) && statedVat().isEmpty();
+  }
+
+  /** The rate of VAT, percent, that its heading states for money that is with it. */
+  public Optional<Double> statedVat() {
+    return unit.equals(Units.GROSS) ? TaxWords.rate(heading) : Optional.empty();
   }
 
   HeadingRead as(String other, String itsUnit, How itsHow, String said) {

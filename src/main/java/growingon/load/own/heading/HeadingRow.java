@@ -15,6 +15,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /**
  * A heading row of a list.
@@ -38,6 +39,16 @@ public record HeadingRow(
   private static final Remembered<Boolean> SIZES = new Remembered<>();
   private static final int LONGEST_ROW = 400;
 
+  /** Fewer headings may be a title's words. */
+  private static final int LEAST_OF_A_LIST = 3;
+
+  /** What a column without a heading is called behind its letter. */
+  static final String NO_HEADING = " (no heading)";
+
+  private static final int LETTERS = 26;
+
+  private static final Pattern WORD = Pattern.compile("\\p{L}{2}");
+
   /** In a wider row three headings that are understood are enough. */
   private static final int WIDE = 8;
 
@@ -57,8 +68,39 @@ public record HeadingRow(
       best = better(best, underSizes(sheet, i, own));
     }
     return Optional.ofNullable(best)
+        .map(found -> firstList(sheet, found, own))
         .map(found -> found.hasName(own) ? found : found.withColumnOfPlants(sheet))
         .filter(found -> isHeading(sheet, found, own));
+  }
+
+  /** A list above the one with most headings is no title: its own headings come first. */
+  private static HeadingRow firstList(Sheet sheet, HeadingRow best, OwnWords own) {
+    for (int i = 0; i < best.firstIndex - 1; i++) {
+      Optional<HeadingRow> above =
+          at(sheet, i, own).filter(row -> row.isListAbove(sheet, best, own));
+      if (above.isPresent()) {
+        return above.get();
+      }
+    }
+    return best;
+  }
+
+  /** Whether it names most of its columns, and plants stand below it before the next headings. */
+  private boolean isListAbove(Sheet sheet, HeadingRow next, OwnWords own) {
+    boolean headings =
+        score >= LEAST_OF_A_LIST
+            && score * 3 >= texts.size() * 2
+            && sheet.rows().get(firstIndex).cells().values().stream().allMatch(SheetCell::isText);
+    return headings
+        && texts.entrySet().stream()
+            .filter(each -> isName(each.getValue(), own))
+            .anyMatch(each -> hasPlants(sheet, each.getKey(), next.firstIndex));
+  }
+
+  private boolean hasPlants(Sheet sheet, int column, int end) {
+    return sheet.rows().subList(lastIndex + 1, end).stream()
+        .flatMap(row -> row.cell(column).stream())
+        .anyMatch(cell -> cell.isText() && PlantNames.shipped().find(cell.text(), "").isPlant());
   }
 
   private static HeadingRow better(HeadingRow best, Optional<HeadingRow> next) {
@@ -100,14 +142,15 @@ public record HeadingRow(
             .anyMatch(
                 each ->
                     each.firstRow() == upper.number() && each.firstColumn() < each.lastColumn());
-    if (!merged || lower.number() != upper.number() + 1) {
+    if (!merged && !isUpperHalf(upper, lower, own) || lower.number() != upper.number() + 1) {
       return Optional.empty();
     }
     SortedMap<Integer, String> joined = new TreeMap<>();
     List<Integer> columns = new ArrayList<>(upper.cells().keySet());
     columns.addAll(lower.cells().keySet());
     for (int column : columns) {
-      joined.put(column, joined(above(sheet, upper, column), lower.text(column), own));
+      String above = above(sheet, upper, lower, column);
+      joined.put(column, joined(above, lower.text(column), own));
     }
     joined.values().removeIf(String::isBlank);
     boolean saysMore =
@@ -124,6 +167,21 @@ public record HeadingRow(
                     row.firstIndex, row.lastIndex, row.texts, row.score + (saysMore ? 1 : 0)));
   }
 
+  /** Columns under the first of several sizes. */
+  static int widthOf(List<Integer> starts) {
+    return starts.get(1) - starts.get(0);
+  }
+
+  /** A row of headings in which the one below it has none of its own for the plants' names. */
+  private static boolean isUpperHalf(SheetRow upper, SheetRow lower, OwnWords own) {
+    List<SheetRow> both = List.of(upper, lower);
+    return both.stream().allMatch(row -> row.cells().size() >= LEAST_OF_A_LIST)
+        && both.stream().flatMap(row -> row.cells().values().stream()).allMatch(SheetCell::isText)
+        && upper.cells().firstKey() < lower.cells().firstKey()
+        && upper.cells().values().stream().anyMatch(cell -> isName(cell.text(), own))
+        && lower.cells().values().stream().noneMatch(cell -> isName(cell.text(), own));
+  }
+
   /** Sizes in the upper row, and under each of them the same headings. */
   private static Optional<HeadingRow> underSizes(Sheet sheet, int index, OwnWords own) {
     if (index == 0) {
@@ -138,6 +196,7 @@ public record HeadingRow(
     }
     SortedMap<Integer, String> texts = textsOf(lower);
     textsOf(upper).headMap(sizes.firstKey()).forEach(texts::putIfAbsent);
+    textsOf(upper).tailMap(lower.cells().lastKey() + 1).forEach(texts::putIfAbsent);
     return scored(index - 1, index, texts, own)
         .map(row -> new HeadingRow(index - 1, index, texts, row.score + sizes.size(), sizes));
   }
@@ -146,7 +205,7 @@ public record HeadingRow(
     List<Integer> starts = new ArrayList<>(sizes.keySet());
     List<List<String>> under = new ArrayList<>();
     for (int i = 0; i < starts.size(); i++) {
-      int to = i + 1 < starts.size() ? starts.get(i + 1) : Integer.MAX_VALUE;
+      int to = i + 1 < starts.size() ? starts.get(i + 1) : starts.get(i) + widthOf(starts);
       under.add(
           lower.between(starts.get(i), to).cells().values().stream()
               .map(cell -> Keys.of(cell.text()))
@@ -157,6 +216,9 @@ public record HeadingRow(
 
   private static String joined(String upper, String lower, OwnWords own) {
     String both = (upper + " " + lower).strip();
+    if (TaxWords.of(upper).isPresent() && isKnown(lower, own)) {
+      return isKnown(both, own) ? both : (lower + " " + TaxWords.said(upper)).strip();
+    }
     return isKnown(both, own) && !meansTheSame(both, lower, own) || !isKnown(lower, own)
         ? both
         : lower;
@@ -169,12 +231,22 @@ public record HeadingRow(
         && alone.equals(own.headings().find(both).map(found -> found.meaning().ours()));
   }
 
-  private static String above(Sheet sheet, SheetRow upper, int column) {
+  /** What stands above a column, also where a merged cell or one heading stands over several. */
+  private static String above(Sheet sheet, SheetRow upper, SheetRow lower, int column) {
     return sheet.merges().stream()
         .filter(merge -> merge.covers(upper.number(), column))
         .map(merge -> upper.text(merge.firstColumn()))
         .findFirst()
-        .orElse(upper.text(column));
+        .orElseGet(() -> upper.text(over(upper, lower, column)));
+  }
+
+  /** The column whose upper heading reaches over another, with lower headings all between. */
+  private static int over(SheetRow upper, SheetRow lower, int column) {
+    int at = column;
+    while (at > 0 && upper.cell(at).isEmpty() && lower.cell(at).isPresent()) {
+      at--;
+    }
+    return lower.cell(at).isPresent() ? at : column;
   }
 
   /**
@@ -220,14 +292,46 @@ public record HeadingRow(
   }
 
   public boolean hasName(OwnWords own) {
-    return texts.values().stream()
-        .anyMatch(
-            text ->
-                own.find("heading", text).filter(NAMES::contains).isPresent()
-                    || own.headings()
-                        .find(text)
-                        .filter(found -> NAMES.contains(found.meaning().ours()))
-                        .isPresent());
+    return texts.values().stream().anyMatch(text -> isName(text, own));
+  }
+
+  private static boolean isName(String text, OwnWords own) {
+    return own.find("heading", text).filter(NAMES::contains).isPresent()
+        || own.headings()
+            .find(text)
+            .filter(found -> NAMES.contains(found.meaning().ours()))
+            .isPresent();
+  }
+
+  /**
+   * With the columns that have no heading and hold words about the rows: those between the headings
+   * and those right behind the last. Behind an empty column stands a table beside the list.
+   */
+  public HeadingRow withRemarks(List<SheetRow> body) {
+    SortedMap<Integer, String> all = new TreeMap<>(texts);
+    for (int column = texts.firstKey(); column <= texts.lastKey() + 1; column++) {
+      if (!texts.containsKey(column) && areRemarks(body, column)) {
+        all.put(column, withoutHeading(column));
+      }
+    }
+    return new HeadingRow(firstIndex, lastIndex, all, score, sizes);
+  }
+
+  /** Most of its cells are words, in rows that say something under the headings too. */
+  private boolean areRemarks(List<SheetRow> body, int column) {
+    List<SheetRow> filled = body.stream().filter(row -> row.cell(column).isPresent()).toList();
+    long remarks =
+        filled.stream()
+            .filter(row -> WORD.matcher(row.text(column)).find())
+            .filter(row -> row.cells().keySet().stream().filter(texts::containsKey).count() >= 2)
+            .count();
+    return remarks > 0 && remarks * 2 >= filled.size();
+  }
+
+  private static String withoutHeading(int column) {
+    String letter = Character.toString('A' + column % LETTERS);
+    return (column < LETTERS ? letter : Character.toString('@' + column / LETTERS) + letter)
+        + NO_HEADING;
   }
 
   /** With the column that has no heading and whose cells are plants, if there is one. */
@@ -236,7 +340,7 @@ public record HeadingRow(
     boolean headed = hasColumnOfPlants(sheet, this);
     for (int column = 0; !headed && column < Math.min(26, texts.lastKey()); column++) {
       if (!texts.containsKey(column) && plants(sheet, lastIndex, column) > 0) {
-        all.put(column, (char) ('A' + column) + " (no heading)");
+        all.put(column, withoutHeading(column));
         break;
       }
     }

@@ -16,7 +16,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
@@ -30,12 +29,17 @@ import org.apache.commons.text.similarity.LevenshteinDistance;
 public final class HeadingWords {
   private static final int LONGEST = 200;
   private static final int SHORTEST_NEAR = 5;
+
+  /** Letters that a shortened heading must have. */
+  private static final int LEAST_SHORTENED = 4;
+
   private static final Pattern REMARK = Pattern.compile("\\([^)]*\\)|\\[[^]]*]");
   private static final Pattern INITIAL = Pattern.compile("^\\p{L} (?=\\S{2})");
   private static final Pattern YEAR = Pattern.compile(" '?(?:20)?[0-9]{2}$");
   private static final Pattern MONTH_OR_WEEK =
       Pattern.compile(
-          " (?:(?:wk|week|kw) ?[0-9]{1,2}(?: '?(?:20)?[0-9]{2})?|(?:0?[1-9]|1[0-2]) (?:20)?[0-9]{2})$");
+          " (?:(?:wk|week|kw) ?[0-9]{1,2}(?: '?(?:20)?[0-9]{2})?"
+              + "|(?:(?:0?[1-9]|[12][0-9]|3[01]) )?(?:0?[1-9]|1[0-2]) (?:20)?[0-9]{2})$");
   private static final Set<String> PRICES = Set.of("unit cost", "selling price");
   private static final Pattern A_HUNDRED =
       Pattern.compile(
@@ -44,6 +48,8 @@ public final class HeadingWords {
   private static final Pattern AT_A_METRE =
       Pattern.compile("(?i)\\s*[,(]?\\s*(?:@|at|à|a|bei|in|op|um)?\\s*1(?:[.,]0+)?\\s*m\\b.*$");
   private static final Pattern NUMERO = Pattern.compile("(?i)\\bn(?:o\\.?)?[°º]\\s*");
+  private static final Pattern MARK_OF_LENGTH =
+      Pattern.compile("([^\"”″'’′]*\\p{L}\\s*)[(\\[]?(\"|”|″|'|’|′)[)\\]]?(\\s*(?:[(\\[].*)?)");
   private static final Pattern INNER_POINT = Pattern.compile("(?<=\\p{L})\\.(?=\\p{L})");
 
   /** Several headings of sizes in one: Pot / height, Container & caliper. */
@@ -61,32 +67,25 @@ public final class HeadingWords {
           "age",
           "height x width",
           "quality word");
-  private static final Set<String> COUNTED =
+
+  /** Where what is in no pot stands: Pot / ground. */
+  private static final Set<String> IN_THE_GROUND =
       Set.of(
-          "qty",
-          "quantity",
-          "no",
-          "nos",
-          "number",
-          "units",
-          "plants",
-          "trees",
-          "pieces",
-          "pcs",
-          "count",
-          "stock",
-          "anz",
-          "anzahl",
-          "menge",
-          "stk",
-          "stuckzahl",
-          "bestand",
-          "qte",
-          "quantite",
-          "nombre",
-          "aantal",
-          "quantita",
-          "cantidad");
+          "ground",
+          "field",
+          "open ground",
+          "bed",
+          "freiland",
+          "feld",
+          "beet",
+          "pleine terre",
+          "volle grond",
+          "vollegrond",
+          "terra",
+          "pieno campo",
+          "suelo",
+          "tierra");
+
   private static final Map<ListKind, HeadingWords> SHIPPED = new ConcurrentHashMap<>();
 
   private final Map<String, Meaning> meanings = new HashMap<>();
@@ -146,14 +145,29 @@ public final class HeadingWords {
     if (heading.length() > LONGEST || heading.isBlank()) {
       return Optional.empty();
     }
-    String bare = Keys.withoutFootnotes(heading);
+    String bare = Keys.withoutFootnotes(marksInWords(heading));
     return certain(bare)
+        .or(() -> taxed(bare))
         .or(() -> certain(REMARK.matcher(bare).replaceAll(" ")))
         .or(() -> girth(bare))
         .or(() -> certain(A_HUNDRED.matcher(bare).replaceFirst("")).filter(HeadingWords::isPrice))
-        .or(() -> counted(Keys.of(bare)))
+        .or(() -> new CountedWords(meanings).of(Keys.of(bare)))
+        .or(() -> same(bare))
         .map(meaning -> new Found(meaning, false))
-        .or(() -> likely(bare).or(() -> joined(bare)).map(meaning -> new Found(meaning, true)));
+        .or(
+            () ->
+                likely(bare)
+                    .or(() -> joined(bare))
+                    .or(() -> shortened(bare))
+                    .map(meaning -> new Found(meaning, true)));
+  }
+
+  /** Girth " is in inches, Ht (') in feet; "Girth" is in quotes. */
+  private static String marksInWords(String heading) {
+    Matcher mark = MARK_OF_LENGTH.matcher(heading);
+    return mark.matches()
+        ? mark.group(1) + (mark.group(2).matches("['’′]") ? " ft " : " in ") + mark.group(3)
+        : heading;
   }
 
   private Optional<Meaning> certain(String heading) {
@@ -247,6 +261,59 @@ public final class HeadingWords {
         .findFirst();
   }
 
+  /** A price that says whether it is with VAT: Vraagprijs (6% btw incl.). */
+  private Optional<Meaning> taxed(String heading) {
+    return TaxWords.of(heading)
+        .flatMap(
+            unit ->
+                certain(TaxWords.without(heading))
+                    .filter(HeadingWords::isPrice)
+                    .map(meaning -> meaning.inUnit(unit)));
+  }
+
+  /** Several words that say the same in one heading: Status / remarks. */
+  private Optional<Meaning> same(String heading) {
+    List<Optional<Meaning>> parts =
+        Arrays.stream(heading.split("[/&+]"))
+            .filter(part -> !part.isBlank())
+            .map(this::certain)
+            .toList();
+    boolean same =
+        parts.size() > 1
+            && parts.stream().allMatch(Optional::isPresent)
+            && parts.stream().map(part -> part.get().ours()).distinct().count() == 1;
+    return same ? parts.get(0).filter(meaning -> !meaning.isOpen()) : Optional.empty();
+  }
+
+  /**
+   * Words that a point shortens, where all headings that begin so say the same: Empl., P. achat.
+   */
+  private Optional<Meaning> shortened(String heading) {
+    List<String> typed = Keys.words(Keys.of(heading));
+    boolean pointed = heading.contains(".") && String.join("", typed).length() >= LEAST_SHORTENED;
+    List<Meaning> found =
+        !pointed
+            ? List.of()
+            : meanings.entrySet().stream()
+                .filter(each -> isBegun(typed, Keys.words(each.getKey()), heading))
+                .map(Map.Entry::getValue)
+                .toList();
+    return found.stream().map(Meaning::ours).distinct().count() == 1
+        ? found.stream().min(Comparator.comparingInt(Meaning::rank))
+        : Optional.empty();
+  }
+
+  private static boolean isBegun(List<String> typed, List<String> whole, String heading) {
+    String lower = Keys.withPoints(heading);
+    boolean fits = typed.size() == whole.size();
+    for (int i = 0; fits && i < typed.size(); i++) {
+      fits =
+          whole.get(i).equals(typed.get(i))
+              || lower.contains(" " + typed.get(i) + ".") && whole.get(i).startsWith(typed.get(i));
+    }
+    return fits;
+  }
+
   private static boolean isPrice(Meaning meaning) {
     return meaning.possible().stream().anyMatch(PRICES::contains);
   }
@@ -274,55 +341,13 @@ public final class HeadingWords {
     boolean sizes =
         parts.size() > 1
             && parts.stream()
+                .filter(part -> !IN_THE_GROUND.contains(Keys.of(part)))
                 .allMatch(part -> certain(part).filter(HeadingWords::isSize).isPresent());
     return sizes ? Optional.of(Meaning.of("size", "")) : Optional.empty();
   }
 
   private static boolean isSize(Meaning meaning) {
     return meaning.possible().stream().anyMatch(SIZES::contains);
-  }
-
-  /**
-   * A word for number before or behind what is the number by itself, as in "Qty on hand"; or one
-   * such word for another, as in "Total qty" for "Total plants".
-   */
-  private Optional<Meaning> counted(String key) {
-    List<String> words = Keys.words(key);
-    if (words.size() < 2) {
-      return Optional.empty();
-    }
-    String first = words.get(0);
-    String last = words.get(words.size() - 1);
-    String behind = key.substring(first.length()).strip();
-    String before = key.substring(0, key.length() - last.length()).strip();
-    Optional<Meaning> alone =
-        number(behind, COUNTED.contains(first) && !COUNTED.contains(behind))
-            .or(() -> number(before, COUNTED.contains(last) && !COUNTED.contains(before)));
-    return alone
-        .or(
-            () ->
-                COUNTED.contains(first)
-                    ? amongWords(other -> other + " " + behind)
-                    : Optional.empty())
-        .or(
-            () ->
-                COUNTED.contains(last)
-                    ? amongWords(other -> before + " " + other)
-                    : Optional.empty());
-  }
-
-  /** The number that another word for number in the same place would make it. */
-  private Optional<Meaning> amongWords(UnaryOperator<String> with) {
-    return COUNTED.stream()
-        .sorted()
-        .flatMap(other -> number(with.apply(other), true).stream())
-        .min(Comparator.comparingInt(Meaning::rank));
-  }
-
-  private Optional<Meaning> number(String key, boolean may) {
-    return may
-        ? Optional.ofNullable(meanings.get(key)).filter(each -> each.ours().equals("quantity"))
-        : Optional.empty();
   }
 
   private Optional<Meaning> likely(String heading) {

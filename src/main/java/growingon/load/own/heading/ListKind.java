@@ -26,6 +26,8 @@ public enum ListKind {
           "root work",
           "packs",
           "kept",
+          "opening",
+          "available",
           "sold",
           "lost",
           "reserved",

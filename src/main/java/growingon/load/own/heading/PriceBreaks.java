@@ -69,6 +69,13 @@ public final class PriceBreaks {
     return from;
   }
 
+  /** Whether a heading is a price from a number on: 10+ each. */
+  static boolean isStep(HeadingRead head) {
+    return head.heading().length() > 2
+        && step(head).isPresent()
+        && !HeadingRow.isSize(head.heading());
+  }
+
   private static Optional<Step> step(HeadingRead head) {
     String text = UNITS.matcher(head.heading().toLowerCase(java.util.Locale.ROOT)).replaceAll(" ");
     Matcher range = RANGE.matcher(text.strip());

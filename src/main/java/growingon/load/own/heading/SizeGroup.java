@@ -19,7 +19,11 @@ public final class SizeGroup {
   private final int from;
   private final int to;
 
-  private SizeGroup(HeadingRow head, int from, int to) {
+  /** Where the sizes end; what stands behind holds for all of them. */
+  private final int end;
+
+  private SizeGroup(HeadingRow head, int from, int to, int end) {
+    this.end = end;
     this.head = head;
     this.from = from;
     this.to = to;
@@ -30,8 +34,9 @@ public final class SizeGroup {
     List<Integer> starts = new ArrayList<>(head.sizes().keySet());
     List<SizeGroup> groups = new ArrayList<>();
     for (int i = 0; i < starts.size(); i++) {
-      int to = i + 1 < starts.size() ? starts.get(i + 1) : Integer.MAX_VALUE;
-      groups.add(new SizeGroup(head, starts.get(i), to));
+      int end = starts.get(starts.size() - 1) + HeadingRow.widthOf(starts);
+      int to = i + 1 < starts.size() ? starts.get(i + 1) : end;
+      groups.add(new SizeGroup(head, starts.get(i), to, end));
     }
     return groups;
   }
@@ -47,7 +52,7 @@ public final class SizeGroup {
     List<SheetRow> rows = new ArrayList<>();
     for (SheetRow row : body) {
       boolean here = !row.cells().subMap(from, to).isEmpty();
-      boolean elsewhere = !row.cells().tailMap(head.sizes().firstKey()).isEmpty();
+      boolean elsewhere = !row.cells().subMap(head.sizes().firstKey(), end).isEmpty();
       if (here || !elsewhere) {
         SortedMap<Integer, SheetCell> cells = its(row.cells());
         if (here) {
@@ -62,6 +67,7 @@ public final class SizeGroup {
   private <T> SortedMap<Integer, T> its(SortedMap<Integer, T> all) {
     SortedMap<Integer, T> some = new TreeMap<>(all.headMap(head.sizes().firstKey()));
     some.putAll(all.subMap(from, to));
+    some.putAll(all.tailMap(end));
     return some;
   }
 }

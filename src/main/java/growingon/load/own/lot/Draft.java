@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 
 /** A lot while its row is being read. */
 public final class Draft {
@@ -79,6 +80,20 @@ public final class Draft {
     String bare = text.strip();
     if (!bare.isEmpty() && !notes.contains(bare)) {
       notes.add(bare);
+    }
+  }
+
+  /** A remark that names a place is it where nothing else says where the plants stand. */
+  public void placeFromNotes(Predicate<String> isPlace) {
+    if (place.isEmpty()) {
+      notes.stream()
+          .filter(isPlace)
+          .findFirst()
+          .ifPresent(
+              note -> {
+                place = note;
+                nod("place", note, note + " is where they stand");
+              });
     }
   }
 

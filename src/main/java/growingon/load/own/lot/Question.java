@@ -27,6 +27,9 @@ public record Question(
     long plants,
     boolean nod,
     List<String> choices) {
+  /** The column of a question that must be answered before any other: whose a list is. */
+  public static final String WHOSE_LIST = "whose list";
+
   public Question {
     choices = List.copyOf(choices);
   }

@@ -5,10 +5,8 @@ import growingon.load.own.text.Meaning;
 import growingon.load.own.text.Remembered;
 import growingon.load.own.text.Resources;
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
@@ -30,7 +28,6 @@ import org.apache.commons.csv.CSVRecord;
 public final class PlantNames {
   private final Remembered<PlantMatch> found = new Remembered<>();
   private static final int LEAST_EPITHET = 3;
-  private static final int LEAST_AFTER_GENUS = 2;
 
   /** Letters of a word that names end with, as Kiefer does Waldkiefer. */
   private static final int LEAST_OF_COMPOUND = 5;
@@ -41,6 +38,7 @@ public final class PlantNames {
   private final Set<String> open = new TreeSet<>();
   private final Map<String, List<String>> byGenus = new TreeMap<>();
   private final Map<String, String> genusWords = new HashMap<>();
+  private final Epithets epithets;
   private int longest = 1;
 
   private PlantNames() {
@@ -51,6 +49,7 @@ public final class PlantNames {
     for (String taxon : new TreeSet<>(taxa.values())) {
       byGenus.computeIfAbsent(genusOf(Keys.of(taxon)), each -> new ArrayList<>()).add(taxon);
     }
+    epithets = new Epithets(taxa, byGenus);
     addGenusWords();
   }
 
@@ -107,6 +106,11 @@ public final class PlantNames {
     return byGenus.containsKey(word);
   }
 
+  /** Whether a text is a name by itself, word for word. */
+  public boolean isName(String text) {
+    return taxa.containsKey(Keys.of(text));
+  }
+
   /** Every taxon of the genus. */
   List<String> ofGenus(String genus) {
     return byGenus.getOrDefault(genus, List.of());
@@ -123,6 +127,34 @@ public final class PlantNames {
   }
 
   private PlantMatch looked(String name, String genus) {
+    PlantMatch match = byName(name, genus);
+    return CultivarNames.shipped()
+        .at(name)
+        .filter(taxon -> mayBe(taxon, match, name))
+        .map(PlantMatch::likely)
+        .orElse(match);
+  }
+
+  /**
+   * Whether a cultivar's taxon is one that the rest of the name leaves open: of the same genus, or
+   * of one whose name it begins with.
+   */
+  private boolean mayBe(String taxon, PlantMatch match, String name) {
+    String genus = genusOf(Keys.of(taxon));
+    String first = genusOf(Keys.of(name));
+    if (match.isKnown()) {
+      return !match.taxon().get().equals(taxon)
+          && genusOf(Keys.of(match.taxon().get())).equals(genus)
+          && !isGenus(first);
+    }
+    boolean named = match.candidates().contains(taxon) || match.genus().equals(genus);
+    return named
+        || first.length() > LEAST_EPITHET
+            && genusWords.entrySet().stream()
+                .anyMatch(each -> each.getValue().equals(genus) && each.getKey().startsWith(first));
+  }
+
+  private PlantMatch byName(String name, String genus) {
     PlantText text = PlantText.of(name);
     Optional<PlantMatch> round =
         text.turned().stream()
@@ -133,14 +165,16 @@ public final class PlantNames {
       return round.get();
     }
     Optional<PlantMatch> whole =
-        known(first(text, words -> whole(words, genus)), () -> first(text, words -> turned(words)));
+        known(
+            first(text, words -> whole(words, genus, name)),
+            () -> first(text, words -> turned(words)));
     if (whole.filter(PlantMatch::isKnown).isPresent()) {
       return whole.get();
     }
     Optional<PlantMatch> part =
         first(text, words -> shortened(words, genus))
             .or(() -> first(text, words -> begun(words, name)))
-            .or(() -> first(text, words -> genusAlone(words, genus)));
+            .or(() -> first(text, words -> genusAlone(words, genus, name)));
     return part.filter(PlantMatch::isKnown)
         .or(() -> whole)
         .or(() -> part)
@@ -176,12 +210,17 @@ public final class PlantNames {
   }
 
   /** The longest beginning that is a name, by itself or behind the genus. */
-  private Optional<PlantMatch> whole(List<String> words, String genus) {
+  private Optional<PlantMatch> whole(List<String> words, String genus, String typed) {
     for (int take = Math.min(longest, words.size()); take > 0; take--) {
       String key = String.join(" ", words.subList(0, take));
       Optional<PlantMatch> alone = exact(key, genus);
       Optional<PlantMatch> behind = genus.isEmpty() ? Optional.empty() : under(genus, key);
-      if (alone.isPresent() || behind.isPresent()) {
+      boolean otherSpecies =
+          take == 1
+              && isGenus(key)
+              && alone.filter(each -> each.how() == PlantMatch.How.LIKELY).isPresent()
+              && hasEpithet(words, typed);
+      if (!otherSpecies && (alone.isPresent() || behind.isPresent())) {
         return alone.filter(PlantMatch::isKnown).or(() -> behind).or(() -> alone);
       }
     }
@@ -305,7 +344,7 @@ public final class PlantNames {
       }
       whole |= same;
     }
-    return whole && words.size() == name.size();
+    return whole && (words.size() == name.size() || name.size() > 1);
   }
 
   private static boolean hasPoint(String word, String typed) {
@@ -330,10 +369,10 @@ public final class PlantNames {
   private Optional<PlantMatch> shortened(List<String> words, String genus) {
     Set<String> fitting = new LinkedHashSet<>();
     if (words.size() > 1) {
-      fitting.addAll(fitting(words.get(0), words.get(1), byGenus.keySet()));
+      fitting.addAll(epithets.fitting(words.get(0), words.get(1)));
     }
     if (fitting.isEmpty() && !genus.isEmpty() && !words.isEmpty()) {
-      fitting.addAll(epithets(words.get(0), LEAST_EPITHET, ofGenus(genus)));
+      fitting.addAll(epithets.of(genus, words.get(0)));
     }
     if (fitting.size() == 1) {
       return Optional.of(PlantMatch.likely(fitting.iterator().next()));
@@ -343,51 +382,34 @@ public final class PlantNames {
         : Optional.of(PlantMatch.several(List.copyOf(fitting)));
   }
 
-  private Collection<String> fitting(String genus, String epithet, Set<String> genera) {
-    if (genera.contains(genus)) {
-      return epithets(epithet, LEAST_AFTER_GENUS, ofGenus(genus));
-    }
-    List<String> all = new ArrayList<>();
-    genera.stream()
-        .filter(each -> each.startsWith(genus))
-        .forEach(each -> all.addAll(ofGenus(each)));
-    return epithets(epithet, LEAST_EPITHET, all);
+  /** Whether the word behind the genus is that of a species, in full or with a point behind it. */
+  private static boolean hasEpithet(List<String> words, String typed) {
+    return words.size() > 1
+        && (PlantText.isEpithet(words.get(1)) || (typed + " ").contains(" " + words.get(1) + ". "));
   }
 
-  private static Collection<String> epithets(String typed, int least, List<String> of) {
-    Map<String, String> byEpithet = new LinkedHashMap<>();
-    Set<String> begun = new LinkedHashSet<>();
-    for (String taxon : of) {
-      for (String epithet : epithetsOf(taxon)) {
-        byEpithet.put(epithet, taxon);
-        if (typed.length() >= least && epithet.startsWith(typed)) {
-          begun.add(taxon);
-        }
-      }
+  /** The genus whose beginning, with a point behind it, is written: Crat. for Crataegus. */
+  private String genusBegun(String word, String typed) {
+    if (isGenus(word) || word.length() < LEAST_EPITHET || !hasPoint(word, typed)) {
+      return word;
     }
-    return byEpithet.containsKey(typed) ? Set.of(byEpithet.get(typed)) : begun;
-  }
-
-  private static List<String> epithetsOf(String taxon) {
-    return Keys.words(Keys.of(taxon)).stream()
-        .skip(1)
-        .filter(word -> !word.equals("x") && !word.equals("subsp"))
-        .toList();
+    List<String> begun = byGenus.keySet().stream().filter(genus -> genus.startsWith(word)).toList();
+    return begun.size() == 1 ? begun.get(0) : word;
   }
 
   /**
    * A genus alone or before a cultivar: its only taxon with a nod, else one of several. An epithet
    * that the library lacks is another species of it.
    */
-  private Optional<PlantMatch> genusAlone(List<String> words, String group) {
+  private Optional<PlantMatch> genusAlone(List<String> words, String group, String typed) {
     if (words.isEmpty()) {
       return Optional.empty();
     }
-    String first = words.get(0);
+    String first = genusBegun(words.get(0), typed);
     if (!isGenus(first)) {
       return isGenus(group) ? Optional.of(PlantMatch.ofGenus(group)) : Optional.empty();
     }
-    if (words.size() > 1 && PlantText.isEpithet(words.get(1))) {
+    if (hasEpithet(words, typed)) {
       return Optional.of(PlantMatch.ofGenus(first));
     }
     List<String> all = ofGenus(first);

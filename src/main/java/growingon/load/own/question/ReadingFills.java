@@ -85,8 +85,13 @@ final class ReadingFills {
     for (ListRead list : lists) {
       list.asked().forEach(lot -> leftOut.add(lot.lot()));
     }
-    List<Fill> fills = new ArrayList<>(headings(lists));
     String only = onlySheet(lists);
+    List<Fill> fills = new ArrayList<>();
+    asked.stream()
+        .filter(each -> each.question.column().equals(Question.WHOSE_LIST))
+        .forEach(each -> fills.add(each.linked(fill(each, only))));
+    asked.removeIf(each -> each.question.column().equals(Question.WHOSE_LIST));
+    fills.addAll(headings(lists));
     askedOnce(asked).stream()
         .sorted(
             Comparator.comparing((Asked each) -> !leftOut.contains(each.question.lot()))
@@ -127,7 +132,7 @@ final class ReadingFills {
     Map<String, Fill> fills = new LinkedHashMap<>();
     for (ListRead list : lists) {
       for (HeadingRead head : list.headings()) {
-        if (head.unit().equals(Units.GROSS) && head.rows() > 0 && head.is("selling price")) {
+        if (head.lacksVatRate() && head.rows() > 0 && head.is("selling price")) {
           fills.putIfAbsent("vat " + Keys.of(head.heading()), vat(head).of(cell(head, list)));
         }
         boolean open = head.is(Meaning.OPEN) && head.rows() > 0;

@@ -9,6 +9,7 @@ import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.text.CountText;
 import growingon.load.own.text.Keys;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -30,43 +31,37 @@ final class BlockReader {
   private final List<HeadingRead> heads;
   private final RowReader reader;
   private final Set<String> titles;
+  private final Optional<YearMonth> counted;
   private final Sheet sheet;
   private final Map<Integer, SheetCell> above = new HashMap<>();
   private final List<Draft> lots = new ArrayList<>();
   private final List<Draft> asked = new ArrayList<>();
   private final Map<Integer, RowKind> kinds = new TreeMap<>();
   private final TotalRows totals;
-  private final Tally notStock = new Tally();
-  private final Tally things = new Tally();
-  private final Tally struck = new Tally();
-  private final Tally hidden = new Tally();
+  private final PassedOver passed = new PassedOver();
   private final GroupTitles group;
   private final NameAbove names = new NameAbove();
-
-  /** Rows and plants of one kind. */
-  static final class Tally {
-    final List<Integer> rows = new ArrayList<>();
-    long plants;
-
-    void add(int row, long number) {
-      rows.add(row);
-      plants += number;
-    }
-  }
 
   /**
    * A reader of one block.
    *
    * @param titles above the list
-   * @param place that a title right above the block says, empty if none
+   * @param above what the title right above the block says
+   * @param counted month of the count, after which nothing has come; empty if it is not known
    */
   BlockReader(
-      Sheet sheet, List<HeadingRead> heads, RowReader reader, Set<String> titles, String place) {
+      Sheet sheet,
+      List<HeadingRead> heads,
+      RowReader reader,
+      Set<String> titles,
+      TitleAbove above,
+      Optional<YearMonth> counted) {
+    this.counted = counted;
     this.sheet = sheet;
     this.heads = heads;
     this.reader = reader;
     this.titles = titles;
-    this.group = new GroupTitles(reader, place);
+    this.group = new GroupTitles(reader, above);
     this.totals = new TotalRows(heads);
   }
 
@@ -80,7 +75,8 @@ final class BlockReader {
     }
     for (SheetRow row : rows) {
       if (!row.cells().isEmpty()) {
-        kinds.put(row.number(), kind(filled(row)));
+        kinds.merge(
+            row.number(), kind(filled(row)), (one, other) -> other == RowKind.LOT ? other : one);
       }
     }
   }
@@ -134,7 +130,29 @@ final class BlockReader {
       group.take(row);
       return RowKind.GROUP;
     }
-    return isNote(row) ? RowKind.NOTE : lot(row);
+    if (isNote(row)) {
+      return RowKind.NOTE;
+    }
+    if (isBelowTotal(row)) {
+      passed.belowTotal.add(row.number(), 0);
+      return RowKind.NOTE;
+    }
+    return lot(row);
+  }
+
+  /** What stands below a total without a number is said of the list, if it is no plant. */
+  private boolean isBelowTotal(SheetRow row) {
+    String name = text(row, "species");
+    return !totals.all().isEmpty()
+        && !hasAny(row, "quantity", "packs", "size", "pot", "girth cm", "arrived")
+        && !isPlantARow()
+        && (name.length() >= LONGEST_GROUP
+            || name.endsWith(".")
+            || !PlantNames.shipped().find(name, group.under().genus()).isPlant());
+  }
+
+  private boolean isPlantARow() {
+    return heads.stream().anyMatch(HeadingRead::isPlantARow);
   }
 
   private boolean isHeadingAgain(SheetRow row) {
@@ -173,7 +191,7 @@ final class BlockReader {
         && !row.cells().values().stream().anyMatch(cell -> RowWords.isDitto(cell.text()))
         && !hasAny(
             row,
-            "quantity",
+            isLoneTitle(row) ? "size" : "quantity",
             "size",
             "pot",
             "girth cm",
@@ -188,6 +206,14 @@ final class BlockReader {
         && (row.cells().size() == 1
             || text(row, "species").isEmpty()
             || text(row, "lot").isEmpty());
+  }
+
+  /** A word alone where numbers stand is a title at the left edge of the list. */
+  private boolean isLoneTitle(SheetRow row) {
+    String only = row.cells().size() == 1 ? row.cells().values().iterator().next().text() : "";
+    return row.cells().size() == 1
+        && row.cells().firstKey().equals(heads.get(0).column())
+        && only.matches("[\\p{L} ]{3,}");
   }
 
   private static boolean isYear(SheetCell cell) {
@@ -210,20 +236,22 @@ final class BlockReader {
   }
 
   private RowKind lot(SheetRow row) {
-    String name = names.of(text(row, "species"), text(row, "genus"), text(row, "cultivar"));
+    String name = names.of(named(row), text(row, "genus"), text(row, "cultivar"));
     if (name.length() > LONGEST_NAME) {
       return tooLong(row, name.substring(0, LONGEST_GROUP));
     }
     if (isStruck(row)) {
-      struck.add(row.number(), plants(row));
-      return RowKind.STRUCK;
+      return pass(passed.struck, row, name, RowKind.STRUCK);
     }
-    if (group.saysNoStock() || isDue(row)) {
-      notStock.add(row.number(), plants(row));
-      return RowKind.NOT_READ;
+    if (group.saysNoStock() || isDue(row) || !isGone(row) && reader.hasDeparted(row)) {
+      return pass(passed.notStock, row, name, RowKind.NOT_READ);
     }
-    if (isThing(name)) {
-      things.add(row.number(), plants(row));
+    if (counted.filter(month -> reader.comesAfter(row, month)).isPresent()) {
+      return pass(passed.toCome, row, name, RowKind.NOT_READ);
+    }
+    String what = RowWords.isFigure(name) ? text(row, "lot") : name;
+    if (RowWords.isThing(what, group.under().genus())) {
+      passed.things.add(row.number(), plants(row));
       return RowKind.NOT_READ;
     }
     return heads.stream().anyMatch(head -> head.is(Columns.SIZE_HEADING))
@@ -231,11 +259,17 @@ final class BlockReader {
         : one(row, name);
   }
 
-  /** Canes and pots; Oak stake and Pine bark 50 l are no trees either. */
-  private boolean isThing(String name) {
-    return RowWords.isThing(name)
-        && (RowWords.endsWithThing(name)
-            || !PlantNames.shipped().find(name, group.under().genus()).isPlant());
+  /** Passes a row over, to which marks for "as above" below it point all the same. */
+  private RowKind pass(PassedOver.Tally tally, SheetRow row, String name, RowKind kind) {
+    tally.add(row.number(), plants(row));
+    remember(row, name);
+    return kind;
+  }
+
+  /** The name; of rootstocks that bear nothing yet, theirs. */
+  private String named(SheetRow row) {
+    boolean none = !hasAny(row, "species", "genus", "cultivar", "common name");
+    return none ? text(row, "rootstock") : text(row, "species");
   }
 
   /** Nothing is called so long; it is not looked for among the plants, which would take long. */
@@ -262,12 +296,14 @@ final class BlockReader {
       draft.note(draft.place);
       draft.place = "";
     }
+    draft.placeIsDetail &= !draft.place.isEmpty();
     draft.place = draft.place.isEmpty() ? group.place() : draft.place;
+    draft.placeFromNotes(RowWords::isOneOfPlaces);
     if (draft.arrived.isEmpty() && text(row, "arrived").isEmpty()) {
       draft.arrived = group.month();
       draft.arrivedAbout |= group.month().isPresent();
     }
-    if (draft.ownName.isEmpty()) {
+    if (draft.ownName.isEmpty() || RowWords.isFigure(draft.ownName)) {
       draft.rowAsked = true;
       draft.ask("species", "", "which plant is it?");
     }
@@ -279,7 +315,7 @@ final class BlockReader {
       return RowKind.GONE;
     }
     if (row.hidden()) {
-      hidden.add(row.number(), draft.quantity.orElse(0));
+      passed.hidden.add(row.number(), draft.quantity.orElse(0));
     }
     lots.add(draft);
     return RowKind.LOT;
@@ -302,6 +338,7 @@ final class BlockReader {
   }
 
   private void remember(SheetRow row, String name) {
+    above.keySet().removeIf(column -> row.cell(column).isEmpty());
     row.cells().forEach(above::put);
     names.remember(name, text(row, "genus"));
   }
@@ -314,18 +351,31 @@ final class BlockReader {
   }
 
   private long plants(SheetRow row) {
+    if (isPlantARow()) {
+      return 1;
+    }
     for (HeadingRead head : heads) {
       if (head.is("quantity") && row.cell(head.column()).isPresent()) {
-        return CountText.of(row.cell(head.column()).get()).value().orElse(0);
+        Optional<Integer> number = CountText.of(row.cell(head.column()).get()).value();
+        return number.isPresent() ? number.get() : onlyNumber(row);
       }
     }
     return 0;
   }
 
+  /** The number of a row whose columns stand otherwise than the headings say. */
+  private static long onlyNumber(SheetRow row) {
+    List<SheetCell> numbers =
+        row.cells().values().stream().filter(cell -> cell.number().isPresent()).toList();
+    return numbers.size() == 1 ? CountText.of(numbers.get(0)).value().orElse(0) : 0;
+  }
+
   private boolean isDue(SheetRow row) {
     String number = text(row, "quantity");
+    String arrived = text(row, "arrived");
     return (RowWords.isDue(number) && !number.isEmpty())
-        || (!text(row, "on order").isEmpty() && text(row, "arrived").isEmpty());
+        || (RowWords.isDue(arrived) && !reader.hasCome(row))
+        || (!text(row, "on order").isEmpty() && arrived.isEmpty());
   }
 
   private boolean isGone(SheetRow row) {
@@ -353,21 +403,8 @@ final class BlockReader {
     return totals.all();
   }
 
-  Tally notStock() {
-    return notStock;
-  }
-
-  /** Rows that name canes, pots and the like. */
-  Tally things() {
-    return things;
-  }
-
-  Tally struck() {
-    return struck;
-  }
-
-  Tally hidden() {
-    return hidden;
+  PassedOver passed() {
+    return passed;
   }
 
   Map<Integer, String> groupsNotUsed() {

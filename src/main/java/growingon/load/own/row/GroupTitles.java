@@ -26,12 +26,13 @@ final class GroupTitles {
   private Optional<PlantMatch> species = Optional.empty();
   private String place;
   private String size = "";
-  private Optional<YearMonth> month = Optional.empty();
+  private Optional<YearMonth> month;
   private boolean notStock;
 
-  GroupTitles(RowReader reader, String place) {
+  GroupTitles(RowReader reader, TitleAbove above) {
     this.reader = reader;
-    this.place = place;
+    this.place = above.place();
+    this.month = above.month();
   }
 
   /** A name of the place column, which may be a title too. */
@@ -74,7 +75,10 @@ final class GroupTitles {
   }
 
   private static String bare(String title) {
-    return title.replaceAll("\\([^)]*\\)", " ").strip();
+    return title
+        .replaceAll("\\([^)]*\\)", " ")
+        .replaceFirst("\\s+[-–—/].*$|\\s*[/,].*$", "")
+        .strip();
   }
 
   /** What they say of plant and size. */

@@ -8,7 +8,6 @@ import growingon.load.own.lot.Question;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.text.CountText;
 import growingon.load.own.text.Meaning;
-import growingon.load.own.text.Units;
 import growingon.nursery.record.InList;
 import java.nio.file.Path;
 import java.time.YearMonth;
@@ -121,7 +120,7 @@ public record ListRead(
   /** Whether something is asked of a whole column or sheet. */
   public boolean asksOfColumns() {
     return questions.stream().anyMatch(each -> each.row() == 0)
-        || headings.stream().anyMatch(head -> head.unit().equals(Units.GROSS));
+        || headings.stream().anyMatch(HeadingRead::lacksVatRate);
   }
 
   /** What stands in the nursery by all lists of stock. */

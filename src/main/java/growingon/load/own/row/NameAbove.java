@@ -10,6 +10,10 @@ final class NameAbove {
   private static final Pattern MARK_BEFORE =
       Pattern.compile("^(?:\"|''|„|”|do\\.?|dto\\.?)\\s+(?=\\S)");
 
+  /** Copper do. below Beech. */
+  private static final Pattern MARK_BEHIND =
+      Pattern.compile("(?<=\\p{L}{3})\\s+(?:\"|''|do\\.|dto\\.)$");
+
   private String nameAbove = "";
 
   /** What a column of genera said last. */
@@ -36,7 +40,10 @@ final class NameAbove {
     }
     if (MARK_BEFORE.matcher(text).lookingAt() && !nameAbove.isEmpty()) {
       String rest = MARK_BEFORE.matcher(text).replaceFirst("");
-      return genusAndSpecies(nameAbove) + " " + rest;
+      return genusAndSpecies(nameAbove, rest) + " " + rest;
+    }
+    if (MARK_BEHIND.matcher(text).find() && !nameAbove.isEmpty()) {
+      return MARK_BEHIND.matcher(text).replaceFirst("") + " " + nameAbove;
     }
     if (genusCell.isEmpty() && !genusAbove.isEmpty() && isEpithet(text)) {
       return genusAbove + " " + text;
@@ -55,9 +62,17 @@ final class NameAbove {
   }
 
   /** What a mark before a word stands for: the name above without its cultivar. */
-  private static String genusAndSpecies(String name) {
+  private static String genusAndSpecies(String name, String rest) {
     String called = PlantText.called(name);
     String[] words = called.split(" ");
+    boolean otherSpecies =
+        words.length > 1
+            && isEpithet(rest)
+            && PlantText.isEpithet(Keys.of(rest).split(" ")[0])
+            && PlantNames.shipped().isGenus(PlantNames.shipped().genusIn(words[0]));
+    if (otherSpecies) {
+      return words[0];
+    }
     boolean botanical =
         words.length > 2
             && PlantNames.shipped().isGenus(Keys.of(words[0]))

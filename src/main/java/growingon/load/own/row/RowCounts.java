@@ -1,10 +1,13 @@
 package growingon.load.own.row;
 
+import growingon.load.own.heading.ColumnFacts;
 import growingon.load.own.heading.Columns;
 import growingon.load.own.heading.HeadedCells;
 import growingon.load.own.heading.HeadingRead;
+import growingon.load.own.heading.Ledger;
 import growingon.load.own.heading.ListKind;
 import growingon.load.own.heading.OwnWords;
+import growingon.load.own.heading.SizeGroup;
 import growingon.load.own.heading.SoldOff;
 import growingon.load.own.lot.Draft;
 import growingon.load.own.sheet.SheetRow;
@@ -33,8 +36,10 @@ final class RowCounts {
   private final OwnWords own;
   private final ListKind list;
   private final boolean soldOff;
+  private final ColumnFacts facts;
 
-  RowCounts(HeadedCells heads, OwnWords own, boolean soldOff) {
+  RowCounts(HeadedCells heads, OwnWords own, boolean soldOff, ColumnFacts facts) {
+    this.facts = facts;
     this.heads = heads;
     this.own = own;
     this.list = own.list();
@@ -48,6 +53,10 @@ final class RowCounts {
     numbers(row, draft, reads, texts);
     if (reads.isEmpty() && list.isOffers()) {
       return;
+    }
+    if (reads.isEmpty() && isUnderASize()) {
+      reads.add(Read.of(0));
+      texts.add("");
     }
     if (reads.isEmpty()) {
       draft.rowAsked = true;
@@ -64,11 +73,24 @@ final class RowCounts {
       draft.about = true;
       draft.about(texts.get(0));
     }
-    if (!read.nod().isEmpty()) {
+    List<String> either = CountText.either(texts.get(0));
+    if (!either.isEmpty()) {
+      draft.ask(
+          "quantity",
+          texts.get(0),
+          either.get(0),
+          "which number holds: %s?".formatted(String.join(" or ", either)),
+          either);
+    } else if (!read.nod().isEmpty()) {
       draft.nod("quantity", texts.get(0), read.nod());
     }
     draft.note(read.note());
     takeQuantity(row, read.value().orElse(0), texts.get(0), draft);
+  }
+
+  /** A price under a size without a number: none of that size are there. */
+  private boolean isUnderASize() {
+    return heads.all().stream().anyMatch(head -> head.column() == SizeGroup.SIZE_COLUMN);
   }
 
   /** Every number that the row states, and the cells that it stands in. */
@@ -89,9 +111,32 @@ final class RowCounts {
       reads.add(packed);
       texts.add("packs");
     }
+    left(row, reads, texts);
+    boolean named = !heads.first(row, "species").isEmpty();
+    if (reads.isEmpty() && facts.isTreeARow() && named) {
+      reads.add(Read.of(1));
+      texts.add("");
+    }
     if (reads.isEmpty() && heads.all().stream().anyMatch(head -> head.is(Columns.PLANT_A_ROW))) {
       reads.add(Read.of(plantsOfRow(row)));
       texts.add(heads.first(row, "lot"));
+    }
+  }
+
+  /**
+   * What was there less what was sold and lost is left where no number says it; where the rows add
+   * up but one, that row's two numbers are both read.
+   */
+  private void left(SheetRow row, List<Read<Integer>> reads, List<String> texts) {
+    OptionalInt left = Ledger.left(heads, row);
+    boolean says = reads.stream().anyMatch(read -> read.value().isPresent());
+    if (left.isPresent() && (reads.isEmpty() || says && facts.isLedger())) {
+      String sum = "%s less what was sold and lost".formatted(heads.first(row, "opening"));
+      reads.add(
+          reads.isEmpty()
+              ? Read.likely(left.getAsInt(), sum + " is read as " + left.getAsInt())
+              : Read.of(left.getAsInt()));
+      texts.add(Integer.toString(left.getAsInt()));
     }
   }
 
@@ -189,6 +234,10 @@ final class RowCounts {
     }
     if (unit.matches("doz|dozen|12|dz")) {
       return 12;
+    }
+    Matcher inUnit = PACK.matcher(heads.first(row, "count unit"));
+    if (inUnit.find()) {
+      return Double.parseDouble(inUnit.group(1));
     }
     OptionalInt packed = heads.count(row, list.isOffers() ? "multiple" : "per pack");
     if (packed.isPresent()) {

@@ -10,6 +10,7 @@ import growingon.load.own.lot.Draft;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.size.SizeGrammar;
+import growingon.load.own.size.Span;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.MoneyText;
 import growingon.load.own.text.Read;
@@ -27,6 +28,9 @@ public final class RowPrices {
   private static final Set<String> HUNDREDS = Set.of("c", "100");
   private static final Set<String> PACKS =
       Set.of("pr", "pair", "pairs", "paar", "paire", "tray", "trays", "2", "doz", "dozen", "12");
+  private static final Pattern EACH =
+      Pattern.compile(
+          "(?iu)\\b(?:each|ea|je|pro stück|chacune?|pièce|per stuk|cad(?:auno)?|cada un[oa])\\b");
   private static final Pattern YEAR = Pattern.compile("(?:20)?(\\d{2})$");
 
   private final HeadedCells heads;
@@ -46,7 +50,9 @@ public final class RowPrices {
     if (draft.unitCost.isEmpty() && draft.quantity.orElse(0) > 0) {
       OptionalDouble whole = price(row, "row cost", draft);
       if (whole.isPresent()) {
-        draft.unitCost = OptionalDouble.of(whole.getAsDouble() / draft.quantity.getAsInt());
+        boolean each = EACH.matcher(heads.joined(row, "note")).find();
+        draft.unitCost =
+            OptionalDouble.of(whole.getAsDouble() / (each ? 1 : draft.quantity.getAsInt()));
       }
     }
     breaks(row, draft);
@@ -98,6 +104,9 @@ public final class RowPrices {
         if (amount.isPresent()) {
           double many = HeadingWords.pricedFor(head.heading());
           found[0] = OptionalDouble.of(amount.getAsDouble() / (1 + vat(head)) / many);
+          if (!read.nod().isEmpty()) {
+            draft.nod(ours, cell.get().text(), read.nod());
+          }
         } else {
           draft.note(head.heading() + " " + cell.get().text());
         }
@@ -106,27 +115,25 @@ public final class RowPrices {
     return found[0];
   }
 
-  /** The rate of VAT that the grower has stated for a column with it; nil where none is. */
+  /** The rate of VAT that the grower or the heading has stated for a column with it; else nil. */
   private double vat(HeadingRead head) {
-    return head.unit().equals(Units.GROSS)
-        ? own.find("vat", head.heading())
-            .flatMap(rate -> SizeGrammar.bare(rate.replace("%", "")))
-            .map(rate -> rate.from() / 100)
-            .orElse(0.0)
-        : 0;
+    return head.unit().equals(Units.GROSS) ? rate(head).orElse(0.0) / 100 : 0;
   }
 
-  private boolean isRated(HeadingRead head) {
+  private Optional<Double> rate(HeadingRead head) {
     return own.find("vat", head.heading())
         .flatMap(rate -> SizeGrammar.bare(rate.replace("%", "")))
-        .isPresent();
+        .map(Span::from)
+        .or(head::statedVat);
   }
 
   /** The latest year first, gross prices not before their rate of VAT is known. */
   private List<HeadingRead> byYear(String ours) {
     return latestFirst(
         heads.all().stream()
-            .filter(head -> head.is(ours) && (!head.unit().equals(Units.GROSS) || isRated(head)))
+            .filter(
+                head ->
+                    head.is(ours) && (!head.unit().equals(Units.GROSS) || rate(head).isPresent()))
             .toList());
   }
 

@@ -6,6 +6,7 @@ import growingon.load.own.heading.HeadedCells;
 import growingon.load.own.heading.HeadedCells.Filled;
 import growingon.load.own.heading.HeadingRead;
 import growingon.load.own.heading.OwnWords;
+import growingon.load.own.heading.Titles;
 import growingon.load.own.lot.Draft;
 import growingon.load.own.lot.Site;
 import growingon.load.own.plant.PlantMatch;
@@ -14,11 +15,13 @@ import growingon.load.own.plant.PlantText;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.size.SizeGrammar;
+import growingon.load.own.text.BoughtText;
 import growingon.load.own.text.CountText;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.MonthText;
 import growingon.load.own.text.OfferMonth;
 import growingon.load.own.text.Read;
+import growingon.load.own.text.Units;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
@@ -31,6 +34,7 @@ import java.util.stream.Stream;
 /** Reads a row of a list that is a lot. */
 final class RowReader {
   private static final Pattern TWO_NAMES = Pattern.compile("\\p{L}{3,}\\s*/\\s*\\p{L}{3,}");
+  private static final Set<String> REMARKS = Set.of("note", "quality word", "habit", "form");
   private static final Set<String> DOUBTS =
       Set.of(
           "mixed",
@@ -68,7 +72,7 @@ final class RowReader {
     this.site = site;
     this.own = own;
     this.sizes = new RowSizes(this.heads, facts, site, own);
-    this.counts = new RowCounts(this.heads, own, soldOff);
+    this.counts = new RowCounts(this.heads, own, soldOff, facts);
     this.terms = new RowTerms(this.heads);
     this.prices = new RowPrices(this.heads, own, currencies);
   }
@@ -84,6 +88,9 @@ final class RowReader {
     dates(row, draft);
     prices.read(row, draft);
     words(row, draft);
+    if (!own.list().isOffers()) {
+      heads.each(row, "note", cell -> bought(cell.text(), draft));
+    }
     sizes.settle(draft);
     if (own.list().isOffers()) {
       terms.read(row, draft);
@@ -116,23 +123,56 @@ final class RowReader {
     return draft;
   }
 
+  /** Whether a remark says that all plants of a row are sold, ordered only, or dead. */
+  boolean hasDeparted(SheetRow row) {
+    return !own.list().isOffers()
+        && heads.all().stream()
+            .filter(head -> REMARKS.contains(head.ours()))
+            .map(head -> row.text(head.column()))
+            .anyMatch(
+                remark ->
+                    Departed.of(remark) == Departed.ALL
+                        && !(Departed.isOrder(remark) && hasCome(row)));
+  }
+
+  /** Whether a row states a month of arrival. */
+  boolean hasCome(SheetRow row) {
+    boolean[] came = {false};
+    heads.each(row, "arrived", cell -> came[0] |= month(cell).value().isPresent());
+    return came[0];
+  }
+
+  /** Whether a row states that its plants came after a month. */
+  boolean comesAfter(SheetRow row, YearMonth month) {
+    boolean[] later = {false};
+    heads.each(
+        row,
+        "arrived",
+        cell -> {
+          Read<YearMonth> read = month(cell);
+          later[0] |= !read.about() && read.value().filter(each -> each.isAfter(month)).isPresent();
+        });
+    return later[0];
+  }
+
   /** Whether a title says in which pot or form a supplier sells what stands below it. */
   boolean readsSizeOf(String title) {
     return own.list().isOffers() && RowSizes.ofTitle(title).isPresent();
   }
 
   private void plant(SheetRow row, Draft draft, String genus, Optional<PlantMatch> group) {
+    String cultivar = cultivar(row, draft);
     String own = heads.first(row, "genus");
     String key = own.isEmpty() ? genus : PlantNames.genusOf(Keys.of(own));
     Optional<String> said =
         this.own
             .find("species", draft.ownName)
             .or(() -> this.own.find("species", PlantText.called(draft.ownName)));
-    String cultivar = heads.first(row, "cultivar");
     draft.genus = key;
     draft.match =
         said.map(PlantNames.shipped()::saidToBe)
-            .orElseGet(() -> find(draft.ownName, key, heads.first(row, "common name")));
+            .orElseGet(
+                () -> find(withCultivar(draft, cultivar), key, heads.first(row, "common name")));
     if (!draft.match.isKnown() && group.isPresent()) {
       draft.match = draft.match.isPlant() ? draft.match : group.get();
     }
@@ -142,8 +182,47 @@ final class RowReader {
     }
     heads.each(row, "common name", cell -> draft.note(cell.text()));
     String rootstock = heads.first(row, "rootstock");
-    draft.note(rootstock.isEmpty() ? "" : "on " + rootstock);
+    if (rootstock.equals(draft.ownName)) {
+      draft.nod("species", rootstock, "what stands under rootstock alone is the rootstock itself");
+    } else {
+      draft.note(rootstock.isEmpty() ? "" : "on " + rootstock);
+    }
     doubt(draft);
+  }
+
+  /**
+   * The cultivar; the second half of a common name, as in Orme | champêtre, is part of the name,
+   * and words without quotes among quoted cultivars are a form.
+   */
+  private String cultivar(SheetRow row, Draft draft) {
+    String[] cultivar = {heads.first(row, "cultivar")};
+    PlantMatch both = PlantNames.shipped().find(draft.ownName + " " + cultivar[0], "");
+    PlantMatch alone = PlantNames.shipped().find(draft.ownName, "");
+    boolean second =
+        Pattern.matches("\\p{Ll}.*", cultivar[0])
+            && !draft.ownName.contains(cultivar[0])
+            && both.how() == PlantMatch.How.CERTAIN
+            && PlantNames.shipped().isName(draft.ownName + " " + cultivar[0]);
+    if (second) {
+      draft.ownName = draft.ownName + " " + cultivar[0];
+      return alone.equals(both) ? "" : cultivar[0];
+    }
+    heads.each(
+        row,
+        "cultivar",
+        cell -> {
+          if (facts.hasQuotes(cell.head().column()) && cell.text().matches("\\p{Ll}.*")) {
+            draft.note(SizeGrammar.readWords(cell.text(), draft.size));
+            cultivar[0] = "";
+          }
+        });
+    return cultivar[0];
+  }
+
+  private static String withCultivar(Draft draft, String cultivar) {
+    return cultivar.isEmpty() || draft.ownName.contains(cultivar)
+        ? draft.ownName
+        : draft.ownName + " " + quoted(cultivar);
   }
 
   private static String quoted(String cultivar) {
@@ -208,10 +287,47 @@ final class RowReader {
             }
           }
         });
+    opened(row, draft);
     heads.each(
         row,
         "potted",
         cell -> month(cell).value().ifPresent(month -> draft.potted = Optional.of(month)));
+  }
+
+  /** A month and a price in a remark count, with a nod, where no column says them. */
+  private void bought(String remark, Draft draft) {
+    BoughtText said = BoughtText.of(remark);
+    if (!heads.has("arrived") && draft.arrived.isEmpty() && said.month().isPresent()) {
+      draft.arrived = said.month();
+      draft.nod("arrived", remark, "%s is when they came".formatted(said.month().get()));
+    }
+    boolean priced = heads.has("unit cost") || heads.has("row cost");
+    if (!priced && draft.unitCost.isEmpty() && said.cost().isPresent()) {
+      draft.unitCost = said.cost();
+      draft.nod("unit cost", remark, "%s is what one cost".formatted(said.cost().getAsDouble()));
+    }
+  }
+
+  /** Of which none were there when the books were opened cannot have come before. */
+  private void opened(SheetRow row, Draft draft) {
+    heads.each(
+        row,
+        "opening",
+        cell -> {
+          Optional<YearMonth> opened = Titles.month(SheetCell.of(cell.head().heading()));
+          boolean before =
+              CountText.isGone(cell.cell())
+                  && draft.quantity.orElse(0) > 0
+                  && opened.isPresent()
+                  && draft.arrived.filter(month -> month.isBefore(opened.get())).isPresent();
+          if (before) {
+            draft.ask(
+                "arrived",
+                heads.first(row, "arrived"),
+                "none were there by %s; which month and year?".formatted(cell.head().heading()));
+            draft.arrived = Optional.empty();
+          }
+        });
   }
 
   private Read<YearMonth> month(Filled cell) {
@@ -219,7 +335,11 @@ final class RowReader {
     return site.buysFrom()
         .filter(from -> own.list().isOffers())
         .map(from -> new OfferMonth(months, from).of(cell.cell()))
-        .orElseGet(() -> months.of(cell.cell()));
+        .orElseGet(
+            () ->
+                cell.head().unit().equals(Units.WEEK)
+                    ? months.ofWeek(cell.cell())
+                    : months.of(cell.cell()));
   }
 
   private void words(SheetRow row, Draft draft) {
@@ -233,9 +353,20 @@ final class RowReader {
     heads.each(row, "other price", cell -> draft.note(cell.head().heading() + " " + cell.text()));
     heads.each(row, "clear stem", cell -> draft.note("clear stem " + cell.text()));
     heads.each(row, "crown mm", cell -> draft.note(cell.head().heading() + " " + cell.text()));
-    kept(draft);
+    kept(heads.joined(row, "selling price"), draft);
+    List<String> some = new ArrayList<>();
+    REMARKS.forEach(
+        ours ->
+            heads.each(
+                row,
+                ours,
+                cell -> {
+                  if (Departed.of(cell.text()) == Departed.SOME) {
+                    some.add(cell.text());
+                  }
+                }));
     for (String text : List.copyOf(draft.notes)) {
-      if (isDoubtful(text)) {
+      if (isDoubtful(text) || some.contains(text)) {
         draft.ask(
             "quantity",
             text,
@@ -247,8 +378,8 @@ final class RowReader {
   }
 
   /** What stands somewhere private is stock all the same, till it is said not to be. */
-  private static void kept(Draft draft) {
-    Stream.concat(Stream.of(draft.place), draft.notes.stream())
+  private static void kept(String price, Draft draft) {
+    Stream.concat(Stream.of(draft.place, price), draft.notes.stream())
         .filter(
             text ->
                 RowWords.isNotForSale(text)
@@ -284,7 +415,7 @@ final class RowReader {
     List<String> names = new ArrayList<>();
     heads.each(row, "place", cell -> names.add(cell.text()));
     List<String> details = new ArrayList<>();
-    heads.each(row, "place detail", cell -> details.add(hasPlace() ? noted(cell) : cell.text()));
+    heads.each(row, "place detail", cell -> details.add(noted(cell)));
     if (!hasPlace()) {
       draft.placeIsDetail = true;
       names.addAll(details);
@@ -292,6 +423,7 @@ final class RowReader {
       details.forEach(draft::note);
     }
     String place = String.join(", ", names);
-    return own.find("place", place).orElse(place);
+    String cells = heads.joined(row, "place", "place detail");
+    return own.find("place", place).or(() -> own.find("place", cells)).orElse(place);
   }
 }

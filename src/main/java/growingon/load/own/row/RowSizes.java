@@ -7,7 +7,9 @@ import growingon.load.own.heading.HeadingRead;
 import growingon.load.own.heading.OwnWords;
 import growingon.load.own.lot.Draft;
 import growingon.load.own.lot.Site;
+import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
+import growingon.load.own.size.Inches;
 import growingon.load.own.size.PotSize;
 import growingon.load.own.size.SizeGrammar;
 import growingon.load.own.size.SizeParts;
@@ -29,9 +31,16 @@ final class RowSizes {
   private static final Pattern TWO_CLASSES =
       Pattern.compile("(\\d+\\s*[-–]\\s*\\d+)\\s*[/&,+]\\s*(\\d+\\s*[-–]\\s*\\d+)");
 
-  /** What stands so under a pot heading is the pot's top, not the plant. */
-  private static final Pattern SIDES =
-      Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*[x×]\\s*\\d+(?:[.,]\\d+)?(?:\\s*cm)?");
+  private static final Pattern ROUGHLY =
+      Pattern.compile(
+          "(?i)(?:[~±≈]|(?:about|abt|approx|ca|c|circa|env|etwa|ungefähr|ong)\\b\\.?)\\s*(\\d.*)");
+
+  private static final Pattern CALIPER =
+      Pattern.compile("(?i)(\\d+(?:[.,]\\d+)?)\\s*cal(?:iper|liper)?\\.?");
+
+  /** The cell's own unit beats the heading's. */
+  private static final Pattern IN_CM =
+      Pattern.compile("(\\d+(?:[.,]\\d+)?(?:\\s*[-–/]\\s*\\d+(?:[.,]\\d+)?)?)\\s*cm\\.?");
 
   private static final String FORMS = "bare root|root ball|container|cutting|seedling";
 
@@ -45,12 +54,14 @@ final class RowSizes {
   private final ColumnFacts facts;
   private final Site site;
   private final OwnWords own;
+  private final RowPots pots;
 
   RowSizes(HeadedCells heads, ColumnFacts facts, Site site, OwnWords own) {
     this.heads = heads;
     this.facts = facts;
     this.site = site;
     this.own = own;
+    this.pots = new RowPots(facts, own);
   }
 
   /** What a row says of pot, trunk, girth, height, age and form. */
@@ -61,7 +72,7 @@ final class RowSizes {
         || SizeGrammar.saysStandard(draft.ownName)) {
       draft.size.standard();
     }
-    heads.each(row, "pot", cell -> pot(cell, draft));
+    heads.each(row, "pot", cell -> pots.read(cell, draft));
     heads.each(row, "trunk mm", cell -> trunk(cell, draft));
     heads.each(row, "girth cm", cell -> girth(cell, draft));
     heads.each(row, "height cm", cell -> height(cell, draft));
@@ -125,43 +136,32 @@ final class RowSizes {
           .filter(pot -> parts.asks().isEmpty() && pot.litres() > 0.2)
           .ifPresent(draft.size::pot);
     }
+    if (draft.size.trunkMm().isEmpty() && draft.size.girthCm().isEmpty()) {
+      SizeParts girths = new SizeParts();
+      SizeGrammar.girths(text, girths);
+      girths.girthCm().ifPresent(draft.size::girth);
+    }
     SizeParts roots = new SizeParts();
     SizeGrammar.roots(text, roots);
     roots.form().ifPresent(draft.size::form);
   }
 
-  private void pot(Filled cell, Draft draft) {
-    String text = cell.text();
-    Optional<String> said = own.find("pot", text);
-    Optional<Span> bare = SizeGrammar.bare(said.orElse(text));
-    if (bare.isEmpty()) {
-      Matcher sides = SIDES.matcher(text.strip());
-      SizeGrammar.readSize(sides.matches() ? "P" + sides.group(1) : said.orElse(text), draft.size);
-      return;
-    }
-    switch (facts.unit(cell.head().column())) {
-      case "litres" -> draft.size.pot(PotSize.ofLitres(bare.get().middle()));
-      case "cm" -> draft.size.pot(PotSize.square(bare.get().middle()));
-      case "mm" -> draft.size.pot(PotSize.square(bare.get().middle() / 10));
-      case "in" -> draft.size.pot(PotSize.roundOf(Math.rint(bare.get().middle() * 2.54)));
-      case "gallons" -> draft.size.pot(PotSize.containerClass(bare.get().middle()));
-      default ->
-          draft.ask(
-              "pot",
-              text,
-              "",
-              "is the pot %s litres or %s cm wide?".formatted(text, text),
-              List.of(text + " litre", "P" + text));
-    }
-  }
-
-  private void trunk(Filled cell, Draft draft) {
+  private void trunk(Filled roughly, Draft draft) {
+    Filled cell = exact(roughly, draft);
     Optional<Span> bare = SizeGrammar.bare(cell.text());
     String unit = facts.unit(cell.head().column());
     if (dateSize(cell, draft)) {
       return;
     }
-    if (bare.isEmpty()) {
+    Matcher stated = IN_CM.matcher(cell.text());
+    if (stated.matches()) {
+      SizeGrammar.bare(stated.group(1)).ifPresent(cm -> draft.size.trunk(cm.times(Units.mm("cm"))));
+      return;
+    }
+    Optional<Span> inches = Inches.of(cell.text(), unit.equals("in"));
+    if (bare.isEmpty() && inches.isPresent()) {
+      draft.size.trunk(inches.get().times(Units.mm("in")));
+    } else if (bare.isEmpty()) {
       measure(cell, draft);
     } else if (unit.equals(Units.ASK)) {
       draft.ask(
@@ -173,7 +173,8 @@ final class RowSizes {
     }
   }
 
-  private void girth(Filled cell, Draft draft) {
+  private void girth(Filled roughly, Draft draft) {
+    Filled cell = exact(roughly, draft);
     Optional<Span> bare = SizeGrammar.bare(cell.text());
     String unit = Units.isLength(cell.head().unit()) ? cell.head().unit() : "cm";
     if (dateSize(cell, draft)) {
@@ -189,7 +190,16 @@ final class RowSizes {
           List.of(two.group(1), two.group(2)));
       return;
     }
-    if (bare.isEmpty()) {
+    boolean heading = unit.equals("in");
+    Matcher caliper = CALIPER.matcher(cell.text());
+    Optional<Span> inches = Inches.of(cell.text(), heading);
+    if (heading && caliper.matches()) {
+      SizeGrammar.bare(caliper.group(1))
+          .map(span -> span.times(Units.mm(unit)))
+          .ifPresent(draft.size::trunk);
+    } else if (bare.isEmpty() && inches.isPresent()) {
+      draft.size.girth(inches.get().times(Units.mm("in") / 10));
+    } else if (bare.isEmpty()) {
       Matcher inCm =
           Pattern.compile("(\\d+(?:[.,]\\d+)?)(?:\\s*[-–/]\\s*(\\d+(?:[.,]\\d+)?))?\\s*cm")
               .matcher(cell.text());
@@ -204,16 +214,24 @@ final class RowSizes {
     }
   }
 
+  /** Without the mark that says that it is about, which is kept: ~8, ca. 120. */
+  private static Filled exact(Filled cell, Draft draft) {
+    Matcher about = ROUGHLY.matcher(cell.text());
+    if (!about.matches()) {
+      return cell;
+    }
+    draft.about(cell.text());
+    draft.about = true;
+    return new Filled(cell.head(), SheetCell.of(about.group(1)));
+  }
+
   /** 6-Aug in a size cell is the class 6-8 that a spreadsheet made a date. */
   private boolean dateSize(Filled cell, Draft draft) {
-    if (cell.cell().date().isEmpty()) {
+    Optional<Span> dated = DateSize.of(cell.cell());
+    if (dated.isEmpty()) {
       return false;
     }
-    int day = cell.cell().date().get().getDayOfMonth();
-    int month = cell.cell().date().get().getMonthValue();
-    int year = cell.cell().date().get().getYear() % 100;
-    int other = day == 1 && cell.cell().yearShown() ? year : day;
-    Span span = Span.of(Math.min(other, month), Math.max(other, month));
+    Span span = dated.get();
     String said = "%s is read as %s".formatted(cell.text(), SizeParts.shown(span));
     if (span.isGirthClass() && !own.refuses("size", said)) {
       if (cell.head().is("trunk mm")) {
@@ -242,13 +260,17 @@ final class RowSizes {
     }
   }
 
-  private void height(Filled cell, Draft draft) {
+  private void height(Filled roughly, Draft draft) {
+    Filled cell = exact(roughly, draft);
     Optional<Span> bare = SizeGrammar.bare(cell.text());
     String unit = facts.unit(cell.head().column());
     if (dateSize(cell, draft)) {
       return;
     }
-    if (bare.isEmpty()) {
+    Optional<Span> inches = Inches.of(cell.text(), unit.equals("in"));
+    if (bare.isEmpty() && inches.isPresent()) {
+      draft.size.height(inches.get().times(Units.mm("in") / 10));
+    } else if (bare.isEmpty()) {
       measure(cell, draft);
     } else if (unit.equals(Units.ASK)) {
       draft.ask(
@@ -268,6 +290,7 @@ final class RowSizes {
     }
     String text = cell.text();
     Optional<Span> bare = SizeGrammar.bare(text);
+    facts.trunkWordMm(cell.head().column()).ifPresent(draft.size::trunksIn);
     String unit = cell.head().unit();
     if (bare.isPresent() && Units.isLength(unit) && !unit.equals("cm")) {
       draft.size.height(bare.get().times(Units.mm(unit) / 10));

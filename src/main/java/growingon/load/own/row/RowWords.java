@@ -1,5 +1,6 @@
 package growingon.load.own.row;
 
+import growingon.load.own.plant.PlantNames;
 import growingon.load.own.text.Keys;
 import java.util.List;
 import java.util.Set;
@@ -10,19 +11,31 @@ final class RowWords {
   private static final Pattern STARS = Pattern.compile("^[*\\s]+");
   private static final Pattern TOTAL =
       Pattern.compile(
-          "(?:\\*\\s*)?(?:tot|total|totals|\\d+ (?:trees|plants|baume|pflanzen)|zusammen|sub total|subtotal|grand total|sum|summe|zwischensumme|"
-              + "gesamt\\p{L}*|insgesamt|sous total|totaal|subtotaal|totale|subtotale|suma|somme|endsumme)(?: .*)?");
+          "(?:\\*\\s*)?(?:(?:(?:rough|approx|about|our|my|geschatzt\\p{L}*|ungefahr\\p{L}*|environ|ongeveer|circa) )?(?:tot|total|totals|totaal|totale)|\\d+ (?:trees|plants|baume|pflanzen)|zusammen|sub total|subtotal|grand total|sum|summe|zwischensumme|"
+              + "gesamt\\p{L}*|insgesamt|sous total|totaal|subtotaal|totale|subtotale|suma|somme|endsumme|samen|tezamen|ensemble|insieme)(?: .*)?");
   private static final Pattern ALL_TOLD =
       Pattern.compile(
-          ".* (?:all told|altogether|in total|in all|insgesamt|en tout|in totaal|in totale|en total)");
+          ".* (?:all told|altogether|in total|in all|insgesamt|gesamt|total|totals|totaal|totale|summe|suma|somme|en tout|in totaal|in totale|en total)");
+  private static final Pattern TREE_A_ROW =
+      Pattern.compile(
+          " (?:(?:one|1) (?:tree|plant) (?:a|per) (?:row|line)|(?:one|1|a) (?:row|line) (?:is )?(?:one|1|a) (?:tree|plant)"
+              + "|(?:eine?|1) (?:baum|pflanze) (?:je|pro) (?:zeile|reihe)|(?:eine|1|jede|je) (?:zeile|reihe) (?:ist )?(?:eine?|1) (?:baum|pflanze)"
+              + "|(?:un|une|1) (?:arbre|plante) par ligne|(?:une|1) ligne (?:est )?(?:un|une|1) (?:arbre|plante)"
+              + "|(?:een|1) (?:boom|plant) per (?:regel|rij)|(?:een|1|elke) (?:regel|rij) (?:is )?(?:een|1) (?:boom|plant)"
+              + "|(?:un|una|1) (?:albero|pianta) per riga|(?:una|1) riga (?:e )?(?:un|una|1) (?:albero|pianta)"
+              + "|(?:un|una|1) (?:arbol|planta) por (?:linea|fila)|(?:una|1) (?:linea|fila) (?:es )?(?:un|una|1) (?:arbol|planta)) ");
   private static final Pattern NOT_STOCK =
       Pattern.compile(
-          "(?:.* )?(?:sundries|materials|old codes|do not use|gone|sold|dead|archive|archiv|on order|ordered|bestellt|verkauft|"
-              + "commande|commandes|besteld|ordinato|ordinati|pedido|pedidos|verkocht|vendu|vendus|venduto)(?: .*)?");
+          "(?:.* )?(?:to come|coming|awaited|sundries|materials|old codes|do not use|gone|sold|dead|archive|archiv|on order|ordered|bestellt|verkauft|"
+              + "commandee?s?|besteld|ordinat[oaie]|pedid[oa]s?|verkocht|vendue?s?|vendut[oaie]|vendid[oa]s?|"
+              + "expected|incoming|erwartet|zu erwarten|te verwachten|verwacht|attendue?s?|a venir|in arrivo|por llegar|noch nicht da|"
+              + "nog niet binnen|pension|in stalling|not ours|customers? (?:trees|plants)|gehoren uns nicht|kundenbaume|kundenpflanzen|"
+              + "arbres de clients|klantenbomen|bomen van klanten|alberi di clienti|arboles de clientes)(?: .*)?");
   private static final Pattern NOT_FOR_SALE =
       Pattern.compile(
           " (?:private|nfs|not for sale|privat|unverkauflich|nicht verkauflich|eigenbedarf|prive|pas a vendre|niet te koop|"
-              + "privato|non in vendita|privado|no se vende) ");
+              + "privato|non in vendita|privado|no se vende|nicht verkaufen|not to be sold|do not sell|ne pas vendre|niet verkopen|non vendere|no vender|mutterpflanze|mutterbaum|"
+              + "mother plant|stock plant|pied mere|moederplant|pianta madre|planta madre) ");
   private static final Pattern DUE =
       Pattern.compile("(?:.* )?(?:ordered|due|coming|on order|bestellt|kommt|besteld)(?: .*)?");
   private static final Set<String> THINGS =
@@ -57,22 +70,30 @@ final class RowWords {
   private static final Pattern PLACE =
       Pattern.compile(
           "(?:.*(?:tunnel|poly|glass ?house|greenhouse|haus|house|serre|serra|kas|invernadero|bench|table|tisch|beet|feld|field|quartier|parcelle|campo|veld|"
-              + "standing|yard|bay|frame).*|(?:bed|row|block|area) ?\\p{L}?\\d*.*)");
+              + "standing|yard|bay|frame).*|(?:bed|row|block|area) ?\\p{L}?\\d*.*"
+              + "|(?:.* )?(?:paddock|orchard|terrace|plot|halle|flache|terrasse|acker|garten|hof|loods|akker|perceel|terrein|erf|terras|carre|"
+              + "aire|prairie|cour|verger|planche|ombraio|piazzale|appezzamento|vivaio|umbraculo|era|parcela|finca|bancal|patio)(?: .*)?)");
   private static final Pattern NAMED_PLACE =
       Pattern.compile(
           "(?:(?:poly|glass|folien|gewachs|green)? ?(?:tunnel|polytunnel|house|glasshouse|greenhouse|haus|serre|serra|kas|"
-              + "invernadero|bench|tisch|bed|beet|feld|field|quartier|parcelle|campo|veld|buitenveld|standing|yard|bay|frame|row|block)"
+              + "invernadero|bench|tisch|bed|beet|feld|field|quartier|parcelle|campo|veld|buitenveld|standing|yard|bay|frame|row|block|"
+              + "halle|flache|terrasse|carre|aire|planche|loods|perceel|ombraio|umbraculo|parcela)"
               + "(?: (?:\\p{L}{1,10}|\\d{1,3}\\p{L}?))?|\\p{L}{1,10} (?:tunnel|field|bed|beet|feld|veld|standing|yard))");
   private static final Set<String> DITTO =
       Set.of(
           "\"", "''", "do.", "do", "dto.", "dto", "ditto", "idem", "id.", "id", "„", "”", "“", "〃",
-          "-\"-", "--\"--", "dito");
+          "-\"-", "--\"--", "dito", "íd.", "íd", "idm", "ídem");
 
   private RowWords() {}
 
   static boolean isTotal(String text) {
     String key = Keys.of(STARS.matcher(text).replaceFirst(""));
     return TOTAL.matcher(key).matches() || ALL_TOLD.matcher(key).matches();
+  }
+
+  /** Whether a title says that a row is one tree where no number says otherwise. */
+  static boolean saysATreeARow(String title) {
+    return TREE_A_ROW.matcher(" " + Keys.of(title.replace("=", " ")) + " ").find();
   }
 
   static boolean isNotStock(String text) {
@@ -88,13 +109,21 @@ final class RowWords {
     return DUE.matcher(Keys.of(text)).matches();
   }
 
-  static boolean isThing(String name) {
+  /** Canes and pots; Oak stake and Pine bark 50 l are no trees either. */
+  static boolean isThing(String name, String genus) {
     String key = Keys.of(name);
-    return Keys.words(key).stream().anyMatch(THINGS::contains) || key.contains("empty pot");
+    boolean thing =
+        Keys.words(key).stream().anyMatch(THINGS::contains) || key.contains("empty pot");
+    return thing && (endsWithThing(name) || !PlantNames.shipped().find(name, genus).isPlant());
+  }
+
+  /** Whether a name is a number, and names no plant. */
+  static boolean isFigure(String name) {
+    return name.matches("[0-9]+");
   }
 
   /** Whether it is a short name whose last word, before any figures, is a thing. */
-  static boolean endsWithThing(String name) {
+  private static boolean endsWithThing(String name) {
     List<String> words = Keys.words(Keys.of(name).replaceFirst("[0-9].*$", "").strip());
     return !words.isEmpty() && words.size() <= 3 && THINGS.contains(words.get(words.size() - 1));
   }
@@ -110,6 +139,13 @@ final class RowWords {
   /** Whether a title is a place and no more: Tunnel 2, Quartier Süd, Buitenveld. */
   static boolean isNamedPlace(String text) {
     return NAMED_PLACE.matcher(Keys.of(text)).matches();
+  }
+
+  /** Whether a remark is a place and which of several: Halle 2. */
+  static boolean isOneOfPlaces(String text) {
+    return Keys.words(Keys.of(text)).size() == 2
+        && isNamedPlace(text)
+        && !PlantNames.shipped().find(text, "").isPlant();
   }
 
   static boolean isDitto(String text) {

@@ -9,7 +9,9 @@ import growingon.load.own.heading.HeadingRow;
 import growingon.load.own.heading.OwnWords;
 import growingon.load.own.heading.SizeGroup;
 import growingon.load.own.heading.SoldOff;
+import growingon.load.own.heading.TitledPrices;
 import growingon.load.own.heading.Titles;
+import growingon.load.own.heading.WhoseList;
 import growingon.load.own.lot.Draft;
 import growingon.load.own.lot.Question;
 import growingon.load.own.lot.Site;
@@ -19,7 +21,6 @@ import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Meaning;
 import growingon.load.own.text.MonthText;
-import growingon.load.own.text.Words;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -28,6 +29,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /** One sheet of a list: its heading rows, side by side and one below the other, and its rows. */
 public final class SheetRead {
@@ -55,6 +57,9 @@ public final class SheetRead {
           "existencias",
           "availability");
 
+  /** One in so many. */
+  private static final int FEW = 5;
+
   private final Sheet sheet;
   private final OwnWords own;
   private final Site site;
@@ -68,13 +73,38 @@ public final class SheetRead {
   public final List<ListRead.UnusedTitle> unusedTitles = new ArrayList<>();
   public final Set<String> currencies = new HashSet<>();
   public Optional<YearMonth> counted = Optional.empty();
+  private static final Pattern COLOUR =
+      Pattern.compile("\\p{L}{3,}(?: \\p{L}+)?\\s*[=:]\\s*\\p{L}.*");
+
+  /** Lines above the list that say what a colour means. */
+  public final List<String> colours = new ArrayList<>();
+
+  private boolean treeARow;
+  private Optional<String> vat = Optional.empty();
   public String why = "";
 
   public SheetRead(Sheet sheet, OwnWords own, Site site) {
-    this.sheet = sheet;
+    Optional<BenchChart> chart =
+        HeadingRow.find(sheet, own).isEmpty() ? BenchChart.of(sheet) : Optional.empty();
+    this.sheet = chart.map(BenchChart::list).orElse(sheet);
     this.own = own;
     this.site = site;
     read();
+    chart.filter(each -> isList()).ifPresent(this::tellChart);
+    Optional<String> terms = isList() ? WhoseList.terms(sheet, own) : Optional.empty();
+    if (terms.isPresent()) {
+      notices.add(0, this.sheet.said(WhoseList.notice(terms.get())));
+      questions.add(0, WhoseList.question(sheet, lots));
+    }
+  }
+
+  private void tellChart(BenchChart chart) {
+    String others = String.join(", ", chart.others());
+    notices.add(
+        0,
+        sheet.said(
+            "is read as a chart: each cell is a lot, and stands where the heading above it says"
+                + (others.isEmpty() ? "" : "; no plants are %s".formatted(others))));
   }
 
   public Sheet sheet() {
@@ -93,6 +123,8 @@ public final class SheetRead {
       why = "you said so";
     } else if (first.isEmpty()) {
       why = "no row has headings with a plant's name";
+    } else if (WhoseList.isASuppliers(sheet, own)) {
+      why = "you said that it is a supplier's; " + WhoseList.BY_OFFERS;
     } else if (RowWords.isNotStock(sheet.name())) {
       why = "its name says that it is no stock";
     }
@@ -113,20 +145,16 @@ public final class SheetRead {
     for (int i = 0; i < head.firstIndex(); i++) {
       kinds.put(sheet.rows().get(i).number(), RowKind.TITLE);
       for (SheetCell cell : sheet.rows().get(i).cells().values()) {
-        counted = counted.or(() -> Titles.month(cell));
+        counted =
+            counted.or(
+                () -> TitleAbove.isOfAPlace(cell.text()) ? Optional.empty() : Titles.month(cell));
+        if (COLOUR.matcher(cell.text().strip()).matches()) {
+          colours.add(cell.text().strip());
+        }
+        treeARow |= RowWords.saysATreeARow(cell.text());
+        vat = vat.or(() -> TitledPrices.vatOf(cell.text()));
       }
     }
-  }
-
-  /** The place that the line right above a heading row says of the list below it. */
-  private String placeAbove(HeadingRow head, int from, int to) {
-    if (head.firstIndex() == 0) {
-      return "";
-    }
-    SheetRow above = sheet.rows().get(head.firstIndex() - 1).between(from, to);
-    String text =
-        above.cells().size() == 1 ? above.cells().values().iterator().next().text().strip() : "";
-    return RowWords.isNamedPlace(text) ? text : "";
   }
 
   private Set<String> titleKeys(HeadingRow head) {
@@ -164,10 +192,11 @@ public final class SheetRead {
     return null;
   }
 
-  private void block(HeadingRow head, List<SheetRow> body) {
-    for (int i = head.firstIndex(); i <= head.lastIndex(); i++) {
+  private void block(HeadingRow found, List<SheetRow> body) {
+    for (int i = found.firstIndex(); i <= found.lastIndex(); i++) {
       kinds.put(sheet.rows().get(i).number(), RowKind.HEADING);
     }
+    HeadingRow head = found.withRemarks(body);
     List<Integer> starts = head.sizes().isEmpty() ? starts(head) : List.of();
     for (SizeGroup group : SizeGroup.of(head)) {
       part(group.heading(), group.rows(body), 0, Integer.MAX_VALUE);
@@ -200,18 +229,35 @@ public final class SheetRead {
     List<SheetRow> own0 = rows.stream().filter(row -> !row.cells().isEmpty()).toList();
     List<SheetRow> values =
         own0.stream().filter(row -> row.cells().size() > 1 && !isAgain(row, head)).toList();
-    List<HeadingRead> reads = Columns.of(sheet, head, values, from, to, own);
+    List<HeadingRead> reads =
+        TitledPrices.settled(Columns.of(sheet, head, values, from, to, own), vat);
     heads.addAll(reads);
     ColumnFacts facts = ColumnFacts.of(reads, values, notices);
+    if (treeARow) {
+      facts.treeARow();
+      notices.add(sheet.said("a row without a number is one plant, as your title says"));
+    }
     boolean soldOff = SoldOff.isToBeTakenOff(sheet.name(), reads, values, own, questions, notices);
     Currencies money = Currencies.of(sheet.name(), reads, values, own, questions);
     currencies.addAll(money.all());
     RowReader reader = new RowReader(sheet.name(), reads, facts, site, own, soldOff, money);
     reserved(reads, values);
     BlockReader block =
-        new BlockReader(sheet, reads, reader, titleKeys(head), placeAbove(head, from, to));
+        new BlockReader(
+            sheet,
+            reads,
+            reader,
+            titleKeys(head),
+            TitleAbove.of(sheet, head, from, to),
+            counted.filter(month -> holds(month, reader, values)));
     block.read(headed(own0, reads));
     take(block);
+  }
+
+  /** The month of a title is not that of the count where many plants have come after it. */
+  private boolean holds(YearMonth month, RowReader reader, List<SheetRow> rows) {
+    long later = rows.stream().filter(row -> reader.comesAfter(row, month)).count();
+    return !own.list().isOffers() && later * FEW <= rows.size();
   }
 
   /** What is promised to others is planned with all the same. */
@@ -257,37 +303,14 @@ public final class SheetRead {
                     kind,
                     (a, b) ->
                         a.compareTo(RowKind.LOT) == 0 ? a : b.compareTo(RowKind.LOT) == 0 ? b : a));
-    totals.addAll(TotalsCheck.of(sheet.name(), block));
+    totals.addAll(TotalsCheck.of(sheet, block));
     lots.addAll(block.lots());
     asked.addAll(block.asked());
-    tell(block.struck(), "struck through and taken as gone");
-    tell(block.notStock(), "marked as sold, ordered or no stock and not read");
-    tell(block.hidden(), "hidden, and read");
-    if (!block.things().rows.isEmpty()) {
-      notices.add(
-          sheet.said(
-              "what is no plant is not read (%s)".formatted(Words.rows(block.things().rows))));
-    }
+    notices.addAll(block.passed().told(sheet));
     block
         .groupsNotUsed()
         .forEach(
             (row, text) -> unusedTitles.add(new ListRead.UnusedTitle(sheet.name(), row, text)));
-  }
-
-  private void tell(BlockReader.Tally tally, String what) {
-    if (!tally.rows.isEmpty()) {
-      notices.add(
-          sheet.said(
-              "%d %s with %d plants %s %s (%s %s)"
-                  .formatted(
-                      tally.rows.size(),
-                      tally.rows.size() == 1 ? "row" : "rows",
-                      tally.plants,
-                      tally.rows.size() == 1 ? "is" : "are",
-                      what,
-                      tally.rows.size() == 1 ? "row" : "rows",
-                      String.join(", ", tally.rows.stream().map(Object::toString).toList()))));
-    }
   }
 
   /** The sheet's name as a place, where it may be one. */

@@ -4,9 +4,11 @@ import growingon.load.own.heading.Columns;
 import growingon.load.own.heading.HeadedCells;
 import growingon.load.own.heading.HeadingRead;
 import growingon.load.own.lot.Draft;
+import growingon.load.own.plant.PlantNames;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.text.CountText;
+import growingon.load.own.text.Keys;
 import growingon.load.own.text.Numbers;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +18,31 @@ import java.util.Set;
 /** Rows that state a total. */
 final class TotalRows {
   private static final Set<String> NAMES = Set.of("species", "genus", "cultivar", "common name");
+
+  /** What is counted, beside a number alone. */
+  private static final Set<String> COUNTED =
+      Set.of(
+          "trees",
+          "plants",
+          "count",
+          "counted",
+          "number",
+          "baume",
+          "pflanzen",
+          "anzahl",
+          "stuck",
+          "arbres",
+          "plantes",
+          "plants en tout",
+          "nombre",
+          "bomen",
+          "planten",
+          "aantal",
+          "alberi",
+          "piante",
+          "numero",
+          "arboles",
+          "plantas");
 
   /** What a lot has and a total has not. */
   private static final Set<String> DETAILS =
@@ -48,6 +75,11 @@ final class TotalRows {
     this.heads = heads;
   }
 
+  /** Whether a text says that what stands beside it is a count. */
+  static boolean isCount(String text) {
+    return RowWords.isTotal(text) || COUNTED.contains(Keys.of(text));
+  }
+
   boolean isOne(SheetRow row, List<Draft> lots) {
     List<String> texts =
         row.cells().values().stream()
@@ -66,7 +98,9 @@ final class TotalRows {
     }
     boolean named = !new HeadedCells(heads).first(row, "species").isEmpty();
     return isBareSum(row, lots)
+        || isNamedSum(row, lots)
         || isSumLine(row, lots)
+        || isLabelledSum(row, lots)
         || !named
             && row.cells().values().stream()
                 .anyMatch(
@@ -84,11 +118,57 @@ final class TotalRows {
     int column = row.cells().firstKey();
     boolean number =
         heads.stream().anyMatch(head -> head.is("quantity") && head.column() == column);
-    int since = totals.isEmpty() ? 0 : totals.get(totals.size() - 1).lotsBefore();
     Optional<Integer> value = CountText.of(row.cells().get(column)).value();
-    return number
-        && value.isPresent()
-        && (value.get() == plants(lots) || value.get() == plants(lots.subList(since, lots.size())));
+    return number && value.isPresent() && isSumOf(lots, value.get());
+  }
+
+  /** Whether a number is the plants of all lots, or of those since the last total. */
+  private boolean isSumOf(List<Draft> lots, int number) {
+    int since = totals.isEmpty() ? 0 : totals.get(totals.size() - 1).lotsBefore();
+    return number > 0
+        && (number == plants(lots) || number == plants(lots.subList(since, lots.size())));
+  }
+
+  /** Words that are no plant beside a number that is the sum of those above: 131 pieces here. */
+  private boolean isNamedSum(SheetRow row, List<Draft> lots) {
+    HeadedCells cells = new HeadedCells(heads);
+    int number = cells.count(row, "quantity").orElse(0);
+    return lots.size() >= 2
+        && row.cells().size() == 2
+        && isSumOf(lots, number)
+        && !cells.first(row, "species").isEmpty()
+        && !PlantNames.shipped().find(cells.first(row, "species"), "").isPlant();
+  }
+
+  /**
+   * A word that is no plant, and beside it a number alone: where no plant stands, or that of all
+   * above, as in trees 36.
+   */
+  private boolean isLabelledSum(SheetRow row, List<Draft> lots) {
+    if (row.cells().size() != 2 || lots.size() < 2) {
+      return false;
+    }
+    int label = row.cells().firstKey();
+    int number = row.cells().lastKey();
+    Optional<Integer> value =
+        row.cell(label)
+            .filter(SheetCell::isText)
+            .flatMap(cell -> CountText.of(row.cells().get(number)).value());
+    boolean word = row.text(label).matches("[\\p{L} .:]{3,}");
+    if (!word || value.isEmpty() || PlantNames.shipped().find(row.text(label), "").isPlant()) {
+      return false;
+    }
+    if (COUNTED.contains(Keys.of(row.text(label)))) {
+      return true;
+    }
+    boolean counted = is(number, Set.of("quantity"));
+    boolean sum = isSumOf(lots, value.get());
+    return counted && !is(label, NAMES) && !is(label, DETAILS)
+        || (counted || is(number, NAMES)) && sum;
+  }
+
+  private boolean is(int column, Set<String> ours) {
+    return heads.stream().anyMatch(head -> head.column() == column && ours.contains(head.ours()));
   }
 
   /**
@@ -136,9 +216,23 @@ final class TotalRows {
         any = true;
       }
     }
+    if (!any) {
+      Optional<Integer> beside = ofPlantsARow(row);
+      any = beside.isPresent();
+      stated = beside.orElse(0);
+    }
     if (any) {
       totals.add(new TotalRow(row.number(), stated, lotsBefore));
     }
+  }
+
+  /** The number of a total in a list without a column of numbers. */
+  private Optional<Integer> ofPlantsARow(SheetRow row) {
+    boolean none =
+        heads.stream().noneMatch(head -> head.is("quantity") || head.is(Columns.SIZE_HEADING));
+    return none && row.cells().size() == 2
+        ? CountText.of(row.cells().get(row.cells().lastKey())).value()
+        : Optional.empty();
   }
 
   /** Those taken, from the top. */

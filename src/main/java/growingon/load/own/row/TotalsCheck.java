@@ -1,36 +1,67 @@
 package growingon.load.own.row;
 
 import growingon.load.own.lot.Draft;
+import growingon.load.own.sheet.Sheet;
 import growingon.load.own.text.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 
 /** What a list says its rows add up to, against what was read. */
 final class TotalsCheck {
+  private static final String COLOURS = "colours are not read";
+
   private TotalsCheck() {}
 
-  static List<StatedTotal> of(String sheet, BlockReader block) {
+  static List<StatedTotal> of(Sheet sheet, BlockReader block) {
     List<StatedTotal> totals = new ArrayList<>();
     int since = 0;
     for (TotalRows.TotalRow total : block.totals()) {
       List<Draft> last = block.lots().subList(since, total.lotsBefore());
       List<Draft> all = block.lots().subList(0, total.lotsBefore());
       boolean isAll = last.isEmpty() || isNearer(sum(all), sum(last), total.stated());
-      List<Draft> of = isAll ? all : last;
-      int from = isAll || totals.isEmpty() ? 0 : totals.get(totals.size() - 1).row();
+      List<Draft> of = section(block, total).orElse(isAll ? all : last);
+      int before = totals.isEmpty() ? 0 : totals.get(totals.size() - 1).row();
+      int from = isAll || before == total.row() ? 0 : before;
       String why = why(of, total.stated());
       totals.add(
           new StatedTotal(
-              sheet,
+              sheet.name(),
               total.row(),
               (long) total.stated(),
               sum(of),
               why.isEmpty() && sum(of) != total.stated()
-                  ? leftOut(block, from, total.row())
+                  ? unsaid(sheet, leftOut(block, from, total.row()))
                   : why));
       since = total.lotsBefore();
     }
     return totals;
+  }
+
+  /** Where rows are coloured, what the colours say is not in what was read. */
+  private static String unsaid(Sheet sheet, String leftOut) {
+    String and = leftOut.isEmpty() ? "" : leftOut + ", and ";
+    return sheet.coloured() ? and + COLOURS : leftOut;
+  }
+
+  /** The lots below one title, where it is these that the total says. */
+  private static Optional<List<Draft>> section(BlockReader block, TotalRows.TotalRow total) {
+    List<Integer> titles =
+        block.kinds().entrySet().stream()
+            .filter(each -> each.getValue() == RowKind.GROUP)
+            .map(Map.Entry::getKey)
+            .toList();
+    List<Draft> lots = block.lots().subList(0, total.lotsBefore());
+    for (int i = 0; i <= titles.size() && !titles.isEmpty(); i++) {
+      int from = i == 0 ? 0 : titles.get(i - 1);
+      int to = i == titles.size() ? total.row() : titles.get(i);
+      List<Draft> section = lots.stream().filter(lot -> lot.row > from && lot.row < to).toList();
+      if (!section.isEmpty() && sum(section) == total.stated()) {
+        return Optional.of(section);
+      }
+    }
+    return Optional.empty();
   }
 
   private static boolean isNearer(long one, long other, double to) {
@@ -41,9 +72,7 @@ final class TotalsCheck {
   private static String leftOut(BlockReader block, int from, int to) {
     List<Integer> asked =
         between(block.asked().stream().map(draft -> draft.row).toList(), from, to);
-    List<Integer> passed = new ArrayList<>(block.things().rows);
-    passed.addAll(block.notStock().rows);
-    passed.addAll(block.struck().rows);
+    List<Integer> passed = block.passed().notRead();
     List<String> parts = new ArrayList<>();
     if (!asked.isEmpty()) {
       parts.add(rows(asked) + " left out till you answer");

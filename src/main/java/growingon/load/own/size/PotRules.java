@@ -38,7 +38,11 @@ final class PotRules {
                   + "(?:\\s*(?:pots?|air-?pots?|cont(?:ainer)?s?))?",
               (m, parts) -> parts.pot(PotSize.ofLitres(span(m, 1).middle()))),
           SizeRule.of(
-              START + "(?:cont(?:ainer)?|co|c|t)\\.?[\\s-]?" + SPAN + "(?:\\s?l(?:tr)?)?" + END,
+              START
+                  + "(?:cont(?:ainer|eneur|enedor|enitore)?|clt|ct|co|c|t)\\.?[\\s-]?"
+                  + SPAN
+                  + "(?:\\s?l(?:tr)?)?"
+                  + END,
               (m, parts) -> parts.pot(PotSize.ofLitres(span(m, 1).middle()))),
           SizeRule.of("#\\s?" + N + END, (m, parts) -> parts.pot(PotSize.containerClass(n(m, 1)))),
           SizeRule.of(
@@ -65,14 +69,24 @@ final class PotRules {
           SizeRule.of(
               START + "(?:godets?|vierkant(?:topf|töpfe|e\\s*pot))\\s*" + N + END,
               (m, parts) -> parts.pot(PotSize.square(n(m, 1)))),
+          SizeRule.exact(START + "G\\s?" + N + END, (m, parts) -> godet(m.group(), n(m, 1), parts)),
           SizeRule.of(START + "p[\\s-]?" + N + END, (m, parts) -> potP(m.group(), n(m, 1), parts)),
           SizeRule.of(
               START
-                  + "(?:plugs?|cell(?:s|\\s*grown)?|(?:plug\\s*)?trays?\\s*\\d*|QP\\s*\\d+)"
+                  + "(?:plugs?|cell(?:s|\\s*grown)?|(?:plug\\s*)?trays?\\s*\\d*|QP\\s*\\d*)"
                   + END,
               (m, parts) -> parts.pot(PotSize.plug())));
 
   private PotRules() {}
+
+  /** G7 and G9 are godets of so many cm; nothing narrower is one. */
+  private static void godet(String written, double number, SizeParts parts) {
+    if (number < NARROWEST_CM) {
+      parts.note(written);
+    } else {
+      parts.pot(PotSize.square(number));
+    }
+  }
 
   private static void potP(String written, double number, SizeParts parts) {
     if (number < NARROWEST_CM) {

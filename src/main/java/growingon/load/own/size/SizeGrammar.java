@@ -28,10 +28,24 @@ public final class SizeGrammar {
   private static final Set<String> BALLS = Set.of("ball", "kugel", "bol", "boule", "bola", "palla");
 
   private static final String GIRTH =
-      "(?:girths?|stu|circ(?:umference)?\\.?|umfang|stamtomtrek|omtrek|circonf(?:é|e)rence)";
+      "(?:girths?|stu|circ(?:umference)?\\.?|umfang|stamm?umfang|stamomtrek|stamomvang|omtrek|"
+          + "circonf(?:é|e)rence|circonferenza|per(?:í|i)m(?:etro)?\\.?)";
+  private static final String TRUNK =
+      "(?:trunk|cal(?:iper|liper)?|stem\\s*dia|stammdurchmesser|st(?:amm?)?\\s*[øØ]|tronco?|trc|tronco|fusto)\\.?\\s*(?:[øØ]|diam?\\.?)?";
+  private static final String CONES =
+      "(?:kegel|cone|c(?:ô|o)ne|cono|conus|pyramide?|piramide|s(?:ä|a)ule|zuil|colonne|colonna|columna|spil|spindel)";
   private static final String UNIT = "\\s*(mm|cm|in|inch|\"|”)?";
   private static final String FRACTION =
       "(?:(\\d+)\\s*(?:(\\d)/(\\d)|([½¼¾⅓]))|()(\\d)/(\\d)|()([½¼¾⅓]))";
+
+  private static final List<SizeRule> GIRTHS =
+      List.of(
+          SizeRule.of(
+              START + GIRTH + "\\s*:?\\s*" + SPAN + UNIT + END,
+              (m, parts) -> parts.girth(inCm(span(m, 1), m.group(3)))),
+          SizeRule.of(
+              START + SPAN + UNIT + "\\s*" + GIRTH + END,
+              (m, parts) -> parts.girth(inCm(span(m, 1), m.group(3)))));
 
   private static final List<SizeRule> SIZES =
       List.of(
@@ -48,12 +62,8 @@ public final class SizeGrammar {
                     span(m, 2).times(Units.mm(m.group(4).toLowerCase(java.util.Locale.ROOT))));
                 parts.note(m.group(1) + " stems");
               }),
-          SizeRule.of(
-              START + GIRTH + "\\s*:?\\s*" + SPAN + UNIT + END,
-              (m, parts) -> parts.girth(inCm(span(m, 1), m.group(3)))),
-          SizeRule.of(
-              START + SPAN + UNIT + "\\s*" + GIRTH + END,
-              (m, parts) -> parts.girth(inCm(span(m, 1), m.group(3)))),
+          GIRTHS.get(0),
+          GIRTHS.get(1),
           SizeRule.of(
               START
                   + "(?:clear\\s*stem|stem|c\\.?s\\.|cs|sth|stammh(?:öhe)?|h\\.?stamm)\\s*:?\\s*"
@@ -65,11 +75,7 @@ public final class SizeGrammar {
               START + SPAN + "\\s*(?:cm|m)?\\s*(?:clear\\s*stem|stem|c\\.s\\.|cs)" + END,
               (m, parts) -> parts.note(m.group())),
           SizeRule.of(
-              START
-                  + "(?:trunk|cal(?:iper|liper)?\\.?|stem\\s*dia\\.?|stammdurchmesser)\\s*:?\\s*"
-                  + SPAN
-                  + "\\s*(mm|cm|in|inch|\"|”)"
-                  + END,
+              START + TRUNK + "\\s*:?\\s*" + SPAN + "\\s*(mm|cm|in|inch|\"|”)" + END,
               (m, parts) -> parts.trunk(inMm(span(m, 1), m.group(3)))),
           SizeRule.of(
               START
@@ -78,8 +84,17 @@ public final class SizeGrammar {
                   + END,
               (m, parts) -> parts.trunk(inMm(span(m, 1), m.group(3)))),
           SizeRule.of(
-              START + "(?:trunk|tronc|tronco|fusto|cal(?:iper)?\\.?)\\s*:?\\s*" + SPAN + END,
+              START + TRUNK + "\\s*:?\\s*" + SPAN + END,
               (m, parts) -> parts.trunkWithoutUnit(span(m, 1))),
+          SizeRule.of(
+              START + "(?:st|stam)\\.?\\s*" + SPAN + "\\s*cm" + END,
+              (m, parts) -> parts.stemInCm(span(m, 1))),
+          SizeRule.of(
+              START + CONES + "\\s*:?\\s*" + SPAN + "(?:\\s*cm)?" + END,
+              (m, parts) -> {
+                parts.height(span(m, 1));
+                parts.note(m.group());
+              }),
           SizeRule.of(
               START + SPAN + "\\s*(?:trunk|tronc|tronco|fusto|cal(?:iper)?)" + END,
               (m, parts) -> parts.trunkWithoutUnit(span(m, 1))),
@@ -91,6 +106,11 @@ public final class SizeGrammar {
                   + END
                   + "(?:\\s*(?:dia|Ø))?",
               (m, parts) -> parts.trunk(span(m, 1))),
+          SizeRule.of(
+              START
+                  + "(\\d{1,2})\\s*(?:'|’|′|ft\\.?|feet)\\s*(\\d{1,2}(?:[.,]5)?)(?:\\s*(?:\"|”|″|''|ins?|inch(?:es)?))?"
+                  + "(?![\\d/'’-]|\\s*(?:[-–/]\\s*\\d|ft|feet|l\\b|lt|x\\b|cm|mm))",
+              (m, parts) -> parts.height(one(n(m, 1) * 30.48 + n(m, 2) * 2.54))),
           SizeRule.of(
               START + FRACTION + "\\s*(?:\"|”|in(?:ch(?:es)?)?)",
               (m, parts) -> parts.trunk(one(fraction(m) * 25.4))),
@@ -157,15 +177,17 @@ public final class SizeGrammar {
       List.of(
           SizeRule.of(
               START
-                  + "(?:bare\\s*-?root(?:ed|s)?|racines?\\s*nues?|blote\\s*wortel|radice\\s*nuda|ra(?:í|i)z\\s*desnuda|wurzelnackt|ohne\\s*ballen|naaktwortel(?:ig)?)"
+                  + "(?:bare\\s*-?root(?:ed|s)?|racines?\\s*nues?|blote\\s*wortel|radice\\s*nuda|ra(?:í|i)z\\s*desnuda|r\\.\\s?d\\.?|wurzelnackt|ohne\\s*ballen|naaktwortel(?:ig)?)"
                   + END,
               (m, parts) -> parts.form("bare root")),
+          SizeRule.exact("(?<=\\d\\s{1,2})br" + END, (m, parts) -> parts.form("bare root")),
+          SizeRule.exact("(?<=\\d\\s{1,2})rb" + END, (m, parts) -> parts.form("root ball")),
           SizeRule.exact(
               START + "(?:BR|B/R|oB|o\\.B\\.|ob|OB|RN|r\\.n\\.|wn)" + END,
               (m, parts) -> parts.form("bare root")),
           SizeRule.of(
               START
-                  + "(?:root\\s*-?ball(?:ed|s)?|ballen|mit\\s*ballen|drahtballen|mottes?|en\\s*motte|(?:met\\s*)?kluit|(?:con\\s*)?zolla|(?:con\\s*)?cepell(?:ó|o)n|b\\s?&\\s?b|balled)"
+                  + "(?:root\\s*-?ball(?:ed|s)?|ballen|mit\\s*ballen|drahtballen|mottes?|en\\s*motte|(?:met\\s*)?(?:draad)?kluit(?:en)?|(?:con\\s*)?zolla|(?:con\\s*)?cepell(?:ó|o)n|cep\\.|b\\s?&\\s?b|balled)"
                   + END,
               (m, parts) -> parts.form("root ball")),
           SizeRule.exact(
@@ -174,9 +196,10 @@ public final class SizeGrammar {
 
   private static final Pattern STANDARD =
       Pattern.compile(
-          "(?i)(?<![\\p{L}])(?:standards?|stds?|half[- ]?std|half[- ]standards?|quarter[- ]standards?|h\\.?st|hst\\.?|hochst(?:amm)?|halbst(?:amm)?|hst|sta|"
-              + "top[- ]?worked|tige|haute[- ]tige|demi[- ]tige|hoogstam(?:men)?|halfstam|alto fusto|tallo alto|alberello)(?![\\p{L}])"
-              + "|(?<![\\p{L}\\d.])H(?![\\p{L}.])");
+          "(?i)(?<![\\p{L}])(?:standards?|stds?|half[- ]?std|half[- ]standards?|quarter[-"
+              + " ]standards?|h\\.?st|hst\\.?|hochst(?:amm)?|halbst(?:amm)?|hst|sta|top[-"
+              + " ]?worked|tige|haute[- ]tige|demi[- ]tige|hoogstam(?:men)?|halfstam|alto"
+              + " fusto|tallo alto|alberello)(?![\\p{L}])|(?<![\\p{L}\\d.])H(?![\\p{L}.])");
   private static final Pattern POT_WIDTH =
       Pattern.compile("((?:[789]|1[0-3])(?:[.,]5)?)\\s*cm", Pattern.CASE_INSENSITIVE);
   private static final Pattern BED_AGE = Pattern.compile("(?<![\\d.,/-])([1-3])-0(?![\\d.,])");
@@ -213,6 +236,11 @@ public final class SizeGrammar {
       rest = bed.replaceFirst(" ");
     }
     parts.note(leftOver(ranges(rest, parts)));
+  }
+
+  /** Reads a girth that a remark names as one. */
+  public static void girths(String text, SizeParts parts) {
+    take(GIRTHS, text, parts);
   }
 
   /** Reads what a plant's name says of its size, without its other words. */
@@ -344,7 +372,7 @@ public final class SizeGrammar {
         + Double.parseDouble(m.group(mixed ? 2 : 6)) / Double.parseDouble(m.group(mixed ? 3 : 7));
   }
 
-  private static double vulgar(String sign) {
+  static double vulgar(String sign) {
     return switch (sign) {
       case "½" -> 0.5;
       case "¼" -> 0.25;

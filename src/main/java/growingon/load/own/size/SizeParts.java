@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 
@@ -11,6 +12,10 @@ import java.util.Set;
  * What the cells of a row say of its size, gathered cell by cell: the first that says it counts.
  */
 public final class SizeParts {
+  private static final double LEAST_THICK_CM = 20;
+  private static final double MOST_THICK_CM = 100;
+  private static final double LARGE_POT_LITRES = 70;
+
   private Optional<PotSize> pot = Optional.empty();
   private Optional<Span> trunkMm = Optional.empty();
   private Optional<Span> girthCm = Optional.empty();
@@ -20,6 +25,7 @@ public final class SizeParts {
   private Optional<String> form = Optional.empty();
   private boolean standard;
   private boolean openMayBeTrunk;
+  private OptionalDouble trunkUnitMm = OptionalDouble.empty();
   private final List<String> notes = new ArrayList<>();
   private final Set<String> asks = new LinkedHashSet<>();
   private final Set<Nod> nods = new LinkedHashSet<>();
@@ -66,9 +72,24 @@ public final class SizeParts {
     open = open.or(() -> Optional.of(range));
   }
 
-  void trunkWithoutUnit(Span range) {
+  /** What trunks of a column that names them without a unit are in: so many mm. */
+  public void trunksIn(double mm) {
+    trunkUnitMm = OptionalDouble.of(mm);
+  }
+
+  /** A stem of so many cm, which may be round or thick. */
+  void stemInCm(Span range) {
     open(range);
     openMayBeTrunk = true;
+  }
+
+  void trunkWithoutUnit(Span range) {
+    if (trunkUnitMm.isPresent()) {
+      trunk(range.times(trunkUnitMm.getAsDouble()));
+    } else {
+      open(range);
+      openMayBeTrunk = true;
+    }
   }
 
   public void age(int found) {
@@ -112,6 +133,9 @@ public final class SizeParts {
 
   /** Decides what an open range is, now that the whole row is known. */
   public void settle() {
+    if (openMayBeTrunk && girthCm.isPresent()) {
+      open = Optional.empty();
+    }
     if (open.isEmpty()) {
       return;
     }
@@ -119,6 +143,8 @@ public final class SizeParts {
     boolean small = pot.isPresent() && pot.get().litres() < 15;
     if (openMayBeTrunk) {
       settleTrunk(range);
+    } else if (isLowInALargePot(range)) {
+      ask("size: is %s a girth or a height?".formatted(shown(range)));
     } else if (!range.isGirthClass() || (range.from() >= 50 && !standard)) {
       asHeight(range);
     } else if (standard) {
@@ -132,6 +158,15 @@ public final class SizeParts {
       ask("size: is %s a girth or a height?".formatted(shown(range)));
     }
     open = Optional.empty();
+  }
+
+  /** A tree of 40-50 in 130 litres is that thick, or a ball that high. Common practice. */
+  private boolean isLowInALargePot(Span range) {
+    return !standard
+        && !range.pointed()
+        && range.from() >= LEAST_THICK_CM
+        && range.to() < MOST_THICK_CM
+        && pot.filter(each -> each.litres() >= LARGE_POT_LITRES).isPresent();
   }
 
   private void settleTrunk(Span range) {

@@ -1,6 +1,7 @@
 package growingon.load.own.text;
 
 import growingon.load.own.sheet.SheetCell;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -36,7 +37,30 @@ public final class CountText {
           "out of stock",
           "nicht vorratig",
           "verkauft",
-          "vendu");
+          "vendu",
+          "all gone",
+          "all dead",
+          "none left",
+          "dead",
+          "alle weg",
+          "alle verkauft",
+          "alle tot",
+          "plus rien",
+          "vendus",
+          "tous vendus",
+          "morts",
+          "tous morts",
+          "alles weg",
+          "alles verkocht",
+          "verkocht",
+          "allemaal dood",
+          "esauriti",
+          "finiti",
+          "tutti venduti",
+          "tutti morti",
+          "agotados",
+          "todos vendidos",
+          "todos muertos");
   private static final Pattern DASHES = Pattern.compile("[-–—−]+");
   private static final String NUMBER = "([0-9][0-9.,'’ \u00a0\u202f]*[0-9]|[0-9])";
   private static final Pattern ABOUT =
@@ -48,7 +72,8 @@ public final class CountText {
       Pattern.compile(
           "(?i)"
               + NUMBER
-              + "\\s*(?:\\?|\\+|\\(?\\s*(?:ish|approx\\.?|ca\\.?|circa|about|est\\.?|or so|odd)\\s*\\)?|-?ish)+");
+              + "\\s*(?:\\?|\\+|\\(?\\s*(?:ish|approx\\.?|ca\\.?|circa|about|est\\.?|or"
+              + " so|odd)\\s*\\)?|-?ish)+");
   private static final Pattern DOZEN =
       Pattern.compile("(?i)" + NUMBER + "\\s*(?:doz(?:en)?|dz|Dtzd)\\.?");
   private static final Pattern PAIRS =
@@ -93,6 +118,11 @@ public final class CountText {
     return text(cell.text().strip());
   }
 
+  /** The two numbers of which one holds, as in 6 or 7 and 15/20; the lower is read. */
+  public static List<String> either(String text) {
+    return CountWords.either(text.strip());
+  }
+
   private static Read<Integer> text(String text) {
     OptionalDouble plain = Numbers.plants(text);
     if (plain.isPresent()) {
@@ -100,6 +130,7 @@ public final class CountText {
     }
     return about(text)
         .or(() -> times(text))
+        .or(() -> CountWords.of(text))
         .or(() -> likely(text))
         .or(() -> remarked(text))
         .orElseGet(() -> Read.ask("how many plants are these?"));

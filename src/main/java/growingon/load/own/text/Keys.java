@@ -45,6 +45,12 @@ public final class Keys {
     return BLANKS.matcher(PERCENT.matcher(spaced).replaceAll(" % ").strip()).replaceAll(" ");
   }
 
+  /** Lower case, no accents, with its points, between spaces. */
+  public static String withPoints(String text) {
+    String plain = Normalizer.normalize(text, Normalizer.Form.NFKD);
+    return " " + ACCENTS.matcher(plain).replaceAll("").toLowerCase(Locale.ROOT) + " ";
+  }
+
   /** A heading without the marks that point to a footnote. */
   public static String withoutFootnotes(String heading) {
     String bare = TRAILING.matcher(heading).replaceAll("").strip();

@@ -30,12 +30,23 @@ public record MoneyText(double amount, String currency) {
           "su richiesta",
           "a consultar",
           "on request",
-          "p o a");
+          "p o a",
+          "nfs",
+          "not for sale",
+          "unverkauflich",
+          "pas a vendre",
+          "niet te koop",
+          "non in vendita",
+          "no se vende");
   private static final Pattern DASHES = Pattern.compile("[-–—−?]+");
   private static final Pattern PARTS =
       Pattern.compile(
-          "(?i)([£€$]|GBP|EUR|USD|CHF|Fr\\.|Euro)?\\s*([0-9][0-9.,'’ ]*[0-9]|[0-9]|[.,][0-9]+)(?:[.,]?\\s?[-–]+)?\\s*([£€$]|GBP|EUR|USD|CHF|Euro)?\\s*"
+          "(?i)([£€$]|GBP|EUR|USD|CHF|Fr\\.|Euro)?\\s*([0-9][0-9.,'’"
+              + " ]*[0-9]|[0-9]|[.,][0-9]+)(?:[.,]?\\s?[-–]+)?\\s*([£€$]|GBP|EUR|USD|CHF|Euro)?\\s*"
               + "(?:/|per|je|pro|p\\.)?\\s*(?:each|ea|ono|o\\.n\\.o\\.|vb|st|stk|stück|plant|pc|pcs|pz|ud|net|netto|ht|pp)?\\.?");
+  private static final Pattern FOR_MANY =
+      Pattern.compile(
+          "(?i)(.*[0-9].*?)\\s*(?:(?:/|per|je|pro|par|por|à|a|al)\\s*(1000|100)(?:\\s*(?:st|stk|stück|pcs|pz|uds?))?|([%‰]))");
   private static final Pattern PENCE = Pattern.compile("(?i)([0-9]{1,3})\\s?p");
   private static final Pattern TWO =
       Pattern.compile("[0-9]\\s*[/–-]\\s*[£€$]?[0-9]|[0-9]\\s+[£€$][0-9]");
@@ -54,7 +65,25 @@ public record MoneyText(double amount, String currency) {
     return cell.date().isPresent() ? Read.ask("a date, not a price") : text(text);
   }
 
+  /** Prices of young plants are told for a hundred (%) or a thousand (‰). */
   private static Read<MoneyText> text(String text) {
+    Matcher many = FOR_MANY.matcher(text);
+    if (!many.matches()) {
+      return plain(text);
+    }
+    String of = many.group(2) == null ? many.group(3) : many.group(2);
+    double number = of.equals("1000") || of.equals("‰") ? 1000 : 100;
+    Read<MoneyText> read = plain(many.group(1).strip());
+    return read.value()
+        .map(
+            money ->
+                Read.likely(
+                    new MoneyText(money.amount / number, money.currency),
+                    "%s is the price of %.0f".formatted(text, number)))
+        .orElse(read);
+  }
+
+  private static Read<MoneyText> plain(String text) {
     Matcher pence = PENCE.matcher(text);
     if (pence.matches()) {
       return Read.of(new MoneyText(Double.parseDouble(pence.group(1)) / 100, "GBP"));

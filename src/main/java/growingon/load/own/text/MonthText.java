@@ -68,11 +68,14 @@ public record MonthText(Optional<Boolean> dayFirst, boolean south) {
   private static final Pattern WEEK =
       Pattern.compile(
           "(?:wk|week|kw|semaine|sem|settimana|sett|semana)\\.?\\s*(\\d{1,2})\\s*[-/., ]\\s*'?(\\d{4}|\\d{2})");
+  private static final Pattern WEEK_ALONE =
+      Pattern.compile("(\\d{1,2})\\s*[-/., ]\\s*'?(\\d{4}|\\d{2})");
   private static final Pattern YEAR_WEEK =
       Pattern.compile("(\\d{4})[- ]?(?:wk|w|kw)\\s?(\\d{1,2})");
   private static final Pattern WORD_YEAR =
       Pattern.compile(
-          "(?:(\\d{1,2})(?:st|nd|rd|th|er)?[-./ ]*(?:de )?)?(\\p{L}+)[-./, ]*(?:de )?'?(\\d{4}|\\d{2})");
+          "(?:(\\d{1,2})(?:st|nd|rd|th|er)?[-./ ]*(?:de )?)?(\\p{L}+)[-./, ]*(?:de"
+              + " )?'?(\\d{4}|\\d{2})");
   private static final Pattern WORD_DAY_YEAR =
       Pattern.compile("(\\p{L}+)\\.? (\\d{1,2})(?:st|nd|rd|th)?,? '?(\\d{4})");
   private static final Pattern YEAR_WORD = Pattern.compile("(\\d{4})[-./ ]*(\\p{L}+)\\.?");
@@ -124,6 +127,12 @@ public record MonthText(Optional<Boolean> dayFirst, boolean south) {
     return text(cell.text().strip());
   }
 
+  /** The month of a cell below a heading that says week: 12/24 is a week of a year. */
+  public Read<YearMonth> ofWeek(SheetCell cell) {
+    Matcher week = WEEK_ALONE.matcher(cell.text().strip());
+    return cell.isText() && week.matches() ? thursday(week.group(2), week.group(1)) : of(cell);
+  }
+
   private static Read<YearMonth> ofDate(SheetCell cell) {
     LocalDate date = cell.date().orElseThrow();
     if (!cell.yearShown()) {
@@ -165,6 +174,8 @@ public record MonthText(Optional<Boolean> dayFirst, boolean south) {
         numbered(bare)
             .or(() -> week(bare))
             .or(() -> worded(bare))
+            .or(() -> FeastDays.month(bare).map(Read::about))
+            .or(() -> FeastDays.wholeMonth(bare).flatMap(this::worded).map(Read::roughly))
             .orElseGet(() -> Read.ask("which month and year?"));
     return bare.equals(key) || read.value().isEmpty() ? read : read.roughly();
   }
@@ -188,6 +199,9 @@ public record MonthText(Optional<Boolean> dayFirst, boolean south) {
       return Optional.of(dayDate(date));
     }
     Matcher month = MONTH.matcher(text);
+    if (month.matches() && mayBeDay(month)) {
+      return Optional.of(Read.ask("which month and year? %s may be a day too".formatted(text)));
+    }
     if (month.matches()) {
       return Optional.of(date(month.group(2), month.group(1), "1"));
     }
@@ -195,7 +209,17 @@ public record MonthText(Optional<Boolean> dayFirst, boolean south) {
     if (year.matches()) {
       return Optional.of(year(Integer.parseInt(year.group(1))));
     }
+    if (text.matches("[34][0-9]{4}")) {
+      return Optional.of(ofNumber(Double.parseDouble(text)));
+    }
     return text.matches("(?:19|20)[0-9]{6}") ? Optional.of(ofDigits(text)) : Optional.empty();
+  }
+
+  /** 11/12 is November 2012, or the 11th of December of some year. */
+  private static boolean mayBeDay(Matcher month) {
+    int first = Integer.parseInt(month.group(1));
+    int second = Integer.parseInt(month.group(2));
+    return month.group(2).length() == 2 && first <= 12 && second >= 1 && second <= 12;
   }
 
   private Read<YearMonth> dayDate(Matcher date) {

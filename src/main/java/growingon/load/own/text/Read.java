@@ -29,7 +29,7 @@ public record Read<T>(Optional<T> value, boolean about, String nod, String ask, 
     return new Read<>(Optional.of(value), true, "", "", "");
   }
 
-  static <T> Read<T> likely(T value, String nod) {
+  public static <T> Read<T> likely(T value, String nod) {
     return new Read<>(Optional.of(value), false, nod, "", "");
   }
 

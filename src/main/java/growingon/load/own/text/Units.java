@@ -13,6 +13,11 @@ public final class Units {
   public static final String GROSS = "money incl VAT";
   public static final String ASK = "ask";
 
+  /** Of months: their cells are weeks of a year, 12/24. */
+  public static final String WEEK = "week";
+
+  private static final List<String> MONTHS = List.of("arrived", "potted", "not before");
+
   /** Behind a heading they say that its money is without VAT. */
   private static final List<String> WITHOUT_VAT =
       List.of(
@@ -25,7 +30,10 @@ public final class Units {
           "excl btw",
           "sin iva",
           "iva esclusa",
-          "hors taxe");
+          "hors taxe",
+          "ex gst",
+          "excl gst",
+          "plus gst");
 
   /** Says so too, and no unit. */
   private static final String TRADE = "trade";
@@ -50,7 +58,17 @@ public final class Units {
   private static final Set<String> PRICES = Set.of("unit cost", "selling price", "row cost");
   private static final Set<String> COUNTS =
       Set.of(
-          "quantity", "reserved", "sold", "lost", "kept", "packs", "per pack", "least", "multiple");
+          "quantity",
+          "reserved",
+          "available",
+          "opening",
+          "sold",
+          "lost",
+          "kept",
+          "packs",
+          "per pack",
+          "least",
+          "multiple");
 
   private Units() {}
 
@@ -66,10 +84,11 @@ public final class Units {
         "litros");
     put(words, "gallons", "gal", "gals", "gallon", "gallons");
     put(words, MONEY, "£", "€", "$", "gbp", "eur", "usd", "chf", "each", "per plant", "per stuk");
-    put(words, MONEY, "je stuck", "je stueck", "cad", "ea", "netto eur");
+    put(words, MONEY, "je stuck", "je stueck", "cad", "ea", "netto eur", "aud", "nzd");
     put(words, MONEY, WITHOUT_VAT.toArray(String[]::new));
     put(words, GROSS, "inc vat", "incl vat", "brutto", "ttc", "incl btw", "con iva");
-    put(words, GROSS, "iva inclusa", "iva incluido", "inkl mwst", "inc tax");
+    put(words, GROSS, "iva inclusa", "iva incluido", "inkl mwst", "inc tax", "inc gst", "incl gst");
+    put(words, WEEK, "kw", "wk", "week", "woche", "sem", "semaine", "sett", "settimana", "semana");
     put(words, "%", "%", "percent");
     put(words, "count", "pcs", "st", "stk", "stuck", "stueck", "uds", "pz", "pc", "stuks");
     return words;
@@ -102,9 +121,9 @@ public final class Units {
       return isMoney(unit) || unit.equals("count");
     }
     if (COUNTS.contains(meaning.ours())) {
-      return !isMoney(unit) && !unit.equals("%");
+      return !isMoney(unit) && !unit.equals("%") && !unit.equals(WEEK);
     }
-    return true;
+    return !unit.equals(WEEK) || MONTHS.contains(meaning.ours());
   }
 
   /** The unit that holds when a heading's own unit and one found behind it meet. */
@@ -112,6 +131,9 @@ public final class Units {
     boolean noUnit =
         List.of("lot", "species", "place", "arrived", "supplier", "note").contains(meaning.ours());
     boolean lessSaid = isMoney(meaning.unit()) && !isMoney(unit);
+    if (unit.equals(WEEK)) {
+      return unit;
+    }
     return noUnit || lessSaid || COUNTS.contains(meaning.ours()) ? meaning.unit() : unit;
   }
 

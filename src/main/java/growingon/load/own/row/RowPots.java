@@ -1,0 +1,116 @@
+package growingon.load.own.row;
+
+import growingon.load.own.heading.ColumnFacts;
+import growingon.load.own.heading.HeadedCells.Filled;
+import growingon.load.own.heading.OwnWords;
+import growingon.load.own.lot.Draft;
+import growingon.load.own.size.PotSize;
+import growingon.load.own.size.SizeGrammar;
+import growingon.load.own.size.Span;
+import growingon.load.own.text.Keys;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** Reads the cells of pot columns. */
+record RowPots(ColumnFacts facts, OwnWords own) {
+  /** Under it the figures are rows of cells in a tray. Common practice, no source. */
+  private static final double LEAST_SIDE_CM = 15;
+
+  /** 200mm, 150mm tube: what a pot is wide. */
+  private static final Pattern WIDTH_MM = Pattern.compile("(?i)(\\d{2,3})\\s*mm(?:\\s+\\p{L}+)?");
+
+  /** What stands so under a pot heading is the pot's top, not the plant. */
+  private static final Pattern SIDES =
+      Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*[x×]\\s*\\d+(?:[.,]\\d+)?(?:\\s*cm)?");
+
+  private static final Pattern BOX =
+      Pattern.compile(
+          "(\\p{L}[\\p{L}. -]*?)\\s*(\\d+(?:[.,]\\d+)?)\\s*[x×]\\s*(\\d+(?:[.,]\\d+)?)(?:\\s*cm)?",
+          Pattern.CASE_INSENSITIVE);
+
+  private static final Set<String> DISHES =
+      Set.of(
+          "schale", "dish", "tray", "schaal", "coupe", "plat", "plateau", "ciotola", "vassoio",
+          "bandeja", "cuenco");
+
+  private static final Set<String> POT_WORDS =
+      Set.of(
+          "pot", "pots", "topf", "vaso", "maceta", "godet", "vierkanttopf", "vierkante pot", "p");
+
+  /** The pot, box or form of a cell. */
+  void read(Filled cell, Draft draft) {
+    String text = cell.text();
+    Optional<String> said = own.find("pot", text);
+    Optional<Span> bare = SizeGrammar.bare(said.orElse(text));
+    if (bare.isEmpty()) {
+      if (said.isEmpty() && box(text, draft)) {
+        return;
+      }
+      if (text.strip().equals("M") && facts.hasBalls(cell.head().column())) {
+        draft.size.form("root ball");
+        return;
+      }
+      Matcher width = WIDTH_MM.matcher(text.strip());
+      if (width.matches()) {
+        draft.size.pot(PotSize.roundOf(Double.parseDouble(width.group(1)) / 10));
+        draft.nod("pot", text, text + " is the pot's width");
+        return;
+      }
+      Matcher sides = SIDES.matcher(text.strip());
+      SizeGrammar.readSize(sides.matches() ? "P" + sides.group(1) : said.orElse(text), draft.size);
+      return;
+    }
+    switch (facts.unit(cell.head().column())) {
+      case "litres" -> draft.size.pot(PotSize.ofLitres(bare.get().middle()));
+      case "cm" -> draft.size.pot(PotSize.square(bare.get().middle()));
+      case "mm" -> draft.size.pot(PotSize.square(bare.get().middle() / 10));
+      case "in" -> draft.size.pot(PotSize.roundOf(Math.rint(bare.get().middle() * 2.54)));
+      case "gallons" -> draft.size.pot(PotSize.containerClass(bare.get().middle()));
+      default ->
+          draft.ask(
+              "pot",
+              text,
+              "",
+              "is the pot %s litres or %s cm wide?".formatted(text, text),
+              List.of(text + " litre", "P" + text));
+    }
+  }
+
+  private static boolean isPot(String words) {
+    return Keys.words(words).stream()
+        .anyMatch(
+            word -> POT_WORDS.contains(word) || word.endsWith("pot") || word.endsWith("topf"));
+  }
+
+  /** A box, dish or pot by its two sides: what stands so under a pot heading is no height. */
+  private static boolean box(String text, Draft draft) {
+    Matcher box = BOX.matcher(text.strip());
+    if (!box.matches()) {
+      return false;
+    }
+    double one = Double.parseDouble(box.group(2).replace(',', '.'));
+    double other = Double.parseDouble(box.group(3).replace(',', '.'));
+    if (isPot(Keys.of(box.group(1)))) {
+      draft.size.pot(PotSize.square(Math.min(one, other)));
+      return true;
+    }
+    if (Math.min(one, other) < LEAST_SIDE_CM) {
+      SizeGrammar.readSize(box.group(1), draft.size);
+      draft.note(text);
+      return true;
+    }
+    boolean shallow = DISHES.contains(Keys.of(box.group(1)));
+    PotSize pot = PotSize.sides(Math.max(one, other), Math.min(one, other), shallow);
+    draft.size.pot(pot);
+    draft.note(text);
+    draft.nod(
+        "pot",
+        text,
+        "%s is taken as %s, which holds %s litres"
+            .formatted(text, pot.name(), PotSize.plain(pot.litres())));
+    return true;
+  }
+}

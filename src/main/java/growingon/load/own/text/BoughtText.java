@@ -1,0 +1,37 @@
+package growingon.load.own.text;
+
+import growingon.load.own.sheet.SheetCell;
+import java.time.YearMonth;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * What a remark says of how plants were bought: in Mar 26 @ 1.35.
+ *
+ * @param month they came in
+ * @param cost of one
+ */
+public record BoughtText(Optional<YearMonth> month, OptionalDouble cost) {
+  private static final Pattern CAME =
+      Pattern.compile(
+          "(?iu)^(?:came|came in|in|arrived|bought|received|gekommen|gekauft|erhalten|arrivée?s?|achetée?s?|reçue?s?|"
+              + "gekocht|ontvangen|arrivat[oaie]|comprat[oaie]|ricevut[oaie]|llegad[oa]s?|comprad[oa]s?|recibid[oa]s?)"
+              + "\\s+(\\p{L}{3,}\\.?\\s+'?(?:20)?[0-9]{2})(?![0-9]).*");
+  private static final Pattern EACH =
+      Pattern.compile("(?:^|\\s)@\\s*[£€$]?\\s*([0-9]{1,5}(?:[.,][0-9]{1,2})?)(?![0-9.,])");
+
+  /** What a remark says; nothing where it says neither. */
+  public static BoughtText of(String remark) {
+    Matcher came = CAME.matcher(remark.strip());
+    Matcher each = EACH.matcher(remark);
+    return new BoughtText(
+        came.matches()
+            ? new MonthText(Optional.empty(), false).of(SheetCell.of(came.group(1))).value()
+            : Optional.empty(),
+        each.find()
+            ? OptionalDouble.of(Double.parseDouble(each.group(1).replace(',', '.')))
+            : OptionalDouble.empty());
+  }
+}
