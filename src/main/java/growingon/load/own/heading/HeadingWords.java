@@ -291,11 +291,12 @@ public final class HeadingWords {
   private Optional<Meaning> shortened(String heading) {
     List<String> typed = Keys.words(Keys.of(heading));
     boolean pointed = heading.contains(".") && String.join("", typed).length() >= LEAST_SHORTENED;
+    String lower = pointed ? Keys.withPoints(heading) : "";
     List<Meaning> found =
         !pointed
             ? List.of()
             : meanings.entrySet().stream()
-                .filter(each -> isBegun(typed, Keys.words(each.getKey()), heading))
+                .filter(each -> isBegun(typed, Keys.words(each.getKey()), lower))
                 .map(Map.Entry::getValue)
                 .toList();
     return found.stream().map(Meaning::ours).distinct().count() == 1
@@ -303,8 +304,7 @@ public final class HeadingWords {
         : Optional.empty();
   }
 
-  private static boolean isBegun(List<String> typed, List<String> whole, String heading) {
-    String lower = Keys.withPoints(heading);
+  private static boolean isBegun(List<String> typed, List<String> whole, String lower) {
     boolean fits = typed.size() == whole.size();
     for (int i = 0; fits && i < typed.size(); i++) {
       fits =

@@ -21,6 +21,10 @@ public final class WhoseList {
   private static final String YOURS = "yours";
   private static final String A_SUPPLIER = "a supplier's";
   private static final int LONGEST = 300;
+
+  /** Terms stand above or below a list, in a row of few cells. */
+  private static final int MOST_CELLS = 3;
+
   private static final Pattern TERMS =
       Pattern.compile(
           ".*\\b(?:min(?:imum)? order|e & oe|e&oe|errors and omissions excepted|subject to (?:prior sale|being unsold)|"
@@ -41,6 +45,7 @@ public final class WhoseList {
       return Optional.empty();
     }
     return sheet.rows().stream()
+        .filter(row -> row.cells().size() <= MOST_CELLS)
         .flatMap(row -> row.cells().values().stream())
         .filter(SheetCell::isText)
         .map(SheetCell::text)

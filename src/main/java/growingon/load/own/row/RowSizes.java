@@ -158,7 +158,8 @@ final class RowSizes {
       SizeGrammar.bare(stated.group(1)).ifPresent(cm -> draft.size.trunk(cm.times(Units.mm("cm"))));
       return;
     }
-    Optional<Span> inches = Inches.of(cell.text(), unit.equals("in"));
+    Optional<Span> inches =
+        bare.isPresent() ? Optional.empty() : Inches.of(cell.text(), unit.equals("in"));
     if (bare.isEmpty() && inches.isPresent()) {
       draft.size.trunk(inches.get().times(Units.mm("in")));
     } else if (bare.isEmpty()) {
@@ -192,7 +193,7 @@ final class RowSizes {
     }
     boolean heading = unit.equals("in");
     Matcher caliper = CALIPER.matcher(cell.text());
-    Optional<Span> inches = Inches.of(cell.text(), heading);
+    Optional<Span> inches = bare.isPresent() ? Optional.empty() : Inches.of(cell.text(), heading);
     if (heading && caliper.matches()) {
       SizeGrammar.bare(caliper.group(1))
           .map(span -> span.times(Units.mm(unit)))
@@ -267,7 +268,8 @@ final class RowSizes {
     if (dateSize(cell, draft)) {
       return;
     }
-    Optional<Span> inches = Inches.of(cell.text(), unit.equals("in"));
+    Optional<Span> inches =
+        bare.isPresent() ? Optional.empty() : Inches.of(cell.text(), unit.equals("in"));
     if (bare.isEmpty() && inches.isPresent()) {
       draft.size.height(inches.get().times(Units.mm("in") / 10));
     } else if (bare.isEmpty()) {

@@ -25,7 +25,7 @@ public record BoughtText(Optional<YearMonth> month, OptionalDouble cost) {
   /** What a remark says; nothing where it says neither. */
   public static BoughtText of(String remark) {
     Matcher came = CAME.matcher(remark.strip());
-    Matcher each = EACH.matcher(remark);
+    Matcher each = EACH.matcher(remark.contains("@") ? remark : "");
     return new BoughtText(
         came.matches()
             ? new MonthText(Optional.empty(), false).of(SheetCell.of(came.group(1))).value()
