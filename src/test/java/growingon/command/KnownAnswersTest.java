@@ -4,6 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Path;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -30,5 +34,186 @@ class KnownAnswersTest {
         .startsWith("Buy 50 A, order by the end of Nov 2026: brings EUR 200.");
     assertThat(nursery.figure("buying-offer-gains", "A", "money_back").asText())
         .isEqualTo("2026-12");
+  }
+
+  /** 3 hours in December at 6 minutes a plant are 30 plants of 100 that would gain 4 each. */
+  @Test
+  void hoursThatBind_areToldInTheirOwnWords() throws IOException {
+    nursery
+        .table("routes", "route,step,when,minutes", "none,look,arrival,6")
+        .table("hours", hoursEachMonth(3))
+        .offers("A,elm,6,1,1,100,0,2026-12,none")
+        .demand("elm,any,10,100,December,2026/27");
+
+    assertThat(nursery.buying().out())
+        .contains("Buy 30 A, order by the end of Nov 2026: brings EUR 120.")
+        .contains(
+            "Hours hold you back most: 50 % more of them would bring EUR 60; without that limit"
+                + " EUR 280 more.");
+  }
+
+  private static String[] hoursEachMonth(int hours) {
+    return Stream.concat(
+            Stream.of("month,hours available"),
+            IntStream.rangeClosed(1, 12).mapToObj(month -> month + "," + hours))
+        .toArray(String[]::new);
+  }
+
+  /** 100 in hand buys 20 at 5; half as much more, 50, buys 10 more that gain 5 each. */
+  @Test
+  void cashThatBinds_isToldInMoney() throws IOException {
+    nursery
+        .settings("opening cash,100", "lowest cash allowed,0")
+        .offers("A,elm,5,1,1,100,0,2026-12,none")
+        .demand("elm,any,10,100,January,2026/27");
+
+    assertThat(nursery.buying().out())
+        .contains("Buy 20 A, order by the end of Nov 2026: brings EUR 100.")
+        .contains(
+            "The lowest cash allowed holds you back most: one that is EUR 50 lower would bring"
+                + " EUR 50; without that limit EUR 400 more.");
+    String limit = "The lowest cash allowed";
+    assertThat(nursery.figure("buying-limits", limit, "amount").asText())
+        .isEqualTo("EUR 0 allowed");
+    assertThat(nursery.figure("buying-limits", limit, "used_given").asText())
+        .isEqualTo("EUR 100 at the lowest");
+    assertThat(nursery.figure("buying-limits", limit, "added").asText()).isEqualTo("EUR 10 lower");
+  }
+
+  /** Of 120 that would sell in a season 100 can be had: nobody buys any as given. */
+  @Test
+  void demandThatIsSoldOut_saysOfItsSeasonWhatSellsAsGiven() throws IOException {
+    nursery
+        .plan("\"seasons\": 2")
+        .offers("A,elm,6,1,1,100,0,2026-12,none")
+        .demand("elm,any,10,40,December,2026/27");
+
+    assertThat(nursery.buying().out()).contains("Buy 40 A");
+    String limit = "Demand for any (elm) 2026/27";
+    assertThat(nursery.figure("buying-limits", limit, "when").asText()).isEqualTo("2026/27");
+    assertThat(nursery.figure("buying-limits", limit, "used_given").asText()).isEqualTo("0 plants");
+    assertThat(nursery.figure("buying-limits", limit, "used").asText()).isEqualTo("40 plants");
+  }
+
+  /**
+   * An hour is ten plants that gain 40 and costs 20: all 100 that there are. 10 hours for 3 cost
+   * 140: 400 - 140. More buyers find no more plants.
+   */
+  @Test
+  void moreThatWouldBringNothing_isNotSaidToHoldBack() throws IOException {
+    nursery
+        .settings("extra hour costs,20")
+        .table("routes", "route,step,when,minutes", "none,look,arrival,6")
+        .table("hours", hoursEachMonth(3))
+        .offers("A,elm,6,1,1,100,0,2026-12,none")
+        .demand("elm,any,10,100,December,2026/27");
+
+    assertThat(nursery.buying().out())
+        .contains("Buy 100 A, order by the end of Nov 2026: brings EUR 260;")
+        .contains(
+            "Neither room nor hours nor cash holds you back: more of them would bring nothing.");
+  }
+
+  /** 50 are sold for 10; the others are worth 5 and cost 4, but nobody wants them ever. */
+  @Test
+  void plantsThatNobodyWants_areNotSaidToBeSoldOneDay() throws IOException {
+    nursery
+        .plan("\"horizon value\": 50")
+        .offers("A,elm,4,1,1,100,0,2026-12,none")
+        .demand("elm,any,10,50,December,2026/27");
+
+    assertThat(nursery.buying().out())
+        .contains(
+            "Buy 100 A, order by the end of Nov 2026: brings EUR 350; 97 to 100 do as well. After"
+                + " 11 seasons 50 plants are still unsold: look at the demand.");
+  }
+
+  /**
+   * A pack of 100 pots costs 50. 60 A and 40 B gain 0.7 a plant: neither pays for the pack alone,
+   * and both together gain 20.
+   */
+  @Test
+  void offersThatShareAPack_areBoughtTogetherAndTheirSumIsExplained() throws IOException {
+    nursery
+        .table("routes", "route,step,when,pot,mix,place", "pot,pot,arrival,P,M,field")
+        .table("pots", "pot,shape,litres,top mm,price,pack", "P,round,1,100,0.5,100")
+        .table("mixes", "mix,component,parts", "M,peat,1")
+        .table("components", "component,bag litres,bag price,wet kg per litre", "peat,100,0,1")
+        .offers("A,elm,9.3,1,1,60,0,2026-12,pot", "B,oak,9.3,1,1,40,0,2026-12,pot")
+        .demand("elm,any,10,60,December,2026/27", "oak,thin,10,40,December,2026/27");
+
+    assertThat(nursery.buying().out())
+        .contains(
+            "Buy 60 A, order by the end of Nov 2026: brings EUR 42. Buy 40 B, order by the end of"
+                + " Nov 2026: brings EUR 28.")
+        .contains(
+            "It brings EUR 20 more than the plan as given, in today's money. Each is weighed beside"
+                + " the others, so what they bring does not add up.");
+  }
+
+  /** One plant costs 11 and 30 of carriage and sells for 10. */
+  @Test
+  void offerThatLoses_saysAtWhatNumber() throws IOException {
+    nursery.offers("A,elm,11,1,1,100,30,2026-12,none").demand("elm,any,10,60,December,2026/27");
+
+    Ran buying = nursery.buying();
+
+    assertThat(buying.out()).startsWith("Buy nothing. Do not buy: misses by EUR 31 (A).");
+    assertThat(nursery.figure("buying-offers", "A", "verdict").asText())
+        .isEqualTo(
+            "Do not buy A: the best number, 1, misses by EUR 31; it would just pay at EUR 10.00"
+                + " landed (asked: EUR 41.00).");
+  }
+
+  /** Each sells at a gain of 4, without end: no number is the best. */
+  @Test
+  void offerWithoutAMost_saysSoAndHowManyWereTried() throws IOException {
+    nursery.offers("A,elm,6,1,1,,0,2026-12,none").demand("elm,any,10,,December,2026/27");
+
+    assertThat(nursery.buying().out())
+        .startsWith("Buy 4096 A, order by the end of Nov 2026: brings EUR 16,400;")
+        .contains(" It names no most: ask how many there are; more than that were not tried.");
+  }
+
+  /**
+   * A plant costs 5 and sells for 10, but 30 of 100 consignments fail: of 50 that gain 250 the mean
+   * is 0.7 x 500 - 250 = 100. In the worst fifth of the draws all fail and 250 is lost.
+   */
+  @Test
+  void offerThatMayFail_isBoughtOnAverageAndNotWhereCareIsAskedFor() throws IOException {
+    nursery
+        .offers("A,elm,5,50,50,50,0,2026-12,none")
+        .demand("elm,any,10,50,January,2026/27")
+        .withColumn("offers", "fails %", "30");
+
+    assertThat(nursery.buying().out())
+        .startsWith(
+            "Luck decides, a fair gamble: buy 50 A, order by the end of Nov 2026: brings EUR")
+        .contains("; 30 of 100 such consignments are taken to fail as a whole.");
+    assertThat(nursery.buying("--careful").out())
+        .startsWith(
+            "Careful: the worst fifth of the draws is made as good as can be, not the mean.\n"
+                + "Buy nothing. Do not buy: makes bad luck worse (A).")
+        .contains(" more on average, but make the worst fifth of the draws worse by EUR 250; ");
+  }
+
+  /**
+   * The newsvendor with care: the worst fifth of lognormal demands of mean 100 and spread 50 % has
+   * a mean of 47 (100 Φ(z - σ)/0.2, σ² = ln 1.25, z = Φ⁻¹(0.2)). Sold at 15 that pays for 79 at 9,
+   * so more than that loses there, though by the mean of all draws some 80 are the best.
+   */
+  @Test
+  void withCare_asGoodIsWhatDoesAsWellInTheWorstFifth() throws IOException {
+    nursery
+        .offers("A,elm,9,1,1,300,0,2026-12,none")
+        .demand("elm,any,15,100,December,2026/27")
+        .withColumn("demand", "units spread %", "50");
+
+    String out = nursery.buying("--careful").out();
+
+    Matcher said = Pattern.compile("Buy (\\d+) A, .*; (\\d+) to (\\d+) do as well\\.").matcher(out);
+    assertThat(said.find()).as(out).isTrue();
+    assertThat(Integer.parseInt(said.group(1))).isLessThan(70);
+    assertThat(Integer.parseInt(said.group(3))).isLessThan(90);
   }
 }

@@ -93,6 +93,15 @@ final class KnownNursery {
             .toArray(String[]::new));
   }
 
+  /** Adds a column to a table, the same in each row. */
+  KnownNursery withColumn(String table, String heading, String value) {
+    String[] lines = tables.get(table).split("\n");
+    for (int i = 0; i < lines.length; i++) {
+      lines[i] += "," + (i == 0 ? heading : value);
+    }
+    return table(table, lines);
+  }
+
   /** So many oaks of 10 mm that stand. */
   KnownNursery standing(int oaks) {
     return table(
