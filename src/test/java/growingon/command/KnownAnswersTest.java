@@ -197,6 +197,21 @@ class KnownAnswersTest {
         .contains(" more on average, but make the worst fifth of the draws worse by EUR 250; ");
   }
 
+  /** The plan ends in September 2027. */
+  @Test
+  void onlyOfferComesAfterThePlan_isSaidWhereThereIsNothingToDecide() throws IOException {
+    nursery.offers("A,elm,6,1,1,100,0,2027-12,none").demand("elm,any,10,50,December,2027/28");
+
+    Ran buying = nursery.buying();
+
+    assertThat(buying.code()).isZero();
+    assertThat(buying.out())
+        .startsWith(
+            "There is nothing to decide: no offer that comes within the plan and is not ordered"
+                + " yet, and no lot that could be held to a better grade.\n")
+        .contains("the offer arrives outside the plan, which runs from 2026-10 to 2027-09");
+  }
+
   /**
    * The newsvendor with care: the worst fifth of lognormal demands of mean 100 and spread 50 % has
    * a mean of 47 (100 Φ(z - σ)/0.2, σ² = ln 1.25, z = Φ⁻¹(0.2)). Sold at 15 that pays for 79 at 9,
