@@ -213,6 +213,38 @@ class KnownAnswersTest {
   }
 
   /**
+   * 20 thick are wanted in 2027 at 30. Of 20 that stand each sells thin now at 15, so holding gains
+   * 15; one bought then for 12 gains 18. All 20 are bought and none is held: 360. With 15 bought
+   * and 5 held, 345, no other number alone is better.
+   */
+  @Test
+  void heldAndBoughtPlantsForTheSameBuyers_areWeighedTogetherToTheLastPlant() throws IOException {
+    nursery
+        .plan("\"seasons\": 2")
+        .standing(20)
+        .offers("B,oak,12,1,1,40,0,2027-10,none")
+        .withColumn("offers", "trunk mm", "25")
+        .demand("oak,thin,15,,October,2026/27", "oak,thick,30,20,October,2027/28");
+
+    assertThat(nursery.buying().out())
+        .startsWith(
+            "Buy 20 B, order by the end of Sep 2027: brings EUR 360.\n"
+                + "Sell and hold as the plan does.\n");
+  }
+
+  /** 60 are sold for 10 and 40 more for the 6 that they cost: the fewest of what is as good. */
+  @Test
+  void numbersThatDoAsWell_theFewestIsAdvised() throws IOException {
+    nursery
+        .offers("A,elm,6,1,1,100,0,2026-12,none")
+        .demand("elm,any,10,60,December,2026/27", "elm,any,6,40,December,2026/27");
+
+    assertThat(nursery.buying().out())
+        .startsWith(
+            "Buy 60 A, order by the end of Nov 2026: brings EUR 240; 60 to 100 do as well.\n");
+  }
+
+  /**
    * The newsvendor with care: the worst fifth of lognormal demands of mean 100 and spread 50 % has
    * a mean of 47 (100 Φ(z - σ)/0.2, σ² = ln 1.25, z = Φ⁻¹(0.2)). Sold at 15 that pays for 79 at 9,
    * so more than that loses there, though by the mean of all draws some 80 are the best.

@@ -6,7 +6,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
@@ -93,13 +95,23 @@ final class KnownNursery {
             .toArray(String[]::new));
   }
 
-  /** Adds a column to a table, the same in each row. */
+  /** Writes the same into a column of each row of a table, which is added if it is not there. */
   KnownNursery withColumn(String table, String heading, String value) {
-    String[] lines = tables.get(table).split("\n");
-    for (int i = 0; i < lines.length; i++) {
-      lines[i] += "," + (i == 0 ? heading : value);
+    List<String> lines = List.of(tables.get(table).split("\n"));
+    List<String> headings = List.of(lines.get(0).split(","));
+    int at = headings.indexOf(heading);
+    List<String> changed = new ArrayList<>();
+    for (String line : lines) {
+      List<String> cells = new ArrayList<>(List.of(line.split(",", -1)));
+      String cell = changed.isEmpty() ? heading : value;
+      if (at < 0) {
+        cells.add(cell);
+      } else {
+        cells.set(at, cell);
+      }
+      changed.add(String.join(",", cells));
     }
-    return table(table, lines);
+    return table(table, changed.toArray(String[]::new));
   }
 
   /** So many oaks of 10 mm that stand. */
