@@ -232,6 +232,43 @@ class KnownAnswersTest {
                 + "Sell and hold as the plan does.\n");
   }
 
+  /** Ten thick are wanted at 14, thin sell at 10 without end: half of 20 held gains 10 x 4. */
+  @Test
+  void halfOfALotThatIsWantedThick_isHeldAndTheLotNamed() throws IOException {
+    nursery
+        .plan("\"seasons\": 2")
+        .standing(20)
+        .demand("oak,thin,10,,October,2026/27", "oak,thick,14,10,October,2027/28");
+
+    Ran buying = nursery.buying();
+
+    assertThat(buying.out())
+        .startsWith(
+            "There is no offer to be decided.\n"
+                + "Hold back plants of old, the best half to thick (+40) (sheet Sell or hold).\n"
+                + "It brings EUR 40 more than the plan as given, in today's money.\n");
+    assertThat(nursery.figure("buying-holds", "old", "become").asText())
+        .isEqualTo("10 thick in 2027/28");
+    assertThat(nursery.planned().out())
+        .contains("Expected sales: 2026/27 EUR 100 and 2027/28 EUR 140.");
+  }
+
+  /** Thick sell for less than thin: what the table holds back is better sold now, 20 x (10 - 9). */
+  @Test
+  void holdThatLoses_isFreed() throws IOException {
+    nursery
+        .plan("\"seasons\": 2")
+        .standing(20)
+        .withColumn("stock", "hold to grade", "thick")
+        .demand("oak,thin,10,,October,2026/27", "oak,thick,9,,October,2027/28");
+
+    assertThat(nursery.buying().out())
+        .startsWith(
+            "There is no offer to be decided.\n"
+                + "Free what is held of old (sheet Sell or hold).\n"
+                + "It brings EUR 20 more than the plan as given, in today's money.\n");
+  }
+
   /** 60 are sold for 10 and 40 more for the 6 that they cost: the fewest of what is as good. */
   @Test
   void numbersThatDoAsWell_theFewestIsAdvised() throws IOException {

@@ -146,21 +146,25 @@ final class BuyingWords {
     List<String> parts = new ArrayList<>();
     if (!more.isEmpty()) {
       parts.add(
-          "Hold back plants in %s, first of %s"
+          "Hold back plants%s of %s"
               .formatted(
-                  say.counted(more.size(), "lot", "lots"),
+                  inLots(more),
                   String.join(
                       ", and of ", more.stream().limit(HOLDS_NAMED).map(this::named).toList())));
     }
     if (!freed.isEmpty()) {
       parts.add(
-          "%s what is held in %s, first %s"
-              .formatted(
-                  parts.isEmpty() ? "Free" : "free",
-                  say.counted(freed.size(), "lot", "lots"),
-                  freed.get(0).name()));
+          "%s what is held%s of %s"
+              .formatted(parts.isEmpty() ? "Free" : "free", inLots(freed), freed.get(0).name()));
     }
     return String.join("; ", parts) + " (sheet Sell or hold).";
+  }
+
+  /** in 3 lots, first; nothing of a single one, which is named. */
+  private String inLots(List<HoldAnswer> holds) {
+    return holds.size() == 1
+        ? ""
+        : " in %s, first".formatted(say.counted(holds.size(), "lot", "lots"));
   }
 
   private static boolean isFreed(HoldAnswer each) {
