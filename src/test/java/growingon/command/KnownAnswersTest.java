@@ -282,6 +282,35 @@ class KnownAnswersTest {
   }
 
   /**
+   * 150 stand where 100 have room, until 100 are sold in December 2027. One more plant is within
+   * the hundredth that is allowed, and gains 4; 50 gain 200 where half as much room again is still
+   * full.
+   */
+  @Test
+  void offerOfWhichOnlyOnePlantFits_isSaidNotToFit() throws IOException {
+    nursery
+        .plan("\"seasons\": 2")
+        .table("places", "place,kind,square metres,usable %", "field,standing ground,100,100")
+        .standing(150)
+        .withColumn("stock", "species", "elm")
+        .withColumn("stock", "plants per m2", "1")
+        .offers("A,elm,6,1,1,50,0,2026-12,none")
+        .withColumn("offers", "plants per m2", "1")
+        .demand("elm,any,10,100,December,2026/27", "elm,any,10,100,December,2027/28");
+
+    Ran buying = nursery.buying();
+
+    assertThat(buying.out())
+        .contains("Buy nothing. Pays, but does not fit (A).")
+        .contains(
+            "Leave A unless you add 49.0 m² more room in field in Dec 2026: 50 would then bring"
+                + " EUR 200. The least, 2, would bring EUR 8, with 1.0 m² more room in field in Dec 2026.")
+        .contains(
+            "Room in field holds you back most: 50 % more of it would bring nothing, but without"
+                + " that limit EUR 200 more.");
+  }
+
+  /**
    * The newsvendor with care: the worst fifth of lognormal demands of mean 100 and spread 50 % has
    * a mean of 47 (100 Φ(z - σ)/0.2, σ² = ln 1.25, z = Φ⁻¹(0.2)). Sold at 15 that pays for 79 at 9,
    * so more than that loses there, though by the mean of all draws some 80 are the best.

@@ -203,9 +203,8 @@ public final class Offers {
       return Verdict.BUY;
     }
     if (atEnd.mean() > 0) {
-      boolean someFit =
-          numbers.tried().stream().anyMatch(each -> each.fits() && each.gain().mean() > 0);
-      if (someFit) {
+      // A few plants that fit and bring little do not make the best number of them fit.
+      if (limits.allow(engine.line(with(choice, at)))) {
         return Verdict.BRINGS_LITTLE;
       }
       return paysAsGiven(choice, at) ? Verdict.HOLDING_PAYS_MORE : Verdict.DOES_NOT_FIT;

@@ -180,7 +180,7 @@ final class BuyingWords {
   private String brings() {
     PlanValue recommended = answer.recommended();
     double gain = recommended.gain().mean();
-    if (Math.abs(gain) < 0.5) {
+    if (BuyingFigures.isShownAsNil(gain)) {
       return "Nothing that was tried beats the plan as given.";
     }
     String often =
@@ -345,17 +345,24 @@ final class BuyingWords {
         first.steps().stream()
             .max(Comparator.comparingDouble(LimitWorth.Step::worth))
             .orElseThrow();
+    String held =
+        Phrases.sentence(limitName(first))
+            + (first.what() == LimitWorth.What.HOURS ? " hold" : " holds");
     String without =
         first.without().isPresent() && first.without().getAsDouble() > 0
-            ? "; without that limit %s more".formatted(figures.money(first.without().getAsDouble()))
+            ? "without that limit %s more".formatted(figures.money(first.without().getAsDouble()))
             : "";
+    if (BuyingFigures.isShownAsNil(step.worth())) {
+      LimitWorth.Step most = first.steps().get(first.steps().size() - 1);
+      return "%s you back most: %s would bring nothing, but %s."
+          .formatted(held, more(first, most), without);
+    }
     return "%s you back most: %s would bring %s%s."
         .formatted(
-            Phrases.sentence(limitName(first))
-                + (first.what() == LimitWorth.What.HOURS ? " hold" : " holds"),
+            held,
             more(first, step),
             figures.money(step.worth()),
-            without);
+            without.isEmpty() ? "" : "; " + without);
   }
 
   /** How much more of a limit: a tenth of nothing owed is nothing, so cash is told in money. */
