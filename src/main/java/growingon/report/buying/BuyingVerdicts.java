@@ -12,6 +12,9 @@ final class BuyingVerdicts {
   /** Bought, it loses in so many draws of 100 or more: luck decides. */
   private static final double OFTEN = 0.2;
 
+  /** From this chance on that all of it fails it is said beside what it brings. */
+  private static final double OFTEN_FAILS = 0.1;
+
   private static final double NEARLY_ALWAYS = 0.9;
   private static final double HALF = 0.5;
   private static final double RARELY = 0.05;
@@ -140,7 +143,7 @@ final class BuyingVerdicts {
   /** ; 30 of 100 such consignments are taken to fail as a whole. */
   private String fails(OfferAnswer offer) {
     double fails = offer.take().offer().fails();
-    return fails > 0
+    return fails >= OFTEN_FAILS
         ? "; %s of 100 such consignments are taken to fail as a whole"
             .formatted(say.number(100 * fails))
         : "";
