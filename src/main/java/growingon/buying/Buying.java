@@ -108,7 +108,7 @@ public final class Buying {
     progress.accept("Judging what was found");
     List<PlanValue> plans = plans(found.recommended());
     List<OfferAnswer> offers =
-        new Offers(engine, limits, planDraws, search.moves(), found).answers();
+        new Offers(engine, limits, planDraws, search.moves(), found, wish.aim()).answers();
     progress.accept("Looking at what holds the nursery back");
     List<LimitWorth> worth =
         new Worth(engine, limits, planDraws, search.moves(), found.recommended(), search.known())

@@ -15,6 +15,7 @@ import growingon.nursery.market.HorizonValue;
 import growingon.plan.Planned;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;
+import growingon.problem.Severity;
 import growingon.problem.Where;
 import growingon.problem.advice.DaybookAdvice;
 import growingon.report.buying.BuyingReport;
@@ -127,7 +128,10 @@ final class BuyingCommand implements Callable<Integer> {
       return problemsShown.refuse(outcome.problems(), spec.commandLine().getErr());
     }
     if (outcome.report().isEmpty()) {
-      out.println("There is nothing to decide: no offer, and no lot that could be held.");
+      out.println(
+          "There is nothing to decide: no offer that comes within the plan and is not ordered yet,"
+              + " and no lot that could be held to a better grade.");
+      Reading.print(outcome.problems(), Severity.WARNING, out);
       return ExitCode.DONE;
     }
     Report report = outcome.report().get();
@@ -157,7 +161,7 @@ final class BuyingCommand implements Callable<Integer> {
     Destination destination = target.of(usual, sources.files(), sources.report(), program);
     destination.check(BuyingReport.title(inputs.scenario().plan().name()), Optional.empty());
     if (Buying.isNothingToDecide(inputs, scope(inputs))) {
-      return Outcome.without(what, List.of());
+      return Outcome.without(what, loaded.problems());
     }
     Answer answer = Buying.answer(inputs, wish(inputs), THREADS, progress::phase);
     progress.phase("Planning what is recommended");

@@ -74,20 +74,31 @@ public final class Finance {
   }
 
   /**
-   * First month from which the running sum of the flows stays at or above 0 to the end.
+   * First month from which the running sum of the flows stays at or above 0 to the end; not before
+   * the first flow, since what is not paid yet cannot be back.
    *
    * @param flows by month
    * @return month offset; empty if the sum is below 0 at the end
    */
   public static OptionalInt payback(double[] flows) {
     double sum = 0;
-    int since = 0;
-    for (int t = 0; t < flows.length; t++) {
+    int since = firstFlow(flows);
+    for (int t = since; t < flows.length; t++) {
       sum += flows[t];
       if (!Negligible.is(-sum)) {
         since = t + 1;
       }
     }
     return since < flows.length ? OptionalInt.of(since) : OptionalInt.empty();
+  }
+
+  /** Month of the first flow that is not nil; 0 where there is none. */
+  private static int firstFlow(double[] flows) {
+    for (int t = 0; t < flows.length; t++) {
+      if (!Negligible.is(Math.abs(flows[t]))) {
+        return t;
+      }
+    }
+    return 0;
   }
 }

@@ -103,6 +103,13 @@ class FinanceTest {
   }
 
   @Test
+  void payback_nothingFlowsAtFirst_isNotBeforeTheFirstFlow() {
+    assertThat(Finance.payback(new double[] {0, 0, 5, 5})).hasValue(2);
+    assertThat(Finance.payback(new double[] {0, 0, -5, 5})).hasValue(3);
+    assertThat(Finance.payback(new double[] {0, 0})).hasValue(0);
+  }
+
+  @Test
   void monthRate_twelveMonthsCompound_toTheYear() {
     assertThat(Math.pow(1 + Finance.monthRate(0.08), 12)).isCloseTo(1.08, within(1e-12));
   }

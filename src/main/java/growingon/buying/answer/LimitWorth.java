@@ -9,11 +9,12 @@ import java.util.OptionalDouble;
  *
  * @param what what it is
  * @param name of the place or of the demand row
- * @param from first month in which it binds; the plan's first for cash
+ * @param from first month in which it binds; of demand the first that its row is of
  * @param to last month
  * @param amount how much there is: square metres, hours in the tightest month, plants wanted a
- *     season, money
- * @param usedAsGiven how much of it is used as given, in the tightest month
+ *     season, money that is laid out or may be owed
+ * @param usedAsGiven how much of it is used as given: in the tightest month, plants sold in the
+ *     dearest season that is sold out, of cash the lowest there is
  * @param usedAsRecommended the same as recommended
  * @param steps what more would be worth
  * @param without worth of being without the limit; empty for demand

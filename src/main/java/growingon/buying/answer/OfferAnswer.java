@@ -21,11 +21,14 @@ import java.util.OptionalInt;
  * @param goodTo greatest
  * @param gain what it gains beside all else recommended, judged at {@code judgedAt}
  * @param atEnd the same at the plan's end
+ * @param worstFifth by how much it changes the mean of the worst fifth of the draws, at the plan's
+ *     end
  * @param judgedAt season at whose end it is judged, 0 = the plan's first; beyond the plan where
  *     plants are unsold then
  * @param paysFrom season from which on it pays, if it does
  * @param unsold plants of it unsold at the plan's end, on the plan's line
  * @param unsoldAtList what they would fetch at list price
+ * @param isSold whether nine tenths are sold by {@code judgedAt}
  * @param unsoldAtJudging plants unsold at {@code judgedAt}
  * @param mostLanded the most a plant may cost landed; empty if it does not pay as a gift
  * @param landed what a plant costs landed at that number
@@ -45,10 +48,12 @@ public record OfferAnswer(
     int goodTo,
     Spread gain,
     Spread atEnd,
+    double worstFifth,
     int judgedAt,
     OptionalInt paysFrom,
     double unsold,
     double unsoldAtList,
+    boolean isSold,
     double unsoldAtJudging,
     OptionalDouble mostLanded,
     double landed,
@@ -62,6 +67,8 @@ public record OfferAnswer(
     BUY,
     /** It brings too little to be worth saying. */
     BRINGS_LITTLE,
+    /** It gains on average, but makes the worst fifth of the draws worse, which is asked about. */
+    RISKS_TOO_MUCH,
     /** It gains only over a limit. */
     DOES_NOT_FIT,
     /** It gains beside the holds as given, not beside those recommended. */

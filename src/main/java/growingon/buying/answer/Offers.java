@@ -7,6 +7,7 @@ import growingon.buying.engine.Engine;
 import growingon.buying.engine.Outcome;
 import growingon.buying.limit.Lack;
 import growingon.buying.limit.Limits;
+import growingon.buying.question.Aim;
 import growingon.buying.question.Candidate;
 import growingon.buying.question.Choice.Holding;
 import growingon.buying.question.Choice.Take;
@@ -18,6 +19,7 @@ import growingon.buying.search.Moves;
 import growingon.nursery.lot.Offer;
 import growingon.nursery.lot.Purchase;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,15 +45,18 @@ public final class Offers {
   private final PlanDraws planDraws;
   private final Moves moves;
   private final Found found;
+  private final Aim aim;
   private final Map<Integer, Engine> endings = new HashMap<>();
 
-  public Offers(Engine engine, Limits limits, PlanDraws planDraws, Moves moves, Found found) {
+  public Offers(
+      Engine engine, Limits limits, PlanDraws planDraws, Moves moves, Found found, Aim aim) {
     this.engine = engine;
     this.question = engine.question();
     this.limits = limits;
     this.planDraws = planDraws;
     this.moves = moves;
     this.found = found;
+    this.aim = aim;
   }
 
   public List<OfferAnswer> answers() {
@@ -71,11 +76,16 @@ public final class Offers {
     int at = advised > 0 ? advised : numbers.best();
     Candidate with = with(choice, at);
     Ends ends = new Ends(engine, planDraws, with, without, take, endings);
-    Spread atEnd = planDraws.gain(with, without);
+    Sample[] both = planDraws.on(List.of(with, without));
+    Spread atEnd = Spread.of(both[0].over(both[1]));
+    double worst = Aim.CAREFUL.of(both[0].values()) - Aim.CAREFUL.of(both[1].values());
     Spread gain = ends.judgedAt() == ends.planEnd() ? atEnd : ends.gain();
     Offer order = take.orders().get(0);
     Purchase purchase = order.taken(at).purchase().orElseThrow();
-    Verdict verdict = verdict(choice, advised, at, numbers, atEnd, ends);
+    Verdict verdict =
+        advised == 0 && aim == Aim.CAREFUL && atEnd.mean() > 0 && worst < 0
+            ? Verdict.RISKS_TOO_MUCH
+            : verdict(choice, advised, at, numbers, atEnd, ends);
     return new OfferAnswer(
         take,
         verdict,
@@ -87,10 +97,12 @@ public final class Offers {
         numbers.goodTo(at),
         gain,
         atEnd,
+        worst,
         ends.judgedAt(),
         ends.paysFrom(),
         ends.unsold(ends.planEnd()),
         ends.unsoldAtList(),
+        ends.isSold(),
         ends.unsold(ends.judgedAt()),
         ends.mostLanded(at, gain.mean()),
         purchase.landed(at) / at,
@@ -164,17 +176,25 @@ public final class Offers {
       best = better ? i : best;
     }
     int at = advised > 0 ? numbers.indexOf(advised) + 1 : best;
-    double gain = Sample.mean(samples[at].over(samples[0]));
     List<Tried> tried = new ArrayList<>();
     for (int i = 1; i < samples.length; i++) {
-      double[] behind = samples[at].over(samples[i]);
-      double close = Math.max(AS_GOOD * Math.abs(gain), TWO_ERRORS * Sample.error(behind));
-      boolean isGood = i == at || Sample.mean(behind) <= close;
+      boolean isGood = i == at || isAsGood(samples[i], samples[at], samples[0]);
       boolean fits = limits.allow(engine.line(candidates.get(i)));
       Spread spread = Spread.of(samples[i].over(samples[0]));
       tried.add(new Tried(numbers.get(i - 1), spread, isGood, fits));
     }
     return new Numbers(tried, numbers.get(best - 1));
+  }
+
+  /** Whether one is hardly behind the best by what is asked for: the mean or the worst fifth. */
+  private boolean isAsGood(Sample one, Sample best, Sample without) {
+    double gain = aim.of(best.values()) - aim.of(without.values());
+    double[] behind = best.over(one);
+    double error =
+        Sample.error(
+            Arrays.stream(aim.draws(best.values())).mapToDouble(draw -> behind[draw]).toArray());
+    return aim.of(best.values()) - aim.of(one.values())
+        <= Math.max(AS_GOOD * Math.abs(gain), TWO_ERRORS * error);
   }
 
   private Verdict verdict(
@@ -183,9 +203,8 @@ public final class Offers {
       return Verdict.BUY;
     }
     if (atEnd.mean() > 0) {
-      boolean someFit =
-          numbers.tried().stream().anyMatch(each -> each.fits() && each.gain().mean() > 0);
-      if (someFit) {
+      // A few plants that fit and bring little do not make the best number of them fit.
+      if (limits.allow(engine.line(with(choice, at)))) {
         return Verdict.BRINGS_LITTLE;
       }
       return paysAsGiven(choice, at) ? Verdict.HOLDING_PAYS_MORE : Verdict.DOES_NOT_FIT;

@@ -8,9 +8,11 @@ import growingon.project.Projector;
 import growingon.project.history.Missed;
 import growingon.project.history.Sale;
 import growingon.project.lot.LotHistory;
-import java.util.LinkedHashMap;
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 
 /** Which demand is met so nearly that more of it might be worth something. */
 final class SoldOut {
@@ -21,7 +23,7 @@ final class SoldOut {
   private final double[][] sold;
   private final double[][] missed;
 
-  private SoldOut(Scenario scenario) {
+  SoldOut(Scenario scenario) {
     this.scenario = scenario;
     this.demand = scenario.nursery().demand();
     Horizon horizon = scenario.horizon();
@@ -39,28 +41,37 @@ final class SoldOut {
   }
 
   /**
-   * Demand rows of which nearly all that is wanted is sold in some season of the plan's line, with
-   * what the best such season brings; plan currency.
+   * A season in which nearly all that is wanted of a row is sold.
+   *
+   * @param brings what the plants sold bring at list price; plan currency
    */
-  static Map<Integer, Double> rows(Scenario scenario) {
-    SoldOut soldOut = new SoldOut(scenario);
-    Map<Integer, Double> rows = new LinkedHashMap<>();
-    for (int row = 0; row < soldOut.demand.size(); row++) {
-      double most = soldOut.most(row);
-      if (most > 0 && soldOut.demand.get(row).units().isPresent()) {
-        rows.put(row, most);
+  record Season(int row, int season, double brings) {}
+
+  /** Of each row that is nearly sold out in some season the one of these that brings most. */
+  List<Season> seasons() {
+    List<Season> seasons = new ArrayList<>();
+    for (int row = 0; row < demand.size(); row++) {
+      if (demand.get(row).units().isPresent()) {
+        best(row).ifPresent(seasons::add);
       }
     }
-    return rows;
+    return seasons;
   }
 
-  private double most(int row) {
-    double most = 0;
-    for (int season = 0; season < scenario.horizon().seasons(); season++) {
-      double wanted = sold[row][season] + missed[row][season];
-      boolean nearlyAll = sold[row][season] >= NEARLY_ALL * wanted;
-      most = nearlyAll ? Math.max(most, sold[row][season] * demand.get(row).price()) : most;
-    }
-    return most;
+  private Optional<Season> best(int row) {
+    return IntStream.range(0, scenario.horizon().seasons())
+        .filter(season -> isNearlySoldOut(row, season))
+        .mapToObj(season -> new Season(row, season, sold(row, season) * demand.get(row).price()))
+        .max(Comparator.comparingDouble(Season::brings));
+  }
+
+  private boolean isNearlySoldOut(int row, int season) {
+    double wanted = sold[row][season] + missed[row][season];
+    return sold[row][season] > 0 && sold[row][season] >= NEARLY_ALL * wanted;
+  }
+
+  /** Plants of a row sold in a season. */
+  double sold(int row, int season) {
+    return sold[row][season];
   }
 }

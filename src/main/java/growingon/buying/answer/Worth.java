@@ -8,8 +8,6 @@ import growingon.buying.limit.Change;
 import growingon.buying.limit.Limits;
 import growingon.buying.limit.Shortage;
 import growingon.buying.question.Candidate;
-import growingon.buying.question.Choice;
-import growingon.buying.question.Choice.Holding;
 import growingon.buying.question.Move;
 import growingon.buying.question.Question;
 import growingon.buying.question.Sample;
@@ -19,8 +17,8 @@ import growingon.buying.search.Moves;
 import growingon.buying.search.OnTheLine;
 import growingon.buying.search.Weighed;
 import growingon.money.Finance;
-import growingon.nursery.market.Demand;
 import growingon.nursery.place.Place;
+import growingon.nursery.time.Horizon;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -29,6 +27,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.BiFunction;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 
@@ -45,6 +44,9 @@ public final class Worth {
   /** What more would be worth is judged on so many draws. */
   private static final int DRAWS = 100;
 
+  /** What is worth less would be shown as nothing; plan currency. */
+  private static final double WORTH_SAYING = 0.5;
+
   private static final double REACHED = 0.99;
   private static final int PAIRS = 40;
 
@@ -58,6 +60,7 @@ public final class Worth {
   private final Outcome given;
   private final double closeTo;
   private final Known known;
+  private final SoldOut soldOut;
   private final List<Bound> bounds;
   private final Candidate base;
   private final double baseValue;
@@ -85,6 +88,7 @@ public final class Worth {
     this.given = engine.line(question.asGiven());
     this.closeTo = 0.001 * line.sales();
     this.known = known.copy();
+    this.soldOut = soldOut(recommended);
     lookAtAll();
     this.bounds = bounds();
     this.base = climb(engine, limits, recommended, this.known);
@@ -117,7 +121,11 @@ public final class Worth {
           });
     }
     list.sort(Comparator.comparingDouble(LimitWorth::best).reversed());
-    return list.stream().filter(each -> each.best() > 0).limit(SHOWN).toList();
+    return list.stream().filter(each -> each.best() >= WORTH_SAYING).limit(SHOWN).toList();
+  }
+
+  private SoldOut soldOut(Candidate candidate) {
+    return new SoldOut(engine.scenario().withLots(question.lots(candidate)));
   }
 
   /** Every move is looked at once, where it was not before. */
@@ -140,11 +148,10 @@ public final class Worth {
     }
     List<Bound> bounds = new ArrayList<>();
     stopped.forEach((limit, gain) -> bounds.add(new Bound(limit.what(), limit.index(), gain)));
-    SoldOut.rows(engine.scenario().withLots(question.lots(recommended))).entrySet().stream()
-        .map(row -> new Bound(What.DEMAND, row.getKey(), row.getValue()))
-        .sorted(Comparator.comparingDouble(Bound::stopped).reversed())
+    soldOut.seasons().stream()
+        .sorted(Comparator.comparingDouble(SoldOut.Season::brings).reversed())
         .limit(DEMAND_LOOKED_AT)
-        .forEach(bounds::add);
+        .forEach(row -> bounds.add(new Bound(What.DEMAND, row.row(), row.brings())));
     bounds.sort(Comparator.comparingDouble(Bound::stopped).reversed());
     return bounds.stream().limit(LOOKED_AT).toList();
   }
@@ -229,7 +236,24 @@ public final class Worth {
       then = limitsThen.allow(engine.line(then)) ? then : freely(limitsThen);
       steps.add(0, step(more, more * amount, then, more * cost));
     }
-    return steps;
+    return rising(
+        steps, (step, less) -> step(step.share(), step.added(), less, step.share() * cost));
+  }
+
+  /**
+   * No step worth less than a smaller one: what is done with less can be done with more. What is
+   * climbed to on the plan's line alone may be judged worse.
+   *
+   * @param doing what a step is worth where something else is done
+   */
+  private static List<Step> rising(List<Step> steps, BiFunction<Step, Candidate, Step> doing) {
+    List<Step> rising = new ArrayList<>();
+    for (Step step : steps) {
+      Step less = rising.isEmpty() ? step : rising.get(rising.size() - 1);
+      Step as = less.worth() > step.worth() ? doing.apply(step, less.then()) : step;
+      rising.add(as.worth() > step.worth() ? as : step);
+    }
+    return rising;
   }
 
   /** What one would do within other limits. */
@@ -326,58 +350,50 @@ public final class Worth {
         OptionalDouble.of(Math.max(0, gain(freed))));
   }
 
-  /** From most added to least: what does not help where more is wanted is not tried with less. */
+  /** What more of it that is wanted would be worth. */
   private LimitWorth demand(int index) {
-    Demand row = question.nursery().demand().get(index);
-    double units = row.units().orElseThrow();
+    WantedMore wanted = new WantedMore(question, index);
+    int season =
+        soldOut.seasons().stream()
+            .filter(each -> each.row() == index)
+            .findFirst()
+            .orElseThrow()
+            .season();
+    Horizon horizon = engine.scenario().horizon();
+    boolean isOfOne = wanted.row().season().isPresent();
+    return new LimitWorth(
+        What.DEMAND,
+        wanted.name(),
+        isOfOne ? horizon.seasonFirst(season) : 0,
+        isOfOne ? horizon.seasonLast(season) : horizon.months() - 1,
+        wanted.units(),
+        soldOut(question.asGiven()).sold(index, season),
+        soldOut.sold(index, season),
+        steps(wanted),
+        OptionalDouble.empty());
+  }
+
+  /** From most added to least: what does not help where more is wanted is not tried with less. */
+  private List<Step> steps(WantedMore wanted) {
+    Known knownThere = known.without(wanted::isMetBy);
     List<Step> steps = new ArrayList<>();
-    Known knownThere = known.without(move -> meets(move, row));
+    Map<Double, Engine> engines = new HashMap<>();
     for (int i = MORE.length - 1; i >= 0; i--) {
       double more = MORE[i];
-      Engine other = engine.withDemand(withUnits(index, more), row.ladder());
+      Engine other = engine.withDemand(wanted.demand(more), wanted.row().ladder());
+      engines.put(more, other);
       Candidate then = climb(other, limits, base, knownThere);
       double kept = value(other, base) - baseValue;
       double worth = then.equals(base) ? kept : value(other, then) - baseValue;
       Candidate better = worth >= kept ? then : base;
-      steps.add(0, new Step(more, more * units, Math.max(0, Math.max(worth, kept)), better, base));
+      double added = more * wanted.units();
+      steps.add(0, new Step(more, added, Math.max(0, Math.max(worth, kept)), better, base));
     }
-    String name =
-        "%s (%s)%s"
-            .formatted(
-                row.grade(),
-                row.species().orElse(row.ladder()),
-                row.season().map(season -> " " + season).orElse(""));
-    return new LimitWorth(
-        What.DEMAND,
-        name,
-        0,
-        line.hours().length - 1,
-        units,
-        units,
-        units,
+    return rising(
         steps,
-        OptionalDouble.empty());
-  }
-
-  /** Whether a move sells otherwise to the buyers of a row: what it came to says nothing then. */
-  private boolean meets(Move move, Demand row) {
-    return move.changes().stream().anyMatch(change -> meets(change, row));
-  }
-
-  private boolean meets(Move.Change change, Demand row) {
-    Choice choice = question.choice(change.choice());
-    boolean isOfGrade =
-        !(choice instanceof Holding holding)
-            || holding
-                .hold(change.value())
-                .filter(it -> it.grade().equals(row.grade()))
-                .isPresent();
-    return choice.ladder().equals(row.ladder()) && isOfGrade;
-  }
-
-  private List<Demand> withUnits(int index, double more) {
-    List<Demand> demand = new ArrayList<>(question.nursery().demand());
-    demand.set(index, demand.get(index).withUnits(1 + more));
-    return demand;
+        (step, less) -> {
+          double worth = value(engines.get(step.share()), less) - baseValue;
+          return new Step(step.share(), step.added(), worth, less, base);
+        });
   }
 }

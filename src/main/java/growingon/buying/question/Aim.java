@@ -1,6 +1,8 @@
 package growingon.buying.question;
 
 import java.util.Arrays;
+import java.util.Comparator;
+import java.util.stream.IntStream;
 
 /** What of many draws is to be as high as can be. */
 public enum Aim {
@@ -17,6 +19,22 @@ public enum Aim {
     }
     double[] sorted = values.clone();
     Arrays.sort(sorted);
-    return Sample.mean(Arrays.copyOf(sorted, Math.max(1, sorted.length / FIFTH)));
+    return Sample.mean(Arrays.copyOf(sorted, counted(sorted.length)));
+  }
+
+  /** The draws of which that is the mean, of equal ones the first. */
+  public int[] draws(double[] values) {
+    IntStream all = IntStream.range(0, values.length);
+    return this == MEAN
+        ? all.toArray()
+        : all.boxed()
+            .sorted(Comparator.comparingDouble(draw -> values[draw]))
+            .limit(counted(values.length))
+            .mapToInt(Integer::intValue)
+            .toArray();
+  }
+
+  private static int counted(int draws) {
+    return Math.max(1, draws / FIFTH);
   }
 }

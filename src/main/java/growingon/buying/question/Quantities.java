@@ -1,5 +1,6 @@
 package growingon.buying.question;
 
+import growingon.buying.question.Choice.Holding;
 import growingon.buying.question.Choice.Take;
 import growingon.nursery.lot.Offer;
 import java.util.ArrayList;
@@ -16,11 +17,21 @@ public final class Quantities {
   /** So many numbers of an offer are tried at once. */
   static final int FEW = 25;
 
+  /** So many where there is little else to be decided. */
+  private static final int MANY = 100;
+
+  /** None, the most and the price breaks come on top of those evenly spread. */
+  private static final int BESIDES = 4;
+
+  /** At most so many combinations are all tried. */
+  public static final int ALL_TRIED = 2000;
+
   /** More of an offer than this are not looked for where it names no most. */
   public static final int MOST = 5000;
 
   private final Offer offer;
   private final int most;
+  private final int atOnce;
   private final SortedSet<Integer> tried = new TreeSet<>();
 
   /**
@@ -28,10 +39,12 @@ public final class Quantities {
    *
    * @param most greatest number that is tried
    * @param planned a number that the plan takes, 0 for none
+   * @param atOnce how many numbers are tried at once
    */
-  public Quantities(Take take, int most, int planned) {
+  public Quantities(Take take, int most, int planned, int atOnce) {
     this.offer = take.offer();
     this.most = most;
+    this.atOnce = atOnce;
     tried.add(0);
     if (planned > 0) {
       tried.add(planned);
@@ -40,9 +53,28 @@ public final class Quantities {
     for (long number = offer.least(); number <= most; number *= 2) {
       addIfAllowed(up((int) number));
     }
-    addBetween(0, most + 1, FEW - tried.size());
+    addBetween(0, most + 1, atOnce - tried.size());
     addIfAllowed(most / offer.multiple() * offer.multiple());
     offer.breaks().forEach(step -> addIfAllowed(up(step.least())));
+  }
+
+  /**
+   * How many numbers of each offer are tried at once: more than a few where all combinations with
+   * what may be held still are few, since what lies between two numbers is only looked at about the
+   * best.
+   */
+  public static int atOnce(List<Choice> choices) {
+    double combinations = ALL_TRIED;
+    int offers = 0;
+    for (Choice choice : choices) {
+      if (choice instanceof Holding holding) {
+        combinations /= holding.holds().size();
+      } else {
+        offers++;
+      }
+    }
+    double each = Math.pow(combinations, 1.0 / Math.max(1, offers));
+    return (int) Math.max(FEW, Math.min(MANY, each - BESIDES));
   }
 
   private int up(int number) {

@@ -4,6 +4,7 @@ import growingon.buying.engine.Engine;
 import growingon.buying.engine.Outcome;
 import growingon.buying.limit.Limits;
 import growingon.buying.question.Candidate;
+import growingon.buying.question.Quantities;
 import growingon.buying.question.Question;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -19,9 +20,6 @@ import java.util.function.IntPredicate;
  * the last alone, which of 60 lots came out above all others.
  */
 final class LineClimbs {
-  /** At most so many combinations are all tried. */
-  private static final int ALL_TRIED = 2000;
-
   private static final int TIMES_AGAIN = 2;
 
   private final Question question;
@@ -123,7 +121,7 @@ final class LineClimbs {
     for (int i = 0; i < question.choices().size(); i++) {
       combinations *= which.test(i) ? moves.values(i).size() : 1;
     }
-    return combinations <= ALL_TRIED;
+    return combinations <= Quantities.ALL_TRIED;
   }
 
   /** The best of all combinations of some choices on the plan's line. */

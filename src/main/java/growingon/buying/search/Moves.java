@@ -35,10 +35,11 @@ public final class Moves {
   Moves(Question question, Map<Integer, Integer> mostOf) {
     this(question, false, new LinkedHashMap<>());
     Candidate planned = question.asPlanned();
+    int atOnce = Quantities.atOnce(question.choices());
     mostOf.forEach(
         (choice, most) -> {
           Take take = (Take) question.choice(choice);
-          quantities.put(choice, new Quantities(take, most, planned.value(choice)));
+          quantities.put(choice, new Quantities(take, most, planned.value(choice), atOnce));
         });
   }
 

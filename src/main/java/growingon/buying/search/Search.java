@@ -20,6 +20,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
+import java.util.stream.IntStream;
 
 /**
  * The search as a list: climb on the plan's line, climb on a few draws, choose on more, leave out
@@ -40,6 +41,7 @@ public final class Search {
   private static final double NOT_WORTH_SAYING = 0.001;
   private static final double LEAST_WORTH_SAYING = 10;
   private static final double A_TIE = 1;
+  private static final double A_CENT = 0.01;
 
   private final Question question;
   private final Engine engine;
@@ -264,6 +266,27 @@ public final class Search {
         }
       }
       now = gained >= A_TIE ? others.get(best).from(now) : now;
+    }
+    return withFewest(now, judge);
+  }
+
+  /** Of numbers of an offer that do as well to the cent the least. */
+  private Candidate withFewest(Candidate from, Judge judge) {
+    Candidate now = from;
+    for (int choice = 0; choice < from.size(); choice++) {
+      int number = from.value(choice);
+      int of = choice;
+      List<Move> fewer =
+          otherNumbers(now).stream()
+              .filter(move -> move.only().choice() == of && move.only().value() < number)
+              .toList();
+      List<Judged> judged = judge.judge(now, fewer);
+      Optional<Move> fewest =
+          IntStream.range(0, fewer.size())
+              .filter(i -> judged.get(i).helps(-A_CENT))
+              .mapToObj(fewer::get)
+              .findFirst();
+      now = fewest.isPresent() ? fewest.get().from(now) : now;
     }
     return now;
   }

@@ -169,6 +169,11 @@ final class BuyingFigures {
     return say.writing().threeFigures(amount);
   }
 
+  /** Whether an amount is so small that it would be written as nothing. */
+  static boolean isShownAsNil(double amount) {
+    return Math.abs(amount) < 0.5;
+  }
+
   String money(double amount) {
     return say.writing().money(currency, three(amount));
   }

@@ -80,7 +80,9 @@ final class BuyingOfferTables {
   Table gains() {
     return columns.asDrawn(
         TableOf.<OfferAnswer>table("buying-offer-gains", "What each offer brings")
-            .note("Gains are those at the end of the season named, when nine tenths are sold.")
+            .note(
+                "Gains are those at the end of the season named: the plan's last, or a later one by which"
+                    + " nine tenths are sold, at most ten.")
             .column(columns.text("offer", "offer"), offer -> offer.take().name())
             .column(columns.plants("at", "weighed at"), OfferAnswer::at)
             .column(columns.money("gain", "gain"), offer -> offer.gain().mean())

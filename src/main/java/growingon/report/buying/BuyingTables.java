@@ -224,17 +224,17 @@ final class BuyingTables {
         .text(
             "limit", each -> each.first(() -> Phrases.sentence(BuyingWords.limitName(each.limit))))
         .text("when", each -> each.first(() -> when(each.limit)))
-        .text("amount", "there is", each -> each.first(() -> amount(each, each.limit.amount())))
+        .text("amount", "there is", each -> each.first(() -> there(each.limit)))
         .text(
             "used_given",
             "used as given",
-            each -> each.first(() -> amount(each, each.limit.usedAsGiven())))
+            each -> each.first(() -> used(each.limit, each.limit.usedAsGiven())))
         .text(
             "used",
             "as recommended",
-            each -> each.first(() -> amount(each, each.limit.usedAsRecommended())))
+            each -> each.first(() -> used(each.limit, each.limit.usedAsRecommended())))
         .text("more", each -> say.percent(each.step.share()))
-        .text("added", "that is", each -> amount(each, each.step.added()))
+        .text("added", "that is", each -> added(each.limit, each.step.added()))
         .column(columns.money("worth", "worth"), each -> each.step.worth())
         .column(columns.moneyEach("each", "worth of each"), each -> each.step.each())
         .longText("then", "what you would then do", each -> thenDo(each.step))
@@ -251,16 +251,36 @@ final class BuyingTables {
   }
 
   private String when(LimitWorth limit) {
-    return limit.what() == LimitWorth.What.DEMAND
-        ? "every season"
-        : say.span(figures.horizon.month(limit.from()), figures.horizon.month(limit.to()));
+    if (limit.what() != LimitWorth.What.DEMAND) {
+      return say.span(figures.horizon.month(limit.from()), figures.horizon.month(limit.to()));
+    }
+    int season = figures.horizon.season(limit.from());
+    return season == figures.horizon.season(limit.to()) ? figures.season(season) : "every season";
   }
 
-  private String amount(More more, double amount) {
-    return switch (more.limit.what()) {
+  private String there(LimitWorth limit) {
+    return limit.what() == LimitWorth.What.CASH
+        ? figures.money(answer.limits().lowestCash()) + " allowed"
+        : amount(limit, limit.amount());
+  }
+
+  private String used(LimitWorth limit, double amount) {
+    return limit.what() == LimitWorth.What.CASH
+        ? figures.money(amount) + " at the lowest"
+        : amount(limit, amount);
+  }
+
+  private String added(LimitWorth limit, double amount) {
+    return limit.what() == LimitWorth.What.CASH
+        ? figures.money(amount) + " lower"
+        : amount(limit, amount);
+  }
+
+  private String amount(LimitWorth limit, double amount) {
+    return switch (limit.what()) {
       case ROOM -> say.squareMetres(amount);
       case HOURS -> say.hours(amount) + " a month";
-      case DEMAND -> say.number(amount) + " plants";
+      case DEMAND -> "%s %s".formatted(say.number(amount), amount == 1 ? "plant" : "plants");
       case CASH -> figures.money(amount);
     };
   }

@@ -12,6 +12,9 @@ final class BuyingVerdicts {
   /** Bought, it loses in so many draws of 100 or more: luck decides. */
   private static final double OFTEN = 0.2;
 
+  /** From this chance on that all of it fails it is said beside what it brings. */
+  private static final double OFTEN_FAILS = 0.1;
+
   private static final double NEARLY_ALWAYS = 0.9;
   private static final double HALF = 0.5;
   private static final double RARELY = 0.05;
@@ -51,6 +54,7 @@ final class BuyingVerdicts {
     return switch (offer.verdict()) {
       case BUY -> (isLuckDeciding(offer) ? "luck decides: " : "") + "buy " + offer.advised();
       case BRINGS_LITTLE -> "do not buy: brings little";
+      case RISKS_TOO_MUCH -> "do not buy: makes bad luck worse";
       case DOES_NOT_FIT -> "pays, but does not fit";
       case HOLDING_PAYS_MORE -> "pays, but holding pays more";
       case PAYS_LATER ->
@@ -72,6 +76,14 @@ final class BuyingVerdicts {
       case BRINGS_LITTLE ->
           "Leave %s: the best number, %d, would bring %s more, too little to be worth it."
               .formatted(name(offer), offer.at(), figures.money(offer.atEnd().mean()));
+      case RISKS_TOO_MUCH ->
+          "Leave %s: %d would bring %s more on average, but make the worst fifth of the draws worse by %s%s."
+              .formatted(
+                  name(offer),
+                  offer.at(),
+                  figures.money(offer.atEnd().mean()),
+                  figures.money(-offer.worstFifth()),
+                  fails(offer));
       case DOES_NOT_FIT -> doesNotFit(offer);
       case HOLDING_PAYS_MORE ->
           "Leave %s: it would pay if nothing more were held, but the plants you have pay more for"
@@ -96,15 +108,17 @@ final class BuyingVerdicts {
         isLuckDeciding(offer)
             ? "Luck decides, %s: buy %s %s".formatted(word(offer.gain()), number, name(offer))
             : "Buy %s %s".formatted(number, name(offer));
-    return "%s%s, order %s: brings %s%s%s."
+    return "%s%s, order %s: brings %s%s%s%s."
             .formatted(
                 first,
                 again,
                 by(figures.orderBy(offer), figures.horizon.month(0)),
                 figures.money(offer.gain().mean()),
                 odds(offer.gain()),
-                asGood(offer))
-        + judgedLater(offer);
+                asGood(offer),
+                fails(offer))
+        + judgedLater(offer)
+        + noMost(offer);
   }
 
   private String times(OfferAnswer offer) {
@@ -115,9 +129,34 @@ final class BuyingVerdicts {
   }
 
   private String judgedLater(OfferAnswer offer) {
-    return offer.judgedAt() > figures.answer.plan().seasons() - 1
+    if (offer.judgedAt() == figures.answer.plan().seasons() - 1) {
+      return "";
+    }
+    return offer.isSold()
         ? " Judged at the end of %s, when it is sold.".formatted(figures.season(offer.judgedAt()))
+        : " After %d seasons %s still unsold: look at the demand."
+            .formatted(
+                offer.judgedAt() + 1,
+                say.counted(offer.unsoldAtJudging(), "plant is", "plants are"));
+  }
+
+  /** ; 30 of 100 such consignments are taken to fail as a whole. */
+  private String fails(OfferAnswer offer) {
+    double fails = offer.take().offer().fails();
+    return fails >= OFTEN_FAILS
+        ? "; %s of 100 such consignments are taken to fail as a whole"
+            .formatted(say.number(100 * fails))
         : "";
+  }
+
+  /** Where it does not say how many there are. */
+  private static String noMost(OfferAnswer offer) {
+    if (offer.take().offer().most().isPresent()) {
+      return "";
+    }
+    int tried = offer.numbers().get(offer.numbers().size() - 1).number();
+    return " It names no most: ask how many there are%s."
+        .formatted(offer.advised() == tried ? "; more than that were not tried" : "");
   }
 
   private String odds(Spread gain) {
@@ -214,8 +253,9 @@ final class BuyingVerdicts {
             ? "; it would just pay at %s landed (asked: %s)"
                 .formatted(say.each(offer.mostLanded().getAsDouble()), say.each(offer.landed()))
             : "; it does not pay as a gift";
-    return "Do not buy %s: at best it misses by %s%s."
-        .formatted(name(offer), figures.money(-offer.gain().mean()), most);
+    return "Do not buy %s: the best number, %d, misses by %s%s%s."
+        .formatted(
+            name(offer), offer.at(), figures.money(-offer.gain().mean()), most, fails(offer));
   }
 
   /** By the end of a month, or at once where it is past. */

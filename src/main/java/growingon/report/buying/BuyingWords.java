@@ -7,6 +7,7 @@ import growingon.buying.answer.OfferAnswer;
 import growingon.buying.answer.OfferAnswer.Verdict;
 import growingon.buying.answer.PlanValue;
 import growingon.buying.answer.PlanValue.Kind;
+import growingon.buying.question.Aim;
 import growingon.buying.question.Choice;
 import growingon.buying.question.Question.Scope;
 import growingon.nursery.lot.Hold;
@@ -26,6 +27,7 @@ final class BuyingWords {
   private static final int HOLDS_NAMED = 2;
   private static final int OFFERS_NAMED = 2;
   private static final double THIRD = 1.0 / 3;
+  private static final double DOES_NOT_ADD_UP = 0.1;
 
   private final BuyingFigures figures;
   private final BuyingVerdicts verdicts;
@@ -46,6 +48,7 @@ final class BuyingWords {
     List<String> lines = new ArrayList<>();
     trouble.words().ifPresent(lines::add);
     quick().ifPresent(lines::add);
+    careful().ifPresent(lines::add);
     lines.addAll(decision());
     lines.add(brings());
     answer.offers().stream()
@@ -62,6 +65,7 @@ final class BuyingWords {
     List<String> lines = new ArrayList<>();
     trouble.words().ifPresent(lines::add);
     quick().ifPresent(lines::add);
+    careful().ifPresent(lines::add);
     lines.addAll(decision());
     lines.add(brings());
     countsOn().ifPresent(lines::add);
@@ -75,6 +79,13 @@ final class BuyingWords {
     return answer.wish().isQuick()
         ? Optional.of(
             "Quick: without luck, on the plan's line alone; run it without --quick before you order.")
+        : Optional.empty();
+  }
+
+  private Optional<String> careful() {
+    return answer.wish().aim() == Aim.CAREFUL && answer.draws() > 0
+        ? Optional.of(
+            "Careful: the worst fifth of the draws is made as good as can be, not the mean.")
         : Optional.empty();
   }
 
@@ -135,21 +146,25 @@ final class BuyingWords {
     List<String> parts = new ArrayList<>();
     if (!more.isEmpty()) {
       parts.add(
-          "Hold back plants in %s, first of %s"
+          "Hold back plants%s of %s"
               .formatted(
-                  say.counted(more.size(), "lot", "lots"),
+                  inLots(more),
                   String.join(
                       ", and of ", more.stream().limit(HOLDS_NAMED).map(this::named).toList())));
     }
     if (!freed.isEmpty()) {
       parts.add(
-          "%s what is held in %s, first %s"
-              .formatted(
-                  parts.isEmpty() ? "Free" : "free",
-                  say.counted(freed.size(), "lot", "lots"),
-                  freed.get(0).name()));
+          "%s what is held%s of %s"
+              .formatted(parts.isEmpty() ? "Free" : "free", inLots(freed), freed.get(0).name()));
     }
     return String.join("; ", parts) + " (sheet Sell or hold).";
+  }
+
+  /** in 3 lots, first; nothing of a single one, which is named. */
+  private String inLots(List<HoldAnswer> holds) {
+    return holds.size() == 1
+        ? ""
+        : " in %s, first".formatted(say.counted(holds.size(), "lot", "lots"));
   }
 
   private static boolean isFreed(HoldAnswer each) {
@@ -165,15 +180,28 @@ final class BuyingWords {
   private String brings() {
     PlanValue recommended = answer.recommended();
     double gain = recommended.gain().mean();
-    if (Math.abs(gain) < 0.5) {
+    if (BuyingFigures.isShownAsNil(gain)) {
       return "Nothing that was tried beats the plan as given.";
     }
     String often =
         answer.draws() == 0
             ? ""
             : ", and does so " + Odds.in(recommended.gain().shareAbove(), answer.draws());
-    return "It brings %s more than the plan as given, in today's money%s.%s%s"
-        .formatted(figures.money(gain), often, extra(recommended.line().extra()), planned());
+    return "It brings %s more than the plan as given, in today's money%s.%s%s%s"
+        .formatted(
+            figures.money(gain), often, together(), extra(recommended.line().extra()), planned());
+  }
+
+  /** Where the gains told of do not add up: packs and buyers that are shared. */
+  private String together() {
+    List<OfferAnswer> bought =
+        answer.offers().stream().filter(offer -> offer.advised() > 0).toList();
+    double parts = bought.stream().mapToDouble(offer -> offer.atEnd().mean()).sum();
+    double holds = answer.holds().stream().mapToDouble(hold -> hold.brings().mean()).sum();
+    double whole = answer.recommended().gain().mean();
+    return bought.size() > 1 && Math.abs(parts + holds - whole) > DOES_NOT_ADD_UP * whole
+        ? " Each is weighed beside the others, so what they bring does not add up."
+        : "";
   }
 
   private String extra(double cost) {
@@ -310,23 +338,40 @@ final class BuyingWords {
   /** What holds the nursery back most. */
   String limits() {
     if (answer.limitsWorth().isEmpty()) {
-      return "Nothing holds you back: more room, hours or cash would bring nothing.";
+      return "Neither room nor hours nor cash holds you back: more of them would bring nothing.";
     }
     LimitWorth first = answer.limitsWorth().get(0);
     LimitWorth.Step step =
         first.steps().stream()
             .max(Comparator.comparingDouble(LimitWorth.Step::worth))
             .orElseThrow();
+    String held =
+        Phrases.sentence(limitName(first))
+            + (first.what() == LimitWorth.What.HOURS ? " hold" : " holds");
     String without =
         first.without().isPresent() && first.without().getAsDouble() > 0
-            ? "; without that limit %s more".formatted(figures.money(first.without().getAsDouble()))
+            ? "without that limit %s more".formatted(figures.money(first.without().getAsDouble()))
             : "";
-    return "%s holds you back most: %d %% more of it would bring %s%s."
+    if (BuyingFigures.isShownAsNil(step.worth())) {
+      LimitWorth.Step most = first.steps().get(first.steps().size() - 1);
+      return "%s you back most: %s would bring nothing, but %s."
+          .formatted(held, more(first, most), without);
+    }
+    return "%s you back most: %s would bring %s%s."
         .formatted(
-            Phrases.sentence(limitName(first)),
-            Math.round(100 * step.share()),
+            held,
+            more(first, step),
             figures.money(step.worth()),
-            without);
+            without.isEmpty() ? "" : "; " + without);
+  }
+
+  /** How much more of a limit: a tenth of nothing owed is nothing, so cash is told in money. */
+  private String more(LimitWorth limit, LimitWorth.Step step) {
+    return switch (limit.what()) {
+      case CASH -> "one that is %s lower".formatted(figures.money(step.added()));
+      case HOURS -> "%s more of them".formatted(say.percent(step.share()));
+      case ROOM, DEMAND -> "%s more of it".formatted(say.percent(step.share()));
+    };
   }
 
   private String elsewhere() {
