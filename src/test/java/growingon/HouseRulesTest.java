@@ -439,7 +439,7 @@ class HouseRulesTest {
   private static final int LONGEST_FILE = 400;
 
   private static final Pattern SOURCE_FILE =
-      Pattern.compile("(?<=`)[a-z]+(/[a-z]+)*/\\w+\\.(java|csv)(?=`)");
+      Pattern.compile("(?<=`)[a-z]+(/[a-z]+)*/\\w+\\.(java|csv|css|jte)(?=`)");
 
   private static final int FULLEST_FOLDER = 25;
 
