@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import growingon.nursery.species.Curve;
+import growingon.nursery.species.Curve.Law;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;
@@ -283,7 +284,7 @@ class LeastSquaresTest {
     return problem(
             series,
             (b, x) ->
-                Flow.of(law.of(new double[] {Math.exp(b[0]), Math.exp(b[1])}))
+                Flow.of(Starts.curve(law, new double[] {Math.exp(b[0]), Math.exp(b[1])}))
                     .advance(Math.exp(b[2]), x))
         .from(logs(29, 0.05, 3))
         .orElseThrow()

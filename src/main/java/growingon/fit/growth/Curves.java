@@ -175,6 +175,6 @@ public final class Curves {
         curve.parameters().entrySet().stream()
             .map(each -> "\"%s\": %s".formatted(each.getKey(), Words.number(each.getValue())))
             .collect(joining(", "));
-    return "\"%s\": { \"curve\": \"%s\", %s }".formatted(condition, curve.word(), parameters);
+    return "\"%s\": { \"curve\": \"%s\", %s }".formatted(condition, curve.law(), parameters);
   }
 }
