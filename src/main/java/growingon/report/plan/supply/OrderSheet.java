@@ -22,17 +22,13 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** What must be bought, and by when it must be ordered. */
 public final class OrderSheet {
   private static final String LATE = "order now: late";
   private static final List<CashItem> BOUGHT =
-      List.of(
-          CashItem.PLANTS,
-          CashItem.CARRIAGE,
-          CashItem.POTS,
-          CashItem.SUBSTRATE,
-          CashItem.MATERIALS);
+      Stream.of(CashItem.values()).filter(CashItem::isBought).toList();
 
   private final Context context;
   private final Scenario scenario;
