@@ -341,6 +341,8 @@ class HouseRulesTest {
         .orShould()
         .callMethod(String.class, "format", String.class, Object[].class)
         .orShould()
+        .callMethod(String.class, "format", java.util.Locale.class, String.class, Object[].class)
+        .orShould()
         .callMethod(java.io.PrintWriter.class, "printf", String.class, Object[].class)
         .orShould()
         .callMethod(java.io.PrintWriter.class, "format", String.class, Object[].class)

@@ -11,6 +11,7 @@ import growingon.buying.question.Question;
 import growingon.buying.question.Sample;
 import growingon.buying.search.Certificate.Tried;
 import growingon.nursery.lot.Offer;
+import growingon.nursery.number.Writing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -100,7 +101,7 @@ public final class Search {
   }
 
   private void say(String doing) {
-    progress.accept("%s, %,d runs so far".formatted(doing, engine.runs()));
+    progress.accept("%s, %s runs so far".formatted(doing, Writing.USUAL.whole(engine.runs())));
   }
 
   private double closeTo() {

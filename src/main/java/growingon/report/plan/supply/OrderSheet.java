@@ -19,7 +19,6 @@ import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -77,8 +76,7 @@ public final class OrderSheet {
   }
 
   private String rate(double rate) {
-    String text = String.format(Locale.ENGLISH, "%.4f", rate);
-    return say.writing().marked(text.replaceAll("(\\.\\d\\d\\d*?)0+$", "$1"));
+    return say.decimals(rate, 4).replaceAll("(\\D\\d\\d\\d*?)0+$", "$1");
   }
 
   private String leadTime() {
