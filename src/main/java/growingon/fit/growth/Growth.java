@@ -56,12 +56,12 @@ public final class Growth {
   }
 
   /**
-   * Speeds as fitted.
+   * Speeds as fitted; arrays by kind, in the order of {@code kinds}.
    *
-   * @param kinds kinds fitted
-   * @param logs logarithm of the factor of each
-   * @param variances of these logarithms, φ among them
-   * @param priorDeviations s0 of each
+   * @param kinds kinds fitted: a species in a growing condition
+   * @param logs [kind] natural logarithm of the factor on the speed assumed
+   * @param variances [kind] of these logarithms, φ among them
+   * @param priorDeviations [kind] s0, of the same logarithms before any record
    * @param phi by how much the variances were widened
    * @param settled whether the steps came to rest
    * @param used the intervals
@@ -78,6 +78,7 @@ public final class Growth {
       List<Interval> used,
       Slopes slopes,
       Normal law) {
+    /** Weight of the records in a kind's speed, 0 to 1: 1 − variance / s0². */
     double weight(int kind) {
       double prior = priorDeviations[kind] * priorDeviations[kind];
       return Math.max(0, 1 - variances[kind] / prior);
@@ -119,7 +120,13 @@ public final class Growth {
     return new Speeds(map);
   }
 
-  /** Intervals with their standard deviation and expectation at the first assumptions. */
+  /**
+   * Intervals with their standard deviation and expectation at the first assumptions.
+   *
+   * @param expected [interval] mean trunk expected at its end, mm; NaN where it is not used
+   * @param deviations [interval] standard deviation of measured less expected, mm; NaN where it is
+   *     not used
+   */
   public record AtFirst(List<Interval> intervals, double[] expected, double[] deviations) {}
 
   /** Refuses what lies more than six standard deviations off the first assumptions. */
