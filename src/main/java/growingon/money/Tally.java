@@ -304,17 +304,17 @@ public final class Tally {
     return stockBySeason;
   }
 
-  /** Sales of each lot less what its account is charged, in the order of the scenario. */
+  /** [lot] sales less what its account is charged, plan currency, in the order of the scenario. */
   public double[] lotResults() {
     return ofLots(LotTally::result);
   }
 
-  /** Sales of each lot, plan currency. */
+  /** [lot] sales, plan currency, in the order of the scenario. */
   public double[] lotSales() {
     return ofLots(LotTally::sales);
   }
 
-  /** Plants sold of each lot. */
+  /** [lot] plants sold, in the order of the scenario. */
   public double[] lotUnits() {
     return ofLots(LotTally::plantsSold);
   }
