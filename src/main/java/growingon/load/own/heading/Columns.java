@@ -27,6 +27,7 @@ public final class Columns {
   private final OwnWords own;
   private final List<HeadingRead> reads = new ArrayList<>();
   private final List<Integer> ranks = new ArrayList<>();
+  private final Set<Integer> notUnderstood = new HashSet<>();
 
   private Columns(String sheet, List<SheetRow> body, OwnWords own) {
     this.sheet = sheet;
@@ -106,7 +107,9 @@ public final class Columns {
       meaning =
           new Meaning(Meaning.OPEN, "", 1, near.map(HeadingWords.Near::choices).orElse(List.of()));
       why =
-          near.map(each -> "not understood; is it " + each.heading() + "?").orElse(NOT_UNDERSTOOD);
+          near.map(each -> "not understood; is it " + each.heading() + "?")
+              .orElse("not understood");
+      notUnderstood.add(column);
     }
     reads.add(
         new HeadingRead(
@@ -122,8 +125,6 @@ public final class Columns {
             why));
     ranks.add(meaning.rank());
   }
-
-  private static final String NOT_UNDERSTOOD = "not understood";
 
   /** A list without numbers, whose rows are one plant each. */
   public static final String PLANT_A_ROW = "plant a row";
@@ -154,7 +155,7 @@ public final class Columns {
   private void settleOpen() {
     for (int i = 0; i < reads.size(); i++) {
       HeadingRead read = reads.get(i);
-      if (read.how() == How.OPEN && read.why().startsWith(NOT_UNDERSTOOD)) {
+      if (read.how() == How.OPEN && notUnderstood.contains(read.column())) {
         if (cells.all(read.column(), CellKinds::holdsAPot)) {
           reads.set(i, read.as("size", "", How.LIKELY, "its cells are pots and roots"));
         }
@@ -247,7 +248,7 @@ public final class Columns {
       HeadingRead read = reads.get(i);
       boolean price =
           read.how() == How.OPEN
-              && !read.why().startsWith(NOT_UNDERSTOOD)
+              && !notUnderstood.contains(read.column())
               && Set.copyOf(read.choices()).equals(Set.of("unit cost", "selling price"));
       if (price && has("unit cost") != has("selling price")) {
         choose(i, has("unit cost") ? "selling price" : "unit cost");
