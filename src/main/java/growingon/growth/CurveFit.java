@@ -33,7 +33,7 @@ public record CurveFit(Curve curve, OptionalDouble finalMm, double squares, doub
    *
    * @param growths at least one
    */
-  public static List<CurveFit> ofEveryLaw(List<Growth> growths) {
+  public static List<CurveFit> ofEveryLaw(List<TwoTrunks> growths) {
     return Arrays.stream(Curve.Law.values())
         .map(law -> of(law, growths))
         .flatMap(Optional::stream)
@@ -42,7 +42,7 @@ public record CurveFit(Curve curve, OptionalDouble finalMm, double squares, doub
   }
 
   /** The best fit of a law; empty where none of its starts leads to a minimum. */
-  static Optional<CurveFit> of(Curve.Law law, List<Growth> growths) {
+  static Optional<CurveFit> of(Curve.Law law, List<TwoTrunks> growths) {
     LeastSquares problem = problem(law, growths);
     return starts(law, growths, problem).stream()
         .map(start -> problem.from(start, CurveFit::within))
@@ -51,7 +51,7 @@ public record CurveFit(Curve curve, OptionalDouble finalMm, double squares, doub
         .map(best -> of(law, growths, best));
   }
 
-  private static CurveFit of(Curve.Law law, List<Growth> growths, LeastSquares.Result best) {
+  private static CurveFit of(Curve.Law law, List<TwoTrunks> growths, LeastSquares.Result best) {
     double logs = growths.stream().mapToDouble(each -> Math.log(each.deviationMm())).sum();
     Curve curve = Starts.curve(law, exp(best.parameters()));
     return new CurveFit(
@@ -67,14 +67,14 @@ public record CurveFit(Curve curve, OptionalDouble finalMm, double squares, doub
   }
 
   /** The law held against the growths, its parameters as logarithms. */
-  static LeastSquares problem(Curve.Law law, List<Growth> growths) {
+  static LeastSquares problem(Curve.Law law, List<TwoTrunks> growths) {
     return new LeastSquares(
         logs -> said(Starts.curve(law, exp(logs)), growths),
-        growths.stream().mapToDouble(Growth::toMm).toArray(),
+        growths.stream().mapToDouble(TwoTrunks::toMm).toArray(),
         growths.stream().mapToDouble(each -> 1 / each.deviationMm()).toArray());
   }
 
-  private static double[] said(Curve curve, List<Growth> growths) {
+  private static double[] said(Curve curve, List<TwoTrunks> growths) {
     Flow flow = Flow.of(curve);
     return growths.stream()
         .mapToDouble(each -> flow.advance(each.fromMm(), each.years()))
@@ -82,10 +82,10 @@ public record CurveFit(Curve curve, OptionalDouble finalMm, double squares, doub
   }
 
   /** The starts of least squares, as logarithms. */
-  static List<double[]> starts(Curve.Law law, List<Growth> growths, LeastSquares problem) {
+  static List<double[]> starts(Curve.Law law, List<TwoTrunks> growths, LeastSquares problem) {
     double thickest =
         growths.stream().mapToDouble(each -> Math.max(each.fromMm(), each.toMm())).max().orElse(1);
-    double longest = growths.stream().mapToDouble(Growth::years).max().orElse(1);
+    double longest = growths.stream().mapToDouble(TwoTrunks::years).max().orElse(1);
     return Starts.of(law, thickest, longest).stream()
         .map(CurveFit::log)
         .sorted(Comparator.comparingDouble(problem::squares))

@@ -32,14 +32,14 @@ class CurveFitTest {
   }
 
   /** Trunks of 5 to 45 mm that grew one to three years by a curve, off by a seeded error. */
-  private static List<Growth> grown(Curve curve, double errorMm) {
+  private static List<TwoTrunks> grown(Curve curve, double errorMm) {
     Random random = new Random(7);
-    List<Growth> growths = new ArrayList<>();
+    List<TwoTrunks> growths = new ArrayList<>();
     for (int i = 0; i < 150; i++) {
       double from = 5 + 40 * random.nextDouble();
       double years = 1 + i % 3;
       double to = Flow.of(curve).advance(from, years) + errorMm * random.nextGaussian();
-      growths.add(new Growth(from, to, years, Math.max(errorMm, 0.01)));
+      growths.add(new TwoTrunks(from, to, years, Math.max(errorMm, 0.01)));
     }
     return growths;
   }

@@ -152,7 +152,7 @@ class LeastSquaresTest {
   @Test
   void boxBod_fromTheStartsOfALaw_isCertifiedFromEachOfThem() {
     Series series = series("nist-data.csv", "BoxBOD");
-    List<Growth> growths = fromNothing(series);
+    List<TwoTrunks> growths = fromNothing(series);
     LeastSquares problem = CurveFit.problem(Law.LEVELLING, growths);
     List<double[]> starts = CurveFit.starts(Law.LEVELLING, growths, problem);
     assertThat(starts).hasSize(3);
@@ -163,9 +163,9 @@ class LeastSquaresTest {
   }
 
   /** Each value as what grew from nothing in its time. */
-  static List<Growth> fromNothing(Series series) {
+  static List<TwoTrunks> fromNothing(Series series) {
     return IntStream.range(0, series.x.length)
-        .mapToObj(i -> new Growth(0, series.y[i], series.x[i], 1))
+        .mapToObj(i -> new TwoTrunks(0, series.y[i], series.x[i], 1))
         .toList();
   }
 
