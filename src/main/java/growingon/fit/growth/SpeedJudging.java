@@ -39,7 +39,7 @@ public final class SpeedJudging {
   }
 
   /** The speed of every species in every condition. */
-  public List<Value> speeds(Growth.Fitted fitted) {
+  public List<Value> speeds(SpeedFit.Fitted fitted) {
     List<Value> values = new ArrayList<>();
     for (Species species : Verdicts.inOrder(past)) {
       for (String condition : new TreeSet<>(species.growth().keySet())) {
@@ -49,7 +49,7 @@ public final class SpeedJudging {
     return values;
   }
 
-  private Value speed(Growth.Fitted fitted, Kind kind) {
+  private Value speed(SpeedFit.Fitted fitted, Kind kind) {
     List<Interval> told =
         fitted.used().stream()
             .filter(each -> each.species().equals(kind.species()))
@@ -77,7 +77,7 @@ public final class SpeedJudging {
       sureNew = sure;
     } else if (!fitted.settled()) {
       verdict = Verdict.DOES_NOT_SETTLE;
-    } else if (Growth.isAtABound(log)) {
+    } else if (SpeedFit.isAtABound(log)) {
       verdict = Verdict.DOES_NOT_FIT;
     }
     double trunk = told.stream().mapToDouble(each -> each.first().meanMm()).average().orElse(0);

@@ -42,7 +42,7 @@ public final class SpreadJudging {
   }
 
   /** Spreads between plants, from those that were tagged. */
-  public Value vigour(Species species, Growth.Fitted fitted) {
+  public Value vigour(Species species, SpeedFit.Fitted fitted) {
     List<Evidence.PlantGrowth> growths =
         evidence.plants().stream()
             .filter(plant -> plant.species().equals(species.name()))
@@ -132,7 +132,7 @@ public final class SpreadJudging {
   }
 
   /** Spreads between seasons, all by one factor. */
-  public List<Value> years(Growth.Fitted fitted) {
+  public List<Value> years(SpeedFit.Fitted fitted) {
     TreeMap<Integer, Integer> seasons = new TreeMap<>();
     fitted
         .used()

@@ -16,7 +16,7 @@ import java.util.stream.IntStream;
 import org.hipparchus.linear.RealMatrix;
 
 /** Growth speeds by Gauss and Newton's method: the most likely ones, with prior and errors. */
-public final class Growth {
+public final class SpeedFit {
   private static final double LONGEST_STEP = 0.5;
   private static final double CLOSE = 1e-6;
   private static final int MOST_ROUNDS = 30;
@@ -49,7 +49,7 @@ public final class Growth {
   private final Map<String, Species> assumed;
   private final Errors errors;
 
-  public Growth(Past past, Map<String, Species> assumed) {
+  public SpeedFit(Past past, Map<String, Species> assumed) {
     this.past = past;
     this.assumed = assumed;
     this.errors = new Errors(assumed, past.scenario().nursery().settings());
@@ -92,7 +92,7 @@ public final class Growth {
     }
 
     public Speeds speeds() {
-      return Growth.speeds(kinds, logs);
+      return SpeedFit.speeds(kinds, logs);
     }
   }
 
