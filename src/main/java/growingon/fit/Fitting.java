@@ -13,7 +13,7 @@ import growingon.fit.growth.Curves;
 import growingon.fit.growth.Expectations;
 import growingon.fit.growth.Expectations.Slopes;
 import growingon.fit.growth.SpeedFit;
-import growingon.fit.growth.Normal;
+import growingon.fit.growth.IntervalLaw;
 import growingon.fit.growth.SpeedJudging;
 import growingon.fit.growth.Speeds;
 import growingon.fit.growth.SpreadJudging;
@@ -243,8 +243,8 @@ final class Fitting {
                     season(each.season()),
                     each.species(),
                     Math.exp(each.log()),
-                    Math.exp(each.log() - Normal.TO_P90 * each.deviation()),
-                    Math.exp(each.log() + Normal.TO_P90 * each.deviation())))
+                    Math.exp(each.log() - IntervalLaw.TO_P90 * each.deviation()),
+                    Math.exp(each.log() + IntervalLaw.TO_P90 * each.deviation())))
         .toList();
   }
 
@@ -292,7 +292,7 @@ final class Fitting {
                     all.size(),
                     all.stream().mapToDouble(z -> z).average().orElse(0),
                     Math.sqrt(all.stream().mapToDouble(z -> z * z).average().orElse(0)),
-                    (int) all.stream().filter(z -> Math.abs(z) <= Normal.TO_P90).count())));
+                    (int) all.stream().filter(z -> Math.abs(z) <= IntervalLaw.TO_P90).count())));
     return ahead;
   }
 

@@ -77,7 +77,7 @@ public final class SpeedFit {
       boolean settled,
       List<Interval> used,
       Slopes slopes,
-      Normal law) {
+      IntervalLaw law) {
     /** Weight of the records in a kind's speed, 0 to 1: 1 − variance / s0². */
     double weight(int kind) {
       double prior = priorDeviations[kind] * priorDeviations[kind];
@@ -199,7 +199,7 @@ public final class SpeedFit {
       Speeds now = speeds(kinds, logs);
       slopes = areSlopesNew ? expectations.at(now) : slopes.at(expectations.means(now));
     }
-    Normal law = law(used, slopes, priors);
+    IntervalLaw law = law(used, slopes, priors);
     double phi = Math.max(1, (STEADYING + law.surprise(logs, 1)) / (STEADYING + used.size()));
     RealMatrix covariance = kinds.isEmpty() ? null : law.covariance();
     double[] variances = new double[kinds.size()];
@@ -235,12 +235,12 @@ public final class SpeedFit {
     }
   }
 
-  private Normal law(List<Interval> used, Slopes slopes, double[] priors) {
+  private IntervalLaw law(List<Interval> used, Slopes slopes, double[] priors) {
     double[] residuals = new double[used.size()];
     for (int i = 0; i < residuals.length; i++) {
       residuals[i] = used.get(i).second().meanMm() - slopes.means()[i];
     }
-    return Normal.of(used, residuals, slopes, errors, priors);
+    return IntervalLaw.of(used, residuals, slopes, errors, priors);
   }
 
   /** Moves by a step that is not too long, within bounds; gives how far. */

@@ -67,8 +67,8 @@ public final class SpeedJudging {
     Range range =
         new Range(
             Math.exp(log),
-            Math.exp(log - Normal.TO_P90 * deviation),
-            Math.exp(log + Normal.TO_P90 * deviation));
+            Math.exp(log - IntervalLaw.TO_P90 * deviation),
+            Math.exp(log + IntervalLaw.TO_P90 * deviation));
     double weight = fitted.weight(index);
     double sureNew = Sure.ofVariance(fitted.variances()[index]);
     Verdict verdict = Verdicts.verdict(weight, range.holds(1));

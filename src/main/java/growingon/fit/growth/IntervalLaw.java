@@ -26,7 +26,7 @@ import org.hipparchus.linear.RealVector;
  * the normal equations of generalised least squares with these priors, as any textbook of linear
  * mixed models has them (Henderson's equations, from memory).
  */
-public final class Normal {
+public final class IntervalLaw {
   /** Standard deviations from the middle to P10 and to P90. */
   public static final double TO_P90 = 1.2816;
 
@@ -47,7 +47,7 @@ public final class Normal {
   /** A season of a species. */
   record Season(String species, int season) {}
 
-  private Normal(
+  private IntervalLaw(
       int kinds,
       List<Season> seasons,
       double[][] rows,
@@ -77,7 +77,7 @@ public final class Normal {
    * @param errors how far intervals are off by themselves and together, mm²
    * @param priorDeviations [kind] s0, without unit
    */
-  static Normal of(
+  static IntervalLaw of(
       List<Interval> intervals,
       double[] residuals,
       Slopes slopes,
@@ -96,7 +96,7 @@ public final class Normal {
     }
     double[] omegas =
         seasons.stream().mapToDouble(season -> errors.season(season.species())).toArray();
-    return new Normal(kinds, seasons, rows, white, omegas, logDeterminant, priorDeviations);
+    return new IntervalLaw(kinds, seasons, rows, white, omegas, logDeterminant, priorDeviations);
   }
 
   private static List<Season> seasons(List<Interval> intervals, Errors errors) {
