@@ -15,7 +15,7 @@ import java.util.stream.Stream;
  * Which tables of a plan stand in the book to act on and which are details. A sheet that has tables
  * of both kinds is divided: what stands behind it gets a sheet of its own.
  */
-final class Books {
+final class BookDivision {
   /** What is true of each table of a sheet, and so is said above each part. */
   private static final Set<String> OF_ALL_TABLES =
       Set.of(Sentences.WITHOUT_VAT, Sentences.EXPECTED);
@@ -48,7 +48,7 @@ final class Books {
           "Sales",
           new Division(Set.of("sales-by-season", "ready-next"), "Sales in full"));
 
-  private Books() {}
+  private BookDivision() {}
 
   /** The sheets of the book to act on, then those of the details, each in the order given. */
   static List<Sheet> of(List<Sheet> sheets) {
