@@ -28,7 +28,7 @@ public final class Tally {
   private final Settings settings;
   private final Horizon horizon;
   private final Prices prices;
-  private final Layout layout;
+  private final SumLayout layout;
   private final Stores stores;
   private final double[] placeFlows;
   private final double[] otherFlows;
@@ -78,7 +78,7 @@ public final class Tally {
     Nursery nursery = scenario.nursery();
     this.settings = nursery.settings();
     this.horizon = programme.horizon();
-    this.layout = new Layout(scenario, known.grades(), seasons, true);
+    this.layout = new SumLayout(scenario, known.grades(), seasons, true);
     int months = horizon.months();
     this.stores = new Stores(nursery, months);
     this.sums = new double[layout.size];
