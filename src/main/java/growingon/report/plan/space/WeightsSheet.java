@@ -16,8 +16,8 @@ import growingon.report.figures.Context;
 import growingon.report.model.Kind;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.text.Cautions;
 import growingon.report.text.Phrases;
-import growingon.report.text.Sentences;
 import growingon.report.words.Overload;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -58,8 +58,8 @@ public final class WeightsSheet {
                 + " kg: mind who lifts. The values are those of HSE guidance INDG143 for men and"
                 + " women, for one lift close to the body; a place lifts from bench or ground as the"
                 + " places table says.",
-            Sentences.LIFTING,
-            Sentences.BENCH_LOADS),
+            Cautions.LIFTING,
+            Cautions.BENCH_LOADS),
         sheet.weights(),
         sheet.loads());
   }

@@ -15,6 +15,7 @@ import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.text.Cautions;
 import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
 import java.util.ArrayList;
@@ -129,7 +130,7 @@ public final class OrderSheet {
                 + " price break, paid in the month of arrival. "
                 + leadTime()
                 + " An offer may name the month by which it must be ordered.")
-        .note(Sentences.PLANT_HEALTH)
+        .note(Cautions.PLANT_HEALTH)
         .month("order in", order -> horizon.month(order.orderIn()))
         .month("arrives in", order -> order.lot().arrived())
         .text("offer", order -> order.lot().name())
