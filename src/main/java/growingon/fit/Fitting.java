@@ -28,8 +28,8 @@ import growingon.fit.score.Scores;
 import growingon.fit.value.SiteSpeed;
 import growingon.fit.value.Value;
 import growingon.fit.value.Value.What;
+import growingon.fit.verdict.FitPhrases;
 import growingon.fit.verdict.Verdicts;
-import growingon.fit.verdict.Words;
 import growingon.nursery.record.DaybookLine;
 import growingon.nursery.species.Species;
 import growingon.nursery.time.Horizon;
@@ -229,7 +229,7 @@ final class Fitting {
 
   private String season(int year) {
     Month start = past.scenario().nursery().settings().seasonStart();
-    return Words.season(year, start == Month.JANUARY);
+    return FitPhrases.season(year, start == Month.JANUARY);
   }
 
   private List<Season> seasons(SpeedFit.Fitted fitted) {

@@ -10,7 +10,7 @@ import growingon.fit.value.Lacking;
 import growingon.fit.value.Value;
 import growingon.fit.value.Value.Verdict;
 import growingon.fit.value.Value.What;
-import growingon.fit.verdict.Words;
+import growingon.fit.verdict.FitPhrases;
 import growingon.growth.CurveFit;
 import growingon.growth.TwoTrunks;
 import growingon.nursery.species.Curve;
@@ -173,7 +173,7 @@ public final class Curves {
   private static String json(String condition, Curve curve) {
     String parameters =
         curve.parameters().entrySet().stream()
-            .map(each -> "\"%s\": %s".formatted(each.getKey(), Words.number(each.getValue())))
+            .map(each -> "\"%s\": %s".formatted(each.getKey(), FitPhrases.number(each.getValue())))
             .collect(joining(", "));
     return "\"%s\": { \"curve\": \"%s\", %s }".formatted(condition, curve.law(), parameters);
   }
