@@ -14,8 +14,8 @@ import java.util.Optional;
 
 /**
  * Takes down one lot in one run: what it brings itself, and what it adds to the sums of the nursery
- * by a {@link SumLayout}. What it adds goes to the sums at once, or is kept part by part, to be added
- * later in the order in which a run would have told it.
+ * by a {@link SumLayout}. What it adds goes to the sums at once, or is kept part by part, to be
+ * added later in the order in which a run would have told it.
  */
 final class LotTally extends Booking implements PartRecorder {
   private static final GradedPlants NOTHING_STANDS = new GradedPlants(0);

@@ -133,7 +133,8 @@ public final class Scores {
             range -> {
               boolean above = seen >= range.p50();
               double half = above ? range.p90() - range.p50() : range.p50() - range.p10();
-              double width = Math.sqrt(half * half / (IntervalLaw.TO_P90 * IntervalLaw.TO_P90) + variance);
+              double width =
+                  Math.sqrt(half * half / (IntervalLaw.TO_P90 * IntervalLaw.TO_P90) + variance);
               double off = Math.abs(seen - range.p50());
               int months = (int) ChronoUnit.MONTHS.between(plan.first(), month);
               return new Scored(

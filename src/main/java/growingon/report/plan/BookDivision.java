@@ -16,10 +16,6 @@ import java.util.stream.Stream;
  * of both kinds is divided: what stands behind it gets a sheet of its own.
  */
 final class BookDivision {
-  /** What is true of each table of a sheet, and so is said above each part. */
-  private static final Set<String> OF_ALL_TABLES =
-      Set.of(Sentences.WITHOUT_VAT, Sentences.EXPECTED);
-
   /** Sheets that stand whole in the book to act on. */
   private static final Set<String> PLAN = Set.of("Summary", "Notes");
 
@@ -70,7 +66,8 @@ final class BookDivision {
 
   private static Sheet behind(Sheet sheet, Division division) {
     List<Table> rest = tables(sheet, division, false);
-    List<String> said = sheet.sentences().stream().filter(OF_ALL_TABLES::contains).toList();
+    List<String> said =
+        sheet.sentences().stream().filter(Sentences.ofAllTables()::contains).toList();
     return new Sheet(division.behind(), said, rest, List.of(), sheet.portrait(), Book.DETAILS);
   }
 

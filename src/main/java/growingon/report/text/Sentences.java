@@ -1,5 +1,7 @@
 package growingon.report.text;
 
+import java.util.Set;
+
 /** Sentences that stand on more than one sheet; what is to be minded is in {@link Cautions}. */
 public final class Sentences {
   public static final String WITHOUT_VAT =
@@ -18,4 +20,11 @@ public final class Sentences {
       "A line of less than a plant is counted, with its money, in the line that has the plant.";
 
   private Sentences() {}
+
+  /**
+   * What is true of each table of a sheet, and so is said above each part of one that is divided.
+   */
+  public static Set<String> ofAllTables() {
+    return Set.of(WITHOUT_VAT, EXPECTED);
+  }
 }

@@ -104,8 +104,7 @@ public final class Columns {
       how = How.CERTAIN;
     } else {
       Optional<HeadingWords.Near> near = own.headings().nearest(heading);
-      meaning =
-          new Meaning(Meaning.OPEN, "", 1, near.map(HeadingWords.Near::choices).orElse(List.of()));
+      meaning = openBut(near);
       why =
           near.map(each -> "not understood; is it " + each.heading() + "?")
               .orElse("not understood");
@@ -124,6 +123,10 @@ public final class Columns {
             example,
             why));
     ranks.add(meaning.rank());
+  }
+
+  private static Meaning openBut(Optional<HeadingWords.Near> near) {
+    return new Meaning(Meaning.OPEN, "", 1, near.map(HeadingWords.Near::choices).orElse(List.of()));
   }
 
   /** A list without numbers, whose rows are one plant each. */
