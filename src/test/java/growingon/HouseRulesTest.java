@@ -341,6 +341,8 @@ class HouseRulesTest {
         .orShould()
         .callMethod(String.class, "format", String.class, Object[].class)
         .orShould()
+        .callMethod(String.class, "format", java.util.Locale.class, String.class, Object[].class)
+        .orShould()
         .callMethod(java.io.PrintWriter.class, "printf", String.class, Object[].class)
         .orShould()
         .callMethod(java.io.PrintWriter.class, "format", String.class, Object[].class)
@@ -439,7 +441,7 @@ class HouseRulesTest {
   private static final int LONGEST_FILE = 400;
 
   private static final Pattern SOURCE_FILE =
-      Pattern.compile("(?<=`)[a-z]+(/[a-z]+)*/\\w+\\.(java|csv)(?=`)");
+      Pattern.compile("(?<=`)[a-z]+(/[a-z]+)*/\\w+\\.(java|csv|css|jte)(?=`)");
 
   private static final int FULLEST_FOLDER = 25;
 

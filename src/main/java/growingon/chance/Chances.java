@@ -15,7 +15,8 @@ import java.util.OptionalDouble;
 import java.util.function.IntConsumer;
 
 /**
- * How sure a plan is: quantiles over many draws (design section 6.6).
+ * How sure a plan is: quantiles over many draws, as src/doc/model.md says under Chances. Money is
+ * in plan currency; months and seasons are counted from the plan's first, 0.
  *
  * @param draws number of draws
  * @param sales money by season

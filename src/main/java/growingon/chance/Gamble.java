@@ -16,19 +16,21 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /**
- * A bought lot under chance: the whole nursery with it against without it, on the same luck.
+ * A bought lot under chance: the whole nursery with it against without it, on the same luck. Money
+ * is in plan currency; months and seasons are offsets from the plan's first.
  *
  * @param bought the lot on the plan's line
  * @param gain present value it adds by the end of the season in which it is judged
- * @param gains that of every draw, rising
+ * @param gains [rank] that of every draw, rising
  * @param chancePays chance that it adds value, 0 to 1; then its return is above the discount rate
- * @param chanceLosesTenth chance that it loses more than a tenth of what it cost landed
- * @param paidBackEven month by which it is paid back with a chance of 50 %
- * @param paidBackSure month by which it is paid back with a chance of 90 %
+ * @param chanceLosesTenth chance that it loses more than a tenth of what it cost landed, 0 to 1
+ * @param paidBackEven offset of the month by which it is paid back with a chance of 50 %; empty if
+ *     by none
+ * @param paidBackSure the same with a chance of 90 %
  * @param mostLandedEach the landed price of a plant at which the mean gain is nil; empty if it does
  *     not pay as a gift
- * @param byEnding gain by season of ending, up to where the bought lots are judged
- * @param paysByEnding chance that it has paid by then
+ * @param byEnding [season] gain by season of ending, up to where the bought lots are judged
+ * @param paysByEnding [season] chance that it has paid by then, 0 to 1
  * @param breakEvens values at which the plan's line gains nil
  * @param swings what each assumption moves, largest first
  */

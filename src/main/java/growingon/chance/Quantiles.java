@@ -6,7 +6,16 @@ import java.util.List;
 /**
  * P10, P50, P90 and mean of a sample, each with its sampling error. A quantile's error is half the
  * distance between the order statistics one standard deviation of the binomial count below and
- * above it; the mean's is its standard error.
+ * above it; the mean's is its standard error. All eight are in the unit of the sample.
+ *
+ * @param p10 what a tenth of the sample stays below
+ * @param p50 its middle
+ * @param p90 what nine tenths of it stay below
+ * @param mean its mean
+ * @param p10Error half the distance between the quantiles at p − √(p (1 − p)/n) and p + the same
+ * @param p50Error the same about the middle
+ * @param p90Error the same about p90
+ * @param meanError deviation / √n; 0 of a sample of one
  */
 public record Quantiles(
     double p10,
@@ -17,7 +26,12 @@ public record Quantiles(
     double p50Error,
     double p90Error,
     double meanError) {
-  /** Of a sample in any order, at least one number. */
+  /**
+   * Of a sample, which stays as it is.
+   *
+   * @param sample [draw], in any order, at least one number
+   * @throws ArrayIndexOutOfBoundsException of an empty sample
+   */
   public static Quantiles of(double[] sample) {
     double[] sorted = sample.clone();
     Arrays.sort(sorted);
@@ -35,7 +49,7 @@ public record Quantiles(
         deviation / Math.sqrt(sample.length));
   }
 
-  /** Of each of several samples. */
+  /** Of each of several samples: [sample][draw], none of them empty. */
   static List<Quantiles> each(double[][] samples) {
     return Arrays.stream(samples).map(Quantiles::of).toList();
   }

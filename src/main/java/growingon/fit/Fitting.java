@@ -12,8 +12,8 @@ import growingon.fit.evidence.Saleable;
 import growingon.fit.growth.Curves;
 import growingon.fit.growth.Expectations;
 import growingon.fit.growth.Expectations.Slopes;
-import growingon.fit.growth.Growth;
-import growingon.fit.growth.Normal;
+import growingon.fit.growth.IntervalLaw;
+import growingon.fit.growth.SpeedFit;
 import growingon.fit.growth.SpeedJudging;
 import growingon.fit.growth.Speeds;
 import growingon.fit.growth.SpreadJudging;
@@ -28,8 +28,8 @@ import growingon.fit.score.Scores;
 import growingon.fit.value.SiteSpeed;
 import growingon.fit.value.Value;
 import growingon.fit.value.Value.What;
+import growingon.fit.verdict.FitPhrases;
 import growingon.fit.verdict.Verdicts;
-import growingon.fit.verdict.Words;
 import growingon.nursery.record.DaybookLine;
 import growingon.nursery.species.Species;
 import growingon.nursery.time.Horizon;
@@ -65,12 +65,12 @@ final class Fitting {
 
   Fit fit() {
     Evidence read = Evidence.of(past);
-    Growth growth = new Growth(past, past.assumed());
-    Growth.AtFirst atFirst = growth.withoutSlips(read.intervals());
+    SpeedFit growth = new SpeedFit(past, past.assumed());
+    SpeedFit.AtFirst atFirst = growth.withoutSlips(read.intervals());
     Evidence evidence = read.with(atFirst.intervals());
-    Growth.Fitted first = growth.fit(evidence.used());
+    SpeedFit.Fitted first = growth.fit(evidence.used());
     List<Value> spreads = spreads(new SpreadJudging(evidence), first);
-    Growth.Fitted fitted = again(spreads, evidence, first);
+    SpeedFit.Fitted fitted = again(spreads, evidence, first);
     List<Value> values = new ArrayList<>(new SpeedJudging(evidence).speeds(fitted));
     values.addAll(new LossJudging(evidence).losses());
     values.addAll(spreads);
@@ -142,7 +142,7 @@ final class Fitting {
     return past.problems();
   }
 
-  private List<Value> spreads(SpreadJudging judging, Growth.Fitted fitted) {
+  private List<Value> spreads(SpreadJudging judging, SpeedFit.Fitted fitted) {
     List<Value> spreads = new ArrayList<>();
     for (Species species : past.assumed().values()) {
       spreads.add(judging.vigour(species, fitted));
@@ -153,7 +153,7 @@ final class Fitting {
   }
 
   /** Speeds are fitted once more where the spreads that they rest on have changed. */
-  private Growth.Fitted again(List<Value> spreads, Evidence evidence, Growth.Fitted first) {
+  private SpeedFit.Fitted again(List<Value> spreads, Evidence evidence, SpeedFit.Fitted first) {
     boolean changed =
         spreads.stream()
             .anyMatch(
@@ -161,7 +161,7 @@ final class Fitting {
                     each.isChanged()
                         && (each.what() == What.VIGOUR_SPREAD || each.what() == What.YEAR_SPREAD));
     return changed
-        ? new Growth(past, Fit.proposed(past.assumed(), spreads)).fit(evidence.used())
+        ? new SpeedFit(past, Fit.proposed(past.assumed(), spreads)).fit(evidence.used())
         : first;
   }
 
@@ -229,10 +229,10 @@ final class Fitting {
 
   private String season(int year) {
     Month start = past.scenario().nursery().settings().seasonStart();
-    return Words.season(year, start == Month.JANUARY);
+    return FitPhrases.season(year, start == Month.JANUARY);
   }
 
-  private List<Season> seasons(Growth.Fitted fitted) {
+  private List<Season> seasons(SpeedFit.Fitted fitted) {
     if (fitted.used().isEmpty()) {
       return List.of();
     }
@@ -243,12 +243,12 @@ final class Fitting {
                     season(each.season()),
                     each.species(),
                     Math.exp(each.log()),
-                    Math.exp(each.log() - Normal.TO_P90 * each.deviation()),
-                    Math.exp(each.log() + Normal.TO_P90 * each.deviation())))
+                    Math.exp(each.log() - IntervalLaw.TO_P90 * each.deviation()),
+                    Math.exp(each.log() + IntervalLaw.TO_P90 * each.deviation())))
         .toList();
   }
 
-  private List<Checked> checked(Evidence evidence, Growth.AtFirst atFirst) {
+  private List<Checked> checked(Evidence evidence, SpeedFit.AtFirst atFirst) {
     TreeMap<String, TreeMap<Interval.State, double[]>> sums = new TreeMap<>();
     for (int i = 0; i < evidence.intervals().size(); i++) {
       Interval each = evidence.intervals().get(i);
@@ -273,7 +273,7 @@ final class Fitting {
     return checked;
   }
 
-  private static List<Ahead> ahead(Evidence evidence, Growth.AtFirst atFirst) {
+  private static List<Ahead> ahead(Evidence evidence, SpeedFit.AtFirst atFirst) {
     TreeMap<String, List<Double>> bySpecies = new TreeMap<>();
     for (int i = 0; i < evidence.intervals().size(); i++) {
       Interval each = evidence.intervals().get(i);
@@ -292,11 +292,11 @@ final class Fitting {
                     all.size(),
                     all.stream().mapToDouble(z -> z).average().orElse(0),
                     Math.sqrt(all.stream().mapToDouble(z -> z * z).average().orElse(0)),
-                    (int) all.stream().filter(z -> Math.abs(z) <= Normal.TO_P90).count())));
+                    (int) all.stream().filter(z -> Math.abs(z) <= IntervalLaw.TO_P90).count())));
     return ahead;
   }
 
-  private Optional<HeldBack> heldBack(Evidence evidence, Growth growth, Growth.Fitted all) {
+  private Optional<HeldBack> heldBack(Evidence evidence, SpeedFit growth, SpeedFit.Fitted all) {
     TreeSet<Integer> seasons = new TreeSet<>();
     Horizon horizon = past.horizon();
     evidence.used().forEach(each -> seasons.addAll(each.seasons()));
@@ -310,7 +310,7 @@ final class Fitting {
     if (before.isEmpty() || after.isEmpty()) {
       return Optional.empty();
     }
-    Growth.Fitted fitted = growth.fitNear(before, all.speeds());
+    SpeedFit.Fitted fitted = growth.fitNear(before, all.speeds());
     Expectations expectations = new Expectations(past, after, growth.kinds(after), past.assumed());
     double[] old = expectations.means(Speeds.AS_ASSUMED);
     double[] now = expectations.means(fitted.speeds());

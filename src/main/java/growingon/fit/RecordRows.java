@@ -4,7 +4,7 @@ import growingon.fit.evidence.Evidence;
 import growingon.fit.evidence.Interval;
 import growingon.fit.evidence.LossSpan;
 import growingon.fit.evidence.SpansByLot;
-import growingon.fit.growth.Growth;
+import growingon.fit.growth.SpeedFit;
 import growingon.fit.past.Past;
 import growingon.fit.past.Why;
 import growingon.project.lot.LotHistory;
@@ -24,7 +24,7 @@ final class RecordRows {
   private final Past past;
   private final Set<String> soldWithoutGrade;
   private final Evidence evidence;
-  private final Growth.AtFirst atFirst;
+  private final SpeedFit.AtFirst atFirst;
   private final SpansByLot spansByLot;
   private final Map<String, Double> unready = new HashMap<>();
 
@@ -34,7 +34,7 @@ final class RecordRows {
    * @param soldWithoutGrade names of lots of which a sale says no grade
    * @param atFirst what was expected of it by the assumptions as they were
    */
-  RecordRows(Past past, Set<String> soldWithoutGrade, Evidence evidence, Growth.AtFirst atFirst) {
+  RecordRows(Past past, Set<String> soldWithoutGrade, Evidence evidence, SpeedFit.AtFirst atFirst) {
     this.past = past;
     this.soldWithoutGrade = soldWithoutGrade;
     this.evidence = evidence;

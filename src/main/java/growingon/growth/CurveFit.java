@@ -1,6 +1,7 @@
 package growingon.growth;
 
 import growingon.nursery.species.Curve;
+import growingon.nursery.species.Curve.Parameter;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
@@ -32,8 +33,8 @@ public record CurveFit(Curve curve, OptionalDouble finalMm, double squares, doub
    *
    * @param growths at least one
    */
-  public static List<CurveFit> ofEveryLaw(List<Growth> growths) {
-    return Arrays.stream(Law.values())
+  public static List<CurveFit> ofEveryLaw(List<TwoTrunks> growths) {
+    return Arrays.stream(Curve.Law.values())
         .map(law -> of(law, growths))
         .flatMap(Optional::stream)
         .sorted(Comparator.comparingDouble(CurveFit::aicc))
@@ -41,7 +42,7 @@ public record CurveFit(Curve curve, OptionalDouble finalMm, double squares, doub
   }
 
   /** The best fit of a law; empty where none of its starts leads to a minimum. */
-  static Optional<CurveFit> of(Law law, List<Growth> growths) {
+  static Optional<CurveFit> of(Curve.Law law, List<TwoTrunks> growths) {
     LeastSquares problem = problem(law, growths);
     return starts(law, growths, problem).stream()
         .map(start -> problem.from(start, CurveFit::within))
@@ -50,25 +51,30 @@ public record CurveFit(Curve curve, OptionalDouble finalMm, double squares, doub
         .map(best -> of(law, growths, best));
   }
 
-  private static CurveFit of(Law law, List<Growth> growths, LeastSquares.Result best) {
+  private static CurveFit of(Curve.Law law, List<TwoTrunks> growths, LeastSquares.Result best) {
     double logs = growths.stream().mapToDouble(each -> Math.log(each.deviationMm())).sum();
-    double[] parameters = exp(best.parameters());
+    Curve curve = Starts.curve(law, exp(best.parameters()));
     return new CurveFit(
-        law.of(parameters),
-        law.finalMm(parameters),
+        curve,
+        finalMm(curve),
         best.squares(),
-        aicc(growths.size(), best.squares(), logs, law.parameters() + 1));
+        aicc(growths.size(), best.squares(), logs, law.parameters().size() + 1));
+  }
+
+  private static OptionalDouble finalMm(Curve curve) {
+    Double size = curve.values().get(Parameter.FINAL_MM);
+    return size == null ? OptionalDouble.empty() : OptionalDouble.of(size);
   }
 
   /** The law held against the growths, its parameters as logarithms. */
-  static LeastSquares problem(Law law, List<Growth> growths) {
+  static LeastSquares problem(Curve.Law law, List<TwoTrunks> growths) {
     return new LeastSquares(
-        logs -> said(law.of(exp(logs)), growths),
-        growths.stream().mapToDouble(Growth::toMm).toArray(),
+        logs -> said(Starts.curve(law, exp(logs)), growths),
+        growths.stream().mapToDouble(TwoTrunks::toMm).toArray(),
         growths.stream().mapToDouble(each -> 1 / each.deviationMm()).toArray());
   }
 
-  private static double[] said(Curve curve, List<Growth> growths) {
+  private static double[] said(Curve curve, List<TwoTrunks> growths) {
     Flow flow = Flow.of(curve);
     return growths.stream()
         .mapToDouble(each -> flow.advance(each.fromMm(), each.years()))
@@ -76,11 +82,11 @@ public record CurveFit(Curve curve, OptionalDouble finalMm, double squares, doub
   }
 
   /** The starts of least squares, as logarithms. */
-  static List<double[]> starts(Law law, List<Growth> growths, LeastSquares problem) {
+  static List<double[]> starts(Curve.Law law, List<TwoTrunks> growths, LeastSquares problem) {
     double thickest =
         growths.stream().mapToDouble(each -> Math.max(each.fromMm(), each.toMm())).max().orElse(1);
-    double longest = growths.stream().mapToDouble(Growth::years).max().orElse(1);
-    return law.starts(thickest, longest).stream()
+    double longest = growths.stream().mapToDouble(TwoTrunks::years).max().orElse(1);
+    return Starts.of(law, thickest, longest).stream()
         .map(CurveFit::log)
         .sorted(Comparator.comparingDouble(problem::squares))
         .limit(FOLLOWED)
@@ -109,7 +115,7 @@ public record CurveFit(Curve curve, OptionalDouble finalMm, double squares, doub
 
   /** Whether another curve is of the same law. */
   public boolean isOfTheLawOf(Curve other) {
-    return Law.of(curve) == Law.of(other);
+    return curve.law() == other.law();
   }
 
   private static double[] exp(double[] logs) {

@@ -2,9 +2,9 @@ package growingon.growth;
 
 /**
  * A law that relaxes towards a final size D: on its own {@link Scale} the distance to D shrinks as
- * e^(−rate t). The formulas are those of design section 6.2: levelling (monomolecular), logistic,
- * Gompertz, Chapman–Richards and theta-logistic; see e.g. Zeide, "Analysis of growth equations",
- * Forest Science 39 (1993), from memory.
+ * e^(−rate t), as the equations of {@link growingon.nursery.species.Curve.Law} do: levelling
+ * (monomolecular), logistic, Gompertz, Chapman–Richards and theta-logistic; see e.g. Zeide,
+ * "Analysis of growth equations", Forest Science 39 (1993), from memory.
  *
  * @param finalMm D, mm
  * @param rate a growth year

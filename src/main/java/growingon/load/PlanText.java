@@ -8,7 +8,6 @@ import growingon.nursery.lot.Hold;
 import growingon.nursery.market.HorizonValue;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 
 /** A plan as a plan.json that can be read again. */
@@ -91,8 +90,6 @@ public final class PlanText {
     double percent = share * 100;
     double rounded = Math.rint(percent * 1e6) / 1e6;
     double said = rounded / 100 == share ? rounded : percent;
-    return said == Math.rint(said)
-        ? String.format(Locale.ROOT, "%d", (long) said)
-        : Double.toString(said);
+    return said == Math.rint(said) ? Long.toString((long) said) : Double.toString(said);
   }
 }

@@ -94,7 +94,8 @@ public abstract class Booking implements Recorder {
     }
   }
 
-  private static CostKind kindOf(Use.Kind kind) {
+  /** What a lot is charged for what it uses. */
+  static CostKind kindOf(Use.Kind kind) {
     return switch (kind) {
       case POT -> CostKind.POTS;
       case COMPONENT -> CostKind.SUBSTRATE;

@@ -56,20 +56,15 @@ public final class CashFlow {
     for (int month = 0; month < months; month++) {
       book(CashItem.SALES, month, lot.sales(month));
       for (CostKind kind : CostKind.values()) {
-        if (kind.cash().isPresent()) {
-          book(kind.cash().get(), month, -lot.cost(kind, month));
+        if (kind.isCash()) {
+          book(kind.item(), month, -lot.cost(kind, month));
         }
       }
     }
   }
 
   private void bookPacks(Supplies.Item item) {
-    CashItem line =
-        switch (item.kind()) {
-          case POT -> CashItem.POTS;
-          case COMPONENT -> CashItem.SUBSTRATE;
-          case MATERIAL -> CashItem.MATERIALS;
-        };
+    CashItem line = Booking.kindOf(item.kind()).item();
     for (int month = 0; month < months; month++) {
       book(line, month, -item.cost(month));
     }

@@ -31,6 +31,14 @@ public enum CashItem {
     this.word = word;
   }
 
+  /** Whether it is for what is ordered from suppliers, with its carriage. */
+  public boolean isBought() {
+    return switch (this) {
+      case PLANTS, CARRIAGE, POTS, SUBSTRATE, MATERIALS -> true;
+      case SALES, SELLING, HOURS, PLACES, CARE, OTHER -> false;
+    };
+  }
+
   /** As shown in reports. */
   @Override
   public String toString() {

@@ -8,8 +8,9 @@ import java.util.function.DoubleUnaryOperator;
 import org.hipparchus.analysis.solvers.BrentSolver;
 
 /**
- * Value of monthly flows. Flow t comes t months after the first, which is not discounted (design
- * section 6.9).
+ * Value of monthly flows: present value, internal rates of return and payback, as any textbook of
+ * investment has them. Flow t comes t months after the first, which is not discounted; flows are in
+ * plan currency, rates are parts of one (0.05 is 5 %).
  */
 public final class Finance {
   private static final double LOWEST_RATE = -0.99;

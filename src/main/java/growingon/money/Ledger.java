@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 
 /**
  * What one lot takes and brings, by kind and month, from the plan's first month. Accounts, cash,
@@ -79,13 +80,18 @@ public final class Ledger extends Booking {
     return sum(costs.get(kind));
   }
 
-  /** All costs over the whole plan. */
-  public double costs() {
+  /** Cost of some kinds over the whole plan. */
+  double cost(Predicate<CostKind> which) {
     double sum = 0;
     for (CostKind kind : CostKind.values()) {
-      sum += cost(kind);
+      sum += which.test(kind) ? cost(kind) : 0;
     }
     return sum;
+  }
+
+  /** All costs over the whole plan. */
+  public double costs() {
+    return cost(kind -> true);
   }
 
   /**

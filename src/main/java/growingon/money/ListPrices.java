@@ -45,7 +45,7 @@ public final class ListPrices {
   }
 
   /**
-   * What plants of a lot would fetch by quality and grade, less what selling costs.
+   * What a plant of a lot would fetch by quality and grade, plan currency, less what selling costs.
    *
    * @return [quality][0 = no grade, then grades from the lowest]; 0 where there is no price
    */
@@ -53,7 +53,7 @@ public final class ListPrices {
     return prices(lot, 1 - nursery.settings().sellingCostShare());
   }
 
-  /** The same before what selling costs. */
+  /** The same before what selling costs: [quality][0 = no grade, then grades from the lowest]. */
   public double[][] gross(Lot lot) {
     return prices(lot, 1);
   }

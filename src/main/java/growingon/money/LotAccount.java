@@ -26,29 +26,9 @@ public record LotAccount(
     double standing,
     double kept,
     double unsoldAtList) {
-  /** Price of the plants bought. */
-  public double plants() {
-    return ledger.cost(CostKind.PLANTS);
-  }
-
-  /** Carriage and import charges. */
-  public double carriage() {
-    return ledger.cost(CostKind.CARRIAGE);
-  }
-
-  /** Pots used at their unit price. */
-  public double pots() {
-    return ledger.cost(CostKind.POTS);
-  }
-
-  /** Components used at their unit price. */
-  public double substrate() {
-    return ledger.cost(CostKind.SUBSTRATE);
-  }
-
-  /** Materials used at their unit price. */
-  public double materials() {
-    return ledger.cost(CostKind.MATERIALS);
+  /** Costs of a kind within the plan. */
+  public double cost(CostKind kind) {
+    return ledger.cost(kind);
   }
 
   /** Hours of work, care and selling among them. */
@@ -56,34 +36,9 @@ public record LotAccount(
     return ledger.hours();
   }
 
-  /** All hours at the hourly rate. */
-  public double labour() {
-    return ledger.cost(CostKind.LABOUR);
-  }
-
-  /** Cost of care by area. */
-  public double care() {
-    return ledger.cost(CostKind.CARE);
-  }
-
   /** Square metre months in places. */
   public double m2Months() {
     return ledger.m2Months();
-  }
-
-  /** What those cost. */
-  public double placeCharge() {
-    return ledger.cost(CostKind.PLACE);
-  }
-
-  /** What selling costs beside its hours. */
-  public double selling() {
-    return ledger.cost(CostKind.SELLING);
-  }
-
-  /** Other cash that it causes, less what that brings. */
-  public double other() {
-    return ledger.cost(CostKind.OTHER);
   }
 
   /** Receipts. */

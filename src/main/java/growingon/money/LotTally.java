@@ -14,8 +14,8 @@ import java.util.Optional;
 
 /**
  * Takes down one lot in one run: what it brings itself, and what it adds to the sums of the nursery
- * by a {@link Layout}. What it adds goes to the sums at once, or is kept part by part, to be added
- * later in the order in which a run would have told it.
+ * by a {@link SumLayout}. What it adds goes to the sums at once, or is kept part by part, to be
+ * added later in the order in which a run would have told it.
  */
 final class LotTally extends Booking implements PartRecorder {
   private static final GradedPlants NOTHING_STANDS = new GradedPlants(0);
@@ -24,7 +24,7 @@ final class LotTally extends Booking implements PartRecorder {
   private static final int ROOM = 512;
   private static final int ROOM_FOR_PARTS = 96;
 
-  private final Layout layout;
+  private final SumLayout layout;
   private final double[] sums;
   private final int[] gradeNumbers;
   private final double[][] netPrices;
@@ -47,7 +47,7 @@ final class LotTally extends Booking implements PartRecorder {
    *
    * @param sums what it adds goes there at once; null where it is kept
    */
-  LotTally(Scenario scenario, int lot, Prices prices, Layout layout, Luck luck, double[] sums) {
+  LotTally(Scenario scenario, int lot, Prices prices, SumLayout layout, Luck luck, double[] sums) {
     super(prices.tariff());
     this.layout = layout;
     this.sums = sums;

@@ -15,7 +15,7 @@ import java.util.List;
  */
 public final class Parts {
   private final Prices prices;
-  private final Layout layout;
+  private final SumLayout layout;
   private final Stores stores;
   private final double[] sums;
 
@@ -26,7 +26,7 @@ public final class Parts {
    */
   public Parts(Scenario scenario, Prices prices) {
     this.prices = prices;
-    this.layout = new Layout(scenario, prices.grades(), scenario.plan().seasons(), false);
+    this.layout = new SumLayout(scenario, prices.grades(), scenario.plan().seasons(), false);
     this.stores = new Stores(scenario.nursery(), layout.months);
     this.sums = new double[layout.size];
   }

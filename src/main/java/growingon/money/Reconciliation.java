@@ -1,5 +1,6 @@
 package growingon.money;
 
+import growingon.money.CostKind.Paid;
 import growingon.nursery.Settings;
 import java.util.List;
 
@@ -29,15 +30,15 @@ public record Reconciliation(
     double others = 0;
     for (LotAccount account : accounts) {
       results += account.result();
-      placeCharges += account.placeCharge();
-      used += account.pots() + account.substrate() + account.materials();
-      labour += account.labour();
-      others += account.other();
+      placeCharges += account.ledger().cost(kind -> kind.isPaid(Paid.USED_OR_NOT));
+      used += account.ledger().cost(CostKind::isInPacks);
+      labour += account.ledger().cost(kind -> kind.isPaid(Paid.A_SHARE));
+      others += account.ledger().cost(Reconciliation::isOtherCash);
     }
-    double bought =
-        -cash.total(CashItem.POTS)
-            - cash.total(CashItem.SUBSTRATE)
-            - cash.total(CashItem.MATERIALS);
+    double bought = 0;
+    for (CostKind kind : CostKind.values()) {
+      bought -= kind.isInPacks() ? cash.total(kind.item()) : 0;
+    }
     double hoursOfNoLot = cash.total(CashItem.HOURS) + labour * settings.paidShare();
     double change = 0;
     for (double flow : cash.flows()) {
@@ -50,6 +51,10 @@ public record Reconciliation(
         labour * (1 - settings.paidShare()),
         cash.total(CashItem.OTHER) + others + hoursOfNoLot,
         change);
+  }
+
+  private static boolean isOtherCash(CostKind kind) {
+    return kind.isCash() && kind.item() == CashItem.OTHER;
   }
 
   /** What is left unexplained; nil but for rounding. */

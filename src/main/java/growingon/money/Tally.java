@@ -28,7 +28,7 @@ public final class Tally {
   private final Settings settings;
   private final Horizon horizon;
   private final Prices prices;
-  private final Layout layout;
+  private final SumLayout layout;
   private final Stores stores;
   private final double[] placeFlows;
   private final double[] otherFlows;
@@ -78,7 +78,7 @@ public final class Tally {
     Nursery nursery = scenario.nursery();
     this.settings = nursery.settings();
     this.horizon = programme.horizon();
-    this.layout = new Layout(scenario, known.grades(), seasons, true);
+    this.layout = new SumLayout(scenario, known.grades(), seasons, true);
     int months = horizon.months();
     this.stores = new Stores(nursery, months);
     this.sums = new double[layout.size];
@@ -304,17 +304,17 @@ public final class Tally {
     return stockBySeason;
   }
 
-  /** Sales of each lot less what its account is charged, in the order of the scenario. */
+  /** [lot] sales less what its account is charged, plan currency, in the order of the scenario. */
   public double[] lotResults() {
     return ofLots(LotTally::result);
   }
 
-  /** Sales of each lot, plan currency. */
+  /** [lot] sales, plan currency, in the order of the scenario. */
   public double[] lotSales() {
     return ofLots(LotTally::sales);
   }
 
-  /** Plants sold of each lot. */
+  /** [lot] plants sold, in the order of the scenario. */
   public double[] lotUnits() {
     return ofLots(LotTally::plantsSold);
   }

@@ -12,10 +12,10 @@ import java.util.Map;
 import java.util.stream.IntStream;
 
 /**
- * Sells what is ready to what is wanted, month by month (design section 6.5): rows of a species
- * before rows of any species, dearer first, then row order; within a row firsts before seconds,
- * oldest arrival first; of lots that arrived together the same share of every lot, slice and
- * stream, so that it does not matter how a batch is split into lots.
+ * Sells what is ready to what is wanted, month by month: rows of a species before rows of any
+ * species, dearer first, then row order; within a row firsts before seconds, oldest arrival first;
+ * of lots that arrived together the same share of every lot, slice and stream, so that it does not
+ * matter how a batch is split into lots.
  */
 final class Market {
   private static final Quality[] QUALITIES = Quality.values();

@@ -9,7 +9,10 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
-/** Projects a nursery's lots over the months of a plan (design sections 6.1 to 6.5). */
+/**
+ * Projects a nursery's lots over the months of a plan, as src/doc/model.md says under "How the plan
+ * is reckoned".
+ */
 public final class Projector {
   private Projector() {}
 

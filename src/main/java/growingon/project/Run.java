@@ -163,7 +163,10 @@ final class Run {
     }
   }
 
-  /** The order of a month up to its sales (design section 6.4). */
+  /**
+   * The order of a month up to its sales: plants arrive, what is known happens, steps are done,
+   * space is read, plants grow, some die.
+   */
   private void beforeSales(int month, LotState lot) {
     if (month < lot.start || lot.isGone()) {
       return;

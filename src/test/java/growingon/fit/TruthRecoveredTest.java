@@ -3,7 +3,7 @@ package growingon.fit;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import growingon.fit.evidence.Evidence;
-import growingon.fit.growth.Growth;
+import growingon.fit.growth.SpeedFit;
 import growingon.fit.growth.SpeedJudging;
 import growingon.fit.loss.LossJudging;
 import growingon.fit.past.Past;
@@ -98,7 +98,7 @@ class TruthRecoveredTest {
 
     void runAndCompare() {
       Evidence evidence = live();
-      Growth growth = new Growth(evidence.past(), evidence.past().assumed());
+      SpeedFit growth = new SpeedFit(evidence.past(), evidence.past().assumed());
       new SpeedJudging(evidence).speeds(growth.fit(evidence.used())).forEach(this::compare);
       new LossJudging(evidence)
           .losses().stream()
@@ -110,7 +110,7 @@ class TruthRecoveredTest {
     /** What the fit says of its speeds. */
     List<Value> speeds() {
       Evidence evidence = live();
-      Growth growth = new Growth(evidence.past(), evidence.past().assumed());
+      SpeedFit growth = new SpeedFit(evidence.past(), evidence.past().assumed());
       return new SpeedJudging(evidence)
           .speeds(growth.fit(evidence.used())).stream()
               .filter(value -> speeds.containsKey(value.species()))
@@ -128,7 +128,7 @@ class TruthRecoveredTest {
         books.list(2023 + season, 11, rows.get(2023 + season).toArray());
       }
       Past past = Past.of(books.until(2023 + seasons, 11).records());
-      Growth growth = new Growth(past, past.assumed());
+      SpeedFit growth = new SpeedFit(past, past.assumed());
       Evidence read = Evidence.of(past);
       return read.with(growth.withoutSlips(read.intervals()).intervals());
     }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import growingon.nursery.species.Curve;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -24,15 +25,21 @@ class CurveFitTest {
     return CURVES;
   }
 
+  @Test
+  void curves_areOfEveryLawThatLevelsOff() {
+    assertThat(CURVES.stream().map(Curve::law))
+        .containsExactlyInAnyOrderElementsOf(EnumSet.complementOf(EnumSet.of(Curve.Law.STEADY)));
+  }
+
   /** Trunks of 5 to 45 mm that grew one to three years by a curve, off by a seeded error. */
-  private static List<Growth> grown(Curve curve, double errorMm) {
+  private static List<TwoTrunks> grown(Curve curve, double errorMm) {
     Random random = new Random(7);
-    List<Growth> growths = new ArrayList<>();
+    List<TwoTrunks> growths = new ArrayList<>();
     for (int i = 0; i < 150; i++) {
       double from = 5 + 40 * random.nextDouble();
       double years = 1 + i % 3;
       double to = Flow.of(curve).advance(from, years) + errorMm * random.nextGaussian();
-      growths.add(new Growth(from, to, years, Math.max(errorMm, 0.01)));
+      growths.add(new TwoTrunks(from, to, years, Math.max(errorMm, 0.01)));
     }
     return growths;
   }
@@ -40,7 +47,7 @@ class CurveFitTest {
   @ParameterizedTest
   @MethodSource("curves")
   void exactGrowths_ofACurve_giveItBack(Curve curve) {
-    CurveFit fit = CurveFit.of(Law.of(curve), grown(curve, 0)).orElseThrow();
+    CurveFit fit = CurveFit.of(curve.law(), grown(curve, 0)).orElseThrow();
     assertThat(fit.isOfTheLawOf(curve)).isTrue();
     for (int age = 1; age < 10; age++) {
       double expected = Flow.of(curve).advance(6, age);

@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import growingon.nursery.species.Curve;
-import java.util.List;
+import growingon.nursery.species.Curve.Parameter;
+import java.util.EnumMap;
+import java.util.Map;
 import net.jqwik.api.Arbitraries;
 import net.jqwik.api.Arbitrary;
 import net.jqwik.api.Combinators;
@@ -20,13 +22,19 @@ class FlowTest {
     Arbitrary<Double> size = Arbitraries.doubles().between(20, 300);
     Arbitrary<Double> rate = Arbitraries.doubles().between(0.02, 1.5);
     Arbitrary<Double> shape = Arbitraries.doubles().between(0.3, 4);
-    return Arbitraries.oneOf(
-        Combinators.combine(rate, size).as((g, most) -> new Curve.Steady(10 * g, most)),
-        Combinators.combine(size, rate).as(Curve.Levelling::new),
-        Combinators.combine(size, rate).as(Curve.Logistic::new),
-        Combinators.combine(size, rate).as(Curve.Gompertz::new),
-        Combinators.combine(size, rate, shape).as(Curve.Richards::new),
-        Combinators.combine(size, rate, shape).as(Curve.ThetaLogistic::new));
+    return Arbitraries.of(Curve.Law.values())
+        .flatMap(
+            law -> Combinators.combine(size, rate, shape).as((d, k, p) -> curve(law, d, k, p)));
+  }
+
+  /** A curve of any law; of a steady one the rate is ten times as many mm a year. */
+  private static Curve curve(Curve.Law law, double size, double rate, double shape) {
+    Map<Parameter, Double> values = new EnumMap<>(Parameter.class);
+    for (Parameter each : law.allParameters()) {
+      double usual = each.isRate() ? rate : each.isShape() ? shape : size;
+      values.put(each, each == Parameter.STEADY_MM ? 10 * rate : usual);
+    }
+    return law.of(values);
   }
 
   @Property
@@ -77,7 +85,7 @@ class FlowTest {
     assertThat(slope).isCloseTo(law, within(1e-3 * law + 1e-5));
   }
 
-  /** The differential equations of design section 6.2, written down a second time. */
+  /** The equations that {@link Curve.Law#equation} states, as slopes, written down by hand. */
   private static double law(Curve curve, double d) {
     if (curve instanceof Curve.Steady c) {
       return c.gMmAYear();
@@ -102,14 +110,8 @@ class FlowTest {
 
   @Test
   void trunkAboveFinalSize_anyTime_staysAsItIs() {
-    for (Curve curve :
-        List.of(
-            new Curve.Steady(5, 60),
-            new Curve.Levelling(60, 0.3),
-            new Curve.Logistic(60, 0.3),
-            new Curve.Gompertz(60, 0.3),
-            new Curve.Richards(60, 0.3, 2),
-            new Curve.ThetaLogistic(60, 0.3, 2))) {
+    for (Curve.Law law : Curve.Law.values()) {
+      Curve curve = curve(law, 60, 0.3, 2);
       assertThat(Flow.of(curve).advance(70, 5)).isEqualTo(70);
       assertThat(Flow.of(curve).yearsTo(70, 80)).isInfinite();
       assertThat(Flow.of(curve).yearsTo(50, 61)).isInfinite();

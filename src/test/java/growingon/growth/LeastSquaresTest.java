@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import growingon.nursery.species.Curve;
+import growingon.nursery.species.Curve.Law;
 import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.Reader;
@@ -151,7 +152,7 @@ class LeastSquaresTest {
   @Test
   void boxBod_fromTheStartsOfALaw_isCertifiedFromEachOfThem() {
     Series series = series("nist-data.csv", "BoxBOD");
-    List<Growth> growths = fromNothing(series);
+    List<TwoTrunks> growths = fromNothing(series);
     LeastSquares problem = CurveFit.problem(Law.LEVELLING, growths);
     List<double[]> starts = CurveFit.starts(Law.LEVELLING, growths, problem);
     assertThat(starts).hasSize(3);
@@ -162,9 +163,9 @@ class LeastSquaresTest {
   }
 
   /** Each value as what grew from nothing in its time. */
-  static List<Growth> fromNothing(Series series) {
+  static List<TwoTrunks> fromNothing(Series series) {
     return IntStream.range(0, series.x.length)
-        .mapToObj(i -> new Growth(0, series.y[i], series.x[i], 1))
+        .mapToObj(i -> new TwoTrunks(0, series.y[i], series.x[i], 1))
         .toList();
   }
 
@@ -283,7 +284,7 @@ class LeastSquaresTest {
     return problem(
             series,
             (b, x) ->
-                Flow.of(law.of(new double[] {Math.exp(b[0]), Math.exp(b[1])}))
+                Flow.of(Starts.curve(law, new double[] {Math.exp(b[0]), Math.exp(b[1])}))
                     .advance(Math.exp(b[2]), x))
         .from(logs(29, 0.05, 3))
         .orElseThrow()

@@ -22,6 +22,7 @@ import growingon.load.source.Key;
 import growingon.load.source.NumberOrByName;
 import growingon.load.table.NurseryShape;
 import growingon.load.table.species.SpeciesShape;
+import growingon.nursery.species.Curve;
 import java.io.IOException;
 import java.math.BigDecimal;
 import java.nio.file.Files;
@@ -30,6 +31,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
@@ -86,22 +89,40 @@ class SchemaTest {
     builder
         .forFields()
         .withPropertyNameOverrideResolver(field -> key(field).map(Key::value).orElse(null))
-        .withDescriptionResolver(field -> key(field).map(Key::says).orElse(null))
+        .withDescriptionResolver(field -> key(field).map(key -> says(field, key)).orElse(null))
         .withTargetTypeOverridesResolver(SchemaTest::sorts)
         .withRequiredCheck(field -> key(field).map(Key::needed).orElse(false))
         .withEnumResolver(
             field ->
-                key(field)
-                    .filter(key -> key.words().length > 0)
-                    .map(key -> Arrays.asList(key.words()))
-                    .orElse(null))
+                isLaw(field)
+                    ? Stream.of(Curve.Law.values()).map(Curve.Law::toString).toList()
+                    : key(field)
+                        .filter(key -> key.words().length > 0)
+                        .map(key -> Arrays.asList(key.words()))
+                        .orElse(null))
         .withInstanceAttributeOverride((node, field, context) -> limit(node, field));
     return builder.build();
   }
 
-  /** A number, or an object of numbers, where a value may be either. */
+  private static boolean isLaw(FieldScope field) {
+    return field.getDeclaredType().getErasedType() == Curve.Law.class;
+  }
+
+  /** What a key is; of a growth law the equations of all there are. */
+  private static String says(FieldScope field, Key key) {
+    return isLaw(field)
+        ? Stream.of(Curve.Law.values())
+            .map(law -> law + " " + law.equation())
+            .collect(Collectors.joining("; "))
+        : key.says();
+  }
+
+  /** A word for a law; a number, or an object of numbers, where a value may be either. */
   private static List<ResolvedType> sorts(FieldScope field) {
     TypeContext types = field.getContext();
+    if (isLaw(field)) {
+      return List.of(types.resolve(String.class));
+    }
     return field.getType().getErasedType() == NumberOrByName.class
         ? List.of(types.resolve(Double.class), types.resolve(Map.class, String.class, Double.class))
         : null;

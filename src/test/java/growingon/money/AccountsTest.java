@@ -88,12 +88,12 @@ class AccountsTest {
                         .bought(0.4847, 0)
                         .build()));
     LotAccount lot = accounts.lot("g");
-    assertThat(lot.plants()).isCloseTo(4847, within(1e-6));
+    assertThat(lot.cost(CostKind.PLANTS)).isCloseTo(4847, within(1e-6));
     assertThat(lot.m2Months()).isCloseTo(6600, within(1e-6));
-    assertThat(lot.placeCharge()).isCloseTo(1763, within(1e-6));
+    assertThat(lot.cost(CostKind.PLACE)).isCloseTo(1763, within(1e-6));
     assertThat(lot.sold()).isCloseTo(9500, within(1e-6));
     assertThat(lot.result()).isCloseTo(4790, within(1e-6));
-    assertThat(lot.plants() / lot.started()).isCloseTo(0.4847, within(1e-9));
+    assertThat(lot.cost(CostKind.PLANTS) / lot.started()).isCloseTo(0.4847, within(1e-9));
     assertThat(lot.costPerSold() - lot.costPerStarted()).isCloseTo(0.0348, within(0.00005));
     assertThat(lot.result() / lot.sold()).isCloseTo(0.504, within(0.0005));
   }
@@ -111,8 +111,8 @@ class AccountsTest {
                     Nurseries.place("house", PlaceKind.BENCH, 40_000, 0.75, 1_000_000 / 40_000.0))
                 .seasons(1)
                 .lot(Lots.lot("a").quantity(10).place("house").plantsPerM2(10).build()));
-    assertThat(accounts.lot("a").placeCharge() / 52).isCloseTo(0.64, within(0.005));
-    assertThat(accounts.lot("a").placeCharge() / 52).isCloseTo(1e6 / 1.56e6, within(1e-9));
+    assertThat(accounts.lot("a").cost(CostKind.PLACE) / 52).isCloseTo(0.64, within(0.005));
+    assertThat(accounts.lot("a").cost(CostKind.PLACE) / 52).isCloseTo(1e6 / 1.56e6, within(1e-9));
   }
 
   /**
@@ -271,7 +271,7 @@ class AccountsTest {
     assertThat(accounts.cash().total(CashItem.CARE)).isCloseTo(-3 * 20 * 0.25, within(1e-9));
     assertThat(accounts.hours().needed(5)).isCloseTo(10, within(1e-9));
     assertThat(accounts.cash().total(CashItem.HOURS)).isCloseTo(-3 * 10 * 10 * 0.5, within(1e-9));
-    assertThat(accounts.lot("a").placeCharge()).isCloseTo(20 * 12 / 0.8, within(1e-9));
+    assertThat(accounts.lot("a").cost(CostKind.PLACE)).isCloseTo(20 * 12 / 0.8, within(1e-9));
     assertThat(accounts.reconciliation().spaceNotUsed()).isCloseTo(300 - 600, within(1e-9));
   }
 

@@ -72,7 +72,7 @@ class OtherCashTest {
 
     assertThat(months(accounts)).containsExactly(3, 4, 5, 6, 7, 8, 9, 10, 11);
     LotAccount lot = accounts.lot("a");
-    assertThat(lot.other()).isCloseTo(90, within(1e-9));
+    assertThat(lot.cost(CostKind.OTHER)).isCloseTo(90, within(1e-9));
     assertThat(lot.hours()).isCloseTo(4.5, within(1e-9));
     assertThat(lot.result()).isCloseTo(-100 - 90 - 54, within(1e-9));
     assertThat(accounts.cash().total(CashItem.HOURS)).isCloseTo(-27, within(1e-9));

@@ -54,7 +54,7 @@ class SellingTest {
     LotAccount lot = accounts.lot("a");
 
     assertThat(lot.sales()).isCloseTo(2000, within(1e-9));
-    assertThat(lot.selling()).isCloseTo(200, within(1e-9));
+    assertThat(lot.cost(CostKind.SELLING)).isCloseTo(200, within(1e-9));
     assertThat(lot.hours()).isCloseTo(5, within(1e-9));
     assertThat(lot.result()).isCloseTo(2000 - 200 - 60, within(1e-9));
     assertThat(accounts.cash().total(CashItem.SALES)).isCloseTo(2000, within(1e-9));

@@ -13,6 +13,12 @@ public enum Aim {
 
   private static final int FIFTH = 5;
 
+  /**
+   * What is to be as high as can be, in the unit of the values.
+   *
+   * @param values [draw] in any order, at least one; they stay as they are
+   * @return the mean of all, or of the lowest ⌊n/5⌋ and at least one of them
+   */
   public double of(double[] values) {
     if (this == MEAN) {
       return Sample.mean(values);

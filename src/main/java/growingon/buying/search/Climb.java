@@ -18,13 +18,19 @@ import java.util.function.ToDoubleFunction;
  * until neither helps.
  */
 public final class Climb {
-  /** A round that brings less is the last. */
+  /**
+   * A round that brings less present value is the last, plan currency: amounts are shown without
+   * decimals, so nobody would see it.
+   */
   static final double WORTH_A_ROUND = 1;
 
   /** With no more single moves than this all is looked at more closely. */
   static final int FEW_MOVES = 200;
 
+  /** Of few moves so many double moves are looked at in a round. */
   private static final int PAIRS_OF_FEW = 4000;
+
+  /** What gains no more, plan currency, differs in the last digits of sums only. */
   private static final double ROUNDING = 1e-6;
 
   private final Moves moves;

@@ -11,6 +11,7 @@ import growingon.buying.question.Question;
 import growingon.buying.question.Sample;
 import growingon.buying.search.Certificate.Tried;
 import growingon.nursery.lot.Offer;
+import growingon.nursery.number.Writing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.LinkedHashMap;
@@ -30,16 +31,38 @@ public final class Search {
   /** Draws to climb on, the first of those to choose on. */
   static final int CLIMBING = 40;
 
+  /** Draws to choose on; none of those of the plan, on which what was chosen is judged. */
   public static final int CHOOSING = 200;
 
+  /** Double moves that are looked at in a round on the plan's line, the likeliest. */
   static final int PAIRS_ON_THE_LINE = 500;
+
+  /** The same on draws, of which each costs as many runs as there are draws. */
   private static final int PAIRS_ON_DRAWS = 60;
+
+  /** What lies beside the last end is added to the others up to so many to choose among. */
   private static final int ENDS = 10;
+
+  /** How often what brings little is left out and what lies beside looked at, of few moves. */
   private static final int TIMES_LEFT_OUT = 4;
+
   private static final int TIMES_OF_LARGE = 2;
   private static final int TIMES_OF_VERY_LARGE = 1;
+
+  /** What gains less than this share of the sales of the plan is not worth saying (own choice). */
   private static final double NOT_WORTH_SAYING = 0.001;
+
+  /**
+   * Nor what gains less present value than so much, plan currency, whatever that is worth (own
+   * choice): it keeps small plans from splitting hairs; of a plan that sells for more than ten
+   * thousand the share above decides.
+   */
   private static final double LEAST_WORTH_SAYING = 10;
+
+  /**
+   * Present values that differ by less are as good as each other, plan currency: amounts are shown
+   * without decimals, so a reader would see no difference.
+   */
   private static final double A_TIE = 1;
   private static final double A_CENT = 0.01;
 
@@ -102,7 +125,7 @@ public final class Search {
   }
 
   private void say(String doing) {
-    progress.accept("%s, %,d runs so far".formatted(doing, engine.runs()));
+    progress.accept("%s, %s runs so far".formatted(doing, Writing.USUAL.whole(engine.runs())));
   }
 
   private double closeTo() {

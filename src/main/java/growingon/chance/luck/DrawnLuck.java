@@ -10,9 +10,9 @@ import java.util.IdentityHashMap;
 import java.util.Map;
 
 /**
- * The luck of one draw (design section 6.6). Growth and loss of a season have two parts of equal
- * weight: one shared by all species and one of the species' own, so that two species are correlated
- * by a half.
+ * The luck of one draw. Growth and loss of a season have two parts of equal weight: one shared by
+ * all species and one of the species' own, √½ z + √½ z' with standard normal z, so that two species
+ * are correlated by a half (own choice). What is drawn stands in src/doc/model.md under Chances.
  */
 public final class DrawnLuck implements Luck {
   private final Keyed keyed;

@@ -75,6 +75,11 @@ public final class Keyed {
     return normalQuantile(uniform(what, whose, year));
   }
 
+  /**
+   * The standard normal score that a share of all stays below: √2 erf⁻¹(2p − 1).
+   *
+   * @param probability above 0 and below 1; at 0 and 1 the score is infinite
+   */
   public static double normalQuantile(double probability) {
     return Math.sqrt(2) * Erf.erfInv(2 * probability - 1);
   }

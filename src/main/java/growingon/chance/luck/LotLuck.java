@@ -8,7 +8,10 @@ import growingon.nursery.lot.QualityShares;
 import growingon.nursery.lot.Trunks;
 import growingon.project.lot.Luck;
 
-/** The luck of one lot in one draw (design section 6.6); its name is looked up once. */
+/**
+ * The luck of one lot in one draw; its name is looked up once. Its own growth is lognormal, its
+ * qualities are a Dirichlet of as many plants as it is sure of, deaths are binomial.
+ */
 final class LotLuck implements Luck.OfLot {
   private static final double NOT_YET = Double.NaN;
 

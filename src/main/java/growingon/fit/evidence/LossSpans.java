@@ -124,6 +124,9 @@ public final class LossSpans {
     return months;
   }
 
+  /**
+   * A loss held between what a logarithm can be taken of: a part of one a year, above 0, below 1.
+   */
   public static double atLeast(double loss) {
     return Math.max(LEAST_LOSS, Math.min(1 - LEAST_LOSS, loss));
   }

@@ -20,8 +20,8 @@ import java.util.TreeMap;
  * @param species their species
  * @param grade their grade
  * @param order place of the grade on its ladder, from the lowest
- * @param old by the assumptions of the files
- * @param now by the proposed ones
+ * @param old plants by the assumptions of the files
+ * @param now plants by the proposed ones
  */
 public record Saleable(
     String season, String species, String grade, int order, double old, double now) {
@@ -32,6 +32,7 @@ public record Saleable(
 
   private record Key(int season, String species, int order, String grade) {}
 
+  /** Plants more than by the files; negative for fewer. */
   public double difference() {
     return now - old;
   }

@@ -10,9 +10,9 @@ import growingon.fit.value.Lacking;
 import growingon.fit.value.Value;
 import growingon.fit.value.Value.Verdict;
 import growingon.fit.value.Value.What;
-import growingon.fit.verdict.Words;
+import growingon.fit.verdict.FitPhrases;
 import growingon.growth.CurveFit;
-import growingon.growth.Growth;
+import growingon.growth.TwoTrunks;
 import growingon.nursery.species.Curve;
 import growingon.nursery.species.Species;
 import java.util.ArrayList;
@@ -44,14 +44,14 @@ public final class Curves {
 
   /** What a kind has grown. */
   private static final class Seen {
-    final List<Growth> growths = new ArrayList<>();
+    final List<TwoTrunks> growths = new ArrayList<>();
     final Set<String> subjects = new TreeSet<>();
     final Set<Integer> seasons = new TreeSet<>();
 
     void add(String subject, double from, double to, double years, Set<Integer> in, double vigour) {
       double ofGrowth = vigour * (to - from);
       double error = 2 * Measured.READING_MM * Measured.READING_MM;
-      growths.add(new Growth(from, to, years, Math.sqrt(error + ofGrowth * ofGrowth)));
+      growths.add(new TwoTrunks(from, to, years, Math.sqrt(error + ofGrowth * ofGrowth)));
       subjects.add(subject);
       seasons.addAll(in);
     }
@@ -69,8 +69,8 @@ public final class Curves {
 
     /** What there is too little of to tell another curve, as in a sentence; empty if of nothing. */
     String lacking() {
-      double most = growths.stream().mapToDouble(Growth::fromMm).max().orElse(0);
-      double least = growths.stream().mapToDouble(Growth::fromMm).min().orElse(1);
+      double most = growths.stream().mapToDouble(TwoTrunks::fromMm).max().orElse(0);
+      double least = growths.stream().mapToDouble(TwoTrunks::fromMm).min().orElse(1);
       String numbers =
           Lacking.of(
               new Lacking(growths.size(), GROWTHS, "growths"),
@@ -173,8 +173,8 @@ public final class Curves {
   private static String json(String condition, Curve curve) {
     String parameters =
         curve.parameters().entrySet().stream()
-            .map(each -> "\"%s\": %s".formatted(each.getKey(), Words.number(each.getValue())))
+            .map(each -> "\"%s\": %s".formatted(each.getKey(), FitPhrases.number(each.getValue())))
             .collect(joining(", "));
-    return "\"%s\": { \"curve\": \"%s\", %s }".formatted(condition, curve.word(), parameters);
+    return "\"%s\": { \"curve\": \"%s\", %s }".formatted(condition, curve.law(), parameters);
   }
 }

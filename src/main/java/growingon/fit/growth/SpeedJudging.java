@@ -6,8 +6,8 @@ import growingon.fit.past.Past;
 import growingon.fit.value.Value;
 import growingon.fit.value.Value.Verdict;
 import growingon.fit.value.Value.What;
+import growingon.fit.verdict.FitPhrases;
 import growingon.fit.verdict.Verdicts;
-import growingon.fit.verdict.Words;
 import growingon.growth.Flow;
 import growingon.nursery.species.Curve;
 import growingon.nursery.species.Species;
@@ -22,13 +22,13 @@ import java.util.stream.Collectors;
 /** How fast each species grows in each condition, and whether the records say so. */
 public final class SpeedJudging {
   private final Past past;
-  private final Words words;
+  private final FitPhrases words;
   private final Evidence evidence;
 
   public SpeedJudging(Evidence evidence) {
     this.evidence = evidence;
     this.past = evidence.past();
-    this.words = Words.of(past);
+    this.words = FitPhrases.of(past);
   }
 
   /** All values of one kind of answer. */
@@ -39,7 +39,7 @@ public final class SpeedJudging {
   }
 
   /** The speed of every species in every condition. */
-  public List<Value> speeds(Growth.Fitted fitted) {
+  public List<Value> speeds(SpeedFit.Fitted fitted) {
     List<Value> values = new ArrayList<>();
     for (Species species : Verdicts.inOrder(past)) {
       for (String condition : new TreeSet<>(species.growth().keySet())) {
@@ -49,7 +49,7 @@ public final class SpeedJudging {
     return values;
   }
 
-  private Value speed(Growth.Fitted fitted, Kind kind) {
+  private Value speed(SpeedFit.Fitted fitted, Kind kind) {
     List<Interval> told =
         fitted.used().stream()
             .filter(each -> each.species().equals(kind.species()))
@@ -67,8 +67,8 @@ public final class SpeedJudging {
     Range range =
         new Range(
             Math.exp(log),
-            Math.exp(log - Normal.TO_P90 * deviation),
-            Math.exp(log + Normal.TO_P90 * deviation));
+            Math.exp(log - IntervalLaw.TO_P90 * deviation),
+            Math.exp(log + IntervalLaw.TO_P90 * deviation));
     double weight = fitted.weight(index);
     double sureNew = Sure.ofVariance(fitted.variances()[index]);
     Verdict verdict = Verdicts.verdict(weight, range.holds(1));
@@ -77,7 +77,7 @@ public final class SpeedJudging {
       sureNew = sure;
     } else if (!fitted.settled()) {
       verdict = Verdict.DOES_NOT_SETTLE;
-    } else if (Growth.isAtABound(log)) {
+    } else if (SpeedFit.isAtABound(log)) {
       verdict = Verdict.DOES_NOT_FIT;
     }
     double trunk = told.stream().mapToDouble(each -> each.first().meanMm()).average().orElse(0);
@@ -133,16 +133,16 @@ public final class SpeedJudging {
   /** The factor by which a rate changes that is rounded to three digits. */
   private static double rounded(Curve curve, double factor) {
     double rate = curve.rate();
-    return rate > 0 ? Words.rounded(rate * factor) / rate : 1;
+    return rate > 0 ? FitPhrases.rounded(rate * factor) / rate : 1;
   }
 
   private String ofSpeed(Value value, Set<Integer> seasons) {
     String counts =
         "%s of %s, %s"
             .formatted(
-                Words.count(value.counts(), "count", "counts"),
-                Words.count(value.lots(), "lot", "lots"),
-                Words.count(value.seasons(), "season", "seasons"));
+                FitPhrases.count(value.counts(), "count", "counts"),
+                FitPhrases.count(value.lots(), "lot", "lots"),
+                FitPhrases.count(value.seasons(), "season", "seasons"));
     return switch (value.verdict()) {
       case CHANGED -> changed(value, counts) + ofOneSeason(seasons);
       case AGREES -> agrees(value, counts) + ofOneSeason(seasons);
@@ -173,7 +173,7 @@ public final class SpeedJudging {
             Math.round(value.trunkMm()),
             words.one(value.mmOld()),
             counts,
-            Words.percent(value.weight()));
+            FitPhrases.percent(value.weight()));
   }
 
   private String agrees(Value value, String counts) {
@@ -183,7 +183,7 @@ public final class SpeedJudging {
             words.factor(value.p10()),
             words.factor(value.p90()),
             counts,
-            Words.percent(value.weight()));
+            FitPhrases.percent(value.weight()));
   }
 
   private String tooThin(Value value, String counts) {
@@ -191,8 +191,8 @@ public final class SpeedJudging {
             + " more like them would do; best: %s.")
         .formatted(
             counts,
-            Words.percent(value.weight()),
-            Words.more(value.counts(), value.weight()),
+            FitPhrases.percent(value.weight()),
+            FitPhrases.more(value.counts(), value.weight()),
             measureThem());
   }
 
@@ -201,7 +201,7 @@ public final class SpeedJudging {
     return ("Counts contradict each other: in all, they lie %s times as far off as measuring and luck"
             + " explain, so that only %s of this figure rests on your records. Look in sheet Records"
             + " (column z) for a list in another unit or a wrong count.")
-        .formatted(words.one(Math.sqrt(phi)), Words.percent(value.weight()));
+        .formatted(words.one(Math.sqrt(phi)), FitPhrases.percent(value.weight()));
   }
 
   /** What to do at the end of growth. */
@@ -211,6 +211,6 @@ public final class SpeedJudging {
 
   private String season(int year) {
     Month start = past.scenario().nursery().settings().seasonStart();
-    return Words.season(year, start == Month.JANUARY);
+    return FitPhrases.season(year, start == Month.JANUARY);
   }
 }

@@ -9,8 +9,8 @@ import growingon.fit.value.Lacking;
 import growingon.fit.value.Value;
 import growingon.fit.value.Value.Verdict;
 import growingon.fit.value.Value.What;
+import growingon.fit.verdict.FitPhrases;
 import growingon.fit.verdict.Verdicts;
-import growingon.fit.verdict.Words;
 import growingon.nursery.species.Curve;
 import growingon.nursery.species.Species;
 import java.util.ArrayList;
@@ -32,17 +32,17 @@ public final class SpreadJudging {
   private static final double DEATHS_FOR_LOSSES = 3;
 
   private final Past past;
-  private final Words words;
+  private final FitPhrases words;
   private final Evidence evidence;
 
   public SpreadJudging(Evidence evidence) {
     this.evidence = evidence;
     this.past = evidence.past();
-    this.words = Words.of(past);
+    this.words = FitPhrases.of(past);
   }
 
   /** Spreads between plants, from those that were tagged. */
-  public Value vigour(Species species, Growth.Fitted fitted) {
+  public Value vigour(Species species, SpeedFit.Fitted fitted) {
     List<Evidence.PlantGrowth> growths =
         evidence.plants().stream()
             .filter(plant -> plant.species().equals(species.name()))
@@ -68,9 +68,9 @@ public final class SpreadJudging {
     String thin =
         "%s, %s; it takes 20 tagged plants over 2 seasons that have grown 2 mm."
             .formatted(
-                Words.count(growths.size(), "tagged plant", "tagged plants"),
-                Words.count(seasons.size(), "season", "seasons"));
-    String from = Words.count(growths.size(), "tagged plant", "tagged plants");
+                FitPhrases.count(growths.size(), "tagged plant", "tagged plants"),
+                FitPhrases.count(seasons.size(), "season", "seasons"));
+    String from = FitPhrases.count(growths.size(), "tagged plant", "tagged plants");
     return spread(
         species.name(),
         What.VIGOUR_SPREAD,
@@ -100,7 +100,7 @@ public final class SpreadJudging {
             : !enough ? Verdict.TOO_THIN : agrees ? Verdict.AGREES : Verdict.CHANGED;
     String why = ofSpread(learnt, verdict, thin, from);
     double inFile =
-        verdict == Verdict.CHANGED ? Words.rounded(100 * learnt.spread()) : 100 * learnt.old();
+        verdict == Verdict.CHANGED ? FitPhrases.rounded(100 * learnt.spread()) : 100 * learnt.old();
     return Value.of(species, what, verdict)
         .old(100 * learnt.old())
         .value(100 * learnt.spread())
@@ -132,7 +132,7 @@ public final class SpreadJudging {
   }
 
   /** Spreads between seasons, all by one factor. */
-  public List<Value> years(Growth.Fitted fitted) {
+  public List<Value> years(SpeedFit.Fitted fitted) {
     TreeMap<Integer, Integer> seasons = new TreeMap<>();
     fitted
         .used()
@@ -204,6 +204,6 @@ public final class SpreadJudging {
         seasons.size(),
         telling >= SEASONS_FOR_LOSSES && told,
         thin,
-        Words.count(seasons.size(), "season", "seasons"));
+        FitPhrases.count(seasons.size(), "season", "seasons"));
   }
 }

@@ -152,7 +152,7 @@ final class Spreads {
   record Years(double p10, double factor, double p90) {}
 
   /** The factor by which the seasons differ more than assumed. */
-  static Years years(Growth.Fitted fitted) {
+  static Years years(SpeedFit.Fitted fitted) {
     double[] logs = new double[YEARS];
     double[] density = new double[YEARS];
     double most = Double.NEGATIVE_INFINITY;

@@ -1,5 +1,6 @@
 /**
  * How fast plants grow and how unlike they are, learnt from intervals. Start at {@link
- * growingon.fit.growth.Growth}; {@link growingon.fit.growth.Normal} is the law of all errors.
+ * growingon.fit.growth.SpeedFit}; {@link growingon.fit.growth.IntervalLaw} is the law of all
+ * errors.
  */
 package growingon.fit.growth;

@@ -8,8 +8,8 @@ import growingon.fit.past.Past;
 import growingon.fit.value.Value;
 import growingon.fit.value.Value.Verdict;
 import growingon.fit.value.Value.What;
+import growingon.fit.verdict.FitPhrases;
 import growingon.fit.verdict.Verdicts;
-import growingon.fit.verdict.Words;
 import growingon.nursery.species.Species;
 import growingon.nursery.species.Sure;
 import java.util.ArrayList;
@@ -19,13 +19,13 @@ import java.util.function.Function;
 /** How many plants of each species are lost, and whether the records say so. */
 public final class LossJudging {
   private final Past past;
-  private final Words words;
+  private final FitPhrases words;
   private final Evidence evidence;
 
   public LossJudging(Evidence evidence) {
     this.evidence = evidence;
     this.past = evidence.past();
-    this.words = Words.of(past);
+    this.words = FitPhrases.of(past);
   }
 
   /** First-year and later losses of every species. */
@@ -90,7 +90,8 @@ public final class LossJudging {
             : Verdicts.verdict(learnt.weight(), agrees);
     verdict = known && !units.isEmpty() ? Verdict.KNOWN : verdict;
     boolean bySeason = what == What.LATER_LOSS;
-    double inFile = verdict == Verdict.CHANGED ? Words.rounded(100 * learnt.loss()) : 100 * old;
+    double inFile =
+        verdict == Verdict.CHANGED ? FitPhrases.rounded(100 * learnt.loss()) : 100 * old;
     Value.Builder said =
         Value.of(species.name(), what, verdict)
             .old(100 * old)
@@ -151,21 +152,21 @@ public final class LossJudging {
                 words.one(deaths),
                 words.whole(exposure),
                 value.what() == What.LATER_LOSS
-                    ? Words.count(value.counts(), "season", "seasons")
-                    : Words.count(value.counts(), "lot", "lots"));
+                    ? FitPhrases.count(value.counts(), "season", "seasons")
+                    : FitPhrases.count(value.counts(), "lot", "lots"));
     String range =
         "%s %% a year (%s to %s)"
             .formatted(words.one(value.value()), words.one(value.p10()), words.one(value.p90()));
     return switch (value.verdict()) {
       case CHANGED ->
           "Changed: %s, not %s. From %s; rests %s on your records."
-              .formatted(range, words.one(value.old()), from, Words.percent(value.weight()));
+              .formatted(range, words.one(value.old()), from, FitPhrases.percent(value.weight()));
       case AGREES ->
           "Agrees: %s, and %s was assumed. From %s; rests %s on your records."
-              .formatted(range, words.one(value.old()), from, Words.percent(value.weight()));
+              .formatted(range, words.one(value.old()), from, FitPhrases.percent(value.weight()));
       case TOO_THIN ->
           "Too few counts to tell: %s; it rests %s on your records, and half is needed. Best: count every lot each %s."
-              .formatted(from, Words.percent(value.weight()), past.endOfGrowth());
+              .formatted(from, FitPhrases.percent(value.weight()), past.endOfGrowth());
       case KNOWN -> "Taken as known: its loss sure % is 100.";
       default -> "No records: count every lot each %s.".formatted(past.endOfGrowth());
     };

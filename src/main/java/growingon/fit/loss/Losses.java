@@ -10,7 +10,21 @@ import org.hipparchus.distribution.continuous.BetaDistribution;
 
 /**
  * A yearly loss by the deaths of some units: seasons for later losses, lots for first-year ones.
- * Units differ more than plants that die one by one do, which their spread tells.
+ * Units differ more than plants that die one by one do, which their spread tells. All losses are
+ * parts of one a year.
+ *
+ * <p>A beta law with plants' worth for its parameters (conjugate to binomial deaths), in which a
+ * unit i counts the less the more units differ:
+ *
+ * <pre>
+ * a = q0 n0 + Σ x_i / (d_i φ)        b = (1 − q0) n0 + Σ (e_i − x_i) / (d_i φ)        q = a / (a + b)
+ * d_i = 1 + (e_i − 1) ρ,   ρ = min(0.9, q v / (1 − q))       (the beta-binomial's design effect)
+ * φ = max(1, (5 + Σ (x_i − e_i q)² / (e_i q (1 − q) d_i)) / (5 + number of units))
+ * </pre>
+ *
+ * in rounds until q stays. q0 is what was assumed, n0 how many plants' worth that is, e_i a unit's
+ * exposure, x_i its deaths, v the square of the spread between units. P10 and P90 are those of
+ * Beta(a, b); the weight of the records is 1 − n0 / (a + b).
  */
 public final class Losses {
   private static final int MOST_ROUNDS = 200;
@@ -86,11 +100,13 @@ public final class Losses {
   }
 
   /**
-   * Learns a loss.
+   * Learns a loss, by the formulas above.
    *
-   * @param assumed q0
-   * @param sure n0, how many plants' worth that is
-   * @param variance v, of a unit's loss as a share of its square
+   * @param assumed q0, a part of one a year; of nil the least that {@link LossSpans} takes
+   * @param sure n0, how many plants' worth that is; more than 0
+   * @param variance v, of a unit's loss as a share of its square; see {@link #ofSeasons} and {@link
+   *     #ofLots}
+   * @param units seasons or lots; without any nothing is learnt
    */
   public static Learnt learn(double assumed, double sure, double variance, List<Unit> units) {
     double old = LossSpans.atLeast(assumed);

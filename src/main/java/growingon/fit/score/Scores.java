@@ -1,6 +1,6 @@
 package growingon.fit.score;
 
-import growingon.fit.growth.Normal;
+import growingon.fit.growth.IntervalLaw;
 import growingon.fit.past.Measured;
 import growingon.fit.past.Past;
 import growingon.nursery.record.DaybookLine;
@@ -133,7 +133,8 @@ public final class Scores {
             range -> {
               boolean above = seen >= range.p50();
               double half = above ? range.p90() - range.p50() : range.p50() - range.p10();
-              double width = Math.sqrt(half * half / (Normal.TO_P90 * Normal.TO_P90) + variance);
+              double width =
+                  Math.sqrt(half * half / (IntervalLaw.TO_P90 * IntervalLaw.TO_P90) + variance);
               double off = Math.abs(seen - range.p50());
               int months = (int) ChronoUnit.MONTHS.between(plan.first(), month);
               return new Scored(
@@ -145,7 +146,7 @@ public final class Scores {
                   months / 12 + 1,
                   range,
                   seen,
-                  off <= Normal.TO_P90 * width + 1e-9,
+                  off <= IntervalLaw.TO_P90 * width + 1e-9,
                   pinball(range, seen),
                   plan.within(book.lot().name(), figure, month));
             });

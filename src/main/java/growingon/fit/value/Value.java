@@ -3,8 +3,8 @@ package growingon.fit.value;
 import java.util.Objects;
 
 /**
- * An assumption held against the records. Speeds are factors on what was assumed first; losses and
- * spreads are per cent.
+ * An assumption held against the records. Speeds are factors on what was assumed first, 1 for just
+ * that; losses (a year) and spreads are per cent, 5 for 5 %. A number that is not there is NaN.
  *
  * @param species its species
  * @param condition its growing condition; empty for what is of the species
@@ -15,15 +15,16 @@ import java.util.Objects;
  * @param p90 one in ten it is more
  * @param mmOld mm a year at the mean trunk of the records by the old speed; NaN for other values
  * @param mmNew the same by the new one
- * @param trunkMm that mean trunk
+ * @param trunkMm that mean trunk, mm
  * @param counts intervals, units or plants that it rests on
  * @param lots lots among them
  * @param seasons seasons among them
  * @param weight how much of it rests on the records, 0 to 1
  * @param verdict what to make of it
- * @param inFile what goes into the proposal: the old value unless it is changed
+ * @param inFile what goes into the proposal, in the unit of {@code value}: the old value unless it
+ *     is changed
  * @param sureOld how sure the old one was, 0 to 1; NaN for spreads
- * @param sureNew how sure the new one is
+ * @param sureNew how sure the new one is, 0 to 1; NaN for spreads
  * @param why in words
  */
 public record Value(

@@ -1,2 +1,5 @@
-/** An assumption held against the records, as data. Start at {@link growingon.fit.value.Value}. */
+/**
+ * An assumption held against the records, as data; what is lacking for a verdict; and how fast this
+ * nursery grows against the library. Start at {@link growingon.fit.value.Value}.
+ */
 package growingon.fit.value;

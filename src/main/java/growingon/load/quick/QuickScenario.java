@@ -2,7 +2,6 @@ package growingon.load.quick;
 
 import growingon.load.cell.Cell;
 import growingon.load.cell.Findings;
-import growingon.load.row.MonthLists;
 import growingon.load.row.Row;
 import growingon.load.table.lot.LotCells;
 import growingon.load.table.supply.PotTops;
@@ -31,6 +30,7 @@ import growingon.nursery.route.When;
 import growingon.nursery.species.Curve;
 import growingon.nursery.species.Species;
 import growingon.nursery.species.Sure;
+import growingon.nursery.species.UsualMonths;
 import growingon.nursery.supply.Component;
 import growingon.nursery.supply.Mix;
 import growingon.nursery.supply.Pot;
@@ -195,11 +195,11 @@ public final class QuickScenario {
         .usualCondition(CONDITION)
         .growth(
             Map.of(CONDITION, new Curve.Steady(values.growth.mmAYear(), Double.POSITIVE_INFINITY)))
-        .growthMonths(MonthLists.growth(values.habit, values.hemisphere))
+        .growthMonths(UsualMonths.growth(values.habit, values.hemisphere))
         .vigourSpread(values.growth.vigourSpread())
         .firstYearLoss(values.growth.firstYearLoss())
         .laterLoss(values.growth.laterLoss())
-        .lossMonths(MonthLists.loss(values.habit, values.hemisphere))
+        .lossMonths(UsualMonths.loss(values.habit, values.hemisphere))
         .checkFirstYear(values.growth.check1())
         .checkSecondYear(values.growth.check2())
         .potBoundMonths(values.growth.potBoundMonths())

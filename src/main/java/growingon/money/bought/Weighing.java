@@ -80,8 +80,8 @@ final class Weighing {
       others -= result;
     }
     double used = 0;
-    for (CostKind kind : List.of(CostKind.POTS, CostKind.SUBSTRATE, CostKind.MATERIALS)) {
-      used += with.cost(kind) - without.cost(kind);
+    for (CostKind kind : CostKind.values()) {
+      used += kind.isInPacks() ? with.cost(kind) - without.cost(kind) : 0;
     }
     double labour = with.cost(CostKind.LABOUR) - without.cost(CostKind.LABOUR);
     return new BoughtLot.Bridge(

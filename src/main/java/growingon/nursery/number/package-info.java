@@ -1,2 +1,5 @@
-/** How numbers are checked, compared and written. */
+/**
+ * How numbers are checked, compared and written; and how months and money are written for whoever
+ * reads a report ({@link growingon.nursery.number.Writing}).
+ */
 package growingon.nursery.number;

@@ -1,7 +1,7 @@
 package growingon.nursery.route;
 
 import growingon.nursery.number.Check;
-import growingon.nursery.number.Words;
+import growingon.nursery.number.ValueText;
 import java.time.Month;
 
 /** When a step of a route is due. */
@@ -22,7 +22,7 @@ public sealed interface When {
 
     @Override
     public String toString() {
-      return Words.of(month) + " year " + year;
+      return ValueText.of(month) + " year " + year;
     }
   }
 
@@ -46,7 +46,8 @@ public sealed interface When {
 
     @Override
     public String toString() {
-      return (years == 1 ? "every year in " : "every " + years + " years in ") + Words.of(month);
+      return (years == 1 ? "every year in " : "every " + years + " years in ")
+          + ValueText.of(month);
     }
   }
 
@@ -58,7 +59,7 @@ public sealed interface When {
 
     @Override
     public String toString() {
-      return Words.of(month) + " once trunk " + Words.number(trunkMm);
+      return ValueText.of(month) + " once trunk " + ValueText.number(trunkMm);
     }
   }
 

@@ -12,8 +12,8 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * Space and load by place and month (design section 6.7). Nothing is dropped: lots without a place
- * have a line of their own.
+ * Space (m²) and load (kg, kg/m²) by place and month, after the steps of the month: the sums of
+ * what lots take there. Nothing is dropped: lots without a place have a line of their own.
  */
 public final class SpaceUse {
   private final Map<Optional<String>, List<PlaceMonth>> byPlace;
@@ -133,12 +133,22 @@ public final class SpaceUse {
     return List.copyOf(byPlace.keySet());
   }
 
-  /** A place's months, one entry for each month of the plan. */
+  /**
+   * A place's months, one entry for each month of the plan.
+   *
+   * @param place one of the nursery's
+   * @return [month], offsets from the plan's first
+   */
   public List<PlaceMonth> months(Place place) {
     return months(Optional.of(place.name()));
   }
 
-  /** A place's months, or those of lots without one, one entry for each month of the plan. */
+  /**
+   * A place's months, or those of lots without one.
+   *
+   * @param place one of {@link #places}
+   * @return [month], one entry for each month of the plan; null for a place that is none of them
+   */
   public List<PlaceMonth> months(Optional<String> place) {
     return byPlace.get(place);
   }

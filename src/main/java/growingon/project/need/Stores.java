@@ -16,7 +16,7 @@ import java.util.Map;
 /**
  * The stores of a nursery over a plan, filled in as items are used and come back, then bought for:
  * on hand first, whole packs in the month in which an item would go below nil, the rest carried on
- * (design section 6.8). Can be cleared and used again.
+ * to the next month. Can be cleared and used again.
  */
 public final class Stores {
   /** Months until what comes back of a material is used again: a growing year; our choice. */

@@ -13,7 +13,7 @@ import java.util.List;
 
 /**
  * The running stock of every pot, component and material: on hand first, whole packs bought in the
- * month in which it would go below nil, the rest carried on (design section 6.8).
+ * month in which it would go below nil, the rest carried on: packs = ⌈what is short / pack size⌉.
  */
 public final class Supplies {
   private final Stores stores;

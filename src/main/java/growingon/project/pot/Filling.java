@@ -4,16 +4,17 @@ import growingon.nursery.route.Step;
 import growingon.nursery.supply.Pot;
 
 /**
- * What fills one pot: ball lifted from the ground and mix, in litres as firmed in the pot (design
- * sections 6.7 and 6.8).
+ * What fills one pot: ball lifted from the ground and mix, in litres as firmed in the pot. A litre
+ * in the pot is (1 + firming) / (1 − shrinkage) litres of loose mix.
  *
- * @param liftedLitres ball lifted from the ground
- * @param mixLitres mix
- * @param mixKg weight of the mix, wet
+ * @param liftedLitres ball lifted from the ground, litres
+ * @param mixLitres mix, litres in the pot
+ * @param mixKg weight of the mix, wet, kg
  */
 public record Filling(double liftedLitres, double mixLitres, double mixKg) {
   public static final Filling NONE = new Filling(0, 0, 0);
 
+  /** Both together, litres in the pot. */
   public double litres() {
     return liftedLitres + mixLitres;
   }
@@ -22,6 +23,7 @@ public record Filling(double liftedLitres, double mixLitres, double mixKg) {
     return liftedKg() + mixKg;
   }
 
+  /** Weight of the ball, kg. */
   public double liftedKg() {
     return liftedLitres * Weight.LIFTED_KG_PER_LITRE;
   }

@@ -7,7 +7,10 @@ import growingon.nursery.supply.Pot;
 import growingon.nursery.supply.PotShape;
 import java.util.Optional;
 
-/** How much floor or bench one plant takes (design section 6.7). */
+/**
+ * How much floor or bench one plant takes, m². Plain geometry: rows set off against each other
+ * stand √3/2 of their distance apart, as the heights of equilateral triangles do.
+ */
 public final class Footprint {
   private static final double OFFSET_FACTOR = Math.sqrt(3) / 2;
 
@@ -45,7 +48,10 @@ public final class Footprint {
     return offset && !rectangular ? OFFSET_FACTOR * area : area;
   }
 
-  /** Whole rows across a bench; one even if a plant is wider than the bench. */
+  /**
+   * Whole rows across a bench: ⌊(depth + gap) / (side + gap)⌋, as no gap is needed behind the last;
+   * one even if a plant is wider than the bench. All in mm.
+   */
   static int rows(double depthMm, double sideMm, double gapMm) {
     return (int) Math.max(1, Math.floor((depthMm + gapMm) / (sideMm + gapMm) + 1e-9));
   }

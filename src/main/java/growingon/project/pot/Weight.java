@@ -3,20 +3,21 @@ package growingon.project.pot;
 /**
  * Weight of one plant with its parts, kg.
  *
- * @param mixKg mix, wet
- * @param ballKg ball lifted from the ground
- * @param potKg empty pot
- * @param woodKg wood
+ * @param mixKg mix, wet, kg: its litres in the pot × wet kg a litre × (1 + firming) / (1 −
+ *     shrinkage)
+ * @param ballKg ball lifted from the ground, kg: its litres × {@link #LIFTED_KG_PER_LITRE}
+ * @param potKg empty pot, kg
+ * @param woodKg wood, kg: see {@link #woodKg(double, double)}
  */
 public record Weight(double mixKg, double ballKg, double potKg, double woodKg) {
-  /** Wet field soil with roots, kg a litre (design section 6.7; from memory). */
+  /** Wet field soil with roots, kg a litre (from memory). */
   public static final double LIFTED_KG_PER_LITRE = 1.6;
 
   public static final Weight NONE = new Weight(0, 0, 0, 0);
 
   /**
-   * Weight of the wood: π/4 d² × height at 1 kg a litre (design section 6.7; green wood weighs
-   * about as much as water, from memory).
+   * Weight of the wood, kg: π/4 d² × height at 1 kg a litre, a stem as thick all the way up; green
+   * wood weighs about as much as water (from memory).
    *
    * @param squaredTrunkMm2 trunk squared, mm²
    * @param heightMm height left, mm

@@ -14,7 +14,8 @@ import org.hipparchus.util.ArithmeticUtils;
  * K representative plants on a lattice: slice i has the coordinates u_j(i) = ((i a_j mod K) + ½)/K
  * for trunk, vigour and quality. For K = 64, a = (1, 19, 27), whose pairwise correlations are at
  * most 0.042; for another K the multipliers are the coprime pair with the lowest largest pairwise
- * discrepancy, ties by correlation, then by size (design section 6.1).
+ * discrepancy, ties by correlation, then by size. A rank-1 lattice rule with points at the middles
+ * of their cells; multipliers are our own search.
  */
 public final class Lattice {
   private final int slices;

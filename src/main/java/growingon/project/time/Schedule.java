@@ -13,11 +13,11 @@ import java.util.OptionalInt;
 import java.util.function.DoublePredicate;
 
 /**
- * When the steps of one lot's route are due (design section 6.4). Months are offsets from the
- * plan's first month, negative before it. Once-only steps keep their order; a step not done by its
- * month is done when that month next comes, or at once while its window is open, and later dated
- * steps move by as many years. A recurring step is live once the once-only steps above it are done
- * and counts its years from the last of them.
+ * When the steps of one lot's route are due. Months are offsets from the plan's first month,
+ * negative before it. Once-only steps keep their order; a step not done by its month is done when
+ * that month next comes, or at once while its window is open, and later dated steps move by as many
+ * years. A recurring step is live once the once-only steps above it are done and counts its years
+ * from the last of them.
  */
 public final class Schedule {
   private static final int NOT_YET = Integer.MIN_VALUE;

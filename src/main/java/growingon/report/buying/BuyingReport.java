@@ -10,6 +10,7 @@ import growingon.report.model.Chart;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.text.Cautions;
 import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
 import java.util.ArrayList;
@@ -93,7 +94,7 @@ public final class BuyingReport {
       sheets.add(
           new Sheet(
               "Offers",
-              List.of(Sentences.WITHOUT_VAT, Sentences.PLANT_HEALTH),
+              List.of(Sentences.WITHOUT_VAT, Cautions.PLANT_HEALTH),
               List.of(offers.offers(), offers.gains()),
               List.of(),
               false));
@@ -162,8 +163,8 @@ public final class BuyingReport {
                 notes.add(
                     "The offer %s names no most: ask how many there are."
                         .formatted(offer.take().name())));
-    notes.add(Sentences.NO_PROMISE);
-    notes.add(Sentences.NO_ADVICE);
+    notes.add(Cautions.NO_PROMISE);
+    notes.add(Cautions.NO_ADVICE);
     return notes;
   }
 }

@@ -11,8 +11,8 @@ import growingon.report.model.Kind;
 import growingon.report.model.Report;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.text.Cautions;
 import growingon.report.text.Phrases;
-import growingon.report.text.Sentences;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -157,7 +157,7 @@ final class CustomerEdition {
         .longText("caution", caution -> caution.get(1))
         .of(
             List.of(
-                List.of("forecast", Sentences.NO_PROMISE),
-                List.of("poisonous plants", Sentences.POISON)));
+                List.of("forecast", Cautions.NO_PROMISE),
+                List.of("poisonous plants", Cautions.POISON)));
   }
 }

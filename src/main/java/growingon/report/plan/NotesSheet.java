@@ -13,8 +13,8 @@ import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.text.Cautions;
 import growingon.report.text.Phrases;
-import growingon.report.text.Sentences;
 import java.time.format.TextStyle;
 import java.util.Comparator;
 import java.util.List;
@@ -47,7 +47,7 @@ public final class NotesSheet {
     NotesSheet sheet = new NotesSheet(context);
     return FilledSheet.upright(
         "Notes",
-        List.of(Sentences.NO_PROMISE + " " + Sentences.NO_ADVICE),
+        List.of(Cautions.NO_PROMISE + " " + Cautions.NO_ADVICE),
         sheet.problems(),
         sheet.reading(),
         cautions(),
@@ -146,14 +146,14 @@ public final class NotesSheet {
             "All amounts are in prices of the plan's first month and without VAT; the discount rate"
                 + " is a real one. What was spent on the stock before the plan is in the lots'"
                 + " accounts only, in no cash figure."),
-        new Line("forecast", Sentences.NO_PROMISE + " " + Sentences.NO_ADVICE));
+        new Line("forecast", Cautions.NO_PROMISE + " " + Cautions.NO_ADVICE));
   }
 
   private static Table cautions() {
     return TableOf.<List<String>>table(CAUTIONS, "Cautions")
         .text("about", caution -> caution.get(0))
         .longText("caution", caution -> caution.get(1))
-        .of(Sentences.cautions());
+        .of(Cautions.all());
   }
 
   private Table healthNotes() {

@@ -128,7 +128,7 @@ public final class PlanReport {
     List<Sheet> sheets =
         new ArrayList<>(makers.parallelStream().map(maker -> maker.apply(context)).toList());
     ListSheet.of(context).ifPresent(sheets::add);
-    return Books.of(sheets);
+    return BookDivision.of(sheets);
   }
 
   /** Adds to each sheet those of its charts that have something to show. */

@@ -3,6 +3,7 @@ package growingon.report.quick;
 import growingon.chance.Chances;
 import growingon.chance.Gamble;
 import growingon.money.Accounts;
+import growingon.money.CostKind;
 import growingon.money.LotAccount;
 import growingon.money.bought.BoughtLot;
 import growingon.money.bought.BoughtLot.Bargain;
@@ -274,12 +275,12 @@ final class QuickWords {
 
   private String costs() {
     List<String> parts = new ArrayList<>();
-    addCost(parts, "plants", account.plants());
-    addCost(parts, "carriage", account.carriage());
-    addCost(parts, "pots", account.pots());
-    addCost(parts, "mix", account.substrate());
-    addCost(parts, "work", account.labour());
-    addCost(parts, "space", account.placeCharge());
+    addCost(parts, "plants", account.cost(CostKind.PLANTS));
+    addCost(parts, "carriage", account.cost(CostKind.CARRIAGE));
+    addCost(parts, "pots", account.cost(CostKind.POTS));
+    addCost(parts, "mix", account.cost(CostKind.SUBSTRATE));
+    addCost(parts, "work", account.cost(CostKind.LABOUR));
+    addCost(parts, "space", account.cost(CostKind.PLACE));
     String all = "%s in all: %s".formatted(money(account.costs()), String.join(", ", parts));
     return whole.sold() == 0
         ? all + "."

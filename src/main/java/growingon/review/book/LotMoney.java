@@ -6,7 +6,10 @@ import growingon.project.lot.LotHistory;
 import java.util.EnumMap;
 import java.util.Map;
 
-/** What a lot takes and brings, by month; plan currency, arrays from the plan's first month. */
+/**
+ * What a lot takes and brings: hours of work, plants sold ({@code units}) and money, each [month]
+ * from the plan's first; money in plan currency.
+ */
 public final class LotMoney {
   public final double[] hours;
   public final double[] units;
@@ -84,6 +87,7 @@ public final class LotMoney {
     return sum;
   }
 
+  /** Sales less costs of a month, plan currency. */
   public double result(int month) {
     return sales[month] - costs(month);
   }
@@ -101,10 +105,12 @@ public final class LotMoney {
     return sum;
   }
 
+  /** Cost of a kind up to a month, that month counted, plan currency; 0 for a month before. */
   public double costUpTo(CostKind kind, int month) {
     return upTo(costs.get(kind), month);
   }
 
+  /** All costs up to a month, that month counted, plan currency; 0 for a month before. */
   public double costsUpTo(int month) {
     double sum = 0;
     for (double[] each : costs.values()) {

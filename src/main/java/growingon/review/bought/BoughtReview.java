@@ -9,8 +9,8 @@ import java.util.Optional;
 /**
  * Whether a lot bought within the plan paid, with all lots that were split off from it. Money is
  * that of lot accounts: sales less plants, carriage, pots, substrate, materials, all hours at the
- * hourly rate, care and the charge for its place, without VAT; real up to the daybook's last month,
- * from then on by the projection that starts from what is there.
+ * hourly rate, care and the charge for its place, plan currency without VAT; real up to the
+ * daybook's last month, from then on by the projection that starts from what is there.
  *
  * @param lot the lot as it was bought
  * @param parts names of the lots that its plants stand in, itself among them
@@ -82,11 +82,11 @@ public record BoughtReview(
   }
 
   /**
-   * Result up to the end of each month of the plan.
+   * Result up to the end of each month of the plan, plan currency.
    *
-   * @param planned as planned
-   * @param expected real up to the daybook's last month, then as now expected
-   * @param range what the plan's own draws said; empty where it had none
+   * @param planned [month] as planned
+   * @param expected [month] real up to the daybook's last month, then as now expected
+   * @param range [month] what the plan's own draws said; empty where it had none
    */
   public record Money(List<Double> planned, List<Double> expected, List<Range> range) {
     public Money {

@@ -76,6 +76,11 @@ public final class Expected {
     return sale.month() - shift;
   }
 
+  /**
+   * Plants of a lot sold up to a month.
+   *
+   * @param month offset from the first month of the plan under review, counted
+   */
   public double unitsUpTo(KeptLot lot, int month) {
     return lot.sales().stream()
         .filter(sale -> isWithin(sale, month))
@@ -83,6 +88,7 @@ public final class Expected {
         .sum();
   }
 
+  /** What they brought, plan currency. */
   public double salesUpTo(KeptLot lot, int month) {
     return lot.sales().stream()
         .filter(sale -> isWithin(sale, month))
@@ -90,6 +96,7 @@ public final class Expected {
         .sum();
   }
 
+  /** Cost of a kind up to a month, plan currency; 0 where the kept plan has none of the kind. */
   public double costUpTo(KeptLot lot, CostKind kind, int month) {
     return upTo(lot.costs().getOrDefault(kind.toString(), List.of()), month);
   }

@@ -39,7 +39,7 @@ public final class ChartPainter {
     return switch (chart.kind()) {
       case PANELS, BAR_PANELS -> new PanelsBody(chart, format);
       case SWINGS, BRIDGE -> new RowsBody(chart, format);
-      default -> new PlotBody(chart, format);
+      case STACKED_BARS, BARS, LINES, HISTOGRAM -> new PlotBody(chart, format);
     };
   }
 

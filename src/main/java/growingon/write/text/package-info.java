@@ -1,4 +1,5 @@
 /**
- * Text as files hold it: numbers and their digits, safe characters, CSV, and how wide words are.
+ * Text as files hold it: numbers and their digits, safe characters, CSV, how wide words are; the
+ * list of problems as text, and proposals as edits of the grower's own files.
  */
 package growingon.write.text;

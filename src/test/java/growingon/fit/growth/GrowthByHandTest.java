@@ -44,16 +44,16 @@ class GrowthByHandTest {
         .build();
   }
 
-  private static Growth.Fitted fit(Books books) {
+  private static SpeedFit.Fitted fit(Books books) {
     Past past = Past.of(books.records());
     Evidence evidence = Evidence.of(past);
-    Growth growth = new Growth(past, past.assumed());
+    SpeedFit growth = new SpeedFit(past, past.assumed());
     List<Interval> intervals = growth.withoutSlips(evidence.intervals()).intervals();
     return growth.fit(intervals.stream().filter(Interval::isUsed).toList());
   }
 
   /** Of each interval with each, what is not known of the one goes with the other by. */
-  private static double[][] variances(Growth.Fitted fitted) {
+  private static double[][] variances(SpeedFit.Fitted fitted) {
     Past past = Past.of(Books.of(steady()).records());
     Errors errors = new Errors(past.assumed(), past.scenario().nursery().settings());
     int number = fitted.used().size();
@@ -77,7 +77,7 @@ class GrowthByHandTest {
         .orElseThrow();
   }
 
-  private static double[] range(Growth.Fitted fitted) {
+  private static double[] range(SpeedFit.Fitted fitted) {
     double width = 1.2816 * Math.sqrt(fitted.variances()[0]);
     return new double[] {Math.exp(fitted.logs()[0] - width), Math.exp(fitted.logs()[0] + width)};
   }
@@ -88,7 +88,7 @@ class GrowthByHandTest {
         Books.of(steady())
             .list(2023, 11, row("A", 2023, 100, 20, 0.15), 20)
             .list(2024, 11, row("A", 2024, 96, 22.1, 0.155), 20);
-    Growth.Fitted fitted = fit(books);
+    SpeedFit.Fitted fitted = fit(books);
     assertThat(variances(fitted)[0][0]).isCloseTo(1.1765, within(5e-5));
     assertThat(speed(books).verdict()).isEqualTo(Value.Verdict.TOO_THIN);
     assertThat(Math.exp(fitted.logs()[0])).isCloseTo(0.9122, within(5e-5));
@@ -107,7 +107,7 @@ class GrowthByHandTest {
             .list(2023, 11, row("A", 2023, 100, 20, 0.15), 20, row("B", 2023, 60, 16, 0.12), 20)
             .list(2024, 11, row("A", 2024, 96, 22.1, 0.155), 20, row("B", 2024, 58, 18.6, 0.14), 20)
             .list(2025, 11, row("A", 2025, 94, 24.6, 0.16), 20, row("B", 2025, 57, 20.9, 0.15), 20);
-    Growth.Fitted fitted = fit(books);
+    SpeedFit.Fitted fitted = fit(books);
     assertThat(speed(books).verdict()).isEqualTo(Value.Verdict.AGREES);
     assertThat(Math.exp(fitted.logs()[0])).isCloseTo(0.8534, within(5e-5));
     assertThat(range(fitted)[0]).isCloseTo(0.7209, within(5e-5));
@@ -149,7 +149,7 @@ class GrowthByHandTest {
             "A: 32 of 100 plants gone between Oct 2023 and Oct 2024, 2 to be expected, and no line"
                 + " says how; were they sold? Its thick ones would be missing from the mean. Write"
                 + " the sales (or deaths) down, even as one line.");
-    Growth.Fitted fitted = new Growth(past, past.assumed()).fit(List.of(taken(refused)));
+    SpeedFit.Fitted fitted = new SpeedFit(past, past.assumed()).fit(List.of(taken(refused)));
     assertThat(Math.exp(fitted.logs()[0])).isCloseTo(0.656, within(0.656 * 0.02));
   }
 
@@ -174,7 +174,7 @@ class GrowthByHandTest {
 
   @Test
   void speed_thickOnesSold_isLearntFromThoseLeft() {
-    Growth.Fitted fitted = fit(thickOnesGone().sold("2024-05-20", "A", 30, "stout"));
+    SpeedFit.Fitted fitted = fit(thickOnesGone().sold("2024-05-20", "A", 30, "stout"));
     assertThat(Math.exp(fitted.logs()[0])).isCloseTo(0.916, within(0.916 * 0.02));
     assertThat(range(fitted)[0]).isCloseTo(0.73, within(0.73 * 0.02));
     assertThat(range(fitted)[1]).isCloseTo(1.15, within(1.15 * 0.02));

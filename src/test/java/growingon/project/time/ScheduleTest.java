@@ -19,9 +19,7 @@ import java.time.YearMonth;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-/**
- * Every rule of design section 6.4 on when steps are done, with dates; the plan starts Nov 2026.
- */
+/** Every rule of {@link Schedule} on when steps are done, with dates; the plan starts Nov 2026. */
 class ScheduleTest {
   private static List<String> dates(Lots lot, Step... steps) {
     return dates(run(lot, steps));

@@ -9,8 +9,8 @@ import growingon.report.model.Column;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
 import growingon.report.plan.stock.CountSheet;
+import growingon.report.text.Cautions;
 import growingon.report.text.Plants;
-import growingon.report.text.Sentences;
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -92,13 +92,13 @@ class PaperSheetsTest {
 
     assertThat(cautions.all("caution"))
         .containsExactly(
-            Sentences.LIFTING,
-            Sentences.BENCH_LOADS,
-            Sentences.PLANT_HEALTH,
-            Sentences.SPRAYS,
-            Sentences.POISON,
-            Sentences.NO_PROMISE,
-            Sentences.NO_ADVICE);
+            Cautions.LIFTING,
+            Cautions.BENCH_LOADS,
+            Cautions.PLANT_HEALTH,
+            Cautions.SPRAYS,
+            Cautions.POISON,
+            Cautions.NO_PROMISE,
+            Cautions.NO_ADVICE);
   }
 
   @Test

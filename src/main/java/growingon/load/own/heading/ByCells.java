@@ -18,6 +18,7 @@ final class ByCells {
 
   private final List<HeadingRead> reads;
   private final List<Integer> ranks;
+  private final Set<Integer> notUnderstood;
   private final ColumnCells cells;
   private final ListKind list;
 
@@ -26,10 +27,17 @@ final class ByCells {
    *
    * @param reads its columns as far as they are known, which may change meanwhile
    * @param ranks of their headings
+   * @param notUnderstood columns whose headings nobody knows
    */
-  ByCells(List<HeadingRead> reads, List<Integer> ranks, ColumnCells cells, ListKind list) {
+  ByCells(
+      List<HeadingRead> reads,
+      List<Integer> ranks,
+      Set<Integer> notUnderstood,
+      ColumnCells cells,
+      ListKind list) {
     this.reads = reads;
     this.ranks = ranks;
+    this.notUnderstood = notUnderstood;
     this.cells = cells;
     this.list = list;
   }
@@ -183,7 +191,7 @@ final class ByCells {
             read ->
                 read.column() != column
                     && read.how() == HeadingRead.How.OPEN
-                    && read.why().startsWith(Columns.NOT_UNDERSTOOD)
+                    && notUnderstood.contains(read.column())
                     && cells.all(read.column(), CellKinds::isCount));
   }
 }

@@ -27,6 +27,7 @@ public final class Columns {
   private final List<HeadingRead> reads = new ArrayList<>();
   private final List<Integer> ranks = new ArrayList<>();
   private final ByCells byCells;
+  private final Set<Integer> notUnderstood = new HashSet<>();
 
   private Columns(String sheet, int row, List<SheetRow> body, OwnWords own) {
     this.sheet = sheet;
@@ -34,7 +35,7 @@ public final class Columns {
     this.body = body;
     this.cells = new ColumnCells(body);
     this.own = own;
-    this.byCells = new ByCells(reads, ranks, cells, own.list());
+    this.byCells = new ByCells(reads, ranks, notUnderstood, cells, own.list());
   }
 
   /**
@@ -107,10 +108,11 @@ public final class Columns {
       how = How.CERTAIN;
     } else {
       Optional<HeadingWords.Near> near = own.headings().nearest(heading);
-      meaning =
-          new Meaning(Meaning.OPEN, "", 1, near.map(HeadingWords.Near::choices).orElse(List.of()));
+      meaning = openBut(near);
       why =
-          near.map(each -> "not understood; is it " + each.heading() + "?").orElse(NOT_UNDERSTOOD);
+          near.map(each -> "not understood; is it " + each.heading() + "?")
+              .orElse("not understood");
+      notUnderstood.add(column);
     }
     reads.add(
         new HeadingRead(
@@ -128,7 +130,9 @@ public final class Columns {
     ranks.add(meaning.rank());
   }
 
-  static final String NOT_UNDERSTOOD = "not understood";
+  private static Meaning openBut(Optional<HeadingWords.Near> near) {
+    return new Meaning(Meaning.OPEN, "", 1, near.map(HeadingWords.Near::choices).orElse(List.of()));
+  }
 
   /** A list without numbers, whose rows are one plant each. */
   public static final String PLANT_A_ROW = "plant a row";
@@ -159,7 +163,7 @@ public final class Columns {
   private void settleOpen() {
     for (int i = 0; i < reads.size(); i++) {
       HeadingRead read = reads.get(i);
-      if (read.how() == How.OPEN && read.why().startsWith(NOT_UNDERSTOOD)) {
+      if (read.how() == How.OPEN && notUnderstood.contains(read.column())) {
         if (cells.all(read.column(), CellKinds::holdsAPot)) {
           reads.set(i, read.as("size", "", How.LIKELY, "its cells are pots and roots"));
         } else if (PriceBreaks.isStep(read)) {
@@ -195,7 +199,7 @@ public final class Columns {
       HeadingRead read = reads.get(i);
       boolean price =
           read.how() == How.OPEN
-              && !read.why().startsWith(NOT_UNDERSTOOD)
+              && !notUnderstood.contains(read.column())
               && Set.copyOf(read.choices()).equals(Set.of("unit cost", "selling price"));
       if (price && has("unit cost") != has("selling price")) {
         choose(i, has("unit cost") ? "selling price" : "unit cost");

@@ -13,29 +13,26 @@ import growingon.load.row.Row;
 import growingon.load.source.JsonShape;
 import growingon.load.table.species.SpeciesShape.Growth;
 import growingon.nursery.species.Curve;
+import growingon.nursery.species.Curve.Law;
+import growingon.nursery.species.Curve.Parameter;
+import growingon.problem.Problem;
 import growingon.problem.Where;
 import growingon.problem.advice.DefinitionAdvice;
 import growingon.problem.advice.TableAdvice;
 import growingon.problem.advice.ValueAdvice;
+import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 
 /** The growth curves of a species in species.json: condition to law and parameters. */
 final class Curves {
   private static final As<Double> ABOVE = As.number(Range.OVER_ZERO);
   private static final As<Double> RATE = As.number(Range.FROM_ZERO);
-
-  private static final Map<String, List<String>> PARAMETERS =
-      Map.of(
-          "steady", List.of(Growth.STEADY_MM, Growth.MOST_MM),
-          "levelling", List.of(Growth.FINAL_MM, Growth.RATE_K),
-          "logistic", List.of(Growth.FINAL_MM, Growth.RATE_R),
-          "gompertz", List.of(Growth.FINAL_MM, Growth.RATE_R),
-          "richards", List.of(Growth.FINAL_MM, Growth.RATE_K, Growth.POWER_P),
-          "theta-logistic", List.of(Growth.FINAL_MM, Growth.RATE_R, Growth.POWER_Q));
+  private static final List<Law> LAWS = List.of(Law.values());
+  private static final As<Law> LAW =
+      new As<>(Law.STEADY, (cell, spot) -> law(cell), Law::toString, heading -> "");
 
   private Curves() {}
 
@@ -78,67 +75,43 @@ final class Curves {
 
   private static Optional<Curve> curve(Row row) {
     row.needs(Growth.CURVE);
-    String word = row.get(Growth.CURVE, law());
+    Law law = row.get(Growth.CURVE, LAW);
     if (row.isFailed()) {
       return Optional.empty();
     }
-    List<String> parameters = PARAMETERS.get(word);
+    List<String> names = law.allParameters().stream().map(Parameter::toString).toList();
     row.headings().stream()
-        .filter(each -> !each.equals(Growth.CURVE) && !parameters.contains(each))
+        .filter(each -> !each.equals(Growth.CURVE) && !names.contains(each))
         .forEach(
             each ->
                 row.fail(
-                    each, where -> DefinitionAdvice.notOfCurve(where, each, word, parameters)));
-    row.needs(
-        parameters.stream().filter(each -> !each.equals(Growth.MOST_MM)).toArray(String[]::new));
-    Curve curve = row.isFailed() ? null : of(word, row);
+                    each,
+                    where -> DefinitionAdvice.notOfCurve(where, each, law.toString(), names)));
+    row.needs(law.parameters().stream().map(Parameter::toString).toArray(String[]::new));
+    Curve curve = row.isFailed() ? null : of(law, row);
     return row.accept(() -> curve);
   }
 
-  private static As<String> law() {
-    List<String> laws =
-        Stream.of("steady", "levelling", "logistic", "gompertz", "richards", "theta-logistic")
-            .toList();
-    return new As<>("steady", (cell, spot) -> law(cell, laws), text -> text, heading -> "");
+  private static Law law(Cell cell) {
+    String key = Texts.headingKey(cell.shown());
+    return LAWS.stream()
+        .filter(each -> Texts.headingKey(each.toString()).equals(key))
+        .findFirst()
+        .orElseThrow(() -> new CellFault(where -> notOne(where, cell.shown())));
   }
 
-  private static String law(Cell cell, List<String> laws) {
-    String key = Texts.headingKey(cell.shown());
-    return laws.stream()
-        .filter(each -> Texts.headingKey(each).equals(key))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new CellFault(
-                    where ->
-                        ValueAdvice.notOneOf(
-                            where, cell.shown(), laws, Nearest.to(cell.shown(), laws))));
+  private static Problem notOne(Where where, String typed) {
+    List<String> words = LAWS.stream().map(Law::toString).toList();
+    return ValueAdvice.notOneOf(where, typed, words, Nearest.to(typed, words));
   }
 
   /** Reads every parameter before any curve is made, since a placeholder would not fit in one. */
-  private static Curve of(String word, Row row) {
-    Map<String, Double> values = new LinkedHashMap<>();
-    for (String each : PARAMETERS.get(word)) {
-      boolean rate = List.of(Growth.STEADY_MM, Growth.RATE_K, Growth.RATE_R).contains(each);
-      row.find(each, rate ? RATE : ABOVE).ifPresent(value -> values.put(each, value));
+  private static Curve of(Law law, Row row) {
+    Map<Parameter, Double> values = new EnumMap<>(Parameter.class);
+    for (Parameter each : law.allParameters()) {
+      row.find(each.toString(), each.isRate() ? RATE : ABOVE)
+          .ifPresent(value -> values.put(each, value));
     }
-    return row.isFailed() ? null : made(word, values);
-  }
-
-  private static Curve made(String word, Map<String, Double> values) {
-    double finalMm = values.getOrDefault(Growth.FINAL_MM, 0.0);
-    return switch (word) {
-      case "steady" ->
-          new Curve.Steady(
-              values.get(Growth.STEADY_MM),
-              values.getOrDefault(Growth.MOST_MM, Double.POSITIVE_INFINITY));
-      case "levelling" -> new Curve.Levelling(finalMm, values.get(Growth.RATE_K));
-      case "logistic" -> new Curve.Logistic(finalMm, values.get(Growth.RATE_R));
-      case "gompertz" -> new Curve.Gompertz(finalMm, values.get(Growth.RATE_R));
-      case "richards" ->
-          new Curve.Richards(finalMm, values.get(Growth.RATE_K), values.get(Growth.POWER_P));
-      default ->
-          new Curve.ThetaLogistic(finalMm, values.get(Growth.RATE_R), values.get(Growth.POWER_Q));
-    };
+    return row.isFailed() ? null : law.of(values);
   }
 }

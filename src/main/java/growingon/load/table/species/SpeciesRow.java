@@ -19,6 +19,7 @@ import growingon.nursery.species.Curve;
 import growingon.nursery.species.Habit;
 import growingon.nursery.species.Species;
 import growingon.nursery.species.Sure;
+import growingon.nursery.species.UsualMonths;
 import growingon.nursery.time.Hemisphere;
 import growingon.nursery.time.MonthShares;
 import growingon.problem.advice.DefinitionAdvice;
@@ -74,8 +75,8 @@ final class SpeciesRow {
   private void readMonths(Habit habit, Species.Builder into) {
     Hemisphere hemisphere = settings.hemisphere();
     into.growthMonths(
-        months(SpeciesShape.Entry.GROWTH_MONTHS, MonthLists.growth(habit, hemisphere)));
-    into.lossMonths(months(SpeciesShape.Entry.LOSS_MONTHS, MonthLists.loss(habit, hemisphere)));
+        months(SpeciesShape.Entry.GROWTH_MONTHS, UsualMonths.growth(habit, hemisphere)));
+    into.lossMonths(months(SpeciesShape.Entry.LOSS_MONTHS, UsualMonths.loss(habit, hemisphere)));
   }
 
   private void readSpreads(Species.Builder into) {

@@ -3,6 +3,7 @@ package growingon.load.table.species;
 import growingon.load.row.Row;
 import growingon.load.source.Key;
 import growingon.load.source.NumberOrByName;
+import growingon.nursery.species.Curve;
 import java.util.List;
 import java.util.Map;
 
@@ -147,29 +148,15 @@ public record SpeciesShape(
 
   /** A growth law of the trunk, d in mm, t in growth years. */
   record Growth(
-      @Key(
-              value = CURVE,
-              says =
-                  "steady d' = g; levelling d' = k (D - d); logistic d' = r d (1 - d/D); gompertz d' = r d ln(D/d);"
-                      + " richards d = D (1 - e^(-k a))^p; theta-logistic d' = (r/q) d (1 - (d/D)^q)",
-              needed = true,
-              words = {"steady", "levelling", "logistic", "gompertz", "richards", "theta-logistic"})
-          String curve,
-      @Key(value = FINAL_MM, says = "Final trunk, mm", least = 0) Double finalMm,
-      @Key(value = STEADY_MM, says = "Growth, mm a year", least = 0) Double steadyMm,
-      @Key(value = MOST_MM, says = "Trunk at which steady growth stops, mm [none]", least = 0)
+      @Key(value = CURVE, says = "The law", needed = true) Curve.Law curve,
+      @Key(value = "D", says = "Final trunk, mm", least = 0) Double finalMm,
+      @Key(value = "g", says = "Growth, mm a year", least = 0) Double steadyMm,
+      @Key(value = "most mm", says = "Trunk at which steady growth stops, mm [none]", least = 0)
           Double mostMm,
-      @Key(value = RATE_K, says = "k, a year", least = 0) Double k,
-      @Key(value = RATE_R, says = "r, a year", least = 0) Double r,
-      @Key(value = POWER_P, says = "p, without unit", least = 0) Double p,
-      @Key(value = POWER_Q, says = "q, without unit", least = 0) Double q) {
+      @Key(value = "k", says = "k, a year", least = 0) Double k,
+      @Key(value = "r", says = "r, a year", least = 0) Double r,
+      @Key(value = "p", says = "p, without unit", least = 0) Double p,
+      @Key(value = "q", says = "q, without unit", least = 0) Double q) {
     static final String CURVE = "curve";
-    static final String FINAL_MM = "D";
-    static final String STEADY_MM = "g";
-    static final String MOST_MM = "most mm";
-    static final String RATE_K = "k";
-    static final String RATE_R = "r";
-    static final String POWER_P = "p";
-    static final String POWER_Q = "q";
   }
 }

@@ -17,6 +17,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Cash by month and season in three lines, for eyes that are not to learn what an hour or a plant
@@ -24,12 +25,7 @@ import java.util.stream.IntStream;
  */
 public final class CashDigest {
   private static final List<CashItem> BOUGHT =
-      List.of(
-          CashItem.PLANTS,
-          CashItem.CARRIAGE,
-          CashItem.POTS,
-          CashItem.SUBSTRATE,
-          CashItem.MATERIALS);
+      Stream.of(CashItem.values()).filter(CashItem::isBought).toList();
 
   /** Of a sum of which plants are less than this share nobody can tell what they cost. */
   private static final double MOSTLY = 0.5;

@@ -1,5 +1,6 @@
 package growingon.report.plan.cash;
 
+import growingon.money.CostKind;
 import growingon.money.LotAccount;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.TableOf;
@@ -131,27 +132,19 @@ public final class LotAccountsSheet {
   }
 
   private Table costs() {
-    return named(TableOf.<Booked>table(COSTS, "Costs of each lot within the plan"))
-        .note(
-            "Place: the square metre months it stood × the place's yearly cost / 12 / usable"
-                + " share. Selling: the share of receipts that selling costs; its hours are among"
-                + " the hours. Other: other cash of the lot, less what that brings. Costs per"
-                + " plant include the cost to date; a plant alive is one"
-                + " neither dead nor culled, sold or standing.")
-        .column(money(Costs.PLANTS, "plants bought"), each -> each.account.plants())
-        .column(money(Costs.CHARGES, "carriage, charges"), each -> each.account.carriage())
-        .column(money(Costs.POTS, "pots"), each -> each.account.pots())
-        .column(money(Costs.SUBSTRATE, "substrate"), each -> each.account.substrate())
-        .column(money(Costs.MATERIALS, "materials"), each -> each.account.materials())
-        .column(Column.summed("hours", "hours", "", Kind.HOURS), each -> each.account.hours())
-        .column(money("labour", "labour"), each -> each.account.labour())
-        .column(money("care", "care"), each -> each.account.care())
-        .column(
-            Column.summed("space", "space", "m² months", Kind.SQUARE_METRES),
-            each -> each.account.m2Months())
-        .column(money(Costs.PLACE, "place"), each -> each.account.placeCharge())
-        .column(money("selling", "selling"), each -> each.account.selling())
-        .column(money("other", "other"), each -> each.account.other())
+    TableOf<Booked> table =
+        named(TableOf.<Booked>table(COSTS, "Costs of each lot within the plan"))
+            .note(
+                "Place: the square metre months it stood × the place's yearly cost / 12 / usable"
+                    + " share. Selling: the share of receipts that selling costs; its hours are among"
+                    + " the hours. Other: other cash of the lot, less what that brings. Costs per"
+                    + " plant include the cost to date; a plant alive is one"
+                    + " neither dead nor culled, sold or standing.");
+    for (CostKind kind : CostKind.values()) {
+      amount(table, kind);
+      table.summed(heading(kind), currency, Kind.MONEY, each -> each.account.cost(kind));
+    }
+    return table
         .column(money(Costs.TOTAL, "costs"), each -> each.account.costs())
         .column(
             moneyEach(Costs.EACH_STARTED, "cost per plant started"),
@@ -163,5 +156,23 @@ public final class LotAccountsSheet {
             moneyEach(Costs.EACH_SOLD, "per plant sold"),
             each -> costPer(each.account, each.lot.sold()))
         .of(booked());
+  }
+
+  private static String heading(CostKind kind) {
+    return switch (kind) {
+      case PLANTS -> "plants bought";
+      case CARRIAGE -> "carriage, charges";
+      case LABOUR -> "labour";
+      default -> kind.toString();
+    };
+  }
+
+  /** What a cost is charged by, before it. */
+  private static void amount(TableOf<Booked> table, CostKind kind) {
+    if (kind == CostKind.LABOUR) {
+      table.summed("hours", "", Kind.HOURS, each -> each.account.hours());
+    } else if (kind == CostKind.PLACE) {
+      table.summed("space", "m² months", Kind.SQUARE_METRES, each -> each.account.m2Months());
+    }
   }
 }

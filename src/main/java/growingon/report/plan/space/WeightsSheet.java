@@ -16,13 +16,12 @@ import growingon.report.figures.Context;
 import growingon.report.model.Kind;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.text.Cautions;
 import growingon.report.text.Phrases;
-import growingon.report.text.Sentences;
 import growingon.report.words.Overload;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -52,21 +51,17 @@ public final class WeightsSheet {
         List.of(
             "Over %s kg from a bench or %s kg from the ground: two people or a trolley. Over %s or %s"
                     .formatted(
-                        kg(Lifting.firstKg(LiftFrom.BENCH)),
-                        kg(Lifting.firstKg(LiftFrom.GROUND)),
-                        kg(Lifting.secondKg(LiftFrom.BENCH)),
-                        kg(Lifting.secondKg(LiftFrom.GROUND)))
+                        sheet.say.whole(Lifting.firstKg(LiftFrom.BENCH)),
+                        sheet.say.whole(Lifting.firstKg(LiftFrom.GROUND)),
+                        sheet.say.whole(Lifting.secondKg(LiftFrom.BENCH)),
+                        sheet.say.whole(Lifting.secondKg(LiftFrom.GROUND)))
                 + " kg: mind who lifts. The values are those of HSE guidance INDG143 for men and"
                 + " women, for one lift close to the body; a place lifts from bench or ground as the"
                 + " places table says.",
-            Sentences.LIFTING,
-            Sentences.BENCH_LOADS),
+            Cautions.LIFTING,
+            Cautions.BENCH_LOADS),
         sheet.weights(),
         sheet.loads());
-  }
-
-  private static String kg(double value) {
-    return String.format(Locale.ENGLISH, "%.0f", value);
   }
 
   private Table weights() {
@@ -161,7 +156,7 @@ public final class WeightsSheet {
 
   private String limit(PlaceMonth month) {
     OptionalDouble limit = place(month).kgPerM2();
-    return limit.isPresent() ? kg(limit.getAsDouble()) + " kg/m²" : "no limit given";
+    return limit.isPresent() ? say.whole(limit.getAsDouble()) + " kg/m²" : "no limit given";
   }
 
   /** The heaviest month of each place. */

@@ -15,24 +15,20 @@ import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.text.Cautions;
 import growingon.report.text.Phrases;
 import growingon.report.text.Sentences;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** What must be bought, and by when it must be ordered. */
 public final class OrderSheet {
   private static final String LATE = "order now: late";
   private static final List<CashItem> BOUGHT =
-      List.of(
-          CashItem.PLANTS,
-          CashItem.CARRIAGE,
-          CashItem.POTS,
-          CashItem.SUBSTRATE,
-          CashItem.MATERIALS);
+      Stream.of(CashItem.values()).filter(CashItem::isBought).toList();
 
   private final Context context;
   private final Scenario scenario;
@@ -81,8 +77,7 @@ public final class OrderSheet {
   }
 
   private String rate(double rate) {
-    String text = String.format(Locale.ENGLISH, "%.4f", rate);
-    return say.writing().marked(text.replaceAll("(\\.\\d\\d\\d*?)0+$", "$1"));
+    return say.decimals(rate, 4).replaceAll("(\\D\\d\\d\\d*?)0+$", "$1");
   }
 
   private String leadTime() {
@@ -135,7 +130,7 @@ public final class OrderSheet {
                 + " price break, paid in the month of arrival. "
                 + leadTime()
                 + " An offer may name the month by which it must be ordered.")
-        .note(Sentences.PLANT_HEALTH)
+        .note(Cautions.PLANT_HEALTH)
         .month("order in", order -> horizon.month(order.orderIn()))
         .month("arrives in", order -> order.lot().arrived())
         .text("offer", order -> order.lot().name())

@@ -16,9 +16,9 @@ import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
+import growingon.report.text.Cautions;
 import growingon.report.text.Phrases;
 import growingon.report.text.Plants;
-import growingon.report.text.Sentences;
 import growingon.whole.WholeLot;
 import growingon.whole.WholePlan;
 import java.time.YearMonth;
@@ -132,7 +132,7 @@ public final class JobsSheet {
             + " ground, and the hours are those of two people. “Mind who lifts”: more than %.0f or"
                 .formatted(Lifting.secondKg(LiftFrom.BENCH))
             + " %.0f kg, too much for some. ".formatted(Lifting.secondKg(LiftFrom.GROUND))
-            + Sentences.LIFTING);
+            + Cautions.LIFTING);
     return sentences;
   }
 

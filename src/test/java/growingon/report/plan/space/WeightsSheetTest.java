@@ -7,7 +7,7 @@ import growingon.report.Cells;
 import growingon.report.SmallNursery;
 import growingon.report.figures.Context;
 import growingon.report.model.Sheet;
-import growingon.report.text.Sentences;
+import growingon.report.text.Cautions;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -87,6 +87,6 @@ class WeightsSheetTest {
 
   @Test
   void sheet_saysThatLiftingWeightsAreScreeningValues() {
-    assertThat(sheet.sentences()).contains(Sentences.LIFTING, Sentences.BENCH_LOADS);
+    assertThat(sheet.sentences()).contains(Cautions.LIFTING, Cautions.BENCH_LOADS);
   }
 }

@@ -8,8 +8,8 @@ package growingon.growth;
  * @param years growth years between
  * @param deviationMm standard deviation of the second trunk about a law, mm, more than 0
  */
-public record Growth(double fromMm, double toMm, double years, double deviationMm) {
-  public Growth {
+public record TwoTrunks(double fromMm, double toMm, double years, double deviationMm) {
+  public TwoTrunks {
     if (!(fromMm >= 0 && toMm >= 0 && years > 0 && deviationMm > 0)) {
       throw new IllegalArgumentException(
           "a growth needs trunks, a time and a deviation, but found %s, %s, %s, %s"

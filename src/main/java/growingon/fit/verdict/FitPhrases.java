@@ -11,13 +11,13 @@ import java.math.RoundingMode;
  *
  * @param writing how numbers are written
  */
-public record Words(Writing writing) {
+public record FitPhrases(Writing writing) {
   private static final int DIGITS = 3;
   private static final int MANY = 30;
 
   /** As the settings of the nursery of a past have it. */
-  public static Words of(Past past) {
-    return new Words(past.writing());
+  public static FitPhrases of(Past past) {
+    return new FitPhrases(past.writing());
   }
 
   /** Three digits that count. */

@@ -5,8 +5,8 @@ import java.time.format.TextStyle;
 import java.util.Locale;
 
 /** How values of this package are written. */
-public final class Words {
-  private Words() {}
+public final class ValueText {
+  private ValueText() {}
 
   public static String of(Month month) {
     return month.getDisplayName(TextStyle.FULL, Locale.ENGLISH);

@@ -16,7 +16,7 @@ import java.util.stream.IntStream;
 import org.hipparchus.linear.RealMatrix;
 
 /** Growth speeds by Gauss and Newton's method: the most likely ones, with prior and errors. */
-public final class Growth {
+public final class SpeedFit {
   private static final double LONGEST_STEP = 0.5;
   private static final double CLOSE = 1e-6;
   private static final int MOST_ROUNDS = 30;
@@ -49,19 +49,19 @@ public final class Growth {
   private final Map<String, Species> assumed;
   private final Errors errors;
 
-  public Growth(Past past, Map<String, Species> assumed) {
+  public SpeedFit(Past past, Map<String, Species> assumed) {
     this.past = past;
     this.assumed = assumed;
     this.errors = new Errors(assumed, past.scenario().nursery().settings());
   }
 
   /**
-   * Speeds as fitted.
+   * Speeds as fitted; arrays by kind, in the order of {@code kinds}.
    *
-   * @param kinds kinds fitted
-   * @param logs logarithm of the factor of each
-   * @param variances of these logarithms, φ among them
-   * @param priorDeviations s0 of each
+   * @param kinds kinds fitted: a species in a growing condition
+   * @param logs [kind] natural logarithm of the factor on the speed assumed
+   * @param variances [kind] of these logarithms, φ among them
+   * @param priorDeviations [kind] s0, of the same logarithms before any record
    * @param phi by how much the variances were widened
    * @param settled whether the steps came to rest
    * @param used the intervals
@@ -77,7 +77,8 @@ public final class Growth {
       boolean settled,
       List<Interval> used,
       Slopes slopes,
-      Normal law) {
+      IntervalLaw law) {
+    /** Weight of the records in a kind's speed, 0 to 1: 1 − variance / s0². */
     double weight(int kind) {
       double prior = priorDeviations[kind] * priorDeviations[kind];
       return Math.max(0, 1 - variances[kind] / prior);
@@ -91,7 +92,7 @@ public final class Growth {
     }
 
     public Speeds speeds() {
-      return Growth.speeds(kinds, logs);
+      return SpeedFit.speeds(kinds, logs);
     }
   }
 
@@ -119,7 +120,13 @@ public final class Growth {
     return new Speeds(map);
   }
 
-  /** Intervals with their standard deviation and expectation at the first assumptions. */
+  /**
+   * Intervals with their standard deviation and expectation at the first assumptions.
+   *
+   * @param expected [interval] mean trunk expected at its end, mm; NaN where it is not used
+   * @param deviations [interval] standard deviation of measured less expected, mm; NaN where it is
+   *     not used
+   */
   public record AtFirst(List<Interval> intervals, double[] expected, double[] deviations) {}
 
   /** Refuses what lies more than six standard deviations off the first assumptions. */
@@ -192,7 +199,7 @@ public final class Growth {
       Speeds now = speeds(kinds, logs);
       slopes = areSlopesNew ? expectations.at(now) : slopes.at(expectations.means(now));
     }
-    Normal law = law(used, slopes, priors);
+    IntervalLaw law = law(used, slopes, priors);
     double phi = Math.max(1, (STEADYING + law.surprise(logs, 1)) / (STEADYING + used.size()));
     RealMatrix covariance = kinds.isEmpty() ? null : law.covariance();
     double[] variances = new double[kinds.size()];
@@ -228,12 +235,12 @@ public final class Growth {
     }
   }
 
-  private Normal law(List<Interval> used, Slopes slopes, double[] priors) {
+  private IntervalLaw law(List<Interval> used, Slopes slopes, double[] priors) {
     double[] residuals = new double[used.size()];
     for (int i = 0; i < residuals.length; i++) {
       residuals[i] = used.get(i).second().meanMm() - slopes.means()[i];
     }
-    return Normal.of(used, residuals, slopes, errors, priors);
+    return IntervalLaw.of(used, residuals, slopes, errors, priors);
   }
 
   /** Moves by a step that is not too long, within bounds; gives how far. */

@@ -18,8 +18,15 @@ import org.hipparchus.linear.RealVector;
  * The intervals as one normal law: r = H ln f + Z u + errors. The effects u of seasons are unknowns
  * with a prior of their own, which gives the same estimate as a matrix of all intervals by all, but
  * needs a block a lot only. Rows are whitened by the Cholesky factor of each block.
+ *
+ * <p>r [interval] is measured less expected, mm; H [interval][kind] is mm for a unit of ln f, the
+ * logarithm of a kind's speed against what was assumed; Z [interval][season] is mm for a unit of a
+ * season's effect, a logarithm too. ln f has the prior N(0, s0²) of its kind, u the spread between
+ * years of its species, two species of one season correlated by ½. The most likely ln f is that of
+ * the normal equations of generalised least squares with these priors, as any textbook of linear
+ * mixed models has them (Henderson's equations, from memory).
  */
-public final class Normal {
+public final class IntervalLaw {
   /** Standard deviations from the middle to P10 and to P90. */
   public static final double TO_P90 = 1.2816;
 
@@ -40,7 +47,7 @@ public final class Normal {
   /** A season of a species. */
   record Season(String species, int season) {}
 
-  private Normal(
+  private IntervalLaw(
       int kinds,
       List<Season> seasons,
       double[][] rows,
@@ -63,10 +70,14 @@ public final class Normal {
   /**
    * The law of some intervals.
    *
-   * @param residuals measured less expected, mm
-   * @param priorDeviations s0 of each kind
+   * @param intervals what was measured, [interval]
+   * @param residuals [interval] measured less expected, mm; they stay as they are
+   * @param slopes what the engine expects of each interval at the speeds now, mm, and mm for a unit
+   *     of the logarithm of each speed
+   * @param errors how far intervals are off by themselves and together, mm²
+   * @param priorDeviations [kind] s0, without unit
    */
-  static Normal of(
+  static IntervalLaw of(
       List<Interval> intervals,
       double[] residuals,
       Slopes slopes,
@@ -85,7 +96,7 @@ public final class Normal {
     }
     double[] omegas =
         seasons.stream().mapToDouble(season -> errors.season(season.species())).toArray();
-    return new Normal(kinds, seasons, rows, white, omegas, logDeterminant, priorDeviations);
+    return new IntervalLaw(kinds, seasons, rows, white, omegas, logDeterminant, priorDeviations);
   }
 
   private static List<Season> seasons(List<Interval> intervals, Errors errors) {
@@ -239,7 +250,12 @@ public final class Normal {
     return new CholeskyDecomposition(matrix, 1e-9, 0);
   }
 
-  /** The step of the logarithms of the speeds towards their most likely values. */
+  /**
+   * The step of the logarithms of the speeds towards their most likely values.
+   *
+   * @param logs [kind] where they are now
+   * @return [kind] what is to be added to them
+   */
   double[] step(double[] logs) {
     RealVector right = new ArrayRealVector(gram.length);
     for (int i = 0; i < gram.length; i++) {
@@ -249,7 +265,10 @@ public final class Normal {
     return decomposed(information(1)).getSolver().solve(right).getSubVector(0, kinds).toArray();
   }
 
-  /** Covariance of the logarithms of the speeds, before φ. */
+  /**
+   * Covariance, before φ, of the logarithms of the speeds and behind them of the seasons' effects,
+   * each of these over the spread between years of its species: [kind, then season] by the same.
+   */
   RealMatrix covariance() {
     return decomposed(information(1)).getSolver().getInverse();
   }
@@ -290,7 +309,13 @@ public final class Normal {
     return -0.5 * (determinant + surprise(logs, years));
   }
 
-  /** A season's growth against others, as a logarithm. */
+  /**
+   * A season's growth against others.
+   *
+   * @param season the year that it is counted by
+   * @param log logarithm of the factor on growth
+   * @param deviation of that logarithm
+   */
   public record SeasonEffect(String species, int season, double log, double deviation) {}
 
   /** Effects of the seasons by the residuals left. */

@@ -14,7 +14,7 @@ import java.util.Optional;
  * Where each sum over the lots of a run stands in one array, so that what a lot adds can be kept
  * and added up again in another run. Made once for a nursery and plan; it never changes.
  */
-final class Layout {
+final class SumLayout {
   final int months;
   final int seasons;
   final int places;
@@ -43,7 +43,7 @@ final class Layout {
    * @param counted results of lots count up to the end of so many seasons
    * @param isWhole whether the sums by kind of cost and by season have a place in it too
    */
-  Layout(Scenario scenario, GradeNumbers numbers, int counted, boolean isWhole) {
+  SumLayout(Scenario scenario, GradeNumbers numbers, int counted, boolean isWhole) {
     Nursery nursery = scenario.nursery();
     Horizon horizon = scenario.horizon();
     this.isWhole = isWhole;

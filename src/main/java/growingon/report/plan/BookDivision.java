@@ -15,11 +15,7 @@ import java.util.stream.Stream;
  * Which tables of a plan stand in the book to act on and which are details. A sheet that has tables
  * of both kinds is divided: what stands behind it gets a sheet of its own.
  */
-final class Books {
-  /** What is true of each table of a sheet, and so is said above each part. */
-  private static final Set<String> OF_ALL_TABLES =
-      Set.of(Sentences.WITHOUT_VAT, Sentences.EXPECTED);
-
+final class BookDivision {
   /** Sheets that stand whole in the book to act on. */
   private static final Set<String> PLAN = Set.of("Summary", "Notes");
 
@@ -48,7 +44,7 @@ final class Books {
           "Sales",
           new Division(Set.of("sales-by-season", "ready-next"), "Sales in full"));
 
-  private Books() {}
+  private BookDivision() {}
 
   /** The sheets of the book to act on, then those of the details, each in the order given. */
   static List<Sheet> of(List<Sheet> sheets) {
@@ -70,7 +66,8 @@ final class Books {
 
   private static Sheet behind(Sheet sheet, Division division) {
     List<Table> rest = tables(sheet, division, false);
-    List<String> said = sheet.sentences().stream().filter(OF_ALL_TABLES::contains).toList();
+    List<String> said =
+        sheet.sentences().stream().filter(Sentences.ofAllTables()::contains).toList();
     return new Sheet(division.behind(), said, rest, List.of(), sheet.portrait(), Book.DETAILS);
   }
 
