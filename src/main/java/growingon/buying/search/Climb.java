@@ -279,7 +279,8 @@ public final class Climb {
   }
 
   private Taking.Round takeTheBest(Candidate from, List<Weighed> singles) {
-    return new Taking(question, judge, care.worthAMove()).theBest(from, singles);
+    boolean together = judge.isOneRun();
+    return new Taking(question, judge, together, care.worthAMove()).theBest(from, singles);
   }
 
   /** The best double move that fits, whether it gains or loses. */
