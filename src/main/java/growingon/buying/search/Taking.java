@@ -143,18 +143,21 @@ final class Taking {
   /** The first moves of a list taken together: so many of them that they gain most. */
   private record Several(Move move, int number, double gain) {}
 
-  private Several bestFirst(Candidate from, List<Weighed> list) {
+  /** The first 1, 2, 4, 8 … moves of a list as one, and all of them. */
+  static List<Move> together(List<Weighed> list) {
     List<Move> together = new ArrayList<>();
-    List<Integer> numbers = new ArrayList<>();
     for (int number = 1; number < 2 * list.size(); number *= 2) {
-      int some = Math.min(number, list.size());
-      numbers.add(some);
       together.add(
           new Move(
-              list.subList(0, some).stream()
+              list.subList(0, Math.min(number, list.size())).stream()
                   .flatMap(each -> each.move().changes().stream())
                   .toList()));
     }
+    return together;
+  }
+
+  private Several bestFirst(Candidate from, List<Weighed> list) {
+    List<Move> together = together(list);
     List<Weighed> weighed = Weighed.by(judge, from, together);
     int best = 0;
     for (int i = 1; i < weighed.size(); i++) {
@@ -164,7 +167,8 @@ final class Taking {
     }
     boolean helps = weighed.get(best).judged().helps(ROUNDING);
     return helps
-        ? new Several(together.get(best), numbers.get(best), weighed.get(best).gain())
+        ? new Several(
+            together.get(best), Math.min(1 << best, list.size()), weighed.get(best).gain())
         : new Several(new Move(List.of()), 0, 0);
   }
 }
