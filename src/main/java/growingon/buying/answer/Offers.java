@@ -30,6 +30,7 @@ public final class Offers {
   /** Numbers of an offer are set against each other on so many draws. */
   private static final int DRAWS_OF_NUMBERS = 100;
 
+  /** Among very many choices about so many numbers of an offer are set against each other. */
   private static final int NUMBERS = 13;
 
   /** What is within a hundredth of the best does as well. */
@@ -137,9 +138,8 @@ public final class Offers {
     }
   }
 
-  /** Numbers to show: the advised, the least and the most, and others between. */
-  private static List<Integer> few(List<Integer> tried, int advised) {
-    List<Integer> some = tried.stream().filter(number -> number > 0).toList();
+  /** Some of many numbers: the advised, the least and the most, and others between. */
+  private static List<Integer> few(List<Integer> some, int advised) {
     SortedSet<Integer> few = new TreeSet<>();
     int steps = Math.min(NUMBERS, some.size());
     for (int i = 0; i < steps; i++) {
@@ -154,7 +154,8 @@ public final class Offers {
   }
 
   private Numbers numbers(int choice, int advised, Candidate without) {
-    List<Integer> numbers = moves.values(choice).stream().filter(number -> number > 0).toList();
+    List<Integer> tried = moves.values(choice).stream().filter(number -> number > 0).toList();
+    List<Integer> numbers = moves.areMany() ? few(tried, advised) : tried;
     List<Candidate> candidates = new ArrayList<>(List.of(without));
     numbers.forEach(number -> candidates.add(with(choice, number)));
     Sample[] samples = planDraws.on(candidates, DRAWS_OF_NUMBERS);
@@ -165,16 +166,16 @@ public final class Offers {
     }
     int at = advised > 0 ? numbers.indexOf(advised) + 1 : best;
     double gain = Sample.mean(samples[at].over(samples[0]));
-    List<Tried> tried = new ArrayList<>();
+    List<Tried> told = new ArrayList<>();
     for (int i = 1; i < samples.length; i++) {
       double[] behind = samples[at].over(samples[i]);
       double close = Math.max(AS_GOOD * Math.abs(gain), TWO_ERRORS * Sample.error(behind));
       boolean isGood = i == at || Sample.mean(behind) <= close;
       boolean fits = limits.allow(engine.line(candidates.get(i)));
       Spread spread = Spread.of(samples[i].over(samples[0]));
-      tried.add(new Tried(numbers.get(i - 1), spread, isGood, fits));
+      told.add(new Tried(numbers.get(i - 1), spread, isGood, fits));
     }
-    return new Numbers(tried, numbers.get(best - 1));
+    return new Numbers(told, numbers.get(best - 1));
   }
 
   private Verdict verdict(
