@@ -54,6 +54,9 @@ public final class Buying {
   /** What single changes bring is judged on so many draws. */
   private static final int DRAWS_OF_CHANGES = 200;
 
+  /** The same where there are very many. */
+  private static final int DRAWS_OF_MANY_CHANGES = 100;
+
   private static final HorizonValue HALF_OF_LIST = new HorizonValue.OfListPrice(0.5);
 
   private Buying(Inputs inputs, Wish wish, int threads, Consumer<String> progress) {
@@ -126,7 +129,7 @@ public final class Buying {
         new PlanDraws(engine, Math.min(DRAWS_OF_CHANGES, planDraws.draws()))
             .gain(found.beforeLeavingOut(), found.recommended()),
         offers,
-        holds(found.recommended()),
+        holds(found.recommended(), search.moves()),
         worth,
         unsoldShare,
         otherEnd(found.recommended(), unsoldShare));
@@ -179,7 +182,7 @@ public final class Buying {
     return sum;
   }
 
-  private List<HoldAnswer> holds(Candidate recommended) {
+  private List<HoldAnswer> holds(Candidate recommended, Moves moves) {
     List<HoldAnswer> answers = new ArrayList<>();
     List<Candidate> undone = new ArrayList<>(List.of(recommended));
     List<Integer> changed = new ArrayList<>();
@@ -191,7 +194,8 @@ public final class Buying {
         undone.add(recommended.with(i, 0));
       }
     }
-    Sample[] samples = planDraws.on(undone, DRAWS_OF_CHANGES);
+    int draws = moves.areMany() ? DRAWS_OF_MANY_CHANGES : DRAWS_OF_CHANGES;
+    Sample[] samples = planDraws.on(undone, draws);
     for (int i = 0; i < recommended.size(); i++) {
       if (question.choice(i) instanceof Holding holding && question.counts(recommended, i)) {
         int at = changed.indexOf(i);

@@ -32,6 +32,7 @@ public final class Offers {
   /** Numbers of an offer are set against each other on so many draws. */
   private static final int DRAWS_OF_NUMBERS = 100;
 
+  /** Among very many choices about so many numbers of an offer are set against each other. */
   private static final int NUMBERS = 13;
 
   /** What is within a hundredth of the best does as well. */
@@ -149,9 +150,8 @@ public final class Offers {
     }
   }
 
-  /** Numbers to show: the advised, the least and the most, and others between. */
-  private static List<Integer> few(List<Integer> tried, int advised) {
-    List<Integer> some = tried.stream().filter(number -> number > 0).toList();
+  /** Some of many numbers: the advised, the least and the most, and others between. */
+  private static List<Integer> few(List<Integer> some, int advised) {
     SortedSet<Integer> few = new TreeSet<>();
     int steps = Math.min(NUMBERS, some.size());
     for (int i = 0; i < steps; i++) {
@@ -166,7 +166,8 @@ public final class Offers {
   }
 
   private Numbers numbers(int choice, int advised, Candidate without) {
-    List<Integer> numbers = moves.values(choice).stream().filter(number -> number > 0).toList();
+    List<Integer> tried = moves.values(choice).stream().filter(number -> number > 0).toList();
+    List<Integer> numbers = moves.areMany() ? few(tried, advised) : tried;
     List<Candidate> candidates = new ArrayList<>(List.of(without));
     numbers.forEach(number -> candidates.add(with(choice, number)));
     Sample[] samples = planDraws.on(candidates, DRAWS_OF_NUMBERS);
@@ -176,14 +177,14 @@ public final class Offers {
       best = better ? i : best;
     }
     int at = advised > 0 ? numbers.indexOf(advised) + 1 : best;
-    List<Tried> tried = new ArrayList<>();
+    List<Tried> told = new ArrayList<>();
     for (int i = 1; i < samples.length; i++) {
       boolean isGood = i == at || isAsGood(samples[i], samples[at], samples[0]);
       boolean fits = limits.allow(engine.line(candidates.get(i)));
       Spread spread = Spread.of(samples[i].over(samples[0]));
-      tried.add(new Tried(numbers.get(i - 1), spread, isGood, fits));
+      told.add(new Tried(numbers.get(i - 1), spread, isGood, fits));
     }
-    return new Numbers(tried, numbers.get(best - 1));
+    return new Numbers(told, numbers.get(best - 1));
   }
 
   /** Whether one is hardly behind the best by what is asked for: the mean or the worst fifth. */

@@ -285,7 +285,8 @@ public final class Climb {
   }
 
   private Taking.Round takeTheBest(Candidate from, List<Weighed> singles) {
-    return new Taking(question, judge, care.worthAMove()).theBest(from, singles);
+    boolean together = judge.isOneRun() || moves.areMany();
+    return new Taking(question, judge, together, care.worthAMove()).theBest(from, singles);
   }
 
   /** The best double move that fits, whether it gains or loses. */
@@ -304,6 +305,16 @@ public final class Climb {
     List<Weighed> singles = weigh(from, moves.singles(from));
     known.note(singles);
     return singles;
+  }
+
+  /**
+   * Those of them that did not lose much when they were weighed last.
+   *
+   * @param before from where they were weighed then
+   */
+  List<Weighed> likelySingles(Candidate before, Candidate from) {
+    known.moved(before, from);
+    return weigh(from, likely(from));
   }
 
   /**

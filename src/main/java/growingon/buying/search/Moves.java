@@ -63,7 +63,7 @@ public final class Moves {
   }
 
   /** Whether there are so many that only the roughest way is taken. */
-  boolean areMany() {
+  public boolean areMany() {
     return isCoarse || fromAsGiven() > MANY;
   }
 

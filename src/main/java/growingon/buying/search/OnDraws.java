@@ -12,7 +12,9 @@ import growingon.buying.question.Sample;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 
@@ -31,11 +33,17 @@ final class OnDraws implements Judge {
 
   private static final double STANDARD_ERRORS = 3;
 
+  /** Where a move is to be taken though it loses, it is dropped sooner: to stay costs nothing. */
+  private static final double ERRORS_OF_UNDOING = 1;
+
   /** A hold that on the plan's line costs more than this share of sales is not looked at. */
   private static final double TOO_DEAR = 0.01;
 
-  /** The same where there are many moves. */
+  /** The same where there are many moves; of very many less, as each is less of the whole. */
   private static final double TOO_DEAR_OF_MANY = 0.003;
+
+  /** Of very many moves so many of each choice are drawn to the end before others. */
+  private static final int OF_A_CHOICE = 2;
 
   private final Engine engine;
   private final Limits limits;
@@ -43,6 +51,7 @@ final class OnDraws implements Judge {
   private final int draws;
   private final double least;
   private final boolean seesAll;
+  private final boolean amongMany;
 
   /**
    * A judge.
@@ -50,10 +59,19 @@ final class OnDraws implements Judge {
    * @param draws on so many draws
    * @param least a move that surely gains less is dropped
    * @param seesAll whether it looks at all moves to the end, else at the likeliest until one helps
+   * @param amongMany whether there are very many moves: then it looks at all that are likely, once
    */
-  OnDraws(Engine engine, Limits limits, Aim aim, int draws, double least, boolean seesAll) {
+  OnDraws(
+      Engine engine,
+      Limits limits,
+      Aim aim,
+      int draws,
+      double least,
+      boolean seesAll,
+      boolean amongMany) {
     this.least = least;
     this.seesAll = seesAll;
+    this.amongMany = amongMany;
     this.engine = engine;
     this.limits = limits;
     this.aim = aim;
@@ -71,14 +89,12 @@ final class OnDraws implements Judge {
     List<Candidate> moved = moves.stream().map(move -> move.from(from)).toList();
     List<Outcome> lines = engine.lines(from, moved);
     Judged[] judged = new Judged[moves.size()];
-    double tooDear = moves.size() > Climb.FEW_MOVES ? TOO_DEAR_OF_MANY : TOO_DEAR;
+    double tooDear = tooDear(moves.size()) * line.sales();
     List<Integer> open = new ArrayList<>();
     for (int i = 0; i < judged.length; i++) {
       double gain = lines.get(i).value() - line.value();
       boolean fits = limits.allow(lines.get(i));
-      boolean isTooDear =
-          gain < -tooDear * line.sales()
-              && engine.question().choice(moves.get(i).only().choice()) instanceof Holding;
+      boolean isTooDear = gain < -tooDear && isHold(moves.get(i));
       judged[i] = new Judged(gain, fits, true, Change.between(line, lines.get(i)));
       if (fits && !isTooDear) {
         open.add(i);
@@ -88,9 +104,8 @@ final class OnDraws implements Judge {
     int[] ends = ends();
     Stage first =
         drawOn(from, new Stage(open, new Sample[open.size()]), ends[0], before, moved, judged);
-    int step = seesAll ? Math.max(1, first.open().size()) : AT_ONCE;
-    for (int begin = 0; begin < first.open().size(); begin += step) {
-      Stage some = first.part(begin, Math.min(first.open().size(), begin + step));
+    for (Stage part : parts(first, moves, judged)) {
+      Stage some = part;
       for (int i = 1; i < ends.length; i++) {
         some = drawOn(from, some, ends[i], before, moved, judged);
       }
@@ -99,6 +114,50 @@ final class OnDraws implements Judge {
       }
     }
     return Arrays.asList(judged);
+  }
+
+  private double tooDear(int moves) {
+    if (moves <= Climb.FEW_MOVES) {
+      return TOO_DEAR;
+    }
+    return amongMany ? TOO_DEAR_OF_MANY * engine.question().shareOfFew() : TOO_DEAR_OF_MANY;
+  }
+
+  private boolean isHold(Move move) {
+    return move.changes().size() <= 2
+        && engine.question().choice(move.only().choice()) instanceof Holding;
+  }
+
+  /** What is drawn to the end, one part after another until a move of one helps. */
+  private List<Stage> parts(Stage all, List<Move> moves, Judged[] judged) {
+    if (seesAll) {
+      return List.of(all);
+    }
+    if (amongMany) {
+      return List.of(likely(all, moves, judged));
+    }
+    List<Stage> parts = new ArrayList<>();
+    for (int begin = 0; begin < all.open().size(); begin += AT_ONCE) {
+      parts.add(all.part(begin, Math.min(all.open().size(), begin + AT_ONCE)));
+    }
+    return parts;
+  }
+
+  /** Of each choice the best moves that promise to help, and some others if these are few. */
+  private Stage likely(Stage all, List<Move> moves, Judged[] judged) {
+    List<Integer> likely = new ArrayList<>();
+    List<Integer> others = new ArrayList<>();
+    Map<Integer, Integer> met = new HashMap<>();
+    for (int i = 0; i < all.open().size(); i++) {
+      int index = all.open().get(i);
+      boolean isLikely =
+          judged[index].gain() > Math.max(0, least)
+              && met.merge(moves.get(index).only().choice(), 1, Integer::sum) <= OF_A_CHOICE;
+      (isLikely ? likely : others).add(i);
+    }
+    int more = Math.max(0, Math.min(others.size(), AT_ONCE - likely.size()));
+    likely.addAll(others.subList(0, more));
+    return all.those(likely);
   }
 
   private int[] ends() {
@@ -116,6 +175,12 @@ final class OnDraws implements Judge {
   private record Stage(List<Integer> open, Sample[] samples) {
     Stage part(int from, int to) {
       return new Stage(open.subList(from, to), Arrays.copyOfRange(samples, from, to));
+    }
+
+    Stage those(List<Integer> of) {
+      return new Stage(
+          of.stream().map(open::get).toList(),
+          of.stream().map(i -> samples[i]).toArray(Sample[]::new));
     }
   }
 
@@ -141,7 +206,8 @@ final class OnDraws implements Judge {
   }
 
   private boolean isHopeless(double[] gains) {
-    return Sample.mean(gains) + STANDARD_ERRORS * Sample.error(gains) < least;
+    double errors = amongMany && least < 0 ? ERRORS_OF_UNDOING : STANDARD_ERRORS;
+    return Sample.mean(gains) + errors * Sample.error(gains) < least;
   }
 
   private Sample[] drawn(Candidate by, Stage stage, int end, List<Candidate> moved) {

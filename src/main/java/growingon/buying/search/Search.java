@@ -64,6 +64,7 @@ public final class Search {
    * without decimals, so a reader would see no difference.
    */
   private static final double A_TIE = 1;
+
   private static final double A_CENT = 0.01;
 
   private final Question question;
@@ -160,12 +161,24 @@ public final class Search {
       Judge fewDraws = judge(CLIMBING, 0, false);
       for (Candidate end : startsOnDraws(ends)) {
         say("Climbing on " + CLIMBING + " draws");
-        all.add(climb(fewDraws, PAIRS_ON_DRAWS).from(end));
+        all.add(climbOnDraws(fewDraws).from(end));
       }
       say("Choosing on " + CHOOSING + " draws");
       best = choose(new ArrayList<>(all), fewDraws);
     }
-    return finish(best, onTheLine);
+    return isRough() ? finishAmongMany(best, onTheLine) : finish(best, onTheLine);
+  }
+
+  /** Whether there are so many moves to be drawn that only the roughest way is taken. */
+  private boolean isRough() {
+    return withLuck && moves.areMany();
+  }
+
+  /** Of very many moves all, and two at once, are looked at again only about what is chosen. */
+  private Climb climbOnDraws(Judge fewDraws) {
+    return moves.areMany()
+        ? Climb.amongMany(moves, question, fewDraws, closeTo(), 0)
+        : climb(fewDraws, PAIRS_ON_DRAWS);
   }
 
   /** The two best ends; of a large question the second only where it is as good on the line. */
@@ -179,7 +192,7 @@ public final class Search {
 
   private Judge judge(int draws, double least, boolean seesAll) {
     return withLuck
-        ? new OnDraws(engine, limits, aim, draws, least, seesAll)
+        ? new OnDraws(engine, limits, aim, draws, least, seesAll, moves.areMany())
         : OnTheLine.within(engine, limits);
   }
 
@@ -238,12 +251,7 @@ public final class Search {
       beside = new Known();
       Climb climb = climb(choosing, pairs, beside);
       List<Weighed> singles = climb.singles(best);
-      Optional<Weighed> single =
-          singles.stream()
-              .filter(each -> each.judged().fits())
-              .max(
-                  Comparator.comparing((Weighed each) -> !each.judged().isDropped())
-                      .thenComparingDouble(Weighed::gain));
+      Optional<Weighed> single = bestSingle(singles);
       Optional<Weighed> both = climb.bestDouble(best, singles);
       Optional<Weighed> better =
           single
@@ -257,6 +265,52 @@ public final class Search {
               ? question.tidy(better.get().move().from(best))
               : onward(choosing, pairs, threshold(best)).from(best);
     }
+  }
+
+  /**
+   * The same on draws among very many moves: all that helps beside it is taken at once, and then
+   * only what did not lose much is looked at again.
+   */
+  private Found finishAmongMany(Candidate chosen, Candidate onTheLine) {
+    say("Leaving out what brings little");
+    Judge undoing = judge(CHOOSING, -threshold(chosen), true);
+    Candidate less = withBestNumbers(leaveOut(chosen, undoing));
+    say("Trying what lies beside it");
+    Judge choosing = judge(CHOOSING, threshold(less), false);
+    Climb climb = climb(choosing, PAIRS_ON_DRAWS);
+    List<Weighed> singles = climb.singles(less);
+    Candidate best =
+        new Taking(question, choosing, true, threshold(less)).theBest(less, singles).reached();
+    if (!best.equals(less)) {
+      say("Trying again what lies beside it");
+      singles = climb.likelySingles(less, best);
+    }
+    return found(
+        best,
+        changedAlike(chosen, less, best),
+        onTheLine,
+        singles.size(),
+        bestSingle(singles),
+        climb.bestDouble(best, singles));
+  }
+
+  private static Optional<Weighed> bestSingle(List<Weighed> singles) {
+    return singles.stream()
+        .filter(each -> each.judged().fits())
+        .max(
+            Comparator.comparing((Weighed each) -> !each.judged().isDropped())
+                .thenComparingDouble(Weighed::gain));
+  }
+
+  /** A candidate in which what changes between two others is changed too. */
+  private static Candidate changedAlike(Candidate candidate, Candidate from, Candidate to) {
+    Candidate changed = candidate;
+    for (int choice = 0; choice < from.size(); choice++) {
+      if (from.value(choice) != to.value(choice)) {
+        changed = changed.with(choice, to.value(choice));
+      }
+    }
+    return changed;
   }
 
   private int timesLeftOut() {
@@ -363,35 +417,10 @@ public final class Search {
             threshold(best)));
   }
 
-  /** Undoes each change that brings too little, that which brings least first. */
-  private Candidate leaveOut(Candidate from, Judge judge) {
-    Candidate now = from;
-    double threshold = threshold(from);
-    boolean undone = true;
-    while (undone) {
-      undone = false;
-      List<Weighed> small =
-          Weighed.by(judge, now, undoings(now)).stream()
-              .filter(each -> each.judged().helps(-threshold))
-              .sorted(Comparator.comparingDouble(Weighed::gain).reversed())
-              .toList();
-      for (Weighed each : small) {
-        if (judge.judge(now, List.of(each.move())).get(0).helps(-threshold)) {
-          now = question.tidy(each.move().from(now));
-          undone = true;
-        }
-      }
-    }
-    return now;
-  }
-
-  private List<Move> undoings(Candidate from) {
-    List<Move> undoings = new ArrayList<>();
-    for (int choice = 0; choice < from.size(); choice++) {
-      if (from.value(choice) != 0 && question.counts(from, choice)) {
-        undoings.add(Move.of(choice, 0));
-      }
-    }
-    return undoings;
+  private Candidate leaveOut(Candidate from, Judge undoing) {
+    LeavingOut leaving = new LeavingOut(question, undoing, threshold(from));
+    return moves.areMany()
+        ? leaving.together(from, judge(CHOOSING, Double.NEGATIVE_INFINITY, true))
+        : leaving.oneByOne(from);
   }
 }

@@ -10,6 +10,8 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.function.Predicate;
+import java.util.stream.IntStream;
 
 /** Takes moves that help: many of the best together, then one after another. */
 final class Taking {
@@ -21,20 +23,26 @@ final class Taking {
   /** Where fewer than so many do best together, all others are valued one by one. */
   private static final int FEW_TAKEN = 4;
 
+  /** So many moves at most are valued before it is known whether one before them is taken. */
+  private static final int MOST_AHEAD = 8;
+
   private static final double ROUNDING = 1e-6;
 
   private final Question question;
   private final Judge judge;
+  private final boolean takesTogether;
   private final double worthAMove;
 
   /**
    * Taking from a judge.
    *
+   * @param takesTogether whether many moves that help are taken together
    * @param worthAMove a move that brings less is not taken
    */
-  Taking(Question question, Judge judge, double worthAMove) {
+  Taking(Question question, Judge judge, boolean takesTogether, double worthAMove) {
     this.question = question;
     this.judge = judge;
+    this.takesTogether = takesTogether;
     this.worthAMove = worthAMove;
   }
 
@@ -52,7 +60,7 @@ final class Taking {
             .filter(each -> each.judged().helps(worthAMove))
             .sorted(Comparator.comparingDouble(Weighed::gain).reversed())
             .toList();
-    if (judge.isOneRun()) {
+    if (takesTogether) {
       List<Weighed> left = firstOfEachChoice(helping);
       while (left.size() >= MANY_HELPING) {
         Several several = bestFirst(now, left);
@@ -63,21 +71,62 @@ final class Taking {
             several.number() < FEW_TAKEN ? List.of() : left.subList(several.number(), left.size());
       }
     }
-    for (Weighed each : helping) {
-      boolean isNew = each.move().changes().stream().noneMatch(it -> changed.contains(it.choice()));
+    Ahead ahead = new Ahead();
+    for (int i = 0; i < helping.size(); i++) {
+      Weighed each = helping.get(i);
       // What does not help any more at its best two values waits for the next round.
-      if (!isNew || tries.merge(each.move().only().choice(), 1, Integer::sum) > TRIES) {
+      if (!isNew(each, changed)
+          || tries.merge(each.move().only().choice(), 1, Integer::sum) > TRIES) {
         continue;
       }
       Judged again =
-          now.equals(from) ? each.judged() : judge.judge(now, List.of(each.move())).get(0);
+          now.equals(from)
+              ? each.judged()
+              : ahead.judged(now, i, helping, next -> isNew(next, changed));
       if (again.helps(worthAMove)) {
         now = question.tidy(each.move().from(now));
         gained += again.gain();
         each.move().changes().forEach(it -> changed.add(it.choice()));
+        ahead.forget();
       }
     }
     return new Round(now, gained);
+  }
+
+  private static boolean isNew(Weighed move, Set<Integer> changed) {
+    return move.move().changes().stream().noneMatch(it -> changed.contains(it.choice()));
+  }
+
+  /**
+   * Values the next moves of a list beside each other, which takes less time than one after the
+   * other. What was valued ahead holds until a move is taken, so the more moves in a row did not
+   * help, the more are valued ahead.
+   */
+  private final class Ahead {
+    private final Map<Integer, Judged> known = new HashMap<>();
+    private int next = 1;
+
+    void forget() {
+      known.clear();
+      next = 1;
+    }
+
+    Judged judged(Candidate now, int at, List<Weighed> list, Predicate<Weighed> isOpen) {
+      if (!known.containsKey(at)) {
+        List<Integer> some =
+            IntStream.range(at, list.size())
+                .filter(i -> isOpen.test(list.get(i)))
+                .limit(next)
+                .boxed()
+                .toList();
+        List<Judged> judged = judge.judge(now, some.stream().map(i -> list.get(i).move()).toList());
+        for (int i = 0; i < some.size(); i++) {
+          known.put(some.get(i), judged.get(i));
+        }
+        next = judge.isOneRun() ? Math.min(MOST_AHEAD, 2 * next) : 1;
+      }
+      return known.get(at);
+    }
   }
 
   private static List<Weighed> firstOfEachChoice(List<Weighed> moves) {
@@ -94,18 +143,21 @@ final class Taking {
   /** The first moves of a list taken together: so many of them that they gain most. */
   private record Several(Move move, int number, double gain) {}
 
-  private Several bestFirst(Candidate from, List<Weighed> list) {
+  /** The first 1, 2, 4, 8 … moves of a list as one, and all of them. */
+  static List<Move> together(List<Weighed> list) {
     List<Move> together = new ArrayList<>();
-    List<Integer> numbers = new ArrayList<>();
     for (int number = 1; number < 2 * list.size(); number *= 2) {
-      int some = Math.min(number, list.size());
-      numbers.add(some);
       together.add(
           new Move(
-              list.subList(0, some).stream()
+              list.subList(0, Math.min(number, list.size())).stream()
                   .flatMap(each -> each.move().changes().stream())
                   .toList()));
     }
+    return together;
+  }
+
+  private Several bestFirst(Candidate from, List<Weighed> list) {
+    List<Move> together = together(list);
     List<Weighed> weighed = Weighed.by(judge, from, together);
     int best = 0;
     for (int i = 1; i < weighed.size(); i++) {
@@ -115,7 +167,8 @@ final class Taking {
     }
     boolean helps = weighed.get(best).judged().helps(ROUNDING);
     return helps
-        ? new Several(together.get(best), numbers.get(best), weighed.get(best).gain())
+        ? new Several(
+            together.get(best), Math.min(1 << best, list.size()), weighed.get(best).gain())
         : new Several(new Move(List.of()), 0, 0);
   }
 }

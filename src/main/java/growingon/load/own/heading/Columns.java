@@ -9,6 +9,7 @@ import growingon.load.own.text.Keys;
 import growingon.load.own.text.Meaning;
 import growingon.load.own.text.Units;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;

@@ -290,7 +290,10 @@ public final class HeadingWords {
    */
   private Optional<Meaning> shortened(String heading) {
     List<String> typed = Keys.words(Keys.of(heading));
-    boolean pointed = heading.contains(".") && String.join("", typed).length() >= LEAST_SHORTENED;
+    boolean pointed =
+        heading.contains(".")
+            && heading.chars().noneMatch(Character::isDigit)
+            && String.join("", typed).length() >= LEAST_SHORTENED;
     String lower = pointed ? Keys.withPoints(heading) : "";
     List<Meaning> found =
         !pointed
