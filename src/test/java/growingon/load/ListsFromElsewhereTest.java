@@ -30,7 +30,7 @@ class ListsFromElsewhereTest {
   private ListRead read(String... lines) throws IOException {
     Path file = Files.write(folder.resolve("list.csv"), List.of(lines));
     var sheets = OwnFile.read(file, new Findings()).orElseThrow();
-    return ListReader.read("list.csv", sheets, OwnWords.NONE, Site.USUAL);
+    return ListReader.read(file, sheets, OwnWords.NONE, Site.USUAL);
   }
 
   private static List<String> lots(ListRead read) {
