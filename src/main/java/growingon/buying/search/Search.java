@@ -4,20 +4,15 @@ import growingon.buying.engine.Engine;
 import growingon.buying.limit.Limits;
 import growingon.buying.question.Aim;
 import growingon.buying.question.Candidate;
-import growingon.buying.question.Choice.Take;
 import growingon.buying.question.Move;
-import growingon.buying.question.Quantities;
 import growingon.buying.question.Question;
 import growingon.buying.question.Sample;
 import growingon.buying.search.Certificate.Tried;
-import growingon.nursery.lot.Offer;
 import growingon.nursery.number.Writing;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
@@ -90,39 +85,11 @@ public final class Search {
     this.aim = aim;
     this.withLuck = withLuck;
     this.progress = progress;
-    this.moves = new Moves(question, mostOf());
+    this.moves = new Moves(question, MostTried.of(engine));
   }
 
   public Moves moves() {
     return moves;
-  }
-
-  /** The greatest number of each offer that is tried. */
-  private Map<Integer, Integer> mostOf() {
-    Map<Integer, Integer> most = new LinkedHashMap<>();
-    for (int i = 0; i < question.choices().size(); i++) {
-      if (question.choice(i) instanceof Take take) {
-        most.put(i, take.offer().most().orElse(-1));
-      }
-    }
-    most.replaceAll((choice, known) -> known >= 0 ? known : enough(choice));
-    return most;
-  }
-
-  /** Doubles the number of an offer that names no most until its value has fallen twice running. */
-  private int enough(int choice) {
-    Offer offer = ((Take) question.choice(choice)).offer();
-    int multiple = offer.multiple();
-    int number = (offer.least() + multiple - 1) / multiple * multiple;
-    double last = engine.line(question.asGiven()).value();
-    int falls = 0;
-    while (falls < 2 && 2 * number <= Quantities.MOST) {
-      double value = engine.line(question.asGiven().with(choice, number)).value();
-      falls = value < last ? falls + 1 : 0;
-      last = value;
-      number = falls < 2 ? 2 * number : number;
-    }
-    return number;
   }
 
   private void say(String doing) {

@@ -29,10 +29,6 @@ public final class ColumnFacts {
   private final Map<Integer, Optional<Boolean>> dayFirst = new HashMap<>();
   private final Map<Integer, String> units = new HashMap<>();
   private final List<String> notices;
-
-  /** Fewer trunks may be in the one unit or the other. */
-  private static final int FEWEST_OF_A_UNIT = 3;
-
   private static final Pattern TRUNK_WORD =
       Pattern.compile(
           "(?:trunk|stem|tronco?|trc|fusto|stamm?|st)\\.?\\s*(?:[øØ]\\s*)?([0-9].*)",
@@ -113,7 +109,7 @@ public final class ColumnFacts {
     boolean asCm =
         values.stream().allMatch(each -> isTrunk(each * 10))
             && fitsPots(head.column(), heads, rows);
-    return values.size() < FEWEST_OF_A_UNIT || girths * 2 > values.size() || asMm == asCm
+    return values.isEmpty() || girths * 2 > values.size() || asMm == asCm
         ? OptionalDouble.empty()
         : OptionalDouble.of(asMm ? 1 : 10);
   }

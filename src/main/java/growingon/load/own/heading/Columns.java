@@ -93,13 +93,7 @@ public final class Columns {
     Optional<String> said = own.find("heading", heading);
     Optional<HeadingWords.Found> found = own.headings().find(heading);
     if (said.isPresent()) {
-      String unit = found.map(each -> each.meaning().unit()).orElse("");
-      meaning =
-          Meaning.of(
-              said.get(),
-              found.filter(each -> each.meaning().ours().equals(said.get())).isPresent()
-                  ? unit
-                  : Units.usualOf(said.get(), unit));
+      meaning = said(said.get(), found);
       how = How.YOURS;
     } else if (found.isPresent()) {
       meaning = found.get().meaning();
@@ -129,6 +123,13 @@ public final class Columns {
             example,
             why));
     ranks.add(meaning.rank());
+  }
+
+  /** What the grower says a heading is, in the unit that it states. */
+  private static Meaning said(String ours, Optional<HeadingWords.Found> found) {
+    String unit = found.map(each -> each.meaning().unit()).orElse("");
+    boolean same = found.filter(each -> each.meaning().ours().equals(ours)).isPresent();
+    return Meaning.of(ours, same ? unit : Units.usualOf(ours, unit));
   }
 
   private static Meaning openBut(Optional<HeadingWords.Near> near) {

@@ -9,6 +9,7 @@ import growingon.load.own.lot.Draft;
 import growingon.load.own.lot.Site;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
+import growingon.load.own.size.DateSize;
 import growingon.load.own.size.Inches;
 import growingon.load.own.size.PotSize;
 import growingon.load.own.size.SizeGrammar;

@@ -1,7 +1,6 @@
-package growingon.load.own.row;
+package growingon.load.own.size;
 
 import growingon.load.own.sheet.SheetCell;
-import growingon.load.own.size.Span;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.MonthText;
 import java.util.Locale;
@@ -13,14 +12,14 @@ import java.util.regex.Pattern;
  * A size of which a spreadsheet made a date: 6-8 stands as 6 August, or in a file of text that it
  * has saved as 06-Aug or Aug-06.
  */
-final class DateSize {
+public final class DateSize {
   private static final Pattern DAY_FIRST = Pattern.compile("(\\d{1,2})[-. /]*(\\p{L}{3,})\\.?");
   private static final Pattern WORD_FIRST = Pattern.compile("(\\p{L}{3,})\\.?[-. /]*(\\d{1,2})");
 
   private DateSize() {}
 
   /** Both numbers of the date, the lower first; empty where a cell is no date. */
-  static Optional<Span> of(SheetCell cell) {
+  public static Optional<Span> of(SheetCell cell) {
     if (cell.date().isEmpty()) {
       return cell.isText()
           ? inWords(cell.text().strip().toLowerCase(Locale.ROOT))
