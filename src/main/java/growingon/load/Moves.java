@@ -47,7 +47,7 @@ final class Moves {
   static void tell(OwnNursery own, LoadOptions options) {
     if (options.worth().isPresent() && !own.isTold()) {
       NurseryFiles usual = own.unheard().alone(WHERE);
-      reader(usual, own)
+      reader(usual, own, new Findings())
           .read(own.name(), Optional.empty(), options.today())
           .inputs()
           .map(planned -> new Moves(own, usual, planned.scenario(), options.worth().get()))
@@ -55,8 +55,7 @@ final class Moves {
     }
   }
 
-  private static NurseryReader reader(NurseryFiles files, OwnNursery own) {
-    Findings unheard = new Findings();
+  private static NurseryReader reader(NurseryFiles files, OwnNursery own, Findings unheard) {
     PlanReader plan = PlanReader.none(unheard);
     plan.readHorizon(own::firstMonth);
     return new NurseryReader(files, plan, unheard);
@@ -122,7 +121,7 @@ final class Moves {
 
   /** With other lots. */
   private Optional<Scenario> lots(Answer answer) {
-    return reader(own.answered(answer).alone(WHERE), own)
+    return reader(own.answered(answer).alone(WHERE), own, new Findings())
         .read(own.name(), Optional.empty(), own.firstMonth().atDay(1))
         .inputs()
         .map(Inputs::scenario);
@@ -130,6 +129,7 @@ final class Moves {
 
   /** The same lots with something else around them. */
   private Optional<Scenario> around(Answer answer) {
-    return reader(own.answered(answer, usual), own).around().map(planned::in);
+    Findings unheard = new Findings();
+    return reader(own.answered(answer, usual, unheard), own, unheard).around().map(planned::in);
   }
 }

@@ -41,13 +41,11 @@ public enum CostKind {
   private final String word;
   private final CashItem item;
   private final Paid paid;
-  private final boolean isCash;
 
   CostKind(String word, CashItem item, Paid paid) {
     this.word = word;
     this.item = item;
     this.paid = paid;
-    this.isCash = paid == Paid.AS_CHARGED;
   }
 
   /** The line of cash on which the nursery pays for it. */
@@ -62,7 +60,7 @@ public enum CostKind {
 
   /** Whether the nursery pays just what the lot is charged, in the same month. */
   public boolean isCash() {
-    return isCash;
+    return paid == Paid.AS_CHARGED;
   }
 
   /** Whether the nursery buys it in whole packs, of which lots are charged what they use. */

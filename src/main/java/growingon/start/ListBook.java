@@ -6,10 +6,8 @@ import growingon.report.model.InputBook.Choice;
 import growingon.report.model.InputBook.Holds;
 import growingon.report.model.InputBook.InputColumn;
 import growingon.report.model.InputBook.InputSheet;
-import growingon.report.model.Origin;
 import growingon.report.model.Origins;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 
@@ -75,17 +73,7 @@ final class ListBook {
         laid.asked(),
         0,
         laid.fillChoices(),
-        new Origins(columns.size() - 1, origins(laid)));
-  }
-
-  private static Map<Integer, Origin> origins(LaidOut laid) {
-    Map<Integer, Origin> origins = new HashMap<>();
-    laid.fillsInList()
-        .forEach(
-            (index, cell) ->
-                origins.put(
-                    index, new Origin(cell.file(), cell.sheet(), cell.row(), cell.column())));
-    return origins;
+        Origins.of(columns.size() - 1, laid.fillsInList()));
   }
 
   private static InputSheet words(LaidOut laid) {

@@ -208,7 +208,7 @@ class ListsAsKeptTest {
         written(
             "stock.csv", "Plant,Size,Cost,Price,Qty\nHornbeam,C5,2.10,9.50,40\nBeech,C5,3,11,20\n");
     Path mine = folder.resolve("mine");
-    run("start", mine.toString(), "--from", list.toString());
+    assertThat(run("start", mine.toString(), "--from", list.toString()).err()).isEmpty();
     plan(mine);
     assertThat(
             rows("own-words").stream()
@@ -239,7 +239,7 @@ class ListsAsKeptTest {
   void priceBreaks_inAPlan_areThoseOfTheNumberBought() throws IOException {
     Path offers = written("liners.csv", "Plant,Size,1-9,10-49,50+\nHornbeam,P9,1.20,0.95,0.70\n");
     Path mine = folder.resolve("mine");
-    run("start", mine.toString(), "--offers", offers.toString());
+    assertThat(run("start", mine.toString(), "--offers", offers.toString()).err()).isEmpty();
     Path buy = mine.resolve("buy.json");
     Files.writeString(buy, "{\"nursery\": \".\", \"take\": {\"Hornbeam P9\": 40}}");
     assertThat(plan(buy).err()).isEmpty();
@@ -341,7 +341,7 @@ class ListsAsKeptTest {
   void usualValues_areMarked_tillTheyAreChanged() throws IOException {
     Path list = written("stock.csv", "Plant,Size,Qty,Bed\nHornbeam,C10,60,Yard\n");
     Path mine = folder.resolve("mine");
-    run("start", mine.toString(), "--from", list.toString());
+    assertThat(run("start", mine.toString(), "--from", list.toString()).err()).isEmpty();
     assertThat(plan(mine).err()).isEmpty();
     assertThat(markOf("settings", "hourly rate")).isEqualTo("usual");
     assertThat(markOf("places", "square metres")).isEqualTo("usual");

@@ -122,7 +122,7 @@ class OwnListTest {
     Path list = folder.resolve("stock nov.csv");
     Files.writeString(list, "Plant,Size,Qty\nField maple,C10,40\nHornbeam,C10,30\n");
     Path mine = folder.resolve("mine");
-    run("start", mine.toString(), "--from", list.toString());
+    assertThat(run("start", mine.toString(), "--from", list.toString()).err()).isEmpty();
     Files.move(list, folder.resolve("stock dec.csv"));
     Ran gone = plan(mine, "report");
     assertThat(gone.code()).isEqualTo(3);
@@ -351,7 +351,7 @@ class OwnListTest {
     Path list = folder.resolve("stock.csv");
     Files.writeString(list, "Plant,Pot,Qty,Price\nField maple,10L,40,12\nHornbeam,10L,30,14\n");
     Path mine = folder.resolve("mine");
-    run("start", mine.toString(), "--from", list.toString());
+    assertThat(run("start", mine.toString(), "--from", list.toString()).err()).isEmpty();
     try (XSSFWorkbook book = new XSSFWorkbook(mine.resolve("nursery.xlsx").toFile())) {
       XSSFSheet words = book.getSheet("own words");
       assertThat(words.getRow(2).getCell(1).getStringCellValue()).isEqualTo("Price");
@@ -530,7 +530,7 @@ class OwnListTest {
     Path list = folder.resolve("stock.csv");
     Files.writeString(list, "Plant,Size,Qty,Place\nField maple,C10,40,Tunnel 1\n");
     Path mine = folder.resolve("mine");
-    run("start", mine.toString(), "--from", list.toString());
+    assertThat(run("start", mine.toString(), "--from", list.toString()).err()).isEmpty();
     Files.writeString(
         list, "Plant,Size,Qty,Place\nField maple,C10,40,Tunnel 1\nScots pine,C12,9,New bed\n");
     assertThat(plan(mine, "next").code()).isZero();

@@ -87,6 +87,19 @@ public final class Tables {
     return copy;
   }
 
+  /**
+   * The same tables, none of their rows read yet: a row keeps what came of its reading, and two may
+   * read beside each other only what is their own.
+   *
+   * @param told what is wrong with them
+   */
+  public Tables afresh(Findings told) {
+    Tables copy = new Tables(told);
+    tables.forEach((name, table) -> copy.tables.put(name, table.afresh(told)));
+    copy.unread = unread;
+    return copy;
+  }
+
   /** Adds rows to a table, or the table if it is not there. */
   public void extend(TableFormat format, Grid grid, Findings found) {
     Table more = Table.of(grid, format, found);

@@ -285,13 +285,14 @@ public final class OwnNursery {
    * The nursery laid out around the lists with one answer more, which is not of a lot.
    *
    * @param laidOut the nursery without it
+   * @param told what is wrong with it
    */
-  public NurseryFiles answered(Answer answer, NurseryFiles laidOut) {
-    Tables all = laidOut.tables().copy();
+  public NurseryFiles answered(Answer answer, NurseryFiles laidOut, Findings told) {
+    Tables all = laidOut.tables().afresh(told);
     if (LastYear.isOne(answer)) {
       LastYear.of(List.of(answer)).scale(all, usual);
     } else {
-      apply(answer, all);
+      apply(answer, all, told);
     }
     return laidOut.with(all);
   }
@@ -346,7 +347,7 @@ public final class OwnNursery {
     LastYear.of(said.answers()).scale(all, usual);
     said.answers().stream()
         .filter(answer -> !LastYear.isOne(answer))
-        .forEach(answer -> apply(answer, all));
+        .forEach(answer -> apply(answer, all, findings));
     return all;
   }
 
@@ -391,7 +392,7 @@ public final class OwnNursery {
   }
 
   /** An answer that finds nothing to answer is told. */
-  private void apply(Answer answer, Tables all) {
+  private void apply(Answer answer, Tables all, Findings told) {
     boolean fits =
         answer.isOf(ListKind.STOCK)
             ? Stream.concat(usual.lots().stream(), usual.offers().stream())
@@ -400,7 +401,7 @@ public final class OwnNursery {
                 ? usual.offers().stream().anyMatch(answer::concerns) || all.answer(answer)
                 : answer.table().equals("own words") || all.answer(answer);
     if (!fits) {
-      findings.add(ListAdvice.answerOfNothing(answer.where(), answer.table(), answer.row()));
+      told.add(ListAdvice.answerOfNothing(answer.where(), answer.table(), answer.row()));
     }
   }
 

@@ -45,6 +45,11 @@ public final class MissingColumns {
     this.findings = findings;
   }
 
+  /** The same columns, of which nothing is told yet. */
+  public MissingColumns afresh(Findings told) {
+    return there.isEmpty() ? this : new MissingColumns(there.get(), headings, nearest, told);
+  }
+
   /** Whether none of the columns is there; the first is then reported, once for the table. */
   public boolean explain(List<String> anyOf) {
     if (there.isEmpty() || anyOf.stream().anyMatch(there.get()::contains)) {

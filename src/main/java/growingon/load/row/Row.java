@@ -110,6 +110,17 @@ public final class Row extends HeadedRow {
         findings);
   }
 
+  /** The same row, not read yet; what is wrong with it is told elsewhere. */
+  public Row afresh(MissingColumns missing, Findings told) {
+    return new Row(
+        table, subjectHeadings, subject::get, where, style, cells, places, missing, told);
+  }
+
+  /** What its table lacks. */
+  public MissingColumns missingColumns() {
+    return missingColumns;
+  }
+
   /** Where the row stands. */
   public Where where() {
     return where;

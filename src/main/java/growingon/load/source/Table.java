@@ -12,6 +12,7 @@ import growingon.problem.Where;
 import growingon.problem.advice.TableAdvice;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -89,6 +90,15 @@ public final class Table {
   /** The table with each of its rows as something makes it. */
   public Table with(UnaryOperator<Row> change) {
     return new Table(format, where, readable, rows.stream().map(change).toList());
+  }
+
+  /** The table with its rows not read yet; what is wrong with them is told elsewhere. */
+  public Table afresh(Findings told) {
+    Map<MissingColumns, MissingColumns> missing = new IdentityHashMap<>();
+    return with(
+        row ->
+            row.afresh(
+                missing.computeIfAbsent(row.missingColumns(), each -> each.afresh(told)), told));
   }
 
   /** The table in a grid. */

@@ -1,5 +1,7 @@
 package growingon.report.model;
 
+import com.google.common.collect.Maps;
+import growingon.nursery.record.InList;
 import java.util.Map;
 
 /**
@@ -14,6 +16,19 @@ public record Origins(int column, Map<Integer, Origin> byRow) {
 
   public Origins {
     byRow = Map.copyOf(byRow);
+  }
+
+  /**
+   * Rows that come from lists of the grower's own.
+   *
+   * @param byRow by the row's index
+   */
+  public static Origins of(int column, Map<Integer, InList> byRow) {
+    return new Origins(column, Maps.transformValues(byRow, Origins::origin));
+  }
+
+  private static Origin origin(InList cell) {
+    return new Origin(cell.file(), cell.sheet(), cell.row(), cell.column());
   }
 
   /** Whether a cell leads to where its row comes from. */

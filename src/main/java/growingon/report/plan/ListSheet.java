@@ -7,7 +7,6 @@ import growingon.nursery.record.OwnReading.Listed;
 import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
 import growingon.report.model.Kind;
-import growingon.report.model.Origin;
 import growingon.report.model.Origins;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
@@ -68,21 +67,17 @@ final class ListSheet {
 
   private static Origins origins(Listed listed) {
     int column = 0;
-    Map<Integer, Origin> byRow = new HashMap<>();
+    Map<Integer, InList> byRow = new HashMap<>();
     for (int row = 0; row < listed.rows().size(); row++) {
       List<Object> cells = listed.rows().get(row);
       for (int i = 0; i < cells.size(); i++) {
         if (cells.get(i) instanceof Linked linked) {
           column = i;
-          byRow.put(row, origin(linked.to()));
+          byRow.put(row, linked.to());
         }
       }
     }
-    return new Origins(column, byRow);
-  }
-
-  private static Origin origin(InList cell) {
-    return new Origin(cell.file(), cell.sheet(), cell.row(), cell.column());
+    return Origins.of(column, byRow);
   }
 
   private static Kind kind(Listed listed, int column) {

@@ -1,5 +1,6 @@
 package growingon.load.own.usual;
 
+import com.google.common.base.Suppliers;
 import growingon.load.own.lot.Evergreens;
 import growingon.load.own.lot.OwnLot;
 import growingon.load.own.lot.UsualTrunk;
@@ -20,6 +21,7 @@ import java.util.Map;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 
 /**
@@ -40,7 +42,8 @@ public final class UsualNursery {
   private final YearMonth firstMonth;
   private final boolean south;
   private final Map<String, Boolean> evergreen = new HashMap<>();
-  private Map<String, List<Map<String, String>>> laidOut = Map.of();
+  private final Supplier<Map<String, List<Map<String, String>>>> laidOut =
+      Suppliers.memoize(() -> Collections.unmodifiableMap(layOut()));
 
   /**
    * The usual nursery of lots.
@@ -119,10 +122,7 @@ public final class UsualNursery {
 
   /** Every table, its rows in order. */
   public Map<String, List<Map<String, String>>> tables() {
-    if (laidOut.isEmpty()) {
-      laidOut = Collections.unmodifiableMap(layOut());
-    }
-    return laidOut;
+    return laidOut.get();
   }
 
   private Map<String, List<Map<String, String>>> layOut() {
