@@ -125,6 +125,9 @@ public final class OwnCsv {
   }
 
   private static String cleaned(String field) {
+    if (field.indexOf('=') < 0) {
+      return Texts.clean(field);
+    }
     Matcher kept = KEPT_AS_TEXT.matcher(field.strip());
     return Texts.clean(kept.matches() ? kept.group(1) : field);
   }

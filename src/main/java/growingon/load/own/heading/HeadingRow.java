@@ -47,6 +47,8 @@ public record HeadingRow(
 
   private static final int LETTERS = 26;
 
+  private static final Pattern DIGIT = Pattern.compile("[0-9]");
+  private static final Pattern NUMBER = Pattern.compile("\\d+([.,]\\d+)?");
   private static final Pattern WORD = Pattern.compile("\\p{L}{2}");
 
   /** In a wider row three headings that are understood are enough. */
@@ -282,13 +284,13 @@ public record HeadingRow(
   }
 
   private static boolean namesASize(String heading) {
-    if (heading.length() > 20 || heading.matches("\\d+([.,]\\d+)?")) {
+    if (heading.length() > 20 || NUMBER.matcher(heading).matches()) {
       return false;
     }
     SizeParts parts = new SizeParts();
     SizeGrammar.readSize(heading, parts);
     boolean sized = parts.pot().isPresent() || parts.hasSize();
-    return sized && parts.notes().isEmpty() && heading.matches(".*\\d.*");
+    return sized && parts.notes().isEmpty() && DIGIT.matcher(heading).find();
   }
 
   public boolean hasName(OwnWords own) {

@@ -47,6 +47,7 @@ public final class HeadingWords {
               + "(?:\\s*(?:st(?:ück|k)?|pcs|plants|pièces|stuks))?\\.?\\)?$");
   private static final Pattern AT_A_METRE =
       Pattern.compile("(?i)\\s*[,(]?\\s*(?:@|at|à|a|bei|in|op|um)?\\s*1(?:[.,]0+)?\\s*m\\b.*$");
+  private static final Pattern FIGURE = Pattern.compile("[0-9][0-9.,:/ -]*");
   private static final Pattern NUMERO = Pattern.compile("(?i)\\bn(?:o\\.?)?[°º]\\s*");
   private static final Pattern MARK_OF_LENGTH =
       Pattern.compile("([^\"”″'’′]*\\p{L}\\s*)[(\\[]?(\"|”|″|'|’|′)[)\\]]?(\\s*(?:[(\\[].*)?)");
@@ -142,7 +143,7 @@ public final class HeadingWords {
   }
 
   private Optional<Found> found(String heading) {
-    if (heading.length() > LONGEST || heading.isBlank()) {
+    if (heading.length() > LONGEST || heading.isBlank() || FIGURE.matcher(heading).matches()) {
       return Optional.empty();
     }
     String bare = Keys.withoutFootnotes(marksInWords(heading));

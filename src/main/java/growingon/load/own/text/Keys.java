@@ -1,5 +1,6 @@
 package growingon.load.own.text;
 
+import com.google.common.base.CharMatcher;
 import java.text.Normalizer;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,10 +40,18 @@ public final class Keys {
   }
 
   private static String fold(String text) {
-    String plain = Normalizer.normalize(UNSEEN.matcher(text).replaceAll(""), Normalizer.Form.NFKD);
-    String bare = ACCENTS.matcher(plain).replaceAll("").toLowerCase(Locale.ROOT);
+    String bare = (isPlain(text) ? text : unaccented(text)).toLowerCase(Locale.ROOT);
     String spaced = MARKS.matcher(bare.replace('’', '\'')).replaceAll(" ");
     return BLANKS.matcher(PERCENT.matcher(spaced).replaceAll(" % ").strip()).replaceAll(" ");
+  }
+
+  private static String unaccented(String text) {
+    String plain = Normalizer.normalize(UNSEEN.matcher(text).replaceAll(""), Normalizer.Form.NFKD);
+    return ACCENTS.matcher(plain).replaceAll("");
+  }
+
+  private static boolean isPlain(String text) {
+    return CharMatcher.ascii().matchesAllOf(text);
   }
 
   /** Lower case, no accents, with its points, between spaces. */
