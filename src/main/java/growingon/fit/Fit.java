@@ -165,6 +165,7 @@ public record Fit(
     return values.stream().filter(each -> each.isChanged() && each.what() != What.CURVE).toList();
   }
 
+  /** Values of a verdict, in the order of all. */
   public List<Value> with(Verdict verdict) {
     return values.stream().filter(each -> each.verdict() == verdict).toList();
   }

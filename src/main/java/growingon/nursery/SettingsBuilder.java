@@ -14,7 +14,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** The parts of {@link Settings} by name; what is not said has its usual value. */
+/**
+ * The parts of {@link Settings} by name, in the units told there; what is not said has its usual
+ * value.
+ */
 public final class SettingsBuilder {
   private String name;
   private Hemisphere hemisphere;

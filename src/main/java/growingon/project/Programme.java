@@ -172,6 +172,7 @@ public final class Programme {
     return surroundings.apartPlace();
   }
 
+  /** What does not change about each lot; the stock, then what is bought. */
   public List<LotPlan> lots() {
     return lots;
   }

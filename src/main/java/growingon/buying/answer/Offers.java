@@ -60,6 +60,7 @@ public final class Offers {
     this.aim = aim;
   }
 
+  /** One for each offer, in the order of the offers. */
   public List<OfferAnswer> answers() {
     List<OfferAnswer> answers = new ArrayList<>();
     for (int i = 0; i < question.choices().size(); i++) {

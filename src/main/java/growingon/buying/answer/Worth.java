@@ -109,6 +109,7 @@ public final class Worth {
     }
   }
 
+  /** What more of each limit is worth, the most first; not what is too little to be said. */
   public List<LimitWorth> limits() {
     List<LimitWorth> list = new ArrayList<>();
     for (Bound bound : bounds) {

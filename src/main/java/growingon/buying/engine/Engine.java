@@ -141,14 +141,17 @@ public final class Engine {
     }
   }
 
+  /** What may be chosen. */
   public Question question() {
     return question;
   }
 
+  /** The nursery and plan that candidates are run on. */
   public Scenario scenario() {
     return scenario;
   }
 
+  /** How many threads run candidates. */
   public int threads() {
     return threads;
   }

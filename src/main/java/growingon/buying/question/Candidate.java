@@ -27,6 +27,7 @@ public final class Candidate {
     return new Candidate(other);
   }
 
+  /** Number of choices. */
   public int size() {
     return values.length;
   }

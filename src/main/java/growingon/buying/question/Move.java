@@ -15,10 +15,17 @@ public record Move(List<Change> changes) {
     changes = List.copyOf(changes);
   }
 
+  /**
+   * Another value of one choice.
+   *
+   * @param choice its index
+   * @param value index of the value that it gets
+   */
   public static Move of(int choice, int value) {
     return new Move(List.of(new Change(choice, value)));
   }
 
+  /** Two at once. */
   public static Move both(Move first, Move second) {
     return new Move(List.of(first.only(), second.only()));
   }

@@ -150,6 +150,7 @@ public final class Question {
     return List.copyOf(choices);
   }
 
+  /** A choice by its index. */
   public Choice choice(int index) {
     return choices.get(index);
   }
@@ -298,6 +299,7 @@ public final class Question {
     return tidy;
   }
 
+  /** The nursery of the plan. */
   public Nursery nursery() {
     return scenario.nursery();
   }

@@ -17,6 +17,7 @@ public record Spread(
     double mean, double p10, double p50, double p90, double shareAbove, double error) {
   private static final double ROUNDING = 1e-9;
 
+  /** Of one difference a draw. */
   public static Spread of(double[] values) {
     Quantiles quantiles = Quantiles.of(values);
     long above = Arrays.stream(values).filter(each -> each >= -ROUNDING).count();

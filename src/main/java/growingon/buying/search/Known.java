@@ -31,10 +31,12 @@ public final class Known {
     return moves.isEmpty();
   }
 
+  /** Keeps what moves were found to be worth. */
   public void note(List<Weighed> weighed) {
     weighed.forEach(each -> moves.put(each.move(), each.judged().change()));
   }
 
+  /** What a move was worth when it was run last. */
   public Optional<Change> of(Move move) {
     return Optional.ofNullable(moves.get(move));
   }

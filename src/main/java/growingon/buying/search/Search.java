@@ -88,6 +88,7 @@ public final class Search {
     this.moves = new Moves(question, MostTried.of(engine));
   }
 
+  /** All that may be changed. */
   public Moves moves() {
     return moves;
   }
@@ -117,6 +118,7 @@ public final class Search {
     return onTheLine().ends().get(0);
   }
 
+  /** Searches; the same question has the same end, however many threads there are. */
   public Found find() {
     say("Climbing on the plan's line");
     List<Candidate> ends = onTheLine().ends();

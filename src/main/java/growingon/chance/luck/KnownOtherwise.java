@@ -26,15 +26,18 @@ public record KnownOtherwise(
     double prices,
     double demand)
     implements Luck {
+  /** A species grows at other speeds. */
   public static KnownOtherwise speeds(String species, Map<String, Double> speeds) {
     return new KnownOtherwise(species, speeds, 1, 1, 1, 1);
   }
 
+  /** A species loses so many times as many, in its first year or later. */
   public static KnownOtherwise loss(String species, boolean firstYear, double factor) {
     return new KnownOtherwise(
         species, Map.of(), firstYear ? factor : 1, firstYear ? 1 : factor, 1, 1);
   }
 
+  /** All prices and all units are so many times as much. */
   public static KnownOtherwise market(double prices, double demand) {
     return new KnownOtherwise("", Map.of(), 1, 1, prices, demand);
   }

@@ -59,6 +59,7 @@ public record Evidence(
   public record PlantGrowth(
       double fromMm, double toMm, double years, String condition, Set<Integer> seasons) {}
 
+  /** Intervals between counts, and spans between numbers, of each lot. */
   public static Evidence of(Past past) {
     Projection projection = Projector.projectKnown(past.scenario(), past.facts());
     Map<String, LotHistory> histories = new LinkedHashMap<>();
@@ -83,6 +84,7 @@ public record Evidence(
     return new Evidence(past, histories, List.copyOf(others), spans, plants);
   }
 
+  /** Those that a speed is learnt from. */
   public List<Interval> used() {
     return intervals.stream().filter(Interval::isUsed).toList();
   }

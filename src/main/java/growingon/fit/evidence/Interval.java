@@ -91,10 +91,12 @@ public record Interval(
         .sum();
   }
 
+  /** Whether a speed is learnt from it. */
   public boolean isUsed() {
     return refused.isEmpty();
   }
 
+  /** The same, not used. */
   public Interval refusedFor(String why) {
     return new Interval(
         subject,
@@ -134,6 +136,11 @@ public record Interval(
         .orElse("");
   }
 
+  /**
+   * How long its plants grew in which condition.
+   *
+   * @param growth curves by growing condition
+   */
   public List<Cohorts.Stretch> grownBy(Map<String, growingon.nursery.species.Curve> growth) {
     return stretches.stream()
         .map(each -> new Cohorts.Stretch(growth.get(each.condition()), each.years()))

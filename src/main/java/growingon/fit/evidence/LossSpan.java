@@ -51,6 +51,7 @@ public record LossSpan(
     }
   }
 
+  /** Whether a loss is learnt from it. */
   public boolean isUsed() {
     return refused.isEmpty();
   }

@@ -66,6 +66,7 @@ public final class Expectations {
   /** What one run of the engine is asked. */
   private record Asked(Speeds speeds, double thicker) {}
 
+  /** Trunks in mm that the engine expects at some speeds, and how they change with each. */
   public Slopes at(Speeds speeds) {
     // Kinds of one species that no interval has both of may be moved in one run.
     List<String> conditions =

@@ -294,6 +294,7 @@ public final class Past {
     return scenario.nursery().settings().writing();
   }
 
+  /** Months of the past, as one long plan. */
   public Horizon horizon() {
     return scenario.horizon();
   }
@@ -337,6 +338,7 @@ public final class Past {
     return receipts;
   }
 
+  /** What can be learnt from the daybook, lot by lot. */
   public List<Booked> booked() {
     return daybook.booked();
   }
@@ -346,14 +348,17 @@ public final class Past {
     return assumed;
   }
 
+  /** Readings of single plants. */
   public FitRecords records() {
     return records;
   }
 
+  /** Rows of lists that are not used, with why. */
   public List<Unused> unused() {
     return unused;
   }
 
+  /** What is wrong with the lists, beside what reading them told. */
   public List<Problem> problems() {
     return List.copyOf(problems);
   }

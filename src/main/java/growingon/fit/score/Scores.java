@@ -48,6 +48,7 @@ public final class Scores {
   /** All figures of a kept plan that were seen, and how many were not scored for other sales. */
   public record Seen(List<Scored> scored, int otherSales) {}
 
+  /** What came of a kept plan so far. */
   public Seen of(KeptPlan plan) {
     List<Scored> scored = new ArrayList<>();
     int other = 0;
@@ -277,6 +278,7 @@ public final class Scores {
         .cumulativeProbability(EIGHT_IN_TEN);
   }
 
+  /** By month, lot and figure. */
   public static Comparator<Scored> inOrder() {
     return Comparator.comparing(Scored::month)
         .thenComparing(Scored::lot)

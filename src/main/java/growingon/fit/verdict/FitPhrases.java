@@ -35,10 +35,12 @@ public record FitPhrases(Writing writing) {
         .toPlainString();
   }
 
+  /** A factor on growth or losses: 1.20. */
   public String factor(double value) {
     return writing.decimals(value, 2);
   }
 
+  /** With one decimal at most. */
   public String one(double value) {
     return writing.marked(
         new BigDecimal(value)
@@ -52,10 +54,12 @@ public record FitPhrases(Writing writing) {
     return writing.whole(value);
   }
 
+  /** A number with its noun in the right form. */
   public static String count(int number, String one, String many) {
     return number + " " + (number == 1 ? one : many);
   }
 
+  /** A share from 0 to 1 in whole per cent. */
   public static String percent(double share) {
     return "%d %%".formatted(Math.round(100 * share));
   }

@@ -12,6 +12,12 @@ public final class Verdicts {
 
   private Verdicts() {}
 
+  /**
+   * What records say of an assumption.
+   *
+   * @param weight share of the value that rests on the records, 0 to 1
+   * @param agrees whether the assumption lies within what they leave open
+   */
   public static Verdict verdict(double weight, boolean agrees) {
     if (!isEnough(weight)) {
       return Verdict.TOO_THIN;
@@ -24,6 +30,7 @@ public final class Verdicts {
     return weight >= HALF;
   }
 
+  /** Species by name, as they were assumed first. */
   public static List<Species> inOrder(Past past) {
     return past.assumed().values().stream().sorted(Comparator.comparing(Species::name)).toList();
   }

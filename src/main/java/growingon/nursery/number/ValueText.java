@@ -8,10 +8,12 @@ import java.util.Locale;
 public final class ValueText {
   private ValueText() {}
 
+  /** A month by its English name, as files of input have it. */
   public static String of(Month month) {
     return month.getDisplayName(TextStyle.FULL, Locale.ENGLISH);
   }
 
+  /** A number without needless digits, a point before decimals: for files, not for people. */
   public static String number(double value) {
     return value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value);
   }

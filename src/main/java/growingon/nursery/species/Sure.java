@@ -30,6 +30,7 @@ public record Sure(Map<String, Double> growth, double firstYearLoss, double late
     check(laterLoss, "how sure the later loss is");
   }
 
+  /** Refuses a share below 0.01 or above 1, as an IllegalArgumentException. */
   public static void check(double sure, String what) {
     Check.that(sure >= LEAST && sure <= 1, what + " must lie between 0.01 and 1", sure);
   }

@@ -81,10 +81,12 @@ public final class GradedPlants {
     return sum;
   }
 
+  /** Adds plants that are not kept; {@link #NO_GRADE} for those without a grade. */
   public void add(Quality quality, int grade, double more) {
     plants[at(quality.ordinal(), grade)] += more;
   }
 
+  /** Adds kept plants. */
   public void addKept(int grade, double more) {
     plants[at(KEPT, grade)] += more;
   }

@@ -29,10 +29,12 @@ public record LotFacts(
     months = Map.copyOf(months);
   }
 
+  /** The same, nothing else being sold up to a month. */
   public LotFacts soldOnlyAsKnown(int through) {
     return new LotFacts(part, Math.max(soldThrough, through), goneThrough, atStart, months);
   }
 
+  /** The same with all measured trunks so many times as thick. */
   public LotFacts withTrunks(double factor) {
     Map<Integer, MonthFacts> other = new HashMap<>();
     months.forEach((month, known) -> other.put(month, known.withTrunks(factor)));

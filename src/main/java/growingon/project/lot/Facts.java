@@ -45,6 +45,7 @@ public record Facts(Map<String, LotFacts> byLot) {
     return byLot.getOrDefault(lot, LotFacts.NONE).part();
   }
 
+  /** What is known of a lot; nothing if it is not named. */
   public LotFacts of(LotPlan plan) {
     return byLot.getOrDefault(plan.lot.name(), LotFacts.NONE);
   }

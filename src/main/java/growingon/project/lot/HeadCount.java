@@ -12,6 +12,7 @@ public final class HeadCount {
   private final Recorder to;
   private double accountedFor;
 
+  /** Nothing is accounted for yet. */
   public HeadCount(LotPlan plan, Recorder to) {
     this.plan = plan;
     this.to = to;
@@ -24,30 +25,36 @@ public final class HeadCount {
     this.accountedFor = same.accountedFor;
   }
 
+  /** Plants dead before the plan begins. */
   public void diedBefore(double plants) {
     accountedFor += plants;
     to.diedBefore(plants);
   }
 
+  /** Plants dead in a month, counted from 0. */
   public void died(int month, double plants) {
     accountedFor += plants;
     to.died(month, plants);
   }
 
+  /** Plants thrown out. */
   public void culled(int month, double plants) {
     accountedFor += plants;
     to.culled(month, plants);
   }
 
+  /** Plants sold; the market tells the recorder. */
   public void sold(double plants) {
     accountedFor += plants;
   }
 
+  /** Plants that came from another lot. */
   public void came(int month, double plants) {
     accountedFor -= plants;
     to.came(month, plants);
   }
 
+  /** Plants that went to another lot. */
   public void went(int month, double plants) {
     accountedFor += plants;
     to.went(month, plants);

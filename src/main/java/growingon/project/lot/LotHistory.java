@@ -114,14 +114,17 @@ public final class LotHistory implements Recorder {
     went[month] += plants;
   }
 
+  /** Whether qualities and grades of each month are kept too. */
   public boolean isDetailed() {
     return monthStocks.length > 0;
   }
 
+  /** Takes down how plants stand at the end of a month, counted from 0. */
   public void monthSeen(int month, MonthStock stock) {
     monthStocks[month] = stock;
   }
 
+  /** Takes down how trunks grew in a month. */
   public void grew(int month, Grown how) {
     grown.put(month, how);
   }
@@ -136,10 +139,12 @@ public final class LotHistory implements Recorder {
     beforeCounts.put(month, how);
   }
 
+  /** Adds plants sold as a grade that they had not reached by the model. */
   public void soldUnready(double plants) {
     soldUnready += plants;
   }
 
+  /** Takes down what a report tells of the lot. */
   public void happened(Happening happening) {
     happenings.add(happening);
   }
@@ -188,6 +193,7 @@ public final class LotHistory implements Recorder {
     paid[month] += amount;
   }
 
+  /** Takes down room and weight of a month. */
   public void weighed(Stood where) {
     stood[where.month()] = where;
   }
@@ -202,14 +208,22 @@ public final class LotHistory implements Recorder {
     seasons.add(new SeasonStock(season, seasonEnd, ready, meanTrunkMm));
   }
 
+  /** Takes down what stands at the end of a business year. */
   public void yearEnded(YearEnd stock) {
     yearEnds.add(stock);
   }
 
+  /** Takes down which share of the plants has reached a grade by a month. */
   public void graded(int month, int grade, double share) {
     reached.note(month, grade, share);
   }
 
+  /**
+   * Takes down what stands at a month's end.
+   *
+   * @param living plants, kept ones among them
+   * @param kept plants that are never sold
+   */
   public void monthEnded(int month, double living, double kept) {
     standing[month] = living;
     keptAtEnd = kept;

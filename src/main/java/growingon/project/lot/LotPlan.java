@@ -189,10 +189,12 @@ public final class LotPlan {
     return lot.untouched() && isApart(month);
   }
 
+  /** Grades of its ladder, the least first. */
   public List<Grade> grades() {
     return ladder.grades();
   }
 
+  /** Steps of its route in order. */
   public List<Step> steps() {
     return route.steps();
   }
@@ -207,6 +209,7 @@ public final class LotPlan {
     return arrival + 12;
   }
 
+  /** Whether it still stands apart from other plants in a month. */
   public boolean isApart(int month) {
     return month < apartUntil;
   }

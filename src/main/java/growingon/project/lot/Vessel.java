@@ -44,6 +44,7 @@ public final class Vessel {
     return pot;
   }
 
+  /** Whether its plants stand in a pot. */
   public boolean isPotted() {
     return pot.isPresent();
   }

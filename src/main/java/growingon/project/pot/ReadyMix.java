@@ -21,6 +21,7 @@ public record ReadyMix(double looseLitres, double wetKg, List<Part> parts) {
    */
   public record Part(String component, double share) {}
 
+  /** A mix with its components looked up by name. */
   public static ReadyMix of(Mix mix, Map<String, Component> components) {
     List<Part> parts =
         mix.parts().keySet().stream().map(each -> new Part(each, mix.share(each))).toList();

@@ -65,22 +65,27 @@ public final class Calendar {
     return season.length;
   }
 
+  /** Whether a month, counted from 0, is spent in winter places. */
   public boolean isWinter(int month) {
     return winter[monthOfYear(month)];
   }
 
+  /** Name of the season of a month: 2027/28. */
   public String seasonName(int month) {
     return seasonName[month];
   }
 
+  /** Season of a month, counted from 0. */
   public int season(int month) {
     return season[month];
   }
 
+  /** Whether it is the last of the business year. */
   public boolean isYearEnd(int month) {
     return monthOfYear(month) == yearEnd;
   }
 
+  /** Whether it is the last of a season. */
   public boolean isSeasonEnd(int month) {
     return seasonEnd[month];
   }

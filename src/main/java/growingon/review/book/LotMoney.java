@@ -92,6 +92,7 @@ public final class LotMoney {
     return sales[month] - costs(month);
   }
 
+  /** Number of months that are booked, from the plan's first. */
   public int months() {
     return hours.length;
   }

@@ -55,6 +55,7 @@ public final class Spending {
     return costs.containsKey(CostKind.CARRIAGE);
   }
 
+  /** Whether any hours are written down. */
   public boolean saysHours() {
     return !hours.isEmpty();
   }
@@ -63,6 +64,7 @@ public final class Spending {
     return costs.containsKey(kind) ? costs.get(kind).getOrDefault(month, 0.0) : 0;
   }
 
+  /** Whether hours of a kind of job are written down. */
   public boolean saysHours(JobKind kind) {
     return hours.containsKey(kind);
   }

@@ -128,14 +128,17 @@ public final class Standing {
     }
   }
 
+  /** What happened, and from there what is expected. */
   public Projection projection() {
     return accounts.projection();
   }
 
+  /** Its accounts, with the money that was really spent and taken. */
   public Accounts accounts() {
     return accounts;
   }
 
+  /** One for each lot, in the order of the plan. */
   public List<OfLot> lots() {
     return lots;
   }

@@ -12,6 +12,7 @@ import java.util.function.Function;
 public final class GambleKinds {
   private GambleKinds() {}
 
+  /** Bought lots by supplier, by species, and by whether they were seen. */
   public static List<GambleKind> of(List<BoughtReview> bought) {
     List<GambleKind> kinds = new ArrayList<>();
     add(By.SUPPLIER, bought, each -> each.lot().papers().supplier(), kinds);

@@ -20,10 +20,12 @@ public final class Expected {
     kept.lots().forEach(lot -> lots.put(lot.name(), lot));
   }
 
+  /** The plan as it was frozen. */
   public KeptPlan kept() {
     return kept;
   }
 
+  /** A lot of the kept plan by its name. */
   public Optional<KeptLot> lot(String name) {
     return Optional.ofNullable(lots.get(name));
   }
@@ -49,6 +51,7 @@ public final class Expected {
     return sum;
   }
 
+  /** P10 to P90 of a month, counted from 0 in the plan under review. */
   public Optional<Range> range(KeptQuantiles quantiles, int month) {
     return quantiles.at(month + shift);
   }

@@ -21,6 +21,7 @@ public record KeptBands(String of, Map<String, Double> growthSpread) {
     growthSpread = new TreeMap<>(growthSpread);
   }
 
+  /** What the bands of a plan hold, and how wide growth of its species is taken to be. */
   public static KeptBands of(Scenario scenario) {
     Map<String, Double> spreads = new TreeMap<>();
     scenario.lots().stream()

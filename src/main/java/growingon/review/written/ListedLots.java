@@ -308,6 +308,7 @@ public final class ListedLots {
     return counts;
   }
 
+  /** Rows of later lists that are no counts, with why. */
   public List<Unused> unused() {
     return unused;
   }

@@ -12,6 +12,7 @@ public final class ChartWords {
 
   private ChartWords() {}
 
+  /** What a chart shows, for those who do not see it. */
   public static String alternative(Chart chart) {
     List<String> categories = chart.categories();
     String span =

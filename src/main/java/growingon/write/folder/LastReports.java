@@ -11,6 +11,7 @@ import java.util.Optional;
 public final class LastReports {
   private LastReports() {}
 
+  /** Puts back reports that a broken run had moved aside; gives their names. */
   public static List<String> putBack(Path parent) throws IOException {
     List<String> said = new ArrayList<>();
     if (Files.isDirectory(parent)) {

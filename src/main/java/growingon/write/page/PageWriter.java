@@ -54,6 +54,7 @@ public final class PageWriter {
     Pictures of(Chart chart) throws IOException;
   }
 
+  /** The page, in UTF-8, with charts and style inside it. */
   public static byte[] bytes(Report report, DrawnCharts charts) throws IOException {
     ReportPage page = new PageWriter(report).page(charts);
     StringOutput text = new StringOutput(1 << 20);

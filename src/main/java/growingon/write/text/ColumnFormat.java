@@ -50,6 +50,7 @@ public final class ColumnFormat {
                 .orElse(0);
   }
 
+  /** How the numbers of a column are written: decimals by its kind and its largest value. */
   public static ColumnFormat of(Table table, int column) {
     return new ColumnFormat(table.columns().get(column), Numbers.shown(table, column).toArray());
   }

@@ -28,6 +28,7 @@ public final class CsvTables {
 
   private CsvTables() {}
 
+  /** Writes a table: headings, then rows; numbers in full and plainly. */
   public static void write(Table table, OutputStream to) throws IOException {
     try (Utf8Writer out = new Utf8Writer(to)) {
       FORMAT.printRecord(out, table.columns().stream().map(Column::key).toArray());

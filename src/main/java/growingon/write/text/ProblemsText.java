@@ -10,6 +10,7 @@ import java.util.List;
 public final class ProblemsText {
   private ProblemsText() {}
 
+  /** Every problem on a line of its own, in UTF-8. */
   public static byte[] bytes(Report report) {
     StringBuilder text = new StringBuilder();
     text.append("Problems found while making the plan: ").append(report.plan()).append("\n\n");

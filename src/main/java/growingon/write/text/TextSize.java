@@ -25,6 +25,7 @@ public final class TextSize {
 
   private TextSize() {}
 
+  /** Width in characters of a column. */
   public static double width(String text) {
     int width = 0;
     for (int i = 0; i < text.length(); i++) {
