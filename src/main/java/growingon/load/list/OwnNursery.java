@@ -126,7 +126,7 @@ public final class OwnNursery {
 
   private void add(ListRead asNamed) {
     ListRead read = asNamed.named(this::unlikeOthers);
-    ListProblems.tell(read, findings);
+    ListProblems.tell(read, said.answers(), findings);
     addRead(read);
   }
 

@@ -191,6 +191,17 @@ public final class ListAdvice {
         "say otherwise in own words");
   }
 
+  /** A heading that is taken as one thing and may be others. */
+  public static Problem headingInDoubt(Where where, String ours, List<String> others) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.ASSUMED,
+        "this column is taken as %s, and may be %s".formatted(ours, String.join(" or ", others)),
+        where,
+        "",
+        "say so in to fill");
+  }
+
   /** A total of the list that its rows do not make. */
   public static Problem wrongTotal(Where where, long stated, long read, String why) {
     return new Problem(
