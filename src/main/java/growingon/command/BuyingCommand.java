@@ -12,6 +12,7 @@ import growingon.nursery.Inputs;
 import growingon.nursery.Plan;
 import growingon.nursery.Scenario;
 import growingon.nursery.market.HorizonValue;
+import growingon.nursery.number.Writing;
 import growingon.plan.Planned;
 import growingon.problem.Loaded;
 import growingon.problem.Problem;
@@ -99,15 +100,17 @@ final class BuyingCommand implements Callable<Integer> {
    * What became of a run.
    *
    * @param isPlan whether what is recommended can be planned: a quick sheet has no plan
+   * @param writing how numbers are written
    */
   private record Outcome(
       Optional<Report> report,
       Path folder,
       List<String> notices,
       List<Problem> problems,
-      boolean isPlan) {
-    static Outcome without(Path what, List<Problem> problems) {
-      return new Outcome(Optional.empty(), what, List.of(), problems, false);
+      boolean isPlan,
+      Writing writing) {
+    static Outcome without(Path what, List<Problem> problems, Writing writing) {
+      return new Outcome(Optional.empty(), what, List.of(), problems, false, writing);
     }
   }
 
@@ -131,7 +134,7 @@ final class BuyingCommand implements Callable<Integer> {
       out.println(
           "There is nothing to decide: no offer that comes within the plan and is not ordered yet,"
               + " and no lot that could be held to a better grade.");
-      Reading.print(outcome.problems(), Severity.WARNING, out);
+      Reading.print(outcome.problems(), Severity.WARNING, outcome.writing(), out);
       return ExitCode.DONE;
     }
     Report report = outcome.report().get();
@@ -148,20 +151,21 @@ final class BuyingCommand implements Callable<Integer> {
     ReportFolder.prepare();
     Loaded<Inputs> loaded = Reading.read(what, program.clock());
     if (loaded.value().isEmpty()) {
-      return Outcome.without(what, loaded.problems());
+      return Outcome.without(what, loaded.problems(), Writing.USUAL);
     }
     Inputs inputs = asked(loaded.value().get());
+    Writing writing = inputs.scenario().nursery().settings().writing();
     if (inputs.quick().filter(quick -> quick.freeM2().isEmpty()).isPresent()) {
       List<Problem> problems = new ArrayList<>(loaded.problems());
       problems.add(DaybookAdvice.quickWithoutRoom(Where.file(what.toString())));
-      return Outcome.without(what, problems);
+      return Outcome.without(what, problems, writing);
     }
     Path usual = Reading.beside(Reading.usualFolder(inputs), ENDING);
     PlanSources sources = PlanSources.of(what);
     Destination destination = target.of(usual, sources.files(), sources.report(), program);
     destination.check(BuyingReport.title(inputs.scenario().plan().name()), Optional.empty());
     if (Buying.isNothingToDecide(inputs, scope(inputs))) {
-      return Outcome.without(what, loaded.problems());
+      return Outcome.without(what, loaded.problems(), writing);
     }
     Answer answer = Buying.answer(inputs, wish(inputs), THREADS, progress::phase);
     progress.phase("Planning what is recommended");
@@ -174,7 +178,7 @@ final class BuyingCommand implements Callable<Integer> {
         isPlan ? Map.of(RECOMMENDED, planFile(answer, destination)) : Map.of();
     List<String> notices = destination.write(report, new Beside("buying.xlsx", texts));
     return new Outcome(
-        Optional.of(report), destination.folder(), notices, report.problems(), isPlan);
+        Optional.of(report), destination.folder(), notices, report.problems(), isPlan, writing);
   }
 
   /** A quick sheet has one lot, which is on offer. */

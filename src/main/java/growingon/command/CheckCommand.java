@@ -67,7 +67,7 @@ final class CheckCommand implements Callable<Integer> {
     Refusal.clear(what);
     loaded.value().get().own().ifPresent(own -> own.sentences().forEach(out::println));
     if (isListAlone(loaded.value().get())) {
-      Reading.print(problems, Severity.NOTICE, out);
+      Reading.print(problems, Severity.NOTICE, writing(loaded.value().get()), out);
       return told(loaded.value().get(), loaded.value().get().stockRows(), problems);
     }
     Projection projection = Projector.project(loaded.value().get().scenario());
@@ -77,12 +77,12 @@ final class CheckCommand implements Callable<Integer> {
             SpaceUse.of(projection), projection.horizon(), Phrases.of(projection.scenario())));
     out.println("Steps of each lot:");
     projection.lots().forEach(lot -> out.println("  " + steps(lot, projection)));
-    Reading.print(problems, Severity.NOTICE, out);
+    Reading.print(problems, Severity.NOTICE, writing(loaded.value().get()), out);
     return told(loaded.value().get(), projection.lots().size(), problems);
   }
 
   private int told(Inputs inputs, int lots, List<Problem> problems) {
-    Writing writing = inputs.scenario().nursery().settings().writing();
+    Writing writing = writing(inputs);
     spec.commandLine()
         .getOut()
         .println(
@@ -90,8 +90,12 @@ final class CheckCommand implements Callable<Integer> {
                 .formatted(
                     writing.whole(inputs.stockRows()),
                     writing.whole(lots),
-                    Reading.count(problems)));
+                    writing.told(Reading.count(problems))));
     return ExitCode.DONE;
+  }
+
+  private static Writing writing(Inputs inputs) {
+    return inputs.scenario().nursery().settings().writing();
   }
 
   /** Of a list by itself only its reading is the grower's; steps and room would be usual ones. */

@@ -11,6 +11,7 @@ import growingon.load.PlanSources;
 import growingon.load.SpeciesTexts;
 import growingon.nursery.Inputs;
 import growingon.problem.Loaded;
+import growingon.problem.MarkedText;
 import growingon.problem.Problem;
 import growingon.problem.Where;
 import growingon.problem.advice.FitAdvice;
@@ -193,7 +194,8 @@ final class FitCommand implements Callable<Integer> {
       Loaded<KeptPlan> read = FrozenReader.read(file, KeptPlan.class);
       read.value().ifPresent(plans::add);
       if (read.value().isEmpty()) {
-        String why = read.problems().isEmpty() ? "" : read.problems().get(0).sentence();
+        MarkedText why =
+            read.problems().isEmpty() ? MarkedText.NONE : read.problems().get(0).sentence();
         problems.add(FitAdvice.keptUnread(Where.file(file.getFileName().toString()), why));
       }
     }

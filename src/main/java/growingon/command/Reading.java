@@ -4,7 +4,9 @@ import growingon.command.folder.SpeciesFolder;
 import growingon.load.LoadOptions;
 import growingon.load.Loader;
 import growingon.nursery.Inputs;
+import growingon.nursery.number.Writing;
 import growingon.problem.Loaded;
+import growingon.problem.MarkedText;
 import growingon.problem.Problem;
 import growingon.problem.Severity;
 import growingon.report.model.Report;
@@ -14,6 +16,7 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.function.Function;
 
 /** The reading that all commands share, and how its problems are shown. */
 final class Reading {
@@ -28,13 +31,23 @@ final class Reading {
     return Loader.load(what, species.options(clock));
   }
 
-  /** Prints every problem of at least a severity, errors first. */
+  /** Prints every problem of at least a severity, errors first, its numbers plainly. */
   static void print(List<Problem> problems, Severity least, PrintWriter to) {
+    print(problems, least, MarkedText::toString, to);
+  }
+
+  /** The same with its numbers as the nursery writes them. */
+  static void print(List<Problem> problems, Severity least, Writing writing, PrintWriter to) {
+    print(problems, least, writing::told, to);
+  }
+
+  private static void print(
+      List<Problem> problems, Severity least, Function<MarkedText, String> how, PrintWriter to) {
     for (Severity severity : Severity.values()) {
       if (severity.compareTo(least) <= 0) {
         problems.stream()
             .filter(problem -> problem.severity() == severity)
-            .forEach(problem -> to.println(severity + ": " + problem));
+            .forEach(problem -> to.println(severity + ": " + how.apply(problem.line())));
       }
     }
   }
@@ -61,11 +74,12 @@ final class Reading {
   static void tell(
       Path folder, Report report, List<Problem> problems, List<String> notices, PrintWriter to) {
     String issue = report.issue().orElseThrow();
+    String found = report.writing().told(count(problems));
     to.println(
         report.reader().isPresent()
             ? "Edition: %s, %s (%s while reading; they are not in it)"
-                .formatted(folder, issue, count(problems))
-            : "Report: %s, %s (%s: problems.txt)".formatted(folder, issue, count(problems)));
+                .formatted(folder, issue, found)
+            : "Report: %s, %s (%s: problems.txt)".formatted(folder, issue, found));
     notices.forEach(to::println);
   }
 
@@ -76,16 +90,16 @@ final class Reading {
   }
 
   /** 3 errors, 1 warning, 12 notices. */
-  static String count(List<Problem> problems) {
+  static MarkedText count(List<Problem> problems) {
     StringBuilder text = new StringBuilder();
     for (Severity severity : Severity.values()) {
       long number = problems.stream().filter(each -> each.severity() == severity).count();
       text.append(text.length() > 0 ? ", " : "")
-          .append(number)
+          .append(MarkedText.number(number))
           .append(' ')
           .append(severity)
           .append(number == 1 ? "" : "s");
     }
-    return text.toString();
+    return new MarkedText(text.toString());
   }
 }

@@ -13,7 +13,12 @@ import java.util.Objects;
  * @param remedy what to do about it
  */
 public record Problem(
-    Severity severity, Reason reason, String sentence, Where where, String found, String remedy) {
+    Severity severity,
+    Reason reason,
+    MarkedText sentence,
+    Where where,
+    MarkedText found,
+    MarkedText remedy) {
   public Problem {
     Objects.requireNonNull(severity);
     Objects.requireNonNull(reason);
@@ -23,18 +28,46 @@ public record Problem(
     Objects.requireNonNull(remedy);
   }
 
+  /**
+   * One of texts.
+   *
+   * @param sentence in which numbers may be marked
+   * @param found in which nothing is
+   * @param remedy in which numbers may be marked
+   */
+  public Problem(
+      Severity severity, Reason reason, String sentence, Where where, String found, String remedy) {
+    this(
+        severity,
+        reason,
+        new MarkedText(sentence),
+        where,
+        MarkedText.asItIs(found),
+        new MarkedText(remedy));
+  }
+
   /** Whether this one stops the plan. */
   public boolean isError() {
     return severity == Severity.ERROR;
   }
 
+  /** {@code what is wrong (what was found)}. */
+  public MarkedText what() {
+    return new MarkedText(sentence.marked() + (found.isEmpty() ? "" : " (" + found.marked() + ")"));
+  }
+
   /** {@code file, sheet, row, column: what is wrong (what was found); what to do}. */
+  public MarkedText line() {
+    String place = where.toString();
+    return new MarkedText(
+        (place.isEmpty() ? "" : place + ": ")
+            + what().marked()
+            + (remedy.isEmpty() ? "" : "; " + remedy.marked()));
+  }
+
+  /** The line with its numbers written plainly. */
   @Override
   public String toString() {
-    String place = where.toString();
-    return (place.isEmpty() ? "" : place + ": ")
-        + sentence
-        + (found.isEmpty() ? "" : " (" + found + ")")
-        + (remedy.isEmpty() ? "" : "; " + remedy);
+    return line().toString();
   }
 }

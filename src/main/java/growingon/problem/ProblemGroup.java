@@ -51,7 +51,7 @@ public record ProblemGroup(List<Problem> problems) {
         where.file(),
         where.sheet(),
         where.column(),
-        problem.sentence());
+        problem.sentence().marked());
   }
 
   private Problem first() {
@@ -87,13 +87,15 @@ public record ProblemGroup(List<Problem> problems) {
     }
     Where where = new Where(first.where().file(), first.where().sheet(), 0, first.where().column());
     String about = about();
-    return "%d times %s: %s%s%s"
-        .formatted(
-            problems.size(),
-            where,
-            first.sentence(),
-            about.isEmpty() ? "" : " (" + about + ")",
-            first.remedy().isEmpty() ? "" : "; " + first.remedy());
+    String line =
+        "%s times %s: %s%s%s"
+            .formatted(
+                MarkedText.number(problems.size()),
+                where,
+                first.sentence().marked(),
+                about.isEmpty() ? "" : " (" + about + ")",
+                first.remedy().isEmpty() ? "" : "; " + first.remedy().marked());
+    return new MarkedText(line).toString();
   }
 
   /**
@@ -121,12 +123,13 @@ public record ProblemGroup(List<Problem> problems) {
         first.reason(),
         first.sentence(),
         new Where(of.file(), of.sheet(), 0, of.column()),
-        "%d times: %s".formatted(problems.size(), about()),
+        new MarkedText("%s times: %s".formatted(MarkedText.number(problems.size()), about())),
         first.remedy());
   }
 
   private static Problem alone(Problem of) {
-    return new Problem(Severity.NOTICE, of.reason(), of.sentence(), of.where(), of.found(), "");
+    return new Problem(
+        Severity.NOTICE, of.reason(), of.sentence(), of.where(), of.found(), MarkedText.NONE);
   }
 
   /** Names and rows that it is about. */
@@ -139,7 +142,7 @@ public record ProblemGroup(List<Problem> problems) {
   private List<String> names() {
     Map<String, Long> times =
         problems.stream()
-            .map(Problem::found)
+            .map(problem -> problem.found().marked())
             .filter(found -> !found.isEmpty())
             .collect(
                 Collectors.groupingBy(found -> found, LinkedHashMap::new, Collectors.counting()));
@@ -147,7 +150,7 @@ public record ProblemGroup(List<Problem> problems) {
         .map(
             each ->
                 each.getValue() > 1
-                    ? each.getKey() + " " + each.getValue() + " times"
+                    ? each.getKey() + " " + MarkedText.number(each.getValue()) + " times"
                     : each.getKey())
         .toList();
   }
@@ -171,6 +174,9 @@ public record ProblemGroup(List<Problem> problems) {
     if (all.size() <= NAMED + 1) {
       return String.join(between, all);
     }
-    return String.join(between, all.subList(0, NAMED)) + " and " + (all.size() - NAMED) + " more";
+    return String.join(between, all.subList(0, NAMED))
+        + " and "
+        + MarkedText.number(all.size() - NAMED)
+        + " more";
   }
 }

@@ -2,6 +2,7 @@ package growingon.project;
 
 import growingon.nursery.number.Writing;
 import growingon.nursery.route.StepsDone;
+import growingon.problem.MarkedText;
 import growingon.problem.Problem;
 import growingon.problem.Reason;
 import growingon.problem.Severity;
@@ -17,7 +18,9 @@ final class Remarks {
     String moved =
         years == 0
             ? "its later dated steps stay as they are"
-            : "its later dated steps move by " + years + (years == 1 ? " year" : " years");
+            : "its later dated steps move by "
+                + MarkedText.number(years)
+                + (years == 1 ? " year" : " years");
     return new Problem(
         Severity.NOTICE,
         Reason.ASSUMED,

@@ -9,6 +9,7 @@ import growingon.load.own.heading.OwnWords;
 import growingon.load.own.lot.OwnLot;
 import growingon.load.own.lot.Site;
 import growingon.load.own.row.ListRead;
+import growingon.problem.MarkedText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -98,6 +99,7 @@ class ListsFromElsewhereTest {
             "jeneverbes;2;60/80;verkocht 1 st");
     assertThat(read.lots().stream().map(OwnLot::row)).containsExactly(7, 8, 9, 10);
     assertThat(read.notices())
+        .extracting(MarkedText::toString)
         .contains(
             "5 rows with 42 plants are marked as sold, ordered or no stock and not read (rows 2, 3,"
                 + " 4, 5, 6)");
@@ -120,6 +122,7 @@ class ListsFromElsewhereTest {
             "olivo;60;mar 26");
     assertThat(read.lots().stream().map(OwnLot::row)).containsExactly(3, 4, 5, 6);
     assertThat(read.notices())
+        .extracting(MarkedText::toString)
         .contains("1 row with 60 plants is to come after the count and not read (row 7)");
   }
 
@@ -264,7 +267,9 @@ class ListsFromElsewhereTest {
             "F-2;Hainbuche;6",
             "F-3;Eibe;");
     assertThat(read.lots()).extracting(lot -> lot.quantity().getAsInt()).containsExactly(1, 6, 1);
-    assertThat(read.notices()).contains("a row without a number is one plant, as your title says");
+    assertThat(read.notices())
+        .extracting(MarkedText::toString)
+        .contains("a row without a number is one plant, as your title says");
   }
 
   @Test

@@ -9,6 +9,7 @@ import growingon.load.own.heading.OwnWords;
 import growingon.load.own.lot.OwnLot;
 import growingon.load.own.lot.Site;
 import growingon.load.own.row.ListRead;
+import growingon.problem.MarkedText;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -170,6 +171,7 @@ class ListsFromTheYardTest {
             "2 Hornbeam | 24 | 2023-11 | dead wood on two",
             "5 Holm oak | 50 | 2023-11 | ordered from Lowick");
     assertThat(read.notices())
+        .extracting(MarkedText::toString)
         .contains(
             "5 rows with 208 plants are marked as sold, ordered or no stock and not read (rows 3,"
                 + " 4, 6, 7, 9)");
@@ -191,6 +193,7 @@ class ListsFromTheYardTest {
         .containsExactly(
             "2 Hornbeam | 1 | trunk 47.7", "4 Hornbeam | 1 | trunk 63.7 | dead wood. mine.");
     assertThat(read.notices())
+        .extracting(MarkedText::toString)
         .contains(
             "3 rows with 3 plants are marked as sold, ordered or no stock and not read (rows 3, 5,"
                 + " 6)",
@@ -215,7 +218,9 @@ class ListsFromTheYardTest {
     assertThat(lots(read)).hasSize(4);
     assertThat(read.totals().stream().map(total -> total.stated() + " " + total.read()))
         .containsExactly("54 54", "75 75");
-    assertThat(read.notices()).contains("what stands below your total is not read (row 9)");
+    assertThat(read.notices())
+        .extracting(MarkedText::toString)
+        .contains("what stands below your total is not read (row 9)");
   }
 
   @Test
@@ -351,6 +356,7 @@ class ListsFromTheYardTest {
     assertThat(read.totals().stream().map(total -> total.stated() + " " + total.read()))
         .containsExactly("39 39", "24 24");
     assertThat(read.notices())
+        .extracting(MarkedText::toString)
         .contains(
             "is read as a chart: each cell is a lot, and stands where the heading above it says; no"
                 + " plants are row 3 \"door end, shade\", row 7 \"EMPTY\", row 11 \"NB 20 field"
@@ -380,7 +386,7 @@ class ListsFromTheYardTest {
                     .question()
                     .equals(
                         "do these plants stand in your nursery, or does a supplier offer them?"));
-    assertThat(read.notices().get(0)).contains("is what a supplier writes");
+    assertThat(read.notices().get(0).toString()).contains("is what a supplier writes");
   }
 
   @Test

@@ -1,5 +1,6 @@
 package growingon.load.cell;
 
+import growingon.problem.MarkedText;
 import growingon.problem.advice.ValueAdvice;
 
 /**
@@ -68,7 +69,7 @@ public record Range(double least, double most, boolean open, double usualLeast, 
   }
 
   private static String hundredths(double value) {
-    return Cell.Number.plain(Math.rint(value * 100) / 100);
+    return MarkedText.number(Math.rint(value * 100) / 100);
   }
 
   /** The value again, or a fault that says what is allowed. */
@@ -83,23 +84,23 @@ public record Range(double least, double most, boolean open, double usualLeast, 
     if (open && value < least + TINY) {
       throw new CellFault(
           where ->
-              ValueAdvice.outOfRange(where, shown, "at least " + Cell.Number.plain(least + TINY)));
+              ValueAdvice.outOfRange(where, shown, "at least " + MarkedText.number(least + TINY)));
     }
     return value;
   }
 
   private String atMost() {
-    return "at most " + Cell.Number.plain(most);
+    return "at most " + MarkedText.number(most);
   }
 
   /** As in "it must be 0 or more". */
   private String words() {
-    String low = Cell.Number.plain(least);
+    String low = MarkedText.number(least);
     if (most == LIMIT) {
       return open ? "more than " + low : low + " or more";
     }
     return open
         ? "more than " + low + " and " + atMost()
-        : "between " + low + " and " + Cell.Number.plain(most);
+        : "between " + low + " and " + MarkedText.number(most);
   }
 }

@@ -8,12 +8,14 @@ import growingon.load.own.text.Meaning;
 import growingon.load.row.Heading;
 import growingon.load.row.Row;
 import growingon.load.source.Answer;
+import growingon.load.source.FillRow;
 import growingon.load.source.Table;
 import growingon.load.source.TableFormat;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /** What a grower filled in of a list, and what they said that words mean. */
 public final class AnswersGiven {
@@ -73,6 +75,25 @@ public final class AnswersGiven {
       }
     }
     return answers;
+  }
+
+  /** The rows of the sheet to fill, answered or not, if there is one. */
+  public static Optional<List<FillRow>> rows(Tables tables) {
+    return tables
+        .find(TO_FILL)
+        .map(
+            table ->
+                table.rows().stream()
+                    .filter(row -> row.has(TABLE) && row.has(COLUMN))
+                    .map(
+                        row ->
+                            new FillRow(
+                                row.cell(TABLE).shown(),
+                                row.cell(ROW).shown(),
+                                row.cell(COLUMN).shown(),
+                                row.has(FILLED),
+                                row.where()))
+                    .toList());
   }
 
   /** What each cell to fill was told to move, in the order of the sheet. */

@@ -1,11 +1,14 @@
 package growingon.load.list;
 
 import growingon.load.cell.Findings;
+import growingon.load.cell.Texts;
+import growingon.load.file.AnswersGiven;
 import growingon.load.own.heading.HeadingRead;
 import growingon.load.own.heading.WhoseList;
 import growingon.load.own.row.ListRead;
 import growingon.load.own.row.SheetAccount;
 import growingon.load.own.row.StatedTotal;
+import growingon.load.source.Answer;
 import growingon.problem.Where;
 import growingon.problem.advice.ListAdvice;
 import java.util.List;
@@ -16,7 +19,7 @@ final class ListProblems {
 
   private ListProblems() {}
 
-  static void tell(ListRead read, Findings findings) {
+  static void tell(ListRead read, List<Answer> answers, Findings findings) {
     Where where = Where.file(read.file());
     if (read.accounts().stream().noneMatch(each -> each.read().equals("yes"))) {
       findings.add(
@@ -35,6 +38,10 @@ final class ListProblems {
       Where cell = new Where(read.file(), sheet(read, head.sheet()), head.row(), head.heading());
       if (head.ours().equals("?")) {
         findings.add(ListAdvice.openHeading(cell, head.example(), head.choices()));
+      } else if (head.isInDoubt()) {
+        if (answers.stream().noneMatch(answer -> isOf(answer, head, read))) {
+          findings.add(ListAdvice.headingInDoubt(cell, head.ours(), head.others()));
+        }
       } else if (head.isPlantARow()) {
         findings.add(ListAdvice.plantARow(where));
       } else if (head.how() == HeadingRead.How.BY_ITS_CELLS
@@ -53,6 +60,12 @@ final class ListProblems {
                         new Where(read.file(), sheet(read, title.sheet()), title.row(), ""),
                         title.text())));
     read.notices().forEach(notice -> findings.add(ListAdvice.said(where, notice)));
+  }
+
+  private static boolean isOf(Answer answer, HeadingRead head, ListRead read) {
+    return answer.table().equals(AnswersGiven.OWN_WORDS.name())
+        && answer.column().equals(read.kind().heading())
+        && Texts.key(answer.row()).equals(Texts.key(head.heading()));
   }
 
   /** A file without sheets is named once. */

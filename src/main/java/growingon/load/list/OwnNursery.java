@@ -126,7 +126,7 @@ public final class OwnNursery {
 
   private void add(ListRead asNamed) {
     ListRead read = asNamed.named(this::unlikeOthers);
-    ListProblems.tell(read, findings);
+    ListProblems.tell(read, said.answers(), findings);
     addRead(read);
   }
 
@@ -243,7 +243,8 @@ public final class OwnNursery {
 
   /** The lists as read, for the report. */
   public OwnReport report() {
-    return new OwnReport(lists, usual, fills, moved, said.site().writing());
+    return new OwnReport(
+        lists, usual, fills, moved, fill -> said.rowOf(fill, fills), said.site().writing());
   }
 
   /** The values of a plan, the usual ones marked. */

@@ -3,9 +3,13 @@ package growingon.load.list;
 import growingon.load.file.AnswersGiven;
 import growingon.load.file.NurseryFiles;
 import growingon.load.own.heading.OwnWords;
+import growingon.load.own.question.Fill;
 import growingon.load.own.question.Moved;
 import growingon.load.source.Answer;
+import growingon.load.source.FillRow;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.stream.Stream;
 
 /**
@@ -15,11 +19,17 @@ import java.util.stream.Stream;
  * @param answers of the sheet to fill
  * @param site what its settings say of its site and money
  * @param moved what each cell to fill was told to move
+ * @param toFill rows of the sheet to fill, if there is one
  */
-public record Said(OwnWords words, List<Answer> answers, SiteSaid site, Moved moved) {
+public record Said(
+    OwnWords words,
+    List<Answer> answers,
+    SiteSaid site,
+    Moved moved,
+    Optional<List<FillRow>> toFill) {
   /** Nothing is said yet. */
   public static final Said NOTHING =
-      new Said(OwnWords.NONE, List.of(), SiteSaid.NOTHING, Moved.UNKNOWN);
+      new Said(OwnWords.NONE, List.of(), SiteSaid.NOTHING, Moved.UNKNOWN, Optional.empty());
 
   public Said {
     answers = List.copyOf(answers);
@@ -31,11 +41,26 @@ public record Said(OwnWords words, List<Answer> answers, SiteSaid site, Moved mo
         AnswersGiven.words(files.tables()),
         AnswersGiven.of(files.tables()),
         SiteSaid.of(files),
-        AnswersGiven.moved(files.tables()));
+        AnswersGiven.moved(files.tables()),
+        AnswersGiven.rows(files.tables()));
   }
 
   Said and(Answer answer) {
     return new Said(
-        words, Stream.concat(answers.stream(), Stream.of(answer)).toList(), site, moved);
+        words, Stream.concat(answers.stream(), Stream.of(answer)).toList(), site, moved, toFill);
+  }
+
+  /**
+   * Row of a question on the sheet to fill, if it is there. Where there is no sheet yet, it will be
+   * laid out with all that is asked now below its headings.
+   */
+  OptionalInt rowOf(Fill asked, List<Fill> all) {
+    if (toFill.isEmpty()) {
+      return OptionalInt.of(all.indexOf(asked) + 2);
+    }
+    return toFill.get().stream()
+        .filter(row -> !row.answered() && row.asks(asked))
+        .mapToInt(row -> row.where().row())
+        .findFirst();
   }
 }

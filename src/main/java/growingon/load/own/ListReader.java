@@ -20,6 +20,7 @@ import growingon.load.own.sheet.Sheet;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.text.Keys;
+import growingon.problem.MarkedText;
 import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -113,7 +114,7 @@ public final class ListReader {
         questions,
         reads.stream().map(SheetRead::account).toList(),
         lists.stream().flatMap(read -> read.totals.stream()).toList(),
-        notices,
+        notices.stream().map(MarkedText::new).toList(),
         lists.stream()
             .map(read -> read.counted)
             .flatMap(Optional::stream)

@@ -1,6 +1,5 @@
 package growingon.load.row;
 
-import growingon.load.cell.Cell;
 import growingon.nursery.time.MonthShares;
 import growingon.problem.advice.ValueAdvice;
 import java.util.ArrayList;
@@ -31,11 +30,11 @@ public final class MonthLists {
     double sum = values.stream().mapToDouble(Double::doubleValue).sum();
     double whole = sum > 10 ? 100 : 1;
     if (Math.abs(sum - whole) > TOLERANCE * whole + 1e-9) {
-      row.fail(heading, where -> ValueAdvice.sharesDoNotSum(where, Cell.Number.plain(sum)));
+      row.fail(heading, where -> ValueAdvice.sharesDoNotSum(where, sum));
       return Optional.empty();
     }
     if (Math.abs(sum - whole) > 1e-9 * whole) {
-      row.remark(heading, where -> ValueAdvice.sharesScaled(where, Cell.Number.plain(sum)));
+      row.remark(heading, where -> ValueAdvice.sharesScaled(where, sum));
     }
     return Optional.of(MonthShares.of(values.stream().mapToDouble(Double::doubleValue).toArray()));
   }

@@ -209,7 +209,7 @@ public final class SettingsReader {
             .hemisphere(hemisphere)
             .seasonStart(seasonStart)
             .currency(currency)
-            .exchangeRates(rates(row, currency, writing, findings))
+            .exchangeRates(rates(row, currency, findings))
             .hoursAvailable(hours);
     readMoney(row, currency, made);
     made.winter(winter(row, hemisphere.usualWinter())).winterGapMm(winterGap);
@@ -301,8 +301,7 @@ public final class SettingsReader {
     return new MonthSpan(from.getValue(), to.getValue());
   }
 
-  private static Map<String, Double> rates(
-      Row row, String currency, Writing writing, Findings findings) {
+  private static Map<String, Double> rates(Row row, String currency, Findings findings) {
     Map<String, Double> rates = new LinkedHashMap<>();
     if (row.cell(NurseryShape.EXCHANGE_RATES) instanceof Fields fields) {
       Row each =
@@ -314,14 +313,13 @@ public final class SettingsReader {
               row.style(),
               findings);
       for (String typed : each.headings()) {
-        rate(each, typed, currency, writing)
-            .ifPresent(rate -> rates.put(Currency.code(typed).get(), rate));
+        rate(each, typed, currency).ifPresent(rate -> rates.put(Currency.code(typed).get(), rate));
       }
     }
     return rates;
   }
 
-  private static Optional<Double> rate(Row row, String typed, String currency, Writing writing) {
+  private static Optional<Double> rate(Row row, String typed, String currency) {
     if (Currency.code(typed).isEmpty()) {
       row.fail(typed, where -> SettingsAdvice.notACurrency(where, typed));
       return Optional.empty();
@@ -329,11 +327,7 @@ public final class SettingsReader {
     Optional<Double> rate = row.find(typed, As.number(Range.OVER_ZERO));
     rate.ifPresent(
         value ->
-            row.remark(
-                typed,
-                where ->
-                    SettingsAdvice.exchangeRate(
-                        where, typed, writing.marked(Double.toString(value)), currency)));
+            row.remark(typed, where -> SettingsAdvice.exchangeRate(where, typed, value, currency)));
     return rate;
   }
 }

@@ -25,9 +25,7 @@ public record Answer(
     String table, String row, String column, Cell cell, String usual, Where where) {
   /** Whether it answers a question, so that this need not be asked again. */
   public boolean isTo(Fill asked) {
-    return table.equals(Texts.key(asked.table()))
-        && Texts.key(row).equals(Texts.key(asked.row()))
-        && column.equals(Texts.key(asked.column()));
+    return new FillRow(table, row, column, true, where).asks(asked);
   }
 
   /** Whether it is of the rows of lists of a kind. */

@@ -1,5 +1,6 @@
 package growingon.nursery.number;
 
+import growingon.problem.MarkedText;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.time.LocalDate;
@@ -133,16 +134,19 @@ public record Writing(Digits digits, Days days, Sign sign) {
     if (!Double.isFinite(number)) {
       return Double.toString(number);
     }
-    StringBuilder text =
-        new StringBuilder(
-            BigDecimal.valueOf(Math.abs(number))
-                .setScale(places, RoundingMode.HALF_UP)
-                .toPlainString());
-    int whole = text.length() - (places == 0 ? 0 : places + 1);
-    for (int comma = whole - 3; comma > 0; comma -= 3) {
+    String digits =
+        BigDecimal.valueOf(Math.abs(number)).setScale(places, RoundingMode.HALF_UP).toPlainString();
+    return (number < 0 ? "-" : "") + grouped(digits);
+  }
+
+  /** Digits, with or without decimals, with a comma between thousands. */
+  private static String grouped(String digits) {
+    StringBuilder text = new StringBuilder(digits);
+    int point = digits.indexOf('.');
+    for (int comma = (point < 0 ? digits.length() : point) - 3; comma > 0; comma -= 3) {
       text.insert(comma, ',');
     }
-    return number < 0 ? text.insert(0, '-').toString() : text.toString();
+    return text.toString();
   }
 
   /** 1234.5 in these marks; a text of digits as English has them. */
@@ -209,6 +213,13 @@ public record Writing(Digits digits, Days days, Sign sign) {
         .matcher(parted)
         .replaceAll(String.valueOf(digits.decimal))
         .replace('\u0000', digits.thousands);
+  }
+
+  /** What is said of an input, with the numbers of our own in these marks. */
+  public String told(MarkedText said) {
+    return said.told(
+        plain ->
+            marked(plain.startsWith("-") ? "-" + grouped(plain.substring(1)) : grouped(plain)));
   }
 
   /** A value as a file of the grower's has it, in these marks if it is numbers only. */

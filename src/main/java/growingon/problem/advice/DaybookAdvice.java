@@ -6,6 +6,7 @@ import static growingon.problem.advice.Wording.notice;
 import static growingon.problem.advice.Wording.shown;
 import static growingon.problem.advice.Wording.warning;
 
+import growingon.problem.MarkedText;
 import growingon.problem.Problem;
 import growingon.problem.Reason;
 import growingon.problem.Where;
@@ -49,19 +50,19 @@ public final class DaybookAdvice {
   }
 
   public static Problem goneWithoutALine(
-      Where where, String lot, String gone, String before, String found, LocalDate counted) {
+      Where where, String lot, double gone, double before, double found, LocalDate counted) {
     return warning(
         where,
         Reason.MISSING,
-        gone
+        tenths(gone)
             + " plants of "
             + shown(lot)
             + " are gone without a line by "
             + counted
             + ": "
-            + before
+            + tenths(before)
             + " were alive, "
-            + found
+            + tenths(found)
             + " were found",
         "",
         "enter them in the daybook as sold, died, culled, used or lost, or their receipts");
@@ -124,7 +125,8 @@ public final class DaybookAdvice {
     return warning(
         where,
         Reason.MISSING,
-        "no list has measured trunks of %s, so %.0f mm are taken".formatted(shown(lot), taken),
+        "no list has measured trunks of %s, so %s mm are taken"
+            .formatted(shown(lot), MarkedText.number(taken, 0)),
         "",
         "fill in the trunk in this row");
   }
@@ -245,17 +247,17 @@ public final class DaybookAdvice {
         Reason.MISSING,
         rows == 1
             ? "1 row to count was left blank and is passed over"
-            : rows + " rows to count were left blank and are passed over",
+            : MarkedText.number(rows) + " rows to count were left blank and are passed over",
         "",
         "");
   }
 
   public static Problem moreThanAlive(
       Where where,
-      String found,
+      double found,
       String lot,
       String what,
-      String alive,
+      double alive,
       int rows,
       List<Where> lastRows) {
     return warning(
@@ -266,49 +268,55 @@ public final class DaybookAdvice {
             + " "
             + what
             + " than the "
-            + alive
+            + tenths(alive)
             + " alive"
             + by(rows, lastRows),
-        found,
+        new MarkedText(tenths(found)),
         "correct the row that is wrong, or enter plants that were found or returned");
   }
 
-  public static Problem countRises(Where where, String found, String lot, String alive) {
+  public static Problem countRises(Where where, double found, String lot, double alive) {
     return warning(
         where,
         Reason.CONTRADICTION,
-        "more plants of " + shown(lot) + " are counted than the " + alive + " that were alive",
-        found,
+        "more plants of "
+            + shown(lot)
+            + " are counted than the "
+            + tenths(alive)
+            + " that were alive",
+        new MarkedText(tenths(found)),
         "enter plants that were found or returned, or correct the count");
   }
 
-  public static Problem returnedWithoutRefund(Where where, String lot, String plants) {
+  public static Problem returnedWithoutRefund(Where where, String lot, double plants) {
     return warning(
         where,
         Reason.CONTRADICTION,
         "plants of " + shown(lot) + " came back, and nothing says what was paid back for them",
-        plants,
+        new MarkedText(tenths(plants)),
         "enter the amount paid back, 0 if there was none");
   }
 
   public static Problem invoiceWithoutCarriage(
-      Where where, String lot, String amount, String charges) {
+      Where where, String lot, double amount, double charges) {
     return warning(
         where,
         Reason.CONTRADICTION,
         "this is about the price of the plants of "
             + shown(lot)
             + " alone, without the "
-            + charges
+            + tenths(charges)
             + " planned for carriage and charges; it counts as the whole invoice",
-        amount,
+        new MarkedText(tenths(amount)),
         "if carriage was billed apart, enter a line spent with the reason carriage");
   }
 
   public static Problem gradeNotReached(
       Where where, String found, String lot, int months, long thickestMm) {
     String training =
-        months < 0 ? "its training has not started" : "it is in training for " + months + " months";
+        months < 0
+            ? "its training has not started"
+            : "it is in training for " + MarkedText.number(months) + " months";
     return warning(
         where,
         Reason.CONTRADICTION,
@@ -317,7 +325,7 @@ public final class DaybookAdvice {
             + " cannot have reached this grade: "
             + training
             + " and its thickest are about "
-            + thickestMm
+            + MarkedText.number(thickestMm)
             + " mm",
         found,
         "correct the grade, or the lot's trunk and training since");
@@ -343,6 +351,10 @@ public final class DaybookAdvice {
         "add it to the stock list");
   }
 
+  private static String tenths(double number) {
+    return MarkedText.number(Math.round(number * 10) / 10.0);
+  }
+
   /** As in " by rows 3, 5 and 8 before it". */
   private static String by(int rows, List<Where> last) {
     if (rows == 0) {
@@ -351,7 +363,7 @@ public final class DaybookAdvice {
     List<String> numbers = last.stream().map(row -> Integer.toString(row.row())).toList();
     String these = (numbers.size() == 1 ? "row " : "rows ") + list(numbers);
     return rows > numbers.size()
-        ? " by " + rows + " rows before it, the last of them " + these
+        ? " by " + MarkedText.number(rows) + " rows before it, the last of them " + these
         : " by " + these + " before it";
   }
 }

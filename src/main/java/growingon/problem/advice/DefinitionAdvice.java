@@ -5,6 +5,7 @@ import static growingon.problem.advice.Wording.list;
 import static growingon.problem.advice.Wording.shown;
 import static growingon.problem.advice.Wording.warning;
 
+import growingon.problem.MarkedText;
 import growingon.problem.Problem;
 import growingon.problem.Reason;
 import growingon.problem.Where;
@@ -20,17 +21,20 @@ public final class DefinitionAdvice {
     return error(
         where,
         Reason.DUPLICATE,
-        "two grades of the ladder have the rank " + rank,
+        "two grades of the ladder have the rank " + MarkedText.number(rank),
         "",
         "give each its own");
   }
 
   public static Problem trunkFallsUpLadder(
-      Where where, String found, String lower, String lowerTrunk) {
+      Where where, String found, String lower, double lowerTrunkMm) {
     return error(
         where,
         Reason.CONTRADICTION,
-        "the least trunk is less than the " + lowerTrunk + " mm of the lower grade " + shown(lower),
+        "the least trunk is less than the "
+            + MarkedText.number(lowerTrunkMm)
+            + " mm of the lower grade "
+            + shown(lower),
         found,
         "correct trunks or ranks");
   }
@@ -49,8 +53,8 @@ public final class DefinitionAdvice {
     return warning(
         where,
         Reason.CONTRADICTION,
-        "the measures give %.2f litres to the brim, but %.2f litres are stated and used"
-            .formatted(brim, stated),
+        "the measures give %s litres to the brim, but %s litres are stated and used"
+            .formatted(MarkedText.number(brim, 2), MarkedText.number(stated, 2)),
         found,
         "a label is not a volume: leave litres empty to use the measures");
   }

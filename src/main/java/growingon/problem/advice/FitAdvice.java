@@ -1,5 +1,6 @@
 package growingon.problem.advice;
 
+import growingon.problem.MarkedText;
 import growingon.problem.Problem;
 import growingon.problem.Reason;
 import growingon.problem.Severity;
@@ -154,8 +155,8 @@ public final class FitAdvice {
     return new Problem(
         Severity.NOTICE,
         Reason.UNKNOWN_NAME,
-        "%d of %d rows of this earlier list are left out: their plants, pots or routes are not those"
-                .formatted(left, all)
+        "%s of %s rows of this earlier list are left out: their plants, pots or routes are not those"
+                .formatted(MarkedText.number(left), MarkedText.number(all))
             + " of the nursery now",
         where,
         "",
@@ -172,14 +173,14 @@ public final class FitAdvice {
         "call that heading trunk mm in the list, or say so on the sheet own words (kind heading)");
   }
 
-  public static Problem keptUnread(Where where, String why) {
+  public static Problem keptUnread(Where where, MarkedText why) {
     return new Problem(
         Severity.WARNING,
         Reason.WRONG_VALUE,
-        "this kept plan cannot be read and is not scored",
+        new MarkedText("this kept plan cannot be read and is not scored"),
         where,
         why,
-        "keep the plan again where its figures matter");
+        new MarkedText("keep the plan again where its figures matter"));
   }
 
   private static Problem error(

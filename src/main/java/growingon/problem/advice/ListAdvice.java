@@ -2,6 +2,7 @@ package growingon.problem.advice;
 
 import static growingon.problem.advice.Wording.notice;
 
+import growingon.problem.MarkedText;
 import growingon.problem.Problem;
 import growingon.problem.Reason;
 import growingon.problem.Severity;
@@ -73,7 +74,8 @@ public final class ListAdvice {
     return new Problem(
         Severity.ERROR,
         Reason.WRONG_VALUE,
-        "%d lots are more than can be planned together (%d)".formatted(lots, most),
+        "%s lots are more than can be planned together (%s)"
+            .formatted(MarkedText.number(lots), MarkedText.number(most)),
         where,
         "",
         "plan a sheet or a place at a time, or put rows of one plant and size together");
@@ -84,7 +86,8 @@ public final class ListAdvice {
     return new Problem(
         Severity.ERROR,
         Reason.WRONG_VALUE,
-        "%d offers are more than can be looked through (%d)".formatted(offers, most),
+        "%s offers are more than can be looked through (%s)"
+            .formatted(MarkedText.number(offers), MarkedText.number(most)),
         where,
         "",
         "keep in the list what you may buy");
@@ -118,10 +121,12 @@ public final class ListAdvice {
     return new Problem(
         Severity.ERROR,
         Reason.WRONG_VALUE,
-        "%d of %d rows cannot be read".formatted(asked, all),
+        new MarkedText(
+            "%s of %s rows cannot be read"
+                .formatted(MarkedText.number(asked), MarkedText.number(all))),
         where,
         few(rows),
-        "see which column is the number; write whole numbers there");
+        new MarkedText("see which column is the number; write whole numbers there"));
   }
 
   /** A few rows cannot be read and are left out. */
@@ -129,17 +134,26 @@ public final class ListAdvice {
     return new Problem(
         Severity.WARNING,
         Reason.WRONG_VALUE,
-        "%d %s cannot be read and %s left out"
-            .formatted(asked, asked == 1 ? "row" : "rows", asked == 1 ? "is" : "are"),
+        new MarkedText(
+            "%s %s cannot be read and %s left out"
+                .formatted(
+                    MarkedText.number(asked),
+                    asked == 1 ? "row" : "rows",
+                    asked == 1 ? "is" : "are")),
         where,
         few(rows),
-        "answer in to fill");
+        new MarkedText("answer in to fill"));
   }
 
-  private static String few(List<String> rows) {
-    return rows.size() <= FEW
-        ? String.join(", ", rows)
-        : "%s and %d more".formatted(String.join(", ", rows.subList(0, FEW)), rows.size() - FEW);
+  private static MarkedText few(List<String> rows) {
+    if (rows.size() <= FEW) {
+      return MarkedText.asItIs(String.join(", ", rows));
+    }
+    return new MarkedText(
+        "%s and %s more"
+            .formatted(
+                MarkedText.asItIs(String.join(", ", rows.subList(0, FEW))),
+                MarkedText.number(rows.size() - FEW)));
   }
 
   /** A heading that may be several things. */
@@ -177,12 +191,24 @@ public final class ListAdvice {
         "say otherwise in own words");
   }
 
+  /** A heading that is taken as one thing and may be others. */
+  public static Problem headingInDoubt(Where where, String ours, List<String> others) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.ASSUMED,
+        "this column is taken as %s, and may be %s".formatted(ours, String.join(" or ", others)),
+        where,
+        "",
+        "say so in to fill");
+  }
+
   /** A total of the list that its rows do not make. */
   public static Problem wrongTotal(Where where, long stated, long read, String why) {
     return new Problem(
         Severity.WARNING,
         Reason.CONTRADICTION,
-        "the total says %d, the rows add up to %d".formatted(stated, read),
+        "the total says %s, the rows add up to %s"
+            .formatted(MarkedText.number(stated), MarkedText.number(read)),
         where,
         why,
         "see which is right");
@@ -200,8 +226,9 @@ public final class ListAdvice {
   }
 
   /** Anything else that was done with the list. */
-  public static Problem said(Where where, String sentence) {
-    return new Problem(Severity.WARNING, Reason.ASSUMED, sentence, where, "", "");
+  public static Problem said(Where where, MarkedText sentence) {
+    return new Problem(
+        Severity.WARNING, Reason.ASSUMED, sentence, where, MarkedText.NONE, MarkedText.NONE);
   }
 
   /** A list that own words name is not there any more. */
@@ -249,8 +276,9 @@ public final class ListAdvice {
     return notice(
         where,
         Reason.ASSUMED,
-        "%d %s laid out for the north %s half a year later, since the hemisphere is south"
-            .formatted(steps, steps == 1 ? "step" : "steps", steps == 1 ? "is" : "are"),
+        "%s %s laid out for the north %s half a year later, since the hemisphere is south"
+            .formatted(
+                MarkedText.number(steps), steps == 1 ? "step" : "steps", steps == 1 ? "is" : "are"),
         "",
         "");
   }

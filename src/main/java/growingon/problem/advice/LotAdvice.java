@@ -5,6 +5,7 @@ import static growingon.problem.advice.Wording.list;
 import static growingon.problem.advice.Wording.shown;
 import static growingon.problem.advice.Wording.warning;
 
+import growingon.problem.MarkedText;
 import growingon.problem.Problem;
 import growingon.problem.Reason;
 import growingon.problem.Where;
@@ -116,7 +117,7 @@ public final class LotAdvice {
     return error(
         where,
         Reason.CONTRADICTION,
-        "more plants are kept than the " + quantity + " there are",
+        "more plants are kept than the " + MarkedText.number(quantity) + " there are",
         Integer.toString(kept),
         "correct one of them");
   }

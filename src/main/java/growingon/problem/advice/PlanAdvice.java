@@ -4,6 +4,7 @@ import static growingon.problem.advice.Wording.error;
 import static growingon.problem.advice.Wording.shown;
 import static growingon.problem.advice.Wording.warning;
 
+import growingon.problem.MarkedText;
 import growingon.problem.Problem;
 import growingon.problem.Reason;
 import growingon.problem.Where;
@@ -63,7 +64,11 @@ public final class PlanAdvice {
     return error(
         where,
         Reason.DUPLICATE,
-        "the offer " + shown(offer) + " has two prices from " + least + " plants",
+        "the offer "
+            + shown(offer)
+            + " has two prices from "
+            + MarkedText.number(least)
+            + " plants",
         "",
         "give each price break its own least");
   }
@@ -72,7 +77,7 @@ public final class PlanAdvice {
     return error(
         where,
         Reason.CONTRADICTION,
-        "the most is below the least of " + least,
+        "the most is below the least of " + MarkedText.number(least),
         Integer.toString(most),
         "correct one of them");
   }
@@ -172,7 +177,11 @@ public final class PlanAdvice {
     return error(
         where,
         Reason.OUT_OF_RANGE,
-        "of the offer " + shown(offer) + " at least " + least + " plants must be taken",
+        "of the offer "
+            + shown(offer)
+            + " at least "
+            + MarkedText.number(least)
+            + " plants must be taken",
         Integer.toString(quantity),
         "take that many, or 0");
   }
@@ -181,7 +190,7 @@ public final class PlanAdvice {
     return error(
         where,
         Reason.OUT_OF_RANGE,
-        "the offer " + shown(offer) + " is sold in multiples of " + multiple,
+        "the offer " + shown(offer) + " is sold in multiples of " + MarkedText.number(multiple),
         Integer.toString(quantity),
         "take a multiple");
   }
@@ -190,7 +199,11 @@ public final class PlanAdvice {
     return error(
         where,
         Reason.OUT_OF_RANGE,
-        "of the offer " + shown(offer) + " at most " + most + " plants can be had",
+        "of the offer "
+            + shown(offer)
+            + " at most "
+            + MarkedText.number(most)
+            + " plants can be had",
         Integer.toString(quantity),
         "take fewer");
   }

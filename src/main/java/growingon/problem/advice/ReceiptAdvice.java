@@ -4,6 +4,7 @@ import static growingon.problem.advice.Wording.error;
 import static growingon.problem.advice.Wording.shown;
 import static growingon.problem.advice.Wording.warning;
 
+import growingon.problem.MarkedText;
 import growingon.problem.Problem;
 import growingon.problem.Reason;
 import growingon.problem.Where;
@@ -76,12 +77,12 @@ public final class ReceiptAdvice {
         "leave the species empty, or name the right lot");
   }
 
-  public static Problem fitsNoLot(Where where, String plants, String why) {
+  public static Problem fitsNoLot(Where where, long plants, String why) {
     return warning(
         where,
         Reason.CONTRADICTION,
         "fits no lot: " + why + "; it counts among the receipts of no lot",
-        plants,
+        new MarkedText(MarkedText.number(plants) + " plants"),
         "name the lot, or correct number, grade or the stock lists");
   }
 }

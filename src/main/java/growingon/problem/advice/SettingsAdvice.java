@@ -5,6 +5,7 @@ import static growingon.problem.advice.Wording.list;
 import static growingon.problem.advice.Wording.notice;
 import static growingon.problem.advice.Wording.warning;
 
+import growingon.problem.MarkedText;
 import growingon.problem.Problem;
 import growingon.problem.Reason;
 import growingon.problem.Where;
@@ -97,9 +98,13 @@ public final class SettingsAdvice {
         "write its code of three letters, such as EUR");
   }
 
-  public static Problem exchangeRate(Where where, String foreign, String rate, String currency) {
+  public static Problem exchangeRate(Where where, String foreign, double rate, String currency) {
     return notice(
-        where, Reason.ASSUMED, "1 " + foreign + " counts as " + rate + " " + currency, "", "");
+        where,
+        Reason.ASSUMED,
+        "1 " + foreign + " counts as " + MarkedText.number(rate) + " " + currency,
+        "",
+        "");
   }
 
   public static Problem hoursTwice(Where where, Where there) {

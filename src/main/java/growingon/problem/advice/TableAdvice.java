@@ -5,6 +5,7 @@ import static growingon.problem.advice.Wording.isJson;
 import static growingon.problem.advice.Wording.list;
 import static growingon.problem.advice.Wording.warning;
 
+import growingon.problem.MarkedText;
 import growingon.problem.Problem;
 import growingon.problem.Reason;
 import growingon.problem.Where;
@@ -46,7 +47,7 @@ public final class TableAdvice {
     return warning(
         where,
         Reason.UNKNOWN_NAME,
-        more + " more headings are not known, their columns are not read",
+        MarkedText.number(more) + " more headings are not known, their columns are not read",
         "",
         "");
   }

@@ -5,6 +5,7 @@ import static growingon.problem.advice.Wording.notice;
 import static growingon.problem.advice.Wording.shown;
 import static growingon.problem.advice.Wording.warning;
 
+import growingon.problem.MarkedText;
 import growingon.problem.Problem;
 import growingon.problem.Reason;
 import growingon.problem.Where;
@@ -77,7 +78,7 @@ public final class TrunkAdvice {
         ranges == 1
             ? "this range counts in the unit of its heading, but is also a girth class of the trade"
             : "the "
-                + ranges
+                + MarkedText.number(ranges)
                 + " ranges here count in the unit of their heading, but all are also girth classes"
                 + " of the trade",
         found,
@@ -89,6 +90,8 @@ public final class TrunkAdvice {
     if (rows == 0) {
       return "";
     }
-    return rows == 1 ? "; 1 more row is read so" : "; " + rows + " more rows are read so";
+    return rows == 1
+        ? "; 1 more row is read so"
+        : "; " + MarkedText.number(rows) + " more rows are read so";
   }
 }

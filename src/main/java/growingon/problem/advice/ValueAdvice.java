@@ -6,6 +6,7 @@ import static growingon.problem.advice.Wording.notice;
 import static growingon.problem.advice.Wording.shown;
 import static growingon.problem.advice.Wording.warning;
 
+import growingon.problem.MarkedText;
 import growingon.problem.Problem;
 import growingon.problem.Reason;
 import growingon.problem.Where;
@@ -125,28 +126,30 @@ public final class ValueAdvice {
   }
 
   public static Problem roomLooksLikeASlip(
-      String place, String needed, String usable, String month) {
+      String place, double neededM2, double usableM2, String month) {
     return warning(
         Where.NOWHERE,
         Reason.OUT_OF_RANGE,
         "the place "
             + shown(place)
             + " would need "
-            + needed
-            + " in "
+            + MarkedText.number(neededM2, 1)
+            + " m² in "
             + month
             + " and has "
-            + usable
-            + ", which looks like a slip",
+            + MarkedText.number(usableM2, 1)
+            + " m², which looks like a slip",
         "",
         "see to the numbers of plants, their spacing and pots, and its square metres");
   }
 
-  public static Problem potIsHuge(Where where, String found, String litres) {
+  public static Problem potIsHuge(Where where, String found, double litres) {
     return warning(
         where,
         Reason.OUT_OF_RANGE,
-        "this looks like a slip, as the pot holds " + litres + " litres by its measures",
+        "this looks like a slip, as the pot holds "
+            + MarkedText.number(litres, 0)
+            + " litres by its measures",
         found,
         "see that they are in mm");
   }
@@ -247,7 +250,7 @@ public final class ValueAdvice {
     return error(
         where,
         Reason.OUT_OF_RANGE,
-        "a name has at most " + most + " letters",
+        "a name has at most " + MarkedText.number(most) + " letters",
         found,
         "shorten it; longer texts belong under note");
   }
@@ -284,25 +287,25 @@ public final class ValueAdvice {
     return error(
         where,
         Reason.WRONG_VALUE,
-        "twelve numbers are needed, January first, but there are " + count,
+        "twelve numbers are needed, January first, but there are " + MarkedText.number(count),
         found,
         "write one for each month");
   }
 
-  public static Problem sharesDoNotSum(Where where, String sum) {
+  public static Problem sharesDoNotSum(Where where, double sum) {
     return error(
         where,
         Reason.CONTRADICTION,
-        "the twelve shares must sum to 1 or 100, but sum to " + sum,
+        "the twelve shares must sum to 1 or 100, but sum to " + MarkedText.number(sum),
         "",
         "correct them");
   }
 
-  public static Problem sharesScaled(Where where, String sum) {
+  public static Problem sharesScaled(Where where, double sum) {
     return notice(
         where,
         Reason.ASSUMED,
-        "the twelve shares sum to " + sum + " and are scaled to the whole",
+        "the twelve shares sum to " + MarkedText.number(sum) + " and are scaled to the whole",
         "",
         "");
   }

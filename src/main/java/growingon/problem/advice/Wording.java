@@ -1,5 +1,6 @@
 package growingon.problem.advice;
 
+import growingon.problem.MarkedText;
 import growingon.problem.Problem;
 import growingon.problem.Reason;
 import growingon.problem.Severity;
@@ -38,10 +39,21 @@ final class Wording {
     return new Problem(severity, reason, sentence, where, shown(found), remedy);
   }
 
+  /** One of a number that was reckoned, and so is not as it stands in an input. */
+  static Problem warning(
+      Where where, Reason reason, String sentence, MarkedText found, String remedy) {
+    return new Problem(
+        Severity.WARNING, reason, new MarkedText(sentence), where, found, new MarkedText(remedy));
+  }
+
   /** Fit to print: one line, not too long, nothing that hides or turns the text around it. */
   static String shown(String text) {
     String seen =
-        text.replaceAll("[\\p{Cc}\\p{Zl}\\p{Zp}]+", " ").replaceAll("\\p{Cf}", "").strip();
+        MarkedText.asItIs(text)
+            .toString()
+            .replaceAll("[\\p{Cc}\\p{Zl}\\p{Zp}]+", " ")
+            .replaceAll("\\p{Cf}", "")
+            .strip();
     int letters = seen.codePointCount(0, seen.length());
     return letters <= LONGEST
         ? seen

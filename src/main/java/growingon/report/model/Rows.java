@@ -1,5 +1,6 @@
 package growingon.report.model;
 
+import growingon.problem.MarkedText;
 import growingon.report.text.Plants;
 import java.util.ArrayList;
 import java.util.List;
@@ -25,6 +26,11 @@ public final class Rows {
 
   /** Empty text leaves a cell empty. */
   public static String text(String value) {
+    return value.isEmpty() ? null : value;
+  }
+
+  /** Empty text leaves a cell empty. */
+  public static MarkedText text(MarkedText value) {
     return value.isEmpty() ? null : value;
   }
 

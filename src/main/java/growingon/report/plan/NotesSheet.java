@@ -11,6 +11,7 @@ import growingon.project.pot.Weight;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
+import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
 import growingon.report.text.Cautions;
@@ -59,16 +60,10 @@ public final class NotesSheet {
     return TableOf.<Problem>table("problems", "What was found while reading and planning")
         .note("Warnings want a look; notices say what was assumed or worked out.")
         .text("severity", each -> each.severity().toString())
-        .longText(
-            "what",
-            each -> each.sentence() + (each.found().isEmpty() ? "" : " (" + each.found() + ")"))
-        .text("where", each -> unlessEmpty(each.where().toString()))
-        .longText("what to do", each -> unlessEmpty(each.remedy()))
+        .longText("what", Problem::what)
+        .text("where", each -> Rows.text(each.where().toString()))
+        .longText("what to do", each -> Rows.text(each.remedy()))
         .of(problems.stream().sorted(Comparator.comparing(Problem::severity)).toList());
-  }
-
-  private static String unlessEmpty(String text) {
-    return text.isEmpty() ? null : text;
   }
 
   /** A line of a table of words. */

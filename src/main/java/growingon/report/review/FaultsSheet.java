@@ -20,9 +20,7 @@ final class FaultsSheet {
         List.of("Nothing was guessed away: put these right in the files, then review again."),
         TableOf.<Problem>table("faults", "Faults in the records")
             .text("where", each -> Rows.text(each.where().toString()))
-            .longText(
-                "what is wrong",
-                each -> each.sentence() + (each.found().isEmpty() ? "" : " (" + each.found() + ")"))
+            .longText("what is wrong", Problem::what)
             .longText("what to do", each -> Rows.text(each.remedy()))
             .of(review.asked()));
   }

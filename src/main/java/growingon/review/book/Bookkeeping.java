@@ -255,9 +255,7 @@ public final class Bookkeeping {
     double alive = book.get().alive;
     if (counted.plants().isPresent() && counted.plants().getAsDouble() > alive + Entries.DUST) {
       double plants = counted.plants().getAsDouble();
-      faults.add(
-          DaybookAdvice.countRises(
-              first.where(), Entries.number(plants), first.lot(), Entries.number(alive)));
+      faults.add(DaybookAdvice.countRises(first.where(), plants, first.lot(), alive));
     }
     boolean isListed = counted.rows().stream().anyMatch(listed::contains);
     if (isListed && month >= 0 && counted.plants().orElse(alive) < alive - Entries.DUST) {
@@ -282,9 +280,9 @@ public final class Bookkeeping {
         DaybookAdvice.goneWithoutALine(
             first.where(),
             first.lot(),
-            Entries.number(found.plants()),
-            Entries.number(found.before()),
-            Entries.number(found.found()),
+            found.plants(),
+            found.before(),
+            found.found(),
             counted.date()));
   }
 

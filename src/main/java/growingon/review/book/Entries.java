@@ -65,7 +65,7 @@ final class Entries {
     if (isNearPlants && Math.abs(amount - plants) < Math.abs(amount - plants - charges)) {
       faults.add(
           DaybookAdvice.invoiceWithoutCarriage(
-              line.where().column("amount"), line.lot(), number(amount), number(charges)));
+              line.where().column("amount"), line.lot(), amount, charges));
     }
   }
 
@@ -141,7 +141,7 @@ final class Entries {
       book.spending.takeBack(
           new CameBack(month, line.grade(), line.quality(), plants, line.amount().orElse(0)));
       if (line.amount().isEmpty()) {
-        faults.add(DaybookAdvice.returnedWithoutRefund(line.where(), line.lot(), number(plants)));
+        faults.add(DaybookAdvice.returnedWithoutRefund(line.where(), line.lot(), plants));
       }
     }
     book.note(Tally.Of.RETURNED, plants);
@@ -172,10 +172,10 @@ final class Entries {
       faults.add(
           DaybookAdvice.moreThanAlive(
               line.where(),
-              number(plants),
+              plants,
               line.lot(),
               verb(line.what()),
-              number(book.alive),
+              book.alive,
               book.rows(),
               book.lastRows()));
     }
@@ -187,11 +187,6 @@ final class Entries {
       case USED, LOST, CULLED, SOLD -> "are " + what;
       default -> "go to another lot";
     };
-  }
-
-  static String number(double plants) {
-    double tenths = Math.round(plants * 10) / 10.0;
-    return tenths == Math.rint(tenths) ? Long.toString((long) tenths) : Double.toString(tenths);
   }
 
   void toOtherLot(Book from, DaybookLine line, int month) {

@@ -337,8 +337,9 @@ public final class SharingOut {
   private void none(Receipt receipt, double plants, String why) {
     note(receipt, How.NONE, Optional.empty(), plants, amount(receipt, plants));
     if (receipt.species().isPresent()) {
-      String shown = Math.round(Math.abs(plants)) + " plants";
-      problems.add(ReceiptAdvice.fitsNoLot(receipt.where().column("number"), shown, why));
+      problems.add(
+          ReceiptAdvice.fitsNoLot(
+              receipt.where().column("number"), Math.round(Math.abs(plants)), why));
     }
   }
 

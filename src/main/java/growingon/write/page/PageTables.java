@@ -2,12 +2,12 @@ package growingon.write.page;
 
 import growingon.nursery.number.Writing;
 import growingon.report.model.Column;
-import growingon.report.model.Kind;
 import growingon.report.model.Table;
 import growingon.report.model.Units;
 import growingon.write.page.ReportPage.Cell;
 import growingon.write.page.ReportPage.Grid;
 import growingon.write.page.ReportPage.Head;
+import growingon.write.text.CellText;
 import growingon.write.text.ColumnFormat;
 import growingon.write.text.Numbers;
 import growingon.write.text.SafeText;
@@ -80,8 +80,7 @@ final class PageTables {
     if (value instanceof YearMonth month) {
       return new Cell(writing.month(month), css, month.toString(), false, first);
     }
-    String given = value instanceof String typed ? typed : "";
-    String text = SafeText.forXml(column.kind() == Kind.VALUE ? writing.value(given) : given);
+    String text = SafeText.forXml(CellText.of(value, column.kind(), writing));
     boolean breaks = TextSize.longestWord(text) > LONGEST_WORD;
     return new Cell(text, breaks ? css + " x" : css, null, false, first && !text.isEmpty());
   }

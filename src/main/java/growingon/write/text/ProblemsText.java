@@ -1,5 +1,6 @@
 package growingon.write.text;
 
+import growingon.nursery.number.Writing;
 import growingon.problem.Problem;
 import growingon.problem.Severity;
 import growingon.report.model.Report;
@@ -15,7 +16,7 @@ public final class ProblemsText {
     StringBuilder text = new StringBuilder();
     text.append("Problems found while making the plan: ").append(report.plan()).append("\n\n");
     for (Severity severity : Severity.values()) {
-      group(text, severity, of(report, severity));
+      group(text, severity, of(report, severity), report.writing());
     }
     if (report.problems().isEmpty()) {
       text.append("none\n");
@@ -27,11 +28,16 @@ public final class ProblemsText {
     return report.problems().stream().filter(each -> each.severity() == severity).toList();
   }
 
-  private static void group(StringBuilder text, Severity severity, List<Problem> problems) {
+  private static void group(
+      StringBuilder text, Severity severity, List<Problem> problems, Writing writing) {
     if (!problems.isEmpty()) {
       String plural = problems.size() == 1 ? "" : "s";
-      text.append(problems.size()).append(' ').append(severity).append(plural).append('\n');
-      problems.forEach(each -> text.append("  ").append(each).append('\n'));
+      text.append(writing.whole(problems.size()))
+          .append(' ')
+          .append(severity)
+          .append(plural)
+          .append('\n');
+      problems.forEach(each -> text.append("  ").append(writing.told(each.line())).append('\n'));
       text.append('\n');
     }
   }

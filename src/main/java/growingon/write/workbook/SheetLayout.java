@@ -1,10 +1,12 @@
 package growingon.write.workbook;
 
+import growingon.nursery.number.Writing;
 import growingon.report.model.Column;
 import growingon.report.model.Kind;
 import growingon.report.model.Sheet;
 import growingon.report.model.Table;
 import growingon.report.model.Units;
+import growingon.write.text.CellText;
 import growingon.write.text.ColumnFormat;
 import growingon.write.text.Numbers;
 import growingon.write.text.TextSize;
@@ -292,16 +294,21 @@ final class SheetLayout {
     if (cell instanceof YearMonth) {
       return MONTH_WIDTH;
     }
-    return cell instanceof String text && !TextSize.surelyFits(text, other)
-        ? TextSize.width(text)
-        : 0;
+    String text = text(cell);
+    return TextSize.surelyFits(text, other) ? 0 : TextSize.width(text);
+  }
+
+  /** The text of a cell; in one style of numbers it is as wide as in another. */
+  private static String text(Object cell) {
+    return CellText.of(cell, Kind.TEXT, Writing.USUAL);
   }
 
   /** Lines that the tallest cell of a row takes. */
   int lines(Table table, List<Object> row) {
     int lines = 1;
     for (int i = 0; i < row.size(); i++) {
-      if (row.get(i) instanceof String text && wraps(table, i, text)) {
+      String text = text(row.get(i));
+      if (wraps(table, i, text)) {
         lines = Math.max(lines, TextSize.lines(text, room(table, i)));
       }
     }

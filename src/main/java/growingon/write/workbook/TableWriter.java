@@ -4,6 +4,7 @@ import growingon.report.model.Column;
 import growingon.report.model.Kind;
 import growingon.report.model.Table;
 import growingon.report.model.Units;
+import growingon.write.text.CellText;
 import growingon.write.text.ColumnFormat;
 import growingon.write.text.Numbers;
 import growingon.write.text.SafeText;
@@ -141,8 +142,7 @@ final class TableWriter {
     } else if (value instanceof YearMonth month) {
       month(row, column, part, month);
     } else {
-      String given = value instanceof String typed ? typed : "";
-      String text = kind == Kind.VALUE ? styles.writing().value(given) : given;
+      String text = CellText.of(value, kind, styles.writing());
       put(row, column, part, content(kind, column, text), text);
     }
   }

@@ -62,7 +62,7 @@ class AmountTest {
             CellFault.class,
             fault ->
                 assertThat(fault.at(Where.NOWHERE).sentence())
-                    .isEqualTo("this may be thousands or decimals"));
+                    .hasToString("this may be thousands or decimals"));
   }
 
   @ParameterizedTest
@@ -77,7 +77,7 @@ class AmountTest {
     assertThatThrownBy(() -> Amount.of(text, style))
         .isInstanceOfSatisfying(
             CellFault.class,
-            fault -> assertThat(fault.at(Where.NOWHERE).remedy()).isEqualTo("write " + readings));
+            fault -> assertThat(fault.at(Where.NOWHERE).remedy()).hasToString("write " + readings));
   }
 
   @ParameterizedTest

@@ -304,6 +304,7 @@ class ReviewReportTest {
         of(SampleReview.review(List.of(), Optional.empty(), List.of(SampleReview.fault())));
 
     assertThat(faulty.sheets().get(8).tables().get(0).rows())
+        .extracting(row -> row.stream().map(Object::toString).toList())
         .containsExactly(
             List.of(
                 "daybook.csv, row 9, column date",

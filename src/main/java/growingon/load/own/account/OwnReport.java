@@ -8,6 +8,8 @@ import growingon.nursery.number.Writing;
 import growingon.nursery.record.OwnReading;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalInt;
+import java.util.function.Function;
 import java.util.stream.Collectors;
 
 /** How lists were read: in a few sentences, and in tables for whoever wants to check it. */
@@ -16,20 +18,28 @@ public final class OwnReport {
   private final UsualNursery usual;
   private final List<Fill> fills;
   private final Moved moved;
+  private final Function<Fill, OptionalInt> rowOf;
   private final Writing writing;
 
   /**
    * The report of lists, of the nursery laid out for them, and of what is asked.
    *
    * @param moved what each that is asked moves, as far as that is known
+   * @param rowOf row of one on the sheet that the grower has, if it is there
    * @param writing how numbers and months are written
    */
   public OwnReport(
-      List<ListRead> lists, UsualNursery usual, List<Fill> fills, Moved moved, Writing writing) {
+      List<ListRead> lists,
+      UsualNursery usual,
+      List<Fill> fills,
+      Moved moved,
+      Function<Fill, OptionalInt> rowOf,
+      Writing writing) {
     this.lists = List.copyOf(lists);
     this.usual = usual;
     this.fills = List.copyOf(fills);
     this.moved = moved;
+    this.rowOf = rowOf;
     this.writing = writing;
   }
 
@@ -43,7 +53,7 @@ public final class OwnReport {
 
   /** What a grower reads first. */
   public List<String> sentences() {
-    return new OwnSentences(lists, usual, fills, moved, writing).all();
+    return new OwnSentences(lists, usual, fills, moved, rowOf, writing).all();
   }
 
   /**

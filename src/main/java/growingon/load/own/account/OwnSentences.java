@@ -21,8 +21,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Function;
 
 /** What a grower reads first of lists that were read. */
 final class OwnSentences {
@@ -33,14 +35,21 @@ final class OwnSentences {
   private final UsualNursery usual;
   private final List<Fill> fills;
   private final Moved moved;
+  private final Function<Fill, OptionalInt> rowOf;
   private final Writing writing;
 
   OwnSentences(
-      List<ListRead> lists, UsualNursery usual, List<Fill> fills, Moved moved, Writing writing) {
+      List<ListRead> lists,
+      UsualNursery usual,
+      List<Fill> fills,
+      Moved moved,
+      Function<Fill, OptionalInt> rowOf,
+      Writing writing) {
     this.lists = lists;
     this.usual = usual;
     this.fills = fills;
     this.moved = moved;
+    this.rowOf = rowOf;
     this.writing = writing;
   }
 
@@ -191,11 +200,17 @@ final class OwnSentences {
     }
     Fill first = open.get(0);
     return Optional.of(
-        "Do this first: %s (to fill, row %d)%s."
-            .formatted(
-                first.question().replaceFirst("\\?$", ""),
-                fills.indexOf(first) + 2,
-                tillThen(first)));
+        "Do this first: %s (to fill, %s)%s."
+            .formatted(first.question().replaceFirst("\\?$", ""), placeOf(first), tillThen(first)));
+  }
+
+  /** A question that is new since the sheet was laid out wants a row of its own. */
+  private String placeOf(Fill asked) {
+    OptionalInt row = rowOf.apply(asked);
+    return row.isPresent()
+        ? "row " + row.getAsInt()
+        : "a new row: table %s, row %s, column %s"
+            .formatted(asked.table(), asked.row(), asked.column());
   }
 
   private static String tillThen(Fill open) {

@@ -91,7 +91,7 @@ final class OwnWordRows {
             ? ""
             : head.is(Columns.SIZE_HEADING) ? "quantity of " + head.heading() : head.ours();
     String choices =
-        head.is(Meaning.OPEN) && !head.choices().isEmpty()
+        (head.is(Meaning.OPEN) && !head.choices().isEmpty()) || head.isInDoubt()
             ? " (" + String.join(" or ", head.choices()) + "?)"
             : "";
     return List.of(

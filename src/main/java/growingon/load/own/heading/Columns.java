@@ -97,7 +97,7 @@ public final class Columns {
       how = How.YOURS;
     } else if (found.isPresent()) {
       meaning = found.get().meaning();
-      how = meaning.isOpen() ? How.OPEN : found.get().nod() ? How.LIKELY : How.CERTAIN;
+      how = how(found.get(), !filled.isEmpty());
     } else if (HeadingRow.isSize(heading)) {
       meaning = Meaning.of(SIZE_HEADING, "");
       how = How.CERTAIN;
@@ -123,6 +123,15 @@ public final class Columns {
             example,
             why));
     ranks.add(meaning.rank());
+  }
+
+  /** Of a column without cells there is no doubt. */
+  private static How how(HeadingWords.Found found, boolean filled) {
+    if (found.meaning().isOpen()) {
+      return How.OPEN;
+    }
+    boolean nod = found.nod() && (filled || !found.meaning().isInDoubt());
+    return nod ? How.LIKELY : How.CERTAIN;
   }
 
   /** What the grower says a heading is, in the unit that it states. */

@@ -16,7 +16,7 @@ import java.util.Optional;
  * @param ours column of ours, "?" while it is open, "not read"
  * @param unit of its cells, empty if none
  * @param how certain, by its cells, likely, open or yours
- * @param choices what it may be
+ * @param choices what it may be, where that is not certain
  * @param rows filled cells below it
  * @param example first of them
  * @param why what is said about it; empty if nothing needs to be
@@ -64,6 +64,16 @@ public record HeadingRead(
       all.add(Meaning.NOT_READ);
     }
     return List.copyOf(all);
+  }
+
+  /** Whether it is taken as its words say, which may as well say something else. */
+  public boolean isInDoubt() {
+    return how == How.LIKELY && why.isEmpty() && choices.contains(ours);
+  }
+
+  /** What else it may be. */
+  public List<String> others() {
+    return choices.stream().filter(each -> !each.equals(ours)).toList();
   }
 
   /** Whether it stands for no column, and every row is taken as a plant. */

@@ -154,7 +154,7 @@ public final class HeadingWords {
         .or(() -> certain(A_HUNDRED.matcher(bare).replaceFirst("")).filter(HeadingWords::isPrice))
         .or(() -> new CountedWords(meanings).of(Keys.of(bare)))
         .or(() -> same(bare))
-        .map(meaning -> new Found(meaning, false))
+        .map(meaning -> new Found(meaning, meaning.isInDoubt()))
         .or(
             () ->
                 likely(bare)

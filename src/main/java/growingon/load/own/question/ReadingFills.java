@@ -139,27 +139,8 @@ final class ReadingFills {
         if (head.isPlantARow()) {
           fills.putIfAbsent(Columns.PLANT_A_ROW, plantARow(head, list));
         } else if (open || head.how() == HeadingRead.How.LIKELY) {
-          String choices =
-              head.choices().isEmpty() ? "" : " " + String.join(" or ", head.choices()) + "?";
           fills.putIfAbsent(
-              list.kind().heading() + " " + Keys.of(head.heading()),
-              new Fill(
-                      open ? "not read" : "yes",
-                      "What is the column %s (as in %s)?%s%s"
-                          .formatted(
-                              head.heading(),
-                              head.example(),
-                              open ? choices : " it is read as " + head.ours(),
-                              list.legend().about(head.heading(), List.of(head.example()))),
-                      "",
-                      head.rows() + " rows",
-                      "own words",
-                      head.heading(),
-                      list.kind().heading(),
-                      READING,
-                      false)
-                  .choosing(head.choosable())
-                  .of(cell(head, list)));
+              list.kind().heading() + " " + Keys.of(head.heading()), heading(head, open, list));
         }
       }
     }
@@ -168,6 +149,41 @@ final class ReadingFills {
             Comparator.comparing(
                 fill -> fill.choices().isEmpty() && fill.column().equals("heading")))
         .toList();
+  }
+
+  private static Fill heading(HeadingRead head, boolean open, ListRead list) {
+    String choices =
+        head.choices().isEmpty() ? "" : " " + String.join(" or ", head.choices()) + "?";
+    String others =
+        head.isInDoubt() ? "; or is it %s?".formatted(String.join(" or ", head.others())) : "";
+    return new Fill(
+            open ? "not read" : "yes",
+            "What is the column %s (as in %s)?%s%s"
+                .formatted(
+                    head.heading(),
+                    head.example(),
+                    open ? choices : " it is read as " + head.ours() + others,
+                    list.legend().about(head.heading(), List.of(head.example()))),
+            "",
+            head.rows() + " rows",
+            "own words",
+            head.heading(),
+            list.kind().heading(),
+            READING,
+            false)
+        .choosing(choosable(head))
+        .of(cell(head, list));
+  }
+
+  /** A nod, or what else a heading may be that is in doubt. */
+  private static List<String> choosable(HeadingRead head) {
+    if (!head.isInDoubt()) {
+      return head.choosable();
+    }
+    List<String> all = new ArrayList<>(List.of("yes"));
+    all.addAll(head.others());
+    all.add(Meaning.NOT_READ);
+    return all;
   }
 
   private static InList cell(HeadingRead head, ListRead list) {

@@ -6,6 +6,7 @@ import growingon.load.own.lot.Question;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Meaning;
+import growingon.problem.MarkedText;
 import java.time.YearMonth;
 import java.util.Comparator;
 import java.util.HashSet;
@@ -53,8 +54,12 @@ public final class Editions {
     }
     older.why = "%s is newer and has the same lots".formatted(newest.sheet().name());
     notices.add(
-        "%s is taken as an older count: %d of its %d lots are in %s, which alone is read"
-            .formatted(older.sheet().name(), shared, keys.size(), newest.sheet().name()));
+        "%s is taken as an older count: %s of its %s lots are in %s, which alone is read"
+            .formatted(
+                older.sheet().name(),
+                MarkedText.number(shared),
+                MarkedText.number(keys.size()),
+                newest.sheet().name()));
     if (shared * 2 < keys.size()) {
       questions.add(
           new Question(

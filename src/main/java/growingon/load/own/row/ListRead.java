@@ -9,6 +9,7 @@ import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.text.CountText;
 import growingon.load.own.text.Meaning;
 import growingon.nursery.record.InList;
+import growingon.problem.MarkedText;
 import java.nio.file.Path;
 import java.time.YearMonth;
 import java.util.HashMap;
@@ -47,7 +48,7 @@ public record ListRead(
     List<Question> questions,
     List<SheetAccount> accounts,
     List<StatedTotal> totals,
-    List<String> notices,
+    List<MarkedText> notices,
     Optional<YearMonth> counted,
     Set<String> currencies,
     List<String> abouts,

@@ -2,6 +2,7 @@ package growingon.load.own.row;
 
 import growingon.load.own.sheet.Sheet;
 import growingon.load.own.text.Words;
+import growingon.problem.MarkedText;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Stream;
@@ -39,11 +40,11 @@ final class PassedOver {
           ? Stream.empty()
           : Stream.of(
               sheet.said(
-                  "%d %s with %d plants %s %s (%s %s)"
+                  "%s %s with %s plants %s %s (%s %s)"
                       .formatted(
-                          rows.size(),
+                          MarkedText.number(rows.size()),
                           one ? "row" : "rows",
-                          plants,
+                          MarkedText.number(plants),
                           one ? "is" : "are",
                           what,
                           one ? "row" : "rows",

@@ -21,6 +21,7 @@ import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Meaning;
 import growingon.load.own.text.MonthText;
+import growingon.problem.MarkedText;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -267,8 +268,8 @@ public final class SheetRead {
     if (plants > 0) {
       notices.add(
           sheet.said(
-              "%d plants are reserved by your list; nothing is held back for them"
-                  .formatted(plants)));
+              "%s plants are reserved by your list; nothing is held back for them"
+                  .formatted(MarkedText.number(plants))));
     }
   }
 

@@ -10,7 +10,7 @@ import java.util.Objects;
  * @param unit mm, cm, m, in, ft, litres, gallons, %, count, money, money incl VAT, ask; empty if
  *     none
  * @param rank of two columns that claim one of ours the lower wins
- * @param choices what it may be where it is open, in the order in which it is offered
+ * @param choices what it may be where it is open or in doubt, in the order in which it is offered
  */
 public record Meaning(String ours, String unit, int rank, List<String> choices) {
   public static final String OPEN = "?";
@@ -28,6 +28,11 @@ public record Meaning(String ours, String unit, int rank, List<String> choices) 
 
   public boolean isOpen() {
     return ours.equals(OPEN);
+  }
+
+  /** Whether it is taken as ours, but may be something else. */
+  public boolean isInDoubt() {
+    return !isOpen() && !choices.isEmpty();
   }
 
   /** What it is, or may be where it is open. */

@@ -12,6 +12,7 @@ import growingon.load.row.As;
 import growingon.load.row.Heading;
 import growingon.load.row.Row;
 import growingon.nursery.lot.Trunks;
+import growingon.problem.MarkedText;
 import growingon.problem.Problem;
 import growingon.problem.Where;
 import growingon.problem.advice.LotAdvice;
@@ -252,7 +253,7 @@ public final class TrunkCells {
   }
 
   private static String tenths(double mm) {
-    return Cell.Number.plain(Math.rint(mm * 10) / 10);
+    return MarkedText.number(Math.rint(mm * 10) / 10);
   }
 
   /** Trunks of a size of which one unit is so many mm of trunk. */

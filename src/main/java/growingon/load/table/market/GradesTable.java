@@ -128,7 +128,7 @@ public final class GradesTable {
                     where,
                     Cell.Number.plain(upper.grade.leastTrunkMm()),
                     lower.grade.name(),
-                    Cell.Number.plain(lower.grade.leastTrunkMm())));
+                    lower.grade.leastTrunkMm()));
       }
     }
   }

@@ -1,6 +1,5 @@
 package growingon.load.table.supply;
 
-import growingon.load.cell.Cell;
 import growingon.load.cell.Range;
 import growingon.load.cell.Texts;
 import growingon.load.row.As;
@@ -200,8 +199,8 @@ public final class PotsTable {
   /** The label of a pot is not its volume: say so where they are far apart. */
   private static void compareLabel(Row row, Pot pot) {
     if (pot.statedLitres().isEmpty() && pot.brimLitres() > Range.POT.usualMost()) {
-      String litres = Cell.Number.plain(Math.rint(pot.brimLitres()));
-      row.remark(TOP, where -> ValueAdvice.potIsHuge(where, row.cell(TOP).shown(), litres));
+      row.remark(
+          TOP, where -> ValueAdvice.potIsHuge(where, row.cell(TOP).shown(), pot.brimLitres()));
     }
     if (pot.baseMm() > pot.topMm()) {
       row.remark(BASE, where -> DefinitionAdvice.baseOverTop(where, row.cell(BASE).shown()));

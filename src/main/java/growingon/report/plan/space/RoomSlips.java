@@ -26,8 +26,8 @@ public final class RoomSlips {
             month ->
                 ValueAdvice.roomLooksLikeASlip(
                     month.place().get(),
-                    say.squareMetres(month.neededM2()),
-                    say.squareMetres(month.capacityM2()),
+                    month.neededM2(),
+                    month.capacityM2(),
                     say.month(horizon, month.month())))
         .toList();
   }

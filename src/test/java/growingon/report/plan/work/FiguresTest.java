@@ -8,6 +8,7 @@ import growingon.money.CashFlow;
 import growingon.money.CashItem;
 import growingon.nursery.route.Step;
 import growingon.nursery.time.Horizon;
+import growingon.problem.MarkedText;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.project.Steps;
@@ -463,7 +464,8 @@ class FiguresTest {
       return true;
     }
     return switch (kind) {
-      case TEXT, LONG_TEXT -> cell instanceof String text && !text.isEmpty();
+      case TEXT, LONG_TEXT ->
+          (cell instanceof String || cell instanceof MarkedText) && !cell.toString().isEmpty();
       case MONTH -> cell instanceof YearMonth;
       case PLANTS -> cell instanceof Plants;
       case COUNT -> cell instanceof Integer || cell instanceof Long;

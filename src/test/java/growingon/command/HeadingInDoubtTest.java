@@ -1,0 +1,96 @@
+package growingon.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.ObjectMapper;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Paid may be the price of a row or of a tree: it is taken as the row's, and asked. */
+class HeadingInDoubtTest {
+  private static final String HEADS = "Plant,Size,Qty,Paid\n";
+  private static final String LIKE_A_TREE = HEADS + "Field maple,C10,40,12.50\n";
+  private static final String LIKE_A_ROW = HEADS + "Field maple,C10,40,500\n";
+  private static final String WARNING =
+      "column Paid: this column is taken as row cost, and may be unit cost";
+
+  @TempDir Path folder;
+
+  private String planned(String list, String answers) throws IOException {
+    Path file = Files.writeString(folder.resolve("stock.csv"), list);
+    if (!answers.isEmpty()) {
+      Files.writeString(
+          folder.resolve("to fill.csv"), "fill in,table,row,column\n" + answers + "\n");
+    }
+    Ran ran =
+        Ran.of(
+            "plan", file.toString(), "--draws", "0", "--out", folder.resolve("report").toString());
+    assertThat(ran.err()).isEmpty();
+    return Files.readString(folder.resolve("report").resolve("problems.txt"));
+  }
+
+  private List<JsonNode> rows(String table) throws IOException {
+    Path figures = folder.resolve("report").resolve("figures.json");
+    List<JsonNode> rows = new ArrayList<>();
+    new ObjectMapper().readTree(figures.toFile()).findValue(table).get("rows").forEach(rows::add);
+    return rows;
+  }
+
+  private double unitCost() throws IOException {
+    return rows("stock-as-read").get(0).get(18).asDouble();
+  }
+
+  private List<String> questions() throws IOException {
+    return rows("to-fill").stream()
+        .map(row -> row.get(1).asText() + " | " + row.get(2).asText())
+        .filter(question -> question.contains("column Paid"))
+        .toList();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"12.50, 0.3125", "500, 12.5"})
+  void paid_isTheRows_withANodAsked(String paid, double each) throws IOException {
+    assertThat(planned(HEADS + "Field maple,C10,40," + paid + "\n", "")).contains(WARNING);
+    assertThat(unitCost()).isEqualTo(each);
+    assertThat(questions())
+        .containsExactly(
+            "yes | What is the column Paid (as in "
+                + paid
+                + ")? it is read as row cost; or is it unit cost?");
+    assertThat(rows("own-words").toString())
+        .contains("[\"heading\",\"Paid\",\"row cost\",\"every list\",\"likely\",");
+  }
+
+  @Test
+  void paid_saidToBeATrees_isRead() throws IOException {
+    assertThat(planned(LIKE_A_TREE, "unit cost,own words,Paid,heading")).doesNotContain(WARNING);
+    assertThat(unitCost()).isEqualTo(12.5);
+    assertThat(questions()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @CsvSource({"yes", "row cost"})
+  void paid_saidToBeTheRows_isAskedNoMore(String answer) throws IOException {
+    assertThat(planned(LIKE_A_ROW, answer + ",own words,Paid,heading")).doesNotContain(WARNING);
+    assertThat(unitCost()).isEqualTo(12.5);
+    assertThat(questions()).isEmpty();
+  }
+
+  @Test
+  void paid_withoutACell_orWithWordsThatLeaveNoDoubt_isNotAsked() throws IOException {
+    assertThat(planned(HEADS + "Field maple,C10,40,\n", "")).doesNotContain("column Paid");
+    assertThat(questions()).isEmpty();
+    assertThat(planned(LIKE_A_ROW.replace("Paid", "Total paid"), "")).doesNotContain("and may be");
+    assertThat(unitCost()).isEqualTo(12.5);
+    assertThat(planned(LIKE_A_TREE.replace("Paid", "Paid each"), "")).doesNotContain("and may be");
+    assertThat(unitCost()).isEqualTo(12.5);
+  }
+}
