@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import growingon.nursery.Scenario;
+import growingon.nursery.lot.Purchase;
 import growingon.nursery.market.HorizonValue;
 import growingon.nursery.market.OtherCash;
 import growingon.nursery.market.OtherCash.Every;
@@ -15,6 +16,8 @@ import growingon.project.Projector;
 import growingon.project.Steps;
 import growingon.project.history.Sale;
 import growingon.project.history.SeasonStock;
+import growingon.project.known.LotFacts;
+import growingon.project.lot.Facts;
 import growingon.project.lot.LotHistory;
 import growingon.project.lot.Luck;
 import growingon.project.need.SpaceUse;
@@ -22,6 +25,7 @@ import java.time.Month;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.IntToDoubleFunction;
@@ -29,6 +33,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.assertj.core.data.Offset;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -214,5 +219,65 @@ class TallyTest {
     double[] gains = tally.gainOver(without, EARLIER - 1);
     assertThat(gains).hasSize(longer.horizon().seasonLast(EARLIER - 1) + 1);
     assertThat(Finance.presentValue(gains, rate)).isCloseTo(gain, SAME);
+  }
+
+  /** So many months that what is kept of each lot outgrows the room it begins with. */
+  @ParameterizedTest
+  @MethodSource("values")
+  void besideAnother_forManyYears_isAsAlone(HorizonValue value) {
+    Scenario scenario = scenario(value, 2 * SEASONS);
+    GradeNumbers grades = new GradeNumbers(scenario.nursery());
+    Programme programme = Programme.of(scenario);
+    Tally with = new Tally(programme, grades);
+    Tally without = new Tally(programme.without("ridge"), grades);
+
+    with.runBeside(List.of(without), Luck.NONE);
+
+    Tally alone = run(scenario, 2 * SEASONS);
+    Tally aloneWithout = run(scenario.without("ridge"), 2 * SEASONS);
+    assertThat(with.flows()).containsExactly(alone.flows());
+    assertThat(without.flows()).containsExactly(aloneWithout.flows());
+    assertThat(with.lotResults()).containsExactly(alone.lotResults());
+    assertThat(without.unitsBySeason()).isDeepEqualTo(aloneWithout.unitsBySeason());
+    assertThat(with.horizonValue()).isEqualTo(alone.horizonValue());
+  }
+
+  /** A hundred plants at 5 and 60 of carriage cost a quarter more at that rate. */
+  @Test
+  void lotBoughtInAnotherCurrency_costsMoreAtADearerRate() {
+    Purchase purchase = new Purchase(5, 60, 0, "EUR", 1, 0);
+    Scenario scenario =
+        Nurseries.bare()
+            .seasons(1)
+            .lot(Lots.lot("a").build().withPurchase(Optional.of(purchase)))
+            .scenario();
+    Tally tally = new Tally(Programme.of(scenario), new GradeNumbers(scenario.nursery()));
+    tally.run(new DearerRate());
+
+    assertThat(tally.cost(CostKind.PLANTS)).isCloseTo(500 * 1.25, SAME);
+    assertThat(tally.cost(CostKind.CARRIAGE)).isCloseTo(60 * 1.25, SAME);
+    assertThat(tally.lotResults()).containsExactly(new double[] {-560 * 1.25}, SAME);
+  }
+
+  /** No luck but that of the rate. */
+  private record DearerRate() implements Luck {
+    @Override
+    public double exchange(String currency, int season) {
+      return currency.equals("EUR") ? 1.25 : 1;
+    }
+  }
+
+  /** A quarter of a lot of 100 that was bought at 5, with 60 of carriage. */
+  @Test
+  void partOfALot_isChargedItsPartOfThePrice() {
+    Scenario scenario =
+        Nurseries.bare().seasons(1).lot(Lots.lot("a").bought(5, 60).build()).scenario();
+    LotFacts quarter =
+        new LotFacts(0.25, Integer.MIN_VALUE, Integer.MIN_VALUE, OptionalDouble.empty(), Map.of());
+    LotAccount lot =
+        Accounts.of(Projector.project(scenario, new Facts(Map.of("a", quarter)))).lot("a");
+
+    assertThat(lot.cost(CostKind.PLANTS)).isCloseTo(125, SAME);
+    assertThat(lot.cost(CostKind.CARRIAGE)).isCloseTo(15, SAME);
   }
 }
