@@ -232,6 +232,11 @@ class AccountsTest {
     assertThat(balances[balances.length - 1]).isCloseTo(5000 + lines.cash(), within(1e-6));
   }
 
+  @Test
+  void linesThatDoNotLeadToTheCash_differByWhatIsMissing() {
+    assertThat(new Reconciliation(100, -20, 5, 30, -40, 70).difference()).isEqualTo(5);
+  }
+
   private static Lots field(String name, int quantity) {
     return Lots.lot(name)
         .species("maple")

@@ -242,6 +242,53 @@ class TallyTest {
     assertThat(with.horizonValue()).isEqualTo(alone.horizonValue());
   }
 
+  /** Lots of two ladders meet in packs, hours and cash only: their parts make the plan. */
+  @ParameterizedTest
+  @MethodSource("values")
+  void partsOfTwoLadders_addedUp_areThePlan(HorizonValue value) {
+    Scenario scenario = scenario(value, SEASONS);
+    Parts parts = new Parts(scenario, new Prices(scenario.nursery(), scenario.horizon()));
+    Part ofAsh = partOf(parts, scenario.without("ridge").without("elms"));
+    Part ofPatio = partOf(parts, scenario.without("ash").without("nowhere"));
+
+    Whole.Sum sum = new Whole(scenario).of(List.of(ofAsh, ofPatio));
+
+    Accounts accounts = accounts(scenario);
+    Tally tally = run(scenario, SEASONS);
+    assertThat(sum.flows()).containsExactly(accounts.cash().flows(), SAME);
+    assertThat(sum.balances(5000)).containsExactly(accounts.cash().balances(), SAME);
+    assertThat(sum.hours()).containsExactly(tally.hours(), SAME);
+    assertThat(sum.sales())
+        .containsExactly(
+            months(accounts.cash(), i -> accounts.cash().get(CashItem.SALES, i)), SAME);
+    for (int place = 0; place < sum.space().length; place++) {
+      assertThat(sum.space()[place]).containsExactly(tally.space()[place], SAME);
+    }
+    double rate = scenario.nursery().settings().discountRate();
+    assertThat(sum.presentValue(rate)).isCloseTo(accounts.presentValue(), SAME);
+  }
+
+  private static Part partOf(Parts parts, Scenario some) {
+    return parts.of(Programme.of(some), Luck.NONE);
+  }
+
+  /** Nothing is lost between what was started, what went and what stands, nor between months. */
+  @Test
+  void plantsAndHours_ofEveryAccount_addUp() {
+    Accounts accounts = accounts(scenario(HorizonValue.NOTHING, SEASONS));
+    for (LotAccount lot : accounts.lots()) {
+      assertThat(lot.lost()).as(lot.lot().name()).isNotNegative();
+      assertThat(lot.started() - lot.lost() - lot.sold()).isCloseTo(lot.standing(), SAME);
+      Ledger ledger = lot.ledger();
+      double plants = IntStream.range(0, ledger.months()).mapToDouble(ledger::plantsSold).sum();
+      double hours = IntStream.range(0, ledger.months()).mapToDouble(ledger::hours).sum();
+      assertThat(plants).isCloseTo(lot.sold(), SAME);
+      assertThat(hours).isCloseTo(lot.hours(), SAME);
+    }
+    assertThat(accounts.lot("ash").lost()).isPositive();
+    assertThat(accounts.lot("elms").sold()).isPositive();
+  }
+
   /** A hundred plants at 5 and 60 of carriage cost a quarter more at that rate. */
   @Test
   void lotBoughtInAnotherCurrency_costsMoreAtADearerRate() {

@@ -14,6 +14,8 @@ import java.time.Month;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a bought lot is worth, by hand. */
 class WeighingTest {
@@ -62,6 +64,26 @@ class WeighingTest {
     assertThat(bought.presentValue()).isCloseTo(sold + left - 500, within(1e-6));
     assertThat(bought.bargain().leastPriceShare().orElseThrow())
         .isCloseTo(500 / (sold + left), within(1e-9));
+  }
+
+  /**
+   * 40 of 100 sell through the year; 60 are left, at the lower of what they cost and 20. Paid 18 or
+   * less, each plant that is left brings its price back at the end: sold = 100 p − 60 p ·
+   * 1.1^(−11/12). So it is whether the lot is bought too dear or cheap now.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {5, 30})
+  void mostLanded_countsThatStockIsWorthWhatWasPaid(double unitPrice) {
+    BoughtLot bought =
+        weigh(
+            fortyWantedAt20()
+                .stockValueAtTheEnd()
+                .discountRate(0.1)
+                .lot(Lots.lot("a").bought(unitPrice, 0).build()));
+
+    double sold = 800 / 12.0 * (1 - 1 / 1.1) / (1 - Math.pow(1.1, -1 / 12.0));
+    assertThat(bought.bargain().mostLandedEach().orElseThrow())
+        .isCloseTo(sold / (100 - 60 * Math.pow(1.1, -11 / 12.0)), within(1e-6));
   }
 
   /** 100 plants for 600, of which only firsts sell, at 20: 20 of them lose 200, 30 are enough. */
