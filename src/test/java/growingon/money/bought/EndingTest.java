@@ -10,6 +10,7 @@ import growingon.nursery.time.MonthSpan;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import java.time.Month;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -135,5 +136,35 @@ class EndingTest {
       assertThat(seasons.get(season).gain())
           .isCloseTo(weighed(toThere).presentValue(), within(1e-6));
     }
+  }
+
+  /** Of 100 plants 20 are kept, so with 8 of the other 80 left it is sold. */
+  @Test
+  void lot_isSold_onceATenthOfWhatIsForSaleIsLeft() {
+    Ending ending = ending(0, 50, 8.1, 8, 0);
+
+    assertThat(ending.soldOut()).hasValue(2);
+    assertThat(ending.judgedAt()).isEqualTo(2);
+    assertThat(ending.isJudgedLater()).isTrue();
+    assertThat(ending.atJudged().saleable()).isEqualTo(8);
+    assertThat(ending(2, 50, 8, 8, 0).isJudgedLater()).isFalse();
+    assertThat(ending(0, 50, 9, 8.1).soldOut()).isEmpty();
+  }
+
+  private static Ending ending(int planEnd, double... saleable) {
+    return Ending.of(
+        Lots.lot("a").quantity(100).kept(20).build(),
+        planEnd,
+        Arrays.stream(saleable)
+            .mapToObj(each -> new Ending.BySeason(0, each + 20, each, each, 0))
+            .toList());
+  }
+
+  @Test
+  void paysFrom_isTheFirstSeasonAfterTheLastThatLoses() {
+    assertThat(Ending.paysFrom(List.of(-10.0, 3.0, -2.0, 0.0, 5.0), 4)).hasValue(3);
+    assertThat(Ending.paysFrom(List.of(-10.0, 3.0, -2.0, 0.0, 5.0), 2)).isEmpty();
+    assertThat(Ending.paysFrom(List.of(1.0, 3.0), 1)).hasValue(0);
+    assertThat(Ending.paysFrom(List.of(-10.0, 3.0), 1)).hasValue(1);
   }
 }
