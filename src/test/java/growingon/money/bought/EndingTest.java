@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import growingon.nursery.Scenario;
 import growingon.nursery.market.Demand;
+import growingon.nursery.market.Grade;
 import growingon.nursery.market.Quality;
 import growingon.nursery.time.MonthSpan;
 import growingon.project.Lots;
@@ -166,5 +167,21 @@ class EndingTest {
     assertThat(Ending.paysFrom(List.of(-10.0, 3.0, -2.0, 0.0, 5.0), 2)).isEmpty();
     assertThat(Ending.paysFrom(List.of(1.0, 3.0), 1)).hasValue(0);
     assertThat(Ending.paysFrom(List.of(-10.0, 3.0), 1)).hasValue(1);
+  }
+
+  /** 10 mm that grow 6 a season are 22 mm after two: then they have the grade of 20 mm. */
+  @Test
+  void plants_haveAGrade_onceTheyAreThickEnough() {
+    Nurseries nursery =
+        Nurseries.bare()
+            .seasons(3)
+            .ladder("stout", new Grade("stout", 1, 20, 0, 12))
+            .species(Nurseries.bareSpecies("rowan", "stout"))
+            .demand(Nurseries.demandRow("stout", "stout", OptionalDouble.of(0), 30))
+            .lot(Lots.lot("rowans").species("rowan").bought(1, 0).build());
+    List<Ending.BySeason> seasons = weighed(nursery.scenario()).ending().seasons();
+
+    assertThat(seasons.get(0)).isEqualTo(new Ending.BySeason(-100, 100, 100, 0, 0));
+    assertThat(seasons.get(1)).isEqualTo(new Ending.BySeason(-100, 100, 100, 100, 3000));
   }
 }

@@ -42,6 +42,8 @@ class WeighingTest {
     assertThat(bought.bargain().leastPriceShare().orElseThrow())
         .isCloseTo(500 / 1400.0, within(1e-9));
     assertThat(bought.bargain().averagePrice()).isCloseTo(20, within(1e-9));
+    assertThat(bought.bridge().unsold()).isCloseTo(600, within(1e-6));
+    assertThat(bought.bridge().cash()).isCloseTo(800 - 500, within(1e-6));
   }
 
   /**
