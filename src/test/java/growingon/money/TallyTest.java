@@ -251,8 +251,10 @@ class TallyTest {
     Part ofAsh = partOf(parts, scenario.without("ridge").without("elms"));
     Part ofPatio = partOf(parts, scenario.without("ash").without("nowhere"));
 
-    Whole.Sum sum = new Whole(scenario).of(List.of(ofAsh, ofPatio));
+    Whole whole = new Whole(scenario);
+    Whole.Sum sum = whole.of(List.of(ofAsh, ofPatio));
 
+    assertThat(whole.of(List.of(ofAsh, ofPatio)).flows()).containsExactly(sum.flows());
     Accounts accounts = accounts(scenario);
     Tally tally = run(scenario, SEASONS);
     assertThat(sum.flows()).containsExactly(accounts.cash().flows(), SAME);
