@@ -133,17 +133,18 @@ class StockValueTest {
             nursery()
                 .seasons(3)
                 .demand(Nurseries.demandRow("one", "any", OptionalDouble.of(40), 10))
-                .lot(Lots.lot("old").quantity(60).arrived(2025, 3).build())
+                .lot(Lots.lot("old").quantity(90).arrived(2025, 3).build())
                 .lot(Lots.lot("new").quantity(100).build())
                 .project());
 
     assertThat(StockValue.of(accounts))
         .extracting(StockValue::month, each -> each.lot().name(), each -> Math.round(each.priced()))
         .containsExactly(
-            tuple(11, "old", 20L),
+            tuple(11, "old", 50L),
             tuple(11, "new", 100L),
-            tuple(23, "new", 80L),
-            tuple(35, "new", 40L));
+            tuple(23, "old", 10L),
+            tuple(23, "new", 100L),
+            tuple(35, "new", 70L));
   }
 
   /** 60 firsts at 6 are worth 360, as they list at 600; 40 seconds without a price their 240. */

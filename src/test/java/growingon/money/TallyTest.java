@@ -67,26 +67,28 @@ class TallyTest {
                     .build())
             .demand(Nurseries.demandRow("one", "any", OptionalDouble.of(2), 9))
             .otherCash(new OtherCash(Optional.empty(), Every.SEASON, "rent", -900))
-            .otherCash(ofALot("ash", 2))
+            .otherCash(everyMonth(Optional.of("ash"), 2))
+            .otherCash(everyMonth(Optional.empty(), 3))
             .selling(0.04, 3)
             .seasons(seasons)
             .lot(Lots.boughtMaples("ridge").kept(10).build())
             .lot(Lots.pottedElms("elms").unitCost(7).build())
             .lot(
                 Lots.lot("ash").quantity(200).unitCost(2).route("pot late").place("ground").build())
+            .lot(Lots.lot("ash later").arrived(2029, 3).route("pot late").place("ground").build())
             .lot(Lots.lot("nowhere").quantity(20).plantsPerM2(9).build())
             .scenario();
     return scenario.withPlan(scenario.plan().withHorizonValue(value));
   }
 
-  private static OtherCash ofALot(String lot, double hours) {
+  private static OtherCash everyMonth(Optional<String> lot, double hours) {
     return new OtherCash(
         Optional.empty(),
         Every.MONTH,
         "watering by hand",
         -4,
         hours,
-        Optional.of(lot),
+        lot,
         Optional.empty(),
         Optional.empty());
   }
@@ -249,7 +251,7 @@ class TallyTest {
     Scenario scenario = scenario(value, SEASONS);
     Parts parts = new Parts(scenario, new Prices(scenario.nursery(), scenario.horizon()));
     Part ofAsh = partOf(parts, scenario.without("ridge").without("elms"));
-    Part ofPatio = partOf(parts, scenario.without("ash").without("nowhere"));
+    Part ofPatio = partOf(parts, scenario.without("ash").without("ash later").without("nowhere"));
 
     Whole whole = new Whole(scenario);
     Whole.Sum sum = whole.of(List.of(ofAsh, ofPatio));
