@@ -58,8 +58,8 @@ class TallyTest {
             .route(
                 "pot late",
                 Steps.onArrival("pot").pot("3 litre", "training mix").minutes(2).build(),
-                Steps.in("pot on", Month.OCTOBER, 2).pot("15 litre", "training mix").build(),
                 Steps.every("cull", 1, Month.OCTOBER).cull(0.1).build(),
+                Steps.in("pot on", Month.OCTOBER, 2).pot("15 litre", "training mix").build(),
                 Steps.every("wire", 1, Month.SEPTEMBER)
                     .to(Month.DECEMBER)
                     .minutes(6)
