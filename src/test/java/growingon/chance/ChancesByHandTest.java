@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import growingon.chance.Gamble.Swing;
 import growingon.chance.luck.Assumption;
+import growingon.chance.luck.Spreads;
 import growingon.money.Accounts;
 import growingon.money.bought.ValueJoin;
 import growingon.nursery.Scenario;
@@ -12,9 +13,12 @@ import growingon.nursery.lot.Lot;
 import growingon.nursery.lot.Purchase;
 import growingon.nursery.market.Demand;
 import growingon.nursery.market.Grade;
+import growingon.nursery.market.MarketSure;
 import growingon.nursery.market.OtherCash;
 import growingon.nursery.market.Quality;
 import growingon.nursery.place.PlaceKind;
+import growingon.nursery.species.Species;
+import growingon.nursery.species.Sure;
 import growingon.nursery.time.MonthSpan;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
@@ -24,10 +28,12 @@ import java.time.Month;
 import java.time.YearMonth;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
 import org.assertj.core.data.Offset;
+import org.hipparchus.distribution.continuous.BetaDistribution;
 import org.junit.jupiter.api.Test;
 
 /** Chances and swings that can be worked out by hand. */
@@ -281,5 +287,134 @@ class ChancesByHandTest {
     assertThat(chances.units().values().iterator().next().get(0).p50()).isCloseTo(50, CENT);
     assertThat(chances.stock().values().iterator().next().get(0).p50()).isCloseTo(50, CENT);
     assertThat(chances.luckAlone()).isEmpty();
+  }
+
+  /** Half sure is known as from ten plants: a spread of √(2.5/10) of the logarithm. */
+  private static final double HALF_SURE = Math.exp(P90 * 0.5);
+
+  @Test
+  void swings_ofAMarketThatIsNotKnown_areThatOfItsLevel() {
+    Nurseries prices = fiftyWantedInJune(0, 0).market(new MarketSure(0.5, 1)).lot(fifty());
+    Swing price = swing(prices, Assumption.PRICES_NOT_KNOWN);
+    assertSwing(price, 1000 / HALF_SURE - 200, 800, 1000 * HALF_SURE - 200);
+    assertThat(price.low()).isEqualTo("53 %");
+    assertThat(price.high()).isEqualTo("190 %");
+
+    Nurseries demand = fiftyWantedInJune(0, 0).market(new MarketSure(1, 0.5)).lot(fifty());
+    assertSwing(swing(demand, Assumption.DEMAND_NOT_KNOWN), 1000 / HALF_SURE - 200, 800, 800);
+  }
+
+  /**
+   * 10 mm that grow 6 a year need 20 in three years: half sure of it, one in ten grows 3.2 and
+   * sells nothing. Once measured all of them sell.
+   */
+  @Test
+  void swing_ofGrowthThatIsNotKnown_isThatOfItsTenths_andNarrowerOnceMeasured() {
+    Species rowan = Nurseries.bareSpecies("rowan", "stout");
+    Swing growth =
+        swing(
+            Nurseries.bare()
+                .seasons(3)
+                .ladder("stout", new Grade("stout", 1, 20, 0, 12))
+                .species(rowan.withSure(new Sure(Map.of("pot", 0.5), 1, 1)))
+                .sellsAll("stout", "stout", 20)
+                .lot(Lots.lot("rowans").species("rowan").bought(8, 50).build()),
+            Assumption.GROWTH_NOT_KNOWN);
+
+    assertSwing(growth, -850, 1150, 1150);
+    assertThat(growth.low()).isEqualTo("53 %");
+    assertThat(growth.measured()).contains(new Swing.Measured(1150, 1150));
+    assertThat(growth.narrower()).isEqualTo(1);
+  }
+
+  private static Nurseries losing(Species.Builder ash) {
+    return Nurseries.bare()
+        .seasons(4)
+        .species(ash.build())
+        .sellsAll("one", "any", 20)
+        .lot(Lots.lot("gamble").arrived(2026, 12).notBefore(2027, 12).bought(8, 50).build());
+  }
+
+  private static Species.Builder ash() {
+    return Nurseries.bareSpecies("ash", "one").but();
+  }
+
+  /** A first year's loss of 0.2 that is 80 % sure is known as from 40 plants. */
+  @Test
+  void swing_ofAFirstYearLossThatIsNotKnown_isThatOfItsTenths() {
+    Swing loss =
+        swing(
+            losing(ash().firstYearLoss(0.2).sure(new Sure(Map.of("pot", 1.0), 0.8, 1))),
+            Assumption.FIRST_YEAR_LOSS_NOT_KNOWN);
+    Spreads spreads = new Spreads();
+    double low = spreads.share(0.2, Math.sqrt(0.16 / 41), -P90);
+    double high = spreads.share(0.2, Math.sqrt(0.16 / 41), P90);
+
+    assertSwing(loss, 2000 * (1 - low) - 850, 1600 - 850, 2000 * (1 - high) - 850);
+    assertThat(low).isBetween(0.11, 0.14);
+    assertThat(loss.low()).isEqualTo(Math.round(100 * low) + " %");
+  }
+
+  /**
+   * A loss of 0.1 a year spreads by half of itself; by December 2027 thirteen months have passed.
+   */
+  @Test
+  void swing_ofTheYearlyLoss_isThatOfTheMeanOfFourSeasons() {
+    Swing loss =
+        swing(losing(ash().firstYearLoss(0.1).laterLoss(0.1).lossSpread(0.5)), Assumption.LOSS);
+    Spreads spreads = new Spreads();
+    double low = spreads.share(0.1, 0.05, -P90 / 2);
+    double high = spreads.share(0.1, 0.05, P90 / 2);
+
+    assertSwing(loss, after(low), after(0.1), after(high));
+  }
+
+  private static double after(double yearlyLoss) {
+    return 2000 * Math.pow(1 - yearlyLoss, 13 / 12.0) - 850;
+  }
+
+  /** 80 % sure of 60 firsts in 100 is as if 40 had been sorted: tenths of Beta(24, 16). */
+  @Test
+  void swing_ofTheShareOfFirsts_isThatOfFortyPlantsSorted() {
+    Swing firsts =
+        swing(
+            sellsFor20()
+                .quality(Quality.SECOND, 0, true)
+                .quality(Quality.THIRD, 0, true)
+                .lot(gamble().unseen(0.6, 0.3, 0.8).bought(8, 50).build()),
+            Assumption.FIRSTS);
+    BetaDistribution seen = new BetaDistribution(24, 16);
+
+    assertSwing(
+        firsts,
+        2000 * seen.inverseCumulativeProbability(0.1) - 850,
+        1200 - 850,
+        2000 * seen.inverseCumulativeProbability(0.9) - 850);
+  }
+
+  /**
+   * Of 100 bought 42.5 must live through the first year, a loss of 0.1 on arrival and one of 0.05
+   * in March; what is lost at a step of the year after comes too late to matter.
+   */
+  @Test
+  void survivors_areThoseOfTheFirstYearWithItsSteps() {
+    Nurseries nursery =
+        losing(ash().firstYearLoss(0.2))
+            .route(
+                "r",
+                Steps.onArrival("pot").loss(0.1).build(),
+                Steps.in("move", Month.MARCH, 0).loss(0.05).build(),
+                Steps.in("move again", Month.MARCH, 1).loss(0.5).build())
+            .lots(
+                List.of(
+                    Lots.lot("gamble")
+                        .arrived(2026, 12)
+                        .notBefore(2027, 12)
+                        .route("r")
+                        .bought(8, 50)
+                        .build()));
+
+    assertThat(chances(nursery, 2).gambles().get(0).breakEvens().survivors().orElseThrow())
+        .isCloseTo(42.5, within(0.05));
   }
 }
