@@ -417,4 +417,77 @@ class ChancesByHandTest {
     assertThat(chances(nursery, 2).gambles().get(0).breakEvens().survivors().orElseThrow())
         .isCloseTo(42.5, within(0.05));
   }
+
+  /** Of 850 landed 40 is less than a tenth, 100 is more. */
+  @Test
+  void lotThatLosesALittle_doesNotLoseATenth() {
+    assertThat(soldAt(8.1).chanceLosesTenth()).isZero();
+    assertThat(soldAt(8.1).chancePays()).isZero();
+    assertThat(soldAt(7.5).chanceLosesTenth()).isEqualTo(1);
+  }
+
+  private static Gamble soldAt(double price) {
+    return chances(
+            Nurseries.bare()
+                .seasons(2)
+                .sellsAll("one", "any", price)
+                .lot(gamble().bought(8, 50).build()),
+            3)
+        .gambles()
+        .get(0);
+  }
+
+  /**
+   * Elms are sold by the mm they grow, rowans never. A rate that is 90 % sure spreads by √(2.5/90);
+   * twenty trunks of about 10.5 mm that grow 6 a year are worth 2.5/((2 · (0.015 · 10.5)² +
+   * 0.025)/36) plants more, which leaves 0.26 of the spread of cash.
+   */
+  private static Nurseries soldByTheMm() {
+    Sure sure = new Sure(Map.of("pot", 0.9), 1, 1);
+    return Nurseries.bare()
+        .seasons(3)
+        .species(Nurseries.bareSpecies("elm", "one").withSure(sure))
+        .species(Nurseries.bareSpecies("rowan", "one").withSure(sure))
+        .demand(
+            new Demand(
+                Optional.empty(),
+                "one",
+                "any",
+                Optional.empty(),
+                MonthSpan.ALL_YEAR,
+                OptionalDouble.empty(),
+                1,
+                1,
+                0,
+                0))
+        .lot(Lots.lot("rowans").species("rowan").notBefore(2040, 1).build())
+        .lot(Lots.lot("elms").species("elm").notBefore(2029, 9).build());
+  }
+
+  @Test
+  void measuring_takesOffWhatIsNotKnownOfTheGrowthThatIsSold() {
+    WorthMeasuring worth = chances(soldByTheMm(), 200).worthMeasuring().orElseThrow();
+    double learnt = 2.5 / ((2 * Math.pow(0.015 * 10.5, 2) + 0.025) / 36);
+    double left = Math.sqrt(90 / (90 + learnt));
+
+    WorthMeasuring.Row elm = worth.rows().get(0);
+    assertThat(elm.species()).isEqualTo("elm");
+    assertThat(elm.told()).isEqualTo(WorthMeasuring.Told.DRAWN);
+    assertThat(elm.narrowing()).isCloseTo(1 - left, within(0.03));
+    assertThat(worth.all().orElseThrow()).isCloseTo(1 - left, within(0.03));
+    assertThat(worth.rows().get(1).species()).isEqualTo("rowan");
+    assertThat(worth.rows().get(1).told()).isEqualTo(WorthMeasuring.Told.TOO_SMALL);
+    assertThat(worth.rows().get(1).narrowing()).isZero();
+  }
+
+  @Test
+  void luckAlone_isToldApartWhereSomethingIsNotKnown() {
+    Chances few = chances(soldByTheMm(), 99);
+    assertThat(few.luckAlone().orElseThrow().draws()).isEqualTo(49);
+    assertThat(few.worthMeasuring()).isEmpty();
+    assertThat(chances(soldByTheMm(), 100).worthMeasuring()).isPresent();
+    Scenario twoLots = soldByTheMm().scenario();
+    assertThat(Chances.isToldApart(twoLots.withPlan(twoLots.plan().withDraws(200_000)))).isTrue();
+    assertThat(Chances.isToldApart(twoLots.withPlan(twoLots.plan().withDraws(200_001)))).isFalse();
+  }
 }
