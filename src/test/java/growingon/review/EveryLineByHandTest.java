@@ -7,6 +7,7 @@ import static growingon.nursery.record.DaybookLine.What.FOUND;
 import static growingon.nursery.record.DaybookLine.What.LOST;
 import static growingon.nursery.record.DaybookLine.What.RETURNED;
 import static growingon.nursery.record.DaybookLine.What.SOLD;
+import static growingon.nursery.record.DaybookLine.What.SPENT;
 import static growingon.nursery.record.DaybookLine.What.SPLIT;
 import static growingon.nursery.record.DaybookLine.What.USED;
 import static org.assertj.core.api.Assertions.assertThat;
@@ -84,6 +85,51 @@ class EveryLineByHandTest {
         balance(nursery(), diary, "ash"), new Whereabouts(100, 0, 1, 4, 5, 3, 10, 7, 8, 8, 64));
     assertSame(
         balance(nursery(), diary, "other"), new Whereabouts(50, 8, 0, 0, 0, 0, 0, 0, 0, 0, 58));
+  }
+
+  private static LotReview lot(Diary diary, String name) {
+    return Review.of(
+            diary.of(nursery().labour(12, 1).scenario()), YearMonth.of(2028, 6), Optional.empty())
+        .lots()
+        .stream()
+        .filter(each -> each.lot().name().equals(name))
+        .findFirst()
+        .orElseThrow();
+  }
+
+  /** 20 of 100 plants that have cost 400 join another lot, and 80 of their cost with them. */
+  @Test
+  void plantsThatJoinAnotherLot_takeTheirShareOfTheCostAlong() {
+    Diary diary =
+        new Diary()
+            .on("2026-11-20", "ash", SPENT)
+            .amount(400)
+            .because("materials")
+            .on("2026-12-10", "ash", SPLIT, 20)
+            .to("other");
+
+    assertThat(lot(diary, "ash").costToDate()).isCloseTo(320, TINY);
+    assertThat(lot(diary, "other").costToDate()).isCloseTo(80, TINY);
+  }
+
+  /** Ten hours at 12, then half of the plants become a lot: five hours and 60 are of each. */
+  @Test
+  void hoursBeforeASplit_areOfBothParts() {
+    Diary diary =
+        new Diary()
+            .on("2026-11-20", "ash", SPENT)
+            .hours(10)
+            .on("2026-12-10", "ash", SPLIT, 50)
+            .to("half");
+
+    for (String name : List.of("ash", "half")) {
+      LotReview lot = lot(diary, name);
+      assertThat(lot.hours().isReal()).isTrue();
+      assertThat(lot.hours().real()).isCloseTo(5, TINY);
+      assertThat(lot.hours().byDaybook()).isCloseTo(5, TINY);
+      assertThat(lot.costToDate()).isCloseTo(60, TINY);
+    }
+    assertThat(lot(diary, "other").hours().isReal()).isFalse();
   }
 
   /** 60 come in February, 40 in March: both are plants that arrived. */
