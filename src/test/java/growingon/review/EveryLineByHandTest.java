@@ -1,6 +1,7 @@
 package growingon.review;
 
 import static growingon.nursery.record.DaybookLine.What.ARRIVED;
+import static growingon.nursery.record.DaybookLine.What.COUNTED;
 import static growingon.nursery.record.DaybookLine.What.CULLED;
 import static growingon.nursery.record.DaybookLine.What.DIED;
 import static growingon.nursery.record.DaybookLine.What.FOUND;
@@ -95,6 +96,65 @@ class EveryLineByHandTest {
         .filter(each -> each.lot().name().equals(name))
         .findFirst()
         .orElseThrow();
+  }
+
+  /**
+   * The same, then half of what is left becomes a lot: all that was booked stays with the first.
+   */
+  @Test
+  void everyLineBeforeASplit_staysWithItsLot() {
+    Diary diary =
+        new Diary()
+            .on("2026-11-02", "ash", FOUND, 4)
+            .on("2026-11-03", "ash", DIED, 5)
+            .on("2026-11-04", "ash", CULLED, 3)
+            .on("2026-11-05", "ash", LOST, 6)
+            .because("Stolen in the night")
+            .on("2026-11-06", "ash", LOST, 2)
+            .on("2026-11-07", "ash", USED, 7)
+            .on("2026-11-08", "ash", SOLD, 10)
+            .amount(200)
+            .on("2026-11-09", "ash", RETURNED, 1)
+            .amount(20)
+            .on("2026-11-10", "ash", SPLIT, 8)
+            .to("other")
+            .on("2026-11-20", "ash", SPLIT, 32)
+            .to("half")
+            .on("2026-11-21", "other", SPLIT, 29)
+            .to("half of the other");
+
+    assertSame(
+        balance(nursery(), diary, "ash"), new Whereabouts(100, 0, 1, 4, 5, 3, 10, 7, 40, 8, 32));
+    assertSame(
+        balance(nursery(), diary, "half"), new Whereabouts(0, 32, 0, 0, 0, 0, 0, 0, 0, 0, 32));
+    assertSame(
+        balance(nursery(), diary, "other"), new Whereabouts(50, 8, 0, 0, 0, 0, 0, 0, 29, 0, 29));
+    assertSame(
+        balance(nursery(), diary, "half of the other"),
+        new Whereabouts(0, 29, 0, 0, 0, 0, 0, 0, 0, 0, 29));
+    assertThat(lot(diary, "ash").sales().byDaybook()).isCloseTo(180, TINY);
+    assertThat(lot(diary, "half").sales().byDaybook()).isCloseTo(0, TINY);
+  }
+
+  /**
+   * 100 came in two months, 10 died, then half of the 90 became a lot; 4 more were counted there.
+   */
+  @Test
+  void plantsThatCameLaterOrWereCounted_stayWithTheLotThatIsSplit() {
+    Nurseries nursery =
+        nursery().lot(Lots.lot("bought").arrived(2027, 2).notBefore(2030, 1).bought(5, 0).build());
+    Diary diary =
+        new Diary()
+            .on("2027-02-03", "bought", ARRIVED, 60)
+            .on("2027-03-03", "bought", ARRIVED, 40)
+            .on("2027-03-04", "bought", DIED, 10)
+            .on("2027-04-02", "bought", COUNTED, 94)
+            .on("2027-05-02", "bought", SPLIT, 47)
+            .to("half");
+
+    assertSame(
+        balance(nursery, diary, "bought"), new Whereabouts(100, 0, 0, 4, 10, 0, 0, 0, 47, 0, 47));
+    assertSame(balance(nursery, diary, "half"), new Whereabouts(0, 47, 0, 0, 0, 0, 0, 0, 0, 0, 47));
   }
 
   /** 20 of 100 plants that have cost 400 join another lot, and 80 of their cost with them. */
