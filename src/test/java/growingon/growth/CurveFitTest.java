@@ -83,4 +83,19 @@ class CurveFitTest {
     assertThat(CurveFit.aicc(10, 20, 3, 2)).isCloseTo(28.6458, within(1e-4));
     assertThat(CurveFit.aicc(3, 20, 3, 2)).isInfinite();
   }
+
+  /**
+   * Twice 2 mm a year with a deviation of 1 mm and 6 with 2. By hand the rate is (2/1 + 6/4)/(1/1 +
+   * 1/4) = 2.8; the squares are 2 · (0.8² + (3.2/2)²) = 6.4; the criterion is 4 ln(6.4/4) + 2 · 2
+   * ln 2 + 4 + 2 · 2 + 2 · 2 · 3/1 = 24.6526.
+   */
+  @Test
+  void growths_ofUnequalDeviations_countByTheirInverseSquares() {
+    TwoTrunks sure = new TwoTrunks(10, 12, 1, 1);
+    TwoTrunks unsure = new TwoTrunks(10, 16, 1, 2);
+    CurveFit fit = CurveFit.of(Curve.Law.STEADY, List.of(sure, unsure, sure, unsure)).orElseThrow();
+    assertThat(((Curve.Steady) fit.curve()).gMmAYear()).isCloseTo(2.8, within(1e-6));
+    assertThat(fit.squares()).isCloseTo(6.4, within(1e-6));
+    assertThat(fit.aicc()).isCloseTo(24.6526, within(1e-4));
+  }
 }

@@ -223,4 +223,22 @@ class FlowTest {
     }
     assertThat(Math.sqrt(squares / 32)).isCloseTo(23.37215, within(1e-4));
   }
+
+  /** What is reached already takes no time, even where nothing grows; nothing else is reached. */
+  @Test
+  void yearsTo_aTrunkThatIsThere_isNil_withoutGrowthToo() {
+    for (Curve.Law law : Curve.Law.values()) {
+      Flow still = Flow.of(curve(law, 60, 0, 2));
+      assertThat(still.yearsTo(25, 25)).as(law.name()).isZero();
+      assertThat(still.yearsTo(25, 25.1)).as(law.name()).isInfinite();
+    }
+  }
+
+  /** A steady law reaches its last trunk: 60 mm from 25 at 5 mm a year in 7 years. */
+  @Test
+  void yearsTo_theLastTrunkOfASteadyLaw_isTheWayOverTheRate() {
+    Flow steady = Flow.of(new Curve.Steady(5, 60));
+    assertThat(steady.yearsTo(25, 60)).isEqualTo(7);
+    assertThat(steady.yearsTo(25, 60.1)).isInfinite();
+  }
 }

@@ -290,4 +290,16 @@ class LeastSquaresTest {
         .orElseThrow()
         .squares();
   }
+
+  /** As many parameters as values leave nothing over to tell an error from, even if all fits. */
+  @Test
+  void errors_ofAsManyParametersAsValues_areInfinite() {
+    double[] one = {1};
+    LeastSquares.Result result =
+        new LeastSquares(parameters -> parameters.clone(), new double[] {3}, one)
+            .from(new double[] {3})
+            .orElseThrow();
+    assertThat(result.squares()).isZero();
+    assertThat(result.errors()[0]).isInfinite();
+  }
 }

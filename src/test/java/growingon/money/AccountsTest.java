@@ -18,7 +18,9 @@ import growingon.nursery.place.PlaceKind;
 import growingon.nursery.route.Step;
 import growingon.nursery.species.Curve;
 import growingon.nursery.species.Species;
+import growingon.nursery.supply.Component;
 import growingon.nursery.supply.Material;
+import growingon.nursery.supply.Mix;
 import growingon.nursery.time.MonthShares;
 import growingon.nursery.time.MonthSpan;
 import growingon.project.Lots;
@@ -232,6 +234,11 @@ class AccountsTest {
     assertThat(balances[balances.length - 1]).isCloseTo(5000 + lines.cash(), within(1e-6));
   }
 
+  @Test
+  void linesThatDoNotLeadToTheCash_differByWhatIsMissing() {
+    assertThat(new Reconciliation(100, -20, 5, 30, -40, 70).difference()).isEqualTo(5);
+  }
+
   private static Lots field(String name, int quantity) {
     return Lots.lot(name)
         .species("maple")
@@ -425,5 +432,66 @@ class AccountsTest {
                 .toList());
     return Accounts.of(Projector.project(with)).presentValue()
         - Accounts.of(Projector.project(with.without(changed.name()))).presentValue();
+  }
+
+  /**
+   * 20 plants take 10 litres of bark each and 2 m of wire: the lot is charged 200 litres at 6 for
+   * 60 and 40 m at 12 for 50, the nursery pays for 4 bags and a pack.
+   */
+  @Test
+  void lotIsChargedWhatItUses_theNurseryPaysWholePacks() {
+    Accounts accounts =
+        accounts(
+            Nurseries.bare()
+                .seasons(1)
+                .component(new Component("bark", 60, 6, 0, 0.4))
+                .mix(new Mix("bark alone", Map.of("bark", 1.0), 0, 0))
+                .material(new Material("wire", "m", 50, 12, 0, 0))
+                .pot(Nurseries.litrePot("ten", 10, 250))
+                .route(
+                    "r",
+                    Steps.onArrival("pot").pot("ten", "bark alone").material("wire", 2).build())
+                .lot(Lots.lot("a").quantity(20).route("r").build()));
+
+    assertThat(accounts.lot("a").cost(CostKind.SUBSTRATE)).isCloseTo(20, within(1e-9));
+    assertThat(accounts.lot("a").cost(CostKind.MATERIALS)).isCloseTo(9.6, within(1e-9));
+    assertThat(accounts.cash().total(CashItem.SUBSTRATE)).isCloseTo(-24, within(1e-9));
+    assertThat(accounts.cash().total(CashItem.MATERIALS)).isCloseTo(-12, within(1e-9));
+  }
+
+  /**
+   * 100 plants that cost 4 before the plan and 100 of wire in it are 500, 5 for each that was
+   * there.
+   */
+  @Test
+  void costPerSold_countsWhatWasSpentBeforeThePlan() {
+    Accounts accounts =
+        accounts(
+            Nurseries.bare()
+                .seasons(1)
+                .material(new Material("wire", "m", 1, 1, 0, 0))
+                .route("r", Steps.in("wire", Month.MARCH, 0).material("wire", 1).build())
+                .demand(Nurseries.demandRow("one", "any", OptionalDouble.of(50), 20))
+                .lot(
+                    Lots.lot("a")
+                        .arrived(2026, 10)
+                        .unitCost(4)
+                        .notBefore(2027, 4)
+                        .route("r")
+                        .build()));
+
+    assertThat(accounts.lot("a").spentBefore()).isCloseTo(400, within(1e-9));
+    assertThat(accounts.lot("a").costPerStarted()).isCloseTo(5, within(1e-9));
+    assertThat(accounts.lot("a").costPerSold())
+        .isCloseTo(500 / accounts.lot("a").sold(), within(1e-9));
+    assertThat(accounts.lot("a").sold()).isPositive();
+  }
+
+  @Test
+  void reasonOfALine_isTheKindOfCostThatItNames() {
+    assertThat(CostKind.named(" Carriage ")).isEqualTo(CostKind.CARRIAGE);
+    assertThat(CostKind.named("pots")).isEqualTo(CostKind.POTS);
+    assertThat(CostKind.named("hours")).isEqualTo(CostKind.OTHER);
+    assertThat(CostKind.named("string")).isEqualTo(CostKind.OTHER);
   }
 }

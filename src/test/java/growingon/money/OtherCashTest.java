@@ -185,4 +185,41 @@ class OtherCashTest {
     assertThat(StockValue.of(accounts).get(0).pricedCost()).isCloseTo(200 + 120, within(1e-6));
     assertThat(Arrays.stream(accounts.cash().flows()).sum()).isCloseTo(-120, within(1e-9));
   }
+
+  /** 1,000 and 100 less each month but the fourth, which brings 300: the third is the lowest. */
+  @Test
+  void lowestCash_isThatOfTheFirstMonthThatHasIt() {
+    CashFlow cash =
+        accounts(
+                oneSeason()
+                    .openingCash(1000)
+                    .otherCash(
+                        new OtherCash(
+                            Optional.empty(),
+                            Every.MONTH,
+                            "rent",
+                            -100,
+                            0,
+                            Optional.empty(),
+                            Optional.empty(),
+                            Optional.of(YearMonth.of(2027, 4))))
+                    .otherCash(once(FEBRUARY, 400)))
+            .cash();
+
+    assertThat(cash.opening()).isEqualTo(1000);
+    assertThat(cash.balances())
+        .containsExactly(900, 800, 700, 1000, 900, 800, 800, 800, 800, 800, 800, 800);
+    assertThat(cash.lowestMonth()).isEqualTo(2);
+  }
+
+  @Test
+  void lowestCash_ofSeveralMonthsAlike_isTheFirst() {
+    CashFlow cash = accounts(oneSeason().openingCash(50).otherCash(once(FEBRUARY, -20))).cash();
+
+    assertThat(cash.lowestMonth()).isEqualTo(3);
+  }
+
+  private static OtherCash once(YearMonth when, double amount) {
+    return new OtherCash(Optional.of(when), Every.ONCE, "machine", amount);
+  }
 }

@@ -1,8 +1,10 @@
 package growingon.money;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.tuple;
 import static org.assertj.core.api.Assertions.within;
 
+import growingon.nursery.market.Quality;
 import growingon.nursery.place.Care;
 import growingon.nursery.place.PlaceKind;
 import growingon.nursery.time.MonthSpan;
@@ -121,5 +123,43 @@ class StockValueTest {
 
     assertThat(StockValue.of(accounts).get(0).list()).isCloseTo(1800, within(1e-9));
     assertThat(StockValue.of(accounts).get(0).value()).isCloseTo(1800, within(1e-9));
+  }
+
+  /** Year by year, in it lot by lot; one that is sold out is in no later year. */
+  @Test
+  void stock_ofSeveralYears_standsByYearAndThenByLot() {
+    Accounts accounts =
+        Accounts.of(
+            nursery()
+                .seasons(3)
+                .demand(Nurseries.demandRow("one", "any", OptionalDouble.of(40), 10))
+                .lot(Lots.lot("old").quantity(90).arrived(2025, 3).build())
+                .lot(Lots.lot("new").quantity(100).build())
+                .project());
+
+    assertThat(StockValue.of(accounts))
+        .extracting(StockValue::month, each -> each.lot().name(), each -> Math.round(each.priced()))
+        .containsExactly(
+            tuple(11, "old", 50L),
+            tuple(11, "new", 100L),
+            tuple(23, "old", 10L),
+            tuple(23, "new", 100L),
+            tuple(35, "new", 70L));
+  }
+
+  /** 60 firsts at 6 are worth 360, as they list at 600; 40 seconds without a price their 240. */
+  @Test
+  void worthAtThePlansEnd_countsPlantsWithoutAPriceAtTheirCost() {
+    Accounts accounts =
+        Accounts.of(
+            nursery()
+                .seasons(1)
+                .stockValueAtTheEnd()
+                .quality(Quality.SECOND, 0, true)
+                .demand(Nurseries.demandRow("one", "any", OptionalDouble.of(0), 10))
+                .lot(Lots.lot("a").quality(0.6, 0.4, true).unitCost(6).build())
+                .project());
+
+    assertThat(accounts.horizonValue()).isCloseTo(600, within(1e-9));
   }
 }

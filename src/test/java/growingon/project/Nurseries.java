@@ -423,6 +423,12 @@ public final class Nurseries {
     return this;
   }
 
+  /** Hours that are there from January to December. */
+  public Nurseries hoursAvailable(List<Double> byMonth) {
+    hours = Optional.of(byMonth);
+    return this;
+  }
+
   public Nurseries extraCosts(double hour, double squareMetre) {
     extraCosts = new ExtraCosts(OptionalDouble.of(hour), OptionalDouble.of(squareMetre));
     return this;

@@ -19,10 +19,6 @@ public record Filling(double liftedLitres, double mixLitres, double mixKg) {
     return liftedLitres + mixLitres;
   }
 
-  double kg() {
-    return liftedKg() + mixKg;
-  }
-
   /** Weight of the ball, kg. */
   public double liftedKg() {
     return liftedLitres * Weight.LIFTED_KG_PER_LITRE;

@@ -5,11 +5,13 @@ import static org.assertj.core.api.Assertions.within;
 
 import growingon.nursery.Scenario;
 import growingon.nursery.market.Demand;
+import growingon.nursery.market.Grade;
 import growingon.nursery.market.Quality;
 import growingon.nursery.time.MonthSpan;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import java.time.Month;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -135,5 +137,51 @@ class EndingTest {
       assertThat(seasons.get(season).gain())
           .isCloseTo(weighed(toThere).presentValue(), within(1e-6));
     }
+  }
+
+  /** Of 100 plants 20 are kept, so with 8 of the other 80 left it is sold. */
+  @Test
+  void lot_isSold_onceATenthOfWhatIsForSaleIsLeft() {
+    Ending ending = ending(0, 50, 8.1, 8, 0);
+
+    assertThat(ending.soldOut()).hasValue(2);
+    assertThat(ending.judgedAt()).isEqualTo(2);
+    assertThat(ending.isJudgedLater()).isTrue();
+    assertThat(ending.atJudged().saleable()).isEqualTo(8);
+    assertThat(ending(2, 50, 8, 8, 0).isJudgedLater()).isFalse();
+    assertThat(ending(0, 50, 9, 8.1).soldOut()).isEmpty();
+  }
+
+  private static Ending ending(int planEnd, double... saleable) {
+    return Ending.of(
+        Lots.lot("a").quantity(100).kept(20).build(),
+        planEnd,
+        Arrays.stream(saleable)
+            .mapToObj(each -> new Ending.BySeason(0, each + 20, each, each, 0))
+            .toList());
+  }
+
+  @Test
+  void paysFrom_isTheFirstSeasonAfterTheLastThatLoses() {
+    assertThat(Ending.paysFrom(List.of(-10.0, 3.0, -2.0, 0.0, 5.0), 4)).hasValue(3);
+    assertThat(Ending.paysFrom(List.of(-10.0, 3.0, -2.0, 0.0, 5.0), 2)).isEmpty();
+    assertThat(Ending.paysFrom(List.of(1.0, 3.0), 1)).hasValue(0);
+    assertThat(Ending.paysFrom(List.of(-10.0, 3.0), 1)).hasValue(1);
+  }
+
+  /** 10 mm that grow 6 a season are 22 mm after two: then they have the grade of 20 mm. */
+  @Test
+  void plants_haveAGrade_onceTheyAreThickEnough() {
+    Nurseries nursery =
+        Nurseries.bare()
+            .seasons(3)
+            .ladder("stout", new Grade("stout", 1, 20, 0, 12))
+            .species(Nurseries.bareSpecies("rowan", "stout"))
+            .demand(Nurseries.demandRow("stout", "stout", OptionalDouble.of(0), 30))
+            .lot(Lots.lot("rowans").species("rowan").bought(1, 0).build());
+    List<Ending.BySeason> seasons = weighed(nursery.scenario()).ending().seasons();
+
+    assertThat(seasons.get(0)).isEqualTo(new Ending.BySeason(-100, 100, 100, 0, 0));
+    assertThat(seasons.get(1)).isEqualTo(new Ending.BySeason(-100, 100, 100, 100, 3000));
   }
 }

@@ -7,13 +7,16 @@ import growingon.money.Accounts;
 import growingon.nursery.Scenario;
 import growingon.nursery.lot.Lot;
 import growingon.nursery.lot.Purchase;
+import growingon.nursery.market.Grade;
 import growingon.nursery.market.OtherCash;
 import growingon.nursery.market.OtherCash.Every;
+import growingon.nursery.place.PlaceKind;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.project.Projector;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -111,5 +114,38 @@ class ValueJoinTest {
 
     assertThat(accounts.horizonValue()).isCloseTo(80 * 4 + 100 * 10, within(1e-6));
     assertThat(accounts.presentValue()).isCloseTo(1320, within(1e-6));
+  }
+
+  /**
+   * Either of two lots of 40 plants for 100 meets the demand for 40 at 20 by itself, so each gains
+   * nothing but its cost, −100, and both together the 800 besides. Ten standing ash bring 300, the
+   * bench takes 300, the rent 50: 800 − 200 + 300 − 300 − 50.
+   */
+  @Test
+  void lotsThatSellToTheSameDemand_gainTogether_whatNeitherAddsToTheOther() {
+    ValueJoin join =
+        ValueJoin.of(
+            Nurseries.bare()
+                .seasons(1)
+                .ladder("hedge", new Grade("small", 1, 1, 0, 12))
+                .species(Nurseries.bareSpecies("hornbeam", "hedge"))
+                .place(Nurseries.place("bench", PlaceKind.BENCH, 50, 1, 6))
+                .otherCash(new OtherCash(Optional.empty(), OtherCash.Every.SEASON, "rent", -50))
+                .demand(Nurseries.demandRow("hedge", "small", OptionalDouble.of(40), 20))
+                .demand(Nurseries.demandRow("one", "any", OptionalDouble.empty(), 30))
+                .lot(Lots.lot("standing").quantity(10).build())
+                .lot(hornbeams("first"))
+                .lot(hornbeams("second"))
+                .scenario());
+
+    assertThat(join.presentValue()).isCloseTo(550, within(1e-6));
+    assertThat(join.gains()).isCloseTo(-200, within(1e-6));
+    assertThat(join.standing()).isCloseTo(300, within(1e-6));
+    assertThat(join.costsOfNoLot()).isCloseTo(350, within(1e-6));
+    assertThat(join.together()).isCloseTo(800, within(1e-6));
+  }
+
+  private static Lot hornbeams(String name) {
+    return Lots.lot(name).species("hornbeam").quantity(40).bought(2.5, 0).build();
   }
 }

@@ -14,6 +14,8 @@ import java.time.Month;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** What a bought lot is worth, by hand. */
 class WeighingTest {
@@ -39,6 +41,66 @@ class WeighingTest {
     assertThat(bought.presentValue()).isCloseTo(800 + 600 - 500, within(1e-6));
     assertThat(bought.bargain().leastPriceShare().orElseThrow())
         .isCloseTo(500 / 1400.0, within(1e-9));
+    assertThat(bought.bargain().averagePrice()).isCloseTo(20, within(1e-9));
+    assertThat(bought.bridge().unsold()).isCloseTo(600, within(1e-6));
+    assertThat(bought.bridge().cash()).isCloseTo(800 - 500, within(1e-6));
+  }
+
+  /**
+   * The same at 10 % a year, beside 30 plants that are never sold: 800 come in twelve equal months,
+   * 800/12 (1 − 1/1.1)/(1 − 1.1^(−1/12)) of today's money; what is left is worth 600 in the last of
+   * them; the others are worth the same with the lot and without it.
+   */
+  @Test
+  void leastPrice_countsWhatUnsoldPlantsAreWorth_atTheEnd_andOnlyThoseOfTheLot() {
+    BoughtLot bought =
+        weigh(
+            fortyWantedAt20()
+                .horizonValue(0.5)
+                .discountRate(0.1)
+                .lot(Lots.lot("a").bought(5, 0).build())
+                .lot(Lots.lot("old").quantity(30).notBefore(2030, 1).build()));
+
+    double sold = 800 / 12.0 * (1 - 1 / 1.1) / (1 - Math.pow(1.1, -1 / 12.0));
+    double left = 600 * Math.pow(1.1, -11 / 12.0);
+    assertThat(bought.presentValue()).isCloseTo(sold + left - 500, within(1e-6));
+    assertThat(bought.bargain().leastPriceShare().orElseThrow())
+        .isCloseTo(500 / (sold + left), within(1e-9));
+  }
+
+  /**
+   * 40 of 100 sell through the year; 60 are left, at the lower of what they cost and 20. Paid 18 or
+   * less, each plant that is left brings its price back at the end: sold = 100 p − 60 p ·
+   * 1.1^(−11/12). So it is whether the lot is bought too dear or cheap now.
+   */
+  @ParameterizedTest
+  @ValueSource(doubles = {5, 30})
+  void mostLanded_countsThatStockIsWorthWhatWasPaid(double unitPrice) {
+    BoughtLot bought =
+        weigh(
+            fortyWantedAt20()
+                .stockValueAtTheEnd()
+                .discountRate(0.1)
+                .lot(Lots.lot("a").bought(unitPrice, 0).build()));
+
+    double sold = 800 / 12.0 * (1 - 1 / 1.1) / (1 - Math.pow(1.1, -1 / 12.0));
+    assertThat(bought.bargain().mostLandedEach().orElseThrow())
+        .isCloseTo(sold / (100 - 60 * Math.pow(1.1, -11 / 12.0)), within(1e-6));
+  }
+
+  /** 100 plants for 600, of which only firsts sell, at 20: 20 of them lose 200, 30 are enough. */
+  @Test
+  void fewestUsable_ofALotThatLosesAsItIs_isMoreThanItHas() {
+    BoughtLot bought =
+        weigh(
+            Nurseries.bare()
+                .seasons(1)
+                .quality(Quality.THIRD, 0, false)
+                .sellsAll("one", "any", 20)
+                .lot(Lots.lot("a").quality(0.2, 0, true).bought(6, 0).build()));
+
+    assertThat(bought.presentValue()).isCloseTo(-200, within(1e-6));
+    assertThat(bought.bargain().fewestUsable()).hasValue(30);
   }
 
   /**

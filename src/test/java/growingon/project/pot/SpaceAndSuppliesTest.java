@@ -396,6 +396,47 @@ class SpaceAndSuppliesTest {
     assertThat(weight.mixKg()).isCloseTo(11 * (0.6 * 0.66 + 0.4 * 1.5) * 1.1 / 0.9, within(1e-9));
     assertThat(weight.potKg()).isEqualTo(0.9);
     assertThat(weight.woodKg()).isCloseTo(Math.PI / 4 * 0.8 * 0.8 * 9, within(1e-9));
+    double parts = weight.ballKg() + weight.mixKg() + weight.potKg() + weight.woodKg();
+    assertThat(weight.kg()).isCloseTo(parts, within(1e-9));
+  }
+
+  /** A ball of 20 l, of which 0.8 stay on, is pared to the 10 l of its pot: 16 kg and no mix. */
+  @Test
+  void ball_largerThanThePot_isParedToIt() {
+    Weight weight = weightOfABall(20, 0.8);
+    assertThat(weight.ballKg()).isCloseTo(16, within(1e-9));
+    assertThat(weight.mixKg()).isZero();
+  }
+
+  /** 3 l of a ball of 4 are kept, 7 l are filled up with what no mix names, at 1 kg a litre. */
+  @Test
+  void potFilledUpWithoutAMix_weighsAKilogramALitreBesideTheBall() {
+    Weight weight = weightOfABall(4, 0.75);
+    assertThat(weight.ballKg()).isCloseTo(4.8, within(1e-9));
+    assertThat(weight.mixKg()).isCloseTo(7, within(1e-9));
+  }
+
+  private static Weight weightOfABall(double litres, double kept) {
+    return potting(0)
+        .route("r", Steps.onArrival("pot").pot("10 litre", null).ball(kept, litres).build())
+        .lot(Lots.lot("a").route("r").build())
+        .project()
+        .lots()
+        .get(0)
+        .stood(0)
+        .weight();
+  }
+
+  /** 950 over 250 are three rows: 250 of the bench's length take three plants. */
+  @Test
+  void bench_withAGap_countsItAlongTheBenchToo() {
+    double m2 =
+        Footprint.m2(
+            Optional.of(Nurseries.litrePot("p", 5, 200)),
+            0,
+            new Spacing(50, OptionalDouble.empty()),
+            Optional.of(ground(Layout.SQUARE, OptionalDouble.of(900))));
+    assertThat(m2).isCloseTo(0.25 * 0.9 / 3, within(1e-12));
   }
 
   @Test
