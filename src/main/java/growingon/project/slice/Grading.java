@@ -25,6 +25,7 @@ public final class Grading implements Crossings.Told {
   private final GradeTable[] tables;
   private GradeTable table;
   private Crossings crossings;
+  private double nextCrossing;
   private Streams streams;
   private long readyCells;
   private boolean graded;
@@ -45,6 +46,7 @@ public final class Grading implements Crossings.Told {
     this.tables = same.tables;
     this.table = same.table;
     this.crossings = same.crossings.goingOn(clock);
+    this.nextCrossing = same.nextCrossing;
     this.streams = streams;
     this.readyCells = same.readyCells;
     this.graded = same.graded;
@@ -58,12 +60,17 @@ public final class Grading implements Crossings.Told {
 
   /** The law that the lot starts with is known. */
   void start() {
-    crossings = clock.listedCrossings();
+    cross(clock.listedCrossings());
   }
 
   /** The lot goes on by another law: only the next crossing of each slice is known. */
   void lookAhead() {
-    crossings = new AwaitedCrossings(thick, clock::clockTo);
+    cross(new AwaitedCrossings(thick, clock::clockTo));
+  }
+
+  private void cross(Crossings next) {
+    crossings = next;
+    nextCrossing = next.soonest();
   }
 
   /** The trunks were measured anew. */
@@ -73,11 +80,12 @@ public final class Grading implements Crossings.Told {
     graded = false;
   }
 
-  /** Notes which slices have grown thick enough for one grade more by now. */
+  /** Notes which slices have grown thick enough for one grade more by now; in most months none. */
   private void measure() {
     double now = clock.now() + ROUNDING;
-    if (crossings.haveCome(now)) {
+    if (nextCrossing <= now) {
       crossings.tell(now, this);
+      nextCrossing = crossings.soonest();
     }
   }
 
