@@ -25,6 +25,8 @@ public record LotFacts(
   public static final LotFacts NONE =
       new LotFacts(1, Integer.MIN_VALUE, Integer.MIN_VALUE, OptionalDouble.empty(), Map.of());
 
+  private static final MonthFacts[] NO_MONTHS = {};
+
   public LotFacts {
     months = Map.copyOf(months);
   }
@@ -47,6 +49,9 @@ public record LotFacts(
    * {@link #atStart}.
    */
   public MonthFacts[] monthByMonth() {
+    if (months.isEmpty()) {
+      return NO_MONTHS;
+    }
     int last = months.keySet().stream().mapToInt(Integer::intValue).max().orElse(-1);
     MonthFacts[] all = new MonthFacts[Math.max(0, last + 1)];
     Arrays.fill(all, MonthFacts.NOTHING);

@@ -36,7 +36,6 @@ final class AwaitedCrossings extends Crossings {
     for (int block = 0; block < soonest.length; block++) {
       lookAhead(block);
     }
-    soonest(least(soonest, 0, soonest.length));
   }
 
   private AwaitedCrossings(AwaitedCrossings same, Law law) {
@@ -44,7 +43,11 @@ final class AwaitedCrossings extends Crossings {
     this.grade = same.grade.clone();
     this.clock = same.clock.clone();
     this.soonest = same.soonest.clone();
-    soonest(least(soonest, 0, soonest.length));
+  }
+
+  @Override
+  double soonest() {
+    return least(soonest, 0, soonest.length);
   }
 
   @Override
@@ -73,7 +76,6 @@ final class AwaitedCrossings extends Crossings {
         lookAhead(block);
       }
     }
-    soonest(least(soonest, 0, soonest.length));
   }
 
   private void tell(int block, double now, Told to) {

@@ -9,17 +9,8 @@ abstract class Crossings {
     void thicker(int slice);
   }
 
-  private double soonest;
-
   /** No slice grows thick enough for one grade more before this growth clock; never as infinite. */
-  final void soonest(double clock) {
-    soonest = clock;
-  }
-
-  /** Whether any slice has grown thick enough for one grade more; in most months none has. */
-  final boolean haveCome(double clock) {
-    return soonest <= clock;
-  }
+  abstract double soonest();
 
   /**
    * Tells which slices have grown thick enough for one grade more, one after another; each time it

@@ -22,22 +22,20 @@ public final class Grading implements Crossings.Told {
   private final Grade[] grades;
   private final GrowthClock clock;
   private final short[] thick;
-  private final int[] saleTable;
-  private final double[] scratch;
+  private final GradeTable[] tables;
+  private GradeTable table;
   private Crossings crossings;
+  private double nextCrossing;
   private Streams streams;
   private long readyCells;
-  private int tableFrom = Integer.MAX_VALUE;
-  private int tableUntil = Integer.MIN_VALUE;
   private boolean graded;
-  private boolean maySell;
 
-  Grading(Grade[] grades, GrowthClock clock, int slices) {
-    this.grades = grades;
+  Grading(StartingTrunks start, GrowthClock clock) {
+    this.grades = start.grades;
+    this.tables = start.tables;
+    this.table = tables[0];
     this.clock = clock;
-    this.thick = new short[slices];
-    this.saleTable = new int[grades.length + 1];
-    this.scratch = new double[grades.length + 1];
+    this.thick = new short[start.trunks.length];
   }
 
   /** The same so far, for a lot that goes on apart with a clock and plants of its own. */
@@ -45,15 +43,13 @@ public final class Grading implements Crossings.Told {
     this.grades = same.grades;
     this.clock = clock;
     this.thick = same.thick.clone();
-    this.saleTable = same.saleTable.clone();
-    this.scratch = new double[same.scratch.length];
+    this.tables = same.tables;
+    this.table = same.table;
     this.crossings = same.crossings.goingOn(clock);
+    this.nextCrossing = same.nextCrossing;
     this.streams = streams;
     this.readyCells = same.readyCells;
-    this.tableFrom = same.tableFrom;
-    this.tableUntil = same.tableUntil;
     this.graded = same.graded;
-    this.maySell = same.maySell;
   }
 
   /** The plants to be graded are these, or their numbers changed otherwise than by sale. */
@@ -64,12 +60,17 @@ public final class Grading implements Crossings.Told {
 
   /** The law that the lot starts with is known. */
   void start() {
-    crossings = clock.listedCrossings();
+    cross(clock.listedCrossings());
   }
 
   /** The lot goes on by another law: only the next crossing of each slice is known. */
   void lookAhead() {
-    crossings = new AwaitedCrossings(thick, clock::clockTo);
+    cross(new AwaitedCrossings(thick, clock::clockTo));
+  }
+
+  private void cross(Crossings next) {
+    crossings = next;
+    nextCrossing = next.soonest();
   }
 
   /** The trunks were measured anew. */
@@ -79,19 +80,21 @@ public final class Grading implements Crossings.Told {
     graded = false;
   }
 
-  /** Notes which slices have grown thick enough for one grade more by now. */
+  /** Notes which slices have grown thick enough for one grade more by now; in most months none. */
   private void measure() {
     double now = clock.now() + ROUNDING;
-    if (crossings.haveCome(now)) {
+    if (nextCrossing <= now) {
       crossings.tell(now, this);
+      nextCrossing = crossings.soonest();
     }
   }
 
   @Override
   public void thicker(int slice) {
     int was = thick[slice]++;
-    if (graded && saleTable[was] != saleTable[was + 1]) {
-      readyCells |= streams.moveUp(slice, saleTable[was], saleTable[was + 1]);
+    int[] sellsAs = table.sellsAs;
+    if (graded && sellsAs[was] != sellsAs[was + 1]) {
+      readyCells |= streams.moveUp(slice, sellsAs[was], sellsAs[was + 1]);
     }
   }
 
@@ -105,13 +108,15 @@ public final class Grading implements Crossings.Told {
    * @return the bits of {@link #cellBit} of all grades and qualities in which plants may be ready
    */
   long forSale(int trainingMonths) {
-    if (graded && !maySell && trainingMonths >= tableFrom && trainingMonths < tableUntil) {
+    GradeTable before = table;
+    boolean holds = before.holds(trainingMonths);
+    if (graded && holds && !before.anySells) {
       return readyCells;
     }
     measure();
-    boolean otherwise = fillSaleTable(trainingMonths);
-    if (otherwise || !graded) {
-      readyCells = streams.grade(thick, saleTable);
+    table = holds ? before : GradeTable.at(trainingMonths, tables);
+    if (!graded || !Arrays.equals(table.sellsAs, before.sellsAs)) {
+      readyCells = streams.grade(thick, table.sellsAs);
       graded = true;
     }
     return readyCells;
@@ -132,68 +137,6 @@ public final class Grading implements Crossings.Told {
       cells |= cellBit(quality, grade);
     }
     return cells;
-  }
-
-  /**
-   * For each number of grades a trunk is thick enough for: the grade it sells as, −1 for none.
-   * Gives whether any entry changed.
-   */
-  private boolean fillSaleTable(int trainingMonths) {
-    if (trainingMonths >= tableFrom && trainingMonths < tableUntil) {
-      return false;
-    }
-    tableFrom = trainingMonths;
-    tableUntil = nextChange(trainingMonths);
-    boolean otherwise = false;
-    maySell = false;
-    for (int thickFor = 0; thickFor <= grades.length; thickFor++) {
-      int best = highestMet(thickFor, trainingMonths);
-      int sells = waits(best, thickFor, trainingMonths) ? -1 : best;
-      otherwise |= saleTable[thickFor] != sells;
-      saleTable[thickFor] = sells;
-      maySell |= sells >= 0;
-    }
-    return otherwise;
-  }
-
-  /** Training months at which the table may change next. */
-  private int nextChange(int trainingMonths) {
-    if (trainingMonths == UNTRAINED) {
-      return UNTRAINED + 1;
-    }
-    int next = Integer.MAX_VALUE;
-    for (Grade grade : grades) {
-      int reached = grade.leastTrainingMonths();
-      int waitedFor = reached - grade.waitMonths();
-      next = reached > trainingMonths ? Math.min(next, reached) : next;
-      next = waitedFor > trainingMonths ? Math.min(next, waitedFor) : next;
-    }
-    return next;
-  }
-
-  private int highestMet(int thickFor, int trainingMonths) {
-    int best = thickFor - 1;
-    while (best >= 0 && !isTrained(best, trainingMonths)) {
-      best--;
-    }
-    return best;
-  }
-
-  private boolean isTrained(int grade, int trainingMonths) {
-    return grades[grade].leastTrainingMonths() <= Math.max(0, trainingMonths);
-  }
-
-  private boolean waits(int best, int thickFor, int trainingMonths) {
-    if (trainingMonths == UNTRAINED) {
-      return false;
-    }
-    for (int grade = best + 1; grade < thickFor; grade++) {
-      int lacking = grades[grade].leastTrainingMonths() - trainingMonths;
-      if (lacking <= grades[grade].waitMonths()) {
-        return true;
-      }
-    }
-    return false;
   }
 
   /** Notes that too few plants of a quality are ready as a grade to count, until more are. */
@@ -225,7 +168,7 @@ public final class Grading implements Crossings.Told {
     double sum = 0;
     for (int stream = streams.from(quality); stream < streams.until(quality); stream++) {
       if (streams.ready(stream, grade) > 0) {
-        sum += streams.mmAbove(stream, least, grade, thick, saleTable, clock);
+        sum += streams.mmAbove(stream, least, grade, thick, table.sellsAs, clock);
       }
     }
     return sum;
@@ -233,11 +176,9 @@ public final class Grading implements Crossings.Told {
 
   /** Sells a share of the plants of a quality that are ready as a grade, every slice alike. */
   void sell(Quality quality, int grade, double share) {
-    for (int thickFor = 0; thickFor <= grades.length; thickFor++) {
-      scratch[thickFor] = saleTable[thickFor] == grade ? 1 - share : 1;
-    }
+    double[] sells = table.sells[grade];
     for (int stream = streams.from(quality); stream < streams.until(quality); stream++) {
-      streams.sell(stream, grade, thick, scratch, share);
+      streams.sell(stream, grade, thick, sells, share);
     }
     readyCells &= share == 1 ? ~cellBit(quality, grade) : -1;
   }
@@ -251,22 +192,20 @@ public final class Grading implements Crossings.Told {
    */
   GradedPlants standing(int trainingMonths, double alive, double kept) {
     measure();
-    int[] gradeOf = new int[grades.length + 1];
-    for (int thickFor = 0; thickFor <= grades.length; thickFor++) {
-      gradeOf[thickFor] = highestMet(thickFor, trainingMonths);
-    }
+    int[] has = GradeTable.at(trainingMonths, tables).has;
     GradedPlants standing = new GradedPlants(grades.length);
+    double[] sums = new double[has.length];
     for (int stream = 0; stream < streams.size(); stream++) {
-      Arrays.fill(scratch, 0);
-      streams.addUp(stream, thick, scratch);
+      Arrays.fill(sums, 0);
+      streams.addUp(stream, thick, sums);
       for (int thickFor = 0; thickFor <= grades.length; thickFor++) {
-        int grade = streams.mayGrade(stream) ? gradeOf[thickFor] : GradedPlants.NO_GRADE;
-        standing.add(streams.quality(stream), grade, alive * scratch[thickFor]);
+        int grade = streams.mayGrade(stream) ? has[thickFor] : GradedPlants.NO_GRADE;
+        standing.add(streams.quality(stream), grade, alive * sums[thickFor]);
       }
     }
     if (kept > 0) {
       for (short thickFor : thick) {
-        standing.addKept(gradeOf[thickFor], alive * kept / thick.length);
+        standing.addKept(has[thickFor], alive * kept / thick.length);
       }
     }
     return standing;
@@ -279,7 +218,7 @@ public final class Grading implements Crossings.Told {
    * @param trainingMonths whole months since training started, −1 if it has not
    */
   double shareGraded(int grade, int trainingMonths) {
-    if (!isTrained(grade, trainingMonths)) {
+    if (grades[grade].leastTrainingMonths() > Math.max(0, trainingMonths)) {
       return 0;
     }
     measure();

@@ -41,7 +41,7 @@ public final class Growing {
     this.slices = start.slices();
     this.quality = quality;
     this.clock = new GrowthClock(start.trunks, thicker);
-    this.grading = new Grading(start.trunks.grades, clock, slices);
+    this.grading = new Grading(start.trunks, clock);
     this.kept = start.kept();
     this.streams = start.streams(quality);
     grading.of(streams);

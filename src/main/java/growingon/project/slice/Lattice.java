@@ -24,6 +24,7 @@ public final class Lattice {
   private final double[] scores;
   private final Map<Double, double[]> vigours = new ConcurrentHashMap<>();
   private final Map<Sorting, Sorting> sortings = new ConcurrentHashMap<>();
+  private final Map<List<Grade>, GradeTable[]> tables = new ConcurrentHashMap<>();
   private final Map<StartingTrunks.Stated, StartingTrunks> starts = new ConcurrentHashMap<>();
 
   private Lattice(int slices, int vigourStep, int qualityStep) {
@@ -72,6 +73,11 @@ public final class Lattice {
     return starts.computeIfAbsent(
         new StartingTrunks.Stated(stated, vigourSpread, grades),
         each -> new StartingTrunks(each, this));
+  }
+
+  /** As which grades trunks sell, shared by all lots of a ladder. */
+  GradeTable[] tables(List<Grade> ladder) {
+    return tables.computeIfAbsent(ladder, GradeTable::of);
   }
 
   /** A sorting shared by all lots that sort alike, so that a run has fewer to look at. */

@@ -14,13 +14,16 @@ final class ListedCrossings extends Crossings {
 
   ListedCrossings(Order order) {
     this.order = order;
-    soonest(order.clocks[0]);
   }
 
   private ListedCrossings(ListedCrossings same) {
     this.order = same.order;
     this.at = same.at;
-    soonest(order.clocks[at]);
+  }
+
+  @Override
+  double soonest() {
+    return order.clocks[at];
   }
 
   @Override
@@ -35,7 +38,6 @@ final class ListedCrossings extends Crossings {
       to.thicker(order.slices[next++]);
     }
     at = next;
-    soonest(order.clocks[next]);
   }
 
   /** Slices in the order in which they reach grades, and the growth clock of each; never last. */

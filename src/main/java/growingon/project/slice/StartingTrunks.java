@@ -19,6 +19,7 @@ final class StartingTrunks {
   private final Map<Curve, ListedCrossings.Order> crossings = new ConcurrentHashMap<>();
   private final Map<Curve, double[]> coordinates = new ConcurrentHashMap<>();
   final Grade[] grades;
+  final GradeTable[] tables;
   final double[] trunks;
   final double[] vigour;
   final double mostVigour;
@@ -34,6 +35,7 @@ final class StartingTrunks {
 
   StartingTrunks(Stated stated, Lattice lattice) {
     this.grades = stated.grades().toArray(new Grade[0]);
+    this.tables = lattice.tables(stated.grades());
     this.trunks = new double[lattice.slices()];
     this.vigour = lattice.vigours(stated.vigourSpread());
     this.mostVigour = max(vigour);
