@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** Paid may be the price of a row or of a tree: it is taken as the row's, and asked. */
 class HeadingInDoubtTest {
@@ -53,6 +54,14 @@ class HeadingInDoubtTest {
         .map(row -> row.get(1).asText() + " | " + row.get(2).asText())
         .filter(question -> question.contains("column Paid"))
         .toList();
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"Bezahlt", "Betaald", "Payé", "Pagato", "Pagado"})
+  void paid_inOtherLanguages_isInDoubtToo(String heading) throws IOException {
+    String list = "Plant,Size,Qty,%s\nField maple,C10,40,500\n".formatted(heading);
+    assertThat(planned(list, "")).contains(WARNING.replace("Paid", heading));
+    assertThat(unitCost()).isEqualTo(12.5);
   }
 
   @ParameterizedTest
