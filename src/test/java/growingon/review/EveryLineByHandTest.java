@@ -62,25 +62,28 @@ class EveryLineByHandTest {
         .lot(Lots.lot("other").quantity(50).notBefore(2030, 1).build());
   }
 
+  private static Diary everyLine() {
+    return new Diary()
+        .on("2026-11-02", "ash", FOUND, 4)
+        .on("2026-11-03", "ash", DIED, 5)
+        .because("frost")
+        .on("2026-11-04", "ash", CULLED, 3)
+        .on("2026-11-05", "ash", LOST, 6)
+        .because("Stolen in the night")
+        .on("2026-11-06", "ash", LOST, 2)
+        .on("2026-11-07", "ash", USED, 7)
+        .on("2026-11-08", "ash", SOLD, 10)
+        .amount(200)
+        .on("2026-11-09", "ash", RETURNED, 1)
+        .amount(20)
+        .on("2026-11-10", "ash", SPLIT, 8)
+        .to("other");
+  }
+
   /** 100 + 1 + 4 − 5 − 3 − 10 − 7 − 8 − 8 = 64, and 50 + 8 of the other. */
   @Test
   void everyLine_isBookedAsWhatItSays() {
-    Diary diary =
-        new Diary()
-            .on("2026-11-02", "ash", FOUND, 4)
-            .on("2026-11-03", "ash", DIED, 5)
-            .because("frost")
-            .on("2026-11-04", "ash", CULLED, 3)
-            .on("2026-11-05", "ash", LOST, 6)
-            .because("Stolen in the night")
-            .on("2026-11-06", "ash", LOST, 2)
-            .on("2026-11-07", "ash", USED, 7)
-            .on("2026-11-08", "ash", SOLD, 10)
-            .amount(200)
-            .on("2026-11-09", "ash", RETURNED, 1)
-            .amount(20)
-            .on("2026-11-10", "ash", SPLIT, 8)
-            .to("other");
+    Diary diary = everyLine();
 
     assertSame(
         balance(nursery(), diary, "ash"), new Whereabouts(100, 0, 1, 4, 5, 3, 10, 7, 8, 8, 64));
@@ -104,20 +107,7 @@ class EveryLineByHandTest {
   @Test
   void everyLineBeforeASplit_staysWithItsLot() {
     Diary diary =
-        new Diary()
-            .on("2026-11-02", "ash", FOUND, 4)
-            .on("2026-11-03", "ash", DIED, 5)
-            .on("2026-11-04", "ash", CULLED, 3)
-            .on("2026-11-05", "ash", LOST, 6)
-            .because("Stolen in the night")
-            .on("2026-11-06", "ash", LOST, 2)
-            .on("2026-11-07", "ash", USED, 7)
-            .on("2026-11-08", "ash", SOLD, 10)
-            .amount(200)
-            .on("2026-11-09", "ash", RETURNED, 1)
-            .amount(20)
-            .on("2026-11-10", "ash", SPLIT, 8)
-            .to("other")
+        everyLine()
             .on("2026-11-20", "ash", SPLIT, 32)
             .to("half")
             .on("2026-11-21", "other", SPLIT, 29)
