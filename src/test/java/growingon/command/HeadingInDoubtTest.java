@@ -64,6 +64,13 @@ class HeadingInDoubtTest {
     assertThat(unitCost()).isEqualTo(12.5);
   }
 
+  @Test
+  void boughtFor_isThePriceOfATree_withANodAsked() throws IOException {
+    assertThat(planned("Plant,Size,Qty,Bought for\nField maple,C10,40,6.20\n", ""))
+        .contains("column Bought for: this column is taken as unit cost, and may be row cost");
+    assertThat(unitCost()).isEqualTo(6.2);
+  }
+
   @ParameterizedTest
   @CsvSource({"12.50, 0.3125", "500, 12.5"})
   void paid_isTheRows_withANodAsked(String paid, double each) throws IOException {

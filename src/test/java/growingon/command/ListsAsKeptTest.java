@@ -236,6 +236,15 @@ class ListsAsKeptTest {
   }
 
   @Test
+  void titleThatSaysWhatThePaperIs_isNoPlace() throws IOException {
+    String rows = "Plant,Pot,No.,Bench\nHornbeam,C5,85,Top tunnel\nScots pine,C15,18,Yard\n";
+    assertThat(plan(written("walked.csv", "Bench list\n" + rows)).err()).isEmpty();
+    assertThat(column("stock-as-read", "place")).containsExactly("Top tunnel", "Yard");
+    assertThat(plan(written("walked.csv", "Bench 4\n" + rows)).err()).isEmpty();
+    assertThat(column("stock-as-read", "place")).containsExactly("Bench 4", "Bench 4");
+  }
+
+  @Test
   void priceBreaks_inAPlan_areThoseOfTheNumberBought() throws IOException {
     Path offers = written("liners.csv", "Plant,Size,1-9,10-49,50+\nHornbeam,P9,1.20,0.95,0.70\n");
     Path mine = folder.resolve("mine");

@@ -79,6 +79,13 @@ final class RowWords {
               + "invernadero|bench|tisch|bed|beet|feld|field|quartier|parcelle|campo|veld|buitenveld|standing|yard|bay|frame|row|block|"
               + "halle|flache|terrasse|carre|aire|planche|loods|perceel|ombraio|umbraculo|parcela)"
               + "(?: (?:\\p{L}{1,10}|\\d{1,3}\\p{L}?))?|\\p{L}{1,10} (?:tunnel|field|bed|beet|feld|veld|standing|yard))");
+
+  /** Tunnel list, Field stock: what the paper is, and no place. */
+  private static final Pattern PAPER =
+      Pattern.compile(
+          ".* (?:list|stock|stocklist|count|inventory|stocktake|liste|bestand|inventur|inventaire|lijst|voorraad|lista|elenco|"
+              + "inventario|existencias)");
+
   private static final Set<String> DITTO =
       Set.of(
           "\"", "''", "do.", "do", "dto.", "dto", "ditto", "idem", "id.", "id", "„", "”", "“", "〃",
@@ -138,7 +145,8 @@ final class RowWords {
 
   /** Whether a title is a place and no more: Tunnel 2, Quartier Süd, Buitenveld. */
   static boolean isNamedPlace(String text) {
-    return NAMED_PLACE.matcher(Keys.of(text)).matches();
+    String key = Keys.of(text);
+    return NAMED_PLACE.matcher(key).matches() && !PAPER.matcher(key).matches();
   }
 
   /** Whether a remark is a place and which of several: Halle 2. */
