@@ -1,7 +1,6 @@
 package growingon.load.list;
 
 import growingon.load.cell.Findings;
-import growingon.load.cell.Texts;
 import growingon.load.file.AnswersGiven;
 import growingon.load.own.heading.HeadingRead;
 import growingon.load.own.heading.WhoseList;
@@ -39,7 +38,7 @@ final class ListProblems {
       if (head.ours().equals("?")) {
         findings.add(ListAdvice.openHeading(cell, head.example(), head.choices()));
       } else if (head.isInDoubt()) {
-        if (answers.stream().noneMatch(answer -> isOf(answer, head, read))) {
+        if (answers.stream().noneMatch(answer -> isTo(answer, head, read))) {
           findings.add(ListAdvice.headingInDoubt(cell, head.ours(), head.others()));
         }
       } else if (head.isPlantARow()) {
@@ -62,10 +61,8 @@ final class ListProblems {
     read.notices().forEach(notice -> findings.add(ListAdvice.said(where, notice)));
   }
 
-  private static boolean isOf(Answer answer, HeadingRead head, ListRead read) {
-    return answer.table().equals(AnswersGiven.OWN_WORDS.name())
-        && answer.column().equals(read.kind().heading())
-        && Texts.key(answer.row()).equals(Texts.key(head.heading()));
+  private static boolean isTo(Answer answer, HeadingRead head, ListRead read) {
+    return answer.isTo(AnswersGiven.OWN_WORDS.name(), head.heading(), read.kind().heading());
   }
 
   /** A file without sheets is named once. */

@@ -25,7 +25,12 @@ public record Answer(
     String table, String row, String column, Cell cell, String usual, Where where) {
   /** Whether it answers a question, so that this need not be asked again. */
   public boolean isTo(Fill asked) {
-    return new FillRow(table, row, column, true, where).asks(asked);
+    return isTo(asked.table(), asked.row(), asked.column());
+  }
+
+  /** Whether it answers what is asked of a cell. */
+  public boolean isTo(String itsTable, String itsRow, String itsColumn) {
+    return new FillRow(table, row, column, true, where).isOf(itsTable, itsRow, itsColumn);
   }
 
   /** Whether it is of the rows of lists of a kind. */

@@ -16,10 +16,14 @@ import growingon.problem.Where;
 public record FillRow(String table, String row, String column, boolean answered, Where where) {
   /** Whether it is that of a question. */
   public boolean asks(Fill asked) {
-    return isOf(table, asked.table()) && isOf(row, asked.row()) && isOf(column, asked.column());
+    return isOf(asked.table(), asked.row(), asked.column());
   }
 
-  private static boolean isOf(String one, String other) {
+  boolean isOf(String itsTable, String itsRow, String itsColumn) {
+    return isAlike(table, itsTable) && isAlike(row, itsRow) && isAlike(column, itsColumn);
+  }
+
+  private static boolean isAlike(String one, String other) {
     return Texts.key(one).equals(Texts.key(other));
   }
 }

@@ -156,23 +156,31 @@ final class ReadingFills {
         head.choices().isEmpty() ? "" : " " + String.join(" or ", head.choices()) + "?";
     String others =
         head.isInDoubt() ? "; or is it %s?".formatted(String.join(" or ", head.others())) : "";
-    return new Fill(
-            open ? "not read" : "yes",
-            "What is the column %s (as in %s)?%s%s"
-                .formatted(
-                    head.heading(),
-                    head.example(),
-                    open ? choices : " it is read as " + head.ours() + others,
-                    list.legend().about(head.heading(), List.of(head.example()))),
-            "",
-            head.rows() + " rows",
-            "own words",
-            head.heading(),
-            list.kind().heading(),
-            READING,
-            false)
+    String question =
+        "What is the column %s (as in %s)?%s%s"
+            .formatted(
+                head.heading(),
+                head.example(),
+                open ? choices : " it is read as " + head.ours() + others,
+                list.legend().about(head.heading(), List.of(head.example())));
+    return ofHeading(open ? "not read" : "yes", question, "", head, list.kind().heading())
         .choosing(choosable(head))
         .of(cell(head, list));
+  }
+
+  /** A question about a column, answered in own words under its heading. */
+  private static Fill ofHeading(
+      String usual, String question, String unit, HeadingRead head, String kind) {
+    return new Fill(
+        usual,
+        question,
+        unit,
+        head.rows() + " rows",
+        "own words",
+        head.heading(),
+        kind,
+        READING,
+        false);
   }
 
   /** A nod, or what else a heading may be that is in doubt. */
@@ -191,17 +199,10 @@ final class ReadingFills {
   }
 
   private static Fill plantARow(HeadingRead head, ListRead list) {
-    return new Fill(
-            "yes",
-            "No column says how many there are: is every row one plant, as %s?"
-                .formatted(head.example()),
-            "",
-            head.rows() + " rows",
-            "own words",
-            head.heading(),
-            list.kind().heading(),
-            READING,
-            false)
+    String question =
+        "No column says how many there are: is every row one plant, as %s?"
+            .formatted(head.example());
+    return ofHeading("yes", question, "", head, list.kind().heading())
         .choosing(List.of("yes", Meaning.NOT_READ));
   }
 
@@ -221,36 +222,21 @@ final class ReadingFills {
               HeadingRead taken = RowPrices.latestFirst(heads).get(0);
               List<String> others =
                   heads.stream().filter(each -> each != taken).map(HeadingRead::heading).toList();
-              return new Fill(
-                      "selling price",
-                      "Is %s what you get, or %s? type note if it is the other"
-                          .formatted(taken.heading(), Writing.list(others)),
-                      "",
-                      taken.rows() + " rows",
-                      "own words",
-                      taken.heading(),
-                      list.kind().heading(),
-                      READING,
-                      false)
+              String question =
+                  "Is %s what you get, or %s? type note if it is the other"
+                      .formatted(taken.heading(), Writing.list(others));
+              return ofHeading("selling price", question, "", taken, list.kind().heading())
                   .choosing(List.of("selling price", "note"))
                   .of(cell(taken, list));
             });
   }
 
   private static Fill vat(HeadingRead head) {
-    return new Fill(
-        "not read",
-        (VatRates.suppose(head)
-                ? "Is %s with VAT? type the rate, or 0 if it is without"
-                : "%s is with VAT: at which rate?")
-            .formatted(head.heading()),
-        "%",
-        head.rows() + " rows",
-        "own words",
-        head.heading(),
-        "vat",
-        READING,
-        false);
+    String question =
+        VatRates.suppose(head)
+            ? "Is %s with VAT? type the rate, or 0 if it is without"
+            : "%s is with VAT: at which rate?";
+    return ofHeading("not read", question.formatted(head.heading()), "%", head, "vat");
   }
 
   /**
