@@ -35,12 +35,14 @@ public record MarkedText(String marked) {
 
   /** The same with as many decimals as it has, nine at most. */
   public static String number(double number) {
-    return Double.isFinite(number)
-        ? mark(
-            BigDecimal.valueOf(number)
-                .setScale(9, RoundingMode.HALF_EVEN)
-                .stripTrailingZeros()
-                .toPlainString())
+    return Double.isFinite(number) ? mark(plain(number)) : Double.toString(number);
+  }
+
+  /** The digits of a number without needless ones: 12, and not 12.0; nine decimals at most. */
+  public static String plain(double number) {
+    double rounded = Math.rint(number * 1e9) / 1e9;
+    return Double.isFinite(rounded)
+        ? BigDecimal.valueOf(rounded).stripTrailingZeros().toPlainString()
         : Double.toString(number);
   }
 

@@ -1,8 +1,8 @@
 package growingon.load.cell;
 
+import growingon.problem.MarkedText;
 import growingon.problem.Problem;
 import growingon.problem.Where;
-import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
@@ -51,10 +51,7 @@ public sealed interface Cell {
 
     /** Without the ".0" that a double would show: lot 12 is "12". */
     public static String plain(double value) {
-      double rounded = Math.rint(value * 1e9) / 1e9;
-      return Double.isFinite(rounded)
-          ? BigDecimal.valueOf(rounded).stripTrailingZeros().toPlainString()
-          : Double.toString(value);
+      return MarkedText.plain(value);
     }
   }
 

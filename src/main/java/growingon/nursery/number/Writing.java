@@ -139,11 +139,12 @@ public record Writing(Digits digits, Days days, Sign sign) {
     return (number < 0 ? "-" : "") + grouped(digits);
   }
 
-  /** Digits, with or without decimals, with a comma between thousands. */
+  /** Digits, with or without a minus and decimals, with a comma between thousands. */
   private static String grouped(String digits) {
     StringBuilder text = new StringBuilder(digits);
+    int first = digits.startsWith("-") ? 1 : 0;
     int point = digits.indexOf('.');
-    for (int comma = (point < 0 ? digits.length() : point) - 3; comma > 0; comma -= 3) {
+    for (int comma = (point < 0 ? digits.length() : point) - 3; comma > first; comma -= 3) {
       text.insert(comma, ',');
     }
     return text.toString();
@@ -217,9 +218,7 @@ public record Writing(Digits digits, Days days, Sign sign) {
 
   /** What is said of an input, with the numbers of our own in these marks. */
   public String told(MarkedText said) {
-    return said.told(
-        plain ->
-            marked(plain.startsWith("-") ? "-" + grouped(plain.substring(1)) : grouped(plain)));
+    return said.told(plain -> marked(grouped(plain)));
   }
 
   /** A value as a file of the grower's has it, in these marks if it is numbers only. */

@@ -50,7 +50,7 @@ final class Wording {
   static String shown(String text) {
     String seen =
         MarkedText.asItIs(text)
-            .toString()
+            .marked()
             .replaceAll("[\\p{Cc}\\p{Zl}\\p{Zp}]+", " ")
             .replaceAll("\\p{Cf}", "")
             .strip();

@@ -40,14 +40,14 @@ public final class Keys {
   }
 
   private static String fold(String text) {
-    String bare = (isPlain(text) ? text : unaccented(text)).toLowerCase(Locale.ROOT);
+    String seen = isPlain(text) ? text : unaccented(UNSEEN.matcher(text).replaceAll(""));
+    String bare = seen.toLowerCase(Locale.ROOT);
     String spaced = MARKS.matcher(bare.replace('’', '\'')).replaceAll(" ");
     return BLANKS.matcher(PERCENT.matcher(spaced).replaceAll(" % ").strip()).replaceAll(" ");
   }
 
   private static String unaccented(String text) {
-    String plain = Normalizer.normalize(UNSEEN.matcher(text).replaceAll(""), Normalizer.Form.NFKD);
-    return ACCENTS.matcher(plain).replaceAll("");
+    return ACCENTS.matcher(Normalizer.normalize(text, Normalizer.Form.NFKD)).replaceAll("");
   }
 
   private static boolean isPlain(String text) {
@@ -56,8 +56,7 @@ public final class Keys {
 
   /** Lower case, no accents, with its points, between spaces. */
   public static String withPoints(String text) {
-    String plain = Normalizer.normalize(text, Normalizer.Form.NFKD);
-    return " " + ACCENTS.matcher(plain).replaceAll("").toLowerCase(Locale.ROOT) + " ";
+    return " " + unaccented(text).toLowerCase(Locale.ROOT) + " ";
   }
 
   /** A heading without the marks that point to a footnote. */
