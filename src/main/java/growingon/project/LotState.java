@@ -52,7 +52,6 @@ final class LotState {
   private final int sellsFrom;
   private final boolean hasFacts;
   private final boolean asksForTrunks;
-  private final boolean hasOtherCash;
   private int quietUntil = Integer.MIN_VALUE;
   private Spot standing;
   private double speedThere = 1;
@@ -81,7 +80,6 @@ final class LotState {
     this.past = new KnownPast(this, run.facts().of(plan), heads);
     this.hasFacts = past.isThere();
     this.asksForTrunks = to.asksForTrunks();
-    this.hasOtherCash = !plan.otherCash.isEmpty();
     Luck.OfLot luck = run.luck().of(plan.lot, plan.species);
     this.plants = new Growing(plan.growthStart, luck.quality(), luck.trunks());
     this.meanTrunk = plants::meanTrunk;
@@ -116,7 +114,6 @@ final class LotState {
     this.past = new KnownPast(this, LotFacts.NONE, heads);
     this.hasFacts = false;
     this.asksForTrunks = to.asksForTrunks();
-    this.hasOtherCash = same.hasOtherCash;
     this.quietUntil = same.quietUntil;
     this.plants = new Growing(same.plants);
     this.meanTrunk = plants::meanTrunk;
@@ -229,9 +226,7 @@ final class LotState {
       history.weighed(
           new Stood(month, standing.placeName(), living, m2, vessel.weight(plants), potName));
     }
-    if (hasOtherCash) {
-      works.payOtherCash(month, true);
-    }
+    works.payOtherCash(month, true);
   }
 
   /** How it stands in the month, once that has been read. */

@@ -303,6 +303,9 @@ final class Works {
 
   /** Other cash of the lot; before it is there only what names its months itself. */
   void payOtherCash(int month, boolean isThere) {
+    if (plan.otherCash.isEmpty()) {
+      return;
+    }
     for (OtherCash row : plan.otherCash) {
       if (plan.isDue(row, month) && (isThere || row.namesItsMonths())) {
         to.paid(month, row.amount());

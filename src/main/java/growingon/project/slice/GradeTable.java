@@ -88,9 +88,14 @@ final class GradeTable {
     return trainingMonths >= from && trainingMonths < until;
   }
 
+  /** Whether training has gone on long enough for a grade. */
+  static boolean isTrained(Grade grade, int trainingMonths) {
+    return grade.leastTrainingMonths() <= Math.max(0, trainingMonths);
+  }
+
   private int highestMet(List<Grade> ladder, int thickFor) {
     int best = thickFor - 1;
-    while (best >= 0 && ladder.get(best).leastTrainingMonths() > Math.max(0, from)) {
+    while (best >= 0 && !isTrained(ladder.get(best), from)) {
       best--;
     }
     return best;

@@ -218,7 +218,7 @@ public final class Grading implements Crossings.Told {
    * @param trainingMonths whole months since training started, −1 if it has not
    */
   double shareGraded(int grade, int trainingMonths) {
-    if (grades[grade].leastTrainingMonths() > Math.max(0, trainingMonths)) {
+    if (!GradeTable.isTrained(grades[grade], trainingMonths)) {
       return 0;
     }
     measure();

@@ -308,7 +308,7 @@ final class SheetLayout {
     int lines = 1;
     for (int i = 0; i < row.size(); i++) {
       String text = text(row.get(i));
-      if (wraps(table, i, text)) {
+      if (!text.isEmpty() && wraps(table, i, text)) {
         lines = Math.max(lines, TextSize.lines(text, room(table, i)));
       }
     }
