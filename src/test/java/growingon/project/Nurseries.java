@@ -339,6 +339,26 @@ public final class Nurseries {
         0);
   }
 
+  /**
+   * Five a year of the grade "any" of the ladder "one", at 10, of which a draw has others.
+   *
+   * @param species empty for all
+   */
+  public static Demand uncertainRow(
+      Optional<String> species, double unitsSpread, double priceSpread) {
+    return new Demand(
+        species,
+        "one",
+        "any",
+        Optional.empty(),
+        MonthSpan.ALL_YEAR,
+        OptionalDouble.of(5),
+        10,
+        0,
+        unitsSpread,
+        priceSpread);
+  }
+
   public Nurseries withoutDemand() {
     demand.clear();
     return this;

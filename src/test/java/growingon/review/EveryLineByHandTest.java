@@ -62,6 +62,18 @@ class EveryLineByHandTest {
         .lot(Lots.lot("other").quantity(50).notBefore(2030, 1).build());
   }
 
+  private static Nurseries withABoughtLot() {
+    return nursery()
+        .lot(Lots.lot("bought").arrived(2027, 2).notBefore(2030, 1).bought(5, 0).build());
+  }
+
+  private static Diary cameInTwoMonths() {
+    return new Diary()
+        .on("2027-02-03", "bought", ARRIVED, 60)
+        .on("2027-03-03", "bought", ARRIVED, 40)
+        .on("2027-03-04", "bought", DIED, 10);
+  }
+
   private static Diary everyLine() {
     return new Diary()
         .on("2026-11-02", "ash", FOUND, 4)
@@ -131,13 +143,9 @@ class EveryLineByHandTest {
    */
   @Test
   void plantsThatCameLaterOrWereCounted_stayWithTheLotThatIsSplit() {
-    Nurseries nursery =
-        nursery().lot(Lots.lot("bought").arrived(2027, 2).notBefore(2030, 1).bought(5, 0).build());
+    Nurseries nursery = withABoughtLot();
     Diary diary =
-        new Diary()
-            .on("2027-02-03", "bought", ARRIVED, 60)
-            .on("2027-03-03", "bought", ARRIVED, 40)
-            .on("2027-03-04", "bought", DIED, 10)
+        cameInTwoMonths()
             .on("2027-04-02", "bought", COUNTED, 94)
             .on("2027-05-02", "bought", SPLIT, 47)
             .to("half");
@@ -185,13 +193,8 @@ class EveryLineByHandTest {
   /** 60 come in February, 40 in March: both are plants that arrived. */
   @Test
   void plantsThatComeLater_arrivedToo() {
-    Nurseries nursery =
-        nursery().lot(Lots.lot("bought").arrived(2027, 2).notBefore(2030, 1).bought(5, 0).build());
-    Diary diary =
-        new Diary()
-            .on("2027-02-03", "bought", ARRIVED, 60)
-            .on("2027-03-03", "bought", ARRIVED, 40)
-            .on("2027-03-04", "bought", DIED, 10);
+    Nurseries nursery = withABoughtLot();
+    Diary diary = cameInTwoMonths();
 
     assertSame(
         balance(nursery, diary, "bought"), new Whereabouts(100, 0, 0, 0, 10, 0, 0, 0, 0, 0, 90));

@@ -8,7 +8,6 @@ import growingon.nursery.lot.Lot;
 import growingon.nursery.lot.QualityShares;
 import growingon.nursery.market.Demand;
 import growingon.nursery.species.Species;
-import growingon.nursery.time.MonthSpan;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.project.lot.Luck;
@@ -42,18 +41,7 @@ class AssumptionsAloneTest {
           .build();
   private static final Settings SETTINGS =
       Nurseries.bare().labourSpread(0.1).exchangeSpread(0.15).nursery().settings();
-  private static final Demand ROW =
-      new Demand(
-          Optional.empty(),
-          "one",
-          "any",
-          Optional.empty(),
-          MonthSpan.ALL_YEAR,
-          OptionalDouble.of(5),
-          10,
-          0,
-          0.25,
-          0.12);
+  private static final Demand ROW = Nurseries.uncertainRow(Optional.empty(), 0.25, 0.12);
 
   /** What each assumption moves of a lot's luck, with what it is when nothing is moved. */
   private static final Map<Assumption, ToDoubleFunction<Luck>> MOVED =
@@ -188,18 +176,7 @@ class AssumptionsAloneTest {
   void marketMinutesAndRate_ofADraw_moveWhereTheyHaveASpread() {
     Luck luck =
         new Draws(Nurseries.bare().labourSpread(0.1).exchangeSpread(0.15).scenario()).luck(3);
-    Demand other =
-        new Demand(
-            Optional.of("oak"),
-            "one",
-            "any",
-            Optional.empty(),
-            MonthSpan.ALL_YEAR,
-            OptionalDouble.of(5),
-            10,
-            0,
-            0.25,
-            0.12);
+    Demand other = Nurseries.uncertainRow(Optional.of("oak"), 0.25, 0.12);
 
     assertThat(luck.units(ROW, 2027)).isNotEqualTo(luck.units(other, 2027));
     assertThat(luck.minutes(2027)).isNotEqualTo(luck.minutes(2028)).isNotEqualTo(1);

@@ -7,13 +7,11 @@ import growingon.nursery.lot.Offer;
 import growingon.nursery.market.Demand;
 import growingon.nursery.market.MarketSure;
 import growingon.nursery.species.Species;
-import growingon.nursery.time.MonthSpan;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** Each of the spreads of a nursery alone leaves something to luck. */
@@ -27,17 +25,7 @@ class LucklessTest {
   }
 
   private static Demand row(double unitsSpread, double priceSpread) {
-    return new Demand(
-        Optional.empty(),
-        "one",
-        "any",
-        Optional.empty(),
-        MonthSpan.ALL_YEAR,
-        OptionalDouble.of(5),
-        10,
-        0,
-        unitsSpread,
-        priceSpread);
+    return Nurseries.uncertainRow(Optional.empty(), unitsSpread, priceSpread);
   }
 
   private static Species.Builder ash() {
