@@ -124,4 +124,18 @@ class WhatMovesMostTest {
     assertThat(laid.fills()).noneMatch(fill -> cell(fill, "moves").startsWith("present value"));
     assertThat(laid.sentences()).noneMatch(line -> line.contains("moves most"));
   }
+
+  @Test
+  void plantsThatACellIsAbout_areWrittenAsNumbersAre() throws IOException {
+    Files.writeString(
+        list,
+        """
+        Plant,Size,Qty,Place
+        Field maple,C3,5300,Tunnel 1
+        Hornbeam,C3,1,Bed 2
+        """);
+    assertThat(fills().stream().filter(fill -> cell(fill, "column").equals("square metres")))
+        .extracting(fill -> cell(fill, "row") + ": " + cell(fill, "moves"))
+        .containsExactly("Tunnel 1: 5,300 plants", "Bed 2: 1 plant");
+  }
 }

@@ -182,7 +182,7 @@ public final class OwnNursery {
 
   /** What is asked. */
   private void ask() {
-    fills = new ArrayList<>(ToFill.of(lists, usual, currency, moved));
+    fills = new ArrayList<>(ToFill.of(lists, usual, currency, moved, writing()));
     fills.removeIf(fill -> said.answers().stream().anyMatch(answer -> answer.isTo(fill)));
     rates().forEach(code -> fills.add(0, ToFill.rate(code, currency)));
   }

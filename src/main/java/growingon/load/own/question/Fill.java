@@ -1,6 +1,8 @@
 package growingon.load.own.question;
 
+import growingon.nursery.number.Writing;
 import growingon.nursery.record.InList;
+import growingon.problem.MarkedText;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -10,7 +12,7 @@ import java.util.Optional;
  *
  * @param usual what holds until it is answered
  * @param question in words
- * @param moves what it moves, and how much
+ * @param moves what it moves, and how much; numbers may be marked
  * @param table that it belongs to
  * @param row lot, class of lots, or the name of a row
  * @param column of the table
@@ -86,6 +88,16 @@ public record Fill(
         List.of(),
         Optional.empty(),
         Optional.empty());
+  }
+
+  /** So many plants, as what a cell moves; the number is marked. */
+  static String plants(long number) {
+    return MarkedText.number(number) + (number == 1 ? " plant" : " plants");
+  }
+
+  /** With what it moves written as a grower writes numbers. */
+  Fill written(Writing writing) {
+    return moving(writing.told(new MarkedText(moves)));
   }
 
   /** Its cells under the columns of the sheet, with nothing filled in. */

@@ -255,7 +255,7 @@ final class MoneyFills {
                     "How thick is the trunk of trees in %s?%s"
                         .formatted(each.getKey(), explained(sizes.get(each.getKey()))),
                     "mm",
-                    each.getValue() + " plants",
+                    Fill.plants(each.getValue()),
                     "stock",
                     each.getKey(),
                     "trunk mm",

@@ -255,7 +255,7 @@ final class ReadingFills {
             "%s, %s%s: %s%s"
                 .formatted(where, asked.heading, found, question.question(), asked.said),
             "",
-            question.plants() > 0 ? question.plants() + " plants" : "",
+            question.plants() > 0 ? Fill.plants(question.plants()) : "",
             question.column().equals("species")
                 ? "own words"
                 : question.row() == 0 ? "own words" : asked.kind.table(),
@@ -303,7 +303,7 @@ final class ReadingFills {
                         ? "with no, these rows are left out till you type their numbers"
                         : "with no, it is not read"),
             "",
-            plants + " plants",
+            Fill.plants(plants),
             "own words",
             OwnWords.alike(first.question()),
             first.column(),

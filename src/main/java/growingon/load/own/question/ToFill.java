@@ -2,6 +2,7 @@ package growingon.load.own.question;
 
 import growingon.load.own.row.ListRead;
 import growingon.load.own.usual.UsualNursery;
+import growingon.nursery.number.Writing;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -24,16 +25,17 @@ public final class ToFill {
    *
    * @param lists of stock and of offers
    * @param moved what each moves, as far as that is known
+   * @param writing of the numbers in it
    */
   public static List<Fill> of(
-      List<ListRead> lists, UsualNursery usual, String currency, Moved moved) {
+      List<ListRead> lists, UsualNursery usual, String currency, Moved moved, Writing writing) {
     List<Fill> asked = new ArrayList<>();
     List<Fill> more = new ArrayList<>();
     take(ReadingFills.of(lists), READING, MOST_READING, asked, more);
     take(moved.told(new MoneyFills(lists, usual, currency).all()), MONEY, MOST_MONEY, asked, more);
     take(RoomFills.of(usual, currency), ROOM, MOST_ROOM, asked, more);
     asked.addAll(more);
-    return List.copyOf(asked);
+    return asked.stream().map(fill -> fill.written(writing)).toList();
   }
 
   private static void take(
