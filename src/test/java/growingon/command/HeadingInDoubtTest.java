@@ -109,4 +109,34 @@ class HeadingInDoubtTest {
     assertThat(planned(LIKE_A_TREE.replace("Paid", "Paid each"), "")).doesNotContain("and may be");
     assertThat(unitCost()).isEqualTo(12.5);
   }
+
+  @Test
+  void paid_whereARowIsATree_leavesNoDoubt() throws IOException {
+    String list = "Plant,Height,Paid\nField maple,120,12.50\nHornbeam,140,9.25\n";
+    assertThat(planned(list, ""))
+        .contains("every row is taken as one")
+        .doesNotContain("column Paid");
+    assertThat(questions()).isEmpty();
+    assertThat(unitCost()).isEqualTo(12.5);
+  }
+
+  /** 8.50 may be a price, or August 1950 or 2050. */
+  @Test
+  void bought_overPrices_isAskedWithThePricesThatItMayBe() throws IOException {
+    String list = "Plant,Size,Qty,Bought\nField maple,C10,40,12.50\nHornbeam,C10,20,8.00\n";
+    assertThat(planned(list, ""))
+        .contains(
+            "say in own words whether it is arrived or quantity or potted or unit cost or row cost");
+    assertThat(rows("stock-as-read").get(0).get(18).isNull()).isTrue();
+    planned(list, "unit cost,own words,Bought,heading");
+    assertThat(unitCost()).isEqualTo(12.5);
+  }
+
+  @Test
+  void heading_ofWhichAPartIsKnown_isSaidToBeTaken_tillThereIsAYes() throws IOException {
+    String list = "Plant,Size,Qty 2026\nField maple,C10,40\n";
+    String warning = "column Qty 2026: by a part of its heading this column is taken as quantity";
+    assertThat(planned(list, "")).contains(warning);
+    assertThat(planned(list, "yes,own words,Qty 2026,heading")).doesNotContain(warning);
+  }
 }

@@ -37,15 +37,8 @@ final class ListProblems {
       Where cell = new Where(read.file(), sheet(read, head.sheet()), head.row(), head.heading());
       if (head.ours().equals("?")) {
         findings.add(ListAdvice.openHeading(cell, head.example(), head.choices()));
-      } else if (head.isInDoubt()) {
-        if (answers.stream().noneMatch(answer -> isTo(answer, head, read))) {
-          findings.add(ListAdvice.headingInDoubt(cell, head.ours(), head.others()));
-        }
-      } else if (head.isPlantARow()) {
-        findings.add(ListAdvice.plantARow(where));
-      } else if (head.how() == HeadingRead.How.BY_ITS_CELLS
-          || head.how() == HeadingRead.How.LIKELY) {
-        findings.add(ListAdvice.headingByCells(cell, head.ours()));
+      } else if (answers.stream().noneMatch(answer -> isTo(answer, head, read))) {
+        checkTaken(head, cell, findings);
       }
     }
     read.totals().stream()
@@ -59,6 +52,22 @@ final class ListProblems {
                         new Where(read.file(), sheet(read, title.sheet()), title.row(), ""),
                         title.text())));
     read.notices().forEach(notice -> findings.add(ListAdvice.said(where, notice)));
+  }
+
+  /** What is not certain, and nobody has said yes to. */
+  private static void checkTaken(HeadingRead head, Where cell, Findings findings) {
+    if (head.isInDoubt()) {
+      findings.add(ListAdvice.headingInDoubt(cell, head.ours(), head.others()));
+    } else if (head.isPlantARow()) {
+      findings.add(ListAdvice.plantARow(Where.file(cell.file())));
+    } else if (head.how() == HeadingRead.How.BY_ITS_CELLS) {
+      findings.add(ListAdvice.headingByCells(cell, head.ours()));
+    } else if (head.how() == HeadingRead.How.LIKELY) {
+      findings.add(
+          head.why().isEmpty()
+              ? ListAdvice.headingByWords(cell, head.ours())
+              : ListAdvice.headingByCells(cell, head.ours()));
+    }
   }
 
   private static boolean isTo(Answer answer, HeadingRead head, ListRead read) {

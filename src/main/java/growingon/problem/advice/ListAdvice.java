@@ -22,7 +22,10 @@ public final class ListAdvice {
     return notice(
         where,
         Reason.ASSUMED,
-        "the plan of " + first + " begins with this list, since today's was counted in " + today,
+        "the plan of "
+            + MarkedText.month(first)
+            + " begins with this list, since today's was counted in "
+            + MarkedText.month(today),
         "",
         "");
   }
@@ -186,6 +189,17 @@ public final class ListAdvice {
         Severity.WARNING,
         Reason.ASSUMED,
         "by its cells this column is taken as " + ours,
+        where,
+        "",
+        "say otherwise in own words");
+  }
+
+  /** A heading that is nearly one that is known. */
+  public static Problem headingByWords(Where where, String ours) {
+    return new Problem(
+        Severity.WARNING,
+        Reason.ASSUMED,
+        "by a part of its heading this column is taken as " + ours,
         where,
         "",
         "say otherwise in own words");

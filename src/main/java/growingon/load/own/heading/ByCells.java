@@ -6,6 +6,7 @@ import growingon.load.own.text.Meaning;
 import growingon.load.own.text.MonthText;
 import growingon.load.own.text.OfferMonth;
 import growingon.load.own.text.Units;
+import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -48,12 +49,14 @@ final class ByCells {
 
   /** What a heading that nobody knows may be, by what stands below it: offered, never taken. */
   List<String> offered(int column) {
+    List<String> offered = new ArrayList<>();
     if (cells.all(column, MonthText::isMonth)) {
-      return List.of("arrived", "potted");
+      offered.addAll(List.of("arrived", "potted"));
     }
-    return cells.all(column, CellKinds::isMoney)
-        ? List.of("unit cost", "row cost", "selling price")
-        : List.of();
+    if (cells.all(column, CellKinds::mayBeMoney)) {
+      offered.addAll(List.of("unit cost", "row cost", "selling price"));
+    }
+    return offered;
   }
 
   /** What an open heading is, where its cells decide among its readings. */
@@ -175,7 +178,8 @@ final class ByCells {
   private Optional<String> datesOrNumbers(int column) {
     boolean counts = cells.all(column, CellKinds::isCount);
     boolean months = cells.all(column, MonthText::isMonth);
-    if (months || has("quantity") && !counts && cells.most(column, MonthText::isMonth)) {
+    boolean mostMonths = has("quantity") && !counts && cells.most(column, MonthText::isMonth);
+    if ((months || mostMonths) && !cells.all(column, CellKinds::mayBeMoney)) {
       return Optional.of("arrived");
     }
     if (counts && has("quantity")) {

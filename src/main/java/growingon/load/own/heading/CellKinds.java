@@ -24,6 +24,11 @@ final class CellKinds {
         .isPresent();
   }
 
+  /** Whether it may be money as well as a month: 8.50, and 12.50 too. */
+  static boolean mayBeMoney(SheetCell cell) {
+    return isMoney(cell) || cell.text().strip().matches("\\d+[.,]\\d\\d");
+  }
+
   /** Whether it says roots, pot, form or shape. */
   static boolean hasWords(SheetCell cell) {
     SizeParts parts = new SizeParts();

@@ -10,6 +10,7 @@ import growingon.load.own.text.Meaning;
 import growingon.load.own.text.Units;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -20,6 +21,8 @@ import java.util.Set;
  * is open by its cells. Of two columns that claim the same the one of lower rank wins.
  */
 public final class Columns {
+  private static final Set<String> COSTS = Set.of("unit cost", "row cost");
+
   private final String sheet;
   private final int row;
   private final List<SheetRow> body;
@@ -186,6 +189,8 @@ public final class Columns {
         Optional<String> chosen = byCells.of(read);
         if (chosen.isPresent()) {
           choose(i, chosen.get());
+        } else {
+          reads.set(i, read.offering(withOffered(read)));
         }
       } else if (read.is("quantity")
           && cells.most(read.column(), cell -> cell.date().isPresent())) {
@@ -196,6 +201,15 @@ public final class Columns {
       }
     }
     settlePrices();
+  }
+
+  /** What its heading leaves open, and what its cells may be besides. */
+  private List<String> withOffered(HeadingRead read) {
+    Set<String> all = new LinkedHashSet<>(read.choices());
+    if (!all.contains("selling price")) {
+      all.addAll(byCells.offered(read.column()));
+    }
+    return List.copyOf(all);
   }
 
   private void choose(int index, String ours) {
@@ -321,7 +335,11 @@ public final class Columns {
   /** Where nothing counts and every row has a code or price of its own, a row is one plant. */
   private void settleNumber() {
     boolean counted = has("quantity") || has(SIZE_HEADING) || has("packs");
-    Optional<Integer> tags = firstOf("lot").or(() -> firstOf("selling price"));
+    Optional<Integer> tags =
+        firstOf("lot")
+            .or(() -> firstOf("selling price"))
+            .or(() -> firstOf("unit cost"))
+            .or(() -> firstOf("row cost"));
     boolean all = tags.isPresent() && reads.get(tags.get()).rows() >= body.size() * 9 / 10;
     boolean mayCount =
         reads.stream()
@@ -345,7 +363,15 @@ public final class Columns {
               read.example(),
               "no column is the number, so a row is a plant"));
       ranks.add(1);
+      reads.replaceAll(Columns::ofOnePlant);
     }
+  }
+
+  /** What a row cost is what its one plant cost. */
+  private static HeadingRead ofOnePlant(HeadingRead read) {
+    return COSTS.contains(read.ours()) && read.isInDoubt() && COSTS.containsAll(read.choices())
+        ? read.as(read.ours(), read.unit(), How.CERTAIN, "")
+        : read;
   }
 
   private int effectiveRank(int index) {
