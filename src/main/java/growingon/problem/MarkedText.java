@@ -2,15 +2,16 @@ package growingon.problem;
 
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.Objects;
-import java.util.function.UnaryOperator;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A text in which the numbers of the program's own are marked, so that whoever writes it for people
- * can write them as a nursery does. Names and what was found in a cell bear no mark and stay as
- * they are.
+ * A text in which numbers, months and days of the program's own are marked, so that whoever writes
+ * it for people can write them as a nursery does. Names and what was found in a cell bear no mark
+ * and stay as they are.
  *
  * @param marked the text with its marks
  */
@@ -21,7 +22,12 @@ public record MarkedText(String marked) {
   // Two letters that are none, which Unicode keeps for use within a program.
   private static final char BEGIN = '\ufdd0';
   private static final char END = '\ufdd1';
-  private static final Pattern NUMBER = Pattern.compile(BEGIN + "(-?\\d+(?:\\.\\d+)?)" + END);
+  private static final Pattern MARKED =
+      Pattern.compile(
+          BEGIN
+              + "(?:(?<day>\\d{4,}-\\d\\d-\\d\\d)|(?<month>\\d{4,}-\\d\\d)"
+              + "|(?<number>-?\\d+(?:\\.\\d+)?))"
+              + END);
   private static final Pattern MARKS = Pattern.compile("[" + BEGIN + END + "]");
 
   public MarkedText {
@@ -51,8 +57,18 @@ public record MarkedText(String marked) {
     return mark(BigDecimal.valueOf(number).setScale(places, RoundingMode.HALF_UP).toPlainString());
   }
 
-  private static String mark(String number) {
-    return BEGIN + number + END;
+  /** A month of the program's own. */
+  public static String month(YearMonth month) {
+    return mark(month.toString());
+  }
+
+  /** A day of the program's own. */
+  public static String day(LocalDate day) {
+    return mark(day.toString());
+  }
+
+  private static String mark(String what) {
+    return BEGIN + what + END;
   }
 
   /** A text of somebody else's, in which nothing is marked. */
@@ -64,23 +80,42 @@ public record MarkedText(String marked) {
     return MARKS.matcher(text).replaceAll("");
   }
 
-  /**
-   * The text with its numbers written in a way.
-   *
-   * @param way from digits, as in 1234.5, to what is to stand there
-   */
-  public String told(UnaryOperator<String> way) {
-    return unmarked(
-        NUMBER
-            .matcher(marked)
-            .replaceAll(found -> Matcher.quoteReplacement(way.apply(found.group(1)))));
+  /** A way of writing for people. */
+  public interface Way {
+    /** Digits, as in 1234.5. */
+    String number(String digits);
+
+    /** A month. */
+    String month(YearMonth month);
+
+    /** A day. */
+    String day(LocalDate day);
+  }
+
+  /** The text with its numbers, months and days written in a way. */
+  public String told(Way way) {
+    Matcher found = MARKED.matcher(marked);
+    StringBuilder told = new StringBuilder();
+    while (found.find()) {
+      found.appendReplacement(told, Matcher.quoteReplacement(written(found, way)));
+    }
+    return unmarked(found.appendTail(told).toString());
+  }
+
+  private static String written(Matcher found, Way way) {
+    if (found.group("day") != null) {
+      return way.day(LocalDate.parse(found.group("day")));
+    }
+    return found.group("month") != null
+        ? way.month(YearMonth.parse(found.group("month")))
+        : way.number(found.group("number"));
   }
 
   public boolean isEmpty() {
     return marked.isEmpty();
   }
 
-  /** The text with its numbers written plainly. */
+  /** The text with its numbers written plainly, months as in 2027-03 and days as in 2027-03-14. */
   @Override
   public String toString() {
     return unmarked(marked);

@@ -4,7 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import growingon.nursery.number.Writing;
 import growingon.problem.advice.DaybookAdvice;
+import growingon.problem.advice.PlanAdvice;
 import growingon.problem.advice.TrunkAdvice;
+import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -84,5 +87,34 @@ class MarkedTextTest {
     List<Problem> told = ProblemGroup.toldOnce(java.util.Collections.nCopies(1001, one));
     assertThat(COMMAS.told(told.get(0).what())).endsWith("(1.001 times: 1 1.001 times; row 2)");
     assertThat(told.get(0).what().toString()).endsWith("(1001 times: 1 1001 times; row 2)");
+  }
+
+  @ParameterizedTest
+  @CsvSource({
+    "IN_WORDS, Mar 2027, 3 March 2027",
+    "YEAR_FIRST, 2027-03, 2027-03-03",
+    "SLASHES, 03/2027, 03/03/2027",
+    "POINTS, 03.2027, 03.03.2027"
+  })
+  void monthsAndDays_areAsANurseryWritesThem(Writing.Days days, String month, String day) {
+    Writing writing = new Writing(Writing.Digits.POINT, days, Writing.Sign.BEFORE);
+    String marked =
+        "%s, %s"
+            .formatted(
+                MarkedText.month(YearMonth.of(2027, 3)), MarkedText.day(LocalDate.of(2027, 3, 3)));
+    MarkedText text = new MarkedText(marked + ", lot 2027-03");
+    assertThat(writing.told(text)).isEqualTo(month + ", " + day + ", lot 2027-03");
+    assertThat(text).hasToString("2027-03, 2027-03-03, lot 2027-03");
+  }
+
+  @Test
+  void monthOfThePlan_isWrittenAsInTheReport_andTheCellAsItIs() {
+    Problem problem =
+        PlanAdvice.offerOutsidePlan(
+            Where.NOWHERE, "2040-01", YearMonth.of(2026, 11), YearMonth.of(2031, 10));
+    assertThat(Writing.USUAL.told(problem.line()))
+        .isEqualTo(
+            "the offer arrives outside the plan, which runs from Nov 2026 to Oct 2031, and is left"
+                + " out (2040-01)");
   }
 }

@@ -19,7 +19,7 @@ import java.util.regex.Pattern;
  * @param days how days and months are written
  * @param sign where the currency stands
  */
-public record Writing(Digits digits, Days days, Sign sign) {
+public record Writing(Digits digits, Days days, Sign sign) implements MarkedText.Way {
   /** Where nothing is said. */
   public static final Writing USUAL = new Writing(Digits.POINT, Days.IN_WORDS, Sign.BEFORE);
 
@@ -190,6 +190,7 @@ public record Writing(Digits digits, Days days, Sign sign) {
   }
 
   /** Mar 2027. */
+  @Override
   public String month(YearMonth month) {
     return month.format(days.month);
   }
@@ -200,6 +201,7 @@ public record Writing(Digits digits, Days days, Sign sign) {
   }
 
   /** 3 March 2027. */
+  @Override
   public String day(LocalDate day) {
     return day.format(days.day);
   }
@@ -216,9 +218,14 @@ public record Writing(Digits digits, Days days, Sign sign) {
         .replace('\u0000', digits.thousands);
   }
 
-  /** What is said of an input, with the numbers of our own in these marks. */
+  /** What is said of an input, with the numbers, months and days of our own as written here. */
   public String told(MarkedText said) {
-    return said.told(plain -> marked(grouped(plain)));
+    return said.told(this);
+  }
+
+  @Override
+  public String number(String digits) {
+    return marked(grouped(digits));
   }
 
   /** A value as a file of the grower's has it, in these marks if it is numbers only. */

@@ -58,7 +58,7 @@ public final class DaybookAdvice {
             + " plants of "
             + shown(lot)
             + " are gone without a line by "
-            + counted
+            + MarkedText.day(counted)
             + ": "
             + tenths(before)
             + " were alive, "
@@ -146,7 +146,7 @@ public final class DaybookAdvice {
     return error(
         where,
         Reason.CONTRADICTION,
-        "this day has not come yet, today is " + today,
+        "this day has not come yet, today is " + MarkedText.day(today),
         found,
         "correct the date");
   }

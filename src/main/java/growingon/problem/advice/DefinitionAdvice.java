@@ -72,7 +72,7 @@ public final class DefinitionAdvice {
     return error(
         where,
         Reason.CONTRADICTION,
-        "the place closes before it opens in " + from,
+        "the place closes before it opens in " + MarkedText.month(from),
         until.toString(),
         "correct one of them");
   }
@@ -90,7 +90,7 @@ public final class DefinitionAdvice {
     return error(
         where,
         Reason.CONTRADICTION,
-        "it ends before it begins in " + from,
+        "it ends before it begins in " + MarkedText.month(from),
         to.toString(),
         "correct one of them");
   }
@@ -99,7 +99,7 @@ public final class DefinitionAdvice {
     return error(
         where,
         Reason.CONTRADICTION,
-        "it is ordered after it arrives in " + arrival,
+        "it is ordered after it arrives in " + MarkedText.month(arrival),
         month.toString(),
         "correct one of them");
   }

@@ -89,7 +89,7 @@ public final class FitAdvice {
   public static Problem plantTwice(Where where, String plant, LocalDate date, Where there) {
     return error(
         Reason.DUPLICATE,
-        "a plant has one reading a day, and it has one of " + date + " in " + there,
+        "a plant has one reading a day, and it has one of " + MarkedText.day(date) + " in " + there,
         where,
         plant,
         "keep one of the two");

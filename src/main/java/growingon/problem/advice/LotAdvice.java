@@ -81,7 +81,7 @@ public final class LotAdvice {
     return error(
         where,
         Reason.CONTRADICTION,
-        "the lot arrives in or after the first month of the plan, " + first,
+        "the lot arrives in or after the first month of the plan, " + MarkedText.month(first),
         found,
         "enter it as an offer");
   }
@@ -90,7 +90,7 @@ public final class LotAdvice {
     return error(
         where,
         Reason.CONTRADICTION,
-        "the lot arrives after the month of this list, " + list,
+        "the lot arrives after the month of this list, " + MarkedText.month(list),
         found,
         "correct the month, or leave the row out");
   }
@@ -99,7 +99,7 @@ public final class LotAdvice {
     return error(
         where,
         Reason.CONTRADICTION,
-        "the lot is counted before it arrives in " + arrived,
+        "the lot is counted before it arrives in " + MarkedText.month(arrived),
         found,
         "correct one of them");
   }
@@ -108,7 +108,7 @@ public final class LotAdvice {
     return error(
         where,
         Reason.CONTRADICTION,
-        "this lies after the first month of the plan, " + first,
+        "this lies after the first month of the plan, " + MarkedText.month(first),
         found,
         "correct it, or begin the plan later");
   }

@@ -100,7 +100,10 @@ public final class PlanAdvice {
     return error(
         where,
         Reason.OUT_OF_RANGE,
-        "the offer is taken but arrives outside the plan, which runs from " + first + " to " + last,
+        "the offer is taken but arrives outside the plan, which runs from "
+            + MarkedText.month(first)
+            + " to "
+            + MarkedText.month(last),
         found,
         "correct the month, or do not take it");
   }
@@ -111,9 +114,9 @@ public final class PlanAdvice {
         where,
         Reason.OUT_OF_RANGE,
         "the offer arrives outside the plan, which runs from "
-            + first
+            + MarkedText.month(first)
             + " to "
-            + last
+            + MarkedText.month(last)
             + ", and is left out",
         found,
         "");

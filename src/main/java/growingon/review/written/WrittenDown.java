@@ -7,6 +7,7 @@ import growingon.nursery.record.DaybookLine;
 import growingon.nursery.record.DaybookLine.What;
 import growingon.nursery.record.PastRecords;
 import growingon.nursery.record.StockList;
+import growingon.problem.MarkedText;
 import growingon.problem.Problem;
 import growingon.problem.Where;
 import growingon.problem.advice.DaybookAdvice;
@@ -131,7 +132,7 @@ public final class WrittenDown {
       if (isMissing) {
         problems.add(
             DaybookAdvice.neverListed(
-                Where.file(without.get().name()), lot.name(), lot.arrived().toString()));
+                Where.file(without.get().name()), lot.name(), MarkedText.month(lot.arrived())));
       } else {
         lots.add(lot);
       }

@@ -11,6 +11,7 @@ import growingon.load.table.lot.OffersTable;
 import growingon.load.table.lot.StockTable;
 import growingon.nursery.lot.Lot;
 import growingon.nursery.lot.Offer;
+import growingon.problem.MarkedText;
 import growingon.problem.Where;
 import java.time.LocalDate;
 import java.time.YearMonth;
@@ -37,15 +38,15 @@ public final class DaybookLots {
    * Since when a lot is there.
    *
    * @param first first day
-   * @param shown as far as it is known: a month or a day
+   * @param shown as far as it is known: a month or a day, marked
    */
   private record Start(LocalDate first, String shown) {
     static Start in(YearMonth month) {
-      return new Start(month.atDay(1), month.toString());
+      return new Start(month.atDay(1), MarkedText.month(month));
     }
 
     static Start on(LocalDate date) {
-      return new Start(date, date.toString());
+      return new Start(date, MarkedText.day(date));
     }
 
     static Start earlier(Start one, Start other) {
