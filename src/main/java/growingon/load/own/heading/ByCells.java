@@ -17,6 +17,9 @@ final class ByCells {
   /** The one letter that is a heading of numbers. */
   private static final String LETTER = "n";
 
+  private static final Set<String> COUNTS =
+      Set.of("quantity", "opening", "available", "reserved", "sold", "lost", "packs", "per pack");
+
   private final List<HeadingRead> reads;
   private final List<Integer> ranks;
   private final Set<Integer> notUnderstood;
@@ -45,6 +48,11 @@ final class ByCells {
 
   private boolean has(String ours) {
     return reads.stream().anyMatch(each -> each.is(ours));
+  }
+
+  /** Whether a heading that is spelt nearly so may be meant: words are no numbers of plants. */
+  boolean mayBe(HeadingWords.Near near, int column) {
+    return !COUNTS.containsAll(near.choices()) || cells.most(column, CellKinds::isCount);
   }
 
   /** What a heading that nobody knows may be, by what stands below it: offered, never taken. */

@@ -7,6 +7,7 @@ import growingon.load.own.size.Span;
 import growingon.load.own.text.CountText;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.MoneyText;
+import growingon.load.own.text.MonthText;
 
 /** What the cells of a column can be that tells what an open heading is. */
 final class CellKinds {
@@ -14,6 +15,11 @@ final class CellKinds {
 
   static boolean isCount(SheetCell cell) {
     return !cell.date().isPresent() && CountText.of(cell).value().isPresent();
+  }
+
+  /** Whether it is a month and no number of plants: KW 12/24, and not 2024. */
+  static boolean isMonthAlone(SheetCell cell) {
+    return cell.date().isPresent() || MonthText.isMonth(cell) && !isCount(cell);
   }
 
   /** Whether it is money and nothing else: with a sign, or with parts of one. */

@@ -105,7 +105,8 @@ public final class Columns {
       meaning = Meaning.of(SIZE_HEADING, "");
       how = How.CERTAIN;
     } else {
-      Optional<HeadingWords.Near> near = own.headings().nearest(heading);
+      Optional<HeadingWords.Near> near =
+          own.headings().nearest(heading).filter(each -> byCells.mayBe(each, column));
       meaning = openBut(near);
       why =
           near.map(each -> "not understood; is it " + each.heading() + "?")
@@ -192,8 +193,7 @@ public final class Columns {
         } else {
           reads.set(i, read.offering(withOffered(read)));
         }
-      } else if (read.is("quantity")
-          && cells.most(read.column(), cell -> cell.date().isPresent())) {
+      } else if (read.is("quantity") && cells.most(read.column(), CellKinds::isMonthAlone)) {
         choose(i, "arrived");
       } else if (read.is("form")
           && cells.most(read.column(), cell -> Shapes.ALL.contains(Keys.of(cell.text())))) {

@@ -28,6 +28,13 @@ import org.apache.commons.text.similarity.LevenshteinDistance;
  */
 public final class HeadingWords {
   private static final int LONGEST = 200;
+
+  /** What a list's author puts around a heading and means nothing else by. */
+  private static final Pattern FILLERS =
+      Pattern.compile(
+          "(?<= )(?:the|it|its|is|us|to|we|i|our|my|they|of|at|in|on|now|today|current|currently|aktuell|jetzt|"
+              + "actuel|actuelle|nu|huidige?|attuale|actual|ahora) ");
+
   private static final int SHORTEST_NEAR = 5;
 
   /** Letters that a shortened heading must have. */
@@ -381,17 +388,23 @@ public final class HeadingWords {
         : key;
   }
 
-  /** The nearest heading within two letters: offered, never taken. */
+  /** The same without words that say nothing, else within two letters: offered, never taken. */
   Optional<Near> nearest(String heading) {
     String key = Keys.of(heading);
     if (key.length() < SHORTEST_NEAR || key.length() > LONGEST) {
       return Optional.empty();
     }
+    String bare = FILLERS.matcher(" " + key + " ").replaceAll("").strip();
     LevenshteinDistance distance = new LevenshteinDistance(2);
-    return meanings.keySet().stream()
-        .filter(each -> Math.abs(each.length() - key.length()) <= 2)
-        .filter(each -> distance.apply(each, key) >= 0)
-        .min((a, b) -> Integer.compare(distance.apply(a, key), distance.apply(b, key)))
+    return Optional.of(bare)
+        .filter(meanings::containsKey)
+        .or(
+            () ->
+                meanings.keySet().stream()
+                    .filter(each -> Math.abs(each.length() - key.length()) <= 2)
+                    .filter(each -> each.charAt(0) == key.charAt(0))
+                    .filter(each -> distance.apply(each, key) >= 0)
+                    .min(Comparator.comparingInt(each -> distance.apply(each, key))))
         .map(found -> new Near(spellings.get(found), meanings.get(found)));
   }
 

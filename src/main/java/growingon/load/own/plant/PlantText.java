@@ -26,7 +26,7 @@ public record PlantText(
   private static final Pattern ROOTSTOCK =
       Pattern.compile("(?i)\\s(?:on|auf|sur|op|su|sobre)\\s+\\p{L}.*$");
   private static final Pattern BRACKETS = Pattern.compile("\\([^)]*\\)|\\[[^]]*]");
-  private static final Pattern NUMBERS = Pattern.compile("[0-9].*$");
+  private static final Pattern NUMBERS = Pattern.compile("(?:(?<!\\p{L})[xX×]\\s*)?[0-9].*$");
   private static final Pattern LATIN =
       Pattern.compile("[a-z]+(?:us|um|a|is|e|ii|i|ora|ens|ans|er|x|o|on)");
   private static final Set<String> NOISE =
@@ -86,6 +86,9 @@ public record PlantText(
           "plugs",
           "plug",
           "cl");
+
+  /** What names a plant no nearer but stays in what it is called: a cross, Yew - old hedge. */
+  private static final Set<String> KEPT = Set.of("x", "×", "old");
 
   public PlantText {
     turned = List.copyOf(turned);
@@ -148,7 +151,7 @@ public record PlantText(
     String plain = NUMBERS.matcher(BRACKETS.matcher(bare).replaceAll(" ")).replaceFirst("");
     List<String> kept = new ArrayList<>();
     for (String word : plain.strip().split("\\s+")) {
-      if (!NOISE.contains(Keys.of(word)) || word.equals("x") || word.equals("×")) {
+      if (!NOISE.contains(Keys.of(word)) || KEPT.contains(word)) {
         kept.add(word);
       }
     }

@@ -36,6 +36,65 @@ record RowPots(ColumnFacts facts, OwnWords own) {
           "schale", "dish", "tray", "schaal", "coupe", "plat", "plateau", "ciotola", "vassoio",
           "bandeja", "cuenco");
 
+  private static final Set<String> VESSELS =
+      Set.of(
+          "tub",
+          "tubs",
+          "crate",
+          "crates",
+          "bucket",
+          "buckets",
+          "box",
+          "boxes",
+          "basket",
+          "baskets",
+          "bag",
+          "bags",
+          "growbag",
+          "sack",
+          "barrel",
+          "tank",
+          "airpot",
+          "airpots",
+          "planter",
+          "trough",
+          "kubel",
+          "kuebel",
+          "kiste",
+          "kisten",
+          "holzkiste",
+          "holzkasten",
+          "korb",
+          "eimer",
+          "bottich",
+          "wanne",
+          "caisse",
+          "caisses",
+          "bac",
+          "bacs",
+          "seau",
+          "panier",
+          "tonneau",
+          "kuip",
+          "kuipen",
+          "kist",
+          "mand",
+          "emmer",
+          "cassa",
+          "casse",
+          "cassetta",
+          "mastello",
+          "secchio",
+          "cesto",
+          "caja",
+          "cajas",
+          "cubo",
+          "cubos",
+          "saco",
+          "sacos",
+          "cesta",
+          "barril");
+
   private static final Set<String> POT_WORDS =
       Set.of(
           "pot", "pots", "topf", "vaso", "maceta", "godet", "vierkanttopf", "vierkante pot", "p");
@@ -61,6 +120,9 @@ record RowPots(ColumnFacts facts, OwnWords own) {
       }
       Matcher sides = SIDES.matcher(text.strip());
       SizeGrammar.readSize(sides.matches() ? "P" + sides.group(1) : said.orElse(text), draft.size);
+      if (draft.size.pot().isEmpty() && draft.size.asks().isEmpty() && isVessel(text)) {
+        draft.ask("pot", text, "", "how many litres is it? type as 45 litre, or none", List.of());
+      }
       return;
     }
     switch (facts.unit(cell.head().column())) {
@@ -77,6 +139,11 @@ record RowPots(ColumnFacts facts, OwnWords own) {
               "is the pot %s litres or %s cm wide?".formatted(text, text),
               List.of(text + " litre", "P" + text));
     }
+  }
+
+  /** Whether it names something to grow in, of which it does not say what it holds. */
+  private static boolean isVessel(String text) {
+    return Keys.words(Keys.of(text)).stream().anyMatch(VESSELS::contains);
   }
 
   private static boolean isPot(String words) {

@@ -39,7 +39,7 @@ final class PotRules {
               (m, parts) -> parts.pot(PotSize.ofLitres(span(m, 1).middle()))),
           SizeRule.of(
               START
-                  + "(?:cont(?:ainer|eneur|enedor|enitore)?|clt|ct|co|c|t)\\.?[\\s-]?"
+                  + "(?:cont(?:ainer|eneur|enedor|enitore)?|air[\\s-]?pots?|clt|ct|co|c|t)\\.?[\\s-]?"
                   + SPAN
                   + "(?:\\s?l(?:tr)?)?"
                   + END,
@@ -69,8 +69,17 @@ final class PotRules {
           SizeRule.of(
               START + "(?:godets?|vierkant(?:topf|töpfe|e\\s*pot))\\s*" + N + END,
               (m, parts) -> parts.pot(PotSize.square(n(m, 1)))),
+          // M-14, M20: macetas of so many cm, as Spanish lists have them. Common practice, no
+          // source.
+          SizeRule.exact(
+              START + "M-?" + N + END,
+              (m, parts) -> {
+                parts.nodOfPot("%s is a pot's width in cm".formatted(m.group()));
+                parts.pot(PotSize.roundOf(n(m, 1)));
+              }),
           SizeRule.exact(START + "G\\s?" + N + END, (m, parts) -> godet(m.group(), n(m, 1), parts)),
-          SizeRule.of(START + "p[\\s-]?" + N + END, (m, parts) -> potP(m.group(), n(m, 1), parts)),
+          SizeRule.of(
+              START + "p[\\s-]?" + N + "s?" + END, (m, parts) -> potP(m.group(), n(m, 1), parts)),
           SizeRule.of(
               START
                   + "(?:plugs?|cell(?:s|\\s*grown)?|(?:plug\\s*)?trays?\\s*\\d*|QP\\s*\\d*)"

@@ -24,6 +24,9 @@ public final class SizeGrammar {
       Pattern.compile(
           "(?<!\\p{L})['‘’´`][^'‘’´`]{2,}(?:['’´`]\\p{L}+[^'‘’´`]*)?['‘’´`](?!\\p{L})|[“”„][^“”„]{2,}[“”„]|\"[^\"]*\\p{L}{2}[^\"]*\"");
 
+  /** Plants are not sold by classes of height of 2 cm, which end there, cm. */
+  private static final double SMALLEST_HEIGHT = 20;
+
   /** Shapes as wide as they are high. */
   private static final Set<String> BALLS = Set.of("ball", "kugel", "bol", "boule", "bola", "palla");
 
@@ -161,6 +164,8 @@ public final class SizeGrammar {
           SizeRule.of(
               START + SPAN + "\\s*(m|mtr|metres?|ft|feet)" + END + "(?:\\s*(?:high|tall|ht|h))?",
               (m, parts) -> parts.height(inHeight(span(m, 1), m.group(3)))),
+          SizeRule.exact(
+              START + "H\\s*" + SPAN + END + "(?!\\s*cm)", SizeGrammar::standardOrHeight),
           SizeRule.of(
               START
                   + "(?:ht|height|höhe|h|hauteur|haut|hoogte|altezza|altura)\\.?\\s*:?\\s*"
@@ -172,6 +177,16 @@ public final class SizeGrammar {
               START + SPAN + "\\s*(cm)?\\s*(?:ht|high|tall|height)" + END,
               (m, parts) -> parts.height(inHeight(span(m, 1), m.group(3)))),
           SizeRule.of(START + SPAN + "\\s*'", (m, parts) -> parts.height(span(m, 1).times(30.48))));
+
+  /** Hochstamm, hoogstam, not before a height: H 3xv 12-14. */
+  private static final List<SizeRule> STANDARDS =
+      List.of(
+          SizeRule.exact(
+              START + "H(?![\\p{L}.]|\\s*:?\\s*\\d)",
+              (m, parts) -> {
+                parts.standard();
+                parts.note(m.group());
+              }));
 
   private static final List<SizeRule> ROOTS =
       List.of(
@@ -260,7 +275,7 @@ public final class SizeGrammar {
   }
 
   public static String roots(String text, SizeParts parts) {
-    return take(ROOTS, text, parts);
+    return take(ROOTS, take(STANDARDS, text, parts), parts);
   }
 
   private static String sizes(String text, SizeParts parts) {
@@ -337,6 +352,17 @@ public final class SizeGrammar {
     int more = third == null || third.isEmpty() ? 0 : Integer.parseInt(third);
     parts.age(Integer.parseInt(first) + Integer.parseInt(second) + more);
     parts.form(first.equals("0") && mark.equals("/") ? "cutting" : "seedling");
+  }
+
+  /** H 12-14 is a standard of that girth, H 60-80 a height. */
+  private static void standardOrHeight(Matcher m, SizeParts parts) {
+    Span span = span(m, 1);
+    if (span.isGirthClass() && span.to() <= SMALLEST_HEIGHT) {
+      parts.standard();
+      parts.girth(span);
+    } else {
+      parts.height(inHeight(span, null));
+    }
   }
 
   private static Span one(double value) {

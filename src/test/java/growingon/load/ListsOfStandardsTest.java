@@ -1,0 +1,107 @@
+package growingon.load;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import growingon.load.cell.Findings;
+import growingon.load.list.OwnFile;
+import growingon.load.own.ListReader;
+import growingon.load.own.heading.OwnWords;
+import growingon.load.own.lot.OwnLot;
+import growingon.load.own.lot.Site;
+import growingon.load.own.row.ListRead;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.function.Function;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Whole lists, invented, of standards, container trees and what was dug up from a field. */
+class ListsOfStandardsTest {
+  @TempDir Path folder;
+
+  private ListRead read(String list) throws IOException {
+    Path file = Files.writeString(folder.resolve("list.csv"), list);
+    var sheets = OwnFile.read(file, new Findings()).orElseThrow();
+    return ListReader.read(file, sheets, OwnWords.NONE, Site.USUAL);
+  }
+
+  private static List<Object> each(ListRead read, Function<OwnLot, Object> of) {
+    return read.lots().stream().map(of).toList();
+  }
+
+  /** Trunk = girth / pi, times the usual base factor of 1.25. */
+  private static long trunkMm(double girthCm) {
+    return Math.round(girthCm * 10 / Math.PI * 1.25);
+  }
+
+  /** Girth classes of standards are by 2 cm (BS 3936-1); H is Hochstamm, but a height if alone. */
+  @Test
+  void standards_haveAGirth_whereverTheLetterStands() throws IOException {
+    ListRead read =
+        read(
+            """
+            Art / Sorte;Qualität;Stk.
+            Acer campestre;H 3xv mDb 12-14;24
+            Prunus avium;H 10-12;17
+            Carpinus betulus;Sol 3xv H 125-150 C20;60
+            """);
+    assertThat(each(read, lot -> Math.round(lot.trunkToMm().orElse(0))))
+        .containsExactly(trunkMm(14), trunkMm(12), 0L);
+    assertThat(each(read, lot -> lot.heightCm().orElse(0))).containsExactly(0.0, 0.0, 137.5);
+    assertThat(each(read, lot -> lot.pot())).containsExactly("", "", "20 litre");
+  }
+
+  @Test
+  void countOfMonths_isWhenTheyCame() throws IOException {
+    ListRead read =
+        read(
+            """
+            Art;Stk.;Zugang
+            Acer campestre;24;KW 12/24
+            Prunus avium;17;Frühj. 2025
+            Taxus baccata;60;Herbst 23
+            Quercus robur;35;
+            """);
+    assertThat(each(read, lot -> lot.arrived().map(Object::toString).orElse("")))
+        .containsExactly("2024-03", "2025-04", "2023-10", "");
+    assertThat(each(read, lot -> lot.quantity().orElse(0))).containsExactly(24, 17, 60, 35);
+  }
+
+  @Test
+  void vessels_areAskedForWhatTheyHold() throws IOException {
+    ListRead read =
+        read(
+            """
+            What,How many,Pot
+            Field maple,7,airpot 20
+            Hawthorn,1,mortar tub
+            Larch x5,5,P9s
+            Yew - old hedge,9,ground
+            Pino silvestre,250,M-14
+            """);
+    assertThat(each(read, lot -> lot.pot())).containsExactly("20 litre", "", "P9", "", "14 cm pot");
+    assertThat(read.questions())
+        .filteredOn(question -> question.column().equals("pot") && !question.nod())
+        .extracting(question -> question.row() + " " + question.question())
+        .containsExactly("3 how many litres is it? type as 45 litre, or none");
+    assertThat(each(read, OwnLot::called))
+        .containsExactly("Field maple", "Hawthorn", "Larch", "Yew - old hedge", "Pino silvestre");
+  }
+
+  @Test
+  void headingNotUnderstood_isOfferedWhatItsWordsSay_butNoNumberOverWords() throws IOException {
+    ListRead read =
+        read(
+            """
+            Plant,Qty,Cost to us,Riporte
+            Field maple,7,12.50,north
+            Hawthorn,1,9.00,south
+            """);
+    assertThat(read.headings())
+        .filteredOn(head -> head.is("?"))
+        .extracting(head -> head.heading() + " " + head.choices())
+        .containsExactly("Cost to us [unit cost]", "Riporte []");
+  }
+}
