@@ -52,7 +52,7 @@ class OddPathsTest {
 
   @ParameterizedTest
   @ValueSource(strings = {"plan.json", "plan.xlsx"})
-  @Timeout(30)
+  @Timeout(300) // A guard: who waits for a pipe waits for ever.
   void pipe_isNotWaitedFor(String name) throws Exception {
     assumeTrue(Files.isExecutable(Path.of("/usr/bin/mkfifo")), "no pipes here");
     Path pipe = temporary.resolve(name);

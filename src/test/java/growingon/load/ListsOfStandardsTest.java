@@ -104,4 +104,21 @@ class ListsOfStandardsTest {
         .extracting(head -> head.heading() + " " + head.choices())
         .containsExactly("Cost to us [unit cost]", "Riporte []");
   }
+
+  @Test
+  void wordsBesideTheList_areNotReadWithoutALine() throws IOException {
+    ListRead read =
+        read(
+            """
+            Plant,Qty,,
+            Field maple,7,,
+            Hawthorn,1,,check labels
+            Yew,4,,2 promised
+            """);
+    assertThat(read.notices())
+        .extracting(Object::toString)
+        .containsExactly(
+            "what stands beside the list without a heading is not read (2 rows, as in row 3,"
+                + " \"check labels\"); a heading such as note makes it a part of the list");
+  }
 }

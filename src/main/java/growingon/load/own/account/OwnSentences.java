@@ -215,7 +215,9 @@ final class OwnSentences {
 
   private static String tillThen(Fill open) {
     boolean month = open.usual().isEmpty() && open.column().equals("arrived");
-    String holds = month ? "a year ago is taken" : open.usual();
+    boolean offer = open.table().equals(ListKind.OFFERS.table());
+    String holds =
+        month ? offer ? "the plan's first month is taken" : "a year ago is taken" : open.usual();
     return holds.isEmpty() ? "" : "; till then " + holds;
   }
 

@@ -251,7 +251,9 @@ public final class SheetRead {
             titleKeys(head),
             TitleAbove.of(sheet, head, from, to),
             counted.filter(month -> holds(month, reader, values)));
-    block.read(headed(own0, reads));
+    List<SheetRow> listed = headed(own0, reads);
+    besides(own0, reads);
+    block.read(listed);
     take(block);
   }
 
@@ -292,6 +294,29 @@ public final class SheetRead {
         .map(row -> row.between(0, last + 1))
         .filter(row -> !row.cells().isEmpty())
         .toList();
+  }
+
+  /** One line for what stands beside the list without a heading. */
+  private void besides(List<SheetRow> rows, List<HeadingRead> reads) {
+    int last = reads.stream().mapToInt(HeadingRead::column).max().orElse(0);
+    Map<Integer, String> beside = new TreeMap<>();
+    for (SheetRow row : rows) {
+      row.cells()
+          .forEach(
+              (column, cell) -> {
+                if (column > last) {
+                  beside.putIfAbsent(row.number(), cell.text());
+                }
+              });
+    }
+    if (!beside.isEmpty()) {
+      int row = beside.keySet().iterator().next();
+      String rowsOf = MarkedText.number(beside.size()) + (beside.size() == 1 ? " row" : " rows");
+      notices.add(
+          sheet.said(
+              "what stands beside the list without a heading is not read (%s, as in row %d, \"%s\"); a heading such as note makes it a part of the list"
+                  .formatted(rowsOf, row, MarkedText.asItIs(beside.get(row)))));
+    }
   }
 
   private void take(BlockReader block) {
