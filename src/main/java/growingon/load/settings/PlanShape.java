@@ -46,7 +46,7 @@ public record PlanShape(
     @Key(
             value = DRAWS,
             says =
-                "Draws for chances [200 where an offer taken has an uncertain quality, loss or failure, else 0]",
+                "Draws for chances; 0 for none [200, fewer where lots times draws would be over 100,000, never under 100]",
             least = 0,
             most = Plan.MOST_DRAWS)
         Integer draws,
