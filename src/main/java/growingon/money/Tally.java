@@ -146,7 +146,7 @@ public final class Tally {
     for (int lot = 0; lot < lots.length; lot++) {
       lots[lot] = (LotTally) told.lots()[lot];
     }
-    Parts.addUp(lots, told.turns(), sums);
+    LadderRuns.addUp(lots, told.turns(), sums);
     finish();
   }
 
