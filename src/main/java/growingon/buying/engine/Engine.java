@@ -379,7 +379,7 @@ public final class Engine {
           ladderRuns.get().of(each, luck);
         } catch (IllegalStateException alone) {
           return new IllegalStateException(
-              alone.getMessage() + ", with " + Words.of(each.scenario().lots()), alone);
+              alone.getMessage() + ", with " + CandidateNames.of(each.scenario().lots()), alone);
         }
       }
       return unbalanced;
