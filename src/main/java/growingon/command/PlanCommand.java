@@ -134,7 +134,7 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private void checkOptions() {
-    Draws.check(draws, spec);
+    DrawsOption.check(draws, spec);
     if (withCosts && audience != Audience.PARTNER) {
       throw wrong("--with-costs goes with --for partner only");
     }
