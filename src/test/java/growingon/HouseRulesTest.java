@@ -459,6 +459,32 @@ class HouseRulesTest {
         .allSatisfy(room -> assertThat(map).contains(room.replaceFirst("growingon\\.", "`") + "`"));
   }
 
+  /** Who reads the map believes what it says that a package may use. */
+  @TestFactory
+  Stream<DynamicTest> mayUse_isAsTheMapOfDevelopersSays() throws IOException {
+    List<String> map = Files.readAllLines(Path.of("DEVELOPERS.md"));
+    return ROOMS.stream()
+        .map(
+            room ->
+                DynamicTest.dynamicTest(
+                    room.name(),
+                    () ->
+                        assertThat(mayUse(map, room.name()))
+                            .containsExactlyInAnyOrderElementsOf(room.mayUse())));
+  }
+
+  /** The last cell of a package's row of the map. */
+  private static List<String> mayUse(List<String> map, String name) {
+    String row =
+        map.stream()
+            .filter(line -> line.startsWith("| `" + name + "` |"))
+            .findFirst()
+            .orElseThrow();
+    String[] cells = row.split(" *\\| *");
+    String last = cells[cells.length - 1];
+    return last.equals("–") ? List.of() : List.of(last.split(", "));
+  }
+
   /** A file that the map or a how-to names is there. */
   @Test
   void files_namedForDevelopers_areThere() throws IOException {

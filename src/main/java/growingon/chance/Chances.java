@@ -98,7 +98,7 @@ public record Chances(
               bought.get(i),
               samples.gainsByEnding[i],
               samples.paybacks[i],
-              samples.leftovers[i]));
+              samples.endWorths[i]));
     }
     boolean apart = !scenario.isKnown() && (worth || isToldApart(scenario));
     return describe(

@@ -77,7 +77,7 @@ final class Drawing {
       double[] gains = tally.gainsByEnding(others.get(i));
       Samples.copy(gains, samples.gainsByEnding[i], draw);
       samples.gains[i][draw] = gains[judgedAt];
-      samples.leftovers[i][draw] = tally.leftover(places[i], judgedAt);
+      samples.endWorths[i][draw] = tally.endWorth(places[i], judgedAt);
       samples.paybacks[i][draw] =
           Finance.payback(tally.gainOver(others.get(i), judgedAt)).orElse(NEVER);
     }

@@ -2,8 +2,8 @@ package growingon.chance;
 
 import growingon.chance.luck.Assumption;
 import growingon.money.Accounts;
+import growingon.money.EndWorth;
 import growingon.money.Finance;
-import growingon.money.Leftover;
 import growingon.money.bought.BoughtLot;
 import growingon.money.bought.Ceiling;
 import growingon.money.bought.Ending;
@@ -116,7 +116,7 @@ public record Gamble(
       BoughtLot bought,
       double[][] byEnding,
       int[] paybacks,
-      Leftover[] leftovers) {
+      EndWorth[] endWorths) {
     int judgedAt = bought.ending().judgedAt();
     double[] gains = byEnding[judgedAt];
     double[] sorted = gains.clone();
@@ -130,7 +130,7 @@ public record Gamble(
     double rate = expected.projection().scenario().nursery().settings().discountRate();
     int last = judged.horizon().months() - 1;
     Ceiling ceiling =
-        new Ceiling(discount(rate, arrival), discount(rate, last), List.of(leftovers));
+        new Ceiling(discount(rate, arrival), discount(rate, last), List.of(endWorths));
     OptionalDouble most = ceiling.most(bought.landed(), gain.mean());
     return new Gamble(
         bought,

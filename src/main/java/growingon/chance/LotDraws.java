@@ -2,7 +2,7 @@ package growingon.chance;
 
 import growingon.chance.luck.DrawnLuck;
 import growingon.chance.luck.Keyed;
-import growingon.chance.luck.Names;
+import growingon.chance.luck.NameNumbers;
 import growingon.chance.luck.Spreads;
 import growingon.money.Booking;
 import growingon.money.CostKind;
@@ -40,7 +40,7 @@ public final class LotDraws {
   private final Programme programme;
   private final Nursery nursery;
   private final Spreads spreads = new Spreads();
-  private final Names names = new Names();
+  private final NameNumbers names = new NameNumbers();
   private final Tariff tariff;
   private final ListPrices prices;
   private final int months;

@@ -4,7 +4,7 @@ import growingon.chance.WorthMeasuring.Row;
 import growingon.chance.WorthMeasuring.Told;
 import growingon.chance.luck.DrawnLuck;
 import growingon.chance.luck.Keyed;
-import growingon.chance.luck.Names;
+import growingon.chance.luck.NameNumbers;
 import growingon.chance.luck.NotKnown;
 import growingon.chance.luck.Spreads;
 import growingon.money.GradeNumbers;
@@ -35,7 +35,7 @@ final class Measuring {
   private final Scenario scenario;
   private final double[] cash;
   private final int threads;
-  private final Names names = new Names();
+  private final NameNumbers names = new NameNumbers();
   private final List<Candidate> candidates;
 
   /** A species in a condition whose growth is not known. */

@@ -1,7 +1,7 @@
 package growingon.chance;
 
+import growingon.money.EndWorth;
 import growingon.money.GradeNumbers;
-import growingon.money.Leftover;
 import growingon.money.Tally;
 import growingon.nursery.Scenario;
 
@@ -22,7 +22,7 @@ final class Samples {
   final double[][] gains;
   final double[][][] gainsByEnding;
   final int[][] paybacks;
-  final Leftover[][] leftovers;
+  final EndWorth[][] endWorths;
   private final double opening;
 
   /**
@@ -47,7 +47,7 @@ final class Samples {
     this.gains = new double[boughtLots][draws];
     this.gainsByEnding = new double[boughtLots][endings][draws];
     this.paybacks = new int[boughtLots][draws];
-    this.leftovers = new Leftover[boughtLots][draws];
+    this.endWorths = new EndWorth[boughtLots][draws];
     this.opening = scenario.nursery().settings().openingCash();
   }
 

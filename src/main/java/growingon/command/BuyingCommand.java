@@ -116,7 +116,7 @@ final class BuyingCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Draws.check(draws, spec);
+    DrawsOption.check(draws, spec);
     if (draws != null && draws == 0) {
       throw new CommandLine.ParameterException(
           spec.commandLine(), "without draws there is no luck to be judged on: use --quick");

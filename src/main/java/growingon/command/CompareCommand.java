@@ -60,7 +60,7 @@ final class CompareCommand implements Callable<Integer> {
 
   @Override
   public Integer call() throws IOException {
-    Draws.check(draws, spec);
+    DrawsOption.check(draws, spec);
     reader.check(spec);
     List<PlanSources> sources = List.of(PlanSources.of(first), PlanSources.of(second));
     target.putBack(sources, spec.commandLine().getErr());

@@ -20,7 +20,7 @@ import growingon.report.model.Report;
 import growingon.report.plan.PlanReport;
 import growingon.report.plan.supply.SupplierOrders;
 import growingon.report.quick.QuickAnswer;
-import growingon.review.book.Freezing;
+import growingon.review.PlanKeeping;
 import growingon.write.ReportFolder;
 import growingon.write.folder.FrozenFile;
 import growingon.write.folder.FrozenSpecies;
@@ -134,7 +134,7 @@ final class PlanCommand implements Callable<Integer> {
   }
 
   private void checkOptions() {
-    Draws.check(draws, spec);
+    DrawsOption.check(draws, spec);
     if (withCosts && audience != Audience.PARTNER) {
       throw wrong("--with-costs goes with --for partner only");
     }
@@ -214,7 +214,7 @@ final class PlanCommand implements Callable<Integer> {
   private Path freeze(Inputs inputs, Progress progress) throws IOException {
     Path file = KeptFile.of(what, inputs.scenario().plan());
     progress.phase("Keeping " + file);
-    FrozenFile.write(Freezing.freeze(inputs, THREADS, done -> {}), file, target.isForced());
+    FrozenFile.write(PlanKeeping.keep(inputs, THREADS, done -> {}), file, target.isForced());
     SpeciesTexts species = SpeciesTexts.of(what, this.species.folder());
     FrozenSpecies.write(KeptFile.species(file), species.csv(), species.json());
     return file;

@@ -61,21 +61,6 @@ public interface Flow {
     if (curve instanceof Curve.Steady law) {
       return new SteadyFlow(law.gMmAYear(), law.mostMm());
     }
-    if (curve instanceof Curve.Levelling law) {
-      return new RelaxingFlow(law.finalMm(), law.k(), Scale.LINEAR, 1);
-    }
-    if (curve instanceof Curve.Logistic law) {
-      return new RelaxingFlow(law.finalMm(), law.r(), Scale.THETA, 1);
-    }
-    if (curve instanceof Curve.Gompertz law) {
-      return new RelaxingFlow(law.finalMm(), law.r(), Scale.LOG, 1);
-    }
-    if (curve instanceof Curve.Richards law) {
-      return new RelaxingFlow(law.finalMm(), law.k(), Scale.ROOT, law.p());
-    }
-    if (curve instanceof Curve.ThetaLogistic law) {
-      return new RelaxingFlow(law.finalMm(), law.r(), Scale.THETA, law.q());
-    }
-    throw new IllegalArgumentException("no flow map for the curve " + curve);
+    return RelaxingFlow.of(curve);
   }
 }

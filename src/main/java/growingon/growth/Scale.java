@@ -1,5 +1,7 @@
 package growingon.growth;
 
+import growingon.nursery.species.Curve.Law;
+
 /**
  * The coordinate in which a saturating growth law is plain decay: distance(t) = distance(0)
  * e^(−rate t), where the distance is how far a trunk is from its final size D on that scale.
@@ -53,6 +55,17 @@ enum Scale {
       return shape == 1 ? 1 / (1 + distance) : Math.pow(1 + distance, -1 / shape);
     }
   };
+
+  /** The scale of a law that relaxes towards a final size. */
+  static Scale of(Law law) {
+    return switch (law) {
+      case LEVELLING -> LINEAR;
+      case GOMPERTZ -> LOG;
+      case RICHARDS -> ROOT;
+      case LOGISTIC, THETA_LOGISTIC -> THETA;
+      case STEADY -> throw new IllegalArgumentException("the law " + law + " has no scale");
+    };
+  }
 
   /** Distance of a trunk that is the given part (0 to 1) of its final size. */
   abstract double distance(double part, double shape);

@@ -5,6 +5,6 @@
  * growingon.load.row.Heading}, and its class comment are the specification of that table; {@link
  * growingon.load.row.Row} is the one reader behind CSV, XLSX and JSON. {@link
  * growingon.load.FrozenReader} reads back what the program froze itself. May use {@code nursery}
- * and {@code problem}.
+ * with its library and {@code load.own}.
  */
 package growingon.load;

@@ -63,7 +63,7 @@ final class LotTally extends Booking implements PartRecorder {
     Arrays.fill(standings, NOTHING_STANDS);
     boolean keeps = sums == null;
     this.cells = keeps ? new int[ROOM] : NO_CELLS;
-    this.amounts = keeps ? new double[ROOM] : Part.NONE;
+    this.amounts = keeps ? new double[ROOM] : LadderSums.NONE;
     this.partEnds = keeps ? new int[ROOM_FOR_PARTS] : NO_CELLS;
     int month = Math.max(0, scenario.horizon().offset(bought.arrived()));
     buy(bought, month, scenario.horizon().seasonYear(month), luck);

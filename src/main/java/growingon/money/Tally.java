@@ -146,7 +146,7 @@ public final class Tally {
     for (int lot = 0; lot < lots.length; lot++) {
       lots[lot] = (LotTally) told.lots()[lot];
     }
-    Parts.addUp(lots, told.turns(), sums);
+    LadderRuns.addUp(lots, told.turns(), sums);
     finish();
   }
 
@@ -249,13 +249,13 @@ public final class Tally {
   }
 
   /** What is left of a lot at the end, by its index in the scenario. */
-  public Leftover leftover(int lot) {
-    return leftover(lot, lastSeason());
+  public EndWorth endWorth(int lot) {
+    return endWorth(lot, lastSeason());
   }
 
   /** What is left of a lot at the end of a season. */
-  public Leftover leftover(int lot, int endingWith) {
-    return new Leftover(lots[lot].endStock(endingWith), layout.horizonValue);
+  public EndWorth endWorth(int lot, int endingWith) {
+    return new EndWorth(lots[lot].endStock(endingWith), layout.horizonValue);
   }
 
   /** How a lot stands at the end of a season, as its recorder was told. */

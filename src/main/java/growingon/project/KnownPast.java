@@ -86,7 +86,7 @@ final class KnownPast {
         change.quality().map(quality -> lot.plants.cullPlants(quality, wanted)).orElse(0.0);
     double culled = ofQuality + cullWorst(wanted - ofQuality);
     heads.culled(month, culled);
-    lot.works.freePots(month, culled);
+    lot.work.freePots(month, culled);
   }
 
   /** Culls so many plants, the worst first, and kept ones last. */

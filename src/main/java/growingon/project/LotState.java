@@ -39,7 +39,7 @@ final class LotState {
   final Vessel vessel;
   final Speed speed;
   final Survival survival;
-  final Works works;
+  final LotWork work;
   final KnownPast past;
   private final HeadCount heads;
   private final Recorder to;
@@ -92,7 +92,7 @@ final class LotState {
     this.vessel = new Vessel(beginning.vessel);
     this.speed = new Speed(beginning.speed, luck);
     this.survival = new Survival(plan, calendar, luck);
-    this.works = new Works(this, heads, run, to, history);
+    this.work = new LotWork(this, heads, run, to, history);
     new TakingUp(this).takeUp(run);
   }
 
@@ -124,7 +124,7 @@ final class LotState {
     this.vessel = new Vessel(same.vessel);
     this.speed = new Speed(same.speed);
     this.survival = new Survival(same.survival);
-    this.works = new Works(same.works, this, heads, to);
+    this.work = new LotWork(same.work, this, heads, to);
     this.standing = same.standing;
     this.speedThere = same.speedThere;
     this.potBoundFrom = same.potBoundFrom;
@@ -161,12 +161,12 @@ final class LotState {
   /** Takes the lot in: a lot that failed on its way is dead on arrival, others are sorted. */
   void arrive(int month) {
     for (int before = 0; before < month; before++) {
-      works.payOtherCash(before, false);
+      work.payOtherCash(before, false);
     }
     if (month == plan.arrival) {
       heads.died(month, plants.die(plants.living() * survival.shareDeadOnArrival()));
     }
-    works.sortOnArrival(month);
+    work.sortOnArrival(month);
   }
 
   /** Whether nothing is left but the dust of dividing; such a lot is done with. */
@@ -195,9 +195,9 @@ final class LotState {
     if (month < quietUntil) {
       return;
     }
-    works.ofMonth(month, run);
+    work.ofMonth(month, run);
     standIn(spot(month));
-    quietUntil = hasFacts || plan.isApart(month) ? month + 1 : works.quietUntil(month + 1);
+    quietUntil = hasFacts || plan.isApart(month) ? month + 1 : work.quietUntil(month + 1);
   }
 
   private void standIn(Spot spot) {
@@ -226,7 +226,7 @@ final class LotState {
       history.weighed(
           new Stood(month, standing.placeName(), living, m2, vessel.weight(plants), potName));
     }
-    works.payOtherCash(month, true);
+    work.payOtherCash(month, true);
   }
 
   /** How it stands in the month, once that has been read. */
@@ -290,7 +290,7 @@ final class LotState {
   }
 
   private boolean isSorted() {
-    sorted = sorted || works.isSorted();
+    sorted = sorted || work.isSorted();
     return sorted;
   }
 
@@ -328,7 +328,7 @@ final class LotState {
 
   void endMonth(int month) {
     if (soldInMonth > 0) {
-      works.sell(month, soldInMonth);
+      work.sell(month, soldInMonth);
       soldInMonth = 0;
     }
     double living = plants.living();

@@ -17,7 +17,6 @@ import growingon.project.history.MonthStock;
 import growingon.project.lot.Facts;
 import growingon.project.lot.LotHistory;
 import growingon.review.book.Bookkeeping;
-import growingon.review.book.Freezing;
 import growingon.review.book.GonePriced;
 import growingon.review.book.Records;
 import growingon.review.book.Standing;
@@ -65,7 +64,7 @@ final class Reviewing {
   }
 
   Review review() {
-    KeptPlan planned = kept.orElseGet(() -> Freezing.freezeLine(given));
+    KeptPlan planned = kept.orElseGet(() -> PlanKeeping.keepLine(given));
     Expected expected = new Expected(planned, horizon);
     Scenario asItIs = inputs.scenario().withLots(daybook.lots());
     Facts known = daybook.facts(expected);

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import growingon.chance.luck.DrawnLuck;
 import growingon.chance.luck.Keyed;
-import growingon.chance.luck.Names;
+import growingon.chance.luck.NameNumbers;
 import growingon.chance.luck.NotKnown;
 import growingon.chance.luck.Spreads;
 import growingon.money.GradeNumbers;
@@ -124,7 +124,7 @@ class NotKnownTest {
         new Keyed(7, draw),
         Nurseries.bare().market(market).nursery().settings(),
         new Spreads(),
-        new Names());
+        new NameNumbers());
   }
 
   private static double[] sample(IntToDoubleFunction draw) {
@@ -242,7 +242,7 @@ class NotKnownTest {
     for (int draw = 0; draw < DRAWS; draw++) {
       Luck.OfLot luck = lotLuck(draw, unsure);
       double factor =
-          new NotKnown(new Keyed(7, draw), MarketSure.KNOWN, new Spreads(), new Names())
+          new NotKnown(new Keyed(7, draw), MarketSure.KNOWN, new Spreads(), new NameNumbers())
               .loss(unsure, true);
       double known = lotLuck(draw, known(unsure)).loss(true, 0.5, 2027);
       assertThat(luck.loss(true, 0.5, 2027)).isEqualTo(Math.min(0.99, factor * known));
@@ -264,7 +264,7 @@ class NotKnownTest {
 
   @Test
   void scores_correlateByHalfBetweenSpecies_threeQuartersWithinOne() {
-    Names names = new Names();
+    NameNumbers names = new NameNumbers();
     double[] mapleField = new double[5_000];
     double[] maplePot = new double[5_000];
     double[] elmPot = new double[5_000];

@@ -49,19 +49,19 @@ class SideBySideProperties {
   }
 
   @Property(tries = 100)
-  void partsBesideEachOther_areThoseOfEachAlone(
+  void sumsBesideEachOther_areThoseOfEachAlone(
       @ForAll("nurseries") Nurseries nursery, @ForAll int seed) {
     Random random = new Random(seed);
     Scenario scenario = valued(nursery.scenario(), true);
     Luck luck = new Draws(scenario).luck(random.nextInt(100));
     Prices prices = new Prices(scenario.nursery(), scenario.horizon());
     List<Programme> programmes = programmes(scenario, random);
-    Parts parts = new Parts(scenario, prices);
+    LadderRuns runs = new LadderRuns(scenario, prices);
 
-    List<Part> beside = parts.of(programmes.get(0), programmes.subList(1, OTHERS), luck);
+    List<LadderSums> beside = runs.of(programmes.get(0), programmes.subList(1, OTHERS), luck);
 
     for (int i = 0; i < OTHERS; i++) {
-      Part alone = new Parts(scenario, prices).of(programmes.get(i), luck);
+      LadderSums alone = new LadderRuns(scenario, prices).of(programmes.get(i), luck);
       assertThat(beside.get(i)).usingRecursiveComparison().isEqualTo(alone);
     }
   }

@@ -244,19 +244,20 @@ class TallyTest {
     assertThat(with.horizonValue()).isEqualTo(alone.horizonValue());
   }
 
-  /** Lots of two ladders meet in packs, hours and cash only: their parts make the plan. */
+  /** Lots of two ladders meet in packs, hours and cash only: their sums make the plan. */
   @ParameterizedTest
   @MethodSource("values")
-  void partsOfTwoLadders_addedUp_areThePlan(HorizonValue value) {
+  void sumsOfTwoLadders_addedUp_areThePlan(HorizonValue value) {
     Scenario scenario = scenario(value, SEASONS);
-    Parts parts = new Parts(scenario, new Prices(scenario.nursery(), scenario.horizon()));
-    Part ofAsh = partOf(parts, scenario.without("ridge").without("elms"));
-    Part ofPatio = partOf(parts, scenario.without("ash").without("ash later").without("nowhere"));
+    LadderRuns runs = new LadderRuns(scenario, new Prices(scenario.nursery(), scenario.horizon()));
+    LadderSums ofAsh = sumsOf(runs, scenario.without("ridge").without("elms"));
+    LadderSums ofPatio =
+        sumsOf(runs, scenario.without("ash").without("ash later").without("nowhere"));
 
-    Whole whole = new Whole(scenario);
-    Whole.Sum sum = whole.of(List.of(ofAsh, ofPatio));
+    AllLadders all = new AllLadders(scenario);
+    AllLadders.Sum sum = all.of(List.of(ofAsh, ofPatio));
 
-    assertThat(whole.of(List.of(ofAsh, ofPatio)).flows()).containsExactly(sum.flows());
+    assertThat(all.of(List.of(ofAsh, ofPatio)).flows()).containsExactly(sum.flows());
     Accounts accounts = accounts(scenario);
     Tally tally = run(scenario, SEASONS);
     assertThat(sum.flows()).containsExactly(accounts.cash().flows(), SAME);
@@ -272,8 +273,8 @@ class TallyTest {
     assertThat(sum.presentValue(rate)).isCloseTo(accounts.presentValue(), SAME);
   }
 
-  private static Part partOf(Parts parts, Scenario some) {
-    return parts.of(Programme.of(some), Luck.NONE);
+  private static LadderSums sumsOf(LadderRuns runs, Scenario some) {
+    return runs.of(Programme.of(some), Luck.NONE);
   }
 
   /** Nothing is lost between what was started, what went and what stands, nor between months. */

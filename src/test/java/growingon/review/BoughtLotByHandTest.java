@@ -14,7 +14,6 @@ import growingon.nursery.market.Grade;
 import growingon.nursery.place.PlaceKind;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
-import growingon.review.book.Freezing;
 import growingon.review.bought.BoughtReview;
 import growingon.review.bought.BoughtReview.Payback;
 import growingon.review.bought.BoughtReview.ToBeEven;
@@ -187,7 +186,7 @@ class BoughtLotByHandTest {
     Scenario scenario =
         gamble(Nurseries.bare()).lot(Lots.lot("old").quantity(10).build()).scenario();
     KeptPlan kept =
-        Freezing.freeze(
+        PlanKeeping.keep(
             new Diary().of(scenario).withPlan(scenario.plan().withDraws(10)), 1, done -> {});
     Diary ofAnother = new Diary().on("2027-03-20", "old", COUNTED, 10);
     BoughtReview gamble =

@@ -19,7 +19,6 @@ import growingon.nursery.lot.Offer;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.project.Steps;
-import growingon.review.book.Freezing;
 import growingon.review.kept.KeptLot;
 import growingon.review.kept.KeptOffer;
 import growingon.review.kept.KeptPlan;
@@ -214,7 +213,7 @@ class EveryLineByHandTest {
             .demand(Nurseries.demandRow("one", "any", OptionalDouble.of(24), 20))
             .route("r", Steps.in("pot", Month.MARCH, 0).minutes(6).build())
             .lot(Lots.lot("ash").kept(10).quality(0.6, 0.4, true).unitCost(4).route("r").build());
-    KeptPlan kept = Freezing.freezeLine(new Diary().of(nursery.scenario()));
+    KeptPlan kept = PlanKeeping.keepLine(new Diary().of(nursery.scenario()));
     KeptLot lot = kept.lots().get(0);
 
     assertThat(kept.draws()).isZero();
@@ -264,7 +263,7 @@ class EveryLineByHandTest {
 
   private static Map<String, KeptOffer> offers(Nurseries nursery, Offer offer) {
     KeptPlan kept =
-        Freezing.freezeLine(new Inputs(nursery.scenario(), List.of(offer), List.of(), 1));
+        PlanKeeping.keepLine(new Inputs(nursery.scenario(), List.of(offer), List.of(), 1));
     return Map.of(kept.offers().get(0).name(), kept.offers().get(0));
   }
 }

@@ -26,7 +26,6 @@ import growingon.nursery.record.DaybookLine;
 import growingon.problem.Problem;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
-import growingon.review.book.Freezing;
 import growingon.review.book.Loss;
 import growingon.review.book.Suspicion;
 import growingon.review.book.Trace;
@@ -654,7 +653,7 @@ class ReviewTest {
   @Test
   void deaths_insideOutsideLuckAndOutsideAll_areTakenSo_andAliveIsNotJudged() {
     Scenario scenario = twoHundred();
-    KeptPlan line = Freezing.freeze(new Diary().of(scenario), 1, done -> {});
+    KeptPlan line = PlanKeeping.keep(new Diary().of(scenario), 1, done -> {});
     // 20 of 200 are missing at the count.
     assertThat(judged(scenario, line, span(15, 25), span(10, 30))).isEqualTo(Judged.Take.LUCK);
     assertThat(judged(scenario, line, span(5, 19), span(5, 25)))

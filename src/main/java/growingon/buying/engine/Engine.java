@@ -5,11 +5,11 @@ import growingon.buying.question.Question;
 import growingon.buying.question.Sample;
 import growingon.chance.Workers;
 import growingon.chance.luck.Draws;
+import growingon.money.AllLadders;
 import growingon.money.Finance;
-import growingon.money.Part;
-import growingon.money.Parts;
+import growingon.money.LadderRuns;
+import growingon.money.LadderSums;
 import growingon.money.Prices;
-import growingon.money.Whole;
 import growingon.nursery.Nursery;
 import growingon.nursery.Scenario;
 import growingon.nursery.market.Demand;
@@ -34,7 +34,7 @@ import java.util.function.IntFunction;
  * where it fares otherwise. What was run is kept for a while. None of this changes a digit.
  */
 public final class Engine {
-  /** So many parts of the plan's line are kept; of many lots fewer, as each takes more. */
+  /** So many sums of the plan's line are kept; of many lots fewer, as each takes more. */
   private static final int KEPT = 2000;
 
   /** So many programmes are kept: those run now, beside which others will be run. */
@@ -49,7 +49,7 @@ public final class Engine {
   /** Of so many candidates all that they cause is held at once. */
   private static final int MOST_AT_ONCE = 500;
 
-  /** Of each draw the parts of so many candidates are kept: those that many are compared with. */
+  /** Of each draw the sums of so many candidates are kept: those that many are compared with. */
   private static final int KEPT_OF_A_DRAW = 3;
 
   /** Draws to choose by are numbered apart from those on which the answer is judged. */
@@ -64,15 +64,15 @@ public final class Engine {
   private final double rate;
   private final double opening;
   private final Scenario scenario;
-  private final Map<Key, Part> line;
-  private final Map<Integer, Map<Key, Part>> drawn = new ConcurrentHashMap<>();
+  private final Map<Key, LadderSums> line;
+  private final Map<Integer, Map<Key, LadderSums>> drawn = new ConcurrentHashMap<>();
   private final AtomicLong runs = new AtomicLong();
-  private final AtomicLong partsRun = new AtomicLong();
-  private final AtomicLong partsKept = new AtomicLong();
+  private final AtomicLong laddersRun = new AtomicLong();
+  private final AtomicLong laddersKept = new AtomicLong();
   private final Map<Key, Programme> programmes = Collections.synchronizedMap(new Recent<>(MADE));
-  private final ThreadLocal<Whole> whole;
+  private final ThreadLocal<AllLadders> allLadders;
   private Optional<Extra> extra = Optional.empty();
-  private final ThreadLocal<Parts> parts;
+  private final ThreadLocal<LadderRuns> ladderRuns;
 
   /** Which lots of a ladder run. */
   private record Key(String ladder, List<Integer> values) {}
@@ -114,8 +114,8 @@ public final class Engine {
     this.draws = new Draws(scenario);
     this.rate = scenario.nursery().settings().discountRate();
     this.opening = scenario.nursery().settings().openingCash();
-    this.whole = ThreadLocal.withInitial(() -> new Whole(scenario));
-    this.parts = ThreadLocal.withInitial(() -> new Parts(scenario, prices));
+    this.allLadders = ThreadLocal.withInitial(() -> new AllLadders(scenario));
+    this.ladderRuns = ThreadLocal.withInitial(() -> new LadderRuns(scenario, prices));
     if (Extra.isToBeHad(scenario)) {
       this.extra = Optional.of(Extra.of(scenario, line(question.asGiven())));
     }
@@ -130,14 +130,14 @@ public final class Engine {
     Engine other =
         new Engine(question, new Scenario(nursery, scenario.plan(), scenario.lots()), threads);
     synchronized (line) {
-      line.forEach((key, part) -> other.takeOver(key, part, ladder));
+      line.forEach((key, sums) -> other.takeOver(key, sums, ladder));
     }
     return other;
   }
 
-  private void takeOver(Key key, Part part, String but) {
+  private void takeOver(Key key, LadderSums sums, String but) {
     if (!key.ladder().equals(but)) {
-      line.put(key, part);
+      line.put(key, sums);
     }
   }
 
@@ -162,12 +162,12 @@ public final class Engine {
   }
 
   /** Ladders run so far, and those that were kept from a run before. */
-  long partsRun() {
-    return partsRun.get();
+  long laddersRun() {
+    return laddersRun.get();
   }
 
-  long partsKept() {
-    return partsKept.get();
+  long laddersKept() {
+    return laddersKept.get();
   }
 
   /** The plan's line of a candidate. */
@@ -185,18 +185,18 @@ public final class Engine {
     for (int begin = 0; begin < outcomes.length; begin += MOST_AT_ONCE) {
       int first = begin;
       int some = Math.min(MOST_AT_ONCE, outcomes.length - begin);
-      Map<Key, Part> parts = runLine(from, candidates.subList(first, first + some));
-      each(some, i -> outcomes[first + i] = outcome(candidates.get(first + i), parts));
+      Map<Key, LadderSums> sums = runLine(from, candidates.subList(first, first + some));
+      each(some, i -> outcomes[first + i] = outcome(candidates.get(first + i), sums));
     }
     return Arrays.asList(outcomes);
   }
 
-  private Map<Key, Part> runLine(Candidate from, List<Candidate> candidates) {
-    Map<Key, Part> parts = new ConcurrentHashMap<>();
-    List<Together> together = together(from, candidates, line, parts, threads);
-    each(together.size(), i -> together.get(i).run(Luck.NONE, parts));
-    keep(from, parts, line);
-    return parts;
+  private Map<Key, LadderSums> runLine(Candidate from, List<Candidate> candidates) {
+    Map<Key, LadderSums> sums = new ConcurrentHashMap<>();
+    List<Together> together = together(from, candidates, line, sums, threads);
+    each(together.size(), i -> together.get(i).run(Luck.NONE, sums));
+    keep(from, sums, line);
+    return sums;
   }
 
   /** What is done with a number. */
@@ -246,18 +246,18 @@ public final class Engine {
     Luck luck = draws.luck(number);
     // Those that are chosen on come up again and again, those that are judged on once.
     boolean keeps = number >= FIRST_TO_CHOOSE_BY;
-    Map<Key, Part> kept =
+    Map<Key, LadderSums> kept =
         keeps ? drawn.computeIfAbsent(number, any -> new Recent<>(keptOfADraw)) : Map.of();
     for (int begin = 0; begin < samples.length; begin += MOST_AT_ONCE) {
       int end = Math.min(samples.length, begin + MOST_AT_ONCE);
-      Map<Key, Part> parts = new LinkedHashMap<>();
-      together(by, candidates.subList(begin, end), kept, parts, 1)
-          .forEach(each -> each.run(luck, parts));
+      Map<Key, LadderSums> sums = new LinkedHashMap<>();
+      together(by, candidates.subList(begin, end), kept, sums, 1)
+          .forEach(each -> each.run(luck, sums));
       if (keeps) {
-        keep(by, parts, kept);
+        keep(by, sums, kept);
       }
       for (int i = begin; i < end; i++) {
-        Outcome outcome = outcome(candidates.get(i), parts);
+        Outcome outcome = outcome(candidates.get(i), sums);
         samples[i].values()[at] = outcome.value();
         samples[i].lowest()[at] = outcome.lowestCash();
       }
@@ -270,8 +270,8 @@ public final class Engine {
   }
 
   /** What was run last is kept; the candidate that others were run beside counts as used last. */
-  private void keep(Candidate by, Map<Key, Part> parts, Map<Key, Part> kept) {
-    kept.putAll(parts);
+  private void keep(Candidate by, Map<Key, LadderSums> sums, Map<Key, LadderSums> kept) {
+    kept.putAll(sums);
     question.ladders().forEach(ladder -> kept.get(key(ladder, by)));
   }
 
@@ -279,28 +279,28 @@ public final class Engine {
    * What is still to be run of candidates: of each ladder those that differ, beside each other.
    *
    * @param kept what was run before
-   * @param parts takes what of it is wanted
+   * @param sums takes what of it is wanted
    * @param atLeast into so many runs it is divided if there is enough of it
    */
   private List<Together> together(
       Candidate by,
       List<Candidate> candidates,
-      Map<Key, Part> kept,
-      Map<Key, Part> parts,
+      Map<Key, LadderSums> kept,
+      Map<Key, LadderSums> sums,
       int atLeast) {
     List<Together> together = new ArrayList<>();
     for (String ladder : question.ladders()) {
       Map<Key, Candidate> open = new LinkedHashMap<>();
       for (Candidate candidate : candidates) {
         Key key = key(ladder, candidate);
-        boolean isMet = parts.containsKey(key) || open.containsKey(key);
-        Part part = isMet ? null : kept.get(key);
-        if (part != null) {
-          parts.put(key, part);
+        boolean isMet = sums.containsKey(key) || open.containsKey(key);
+        LadderSums known = isMet ? null : kept.get(key);
+        if (known != null) {
+          sums.put(key, known);
         } else if (!isMet) {
           open.put(key, candidate);
         }
-        partsKept.addAndGet(isMet || part != null ? 1 : 0);
+        laddersKept.addAndGet(isMet || known != null ? 1 : 0);
       }
       divide(ladder, by, open, atLeast, together);
     }
@@ -355,9 +355,9 @@ public final class Engine {
       this.of = of;
     }
 
-    void run(Luck luck, Map<Key, Part> into) {
-      Parts counted = parts.get();
-      List<Part> found;
+    void run(Luck luck, Map<Key, LadderSums> into) {
+      LadderRuns counted = ladderRuns.get();
+      List<LadderSums> found;
       try {
         found =
             of.size() == 1
@@ -366,7 +366,7 @@ public final class Engine {
       } catch (IllegalStateException unbalanced) {
         throw named(unbalanced, luck);
       }
-      partsRun.addAndGet(keys.size());
+      laddersRun.addAndGet(keys.size());
       for (int i = 0; i < keys.size(); i++) {
         into.put(keys.get(i), found.get(i));
       }
@@ -376,23 +376,23 @@ public final class Engine {
     private IllegalStateException named(IllegalStateException unbalanced, Luck luck) {
       for (Programme each : of) {
         try {
-          parts.get().of(each, luck);
+          ladderRuns.get().of(each, luck);
         } catch (IllegalStateException alone) {
           return new IllegalStateException(
-              alone.getMessage() + ", with " + Words.of(each.scenario().lots()), alone);
+              alone.getMessage() + ", with " + CandidateNames.of(each.scenario().lots()), alone);
         }
       }
       return unbalanced;
     }
   }
 
-  private Outcome outcome(Candidate candidate, Map<Key, Part> parts) {
+  private Outcome outcome(Candidate candidate, Map<Key, LadderSums> sums) {
     runs.incrementAndGet();
-    List<Part> ofLadders = new ArrayList<>();
+    List<LadderSums> ladders = new ArrayList<>();
     for (String ladder : question.ladders()) {
-      ofLadders.add(parts.get(key(ladder, candidate)));
+      ladders.add(sums.get(key(ladder, candidate)));
     }
-    Whole.Sum sum = whole.get().of(ofLadders);
+    AllLadders.Sum sum = allLadders.get().of(ladders);
     double[][] space = sum.space();
     double[] hours = sum.hours();
     double cost = extra.map(each -> each.cost(space, hours)).orElse(0.0);

@@ -18,11 +18,11 @@ public final class DrawnLuck implements Luck {
   private final Keyed keyed;
   private final Settings settings;
   private final Spreads spreads;
-  private final Names names;
+  private final NameNumbers names;
   private final NotKnown notKnown;
   private final Map<Species, SpeciesLuck> bySpecies = new IdentityHashMap<>();
 
-  public DrawnLuck(Keyed keyed, Settings settings, Spreads spreads, Names names) {
+  public DrawnLuck(Keyed keyed, Settings settings, Spreads spreads, NameNumbers names) {
     this.names = names;
     this.keyed = keyed;
     this.settings = settings;

@@ -9,7 +9,7 @@ public final class Draws {
   private final long seed;
   private final Settings settings;
   private final Spreads spreads = new Spreads();
-  private final Names names = new Names();
+  private final NameNumbers names = new NameNumbers();
 
   /** The draws of a plan. */
   public Draws(Scenario scenario) {

@@ -27,7 +27,7 @@ public final class NotKnown {
   private final Keyed keyed;
   private final MarketSure market;
   private final Spreads spreads;
-  private final Names names;
+  private final NameNumbers names;
   private final Map<Whose, Double> speeds = new HashMap<>();
   private final Map<WhoseLoss, Double> losses = new HashMap<>();
 
@@ -35,7 +35,7 @@ public final class NotKnown {
 
   private record WhoseLoss(String species, boolean firstYear) {}
 
-  public NotKnown(Keyed keyed, MarketSure market, Spreads spreads, Names names) {
+  public NotKnown(Keyed keyed, MarketSure market, Spreads spreads, NameNumbers names) {
     this.keyed = keyed;
     this.market = market;
     this.spreads = spreads;
@@ -53,7 +53,7 @@ public final class NotKnown {
   }
 
   /** The score x: half of its variance shared by all, a quarter by all conditions of a species. */
-  public static double score(Keyed keyed, Names names, String species, String condition) {
+  public static double score(Keyed keyed, NameNumbers names, String species, String condition) {
     return HALF * keyed.normal(What.SPEED_OF_ALL, 0, 0)
         + keyed.normal(What.SPEED_OF_SPECIES, names.of(species), 0) / 2
         + keyed.normal(What.SPEED_IN_CONDITION, names.of(species + "\n" + condition), 0) / 2;

@@ -27,7 +27,7 @@ final class SpeciesLuck {
   private double firstYearFactor = NOT_YET;
   private double laterFactor = NOT_YET;
 
-  SpeciesLuck(Keyed keyed, Species species, Spreads spreads, Names names, NotKnown notKnown) {
+  SpeciesLuck(Keyed keyed, Species species, Spreads spreads, NameNumbers names, NotKnown notKnown) {
     this.keyed = keyed;
     this.species = species;
     this.whose = names.of(species.name());

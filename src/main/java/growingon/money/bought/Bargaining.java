@@ -56,7 +56,7 @@ final class Bargaining {
         new Ceiling(
             discount(scenario.horizon().offset(lot.arrived())),
             discount(scenario.horizon().months() - 1),
-            List.of(with.leftover(index)));
+            List.of(with.endWorth(index)));
     OptionalDouble most = ceiling.most(landed, value);
     return most.isPresent()
         ? OptionalDouble.of(most.getAsDouble() / lot.quantity())

@@ -1,6 +1,6 @@
 package growingon.money.bought;
 
-import growingon.money.Leftover;
+import growingon.money.EndWorth;
 import java.util.List;
 import java.util.OptionalDouble;
 import org.hipparchus.analysis.solvers.BrentSolver;
@@ -15,19 +15,19 @@ public final class Ceiling {
 
   private final double paid;
   private final double end;
-  private final List<Leftover> leftovers;
+  private final List<EndWorth> endWorths;
 
   /**
    * A ceiling.
    *
    * @param paid what one unit of currency paid on arrival is worth in the first month
    * @param end what one at the end of the plan is worth then
-   * @param leftovers what is left of the lot in each run
+   * @param endWorths what is left of the lot in each run
    */
-  public Ceiling(double paid, double end, List<Leftover> leftovers) {
+  public Ceiling(double paid, double end, List<EndWorth> endWorths) {
     this.paid = paid;
     this.end = end;
-    this.leftovers = leftovers;
+    this.endWorths = endWorths;
   }
 
   /**
@@ -61,9 +61,9 @@ public final class Ceiling {
 
   private double gain(double meanGain, double morePaid) {
     double worth = 0;
-    for (Leftover each : leftovers) {
+    for (EndWorth each : endWorths) {
       worth += each.changeOfWorth(morePaid);
     }
-    return meanGain - morePaid * paid + (leftovers.isEmpty() ? 0 : end * worth / leftovers.size());
+    return meanGain - morePaid * paid + (endWorths.isEmpty() ? 0 : end * worth / endWorths.size());
   }
 }

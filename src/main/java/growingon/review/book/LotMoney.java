@@ -26,7 +26,7 @@ public final class LotMoney {
   }
 
   /** By the ledger of its account. */
-  static LotMoney of(Ledger ledger) {
+  public static LotMoney of(Ledger ledger) {
     LotMoney money = new LotMoney(ledger.months());
     for (int month = 0; month < ledger.months(); month++) {
       money.hours[month] = ledger.hours(month);
@@ -75,7 +75,7 @@ public final class LotMoney {
     add(CostKind.OTHER, month, amount);
   }
 
-  double cost(CostKind kind, int month) {
+  public double cost(CostKind kind, int month) {
     return costs.get(kind)[month];
   }
 

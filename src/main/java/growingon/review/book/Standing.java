@@ -61,7 +61,7 @@ public final class Standing {
 
     /** What it sells over the whole plan, less what came back. */
     public List<KeptSale> netSales() {
-      List<KeptSale> sales = Freezing.sales(history);
+      List<KeptSale> sales = KeptSale.of(history);
       for (CameBack back : book.spending.cameBack()) {
         sales = back.off(sales);
       }

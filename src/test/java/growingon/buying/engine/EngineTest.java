@@ -94,7 +94,7 @@ class EngineTest {
       assertThat(drawn[i].values()).containsExactly(aloneDrawn.values());
       assertThat(drawn[i].lowest()).containsExactly(aloneDrawn.lowest());
     }
-    assertThat(warm.partsKept()).isGreaterThan(10);
+    assertThat(warm.laddersKept()).isGreaterThan(10);
   }
 
   @Test

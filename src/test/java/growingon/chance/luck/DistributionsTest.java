@@ -166,7 +166,7 @@ class DistributionsTest {
   }
 
   private static final Spreads SPREADS = new Spreads();
-  private static final Names NAMES = new Names();
+  private static final NameNumbers NAMES = new NameNumbers();
   private static final Species MAPLE = Nurseries.working().nursery().species().get("maple");
   private static final Species LARCH = Nurseries.working().nursery().species().get("larch");
 
@@ -235,7 +235,7 @@ class DistributionsTest {
     double[] usual =
         sample(
             i ->
-                new DrawnLuck(keyed(i), settings, new Spreads(), new Names())
+                new DrawnLuck(keyed(i), settings, new Spreads(), new NameNumbers())
                     .of(lot, ash)
                     .growth());
     hasMoments(usual, 1, 0.08);

@@ -30,7 +30,7 @@ class LossNotKnownTest {
 
   private static double[] losses(Species species, boolean firstYear, double mean) {
     Spreads spreads = new Spreads();
-    Names names = new Names();
+    NameNumbers names = new NameNumbers();
     return IntStream.range(0, DRAWS)
         .mapToObj(draw -> new NotKnown(new Keyed(7, draw), MarketSure.KNOWN, spreads, names))
         .mapToDouble(draw -> mean * draw.loss(species, firstYear))

@@ -13,7 +13,7 @@ import growingon.project.Lots;
 import growingon.project.Nurseries;
 import growingon.project.Projector;
 import growingon.review.Diary;
-import growingon.review.book.Freezing;
+import growingon.review.PlanKeeping;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
@@ -41,7 +41,7 @@ class KeptPlanTest {
   }
 
   private static KeptPlan kept(int draws, int threads) {
-    return Freezing.freeze(inputs(draws), threads, done -> {});
+    return PlanKeeping.keep(inputs(draws), threads, done -> {});
   }
 
   @Test

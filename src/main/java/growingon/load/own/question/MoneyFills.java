@@ -23,6 +23,7 @@ import java.util.TreeSet;
 final class MoneyFills {
   private static final String MONEY = ToFill.MONEY;
   private static final String ALL_SPECIES = "*";
+  private static final String HOURLY_RATE = "hourly rate";
 
   private final List<ListRead> lists;
   private final UsualNursery usual;
@@ -52,12 +53,12 @@ final class MoneyFills {
         Range.OF_SPEEDS);
     unknownSpecies();
     add(
-        "15",
+        setting(HOURLY_RATE),
         "What does an hour of work cost?",
         currency,
         "all work",
         "settings",
-        "hourly rate",
+        HOURLY_RATE,
         "value",
         Range.OF_WAGES);
     units();
@@ -117,6 +118,14 @@ final class MoneyFills {
       double step = value < 10 && least == 0 ? 0.1 : tens;
       return UsualSeason.written(Math.rint(Math.rint(value / step) * step * 10) / 10);
     }
+  }
+
+  private String setting(String name) {
+    return usual.tables().get("settings").stream()
+        .filter(row -> row.get("name").equals(name))
+        .map(row -> row.get("value"))
+        .findFirst()
+        .orElseThrow();
   }
 
   private List<Map<String, String>> demandOfAll() {

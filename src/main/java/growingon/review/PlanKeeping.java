@@ -1,4 +1,4 @@
-package growingon.review.book;
+package growingon.review;
 
 import growingon.chance.Chances;
 import growingon.chance.LotDraws;
@@ -18,6 +18,7 @@ import growingon.project.Projector;
 import growingon.project.history.GradedPlants;
 import growingon.project.lot.Facts;
 import growingon.project.lot.LotHistory;
+import growingon.review.book.LotMoney;
 import growingon.review.kept.KeptBands;
 import growingon.review.kept.KeptChances;
 import growingon.review.kept.KeptJudged;
@@ -38,28 +39,28 @@ import java.util.function.IntConsumer;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 
-/** Freezes a plan. */
-public final class Freezing {
+/** Puts a plan into the form in which it is kept for a review. */
+public final class PlanKeeping {
   private final Projection projection;
   private final Accounts accounts;
 
-  private Freezing(Scenario scenario) {
+  private PlanKeeping(Scenario scenario) {
     this.projection = Projector.project(scenario, Facts.NONE);
     this.accounts = Accounts.of(projection);
   }
 
   /**
-   * Freezes a plan with its draws, if it has any.
+   * A plan with its draws, if it has any.
    *
    * @param inputs the plan
    * @param threads how many threads draw; their number changes nothing but the time
    * @param done told how many draws are done, from any thread
    */
-  public static KeptPlan freeze(Inputs inputs, int threads, IntConsumer done) {
+  public static KeptPlan keep(Inputs inputs, int threads, IntConsumer done) {
     Scenario scenario = inputs.scenario();
     return scenario.plan().draws() == 0
-        ? freezeLine(inputs)
-        : freeze(inputs, new Drawn(scenario, threads, done));
+        ? keepLine(inputs)
+        : keep(inputs, new Drawn(scenario, threads, done));
   }
 
   /** Draws of a plan, and of the same with luck alone where the two can be told apart. */
@@ -79,31 +80,31 @@ public final class Freezing {
     }
   }
 
-  private static KeptPlan freeze(Inputs inputs, Drawn drawn) {
+  private static KeptPlan keep(Inputs inputs, Drawn drawn) {
     List<KeptChances> chances = new ArrayList<>();
     for (int lot = 0; lot < inputs.scenario().lots().size(); lot++) {
       chances.add(chances(drawn.all.lot(lot)));
     }
-    return freeze(inputs, Optional.of(drawn), chances, chances(drawn.all.together()));
+    return keep(inputs, Optional.of(drawn), chances, chances(drawn.all.together()));
   }
 
-  /** Freezes a plan's line alone. */
-  public static KeptPlan freezeLine(Inputs inputs) {
+  /** A plan's line alone. */
+  public static KeptPlan keepLine(Inputs inputs) {
     List<KeptChances> none =
         inputs.scenario().lots().stream().map(lot -> KeptChances.NONE).toList();
-    return freeze(inputs, Optional.empty(), none, KeptChances.NONE);
+    return keep(inputs, Optional.empty(), none, KeptChances.NONE);
   }
 
-  private static KeptPlan freeze(
+  private static KeptPlan keep(
       Inputs inputs, Optional<Drawn> drawn, List<KeptChances> chances, KeptChances nursery) {
-    Freezing freezing = new Freezing(inputs.scenario());
+    PlanKeeping keeping = new PlanKeeping(inputs.scenario());
     Plan plan = inputs.scenario().plan();
     List<KeptLot> lots = new ArrayList<>();
     for (int lot = 0; lot < chances.size(); lot++) {
       int index = lot;
-      LotHistory history = freezing.projection.lots().get(lot);
-      Optional<KeptJudging> judging = drawn.map(each -> freezing.judging(each, index, history));
-      lots.add(freezing.lot(history, chances.get(lot), judging));
+      LotHistory history = keeping.projection.lots().get(lot);
+      Optional<KeptJudging> judging = drawn.map(each -> keeping.judging(each, index, history));
+      lots.add(keeping.lot(history, chances.get(lot), judging));
     }
     return new KeptPlan(
         plan.name(),
@@ -211,7 +212,7 @@ public final class Freezing {
         .trunkSpread(byMonth(month -> history.monthStock(month).trunkSpread()))
         .byQuality(byQuality(history))
         .byGrade(byGrade(history))
-        .sales(sales(history))
+        .sales(KeptSale.of(history))
         .hours(byMonth(month -> money.hours[month]))
         .costs(costs(money))
         .result(byMonth(month -> result[month]))
@@ -245,19 +246,6 @@ public final class Freezing {
           byMonth(month -> history.monthStock(month).standing().allOfGrade(which)));
     }
     return stock;
-  }
-
-  static List<KeptSale> sales(LotHistory history) {
-    return history.sales().stream()
-        .map(
-            sale ->
-                new KeptSale(
-                    sale.month(),
-                    sale.grade() < 0 ? "" : history.grades().get(sale.grade()).name(),
-                    sale.quality().toString(),
-                    sale.units(),
-                    sale.money()))
-        .toList();
   }
 
   private Map<String, List<Double>> costs(LotMoney money) {

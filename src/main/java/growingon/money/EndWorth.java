@@ -2,12 +2,12 @@ package growingon.money;
 
 import growingon.nursery.market.HorizonValue;
 
-/** What is left of a bought lot at the end of a run: its worth, also had it cost more or less. */
-public final class Leftover {
+/** The worth of what is left of a bought lot at a run's end, also had the lot cost otherwise. */
+public final class EndWorth {
   private final EndStock stock;
   private final HorizonValue value;
 
-  Leftover(EndStock stock, HorizonValue value) {
+  EndWorth(EndStock stock, HorizonValue value) {
     this.stock = stock;
     this.value = value;
   }

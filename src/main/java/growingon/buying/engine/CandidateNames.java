@@ -5,8 +5,8 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** Names of candidates in what is told of a fault. */
-final class Words {
-  private Words() {}
+final class CandidateNames {
+  private CandidateNames() {}
 
   /**
    * The lots, so that they can be run again: purchases with their number, holds with their share.

@@ -4,9 +4,9 @@ import growingon.project.need.Stores.Movement;
 import java.util.List;
 
 /**
- * What some of a nursery's lots cause in one run, apart from all that lots share: whole packs,
- * places that cost money used or not, and hours that are paid. Arrays by month; read, never
- * changed.
+ * What the lots of a grade ladder cause in one run, apart from all that the lots of a nursery
+ * share: whole packs, places that cost money used or not, and hours that are paid. Arrays by month;
+ * read, never changed.
  *
  * @param flows cash that they cause, plan currency
  * @param sales what they are sold for, plan currency
@@ -16,7 +16,7 @@ import java.util.List;
  * @param movements pots, substrate and materials used and come back
  * @param horizonValue value of what is unsold at the end, as far as the plan counts it
  */
-public record Part(
+public record LadderSums(
     double[] flows,
     double[] sales,
     double[] hours,
@@ -25,7 +25,7 @@ public record Part(
     double horizonValue) {
   static final double[] NONE = {};
 
-  public Part {
+  public LadderSums {
     movements = List.copyOf(movements);
   }
 }

@@ -5,8 +5,8 @@ import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.ParameterException;
 
 /** The option --draws: as many as a plan may state, or not given. */
-final class Draws {
-  private Draws() {}
+final class DrawsOption {
+  private DrawsOption() {}
 
   static void check(Integer draws, CommandSpec command) {
     if (draws != null && (draws < 0 || draws > Plan.MOST_DRAWS)) {

@@ -10,10 +10,10 @@ import growingon.project.need.Supplies;
 import java.util.List;
 
 /**
- * Adds the parts of a plan up: what {@link Tally} gives of all lots at once, but for the last
+ * Adds the ladders of a plan up: what {@link Tally} gives of all lots at once, but for the last
  * digits, since sums are taken in another order. Used by one thread at a time.
  */
-public final class Whole {
+public final class AllLadders {
   private final Settings settings;
   private final Stores stores;
   private final int places;
@@ -51,7 +51,7 @@ public final class Whole {
   }
 
   /** Of a scenario's nursery and plan, whatever its lots. */
-  public Whole(Scenario scenario) {
+  public AllLadders(Scenario scenario) {
     this.settings = scenario.nursery().settings();
     Horizon horizon = scenario.horizon();
     this.stores = new Stores(scenario.nursery(), horizon.months());
@@ -71,23 +71,23 @@ public final class Whole {
     }
   }
 
-  /** The sum of parts, always in the order given. */
-  public Sum of(List<Part> parts) {
+  /** The sum of ladders, always in the order given. */
+  public Sum of(List<LadderSums> ladders) {
     double[] flows = fixedFlows.clone();
     double[] hours = fixedHours.clone();
     double[] sales = new double[flows.length];
     double[][] space = new double[places][flows.length];
     double horizonValue = 0;
     stores.clear();
-    for (Part part : parts) {
-      add(part.flows(), flows);
-      add(part.hours(), hours);
-      add(part.sales(), sales);
+    for (LadderSums ladder : ladders) {
+      add(ladder.flows(), flows);
+      add(ladder.hours(), hours);
+      add(ladder.sales(), sales);
       for (int place = 0; place < places; place++) {
-        add(part.space()[place], space[place]);
+        add(ladder.space()[place], space[place]);
       }
-      stores.add(part.movements());
-      horizonValue += part.horizonValue();
+      stores.add(ladder.movements());
+      horizonValue += ladder.horizonValue();
     }
     stores.buy();
     for (Supplies.Item item : stores.items()) {

@@ -7,7 +7,7 @@ import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
 /** Numbers that stand for names in the keys of random numbers, each worked out once. */
-public final class Names {
+public final class NameNumbers {
   private final HashFunction hash = Hashing.farmHashFingerprint64();
   private final Map<String, Long> known = new ConcurrentHashMap<>();
 

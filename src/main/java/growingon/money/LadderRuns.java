@@ -10,10 +10,10 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * Runs programmes of some of a nursery's lots and gives what those lots alone cause: the rest is
- * left to {@link Whole}, which adds the parts of a plan up. Used by one thread at a time.
+ * Runs programmes of the lots of one grade ladder and gives what those lots alone cause: the rest
+ * is left to {@link AllLadders}, which adds the ladders of a plan up. Used by one thread at a time.
  */
-public final class Parts {
+public final class LadderRuns {
   private final Prices prices;
   private final SumLayout layout;
   private final Stores stores;
@@ -24,7 +24,7 @@ public final class Parts {
    *
    * @param prices those of the nursery over the plan
    */
-  public Parts(Scenario scenario, Prices prices) {
+  public LadderRuns(Scenario scenario, Prices prices) {
     this.prices = prices;
     this.layout = new SumLayout(scenario, prices.grades(), scenario.plan().seasons(), false);
     this.stores = new Stores(scenario.nursery(), layout.months);
@@ -32,23 +32,23 @@ public final class Parts {
   }
 
   /** Runs a programme once. */
-  public Part of(Programme programme, Luck luck) {
+  public LadderSums of(Programme programme, Luck luck) {
     Arrays.fill(sums, 0);
     LotTally[] lots = new LotTally[programme.scenario().lots().size()];
     programme.run(luck, lot -> lots[lot] = note(programme, lot, luck, sums));
-    return part(lots);
+    return sums(lots);
   }
 
   /**
    * Runs a programme and others that differ from it in some lots once on the same luck: the same as
    * one after the other, in less time.
    *
-   * @return the first one's part and then those of the others
+   * @return the first one's sums and then those of the others
    */
-  public List<Part> of(Programme first, List<Programme> others, Luck luck) {
+  public List<LadderSums> of(Programme first, List<Programme> others, Luck luck) {
     List<Programme> all = new ArrayList<>(List.of(first));
     all.addAll(others);
-    List<Part> parts = new ArrayList<>();
+    List<LadderSums> found = new ArrayList<>();
     for (SideBySide.Told told :
         first.runBeside(others, luck, (number, lot) -> note(all.get(number), lot, luck, null))) {
       LotTally[] lots = new LotTally[told.lots().length];
@@ -56,9 +56,9 @@ public final class Parts {
         lots[lot] = (LotTally) told.lots()[lot];
       }
       addUp(lots, told.turns(), sums);
-      parts.add(part(lots));
+      found.add(sums(lots));
     }
-    return parts;
+    return found;
   }
 
   private LotTally note(Programme programme, int lot, Luck luck, double[] to) {
@@ -82,7 +82,7 @@ public final class Parts {
     }
   }
 
-  private Part part(LotTally[] lots) {
+  private LadderSums sums(LotTally[] lots) {
     double worth = 0;
     for (LotTally lot : lots) {
       worth += lot.endStock(layout.seasons - 1).worth(layout.horizonValue);
@@ -90,10 +90,10 @@ public final class Parts {
     double[][] needed = new double[layout.places + 1][];
     for (int place = 0; place < needed.length; place++) {
       double[] m2 = months(layout.space + place * layout.months);
-      needed[place] = Arrays.stream(m2).anyMatch(each -> each > 0) ? m2 : Part.NONE;
+      needed[place] = Arrays.stream(m2).anyMatch(each -> each > 0) ? m2 : LadderSums.NONE;
     }
     stores.fill(sums, layout.stores);
-    return new Part(
+    return new LadderSums(
         months(layout.flows),
         months(layout.sales),
         months(layout.hours),

@@ -26,7 +26,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 
 /** The work on a lot: its steps, what they use and change, its moves, and other work it causes. */
-final class Works {
+final class LotWork {
   private final LotState lot;
   private final LotPlan plan;
   private final HeadCount heads;
@@ -44,7 +44,7 @@ final class Works {
    * @param to takes down what is worked and used
    * @param history takes down the particulars too; null where nobody asks for them
    */
-  Works(LotState lot, HeadCount heads, Run run, Recorder to, LotHistory history) {
+  LotWork(LotState lot, HeadCount heads, Run run, Recorder to, LotHistory history) {
     this.lot = lot;
     this.plan = lot.plan;
     this.heads = heads;
@@ -58,7 +58,7 @@ final class Works {
   }
 
   /** The same so far, for a lot that goes on apart. */
-  Works(Works same, LotState lot, HeadCount heads, Recorder to) {
+  LotWork(LotWork same, LotState lot, HeadCount heads, Recorder to) {
     this.lot = lot;
     this.plan = same.plan;
     this.heads = heads;
