@@ -87,7 +87,7 @@ class ListsOfStandardsTest {
         .extracting(question -> question.row() + " " + question.question())
         .containsExactly("3 how many litres is it? type as 45 litre, or none");
     assertThat(each(read, OwnLot::called))
-        .containsExactly("Field maple", "Hawthorn", "Larch", "Yew - old hedge", "Pino silvestre");
+        .containsExactly("Field maple", "Hawthorn", "Larch", "Yew", "Pino silvestre");
   }
 
   @Test
@@ -120,5 +120,33 @@ class ListsOfStandardsTest {
         .containsExactly(
             "what stands beside the list without a heading is not read (2 rows, as in row 3,"
                 + " \"check labels\"); a heading such as note makes it a part of the list");
+  }
+
+  @Test
+  void trainedTrees_areReadInTheirShapes() throws IOException {
+    ListRead read =
+        read(
+            """
+            Baum;Form;Abmessung;Container;Anzahl;Feld/Reihe
+            Pinus sylvestris 'Watereri';Gartenbonsai;H 125, B 160;C160;3;A-3
+            Fagus sylvatica;Heckenelement 200x100x40;;mDb;25;B-2
+            Taxus baccata Kugel;;Ø 80;C45;12;A-5
+            Malus (M26);;150-200;C15;85;A-5
+            Pinus nigra - ausgegraben;;;30x30x20;14;A-5
+            """);
+    assertThat(each(read, lot -> lot.heightCm().orElse(0)))
+        .containsExactly(125.0, 200.0, 0.0, 175.0, 0.0);
+    assertThat(each(read, lot -> lot.pot()))
+        .containsExactly("160 litre", "", "45 litre", "15 litre", "box 30x30x20");
+    assertThat(each(read, OwnLot::called))
+        .containsExactly(
+            "Pinus sylvestris", "Fagus sylvatica", "Taxus baccata", "Malus", "Pinus nigra");
+    assertThat(each(read, OwnLot::place)).containsExactly("A-3", "B-2", "A-5", "A-5", "A-5");
+  }
+
+  @Test
+  void numberAlive_isTheNumber() throws IOException {
+    ListRead read = read("Tree,No. alive\nField maple,48\nHornbeam,150\n");
+    assertThat(each(read, lot -> lot.quantity().orElse(0))).containsExactly(48, 150);
   }
 }

@@ -354,7 +354,17 @@ public final class HeadingWords {
             && parts.stream()
                 .filter(part -> !IN_THE_GROUND.contains(Keys.of(part)))
                 .allMatch(part -> certain(part).filter(HeadingWords::isSize).isPresent());
-    return sizes ? Optional.of(Meaning.of("size", "")) : Optional.empty();
+    boolean places =
+        parts.size() > 1
+            && parts.stream()
+                .allMatch(part -> certain(part).filter(HeadingWords::isPlace).isPresent());
+    return sizes
+        ? Optional.of(Meaning.of("size", ""))
+        : places ? Optional.of(Meaning.of("place", "")) : Optional.empty();
+  }
+
+  private static boolean isPlace(Meaning meaning) {
+    return meaning.ours().equals("place") || meaning.ours().equals("place detail");
   }
 
   private static boolean isSize(Meaning meaning) {

@@ -85,7 +85,24 @@ public record PlantText(
           "clump",
           "plugs",
           "plug",
-          "cl");
+          "cl",
+          "leivorm",
+          "dakvorm",
+          "meerst",
+          "meerstammig",
+          "mehrst",
+          "mehrstammig",
+          "bol",
+          "kugel",
+          "kegel",
+          "spalier",
+          "espalier",
+          "pleached",
+          "niwaki",
+          "gartenbonsai",
+          "cepee",
+          "heister",
+          "solitar");
 
   /** What names a plant no nearer but stays in what it is called: a cross, Yew - old hedge. */
   private static final Set<String> KEPT = Set.of("x", "×", "old");

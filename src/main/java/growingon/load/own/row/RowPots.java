@@ -22,6 +22,9 @@ record RowPots(ColumnFacts facts, OwnWords own) {
   /** 200mm, 150mm tube: what a pot is wide. */
   private static final Pattern WIDTH_MM = Pattern.compile("(?i)(\\d{2,3})\\s*mm(?:\\s+\\p{L}+)?");
 
+  /** M-14, M20: macetas of so many cm, as Spanish lists have them. Common practice, no source. */
+  private static final Pattern MACETA = Pattern.compile("M-?(\\d{1,2})");
+
   /** What stands so under a pot heading is the pot's top, not the plant. */
   private static final Pattern SIDES =
       Pattern.compile("(\\d+(?:[.,]\\d+)?)\\s*[x×]\\s*\\d+(?:[.,]\\d+)?(?:\\s*cm)?");
@@ -110,6 +113,12 @@ record RowPots(ColumnFacts facts, OwnWords own) {
       }
       if (text.strip().equals("M") && facts.hasBalls(cell.head().column())) {
         draft.size.form("root ball");
+        return;
+      }
+      Matcher maceta = MACETA.matcher(text.strip());
+      if (maceta.matches()) {
+        draft.size.pot(PotSize.roundOf(Double.parseDouble(maceta.group(1))));
+        draft.nod("pot", text, text + " is the pot's width in cm");
         return;
       }
       Matcher width = WIDTH_MM.matcher(text.strip());

@@ -17,11 +17,13 @@ final class PotRules {
   /** No pot is so narrow: P 1 is one of a litre, P9 one of 9 cm. Common practice, no source. */
   private static final double NARROWEST_CM = 5;
 
+  private static final double LONGEST_BOX_CM = 130;
+
   static final List<SizeRule> ALL =
       List.of(
           SizeRule.of(
               START + N + "\\s*[x×]\\s*" + N + "\\s*[x×]\\s*" + N + "(?:\\s*cm)?" + END,
-              (m, parts) -> parts.pot(PotSize.box(n(m, 1), n(m, 2), n(m, 3)))),
+              (m, parts) -> boxOrHedge(m.group(), n(m, 1), n(m, 2), n(m, 3), parts)),
           SizeRule.of(
               START
                   + N
@@ -69,14 +71,6 @@ final class PotRules {
           SizeRule.of(
               START + "(?:godets?|vierkant(?:topf|töpfe|e\\s*pot))\\s*" + N + END,
               (m, parts) -> parts.pot(PotSize.square(n(m, 1)))),
-          // M-14, M20: macetas of so many cm, as Spanish lists have them. Common practice, no
-          // source.
-          SizeRule.exact(
-              START + "M-?" + N + END,
-              (m, parts) -> {
-                parts.nodOfPot("%s is a pot's width in cm".formatted(m.group()));
-                parts.pot(PotSize.roundOf(n(m, 1)));
-              }),
           SizeRule.exact(START + "G\\s?" + N + END, (m, parts) -> godet(m.group(), n(m, 1), parts)),
           SizeRule.of(
               START + "p[\\s-]?" + N + "s?" + END, (m, parts) -> potP(m.group(), n(m, 1), parts)),
@@ -87,6 +81,17 @@ final class PotRules {
               (m, parts) -> parts.pot(PotSize.plug())));
 
   private PotRules() {}
+
+  /** No box is so long: 200x100x40 is a piece of hedge, its height first. Common practice. */
+  private static void boxOrHedge(
+      String written, double one, double other, double third, SizeParts parts) {
+    if (Math.max(one, Math.max(other, third)) > LONGEST_BOX_CM) {
+      parts.height(Span.of(one, one));
+      parts.note(written);
+    } else {
+      parts.pot(PotSize.box(one, other, third));
+    }
+  }
 
   /** G7 and G9 are godets of so many cm; nothing narrower is one. */
   private static void godet(String written, double number, SizeParts parts) {
