@@ -149,4 +149,31 @@ class ListsOfStandardsTest {
     ListRead read = read("Tree,No. alive\nField maple,48\nHornbeam,150\n");
     assertThat(each(read, lot -> lot.quantity().orElse(0))).containsExactly(48, 150);
   }
+
+  /** 12 inches are 30 cm; a list that numbers its rows says nothing of how many there are. */
+  @Test
+  void trainedTreesOneARow_areNumberedNotCounted() throws IOException {
+    ListRead read =
+        read(
+            """
+            No,Species,Height cm,Pot,Age est.,Paid,Current value
+            1,Japanese black pine,65,training box 40x30x15,25,450,1200
+            2,Trident maple,48,60 x 40 wooden box,20,£380,£900
+            3,Satsuki,40,12 inch clay,15,,350
+            4,Shimpaku juniper x 3,35,"8"" pot",12,90 each,180 ea
+            5,Scots pine,90,grow bag,60+,1100,-
+            6,Hawthorn,70,ground,?,dug,500
+            """);
+    assertThat(each(read, lot -> lot.quantity().orElse(0))).containsExactly(1, 1, 1, 3, 1, 1);
+    assertThat(each(read, lot -> lot.unitCost().orElse(0)))
+        .containsExactly(450.0, 380.0, 0.0, 90.0, 1100.0, 0.0);
+    assertThat(each(read, lot -> lot.heightCm().orElse(0)))
+        .containsExactly(65.0, 48.0, 40.0, 35.0, 90.0, 70.0);
+    assertThat(each(read, lot -> lot.pot()))
+        .containsExactly("box 40x30x15", "box 60x40x20", "30 cm pot", "20 cm pot", "", "");
+    assertThat(read.questions())
+        .filteredOn(question -> !question.nod())
+        .extracting(question -> question.row() + " " + question.found())
+        .containsExactly("6 grow bag", "7 dug");
+  }
 }

@@ -14,6 +14,9 @@ import java.util.Set;
 
 /** What a column is by its cells, where its heading leaves that open. */
 final class ByCells {
+  /** So many numbers in turn from 1 on are no numbers of plants. */
+  private static final int LEAST_NUMBERED = 5;
+
   /** The one letter that is a heading of numbers. */
   private static final String LETTER = "n";
 
@@ -133,14 +136,18 @@ final class ByCells {
   }
 
   /**
-   * The number of plants if no other column is; else the lot if all differ; else not read. Beside a
-   * number a lone N may as well be a point of the compass or a count of stems.
+   * Not read where it numbers many rows; the number of plants if no other column is; else the lot
+   * if all differ; else not read. Beside a number a lone N may as well be a point of the compass or
+   * a count of stems.
    */
   private Optional<String> numberOrLot(HeadingRead read) {
     boolean other = isCountedElsewhere(read);
     List<String> texts = cells.of(read.column()).stream().map(SheetCell::text).toList();
     if (other && new HashSet<>(texts).size() == texts.size()) {
       return Optional.of(isCountingDown(texts) ? Meaning.NOT_READ : "lot");
+    }
+    if (texts.size() >= LEAST_NUMBERED && isCountingDown(texts)) {
+      return Optional.of(Meaning.NOT_READ);
     }
     boolean letter = Keys.of(read.heading()).equals(LETTER);
     if (cells.most(read.column(), CellKinds::isCount)) {

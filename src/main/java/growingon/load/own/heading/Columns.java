@@ -15,6 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * What the columns of a list are: by the grower's own words, by the headings, and where a heading
@@ -339,12 +340,16 @@ public final class Columns {
         firstOf("lot")
             .or(() -> firstOf("selling price"))
             .or(() -> firstOf("unit cost"))
-            .or(() -> firstOf("row cost"));
+            .or(() -> firstOf("row cost"))
+            .or(this::numbering);
     boolean all = tags.isPresent() && reads.get(tags.get()).rows() >= body.size() * 9 / 10;
     boolean mayCount =
         reads.stream()
             .anyMatch(
-                read -> read.is(Meaning.OPEN) && cells.most(read.column(), CellKinds::isCount));
+                read ->
+                    read.is(Meaning.OPEN)
+                        && (read.choices().isEmpty() || read.choices().contains("quantity"))
+                        && cells.most(read.column(), CellKinds::isCount));
     boolean refused =
         own.find(OwnWords.HEADING, A_PLANT_A_ROW).filter(Meaning.NOT_READ::equals).isPresent();
     if (!own.list().isOffers() && !counted && all && !mayCount && !refused) {
@@ -365,6 +370,18 @@ public final class Columns {
       ranks.add(1);
       reads.replaceAll(Columns::ofOnePlant);
     }
+  }
+
+  /** A column that numbers the rows tags them. */
+  private Optional<Integer> numbering() {
+    return IntStream.range(0, reads.size())
+        .filter(
+            i ->
+                reads.get(i).is(Meaning.NOT_READ)
+                    && reads.get(i).how() == How.BY_ITS_CELLS
+                    && reads.get(i).choices().contains("quantity"))
+        .boxed()
+        .findFirst();
   }
 
   /** What a row cost is what its one plant cost. */

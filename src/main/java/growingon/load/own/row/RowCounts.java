@@ -29,7 +29,7 @@ final class RowCounts {
           "(?i)(?:bdl|bd|bund|bundle|tray|vpe|kiste|plaque)s?\\.?\\s*(?:of|à|a|zu|de)?\\s*(\\d+)");
   private static final String HOW_MANY = "how many plants are these?";
   private static final Pattern TIMES_ALONE =
-      Pattern.compile("(?:^|\\s)[x×]\\s?([0-9]{1,4})(?:$|\\s)");
+      Pattern.compile("(?:^|(?<![0-9.,\\s])\\s+)[x×]\\s?([0-9]{1,4})(?:$|\\s)");
   private static final Pattern TAGS = Pattern.compile("([0-9]{1,6})\\s*[-–]\\s*([0-9]{1,6})");
 
   private final HeadedCells heads;
@@ -219,7 +219,14 @@ final class RowCounts {
                     value ->
                         draft.kept =
                             OptionalInt.of(Math.min(value, draft.quantity.orElse(value)))));
-    heads.each(row, "reserved", cell -> draft.note(cell.text() + " reserved"));
+    heads.each(
+        row,
+        "reserved",
+        cell -> {
+          if (!cell.text().strip().equals("0")) {
+            draft.note(cell.text() + " reserved");
+          }
+        });
   }
 
   /** Plants in one of the unit; 0 where the list does not say. */

@@ -9,6 +9,7 @@ import growingon.load.own.size.SizeGrammar;
 import growingon.load.own.size.Span;
 import growingon.load.own.text.Keys;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.regex.Matcher;
@@ -31,7 +32,13 @@ record RowPots(ColumnFacts facts, OwnWords own) {
 
   private static final Pattern BOX =
       Pattern.compile(
-          "(\\p{L}[\\p{L}. -]*?)\\s*(\\d+(?:[.,]\\d+)?)\\s*[x×]\\s*(\\d+(?:[.,]\\d+)?)(?:\\s*cm)?",
+          "(\\p{L}[\\p{L}. -]*?)?\\s*(\\d+(?:[.,]\\d+)?)\\s*[x×]\\s*(\\d+(?:[.,]\\d+)?)(?:\\s*cm\\b)?\\s*(\\p{L}[\\p{L}. -]*)?",
+          Pattern.CASE_INSENSITIVE);
+
+  /** 12 inch clay: what a pot is wide. */
+  private static final Pattern WIDTH_IN_INCHES =
+      Pattern.compile(
+          "(\\d+(?:[.,]\\d+)?)\\s*(?:\"|”|''|in|inch|inches)(?:\\s+\\p{L}[\\p{L} ]*)?",
           Pattern.CASE_INSENSITIVE);
 
   private static final Set<String> DISHES =
@@ -121,6 +128,12 @@ record RowPots(ColumnFacts facts, OwnWords own) {
         draft.nod("pot", text, text + " is the pot's width in cm");
         return;
       }
+      Matcher inches = WIDTH_IN_INCHES.matcher(text.strip());
+      if (inches.matches()) {
+        double wide = Double.parseDouble(inches.group(1).replace(',', '.'));
+        draft.size.pot(PotSize.roundOf(Math.rint(wide * 2.54)));
+        return;
+      }
       Matcher width = WIDTH_MM.matcher(text.strip());
       if (width.matches()) {
         draft.size.pot(PotSize.roundOf(Double.parseDouble(width.group(1)) / 10));
@@ -164,21 +177,22 @@ record RowPots(ColumnFacts facts, OwnWords own) {
   /** A box, dish or pot by its two sides: what stands so under a pot heading is no height. */
   private static boolean box(String text, Draft draft) {
     Matcher box = BOX.matcher(text.strip());
-    if (!box.matches()) {
+    if (!box.matches() || box.group(1) == null && box.group(4) == null) {
       return false;
     }
+    String words = Objects.requireNonNullElse(box.group(1), box.group(4));
     double one = Double.parseDouble(box.group(2).replace(',', '.'));
     double other = Double.parseDouble(box.group(3).replace(',', '.'));
-    if (isPot(Keys.of(box.group(1)))) {
+    if (isPot(Keys.of(words))) {
       draft.size.pot(PotSize.square(Math.min(one, other)));
       return true;
     }
     if (Math.min(one, other) < LEAST_SIDE_CM) {
-      SizeGrammar.readSize(box.group(1), draft.size);
+      SizeGrammar.readSize(words, draft.size);
       draft.note(text);
       return true;
     }
-    boolean shallow = DISHES.contains(Keys.of(box.group(1)));
+    boolean shallow = DISHES.contains(Keys.of(words));
     PotSize pot = PotSize.sides(Math.max(one, other), Math.min(one, other), shallow);
     draft.size.pot(pot);
     draft.note(text);

@@ -50,7 +50,8 @@ public final class RowPrices {
     if (draft.unitCost.isEmpty() && draft.quantity.orElse(0) > 0) {
       OptionalDouble whole = price(row, "row cost", draft);
       if (whole.isPresent()) {
-        boolean each = EACH.matcher(heads.joined(row, "note")).find();
+        boolean each =
+            EACH.matcher(heads.joined(row, "note") + " " + heads.first(row, "row cost")).find();
         draft.unitCost =
             OptionalDouble.of(whole.getAsDouble() / (each ? 1 : draft.quantity.getAsInt()));
       }

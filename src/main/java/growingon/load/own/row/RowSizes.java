@@ -27,6 +27,7 @@ import java.util.regex.Pattern;
 
 /** Reads sizes: pot, trunk, girth, height, age and form. */
 final class RowSizes {
+  private static final Pattern YEARS_AND_MORE = Pattern.compile("\\d+\\s*\\+");
   private static final Pattern NUMBER_ALONE = Pattern.compile("\\d+(?:[.,]\\d+)?");
 
   private static final Pattern TWO_CLASSES =
@@ -351,6 +352,8 @@ final class RowSizes {
       if (years < 100) {
         draft.size.age(years);
       }
+      draft.note(cell.head().heading() + " " + cell.text());
+    } else if (YEARS_AND_MORE.matcher(cell.text()).matches()) {
       draft.note(cell.head().heading() + " " + cell.text());
     } else {
       SizeGrammar.readSize(cell.text(), draft.size);
