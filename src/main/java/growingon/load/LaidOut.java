@@ -1,6 +1,7 @@
 package growingon.load;
 
 import growingon.load.cell.Findings;
+import growingon.load.file.AsLaidOut;
 import growingon.load.list.OwnLists;
 import growingon.load.list.OwnNursery;
 import growingon.load.list.Said;
@@ -40,6 +41,21 @@ public record LaidOut(
   /** Headings of the sheet own words. */
   public static List<String> wordColumns() {
     return OwnReport.wordColumns();
+  }
+
+  /** Name of the sheet that keeps what the tables were laid out with. */
+  public static String keptIn() {
+    return AsLaidOut.FORMAT.name();
+  }
+
+  /** Headings of that sheet. */
+  public static List<String> keptColumns() {
+    return AsLaidOut.FORMAT.needed();
+  }
+
+  /** Its rows. */
+  public List<List<String>> kept() {
+    return AsLaidOut.rows(tables);
   }
 
   /** Headings of the sheet to fill. */

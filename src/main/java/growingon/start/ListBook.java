@@ -44,6 +44,9 @@ final class ListBook {
               "Your list, then money and growth, then room and hours; the rest is closed below",
           "in your list", "Leads to what is asked of");
 
+  private static final String KEPT_NOTE =
+      "What the other sheets were laid out with: cells that still say so follow your list and your answers; leave this alone";
+
   private ListBook() {}
 
   static InputBook of(LaidOut laid) {
@@ -51,6 +54,7 @@ final class ListBook {
     sheets.add(fills(laid));
     sheets.add(words(laid));
     sheets.addAll(new StarterBook(0, List.of()).laidOut(laid.tables()));
+    sheets.add(kept(laid));
     List<Choice> choices = new ArrayList<>(Choices.all());
     choices.removeIf(choice -> choice.name().equals("lot"));
     choices.add(Choice.of(OURS, ListWords.OURS));
@@ -74,6 +78,13 @@ final class ListBook {
         0,
         laid.fillChoices(),
         Origins.of(columns.size() - 1, laid.fillsInList()));
+  }
+
+  /** Closed: there is nothing to type. */
+  private static InputSheet kept(LaidOut laid) {
+    List<InputColumn> columns =
+        LaidOut.keptColumns().stream().map(heading -> column(heading, KEPT_NOTE, "")).toList();
+    return new InputSheet(LaidOut.keptIn(), columns, laid.kept(), 0, -1, Map.of(), Origins.NONE);
   }
 
   private static InputSheet words(LaidOut laid) {

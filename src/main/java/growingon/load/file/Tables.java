@@ -38,6 +38,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
@@ -69,7 +70,7 @@ public final class Tables {
 
   /** What is asked of a grower beside the tables. */
   private static final List<TableFormat> ASKED =
-      List.of(AnswersGiven.TO_FILL, AnswersGiven.OWN_WORDS);
+      List.of(AnswersGiven.TO_FILL, AnswersGiven.OWN_WORDS, AsLaidOut.FORMAT);
 
   private final Map<String, Table> tables = new LinkedHashMap<>();
   private final Findings findings;
@@ -128,6 +129,11 @@ public final class Tables {
   /** Every row of a table as something makes it. */
   public void change(TableFormat format, UnaryOperator<Row> change) {
     tables.computeIfPresent(format.name(), (name, table) -> table.with(change));
+  }
+
+  /** Some rows of a table only. */
+  public void keep(TableFormat format, Predicate<Row> which) {
+    tables.computeIfPresent(format.name(), (name, table) -> table.keeping(which));
   }
 
   public Optional<Table> find(TableFormat format) {

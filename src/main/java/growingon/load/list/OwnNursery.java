@@ -412,8 +412,13 @@ public final class OwnNursery {
             .filter(each -> each.name().equals(name))
             .findFirst()
             .orElseThrow();
+    Optional<FollowsTheList> following = FollowsTheList.of(name, said.laidOut(), rows);
+    following.ifPresent(each -> each.in(all, format));
     Optional<Table> there = all.find(format);
     there.ifPresent(table -> marks.add(table, name, rows));
+    following
+        .filter(each -> there.isPresent())
+        .ifPresent(each -> add(all, format, NurseryFiles.USUAL, each.comeSince(there.get())));
     if (there.isEmpty()) {
       add(all, format, NurseryFiles.USUAL, rows);
     } else if (GROWS_WITH_THE_LIST.contains(name)) {
@@ -427,8 +432,8 @@ public final class OwnNursery {
               findings.add(
                   ListAdvice.newInList(
                       there.get().where(), row.get(subject), TextRows.pasted(format, row))));
-      if (!lacking.isEmpty()) {
-        all.extend(format, TextRows.grid(NurseryFiles.USUAL, lacking), findings);
+      if (following.isEmpty()) {
+        add(all, format, NurseryFiles.USUAL, lacking);
       }
     }
   }

@@ -1,6 +1,7 @@
 package growingon.load.list;
 
 import growingon.load.file.AnswersGiven;
+import growingon.load.file.AsLaidOut;
 import growingon.load.file.NurseryFiles;
 import growingon.load.own.heading.OwnWords;
 import growingon.load.own.question.Fill;
@@ -20,16 +21,24 @@ import java.util.stream.Stream;
  * @param site what its settings say of its site and money
  * @param moved what each cell to fill was told to move
  * @param toFill rows of the sheet to fill, if there is one
+ * @param laidOut what the tables around the lists were laid out with
  */
 public record Said(
     OwnWords words,
     List<Answer> answers,
     SiteSaid site,
     Moved moved,
-    Optional<List<FillRow>> toFill) {
+    Optional<List<FillRow>> toFill,
+    AsLaidOut laidOut) {
   /** Nothing is said yet. */
   public static final Said NOTHING =
-      new Said(OwnWords.NONE, List.of(), SiteSaid.NOTHING, Moved.UNKNOWN, Optional.empty());
+      new Said(
+          OwnWords.NONE,
+          List.of(),
+          SiteSaid.NOTHING,
+          Moved.UNKNOWN,
+          Optional.empty(),
+          AsLaidOut.UNKNOWN);
 
   public Said {
     answers = List.copyOf(answers);
@@ -42,12 +51,18 @@ public record Said(
         AnswersGiven.of(files.tables()),
         SiteSaid.of(files),
         AnswersGiven.moved(files.tables()),
-        AnswersGiven.rows(files.tables()));
+        AnswersGiven.rows(files.tables()),
+        AnswersGiven.laidOut(files.tables()));
   }
 
   Said and(Answer answer) {
     return new Said(
-        words, Stream.concat(answers.stream(), Stream.of(answer)).toList(), site, moved, toFill);
+        words,
+        Stream.concat(answers.stream(), Stream.of(answer)).toList(),
+        site,
+        moved,
+        toFill,
+        laidOut);
   }
 
   /**

@@ -1,5 +1,6 @@
 package growingon.load.list;
 
+import growingon.load.file.AsLaidOut;
 import growingon.load.file.NurseryFiles;
 import growingon.load.own.lot.OwnLot;
 import growingon.load.row.Row;
@@ -10,7 +11,6 @@ import growingon.problem.Problem;
 import growingon.problem.Reason;
 import growingon.problem.Where;
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
@@ -28,14 +28,6 @@ final class UsualCells {
   private static final List<String> OF_NO_LIST =
       List.of("route", "gap mm", "plants per m2", "apart months");
 
-  /** Columns by which a row of a table is known, where that is not its first alone. */
-  private static final Map<String, List<String>> KNOWN_BY =
-      Map.of(
-          "grades", List.of("ladder", "grade"),
-          "demand", List.of("species", "ladder", "grade"),
-          "routes", List.of("route", "step"),
-          "mixes", List.of("mix", "component"));
-
   private final Set<String> cells = new HashSet<>();
 
   /** Cells that are the grower's and are judged by a usual one beside them. */
@@ -46,10 +38,8 @@ final class UsualCells {
     if (laidOut.isEmpty()) {
       return;
     }
-    List<String> by =
-        KNOWN_BY.getOrDefault(name, List.of(laidOut.get(0).keySet().iterator().next()));
-    Map<List<String>, Map<String, String>> known = new HashMap<>();
-    laidOut.forEach(row -> known.put(by.stream().map(row::get).toList(), row));
+    List<String> by = AsLaidOut.knownBy(name, laidOut.get(0));
+    Map<List<String>, Map<String, String>> known = AsLaidOut.known(name, laidOut);
     boolean settings = name.equals(SettingsReader.FORMAT.name());
     for (Row row : there.rows()) {
       List<String> called = by.stream().map(column -> row.cell(column).shown()).toList();

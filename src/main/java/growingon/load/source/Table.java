@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.function.Predicate;
 import java.util.function.UnaryOperator;
 
 /** A table: its rows with values by heading, made from the grid of a sheet or CSV file. */
@@ -90,6 +91,11 @@ public final class Table {
   /** The table with each of its rows as something makes it. */
   public Table with(UnaryOperator<Row> change) {
     return new Table(format, where, readable, rows.stream().map(change).toList());
+  }
+
+  /** The table with some of its rows only. */
+  public Table keeping(Predicate<Row> which) {
+    return new Table(format, where, readable, rows.stream().filter(which).toList());
   }
 
   /** The table with its rows not read yet; what is wrong with them is told elsewhere. */
