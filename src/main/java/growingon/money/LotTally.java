@@ -4,6 +4,7 @@ import growingon.nursery.Scenario;
 import growingon.nursery.lot.Lot;
 import growingon.nursery.market.HorizonValue;
 import growingon.nursery.market.Quality;
+import growingon.nursery.time.Horizon;
 import growingon.project.history.GradedPlants;
 import growingon.project.history.PartRecorder;
 import growingon.project.history.Use;
@@ -24,13 +25,16 @@ final class LotTally extends Booking implements PartRecorder {
   private static final int ROOM = 512;
   private static final int ROOM_FOR_PARTS = 96;
 
+  private final Lot lot;
+  private final Horizon horizon;
   private final SumLayout layout;
   private final double[] sums;
   private final int[] gradeNumbers;
   private final double[][] netPrices;
-  private final CostToDate toDate;
+  private final double[] living;
   private final EndStock[] endStocks;
   private final GradedPlants[] standings;
+  private CostToDate toDate;
   private Optional<String> standsIn;
   private int spaceFrom;
   private double result;
@@ -51,32 +55,46 @@ final class LotTally extends Booking implements PartRecorder {
     super(prices.tariff());
     this.layout = layout;
     this.sums = sums;
-    Lot bought = scenario.lots().get(lot);
-    this.gradeNumbers = prices.grades().of(scenario.nursery().ladderOf(bought));
-    this.netPrices = prices.net(bought);
+    this.lot = scenario.lots().get(lot);
+    this.horizon = scenario.horizon();
+    this.gradeNumbers = prices.grades().of(scenario.nursery().ladderOf(this.lot));
+    this.netPrices = prices.net(this.lot);
     this.standsIn = Optional.empty();
     this.spaceFrom = layout.space(standsIn, 0);
-    this.toDate = layout.horizonValue.isStockValue() ? new CostToDate(bought, layout.months) : null;
     this.endStocks = new EndStock[layout.seasons];
-    Arrays.fill(endStocks, EndStock.NOTHING);
-    this.standings = new GradedPlants[layout.seasons];
-    Arrays.fill(standings, NOTHING_STANDS);
+    this.living = new double[layout.seasons];
+    this.standings = new GradedPlants[this.lot.purchase().isPresent() ? layout.seasons : 0];
     boolean keeps = sums == null;
     this.cells = keeps ? new int[ROOM] : NO_CELLS;
     this.amounts = keeps ? new double[ROOM] : LadderSums.NONE;
     this.partEnds = keeps ? new int[ROOM_FOR_PARTS] : NO_CELLS;
-    int month = Math.max(0, scenario.horizon().offset(bought.arrived()));
-    buy(bought, month, scenario.horizon().seasonYear(month), luck);
+    begin(luck);
+  }
+
+  /** Begins a run: nothing has happened to the lot yet but that it is paid for. */
+  void begin(Luck luck) {
+    toDate = layout.horizonValue.isStockValue() ? new CostToDate(lot, layout.months) : null;
+    Arrays.fill(endStocks, EndStock.NOTHING);
+    Arrays.fill(living, 0);
+    Arrays.fill(standings, NOTHING_STANDS);
+    result = 0;
+    sales = 0;
+    plantsSold = 0;
+    int month = Math.max(0, horizon.offset(lot.arrived()));
+    buy(lot, month, horizon.seasonYear(month), luck);
   }
 
   private LotTally(LotTally same) {
     super(same);
+    this.lot = same.lot;
+    this.horizon = same.horizon;
     this.layout = same.layout;
     this.sums = same.sums;
     this.gradeNumbers = same.gradeNumbers;
     this.netPrices = same.netPrices;
     this.toDate = same.toDate == null ? null : new CostToDate(same.toDate);
     this.endStocks = same.endStocks.clone();
+    this.living = same.living.clone();
     this.standings = same.standings.clone();
     this.standsIn = same.standsIn;
     this.spaceFrom = same.spaceFrom;
@@ -221,7 +239,10 @@ final class LotTally extends Booking implements PartRecorder {
 
   @Override
   public void seasonEnded(int ended, GradedPlants standing) {
-    standings[ended] = standing;
+    living[ended] = standing.sum();
+    if (standings.length > 0) {
+      standings[ended] = standing;
+    }
     if (layout.isWhole) {
       addStock(ended, standing);
     }
@@ -262,7 +283,12 @@ final class LotTally extends Booking implements PartRecorder {
     return endStocks[season];
   }
 
-  /** How it stands at the end of a season, as it was told. */
+  /** Living plants at the end of a season. */
+  double living(int season) {
+    return living[season];
+  }
+
+  /** How a bought lot stands at the end of a season, as it was told. */
   GradedPlants standing(int season) {
     return standings[season];
   }

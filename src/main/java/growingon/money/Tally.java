@@ -7,6 +7,7 @@ import growingon.nursery.market.OtherCash;
 import growingon.nursery.place.Place;
 import growingon.nursery.time.Horizon;
 import growingon.project.Programme;
+import growingon.project.Reruns;
 import growingon.project.SideBySide;
 import growingon.project.history.GradedPlants;
 import growingon.project.lot.Luck;
@@ -42,6 +43,8 @@ public final class Tally {
   private final double[][] unitsBySeason;
   private final double[][] stockBySeason;
   private final LotTally[] lots;
+  private final LotTally[] own;
+  private final Reruns reruns;
   private double packsBought;
 
   /**
@@ -90,6 +93,8 @@ public final class Tally {
     this.unitsBySeason = new double[layout.grades][layout.seasons];
     this.stockBySeason = new double[layout.grades][layout.seasons];
     this.lots = new LotTally[scenario.lots().size()];
+    this.own = new LotTally[lots.length];
+    this.reruns = programme.reruns(lot -> own[lot]);
     this.placeFlows = new double[months];
     this.otherFlows = new double[months];
     this.fixedHours = new double[months];
@@ -115,7 +120,15 @@ public final class Tally {
   /** Runs the programme once and adds it up; what was there before is forgotten. */
   public void run(Luck luck) {
     Arrays.fill(sums, 0);
-    programme.run(luck, lot -> lots[lot] = note(lot, luck, sums));
+    for (int lot = 0; lot < lots.length; lot++) {
+      if (own[lot] == null) {
+        own[lot] = note(lot, luck, sums);
+      } else {
+        own[lot].begin(luck);
+      }
+      lots[lot] = own[lot];
+    }
+    reruns.run(luck);
     finish();
   }
 
@@ -258,7 +271,7 @@ public final class Tally {
     return new EndWorth(lots[lot].endStock(endingWith), layout.horizonValue);
   }
 
-  /** How a lot stands at the end of a season, as its recorder was told. */
+  /** How a bought lot stands at the end of a season, as its recorder was told. */
   public GradedPlants standing(int lot, int endingWith) {
     return lots[lot].standing(endingWith);
   }
@@ -268,7 +281,7 @@ public final class Tally {
     double[] living = new double[layout.seasons];
     for (int each = 0; each < living.length; each++) {
       for (LotTally lot : lots) {
-        living[each] += lot.standing(each).sum();
+        living[each] += lot.living(each);
       }
     }
     return living;

@@ -84,15 +84,43 @@ final class LotState {
     this.plants = new Growing(plan.growthStart, luck.quality(), luck.trunks());
     this.meanTrunk = plants::meanTrunk;
     this.reachesTrunk = plants::reaches;
-    plants.keepPart(past.part());
     Beginning beginning = plan.beginning(programme.surroundings());
     this.schedule = new Schedule(beginning.schedule);
     this.training = new Training(beginning.training, schedule);
     this.position = new Position(beginning.position);
     this.vessel = new Vessel(beginning.vessel);
-    this.speed = new Speed(beginning.speed, luck);
+    this.speed = new Speed(beginning.speed);
+    this.speed.begin(beginning.speed, luck);
     this.survival = new Survival(plan, calendar, luck);
     this.work = new LotWork(this, heads, run, to, history);
+    takeUp(run);
+  }
+
+  /** Begins another run, on its luck: the lot before its first month again. */
+  void begin(Run run) {
+    Luck.OfLot luck = run.luck().of(plan.lot, plan.species);
+    plants.begin(luck.quality(), luck.trunks());
+    Beginning beginning = plan.beginning(run.programme().surroundings());
+    schedule.takeOver(beginning.schedule);
+    training.takeOver(beginning.training);
+    position.takeOver(beginning.position);
+    vessel.takeOver(beginning.vessel);
+    speed.begin(beginning.speed, luck);
+    survival.begin(luck);
+    heads.begin();
+    work.begin();
+    quietUntil = Integer.MIN_VALUE;
+    standing = null;
+    speedThere = 1;
+    potBoundFrom = Integer.MAX_VALUE;
+    sorted = false;
+    soldInMonth = 0;
+    gone = false;
+    takeUp(run);
+  }
+
+  private void takeUp(Run run) {
+    plants.keepPart(past.part());
     new TakingUp(this).takeUp(run);
   }
 

@@ -21,6 +21,7 @@ import growingon.project.pot.Lifting;
 import growingon.project.pot.ReadyMix;
 import growingon.project.pot.Weight;
 import growingon.project.time.Schedule;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -54,7 +55,13 @@ final class LotWork {
     this.settings = nursery.settings();
     this.minutes = run.minutes();
     this.waiting = new boolean[plan.steps().size()];
-    this.sorted = plan.lot.quality().sorted();
+    begin();
+  }
+
+  /** Begins a run. */
+  void begin() {
+    Arrays.fill(waiting, false);
+    sorted = plan.lot.quality().sorted();
   }
 
   /** The same so far, for a lot that goes on apart. */

@@ -126,6 +126,15 @@ public final class Programme {
     return run(luck, Facts.NONE, recorders);
   }
 
+  /**
+   * Runs of it again and again, by one thread at a time.
+   *
+   * @param recorders gives the recorder of each lot, which is told of run after run
+   */
+  public Reruns reruns(IntFunction<Recorder> recorders) {
+    return new Reruns(this, recorders);
+  }
+
   /** The same from what is there: what is known to have happened takes the place of luck. */
   public List<Missed> run(Luck luck, Facts known, IntFunction<Recorder> recorders) {
     return new Run(this, luck, known).withRecorders(recorders);

@@ -22,10 +22,10 @@ final class Run {
   private static final int LOTS_FOR_ALL_PROCESSORS = 200;
 
   private final Programme programme;
-  private final Luck luck;
   private final Facts facts;
   private final double[] minutes;
   private final Map<LotPlan, List<Problem>> remarks = new LinkedHashMap<>();
+  private Luck luck;
 
   Run(Programme programme, Luck luck) {
     this(programme, luck, Facts.NONE);
@@ -33,12 +33,17 @@ final class Run {
 
   Run(Programme programme, Luck luck, Facts facts) {
     this.programme = programme;
-    this.luck = luck;
     this.facts = facts;
-    this.minutes =
-        IntStream.range(0, programme.horizon().months())
-            .mapToDouble(month -> luck.minutes(programme.calendar().seasonYear(month)))
-            .toArray();
+    this.minutes = new double[programme.horizon().months()];
+    begin(luck);
+  }
+
+  /** Begins another run on its luck, of lots that begin it after this. */
+  void begin(Luck ofRun) {
+    luck = ofRun;
+    for (int month = 0; month < minutes.length; month++) {
+      minutes[month] = ofRun.minutes(programme.calendar().seasonYear(month));
+    }
   }
 
   /** Factor on all minutes of each month. */
@@ -97,11 +102,16 @@ final class Run {
   }
 
   List<Missed> withRecorders(IntFunction<Recorder> recorders) {
+    return run(lots(recorders));
+  }
+
+  /** Its lots before their first month. */
+  List<LotState> lots(IntFunction<Recorder> recorders) {
     List<LotState> lots = new ArrayList<>();
     for (int i = 0; i < programme.lots().size(); i++) {
       lots.add(new LotState(programme.lots().get(i), this, recorders.apply(i), null));
     }
-    return run(lots);
+    return lots;
   }
 
   private void remarkOnTimeApart(LotPlan plan) {

@@ -66,7 +66,7 @@ class SideBySideProperties {
     }
   }
 
-  private static Scenario valued(Scenario scenario, boolean atStockValue) {
+  static Scenario valued(Scenario scenario, boolean atStockValue) {
     return atStockValue
         ? scenario.withPlan(scenario.plan().withHorizonValue(new HorizonValue.StockValue()))
         : scenario;
@@ -92,7 +92,7 @@ class SideBySideProperties {
     return programmes;
   }
 
-  private static void assertAlike(Tally beside, Tally alone) {
+  static void assertAlike(Tally beside, Tally alone) {
     assertThat(beside.flows()).containsExactly(alone.flows());
     assertThat(beside.netSales()).containsExactly(alone.netSales());
     assertThat(beside.hours()).containsExactly(alone.hours());

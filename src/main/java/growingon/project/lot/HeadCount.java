@@ -25,6 +25,11 @@ public final class HeadCount {
     this.accountedFor = same.accountedFor;
   }
 
+  /** Begins a run. */
+  public void begin() {
+    accountedFor = 0;
+  }
+
   /** Plants dead before the plan begins. */
   public void diedBefore(double plants) {
     accountedFor += plants;

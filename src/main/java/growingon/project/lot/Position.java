@@ -70,12 +70,17 @@ public final class Position {
     this.apartPlace = same.apartPlace;
     this.heeledIn = same.heeledIn;
     this.winterSpacing = same.winterSpacing;
-    this.own = same.own;
-    this.winterPlaceIsOwn = same.winterPlaceIsOwn;
-    this.heldIn = same.heldIn;
-    this.ownSpacing = same.ownSpacing;
-    this.inWinterPlace = same.inWinterPlace;
-    this.last = same.last;
+    takeOver(same);
+  }
+
+  /** Is from now on as another of the same lot is. */
+  public void takeOver(Position same) {
+    own = same.own;
+    winterPlaceIsOwn = same.winterPlaceIsOwn;
+    heldIn = same.heldIn;
+    ownSpacing = same.ownSpacing;
+    inWinterPlace = same.inWinterPlace;
+    last = same.last;
   }
 
   private static Spacing plants(double perM2) {

@@ -15,8 +15,8 @@ public final class Speed {
 
   private final LotPlan plan;
   private final Calendar calendar;
-  private final Luck.OfLot luck;
-  private final double ofLot;
+  private Luck.OfLot luck;
+  private double ofLot;
   private int rootWorkAt = NEVER;
   private Step.GrowthAfter afterRootWork = Step.GrowthAfter.OF_SPECIES;
   private final MonthShares months;
@@ -29,32 +29,39 @@ public final class Speed {
   Speed(LotPlan plan, Calendar calendar, Luck.OfLot luck) {
     this.plan = plan;
     this.calendar = calendar;
-    this.luck = luck;
-    this.ofLot = luck.growth();
     this.months = plan.species.growthMonths();
-  }
-
-  /** With roots cut as in another, on the luck of a run. */
-  public Speed(Speed like, Luck.OfLot luck) {
-    this(like.plan, like.calendar, luck);
-    this.rootWorkAt = like.rootWorkAt;
-    this.afterRootWork = like.afterRootWork;
+    begin(luck);
   }
 
   /** The same so far, for a lot that goes on apart. */
   public Speed(Speed same) {
     this.plan = same.plan;
     this.calendar = same.calendar;
+    this.months = same.months;
     this.luck = same.luck;
     this.ofLot = same.ofLot;
     this.rootWorkAt = same.rootWorkAt;
     this.afterRootWork = same.afterRootWork;
-    this.months = same.months;
     this.steadyUntil = same.steadyUntil;
     this.steadyCheck = same.steadyCheck;
     this.steadyLuck = same.steadyLuck;
     this.condition = same.condition;
     this.inCondition = same.inCondition;
+  }
+
+  /** Begins a run with roots cut as in another of the same lot, on the luck of the run. */
+  public void begin(Speed like, Luck.OfLot ofRun) {
+    rootWorkAt = like.rootWorkAt;
+    afterRootWork = like.afterRootWork;
+    begin(ofRun);
+  }
+
+  private void begin(Luck.OfLot ofRun) {
+    luck = ofRun;
+    ofLot = ofRun.growth();
+    steadyUntil = NEVER;
+    condition = "";
+    inCondition = 1;
   }
 
   /** Roots were cut by a step in a month. */

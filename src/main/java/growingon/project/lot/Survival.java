@@ -9,7 +9,7 @@ public final class Survival {
 
   private final LotPlan plan;
   private final Calendar calendar;
-  private final Luck.OfLot luck;
+  private Luck.OfLot luck;
   private final MonthShares months;
   private int knownUntil = NEVER;
   private double knownSurvival;
@@ -19,8 +19,14 @@ public final class Survival {
   public Survival(LotPlan plan, Calendar calendar, Luck.OfLot luck) {
     this.plan = plan;
     this.calendar = calendar;
-    this.luck = luck;
     this.months = plan.species.lossMonths();
+    begin(luck);
+  }
+
+  /** Begins a run on its luck. */
+  public void begin(Luck.OfLot ofRun) {
+    luck = ofRun;
+    knownUntil = NEVER;
   }
 
   /** The same so far, for a lot that goes on apart. */

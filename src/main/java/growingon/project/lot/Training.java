@@ -17,10 +17,15 @@ public final class Training {
     this.schedule = schedule;
   }
 
-  /** The same so far, for a lot that goes on apart. */
+  /** The same so far, by a schedule of its own. */
   public Training(Training same, Schedule schedule) {
     this.schedule = schedule;
-    this.startedAt = same.startedAt;
+    takeOver(same);
+  }
+
+  /** Is from now on as another is. */
+  public void takeOver(Training same) {
+    startedAt = same.startedAt;
   }
 
   /** A step was done in a month. */

@@ -30,13 +30,18 @@ public final class Vessel {
   /** The same so far, for a lot that goes on apart. */
   public Vessel(Vessel same) {
     this.plan = same.plan;
-    this.pot = same.pot;
-    this.filling = same.filling;
-    this.pottedAt = same.pottedAt;
-    this.pottedBefore = same.pottedBefore;
-    this.weight = same.weight;
-    this.weighedTrunk = same.weighedTrunk;
-    this.weighedFilling = same.weighedFilling;
+    takeOver(same);
+  }
+
+  /** Is from now on as another of the same lot is. */
+  public void takeOver(Vessel same) {
+    pot = same.pot;
+    filling = same.filling;
+    pottedAt = same.pottedAt;
+    pottedBefore = same.pottedBefore;
+    weight = same.weight;
+    weighedTrunk = same.weighedTrunk;
+    weighedFilling = same.weighedFilling;
   }
 
   /** The pot; empty without one. */

@@ -33,9 +33,18 @@ public final class Grading implements Crossings.Told {
   Grading(StartingTrunks start, GrowthClock clock) {
     this.grades = start.grades;
     this.tables = start.tables;
-    this.table = tables[0];
     this.clock = clock;
     this.thick = new short[start.trunks.length];
+  }
+
+  /** Begins a run: by what law the lot grows is not known yet. */
+  void begin() {
+    Arrays.fill(thick, (short) 0);
+    table = tables[0];
+    crossings = null;
+    nextCrossing = 0;
+    readyCells = 0;
+    graded = false;
   }
 
   /** The same so far, for a lot that goes on apart with a clock and plants of its own. */

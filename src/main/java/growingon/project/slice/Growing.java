@@ -23,13 +23,13 @@ public final class Growing {
   private static final double SURELY_LESS = 1 - 1e-9;
 
   private final GrowthStart start;
-  private final QualityShares quality;
   private final int slices;
   private final GrowthClock clock;
   private final Grading grading;
+  private QualityShares quality;
   private Streams streams;
   private double kept;
-  private double alive = 1;
+  private double alive;
   private double notKept;
   private boolean changed = true;
   private double squaredTrunk;
@@ -39,12 +39,19 @@ public final class Growing {
   public Growing(GrowthStart start, QualityShares quality, double thicker) {
     this.start = start;
     this.slices = start.slices();
-    this.quality = quality;
-    this.clock = new GrowthClock(start.trunks, thicker);
+    this.clock = new GrowthClock(start.trunks);
     this.grading = new Grading(start.trunks, clock);
-    this.kept = start.kept();
-    this.streams = start.streams(quality);
-    grading.of(streams);
+    begin(quality, thicker);
+  }
+
+  /** Begins a run, in the memory of the last. */
+  public void begin(QualityShares sorts, double thicker) {
+    clock.begin(thicker);
+    grading.begin();
+    quality = sorts;
+    kept = start.kept();
+    alive = 1;
+    consistOf(start.streams(sorts, streams));
   }
 
   /** The same so far, for a lot that goes on apart. */

@@ -16,7 +16,7 @@ final class GrowthClock {
 
   private final StartingTrunks start;
   private final double[] vigour;
-  private final boolean isAsStated;
+  private boolean isAsStated;
   private double[] trunkAtZero;
   private double[] coordinates;
   private double[] gradeCoordinates;
@@ -28,19 +28,26 @@ final class GrowthClock {
   private double trunksAt = NOT_YET;
   private double mostAtZero = NOT_YET;
 
+  /** The clock of plants with such trunks; it begins before it goes. */
+  GrowthClock(StartingTrunks start) {
+    this.start = start;
+    this.vigour = start.vigour;
+  }
+
   /**
-   * Plants that have not grown yet.
+   * Begins a run with plants that have not grown yet.
    *
    * @param thicker factor on their trunks as they are stated
    */
-  GrowthClock(StartingTrunks start, double thicker) {
-    this.start = start;
-    this.vigour = start.vigour;
-    this.isAsStated = thicker == 1;
-    this.trunkAtZero =
+  void begin(double thicker) {
+    isAsStated = thicker == 1;
+    curve = null;
+    flow = null;
+    double[] from =
         isAsStated
             ? start.trunks
             : DoubleStream.of(start.trunks).map(trunk -> trunk * thicker).toArray();
+    restart(from, null);
   }
 
   /** The same so far, for a lot that goes on apart; what it starts from is never changed. */

@@ -61,7 +61,12 @@ public final class GrowthStart {
 
   /** Fresh streams for a run in which the lot sorts as stated. */
   Streams streams(QualityShares shares) {
-    return shares.equals(lot.quality()) ? expectedStreams.copy() : layOut(shares);
+    return streams(shares, null);
+  }
+
+  /** The same in the memory of streams that are done with, null for none, where they fit. */
+  Streams streams(QualityShares shares, Streams done) {
+    return shares.equals(lot.quality()) ? expectedStreams.copyInto(done) : layOut(shares);
   }
 
   private Streams layOut(QualityShares shares) {

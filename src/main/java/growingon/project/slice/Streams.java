@@ -52,6 +52,15 @@ final class Streams {
     return new Streams(sorting, grades, plants.clone());
   }
 
+  /** The same in the memory of others, null for none, if they are sorted alike. */
+  Streams copyInto(Streams others) {
+    if (others == null || others.sorting != sorting) {
+      return copy();
+    }
+    System.arraycopy(plants, 0, others.plants, 0, plants.length);
+    return others;
+  }
+
   /** Number of streams. */
   int size() {
     return sorting.streams();

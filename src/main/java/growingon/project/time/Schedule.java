@@ -62,14 +62,20 @@ public final class Schedule {
     this.route = same.route;
     this.firstMonth = same.firstMonth;
     this.arrival = same.arrival;
-    this.doneAt = same.doneAt.clone();
+    this.doneAt = new int[same.doneAt.length];
     this.startMonth = same.startMonth;
     this.nextOnceOnly = same.nextOnceOnly;
-    this.next = same.next;
-    this.moved = same.moved;
-    this.wake = same.wake;
-    this.trainingAskedAt = same.trainingAskedAt;
-    this.trainingStarts = same.trainingStarts;
+    takeOver(same);
+  }
+
+  /** Is from now on as another of the same lot is. */
+  public void takeOver(Schedule same) {
+    System.arraycopy(same.doneAt, 0, doneAt, 0, doneAt.length);
+    next = same.next;
+    moved = same.moved;
+    wake = same.wake;
+    trainingAskedAt = same.trainingAskedAt;
+    trainingStarts = same.trainingStarts;
   }
 
   private Step step(int index) {
