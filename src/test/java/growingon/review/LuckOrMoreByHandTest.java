@@ -282,6 +282,20 @@ class LuckOrMoreByHandTest {
         .containsExactly("ash growth 4.50 for 3.50, luck 3.00 to 4.00, all 1.50 to 5.50");
   }
 
+  /** Five months after it came, eight after the plan began, its growth tells nothing yet. */
+  @Test
+  void growth_ofALotThatCameLessThanHalfAYearAgo_isNotJudged() {
+    Nurseries nursery = nursery(Lots.lot("ash").arrived(2027, 2).bought(5, 0));
+    KeptLot lot = kept(100).judging(Optional.of(judging())).build();
+    Diary diary =
+        new Diary()
+            .on("2027-02-03", "ash", ARRIVED, 100)
+            .on("2027-07-20", "ash", COUNTED)
+            .trunks(15, 0);
+
+    assertThat(of(Judged.What.GROWTH, review(nursery, lot, diary))).isEmpty();
+  }
+
   private static Diary sales() {
     return new Diary()
         .on("2026-11-20", "ash", SOLD, 10)

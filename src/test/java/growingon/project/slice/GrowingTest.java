@@ -42,7 +42,7 @@ class GrowingTest {
     return Lots.lot("ash").kept(10).quality(0.5, 0.3, true);
   }
 
-  private static Growing begun(Lot lot, double vigourSpread, double thicker, Grade... grades) {
+  private static Growing fresh(Lot lot, double vigourSpread, double thicker, Grade... grades) {
     Nursery nursery =
         Nurseries.bare().quality(Quality.THIRD, 0, false).ladder("sizes", grades).nursery();
     GrowthStart start =
@@ -52,7 +52,11 @@ class GrowingTest {
             vigourSpread,
             Lattice.of(SLICES),
             nursery.qualities());
-    Growing plants = new Growing(start, lot.quality(), thicker);
+    return new Growing(start, lot.quality(), thicker);
+  }
+
+  private static Growing begun(Lot lot, double vigourSpread, double thicker, Grade... grades) {
+    Growing plants = fresh(lot, vigourSpread, thicker, grades);
     plants.growBy(SIX);
     return plants;
   }
@@ -238,6 +242,14 @@ class GrowingTest {
     assertThat(plants.stock(0, plants.standing(0)).trunkSpread()).isZero();
   }
 
+  @Test
+  void plantsBeforeTheirFirstMonth_haveTheTrunksStated() {
+    Growing plants = fresh(ash().build(), 0, 1.2, new Grade("any", 1, 1, 0, 12));
+
+    assertThat(plants.meanTrunk()).isCloseTo(12, TINY);
+    assertThat(plants.meanSquaredTrunk()).isCloseTo(144, TINY);
+  }
+
   /** The thickest and the strongest are never the same slice: a trunk at most is just that. */
   @Test
   void meanTrunk_reachesWhatItIs_whereTrunksDiffer() {
@@ -333,6 +345,20 @@ class GrowingTest {
     assertGraded(plants);
   }
 
+  /** Where all were alike, the slices that were to be the thinnest are so again. */
+  @Test
+  void trunksAllAlike_measuredWithASpread_differByIt() {
+    Growing plants = begun(ash());
+    plants.measured(20, OptionalDouble.of(0.3));
+
+    assertThat(plants.meanTrunk()).isCloseTo(20, TINY);
+    assertThat(plants.beforeCount().trunkSpread()).isCloseTo(0.3, TINY);
+    assertThat(IntStream.range(1, SLICES)).allMatch(i -> plants.trunk(i) > plants.trunk(i - 1));
+    plants.measured(22, OptionalDouble.of(0));
+    assertThat(plants.beforeCount().trunkSpread()).isCloseTo(0, within(1e-6));
+    assertThat(plants.meanTrunk()).isCloseTo(22, TINY);
+  }
+
   /** A year on all have 16 mm, which is 15 above the least of the grade. */
   @Test
   void plantsSold_areOfTheirQualityAndGrade_andAreNoMoreReady() {
@@ -423,6 +449,18 @@ class GrowingTest {
         1,
         new Grade("small", 1, 1, 0, 0),
         new Grade("big", 2, 100, 0, 0));
+  }
+
+  /** Half of 100 become seconds of which nobody knew: as of all, 30 in a hundred are held. */
+  @Test
+  void plantsOfAQualityThatNobodyKnewOf_areHeldAsTheOthers() {
+    Growing plants = holding(Hold.Which.ALIKE);
+    plants.sortAs(Map.of(Quality.FIRST, 1.0, Quality.SECOND, 1.0));
+    plants.gradeForSale(0);
+
+    assertPlants(plants, 50, 50, 0, 0);
+    assertThat(plants.ready(Quality.FIRST, 0)).isCloseTo(35, TINY);
+    assertThat(plants.ready(Quality.SECOND, 0)).isCloseTo(35, TINY);
   }
 
   private static double trunks(Growing plants, int from, int until) {

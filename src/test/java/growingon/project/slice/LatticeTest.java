@@ -90,9 +90,12 @@ class LatticeTest {
     return values.max().orElseThrow();
   }
 
-  /** Every pair of multipliers without a divisor in common with K, by boxes and by Guava. */
+  /**
+   * Every pair of multipliers without a divisor in common with K, by boxes and by Guava. For 19, 27
+   * and 31 another pair has the least correlation, for 17 and 26 a tie is broken by it.
+   */
   @ParameterizedTest
-  @ValueSource(ints = {16, 17, 21, 26})
+  @ValueSource(ints = {16, 17, 19, 26, 27, 31})
   void multipliers_areThePairWithTheLeastLargestDiscrepancy_thenCorrelation(int slices) {
     int[] best = {0, 0};
     double least = 1;
