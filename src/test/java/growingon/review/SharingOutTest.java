@@ -210,6 +210,18 @@ class SharingOutTest {
         .containsExactly("SHARED thick 3 for 30", "SHARED thick 3 for 30", "NONE - 3 for 30");
   }
 
+  /** By its plan all would be sold in November; only what is known to be sold has left. */
+  @Test
+  void plantsThatThePlanWouldHaveSold_areThereUntilSomethingSaysThatTheyLeft() {
+    SharingOut sharing =
+        share(
+            lotOf100().sellsAll("one", "any", 20),
+            new Diary(),
+            new Till().on("2027-03-10", "", "ash", "any", 90, 900));
+
+    assertThat(told(sharing)).containsExactly("SHARED lot 90 for 900");
+  }
+
   @Test
   void lotThatHasNotCome_hasNoGrade_andSellsNothing() {
     Nurseries nursery =
