@@ -62,7 +62,8 @@ final class KnownSales {
   }
 
   private void leave(LotState lot, int month, Leaving leaving, double[] met) {
-    Optional<Integer> grade = leaving.grade().map(lot.plan.ladder::indexOf);
+    // A grade of a kept plan may be renamed since: then none is said.
+    Optional<Integer> grade = leaving.grade().map(lot.plan.ladder::indexOf).filter(i -> i >= 0);
     lot.past.makeSure(month, leaving.plants());
     lot.gradeForSale(month);
     if (leaving.sold() && grade.isPresent()) {

@@ -80,6 +80,19 @@ class KnownSalesTest {
     assertThat(lot.sales().get(0).money()).isCloseTo(234, within(1e-9));
   }
 
+  /** A kept plan may have sold by a name that the grade has no more: it is as if none were said. */
+  @Test
+  void saleOfAGradeThatTheLadderDoesNotHave_isOfWhatIsReady_forItsMoney() {
+    Leaving sold =
+        new Leaving(true, Optional.of("saleable"), Optional.empty(), 10, OptionalDouble.of(190));
+    LotHistory lot =
+        run(Nurseries.bare().seasons(1).lot(Lots.lot("a").build()), List.of(), List.of(sold));
+
+    assertThat(lot.sales())
+        .extracting(Sale::grade, Sale::units, Sale::money)
+        .containsExactly(tuple(0, 10.0, 190.0));
+  }
+
   @Test
   void cullOfTheWorst_takesKeptPlantsOnlyWhenNoOtherIsLeft() {
     LotHistory some = cull(Optional.empty(), 70);

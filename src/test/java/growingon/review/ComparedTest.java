@@ -38,6 +38,9 @@ class ComparedTest {
     assertThat(both.less(REST))
         .isEqualTo(new Compared(30, 33.4 - 9, true, Optional.empty(), 31, 25, 24.4, 25));
     assertThat(REST.less(REST).isReal()).isFalse();
+    assertThat(SOLD.plus(SOLD))
+        .isEqualTo(new Compared(60, 48.8, true, Optional.empty(), 60, 48, 48.8, 48));
+    assertThat(SOLD.less(SOLD)).isEqualTo(new Compared(0, 0, true, Optional.empty(), 0, 0, 0, 0));
     assertThat(SOLD.against(50, Optional.empty(), 50))
         .isEqualTo(new Compared(50, 24.4, true, Optional.empty(), 50, 24, 24.4, 24));
   }

@@ -1,6 +1,7 @@
 package growingon.review;
 
 import static growingon.nursery.record.DaybookLine.What.ARRIVED;
+import static growingon.nursery.record.DaybookLine.What.SOLD;
 import static growingon.nursery.record.DaybookLine.What.SPENT;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
@@ -83,6 +84,24 @@ class GoneWithoutALineTest {
     assertThat(gone.gone().counted()).isEqualTo(LocalDate.of(2027, 2, 28));
     assertThat(gone.worth()).isCloseTo(240, TINY);
     assertThat(gone.planned()).contains(new GonePriced.Planned(0, 0));
+  }
+
+  /** 15 were sold for 1,149, two months apart: 85 were there, and 12 more firsts are gone. */
+  @Test
+  void plantsThatAListLacks_areWorthTheirOwnSaleAlone_whateverElseWasSold() {
+    Review review =
+        review(
+            nursery(),
+            new Diary()
+                .on("2026-12-10", "ash", SOLD, 5)
+                .amount(999)
+                .on("2027-02-10", "ash", SOLD, 10)
+                .amount(150),
+            list(YearMonth.of(2027, 3), 2, ash().quantity(73)));
+
+    assertThat(review.gone()).hasSize(1);
+    assertThat(review.gone().get(0).gone().plants()).isCloseTo(12, TINY);
+    assertThat(review.gone().get(0).worth()).isCloseTo(240, TINY);
   }
 
   @Test

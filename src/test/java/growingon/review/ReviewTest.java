@@ -198,6 +198,24 @@ class ReviewTest {
     assertThat(lot(review, "liners B").unitsSold().real()).isZero();
   }
 
+  /** 40 of 100 bought are split off; then 10 more come into each of the two. */
+  @Test
+  void plantsThatCome_intoAPartOfABoughtLot_areThere() {
+    Review review =
+        review(
+            Nurseries.bare()
+                .lot(Lots.lot("gamble").arrived(2027, 2).bought(8, 0).build())
+                .scenario(),
+            new Diary()
+                .on("2027-02-03", "gamble", ARRIVED, 100)
+                .on("2027-03-01", "gamble", SPLIT, 40)
+                .to("own")
+                .on("2027-04-01", "own", ARRIVED, 10)
+                .on("2027-04-02", "gamble", ARRIVED, 10));
+    assertThat(lot(review, "own").alive().real()).isCloseTo(50, within(1e-6));
+    assertThat(lot(review, "gamble").alive().real()).isCloseTo(70, within(1e-6));
+  }
+
   @Test
   void plantsAndTheirSales_splitAfterASale_areThoseOfTheLotSoldFrom() {
     Review review =

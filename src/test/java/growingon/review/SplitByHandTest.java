@@ -61,6 +61,8 @@ class SplitByHandTest {
         .withComparatorForType((a, b) -> Math.abs(a - b) < 1e-9 ? 0 : 1, Double.class)
         .isEqualTo(new Whereabouts(0, 33, 0, 0, 0, 0, 0, 0, 0, 0, 33));
     assertThat(lot(review, "half").part()).isCloseTo(0.5, TINY);
+    assertThat(lot(review, "ash").unitsSold().real()).isCloseTo(24, TINY);
+    assertThat(lot(review, "half").unitsSold().real()).isCloseTo(0, TINY);
   }
 
   /** 60 firsts and 40 seconds of 12 mm are split by half; of one half all seconds are culled. */

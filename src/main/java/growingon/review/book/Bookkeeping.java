@@ -344,6 +344,12 @@ public final class Bookkeeping {
     return new Facts(facts);
   }
 
+  /** Whether a line is the arrival of plants that its lot begins with. */
+  public boolean isBase(DaybookLine line) {
+    Book book = books.get(line.lot());
+    return line.what() == What.ARRIVED && book != null && entries.isBase(book, month(line));
+  }
+
   /** Lines up to today, in order. */
   public List<DaybookLine> lines() {
     return lines;

@@ -148,10 +148,16 @@ final class Entries {
     book.come(line, month, plants);
   }
 
+  /** Whether plants that came in a month are those that a lot begins with, rather than more. */
+  boolean isBase(Book book, int month) {
+    return book.splitFrom.isEmpty()
+        && book.lot.purchase().isPresent()
+        && firstArrival.get(book.lot.name()) == month;
+  }
+
   private void arrive(Book book, DaybookLine line, int month) {
-    boolean isBase = book.lot.purchase().isPresent() && firstArrival.get(line.lot()) == month;
     line.amount().ifPresent(amount -> firstInvoice.putIfAbsent(line.lot(), line));
-    if (isBase) {
+    if (isBase(book, month)) {
       book.note();
     } else {
       book.arrivedLater += month >= 0 ? line.quantity().orElseThrow() : 0;

@@ -29,8 +29,12 @@ final class Rooms {
     counts.computeIfAbsent(lot, each -> new TreeMap<>()).putIfAbsent(day, plants);
   }
 
-  /** A line changes how many there are. */
-  void note(DaybookLine line, boolean isFirstArrival) {
+  /**
+   * A line changes how many there are.
+   *
+   * @param isBase whether it is the arrival of plants that the lot starts with
+   */
+  void note(DaybookLine line, boolean isBase) {
     double plants = line.quantity().orElse(0);
     if (line.what() == What.COUNTED && line.quantity().isPresent()) {
       // Several lines of a day count parts of a lot.
@@ -38,7 +42,7 @@ final class Rooms {
       counts
           .computeIfAbsent(line.lot(), each -> new TreeMap<>())
           .merge(endOfDay, plants, Double::sum);
-    } else if (COMING.contains(line.what()) && !isFirstArrival) {
+    } else if (COMING.contains(line.what()) && !isBase) {
       change(line.lot(), line.date(), plants);
     } else if (GOING.contains(line.what())) {
       change(line.lot(), line.date(), -plants);

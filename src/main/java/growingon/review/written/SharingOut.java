@@ -21,13 +21,11 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 
 /**
  * Receipts as lines of the daybook. A receipt that the daybook has as a sale gives it its money,
@@ -93,10 +91,8 @@ public final class SharingOut {
         rooms.start(lot.name(), start(lot), lot.quantity());
       }
     }
-    Set<String> arrived = new HashSet<>();
     for (DaybookLine line : daybook.lines()) {
-      boolean isFirst = line.what() == What.ARRIVED && arrived.add(line.lot());
-      rooms.note(line, isFirst);
+      rooms.note(line, daybook.isBase(line));
       if (line.what() == What.SOLD || line.what() == What.RETURNED) {
         Sale sale = new Sale(line);
         sales.add(sale);

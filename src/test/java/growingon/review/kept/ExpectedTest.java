@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import growingon.money.CostKind;
 import growingon.nursery.time.Horizon;
+import growingon.project.Lots;
+import growingon.project.Nurseries;
 import java.time.Month;
 import java.time.YearMonth;
 import java.util.Collections;
@@ -12,6 +14,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * A plan kept in November 2026 for a season, asked by the months of a plan that starts in January
@@ -146,6 +150,133 @@ class ExpectedTest {
     assertThat(plan.soldOnTheLine("elms", KEPT)).isZero();
     assertThat(plan.quantity("elms")).isEqualTo(90);
     assertThat(plan.quantity("oaks")).isZero();
+  }
+
+  /** Which draws had it inside, month by month; the price and deaths are asked otherwise. */
+  @Test
+  void keptPlan_saysWhichDrawsWereInside_withinItsMonthsAndForItsFigures() {
+    KeptWithin within =
+        new KeptWithin(
+            List.of("1", "2", "3"), List.of("4"), List.of("5"), List.of("6"), List.of("7"));
+    KeptSpan none = new KeptSpan(List.of(), List.of(), List.of());
+    KeptJudging judging =
+        new KeptJudging(
+            new KeptJudged(none, none, none),
+            Optional.empty(),
+            NONE,
+            Map.of(),
+            Optional.of(within),
+            Optional.empty());
+    KeptPlan plan = plan(lot(false).but().judging(Optional.of(judging)).build());
+
+    assertThat(plan.within("elms", KeptPlan.Figure.PLANTS, KEPT)).contains("1");
+    assertThat(plan.within("elms", KeptPlan.Figure.PLANTS, KEPT.plusMonths(2))).contains("3");
+    assertThat(plan.within("elms", KeptPlan.Figure.TRUNK, KEPT)).contains("4");
+    assertThat(plan.within("elms", KeptPlan.Figure.SOLD, KEPT)).contains("5");
+    assertThat(plan.within("elms", KeptPlan.Figure.PLANTS, KEPT.plusMonths(3))).isEmpty();
+    assertThat(plan.within("elms", KeptPlan.Figure.PLANTS, KEPT.minusMonths(1))).isEmpty();
+    assertThat(plan.within("oaks", KeptPlan.Figure.PLANTS, KEPT)).isEmpty();
+    assertThat(plan(lot(false)).within("elms", KeptPlan.Figure.PLANTS, KEPT)).isEmpty();
+    assertThat(plan.lotNames()).containsExactly("elms");
+  }
+
+  private static KeptPlan ofBands(Optional<KeptBands> bands) {
+    return new KeptPlan(
+        "kept", KEPT.toString(), 1, 0, 1, List.of(), KeptChances.NONE, bands, List.of());
+  }
+
+  @Test
+  void keptPlan_isOfLuckAlone_ifItSaysSo_orNothing() {
+    assertThat(ofBands(Optional.empty()).isOfLuckAlone()).isTrue();
+    assertThat(ofBands(Optional.of(new KeptBands(KeptBands.LUCK, Map.of()))).isOfLuckAlone())
+        .isTrue();
+    assertThat(
+            ofBands(Optional.of(new KeptBands(KeptBands.LUCK_AND_NOT_KNOWING, Map.of())))
+                .isOfLuckAlone())
+        .isFalse();
+  }
+
+  /** How growth is known of the species of its lots, each condition by itself; 1 is all. */
+  @Test
+  void bands_holdWhatIsNotKnownOfGrowth_ofTheSpeciesThatLotsAreOf() {
+    Nurseries nursery = Nurseries.bare().lot(Lots.lot("a").build()).lot(Lots.lot("b").build());
+    nursery.species(Nurseries.bareSpecies("oak", "one"));
+
+    assertThat(KeptBands.of(nursery.sure(1).scenario()))
+        .isEqualTo(new KeptBands(KeptBands.LUCK, Map.of("ash, pot", 0.0)));
+    KeptBands unsure = KeptBands.of(nursery.sure(0.5).scenario());
+    assertThat(unsure.of()).isEqualTo(KeptBands.LUCK_AND_NOT_KNOWING);
+    assertThat(unsure.growthSpread().get("ash, pot")).isPositive();
+    assertThat(KeptJudging.key("tall", "first")).isEqualTo("tall, first");
+  }
+
+  /** The first season may be a part of one, as short as a month; the others are whole. */
+  @ParameterizedTest
+  @CsvSource({
+    "1, 0, false",
+    "1, 1, true",
+    "1, 12, true",
+    "1, 13, false",
+    "3, 24, false",
+    "3, 25, true",
+    "3, 36, true",
+    "3, 37, false"
+  })
+  void keptPlan_hasTheMonthsOfItsSeasons(int seasons, int months, boolean fits) {
+    List<Double> values = Collections.nCopies(months, 0.0);
+    KeptLot lot =
+        KeptLot.named("elms", "elm")
+            .living(values)
+            .trunkMm(values)
+            .trunkSpread(values)
+            .hours(values)
+            .result(values)
+            .build();
+
+    assertThat(isPossible(() -> plan(lot, seasons))).isEqualTo(fits);
+  }
+
+  private static KeptPlan plan(KeptLot lot, int seasons) {
+    return new KeptPlan(
+        "kept",
+        KEPT.toString(),
+        seasons,
+        0,
+        1,
+        List.of(lot),
+        KeptChances.NONE,
+        Optional.empty(),
+        List.of());
+  }
+
+  private static boolean isPossible(Runnable made) {
+    try {
+      made.run();
+      return true;
+    } catch (IllegalArgumentException refused) {
+      return false;
+    }
+  }
+
+  /** Each list of a lot has a value for each of its months, whichever list it is. */
+  @Test
+  void lists_ofOneLot_areOfOneLength() {
+    List<Double> tooShort = List.of(1.0);
+    KeptLot lot = lot(false);
+
+    for (KeptLot.Builder uneven :
+        List.of(
+            lot.but().trunkMm(tooShort),
+            lot.but().trunkSpread(tooShort),
+            lot.but().hours(tooShort),
+            lot.but().result(tooShort),
+            lot.but().byQuality(Map.of("first", MONTHS, "second", tooShort)),
+            lot.but().byGrade(Map.of("started", tooShort)),
+            lot.but().costs(Map.of("pots", tooShort)),
+            lot.but().quantity(-1))) {
+      assertThat(isPossible(uneven::build)).isFalse();
+    }
+    assertThat(isPossible(lot.but().quantity(0)::build)).isTrue();
   }
 
   /** A figure at an end of the span is within, whatever seven digits of a draw leave of it. */
