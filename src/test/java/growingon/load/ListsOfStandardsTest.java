@@ -9,9 +9,11 @@ import growingon.load.own.heading.OwnWords;
 import growingon.load.own.lot.OwnLot;
 import growingon.load.own.lot.Site;
 import growingon.load.own.row.ListRead;
+import growingon.load.own.usual.UsualNursery;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.YearMonth;
 import java.util.List;
 import java.util.function.Function;
 import org.junit.jupiter.api.Test;
@@ -175,5 +177,35 @@ class ListsOfStandardsTest {
         .filteredOn(question -> !question.nod())
         .extracting(question -> question.row() + " " + question.found())
         .containsExactly("6 grow bag", "7 dug");
+  }
+
+  @Test
+  void potsUnderAHeadingOfPlaces_andARoughTrunk_areRead() throws IOException {
+    ListRead read =
+        read(
+            """
+            Tree,No alive,Base mm,Standing,Got,Gave each,Ticket
+            Field maple,12,50ish,35L airpot,Mar 24,16.50,£90
+            Hornbeam,9,40,C15,autumn 2024,8,£60
+            All,21,,,,,
+            """);
+    assertThat(each(read, lot -> lot.quantity().orElse(0))).containsExactly(12, 9);
+    assertThat(each(read, lot -> lot.trunkToMm().orElse(0))).containsExactly(50.0, 40.0);
+    assertThat(each(read, lot -> lot.pot())).containsExactly("35 litre", "15 litre");
+    assertThat(each(read, lot -> lot.arrived().map(Object::toString).orElse("")))
+        .containsExactly("2024-03", "2024-10");
+    assertThat(each(read, lot -> lot.unitCost().orElse(0))).containsExactly(16.5, 8.0);
+    assertThat(each(read, lot -> lot.sellingPrice().orElse(0))).containsExactly(90.0, 60.0);
+    assertThat(read.totals()).allMatch(total -> total.agrees()).hasSize(1);
+  }
+
+  @Test
+  void place_whoseNameSaysItsSides_isThatLarge() throws IOException {
+    ListRead read =
+        read("Plant,Qty,Pot,Place\nHornbeam,20,C10,Big tunnel (24 x 6 m)\nYew,5,C10,Yard\n");
+    var usual = new UsualNursery(read.lots(), "mine", "EUR", YearMonth.of(2026, 11), false);
+    assertThat(usual.tables().get("places"))
+        .extracting(row -> row.get("square metres"))
+        .startsWith("144");
   }
 }

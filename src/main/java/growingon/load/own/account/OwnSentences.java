@@ -201,7 +201,10 @@ final class OwnSentences {
     Fill first = open.get(0);
     return Optional.of(
         "Do this first: %s (to fill, %s)%s."
-            .formatted(first.question().replaceFirst("\\?$", ""), placeOf(first), tillThen(first)));
+            .formatted(
+                first.question().replaceFirst("(?<=[^\\s:])\\?$", ""),
+                placeOf(first),
+                tillThen(first)));
   }
 
   /** A question that is new since the sheet was laid out wants a row of its own. */

@@ -62,6 +62,11 @@ final class CellKinds {
     return parts.pot().isPresent() || parts.form().isPresent();
   }
 
+  /** Whether it says litres or pot in so many letters. */
+  static boolean saysLitres(SheetCell cell) {
+    return cell.text().matches("(?i).*(?:\\d\\s*(?:l|lt|ltr|litres?|liter)\\b|pot).*");
+  }
+
   /** Whether it is as high as clear stems are: 60 cm and more, or under three metres. */
   static boolean isClearStem(SheetCell cell) {
     return SizeGrammar.bare(cell.text())

@@ -196,6 +196,8 @@ public final class Columns {
         }
       } else if (read.is("quantity") && cells.most(read.column(), CellKinds::isMonthAlone)) {
         choose(i, "arrived");
+      } else if (read.is("place") && !has("pot") && arePots(read.column())) {
+        choose(i, "pot");
       } else if (read.is("form")
           && cells.most(read.column(), cell -> Shapes.ALL.contains(Keys.of(cell.text())))) {
         choose(i, "habit");
@@ -211,6 +213,12 @@ public final class Columns {
       all.addAll(byCells.offered(read.column()));
     }
     return List.copyOf(all);
+  }
+
+  /** C15 may be a bay; 35L airpot beside it is none. */
+  private boolean arePots(int column) {
+    return cells.all(column, CellKinds::holdsAPot)
+        && cells.of(column).stream().anyMatch(CellKinds::saysLitres);
   }
 
   private void choose(int index, String ours) {

@@ -19,6 +19,7 @@ import growingon.load.own.text.Keys;
 import growingon.load.own.text.Remembered;
 import growingon.load.own.text.Units;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -35,7 +36,7 @@ final class RowSizes {
 
   private static final Pattern ROUGHLY =
       Pattern.compile(
-          "(?i)(?:[~±≈]|(?:about|abt|approx|ca|c|circa|env|etwa|ungefähr|ong)\\b\\.?)\\s*(\\d.*)");
+          "(?i)(?:[~±≈]|(?:about|abt|approx|ca|c|circa|env|etwa|ungefähr|ong)\\b\\.?)\\s*(\\d.*)|(\\d.*?)\\s*-?ish");
 
   private static final Pattern CALIPER =
       Pattern.compile("(?i)(\\d+(?:[.,]\\d+)?)\\s*cal(?:iper|liper)?\\.?");
@@ -225,7 +226,8 @@ final class RowSizes {
     }
     draft.about(cell.text());
     draft.about = true;
-    return new Filled(cell.head(), SheetCell.of(about.group(1)));
+    return new Filled(
+        cell.head(), SheetCell.of(Objects.requireNonNullElse(about.group(1), about.group(2))));
   }
 
   /** 6-Aug in a size cell is the class 6-8 that a spreadsheet made a date. */

@@ -95,7 +95,7 @@ final class RowWords {
 
   static boolean isTotal(String text) {
     String key = Keys.of(STARS.matcher(text).replaceFirst(""));
-    return TOTAL.matcher(key).matches() || ALL_TOLD.matcher(key).matches();
+    return key.equals("all") || TOTAL.matcher(key).matches() || ALL_TOLD.matcher(key).matches();
   }
 
   /** Whether a title says that a row is one tree where no number says otherwise. */

@@ -5,6 +5,8 @@ import growingon.load.own.size.PotSize;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Places as their names say what they are, as large as what stands there needs. */
@@ -15,6 +17,9 @@ final class UsualPlaces {
   private static final Pattern BED =
       Pattern.compile(
           "(?i).*(?:\\bbed|beet|field|\\brow|feld|quartier|parcelle|campo|veld|\\bblock).*");
+  private static final Pattern SIDES =
+      Pattern.compile(
+          "(\\d+(?:[.,]\\d+)?)\\s*m?\\s*[x×]\\s*(\\d+(?:[.,]\\d+)?)\\s*m(?![\\p{L}\\d])");
   private static final double USABLE = 0.8;
   private static final double SPARE = 0.8;
   private static final double GAP_MM = 80;
@@ -44,11 +49,24 @@ final class UsualPlaces {
     row.put("kind", kind);
     row.put(
         "square metres",
-        Long.toString((long) Math.max(1, Math.ceil(needed(lots) / USABLE / SPARE))));
+        sides(place)
+            .orElseGet(
+                () -> Long.toString((long) Math.max(1, Math.ceil(needed(lots) / USABLE / SPARE)))));
     row.put("usable %", "80");
     row.put("condition", kind.equals("field bed") ? "field" : "");
     row.put("minutes a sale", kind.equals("field bed") ? "25" : "3");
     return row;
+  }
+
+  /** Square metres of a place whose name says its two sides: Big tunnel (24 x 6 m). */
+  private static Optional<String> sides(String place) {
+    Matcher sides = SIDES.matcher(place);
+    return sides.find()
+        ? Optional.of(
+            PotSize.plain(
+                Double.parseDouble(sides.group(1).replace(',', '.'))
+                    * Double.parseDouble(sides.group(2).replace(',', '.'))))
+        : Optional.empty();
   }
 
   static String kind(String place, List<OwnLot> lots) {
