@@ -47,7 +47,7 @@ class FollowsTheListTest {
         Files.writeString(
             folder.resolve("stock.csv"),
             """
-            Plant,Size,Qty,Place,Ticket,Base
+            Plant,Size,Qty,Place,Zettel,Dickum
             Field maple,C3,240,Tunnel 1,,12
             Hornbeam,C10,130,Tunnel 1,38,25
             Scots pine,C15,60,Bed 2,45,30
@@ -130,17 +130,17 @@ class FollowsTheListTest {
     change(
         "asked",
         book -> {
-          type(book, "own words", "Ticket", "ours", "selling price");
-          type(book, "own words", "Base", "ours", "trunk mm");
+          type(book, "own words", "Zettel", "ours", "selling price");
+          type(book, "own words", "Dickum", "ours", "trunk mm");
         });
     Files.writeString(
         list,
-        Files.readString(list).replace("Ticket", "Selling price").replace("Base", "Trunk mm"));
+        Files.readString(list).replace("Zettel", "Selling price").replace("Dickum", "Trunk mm"));
     start("said");
     List<String> said = planned("said");
     Files.writeString(
         list,
-        Files.readString(list).replace("Selling price", "Ticket").replace("Trunk mm", "Base"));
+        Files.readString(list).replace("Selling price", "Zettel").replace("Trunk mm", "Dickum"));
     assertThat(planned("asked")).isEqualTo(said).isNotEqualTo(before);
   }
 
