@@ -47,12 +47,6 @@ import java.util.stream.Stream;
  * not say is laid out with usual values, and what the grower has answered takes their place.
  */
 public final class OwnNursery {
-  private static final Set<String> GROWS_WITH_THE_LIST =
-      Set.of("species", "pots", "places", "routes", "grades", "demand");
-
-  /** Tables that grow by a whole ladder, when the first plant of its kind comes. */
-  private static final Set<String> BY_LADDER = Set.of("grades", "demand");
-
   /** More cannot be looked through by whoever buys, nor by a search. */
   private static final int MOST_OFFERS = 500;
 
@@ -421,17 +415,9 @@ public final class OwnNursery {
         .ifPresent(each -> add(all, format, NurseryFiles.USUAL, each.comeSince(there.get())));
     if (there.isEmpty()) {
       add(all, format, NurseryFiles.USUAL, rows);
-    } else if (GROWS_WITH_THE_LIST.contains(name)) {
-      String subject = BY_LADDER.contains(name) ? "ladder" : format.needed().get(0);
-      Set<String> known = new LinkedHashSet<>();
-      there.get().rows().forEach(row -> known.add(Texts.key(row.cell(subject).shown())));
+    } else {
       List<Map<String, String>> lacking =
-          rows.stream().filter(row -> !known.contains(Texts.key(row.get(subject)))).toList();
-      lacking.forEach(
-          row ->
-              findings.add(
-                  ListAdvice.newInList(
-                      there.get().where(), row.get(subject), TextRows.pasted(format, row))));
+          NewNames.lacking(there.get(), name, format, rows, findings);
       if (following.isEmpty()) {
         add(all, format, NurseryFiles.USUAL, lacking);
       }

@@ -8,6 +8,7 @@ import growingon.load.own.text.OfferMonth;
 import growingon.load.own.text.Units;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -68,6 +69,21 @@ final class ByCells {
       offered.addAll(List.of("unit cost", "row cost", "selling price"));
     }
     return offered;
+  }
+
+  /** What a heading leaves open, and what its cells may be besides. */
+  List<String> withOffered(HeadingRead read) {
+    Set<String> all = new LinkedHashSet<>(read.choices());
+    if (!all.contains("selling price")) {
+      all.addAll(offered(read.column()));
+    }
+    return List.copyOf(all);
+  }
+
+  /** C15 may be a bay; 35L airpot beside it is none. */
+  boolean arePots(int column) {
+    return cells.all(column, CellKinds::holdsAPot)
+        && cells.of(column).stream().anyMatch(CellKinds::saysLitres);
   }
 
   /** What an open heading is, where its cells decide among its readings. */

@@ -10,7 +10,6 @@ import growingon.load.own.text.Meaning;
 import growingon.load.own.text.Units;
 import java.util.ArrayList;
 import java.util.HashSet;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -22,8 +21,6 @@ import java.util.stream.IntStream;
  * is open by its cells. Of two columns that claim the same the one of lower rank wins.
  */
 public final class Columns {
-  private static final Set<String> COSTS = Set.of("unit cost", "row cost");
-
   private final String sheet;
   private final int row;
   private final List<SheetRow> body;
@@ -192,11 +189,11 @@ public final class Columns {
         if (chosen.isPresent()) {
           choose(i, chosen.get());
         } else {
-          reads.set(i, read.offering(withOffered(read)));
+          reads.set(i, read.offering(byCells.withOffered(read)));
         }
       } else if (read.is("quantity") && cells.most(read.column(), CellKinds::isMonthAlone)) {
         choose(i, "arrived");
-      } else if (read.is("place") && !has("pot") && arePots(read.column())) {
+      } else if (read.is("place") && !has("pot") && byCells.arePots(read.column())) {
         choose(i, "pot");
       } else if (read.is("form")
           && cells.most(read.column(), cell -> Shapes.ALL.contains(Keys.of(cell.text())))) {
@@ -204,21 +201,6 @@ public final class Columns {
       }
     }
     settlePrices();
-  }
-
-  /** What its heading leaves open, and what its cells may be besides. */
-  private List<String> withOffered(HeadingRead read) {
-    Set<String> all = new LinkedHashSet<>(read.choices());
-    if (!all.contains("selling price")) {
-      all.addAll(byCells.offered(read.column()));
-    }
-    return List.copyOf(all);
-  }
-
-  /** C15 may be a bay; 35L airpot beside it is none. */
-  private boolean arePots(int column) {
-    return cells.all(column, CellKinds::holdsAPot)
-        && cells.of(column).stream().anyMatch(CellKinds::saysLitres);
   }
 
   private void choose(int index, String ours) {
@@ -376,27 +358,16 @@ public final class Columns {
               read.example(),
               "no column is the number, so a row is a plant"));
       ranks.add(1);
-      reads.replaceAll(Columns::ofOnePlant);
+      reads.replaceAll(HeadingRead::ofOnePlant);
     }
   }
 
   /** A column that numbers the rows tags them. */
   private Optional<Integer> numbering() {
     return IntStream.range(0, reads.size())
-        .filter(
-            i ->
-                reads.get(i).is(Meaning.NOT_READ)
-                    && reads.get(i).how() == How.BY_ITS_CELLS
-                    && reads.get(i).choices().contains("quantity"))
+        .filter(i -> reads.get(i).isNumbering())
         .boxed()
         .findFirst();
-  }
-
-  /** What a row cost is what its one plant cost. */
-  private static HeadingRead ofOnePlant(HeadingRead read) {
-    return COSTS.contains(read.ours()) && read.isInDoubt() && COSTS.containsAll(read.choices())
-        ? read.as(read.ours(), read.unit(), How.CERTAIN, "")
-        : read;
   }
 
   private int effectiveRank(int index) {

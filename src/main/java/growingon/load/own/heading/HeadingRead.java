@@ -5,6 +5,7 @@ import growingon.load.own.text.Units;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 
 /**
  * A heading of a list and what it is taken for.
@@ -53,6 +54,8 @@ public record HeadingRead(
     }
   }
 
+  private static final Set<String> COSTS = Set.of("unit cost", "row cost");
+
   public HeadingRead {
     choices = List.copyOf(choices);
   }
@@ -69,6 +72,18 @@ public record HeadingRead(
   /** Whether it is taken as its words say, which may as well say something else. */
   public boolean isInDoubt() {
     return how == How.LIKELY && why.isEmpty() && choices.contains(ours);
+  }
+
+  /** Whether its cells number the rows. */
+  boolean isNumbering() {
+    return is(Meaning.NOT_READ) && how == How.BY_ITS_CELLS && choices.contains("quantity");
+  }
+
+  /** Where each row is one plant, what it cost is what its plant cost. */
+  HeadingRead ofOnePlant() {
+    return COSTS.contains(ours) && isInDoubt() && COSTS.containsAll(choices)
+        ? as(ours, unit, How.CERTAIN, "")
+        : this;
   }
 
   /** What else it may be. */

@@ -29,12 +29,6 @@ import org.apache.commons.text.similarity.LevenshteinDistance;
 public final class HeadingWords {
   private static final int LONGEST = 200;
 
-  /** What a list's author puts around a heading and means nothing else by. */
-  private static final Pattern FILLERS =
-      Pattern.compile(
-          "(?<= )(?:the|it|its|is|us|to|we|i|our|my|they|of|at|in|on|now|today|current|currently|aktuell|jetzt|"
-              + "actuel|actuelle|nu|huidige?|attuale|actual|ahora) ");
-
   private static final int SHORTEST_NEAR = 5;
 
   /** Letters that a shortened heading must have. */
@@ -404,9 +398,8 @@ public final class HeadingWords {
     if (key.length() < SHORTEST_NEAR || key.length() > LONGEST) {
       return Optional.empty();
     }
-    String bare = FILLERS.matcher(" " + key + " ").replaceAll("").strip();
     LevenshteinDistance distance = new LevenshteinDistance(2);
-    return Optional.of(bare)
+    return Optional.of(Keys.withoutFillers(key))
         .filter(meanings::containsKey)
         .or(
             () ->

@@ -175,4 +175,17 @@ public record PlantText(
     String called = String.join(" ", kept).replaceAll("[,;:]$", "").strip();
     return called.isEmpty() ? name.strip() : called;
   }
+
+  /** Yew - old hedge is Yew; Hornbeam - Japanese is no Hornbeam. */
+  public static String withoutRemark(String called, PlantMatch match) {
+    int dash = called.indexOf(" - ");
+    boolean same =
+        dash > 0
+            && match.isKnown()
+            && PlantNames.shipped()
+                .find(called.substring(0, dash), "")
+                .taxon()
+                .equals(match.taxon());
+    return same ? called.substring(0, dash) : called;
+  }
 }

@@ -122,22 +122,7 @@ record RowPots(ColumnFacts facts, OwnWords own) {
         draft.size.form("root ball");
         return;
       }
-      Matcher maceta = MACETA.matcher(text.strip());
-      if (maceta.matches()) {
-        draft.size.pot(PotSize.roundOf(Double.parseDouble(maceta.group(1))));
-        draft.nod("pot", text, text + " is the pot's width in cm");
-        return;
-      }
-      Matcher inches = WIDTH_IN_INCHES.matcher(text.strip());
-      if (inches.matches()) {
-        double wide = Double.parseDouble(inches.group(1).replace(',', '.'));
-        draft.size.pot(PotSize.roundOf(Math.rint(wide * 2.54)));
-        return;
-      }
-      Matcher width = WIDTH_MM.matcher(text.strip());
-      if (width.matches()) {
-        draft.size.pot(PotSize.roundOf(Double.parseDouble(width.group(1)) / 10));
-        draft.nod("pot", text, text + " is the pot's width");
+      if (width(text, draft)) {
         return;
       }
       Matcher sides = SIDES.matcher(text.strip());
@@ -161,6 +146,29 @@ record RowPots(ColumnFacts facts, OwnWords own) {
               "is the pot %s litres or %s cm wide?".formatted(text, text),
               List.of(text + " litre", "P" + text));
     }
+  }
+
+  /** What a pot is wide, where the cell says nothing else. */
+  private static boolean width(String text, Draft draft) {
+    Matcher maceta = MACETA.matcher(text.strip());
+    if (maceta.matches()) {
+      draft.size.pot(PotSize.roundOf(Double.parseDouble(maceta.group(1))));
+      draft.nod("pot", text, text + " is the pot's width in cm");
+      return true;
+    }
+    Matcher inches = WIDTH_IN_INCHES.matcher(text.strip());
+    if (inches.matches()) {
+      double wide = Double.parseDouble(inches.group(1).replace(',', '.'));
+      draft.size.pot(PotSize.roundOf(Math.rint(wide * 2.54)));
+      return true;
+    }
+    Matcher width = WIDTH_MM.matcher(text.strip());
+    if (width.matches()) {
+      draft.size.pot(PotSize.roundOf(Double.parseDouble(width.group(1)) / 10));
+      draft.nod("pot", text, text + " is the pot's width");
+      return true;
+    }
+    return false;
   }
 
   /** Whether it names something to grow in, of which it does not say what it holds. */

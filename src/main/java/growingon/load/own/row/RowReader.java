@@ -245,25 +245,12 @@ final class RowReader {
         draft.match.isKnown()
             && PlantNames.shipped().find(called, "").taxon().equals(draft.match.taxon());
     if (whole || genus.isEmpty()) {
-      return withoutRemark(called, draft.match);
+      return PlantText.withoutRemark(called, draft.match);
     }
     return draft
         .match
         .taxon()
         .orElse((genusCell.isEmpty() ? capital(genus) : genusCell) + " " + called);
-  }
-
-  /** Yew - old hedge is Yew; Hornbeam - Japanese is no Hornbeam. */
-  private static String withoutRemark(String called, PlantMatch match) {
-    int dash = called.indexOf(" - ");
-    boolean same =
-        dash > 0
-            && match.isKnown()
-            && PlantNames.shipped()
-                .find(called.substring(0, dash), "")
-                .taxon()
-                .equals(match.taxon());
-    return same ? called.substring(0, dash) : called;
   }
 
   private static String capital(String word) {

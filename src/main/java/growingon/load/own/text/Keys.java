@@ -21,6 +21,12 @@ public final class Keys {
 
   private static final Remembered<String> KNOWN = new Remembered<>();
 
+  /** What a list's author puts around a heading and means nothing else by. */
+  private static final Pattern FILLERS =
+      Pattern.compile(
+          "(?<= )(?:the|it|its|is|us|to|we|i|our|my|they|of|at|in|on|now|today|current|currently|aktuell|jetzt|"
+              + "actuel|actuelle|nu|huidige?|attuale|actual|ahora) ");
+
   private Keys() {}
 
   /** Lower case, no accents, marks as spaces. */
@@ -74,5 +80,10 @@ public final class Keys {
   /** The words of a key. */
   public static List<String> words(String key) {
     return key.isEmpty() ? List.of() : new ArrayList<>(List.of(key.split(" ")));
+  }
+
+  /** A key without words that say nothing: paid for paid for it. */
+  public static String withoutFillers(String key) {
+    return FILLERS.matcher(" " + key + " ").replaceAll("").strip();
   }
 }
