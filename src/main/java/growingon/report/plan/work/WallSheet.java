@@ -2,6 +2,7 @@ package growingon.report.plan.work;
 
 import growingon.nursery.time.Horizon;
 import growingon.project.history.Happening;
+import growingon.project.history.Work;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
@@ -73,7 +74,8 @@ public final class WallSheet {
     for (WholeLot lot : context.whole().lots()) {
       for (int i = 0; i < lot.history().happenings().size(); i++) {
         Happening done = lot.history().happenings().get(i);
-        if (done.month() < months && lot.workedOn(i) > 0) {
+        int plants = plants(lot, done, i);
+        if (done.month() < months && plants > 0) {
           String place = done.place().orElse("no place");
           Cell cell =
               places
@@ -81,12 +83,17 @@ public final class WallSheet {
                   .get(done.month())
                   .computeIfAbsent(done.job(), each -> new Cell());
           cell.lots++;
-          cell.plants += lot.workedOn(i);
+          cell.plants += plants;
         }
       }
     }
     places.values().removeIf(cells -> cells.stream().allMatch(Map::isEmpty));
     return places;
+  }
+
+  /** Whole plants of a job; of selling those that are sold, not all that stand. */
+  private static int plants(WholeLot lot, Happening done, int happening) {
+    return done.job().equals(Work.SELLING) ? lot.sold(done.month()) : lot.workedOn(happening);
   }
 
   private List<Map<String, Cell>> empty() {

@@ -168,6 +168,26 @@ class JobsSheetTest {
         .contains("Selling stands once a month, with the plants sold from all lots.");
   }
 
+  /** 24 of 100 plants sell in a year, two a month. */
+  @Test
+  void selling_onTheWall_isOfThePlantsSold() {
+    Nurseries nursery =
+        Nurseries.bare()
+            .seasons(1)
+            .selling(0, 3)
+            .place(
+                SmallNursery.place(
+                    "yard", PlaceKind.STANDING_GROUND, 90, LiftFrom.GROUND, OptionalDouble.empty()))
+            .demand(Nurseries.demandRow("one", "any", OptionalDouble.of(24), 20))
+            .lot(Lots.lot("a").quantity(100).place("yard").plantsPerM2(9).build());
+
+    Sheet wall = WallSheet.of(SmallNursery.context(nursery));
+
+    assertThat(wall.tables().get(0).rows().get(0).stream().skip(1).map(Object::toString))
+        .hasSize(12)
+        .containsOnly("☐ selling: 1 lot, 2 plants");
+  }
+
   @Test
   void jobs_noneSoon_saysSo() {
     Nurseries nursery =
