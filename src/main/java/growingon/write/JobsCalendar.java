@@ -5,6 +5,7 @@ import biweekly.ICalendar;
 import biweekly.component.VEvent;
 import biweekly.util.DateTimeComponents;
 import biweekly.util.ICalDate;
+import growingon.problem.MarkedText;
 import growingon.report.model.Column;
 import growingon.report.model.Report;
 import growingon.report.model.Table;
@@ -122,8 +123,7 @@ final class JobsCalendar {
                           + "-for-"
                           + text("orders", row, "needed_in"),
                       month.atEndOfMonth(),
-                      "Order %s packs of %s"
-                          .formatted(text("orders", row, "packs"), text("orders", row, "item")),
+                      ordered(row),
                       "needed in " + text("orders", row, "needed_in")));
     }
     for (List<Object> row : rows("orders-plants")) {
@@ -139,6 +139,18 @@ final class JobsCalendar {
                               text("orders-plants", row, "offer")),
                       "from " + text("orders-plants", row, "supplier")));
     }
+  }
+
+  /** Order 7 packs of 55 m, wire; Order 40 pots, 7.5 litre. */
+  private String ordered(List<Object> row) {
+    String packs = text("orders", row, "packs");
+    String each = text("orders", row, "pack_of");
+    String unit = text("orders", row, "unit");
+    String things =
+        each.equals("1")
+            ? packs + " " + unit
+            : "%s of %s %s".formatted(packs + (packs.equals("1") ? " pack" : " packs"), each, unit);
+    return "Order %s, %s".formatted(things, text("orders", row, "item"));
   }
 
   private void addArrivals() {
@@ -194,9 +206,11 @@ final class JobsCalendar {
 
   private String text(String table, List<Object> row, String key) {
     return cell(table, row, key)
-        .map(
-            value ->
-                value instanceof Plants plants ? Long.toString(plants.whole()) : value.toString())
+        .map(value -> value instanceof Plants plants ? Long.toString(plants.whole()) : plain(value))
         .orElse("");
+  }
+
+  private static String plain(Object value) {
+    return value instanceof Double number ? MarkedText.plain(number) : value.toString();
   }
 }

@@ -83,6 +83,18 @@ class JobsCalendarTest {
         .allMatch(line -> line.matches("DTSTART;VALUE=DATE:202[67][0-9]{4}"));
   }
 
+  @Test
+  void order_saysHowManyOfWhichSize() throws IOException {
+    assertThat(lines(calendar()))
+        .filteredOn(line -> line.matches("SUMMARY:Order .*\\\\,.*"))
+        .isNotEmpty()
+        .allMatch(
+            line ->
+                line.matches(
+                    "SUMMARY:Order (?:1 pack|(?!1 )[0-9]+ packs) of [0-9.]*[1-9]0* \\p{L}+\\\\, .+"
+                        + "|SUMMARY:Order [0-9]+ \\p{L}+\\\\, .+"));
+  }
+
   /** Another library's parser and its own check against RFC 5545, on the same text. */
   @Test
   void calendarOfTheDemonstration_readByAnotherParser_isValidAndSaysTheSame() throws Exception {

@@ -350,15 +350,10 @@ public final class HeadingWords {
                 .allMatch(part -> certain(part).filter(HeadingWords::isSize).isPresent());
     boolean places =
         parts.size() > 1
-            && parts.stream()
-                .allMatch(part -> certain(part).filter(HeadingWords::isPlace).isPresent());
+            && parts.stream().allMatch(part -> certain(part).filter(Meaning::isPlace).isPresent());
     return sizes
         ? Optional.of(Meaning.of("size", ""))
         : places ? Optional.of(Meaning.of("place", "")) : Optional.empty();
-  }
-
-  private static boolean isPlace(Meaning meaning) {
-    return meaning.ours().equals("place") || meaning.ours().equals("place detail");
   }
 
   private static boolean isSize(Meaning meaning) {

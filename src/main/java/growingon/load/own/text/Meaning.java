@@ -48,4 +48,9 @@ public record Meaning(String ours, String unit, int rank, List<String> choices) 
   Meaning as(String chosen) {
     return new Meaning(chosen, Units.usualOf(chosen, unit), rank, List.of());
   }
+
+  /** Whether it is a place, or where in a place. */
+  public boolean isPlace() {
+    return ours.equals("place") || ours.equals("place detail");
+  }
 }
