@@ -1,8 +1,10 @@
 package growingon.report.model;
 
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.TreeMap;
 
 /**
  * A workbook to type into, described: what stands in it, not how it looks.
@@ -47,7 +49,7 @@ public record InputBook(
       Objects.requireNonNull(name);
       columns = List.copyOf(columns);
       rows = rows.stream().map(List::copyOf).toList();
-      choices = Map.copyOf(choices);
+      choices = Collections.unmodifiableMap(new TreeMap<>(choices));
     }
 
     /** A table whose rows offer no choices of their own. */
