@@ -209,7 +209,7 @@ class KnownAnswersTest {
         .startsWith(
             "There is nothing to decide: no offer that comes within the plan and is not ordered"
                 + " yet, and no lot that could be held to a better grade.\n")
-        .contains("the offer arrives outside the plan, which runs from 2026-10 to 2027-09");
+        .contains("the offer arrives outside the plan, which runs from Oct 2026 to Sep 2027");
   }
 
   /**

@@ -507,7 +507,7 @@ class WithoutADaybookTest {
         .anyMatch(each -> each.startsWith("24 plants of Yews of 2018 are gone without a line by"));
     assertThat(planned.out() + ran.out() + Files.readString(folder.resolve("r/problems.txt")))
         .contains(
-            "the plan of 2022-11 begins with this list, since today's was counted in 2024-11");
+            "the plan of Nov 2022 begins with this list, since today's was counted in Nov 2024");
   }
 
   /** Of 95 maples and 24 yews that left, the receipts have 88 and 21. */
