@@ -170,4 +170,28 @@ class FollowsTheListTest {
             .get("rows");
     assertThat(assumptions.toString()).contains("\"Tunnel 1\",\"square metres\",\"77\"");
   }
+
+  /** Without its growth there would be no plan. */
+  @Test
+  void rowLeftOut_ofANameThatTheListHas_isUsualAgain() throws IOException {
+    start("left out");
+    change(
+        "left out",
+        book -> {
+          Sheet species = book.getSheet("species");
+          for (Row row : species) {
+            if (row.getCell(0) != null && row.getCell(0).toString().equals("Hornbeam")) {
+              species.removeRow(row);
+              return;
+            }
+          }
+          throw new IllegalArgumentException("Hornbeam");
+        });
+    start("whole");
+    assertThat(planned("left out")).contains(ofTable("lots", planned("whole")));
+  }
+
+  private static String ofTable(String table, List<String> figures) {
+    return figures.stream().filter(each -> each.startsWith(table + "[")).findFirst().orElseThrow();
+  }
 }

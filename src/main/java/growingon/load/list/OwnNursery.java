@@ -410,17 +410,13 @@ public final class OwnNursery {
     following.ifPresent(each -> each.in(all, format));
     Optional<Table> there = all.find(format);
     there.ifPresent(table -> marks.add(table, name, rows));
-    following
-        .filter(each -> there.isPresent())
-        .ifPresent(each -> add(all, format, NurseryFiles.USUAL, each.comeSince(there.get())));
     if (there.isEmpty()) {
       add(all, format, NurseryFiles.USUAL, rows);
     } else {
-      List<Map<String, String>> lacking =
-          NewNames.lacking(there.get(), name, format, rows, findings);
-      if (following.isEmpty()) {
-        add(all, format, NurseryFiles.USUAL, lacking);
-      }
+      Set<Map<String, String>> more =
+          new HashSet<>(NewNames.lacking(there.get(), name, format, rows, findings));
+      following.ifPresent(each -> more.addAll(each.comeSince(there.get())));
+      add(all, format, NurseryFiles.USUAL, rows.stream().filter(more::contains).toList());
     }
   }
 
