@@ -1,14 +1,15 @@
 package growingon.growth;
 
 import growingon.nursery.species.Curve;
+import growingon.nursery.species.Curve.Law;
 import growingon.nursery.species.Curve.Parameter;
 import java.util.Map;
 
 /**
  * A law that relaxes towards a final size D: on its own {@link Scale} the distance to D shrinks as
- * e^(−rate t), as the equations of {@link Curve.Law} do: levelling (monomolecular), logistic,
- * Gompertz, Chapman–Richards and theta-logistic; see e.g. Zeide, "Analysis of growth equations",
- * Forest Science 39 (1993), from memory.
+ * e^(−rate t), as the equations of {@link Law} do: levelling (monomolecular), logistic, Gompertz,
+ * Chapman–Richards and theta-logistic; see e.g. Zeide, "Analysis of growth equations", Forest
+ * Science 39 (1993), from memory.
  *
  * @param finalMm D, mm
  * @param rate a growth year
@@ -20,15 +21,13 @@ record RelaxingFlow(double finalMm, double rate, Scale scale, double shape) impl
 
   /** The flow map of a law that has a final size. */
   static Flow of(Curve curve) {
+    Law law = curve.law();
     Map<Parameter, Double> values = curve.values();
-    double shape =
-        curve.law().parameters().stream()
-            .filter(Parameter::isShape)
-            .findFirst()
-            .map(values::get)
-            .orElse(NO_SHAPE);
     return new RelaxingFlow(
-        values.get(Parameter.FINAL_MM), curve.rate(), Scale.of(curve.law()), shape);
+        values.get(Parameter.FINAL_MM),
+        values.get(law.rate()),
+        Scale.of(law),
+        law.shape().map(values::get).orElse(NO_SHAPE));
   }
 
   @Override

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.Stream;
 
@@ -134,6 +135,8 @@ public sealed interface Curve {
     private final String equation;
     private final List<Parameter> parameters;
     private final List<Parameter> optional;
+    private final Parameter rate;
+    private final Optional<Parameter> shape;
     private final Function<Map<Parameter, Double>, Curve> curve;
 
     Law(
@@ -154,6 +157,8 @@ public sealed interface Curve {
       this.equation = equation;
       this.parameters = parameters;
       this.optional = optional;
+      this.rate = parameters.stream().filter(Parameter::isRate).findFirst().orElseThrow();
+      this.shape = parameters.stream().filter(Parameter::isShape).findFirst();
       this.curve = curve;
     }
 
@@ -173,8 +178,13 @@ public sealed interface Curve {
     }
 
     /** Which of its parameters is its rate. */
-    Parameter rate() {
-      return parameters.stream().filter(Parameter::isRate).findFirst().orElseThrow();
+    public Parameter rate() {
+      return rate;
+    }
+
+    /** Which of its parameters is its exponent, if it has one. */
+    public Optional<Parameter> shape() {
+      return shape;
     }
 
     /** The curve of some parameters: all that it needs, and any that it does not. */
