@@ -5,6 +5,7 @@ import java.math.RoundingMode;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.Objects;
+import java.util.regex.MatchResult;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -22,12 +23,12 @@ public record MarkedText(String marked) {
   // Two letters that are none, which Unicode keeps for use within a program.
   private static final char BEGIN = '\ufdd0';
   private static final char END = '\ufdd1';
+  private static final int DAY = 1;
+  private static final int MONTH = 2;
+  private static final int NUMBER = 3;
   private static final Pattern MARKED =
       Pattern.compile(
-          BEGIN
-              + "(?:(?<day>\\d{4,}-\\d\\d-\\d\\d)|(?<month>\\d{4,}-\\d\\d)"
-              + "|(?<number>-?\\d+(?:\\.\\d+)?))"
-              + END);
+          BEGIN + "(?:(\\d{4,}-\\d\\d-\\d\\d)|(\\d{4,}-\\d\\d)|(-?\\d+(?:\\.\\d+)?))" + END);
   private static final Pattern MARKS = Pattern.compile("[" + BEGIN + END + "]");
 
   public MarkedText {
@@ -94,21 +95,17 @@ public record MarkedText(String marked) {
 
   /** The text with its numbers, months and days written in a way. */
   public String told(Way way) {
-    Matcher found = MARKED.matcher(marked);
-    StringBuilder told = new StringBuilder();
-    while (found.find()) {
-      found.appendReplacement(told, Matcher.quoteReplacement(written(found, way)));
-    }
-    return unmarked(found.appendTail(told).toString());
+    return unmarked(
+        MARKED.matcher(marked).replaceAll(found -> Matcher.quoteReplacement(written(found, way))));
   }
 
-  private static String written(Matcher found, Way way) {
-    if (found.group("day") != null) {
-      return way.day(LocalDate.parse(found.group("day")));
+  private static String written(MatchResult found, Way way) {
+    if (found.group(DAY) != null) {
+      return way.day(LocalDate.parse(found.group(DAY)));
     }
-    return found.group("month") != null
-        ? way.month(YearMonth.parse(found.group("month")))
-        : way.number(found.group("number"));
+    return found.group(MONTH) != null
+        ? way.month(YearMonth.parse(found.group(MONTH)))
+        : way.number(found.group(NUMBER));
   }
 
   public boolean isEmpty() {

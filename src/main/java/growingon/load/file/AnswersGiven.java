@@ -109,11 +109,6 @@ public final class AnswersGiven {
     return new Moved(moved);
   }
 
-  /** What the tables of a nursery were laid out with. */
-  public static AsLaidOut laidOut(Tables tables) {
-    return AsLaidOut.in(tables);
-  }
-
   /** What the grower has said that words mean. */
   public static OwnWords words(Tables tables) {
     List<OwnWords.Word> words = new ArrayList<>();

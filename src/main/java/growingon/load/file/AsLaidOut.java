@@ -1,5 +1,6 @@
 package growingon.load.file;
 
+import com.google.common.base.Splitter;
 import growingon.load.cell.Texts;
 import growingon.load.row.Heading;
 import growingon.load.row.Row;
@@ -39,10 +40,16 @@ public record AsLaidOut(Map<String, Map<List<String>, Map<String, String>>> tabl
   public static final AsLaidOut UNKNOWN = new AsLaidOut(Map.of());
 
   private static final String BETWEEN = " | ";
+  private static final Splitter PARTS = Splitter.on(BETWEEN);
 
   /** Columns by which the rows of a table are known. */
   public static List<String> knownBy(String table, Map<String, String> row) {
     return KNOWN_BY.getOrDefault(table, List.of(row.keySet().iterator().next()));
+  }
+
+  /** What a row of a table is known by. */
+  public static List<String> known(Row row, List<String> by) {
+    return by.stream().map(column -> row.cell(column).shown()).toList();
   }
 
   /** Rows of a table by what they are known by. */
@@ -56,13 +63,12 @@ public record AsLaidOut(Map<String, Map<List<String>, Map<String, String>>> tabl
   }
 
   /** What the tables of a nursery say of it. */
-  static AsLaidOut in(Tables tables) {
+  public static AsLaidOut in(Tables tables) {
     Map<String, Map<List<String>, Map<String, String>>> laidOut = new LinkedHashMap<>();
     for (Row row : tables.find(FORMAT).map(Table::rows).orElse(List.of())) {
       laidOut
           .computeIfAbsent(Texts.key(row.cell(TABLE).shown()), table -> new LinkedHashMap<>())
-          .computeIfAbsent(
-              List.of(row.cell(ROW).shown().split(" \\| ", -1)), known -> new LinkedHashMap<>())
+          .computeIfAbsent(PARTS.splitToList(row.cell(ROW).shown()), known -> new LinkedHashMap<>())
           .put(row.cell(COLUMN).shown(), row.cell(VALUE).shown());
     }
     return new AsLaidOut(laidOut);

@@ -50,7 +50,7 @@ record FollowsTheList(
   }
 
   private List<String> known(Row row) {
-    return by.stream().map(column -> row.cell(column).shown()).toList();
+    return AsLaidOut.known(row, by);
   }
 
   private boolean isAsLaidOut(Row row) {

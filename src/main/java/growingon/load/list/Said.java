@@ -52,7 +52,7 @@ public record Said(
         SiteSaid.of(files),
         AnswersGiven.moved(files.tables()),
         AnswersGiven.rows(files.tables()),
-        AnswersGiven.laidOut(files.tables()));
+        AsLaidOut.in(files.tables()));
   }
 
   Said and(Answer answer) {

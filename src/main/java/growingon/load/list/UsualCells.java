@@ -42,7 +42,7 @@ final class UsualCells {
     Map<List<String>, Map<String, String>> known = AsLaidOut.known(name, laidOut);
     boolean settings = name.equals(SettingsReader.FORMAT.name());
     for (Row row : there.rows()) {
-      List<String> called = by.stream().map(column -> row.cell(column).shown()).toList();
+      List<String> called = AsLaidOut.known(row, by);
       known
           .getOrDefault(called, Map.of())
           .forEach(

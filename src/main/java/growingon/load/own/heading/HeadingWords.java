@@ -28,7 +28,6 @@ import org.apache.commons.text.similarity.LevenshteinDistance;
  */
 public final class HeadingWords {
   private static final int LONGEST = 200;
-
   private static final int SHORTEST_NEAR = 5;
 
   /** Letters that a shortened heading must have. */

@@ -179,13 +179,7 @@ public record PlantText(
   /** Yew - old hedge is Yew; Hornbeam - Japanese is no Hornbeam. */
   public static String withoutRemark(String called, PlantMatch match) {
     int dash = called.indexOf(" - ");
-    boolean same =
-        dash > 0
-            && match.isKnown()
-            && PlantNames.shipped()
-                .find(called.substring(0, dash), "")
-                .taxon()
-                .equals(match.taxon());
+    boolean same = dash > 0 && PlantNames.shipped().means(called.substring(0, dash), match);
     return same ? called.substring(0, dash) : called;
   }
 }

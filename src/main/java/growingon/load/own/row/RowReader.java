@@ -241,9 +241,7 @@ final class RowReader {
   /** A species by its epithet alone is called with its genus. */
   private static String calledAs(Draft draft, String genusCell, String genus) {
     String called = PlantText.called(draft.ownName);
-    boolean whole =
-        draft.match.isKnown()
-            && PlantNames.shipped().find(called, "").taxon().equals(draft.match.taxon());
+    boolean whole = PlantNames.shipped().means(called, draft.match);
     if (whole || genus.isEmpty()) {
       return PlantText.withoutRemark(called, draft.match);
     }

@@ -349,16 +349,18 @@ final class RowSizes {
   }
 
   private static void age(Filled cell, Draft draft) {
-    if (NUMBER_ALONE.matcher(cell.text()).matches()) {
-      int years = (int) Math.rint(Double.parseDouble(cell.text().replace(',', '.')));
+    String text = cell.text();
+    boolean alone = NUMBER_ALONE.matcher(text).matches();
+    if (alone) {
+      int years = (int) Math.rint(Double.parseDouble(text.replace(',', '.')));
       if (years < 100) {
         draft.size.age(years);
       }
-      draft.note(cell.head().heading() + " " + cell.text());
-    } else if (YEARS_AND_MORE.matcher(cell.text()).matches()) {
-      draft.note(cell.head().heading() + " " + cell.text());
+    }
+    if (alone || YEARS_AND_MORE.matcher(text).matches()) {
+      draft.note(cell.head().heading() + " " + text);
     } else {
-      SizeGrammar.readSize(cell.text(), draft.size);
+      SizeGrammar.readSize(text, draft.size);
     }
   }
 

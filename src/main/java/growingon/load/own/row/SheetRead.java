@@ -251,9 +251,8 @@ public final class SheetRead {
             titleKeys(head),
             TitleAbove.of(sheet, head, from, to),
             counted.filter(month -> holds(month, reader, values)));
-    List<SheetRow> listed = headed(own0, reads);
-    besides(own0, reads);
-    block.read(listed);
+    tellBeside(own0, lastHeaded(reads));
+    block.read(headed(own0, lastHeaded(reads)));
     take(block);
   }
 
@@ -288,34 +287,33 @@ public final class SheetRead {
   /**
    * Columns without a heading that stand behind the last one with a heading are a table beside it.
    */
-  private static List<SheetRow> headed(List<SheetRow> rows, List<HeadingRead> reads) {
-    int last = reads.stream().mapToInt(HeadingRead::column).max().orElse(0);
+  private static List<SheetRow> headed(List<SheetRow> rows, int last) {
     return rows.stream()
         .map(row -> row.between(0, last + 1))
         .filter(row -> !row.cells().isEmpty())
         .toList();
   }
 
+  private static int lastHeaded(List<HeadingRead> reads) {
+    return reads.stream().mapToInt(HeadingRead::column).max().orElse(0);
+  }
+
   /** One line for what stands beside the list without a heading. */
-  private void besides(List<SheetRow> rows, List<HeadingRead> reads) {
-    int last = reads.stream().mapToInt(HeadingRead::column).max().orElse(0);
-    Map<Integer, String> beside = new TreeMap<>();
-    for (SheetRow row : rows) {
-      row.cells()
-          .forEach(
-              (column, cell) -> {
-                if (column > last) {
-                  beside.putIfAbsent(row.number(), cell.text());
-                }
-              });
-    }
+  private void tellBeside(List<SheetRow> rows, int last) {
+    List<SheetRow> beside =
+        rows.stream()
+            .map(row -> row.between(last + 1, Integer.MAX_VALUE))
+            .filter(row -> !row.cells().isEmpty())
+            .toList();
     if (!beside.isEmpty()) {
-      int row = beside.keySet().iterator().next();
-      String rowsOf = MarkedText.number(beside.size()) + (beside.size() == 1 ? " row" : " rows");
+      SheetRow first = beside.get(0);
       notices.add(
           sheet.said(
               "what stands beside the list without a heading is not read (%s, as in row %d, \"%s\"); a heading such as note makes it a part of the list"
-                  .formatted(rowsOf, row, MarkedText.asItIs(beside.get(row)))));
+                  .formatted(
+                      MarkedText.number(beside.size()) + (beside.size() == 1 ? " row" : " rows"),
+                      first.number(),
+                      MarkedText.asItIs(first.text(first.cells().firstKey())))));
     }
   }
 
