@@ -48,6 +48,11 @@ public record PlantMatch(Optional<String> taxon, How how, List<String> candidate
     return taxon.isPresent();
   }
 
+  /** Whether a name by itself means the same taxon. */
+  public boolean isMeantBy(String name) {
+    return isKnown() && PlantNames.shipped().find(name, "").taxon().equals(taxon);
+  }
+
   /** Whether the name is a plant's at all, as far as the library can tell. */
   public boolean isPlant() {
     return isKnown() || how == How.OPEN || !genus.isEmpty();

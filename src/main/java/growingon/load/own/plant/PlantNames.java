@@ -126,11 +126,6 @@ public final class PlantNames {
     return found.get(name + '\n' + genus, key -> looked(name, genus));
   }
 
-  /** Whether a name by itself is the taxon of a match. */
-  public boolean means(String name, PlantMatch match) {
-    return match.isKnown() && find(name, "").taxon().equals(match.taxon());
-  }
-
   private PlantMatch looked(String name, String genus) {
     PlantMatch match = byName(name, genus);
     return CultivarNames.shipped()

@@ -179,7 +179,7 @@ public record PlantText(
   /** Yew - old hedge is Yew; Hornbeam - Japanese is no Hornbeam. */
   public static String withoutRemark(String called, PlantMatch match) {
     int dash = called.indexOf(" - ");
-    boolean same = dash > 0 && PlantNames.shipped().means(called.substring(0, dash), match);
+    boolean same = dash > 0 && match.isMeantBy(called.substring(0, dash));
     return same ? called.substring(0, dash) : called;
   }
 }

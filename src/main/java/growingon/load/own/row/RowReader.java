@@ -241,7 +241,7 @@ final class RowReader {
   /** A species by its epithet alone is called with its genus. */
   private static String calledAs(Draft draft, String genusCell, String genus) {
     String called = PlantText.called(draft.ownName);
-    boolean whole = PlantNames.shipped().means(called, draft.match);
+    boolean whole = draft.match.isMeantBy(called);
     if (whole || genus.isEmpty()) {
       return PlantText.withoutRemark(called, draft.match);
     }
