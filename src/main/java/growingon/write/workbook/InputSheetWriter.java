@@ -20,7 +20,6 @@ import org.apache.poi.ss.usermodel.Row;
 import org.apache.poi.ss.util.CellRangeAddress;
 import org.apache.poi.ss.util.CellRangeAddressList;
 import org.apache.poi.xssf.streaming.SXSSFSheet;
-import org.apache.poi.xssf.streaming.SXSSFWorkbook;
 import org.apache.poi.xssf.usermodel.XSSFSheet;
 import org.openxmlformats.schemas.spreadsheetml.x2006.main.CTCol;
 
@@ -186,7 +185,7 @@ final class InputSheetWriter {
 
   /** A sheet so long that its first rows are written before its last is closed row by row. */
   private boolean isLong() {
-    return sheet.rows().size() >= SXSSFWorkbook.DEFAULT_WINDOW_SIZE;
+    return sheet.rows().size() >= SteadyWorkbook.ROWS_HELD;
   }
 
   private void close(int index) {

@@ -28,7 +28,7 @@ import org.apache.poi.xssf.usermodel.XSSFWorkbook;
  */
 final class SteadyWorkbook extends SXSSFWorkbook {
   private static final int QUICK = 2;
-  private static final int ROWS_HELD = 50;
+  static final int ROWS_HELD = 50;
   private static final LocalDateTime EPOCH = LocalDateTime.of(2000, 1, 1, 0, 0);
 
   SteadyWorkbook(String title) {
