@@ -194,4 +194,24 @@ class FollowsTheListTest {
   private static String ofTable(String table, List<String> figures) {
     return figures.stream().filter(each -> each.startsWith(table + "[")).findFirst().orElseThrow();
   }
+
+  /** Nobody but the grower knows which column counts; once said, it is the plan of that list. */
+  @Test
+  void number_thatNoHeadingIsSurely_isAskedForInOwnWords() throws IOException {
+    String good = "Plant,Size,Good,Poor\nField maple,C3,240,4\nHornbeam,C10,130,2\n";
+    Files.writeString(list, good);
+    Ran ran = Ran.of("start", folder.resolve("asked").toString(), "--from", list.toString());
+    assertThat(ran.code()).isZero();
+    assertThat(ran.out())
+        .startsWith(
+            "Do this first: which heading of stock.csv is the number of plants, Good or Poor?");
+    Ran stopped = Ran.of("plan", folder.resolve("asked").toString());
+    assertThat(stopped.code()).isEqualTo(3);
+    assertThat(stopped.err()).contains("no column is the number of plants; is it Good or Poor?");
+    change("asked", book -> type(book, "own words", "Good", "ours", "quantity"));
+    List<String> asked = planned("asked");
+    Files.writeString(list, good.replace("Good", "Qty"));
+    start("plain");
+    assertThat(asked).isEqualTo(planned("plain"));
+  }
 }

@@ -90,6 +90,29 @@ public final class OwnNursery {
    */
   public static Optional<OwnNursery> read(
       OwnLists files, Said said, String name, YearMonth firstMonth, Findings findings) {
+    return readAll(files, said, name, firstMonth, findings).filter(own -> !findings.hasErrors());
+  }
+
+  /**
+   * The same of lists of which nobody has said anything yet. Where all that is wrong is that no
+   * column is surely the number of plants it is there all the same, so that this can be asked.
+   */
+  public static Optional<OwnNursery> begin(
+      OwnLists files, String name, YearMonth firstMonth, Findings findings) {
+    return readAll(files, Said.NOTHING, name, firstMonth, findings)
+        .filter(
+            own ->
+                findings.problems().stream().filter(Problem::isError).count()
+                    == own.withoutNumber().size());
+  }
+
+  /** Lists none of whose columns is surely the number of plants. */
+  public List<ListRead> withoutNumber() {
+    return lists.stream().filter(ListProblems::lacksNumber).toList();
+  }
+
+  private static Optional<OwnNursery> readAll(
+      OwnLists files, Said said, String name, YearMonth firstMonth, Findings findings) {
     OwnNursery nursery = new OwnNursery(findings, said, name, firstMonth);
     OwnWords words = said.words();
     Site site = said.site().site();
@@ -115,7 +138,7 @@ public final class OwnNursery {
     }
     nursery.settle();
     nursery.ask();
-    return findings.hasErrors() ? Optional.empty() : Optional.of(nursery);
+    return Optional.of(nursery);
   }
 
   private void add(ListRead asNamed) {

@@ -68,6 +68,9 @@ final class ByCells {
     if (cells.all(column, CellKinds::mayBeMoney)) {
       offered.addAll(List.of("unit cost", "row cost", "selling price"));
     }
+    if (!has("quantity") && cells.all(column, CellKinds::isCount)) {
+      offered.add(0, "quantity");
+    }
     return offered;
   }
 
