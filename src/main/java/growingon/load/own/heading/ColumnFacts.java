@@ -120,6 +120,13 @@ public final class ColumnFacts {
         .anyMatch(cell -> cell.text().matches("['‘\"“].*"));
   }
 
+  /** Whether the numbers of a column are parts of one: 0.8 for 80 %. */
+  public boolean isShare(int column) {
+    List<Double> values = bare(column);
+    return values.stream().allMatch(each -> each <= 1)
+        && values.stream().anyMatch(each -> each > 0 && each < 1);
+  }
+
   /** A title says that a row without a number is one plant. */
   public void treeARow() {
     treeARow = true;

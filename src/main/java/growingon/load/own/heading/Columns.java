@@ -7,6 +7,7 @@ import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Meaning;
+import growingon.load.own.text.MonthText;
 import growingon.load.own.text.Units;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -82,7 +83,7 @@ public final class Columns {
     columns.settleUnheaded();
     columns.settleRanks();
     columns.settleNumber();
-    return List.copyOf(VatRates.settled(columns.reads, columns.cells, own));
+    return List.copyOf(VatRates.settled(Sorts.settled(columns.reads, body), columns.cells, own));
   }
 
   private void add(int column, String heading) {
@@ -150,6 +151,10 @@ public final class Columns {
   /** A list without numbers, whose rows are one plant each. */
   public static final String PLANT_A_ROW = "plant a row";
 
+  /** Months beside that of the arrival. */
+  private static final Set<String> MONTHS =
+      Set.of("counted", "root work", "training since", "not before");
+
   private static final String A_PLANT_A_ROW = "a plant a row";
 
   public static final int PLANT_A_ROW_COLUMN = 1_000_000;
@@ -195,12 +200,24 @@ public final class Columns {
         choose(i, "arrived");
       } else if (read.is("place") && !has("pot") && byCells.arePots(read.column())) {
         choose(i, "pot");
+      } else if (MONTHS.contains(read.ours()) && hasNoMonths(read)) {
+        String why = "its cells are no months";
+        List<String> choices = List.of(read.ours(), "note");
+        reads.set(i, read.as(Meaning.OPEN, "", How.OPEN, why).offering(choices));
       } else if (read.is("form")
           && cells.most(read.column(), cell -> Shapes.ALL.contains(Keys.of(cell.text())))) {
         choose(i, "habit");
       }
     }
     settlePrices();
+  }
+
+  private boolean hasNoMonths(HeadingRead read) {
+    return read.how() != How.YOURS
+        && read.rows() > 0
+        && !own.list().isOffers()
+        && cells.of(read.column()).stream()
+            .noneMatch(cell -> MonthText.isMonth(cell) || MonthText.isNow(cell));
   }
 
   private void choose(int index, String ours) {

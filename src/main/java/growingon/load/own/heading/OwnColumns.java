@@ -20,7 +20,8 @@ final class OwnColumns {
       all.put(name, "");
     }
     for (String name :
-        "quantity;kept;reserved;sold;lost;per pack;packs;least;multiple".split(";")) {
+        "quantity;kept;reserved;sold;lost;per pack;packs;least;multiple;number of firsts;number of seconds"
+            .split(";")) {
       all.put(name, "count");
     }
     for (String name : "unit cost;row cost;selling price".split(";")) {

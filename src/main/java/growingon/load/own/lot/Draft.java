@@ -9,6 +9,7 @@ import growingon.load.own.text.Keys;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -54,6 +55,10 @@ public final class Draft {
   public OptionalInt multiple = OptionalInt.empty();
   public final NavigableMap<Integer, Double> breaks = new TreeMap<>();
   public int takenOff;
+
+  /** By heading of the stock table, as its cells are written. */
+  public final Map<String, String> stated = new TreeMap<>();
+
   public final List<String> aboutTexts = new ArrayList<>();
   public final List<String> notes = new ArrayList<>();
   public final List<Question> questions = new ArrayList<>();
@@ -157,6 +162,7 @@ public final class Draft {
         passport,
         origin,
         String.join("; ", notes),
-        new Terms(sizeText, least, multiple, breaks));
+        new Terms(sizeText, least, multiple, breaks),
+        new Stated(stated));
   }
 }

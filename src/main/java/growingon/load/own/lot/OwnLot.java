@@ -22,6 +22,7 @@ import java.util.function.Consumer;
  * @param years age that the list states
  * @param standard whether it says that the trees are standards
  * @param terms on which a supplier offers them; none for plants that stand in the nursery
+ * @param stated what the list states in other columns of the stock table
  */
 public record OwnLot(
     String sheet,
@@ -52,7 +53,8 @@ public record OwnLot(
     String passport,
     String origin,
     String note,
-    Terms terms) {
+    Terms terms,
+    Stated stated) {
 
   /** Whether its name bears a cultivar in quotes. */
   public boolean isClone() {

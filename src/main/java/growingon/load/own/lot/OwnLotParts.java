@@ -36,6 +36,7 @@ final class OwnLotParts {
   String origin;
   String note;
   Terms terms;
+  Stated stated;
 
   /** Those of a lot. */
   OwnLotParts(OwnLot of) {
@@ -68,6 +69,7 @@ final class OwnLotParts {
     this.origin = of.origin();
     this.note = of.note();
     this.terms = of.terms();
+    this.stated = of.stated();
   }
 
   /** The lot that they make. */
@@ -101,6 +103,7 @@ final class OwnLotParts {
         passport,
         origin,
         note,
-        terms);
+        terms,
+        stated);
   }
 }

@@ -15,6 +15,7 @@ import growingon.load.own.plant.PlantText;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.size.SizeGrammar;
+import growingon.load.own.stated.StatedCells;
 import growingon.load.own.text.BoughtText;
 import growingon.load.own.text.CountText;
 import growingon.load.own.text.Keys;
@@ -57,6 +58,7 @@ final class RowReader {
   private final RowCounts counts;
   private final RowPrices prices;
   private final RowTerms terms;
+  private final StatedCells stated;
 
   RowReader(
       String sheet,
@@ -74,6 +76,7 @@ final class RowReader {
     this.sizes = new RowSizes(this.heads, facts, site, own);
     this.counts = new RowCounts(this.heads, own, soldOff, facts);
     this.terms = new RowTerms(this.heads);
+    this.stated = new StatedCells(this.heads, facts, site.south());
     this.prices = new RowPrices(this.heads, own, currencies);
   }
 
@@ -94,6 +97,9 @@ final class RowReader {
     sizes.settle(draft);
     if (own.list().isOffers()) {
       terms.read(row, draft);
+      stated.readOffer(row, draft);
+    } else {
+      stated.read(row, draft);
     }
     return draft;
   }
@@ -120,6 +126,7 @@ final class RowReader {
     prices.read(row, draft);
     words(row, draft);
     sizes.settle(draft);
+    stated.read(row, draft);
     return draft;
   }
 

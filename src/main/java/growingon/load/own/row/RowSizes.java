@@ -79,6 +79,7 @@ final class RowSizes {
     heads.each(row, "trunk mm", cell -> trunk(cell, draft));
     heads.each(row, "girth cm", cell -> girth(cell, draft));
     heads.each(row, "height cm", cell -> height(cell, draft));
+    heads.each(row, "height left mm", cell -> height(cell, draft));
     heads.each(row, "height x width", cell -> SizeGrammar.readSize(cell.text(), draft.size));
     heads.each(row, "size", cell -> size(cell, draft));
     bounds(row, draft);

@@ -35,6 +35,13 @@ public record MonthText(Optional<Boolean> dayFirst, boolean south) {
     {"november", "novembre", "noviembre"},
     {"december", "dezember", "decembre", "dicembre", "diciembre"},
   };
+
+  /** In place of a month from which on something is so. */
+  private static final Set<String> NOW =
+      Set.of(
+          "now", "ready", "yes", "y", "x", "ja", "jetzt", "sofort", "fertig", "oui", "pret", "nu",
+          "klaar", "si", "pronto", "pronta", "lista", "listo");
+
   private static final Map<Month, Set<String>> SEASONS =
       Map.of(
           Month.APRIL,
@@ -115,6 +122,11 @@ public record MonthText(Optional<Boolean> dayFirst, boolean south) {
   public static boolean isMonth(SheetCell cell) {
     Read<YearMonth> read = new MonthText(Optional.empty(), false).of(cell);
     return read.value().isPresent() || read.ask().startsWith("is it");
+  }
+
+  /** Whether a cell says that something is so already. */
+  public static boolean isNow(SheetCell cell) {
+    return NOW.contains(Keys.of(cell.text()));
   }
 
   public Read<YearMonth> of(SheetCell cell) {

@@ -16,7 +16,8 @@ public final class Units {
   /** Of months: their cells are weeks of a year, 12/24. */
   public static final String WEEK = "week";
 
-  private static final List<String> MONTHS = List.of("arrived", "potted", "not before");
+  private static final List<String> MONTHS =
+      List.of("arrived", "potted", "not before", "counted", "root work", "training since");
 
   /** Behind a heading they say that its money is without VAT. */
   private static final List<String> WITHOUT_VAT =
@@ -68,7 +69,9 @@ public final class Units {
           "packs",
           "per pack",
           "least",
-          "multiple");
+          "multiple",
+          "number of firsts",
+          "number of seconds");
 
   private Units() {}
 

@@ -223,7 +223,7 @@ public final class UsualNursery {
     stands(lot, row);
     if (lot.potLitres().isPresent()) {
       lot.potted()
-          .filter(month -> !month.isAfter(firstMonth) && !month.isBefore(arrived(lot)))
+          .filter(month -> !month.isAfter(firstMonth))
           .ifPresent(month -> row.put("potted", month.toString()));
     }
     if (UsualRoutes.isTraining(route(lot))) {
@@ -238,6 +238,7 @@ public final class UsualNursery {
     lot.unitCost()
         .ifPresent(cost -> row.put("unit cost", PotSize.plain(Math.rint(cost * 1e4) / 1e4)));
     papers(lot, row);
+    lot.stated().put(row, arrived(lot), firstMonth);
     return row;
   }
 
@@ -273,10 +274,15 @@ public final class UsualNursery {
     }
   }
 
-  /** The stated arrival, the month before the plan at the latest; else a year before it. */
+  /**
+   * The stated arrival, the month before the plan at the latest; else a year before it, or when the
+   * plants were counted, if that was earlier.
+   */
   YearMonth arrived(OwnLot lot) {
     YearMonth latest = firstMonth.minusMonths(1);
-    YearMonth stated = lot.arrived().orElse(firstMonth.minusMonths(12));
+    YearMonth usual = firstMonth.minusMonths(12);
+    YearMonth by = lot.stated().counted().filter(usual::isAfter).orElse(usual);
+    YearMonth stated = lot.arrived().orElse(by);
     return stated.isAfter(latest) ? latest : stated;
   }
 
@@ -336,6 +342,7 @@ public final class UsualNursery {
     offer.quantity().ifPresent(number -> row.put("most", Integer.toString(number)));
     stands(offer, row);
     papers(offer, row);
+    row.putAll(offer.stated().cells());
     return row;
   }
 

@@ -90,9 +90,12 @@ final class UsualPlaces {
     double sum = 0;
     for (OwnLot lot : lots) {
       double plants = lot.quantity().orElse(0);
-      if (lot.potLitres().isPresent()) {
+      if (lot.stated().plantsAM2().isPresent()) {
+        sum += plants / lot.stated().plantsAM2().getAsDouble();
+      } else if (lot.potLitres().isPresent()) {
         double litres = lot.potLitres().getAsDouble();
-        double side = new PotSize("", litres).topMm() + (litres < LARGE_POT ? 0 : GAP_MM);
+        double usual = litres < LARGE_POT ? 0 : GAP_MM;
+        double side = new PotSize("", litres).topMm() + lot.stated().gapMm().orElse(usual);
         sum += plants * side * side / 1e6;
       } else {
         sum += plants / plantsAM2(lot, UsualNursery.trunkMm(lot));
