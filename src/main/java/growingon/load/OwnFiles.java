@@ -177,10 +177,24 @@ record OwnFiles(NurseryFiles nursery, Optional<OwnNursery> own, List<Path> today
     }
   }
 
-  /** Files that a name with a star matches; of those saved at one time the last by name first. */
+  /**
+   * Files that a name with a star matches, by the months that their names say where all say one: a
+   * copy or an old list saved again is no newer for that. Else as they were saved, of those saved
+   * at one time the last by name first.
+   */
   private static Stream<Path> newestFirst(Path folder, String path) {
-    return matching(folder, path).stream()
-        .sorted(Comparator.comparing(OwnFiles::saved).thenComparing(Path::toString).reversed());
+    List<Path> files = matching(folder, path);
+    Comparator<Path> saved = Comparator.comparing(OwnFiles::saved).thenComparing(Path::toString);
+    boolean dated = files.stream().allMatch(file -> month(file).isPresent());
+    Comparator<Path> newest =
+        dated
+            ? Comparator.comparing((Path file) -> month(file).orElseThrow()).thenComparing(saved)
+            : saved;
+    return files.stream().sorted(newest.reversed());
+  }
+
+  private static Optional<YearMonth> month(Path file) {
+    return OwnFile.monthSaid(file.getFileName().toString());
   }
 
   private static List<Path> matching(Path folder, String path) {

@@ -270,6 +270,20 @@ class ListsAsKeptTest {
     assertThat(growingon.load.OlderLists.of(mine, Optional.empty())).hasSize(1);
   }
 
+  /** A copy, or an old list that was saved again, is no newer for that. */
+  @Test
+  void newestList_isThatOfTheLatestMonthInItsName() throws IOException {
+    Path november = written("Stock Nov 26.csv", "Plant,Size,Qty\nHornbeam,C5,40\n");
+    Path october = written("Stock Oct 26.csv", "Plant,Size,Qty\nHornbeam,C5,50\n");
+    Files.setLastModifiedTime(november, java.nio.file.attribute.FileTime.fromMillis(0));
+    Path mine = Files.createDirectories(folder.resolve("mine"));
+    Files.writeString(
+        mine.resolve("own words.csv"), "kind,yours,ours\nlist,../x.csv,../Stock *.csv\n");
+    Files.writeString(mine.resolve("plan.json"), "{}");
+    assertThat(growingon.load.OlderLists.of(mine, Optional.empty()))
+        .containsExactly(october.getFileName().toString());
+  }
+
   @Test
   void lastYear_inToFill_scalesUsualUnitsAndPrices() throws IOException {
     Path list = written("stock.csv", "Plant,Size,Qty\nHornbeam,C10,600\nBeech,C5,300\n");
