@@ -4,8 +4,10 @@ import growingon.nursery.lot.Lot;
 import growingon.report.build.FilledSheet;
 import growingon.report.build.TableOf;
 import growingon.report.figures.Context;
+import growingon.report.model.Kind;
 import growingon.report.model.Rows;
 import growingon.report.model.Sheet;
+import growingon.whole.WholeLot;
 import java.util.List;
 
 /** What stands on the labels of the benches, a row a lot, to be merged into a sheet of labels. */
@@ -16,17 +18,22 @@ public final class LabelsSheet {
     return FilledSheet.of(
         "Labels",
         List.of("A row a lot: let a word processor merge them into a sheet of labels."),
-        TableOf.<Lot>table("bench-labels", "Bench labels")
-            .text("lot", Lot::name)
-            .text("species", Lot::species)
-            .text("place", lot -> lot.standing().place().orElse(null))
-            .text("passport", lot -> Rows.text(lot.papers().passport()))
-            .month("potted", lot -> lot.potting().potted().orElse(null))
+        TableOf.<WholeLot>table("bench-labels", "Bench labels")
+            .text("lot", each -> lot(each).name())
+            .text("species", each -> lot(each).species())
+            .text("pot", each -> lot(each).potting().pot().orElse(null))
+            .column("plants", "", Kind.PLANTS, WholeLot::standingAtStart)
+            .text("place", each -> lot(each).standing().place().orElse(null))
+            .text("passport", each -> Rows.text(lot(each).papers().passport()))
+            .month("potted", each -> lot(each).potting().potted().orElse(null))
             .of(
                 context.whole().lots().stream()
                     .filter(each -> each.standingAtStart() > 0)
-                    .map(each -> each.history().lot())
-                    .filter(lot -> lot.purchase().isEmpty())
+                    .filter(each -> lot(each).purchase().isEmpty())
                     .toList()));
+  }
+
+  private static Lot lot(WholeLot each) {
+    return each.history().lot();
   }
 }
