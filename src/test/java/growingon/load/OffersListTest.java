@@ -161,4 +161,30 @@ class OffersListTest {
     assertThat(read.lots()).hasSize(1);
     assertThat(read.asked().get(0).row()).isEqualTo(2);
   }
+
+  /** What a shop is to ask is not what a plant costs here, with or without VAT. */
+  @Test
+  void retailPrice_besideThatOfTheTrade_isANote() throws IOException {
+    OwnLot lot =
+        read("Plant,Pot,Available,Trade ea ex GST,RRP inc GST\nAcer campestre,10L,40,12.50,29.95\n")
+            .lots()
+            .get(0);
+    assertThat(lot.unitCost()).hasValue(12.5);
+    assertThat(lot.note()).isEqualTo("RRP inc GST 29.95");
+  }
+
+  @Test
+  void retailPrice_alone_isTaken_withANod() throws IOException {
+    ListRead read = read("Plant,Pot,Available,RRP\nAcer campestre,10L,40,29.95\n");
+    assertThat(read.lots().get(0).unitCost()).hasValue(29.95);
+    assertThat(read.headings().get(3).how()).isEqualTo(HeadingRead.How.LIKELY);
+  }
+
+  @Test
+  void oneBreak_besideThePriceOfOne_isAPriceFromThere() throws IOException {
+    OwnLot lot =
+        read("Plant,Pot,Available,Price,10+ ea\nAcer campestre,10L,40,12.50,11.00\n").lots().get(0);
+    assertThat(lot.unitCost()).hasValue(12.5);
+    assertThat(lot.terms().breaks()).containsExactly(Map.entry(10, 11.0));
+  }
 }

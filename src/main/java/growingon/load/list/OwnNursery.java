@@ -40,6 +40,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
 import java.util.function.BiFunction;
+import java.util.function.Function;
 import java.util.stream.Stream;
 
 /**
@@ -246,16 +247,18 @@ public final class OwnNursery {
 
   /** Lots of which the lists have no exact number. */
   public Set<String> uncounted() {
-    Set<String> lots = new LinkedHashSet<>();
-    ofStock().forEach(list -> lots.addAll(list.uncounted()));
-    return lots;
+    return ofAll(ListRead::uncounted);
   }
 
   /** Lots whose trunks the lists do not state. */
   public Set<String> unmeasured() {
-    Set<String> lots = new LinkedHashSet<>();
-    ofStock().forEach(list -> lots.addAll(list.unmeasured()));
-    return lots;
+    return ofAll(ListRead::unmeasured);
+  }
+
+  private Set<String> ofAll(Function<ListRead, Set<String>> lotsOf) {
+    Set<String> all = new LinkedHashSet<>();
+    ofStock().forEach(list -> all.addAll(lotsOf.apply(list)));
+    return all;
   }
 
   /** The lists as read, for the report. */

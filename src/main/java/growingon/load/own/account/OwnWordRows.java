@@ -9,7 +9,7 @@ import growingon.load.own.lot.OwnLot;
 import growingon.load.own.row.ListRead;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Meaning;
-import growingon.load.own.usual.UsualNursery;
+import growingon.load.own.text.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -110,7 +110,7 @@ final class OwnWordRows {
     }
     return Evergreens.isKind(standIn)
         ? "which one? " + standIn + " till then"
-        : "of the genus " + UsualNursery.capital(standIn);
+        : "of the genus " + Words.capital(standIn);
   }
 
   private List<List<String>> names() {

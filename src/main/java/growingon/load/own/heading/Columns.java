@@ -12,7 +12,6 @@ import growingon.load.own.text.Units;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -77,7 +76,9 @@ public final class Columns {
     int number = sheet.rows().get(row.lastIndex()).number();
     Columns columns = new Columns(sheet.name(), number, body, own);
     row.texts().subMap(from, to).forEach(columns::add);
-    columns.settleBreaks();
+    if (own.list().isOffers()) {
+      PriceBreaks.settle(columns.reads);
+    }
     columns.settleOpen();
     columns.settleNames();
     columns.settleUnheaded();
@@ -151,6 +152,9 @@ public final class Columns {
   /** A list without numbers, whose rows are one plant each. */
   public static final String PLANT_A_ROW = "plant a row";
 
+  /** Not what a plant costs or is to fetch; it goes to the note. */
+  private static final String OTHER_PRICE = "other price";
+
   /** Months beside that of the arrival. */
   private static final Set<String> MONTHS =
       Set.of("counted", "root work", "training since", "not before");
@@ -164,18 +168,6 @@ public final class Columns {
 
   private boolean has(String ours) {
     return reads.stream().anyMatch(each -> each.is(ours));
-  }
-
-  private void settleBreaks() {
-    if (own.list().isOffers()) {
-      Map<Integer, Integer> breaks = PriceBreaks.of(reads);
-      reads.replaceAll(
-          read ->
-              breaks.containsKey(read.column()) && read.how() != How.YOURS
-                  ? read.as(
-                      PriceBreaks.ours(breaks.get(read.column())), Units.MONEY, How.CERTAIN, "")
-                  : read);
-    }
   }
 
   private void settleOpen() {
@@ -238,6 +230,15 @@ public final class Columns {
         choose(i, has("unit cost") ? "selling price" : "unit cost");
       }
     }
+    if (own.list().isOffers() && !has("unit cost")) {
+      firstOf(OTHER_PRICE).ifPresent(this::takeOnlyPrice);
+    }
+  }
+
+  /** What a supplier would have others pay is what they ask for where they say nothing else. */
+  private void takeOnlyPrice(int index) {
+    HeadingRead read = reads.get(index);
+    reads.set(index, read.as("unit cost", read.unit(), How.LIKELY, "no other price is there"));
   }
 
   /** Variety, common name and genus are the species where nothing else is. */
@@ -394,7 +395,7 @@ public final class Columns {
   private void giveWay(int index, String to) {
     HeadingRead read = reads.get(index);
     String other =
-        read.is("species") ? "common name" : read.is("selling price") ? "other price" : "note";
+        read.is("species") ? "common name" : read.is("selling price") ? OTHER_PRICE : "note";
     reads.set(index, read.as(other, read.unit(), read.how(), to + " says it; kept in the note"));
   }
 

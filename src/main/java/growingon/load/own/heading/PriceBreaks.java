@@ -1,5 +1,7 @@
 package growingon.load.own.heading;
 
+import growingon.load.own.heading.HeadingRead.How;
+import growingon.load.own.text.Units;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -35,11 +37,6 @@ public final class PriceBreaks {
     }
   }
 
-  /** What a column is that holds prices from a number on. */
-  static String ours(int from) {
-    return OURS + from;
-  }
-
   /** From which number on the prices of a column hold, if it is one of breaks. */
   public static OptionalInt from(HeadingRead head) {
     return isOne(head.ours())
@@ -52,12 +49,28 @@ public final class PriceBreaks {
     return ours.startsWith(OURS) && ours.substring(OURS.length()).matches("\\d{1,6}");
   }
 
-  /** From which number on the prices of columns hold, by column; empty if they are no breaks. */
-  static Map<Integer, Integer> of(List<HeadingRead> heads) {
+  /** Takes columns for prices from a number on, unless the grower says otherwise. */
+  static void settle(List<HeadingRead> heads) {
+    Map<Integer, Integer> breaks = of(heads);
+    heads.replaceAll(
+        head ->
+            breaks.containsKey(head.column()) && head.how() != How.YOURS
+                ? head.as(OURS + breaks.get(head.column()), Units.MONEY, How.CERTAIN, "")
+                : head);
+  }
+
+  /**
+   * From which number on the prices of columns hold, by column; empty if they are no breaks. Beside
+   * the price of one, one break is enough.
+   */
+  private static Map<Integer, Integer> of(List<HeadingRead> heads) {
+    boolean priced = heads.stream().filter(head -> head.is("unit cost")).count() == 1;
     List<Step> steps = new ArrayList<>();
-    heads.forEach(head -> step(head).ifPresent(steps::add));
+    heads.stream()
+        .filter(head -> !priced || isStep(head))
+        .forEach(head -> step(head).ifPresent(steps::add));
     steps.sort(Comparator.comparing(Step::from));
-    boolean adjoin = steps.size() > 1;
+    boolean adjoin = steps.size() > (priced ? 0 : 1);
     for (int i = 1; i < steps.size(); i++) {
       adjoin &= steps.get(i - 1).adjoins(steps.get(i));
       adjoin &= steps.get(i - 1).from < steps.get(i).from;

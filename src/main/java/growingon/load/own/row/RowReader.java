@@ -23,6 +23,7 @@ import growingon.load.own.text.MonthText;
 import growingon.load.own.text.OfferMonth;
 import growingon.load.own.text.Read;
 import growingon.load.own.text.Units;
+import growingon.load.own.text.Words;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
@@ -255,13 +256,7 @@ final class RowReader {
     return draft
         .match
         .taxon()
-        .orElse((genusCell.isEmpty() ? capital(genus) : genusCell) + " " + called);
-  }
-
-  private static String capital(String word) {
-    return word.isEmpty()
-        ? word
-        : word.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + word.substring(1);
+        .orElse((genusCell.isEmpty() ? Words.capital(genus) : genusCell) + " " + called);
   }
 
   private static void doubt(Draft draft) {

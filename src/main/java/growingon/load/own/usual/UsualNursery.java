@@ -6,6 +6,7 @@ import growingon.load.own.lot.OwnLot;
 import growingon.load.own.lot.UsualTrunk;
 import growingon.load.own.size.PotSize;
 import growingon.load.own.text.Keys;
+import growingon.load.own.text.Words;
 import growingon.nursery.library.Library;
 import growingon.nursery.library.Match;
 import growingon.nursery.time.Hemisphere;
@@ -170,11 +171,7 @@ public final class UsualNursery {
   private static String standIn(OwnLot lot, String kind) {
     return lot.standIn().isEmpty() || !(Library.shipped().find(lot.standIn()) instanceof Match.One)
         ? kind
-        : capital(lot.standIn());
-  }
-
-  public static String capital(String word) {
-    return word.substring(0, 1).toUpperCase(java.util.Locale.ROOT) + word.substring(1);
+        : Words.capital(lot.standIn());
   }
 
   private List<Map<String, String>> pots() {
