@@ -208,4 +208,20 @@ class ListsOfStandardsTest {
         .extracting(row -> row.get("square metres"))
         .startsWith("144");
   }
+
+  @Test
+  void plantsAboveTheHeadings_areSaidToBeLeftOut() throws IOException {
+    ListRead read =
+        read(
+            """
+            Stock of the yard
+            Acer campestre,10L,120,Tunnel 1
+            Species,Pot,Qty,Place
+            Tilia cordata,C25,40,Tunnel 1
+            """);
+    assertThat(read.lots()).hasSize(1);
+    assertThat(read.notices())
+        .extracting(Object::toString)
+        .anyMatch(notice -> notice.contains("row 2 above the headings"));
+  }
 }

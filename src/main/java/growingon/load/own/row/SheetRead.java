@@ -21,6 +21,7 @@ import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Meaning;
 import growingon.load.own.text.MonthText;
+import growingon.load.own.text.Words;
 import growingon.problem.MarkedText;
 import java.time.YearMonth;
 import java.util.ArrayList;
@@ -155,6 +156,13 @@ public final class SheetRead {
         treeARow |= RowWords.saysATreeARow(cell.text());
         vat = vat.or(() -> TitledPrices.vatOf(cell.text()));
       }
+    }
+    List<Integer> like = TitleAbove.likeLots(sheet, head);
+    if (!like.isEmpty()) {
+      notices.add(
+          sheet.said(
+              "%s above the headings, which looks like plants, is not read: move the headings up"
+                  .formatted(Words.rows(like))));
     }
   }
 

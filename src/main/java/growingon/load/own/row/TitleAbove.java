@@ -2,10 +2,12 @@ package growingon.load.own.row;
 
 import growingon.load.own.heading.HeadingRow;
 import growingon.load.own.heading.Titles;
+import growingon.load.own.plant.PlantNames;
 import growingon.load.own.sheet.Sheet;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
 import java.time.YearMonth;
+import java.util.List;
 import java.util.Optional;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -40,6 +42,26 @@ record TitleAbove(String place, Optional<YearMonth> month) {
     brackets.reset();
     return new TitleAbove(
         bare, brackets.find() ? Titles.month(SheetCell.of(brackets.group(1))) : Optional.empty());
+  }
+
+  /**
+   * Rows above the headings that hold a plant and, in a cell of its own, a number: they look like
+   * lots and are not read as such.
+   */
+  static List<Integer> likeLots(Sheet sheet, HeadingRow head) {
+    return sheet.rows().subList(0, head.firstIndex()).stream()
+        .filter(row -> row.cells().values().stream().anyMatch(TitleAbove::isPlant))
+        .filter(row -> row.cells().values().stream().anyMatch(TitleAbove::isNumber))
+        .map(SheetRow::number)
+        .toList();
+  }
+
+  private static boolean isPlant(SheetCell cell) {
+    return cell.isText() && PlantNames.shipped().find(cell.text(), "").isKnown();
+  }
+
+  private static boolean isNumber(SheetCell cell) {
+    return cell.text().strip().matches("[1-9][0-9]{0,4}");
   }
 
   /** Whether a title is of a place, and says nothing of when the list was counted. */
