@@ -6,6 +6,7 @@ import growingon.command.folder.SpeciesFolder;
 import growingon.load.Loader;
 import growingon.load.PlanSources;
 import growingon.load.SpeciesTexts;
+import growingon.nursery.Assumption;
 import growingon.nursery.Inputs;
 import growingon.nursery.Plan;
 import growingon.nursery.record.OwnReading;
@@ -232,9 +233,24 @@ final class PlanCommand implements Callable<Integer> {
     Planned plan = audience == Audience.PARTNER ? Planned.weighed(seen) : Planned.booked(seen);
     Report report = issued(edition.report(plan, withChances(whole, progress)));
     progress.phase("Writing " + destination.folder());
-    List<String> notices = destination.write(report);
+    List<String> notices = new ArrayList<>(destination.write(report));
+    usualPrices(whole).ifPresent(notices::add);
     return new Outcome(
         Optional.of(report), destination.folder(), notices, Optional.empty(), problems);
+  }
+
+  /** A customer would take a usual price for the grower's. */
+  private Optional<String> usualPrices(Inputs whole) {
+    long usual =
+        whole.assumptions().stream()
+            .filter(each -> each.table().equals("demand") && each.what().equals("price"))
+            .filter(Assumption::isUsual)
+            .count();
+    return !withPrices || usual == 0
+        ? Optional.empty()
+        : Optional.of(
+            "Before you hand it out: %d list prices were laid out from usual values and your list, not typed by you (table demand)."
+                .formatted(usual));
   }
 
   /** The whole plan with its draws; a customer is told of none. */

@@ -11,7 +11,8 @@ import java.util.Optional;
  * @param what heading or key
  * @param value as used
  * @param unit its unit, may be empty
- * @param source file, sheet and row it was read from, "default", or "library" with its sources
+ * @param source file, sheet and row it was read from, "default", "usual" with its row, or "library"
+ *     with its sources
  * @param grounds what a value of the library of species rests on; empty for any other
  */
 public record Assumption(
@@ -22,6 +23,8 @@ public record Assumption(
     String unit,
     String source,
     Optional<Grounds> grounds) {
+  private static final String USUAL = "usual";
+
   public Assumption {
     Objects.requireNonNull(table);
     Objects.requireNonNull(subject);
@@ -30,6 +33,11 @@ public record Assumption(
     Objects.requireNonNull(unit);
     Objects.requireNonNull(source);
     Objects.requireNonNull(grounds);
+  }
+
+  /** Whether it was laid out around a list of the grower's own, and is as it was. */
+  public boolean isUsual() {
+    return source.startsWith(USUAL);
   }
 
   /** A value that was typed, or a default. */

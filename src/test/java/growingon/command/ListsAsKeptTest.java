@@ -270,6 +270,28 @@ class ListsAsKeptTest {
     assertThat(growingon.load.OlderLists.of(mine, Optional.empty())).hasSize(1);
   }
 
+  /** He would be held to a price that is not his. */
+  @Test
+  void pricesForCustomers_thatNobodyTyped_areToldToTheGrower() throws IOException {
+    Path list = written("stock.csv", "Plant,Size,Qty\nHornbeam,C10,600\n");
+    String out = folder.resolve("for customers").toString();
+    String told = "Before you hand it out: 4 list prices were laid out";
+    assertThat(run("plan", list.toString(), "--for", "customer", "--out", out).out())
+        .noneMatch(line -> line.startsWith(told));
+    assertThat(
+            run(
+                    "plan",
+                    list.toString(),
+                    "--for",
+                    "customer",
+                    "--with-prices",
+                    "--force",
+                    "--out",
+                    out)
+                .out())
+        .anyMatch(line -> line.startsWith(told));
+  }
+
   /** A copy, or an old list that was saved again, is no newer for that. */
   @Test
   void newestList_isThatOfTheLatestMonthInItsName() throws IOException {

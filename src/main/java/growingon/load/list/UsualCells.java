@@ -65,6 +65,7 @@ final class UsualCells {
     } else if (lot.form().isEmpty()) {
       resting.add(key(row.toString(), "arrived"));
     }
+    columns.removeAll(lot.stated().cells().keySet());
     String source = row.column("").toString();
     columns.forEach(column -> cells.add(key(source, column)));
   }

@@ -46,10 +46,10 @@ final class AssumptionsSheet {
         "Defaults: %s of the %s values below, marked in the last column; nobody typed them."
                 .formatted(counted(AssumptionsSheet::isDefault), say.whole(assumptions.size()))
             + " Filter for them, and type your own where you know better.");
-    if (assumptions.stream().anyMatch(AssumptionsSheet::isUsual)) {
+    if (assumptions.stream().anyMatch(Assumption::isUsual)) {
       sentences.add(
           "Usual values, which stand for what your list does not say: %s of them, marked so."
-              .formatted(counted(AssumptionsSheet::isUsual)));
+              .formatted(counted(Assumption::isUsual)));
     }
     if (library) {
       sentences.add(
@@ -93,16 +93,13 @@ final class AssumptionsSheet {
   }
 
   private static String mark(Assumption each) {
-    return isDefault(each) ? DEFAULT : isFromLibrary(each) ? LIBRARY : isUsual(each) ? USUAL : null;
+    return isDefault(each)
+        ? DEFAULT
+        : isFromLibrary(each) ? LIBRARY : each.isUsual() ? USUAL : null;
   }
 
   static boolean isDefault(Assumption assumption) {
     return assumption.source().startsWith(DEFAULT);
-  }
-
-  /** Whether it was laid out around a list of the grower's own, and is as it was. */
-  private static boolean isUsual(Assumption assumption) {
-    return assumption.source().startsWith(USUAL);
   }
 
   static boolean isFromLibrary(Assumption assumption) {
