@@ -224,4 +224,33 @@ class ListsOfStandardsTest {
         .extracting(Object::toString)
         .anyMatch(notice -> notice.contains("row 2 above the headings"));
   }
+
+  /** Codes are no plants where another column of names has them. */
+  @Test
+  void codesBesideDescriptions_areLots() throws IOException {
+    ListRead read =
+        read(
+            """
+            Item,Description,Loc,On hand,Committed,Avg cost,List,Last count
+            ACERBUE7,Acer buergerianum #7,H3,112,40,18.25,64.00,10/1/2026
+            CARPBET15,Carpinus betulus #15,F1,45,,41.00,140.00,9/28/2026
+            """);
+    assertThat(each(read, OwnLot::lot)).containsExactly("ACERBUE7", "CARPBET15");
+    assertThat(each(read, OwnLot::called)).containsExactly("Acer buergerianum", "Carpinus betulus");
+    assertThat(each(read, lot -> lot.unitCost().orElse(0))).containsExactly(18.25, 41.0);
+    assertThat(each(read, lot -> lot.sellingPrice().orElse(0))).containsExactly(64.0, 140.0);
+    assertThat(each(read, lot -> lot.stated().counted().orElseThrow().toString()))
+        .containsExactly("2026-10", "2026-09");
+    assertThat(each(read, lot -> lot.arrived().isPresent())).containsExactly(false, false);
+  }
+
+  @Test
+  void quality_namedForARow_isThatOfAllItsPlants_withANod() throws IOException {
+    ListRead read =
+        read("Pianta,Vaso,Pezzi,Scelta\nAcer campestre,20 l,24,1a\nAcer campestre,20 l,6,2a\n");
+    assertThat(each(read, lot -> lot.stated().cells().toString()))
+        .containsExactly("{}", "{first %=0, second %=100}");
+    assertThat(read.questions())
+        .anySatisfy(question -> assertThat(question.question()).isEqualTo("2a are seconds"));
+  }
 }

@@ -142,4 +142,19 @@ class StatedCellsTest {
         .containsEntry("note", "Route slow; Last job wired")
         .containsEntry("route", "lift and pot");
   }
+
+  /** 1 ft = 0.3048 m, so at 5 ft each way 1 / 1.524² stand on a square metre. */
+  @Test
+  void spacing_mayBeInFeet_orIsNoted() throws IOException {
+    assertThat(rows("Species,Qty,Centres\nAcer campestre,120,5'\nTilia cordata,50,1.2 m\n"))
+        .extracting(row -> row.get("plants per m2"))
+        .containsExactly("0.4306", "0.6944");
+  }
+
+  @Test
+  void howOftenTransplanted_isNotWhen() throws IOException {
+    assertThat(rows("Art,Stück,Verpfl.,Zuletzt verpflanzt\nAcer campestre,9,3,03/24\n").get(0))
+        .containsEntry("root work", "2024-03")
+        .containsEntry("note", "Verpfl. 3");
+  }
 }

@@ -5,6 +5,7 @@ import growingon.load.own.text.Keys;
 import growingon.load.own.text.Meaning;
 import growingon.load.own.text.MonthText;
 import growingon.load.own.text.OfferMonth;
+import growingon.load.own.text.QualityText;
 import growingon.load.own.text.Units;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -124,6 +125,10 @@ final class ByCells {
   /** What an open column of sizes, pots and forms is. */
   private Optional<String> size(HeadingRead read, Set<String> choices) {
     int column = read.column();
+    if (choices.contains("quality word")
+        && cells.all(column, cell -> QualityText.of(cell.text()).isPresent())) {
+      return Optional.of("quality word");
+    }
     if (choices.contains("size") && cells.most(column, CellKinds::saysWhichSize)) {
       return Optional.of("size");
     }

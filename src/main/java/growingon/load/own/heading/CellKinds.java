@@ -18,6 +18,11 @@ final class CellKinds {
   }
 
   /** Whether it is a month and no number of plants: KW 12/24, and not 2024. */
+  /** How many times something was done, not when. */
+  static boolean isHowOften(SheetCell cell) {
+    return cell.text().strip().matches("[0-9]\\s*[x×]?");
+  }
+
   static boolean isMonthAlone(SheetCell cell) {
     return cell.date().isPresent() || MonthText.isMonth(cell) && !isCount(cell);
   }

@@ -189,9 +189,11 @@ public final class Columns {
           reads.set(i, read.offering(byCells.withOffered(read)));
         }
       } else if (read.is("quantity") && cells.most(read.column(), CellKinds::isMonthAlone)) {
-        choose(i, "arrived");
+        choose(i, HeadingWords.saysLast(read.heading()) ? "counted" : "arrived");
       } else if (read.is("place") && !has("pot") && byCells.arePots(read.column())) {
         choose(i, "pot");
+      } else if (read.is("root work") && cells.all(read.column(), CellKinds::isHowOften)) {
+        choose(i, "note");
       } else if (MONTHS.contains(read.ours()) && hasNoMonths(read)) {
         String why = "its cells are no months";
         List<String> choices = List.of(read.ours(), "note");
@@ -262,17 +264,25 @@ public final class Columns {
     }
   }
 
-  /** A column of plants' names that holds figures alone holds codes. */
+  /** A column of names that holds figures alone, or single words beside plants, holds codes. */
   private void codesAreLots() {
     for (int i = 0; i < reads.size(); i++) {
       HeadingRead read = reads.get(i);
       boolean name = Set.of("species", "common name", "variety").contains(read.ours());
-      if (name
-          && read.how() != How.YOURS
-          && cells.all(read.column(), cell -> cell.text().matches("[0-9 .-]+"))) {
+      if (name && read.how() != How.YOURS && holdsCodes(read)) {
         choose(i, has("lot") ? Meaning.NOT_READ : "lot");
       }
     }
+  }
+
+  private boolean holdsCodes(HeadingRead read) {
+    boolean beside =
+        reads.stream()
+            .anyMatch(each -> each != read && each.is("species") && plants(each.column()) > 0);
+    return cells.all(read.column(), cell -> cell.text().matches("[0-9 .-]+"))
+        || beside
+            && plants(read.column()) == 0
+            && cells.all(read.column(), cell -> cell.text().strip().matches("\\S*[0-9]\\S*"));
   }
 
   private Optional<Integer> firstOf(String ours) {

@@ -26,7 +26,7 @@ public record PlantText(
   private static final Pattern ROOTSTOCK =
       Pattern.compile("(?i)\\s(?:on|auf|sur|op|su|sobre)\\s+\\p{L}.*$");
   private static final Pattern BRACKETS = Pattern.compile("\\([^)]*\\)|\\[[^]]*]");
-  private static final Pattern NUMBERS = Pattern.compile("(?:(?<!\\p{L})[xX×]\\s*)?[0-9].*$");
+  private static final Pattern NUMBERS = Pattern.compile("(?:(?<!\\p{L})[xX×]\\s*|#\\s*)?[0-9].*$");
   private static final Pattern LATIN =
       Pattern.compile("[a-z]+(?:us|um|a|is|e|ii|i|ora|ens|ans|er|x|o|on)");
   private static final Set<String> NOISE =

@@ -124,8 +124,13 @@ public final class StatedCells {
 
   /** A length in the unit that it states, else in that of its column. */
   private OptionalDouble mm(Filled cell, String text) {
-    String bare = text.strip().replaceAll("(?:mm|cm|m|in|ft|\")\\.?$", "").strip();
-    String said = text.strip().substring(bare.length()).strip().replace("\"", "in");
+    String bare = text.strip().replaceAll("(?:mm|cm|m|in|ft|\"|”|'|’|′)\\.?$", "").strip();
+    String said =
+        text.strip()
+            .substring(bare.length())
+            .strip()
+            .replaceAll("[\"”]", "in")
+            .replaceAll("['’′]", "ft");
     String unit = said.isEmpty() ? facts.unit(cell.head().column()) : said;
     OptionalDouble number = Numbers.money(bare);
     return number.isPresent() && Units.isLength(unit)

@@ -8,6 +8,8 @@ import growingon.load.own.lot.Stated;
 import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.size.PotSize;
 import growingon.load.own.text.Numbers;
+import growingon.load.own.text.QualityText;
+import growingon.nursery.market.Quality;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
@@ -30,6 +32,7 @@ final class StatedQualities {
     OptionalDouble first = share(row, "first %", "number of firsts", draft);
     OptionalDouble second = share(row, "second %", "number of seconds", draft);
     if (first.isEmpty() && second.isEmpty()) {
+      heads.each(row, "quality word", cell -> word(cell, draft));
       return;
     }
     double firsts = first.orElseGet(() -> ALL - second.getAsDouble());
@@ -44,6 +47,22 @@ final class StatedQualities {
     }
     draft.stated.put(Stated.FIRST, PotSize.plain(firsts));
     draft.stated.put(Stated.SECOND, PotSize.plain(Math.min(seconds, rounded(ALL - firsts))));
+  }
+
+  /** All plants of a row are of the quality that it names, which wants a nod. */
+  private static void word(Filled cell, Draft draft) {
+    QualityText.of(cell.text())
+        .filter(quality -> quality != Quality.FIRST)
+        .ifPresent(
+            quality -> {
+              boolean isSecond = quality == Quality.SECOND;
+              draft.stated.put(Stated.FIRST, "0");
+              draft.stated.put(Stated.SECOND, isSecond ? "100" : "0");
+              draft.nod(
+                  Stated.SECOND,
+                  cell.text(),
+                  "%s are %s".formatted(cell.text(), isSecond ? "seconds" : "thirds"));
+            });
   }
 
   private OptionalDouble share(SheetRow row, String percent, String number, Draft draft) {

@@ -39,8 +39,38 @@ public record MonthText(Optional<Boolean> dayFirst, boolean south) {
   /** In place of a month from which on something is so. */
   private static final Set<String> NOW =
       Set.of(
-          "now", "ready", "yes", "y", "x", "ja", "jetzt", "sofort", "fertig", "oui", "pret", "nu",
-          "klaar", "si", "pronto", "pronta", "lista", "listo");
+          "now",
+          "ready",
+          "yes",
+          "y",
+          "x",
+          "ja",
+          "jetzt",
+          "sofort",
+          "fertig",
+          "oui",
+          "pret",
+          "nu",
+          "klaar",
+          "si",
+          "pronto",
+          "pronta",
+          "lista",
+          "listo",
+          "immediat",
+          "immediatement",
+          "dispo",
+          "disponible",
+          "disponibile",
+          "subito",
+          "direct",
+          "inmediato",
+          "ab sofort",
+          "lieferbar",
+          "leverbaar",
+          "available",
+          "in stock",
+          "ok");
 
   private static final Map<Month, Set<String>> SEASONS =
       Map.of(
