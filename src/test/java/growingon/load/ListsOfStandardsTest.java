@@ -253,4 +253,33 @@ class ListsOfStandardsTest {
     assertThat(read.questions())
         .anySatisfy(question -> assertThat(question.question()).isEqualTo("2a are seconds"));
   }
+
+  /** Serrula is another cherry than serrulata, and no shortened word: it is taken with a nod. */
+  @Test
+  void genusAlone_orAnEpithetThatMayBeAnothers_wantsANod() throws IOException {
+    ListRead read =
+        read(
+            """
+            Plant,Qty
+            Liquidambar 'Worplesdon',12
+            Prunus serrula,30
+            Prunus serrul.,8
+            Carp. bet.,40
+            """);
+    assertThat(each(read, lot -> lot.taxon().orElse("")))
+        .containsExactly(
+            "Liquidambar styraciflua", "Prunus serrulata", "Prunus serrulata", "Carpinus betulus");
+    assertThat(read.questions())
+        .extracting(question -> question.row() + " " + question.question())
+        .containsExactly(
+            "2 Liquidambar is read as Liquidambar styraciflua",
+            "3 Prunus serrula is read as Prunus serrulata");
+  }
+
+  @Test
+  void centimetresUnderAPotHeading_areItsWidth() throws IOException {
+    ListRead read = read("Variety|Units|Pot dia\nAcer griseum|48|30cm\nPinus mugo|330|17 cm\n");
+    assertThat(each(read, OwnLot::pot)).containsExactly("30 cm pot", "17 cm pot");
+    assertThat(each(read, lot -> lot.heightCm().isPresent())).containsExactly(false, false);
+  }
 }

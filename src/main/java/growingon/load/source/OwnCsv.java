@@ -26,11 +26,11 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
- * A list as CSV, whatever program made it: comma, semicolon or tab; UTF-8, UTF-16 with its mark, or
- * else Windows-1252. A lone quotation mark within a field is a letter.
+ * A list as CSV, whatever program made it: comma, semicolon, tab or bar; UTF-8, UTF-16 with its
+ * mark, or else Windows-1252. A lone quotation mark within a field is a letter.
  */
 public final class OwnCsv {
-  private static final char[] DELIMITERS = {';', ',', '\t'};
+  private static final char[] DELIMITERS = {';', ',', '\t', '|'};
   private static final int PROBED = 200_000;
   private static final Pattern KEPT_AS_TEXT = Pattern.compile("=\"([^\"]*)\"");
 

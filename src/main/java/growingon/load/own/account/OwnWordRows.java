@@ -6,6 +6,8 @@ import growingon.load.own.heading.ListKind;
 import growingon.load.own.heading.SizeGroup;
 import growingon.load.own.lot.Evergreens;
 import growingon.load.own.lot.OwnLot;
+import growingon.load.own.plant.PlantMatch;
+import growingon.load.own.plant.PlantNames;
 import growingon.load.own.row.ListRead;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Meaning;
@@ -113,6 +115,10 @@ final class OwnWordRows {
         : "of the genus " + Words.capital(standIn);
   }
 
+  private static boolean isNodded(String name) {
+    return PlantNames.shipped().find(name, "").how() == PlantMatch.How.NODDED;
+  }
+
   private List<List<String>> names() {
     Map<String, List<OwnLot>> species = new LinkedHashMap<>();
     Map<String, Integer> places = new LinkedHashMap<>();
@@ -136,7 +142,7 @@ final class OwnWordRows {
                   name,
                   taxon.orElse(""),
                   "every list",
-                  taxon.isPresent() ? "certain" : "open",
+                  taxon.isEmpty() ? "open" : isNodded(name) ? "likely" : "certain",
                   Integer.toString(lots.size()),
                   taxon.isPresent() ? "" : notKnown(lots.get(0).standIn())));
         });

@@ -224,6 +224,9 @@ final class ByCells {
     if (counts && has("quantity")) {
       return Optional.of("note");
     }
+    if (!has("pot") && cells.most(column, CellKinds::holdsAPot)) {
+      return Optional.of("pot");
+    }
     return counts && !mayBeTheNumber(column) ? Optional.of("quantity") : Optional.empty();
   }
 

@@ -16,6 +16,9 @@ final class Epithets {
   private static final int LEAST = 3;
   private static final int LEAST_AFTER_GENUS = 2;
 
+  /** Few whole epithets are shorter. */
+  private static final int LEAST_WHOLE = 6;
+
   private final Map<String, Set<String>> epithets = new HashMap<>();
   private final Map<String, List<String>> byGenus;
 
@@ -60,6 +63,13 @@ final class Epithets {
   /** Taxa of a genus that an epithet or the beginning of one may be. */
   Collection<String> of(String genus, String epithet) {
     return begun(epithet, LEAST, byGenus.getOrDefault(genus, List.of()));
+  }
+
+  /** Whether an epithet only begins as those of a taxon do and is written as a whole one is. */
+  boolean mayBeAnother(String epithet, String taxon) {
+    return epithet.length() >= LEAST_WHOLE
+        && PlantText.isEpithet(epithet)
+        && !epithets.getOrDefault(taxon, Set.of()).contains(epithet);
   }
 
   private Collection<String> begun(String typed, int least, List<String> of) {

@@ -1,5 +1,6 @@
 package growingon.load.own.plant;
 
+import growingon.load.own.text.Keys;
 import java.util.List;
 import java.util.Optional;
 
@@ -16,6 +17,8 @@ public record PlantMatch(Optional<String> taxon, How how, List<String> candidate
   public enum How {
     CERTAIN,
     LIKELY,
+    /** It is taken, and a nod is asked for. */
+    NODDED,
     OPEN,
     UNKNOWN
   }
@@ -30,6 +33,17 @@ public record PlantMatch(Optional<String> taxon, How how, List<String> candidate
 
   static PlantMatch likely(String taxon) {
     return new PlantMatch(Optional.of(taxon), How.LIKELY, List.of(), "");
+  }
+
+  /** The only taxon of a genus, or one whose name begins like another species. */
+  static PlantMatch nodded(String taxon) {
+    return new PlantMatch(Optional.of(taxon), How.NODDED, List.of(), "");
+  }
+
+  /** The same of its genus alone, where it is another species. */
+  public PlantMatch refused() {
+    return new PlantMatch(
+        Optional.empty(), How.UNKNOWN, List.of(), PlantNames.genusOf(Keys.of(taxon.orElse(""))));
   }
 
   public static PlantMatch several(List<String> candidates) {

@@ -218,7 +218,7 @@ public final class PlantNames {
       boolean otherSpecies =
           take == 1
               && isGenus(key)
-              && alone.filter(each -> each.how() == PlantMatch.How.LIKELY).isPresent()
+              && alone.filter(each -> each.how() == PlantMatch.How.NODDED).isPresent()
               && hasEpithet(words, typed);
       if (!otherSpecies && (alone.isPresent() || behind.isPresent())) {
         return alone.filter(PlantMatch::isKnown).or(() -> behind).or(() -> alone);
@@ -245,7 +245,7 @@ public final class PlantNames {
       if (taxon != null && !isGenusOfSeveral(each, taxon)) {
         return Optional.of(
             each.equals(genusOf(Keys.of(taxon))) && !Keys.of(taxon).equals(each)
-                ? PlantMatch.likely(taxon)
+                ? PlantMatch.nodded(taxon)
                 : PlantMatch.certain(taxon));
       }
       if (open.contains(each)) {
@@ -375,7 +375,9 @@ public final class PlantNames {
       fitting.addAll(epithets.of(genus, words.get(0)));
     }
     if (fitting.size() == 1) {
-      return Optional.of(PlantMatch.likely(fitting.iterator().next()));
+      String taxon = fitting.iterator().next();
+      boolean whole = words.size() > 1 && epithets.mayBeAnother(words.get(1), taxon);
+      return Optional.of(whole ? PlantMatch.nodded(taxon) : PlantMatch.likely(taxon));
     }
     return fitting.isEmpty()
         ? Optional.empty()

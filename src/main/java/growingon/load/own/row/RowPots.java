@@ -8,6 +8,7 @@ import growingon.load.own.size.PotSize;
 import growingon.load.own.size.SizeGrammar;
 import growingon.load.own.size.Span;
 import growingon.load.own.text.Keys;
+import growingon.load.own.text.Units;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
@@ -20,8 +21,12 @@ record RowPots(ColumnFacts facts, OwnWords own) {
   /** Under it the figures are rows of cells in a tray. Common practice, no source. */
   private static final double LEAST_SIDE_CM = 15;
 
-  /** 200mm, 150mm tube: what a pot is wide. */
-  private static final Pattern WIDTH_MM = Pattern.compile("(?i)(\\d{2,3})\\s*mm(?:\\s+\\p{L}+)?");
+  /** 200mm, 150mm tube, 19cm: what a pot is wide. */
+  private static final Pattern WIDTH =
+      Pattern.compile("(?i)(\\d{1,3}(?:[.,]\\d)?)\\s*([mc]m)(?:\\s+\\p{L}+)?");
+
+  private static final int NARROWEST_CM = 1;
+  private static final int WIDEST_CM = 100;
 
   /** M-14, M20: macetas of so many cm, as Spanish lists have them. Common practice, no source. */
   private static final Pattern MACETA = Pattern.compile("M-?(\\d{1,2})");
@@ -162,13 +167,17 @@ record RowPots(ColumnFacts facts, OwnWords own) {
       draft.size.pot(PotSize.roundOf(Math.rint(wide * 2.54)));
       return true;
     }
-    Matcher width = WIDTH_MM.matcher(text.strip());
-    if (width.matches()) {
-      draft.size.pot(PotSize.roundOf(Double.parseDouble(width.group(1)) / 10));
-      draft.nod("pot", text, text + " is the pot's width");
-      return true;
+    Matcher width = WIDTH.matcher(text.strip());
+    double cm =
+        width.matches()
+            ? Double.parseDouble(width.group(1).replace(',', '.')) * Units.mm(width.group(2)) / 10
+            : 0;
+    if (cm < NARROWEST_CM || cm > WIDEST_CM) {
+      return false;
     }
-    return false;
+    draft.size.pot(PotSize.roundOf(cm));
+    draft.nod("pot", text, text + " is the pot's width");
+    return true;
   }
 
   /** Whether it names something to grow in, of which it does not say what it holds. */

@@ -177,10 +177,11 @@ final class RowReader {
             .find("species", draft.ownName)
             .or(() -> this.own.find("species", PlantText.called(draft.ownName)));
     draft.genus = key;
+    PlantMatch read = find(withCultivar(draft, cultivar), key, heads.first(row, "common name"));
     draft.match =
         said.map(PlantNames.shipped()::saidToBe)
-            .orElseGet(
-                () -> find(withCultivar(draft, cultivar), key, heads.first(row, "common name")));
+            .filter(word -> !read.isKnown() || !word.taxon().equals(read.taxon()))
+            .orElse(read);
     if (!draft.match.isKnown() && group.isPresent()) {
       draft.match = draft.match.isPlant() ? draft.match : group.get();
     }
@@ -195,7 +196,21 @@ final class RowReader {
     } else {
       draft.note(rootstock.isEmpty() ? "" : "on " + rootstock);
     }
+    nodded(draft);
     doubt(draft);
+  }
+
+  /** A genus alone, or an epithet that may be another's, is taken till somebody says no. */
+  private void nodded(Draft draft) {
+    if (draft.match.how() == PlantMatch.How.NODDED) {
+      String called = PlantText.called(draft.ownName);
+      String said = "%s is read as %s".formatted(called, draft.match.taxon().orElseThrow());
+      if (own.refuses("species", said)) {
+        draft.match = draft.match.refused();
+      } else {
+        draft.nod("species", called, said);
+      }
+    }
   }
 
   /**

@@ -70,7 +70,8 @@ public record MonthText(Optional<Boolean> dayFirst, boolean south) {
           "leverbaar",
           "available",
           "in stock",
-          "ok");
+          "ok",
+          "asap");
 
   private static final Map<Month, Set<String>> SEASONS =
       Map.of(
