@@ -63,7 +63,6 @@ class UnderstoodHeadingsTest {
           Map.entry("plants per m2", "6"),
           Map.entry("quantity", "31"),
           Map.entry("kept", "2"),
-          Map.entry("available", "15"),
           Map.entry("reserved", "12"),
           Map.entry("sold", "5"),
           Map.entry("lost", "5"),
