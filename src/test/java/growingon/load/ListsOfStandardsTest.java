@@ -282,4 +282,36 @@ class ListsOfStandardsTest {
     assertThat(each(read, OwnLot::pot)).containsExactly("30 cm pot", "17 cm pot");
     assertThat(each(read, lot -> lot.heightCm().isPresent())).containsExactly(false, false);
   }
+
+  /** Gattung, Art, Sorte: genus, epithet and cultivar; frei is what is left of what is in store. */
+  @Test
+  void nameInThreeColumns_isOneName() throws IOException {
+    ListRead read =
+        read(
+            """
+            Artikel-Nr.;Gattung;Art;Sorte;Güte;Lager;Reserviert;frei
+            10011;Acer;campestre;'Elsrijk';H 3xv mDB 14-16;48;12;36
+            10090;Pinus;sylvestris;'Watereri';Co 30 l 80-100;31;;31
+            """);
+    assertThat(each(read, OwnLot::ownName))
+        .containsExactly("Acer campestre 'Elsrijk'", "Pinus sylvestris 'Watereri'");
+    assertThat(each(read, lot -> lot.quantity().orElse(0))).containsExactly(48, 31);
+    assertThat(each(read, OwnLot::pot)).containsExactly("", "30 litre");
+    assertThat(each(read, OwnLot::note)).containsExactly("12 reserved; frei 36; 3xv", "frei 31");
+  }
+
+  @Test
+  void listOfSingleTrees_isOneARow_whateverTheyAreInsuredFor() throws IOException {
+    ListRead read =
+        read(
+            """
+            ID,Species,Trunk Ø base (cm),Pot,Acquired,Acquired from,Insurance value
+            T001,Scots pine,9,mica 40cm,Apr 2021,a neighbour,950
+            T002,Japanese maple,5.2,30L,Nov 2023,a closing sale,700
+            """);
+    assertThat(each(read, lot -> lot.quantity().orElse(0))).containsExactly(1, 1);
+    assertThat(each(read, lot -> lot.trunkFromMm().orElse(0))).containsExactly(90.0, 52.0);
+    assertThat(each(read, OwnLot::pot)).containsExactly("40 cm pot", "30 litre");
+    assertThat(each(read, OwnLot::supplier)).containsExactly("a neighbour", "a closing sale");
+  }
 }

@@ -114,6 +114,12 @@ final class ByCells {
           ? Optional.of("species")
           : Optional.of("quantity");
     }
+    if (choices.equals(Set.of("quantity", "place"))) {
+      return Optional.of(cells.most(column, CellKinds::isCount) ? "quantity" : "place");
+    }
+    if (choices.equals(Set.of("species", "form")) && has("genus")) {
+      return Optional.of("species");
+    }
     if (choices.equals(Set.of("arrived", "note"))) {
       return cells.all(column, cell -> isMonth(read, cell))
           ? Optional.of("arrived")

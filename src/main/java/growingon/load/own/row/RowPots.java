@@ -23,7 +23,7 @@ record RowPots(ColumnFacts facts, OwnWords own) {
 
   /** 200mm, 150mm tube, 19cm: what a pot is wide. */
   private static final Pattern WIDTH =
-      Pattern.compile("(?i)(\\d{1,3}(?:[.,]\\d)?)\\s*([mc]m)(?:\\s+\\p{L}+)?");
+      Pattern.compile("(?i)(?:\\p{L}+\\s+)?(\\d{1,3}(?:[.,]\\d)?)\\s*([mc]m)(?:\\s+\\p{L}+)?");
 
   private static final int NARROWEST_CM = 1;
   private static final int WIDEST_CM = 100;

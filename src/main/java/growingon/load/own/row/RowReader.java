@@ -265,7 +265,7 @@ final class RowReader {
   private static String calledAs(Draft draft, String genusCell, String genus) {
     String called = PlantText.called(draft.ownName);
     boolean whole = draft.match.isMeantBy(called);
-    if (whole || genus.isEmpty() || Keys.of(called).startsWith(genus + " ")) {
+    if (whole || genus.isEmpty() || (Keys.of(called) + " ").startsWith(genus + " ")) {
       return PlantText.withoutRemark(called, draft.match);
     }
     return draft

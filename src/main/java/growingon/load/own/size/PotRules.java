@@ -34,6 +34,7 @@ final class PotRules {
               (m, parts) -> parts.ask("pot: %s or %s litres?".formatted(m.group(1), m.group(2)))),
           SizeRule.of(
               START
+                  + "(?:(?:cont(?:ainer|eneur|enedor|enitore)?|clt|ct|co|c)\\.?\\s+)?"
                   + SPAN
                   + "\\s*-?(?:l|lt|ltr|ltrs|litre|litres|liter|litri|litro|litros)\\.?"
                   + END
