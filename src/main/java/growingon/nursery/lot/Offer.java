@@ -158,7 +158,7 @@ public record Offer(
             currency,
             lossSure,
             fails);
-    return lot.but()
+    return lot.with()
         .name(name)
         .quantity(quantity)
         .arrived(arrival)
