@@ -172,15 +172,7 @@ final class BuyingCommand extends ReportCommand {
   /** The report that {@code plan} makes of what is recommended. */
   private Report planned(Inputs inputs, Answer answer) {
     Scenario scenario = answer.recommendedScenario();
-    Inputs recommended =
-        new Inputs(
-            scenario,
-            inputs.offers(),
-            inputs.assumptions(),
-            inputs.stockRows(),
-            inputs.reportFolder(),
-            inputs.daybook(),
-            inputs.quick());
+    Inputs recommended = inputs.with().scenario(scenario).own(Optional.empty()).build();
     Planned plan = Planned.drawn(recommended, new Planned.Drawing(false, THREADS, phase -> {}));
     return PlanReport.of(plan, List.of());
   }
