@@ -9,6 +9,7 @@ import growingon.money.bought.Ceiling;
 import growingon.money.bought.Ending;
 import growingon.nursery.Scenario;
 import growingon.nursery.lot.Purchase;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -76,6 +77,7 @@ public record Gamble(
    * @param gainAtHigh gain of the plan's line there
    * @param measured the same once twenty trunks were measured; empty where that teaches nothing
    */
+  @RecordBuilder
   public record Swing(
       Assumption assumption,
       String species,
@@ -84,7 +86,8 @@ public record Gamble(
       double gainAtLow,
       double gainAtLine,
       double gainAtHigh,
-      Optional<Measured> measured) {
+      Optional<Measured> measured)
+      implements GambleSwingBuilder.With {
     /** The assumption in words. */
     public String says() {
       return assumption.of(species);

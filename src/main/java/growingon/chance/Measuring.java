@@ -82,7 +82,7 @@ final class Measuring {
     if (first.told() == Told.ROUGH) {
       Scenario measured =
           scenario.withSure(each -> measured(each, List.of(candidates.get(indexOf(first)))));
-      rows.set(0, with(first, narrowing(measured), Told.DRAWN));
+      rows.set(0, first.with().narrowing(narrowing(measured)).told(Told.DRAWN).build());
     }
     Scenario all = scenario.withSure(each -> measured(each, candidates));
     return new WorthMeasuring(rows, OptionalDouble.of(narrowing(all)));
@@ -139,18 +139,6 @@ final class Measuring {
         of.where.mmASeason(),
         of.sure,
         of.sureAfter,
-        narrowing,
-        told);
-  }
-
-  private static Row with(Row row, double narrowing, Told told) {
-    return new Row(
-        row.species(),
-        row.condition(),
-        row.plants(),
-        row.mmASeason(),
-        row.sure(),
-        row.sureAfter(),
         narrowing,
         told);
   }

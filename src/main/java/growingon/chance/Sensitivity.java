@@ -224,14 +224,7 @@ final class Sensitivity {
             percent(Math.exp(P90 * widest)),
             speeds(before, -P90),
             speeds(before, P90));
-    return new Swing(
-        now.assumption(),
-        now.species(),
-        now.low(),
-        now.high(),
-        now.gainAtLow(),
-        now.gainAtLine(),
-        now.gainAtHigh(),
+    return now.withMeasured(
         Optional.of(new Swing.Measured(gain(speeds(after, -P90)), gain(speeds(after, P90)))));
   }
 

@@ -1,5 +1,6 @@
 package growingon.chance;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -42,6 +43,7 @@ public record WorthMeasuring(List<Row> rows, OptionalDouble all) {
    * @param narrowing share of the standard deviation of cash at the end that measuring takes off
    * @param told how it was found
    */
+  @RecordBuilder
   public record Row(
       String species,
       String condition,
@@ -50,7 +52,8 @@ public record WorthMeasuring(List<Row> rows, OptionalDouble all) {
       double sure,
       double sureAfter,
       double narrowing,
-      Told told) {}
+      Told told)
+      implements WorthMeasuringRowBuilder.With {}
 
   public WorthMeasuring {
     rows = List.copyOf(rows);

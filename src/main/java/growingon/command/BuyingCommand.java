@@ -25,22 +25,14 @@ import growingon.report.plan.PlanReport;
 import growingon.write.Beside;
 import growingon.write.ReportFolder;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 
 /** What to buy, how many, and sell now or grow on: read, search, judge, describe, write. */
 @Command(
@@ -50,8 +42,7 @@ import picocli.CommandLine.Spec;
       "Finds what to buy, how many, and what to hold to a better grade, so that the whole nursery",
       "earns most and everything still fits."
     })
-final class BuyingCommand implements Callable<Integer> {
-  private static final int THREADS = Runtime.getRuntime().availableProcessors();
+final class BuyingCommand extends ReportCommand {
   private static final String ENDING = "-buying";
   private static final String RECOMMENDED = "recommended-plan.json";
 
@@ -61,14 +52,8 @@ final class BuyingCommand implements Callable<Integer> {
     HOLDS
   }
 
-  @ParentCommand private GrowingOn program;
-  @Spec private CommandSpec spec;
-
   @Parameters(paramLabel = "WHAT", description = "A plan.json, a nursery folder, or one workbook.")
   private Path what;
-
-  @Mixin private ReportTarget target;
-  @Mixin private Problems problemsShown;
 
   @Option(
       names = "--only",
@@ -96,53 +81,19 @@ final class BuyingCommand implements Callable<Integer> {
       description = "Seed of the draws (else as the plan says).")
   private Long seed;
 
-  /**
-   * What became of a run.
-   *
-   * @param isPlan whether what is recommended can be planned: a quick sheet has no plan
-   * @param writing how numbers are written
-   */
-  private record Outcome(
-      Optional<Report> report,
-      Path folder,
-      List<String> notices,
-      List<Problem> problems,
-      boolean isPlan,
-      Writing writing) {
-    static Outcome without(Path what, List<Problem> problems, Writing writing) {
-      return new Outcome(Optional.empty(), what, List.of(), problems, false, writing);
-    }
-  }
-
   @Override
   public Integer call() throws IOException {
     DrawsOption.check(draws, spec);
     if (draws != null && draws == 0) {
-      throw new CommandLine.ParameterException(
-          spec.commandLine(), "without draws there is no luck to be judged on: use --quick");
+      throw wrong("without draws there is no luck to be judged on: use --quick");
     }
-    target.putBack(List.of(PlanSources.of(what)), spec.commandLine().getErr());
-    Outcome outcome;
-    try (Progress progress = Progress.on(spec.commandLine().getErr())) {
-      outcome = progress.watch(() -> run(progress));
+    Outcome outcome = watched(what, this::run);
+    boolean decides =
+        outcome.report().isPresent() || outcome.problems().stream().anyMatch(Problem::isError);
+    if (decides) {
+      return tell(outcome);
     }
-    PrintWriter out = spec.commandLine().getOut();
-    if (outcome.report().isEmpty() && outcome.problems().stream().anyMatch(Problem::isError)) {
-      return problemsShown.refuse(outcome.problems(), spec.commandLine().getErr());
-    }
-    if (outcome.report().isEmpty()) {
-      out.println(
-          "There is nothing to decide: no offer that comes within the plan and is not ordered yet,"
-              + " and no lot that could be held to a better grade.");
-      Reading.print(outcome.problems(), Severity.WARNING, outcome.writing(), out);
-      return ExitCode.DONE;
-    }
-    Report report = outcome.report().get();
-    report.headlines().forEach(out::println);
-    Reading.tell(outcome.folder(), report, report.problems(), outcome.notices(), out);
-    if (outcome.isPlan()) {
-      out.println("To run: plan \"" + outcome.folder().resolve(RECOMMENDED) + "\"");
-    }
+    outcome.last().forEach(out()::println);
     return ExitCode.DONE;
   }
 
@@ -151,34 +102,43 @@ final class BuyingCommand implements Callable<Integer> {
     ReportFolder.prepare();
     Loaded<Inputs> loaded = Reading.read(what, program.clock());
     if (loaded.value().isEmpty()) {
-      return Outcome.without(what, loaded.problems(), Writing.USUAL);
+      return Outcome.refused(loaded.problems());
     }
     Inputs inputs = asked(loaded.value().get());
-    Writing writing = inputs.scenario().nursery().settings().writing();
     if (inputs.quick().filter(quick -> quick.freeM2().isEmpty()).isPresent()) {
       List<Problem> problems = new ArrayList<>(loaded.problems());
       problems.add(DaybookAdvice.quickWithoutRoom(Where.file(what.toString())));
-      return Outcome.without(what, problems, writing);
+      return Outcome.refused(problems);
     }
     Path usual = Reading.beside(Reading.usualFolder(inputs), ENDING);
     PlanSources sources = PlanSources.of(what);
     Destination destination = target.of(usual, sources.files(), sources.report(), program);
     destination.check(BuyingReport.title(inputs.scenario().plan().name()), Optional.empty());
     if (Buying.isNothingToDecide(inputs, scope(inputs))) {
-      return Outcome.without(what, loaded.problems(), writing);
+      return nothingToDecide(inputs, loaded.problems());
     }
     Answer answer = Buying.answer(inputs, wish(inputs), THREADS, progress::phase);
     progress.phase("Planning what is recommended");
     Report planned = planned(inputs, answer);
-    Report report =
-        BuyingReport.of(answer, loaded.problems(), planned).madeOn(LocalDate.now(program.clock()));
-    progress.phase("Writing " + destination.folder());
+    Report report = issued(BuyingReport.of(answer, loaded.problems(), planned));
+    Path folder = destination.folder();
+    progress.phase("Writing " + folder);
     boolean isPlan = inputs.quick().isEmpty();
-    Map<String, String> texts =
-        isPlan ? Map.of(RECOMMENDED, planFile(answer, destination)) : Map.of();
+    Map<String, String> texts = isPlan ? Map.of(RECOMMENDED, planFile(answer, folder)) : Map.of();
     List<String> notices = destination.write(report, new Beside("buying.xlsx", texts));
-    return new Outcome(
-        Optional.of(report), destination.folder(), notices, report.problems(), isPlan, writing);
+    String toRun = "To run: plan \"" + folder.resolve(RECOMMENDED) + "\"";
+    return Outcome.written(report, folder, notices, report.problems())
+        .withLast(isPlan ? List.of(toRun) : List.of());
+  }
+
+  private static Outcome nothingToDecide(Inputs inputs, List<Problem> problems) {
+    List<String> lines = new ArrayList<>();
+    lines.add(
+        "There is nothing to decide: no offer that comes within the plan and is not ordered yet,"
+            + " and no lot that could be held to a better grade.");
+    Writing writing = inputs.scenario().nursery().settings().writing();
+    lines.addAll(Reading.lines(problems, Severity.WARNING, writing::told));
+    return Outcome.refused(problems).withLast(lines);
   }
 
   /** A quick sheet has one lot, which is on offer. */
@@ -212,21 +172,13 @@ final class BuyingCommand implements Callable<Integer> {
   /** The report that {@code plan} makes of what is recommended. */
   private Report planned(Inputs inputs, Answer answer) {
     Scenario scenario = answer.recommendedScenario();
-    Inputs recommended =
-        new Inputs(
-            scenario,
-            inputs.offers(),
-            inputs.assumptions(),
-            inputs.stockRows(),
-            inputs.reportFolder(),
-            inputs.daybook(),
-            inputs.quick());
+    Inputs recommended = inputs.with().scenario(scenario).own(Optional.empty()).build();
     Planned plan = Planned.drawn(recommended, new Planned.Drawing(false, THREADS, phase -> {}));
     return PlanReport.of(plan, List.of());
   }
 
-  private String planFile(Answer answer, Destination destination) {
-    Path folder = destination.folder().toAbsolutePath().normalize();
+  private String planFile(Answer answer, Path into) {
+    Path folder = into.toAbsolutePath().normalize();
     Path nursery = PlanSources.nurseryOf(what).toAbsolutePath().normalize();
     String path =
         folder.getRoot() != null && folder.getRoot().equals(nursery.getRoot())

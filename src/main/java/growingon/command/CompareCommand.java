@@ -13,42 +13,29 @@ import growingon.report.compare.CompareReport.Side;
 import growingon.report.model.Report;
 import growingon.write.folder.FolderName;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import java.util.function.UnaryOperator;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 
 /** Two plans side by side: read both, project both, describe what differs, write. */
 @Command(
     name = "compare",
     mixinStandardHelpOptions = true,
     description = "Sets two plans side by side: only what differs, largest first, and why.")
-final class CompareCommand implements Callable<Integer> {
-  private static final int THREADS = Runtime.getRuntime().availableProcessors();
-
-  @ParentCommand private GrowingOn program;
-  @Spec private CommandSpec spec;
-
+final class CompareCommand extends ReportCommand {
   @Parameters(index = "0", paramLabel = "PLAN", description = "A plan, nursery folder or workbook.")
   private Path first;
 
   @Parameters(index = "1", paramLabel = "PLAN", description = "The one to set against it.")
   private Path second;
 
-  @Mixin private ReportTarget target;
-  @Mixin private Problems problemsShown;
   @Mixin private Reader reader;
   @Mixin private SpeciesFolder species;
 
@@ -63,7 +50,7 @@ final class CompareCommand implements Callable<Integer> {
     DrawsOption.check(draws, spec);
     reader.check(spec);
     List<PlanSources> sources = List.of(PlanSources.of(first), PlanSources.of(second));
-    target.putBack(sources, spec.commandLine().getErr());
+    target.putBack(sources, err());
     Clock clock = program.clock();
     Loaded<Inputs> one = Reading.read(first, species, clock);
     Loaded<Inputs> other = Reading.read(second, species, clock);
@@ -83,16 +70,9 @@ final class CompareCommand implements Callable<Integer> {
     Side after = side(labels.get(1), other, luck(one, other));
     Report whole = CompareReport.of(before, after);
     Report report =
-        reader
-            .edition()
-            .map(edition -> edition.compare(before, after))
-            .orElse(whole)
-            .madeOn(LocalDate.now(clock));
+        issued(reader.edition().map(edition -> edition.compare(before, after)).orElse(whole));
     List<String> notices = destination.write(report);
-    PrintWriter to = spec.commandLine().getOut();
-    report.headlines().forEach(to::println);
-    Reading.tell(destination.folder(), report, whole.problems(), notices, to);
-    return ExitCode.DONE;
+    return tell(Outcome.written(report, destination.folder(), notices, whole.problems()));
   }
 
   private Destination destination(String title, List<PlanSources> sources) {
@@ -130,6 +110,6 @@ final class CompareCommand implements Callable<Integer> {
   private int refuse(Loaded<Inputs> one, Loaded<Inputs> other) {
     List<Problem> problems = new ArrayList<>(one.problems());
     problems.addAll(other.problems());
-    return problemsShown.refuse(problems, spec.commandLine().getErr());
+    return tell(Outcome.refused(problems));
   }
 }

@@ -7,7 +7,6 @@ import growingon.fit.Fit;
 import growingon.fit.past.FitRecords;
 import growingon.load.FrozenReader;
 import growingon.load.Loader;
-import growingon.load.PlanSources;
 import growingon.load.SpeciesTexts;
 import growingon.nursery.Inputs;
 import growingon.problem.Loaded;
@@ -22,27 +21,20 @@ import growingon.review.kept.KeptPlan;
 import growingon.write.ReportFolder;
 import growingon.write.text.ProposalText;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.DateTimeException;
-import java.time.LocalDate;
 import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
-import java.util.concurrent.Callable;
 import java.util.stream.Stream;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 
 /** What the records say of growth and losses: read, learn, write a report and a proposal. */
 @Command(
@@ -52,17 +44,12 @@ import picocli.CommandLine.Spec;
       "Learns growth and losses from earlier stock lists, counts, sales and tagged trees,",
       "and says how good kept plans were. It proposes new values and changes no file of yours."
     })
-final class FitCommand implements Callable<Integer> {
+final class FitCommand extends ReportCommand {
   private static final String ENDING = "-fit";
-
-  @ParentCommand private GrowingOn program;
-  @Spec private CommandSpec spec;
 
   @Parameters(paramLabel = "WHAT", description = "A plan.json, a nursery folder, or one workbook.")
   private Path what;
 
-  @Mixin private ReportTarget target;
-  @Mixin private Problems problemsShown;
   @Mixin private SpeciesFolder species;
 
   @Option(
@@ -78,30 +65,10 @@ final class FitCommand implements Callable<Integer> {
       description = "Look at nothing after this month, such as 2025-10.")
   private String until;
 
-  /** What became of a run: a report, its folder and what is to be known of it, or only problems. */
-  private record Outcome(
-      Optional<Report> report,
-      Path folder,
-      boolean proposes,
-      boolean isOther,
-      List<String> notices,
-      List<Problem> problems) {
-    static Outcome refused(List<Problem> problems) {
-      return new Outcome(Optional.empty(), Path.of(""), false, false, List.of(), problems);
-    }
-  }
-
   @Override
   public Integer call() throws IOException {
     checkOptions();
-    target.putBack(List.of(PlanSources.of(what)), spec.commandLine().getErr());
-    Outcome outcome;
-    try (Progress progress = Progress.on(spec.commandLine().getErr())) {
-      outcome = progress.watch(() -> run(progress));
-    }
-    return outcome.report().isPresent()
-        ? tell(outcome)
-        : problemsShown.refuse(outcome.problems(), spec.commandLine().getErr());
+    return tell(watched(what, this::run));
   }
 
   private void checkOptions() {
@@ -123,10 +90,6 @@ final class FitCommand implements Callable<Integer> {
     }
   }
 
-  private CommandLine.ParameterException wrong(String sentence) {
-    return new CommandLine.ParameterException(spec.commandLine(), sentence);
-  }
-
   private Outcome run(Progress progress) throws IOException {
     progress.phase("Reading " + what);
     ReportFolder.prepare();
@@ -143,25 +106,33 @@ final class FitCommand implements Callable<Integer> {
       return Outcome.refused(problems);
     }
     Path keptFile = KeptFile.of(what, inputs.scenario().plan());
-    Destination destination = destination(inputs, keptFile);
+    Path usual = Reading.beside(Reading.usualFolder(inputs), ENDING);
+    Destination destination = destination(what, keptFile, usual);
     destination.check(FitReport.title(inputs.scenario().plan().name()), Optional.empty());
     List<KeptPlan> kept = kept(keptFile.getParent(), problems);
     progress.phase("Learning from the records");
     Fit fit = Fit.of(records, kept);
-    Report report = FitReport.of(inputs, problems, fit).madeOn(LocalDate.now(program.clock()));
+    Report report = issued(FitReport.of(inputs, problems, fit));
     List<SpeciesEdit> edits = FitReport.proposal(fit, inputs.scenario().nursery().species());
     Map<String, String> proposal = proposal(edits, fit, destination.folder());
     FitReport.siteSpeed(fit, inputs.scenario().nursery().settings().library())
         .ifPresent(text -> proposal.put("settings.txt", text));
     progress.phase("Writing " + destination.folder());
     List<String> notices = destination.writeFit(report, proposal);
-    return new Outcome(
-        Optional.of(report),
-        destination.folder(),
-        !proposal.isEmpty(),
-        edits.stream().anyMatch(SpeciesEdit::isOther),
-        notices,
-        report.problems());
+    Path folder = destination.folder();
+    List<String> headlines = new ArrayList<>(report.headlines());
+    headlines.add(
+        proposal.isEmpty()
+            ? "Nothing is proposed: your files hold what the records say."
+            : proposed(folder.resolve("proposal"), edits));
+    return Outcome.written(report, folder, notices, report.problems()).withHeadlines(headlines);
+  }
+
+  private String proposed(Path proposal, List<SpeciesEdit> edits) {
+    boolean isOther = edits.stream().anyMatch(SpeciesEdit::isOther);
+    return "Proposal: %s%s. Your own files are as they were. Try it: plan \"%s\" --species \"%s\""
+        .formatted(
+            proposal, isOther ? "" : " (no figure is changed, but some are surer)", what, proposal);
   }
 
   private FitRecords records(Loader.WithPast read) {
@@ -219,32 +190,5 @@ final class FitCommand implements Callable<Integer> {
     own.json()
         .ifPresent(json -> texts.put("species.json", ProposalText.json(json, edits, learnt, head)));
     return texts;
-  }
-
-  private int tell(Outcome outcome) {
-    PrintWriter to = spec.commandLine().getOut();
-    outcome.report().get().headlines().forEach(to::println);
-    if (outcome.proposes()) {
-      Path proposal = outcome.folder().resolve("proposal");
-      to.println(
-          "Proposal: %s%s. Your own files are as they were. Try it: plan \"%s\" --species \"%s\""
-              .formatted(
-                  proposal,
-                  outcome.isOther() ? "" : " (no figure is changed, but some are surer)",
-                  what,
-                  proposal));
-    } else {
-      to.println("Nothing is proposed: your files hold what the records say.");
-    }
-    Report report = outcome.report().get();
-    Reading.tell(outcome.folder(), report, report.problems(), outcome.notices(), to);
-    return ExitCode.DONE;
-  }
-
-  /** Where the command line says, else beside the plan's report. */
-  private Destination destination(Inputs inputs, Path kept) {
-    PlanSources plan = PlanSources.of(what).with(kept);
-    Path usual = Reading.beside(Reading.usualFolder(inputs), ENDING);
-    return target.of(usual, plan.files(), plan.report(), program);
   }
 }

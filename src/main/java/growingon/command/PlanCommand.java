@@ -4,7 +4,6 @@ import growingon.command.folder.Destination;
 import growingon.command.folder.KeptFile;
 import growingon.command.folder.SpeciesFolder;
 import growingon.load.Loader;
-import growingon.load.PlanSources;
 import growingon.load.SpeciesTexts;
 import growingon.nursery.Assumption;
 import growingon.nursery.Inputs;
@@ -26,45 +25,32 @@ import growingon.write.ReportFolder;
 import growingon.write.folder.FrozenFile;
 import growingon.write.folder.FrozenSpecies;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Path;
-import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 
 /** The main job: read, check, project, account, describe, write. */
 @Command(
     name = "plan",
     mixinStandardHelpOptions = true,
     description = "Projects a nursery and writes the plan: workbook, charts, tables and figures.")
-final class PlanCommand implements Callable<Integer> {
-  private static final int THREADS = Runtime.getRuntime().availableProcessors();
-
+final class PlanCommand extends ReportCommand {
   /** Lots of a list that a plan can take in minutes on two processors. */
   private static final int MOST_LOTS_OF_A_LIST = 10_000;
 
   /** Lines of the terminal for a list of the grower's own. */
   private static final int MOST_LINES = 12;
 
-  @ParentCommand private GrowingOn program;
-  @Spec private CommandSpec spec;
-
   @Parameters(
       paramLabel = "WHAT",
       description = "A plan.json, a nursery folder, one workbook, or your own stock list.")
   private Path what;
 
-  @Mixin private ReportTarget target;
   @Mixin private SpeciesFolder species;
 
   @Option(
@@ -72,8 +58,6 @@ final class PlanCommand implements Callable<Integer> {
       paramLabel = "LIST",
       description = "Your own stock list of this month, in place of the one that own words name.")
   private Path stock;
-
-  @Mixin private Problems problemsShown;
 
   @Option(
       names = "--keep",
@@ -124,14 +108,12 @@ final class PlanCommand implements Callable<Integer> {
   @Override
   public Integer call() throws IOException {
     checkOptions();
-    target.putBack(List.of(PlanSources.of(what)), spec.commandLine().getErr());
-    Outcome outcome;
-    try (Progress progress = Progress.on(spec.commandLine().getErr())) {
-      outcome = progress.watch(() -> run(progress));
+    Outcome outcome = watched(what, this::run);
+    if (outcome.report().isEmpty()) {
+      return problemsShown.refuse(what, true, outcome.problems(), err());
     }
-    return outcome.report().isPresent()
-        ? tell(outcome)
-        : problemsShown.refuse(what, true, outcome.problems(), spec.commandLine().getErr());
+    Refusal.clear(what);
+    return tell(outcome);
   }
 
   private void checkOptions() {
@@ -147,28 +129,6 @@ final class PlanCommand implements Callable<Integer> {
     }
   }
 
-  private CommandLine.ParameterException wrong(String sentence) {
-    return new CommandLine.ParameterException(spec.commandLine(), sentence);
-  }
-
-  /** What became of a run: a report, its folder and what is to be known of it, or only problems. */
-  private record Outcome(
-      Optional<Report> report,
-      Path folder,
-      List<String> notices,
-      Optional<Path> kept,
-      List<Problem> problems,
-      List<String> first) {
-    Outcome(
-        Optional<Report> report,
-        Path folder,
-        List<String> notices,
-        Optional<Path> kept,
-        List<Problem> problems) {
-      this(report, folder, notices, kept, problems, List.of());
-    }
-  }
-
   private Outcome run(Progress progress) throws IOException {
     progress.phase("Reading " + what);
     ReportFolder.prepare();
@@ -181,7 +141,7 @@ final class PlanCommand implements Callable<Integer> {
                 .withStock(Optional.ofNullable(stock))
                 .valuing(Planned::worth));
     if (loaded.value().isEmpty()) {
-      return new Outcome(Optional.empty(), what, List.of(), Optional.empty(), loaded.problems());
+      return Outcome.refused(loaded.problems());
     }
     Inputs inputs = asked(loaded.value().get());
     int lots = inputs.scenario().lots().size();
@@ -189,7 +149,7 @@ final class PlanCommand implements Callable<Integer> {
       Problem tooMany =
           ListAdvice.tooManyLots(
               Where.file(inputs.scenario().plan().name()), lots, MOST_LOTS_OF_A_LIST);
-      return new Outcome(Optional.empty(), what, List.of(), Optional.empty(), List.of(tooMany));
+      return Outcome.refused(List.of(tooMany));
     }
     if (audience != null) {
       return edition(inputs, loaded.problems(), progress);
@@ -199,26 +159,23 @@ final class PlanCommand implements Callable<Integer> {
     Planned plan = Planned.drawn(inputs, drawing(progress));
     Report answered = answered(PlanReport.of(plan, loaded.problems()), plan);
     Report report = issued(withoutPricesPaid ? SupplierOrders.withoutPrices(answered) : answered);
-    Optional<Path> kept = keep ? Optional.of(freeze(inputs, progress)) : Optional.empty();
+    List<String> kept = keep ? List.of(freeze(inputs, progress)) : List.of();
     progress.phase("Writing " + destination.folder());
     List<String> notices = destination.write(report);
-    return new Outcome(
-        Optional.of(report),
-        destination.folder(),
-        notices,
-        kept,
-        report.problems(),
-        inputs.own().map(OwnReading::sentences).orElse(List.of()));
+    List<String> first = inputs.own().map(OwnReading::sentences).orElse(List.of());
+    return Outcome.written(report, destination.folder(), notices, report.problems())
+        .withHeadlines(headlines(report, first))
+        .withLast(kept);
   }
 
-  /** Keeps the plan; where. */
-  private Path freeze(Inputs inputs, Progress progress) throws IOException {
+  /** Keeps the plan; says where. */
+  private String freeze(Inputs inputs, Progress progress) throws IOException {
     Path file = KeptFile.of(what, inputs.scenario().plan());
     progress.phase("Keeping " + file);
     FrozenFile.write(PlanKeeping.keep(inputs, THREADS, done -> {}), file, target.isForced());
     SpeciesTexts species = SpeciesTexts.of(what, this.species.folder());
     FrozenSpecies.write(KeptFile.species(file), species.csv(), species.json());
-    return file;
+    return "Kept: %s (review compares with it)".formatted(file);
   }
 
   /** Projects what the edition's reader may see, and describes that. */
@@ -235,8 +192,8 @@ final class PlanCommand implements Callable<Integer> {
     progress.phase("Writing " + destination.folder());
     List<String> notices = new ArrayList<>(destination.write(report));
     usualPrices(whole).ifPresent(notices::add);
-    return new Outcome(
-        Optional.of(report), destination.folder(), notices, Optional.empty(), problems);
+    return Outcome.written(report, destination.folder(), notices, problems)
+        .withHeadlines(headlines(report, List.of()));
   }
 
   /** A customer would take a usual price for the grower's. */
@@ -286,24 +243,7 @@ final class PlanCommand implements Callable<Integer> {
     return lines;
   }
 
-  private int tell(Outcome outcome) throws IOException {
-    Refusal.clear(what);
-    PrintWriter out = spec.commandLine().getOut();
-    Report report = outcome.report().get();
-    headlines(report, outcome.first()).forEach(out::println);
-    Reading.tell(outcome.folder(), report, outcome.problems(), outcome.notices(), out);
-    outcome
-        .kept()
-        .ifPresent(file -> out.println("Kept: %s (review compares with it)".formatted(file)));
-    return ExitCode.DONE;
-  }
-
   private Destination destination(Inputs inputs, Path usual) {
-    PlanSources plan = PlanSources.of(what).with(KeptFile.of(what, inputs.scenario().plan()));
-    return target.of(usual, plan.files(), plan.report(), program);
-  }
-
-  private Report issued(Report report) {
-    return report.madeOn(LocalDate.now(program.clock()));
+    return destination(what, KeptFile.of(what, inputs.scenario().plan()), usual);
   }
 }

@@ -15,6 +15,7 @@ import java.io.PrintWriter;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.Function;
 
@@ -43,13 +44,20 @@ final class Reading {
 
   private static void print(
       List<Problem> problems, Severity least, Function<MarkedText, String> how, PrintWriter to) {
-    for (Severity severity : Severity.values()) {
-      if (severity.compareTo(least) <= 0) {
-        problems.stream()
-            .filter(problem -> problem.severity() == severity)
-            .forEach(problem -> to.println(severity + ": " + how.apply(problem.line())));
-      }
-    }
+    lines(problems, least, how).forEach(to::println);
+  }
+
+  /** Every problem of at least a severity, errors first. */
+  static List<String> lines(
+      List<Problem> problems, Severity least, Function<MarkedText, String> how) {
+    return Arrays.stream(Severity.values())
+        .filter(severity -> severity.compareTo(least) <= 0)
+        .flatMap(
+            severity ->
+                problems.stream()
+                    .filter(problem -> problem.severity() == severity)
+                    .map(problem -> severity + ": " + how.apply(problem.line())))
+        .toList();
   }
 
   /** Says on the error stream why nothing was written; gives the exit code. */

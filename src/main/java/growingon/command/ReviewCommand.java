@@ -5,7 +5,6 @@ import growingon.command.folder.KeptFile;
 import growingon.load.FrozenReader;
 import growingon.load.LoadOptions;
 import growingon.load.Loader;
-import growingon.load.PlanSources;
 import growingon.nursery.Inputs;
 import growingon.nursery.record.PastRecords;
 import growingon.problem.Loaded;
@@ -18,7 +17,6 @@ import growingon.review.Review;
 import growingon.review.kept.KeptPlan;
 import growingon.write.ReportFolder;
 import java.io.IOException;
-import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Clock;
@@ -27,13 +25,9 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 
 /** What really happened against the plan: read, compare the daybook with the kept plan, write. */
 @Command(
@@ -45,42 +39,22 @@ import picocli.CommandLine.Spec;
           + " sales, beside a daybook or without one.",
       "Without a kept plan it compares with the plan as the files give it now."
     })
-final class ReviewCommand implements Callable<Integer> {
+final class ReviewCommand extends ReportCommand {
   private static final String ENDING = "-review";
-  private static final int THREADS = Runtime.getRuntime().availableProcessors();
-
-  @ParentCommand private GrowingOn program;
-  @Spec private CommandSpec spec;
 
   @Parameters(paramLabel = "WHAT", description = "A plan.json, a nursery folder, or one workbook.")
   private Path what;
 
-  @Mixin private ReportTarget target;
-  @Mixin private Problems problemsShown;
   @Mixin private Reader reader;
-
-  /** What became of a run: a report, its folder and what is to be known of it, or only problems. */
-  private record Outcome(
-      Optional<Report> report, Path folder, List<String> notices, List<Problem> problems) {
-    static Outcome refused(List<Problem> problems) {
-      return new Outcome(Optional.empty(), Path.of(""), List.of(), problems);
-    }
-  }
 
   @Override
   public Integer call() throws IOException {
     reader.check(spec);
-    target.putBack(List.of(PlanSources.of(what)), spec.commandLine().getErr());
-    Outcome outcome;
-    try (Progress progress = Progress.on(spec.commandLine().getErr())) {
-      outcome = progress.watch(() -> run(program.clock(), progress));
-    }
-    return outcome.report().isPresent()
-        ? tell(outcome)
-        : problemsShown.refuse(outcome.problems(), spec.commandLine().getErr());
+    return tell(watched(what, this::run));
   }
 
-  private Outcome run(Clock clock, Progress progress) throws IOException {
+  private Outcome run(Progress progress) throws IOException {
+    Clock clock = program.clock();
     progress.phase("Reading " + what);
     ReportFolder.prepare();
     Loaded<Loader.WithPast> loaded =
@@ -102,7 +76,8 @@ final class ReviewCommand implements Callable<Integer> {
     if (kept.isPresent() && kept.get().value().isEmpty()) {
       return Outcome.refused(problems);
     }
-    Destination destination = destination(inputs, keptFile);
+    Path usual = Reading.beside(Reading.usualFolder(inputs), ENDING + reader.folderEnding());
+    Destination destination = destination(what, keptFile, usual);
     String plan =
         reader
             .edition()
@@ -113,34 +88,15 @@ final class ReviewCommand implements Callable<Integer> {
     Review review = Review.of(inputs, past, thisMonth, kept.flatMap(Loaded::value), THREADS);
     Report whole = ReviewReport.of(inputs, problems, review);
     Report report =
-        reader
-            .edition()
-            .map(edition -> edition.review(inputs, review))
-            .orElse(whole)
-            .madeOn(LocalDate.now(program.clock()));
+        issued(reader.edition().map(edition -> edition.review(inputs, review)).orElse(whole));
     progress.phase("Writing " + destination.folder());
     List<String> notices = destination.write(report);
-    return new Outcome(Optional.of(report), destination.folder(), notices, whole.problems());
+    return Outcome.written(report, destination.folder(), notices, whole.problems());
   }
 
   private static Optional<Loaded<KeptPlan>> kept(Path file) {
     return Files.exists(file)
         ? Optional.of(FrozenReader.read(file, KeptPlan.class))
         : Optional.empty();
-  }
-
-  private int tell(Outcome outcome) {
-    PrintWriter to = spec.commandLine().getOut();
-    Report report = outcome.report().get();
-    report.headlines().forEach(to::println);
-    Reading.tell(outcome.folder(), report, outcome.problems(), outcome.notices(), to);
-    return ExitCode.DONE;
-  }
-
-  /** Where the command line says, else beside the plan's report. */
-  private Destination destination(Inputs inputs, Path kept) {
-    PlanSources plan = PlanSources.of(what).with(kept);
-    Path usual = Reading.beside(Reading.usualFolder(inputs), ENDING + reader.folderEnding());
-    return target.of(usual, plan.files(), plan.report(), program);
   }
 }

@@ -194,7 +194,7 @@ public record Fit(
       }
     }
     return species
-        .growingBy(growth)
+        .withGrowth(growth)
         .losing(
             inFile.getOrDefault(What.FIRST_YEAR_LOSS, species.firstYearLoss()),
             inFile.getOrDefault(What.LATER_LOSS, species.laterLoss()))

@@ -2,6 +2,7 @@ package growingon.money;
 
 import growingon.nursery.lot.Lot;
 import growingon.nursery.number.Negligible;
+import io.soabase.recordbuilder.core.RecordBuilder;
 
 /**
  * What one lot takes and brings over the plan, plan currency, all amounts positive.
@@ -16,6 +17,7 @@ import growingon.nursery.number.Negligible;
  * @param kept kept plants standing at the end
  * @param unsoldAtList list price of the plants unsold at the end that have a grade, kept ones apart
  */
+@RecordBuilder
 public record LotAccount(
     Lot lot,
     double spentBefore,
@@ -81,65 +83,7 @@ public record LotAccount(
   }
 
   /** An account of a lot with no plants yet. */
-  public static Builder of(Lot lot, Ledger ledger) {
-    Builder builder = new Builder();
-    builder.lot = lot;
-    builder.ledger = ledger;
-    return builder;
-  }
-
-  /** Its parts by name; what is not said has its usual value. */
-  public static final class Builder {
-    private Lot lot;
-    private double spentBefore = 0;
-    private Ledger ledger;
-    private double started = 0;
-    private double lost = 0;
-    private double sold = 0;
-    private double standing = 0;
-    private double kept = 0;
-    private double unsoldAtList = 0;
-
-    private Builder() {}
-
-    public Builder spentBefore(double value) {
-      this.spentBefore = value;
-      return this;
-    }
-
-    public Builder started(double value) {
-      this.started = value;
-      return this;
-    }
-
-    public Builder lost(double value) {
-      this.lost = value;
-      return this;
-    }
-
-    public Builder sold(double value) {
-      this.sold = value;
-      return this;
-    }
-
-    public Builder standing(double value) {
-      this.standing = value;
-      return this;
-    }
-
-    public Builder kept(double value) {
-      this.kept = value;
-      return this;
-    }
-
-    public Builder unsoldAtList(double value) {
-      this.unsoldAtList = value;
-      return this;
-    }
-
-    public LotAccount build() {
-      return new LotAccount(
-          lot, spentBefore, ledger, started, lost, sold, standing, kept, unsoldAtList);
-    }
+  public static LotAccountBuilder of(Lot lot, Ledger ledger) {
+    return LotAccountBuilder.builder().lot(lot).ledger(ledger);
   }
 }

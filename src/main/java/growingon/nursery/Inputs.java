@@ -3,6 +3,7 @@ package growingon.nursery;
 import growingon.nursery.lot.Offer;
 import growingon.nursery.record.DaybookLine;
 import growingon.nursery.record.OwnReading;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Objects;
@@ -20,6 +21,7 @@ import java.util.Optional;
  * @param quick the question of the quick sheet, if that is what is planned
  * @param own how a list of the grower's own was read, if the stock comes from one
  */
+@RecordBuilder
 public record Inputs(
     Scenario scenario,
     List<Offer> offers,
@@ -28,7 +30,8 @@ public record Inputs(
     Optional<Path> reportFolder,
     List<DaybookLine> daybook,
     Optional<Quick> quick,
-    Optional<OwnReading> own) {
+    Optional<OwnReading> own)
+    implements InputsBuilder.With {
   public Inputs {
     Objects.requireNonNull(scenario);
     offers = List.copyOf(offers);
@@ -51,31 +54,20 @@ public record Inputs(
     this(scenario, offers, assumptions, stockRows, reportFolder, daybook, quick, Optional.empty());
   }
 
-  /** Inputs of a nursery's tables. */
-  public Inputs(
-      Scenario scenario,
-      List<Offer> offers,
-      List<Assumption> assumptions,
-      int stockRows,
-      Optional<Path> reportFolder) {
-    this(scenario, offers, assumptions, stockRows, reportFolder, List.of(), Optional.empty());
-  }
-
   /** Inputs of a plan that names no folder for its report. */
   public Inputs(
       Scenario scenario, List<Offer> offers, List<Assumption> assumptions, int stockRows) {
-    this(scenario, offers, assumptions, stockRows, Optional.empty());
+    this(scenario, offers, assumptions, stockRows, Optional.empty(), List.of(), Optional.empty());
   }
 
   /** The same inputs with another plan. */
   public Inputs withPlan(Plan plan) {
-    Scenario changed = new Scenario(scenario.nursery(), plan, scenario.lots());
-    return new Inputs(changed, offers, assumptions, stockRows, reportFolder, daybook, quick, own);
+    return withScenario(scenario.withPlan(plan));
   }
 
   /** The same inputs with other lots, and with more written down of what happened. */
   public Inputs withRecords(Scenario other, List<DaybookLine> lines) {
-    return new Inputs(other, offers, assumptions, stockRows, reportFolder, lines, quick, own);
+    return with().scenario(other).daybook(lines).build();
   }
 
   /**
@@ -84,7 +76,6 @@ public record Inputs(
    * @param marked its values, of which the usual ones are said to be so
    */
   public Inputs withOwn(OwnReading reading, List<Assumption> marked) {
-    return new Inputs(
-        scenario, offers, marked, stockRows, reportFolder, daybook, quick, Optional.of(reading));
+    return with().assumptions(marked).own(Optional.of(reading)).build();
   }
 }

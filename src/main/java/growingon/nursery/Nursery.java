@@ -16,6 +16,7 @@ import growingon.nursery.supply.Component;
 import growingon.nursery.supply.Material;
 import growingon.nursery.supply.Mix;
 import growingon.nursery.supply.Pot;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -40,6 +41,7 @@ import java.util.function.UnaryOperator;
  * @param care in row order
  * @param otherCash in row order
  */
+@RecordBuilder
 public record Nursery(
     Settings settings,
     Map<String, Species> species,
@@ -53,7 +55,8 @@ public record Nursery(
     Map<String, Place> places,
     List<Demand> demand,
     List<Care> care,
-    List<OtherCash> otherCash) {
+    List<OtherCash> otherCash)
+    implements NurseryBuilder.With {
   public Nursery {
     Objects.requireNonNull(settings);
     species = ordered(species);
@@ -96,46 +99,6 @@ public record Nursery(
   public Nursery withSure(UnaryOperator<Species> bySpecies, MarketSure market) {
     Map<String, Species> others = new LinkedHashMap<>();
     species.forEach((name, each) -> others.put(name, bySpecies.apply(each)));
-    return new Nursery(
-        settings.withMarket(market),
-        others,
-        ladders,
-        qualities,
-        routes,
-        pots,
-        components,
-        mixes,
-        materials,
-        places,
-        demand,
-        care,
-        otherCash);
-  }
-
-  /** The same with other demand. */
-  public Nursery withDemand(List<Demand> newDemand) {
-    return with(species, newDemand);
-  }
-
-  /** The same with other assumptions of its species. */
-  public Nursery withSpecies(Map<String, Species> newSpecies) {
-    return with(newSpecies, demand);
-  }
-
-  private Nursery with(Map<String, Species> newSpecies, List<Demand> newDemand) {
-    return new Nursery(
-        settings,
-        newSpecies,
-        ladders,
-        qualities,
-        routes,
-        pots,
-        components,
-        mixes,
-        materials,
-        places,
-        newDemand,
-        care,
-        otherCash);
+    return with().settings(settings.withMarket(market)).species(others).build();
   }
 }

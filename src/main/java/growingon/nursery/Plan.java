@@ -4,6 +4,7 @@ import growingon.nursery.lot.Hold;
 import growingon.nursery.market.HorizonValue;
 import growingon.nursery.number.Check;
 import growingon.nursery.time.Horizon;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.YearMonth;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -27,6 +28,7 @@ import java.util.Set;
  * @param holds what is held of lots and offers in place of what their tables say, by name
  * @param ordered offers taken that are ordered already
  */
+@RecordBuilder
 public record Plan(
     String name,
     YearMonth firstMonth,
@@ -37,7 +39,8 @@ public record Plan(
     long seed,
     HorizonValue horizonValue,
     Map<String, PlannedHold> holds,
-    Set<String> ordered) {
+    Set<String> ordered)
+    implements PlanBuilder.With {
   /**
    * What a plan says is held of a lot.
    *
@@ -94,29 +97,6 @@ public record Plan(
   public static int usualDraws(int lots) {
     int affordable = USUAL_LOTS_DRAWN / Math.max(1, lots);
     return Math.max(FEWEST_USUAL_DRAWS, Math.min(USUAL_DRAWS, affordable));
-  }
-
-  /** The same plan with another number of draws. */
-  public Plan withDraws(int newDraws) {
-    return new Plan(
-        name, firstMonth, seasons, take, slices, newDraws, seed, horizonValue, holds, ordered);
-  }
-
-  /** The same plan with another seed. */
-  public Plan withSeed(long newSeed) {
-    return new Plan(
-        name, firstMonth, seasons, take, slices, draws, newSeed, horizonValue, holds, ordered);
-  }
-
-  /** The same plan over another number of seasons. */
-  public Plan withSeasons(int newSeasons) {
-    return new Plan(
-        name, firstMonth, newSeasons, take, slices, draws, seed, horizonValue, holds, ordered);
-  }
-
-  /** The same plan with unsold plants valued otherwise. */
-  public Plan withHorizonValue(HorizonValue newValue) {
-    return new Plan(name, firstMonth, seasons, take, slices, draws, seed, newValue, holds, ordered);
   }
 
   /** Plants taken of an order of an offer: by its own name, else by that of the offer. */

@@ -5,9 +5,11 @@ import growingon.nursery.market.MarketSure;
 import growingon.nursery.number.Check;
 import growingon.nursery.number.Writing;
 import growingon.nursery.species.LibrarySite;
+import growingon.nursery.species.Sure;
 import growingon.nursery.time.Hemisphere;
 import growingon.nursery.time.MonthShares;
 import growingon.nursery.time.MonthSpan;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.Month;
 import java.util.List;
 import java.util.Map;
@@ -55,6 +57,7 @@ import java.util.OptionalDouble;
  * @param library what the library of species must know of the nursery
  * @param writing how numbers, months and money are written
  */
+@RecordBuilder
 public record Settings(
     String name,
     Hemisphere hemisphere,
@@ -87,7 +90,8 @@ public record Settings(
     double assumptionsSure,
     MarketSure market,
     LibrarySite library,
-    Writing writing) {
+    Writing writing)
+    implements SettingsBuilder.With {
   /** Spread of minutes, where nothing is said. */
   public static final double USUAL_LABOUR_SPREAD = 0.1;
 
@@ -148,18 +152,24 @@ public record Settings(
     Objects.requireNonNull(writing);
   }
 
-  /** The same with prices and demand that are so sure. */
-  public Settings withMarket(MarketSure sure) {
-    return but().market(sure).build();
-  }
-
   /** Settings that so far have their usual values. */
   public static SettingsBuilder named(String name) {
-    return new SettingsBuilder(name);
-  }
-
-  /** The parts of this one, of which some can be put in place of others. */
-  public SettingsBuilder but() {
-    return new SettingsBuilder(this);
+    return SettingsBuilder.builder()
+        .name(name)
+        .exchangeRates(Map.of())
+        .paidShare(1)
+        .salesPattern(MonthShares.EVEN)
+        .wasteShare(USUAL_WASTE)
+        .orderLeadMonths(USUAL_ORDER_LEAD_MONTHS)
+        .extraCosts(ExtraCosts.NONE)
+        .winterMoveMinutes(USUAL_WINTER_MOVE_MINUTES)
+        .secondPersonMinutes(USUAL_SECOND_PERSON_MINUTES)
+        .girthBaseFactor(USUAL_GIRTH_BASE_FACTOR)
+        .labourSpread(USUAL_LABOUR_SPREAD)
+        .lotSpread(USUAL_LOT_SPREAD)
+        .assumptionsSure(Sure.USUAL)
+        .market(MarketSure.KNOWN)
+        .library(LibrarySite.USUAL)
+        .writing(Writing.USUAL);
   }
 }

@@ -70,7 +70,7 @@ final class LotsReviewed {
     Book book = lot.book();
     Whereabouts shares = wholeWhereabouts(lot);
     Whereabouts wholeBalance = book.wasSplit() ? booked(whereabouts(lot), shares) : shares;
-    LotReview.Builder review =
+    LotReviewBuilder review =
         LotReview.of(book.lot)
             .splitFrom(book.splitFrom)
             .part(book.part)
@@ -93,7 +93,7 @@ final class LotsReviewed {
   }
 
   /** What is alive, and of what size and grade. */
-  private void comparePlants(OfLot lot, int planned, LotReview.Builder into) {
+  private void comparePlants(OfLot lot, int planned, LotReviewBuilder into) {
     Book book = lot.book();
     MonthStock now = lot.history().monthStock(stock);
     Compared alive =
@@ -128,7 +128,7 @@ final class LotsReviewed {
         chances -> chances.unitsSold());
   }
 
-  private void compareMoney(OfLot lot, LotReview.Builder into) {
+  private void compareMoney(OfLot lot, LotReviewBuilder into) {
     Book book = lot.book();
     Compared sales =
         scaled(

@@ -1,6 +1,7 @@
 package growingon.review;
 
 import growingon.review.book.Tally;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -19,6 +20,7 @@ import java.util.function.ToDoubleFunction;
  * @param lost gone, by the daybook or because a count found fewer
  * @param standing alive
  */
+@RecordBuilder
 public record Whereabouts(
     double arrived,
     double splitIn,
@@ -30,7 +32,8 @@ public record Whereabouts(
     double used,
     double splitOut,
     double lost,
-    double standing) {
+    double standing)
+    implements WhereaboutsBuilder.With {
   /** Of a lot that has not arrived yet. */
   static final Whereabouts NOT_YET_HERE = new Whereabouts(0, 0, 0, 0, 0, 0, 0, 0, 0, 0, 0);
 
@@ -57,18 +60,7 @@ public record Whereabouts(
   private Whereabouts evened() {
     double less = Math.min(0, lost);
     double fewer = Math.min(0, found);
-    return new Whereabouts(
-        arrived,
-        splitIn,
-        returned,
-        found - fewer - less,
-        died,
-        culled,
-        sold,
-        used,
-        splitOut,
-        lost - less - fewer,
-        standing);
+    return with().found(found - fewer - less).lost(lost - less - fewer).build();
   }
 
   /** The same with what each part lacks to be as booked. */
@@ -86,18 +78,6 @@ public record Whereabouts(
             lost + lacks.applyAsDouble(Tally.Of.LOST),
             standing)
         .evened();
-  }
-
-  /** The same with others standing. */
-  Whereabouts withStanding(double others) {
-    return new Whereabouts(
-        arrived, splitIn, returned, found, died, culled, sold, used, splitOut, lost, others);
-  }
-
-  /** The same with others dead. */
-  Whereabouts withDied(double others) {
-    return new Whereabouts(
-        arrived, splitIn, returned, found, others, culled, sold, used, splitOut, lost, standing);
   }
 
   /** What came less what went and what stands; nil but for rounding. */

@@ -18,6 +18,7 @@ import growingon.nursery.market.OtherCash;
 import growingon.nursery.market.Quality;
 import growingon.nursery.place.PlaceKind;
 import growingon.nursery.species.Species;
+import growingon.nursery.species.SpeciesBuilder;
 import growingon.nursery.species.Sure;
 import growingon.nursery.time.MonthSpan;
 import growingon.project.Lots;
@@ -327,7 +328,7 @@ class ChancesByHandTest {
     assertThat(growth.narrower()).isEqualTo(1);
   }
 
-  private static Nurseries losing(Species.Builder ash) {
+  private static Nurseries losing(SpeciesBuilder ash) {
     return Nurseries.bare()
         .seasons(4)
         .species(ash.build())
@@ -335,8 +336,8 @@ class ChancesByHandTest {
         .lot(Lots.lot("gamble").arrived(2026, 12).notBefore(2027, 12).bought(8, 50).build());
   }
 
-  private static Species.Builder ash() {
-    return Nurseries.bareSpecies("ash", "one").but();
+  private static SpeciesBuilder ash() {
+    return Nurseries.bareSpecies("ash", "one").with();
   }
 
   /** A first year's loss of 0.2 that is 80 % sure is known as from 40 plants. */

@@ -59,7 +59,7 @@ class SameLawAsReviewTest {
   }
 
   private static DaybookLine withoutTrunk(DaybookLine line) {
-    return line.but().trunkMm(OptionalDouble.empty()).trunkSpread(OptionalDouble.empty()).build();
+    return line.with().trunkMm(OptionalDouble.empty()).trunkSpread(OptionalDouble.empty()).build();
   }
 
   @Test

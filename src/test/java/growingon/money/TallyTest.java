@@ -54,7 +54,7 @@ class TallyTest {
   private static Scenario scenario(HorizonValue value, int seasons) {
     Scenario scenario =
         Nurseries.working()
-            .pot(Nurseries.roundPot("3 litre").but().reuseShare(0.8).pack(10).build())
+            .pot(Nurseries.roundPot("3 litre").with().reuseShare(0.8).pack(10).build())
             .route(
                 "pot late",
                 Steps.onArrival("pot").pot("3 litre", "training mix").minutes(2).build(),

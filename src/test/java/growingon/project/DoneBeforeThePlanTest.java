@@ -26,7 +26,7 @@ class DoneBeforeThePlanTest {
 
   private static Species ash(int potBoundMonths) {
     return Nurseries.bareSpecies("ash", "one")
-        .but()
+        .with()
         .potBoundMonths(potBoundMonths)
         .potBoundFactor(0.2)
         .build();

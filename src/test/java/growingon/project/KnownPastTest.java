@@ -82,7 +82,7 @@ class KnownPastTest {
     Nurseries nursery =
         Nurseries.bare()
             .seasons(1)
-            .pot(Nurseries.roundPot("seven").but().reuseShare(0.5).build())
+            .pot(Nurseries.roundPot("seven").with().reuseShare(0.5).build())
             .lot(Lots.lot("a").pot("seven").build());
     MonthFacts culled =
         new MonthFacts(List.of(change(Way.CULLED, 20)), List.of(), Optional.empty());

@@ -2,6 +2,7 @@ package growingon.project;
 
 import growingon.nursery.place.Spacing;
 import growingon.nursery.route.Step;
+import growingon.nursery.route.StepBuilder;
 import growingon.nursery.route.When;
 import java.time.Month;
 import java.util.LinkedHashMap;
@@ -11,7 +12,7 @@ import java.util.OptionalDouble;
 
 /** A step to be built up in a test; it does nothing until told. */
 public final class Steps {
-  private final Step.Builder step;
+  private final StepBuilder step;
   private final Map<String, Double> materials = new LinkedHashMap<>();
 
   private Steps(String name, When when) {

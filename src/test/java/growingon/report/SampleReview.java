@@ -155,7 +155,7 @@ public final class SampleReview {
     LotReview far = far();
     List<LotReview> lots = new ArrayList<>();
     for (int i = 0; i < number; i++) {
-      lots.add(far.but().lot(lot("lot " + i)).result(real(0, i)).build());
+      lots.add(far.with().lot(lot("lot " + i)).result(real(0, i)).build());
     }
     return review(lots, bought(), List.of(), Optional.empty(), List.of());
   }

@@ -324,7 +324,7 @@ class AgainstAKeptPlanTest {
   @Test
   void sale_ofAGradeThatIsNoMore_isASaleAsPlanned() {
     KeptLot kept =
-        ash().but().sales(List.of(new KeptSale(1, "saleable", "first", 10, 190))).build();
+        ash().with().sales(List.of(new KeptSale(1, "saleable", "first", 10, 190))).build();
     Nurseries nursery = nursery().lot(Lots.lot("other").build());
     LotReview lot =
         review(nursery, new Diary().on("2027-01-20", "other", DIED, 1), kept).lots().get(0);

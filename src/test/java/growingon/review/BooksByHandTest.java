@@ -182,7 +182,7 @@ class BooksByHandTest {
   @Test
   void deathsThatAreKept_areAllUpToTheMonthsEnd() {
     Species ash =
-        Nurseries.bareSpecies("ash", "one").but().firstYearLoss(0.12).laterLoss(0.12).build();
+        Nurseries.bareSpecies("ash", "one").with().firstYearLoss(0.12).laterLoss(0.12).build();
     List<Double> died = judging(Nurseries.bare().species(ash)).died();
 
     assertThat(died).hasSize(12).isSorted();

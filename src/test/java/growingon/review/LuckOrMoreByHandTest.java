@@ -19,6 +19,7 @@ import growingon.review.kept.KeptChances;
 import growingon.review.kept.KeptJudged;
 import growingon.review.kept.KeptJudging;
 import growingon.review.kept.KeptLot;
+import growingon.review.kept.KeptLotBuilder;
 import growingon.review.kept.KeptPlan;
 import growingon.review.kept.KeptSale;
 import growingon.review.kept.KeptSpan;
@@ -88,7 +89,7 @@ class LuckOrMoreByHandTest {
         Optional.of(within("f", "7", "3")));
   }
 
-  private static KeptLot.Builder kept(double quantity) {
+  private static KeptLotBuilder kept(double quantity) {
     return KeptLot.named("ash", "ash")
         .quantity(quantity)
         .living(Collections.nCopies(MONTHS, quantity))
@@ -256,7 +257,7 @@ class LuckOrMoreByHandTest {
     Nurseries nursery = nursery(Lots.lot("ash"));
     nursery.species(
         Nurseries.bareSpecies("ash", "one")
-            .but()
+            .with()
             .growth(Map.of("pot", new Curve.Steady(mmPerYear, Double.POSITIVE_INFINITY)))
             .build());
 

@@ -709,7 +709,7 @@ class ReviewTest {
             Optional.empty(),
             Optional.empty());
     KeptLot lot = line.lots().get(0);
-    KeptLot drawn = lot.but().chances(KeptChances.NONE).judging(Optional.of(judging)).build();
+    KeptLot drawn = lot.with().chances(KeptChances.NONE).judging(Optional.of(judging)).build();
     return new KeptPlan(
         line.name(),
         line.firstMonth(),

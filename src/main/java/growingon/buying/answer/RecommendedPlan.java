@@ -10,9 +10,7 @@ import growingon.nursery.Scenario;
 import growingon.nursery.lot.Lot;
 import growingon.nursery.lot.Offer;
 import java.util.LinkedHashMap;
-import java.util.LinkedHashSet;
 import java.util.Map;
-import java.util.Set;
 
 /** A candidate as a plan: only what is bought, and only what is held otherwise than as given. */
 final class RecommendedPlan {
@@ -43,19 +41,14 @@ final class RecommendedPlan {
       }
     }
     holds.keySet().removeIf(name -> question.isNotTaken(name, candidate));
-    Set<String> ordered = new LinkedHashSet<>(asked.ordered());
     Plan plan =
-        new Plan(
-            asked.name() + " recommended",
-            asked.firstMonth(),
-            asked.seasons(),
-            take,
-            asked.slices(),
-            draws,
-            asked.seed(),
-            asked.horizonValue(),
-            holds,
-            ordered);
+        asked
+            .with()
+            .name(asked.name() + " recommended")
+            .take(take)
+            .draws(draws)
+            .holds(holds)
+            .build();
     return new Scenario(question.nursery(), plan, question.lots(candidate));
   }
 }

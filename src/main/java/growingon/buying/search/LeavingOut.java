@@ -7,22 +7,12 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 
-/** Undoes changes that bring too little to be worth saying, that which brings least first. */
-final class LeavingOut {
-  private final Question question;
-  private final Judge judge;
-  private final double threshold;
-
-  /**
-   * Leaving out from a judge.
-   *
-   * @param threshold a change that brings less is not worth saying
-   */
-  LeavingOut(Question question, Judge judge, double threshold) {
-    this.question = question;
-    this.judge = judge;
-    this.threshold = threshold;
-  }
+/**
+ * Undoes changes that bring too little to be worth saying, that which brings least first.
+ *
+ * @param threshold a change that brings less is not worth saying
+ */
+record LeavingOut(Question question, Judge judge, double threshold) {
 
   /**
    * One after another, each valued again before it is undone, until all that is left is worth it.

@@ -21,8 +21,21 @@ import java.util.stream.IntStream;
 /**
  * Judges moves by the same draws with and without them; whether they fit, by the plan's line. A
  * move that after a few draws lags behind by more than luck is dropped.
+ *
+ * @param draws on so many draws
+ * @param least a move that surely gains less is dropped
+ * @param seesAll whether it looks at all moves to the end, else at the likeliest until one helps
+ * @param amongMany whether there are very many moves: then it looks at all that are likely, once
  */
-final class OnDraws implements Judge {
+record OnDraws(
+    Engine engine,
+    Limits limits,
+    Aim aim,
+    int draws,
+    double least,
+    boolean seesAll,
+    boolean amongMany)
+    implements Judge {
   /** After so many draws a move that lags behind is dropped. */
   private static final int[] STAGES = {8, 24, 72};
 
@@ -44,39 +57,6 @@ final class OnDraws implements Judge {
 
   /** Of very many moves so many of each choice are drawn to the end before others. */
   private static final int OF_A_CHOICE = 2;
-
-  private final Engine engine;
-  private final Limits limits;
-  private final Aim aim;
-  private final int draws;
-  private final double least;
-  private final boolean seesAll;
-  private final boolean amongMany;
-
-  /**
-   * A judge.
-   *
-   * @param draws on so many draws
-   * @param least a move that surely gains less is dropped
-   * @param seesAll whether it looks at all moves to the end, else at the likeliest until one helps
-   * @param amongMany whether there are very many moves: then it looks at all that are likely, once
-   */
-  OnDraws(
-      Engine engine,
-      Limits limits,
-      Aim aim,
-      int draws,
-      double least,
-      boolean seesAll,
-      boolean amongMany) {
-    this.least = least;
-    this.seesAll = seesAll;
-    this.amongMany = amongMany;
-    this.engine = engine;
-    this.limits = limits;
-    this.aim = aim;
-    this.draws = draws;
-  }
 
   /** A candidate on all the draws. */
   Sample sample(Candidate candidate) {

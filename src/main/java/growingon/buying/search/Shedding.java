@@ -11,19 +11,9 @@ import java.util.List;
 import java.util.Optional;
 
 /** Undoes changes that need too much, those first that cost least value for what they free. */
-final class Shedding {
+record Shedding(Engine engine, Limits limits, Moves moves) {
   /** One in so many of the changes is undone before all are looked at again. */
   private static final int AT_ONCE = 10;
-
-  private final Engine engine;
-  private final Limits limits;
-  private final Moves moves;
-
-  Shedding(Engine engine, Limits limits, Moves moves) {
-    this.engine = engine;
-    this.limits = limits;
-    this.moves = moves;
-  }
 
   private record Undoing(Move move, double costForWhatItFrees) {}
 

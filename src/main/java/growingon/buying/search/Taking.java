@@ -13,8 +13,13 @@ import java.util.Set;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 
-/** Takes moves that help: many of the best together, then one after another. */
-final class Taking {
+/**
+ * Takes moves that help: many of the best together, then one after another.
+ *
+ * @param takesTogether whether many moves that help are taken together
+ * @param worthAMove a move that brings less is not taken
+ */
+record Taking(Question question, Judge judge, boolean takesTogether, double worthAMove) {
   private static final int TRIES = 2;
 
   /** So many moves that help are not valued one by one, but the first 1, 2, 4, 8 … together. */
@@ -27,24 +32,6 @@ final class Taking {
   private static final int MOST_AHEAD = 8;
 
   private static final double ROUNDING = 1e-6;
-
-  private final Question question;
-  private final Judge judge;
-  private final boolean takesTogether;
-  private final double worthAMove;
-
-  /**
-   * Taking from a judge.
-   *
-   * @param takesTogether whether many moves that help are taken together
-   * @param worthAMove a move that brings less is not taken
-   */
-  Taking(Question question, Judge judge, boolean takesTogether, double worthAMove) {
-    this.question = question;
-    this.judge = judge;
-    this.takesTogether = takesTogether;
-    this.worthAMove = worthAMove;
-  }
 
   /** Where it came to, and what that gained. */
   record Round(Candidate reached, double gain) {}

@@ -2,6 +2,7 @@ package growingon.fit.evidence;
 
 import growingon.fit.past.Measured;
 import growingon.project.slice.Cohorts;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,6 +28,7 @@ import java.util.Set;
  * @param refused why it is not used, if it is not
  * @param tells what is told of it though it is used
  */
+@RecordBuilder
 public record Interval(
     String subject,
     Optional<String> lot,
@@ -42,7 +44,8 @@ public record Interval(
     List<Stretch> stretches,
     Set<State> states,
     Optional<String> refused,
-    String tells) {
+    String tells)
+    implements IntervalBuilder.With {
   /** States of roots and pots in which growth may differ. */
   public enum State {
     FIRST_YEAR("root work 1st year"),
@@ -98,22 +101,7 @@ public record Interval(
 
   /** The same, not used. */
   public Interval refusedFor(String why) {
-    return new Interval(
-        subject,
-        lot,
-        root,
-        species,
-        from,
-        to,
-        first,
-        second,
-        plants,
-        bySeason,
-        byCondition,
-        stretches,
-        states,
-        Optional.of(why),
-        tells);
+    return withRefused(Optional.of(why));
   }
 
   /** Seasons in which it grew a tenth of it or more, by the years in which they start. */

@@ -20,24 +20,12 @@ import java.util.Set;
 import java.util.TreeMap;
 
 /** Intervals between successive measurements of the trunks of one lot. */
-final class LotIntervals {
+record LotIntervals(Past past, LotHistory history, Booked book, List<LossSpan> spans) {
   /** With fewer plants left a mean says little (own choice). */
   private static final double FEWEST_PLANTS = 5;
 
   /** With fewer growth years between the two measurements differ by errors only (own choice). */
   static final double SHORTEST_CLOCK = 0.05;
-
-  private final Past past;
-  private final LotHistory history;
-  private final Booked book;
-  private final List<LossSpan> spans;
-
-  LotIntervals(Past past, LotHistory history, Booked book, List<LossSpan> spans) {
-    this.past = past;
-    this.history = history;
-    this.book = book;
-    this.spans = spans;
-  }
 
   /** A measurement of the lot, or of the lot it was split off from. */
   private record Point(int month, boolean own, Optional<Measured> measured, double plants) {}

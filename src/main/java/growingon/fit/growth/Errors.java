@@ -12,14 +12,7 @@ import java.util.Map;
  * with a measurement in common share; the luck of a lot and its plants; and that of seasons, which
  * is told apart from the rest.
  */
-final class Errors {
-  private final Map<String, Species> species;
-  private final Settings settings;
-
-  Errors(Map<String, Species> species, Settings settings) {
-    this.species = species;
-    this.settings = settings;
-  }
+record Errors(Map<String, Species> species, Settings settings) {
 
   private static double logVariance(double spread) {
     return Math.log1p(spread * spread);

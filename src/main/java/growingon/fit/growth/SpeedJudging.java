@@ -6,6 +6,7 @@ import growingon.fit.past.Past;
 import growingon.fit.value.Value;
 import growingon.fit.value.Value.Verdict;
 import growingon.fit.value.Value.What;
+import growingon.fit.value.ValueBuilder;
 import growingon.fit.verdict.FitPhrases;
 import growingon.fit.verdict.Verdicts;
 import growingon.growth.Flow;
@@ -83,7 +84,7 @@ public final class SpeedJudging {
     double trunk = told.stream().mapToDouble(each -> each.first().meanMm()).average().orElse(0);
     Value value = speed(kind, range, told, weight, verdict, sure, sureNew, trunk);
     return verdict == Verdict.TOO_THIN && fitted.scatters(index)
-        ? value.because(scattered(value, fitted.phi()))
+        ? value.withWhy(scattered(value, fitted.phi()))
         : value;
   }
 
@@ -105,7 +106,7 @@ public final class SpeedJudging {
             .flatMap(each -> each.seasons().stream())
             .collect(Collectors.toCollection(TreeSet::new));
     double inFile = verdict == Verdict.CHANGED ? rounded(curve, range.value()) : 1;
-    Value.Builder said =
+    ValueBuilder said =
         Value.of(kind.species(), What.GROWTH, verdict)
             .condition(kind.condition())
             .old(1)

@@ -38,7 +38,7 @@ public record Speeds(Map<Kind, Double> logs) {
   /** Species that grow so. */
   Map<String, Species> of(Map<String, Species> assumed) {
     Map<String, Species> faster = new LinkedHashMap<>();
-    assumed.forEach((name, species) -> faster.put(name, species.growingBy(growth(species))));
+    assumed.forEach((name, species) -> faster.put(name, species.withGrowth(growth(species))));
     return faster;
   }
 

@@ -8,6 +8,7 @@ import growingon.fit.past.Past;
 import growingon.fit.value.Value;
 import growingon.fit.value.Value.Verdict;
 import growingon.fit.value.Value.What;
+import growingon.fit.value.ValueBuilder;
 import growingon.fit.verdict.FitPhrases;
 import growingon.fit.verdict.Verdicts;
 import growingon.nursery.species.Species;
@@ -92,7 +93,7 @@ public final class LossJudging {
     boolean bySeason = what == What.LATER_LOSS;
     double inFile =
         verdict == Verdict.CHANGED ? FitPhrases.rounded(100 * learnt.loss()) : 100 * old;
-    Value.Builder said =
+    ValueBuilder said =
         Value.of(species.name(), what, verdict)
             .old(100 * old)
             .value(100 * (known ? old : learnt.loss()))

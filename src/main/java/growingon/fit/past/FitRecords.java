@@ -145,7 +145,7 @@ public record FitRecords(
           return rate == null || curve.rate() == 0 ? curve : curve.faster(rate / curve.rate());
         });
     Species first =
-        now.growingBy(growth)
+        now.withGrowth(growth)
             .losing(
                 share(written, Value.What.FIRST_YEAR_LOSS, now.firstYearLoss()),
                 share(written, Value.What.LATER_LOSS, now.laterLoss()))

@@ -179,15 +179,13 @@ public final class Past {
     YearMonth first = firstMonth(lots);
     int seasons = seasons(first);
     Plan past =
-        new Plan(
-            plan.name(),
-            first,
-            seasons,
-            plan.take(),
-            plan.slices(),
-            0,
-            plan.seed(),
-            plan.horizonValue());
+        plan.with()
+            .firstMonth(first)
+            .seasons(seasons)
+            .draws(0)
+            .holds(Map.of())
+            .ordered(Set.of())
+            .build();
     Nursery nursery = inputs.scenario().nursery().withSpecies(assumed);
     scenario = new Scenario(nursery, past, lots);
   }
@@ -230,14 +228,13 @@ public final class Past {
     List<Offer> offers =
         now.offers().stream().filter(offer -> !known.contains(offer.name())).toList();
     Inputs past =
-        new Inputs(
-            scenario,
-            offers,
-            now.assumptions(),
-            now.stockRows(),
-            now.reportFolder(),
-            lines,
-            Optional.empty());
+        now.with()
+            .scenario(scenario)
+            .offers(offers)
+            .daybook(lines)
+            .quick(Optional.empty())
+            .own(Optional.empty())
+            .build();
     daybook = Bookkeeping.of(withReceipts(past), records.until());
     problems.addAll(daybook.faults());
     scenario = scenario.withLots(daybook.lots());

@@ -1,5 +1,6 @@
 package growingon.fit.value;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Objects;
 
 /**
@@ -27,6 +28,7 @@ import java.util.Objects;
  * @param sureNew how sure the new one is, 0 to 1; NaN for spreads
  * @param why in words
  */
+@RecordBuilder
 public record Value(
     String species,
     String condition,
@@ -46,7 +48,8 @@ public record Value(
     double inFile,
     double sureOld,
     double sureNew,
-    String why) {
+    String why)
+    implements ValueBuilder.With {
   /** Which assumption. */
   public enum What {
     GROWTH("growth speed"),
@@ -112,130 +115,23 @@ public record Value(
     return what.isSure() && (verdict == Verdict.CHANGED || verdict == Verdict.AGREES);
   }
 
-  /** The same with other words. */
-  public Value because(String other) {
-    return new Value(
-        species, condition, what, old, value, p10, p90, mmOld, mmNew, trunkMm, counts, lots,
-        seasons, weight, verdict, inFile, sureOld, sureNew, other);
-  }
-
-  /** A value of which nothing else is said yet. */
-  public static Builder of(String species, What what, Verdict verdict) {
-    Builder builder = new Builder();
-    builder.species = species;
-    builder.what = what;
-    builder.verdict = verdict;
-    return builder;
-  }
-
-  /** Its parts by name; what is not said has its usual value. */
-  public static final class Builder {
-    private String species;
-    private String condition = "";
-    private What what;
-    private double old = Double.NaN;
-    private double value = Double.NaN;
-    private double p10 = Double.NaN;
-    private double p90 = Double.NaN;
-    private double mmOld = Double.NaN;
-    private double mmNew = Double.NaN;
-    private double trunkMm = Double.NaN;
-    private int counts = 0;
-    private int lots = 0;
-    private int seasons = 0;
-    private double weight = 0;
-    private Verdict verdict;
-    private double inFile = Double.NaN;
-    private double sureOld = Double.NaN;
-    private double sureNew = Double.NaN;
-    private String why = "";
-
-    private Builder() {}
-
-    public Builder condition(String value) {
-      this.condition = value;
-      return this;
-    }
-
-    public Builder old(double value) {
-      this.old = value;
-      return this;
-    }
-
-    public Builder value(double value) {
-      this.value = value;
-      return this;
-    }
-
-    public Builder p10(double value) {
-      this.p10 = value;
-      return this;
-    }
-
-    public Builder p90(double value) {
-      this.p90 = value;
-      return this;
-    }
-
-    public Builder mmOld(double value) {
-      this.mmOld = value;
-      return this;
-    }
-
-    public Builder mmNew(double value) {
-      this.mmNew = value;
-      return this;
-    }
-
-    public Builder trunkMm(double value) {
-      this.trunkMm = value;
-      return this;
-    }
-
-    public Builder counts(int value) {
-      this.counts = value;
-      return this;
-    }
-
-    public Builder lots(int value) {
-      this.lots = value;
-      return this;
-    }
-
-    public Builder seasons(int value) {
-      this.seasons = value;
-      return this;
-    }
-
-    public Builder weight(double value) {
-      this.weight = value;
-      return this;
-    }
-
-    public Builder inFile(double value) {
-      this.inFile = value;
-      return this;
-    }
-
-    public Builder sureOld(double value) {
-      this.sureOld = value;
-      return this;
-    }
-
-    public Builder sureNew(double value) {
-      this.sureNew = value;
-      return this;
-    }
-
-    public Builder why(String value) {
-      this.why = value;
-      return this;
-    }
-
-    public Value build() {
-      return new Value(
-          species, condition, what, old, value, p10, p90, mmOld, mmNew, trunkMm, counts, lots,
-          seasons, weight, verdict, inFile, sureOld, sureNew, why);
-    }
+  /** A value of which nothing else is said yet: no number is there. */
+  public static ValueBuilder of(String species, What what, Verdict verdict) {
+    return ValueBuilder.builder()
+        .species(species)
+        .what(what)
+        .verdict(verdict)
+        .condition("")
+        .old(Double.NaN)
+        .value(Double.NaN)
+        .p10(Double.NaN)
+        .p90(Double.NaN)
+        .mmOld(Double.NaN)
+        .mmNew(Double.NaN)
+        .trunkMm(Double.NaN)
+        .inFile(Double.NaN)
+        .sureOld(Double.NaN)
+        .sureNew(Double.NaN)
+        .why("");
   }
 }

@@ -4,6 +4,7 @@ import growingon.nursery.number.Check;
 import growingon.nursery.species.Habit;
 import growingon.nursery.species.LibrarySite;
 import growingon.nursery.species.Sure;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.math.BigDecimal;
 import java.util.List;
 import java.util.Objects;
@@ -33,6 +34,7 @@ import java.util.stream.Stream;
  * @param growthSources ids of the sources of growth
  * @param lossSources ids of the sources of losses
  */
+@RecordBuilder
 public record Taxon(
     String species,
     String name,
@@ -52,7 +54,8 @@ public record Taxon(
     boolean winterProtection,
     String caution,
     List<String> growthSources,
-    List<String> lossSources) {
+    List<String> lossSources)
+    implements TaxonBuilder.With {
   /** Spread between plants of one clone: common practice, no source. */
   public static final double CLONE_VIGOUR_SPREAD = 0.12;
 
@@ -91,26 +94,7 @@ public record Taxon(
 
   /** The same standing in for a relation: no surer than its genus would be. */
   Taxon asStandIn() {
-    return new Taxon(
-        species,
-        name,
-        otherNames,
-        standsInFor,
-        habit,
-        fieldMm,
-        basis.orWeaker(Basis.GENUS),
-        0,
-        mostMm,
-        vigourSpread,
-        yearSpread,
-        firstYearLoss,
-        laterLoss,
-        transplanting,
-        propagation,
-        winterProtection,
-        caution,
-        growthSources,
-        lossSources);
+    return with().basis(basis.orWeaker(Basis.GENUS)).sources(0).build();
   }
 
   /**

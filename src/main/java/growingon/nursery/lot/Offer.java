@@ -2,6 +2,7 @@ package growingon.nursery.lot;
 
 import growingon.nursery.number.Check;
 import growingon.nursery.time.Horizon;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.YearMonth;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
@@ -29,6 +30,7 @@ import java.util.OptionalInt;
  * @param again how it comes again, if it does
  * @param lot the lot it becomes, with quantity 0 and without a purchase
  */
+@RecordBuilder
 public record Offer(
     String name,
     int take,
@@ -44,7 +46,8 @@ public record Offer(
     double lossSure,
     double fails,
     Optional<Again> again,
-    Lot lot) {
+    Lot lot)
+    implements OfferBuilder.With {
   /**
    * How an offer comes again: the same every so many seasons, each time an order of its own.
    *
@@ -113,7 +116,7 @@ public record Offer(
 
   private Offer arriving(String newName, YearMonth month) {
     long later = ChronoUnit.MONTHS.between(arrival, month);
-    return but()
+    return with()
         .name(newName)
         .arrival(month)
         .orderBy(orderBy.map(first -> first.plusMonths(later)))
@@ -123,7 +126,7 @@ public record Offer(
 
   /** The same offer of a lot with something else held back, or nothing. */
   public Offer withHold(Optional<Hold> hold) {
-    return but().lot(lot.withHold(hold)).build();
+    return with().lot(lot.withHold(hold)).build();
   }
 
   /** Least quantity that can be bought. */
@@ -158,7 +161,7 @@ public record Offer(
             currency,
             lossSure,
             fails);
-    return lot.but()
+    return lot.with()
         .name(name)
         .quantity(quantity)
         .arrived(arrival)
@@ -167,147 +170,8 @@ public record Offer(
         .build();
   }
 
-  /** An offer of a lot of which nothing else is said yet. */
-  public static Builder named(String name, Lot lot) {
-    Builder builder = new Builder();
-    builder.name = name;
-    builder.lot = lot;
-    return builder;
-  }
-
-  /** The parts of this one, of which some can be put in place of others. */
-  public Builder but() {
-    Builder builder = new Builder();
-    builder.name = name;
-    builder.take = take;
-    builder.currency = currency;
-    builder.rate = rate;
-    builder.breaks = breaks;
-    builder.multiple = multiple;
-    builder.most = most;
-    builder.arrival = arrival;
-    builder.orderBy = orderBy;
-    builder.carriage = carriage;
-    builder.importCharges = importCharges;
-    builder.lossSure = lossSure;
-    builder.fails = fails;
-    builder.again = again;
-    builder.lot = lot;
-    return builder;
-  }
-
-  /** Its parts by name; what is not said has its usual value. */
-  public static final class Builder {
-    private String name;
-    private int take = 0;
-    private String currency;
-    private double rate = 1;
-    private List<PriceBreak> breaks;
-    private int multiple = 1;
-    private OptionalInt most = OptionalInt.empty();
-    private YearMonth arrival;
-    private Optional<YearMonth> orderBy = Optional.empty();
-    private double carriage = 0;
-    private double importCharges = 0;
-    private double lossSure = 1;
-    private double fails = 0;
-    private Optional<Again> again = Optional.empty();
-    private Lot lot;
-
-    private Builder() {}
-
-    public Builder name(String value) {
-      this.name = value;
-      return this;
-    }
-
-    public Builder take(int value) {
-      this.take = value;
-      return this;
-    }
-
-    public Builder currency(String value) {
-      this.currency = value;
-      return this;
-    }
-
-    public Builder rate(double value) {
-      this.rate = value;
-      return this;
-    }
-
-    public Builder breaks(List<PriceBreak> value) {
-      this.breaks = value;
-      return this;
-    }
-
-    public Builder multiple(int value) {
-      this.multiple = value;
-      return this;
-    }
-
-    public Builder most(OptionalInt value) {
-      this.most = value;
-      return this;
-    }
-
-    public Builder arrival(YearMonth value) {
-      this.arrival = value;
-      return this;
-    }
-
-    public Builder orderBy(Optional<YearMonth> value) {
-      this.orderBy = value;
-      return this;
-    }
-
-    public Builder carriage(double value) {
-      this.carriage = value;
-      return this;
-    }
-
-    public Builder importCharges(double value) {
-      this.importCharges = value;
-      return this;
-    }
-
-    public Builder lossSure(double value) {
-      this.lossSure = value;
-      return this;
-    }
-
-    public Builder fails(double value) {
-      this.fails = value;
-      return this;
-    }
-
-    public Builder again(Optional<Again> value) {
-      this.again = value;
-      return this;
-    }
-
-    public Builder lot(Lot value) {
-      this.lot = value;
-      return this;
-    }
-
-    public Offer build() {
-      return new Offer(
-          name,
-          take,
-          currency,
-          rate,
-          breaks,
-          multiple,
-          most,
-          arrival,
-          orderBy,
-          carriage,
-          importCharges,
-          lossSure,
-          fails,
-          again,
-          lot);
-    }
+  /** An offer of a lot of which nothing else is said yet: what is not said has its usual value. */
+  public static OfferBuilder named(String name, Lot lot) {
+    return OfferBuilder.builder().name(name).lot(lot).rate(1).multiple(1).lossSure(1);
   }
 }

@@ -2,6 +2,7 @@ package growingon.nursery.market;
 
 import growingon.nursery.number.Check;
 import growingon.nursery.time.MonthSpan;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -20,6 +21,7 @@ import java.util.OptionalDouble;
  * @param unitsSpread coefficient of variation of the units from season to season, for chances
  * @param priceSpread coefficient of variation of the price from season to season, for chances
  */
+@RecordBuilder
 public record Demand(
     Optional<String> species,
     String ladder,
@@ -30,7 +32,8 @@ public record Demand(
     double price,
     double morePerMm,
     double unitsSpread,
-    double priceSpread) {
+    double priceSpread)
+    implements DemandBuilder.With {
   public Demand {
     Objects.requireNonNull(species);
     Objects.requireNonNull(season);
@@ -44,31 +47,11 @@ public record Demand(
 
   /** The same row with its units multiplied by a factor. */
   public Demand withUnits(double factor) {
-    return new Demand(
-        species,
-        ladder,
-        grade,
-        season,
-        months,
-        units.isPresent() ? OptionalDouble.of(units.getAsDouble() * factor) : units,
-        price,
-        morePerMm,
-        unitsSpread,
-        priceSpread);
+    return units.isPresent() ? withUnits(OptionalDouble.of(units.getAsDouble() * factor)) : this;
   }
 
   /** The same row at prices multiplied by a factor. */
   public Demand times(double factor) {
-    return new Demand(
-        species,
-        ladder,
-        grade,
-        season,
-        months,
-        units,
-        price * factor,
-        morePerMm * factor,
-        unitsSpread,
-        priceSpread);
+    return with().price(price * factor).morePerMm(morePerMm * factor).build();
   }
 }

@@ -1,6 +1,7 @@
 package growingon.nursery.place;
 
 import growingon.nursery.number.Check;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.YearMonth;
 import java.util.Objects;
 import java.util.Optional;
@@ -24,6 +25,7 @@ import java.util.OptionalDouble;
  * @param minutesASale minutes of work to sell one plant from it; empty for the nursery's
  * @param extraM2Cost what a square metre more would cost a month; empty for the nursery's
  */
+@RecordBuilder
 public record Place(
     String name,
     PlaceKind kind,
@@ -81,108 +83,11 @@ public record Place(
   }
 
   /** A place that is open always and of which nothing else is said yet. */
-  public static Builder named(String name, PlaceKind kind) {
-    Builder builder = new Builder();
-    builder.name = name;
-    builder.kind = kind;
-    return builder;
-  }
-
-  /** Its parts by name; what is not said has its usual value. */
-  public static final class Builder {
-    private String name;
-    private PlaceKind kind;
-    private Optional<String> condition = Optional.empty();
-    private double squareMetres;
-    private double usableShare = USUAL_USABLE;
-    private OptionalDouble benchDepthMm = OptionalDouble.empty();
-    private OptionalDouble kgPerM2 = OptionalDouble.empty();
-    private double costPerM2Year = 0;
-    private Layout layout = Layout.SQUARE;
-    private LiftFrom liftFrom;
-    private Optional<YearMonth> from = Optional.empty();
-    private Optional<YearMonth> until = Optional.empty();
-    private OptionalDouble minutesASale = OptionalDouble.empty();
-    private OptionalDouble extraM2Cost = OptionalDouble.empty();
-
-    private Builder() {}
-
-    public Builder condition(Optional<String> value) {
-      this.condition = value;
-      return this;
-    }
-
-    public Builder squareMetres(double value) {
-      this.squareMetres = value;
-      return this;
-    }
-
-    public Builder usableShare(double value) {
-      this.usableShare = value;
-      return this;
-    }
-
-    public Builder benchDepthMm(OptionalDouble value) {
-      this.benchDepthMm = value;
-      return this;
-    }
-
-    public Builder kgPerM2(OptionalDouble value) {
-      this.kgPerM2 = value;
-      return this;
-    }
-
-    public Builder costPerM2Year(double value) {
-      this.costPerM2Year = value;
-      return this;
-    }
-
-    public Builder layout(Layout value) {
-      this.layout = value;
-      return this;
-    }
-
-    public Builder liftFrom(LiftFrom value) {
-      this.liftFrom = value;
-      return this;
-    }
-
-    public Builder from(Optional<YearMonth> value) {
-      this.from = value;
-      return this;
-    }
-
-    public Builder until(Optional<YearMonth> value) {
-      this.until = value;
-      return this;
-    }
-
-    public Builder minutesASale(OptionalDouble value) {
-      this.minutesASale = value;
-      return this;
-    }
-
-    public Builder extraM2Cost(OptionalDouble value) {
-      this.extraM2Cost = value;
-      return this;
-    }
-
-    public Place build() {
-      return new Place(
-          name,
-          kind,
-          condition,
-          squareMetres,
-          usableShare,
-          benchDepthMm,
-          kgPerM2,
-          costPerM2Year,
-          layout,
-          liftFrom,
-          from,
-          until,
-          minutesASale,
-          extraM2Cost);
-    }
+  public static PlaceBuilder named(String name, PlaceKind kind) {
+    return PlaceBuilder.builder()
+        .name(name)
+        .kind(kind)
+        .usableShare(USUAL_USABLE)
+        .layout(Layout.SQUARE);
   }
 }

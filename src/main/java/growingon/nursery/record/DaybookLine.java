@@ -3,6 +3,7 @@ package growingon.nursery.record;
 import growingon.nursery.market.Quality;
 import growingon.nursery.number.Check;
 import growingon.problem.Where;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.LocalDate;
 import java.util.Objects;
 import java.util.Optional;
@@ -27,6 +28,7 @@ import java.util.OptionalDouble;
  * @param note free text, may be empty
  * @param where the row of the daybook, for whatever is to be said of it later
  */
+@RecordBuilder
 public record DaybookLine(
     LocalDate date,
     String lot,
@@ -42,7 +44,8 @@ public record DaybookLine(
     String customer,
     String reason,
     String note,
-    Where where) {
+    Where where)
+    implements DaybookLineBuilder.With {
   /** Whether it is of no lot, but of the whole nursery. */
   public boolean isOfNoLot() {
     return lot.isEmpty();
@@ -139,128 +142,14 @@ public record DaybookLine(
   }
 
   /** A line that says nothing but what happened to which lot. */
-  public static Builder of(LocalDate date, String lot, What what, Where where) {
-    Builder builder = new Builder();
-    builder.date = date;
-    builder.lot = lot;
-    builder.what = what;
-    builder.where = where;
-    return builder;
-  }
-
-  /** The parts of this one, of which some can be put in place of others. */
-  public Builder but() {
-    Builder builder = new Builder();
-    builder.date = date;
-    builder.lot = lot;
-    builder.what = what;
-    builder.quantity = quantity;
-    builder.toLot = toLot;
-    builder.grade = grade;
-    builder.quality = quality;
-    builder.trunkMm = trunkMm;
-    builder.trunkSpread = trunkSpread;
-    builder.amount = amount;
-    builder.hours = hours;
-    builder.customer = customer;
-    builder.reason = reason;
-    builder.note = note;
-    builder.where = where;
-    return builder;
-  }
-
-  /** Its parts by name; what is not said has its usual value. */
-  public static final class Builder {
-    private LocalDate date;
-    private String lot;
-    private What what;
-    private OptionalDouble quantity = OptionalDouble.empty();
-    private Optional<String> toLot = Optional.empty();
-    private Optional<String> grade = Optional.empty();
-    private Optional<Quality> quality = Optional.empty();
-    private OptionalDouble trunkMm = OptionalDouble.empty();
-    private OptionalDouble trunkSpread = OptionalDouble.empty();
-    private OptionalDouble amount = OptionalDouble.empty();
-    private OptionalDouble hours = OptionalDouble.empty();
-    private String customer = "";
-    private String reason = "";
-    private String note = "";
-    private Where where;
-
-    private Builder() {}
-
-    public Builder quantity(OptionalDouble value) {
-      this.quantity = value;
-      return this;
-    }
-
-    public Builder toLot(Optional<String> value) {
-      this.toLot = value;
-      return this;
-    }
-
-    public Builder grade(Optional<String> value) {
-      this.grade = value;
-      return this;
-    }
-
-    public Builder quality(Optional<Quality> value) {
-      this.quality = value;
-      return this;
-    }
-
-    public Builder trunkMm(OptionalDouble value) {
-      this.trunkMm = value;
-      return this;
-    }
-
-    public Builder trunkSpread(OptionalDouble value) {
-      this.trunkSpread = value;
-      return this;
-    }
-
-    public Builder amount(OptionalDouble value) {
-      this.amount = value;
-      return this;
-    }
-
-    public Builder hours(OptionalDouble value) {
-      this.hours = value;
-      return this;
-    }
-
-    public Builder customer(String value) {
-      this.customer = value;
-      return this;
-    }
-
-    public Builder reason(String value) {
-      this.reason = value;
-      return this;
-    }
-
-    public Builder note(String value) {
-      this.note = value;
-      return this;
-    }
-
-    public DaybookLine build() {
-      return new DaybookLine(
-          date,
-          lot,
-          what,
-          quantity,
-          toLot,
-          grade,
-          quality,
-          trunkMm,
-          trunkSpread,
-          amount,
-          hours,
-          customer,
-          reason,
-          note,
-          where);
-    }
+  public static DaybookLineBuilder of(LocalDate date, String lot, What what, Where where) {
+    return DaybookLineBuilder.builder()
+        .date(date)
+        .lot(lot)
+        .what(what)
+        .where(where)
+        .customer("")
+        .reason("")
+        .note("");
   }
 }

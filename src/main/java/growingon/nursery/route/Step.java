@@ -2,6 +2,7 @@ package growingon.nursery.route;
 
 import growingon.nursery.number.Check;
 import growingon.nursery.place.Spacing;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.Month;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -33,6 +34,7 @@ import java.util.OptionalDouble;
  * @param trainingStarts whether training starts
  * @param materials amount of each material a plant, in the material's unit
  */
+@RecordBuilder
 public record Step(
     String name,
     When when,
@@ -93,160 +95,12 @@ public record Step(
   }
 
   /** A step that so far does nothing. */
-  public static Builder named(String name, When when) {
-    Builder builder = new Builder();
-    builder.name = name;
-    builder.when = when;
-    return builder;
-  }
-
-  /** The parts of this one, of which some can be put in place of others. */
-  public Builder but() {
-    Builder builder = new Builder();
-    builder.name = name;
-    builder.when = when;
-    builder.toMonth = toMonth;
-    builder.minutes = minutes;
-    builder.pot = pot;
-    builder.potEnds = potEnds;
-    builder.mix = mix;
-    builder.ballKeptShare = ballKeptShare;
-    builder.liftedBallLitres = liftedBallLitres;
-    builder.place = place;
-    builder.spacing = spacing;
-    builder.lossShare = lossShare;
-    builder.cullShare = cullShare;
-    builder.sort = sort;
-    builder.rootWork = rootWork;
-    builder.growthAfter = growthAfter;
-    builder.trainingStarts = trainingStarts;
-    builder.materials = materials;
-    return builder;
-  }
-
-  /** Its parts by name; what is not said has its usual value. */
-  public static final class Builder {
-    private String name;
-    private When when;
-    private Optional<Month> toMonth = Optional.empty();
-    private double minutes = 0;
-    private Optional<String> pot = Optional.empty();
-    private boolean potEnds = false;
-    private Optional<String> mix = Optional.empty();
-    private double ballKeptShare = USUAL_BALL_KEPT;
-    private double liftedBallLitres = 0;
-    private Optional<String> place = Optional.empty();
-    private Optional<Spacing> spacing = Optional.empty();
-    private double lossShare = 0;
-    private double cullShare = 0;
-    private boolean sort = false;
-    private boolean rootWork = false;
-    private GrowthAfter growthAfter = GrowthAfter.OF_SPECIES;
-    private boolean trainingStarts = false;
-    private Map<String, Double> materials = Map.of();
-
-    private Builder() {}
-
-    public Builder toMonth(Optional<Month> value) {
-      this.toMonth = value;
-      return this;
-    }
-
-    public Builder minutes(double value) {
-      this.minutes = value;
-      return this;
-    }
-
-    public Builder pot(Optional<String> value) {
-      this.pot = value;
-      return this;
-    }
-
-    public Builder potEnds(boolean value) {
-      this.potEnds = value;
-      return this;
-    }
-
-    public Builder mix(Optional<String> value) {
-      this.mix = value;
-      return this;
-    }
-
-    public Builder ballKeptShare(double value) {
-      this.ballKeptShare = value;
-      return this;
-    }
-
-    public Builder liftedBallLitres(double value) {
-      this.liftedBallLitres = value;
-      return this;
-    }
-
-    public Builder place(Optional<String> value) {
-      this.place = value;
-      return this;
-    }
-
-    public Builder spacing(Optional<Spacing> value) {
-      this.spacing = value;
-      return this;
-    }
-
-    public Builder lossShare(double value) {
-      this.lossShare = value;
-      return this;
-    }
-
-    public Builder cullShare(double value) {
-      this.cullShare = value;
-      return this;
-    }
-
-    public Builder sort(boolean value) {
-      this.sort = value;
-      return this;
-    }
-
-    public Builder rootWork(boolean value) {
-      this.rootWork = value;
-      return this;
-    }
-
-    public Builder growthAfter(GrowthAfter value) {
-      this.growthAfter = value;
-      return this;
-    }
-
-    public Builder trainingStarts(boolean value) {
-      this.trainingStarts = value;
-      return this;
-    }
-
-    public Builder materials(Map<String, Double> value) {
-      this.materials = value;
-      return this;
-    }
-
-    public Step build() {
-      return new Step(
-          name,
-          when,
-          toMonth,
-          minutes,
-          pot,
-          potEnds,
-          mix,
-          ballKeptShare,
-          liftedBallLitres,
-          place,
-          spacing,
-          lossShare,
-          cullShare,
-          sort,
-          rootWork,
-          growthAfter,
-          trainingStarts,
-          materials);
-    }
+  public static StepBuilder named(String name, When when) {
+    return StepBuilder.builder()
+        .name(name)
+        .when(when)
+        .ballKeptShare(USUAL_BALL_KEPT)
+        .growthAfter(GrowthAfter.OF_SPECIES)
+        .materials(Map.of());
   }
 }

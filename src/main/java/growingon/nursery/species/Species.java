@@ -5,6 +5,7 @@ import growingon.nursery.place.Place;
 import growingon.nursery.place.PlaceKind;
 import growingon.nursery.supply.Pot;
 import growingon.nursery.time.MonthShares;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
@@ -33,9 +34,10 @@ import java.util.OptionalDouble;
  * @param potBoundFactor growth factor after that
  * @param winterPlace where potted plants stand in winter, if not in their own place
  * @param healthNote plant health note, may be empty
- * @param sure how sure growth and losses are
+ * @param sure how sure growth and losses are; taken as known where null
  * @param fromLibrary what of it is from the library of species; empty if nothing is
  */
+@RecordBuilder
 public record Species(
     String name,
     String ladder,
@@ -57,7 +59,8 @@ public record Species(
     Optional<String> winterPlace,
     String healthNote,
     Sure sure,
-    Optional<FromLibrary> fromLibrary) {
+    Optional<FromLibrary> fromLibrary)
+    implements SpeciesBuilder.With {
   /** Spread of vigour between plants, where nothing is said. */
   public static final double USUAL_VIGOUR_SPREAD = 0.2;
 
@@ -100,16 +103,12 @@ public record Species(
     Objects.requireNonNull(lossMonths);
     Objects.requireNonNull(winterPlace);
     Objects.requireNonNull(healthNote);
+    sure = sure == null ? Sure.known(growth.keySet()) : sure;
     Check.that(
         sure.growth().keySet().containsAll(growth.keySet()),
         "of every growth it must be said how sure it is",
         sure.growth().keySet());
     Objects.requireNonNull(fromLibrary);
-  }
-
-  /** The same, as sure as that. */
-  public Species withSure(Sure other) {
-    return but().sure(other).build();
   }
 
   /** Factor on growth so long after root work, where the work itself does not say otherwise. */
@@ -126,15 +125,10 @@ public record Species(
     return monthsSincePotting >= potBoundMonths;
   }
 
-  /** The same species with other growth. */
-  public Species growingBy(Map<String, Curve> other) {
-    return but().growth(other).build();
-  }
-
   /** The same species with other spreads. */
   public Species varyingBy(
       double otherVigourSpread, double otherYearSpread, double otherLossSpread) {
-    return but()
+    return with()
         .vigourSpread(otherVigourSpread)
         .yearSpread(otherYearSpread)
         .lossSpread(otherLossSpread)
@@ -143,7 +137,7 @@ public record Species(
 
   /** The same species with other losses. */
   public Species losing(double otherFirstYearLoss, double otherLaterLoss) {
-    return but().firstYearLoss(otherFirstYearLoss).laterLoss(otherLaterLoss).build();
+    return with().firstYearLoss(otherFirstYearLoss).laterLoss(otherLaterLoss).build();
   }
 
   /**
@@ -159,188 +153,19 @@ public record Species(
   }
 
   /** A species that so far has its usual values and no growth. */
-  public static Builder named(String name) {
-    Builder builder = new Builder();
-    builder.name = name;
-    return builder;
-  }
-
-  /** The parts of this one, of which some can be put in place of others. */
-  public Builder but() {
-    Builder builder = new Builder();
-    builder.name = name;
-    builder.ladder = ladder;
-    builder.habit = habit;
-    builder.usualCondition = usualCondition;
-    builder.growth = growth;
-    builder.growthMonths = growthMonths;
-    builder.vigourSpread = vigourSpread;
-    builder.yearSpread = yearSpread;
-    builder.lotSpread = lotSpread;
-    builder.firstYearLoss = firstYearLoss;
-    builder.laterLoss = laterLoss;
-    builder.lossMonths = lossMonths;
-    builder.lossSpread = lossSpread;
-    builder.checkFirstYear = checkFirstYear;
-    builder.checkSecondYear = checkSecondYear;
-    builder.potBoundMonths = potBoundMonths;
-    builder.potBoundFactor = potBoundFactor;
-    builder.winterPlace = winterPlace;
-    builder.healthNote = healthNote;
-    builder.sure = sure;
-    builder.fromLibrary = fromLibrary;
-    return builder;
-  }
-
-  /** Its parts by name; what is not said has its usual value. */
-  public static final class Builder {
-    private String name;
-    private String ladder;
-    private Habit habit = Habit.DECIDUOUS;
-    private String usualCondition;
-    private Map<String, Curve> growth;
-    private MonthShares growthMonths = MonthShares.EVEN;
-    private double vigourSpread = USUAL_VIGOUR_SPREAD;
-    private double yearSpread = USUAL_YEAR_SPREAD;
-    private OptionalDouble lotSpread = OptionalDouble.empty();
-    private double firstYearLoss = 0;
-    private double laterLoss = 0;
-    private MonthShares lossMonths = MonthShares.EVEN;
-    private double lossSpread = USUAL_LOSS_SPREAD;
-    private double checkFirstYear = USUAL_CHECK_FIRST_YEAR;
-    private double checkSecondYear = USUAL_CHECK_SECOND_YEAR;
-    private int potBoundMonths = USUAL_POT_BOUND_MONTHS;
-    private double potBoundFactor = USUAL_POT_BOUND_FACTOR;
-    private Optional<String> winterPlace = Optional.empty();
-    private String healthNote = "";
-    private Sure sure;
-    private Optional<FromLibrary> fromLibrary = Optional.empty();
-
-    private Builder() {}
-
-    public Builder ladder(String value) {
-      this.ladder = value;
-      return this;
-    }
-
-    public Builder habit(Habit value) {
-      this.habit = value;
-      return this;
-    }
-
-    public Builder usualCondition(String value) {
-      this.usualCondition = value;
-      return this;
-    }
-
-    public Builder growth(Map<String, Curve> value) {
-      this.growth = value;
-      return this;
-    }
-
-    public Builder growthMonths(MonthShares value) {
-      this.growthMonths = value;
-      return this;
-    }
-
-    public Builder vigourSpread(double value) {
-      this.vigourSpread = value;
-      return this;
-    }
-
-    public Builder yearSpread(double value) {
-      this.yearSpread = value;
-      return this;
-    }
-
-    public Builder lotSpread(OptionalDouble value) {
-      this.lotSpread = value;
-      return this;
-    }
-
-    public Builder firstYearLoss(double value) {
-      this.firstYearLoss = value;
-      return this;
-    }
-
-    public Builder laterLoss(double value) {
-      this.laterLoss = value;
-      return this;
-    }
-
-    public Builder lossMonths(MonthShares value) {
-      this.lossMonths = value;
-      return this;
-    }
-
-    public Builder lossSpread(double value) {
-      this.lossSpread = value;
-      return this;
-    }
-
-    public Builder checkFirstYear(double value) {
-      this.checkFirstYear = value;
-      return this;
-    }
-
-    public Builder checkSecondYear(double value) {
-      this.checkSecondYear = value;
-      return this;
-    }
-
-    public Builder potBoundMonths(int value) {
-      this.potBoundMonths = value;
-      return this;
-    }
-
-    public Builder potBoundFactor(double value) {
-      this.potBoundFactor = value;
-      return this;
-    }
-
-    public Builder winterPlace(Optional<String> value) {
-      this.winterPlace = value;
-      return this;
-    }
-
-    public Builder healthNote(String value) {
-      this.healthNote = value;
-      return this;
-    }
-
-    public Builder sure(Sure value) {
-      this.sure = value;
-      return this;
-    }
-
-    public Builder fromLibrary(Optional<FromLibrary> value) {
-      this.fromLibrary = value;
-      return this;
-    }
-
-    public Species build() {
-      return new Species(
-          name,
-          ladder,
-          habit,
-          usualCondition,
-          growth,
-          growthMonths,
-          vigourSpread,
-          yearSpread,
-          lotSpread,
-          firstYearLoss,
-          laterLoss,
-          lossMonths,
-          lossSpread,
-          checkFirstYear,
-          checkSecondYear,
-          potBoundMonths,
-          potBoundFactor,
-          winterPlace,
-          healthNote,
-          sure == null ? Sure.known(growth.keySet()) : sure,
-          fromLibrary);
-    }
+  public static SpeciesBuilder named(String name) {
+    return SpeciesBuilder.builder()
+        .name(name)
+        .habit(Habit.DECIDUOUS)
+        .growthMonths(MonthShares.EVEN)
+        .vigourSpread(USUAL_VIGOUR_SPREAD)
+        .yearSpread(USUAL_YEAR_SPREAD)
+        .lossMonths(MonthShares.EVEN)
+        .lossSpread(USUAL_LOSS_SPREAD)
+        .checkFirstYear(USUAL_CHECK_FIRST_YEAR)
+        .checkSecondYear(USUAL_CHECK_SECOND_YEAR)
+        .potBoundMonths(USUAL_POT_BOUND_MONTHS)
+        .potBoundFactor(USUAL_POT_BOUND_FACTOR)
+        .healthNote("");
   }
 }

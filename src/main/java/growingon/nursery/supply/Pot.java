@@ -1,6 +1,7 @@
 package growingon.nursery.supply;
 
 import growingon.nursery.number.Check;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -26,6 +27,7 @@ import java.util.OptionalDouble;
  * @param emptyKg weight of the empty pot
  * @param source from whom it is bought
  */
+@RecordBuilder
 public record Pot(
     String name,
     PotShape shape,
@@ -41,7 +43,8 @@ public record Pot(
     double onHand,
     double reuseShare,
     double emptyKg,
-    Source source) {
+    Source source)
+    implements PotBuilder.With {
   public Pot {
     Objects.requireNonNull(source);
     Check.named(name, "a pot");
@@ -83,137 +86,8 @@ public record Pot(
     return brimLitres() * fillShare;
   }
 
-  /** A pot of which nothing else is said yet. */
-  public static Builder named(String name, PotShape shape) {
-    Builder builder = new Builder();
-    builder.name = name;
-    builder.shape = shape;
-    return builder;
-  }
-
-  /** The parts of this one, of which some can be put in place of others. */
-  public Builder but() {
-    Builder builder = new Builder();
-    builder.name = name;
-    builder.shape = shape;
-    builder.topMm = topMm;
-    builder.baseMm = baseMm;
-    builder.heightMm = heightMm;
-    builder.widthMm = widthMm;
-    builder.statedLitres = statedLitres;
-    builder.condition = condition;
-    builder.fillShare = fillShare;
-    builder.price = price;
-    builder.pack = pack;
-    builder.onHand = onHand;
-    builder.reuseShare = reuseShare;
-    builder.emptyKg = emptyKg;
-    builder.source = source;
-    return builder;
-  }
-
-  /** Its parts by name; what is not said has its usual value. */
-  public static final class Builder {
-    private String name;
-    private PotShape shape;
-    private double topMm;
-    private double baseMm;
-    private double heightMm;
-    private double widthMm;
-    private OptionalDouble statedLitres = OptionalDouble.empty();
-    private Optional<String> condition = Optional.empty();
-    private double fillShare;
-    private double price = 0;
-    private int pack = 1;
-    private double onHand = 0;
-    private double reuseShare = 0;
-    private double emptyKg = 0;
-    private Source source = Source.UNSTATED;
-
-    private Builder() {}
-
-    public Builder topMm(double value) {
-      this.topMm = value;
-      return this;
-    }
-
-    public Builder baseMm(double value) {
-      this.baseMm = value;
-      return this;
-    }
-
-    public Builder heightMm(double value) {
-      this.heightMm = value;
-      return this;
-    }
-
-    public Builder widthMm(double value) {
-      this.widthMm = value;
-      return this;
-    }
-
-    public Builder statedLitres(OptionalDouble value) {
-      this.statedLitres = value;
-      return this;
-    }
-
-    public Builder condition(Optional<String> value) {
-      this.condition = value;
-      return this;
-    }
-
-    public Builder fillShare(double value) {
-      this.fillShare = value;
-      return this;
-    }
-
-    public Builder price(double value) {
-      this.price = value;
-      return this;
-    }
-
-    public Builder pack(int value) {
-      this.pack = value;
-      return this;
-    }
-
-    public Builder onHand(double value) {
-      this.onHand = value;
-      return this;
-    }
-
-    public Builder reuseShare(double value) {
-      this.reuseShare = value;
-      return this;
-    }
-
-    public Builder emptyKg(double value) {
-      this.emptyKg = value;
-      return this;
-    }
-
-    public Builder source(Source value) {
-      this.source = value;
-      return this;
-    }
-
-    public Pot build() {
-      return new Pot(
-          name,
-          shape,
-          topMm,
-          baseMm,
-          heightMm,
-          widthMm,
-          statedLitres,
-          condition,
-          fillShare,
-          price,
-          pack,
-          onHand,
-          reuseShare,
-          emptyKg,
-          source);
-    }
+  /** A pot of which nothing else is said yet: what is not said has its usual value. */
+  public static PotBuilder named(String name, PotShape shape) {
+    return PotBuilder.builder().name(name).shape(shape).pack(1).source(Source.UNSTATED);
   }
 }

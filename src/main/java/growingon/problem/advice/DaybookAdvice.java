@@ -35,7 +35,6 @@ public final class DaybookAdvice {
         where,
         Reason.MISSING,
         "a quick sheet is asked how many to buy by the room there is, and that is not filled in",
-        "",
         "fill in free square metres, or ask plan, which answers a quick sheet");
   }
 
@@ -44,7 +43,6 @@ public final class DaybookAdvice {
         where,
         Reason.MISSING,
         "there is no daybook, no later stock list and no receipts, so there is nothing to review",
-        "",
         "put the stock list that the plan began with into the folder earlier and keep today's as"
             + " stock, or add a daybook, such as a count sheet filled in, or a table receipts");
   }
@@ -64,7 +62,6 @@ public final class DaybookAdvice {
             + " were alive, "
             + tenths(found)
             + " were found",
-        "",
         "enter them in the daybook as sold, died, culled, used or lost, or their receipts");
   }
 
@@ -73,7 +70,6 @@ public final class DaybookAdvice {
         where,
         Reason.DUPLICATE,
         "the daybook has a count of " + shown(lot) + " on that day, which holds",
-        "",
         "if the list is right, take that line out of the daybook");
   }
 
@@ -82,7 +78,6 @@ public final class DaybookAdvice {
         where,
         Reason.CONTRADICTION,
         "another list has other plants or trunks of " + shown(lot) + " for the same month",
-        "",
         "correct one of the two; this row is left out");
   }
 
@@ -96,7 +91,6 @@ public final class DaybookAdvice {
             + arrival
             + ", but this list lacks it; it is left"
             + " out as not bought",
-        "",
         "if it came, give it the same name on the list, or enter arrived in the daybook");
   }
 
@@ -108,7 +102,6 @@ public final class DaybookAdvice {
             + shown(lot)
             + ", and no line says how it came; it counts from this list on, and whether it paid"
             + " cannot be told",
-        "",
         "enter it as an offer taken, with its price and month");
   }
 
@@ -117,7 +110,6 @@ public final class DaybookAdvice {
         where,
         Reason.MISSING,
         "no number of plants of " + shown(lot) + ", with which the lot could begin",
-        "",
         "fill in the number; this row is left out");
   }
 
@@ -127,7 +119,6 @@ public final class DaybookAdvice {
         Reason.MISSING,
         "no list has measured trunks of %s, so %s mm are taken"
             .formatted(shown(lot), MarkedText.number(taken, 0)),
-        "",
         "fill in the trunk in this row");
   }
 
@@ -138,7 +129,6 @@ public final class DaybookAdvice {
         "the plan does not take the offer "
             + shown(lot)
             + ", but it is listed; it came as it stands here, at the price of the offer",
-        "",
         "enter arrived in the daybook if more came");
   }
 
@@ -182,7 +172,6 @@ public final class DaybookAdvice {
         where,
         Reason.MISSING,
         "it is not said which lot the plants split off go to",
-        "",
         "fill in to lot, with a new name if it is a new lot");
   }
 
@@ -191,7 +180,6 @@ public final class DaybookAdvice {
         where,
         Reason.MISSING,
         "it is not said which lot the plants are moved to",
-        "",
         "fill in to lot, or leave quantity empty if the whole lot went to another place");
   }
 
@@ -214,8 +202,7 @@ public final class DaybookAdvice {
   }
 
   public static Problem spentNothing(Where where) {
-    return error(
-        where, Reason.MISSING, "it is not said what was spent", "", "fill in amount or hours");
+    return error(where, Reason.MISSING, "it is not said what was spent", "fill in amount or hours");
   }
 
   public static Problem joinedPassports(
@@ -248,7 +235,6 @@ public final class DaybookAdvice {
         rows == 1
             ? "1 row to count was left blank and is passed over"
             : MarkedText.number(rows) + " rows to count were left blank and are passed over",
-        "",
         "");
   }
 

@@ -22,7 +22,6 @@ public final class DefinitionAdvice {
         where,
         Reason.DUPLICATE,
         "two grades of the ladder have the rank " + MarkedText.number(rank),
-        "",
         "give each its own");
   }
 

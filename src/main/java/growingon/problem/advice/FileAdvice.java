@@ -22,7 +22,6 @@ public final class FileAdvice {
         where,
         Reason.UNREADABLE,
         "there is no such file or folder",
-        "",
         "give a plan.json, a nursery folder or one .xlsx workbook");
   }
 
@@ -31,17 +30,12 @@ public final class FileAdvice {
         where,
         Reason.UNREADABLE,
         "this is none of the files that can be planned from",
-        "",
         "give a plan.json, a nursery folder or one .xlsx workbook");
   }
 
   public static Problem notAPlan(Where where) {
     return error(
-        where,
-        Reason.UNREADABLE,
-        "this file is part of a nursery, not a plan",
-        "",
-        "give its folder");
+        where, Reason.UNREADABLE, "this file is part of a nursery, not a plan", "give its folder");
   }
 
   public static Problem noNursery(Where where, String folder) {
@@ -67,7 +61,6 @@ public final class FileAdvice {
         where,
         Reason.UNREADABLE,
         "this is no file but a pipe or a device, which is not read",
-        "",
         "save it as a file");
   }
 
@@ -76,7 +69,6 @@ public final class FileAdvice {
         where,
         Reason.MISSING,
         "there is no table of a nursery here",
-        "",
         "give a plan.json, a nursery folder or one .xlsx workbook, or start a new folder");
   }
 
@@ -85,7 +77,6 @@ public final class FileAdvice {
         Where.NOWHERE,
         Reason.UNREADABLE,
         "the folder that you work in is gone, or its name has letters that do not come through",
-        "",
         "go to another folder, or set LC_ALL=C.UTF-8");
   }
 
@@ -104,7 +95,6 @@ public final class FileAdvice {
         where,
         Reason.UNREADABLE,
         "this file may not be read",
-        "",
         "close it in other programs and see to its permissions");
   }
 
@@ -119,7 +109,7 @@ public final class FileAdvice {
 
   public static Problem emptyFile(Where where) {
     return error(
-        where, Reason.UNREADABLE, "this file is empty", "", "fill it or take it out of the folder");
+        where, Reason.UNREADABLE, "this file is empty", "fill it or take it out of the folder");
   }
 
   public static Problem tooLarge(Where where, long megabytes) {
@@ -136,7 +126,6 @@ public final class FileAdvice {
         where,
         Reason.UNREADABLE,
         "this text file is not UTF-8",
-        "",
         isJson(where)
             ? "save it as UTF-8"
             : "save it as \"CSV UTF-8\", or keep the table in an .xlsx workbook");
@@ -148,7 +137,6 @@ public final class FileAdvice {
         where,
         Reason.ASSUMED,
         "this text file is not UTF-8 and is read as Windows-1252",
-        "",
         "see that names with accents are right");
   }
 
@@ -166,7 +154,6 @@ public final class FileAdvice {
         where,
         Reason.UNREADABLE,
         "this file has the name of a workbook but is none",
-        "",
         "open it in the program that made it and save it as an Excel workbook (.xlsx)");
   }
 
@@ -175,7 +162,6 @@ public final class FileAdvice {
         where,
         Reason.UNREADABLE,
         "this workbook is damaged",
-        "",
         "open it in a spreadsheet program, let it be repaired, and save it again");
   }
 
@@ -184,7 +170,6 @@ public final class FileAdvice {
         where,
         Reason.UNREADABLE,
         "this workbook is saved as \"Strict Open XML\", which cannot be read",
-        "",
         "save it as an Excel workbook (.xlsx)");
   }
 
@@ -193,7 +178,6 @@ public final class FileAdvice {
         where,
         Reason.UNREADABLE,
         "this is a workbook of the old kind (.xls)",
-        "",
         "save it as an Excel workbook (.xlsx)");
   }
 
@@ -202,7 +186,6 @@ public final class FileAdvice {
         where,
         Reason.UNREADABLE,
         "this workbook is locked with a password",
-        "",
         "save it without the password");
   }
 
@@ -211,21 +194,16 @@ public final class FileAdvice {
         where,
         Reason.UNREADABLE,
         "this workbook would unpack to far more than its size, as made-up files do",
-        "",
         "copy its values into a new workbook");
   }
 
   public static Problem hiddenSheet(Where where) {
     return notice(
-        where,
-        Reason.ASSUMED,
-        "this sheet is hidden and is not read",
-        "",
-        "show it if it is to count");
+        where, Reason.ASSUMED, "this sheet is hidden and is not read", "show it if it is to count");
   }
 
   public static Problem emptySheet(Where where) {
-    return notice(where, Reason.ASSUMED, "this sheet is empty and counts as not there", "", "");
+    return notice(where, Reason.ASSUMED, "this sheet is empty and counts as not there", "");
   }
 
   public static Problem noTable(Where where, String name, Optional<String> nearest) {
@@ -243,7 +221,6 @@ public final class FileAdvice {
         where,
         Reason.UNREADABLE,
         "spreadsheets of this kind are not read",
-        "",
         "save it as an Excel workbook (.xlsx) or as CSV");
   }
 
@@ -262,7 +239,6 @@ public final class FileAdvice {
         where,
         Reason.DUPLICATE,
         "the table " + table + " is given twice, here and in " + there,
-        "",
         "keep one of them");
   }
 
@@ -271,7 +247,6 @@ public final class FileAdvice {
         where,
         Reason.MISSING,
         "there is no table " + table,
-        "",
         "add a sheet of that name to a workbook of the folder, or " + table + ".csv");
   }
 
@@ -280,7 +255,6 @@ public final class FileAdvice {
         where,
         Reason.MISSING,
         "there is neither a table stock nor a table offers, so there are no lots to plan",
-        "",
         "add one of them");
   }
 
@@ -298,7 +272,6 @@ public final class FileAdvice {
         where,
         Reason.MISSING,
         "there is neither a table species nor species.json",
-        "",
         "add one of them");
   }
 
@@ -307,7 +280,6 @@ public final class FileAdvice {
         Where.NOWHERE,
         Reason.MISSING,
         "there is no table places, so the plan says nothing about space, and places named elsewhere do not count",
-        "",
         "");
   }
 
@@ -327,7 +299,6 @@ public final class FileAdvice {
         lines.size() == 1
             ? "one of the ten cells is empty: " + lines.get(0)
             : "of the ten cells these are empty: " + String.join(", ", lines),
-        "",
         "fill in all ten, or none of them to plan the tables");
   }
 
@@ -347,12 +318,11 @@ public final class FileAdvice {
         Where.NOWHERE,
         Reason.MISSING,
         "there is no demand, so nothing is sold",
-        "",
         "add a table demand with prices");
   }
 
   public static Problem noLots(Where where) {
-    return warning(where, Reason.MISSING, "the stock list has no lots", "", "");
+    return warning(where, Reason.MISSING, "the stock list has no lots", "");
   }
 
   public static Problem settingsTwice(Where where, Where there) {
@@ -360,7 +330,6 @@ public final class FileAdvice {
         where,
         Reason.DUPLICATE,
         "the settings are given twice, here and in " + there,
-        "",
         "keep one of them");
   }
 }

@@ -1,5 +1,9 @@
 package growingon.problem.advice;
 
+import static growingon.problem.advice.Wording.error;
+import static growingon.problem.advice.Wording.notice;
+import static growingon.problem.advice.Wording.warning;
+
 import growingon.problem.MarkedText;
 import growingon.problem.Problem;
 import growingon.problem.Reason;
@@ -15,10 +19,9 @@ public final class FitAdvice {
 
   public static Problem nothingToLearnFrom(Where where, YearMonth lastYear) {
     return error(
+        where,
         Reason.MISSING,
         "no records to learn from",
-        where,
-        "",
         "it takes two stock lists (put last year's as earlier/stock "
             + lastYear
             + ".xlsx), counts in the daybook, or a table records");
@@ -26,10 +29,9 @@ public final class FitAdvice {
 
   public static Problem noSpeciesThere(Where where) {
     return error(
+        where,
         Reason.MISSING,
         "neither species.csv nor species.json is in this folder",
-        where,
-        "",
         "give --species the folder of a proposal, such as reports/larkfield-fit/proposal");
   }
 
@@ -68,26 +70,23 @@ public final class FitAdvice {
 
   public static Problem monthOfList(Where where) {
     return error(
+        where,
         Reason.MISSING,
         "neither its rows nor its name say of which month this list is",
-        where,
-        "",
         "put the month into the file's name, as in \"stock 2025-11.xlsx\", or fill the column"
             + " counted");
   }
 
   public static Problem noTrunkRead(Where where) {
-    return new Problem(
-        Severity.WARNING,
+    return warning(
+        where,
         Reason.MISSING,
         "no trunk is read in this row, so nothing is learnt from it",
-        where,
-        "",
         "fill in the trunk, or leave the row out where the plant is gone");
   }
 
   public static Problem plantTwice(Where where, String plant, LocalDate date, Where there) {
-    return error(
+    return ofARecord(
         Reason.DUPLICATE,
         "a plant has one reading a day, and it has one of " + MarkedText.day(date) + " in " + there,
         where,
@@ -96,7 +95,7 @@ public final class FitAdvice {
   }
 
   public static Problem plantOfTwoKinds(Where where, String plant, Where there) {
-    return error(
+    return ofARecord(
         Reason.DUPLICATE,
         "a plant is of one lot, species and condition, and it is of others in " + there,
         where,
@@ -106,24 +105,22 @@ public final class FitAdvice {
 
   public static Problem sampleWithoutLot(Where where) {
     return error(
+        where,
         Reason.MISSING,
         "a row without a plant is the mean of a lot, and names none",
-        where,
-        "",
         "name the plant or the lot");
   }
 
   public static Problem kindNeeded(Where where, List<String> missing) {
     return error(
+        where,
         Reason.MISSING,
         "a plant without a lot needs its " + String.join(" and ", missing),
-        where,
-        "",
         "fill in the lot, or species and condition");
   }
 
   public static Problem noSuchCondition(Where where, String condition, String species) {
-    return error(
+    return ofARecord(
         Reason.UNKNOWN_NAME,
         species + " has no growth in this condition",
         where,
@@ -132,7 +129,7 @@ public final class FitAdvice {
   }
 
   public static Problem otherKindThanLot(Where where, String found, String lot, String of) {
-    return error(
+    return ofARecord(
         Reason.CONTRADICTION,
         "the lot " + lot + " is of " + of,
         where,
@@ -141,25 +138,21 @@ public final class FitAdvice {
   }
 
   public static Problem olderListWithoutMonth(Where where) {
-    return new Problem(
-        Severity.WARNING,
+    return warning(
+        where,
         Reason.MISSING,
         "neither its title nor its name say of which month this older list is, so nothing is learnt"
             + " from it",
-        where,
-        "",
         "put the month into the file's name, as in \"stock 2025-11.xlsx\"");
   }
 
   public static Problem leftOutOfList(Where where, int left, int all) {
-    return new Problem(
-        Severity.NOTICE,
+    return notice(
+        where,
         Reason.UNKNOWN_NAME,
         "%s of %s rows of this earlier list are left out: their plants, pots or routes are not those"
                 .formatted(MarkedText.number(left), MarkedText.number(all))
             + " of the nursery now",
-        where,
-        "",
         "");
   }
 
@@ -183,7 +176,7 @@ public final class FitAdvice {
         new MarkedText("keep the plan again where its figures matter"));
   }
 
-  private static Problem error(
+  private static Problem ofARecord(
       Reason reason, String sentence, Where where, String found, String remedy) {
     return new Problem(Severity.ERROR, reason, sentence, where, found, remedy);
   }

@@ -14,7 +14,7 @@ public final class KeptPlanAdvice {
       "bring the file back as it was, or keep the plan again with plan --keep";
 
   public static Problem frozenLacks(Where where, String key) {
-    return error(where, Reason.MISSING, "the key " + key + " is missing", "", FREEZE_AGAIN);
+    return error(where, Reason.MISSING, "the key " + key + " is missing", FREEZE_AGAIN);
   }
 
   public static Problem frozenWrong(Where where, String found) {

@@ -1,6 +1,8 @@
 package growingon.problem.advice;
 
+import static growingon.problem.advice.Wording.error;
 import static growingon.problem.advice.Wording.notice;
+import static growingon.problem.advice.Wording.warning;
 
 import growingon.problem.MarkedText;
 import growingon.problem.Problem;
@@ -26,7 +28,6 @@ public final class ListAdvice {
             + MarkedText.month(first)
             + " begins with this list, since today's was counted in "
             + MarkedText.month(today),
-        "",
         "");
   }
 
@@ -54,12 +55,10 @@ public final class ListAdvice {
 
   /** No column is the number of plants. */
   public static Problem noNumber(Where where, List<String> maybe) {
-    return new Problem(
-        Severity.ERROR,
+    return error(
+        where,
         Reason.MISSING,
         "no column is the number of plants",
-        where,
-        "",
         maybe.isEmpty()
             ? "write number above it, or say in own words which heading it is"
             : "is it %s? write number above it, or say so in own words"
@@ -68,54 +67,45 @@ public final class ListAdvice {
 
   /** There is no lot. */
   public static Problem noLots(Where where) {
-    return new Problem(
-        Severity.ERROR, Reason.MISSING, "the list has no row of plants", where, "", "fill it in");
+    return error(where, Reason.MISSING, "the list has no row of plants", "fill it in");
   }
 
   /** A list of more lots than can be planned together. */
   public static Problem tooManyLots(Where where, int lots, int most) {
-    return new Problem(
-        Severity.ERROR,
+    return error(
+        where,
         Reason.WRONG_VALUE,
         "%s lots are more than can be planned together (%s)"
             .formatted(MarkedText.number(lots), MarkedText.number(most)),
-        where,
-        "",
         "plan a sheet or a place at a time, or put rows of one plant and size together");
   }
 
   /** More offers than can be looked through. */
   public static Problem tooManyOffers(Where where, int offers, int most) {
-    return new Problem(
-        Severity.ERROR,
+    return error(
+        where,
         Reason.WRONG_VALUE,
         "%s offers are more than can be looked through (%s)"
             .formatted(MarkedText.number(offers), MarkedText.number(most)),
-        where,
-        "",
         "keep in the list what you may buy");
   }
 
   /** Offers in another currency, whose rate is not known. */
   public static Problem offersWithoutRate(Where where, String code, String currency) {
-    return new Problem(
-        Severity.WARNING,
+    return warning(
+        where,
         Reason.MISSING,
         "these offers are in %s and left out till it is said what 1 %s is in %s"
             .formatted(code, code, currency),
-        where,
-        "",
         "answer in to fill");
   }
 
   /** No column is the price of a plant. */
   public static Problem noPrice(Where where) {
-    return new Problem(
-        Severity.ERROR,
+    return error(
+        where,
         Reason.MISSING,
         "no column is the price of a plant",
-        where,
-        "",
         "write price above it, or say in own words which heading it is");
   }
 
@@ -174,45 +164,37 @@ public final class ListAdvice {
 
   /** No column is the number, and every row is one plant. */
   public static Problem plantARow(Where where) {
-    return new Problem(
-        Severity.WARNING,
+    return warning(
+        where,
         Reason.ASSUMED,
         "no column says how many plants there are, and every row is taken as one",
-        where,
-        "",
         "say not read of a plant a row in own words if that is wrong");
   }
 
   /** A heading that was decided by what stands below it. */
   public static Problem headingByCells(Where where, String ours) {
-    return new Problem(
-        Severity.WARNING,
+    return warning(
+        where,
         Reason.ASSUMED,
         "by its cells this column is taken as " + ours,
-        where,
-        "",
         "say otherwise in own words");
   }
 
   /** A heading that is nearly one that is known. */
   public static Problem headingByWords(Where where, String ours) {
-    return new Problem(
-        Severity.WARNING,
+    return warning(
+        where,
         Reason.ASSUMED,
         "by a part of its heading this column is taken as " + ours,
-        where,
-        "",
         "say otherwise in own words");
   }
 
   /** A heading that is taken as one thing and may be others. */
   public static Problem headingInDoubt(Where where, String ours, List<String> others) {
-    return new Problem(
-        Severity.WARNING,
+    return warning(
+        where,
         Reason.ASSUMED,
         "this column is taken as %s, and may be %s".formatted(ours, String.join(" or ", others)),
-        where,
-        "",
         "say so in to fill");
   }
 
@@ -271,18 +253,16 @@ public final class ListAdvice {
 
   /** A list of the grower's own where a nursery is needed. */
   public static Problem listAlone(Where where, String path) {
-    return new Problem(
-        Severity.ERROR,
+    return error(
+        where,
         Reason.WRONG_VALUE,
         "a list of your own is enough for plan and check alone",
-        where,
-        "",
         "lay out a nursery around it: start mine --from \"%s\"".formatted(path));
   }
 
   /** What the grower has answered about a list stands beside it. */
   public static Problem wordsBeside(Where where, String files) {
-    return notice(where, Reason.ASSUMED, "read by what stands beside it: " + files, "", "");
+    return notice(where, Reason.ASSUMED, "read by what stands beside it: " + files, "");
   }
 
   /** Routes that were laid out for the other half of the world. */
@@ -293,7 +273,6 @@ public final class ListAdvice {
         "%s %s laid out for the north %s half a year later, since the hemisphere is south"
             .formatted(
                 MarkedText.number(steps), steps == 1 ? "step" : "steps", steps == 1 ? "is" : "are"),
-        "",
         "");
   }
 
@@ -322,13 +301,11 @@ public final class ListAdvice {
 
   /** A cell that was changed and answered otherwise. */
   public static Problem answeredTwice(Where where, String cell, String answer, Where answered) {
-    return new Problem(
-        Severity.WARNING,
+    return warning(
+        where,
         Reason.CONTRADICTION,
         "this cell was changed to %s and to fill says %s (row %d), which holds"
             .formatted(cell, answer, answered.row()),
-        where,
-        "",
         "empty one of them");
   }
 

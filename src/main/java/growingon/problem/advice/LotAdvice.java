@@ -23,7 +23,6 @@ public final class LotAdvice {
         where,
         Reason.MISSING,
         "the trunks are not stated",
-        "",
         "fill in trunk mm, or trunk from mm and trunk to mm, or girth from cm and girth to cm");
   }
 
@@ -32,7 +31,6 @@ public final class LotAdvice {
         where,
         Reason.CONTRADICTION,
         "the trunks are stated in more than one way",
-        "",
         "keep one of trunk mm, trunk from/to mm and girth from/to cm");
   }
 

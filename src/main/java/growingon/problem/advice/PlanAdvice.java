@@ -15,8 +15,7 @@ public final class PlanAdvice {
   private PlanAdvice() {}
 
   public static Problem starWithoutLadder(Where where) {
-    return error(
-        where, Reason.MISSING, "a row for every species (*) needs a ladder", "", "name it");
+    return error(where, Reason.MISSING, "a row for every species (*) needs a ladder", "name it");
   }
 
   public static Problem otherLadder(Where where, String found, String species, String ladder) {
@@ -51,7 +50,6 @@ public final class PlanAdvice {
         where,
         Reason.CONTRADICTION,
         "no sales fall in these months by the month pattern of sales, so nothing is sold",
-        "",
         "widen the months or see to the pattern");
   }
 
@@ -69,7 +67,6 @@ public final class PlanAdvice {
             + " has two prices from "
             + MarkedText.number(least)
             + " plants",
-        "",
         "give each price break its own least");
   }
 
@@ -145,7 +142,6 @@ public final class PlanAdvice {
         where,
         Reason.MISSING,
         "what is held needs a grade from which it is sold",
-        "",
         "name a grade, or write \"share %\": 0 to hold none");
   }
 
@@ -154,7 +150,6 @@ public final class PlanAdvice {
         where,
         Reason.CONTRADICTION,
         "the plan says what is held of the offer " + shown(offer) + ", which it does not take",
-        "",
         "take it, or leave the hold out");
   }
 
@@ -163,7 +158,6 @@ public final class PlanAdvice {
         where,
         Reason.CONTRADICTION,
         "the offer " + shown(offer) + " is ordered but not taken",
-        "",
         "name it under take with its number, or leave it out here");
   }
 

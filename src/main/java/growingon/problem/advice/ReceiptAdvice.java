@@ -64,7 +64,6 @@ public final class ReceiptAdvice {
         where,
         Reason.MISSING,
         "neither species nor lot is said; the row counts among the receipts of no lot",
-        "",
         "fill in the species or the lot");
   }
 

@@ -80,7 +80,6 @@ public final class RouteAdvice {
         where,
         Reason.CONTRADICTION,
         "nothing can be done on arrival after the step " + shown(above),
-        "",
         "move the row up, or date it");
   }
 
@@ -98,7 +97,6 @@ public final class RouteAdvice {
         where,
         Reason.CONTRADICTION,
         "a step that recurs cannot sort",
-        "",
         "sort in a step that is done once");
   }
 

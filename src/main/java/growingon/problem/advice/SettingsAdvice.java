@@ -26,8 +26,7 @@ public final class SettingsAdvice {
   }
 
   public static Problem moreAfterJson(Where where) {
-    return error(
-        where, Reason.UNREADABLE, "there is more behind the closing brace", "", "remove it");
+    return error(where, Reason.UNREADABLE, "there is more behind the closing brace", "remove it");
   }
 
   public static Problem noJsonObject(Where where) {
@@ -35,7 +34,6 @@ public final class SettingsAdvice {
         where,
         Reason.UNREADABLE,
         "a JSON file must hold an object in braces { }",
-        "",
         "begin it with { and end it with }");
   }
 
@@ -74,7 +72,6 @@ public final class SettingsAdvice {
         where,
         Reason.MISSING,
         "the settings lack " + list(keys),
-        "",
         "add to nursery.json or to a table settings what is missing");
   }
 
@@ -103,26 +100,17 @@ public final class SettingsAdvice {
         where,
         Reason.ASSUMED,
         "1 " + foreign + " counts as " + MarkedText.number(rate) + " " + currency,
-        "",
         "");
   }
 
   public static Problem hoursTwice(Where where, Where there) {
     return error(
-        where,
-        Reason.DUPLICATE,
-        "hours are given twice, here and in " + there,
-        "",
-        "keep one of them");
+        where, Reason.DUPLICATE, "hours are given twice, here and in " + there, "keep one of them");
   }
 
   public static Problem monthsMissing(Where where, List<String> months) {
     return error(
-        where,
-        Reason.MISSING,
-        "hours are missing for " + list(months),
-        "",
-        "give all twelve months");
+        where, Reason.MISSING, "hours are missing for " + list(months), "give all twelve months");
   }
 
   public static Problem cashOutsidePlan(Where where, String found) {

@@ -21,7 +21,6 @@ public final class TableAdvice {
         where,
         Reason.MISSING,
         "no row looks like the headings of the table " + table,
-        "",
         "it needs " + list(needed));
   }
 
@@ -48,7 +47,6 @@ public final class TableAdvice {
         where,
         Reason.UNKNOWN_NAME,
         MarkedText.number(more) + " more headings are not known, their columns are not read",
-        "",
         "");
   }
 
@@ -57,7 +55,6 @@ public final class TableAdvice {
         where,
         Reason.DUPLICATE,
         "the heading " + heading + " comes twice",
-        "",
         "keep one of the columns");
   }
 
@@ -71,7 +68,7 @@ public final class TableAdvice {
   }
 
   public static Problem missingValue(Where where) {
-    return error(where, Reason.MISSING, "this value is missing", "", "fill it in");
+    return error(where, Reason.MISSING, "this value is missing", "fill it in");
   }
 
   public static Problem missingValues(Where where, String found, List<String> headings) {
@@ -106,7 +103,6 @@ public final class TableAdvice {
         where,
         Reason.WRONG_VALUE,
         "this cell is merged with the one before it",
-        "",
         "part them and give each its value");
   }
 
@@ -124,7 +120,6 @@ public final class TableAdvice {
         where,
         Reason.WRONG_VALUE,
         "this formula has no stored value",
-        "",
         "open the workbook in a spreadsheet program and save it");
   }
 

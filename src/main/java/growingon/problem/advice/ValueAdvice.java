@@ -93,7 +93,6 @@ public final class ValueAdvice {
         names.size() == 1
             ? "no lot and no offer uses the " + what + " " + list(names)
             : "no lot and no offer uses the " + plural(what) + " " + list(names),
-        "",
         "");
   }
 
@@ -139,7 +138,6 @@ public final class ValueAdvice {
             + " and has "
             + MarkedText.number(usableM2, 1)
             + " m², which looks like a slip",
-        "",
         "see to the numbers of plants, their spacing and pots, and its square metres");
   }
 
@@ -242,8 +240,7 @@ public final class ValueAdvice {
   }
 
   public static Problem nameless(Where where, String what) {
-    return error(
-        where, Reason.MISSING, "here a name of the " + what + " must stand", "", "name it");
+    return error(where, Reason.MISSING, "here a name of the " + what + " must stand", "name it");
   }
 
   public static Problem nameTooLong(Where where, String found, int most) {
@@ -297,7 +294,6 @@ public final class ValueAdvice {
         where,
         Reason.CONTRADICTION,
         "the twelve shares must sum to 1 or 100, but sum to " + MarkedText.number(sum),
-        "",
         "correct them");
   }
 
@@ -306,7 +302,6 @@ public final class ValueAdvice {
         where,
         Reason.ASSUMED,
         "the twelve shares sum to " + MarkedText.number(sum) + " and are scaled to the whole",
-        "",
         "");
   }
 
@@ -315,7 +310,6 @@ public final class ValueAdvice {
         where,
         Reason.MISSING,
         "from month and to month go together",
-        "",
         "fill in both, or neither for the whole year");
   }
 }

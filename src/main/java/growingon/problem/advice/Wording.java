@@ -22,6 +22,19 @@ final class Wording {
     return where.file().endsWith(".json");
   }
 
+  /** One of which nothing stands in the input that could be shown; so of a warning and a notice. */
+  static Problem error(Where where, Reason reason, String sentence, String remedy) {
+    return error(where, reason, sentence, "", remedy);
+  }
+
+  static Problem warning(Where where, Reason reason, String sentence, String remedy) {
+    return warning(where, reason, sentence, "", remedy);
+  }
+
+  static Problem notice(Where where, Reason reason, String sentence, String remedy) {
+    return notice(where, reason, sentence, "", remedy);
+  }
+
   static Problem error(Where where, Reason reason, String sentence, String found, String remedy) {
     return of(Severity.ERROR, where, reason, sentence, found, remedy);
   }

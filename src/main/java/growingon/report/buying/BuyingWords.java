@@ -45,12 +45,7 @@ final class BuyingWords {
 
   /** At most six lines for the terminal; the decision first. */
   List<String> headlines() {
-    List<String> lines = new ArrayList<>();
-    trouble.words().ifPresent(lines::add);
-    quick().ifPresent(lines::add);
-    careful().ifPresent(lines::add);
-    lines.addAll(decision());
-    lines.add(brings());
+    List<String> lines = begun();
     answer.offers().stream()
         .filter(offer -> offer.advised() == 0)
         .filter(offer -> offer.verdict() != Verdict.DOES_NOT_PAY)
@@ -60,14 +55,20 @@ final class BuyingWords {
     return lines.stream().limit(7).toList();
   }
 
-  /** At most seven sentences for the sheet Answer. */
-  List<String> sentences() {
+  /** What terminal and sheet begin with. */
+  private List<String> begun() {
     List<String> lines = new ArrayList<>();
     trouble.words().ifPresent(lines::add);
     quick().ifPresent(lines::add);
     careful().ifPresent(lines::add);
     lines.addAll(decision());
     lines.add(brings());
+    return lines;
+  }
+
+  /** At most seven sentences for the sheet Answer. */
+  List<String> sentences() {
+    List<String> lines = begun();
     countsOn().ifPresent(lines::add);
     takings().ifPresent(lines::add);
     otherEnd().ifPresent(lines::add);

@@ -29,7 +29,7 @@ import java.util.function.BinaryOperator;
 import java.util.function.Function;
 
 /** The figures of two plans, set against each other. */
-final class CompareFigures {
+record CompareFigures(Side first, Side second) {
   /** Less is shown as nil: half a unit of money, half a tenth of anything else. */
   private static final double HALF_A_UNIT = 0.5;
 
@@ -39,14 +39,6 @@ final class CompareFigures {
   private static final double HALF_A_PLANT = 0.5;
 
   private static final Shown NONE = new Shown(Double.NaN, Double.NaN);
-
-  private final Side first;
-  private final Side second;
-
-  CompareFigures(Side first, Side second) {
-    this.first = first;
-    this.second = second;
-  }
 
   /**
    * A topic with what differs in it, largest difference first.

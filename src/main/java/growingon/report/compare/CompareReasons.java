@@ -13,18 +13,10 @@ import java.util.Set;
  * What differs between the files of two plans. A row that only one of them has is one difference,
  * not one for each of its values.
  */
-final class CompareReasons {
+record CompareReasons(Side first, Side second) {
   private static final String NONE = "";
   private static final String PLAN = "plan";
   private static final Set<String> MOVE_NOTHING = Set.of("name", "draws", "seed");
-
-  private final Side first;
-  private final Side second;
-
-  CompareReasons(Side first, Side second) {
-    this.first = first;
-    this.second = second;
-  }
 
   /** A value's table, subject and name. */
   private record Key(String table, String subject, String what) {

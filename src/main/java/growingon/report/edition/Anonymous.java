@@ -10,6 +10,7 @@ import growingon.report.text.Phrases;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.stream.Stream;
 
 /** Inputs without what an edition is not to show. */
@@ -47,15 +48,7 @@ final class Anonymous {
   private Plan plan() {
     Plan plan = scenario.plan();
     String name = Edition.planName(edition.audience(), plan, Phrases.of(scenario));
-    return new Plan(
-        name,
-        plan.firstMonth(),
-        plan.seasons(),
-        Map.of(),
-        plan.slices(),
-        0,
-        plan.seed(),
-        plan.horizonValue());
+    return plan.with().name(name).take(Map.of()).draws(0).holds(Map.of()).ordered(Set.of()).build();
   }
 
   private Offer offer(Offer offer) {

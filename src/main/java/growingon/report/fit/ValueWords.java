@@ -10,22 +10,12 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 
-/** What a fit says of its values: one by one, and of those that agree or can not be told. */
-final class ValueWords {
-  private final Fit fit;
-  private final Phrases say;
-  private final String measured;
-
-  /**
-   * Words for the values of a fit.
-   *
-   * @param measured the month in which a year's growth is measured
-   */
-  ValueWords(Fit fit, Phrases say, String measured) {
-    this.measured = measured;
-    this.fit = fit;
-    this.say = say;
-  }
+/**
+ * What a fit says of its values: one by one, and of those that agree or can not be told.
+ *
+ * @param measured the month in which a year's growth is measured
+ */
+record ValueWords(Fit fit, Phrases say, String measured) {
 
   String line(Value each) {
     return "%-24s %s; rests %s on your records"

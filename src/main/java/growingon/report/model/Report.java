@@ -3,6 +3,7 @@ package growingon.report.model;
 import growingon.nursery.number.Writing;
 import growingon.problem.Problem;
 import growingon.report.text.Phrases;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Objects;
@@ -28,6 +29,7 @@ import java.util.stream.Stream;
  * @param madeOn the day it was made, where it is said
  * @param writing how numbers, months and money are written in it
  */
+@RecordBuilder
 public record Report(
     String plan,
     String nursery,
@@ -42,7 +44,8 @@ public record Report(
     List<String> leftOut,
     Optional<Audience> reader,
     Optional<LocalDate> madeOn,
-    Writing writing) {
+    Writing writing)
+    implements ReportBuilder.With {
   public Report {
     Objects.requireNonNull(plan);
     Objects.requireNonNull(nursery);
@@ -61,17 +64,12 @@ public record Report(
 
   /** The same report, made for somebody. */
   public Report madeFor(Audience somebody) {
-    return but().reader(Optional.of(somebody)).build();
+    return with().reader(Optional.of(somebody)).build();
   }
 
   /** The same report, made on a day. */
   public Report madeOn(LocalDate day) {
-    return but().madeOn(Optional.of(day)).build();
-  }
-
-  /** The same report with other sheets. */
-  public Report withSheets(List<Sheet> others) {
-    return but().sheets(others).build();
+    return with().madeOn(Optional.of(day)).build();
   }
 
   /** How amounts and months are said in it. */
@@ -95,116 +93,19 @@ public record Report(
   }
 
   /** A report of a plan that so far says nothing. */
-  public static Builder of(String plan, String nursery, Phrases say, String firstMonth) {
-    Builder builder = new Builder();
-    builder.plan = plan;
-    builder.nursery = nursery;
-    builder.currency = say.currency();
-    builder.writing = say.writing();
-    builder.firstMonth = firstMonth;
-    return builder;
-  }
-
-  /** The parts of this one, of which some can be put in place of others. */
-  public Builder but() {
-    Builder builder = new Builder();
-    builder.plan = plan;
-    builder.nursery = nursery;
-    builder.currency = currency;
-    builder.firstMonth = firstMonth;
-    builder.sheets = sheets;
-    builder.charts = charts;
-    builder.extra = extra;
-    builder.headlines = headlines;
-    builder.problems = problems;
-    builder.answers = answers;
-    builder.leftOut = leftOut;
-    builder.reader = reader;
-    builder.madeOn = madeOn;
-    builder.writing = writing;
-    return builder;
-  }
-
-  /** Its parts by name; what is not said has its usual value. */
-  public static final class Builder {
-    private String plan;
-    private String nursery;
-    private String currency;
-    private String firstMonth;
-    private List<Sheet> sheets = List.of();
-    private List<Chart> charts = List.of();
-    private List<Table> extra = List.of();
-    private List<String> headlines = List.of();
-    private List<Problem> problems = List.of();
-    private List<Answer> answers = List.of();
-    private List<String> leftOut = List.of();
-    private Optional<Audience> reader = Optional.empty();
-    private Optional<LocalDate> madeOn = Optional.empty();
-    private Writing writing;
-
-    private Builder() {}
-
-    public Builder sheets(List<Sheet> value) {
-      this.sheets = value;
-      return this;
-    }
-
-    public Builder charts(List<Chart> value) {
-      this.charts = value;
-      return this;
-    }
-
-    public Builder extra(List<Table> value) {
-      this.extra = value;
-      return this;
-    }
-
-    public Builder headlines(List<String> value) {
-      this.headlines = value;
-      return this;
-    }
-
-    public Builder problems(List<Problem> value) {
-      this.problems = value;
-      return this;
-    }
-
-    public Builder answers(List<Answer> value) {
-      this.answers = value;
-      return this;
-    }
-
-    public Builder leftOut(List<String> value) {
-      this.leftOut = value;
-      return this;
-    }
-
-    public Builder reader(Optional<Audience> value) {
-      this.reader = value;
-      return this;
-    }
-
-    public Builder madeOn(Optional<LocalDate> value) {
-      this.madeOn = value;
-      return this;
-    }
-
-    public Report build() {
-      return new Report(
-          plan,
-          nursery,
-          currency,
-          firstMonth,
-          sheets,
-          charts,
-          extra,
-          headlines,
-          problems,
-          answers,
-          leftOut,
-          reader,
-          madeOn,
-          writing);
-    }
+  public static ReportBuilder of(String plan, String nursery, Phrases say, String firstMonth) {
+    return ReportBuilder.builder()
+        .plan(plan)
+        .nursery(nursery)
+        .currency(say.currency())
+        .writing(say.writing())
+        .firstMonth(firstMonth)
+        .sheets(List.of())
+        .charts(List.of())
+        .extra(List.of())
+        .headlines(List.of())
+        .problems(List.of())
+        .answers(List.of())
+        .leftOut(List.of());
   }
 }

@@ -1,5 +1,6 @@
 package growingon.report.model;
 
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.List;
 import java.util.Objects;
 
@@ -15,6 +16,7 @@ import java.util.Objects;
  * @param book the workbook it stands in
  * @param paper that it is printed on
  */
+@RecordBuilder
 public record Sheet(
     String name,
     List<String> sentences,
@@ -22,7 +24,8 @@ public record Sheet(
     List<String> charts,
     boolean portrait,
     Book book,
-    Paper paper) {
+    Paper paper)
+    implements SheetBuilder.With {
   /** A sheet of A4. */
   public Sheet(
       String name,
@@ -56,31 +59,6 @@ public record Sheet(
   /** A landscape sheet of tables. */
   public static Sheet of(String name, Table... tables) {
     return new Sheet(name, List.of(), List.of(tables), List.of(), false);
-  }
-
-  /** The same sheet with other tables. */
-  public Sheet withTables(List<Table> others) {
-    return new Sheet(name, sentences, others, charts, portrait, book, paper);
-  }
-
-  /** The same sheet with other charts. */
-  public Sheet withCharts(List<String> others) {
-    return new Sheet(name, sentences, tables, others, portrait, book, paper);
-  }
-
-  /** The same sheet with other sentences. */
-  public Sheet withSentences(List<String> others) {
-    return new Sheet(name, others, tables, charts, portrait, book, paper);
-  }
-
-  /** The same sheet in the other book. */
-  public Sheet in(Book other) {
-    return new Sheet(name, sentences, tables, charts, portrait, other, paper);
-  }
-
-  /** The same sheet on other paper. */
-  public Sheet on(Paper other) {
-    return new Sheet(name, sentences, tables, charts, portrait, book, other);
   }
 
   /** Whether there is nothing to show; such a sheet is not written. */

@@ -58,7 +58,7 @@ final class BookDivision {
       } else if (PLAN.contains(sheet.name())) {
         acted.add(sheet);
       } else {
-        details.add(sheet.in(Book.DETAILS));
+        details.add(sheet.withBook(Book.DETAILS));
       }
     }
     return Stream.concat(acted.stream(), details.stream()).toList();

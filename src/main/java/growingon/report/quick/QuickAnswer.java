@@ -48,7 +48,7 @@ public final class QuickAnswer {
             true));
     report.sheets().stream()
         .filter(each -> !each.name().equals("Summary"))
-        .map(each -> ACTED.contains(each.name()) ? each : each.in(Book.DETAILS))
+        .map(each -> ACTED.contains(each.name()) ? each : each.withBook(Book.DETAILS))
         .forEach(sheets::add);
     List<String> lines = new ArrayList<>(words.sentences());
     lines.addAll(words.usual());

@@ -9,17 +9,9 @@ import java.util.Comparator;
 import java.util.List;
 
 /** What is said of a bought lot: whether it paid, why, and what would make it even. */
-final class PaidWords {
+record PaidWords(Review review, Phrases say) {
   private static final int CAUSES_NAMED = 2;
   private static final double HALF = 0.5;
-
-  private final Review review;
-  private final Phrases say;
-
-  PaidWords(Review review, Phrases say) {
-    this.review = review;
-    this.say = say;
-  }
 
   /** Two lines of a lot; the second belongs to the first. */
   List<String> headlines(BoughtReview bought) {

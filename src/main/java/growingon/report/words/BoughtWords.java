@@ -102,31 +102,23 @@ public final class BoughtWords {
   }
 
   private String verdict() {
-    Lot lot = bought.lot();
-    double value = judged.presentValue();
-    return "%s (%s %s, %s landed) %s: with it the nursery has %s %s than without it%s%s; %s."
-        .formatted(
-            Phrases.sentence(lot.name()),
-            say.whole(lot.quantity()),
-            lot.species(),
-            money(bought.landed()),
-            verb(),
-            money(Math.abs(value)),
-            pays() ? "more" : "less",
-            today(),
-            whenJudged(),
-            moneyBack());
+    return verdict(", %s landed".formatted(money(bought.landed())));
   }
 
   /** Whether it pays, without what it costs. */
   public String gain() {
+    return verdict("");
+  }
+
+  private String verdict(String costs) {
     Lot lot = bought.lot();
     double value = judged.presentValue();
-    return "%s (%s %s) %s: with it the nursery has %s %s than without it%s%s; %s."
+    return "%s (%s %s%s) %s: with it the nursery has %s %s than without it%s%s; %s."
         .formatted(
             Phrases.sentence(lot.name()),
             say.whole(lot.quantity()),
             lot.species(),
+            costs,
             verb(),
             money(Math.abs(value)),
             pays() ? "more" : "less",

@@ -2,6 +2,7 @@ package growingon.review.bought;
 
 import growingon.nursery.lot.Lot;
 import growingon.review.kept.Range;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
@@ -38,6 +39,7 @@ import java.util.Optional;
  *     no result
  * @param money its result up to the end of each month
  */
+@RecordBuilder
 public record BoughtReview(
     Lot lot,
     List<String> parts,
@@ -190,149 +192,14 @@ public record BoughtReview(
   }
 
   /** A bought lot of which nothing else is said yet. */
-  public static Builder of(Lot lot, Payback payback, Verdict verdict, Money money) {
-    Builder builder = new Builder();
-    builder.lot = lot;
-    builder.payback = payback;
-    builder.verdict = verdict;
-    builder.money = money;
-    return builder;
-  }
-
-  /** Its parts by name; what is not said has its usual value. */
-  public static final class Builder {
-    private Lot lot;
-    private List<String> parts = List.of();
-    private boolean isSeen = false;
-    private double landed = 0;
-    private double cashSoFar = 0;
-    private double resultSoFar = 0;
-    private double resultToCome = 0;
-    private double salesToCome = 0;
-    private double standing = 0;
-    private double unitsToCome = 0;
-    private long wholeStanding = 0;
-    private long wholeToCome = 0;
-    private double unsoldAtList = 0;
-    private Optional<Range> likely = Optional.empty();
-    private double planned = 0;
-    private Payback payback;
-    private Optional<ToBeEven> toBeEven = Optional.empty();
-    private Verdict verdict;
-    private List<CauseStep> steps = List.of();
-    private Missing missing = Missing.NONE;
-    private Money money;
-
-    private Builder() {}
-
-    public Builder parts(List<String> value) {
-      this.parts = value;
-      return this;
-    }
-
-    public Builder isSeen(boolean value) {
-      this.isSeen = value;
-      return this;
-    }
-
-    public Builder landed(double value) {
-      this.landed = value;
-      return this;
-    }
-
-    public Builder cashSoFar(double value) {
-      this.cashSoFar = value;
-      return this;
-    }
-
-    public Builder resultSoFar(double value) {
-      this.resultSoFar = value;
-      return this;
-    }
-
-    public Builder resultToCome(double value) {
-      this.resultToCome = value;
-      return this;
-    }
-
-    public Builder salesToCome(double value) {
-      this.salesToCome = value;
-      return this;
-    }
-
-    public Builder standing(double value) {
-      this.standing = value;
-      return this;
-    }
-
-    public Builder unitsToCome(double value) {
-      this.unitsToCome = value;
-      return this;
-    }
-
-    public Builder wholeStanding(long value) {
-      this.wholeStanding = value;
-      return this;
-    }
-
-    public Builder wholeToCome(long value) {
-      this.wholeToCome = value;
-      return this;
-    }
-
-    public Builder unsoldAtList(double value) {
-      this.unsoldAtList = value;
-      return this;
-    }
-
-    public Builder likely(Optional<Range> value) {
-      this.likely = value;
-      return this;
-    }
-
-    public Builder planned(double value) {
-      this.planned = value;
-      return this;
-    }
-
-    public Builder toBeEven(Optional<ToBeEven> value) {
-      this.toBeEven = value;
-      return this;
-    }
-
-    public Builder steps(List<CauseStep> value) {
-      this.steps = value;
-      return this;
-    }
-
-    public Builder missing(Missing value) {
-      this.missing = value;
-      return this;
-    }
-
-    public BoughtReview build() {
-      return new BoughtReview(
-          lot,
-          parts,
-          isSeen,
-          landed,
-          cashSoFar,
-          resultSoFar,
-          resultToCome,
-          salesToCome,
-          standing,
-          unitsToCome,
-          wholeStanding,
-          wholeToCome,
-          unsoldAtList,
-          likely,
-          planned,
-          payback,
-          toBeEven,
-          verdict,
-          steps,
-          missing,
-          money);
-    }
+  public static BoughtReviewBuilder of(Lot lot, Payback payback, Verdict verdict, Money money) {
+    return BoughtReviewBuilder.builder()
+        .lot(lot)
+        .payback(payback)
+        .verdict(verdict)
+        .money(money)
+        .parts(List.of())
+        .steps(List.of())
+        .missing(Missing.NONE);
   }
 }

@@ -16,19 +16,9 @@ import java.util.stream.IntStream;
  * (the grades of a quality that was not sold, the price of a cell) is taken from the other, so that
  * it causes nothing.
  */
-final class Causes {
+record Causes(Trading planned, Trading real, GrownWorth grown) {
   /** Rounding of the reckoning, hundredths: what lies so near a whole one is a whole one. */
   private static final double ROUNDING = 1e-6;
-
-  private final Trading planned;
-  private final Trading real;
-  private final GrownWorth grown;
-
-  private Causes(Trading planned, Trading real, GrownWorth grown) {
-    this.planned = planned;
-    this.real = real;
-    this.grown = grown;
-  }
 
   /**
    * Factor each cause replaces, in their order.

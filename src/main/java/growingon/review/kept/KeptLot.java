@@ -1,6 +1,7 @@
 package growingon.review.kept;
 
 import growingon.money.CostKind;
+import io.soabase.recordbuilder.core.RecordBuilder;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -32,6 +33,7 @@ import java.util.stream.Stream;
  * @param chances quantiles; every list empty where there were no draws
  * @param judging how luck is told from more than luck; empty without draws and in older files
  */
+@RecordBuilder
 public record KeptLot(
     String name,
     String species,
@@ -49,7 +51,8 @@ public record KeptLot(
     Map<String, List<Double>> costs,
     List<Double> result,
     KeptChances chances,
-    Optional<KeptJudging> judging) {
+    Optional<KeptJudging> judging)
+    implements KeptLotBuilder.With {
   public KeptLot {
     living = List.copyOf(living);
     trunkMm = List.copyOf(trunkMm);
@@ -77,153 +80,21 @@ public record KeptLot(
     }
   }
 
-  /** A lot of which nothing else is kept yet. */
-  public static Builder named(String name, String species) {
-    Builder builder = new Builder();
-    builder.name = name;
-    builder.species = species;
-    return builder;
-  }
-
-  /** The parts of this one, of which some can be put in place of others. */
-  public Builder but() {
-    Builder builder = new Builder();
-    builder.name = name;
-    builder.species = species;
-    builder.supplier = supplier;
-    builder.bought = bought;
-    builder.quantity = quantity;
-    builder.spentBefore = spentBefore;
-    builder.living = living;
-    builder.trunkMm = trunkMm;
-    builder.trunkSpread = trunkSpread;
-    builder.byQuality = byQuality;
-    builder.byGrade = byGrade;
-    builder.sales = sales;
-    builder.hours = hours;
-    builder.costs = costs;
-    builder.result = result;
-    builder.chances = chances;
-    builder.judging = judging;
-    return builder;
-  }
-
-  /** Its parts by name; what is not said has its usual value. */
-  public static final class Builder {
-    private String name;
-    private String species;
-    private String supplier = "";
-    private boolean bought = false;
-    private double quantity = 0;
-    private double spentBefore = 0;
-    private List<Double> living = List.of();
-    private List<Double> trunkMm = List.of();
-    private List<Double> trunkSpread = List.of();
-    private Map<String, List<Double>> byQuality = Map.of();
-    private Map<String, List<Double>> byGrade = Map.of();
-    private List<KeptSale> sales = List.of();
-    private List<Double> hours = List.of();
-    private Map<String, List<Double>> costs = Map.of();
-    private List<Double> result = List.of();
-    private KeptChances chances = KeptChances.NONE;
-    private Optional<KeptJudging> judging = Optional.empty();
-
-    private Builder() {}
-
-    public Builder supplier(String value) {
-      this.supplier = value;
-      return this;
-    }
-
-    public Builder bought(boolean value) {
-      this.bought = value;
-      return this;
-    }
-
-    public Builder quantity(double value) {
-      this.quantity = value;
-      return this;
-    }
-
-    public Builder spentBefore(double value) {
-      this.spentBefore = value;
-      return this;
-    }
-
-    public Builder living(List<Double> value) {
-      this.living = value;
-      return this;
-    }
-
-    public Builder trunkMm(List<Double> value) {
-      this.trunkMm = value;
-      return this;
-    }
-
-    public Builder trunkSpread(List<Double> value) {
-      this.trunkSpread = value;
-      return this;
-    }
-
-    public Builder byQuality(Map<String, List<Double>> value) {
-      this.byQuality = value;
-      return this;
-    }
-
-    public Builder byGrade(Map<String, List<Double>> value) {
-      this.byGrade = value;
-      return this;
-    }
-
-    public Builder sales(List<KeptSale> value) {
-      this.sales = value;
-      return this;
-    }
-
-    public Builder hours(List<Double> value) {
-      this.hours = value;
-      return this;
-    }
-
-    public Builder costs(Map<String, List<Double>> value) {
-      this.costs = value;
-      return this;
-    }
-
-    public Builder result(List<Double> value) {
-      this.result = value;
-      return this;
-    }
-
-    public Builder chances(KeptChances value) {
-      this.chances = value;
-      return this;
-    }
-
-    public Builder judging(Optional<KeptJudging> value) {
-      this.judging = value;
-      return this;
-    }
-
-    public KeptLot build() {
-      return new KeptLot(
-          name,
-          species,
-          supplier,
-          bought,
-          quantity,
-          spentBefore,
-          living,
-          trunkMm,
-          trunkSpread,
-          byQuality,
-          byGrade,
-          sales,
-          hours,
-          costs,
-          result,
-          chances,
-          judging);
-    }
+  /** A lot of which nothing else is kept yet: no plants, no sales, no costs in no month. */
+  public static KeptLotBuilder named(String name, String species) {
+    return KeptLotBuilder.builder()
+        .name(name)
+        .species(species)
+        .supplier("")
+        .living(List.of())
+        .trunkMm(List.of())
+        .trunkSpread(List.of())
+        .byQuality(Map.of())
+        .byGrade(Map.of())
+        .sales(List.of())
+        .hours(List.of())
+        .costs(Map.of())
+        .result(List.of())
+        .chances(KeptChances.NONE);
   }
 }

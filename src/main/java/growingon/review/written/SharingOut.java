@@ -5,6 +5,7 @@ import growingon.nursery.lot.Lot;
 import growingon.nursery.market.Grade;
 import growingon.nursery.record.DaybookLine;
 import growingon.nursery.record.DaybookLine.What;
+import growingon.nursery.record.DaybookLineBuilder;
 import growingon.nursery.record.Receipt;
 import growingon.nursery.time.Horizon;
 import growingon.problem.Problem;
@@ -227,13 +228,13 @@ public final class SharingOut {
       lines.add(sale.line);
       return;
     }
-    DaybookLine.Builder paid = sale.line.but().quantity(OptionalDouble.of(sale.plantsPaid));
+    DaybookLineBuilder paid = sale.line.with().quantity(OptionalDouble.of(sale.plantsPaid));
     lines.add(paid.amount(OptionalDouble.of(sale.money)).build());
     if (sale.plantsLeft > NIL) {
       // The hours of the sale stand with the part that is paid.
       lines.add(
           sale.line
-              .but()
+              .with()
               .quantity(OptionalDouble.of(sale.plantsLeft))
               .hours(OptionalDouble.empty())
               .build());

@@ -160,7 +160,7 @@ public final class WrittenDown {
             .flatMap(Optional::stream)
             .noneMatch(each -> each.isAfter(month));
     if (wasThere) {
-      lots.add(lot.but().counted(month).build());
+      lots.add(lot.with().counted(month).build());
       ListedLots.counted(row).ifPresent(lines::add);
     } else {
       lots.add(lot);

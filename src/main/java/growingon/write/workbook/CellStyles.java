@@ -11,30 +11,25 @@ import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
-import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** The looks of cells, each made once. One accent colour; everything else is grey or black. */
 final class CellStyles {
-  private static final String FONT = "Arial";
-  private static final String ACCENT = "2B5D50";
-  private static final String TINT = "E9F0ED";
-  private static final String GREY = "5F6865";
   private static final String RULE = "D5DAD8";
   private static final String ALARM = "B34700";
 
   /** What a cell is on its sheet. */
   enum Part {
-    TITLE(16, true, ACCENT),
-    SUBTITLE(9, false, GREY),
+    TITLE(16, true, Ink.ACCENT),
+    SUBTITLE(9, false, Ink.GREY),
     SENTENCE(11, false, null),
-    TABLE_TITLE(12, true, ACCENT),
-    NOTE(9, false, GREY),
-    LINK(9, false, ACCENT),
+    TABLE_TITLE(12, true, Ink.ACCENT),
+    NOTE(9, false, Ink.GREY),
+    LINK(9, false, Ink.ACCENT),
     HEADING(9.5, true, null),
     BODY(10, false, null),
-    LINKED(10, false, ACCENT),
+    LINKED(10, false, Ink.ACCENT),
     FIRST_OF_GROUP(10, false, null),
     TOTAL(10, true, null);
 
@@ -102,9 +97,7 @@ final class CellStyles {
   CellStyles(XSSFWorkbook book, Writing writing) {
     this.book = book;
     this.writing = writing;
-    XSSFFont usual = book.getFontAt(0);
-    usual.setFontName(FONT);
-    usual.setFontHeight(10);
+    Ink.writeUsual(book);
   }
 
   CellStyle of(Look look) {
@@ -149,16 +142,11 @@ final class CellStyles {
   }
 
   private XSSFFont font(Face face) {
-    XSSFFont font = book.createFont();
-    font.setFontName(FONT);
-    font.setFontHeight(face.size());
-    font.setBold(face.bold());
+    XSSFFont font = Ink.font(book, face.size(), face.bold());
     if (face.underlined()) {
       font.setUnderline(XSSFFont.U_SINGLE);
     }
-    if (face.colour() != null) {
-      font.setColor(colour(face.colour()));
-    }
+    Ink.paint(font, face.colour());
     return font;
   }
 
@@ -177,17 +165,17 @@ final class CellStyles {
   private static void border(XSSFCellStyle style, Look look) {
     switch (look.part()) {
       case HEADING -> {
-        style.setFillForegroundColor(colour(TINT));
+        style.setFillForegroundColor(Ink.colour(Ink.TINT));
         style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
         style.setBorderBottom(BorderStyle.MEDIUM);
-        style.setBottomBorderColor(colour(ACCENT));
+        style.setBottomBorderColor(Ink.colour(Ink.ACCENT));
       }
       case BODY, LINKED, FIRST_OF_GROUP -> {
         style.setBorderBottom(BorderStyle.THIN);
-        style.setBottomBorderColor(colour(RULE));
+        style.setBottomBorderColor(Ink.colour(RULE));
         if (look.part() == Part.FIRST_OF_GROUP) {
           style.setBorderTop(BorderStyle.THIN);
-          style.setTopBorderColor(colour(GREY));
+          style.setTopBorderColor(Ink.colour(Ink.GREY));
         }
       }
       case TOTAL -> {
@@ -204,17 +192,8 @@ final class CellStyles {
   }
 
   private static void box(XSSFCellStyle style) {
-    style.setBorderTop(BorderStyle.THIN);
-    style.setBorderBottom(BorderStyle.THIN);
-    style.setBorderLeft(BorderStyle.THIN);
-    style.setBorderRight(BorderStyle.THIN);
-    style.setBottomBorderColor(colour("000000"));
-    style.setTopBorderColor(colour("000000"));
-  }
-
-  private static XSSFColor colour(String rgb) {
-    int value = Integer.parseInt(rgb, 16);
-    return new XSSFColor(
-        new byte[] {(byte) (value >> 16), (byte) (value >> 8), (byte) value}, null);
+    Ink.box(style);
+    style.setBottomBorderColor(Ink.colour("000000"));
+    style.setTopBorderColor(Ink.colour("000000"));
   }
 }

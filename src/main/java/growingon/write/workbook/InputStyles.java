@@ -9,18 +9,13 @@ import org.apache.poi.ss.usermodel.FillPatternType;
 import org.apache.poi.ss.usermodel.HorizontalAlignment;
 import org.apache.poi.ss.usermodel.VerticalAlignment;
 import org.apache.poi.xssf.usermodel.XSSFCellStyle;
-import org.apache.poi.xssf.usermodel.XSSFColor;
 import org.apache.poi.xssf.usermodel.XSSFFont;
 import org.apache.poi.xssf.usermodel.XSSFWorkbook;
 
 /** The looks of a workbook to type into. */
 final class InputStyles {
-  private static final String FONT = "Arial";
-  private static final String ACCENT = "2B5D50";
-  private static final String TINT = "E9F0ED";
   private static final String PALE = "F4F4F2";
   private static final String TO_FILL = "FFF7D6";
-  private static final String GREY = "5F6865";
   private static final String WHITE = "FFFFFF";
 
   private final XSSFWorkbook book;
@@ -36,13 +31,11 @@ final class InputStyles {
 
   InputStyles(XSSFWorkbook book) {
     this.book = book;
-    XSSFFont usual = book.getFontAt(0);
-    usual.setFontName(FONT);
-    usual.setFontHeight(10);
-    needed = heading(ACCENT, WHITE);
-    plain = heading(TINT, null);
-    expert = heading(PALE, GREY);
-    title = text(14, ACCENT);
+    Ink.writeUsual(book);
+    needed = heading(Ink.ACCENT, WHITE);
+    plain = heading(Ink.TINT, null);
+    expert = heading(PALE, Ink.GREY);
+    title = text(14, Ink.ACCENT);
     words = text(11, null);
     for (Holds holds : Holds.values()) {
       cells.put(holds, cell(holds, false));
@@ -83,16 +76,16 @@ final class InputStyles {
   private CellStyle heading(String ground, String ink) {
     XSSFCellStyle style = book.createCellStyle();
     style.setFont(font(10, true, ink));
-    style.setFillForegroundColor(colour(ground));
+    style.setFillForegroundColor(Ink.colour(ground));
     style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
     style.setWrapText(true);
     style.setIndention((short) 1);
     style.setAlignment(HorizontalAlignment.LEFT);
     style.setVerticalAlignment(VerticalAlignment.CENTER);
     style.setBorderBottom(BorderStyle.MEDIUM);
-    style.setBottomBorderColor(colour(ACCENT));
+    style.setBottomBorderColor(Ink.colour(Ink.ACCENT));
     style.setBorderRight(BorderStyle.THIN);
-    style.setRightBorderColor(colour(WHITE));
+    style.setRightBorderColor(Ink.colour(WHITE));
     return style;
   }
 
@@ -119,38 +112,24 @@ final class InputStyles {
 
   private CellStyle fill() {
     XSSFCellStyle style = cell(Holds.TEXT, false);
-    style.setFillForegroundColor(colour(TO_FILL));
+    style.setFillForegroundColor(Ink.colour(TO_FILL));
     style.setFillPattern(FillPatternType.SOLID_FOREGROUND);
     style.setFont(font(11, true, null));
-    style.setBorderTop(BorderStyle.THIN);
-    style.setBorderBottom(BorderStyle.THIN);
-    style.setBorderLeft(BorderStyle.THIN);
-    style.setBorderRight(BorderStyle.THIN);
+    Ink.box(style);
     return style;
   }
 
   private CellStyle link() {
     XSSFCellStyle style = cell(Holds.TEXT, false);
-    XSSFFont font = font(10, false, ACCENT);
+    XSSFFont font = font(10, false, Ink.ACCENT);
     font.setUnderline(XSSFFont.U_SINGLE);
     style.setFont(font);
     return style;
   }
 
   private XSSFFont font(double size, boolean bold, String ink) {
-    XSSFFont font = book.createFont();
-    font.setFontName(FONT);
-    font.setFontHeight(size);
-    font.setBold(bold);
-    if (ink != null) {
-      font.setColor(colour(ink));
-    }
+    XSSFFont font = Ink.font(book, size, bold);
+    Ink.paint(font, ink);
     return font;
-  }
-
-  private static XSSFColor colour(String rgb) {
-    int value = Integer.parseInt(rgb, 16);
-    return new XSSFColor(
-        new byte[] {(byte) (value >> 16), (byte) (value >> 8), (byte) value}, null);
   }
 }

@@ -34,7 +34,7 @@ class AssumptionsAloneTest {
   private static final Lot ANOTHER = Lots.lot("b").unseen(0.5, 0.3, 0.5).build();
   private static final Species ASH =
       Nurseries.bareSpecies("ash", "one")
-          .but()
+          .with()
           .yearSpread(0.3)
           .lotSpread(OptionalDouble.of(0.2))
           .lossSpread(0.4)

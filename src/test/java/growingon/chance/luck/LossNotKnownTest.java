@@ -21,7 +21,7 @@ class LossNotKnownTest {
 
   private static Species species(double firstSure, double laterSure) {
     return Nurseries.bareSpecies("ash", "one")
-        .but()
+        .with()
         .firstYearLoss(FIRST)
         .laterLoss(LATER)
         .sure(new Sure(Map.of("pot", 1.0), firstSure, laterSure))

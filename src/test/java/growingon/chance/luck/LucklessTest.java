@@ -6,7 +6,7 @@ import growingon.nursery.Inputs;
 import growingon.nursery.lot.Offer;
 import growingon.nursery.market.Demand;
 import growingon.nursery.market.MarketSure;
-import growingon.nursery.species.Species;
+import growingon.nursery.species.SpeciesBuilder;
 import growingon.project.Lots;
 import growingon.project.Nurseries;
 import java.time.YearMonth;
@@ -28,8 +28,8 @@ class LucklessTest {
     return Nurseries.uncertainRow(Optional.empty(), unitsSpread, priceSpread);
   }
 
-  private static Species.Builder ash() {
-    return Nurseries.bareSpecies("ash", "one").but();
+  private static SpeciesBuilder ash() {
+    return Nurseries.bareSpecies("ash", "one").with();
   }
 
   private static Offer offer(double lossSure, double fails) {

@@ -22,7 +22,7 @@ class SuppliesTest {
         Nurseries.bare()
             .seasons(1)
             .leadMonths(1)
-            .pot(Nurseries.roundPot("seven").but().pack(10).build())
+            .pot(Nurseries.roundPot("seven").with().pack(10).build())
             .material(new Material("stakes", "piece", 25, 30, 0, 0))
             .material(new Material("ties", "piece", 50, 12, 0, 0))
             .material(new Material("canes", "piece", 10, 5, 0, 0))

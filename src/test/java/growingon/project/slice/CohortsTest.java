@@ -43,14 +43,14 @@ class CohortsTest {
             cohorts.meanAfter(
                 10,
                 0,
-                Nurseries.bareSpecies("ash", "one").but().vigourSpread(0.4).build(),
+                Nurseries.bareSpecies("ash", "one").with().vigourSpread(0.4).build(),
                 List.of(TWO_YEARS_OF_6)))
         .isCloseTo(22, within(0.1));
     assertThat(
             cohorts.meanAfter(
                 10,
                 0,
-                Nurseries.bareSpecies("ash", "one").but().vigourSpread(0.4).build(),
+                Nurseries.bareSpecies("ash", "one").with().vigourSpread(0.4).build(),
                 List.of(limited)))
         .isCloseTo(18.0, within(0.1));
   }

@@ -167,7 +167,7 @@ class ExpectedTest {
             Map.of(),
             Optional.of(within),
             Optional.empty());
-    KeptPlan plan = plan(lot(false).but().judging(Optional.of(judging)).build());
+    KeptPlan plan = plan(lot(false).with().judging(Optional.of(judging)).build());
 
     assertThat(plan.within("elms", KeptPlan.Figure.PLANTS, KEPT)).contains("1");
     assertThat(plan.within("elms", KeptPlan.Figure.PLANTS, KEPT.plusMonths(2))).contains("3");
@@ -264,19 +264,19 @@ class ExpectedTest {
     List<Double> tooShort = List.of(1.0);
     KeptLot lot = lot(false);
 
-    for (KeptLot.Builder uneven :
+    for (KeptLotBuilder uneven :
         List.of(
-            lot.but().trunkMm(tooShort),
-            lot.but().trunkSpread(tooShort),
-            lot.but().hours(tooShort),
-            lot.but().result(tooShort),
-            lot.but().byQuality(Map.of("first", MONTHS, "second", tooShort)),
-            lot.but().byGrade(Map.of("started", tooShort)),
-            lot.but().costs(Map.of("pots", tooShort)),
-            lot.but().quantity(-1))) {
+            lot.with().trunkMm(tooShort),
+            lot.with().trunkSpread(tooShort),
+            lot.with().hours(tooShort),
+            lot.with().result(tooShort),
+            lot.with().byQuality(Map.of("first", MONTHS, "second", tooShort)),
+            lot.with().byGrade(Map.of("started", tooShort)),
+            lot.with().costs(Map.of("pots", tooShort)),
+            lot.with().quantity(-1))) {
       assertThat(isPossible(uneven::build)).isFalse();
     }
-    assertThat(isPossible(lot.but().quantity(0)::build)).isTrue();
+    assertThat(isPossible(lot.with().quantity(0)::build)).isTrue();
   }
 
   /** A figure at an end of the span is within, whatever seven digits of a draw leave of it. */

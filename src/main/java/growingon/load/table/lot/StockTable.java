@@ -13,6 +13,7 @@ import growingon.load.table.Defined;
 import growingon.load.table.route.RoutesTable.RouteRead;
 import growingon.nursery.lot.Form;
 import growingon.nursery.lot.Lot;
+import growingon.nursery.lot.LotBuilder;
 import growingon.nursery.lot.Papers;
 import growingon.nursery.lot.Potting;
 import growingon.nursery.lot.QualityShares;
@@ -258,7 +259,7 @@ public final class StockTable {
     boolean isMeasured = !isOfThePast || trunkCells.areIn(row);
     row.needs(isCounted ? NEEDED : NEEDED_OF_THE_PAST);
     String species = row.getName(LotCells.SPECIES, known.species().names());
-    Lot.Builder made = Lot.named(name, species);
+    LotBuilder made = Lot.named(name, species);
     Form form = row.get(LotCells.FORM);
     int quantity = isCounted ? row.get(QUANTITY) : 0;
     YearMonth arrived = row.get(ARRIVED);

@@ -15,6 +15,7 @@ import growingon.load.table.supply.Materials;
 import growingon.nursery.place.Place;
 import growingon.nursery.route.Route;
 import growingon.nursery.route.Step;
+import growingon.nursery.route.StepBuilder;
 import growingon.nursery.route.When;
 import growingon.nursery.supply.Material;
 import growingon.nursery.supply.Mix;
@@ -205,7 +206,7 @@ public final class RoutesTable {
     if (!name.isEmpty() && !when.recurs()) {
       earlier.add(name);
     }
-    Step.Builder made = Step.named(name, when);
+    StepBuilder made = Step.named(name, when);
     made.toMonth(row.find(TO_MONTH)).minutes(row.get(MINUTES));
     boolean potEnds = Texts.key(row.cell(POT).shown()).equals(NO_POT);
     made.potEnds(potEnds)

@@ -18,6 +18,7 @@ import growingon.nursery.place.Place;
 import growingon.nursery.species.Curve;
 import growingon.nursery.species.Habit;
 import growingon.nursery.species.Species;
+import growingon.nursery.species.SpeciesBuilder;
 import growingon.nursery.species.Sure;
 import growingon.nursery.species.UsualMonths;
 import growingon.nursery.time.Hemisphere;
@@ -52,7 +53,7 @@ final class SpeciesRow {
    */
   Optional<Species> read(
       Map<String, Curve> stated, Optional<Double> most, Names ladders, Defined<Place> places) {
-    Species.Builder made = Species.named(name);
+    SpeciesBuilder made = Species.named(name);
     made.ladder(row.getName(SpeciesTable.LADDER, ladders));
     Habit habit =
         lent.get(SpeciesTable.KIND, As.word(Habit.class), Habit.DECIDUOUS, Taxon::habit, "");
@@ -72,14 +73,14 @@ final class SpeciesRow {
     return row.accept(() -> made.fromLibrary(lent.fromLibrary()).build());
   }
 
-  private void readMonths(Habit habit, Species.Builder into) {
+  private void readMonths(Habit habit, SpeciesBuilder into) {
     Hemisphere hemisphere = settings.hemisphere();
     into.growthMonths(
         months(SpeciesShape.Entry.GROWTH_MONTHS, UsualMonths.growth(habit, hemisphere)));
     into.lossMonths(months(SpeciesShape.Entry.LOSS_MONTHS, UsualMonths.loss(habit, hemisphere)));
   }
 
-  private void readSpreads(Species.Builder into) {
+  private void readSpreads(SpeciesBuilder into) {
     As<Double> spread = As.percent(SpeciesTable.SPREAD);
     into.vigourSpread(
         lent.vigourSpread(SpeciesTable.VIGOUR_SPREAD, spread, Species.USUAL_VIGOUR_SPREAD));
@@ -89,7 +90,7 @@ final class SpeciesRow {
     into.lotSpread(As.optional(row.find(SpeciesTable.LOT_SPREAD, spread)));
   }
 
-  private void readLosses(String usual, Species.Builder into) {
+  private void readLosses(String usual, SpeciesBuilder into) {
     into.firstYearLoss(lent.loss(SpeciesTable.FIRST_YEAR_LOSS, usual, Figures::firstYearLoss));
     into.laterLoss(lent.loss(SpeciesTable.LATER_LOSS, usual, Figures::laterLoss));
     into.lossSpread(
@@ -98,7 +99,7 @@ final class SpeciesRow {
   }
 
   /** What slows growth: root work, and a pot grown full. */
-  private void readChecks(Species.Builder into) {
+  private void readChecks(SpeciesBuilder into) {
     As<Double> factor = As.number(SpeciesTable.FACTOR);
     into.checkFirstYear(row.get(SpeciesTable.CHECK_1, factor, Species.USUAL_CHECK_FIRST_YEAR));
     into.checkSecondYear(row.get(SpeciesTable.CHECK_2, factor, Species.USUAL_CHECK_SECOND_YEAR));

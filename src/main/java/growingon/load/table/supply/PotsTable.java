@@ -221,6 +221,6 @@ public final class PotsTable {
   }
 
   private static Pot withoutLabel(Pot pot) {
-    return pot.but().statedLitres(OptionalDouble.empty()).build();
+    return pot.with().statedLitres(OptionalDouble.empty()).build();
   }
 }

@@ -44,7 +44,7 @@ public final class WallSheet {
             "Wall sheet",
             List.of("Print it on A3 and hang it up: a box a job, in the month in which it begins."),
             wall.table())
-        .on(Paper.A3);
+        .withPaper(Paper.A3);
   }
 
   private Table table() {

@@ -14,23 +14,12 @@ import java.util.Set;
 /**
  * The names of the series at the right end of a chart, each as near as it fits to where its band or
  * line ends, with a sample of its colour.
+ *
+ * @param widest width that a label may take, its sample counted
  */
-final class EndLabels {
+record EndLabels(Font font, double widest) {
   private static final double GAP = 0.5;
   private static final int MOST_LINES = 3;
-
-  private final Font font;
-  private final double widest;
-
-  /**
-   * Labels.
-   *
-   * @param widest width that a label may take, its sample counted
-   */
-  EndLabels(Font font, double widest) {
-    this.font = font;
-    this.widest = widest;
-  }
 
   /**
    * One name.
