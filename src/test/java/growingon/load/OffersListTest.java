@@ -187,4 +187,18 @@ class OffersListTest {
     assertThat(lot.unitCost()).hasValue(12.5);
     assertThat(lot.terms().breaks()).containsExactly(Map.entry(10, 11.0));
   }
+
+  /** Week 6 from November 2026 on is that of 2027, whose Thursday is 11 February (ISO 8601). */
+  @Test
+  void weekAlone_isTheNext_withANod_andAPriceOfAThousandHoldsFromThere() throws IOException {
+    ListRead read =
+        read(
+            "Plant,Available,Ready week,Price/100,Price/1000\nAcer campestre,9000,6,28.00,240.00\n");
+    OwnLot lot = read.lots().get(0);
+    assertThat(lot.arrived()).hasValue(YearMonth.of(2027, 2));
+    assertThat(lot.unitCost()).hasValue(0.28);
+    assertThat(lot.terms().breaks()).containsExactly(Map.entry(1000, 0.24));
+    assertThat(read.questions())
+        .anySatisfy(each -> assertThat(each.question()).startsWith("no year is written"));
+  }
 }

@@ -38,7 +38,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.TreeSet;
 import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Stream;
@@ -49,9 +48,8 @@ import java.util.stream.Stream;
  */
 public final class OwnNursery {
   /** More cannot be looked through by whoever buys, nor by a search. */
-  private static final int MOST_OFFERS = 500;
-
   private final List<ListRead> lists = new ArrayList<>();
+
   private final List<Placed> lots = new ArrayList<>();
   private final List<Placed> offers = new ArrayList<>();
   private final Set<String> names = new HashSet<>();
@@ -65,14 +63,6 @@ public final class OwnNursery {
   private List<Fill> fills = List.of();
   private Moved moved;
   private String currency = "EUR";
-
-  /**
-   * A row of a list.
-   *
-   * @param where its sheet
-   * @param currency of its prices, empty if its list states none or several
-   */
-  private record Placed(OwnLot lot, Where where, String currency) {}
 
   private OwnNursery(Findings findings, Said said, String name, YearMonth firstMonth) {
     this.findings = findings;
@@ -123,23 +113,29 @@ public final class OwnNursery {
     for (OwnWords.Word word : words.unclear()) {
       findings.add(ListAdvice.neitherYesNorNo(Where.file(name), word.yours(), word.ours()));
     }
+    boolean whole = true;
     for (Path file : files.stock()) {
-      Optional<List<Sheet>> sheets = OwnFile.read(file, findings);
-      if (sheets.isEmpty()) {
-        return Optional.empty();
-      }
-      nursery.add(ListReader.read(file, sheets.get(), words, site));
+      whole = whole && nursery.read(file, sheets -> ListReader.read(file, sheets, words, site));
     }
     for (Path file : files.offers()) {
-      Optional<List<Sheet>> sheets = OwnFile.read(file, findings);
-      if (sheets.isEmpty()) {
-        return Optional.empty();
-      }
-      nursery.add(ListReader.readOffers(file, sheets.get(), words, site, firstMonth));
+      whole =
+          whole
+              && nursery.read(
+                  file, sheets -> ListReader.readOffers(file, sheets, words, site, firstMonth));
+    }
+    if (!whole) {
+      return Optional.empty();
     }
     nursery.settle();
     nursery.ask();
     return Optional.of(nursery);
+  }
+
+  /** Reads a file, if it can be opened. */
+  private boolean read(Path file, Function<List<Sheet>, ListRead> reader) {
+    Optional<List<Sheet>> sheets = OwnFile.read(file, findings);
+    sheets.map(reader).ifPresent(this::add);
+    return sheets.isPresent();
   }
 
   private void add(ListRead asNamed) {
@@ -155,7 +151,7 @@ public final class OwnNursery {
     read.lots().forEach(lot -> to.add(placed(lot, read)));
     read.asked().stream()
         .map(lot -> placed(lot, read))
-        .filter(each -> read.isAnswered(each.lot))
+        .filter(each -> read.isAnswered(each.lot()))
         .forEach(to::add);
   }
 
@@ -192,46 +188,22 @@ public final class OwnNursery {
     lists.forEach(list -> (list.kind().isOffers() ? ofOffers : ofStock).addAll(list.currencies()));
     String listed = one(ofStock.isEmpty() && lots.isEmpty() ? ofOffers : ofStock);
     currency = said.site().currency().orElse(listed.isEmpty() ? "EUR" : listed);
-    reckoned = bought();
+    reckoned = offered().bought(findings);
     usual =
         new UsualNursery(
             lotsOf(lots), lotsOf(reckoned), name, currency, firstMonth, said.site().site().south());
+  }
+
+  private OfferedPlants offered() {
+    String file = lists.isEmpty() ? name : lists.get(lists.size() - 1).file();
+    return new OfferedPlants(offers, currency, said.site(), file);
   }
 
   /** What is asked. */
   private void ask() {
     fills = new ArrayList<>(ToFill.of(lists, usual, currency, moved, writing()));
     fills.removeIf(fill -> said.answers().stream().anyMatch(answer -> answer.isTo(fill)));
-    rates().forEach(code -> fills.add(0, ToFill.rate(code, currency)));
-  }
-
-  /** The offers that can be reckoned, as many as can be looked through. */
-  private List<Placed> bought() {
-    if (offers.size() > MOST_OFFERS) {
-      findings.add(ListAdvice.tooManyOffers(Where.file(lastOffers()), offers.size(), MOST_OFFERS));
-      return List.of();
-    }
-    rates()
-        .forEach(
-            code ->
-                findings.add(
-                    ListAdvice.offersWithoutRate(Where.file(lastOffers()), code, currency)));
-    return offers.stream().filter(offer -> isReckoned(offer.currency)).toList();
-  }
-
-  private String lastOffers() {
-    return lists.get(lists.size() - 1).file();
-  }
-
-  private boolean isReckoned(String code) {
-    return code.isEmpty() || code.equals(currency) || said.site().exchanges(code);
-  }
-
-  /** Currencies of offers whose rate is not known. */
-  private Set<String> rates() {
-    Set<String> codes = new TreeSet<>();
-    offers.stream().map(Placed::currency).filter(code -> !isReckoned(code)).forEach(codes::add);
-    return codes;
+    offered().rates().forEach(code -> fills.add(0, ToFill.rate(code, currency)));
   }
 
   private List<ListRead> ofStock() {
@@ -362,7 +334,8 @@ public final class OwnNursery {
     lots.forEach(
         each ->
             marks.add(
-                each.lot, new Where(each.where.file(), each.where.sheet(), each.lot.row(), "")));
+                each.lot(),
+                new Where(each.where().file(), each.where().sheet(), each.lot().row(), "")));
     add(all, StockTable.FORMAT, lots, usual.lots(), (lot, its) -> List.of(stockRow(lot)));
     add(all, OffersTable.FORMAT, reckoned, usual.offers(), this::offerRows);
     LastYear.of(said.answers()).scale(all, usual);
@@ -402,9 +375,9 @@ public final class OwnNursery {
     Map<Where, List<Integer>> numbers = new LinkedHashMap<>();
     for (int i = 0; i < called.size(); i++) {
       Placed its = placed.get(i);
-      for (Map<String, String> row : texts.apply(called.get(i), its.currency)) {
-        rows.computeIfAbsent(its.where, sheet -> new ArrayList<>()).add(row);
-        numbers.computeIfAbsent(its.where, sheet -> new ArrayList<>()).add(called.get(i).row());
+      for (Map<String, String> row : texts.apply(called.get(i), its.currency())) {
+        rows.computeIfAbsent(its.where(), sheet -> new ArrayList<>()).add(row);
+        numbers.computeIfAbsent(its.where(), sheet -> new ArrayList<>()).add(called.get(i).row());
       }
     }
     rows.forEach(

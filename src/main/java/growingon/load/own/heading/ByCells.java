@@ -1,5 +1,7 @@
 package growingon.load.own.heading;
 
+import growingon.load.own.heading.HeadingRead.How;
+import growingon.load.own.plant.PlantNames;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Meaning;
@@ -88,6 +90,42 @@ final class ByCells {
   boolean arePots(int column) {
     return cells.all(column, CellKinds::holdsAPot)
         && cells.of(column).stream().anyMatch(CellKinds::saysLitres);
+  }
+
+  /** What a column is whose heading says that it has months: asked where its cells are none. */
+  HeadingRead ofMonths(HeadingRead read) {
+    int column = read.column();
+    if (read.is("root work") && cells.all(column, CellKinds::isHowOften)) {
+      return read.as("note", "", How.BY_ITS_CELLS, "taken by its cells");
+    }
+    boolean none =
+        read.rows() > 0
+            && !list.isOffers()
+            && cells.of(column).stream()
+                .noneMatch(cell -> MonthText.isMonth(cell) || MonthText.isNow(cell));
+    return none
+        ? read.as(Meaning.OPEN, "", How.OPEN, "its cells are no months")
+            .offering(List.of(read.ours(), "note"))
+        : read;
+  }
+
+  /** Whether a column of names holds figures alone, or words with figures beside plants. */
+  boolean areCodes(HeadingRead read) {
+    boolean beside =
+        reads.stream()
+            .anyMatch(each -> each != read && each.is("species") && plants(each.column()) > 0);
+    return cells.all(read.column(), cell -> cell.text().matches("[0-9 .-]+"))
+        || beside
+            && plants(read.column()) == 0
+            && cells.all(read.column(), cell -> cell.text().strip().matches("\\S*[0-9]\\S*"));
+  }
+
+  /** Share of the texts of a column that are plants; nil where it is under three in ten. */
+  double plants(int column) {
+    List<SheetCell> texts = cells.of(column).stream().filter(SheetCell::isText).limit(200).toList();
+    long plants =
+        texts.stream().filter(cell -> PlantNames.shipped().find(cell.text(), "").isPlant()).count();
+    return plants * 10 >= texts.size() * 3 && plants > 0 ? (double) plants / texts.size() : 0;
   }
 
   /** What an open heading is, where its cells decide among its readings. */
@@ -242,7 +280,7 @@ final class ByCells {
         .anyMatch(
             read ->
                 read.column() != column
-                    && read.how() == HeadingRead.How.OPEN
+                    && read.how() == How.OPEN
                     && notUnderstood.contains(read.column())
                     && cells.all(read.column(), CellKinds::isCount));
   }

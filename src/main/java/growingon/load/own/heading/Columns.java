@@ -1,13 +1,11 @@
 package growingon.load.own.heading;
 
 import growingon.load.own.heading.HeadingRead.How;
-import growingon.load.own.plant.PlantNames;
 import growingon.load.own.sheet.Sheet;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Meaning;
-import growingon.load.own.text.MonthText;
 import growingon.load.own.text.Units;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -189,29 +187,17 @@ public final class Columns {
           reads.set(i, read.offering(byCells.withOffered(read)));
         }
       } else if (read.is("quantity") && cells.most(read.column(), CellKinds::isMonthAlone)) {
-        choose(i, HeadingWords.saysLast(read.heading()) ? "counted" : "arrived");
+        choose(i, CountedWords.saysLast(read.heading()) ? "counted" : "arrived");
       } else if (read.is("place") && !has("pot") && byCells.arePots(read.column())) {
         choose(i, "pot");
-      } else if (read.is("root work") && cells.all(read.column(), CellKinds::isHowOften)) {
-        choose(i, "note");
-      } else if (MONTHS.contains(read.ours()) && hasNoMonths(read)) {
-        String why = "its cells are no months";
-        List<String> choices = List.of(read.ours(), "note");
-        reads.set(i, read.as(Meaning.OPEN, "", How.OPEN, why).offering(choices));
+      } else if (MONTHS.contains(read.ours()) && read.how() != How.YOURS) {
+        reads.set(i, byCells.ofMonths(read));
       } else if (read.is("form")
           && cells.most(read.column(), cell -> Shapes.ALL.contains(Keys.of(cell.text())))) {
         choose(i, "habit");
       }
     }
     settlePrices();
-  }
-
-  private boolean hasNoMonths(HeadingRead read) {
-    return read.how() != How.YOURS
-        && read.rows() > 0
-        && !own.list().isOffers()
-        && cells.of(read.column()).stream()
-            .noneMatch(cell -> MonthText.isMonth(cell) || MonthText.isNow(cell));
   }
 
   private void choose(int index, String ours) {
@@ -269,20 +255,10 @@ public final class Columns {
     for (int i = 0; i < reads.size(); i++) {
       HeadingRead read = reads.get(i);
       boolean name = Set.of("species", "common name", "variety").contains(read.ours());
-      if (name && read.how() != How.YOURS && holdsCodes(read)) {
+      if (name && read.how() != How.YOURS && byCells.areCodes(read)) {
         choose(i, has("lot") ? Meaning.NOT_READ : "lot");
       }
     }
-  }
-
-  private boolean holdsCodes(HeadingRead read) {
-    boolean beside =
-        reads.stream()
-            .anyMatch(each -> each != read && each.is("species") && plants(each.column()) > 0);
-    return cells.all(read.column(), cell -> cell.text().matches("[0-9 .-]+"))
-        || beside
-            && plants(read.column()) == 0
-            && cells.all(read.column(), cell -> cell.text().strip().matches("\\S*[0-9]\\S*"));
   }
 
   private Optional<Integer> firstOf(String ours) {
@@ -313,7 +289,7 @@ public final class Columns {
     int best = -1;
     double most = 0;
     for (int i = 0; i < reads.size(); i++) {
-      double share = plants(reads.get(i).column());
+      double share = byCells.plants(reads.get(i).column());
       if (share > most && reads.get(i).how() != How.YOURS) {
         best = i;
         most = share;
@@ -323,13 +299,6 @@ public final class Columns {
       HeadingRead read = reads.get(best);
       reads.set(best, read.as("species", "", How.LIKELY, "its cells are plants"));
     }
-  }
-
-  private double plants(int column) {
-    List<SheetCell> texts = cells.of(column).stream().filter(SheetCell::isText).limit(200).toList();
-    long plants =
-        texts.stream().filter(cell -> PlantNames.shipped().find(cell.text(), "").isPlant()).count();
-    return plants * 10 >= texts.size() * 3 && plants > 0 ? (double) plants / texts.size() : 0;
   }
 
   /**

@@ -41,6 +41,9 @@ record CountedWords(Map<String, Meaning> meanings) {
           "aantal",
           "quantita",
           "cantidad");
+  private static final Set<String> LAST =
+      Set.of("last", "letzte", "letzter", "dernier", "derniere", "laatste", "ultimo", "ultima");
+
   private static final Set<String> ALL_OF_THEM =
       Set.of("total", "totale", "totaal", "tot", "gesamt", "insgesamt");
 
@@ -89,5 +92,10 @@ record CountedWords(Map<String, Meaning> meanings) {
     return may
         ? Optional.ofNullable(meanings.get(key)).filter(each -> each.ours().equals("quantity"))
         : Optional.empty();
+  }
+
+  /** Whether a heading of counts says that it is of the last one, as months do. */
+  static boolean saysLast(String heading) {
+    return Keys.words(Keys.of(heading)).stream().anyMatch(LAST::contains);
   }
 }

@@ -87,9 +87,6 @@ public final class HeadingWords {
           "suelo",
           "tierra");
 
-  private static final Set<String> LAST =
-      Set.of("last", "letzte", "letzter", "dernier", "derniere", "laatste", "ultimo", "ultima");
-
   private static final Map<ListKind, HeadingWords> SHIPPED = new ConcurrentHashMap<>();
 
   private final Map<String, Meaning> meanings = new HashMap<>();
@@ -323,11 +320,6 @@ public final class HeadingWords {
 
   private static boolean isPrice(Meaning meaning) {
     return meaning.possible().stream().anyMatch(PRICES::contains);
-  }
-
-  /** Whether a heading of counts says that it is of the last one, as months do. */
-  static boolean saysLast(String heading) {
-    return Keys.words(Keys.of(heading)).stream().anyMatch(LAST::contains);
   }
 
   /** For how many plants the prices of a heading are. */

@@ -376,8 +376,8 @@ public final class PlantNames {
     }
     if (fitting.size() == 1) {
       String taxon = fitting.iterator().next();
-      boolean whole = words.size() > 1 && epithets.mayBeAnother(words.get(1), taxon);
-      return Optional.of(whole ? PlantMatch.nodded(taxon) : PlantMatch.likely(taxon));
+      boolean other = words.size() > 1 && epithets.mayBeAnother(words.get(1), taxon);
+      return Optional.of(other ? PlantMatch.nodded(taxon) : PlantMatch.likely(taxon));
     }
     return fitting.isEmpty()
         ? Optional.empty()

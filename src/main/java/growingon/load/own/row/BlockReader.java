@@ -246,7 +246,7 @@ final class BlockReader {
     if (group.saysNoStock() || isDue(row) || !isGone(row) && reader.hasDeparted(row)) {
       return pass(passed.notStock, row, name, RowKind.NOT_READ);
     }
-    if (counted.filter(month -> reader.comesAfter(row, month)).isPresent()) {
+    if (counted.filter(month -> reader.arrivals().comesAfter(row, month)).isPresent()) {
       return pass(passed.toCome, row, name, RowKind.NOT_READ);
     }
     String what = RowWords.isFigure(name) ? text(row, "lot") : name;
@@ -374,7 +374,7 @@ final class BlockReader {
     String number = text(row, "quantity");
     String arrived = text(row, "arrived");
     return (RowWords.isDue(number) && !number.isEmpty())
-        || (RowWords.isDue(arrived) && !reader.hasCome(row))
+        || (RowWords.isDue(arrived) && !reader.arrivals().hasCome(row))
         || (!text(row, "on order").isEmpty() && arrived.isEmpty());
   }
 

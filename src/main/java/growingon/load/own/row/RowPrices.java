@@ -99,7 +99,7 @@ public final class RowPrices {
       if (read.isAsked() && found[0].isEmpty()) {
         draft.ask(ours, cell.get().text(), read.ask());
       } else if (read.value().isPresent() && found[0].isPresent()) {
-        draft.note(head.heading() + " " + cell.get().text());
+        second(head, cell.get(), read.value().get(), draft);
       } else if (read.value().isPresent()) {
         OptionalDouble amount = currencies.amount(head, read.value().get());
         if (amount.isPresent()) {
@@ -114,6 +114,17 @@ public final class RowPrices {
       }
     }
     return found[0];
+  }
+
+  /** A second price of a supplier for more plants holds from there; any other is a note. */
+  private void second(HeadingRead head, SheetCell cell, MoneyText money, Draft draft) {
+    int many = HeadingWords.pricedFor(head.heading());
+    OptionalDouble amount = currencies.amount(head, money);
+    if (own.list().isOffers() && many > 1 && amount.isPresent()) {
+      draft.breaks.put(many, amount.getAsDouble() / (1 + vat(head)) / many);
+    } else {
+      draft.note(head.heading() + " " + cell.text());
+    }
   }
 
   /** The rate of VAT that the grower or the heading has stated for a column with it; else nil. */

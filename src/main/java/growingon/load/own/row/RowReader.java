@@ -6,7 +6,6 @@ import growingon.load.own.heading.HeadedCells;
 import growingon.load.own.heading.HeadedCells.Filled;
 import growingon.load.own.heading.HeadingRead;
 import growingon.load.own.heading.OwnWords;
-import growingon.load.own.heading.Titles;
 import growingon.load.own.lot.Draft;
 import growingon.load.own.lot.Site;
 import growingon.load.own.plant.PlantMatch;
@@ -15,16 +14,12 @@ import growingon.load.own.plant.PlantText;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.size.SizeGrammar;
+import growingon.load.own.stated.ArrivalCells;
 import growingon.load.own.stated.StatedCells;
-import growingon.load.own.text.BoughtText;
 import growingon.load.own.text.CountText;
 import growingon.load.own.text.Keys;
-import growingon.load.own.text.MonthText;
-import growingon.load.own.text.OfferMonth;
 import growingon.load.own.text.Read;
-import growingon.load.own.text.Units;
 import growingon.load.own.text.Words;
-import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -60,6 +55,7 @@ final class RowReader {
   private final RowPrices prices;
   private final RowTerms terms;
   private final StatedCells stated;
+  private final ArrivalCells arrivals;
 
   RowReader(
       String sheet,
@@ -78,6 +74,7 @@ final class RowReader {
     this.counts = new RowCounts(this.heads, own, soldOff, facts);
     this.terms = new RowTerms(this.heads);
     this.stated = new StatedCells(this.heads, facts, site.south());
+    this.arrivals = new ArrivalCells(this.heads, facts, site, own);
     this.prices = new RowPrices(this.heads, own, currencies);
   }
 
@@ -89,11 +86,11 @@ final class RowReader {
     sizes.read(row, draft);
     sizes.under(group.size(), draft);
     counts.read(row, draft);
-    dates(row, draft);
+    arrivals.read(row, draft);
     prices.read(row, draft);
     words(row, draft);
     if (!own.list().isOffers()) {
-      heads.each(row, "note", cell -> bought(cell.text(), draft));
+      arrivals.readRemarks(row, draft);
     }
     sizes.settle(draft);
     if (own.list().isOffers()) {
@@ -123,7 +120,7 @@ final class RowReader {
       draft.rowAsked = true;
       draft.ask("quantity", number.text(), read.ask());
     }
-    dates(row, draft);
+    arrivals.read(row, draft);
     prices.read(row, draft);
     words(row, draft);
     sizes.settle(draft);
@@ -140,27 +137,12 @@ final class RowReader {
             .anyMatch(
                 remark ->
                     Departed.of(remark) == Departed.ALL
-                        && !(Departed.isOrder(remark) && hasCome(row)));
+                        && !(Departed.isOrder(remark) && arrivals.hasCome(row)));
   }
 
-  /** Whether a row states a month of arrival. */
-  boolean hasCome(SheetRow row) {
-    boolean[] came = {false};
-    heads.each(row, "arrived", cell -> came[0] |= month(cell).value().isPresent());
-    return came[0];
-  }
-
-  /** Whether a row states that its plants came after a month. */
-  boolean comesAfter(SheetRow row, YearMonth month) {
-    boolean[] later = {false};
-    heads.each(
-        row,
-        "arrived",
-        cell -> {
-          Read<YearMonth> read = month(cell);
-          later[0] |= !read.about() && read.value().filter(each -> each.isAfter(month)).isPresent();
-        });
-    return later[0];
+  /** What a row says of when its plants came. */
+  ArrivalCells arrivals() {
+    return arrivals;
   }
 
   /** Whether a title says in which pot or form a supplier sells what stands below it. */
@@ -281,80 +263,6 @@ final class RowReader {
       draft.match =
           PlantMatch.several(draft.match.taxon().map(List::of).orElse(draft.match.candidates()));
     }
-  }
-
-  private void dates(SheetRow row, Draft draft) {
-    heads.each(
-        row,
-        "arrived",
-        cell -> {
-          Read<YearMonth> read = month(cell);
-          if (read.isAsked() || own.refuses("arrived", read.nod())) {
-            draft.ask("arrived", cell.text(), read.isAsked() ? read.ask() : "which month is it?");
-          } else if (draft.arrived.isEmpty()) {
-            draft.arrived = read.value();
-            draft.arrivedAbout = read.about();
-            if (read.about()) {
-              draft.about(cell.text());
-            }
-            if (!read.nod().isEmpty()) {
-              draft.nod("arrived", cell.text(), read.nod());
-            }
-          }
-        });
-    opened(row, draft);
-    heads.each(
-        row,
-        "potted",
-        cell -> month(cell).value().ifPresent(month -> draft.potted = Optional.of(month)));
-  }
-
-  /** A month and a price in a remark count, with a nod, where no column says them. */
-  private void bought(String remark, Draft draft) {
-    BoughtText said = BoughtText.of(remark);
-    if (!heads.has("arrived") && draft.arrived.isEmpty() && said.month().isPresent()) {
-      draft.arrived = said.month();
-      draft.nod("arrived", remark, "%s is when they came".formatted(said.month().get()));
-    }
-    boolean priced = heads.has("unit cost") || heads.has("row cost");
-    if (!priced && draft.unitCost.isEmpty() && said.cost().isPresent()) {
-      draft.unitCost = said.cost();
-      draft.nod("unit cost", remark, "%s is what one cost".formatted(said.cost().getAsDouble()));
-    }
-  }
-
-  /** Of which none were there when the books were opened cannot have come before. */
-  private void opened(SheetRow row, Draft draft) {
-    heads.each(
-        row,
-        "opening",
-        cell -> {
-          Optional<YearMonth> opened = Titles.month(SheetCell.of(cell.head().heading()));
-          boolean before =
-              CountText.isGone(cell.cell())
-                  && draft.quantity.orElse(0) > 0
-                  && opened.isPresent()
-                  && draft.arrived.filter(month -> month.isBefore(opened.get())).isPresent();
-          if (before) {
-            draft.ask(
-                "arrived",
-                heads.first(row, "arrived"),
-                "none were there by %s; which month and year?".formatted(cell.head().heading()));
-            draft.arrived = Optional.empty();
-          }
-        });
-  }
-
-  private Read<YearMonth> month(Filled cell) {
-    MonthText months = new MonthText(facts.dayFirst(cell.head().column()), site.south());
-    return site.buysFrom()
-        .filter(from -> own.list().isOffers())
-        .map(from -> new OfferMonth(months, from).of(cell.cell()))
-        .orElseGet(
-            () ->
-                cell.head().unit().equals(Units.WEEK)
-                    ? months.ofWeek(cell.cell())
-                    : months.of(cell.cell()));
   }
 
   private void words(SheetRow row, Draft draft) {

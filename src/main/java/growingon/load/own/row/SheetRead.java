@@ -266,7 +266,7 @@ public final class SheetRead {
 
   /** The month of a title is not that of the count where many plants have come after it. */
   private boolean holds(YearMonth month, RowReader reader, List<SheetRow> rows) {
-    long later = rows.stream().filter(row -> reader.comesAfter(row, month)).count();
+    long later = rows.stream().filter(row -> reader.arrivals().comesAfter(row, month)).count();
     return !own.list().isOffers() && later * FEW <= rows.size();
   }
 
