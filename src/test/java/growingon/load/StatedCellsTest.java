@@ -157,4 +157,17 @@ class StatedCellsTest {
         .containsEntry("root work", "2024-03")
         .containsEntry("note", "Verpfl. 3");
   }
+
+  @Test
+  void monthOfTheCount_inATitle_isThatOfEveryLotThatSaysNone() throws IOException {
+    List<Map<String, String>> rows =
+        rows(
+            """
+            Stock at 1 July 2026
+            Species,Qty,Bought,Last counted
+            Acer campestre,120,Mar 2024,
+            Tilia cordata,50,Mar 2024,Oct 2026
+            """);
+    assertThat(rows).extracting(row -> row.get("counted")).containsExactly("2026-07", "2026-10");
+  }
 }

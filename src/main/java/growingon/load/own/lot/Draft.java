@@ -107,6 +107,13 @@ public final class Draft {
     aboutTexts.add(text.strip());
   }
 
+  /** When a title says that all were counted; of a lot that says so itself, or came later, not. */
+  public void countedIn(YearMonth month) {
+    if (arrived.filter(month::isBefore).isEmpty()) {
+      stated.putIfAbsent(Stated.COUNTED, month.toString());
+    }
+  }
+
   /** Plants as the list counts them, before what was sold and lost is taken off. */
   public int counted() {
     return quantity.orElse(0) + takenOff;

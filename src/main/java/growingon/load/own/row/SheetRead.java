@@ -338,6 +338,13 @@ public final class SheetRead {
     totals.addAll(TotalsCheck.of(sheet, block));
     lots.addAll(block.lots());
     asked.addAll(block.asked());
+    counted
+        .filter(month -> !own.list().isOffers())
+        .ifPresent(
+            month -> {
+              block.lots().forEach(lot -> lot.countedIn(month));
+              block.asked().forEach(lot -> lot.countedIn(month));
+            });
     notices.addAll(block.passed().told(sheet));
     block
         .groupsNotUsed()
