@@ -8,7 +8,8 @@ import growingon.project.pot.Footprint;
 import java.util.Optional;
 
 /**
- * How a lot stands while neither its pot, place nor spacing changes, worked out once.
+ * How a lot stands while neither its pot, place nor spacing changes, worked out once for all lots
+ * that stand alike.
  *
  * @param pot its pot
  * @param place the place it stands in
@@ -45,8 +46,8 @@ public record Spot(
         plan.minutesASale(place));
   }
 
-  /** Whether it is made of these very values. */
+  /** Whether it is made of these values. */
   boolean isOf(Optional<Pot> ofPot, Optional<Place> ofPlace, Spacing ofSpacing) {
-    return pot == ofPot && place == ofPlace && spacing == ofSpacing;
+    return pot.equals(ofPot) && place.equals(ofPlace) && spacing.equals(ofSpacing);
   }
 }
