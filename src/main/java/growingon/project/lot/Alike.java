@@ -6,6 +6,7 @@ import growingon.nursery.place.Spacing;
 import growingon.nursery.route.Route;
 import growingon.nursery.supply.Pot;
 import growingon.nursery.time.Horizon;
+import growingon.project.pot.Footprint;
 import growingon.project.slice.Lattice;
 import java.util.Map;
 import java.util.Optional;
@@ -21,12 +22,13 @@ public final class Alike {
   final Lattice lattice;
   private final Map<Route, StepKind[]> steps = new ConcurrentHashMap<>();
   private final Map<Standing, Spot> spots = new ConcurrentHashMap<>();
+  private final Map<String, Optional<String>> placeNames = new ConcurrentHashMap<>();
 
   /**
-   * What follows how a lot stands.
+   * What it follows from how a lot stands.
    *
    * @param species name of its species
-   * @param crownMm how wide its crowns are
+   * @param m2Each square metres of one plant, by its crown
    */
   private record Standing(
       String species, double crownMm, Optional<Pot> pot, Optional<Place> place, Spacing spacing) {}
@@ -48,9 +50,15 @@ public final class Alike {
 
   /** How a lot stands in a pot, place and spacing. */
   Spot spot(LotPlan plan, Optional<Pot> pot, Optional<Place> place, Spacing spacing) {
-    double crownMm = plan.lot.standing().crownMm();
+    double m2Each = Footprint.m2(pot, plan.lot.standing().crownMm(), spacing, place);
     return spots.computeIfAbsent(
-        new Standing(plan.species.name(), crownMm, pot, place, spacing),
-        each -> Spot.of(plan, pot, place, spacing));
+        new Standing(plan.species.name(), m2Each, pot, place, spacing),
+        each -> Spot.of(plan, pot, place, spacing, name(place), m2Each));
+  }
+
+  private Optional<String> name(Optional<Place> place) {
+    return place.isEmpty()
+        ? Optional.empty()
+        : placeNames.computeIfAbsent(place.get().name(), Optional::of);
   }
 }

@@ -4,7 +4,6 @@ import growingon.nursery.place.Place;
 import growingon.nursery.place.Spacing;
 import growingon.nursery.species.Curve;
 import growingon.nursery.supply.Pot;
-import growingon.project.pot.Footprint;
 import java.util.Optional;
 
 /**
@@ -32,15 +31,21 @@ public record Spot(
     Curve curve,
     double minutesASale) {
   /** Works out how a lot stands. */
-  static Spot of(LotPlan plan, Optional<Pot> pot, Optional<Place> place, Spacing spacing) {
+  static Spot of(
+      LotPlan plan,
+      Optional<Pot> pot,
+      Optional<Place> place,
+      Spacing spacing,
+      Optional<String> placeName,
+      double m2Each) {
     String condition = plan.species.conditionIn(pot, place);
     return new Spot(
         pot,
         place,
         spacing,
-        place.map(Place::name),
+        placeName,
         CareRates.kind(place),
-        Footprint.m2(pot, plan.lot.standing().crownMm(), spacing, place),
+        m2Each,
         condition,
         plan.species.growth().get(condition),
         plan.minutesASale(place));
