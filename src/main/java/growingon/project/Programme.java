@@ -9,12 +9,12 @@ import growingon.nursery.place.PlaceKind;
 import growingon.nursery.time.Horizon;
 import growingon.project.history.Missed;
 import growingon.project.history.Recorder;
+import growingon.project.lot.Alike;
 import growingon.project.lot.CareRates;
 import growingon.project.lot.Facts;
 import growingon.project.lot.LotPlan;
 import growingon.project.lot.Luck;
 import growingon.project.lot.Surroundings;
-import growingon.project.slice.Lattice;
 import growingon.project.time.Calendar;
 import java.util.List;
 import java.util.Optional;
@@ -88,13 +88,9 @@ public final class Programme {
 
   /** Makes a checked scenario ready. */
   public static Programme of(Scenario scenario) {
-    Lattice lattice = Lattice.of(scenario.plan().slices());
-    Horizon horizon = scenario.horizon();
+    Alike alike = new Alike(scenario.nursery(), scenario.horizon(), scenario.plan().slices());
     return new Programme(
-        scenario,
-        scenario.lots().stream()
-            .map(lot -> new LotPlan(lot, scenario.nursery(), horizon, lattice))
-            .toList());
+        scenario, scenario.lots().stream().map(lot -> new LotPlan(lot, alike)).toList());
   }
 
   /** The same without a lot; what was made ready for the others serves both. */

@@ -2,8 +2,8 @@ package growingon.project;
 
 import growingon.nursery.Scenario;
 import growingon.nursery.lot.Lot;
+import growingon.project.lot.Alike;
 import growingon.project.lot.LotPlan;
-import growingon.project.slice.Lattice;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.IdentityHashMap;
@@ -16,12 +16,12 @@ import java.util.Map;
  */
 public final class ReadyLots {
   private final Programme like;
-  private final Lattice lattice;
+  private final Alike alike;
   private final Map<Lot, LotPlan> ready = Collections.synchronizedMap(new IdentityHashMap<>());
 
   /** No lots yet, of the nursery and plan of a scenario. */
   public ReadyLots(Scenario like) {
-    this.lattice = Lattice.of(like.plan().slices());
+    this.alike = new Alike(like.nursery(), like.horizon(), like.plan().slices());
     this.like = Programme.of(like.withLots(List.of()));
   }
 
@@ -36,6 +36,6 @@ public final class ReadyLots {
   }
 
   private LotPlan make(Lot lot) {
-    return new LotPlan(lot, like.nursery(), like.horizon(), lattice);
+    return new LotPlan(lot, alike);
   }
 }

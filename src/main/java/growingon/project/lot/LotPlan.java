@@ -7,7 +7,6 @@ import growingon.nursery.market.Grade;
 import growingon.nursery.market.Ladder;
 import growingon.nursery.market.OtherCash;
 import growingon.nursery.place.Place;
-import growingon.nursery.place.PlaceKind;
 import growingon.nursery.place.Spacing;
 import growingon.nursery.route.Route;
 import growingon.nursery.route.Step;
@@ -16,7 +15,6 @@ import growingon.nursery.supply.Pot;
 import growingon.nursery.time.Horizon;
 import growingon.project.pot.ReadyMix;
 import growingon.project.slice.GrowthStart;
-import growingon.project.slice.Lattice;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -36,54 +34,19 @@ public final class LotPlan {
   public final int notBefore;
   public final GrowthStart growthStart;
   public final List<OtherCash> otherCash;
+  private final Alike alike;
   private final Horizon horizon;
   private final Settings settings;
   private final StepKind[] stepKinds;
   private volatile Beginning beginning;
   private volatile Spot[] spots = {};
 
-  /**
-   * What a step does to where and in what the plants stand.
-   *
-   * @param plantsOut takes them out of their pots
-   * @param waits is put off while the lot is apart
-   * @param standsInFieldInPot sets potted plants on a field bed as they are
-   * @param lifts takes each plant up
-   * @param isMove does nothing but carry them elsewhere
-   * @param place the place it sets them in, if it does
-   * @param pot the pot it sets them in, if it does
-   * @param mix what it fills the pot with, if it says so
-   */
-  private record StepKind(
-      boolean plantsOut,
-      boolean waits,
-      boolean standsInFieldInPot,
-      boolean lifts,
-      boolean isMove,
-      Optional<Place> place,
-      Optional<Pot> pot,
-      Optional<ReadyMix> mix) {
-    static StepKind of(Step step, Nursery nursery) {
-      Optional<Place> place = step.place().map(nursery.places()::get);
-      boolean inField = place.map(Place::kind).stream().anyMatch(PlaceKind.FIELD_BED::equals);
-      boolean intoField = inField && step.pot().isEmpty();
-      boolean plantsOut = step.potEnds() || (intoField && step.rootWork());
-      boolean pots = step.pot().isPresent() || step.liftedBallLitres() > 0;
-      boolean moves = step.place().isPresent() && !plantsOut;
-      return new StepKind(
-          plantsOut,
-          intoField || (step.potEnds() && step.place().isPresent()),
-          intoField && !plantsOut,
-          pots || moves,
-          moves && !pots,
-          place,
-          step.pot().map(nursery.pots()::get),
-          step.mix().map(mix -> ReadyMix.of(nursery.mixes().get(mix), nursery.components())));
-    }
-  }
-
-  public LotPlan(Lot lot, Nursery nursery, Horizon horizon, Lattice lattice) {
+  /** A lot made ready, sharing with other lots what they have alike. */
+  public LotPlan(Lot lot, Alike alike) {
+    Nursery nursery = alike.nursery;
     this.lot = lot;
+    this.alike = alike;
+    this.horizon = alike.horizon;
     this.species = nursery.speciesOf(lot);
     this.ladder = nursery.ladderOf(lot);
     this.route = nursery.routeOf(lot);
@@ -94,15 +57,13 @@ public final class LotPlan {
     this.apartUntil = arrival + lot.apartMonths();
     this.notBefore = horizon.offset(lot.notBefore());
     this.growthStart =
-        new GrowthStart(lot, ladder, species.vigourSpread(), lattice, nursery.qualities());
-    this.horizon = horizon;
+        new GrowthStart(lot, ladder, species.vigourSpread(), alike.lattice, nursery.qualities());
     this.settings = nursery.settings();
     this.otherCash =
         nursery.otherCash().stream()
             .filter(row -> row.lot().filter(lot.name()::equals).isPresent())
             .toList();
-    this.stepKinds =
-        route.steps().stream().map(step -> StepKind.of(step, nursery)).toArray(StepKind[]::new);
+    this.stepKinds = alike.steps(route);
   }
 
   /** What it has behind it; worked out once. */
@@ -160,7 +121,7 @@ public final class LotPlan {
     return row.isDue(month, horizon);
   }
 
-  /** How it stands in a pot, place and spacing; worked out once for all runs. */
+  /** How it stands in a pot, place and spacing; found once for all runs. */
   Spot spot(Optional<Pot> pot, Optional<Place> place, Spacing spacing) {
     for (Spot known : spots) {
       if (known.isOf(pot, place, spacing)) {
@@ -171,7 +132,7 @@ public final class LotPlan {
   }
 
   private synchronized Spot newSpot(Optional<Pot> pot, Optional<Place> place, Spacing spacing) {
-    Spot made = Spot.of(this, pot, place, spacing);
+    Spot made = alike.spot(this, pot, place, spacing);
     Spot[] more = Arrays.copyOf(spots, spots.length + 1);
     more[spots.length] = made;
     spots = more;

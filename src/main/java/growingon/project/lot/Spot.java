@@ -4,11 +4,11 @@ import growingon.nursery.place.Place;
 import growingon.nursery.place.Spacing;
 import growingon.nursery.species.Curve;
 import growingon.nursery.supply.Pot;
-import growingon.project.pot.Footprint;
 import java.util.Optional;
 
 /**
- * How a lot stands while neither its pot, place nor spacing changes, worked out once.
+ * How a lot stands while neither its pot, place nor spacing changes, worked out once for all lots
+ * that stand alike.
  *
  * @param pot its pot
  * @param place the place it stands in
@@ -31,22 +31,28 @@ public record Spot(
     Curve curve,
     double minutesASale) {
   /** Works out how a lot stands. */
-  static Spot of(LotPlan plan, Optional<Pot> pot, Optional<Place> place, Spacing spacing) {
+  static Spot of(
+      LotPlan plan,
+      Optional<Pot> pot,
+      Optional<Place> place,
+      Spacing spacing,
+      Optional<String> placeName,
+      double m2Each) {
     String condition = plan.species.conditionIn(pot, place);
     return new Spot(
         pot,
         place,
         spacing,
-        place.map(Place::name),
+        placeName,
         CareRates.kind(place),
-        Footprint.m2(pot, plan.lot.standing().crownMm(), spacing, place),
+        m2Each,
         condition,
         plan.species.growth().get(condition),
         plan.minutesASale(place));
   }
 
-  /** Whether it is made of these very values. */
+  /** Whether it is made of these values. */
   boolean isOf(Optional<Pot> ofPot, Optional<Place> ofPlace, Spacing ofSpacing) {
-    return pot == ofPot && place == ofPlace && spacing == ofSpacing;
+    return pot.equals(ofPot) && place.equals(ofPlace) && spacing.equals(ofSpacing);
   }
 }
