@@ -65,11 +65,14 @@ final class Epithets {
     return begun(epithet, LEAST, byGenus.getOrDefault(genus, List.of()));
   }
 
-  /** Whether an epithet only begins as those of a taxon do and is written as a whole one is. */
-  boolean mayBeAnother(String epithet, String taxon) {
-    return epithet.length() >= LEAST_WHOLE
-        && PlantText.isEpithet(epithet)
-        && !epithets.getOrDefault(taxon, Set.of()).contains(epithet);
+  /** The taxon that words fit; with a nod where their epithet is written as a whole one is. */
+  PlantMatch match(List<String> words, String taxon) {
+    String epithet = words.size() > 1 ? words.get(1) : "";
+    boolean other =
+        epithet.length() >= LEAST_WHOLE
+            && PlantText.isEpithet(epithet)
+            && !epithets.getOrDefault(taxon, Set.of()).contains(epithet);
+    return other ? PlantMatch.nodded(taxon) : PlantMatch.likely(taxon);
   }
 
   private Collection<String> begun(String typed, int least, List<String> of) {

@@ -375,9 +375,7 @@ public final class PlantNames {
       fitting.addAll(epithets.of(genus, words.get(0)));
     }
     if (fitting.size() == 1) {
-      String taxon = fitting.iterator().next();
-      boolean other = words.size() > 1 && epithets.mayBeAnother(words.get(1), taxon);
-      return Optional.of(other ? PlantMatch.nodded(taxon) : PlantMatch.likely(taxon));
+      return Optional.of(epithets.match(words, fitting.iterator().next()));
     }
     return fitting.isEmpty()
         ? Optional.empty()
