@@ -63,23 +63,9 @@ public record LotAccount(
     return result() - spentBefore;
   }
 
-  /** All costs, before and within the plan, for each plant started; NaN for none. */
-  public double costPerStarted() {
-    return perPlant(started);
-  }
-
-  /** All costs for each plant that neither died nor was culled; NaN for none. */
-  public double costPerAlive() {
-    return perPlant(started - lost);
-  }
-
-  /** All costs for each plant sold; NaN for none. */
-  public double costPerSold() {
-    return perPlant(sold);
-  }
-
-  private double perPlant(double number) {
-    return Negligible.is(number) ? Double.NaN : (costs() + spentBefore) / number;
+  /** All costs, before and within the plan, for each of so many plants; NaN for none. */
+  public double costPer(double plants) {
+    return Negligible.is(plants) ? Double.NaN : (costs() + spentBefore) / plants;
   }
 
   /** An account of a lot with no plants yet. */

@@ -96,7 +96,8 @@ class AccountsTest {
     assertThat(lot.sold()).isCloseTo(9500, within(1e-6));
     assertThat(lot.result()).isCloseTo(4790, within(1e-6));
     assertThat(lot.cost(CostKind.PLANTS) / lot.started()).isCloseTo(0.4847, within(1e-9));
-    assertThat(lot.costPerSold() - lot.costPerStarted()).isCloseTo(0.0348, within(0.00005));
+    assertThat(lot.costPer(lot.sold()) - lot.costPer(lot.started()))
+        .isCloseTo(0.0348, within(0.00005));
     assertThat(lot.result() / lot.sold()).isCloseTo(0.504, within(0.0005));
   }
 
@@ -145,7 +146,9 @@ class AccountsTest {
                     Steps.after("dry summer", 6, "plant").loss(died / 14.0).build())
                 .seasons(1)
                 .lot(Lots.lot("oaks").quantity(14).bought(tree, 0).route("r").build()));
-    return accounts.lot("oaks").costPerAlive();
+    return accounts
+        .lot("oaks")
+        .costPer(accounts.lot("oaks").started() - accounts.lot("oaks").lost());
   }
 
   /**
@@ -176,7 +179,8 @@ class AccountsTest {
                         .route("r")
                         .build()));
     assertThat(accounts.lot("bare-root").sold()).isCloseTo(100, within(1e-9));
-    assertThat(accounts.lot("bare-root").costPerSold()).isCloseTo(30.55, within(1e-9));
+    assertThat(accounts.lot("bare-root").costPer(accounts.lot("bare-root").sold()))
+        .isCloseTo(30.55, within(1e-9));
   }
 
   /** Labour of three bedding-plant crops, seconds by task (Rutgers): 249, 381 and 283 a flat. */
@@ -213,8 +217,9 @@ class AccountsTest {
                 .sellsAll("one", "any", 20)
                 .lot(Lots.lot("few").quantity(10).bought(8, 20).build())
                 .lot(Lots.lot("many").quantity(1000).bought(5, 50).build()));
-    assertThat(accounts.lot("few").costPerSold()).isCloseTo(10, within(1e-9));
-    assertThat(accounts.lot("many").costPerSold()).isCloseTo(5.05, within(1e-9));
+    assertThat(accounts.lot("few").costPer(accounts.lot("few").sold())).isCloseTo(10, within(1e-9));
+    assertThat(accounts.lot("many").costPer(accounts.lot("many").sold()))
+        .isCloseTo(5.05, within(1e-9));
   }
 
   @Test
@@ -481,8 +486,8 @@ class AccountsTest {
                         .build()));
 
     assertThat(accounts.lot("a").spentBefore()).isCloseTo(400, within(1e-9));
-    assertThat(accounts.lot("a").costPerStarted()).isCloseTo(5, within(1e-9));
-    assertThat(accounts.lot("a").costPerSold())
+    assertThat(accounts.lot("a").costPer(accounts.lot("a").started())).isCloseTo(5, within(1e-9));
+    assertThat(accounts.lot("a").costPer(accounts.lot("a").sold()))
         .isCloseTo(500 / accounts.lot("a").sold(), within(1e-9));
     assertThat(accounts.lot("a").sold()).isPositive();
   }

@@ -19,7 +19,6 @@ import growingon.project.history.Use;
 import growingon.project.history.Work;
 import growingon.project.lot.LotHistory;
 import growingon.report.figures.PottedPlants;
-import growingon.report.plan.cash.LotAccountsSheet;
 import growingon.report.text.Odds;
 import growingon.report.text.Phrases;
 import growingon.report.text.Plants;
@@ -287,7 +286,7 @@ final class QuickWords {
         : "%s; %s for each of the %s sold, which bring %s."
             .formatted(
                 all,
-                each(LotAccountsSheet.costPer(account, whole.sold())),
+                each(account.costPer(whole.sold())),
                 say.whole(whole.sold()),
                 money(account.sales()));
   }

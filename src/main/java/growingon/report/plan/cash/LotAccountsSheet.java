@@ -126,11 +126,6 @@ public final class LotAccountsSheet {
     return Column.of(key, heading, currency, Kind.MONEY_EACH);
   }
 
-  /** All costs, before and within the plan, for each of so many plants; NaN for none. */
-  public static double costPer(LotAccount account, int plants) {
-    return plants > 0 ? (account.costs() + account.spentBefore()) / plants : Double.NaN;
-  }
-
   private Table costs() {
     TableOf<Booked> table =
         named(TableOf.<Booked>table(COSTS, "Costs of each lot within the plan"))
@@ -148,13 +143,13 @@ public final class LotAccountsSheet {
         .column(money(Costs.TOTAL, "costs"), each -> each.account.costs())
         .column(
             moneyEach(Costs.EACH_STARTED, "cost per plant started"),
-            each -> costPer(each.account, each.lot.start()))
+            each -> each.account.costPer(each.lot.start()))
         .column(
             moneyEach(Costs.EACH_ALIVE, "per plant alive"),
-            each -> costPer(each.account, each.lot.start() - each.lot.lost()))
+            each -> each.account.costPer(each.lot.start() - each.lot.lost()))
         .column(
             moneyEach(Costs.EACH_SOLD, "per plant sold"),
-            each -> costPer(each.account, each.lot.sold()))
+            each -> each.account.costPer(each.lot.sold()))
         .of(booked());
   }
 
