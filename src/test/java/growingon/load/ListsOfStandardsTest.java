@@ -314,4 +314,31 @@ class ListsOfStandardsTest {
     assertThat(each(read, OwnLot::pot)).containsExactly("40 cm pot", "30 litre");
     assertThat(each(read, OwnLot::supplier)).containsExactly("a neighbour", "a closing sale");
   }
+
+  /** 180 + 100 − 40 − 2 = 238; the lines are numbered, and no places. */
+  @Test
+  void stockOfTheYear_addsUpWithWhatWasBought() throws IOException {
+    ListRead read =
+        read(
+            """
+            Line,Plant name,Spec,Opening stock,Purchases,Sales to date,Wastage,Closing stock,Target price
+            1,Acer campestre,C12 100-125,240,0,60,4,176,18.50
+            2,Betula pendula,C12 150-175,180,100,40,2,238,17.00
+            3,Carpinus betulus,C20 175-200,90,0,22,0,68,42.00
+            4,Quercus ilex,C25 150-175,0,60,0,0,60,75.00
+            5,Sorbus aucuparia,C12 150-175,120,0,30,6,80,44.00
+            """);
+    assertThat(each(read, lot -> lot.quantity().orElse(0))).startsWith(176, 238, 68, 60);
+    assertThat(each(read, OwnLot::place)).containsOnly("");
+    assertThat(each(read, OwnLot::note)).startsWith("60 sold; 4 lost", "40 sold; 2 lost");
+    assertThat(each(read, lot -> lot.sellingPrice().orElse(0))).startsWith(18.5, 17.0);
+    // 120 − 30 − 6 = 84, and 80 are said to be left.
+    assertThat(read.questions()).anySatisfy(question -> assertThat(question.row()).isEqualTo(6));
+  }
+
+  @Test
+  void heightsInMetres_areWholeCentimetres() throws IOException {
+    ListRead read = read("Baum;Höhe m;Anzahl;im Topf seit\nRotbuche;2,2;3;Mai 2024\n");
+    assertThat(read.lots().get(0).heightCm()).hasValue(220);
+  }
 }

@@ -224,6 +224,14 @@ final class ByCells {
     return letter ? Optional.empty() : Optional.of("lot");
   }
 
+  /** Whether a column of lines only numbers the rows of a list. */
+  boolean isNumbering(HeadingRead read) {
+    List<String> texts = cells.of(read.column()).stream().map(SheetCell::text).toList();
+    return texts.size() >= LEAST_NUMBERED
+        && Keys.of(read.heading()).startsWith("line")
+        && isCountingDown(texts);
+  }
+
   private boolean isCountedElsewhere(HeadingRead read) {
     return reads.stream()
         .anyMatch(each -> each != read && (each.is("quantity") || each.is(Columns.SIZE_HEADING)));

@@ -190,6 +190,8 @@ public final class Columns {
         choose(i, CountedWords.saysLast(read.heading()) ? "counted" : "arrived");
       } else if (read.is("place") && !has("pot") && byCells.arePots(read.column())) {
         choose(i, "pot");
+      } else if (read.is("place detail") && byCells.isNumbering(read)) {
+        choose(i, Meaning.NOT_READ);
       } else if (MONTHS.contains(read.ours()) && read.how() != How.YOURS) {
         reads.set(i, byCells.ofMonths(read));
       } else if (read.is("form")

@@ -53,6 +53,24 @@ public record HeadedCells(List<HeadingRead> all) {
     return String.join(" ", texts);
   }
 
+  /** What all that are numbers of plants come to; empty if none is. */
+  OptionalInt sum(SheetRow row, String ours) {
+    int[] sum = {0};
+    boolean[] any = {false};
+    each(
+        row,
+        ours,
+        cell ->
+            CountText.of(cell.cell())
+                .value()
+                .ifPresent(
+                    number -> {
+                      sum[0] += number;
+                      any[0] = true;
+                    }));
+    return any[0] ? OptionalInt.of(sum[0]) : OptionalInt.empty();
+  }
+
   /** The first that is a number of plants. */
   public OptionalInt count(SheetRow row, String ours) {
     for (HeadingRead head : all) {

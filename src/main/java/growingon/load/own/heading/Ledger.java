@@ -17,9 +17,12 @@ public final class Ledger {
 
   private Ledger() {}
 
-  /** What a row says is left by its other numbers; empty where it does not say the first. */
+  /**
+   * What a row says is left by its other numbers: what was there and what came in less what went;
+   * empty where it does not say the first.
+   */
   public static OptionalInt left(HeadedCells cells, SheetRow row) {
-    OptionalInt opening = cells.count(row, "opening");
+    OptionalInt opening = cells.sum(row, "opening");
     return opening.isPresent()
         ? OptionalInt.of(Math.max(0, opening.getAsInt() - SoldOff.taken(cells, row)))
         : opening;

@@ -262,7 +262,12 @@ final class RowCounts {
       draft.quantity = OptionalInt.of((int) Math.max(0, before - taken));
       draft.takenOff = before - draft.quantity.getAsInt();
     }
-    heads.each(row, "sold", cell -> draft.note(cell.text() + " sold"));
-    heads.each(row, "lost", cell -> draft.note(cell.text() + " lost"));
+    for (String ours : List.of("sold", "lost")) {
+      heads.each(row, ours, cell -> draft.note(isNil(cell) ? "" : cell.text() + " " + ours));
+    }
+  }
+
+  private static boolean isNil(HeadedCells.Filled cell) {
+    return CountText.isGone(cell.cell());
   }
 }

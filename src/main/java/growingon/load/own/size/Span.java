@@ -23,7 +23,12 @@ public record Span(double from, double to, boolean pointed) {
   }
 
   public Span times(double factor) {
-    return new Span(from * factor, to * factor, pointed);
+    return new Span(rounded(from * factor), rounded(to * factor), pointed);
+  }
+
+  /** 2.2 m are 220 cm, and not a billionth more. */
+  private static double rounded(double value) {
+    return Math.rint(value * 1e6) / 1e6;
   }
 
   public boolean isClass() {
