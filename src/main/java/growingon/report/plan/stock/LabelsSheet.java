@@ -22,7 +22,7 @@ public final class LabelsSheet {
             .text("lot", each -> lot(each).name())
             .text("species", each -> lot(each).species())
             .text("pot", each -> lot(each).potting().pot().orElse(null))
-            .column("plants", "", Kind.COUNT, WholeLot::standingAtStart)
+            .column("plants", "", Kind.COUNT, each -> lot(each).quantity())
             .text("place", each -> lot(each).standing().place().orElse(null))
             .text("passport", each -> Rows.text(lot(each).papers().passport()))
             .month("potted", each -> lot(each).potting().potted().orElse(null))
