@@ -341,4 +341,37 @@ class ListsOfStandardsTest {
     ListRead read = read("Baum;Höhe m;Anzahl;im Topf seit\nRotbuche;2,2;3;Mai 2024\n");
     assertThat(read.lots().get(0).heightCm()).hasValue(220);
   }
+
+  /** What somebody wrote down walking round: marks, words before months, pence, two pots. */
+  @Test
+  void wordsAroundMonthsAndMarksBeforeNames_areUnderstood() throws IOException {
+    ListRead read =
+        read(
+            """
+            Kind,How big,How many,Since
+            #Field maple,10 litre,112,potted March 26
+            Hornbeam,60-90cm,400,bought bare root Nov 24 @ 85p
+            *Hawthorn,25mm,38,planted spring 23
+            Yew,15L and 25L,42,2021
+            """);
+    assertThat(each(read, OwnLot::ownName))
+        .containsExactly("Field maple", "Hornbeam", "Hawthorn", "Yew");
+    assertThat(each(read, lot -> lot.arrived().map(Object::toString).orElse("")))
+        .containsExactly("", "2024-11", "2023-04", "2021-03");
+    assertThat(each(read, lot -> lot.potted().map(Object::toString).orElse("")))
+        .containsExactly("2026-03", "", "", "");
+    assertThat(each(read, OwnLot::pot)).containsExactly("10 litre", "", "", "");
+    assertThat(read.questions())
+        .extracting(question -> question.row() + " " + question.question())
+        .contains(
+            "2 2026-03 is when they were potted",
+            "3 2024-11 is when they came",
+            "5 15 or 25 litres?");
+  }
+
+  @Test
+  void pence_areHundredthsOfAPound() {
+    assertThat(growingon.load.own.text.BoughtText.of("in Mar 26 @ 85p").cost()).hasValue(0.85);
+    assertThat(growingon.load.own.text.BoughtText.of("in Mar 26 @ 1.35").cost()).hasValue(1.35);
+  }
 }

@@ -25,12 +25,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Reads a row of a list that is a lot. */
 final class RowReader {
   private static final Pattern TWO_NAMES = Pattern.compile("\\p{L}{3,}\\s*/\\s*\\p{L}{3,}");
+  private static final Pattern MARKED = Pattern.compile("([*#†‡•+~°]+)\\s*(\\p{L}.*)");
   private static final Set<String> REMARKS = Set.of("note", "quality word", "habit", "form");
   private static final Set<String> DOUBTS =
       Set.of(
@@ -81,7 +83,7 @@ final class RowReader {
   /** The lot of a row whose marks for "as above" are filled in. */
   Draft read(SheetRow row, String name, Group group) {
     Draft draft = new Draft(sheet, row.number());
-    draft.ownName = name;
+    name(name, draft);
     plant(row, draft, group.genus(), group.species());
     sizes.read(row, draft);
     sizes.under(group.size(), draft);
@@ -105,7 +107,7 @@ final class RowReader {
   /** The lot of a size that is a heading, whose cell is the number of its plants. */
   Draft readSized(SheetRow row, String name, Group group, HeadingRead head, SheetCell number) {
     Draft draft = new Draft(sheet, row.number());
-    draft.ownName = name;
+    name(name, draft);
     plant(row, draft, group.genus(), group.species());
     SizeGrammar.readSize(head.heading(), draft.size);
     sizes.read(row, draft);
@@ -126,6 +128,13 @@ final class RowReader {
     sizes.settle(draft);
     stated.read(row, draft);
     return draft;
+  }
+
+  /** The plant's name; a mark before it, which may be explained elsewhere, goes to the note. */
+  private static void name(String name, Draft draft) {
+    Matcher marked = MARKED.matcher(name);
+    draft.ownName = marked.matches() ? marked.group(2) : name;
+    draft.note(marked.matches() ? "marked " + marked.group(1) : "");
   }
 
   /** Whether a remark says that all plants of a row are sold, ordered only, or dead. */

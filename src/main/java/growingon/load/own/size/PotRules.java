@@ -27,7 +27,7 @@ final class PotRules {
           SizeRule.of(
               START
                   + N
-                  + "\\s*(?:l|lt|ltr|ltrs|litre|litres|liter|litri|litro|litros)\\.?\\s*/\\s*"
+                  + "\\s*(?:l|lt|ltr|ltrs|litre|litres|liter|litri|litro|litros)\\.?\\s*(?:/|\\+|&|and|or|und|oder|et|ou|en|of|e|o|y)\\s*"
                   + N
                   + "\\s*(?:l|lt|ltr|ltrs|litre|litres|liter)"
                   + END,
@@ -77,7 +77,8 @@ final class PotRules {
               START + "p[\\s-]?" + N + "s?" + END, (m, parts) -> potP(m.group(), n(m, 1), parts)),
           SizeRule.of(
               START
-                  + "(?:plugs?|cell(?:s|\\s*grown)?|(?:plug\\s*)?trays?\\s*\\d*|QP\\s*\\d*)"
+                  + "(?:plugs?|cell(?:s|\\s*grown)?|(?:plug\\s*)?trays?\\s*\\d*|QP\\s*\\d*"
+                  + "|alv(?:[eé]olos?|[eé]oles?)?\\.?\\s*\\d+)"
                   + END,
               (m, parts) -> parts.pot(PotSize.plug())));
 

@@ -17,9 +17,14 @@ import growingon.load.own.text.Read;
 import growingon.load.own.text.Units;
 import java.time.YearMonth;
 import java.util.Optional;
+import java.util.regex.Pattern;
 
 /** Reads when the plants of a row came or, of an offer, can come. */
 public final class ArrivalCells {
+  private static final Pattern POTTED =
+      Pattern.compile(
+          "(?iu)(?:re-?)?(?:pot|topf|getopft|umgetopft|rempot|empot|opgepot|verpot|invasat|enmacet)");
+
   private final HeadedCells heads;
   private final ColumnFacts facts;
   private final Site site;
@@ -59,7 +64,7 @@ public final class ArrivalCells {
         row,
         "arrived",
         cell -> {
-          Read<YearMonth> read = month(cell);
+          Read<YearMonth> read = inWords(cell, month(cell), draft);
           if (read.isAsked() || own.refuses("arrived", read.nod())) {
             draft.ask("arrived", cell.text(), read.isAsked() ? read.ask() : "which month is it?");
           } else if (draft.arrived.isEmpty()) {
@@ -78,6 +83,24 @@ public final class ArrivalCells {
         row,
         "potted",
         cell -> month(cell).value().ifPresent(month -> draft.potted = Optional.of(month)));
+  }
+
+  /** A month behind words: planted spring 23; of one behind potted it is when they were potted. */
+  private Read<YearMonth> inWords(Filled cell, Read<YearMonth> read, Draft draft) {
+    MonthText months = new MonthText(facts.dayFirst(cell.head().column()), site.south());
+    Optional<YearMonth> month =
+        read.isAsked() && !own.list().isOffers()
+            ? BoughtText.within(cell.text(), months)
+            : Optional.empty();
+    if (month.isEmpty()) {
+      return read;
+    }
+    if (POTTED.matcher(cell.text()).lookingAt()) {
+      draft.potted = draft.potted.or(() -> month);
+      draft.nod("potted", cell.text(), month.get() + " is when they were potted");
+      return Read.none();
+    }
+    return Read.likely(month.get(), month.get() + " is when they came");
   }
 
   /** A month and a price in a remark count, with a nod, where no column says them. */

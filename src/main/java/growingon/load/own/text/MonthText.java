@@ -71,7 +71,9 @@ public record MonthText(Optional<Boolean> dayFirst, boolean south) {
           "available",
           "in stock",
           "ok",
-          "asap");
+          "asap",
+          "ya",
+          "ahora");
 
   private static final Map<Month, Set<String>> SEASONS =
       Map.of(
