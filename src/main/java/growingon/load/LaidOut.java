@@ -75,30 +75,13 @@ public record LaidOut(
     Findings findings = new Findings();
     OwnLists files = new OwnLists(lists, offers);
     Optional<OwnNursery> read = OwnNursery.begin(files, name, options.thisMonth(), findings);
-    read.filter(own -> own.withoutNumber().isEmpty()).ifPresent(own -> Moves.tell(own, options));
+    read.ifPresent(own -> Moves.tell(own, options));
     return read.map(
             own ->
                 Loaded.of(
                     of(own, paths(lists, folder), paths(offers, folder)),
                     findings.problems().stream().filter(problem -> !problem.isError()).toList()))
         .orElseGet(() -> Loaded.failed(findings.problems()));
-  }
-
-  /** Of a list without a number of plants there is nothing to say but that it must be known. */
-  private static List<String> sentences(OwnNursery own) {
-    if (own.withoutNumber().isEmpty()) {
-      return own.report().sentences();
-    }
-    return own.withoutNumber().stream()
-        .map(
-            list ->
-                "Do this first: which heading of %s is the number of plants%s? say so in own words; without it there is no plan."
-                    .formatted(
-                        list.file(),
-                        list.maybeNumbers().isEmpty()
-                            ? ""
-                            : ", " + String.join(" or ", list.maybeNumbers())))
-        .toList();
   }
 
   private static List<String> paths(List<Path> lists, Path folder) {
@@ -130,7 +113,7 @@ public record LaidOut(
         words,
         fills,
         asked,
-        sentences(own),
+        own.report().sentences(),
         own.report().wordChoices(words),
         choices,
         inList);

@@ -23,7 +23,8 @@ public record Assumption(
     String unit,
     String source,
     Optional<Grounds> grounds) {
-  private static final String USUAL = "usual";
+  /** What the source of such a value begins with that was laid out around a list. */
+  public static final String USUAL = "usual";
 
   public Assumption {
     Objects.requireNonNull(table);

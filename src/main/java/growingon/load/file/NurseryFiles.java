@@ -8,6 +8,7 @@ import growingon.load.source.JsonObject;
 import growingon.load.table.NurseryShape;
 import growingon.load.table.species.SpeciesShape;
 import growingon.load.table.species.SpeciesTable;
+import growingon.nursery.Assumption;
 import growingon.problem.Where;
 import growingon.problem.advice.FileAdvice;
 import growingon.problem.advice.FitAdvice;
@@ -41,7 +42,7 @@ public record NurseryFiles(
   public static final String PLAN_JSON = "plan.json";
 
   /** Where usual values come from. */
-  public static final Where USUAL = Where.file("usual");
+  public static final Where USUAL = Where.file(Assumption.USUAL);
 
   private static final Set<String> OTHER_SHEETS =
       Set.of("xls", "xlsm", "xlsb", "ods", "numbers", "tsv");

@@ -84,24 +84,13 @@ final class ListProblems {
     return ListAdvice.wrongTotal(where, total.stated(), total.read(), total.why());
   }
 
-  /** Whether a list of stock has no column that is the number of plants. */
-  static boolean lacksNumber(ListRead read) {
-    return !read.kind().isOffers()
-        && read.accounts().stream().anyMatch(each -> each.read().equals("yes"))
-        && read.headings().stream()
-            .noneMatch(
-                head ->
-                    List.of("quantity", "size heading", "packs", "plant a row")
-                        .contains(head.ours()));
-  }
-
   /** A plan of a list of which a tenth cannot be read would be another nursery's. */
   private static void checkRows(ListRead read, Where where, Findings findings) {
     boolean offers = read.kind().isOffers();
     int all = read.lots().size() + read.asked().size();
     if (offers && !read.hasPrices()) {
       findings.add(ListAdvice.noPrice(where));
-    } else if (lacksNumber(read)) {
+    } else if (read.lacksNumber()) {
       findings.add(ListAdvice.noNumber(where, read.maybeNumbers()));
     } else if (offers && read.asked().size() == all && read.asksOfColumns() && all > 0) {
       findings.add(ListAdvice.someAsked(where, read.asked().size(), read.leftOut()));

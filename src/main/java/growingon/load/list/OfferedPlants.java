@@ -16,6 +16,7 @@ import java.util.TreeSet;
  * @param file in which the last of them stands
  */
 record OfferedPlants(List<Placed> all, String currency, SiteSaid site, String file) {
+  /** More cannot be looked through by whoever buys, nor by a search. */
   private static final int MOST = 500;
 
   /** The offers that can be reckoned, as many as can be looked through. */

@@ -47,9 +47,7 @@ import java.util.stream.Stream;
  * not say is laid out with usual values, and what the grower has answered takes their place.
  */
 public final class OwnNursery {
-  /** More cannot be looked through by whoever buys, nor by a search. */
   private final List<ListRead> lists = new ArrayList<>();
-
   private final List<Placed> lots = new ArrayList<>();
   private final List<Placed> offers = new ArrayList<>();
   private final Set<String> names = new HashSet<>();
@@ -94,12 +92,7 @@ public final class OwnNursery {
         .filter(
             own ->
                 findings.problems().stream().filter(Problem::isError).count()
-                    == own.withoutNumber().size());
-  }
-
-  /** Lists none of whose columns is surely the number of plants. */
-  public List<ListRead> withoutNumber() {
-    return lists.stream().filter(ListProblems::lacksNumber).toList();
+                    == own.lists.stream().filter(ListRead::lacksNumber).count());
   }
 
   private static Optional<OwnNursery> readAll(

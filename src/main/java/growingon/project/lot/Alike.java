@@ -31,7 +31,7 @@ public final class Alike {
    * @param m2Each square metres of one plant, by its crown
    */
   private record Standing(
-      String species, double crownMm, Optional<Pot> pot, Optional<Place> place, Spacing spacing) {}
+      String species, double m2Each, Optional<Pot> pot, Optional<Place> place, Spacing spacing) {}
 
   /** Nothing is made yet. */
   public Alike(Nursery nursery, Horizon horizon, int slices) {

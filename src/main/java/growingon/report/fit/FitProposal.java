@@ -8,7 +8,6 @@ import growingon.nursery.species.Curve;
 import growingon.nursery.species.Species;
 import growingon.report.text.Phrases;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 
@@ -138,12 +137,5 @@ final class FitProposal {
         .round(new java.math.MathContext(3))
         .stripTrailingZeros()
         .toPlainString();
-  }
-
-  /** What a species is called where a name begins a sentence. */
-  static String capital(String name) {
-    return name.isEmpty()
-        ? name
-        : name.substring(0, 1).toUpperCase(Locale.ENGLISH) + name.substring(1);
   }
 }

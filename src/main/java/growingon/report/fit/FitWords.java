@@ -15,6 +15,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.apache.commons.lang3.StringUtils;
 
 /** What a fit says, in sentences. */
 final class FitWords {
@@ -218,7 +219,7 @@ final class FitWords {
       sentences.add(
           "%s %s; %s of it rests on your records."
               .formatted(
-                  FitProposal.capital(ValueWords.subject(each)),
+                  StringUtils.capitalize(ValueWords.subject(each)),
                   values.said(each),
                   say.percent(each.weight())));
     }

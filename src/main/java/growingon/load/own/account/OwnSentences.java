@@ -56,6 +56,10 @@ final class OwnSentences {
   /** The sentences in order. */
   List<String> all() {
     List<String> lines = new ArrayList<>();
+    lists.stream().filter(ListRead::lacksNumber).forEach(list -> lines.add(whichIsTheNumber(list)));
+    if (!lines.isEmpty()) {
+      return lines;
+    }
     for (ListRead list : lists) {
       lines.addAll(sheetLines(list));
     }
@@ -72,6 +76,13 @@ final class OwnSentences {
     offered().ifPresent(lines::add);
     lines.add(usualValues());
     return lines;
+  }
+
+  /** Of a list without a number of plants there is nothing to say but that it must be known. */
+  private static String whichIsTheNumber(ListRead list) {
+    List<String> maybe = list.maybeNumbers();
+    return "Do this first: which heading of %s is the number of plants%s? say so in own words; without it there is no plan."
+        .formatted(list.file(), maybe.isEmpty() ? "" : ", " + String.join(" or ", maybe));
   }
 
   /** How much of the plan is not the grower's. */

@@ -11,7 +11,6 @@ import growingon.load.own.plant.PlantNames;
 import growingon.load.own.row.ListRead;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Meaning;
-import growingon.load.own.text.Words;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
@@ -21,6 +20,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.apache.commons.lang3.StringUtils;
 
 /** The sheet own words: lists, then headings, species, places and pots; the open ones first. */
 final class OwnWordRows {
@@ -112,7 +112,7 @@ final class OwnWordRows {
     }
     return Evergreens.isKind(standIn)
         ? "which one? " + standIn + " till then"
-        : "of the genus " + Words.capital(standIn);
+        : "of the genus " + StringUtils.capitalize(standIn);
   }
 
   private static boolean isNodded(String name) {

@@ -2,7 +2,6 @@ package growingon.load.own.heading;
 
 import growingon.load.own.lot.Question;
 import growingon.load.own.sheet.SheetRow;
-import growingon.load.own.text.CountText;
 import growingon.load.own.text.Keys;
 import java.util.List;
 import java.util.Optional;
@@ -62,11 +61,7 @@ public final class SoldOff {
 
   /** Plants sold and lost of a row. */
   public static int taken(HeadedCells cells, SheetRow row) {
-    int[] sum = {0};
-    OFF.forEach(
-        ours ->
-            cells.each(row, ours, cell -> sum[0] += CountText.of(cell.cell()).value().orElse(0)));
-    return sum[0];
+    return OFF.stream().mapToInt(ours -> cells.sum(row, ours).orElse(0)).sum();
   }
 
   private static void ask(

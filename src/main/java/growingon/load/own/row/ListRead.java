@@ -58,6 +58,9 @@ public record ListRead(
   /** Of a sheet of a workbook (ECMA-376, part 1, 18.3.1.73: the last is XFD). */
   private static final int MOST_COLUMNS = 16_384;
 
+  private static final Set<String> NUMBERS =
+      Set.of("quantity", "size heading", "packs", "plant a row");
+
   private static final Set<String> TRUNKS = Set.of("trunk mm", "girth cm");
 
   public ListRead {
@@ -167,6 +170,13 @@ public record ListRead(
                     && CountText.of(SheetCell.of(head.example())).value().isPresent())
         .map(HeadingRead::heading)
         .toList();
+  }
+
+  /** Whether it is of stock and has no column that is the number of plants. */
+  public boolean lacksNumber() {
+    return !kind.isOffers()
+        && accounts.stream().anyMatch(each -> each.read().equals("yes"))
+        && headings.stream().noneMatch(head -> NUMBERS.contains(head.ours()));
   }
 
   /** Headings that are not understood, or not in what unit, and that may be of trunks. */

@@ -19,7 +19,6 @@ import growingon.load.own.stated.StatedCells;
 import growingon.load.own.text.CountText;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Read;
-import growingon.load.own.text.Words;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -28,6 +27,7 @@ import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import org.apache.commons.lang3.StringUtils;
 
 /** Reads a row of a list that is a lot. */
 final class RowReader {
@@ -75,7 +75,7 @@ final class RowReader {
     this.sizes = new RowSizes(this.heads, facts, site, own);
     this.counts = new RowCounts(this.heads, own, soldOff, facts);
     this.terms = new RowTerms(this.heads);
-    this.stated = new StatedCells(this.heads, facts, site.south());
+    this.stated = new StatedCells(this.heads, facts, site, own);
     this.arrivals = new ArrivalCells(this.heads, facts, site, own);
     this.prices = new RowPrices(this.heads, own, currencies);
   }
@@ -97,10 +97,8 @@ final class RowReader {
     sizes.settle(draft);
     if (own.list().isOffers()) {
       terms.read(row, draft);
-      stated.readOffer(row, draft);
-    } else {
-      stated.read(row, draft);
     }
+    stated.read(row, draft);
     return draft;
   }
 
@@ -262,7 +260,7 @@ final class RowReader {
     return draft
         .match
         .taxon()
-        .orElse((genusCell.isEmpty() ? Words.capital(genus) : genusCell) + " " + called);
+        .orElse((genusCell.isEmpty() ? StringUtils.capitalize(genus) : genusCell) + " " + called);
   }
 
   private static void doubt(Draft draft) {

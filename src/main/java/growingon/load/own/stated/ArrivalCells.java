@@ -11,7 +11,6 @@ import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.text.BoughtText;
 import growingon.load.own.text.CountText;
-import growingon.load.own.text.MonthText;
 import growingon.load.own.text.OfferMonth;
 import growingon.load.own.text.Read;
 import growingon.load.own.text.Units;
@@ -26,14 +25,14 @@ public final class ArrivalCells {
           "(?iu)(?:re-?)?(?:pot|topf|getopft|umgetopft|rempot|empot|opgepot|verpot|invasat|enmacet)");
 
   private final HeadedCells heads;
-  private final ColumnFacts facts;
+  private final MonthCells months;
   private final Site site;
   private final OwnWords own;
 
   /** Of a list. */
   public ArrivalCells(HeadedCells heads, ColumnFacts facts, Site site, OwnWords own) {
     this.heads = heads;
-    this.facts = facts;
+    this.months = new MonthCells(facts, site.south());
     this.site = site;
     this.own = own;
   }
@@ -87,10 +86,9 @@ public final class ArrivalCells {
 
   /** A month behind words: planted spring 23; of one behind potted it is when they were potted. */
   private Read<YearMonth> inWords(Filled cell, Read<YearMonth> read, Draft draft) {
-    MonthText months = new MonthText(facts.dayFirst(cell.head().column()), site.south());
     Optional<YearMonth> month =
         read.isAsked() && !own.list().isOffers()
-            ? BoughtText.within(cell.text(), months)
+            ? BoughtText.within(cell.text(), months.of(cell))
             : Optional.empty();
     if (month.isEmpty()) {
       return read;
@@ -150,14 +148,9 @@ public final class ArrivalCells {
   }
 
   private Read<YearMonth> month(Filled cell) {
-    MonthText months = new MonthText(facts.dayFirst(cell.head().column()), site.south());
     return site.buysFrom()
         .filter(from -> own.list().isOffers())
-        .map(from -> new OfferMonth(months, from).of(ofWeek(cell)))
-        .orElseGet(
-            () ->
-                cell.head().unit().equals(Units.WEEK)
-                    ? months.ofWeek(cell.cell())
-                    : months.of(cell.cell()));
+        .map(from -> new OfferMonth(months.of(cell), from).of(ofWeek(cell)))
+        .orElseGet(() -> months.read(cell));
   }
 }

@@ -3,7 +3,9 @@ package growingon.load.own.stated;
 import growingon.load.own.heading.ColumnFacts;
 import growingon.load.own.heading.HeadedCells;
 import growingon.load.own.heading.HeadedCells.Filled;
+import growingon.load.own.heading.OwnWords;
 import growingon.load.own.lot.Draft;
+import growingon.load.own.lot.Site;
 import growingon.load.own.lot.Stated;
 import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.size.PotSize;
@@ -29,30 +31,45 @@ public final class StatedCells {
   private static final List<String> NAMES =
       List.of("route", "last step", "hold to grade", "hold share %", "from lot");
 
+  /** How plants stand at their supplier's, whose other columns are notes already. */
+  private static final List<String> OF_STANDING =
+      List.of("spacing cm", "plants per m2", "gap mm", "apart months");
+
   private static final Set<String> YES = Set.of("yes", "y", "x", "ja", "j", "oui", "si", "s", "✓");
   private static final Set<String> NO = Set.of("no", "n", "nein", "non", "nee");
   private static final double MM2_IN_M2 = 1e6;
 
   private final HeadedCells heads;
   private final ColumnFacts facts;
-  private final boolean south;
+  private final MonthCells months;
+  private final StatedQualities qualities;
+  private final boolean ofOffers;
 
-  /**
-   * Of a list.
-   *
-   * @param south whether seasons are those of the southern hemisphere
-   */
-  public StatedCells(HeadedCells heads, ColumnFacts facts, boolean south) {
+  /** Of a list. */
+  public StatedCells(HeadedCells heads, ColumnFacts facts, Site site, OwnWords own) {
     this.heads = heads;
     this.facts = facts;
-    this.south = south;
+    this.months = new MonthCells(facts, site.south());
+    this.qualities = new StatedQualities(heads, facts);
+    this.ofOffers = own.list().isOffers();
   }
 
   /** What a row states, once number, size and pot of its lot are read. */
   public void read(SheetRow row, Draft draft) {
-    MONTHS.forEach(ours -> heads.each(row, ours, cell -> month(cell, draft)));
-    new StatedQualities(heads, facts).read(row, draft);
+    if (!ofOffers) {
+      MONTHS.forEach(ours -> heads.each(row, ours, cell -> month(cell, draft)));
+    }
+    qualities.read(row, draft);
     heads.each(row, "trunk spread %", cell -> spread(cell, draft));
+    if (ofOffers) {
+      OF_STANDING.forEach(ours -> heads.each(row, ours, cell -> note(cell, draft)));
+    } else {
+      readStanding(row, draft);
+    }
+  }
+
+  /** Of plants that stand in the nursery. */
+  private void readStanding(SheetRow row, Draft draft) {
     heads.each(row, "spacing cm", cell -> spacing(cell, draft));
     heads.each(row, "plants per m2", cell -> density(cell, draft));
     heads.each(row, "gap mm", cell -> gap(cell, draft));
@@ -64,15 +81,6 @@ public final class StatedCells {
     NAMES.forEach(ours -> heads.each(row, ours, cell -> note(cell, draft)));
   }
 
-  /** What an offer states: its supplier's other columns are notes already. */
-  public void readOffer(SheetRow row, Draft draft) {
-    new StatedQualities(heads, facts).read(row, draft);
-    heads.each(row, "trunk spread %", cell -> spread(cell, draft));
-    for (String ours : List.of("spacing cm", "plants per m2", "gap mm", "apart months")) {
-      heads.each(row, ours, cell -> note(cell, draft));
-    }
-  }
-
   static void note(Filled cell, Draft draft) {
     draft.note(cell.head().heading() + " " + cell.text());
   }
@@ -82,9 +90,7 @@ public final class StatedCells {
     if (MonthText.isNow(cell.cell())) {
       return;
     }
-    MonthText months = new MonthText(facts.dayFirst(cell.head().column()), south);
-    Read<YearMonth> read =
-        cell.head().unit().equals(Units.WEEK) ? months.ofWeek(cell.cell()) : months.of(cell.cell());
+    Read<YearMonth> read = months.read(cell);
     boolean early =
         ours.equals(Stated.COUNTED)
             && read.value().isPresent()

@@ -2,7 +2,6 @@ package growingon.load.own.text;
 
 import growingon.nursery.number.Writing;
 import java.util.List;
-import java.util.Locale;
 
 /** Small numbers, and the rows of a list, as words. */
 public final class Words {
@@ -14,13 +13,6 @@ public final class Words {
 
   public static String number(int number) {
     return number < NUMBERS.length ? NUMBERS[number] : Integer.toString(number);
-  }
-
-  /** With a capital letter. */
-  public static String capital(String word) {
-    return word.isEmpty()
-        ? word
-        : word.substring(0, 1).toUpperCase(Locale.ROOT) + word.substring(1);
   }
 
   /** row 3, or rows 3, 4 and 9. */

@@ -6,7 +6,6 @@ import growingon.load.own.lot.OwnLot;
 import growingon.load.own.lot.UsualTrunk;
 import growingon.load.own.size.PotSize;
 import growingon.load.own.text.Keys;
-import growingon.load.own.text.Words;
 import growingon.nursery.library.Library;
 import growingon.nursery.library.Match;
 import growingon.nursery.time.Hemisphere;
@@ -24,6 +23,7 @@ import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.apache.commons.lang3.StringUtils;
 
 /**
  * All that a plan needs and a list does not say, with usual values: species by the library, pots,
@@ -171,7 +171,7 @@ public final class UsualNursery {
   private static String standIn(OwnLot lot, String kind) {
     return lot.standIn().isEmpty() || !(Library.shipped().find(lot.standIn()) instanceof Match.One)
         ? kind
-        : Words.capital(lot.standIn());
+        : StringUtils.capitalize(lot.standIn());
   }
 
   private List<Map<String, String>> pots() {
