@@ -25,6 +25,15 @@ public interface Flow {
    */
   double coordinate(double mm);
 
+  /** The same of several trunks; the very array where each is its own coordinate. */
+  default double[] coordinates(double[] mm) {
+    double[] coordinates = new double[mm.length];
+    for (int i = 0; i < mm.length; i++) {
+      coordinates[i] = coordinate(mm[i]);
+    }
+    return coordinates;
+  }
+
   /**
    * Trunk after some growth, as {@link #advance(double, double)} gives it.
    *

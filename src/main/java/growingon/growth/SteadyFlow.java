@@ -18,6 +18,11 @@ record SteadyFlow(double g, double mostMm) implements Flow {
   }
 
   @Override
+  public double[] coordinates(double[] mm) {
+    return mm;
+  }
+
+  @Override
   public double advance(double mm, double coordinate, double years) {
     return advance(mm, years);
   }

@@ -61,7 +61,7 @@ final class LotLuck implements Luck.OfLot {
 
   @Override
   public double speed(String condition) {
-    return notKnown.speed(ofSpecies.species(), condition);
+    return ofSpecies.speed(condition);
   }
 
   @Override

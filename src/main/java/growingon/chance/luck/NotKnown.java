@@ -5,8 +5,6 @@ import growingon.nursery.lot.Trunks;
 import growingon.nursery.market.MarketSure;
 import growingon.nursery.species.Species;
 import growingon.nursery.species.Sure;
-import java.util.HashMap;
-import java.util.Map;
 
 /**
  * What is not known of a nursery in one draw, the same from its first month to its last: how fast
@@ -28,12 +26,6 @@ public final class NotKnown {
   private final MarketSure market;
   private final Spreads spreads;
   private final NameNumbers names;
-  private final Map<Whose, Double> speeds = new HashMap<>();
-  private final Map<WhoseLoss, Double> losses = new HashMap<>();
-
-  private record Whose(String species, String condition) {}
-
-  private record WhoseLoss(String species, boolean firstYear) {}
 
   public NotKnown(Keyed keyed, MarketSure market, Spreads spreads, NameNumbers names) {
     this.keyed = keyed;
@@ -47,9 +39,7 @@ public final class NotKnown {
     double sure = species.sure().growthIn(condition);
     return sure == 1
         ? 1
-        : speeds.computeIfAbsent(
-            new Whose(species.name(), condition),
-            each -> Math.exp(Sure.spread(sure) * score(keyed, names, each.species, condition)));
+        : Math.exp(Sure.spread(sure) * score(keyed, names, species.name(), condition));
   }
 
   /** The score x: half of its variance shared by all, a quarter by all conditions of a species. */
@@ -65,9 +55,7 @@ public final class NotKnown {
     double mean = firstYear ? species.firstYearLoss() : species.laterLoss();
     return sure == 1 || mean == 0
         ? 1
-        : losses.computeIfAbsent(
-            new WhoseLoss(species.name(), firstYear),
-            each -> lossAt(mean, sure, lossScore(species.name(), firstYear)) / mean);
+        : lossAt(mean, sure, lossScore(species.name(), firstYear)) / mean;
   }
 
   private double lossScore(String species, boolean firstYear) {

@@ -3,6 +3,8 @@ package growingon.chance.luck;
 import growingon.chance.luck.Keyed.What;
 import growingon.nursery.species.Species;
 import java.util.Arrays;
+import java.util.HashMap;
+import java.util.Map;
 
 /**
  * The luck of one species in one draw. Many lots ask for the same seasons, so each season's is
@@ -24,6 +26,7 @@ final class SpeciesLuck {
   private final double[] lossScore = new double[ROOM];
   private final double[] expected = new double[ROOM];
   private final double[] loss = new double[ROOM];
+  private final Map<String, Double> speeds = new HashMap<>();
   private double firstYearFactor = NOT_YET;
   private double laterFactor = NOT_YET;
 
@@ -54,6 +57,16 @@ final class SpeciesLuck {
       seasonOfGrowth[at] = season;
     }
     return growth[at];
+  }
+
+  /** Factor on growth time in a growing condition. */
+  double speed(String condition) {
+    Double known = speeds.get(condition);
+    if (known == null) {
+      known = notKnown.speed(species, condition);
+      speeds.put(condition, known);
+    }
+    return known;
   }
 
   /** Loss in a season of which so much is to be expected. */

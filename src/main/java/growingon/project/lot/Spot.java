@@ -5,6 +5,7 @@ import growingon.nursery.place.Spacing;
 import growingon.nursery.species.Curve;
 import growingon.nursery.supply.Pot;
 import java.util.Optional;
+import java.util.function.Function;
 
 /**
  * How a lot stands while neither its pot, place nor spacing changes, worked out once for all lots
@@ -53,6 +54,18 @@ public record Spot(
 
   /** Whether it is made of these values. */
   boolean isOf(Optional<Pot> ofPot, Optional<Place> ofPlace, Spacing ofSpacing) {
-    return pot.equals(ofPot) && place.equals(ofPlace) && spacing.equals(ofSpacing);
+    return spacing.gapMm() == ofSpacing.gapMm()
+        && spacing.plantsPerM2().equals(ofSpacing.plantsPerM2())
+        && isSame(pot, ofPot, Pot::name)
+        && isSame(place, ofPlace, Place::name);
+  }
+
+  /** Whether two are the same: names tell most of what is not, and comparing all of it is slow. */
+  private static <T> boolean isSame(Optional<T> one, Optional<T> other, Function<T, String> name) {
+    return one == other
+        || (one.isPresent()
+            && other.isPresent()
+            && name.apply(one.get()).equals(name.apply(other.get()))
+            && one.equals(other));
   }
 }

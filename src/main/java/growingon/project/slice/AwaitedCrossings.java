@@ -1,5 +1,7 @@
 package growingon.project.slice;
 
+import java.util.Arrays;
+
 /**
  * Crossings of which only the next of each slice is known, for a law that a lot goes on by from
  * where it stands: most of the later ones never come.
@@ -27,14 +29,15 @@ final class AwaitedCrossings extends Crossings {
    */
   AwaitedCrossings(short[] thick, Law law) {
     this.law = law;
-    this.grade = thick.clone();
+    this.grade = Arrays.copyOf(thick, thick.length);
     this.clock = new double[thick.length];
     for (int slice = 0; slice < clock.length; slice++) {
       clock[slice] = law.clock(slice, grade[slice]);
     }
     this.soonest = new double[(clock.length + BLOCK - 1) / BLOCK];
     for (int block = 0; block < soonest.length; block++) {
-      lookAhead(block);
+      int from = block * BLOCK;
+      soonest[block] = least(clock, from, end(from));
     }
   }
 
@@ -55,9 +58,8 @@ final class AwaitedCrossings extends Crossings {
     return new AwaitedCrossings(this, clock::clockTo);
   }
 
-  private void lookAhead(int block) {
-    int from = block * BLOCK;
-    soonest[block] = least(clock, from, Math.min(clock.length, from + BLOCK));
+  private int end(int from) {
+    return Math.min(clock.length, from + BLOCK);
   }
 
   private static double least(double[] values, int from, int to) {
@@ -72,18 +74,25 @@ final class AwaitedCrossings extends Crossings {
   void tell(double now, Told to) {
     for (int block = 0; block < soonest.length; block++) {
       if (soonest[block] <= now) {
-        tell(block, now, to);
-        lookAhead(block);
+        soonest[block] = tellOf(block * BLOCK, now, to);
       }
     }
   }
 
-  private void tell(int block, double now, Told to) {
-    for (int slice = block * BLOCK; slice < Math.min(clock.length, (block + 1) * BLOCK); slice++) {
-      while (clock[slice] <= now) {
-        clock[slice] = law.clock(slice, ++grade[slice]);
+  /** Tells the crossings of a block; gives the soonest of those that are left. */
+  private double tellOf(int from, double now, Told to) {
+    double[] clocks = clock;
+    int end = end(from);
+    double least = Double.POSITIVE_INFINITY;
+    for (int slice = from; slice < end; slice++) {
+      double next = clocks[slice];
+      while (next <= now) {
+        next = law.clock(slice, ++grade[slice]);
+        clocks[slice] = next;
         to.thicker(slice);
       }
+      least = next < least ? next : least;
     }
+    return least;
   }
 }

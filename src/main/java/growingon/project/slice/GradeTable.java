@@ -20,9 +20,6 @@ final class GradeTable {
   /** The grade it sells as, −1 for none. */
   final int[] sellsAs;
 
-  /** For each grade, 1 where it sells as that grade, else 0. */
-  final double[][] sells;
-
   /** Whether plants of any trunk sell. */
   final boolean anySells;
 
@@ -35,12 +32,6 @@ final class GradeTable {
         IntStream.rangeClosed(0, grades)
             .map(thick -> waits(ladder, has[thick], thick) ? -1 : has[thick])
             .toArray();
-    this.sells = new double[grades][grades + 1];
-    for (int thick = 0; thick <= grades; thick++) {
-      if (sellsAs[thick] >= 0) {
-        sells[sellsAs[thick]][thick] = 1;
-      }
-    }
     this.anySells = Arrays.stream(sellsAs).anyMatch(grade -> grade >= 0);
   }
 

@@ -22,6 +22,7 @@ public final class Grading implements Crossings.Told {
   private final Grade[] grades;
   private final GrowthClock clock;
   private final short[] thick;
+  private final double[] leftOfEach;
   private final GradeTable[] tables;
   private GradeTable table;
   private Crossings crossings;
@@ -35,6 +36,7 @@ public final class Grading implements Crossings.Told {
     this.tables = start.tables;
     this.clock = clock;
     this.thick = new short[start.trunks.length];
+    this.leftOfEach = new double[grades.length + 1];
   }
 
   /** Begins a run: by what law the lot grows is not known yet. */
@@ -52,6 +54,7 @@ public final class Grading implements Crossings.Told {
     this.grades = same.grades;
     this.clock = clock;
     this.thick = same.thick.clone();
+    this.leftOfEach = new double[grades.length + 1];
     this.tables = same.tables;
     this.table = same.table;
     this.crossings = same.crossings.goingOn(clock);
@@ -185,9 +188,14 @@ public final class Grading implements Crossings.Told {
 
   /** Sells a share of the plants of a quality that are ready as a grade, every slice alike. */
   void sell(Quality quality, int grade, double share) {
-    double[] sells = table.sells[grade];
-    for (int stream = streams.from(quality); stream < streams.until(quality); stream++) {
-      streams.sell(stream, grade, thick, sells, share);
+    double[] left = leftOfEach;
+    int[] sellsAs = table.sellsAs;
+    for (int thickFor = 0; thickFor < left.length; thickFor++) {
+      left[thickFor] = sellsAs[thickFor] == grade ? 1 - share : 1;
+    }
+    int until = streams.until(quality);
+    for (int stream = streams.from(quality); stream < until; stream++) {
+      streams.sell(stream, grade, thick, left, share);
     }
     readyCells &= share == 1 ? ~cellBit(quality, grade) : -1;
   }

@@ -3,7 +3,6 @@ package growingon.project.slice;
 import growingon.growth.Flow;
 import growingon.nursery.species.Curve;
 import java.util.Arrays;
-import java.util.stream.DoubleStream;
 
 /**
  * How far the plants of a lot have grown. Everything that speeds or slows a lot multiplies its
@@ -43,11 +42,16 @@ final class GrowthClock {
     isAsStated = thicker == 1;
     curve = null;
     flow = null;
-    double[] from =
-        isAsStated
-            ? start.trunks
-            : DoubleStream.of(start.trunks).map(trunk -> trunk * thicker).toArray();
-    restart(from, null);
+    restart(isAsStated ? start.trunks : thicker(thicker), null);
+  }
+
+  private double[] thicker(double factor) {
+    double[] stated = start.trunks;
+    double[] thicker = new double[stated.length];
+    for (int i = 0; i < thicker.length; i++) {
+      thicker[i] = stated[i] * factor;
+    }
+    return thicker;
   }
 
   /** The same so far, for a lot that goes on apart; what it starts from is never changed. */
@@ -90,19 +94,15 @@ final class GrowthClock {
   /** Goes on by a law from where the trunks stand now. */
   void goBy(Curve law) {
     boolean fromStart = isNew() && isAsStated;
-    double[] from = isNew() ? trunkAtZero : trunks().clone();
+    double[] from = isNew() ? trunkAtZero : Arrays.copyOf(trunks(), vigour.length);
     curve = law;
     flow = Flow.of(law);
-    restart(from, fromStart ? start.coordinates(law) : coordinates(from));
+    restart(from, fromStart ? start.coordinates(law) : flow.coordinates(from));
   }
 
   /** The trunks were measured: they grow on from there by the same law. */
   void measured(double[] from) {
-    restart(from, coordinates(from));
-  }
-
-  private double[] coordinates(double[] of) {
-    return DoubleStream.of(of).map(flow::coordinate).toArray();
+    restart(from, flow.coordinates(from));
   }
 
   private void restart(double[] from, double[] at) {

@@ -1,5 +1,8 @@
 package growingon.project.slice;
 
+import com.google.common.cache.CacheBuilder;
+import com.google.common.cache.CacheLoader;
+import com.google.common.cache.LoadingCache;
 import growingon.nursery.lot.Trunks;
 import growingon.nursery.market.Grade;
 import java.math.BigInteger;
@@ -18,6 +21,9 @@ import org.hipparchus.util.ArithmeticUtils;
  * of their cells; multipliers are our own search.
  */
 public final class Lattice {
+  private static final LoadingCache<Integer, Lattice> KNOWN =
+      CacheBuilder.newBuilder().weakValues().build(CacheLoader.from(Lattice::made));
+
   private final int slices;
   private final int vigourStep;
   private final int qualityStep;
@@ -34,8 +40,15 @@ public final class Lattice {
     this.qualityStep = qualityStep;
   }
 
-  /** The lattice of K slices, K at least 16. */
+  /**
+   * The lattice of K slices, K at least 16. Everybody has the same one as long as anybody has it,
+   * so that what follows from what is stated of a lot is worked out once for all programmes.
+   */
   public static Lattice of(int slices) {
+    return KNOWN.getUnchecked(slices);
+  }
+
+  private static Lattice made(int slices) {
     Lattice lattice = slices == 64 ? new Lattice(64, 19, 27) : search(slices);
     return lattice.withScores();
   }

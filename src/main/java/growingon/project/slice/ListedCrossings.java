@@ -1,8 +1,6 @@
 package growingon.project.slice;
 
-import java.util.Comparator;
-import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
+import java.util.Arrays;
 
 /**
  * All crossings of a law in the order in which they come, worked out once for all runs of a lot;
@@ -53,19 +51,33 @@ final class ListedCrossings extends Crossings {
      * @param grades number of grades
      */
     Order(double[] clocks, int grades) {
-      int[] sorted =
-          IntStream.range(0, clocks.length)
-              .filter(i -> clocks[i] < Double.POSITIVE_INFINITY)
-              .boxed()
-              .sorted(Comparator.comparingDouble(i -> clocks[i]))
-              .mapToInt(Integer::intValue)
-              .toArray();
-      this.slices = IntStream.of(sorted).map(i -> i / grades).toArray();
-      this.clocks =
-          DoubleStream.concat(
-                  IntStream.of(sorted).mapToDouble(i -> clocks[i]),
-                  DoubleStream.of(Double.POSITIVE_INFINITY))
-              .toArray();
+      double[] sorted =
+          Arrays.stream(clocks).filter(each -> each < Double.POSITIVE_INFINITY).sorted().toArray();
+      this.slices = new int[sorted.length];
+      int[] put = new int[sorted.length];
+      for (int i = 0; i < clocks.length; i++) {
+        if (clocks[i] < Double.POSITIVE_INFINITY) {
+          int first = first(clocks[i], sorted);
+          slices[first + put[first]++] = i / grades;
+        }
+      }
+      this.clocks = Arrays.copyOf(sorted, sorted.length + 1);
+      this.clocks[sorted.length] = Double.POSITIVE_INFINITY;
+    }
+
+    /** Where the first of a number stands in numbers that go up. */
+    private static int first(double number, double[] sorted) {
+      int from = 0;
+      int until = sorted.length;
+      while (from < until) {
+        int middle = (from + until) >>> 1;
+        if (sorted[middle] < number) {
+          from = middle + 1;
+        } else {
+          until = middle;
+        }
+      }
+      return from;
     }
   }
 }

@@ -4,11 +4,9 @@ import growingon.growth.Flow;
 import growingon.nursery.lot.Trunks;
 import growingon.nursery.market.Grade;
 import growingon.nursery.species.Curve;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
-import java.util.stream.DoubleStream;
 
 /**
  * The trunks and vigour with which slices start, and when they reach the grades of a ladder. Lots
@@ -18,6 +16,7 @@ import java.util.stream.DoubleStream;
 final class StartingTrunks {
   private final Map<Curve, ListedCrossings.Order> crossings = new ConcurrentHashMap<>();
   private final Map<Curve, double[]> coordinates = new ConcurrentHashMap<>();
+  private final double[] leastTrunks;
   final Grade[] grades;
   final GradeTable[] tables;
   final double[] trunks;
@@ -35,6 +34,7 @@ final class StartingTrunks {
 
   StartingTrunks(Stated stated, Lattice lattice) {
     this.grades = stated.grades().toArray(new Grade[0]);
+    this.leastTrunks = stated.grades().stream().mapToDouble(Grade::leastTrunkMm).toArray();
     this.tables = lattice.tables(stated.grades());
     this.trunks = new double[lattice.slices()];
     this.vigour = lattice.vigours(stated.vigourSpread());
@@ -70,8 +70,7 @@ final class StartingTrunks {
 
   /** For a law, where each slice's trunk stands on its scale. */
   double[] coordinates(Curve curve) {
-    return coordinates.computeIfAbsent(
-        curve, law -> DoubleStream.of(trunks).map(Flow.of(law)::coordinate).toArray());
+    return coordinates.computeIfAbsent(curve, law -> Flow.of(law).coordinates(trunks));
   }
 
   /** Growth clocks at which each slice is thick enough for each grade. */
@@ -82,8 +81,7 @@ final class StartingTrunks {
     double[] table = new double[trunks.length * grades.length];
     for (int slice = 0; slice < trunks.length; slice++) {
       for (int grade = 0; grade < grades.length; grade++) {
-        double least = grades[grade].leastTrunkMm();
-        double years = flow.yearsTo(trunks[slice], now[slice], least, then[grade]);
+        double years = flow.yearsTo(trunks[slice], now[slice], leastTrunks[grade], then[grade]);
         table[slice * grades.length + grade] = years / vigour[slice];
       }
     }
@@ -92,6 +90,6 @@ final class StartingTrunks {
 
   /** Where the least trunk of each grade stands on the scale of a law. */
   double[] gradeCoordinates(Flow flow) {
-    return Arrays.stream(grades).mapToDouble(Grade::leastTrunkMm).map(flow::coordinate).toArray();
+    return flow.coordinates(leastTrunks);
   }
 }

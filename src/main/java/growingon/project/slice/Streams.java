@@ -299,10 +299,10 @@ final class Streams {
   /**
    * Takes a share of the plants of a stream that sell as a grade away.
    *
-   * @param sells by how many grades its slice is thick enough for, 1 where a plant sells as the
-   *     grade, else 0, which leaves it as it is to the last digit
+   * @param left by how many grades its slice is thick enough for, what is left of a plant; 1 where
+   *     it does not sell as the grade, which leaves it as it is to the last digit
    */
-  void sell(int stream, int grade, short[] thick, double[] sells, double share) {
+  void sell(int stream, int grade, short[] thick, double[] left, double share) {
     int at = readyAt(stream, grade);
     double ready = plants[at];
     if (ready == 0) {
@@ -312,7 +312,7 @@ final class Streams {
     int[] slice = sorting.slice;
     int end = sorting.from[stream + 1];
     for (int entry = sorting.from[stream]; entry < end; entry++) {
-      weights[entry] *= 1 - share * sells[thick[slice[entry]]];
+      weights[entry] *= left[thick[slice[entry]]];
     }
     plants[sumFrom + stream] = Math.max(0, sum(stream) - ready * share);
     plants[at] = ready * (1 - share);

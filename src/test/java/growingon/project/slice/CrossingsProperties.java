@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.stream.IntStream;
+import net.jqwik.api.Example;
 import net.jqwik.api.ForAll;
 import net.jqwik.api.Property;
 import net.jqwik.api.constraints.DoubleRange;
@@ -57,5 +58,15 @@ class CrossingsProperties {
               .toArray();
       assertThat(reached).containsExactly(counted);
     }
+  }
+
+  @Example
+  void crossingsAtTheSameTime_areToldAsTheSlicesStand() {
+    double never = Double.POSITIVE_INFINITY;
+    double[] clocks = {1, never, 0, 1, 0, 0, 1, 2};
+    Crossings listed = new ListedCrossings(new ListedCrossings.Order(clocks, 2));
+    assertThat(until(0, listed)).containsExactly(1, 2, 2);
+    assertThat(until(2, listed)).containsExactly(0, 1, 3, 3);
+    assertThat(listed.soonest()).isEqualTo(never);
   }
 }

@@ -45,9 +45,7 @@ class GradeTableTest {
   }
 
   @Test
-  void eachGrade_isMarked_whereATrunkSellsAsIt() {
-    assertThat(at(18).sells)
-        .isDeepEqualTo(new double[][] {{0, 1, 0, 0}, {0, 0, 1, 0}, {0, 0, 0, 0}});
+  void whereSomeTrunkSells_theTableSaysSo() {
     assertThat(at(18).anySells).isTrue();
     GradeTable[] trainedOnly = GradeTable.of(LADDER.subList(1, 3));
     assertThat(GradeTable.at(0, trainedOnly).anySells).isFalse();

@@ -11,6 +11,7 @@ import java.util.function.IntUnaryOperator;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.hipparchus.distribution.continuous.NormalDistribution;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -40,6 +41,14 @@ class LatticeTest {
       pairs.add(one.applyAsDouble(slice), other.applyAsDouble(slice));
     }
     return Math.abs(pairs.pearsonsCorrelationCoefficient());
+  }
+
+  @Test
+  void everybodyHasTheSameLattice() {
+    Lattice one = Lattice.of(64);
+    assertThat(Lattice.of(64)).isSameAs(one);
+    assertThat(Lattice.of(65).slices()).isEqualTo(65);
+    assertThat(one.vigours(0.3)).isSameAs(Lattice.of(64).vigours(0.3));
   }
 
   /** 0.042 is what the design states for 64 slices; the others are bounds that were tried. */

@@ -75,7 +75,7 @@ class StreamsTest {
     streams.grade(thick, EACH_AS_ITS_GRADE);
     double all = streams.sum(0);
     double ready = streams.ready(0, 1);
-    streams.sell(0, 1, thick, new double[] {0, 0, 1, 0}, 0.25);
+    streams.sell(0, 1, thick, new double[] {1, 1, 0.75, 1}, 0.25);
     assertThat(streams.ready(0, 1)).isEqualTo(0.75 * ready);
     assertThat(streams.sum(0)).isEqualTo(all - 0.25 * ready, within(1e-12));
     assertThat(streams.count(0)).isEqualTo(streams.sum(0), within(1e-12));
