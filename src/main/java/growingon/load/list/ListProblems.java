@@ -4,6 +4,7 @@ import growingon.load.cell.Findings;
 import growingon.load.file.AnswersGiven;
 import growingon.load.own.heading.HeadingRead;
 import growingon.load.own.heading.WhoseList;
+import growingon.load.own.lot.OwnLot;
 import growingon.load.own.row.ListRead;
 import growingon.load.own.row.SheetAccount;
 import growingon.load.own.row.StatedTotal;
@@ -14,11 +15,14 @@ import java.util.List;
 
 /** What is to be said of a list that was read, and what stops a plan. */
 final class ListProblems {
-  private static final int FEW = 3;
-
   private ListProblems() {}
 
-  static void tell(ListRead read, List<Answer> answers, Findings findings) {
+  /**
+   * Says it.
+   *
+   * @param open rows that are left out, as nobody has said their number yet
+   */
+  static void tell(ListRead read, List<OwnLot> open, List<Answer> answers, Findings findings) {
     Where where = Where.file(read.file());
     if (read.accounts().stream().noneMatch(each -> each.read().equals("yes"))) {
       findings.add(
@@ -32,7 +36,7 @@ final class ListProblems {
                           where, read.accounts().stream().map(SheetAccount::sheet).toList())));
       return;
     }
-    checkRows(read, where, findings);
+    checkRows(read, open, where, findings);
     for (HeadingRead head : read.headings()) {
       Where cell = new Where(read.file(), sheet(read, head.sheet()), head.row(), head.heading());
       if (head.ours().equals("?")) {
@@ -85,26 +89,21 @@ final class ListProblems {
   }
 
   /** A plan of a list of which a tenth cannot be read would be another nursery's. */
-  private static void checkRows(ListRead read, Where where, Findings findings) {
+  private static void checkRows(ListRead read, List<OwnLot> open, Where where, Findings findings) {
     boolean offers = read.kind().isOffers();
     int all = read.lots().size() + read.asked().size();
     if (offers && !read.hasPrices()) {
       findings.add(ListAdvice.noPrice(where));
     } else if (read.lacksNumber()) {
       findings.add(ListAdvice.noNumber(where, read.maybeNumbers()));
-    } else if (offers && read.asked().size() == all && read.asksOfColumns() && all > 0) {
-      findings.add(ListAdvice.someAsked(where, read.asked().size(), read.leftOut()));
+    } else if (offers && open.size() == all && read.asksOfColumns() && all > 0) {
+      findings.add(ListAdvice.someAsked(where, open.size(), read.leftOut(open)));
     } else if (all == 0) {
       findings.add(ListAdvice.noLots(where));
-    } else if (tooMany(read.asked().size(), all)) {
-      findings.add(ListAdvice.manyAsked(where, read.asked().size(), all, read.leftOut()));
-    } else if (read.asked().size() > 0) {
-      findings.add(ListAdvice.someAsked(where, read.asked().size(), read.leftOut()));
+    } else if (read.isMisread(open)) {
+      findings.add(ListAdvice.manyAsked(where, open.size(), all, read.leftOut(open)));
+    } else if (!open.isEmpty()) {
+      findings.add(ListAdvice.someAsked(where, open.size(), read.leftOut(open)));
     }
-  }
-
-  /** More than a tenth; in a short list a few odd rows are no sign that it was misread. */
-  private static boolean tooMany(int asked, int all) {
-    return asked * 10 > all && (asked > FEW || asked * 2 > all);
   }
 }

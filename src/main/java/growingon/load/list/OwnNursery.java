@@ -84,7 +84,8 @@ public final class OwnNursery {
 
   /**
    * The same of lists of which nobody has said anything yet. Where all that is wrong is that no
-   * column is surely the number of plants it is there all the same, so that this can be asked.
+   * column is surely the number of plants, or that many rows have none, it is there all the same,
+   * so that this can be asked.
    */
   public static Optional<OwnNursery> begin(
       OwnLists files, String name, YearMonth firstMonth, Findings findings) {
@@ -92,7 +93,12 @@ public final class OwnNursery {
         .filter(
             own ->
                 findings.problems().stream().filter(Problem::isError).count()
-                    == own.lists.stream().filter(ListRead::lacksNumber).count());
+                    == own.lists.stream().filter(OwnNursery::asksFirst).count());
+  }
+
+  /** Whether a list must be answered before there is a plan. */
+  private static boolean asksFirst(ListRead list) {
+    return list.lacksNumber() || !list.kind().isOffers() && list.isMisread(list.asked());
   }
 
   private static Optional<OwnNursery> readAll(
@@ -133,8 +139,13 @@ public final class OwnNursery {
 
   private void add(ListRead asNamed) {
     ListRead read = asNamed.named(this::unlikeOthers);
-    ListProblems.tell(read, said.answers(), findings);
+    ListProblems.tell(read, open(read), said.answers(), findings);
     addRead(read);
+  }
+
+  /** Its rows that are left out, as nobody has said yet what they must say. */
+  private List<OwnLot> open(ListRead read) {
+    return read.asked().stream().filter(lot -> !read.isAnswered(placed(lot, read).lot())).toList();
   }
 
   private void addRead(ListRead read) {

@@ -57,6 +57,9 @@ final class OwnSentences {
   List<String> all() {
     List<String> lines = new ArrayList<>();
     lists.stream().filter(ListRead::lacksNumber).forEach(list -> lines.add(whichIsTheNumber(list)));
+    lists.stream()
+        .filter(list -> !list.lacksNumber() && list.isMisread(open(list)))
+        .forEach(list -> lines.add(manyAreNone(list)));
     if (!lines.isEmpty()) {
       return lines;
     }
@@ -83,6 +86,25 @@ final class OwnSentences {
     List<String> maybe = list.maybeNumbers();
     return "Do this first: which heading of %s is the number of plants%s? say so in own words; without it there is no plan."
         .formatted(list.file(), maybe.isEmpty() ? "" : ", " + String.join(" or ", maybe));
+  }
+
+  private String manyAreNone(ListRead list) {
+    List<OwnLot> open = open(list);
+    List<String> rows = list.leftOut(open);
+    return "Do this first: %d of %d rows of %s say no number of plants (%s%s): say in own words which heading does, or type theirs into to fill; without them there is no plan."
+        .formatted(
+            open.size(),
+            list.lots().size() + list.asked().size(),
+            list.file(),
+            String.join(", ", rows.subList(0, Math.min(NAMED, rows.size()))),
+            rows.size() > NAMED ? " and %d more".formatted(rows.size() - NAMED) : "");
+  }
+
+  /** Rows of a list that are left out, as what they must say is still asked. */
+  private List<OwnLot> open(ListRead list) {
+    return list.asked().stream()
+        .filter(lot -> fills.stream().anyMatch(fill -> fill.row().equals(lot.lot())))
+        .toList();
   }
 
   /** How much of the plan is not the grower's. */
@@ -184,7 +206,7 @@ final class OwnSentences {
 
   /** Rows that are no lots till they are answered are named before all else. */
   private Optional<String> leftOut() {
-    List<String> rows = lists.stream().flatMap(list -> list.leftOut().stream()).toList();
+    List<String> rows = lists.stream().flatMap(list -> list.leftOut(open(list)).stream()).toList();
     if (rows.isEmpty()) {
       return Optional.empty();
     }

@@ -24,6 +24,9 @@ final class ByCells {
   /** The one letter that is a heading of numbers. */
   private static final String LETTER = "n";
 
+  private static final Set<String> POTS =
+      Set.of("pots", "topfe", "toepfe", "potten", "vasi", "macetas", "godets");
+
   private static final Set<String> COUNTS =
       Set.of("quantity", "opening", "available", "reserved", "sold", "lost", "packs", "per pack");
 
@@ -86,6 +89,26 @@ final class ByCells {
     return List.copyOf(all);
   }
 
+  /** Pots and roots; T1, T2 … alone are tunnels or tables. */
+  boolean sayPots(int column) {
+    return cells.all(column, CellKinds::holdsAPot)
+        && !cells.all(column, cell -> cell.text().strip().matches("T\\s?[0-9]{1,2}"));
+  }
+
+  /** How many pots there are, where another column says which: a heading in the plural alone. */
+  boolean arePotsCounted(HeadingRead read) {
+    return read.is("pot")
+        && read.how() != How.YOURS
+        && POTS.contains(Keys.of(read.heading()))
+        && !has("quantity")
+        && cells.all(read.column(), CellKinds::isCount)
+        && reads.stream()
+            .anyMatch(
+                each ->
+                    each.column() != read.column()
+                        && cells.most(each.column(), CellKinds::holdsAPot));
+  }
+
   /** C15 may be a bay; 35L airpot beside it is none. */
   boolean arePots(int column) {
     return cells.all(column, CellKinds::holdsAPot)
@@ -144,7 +167,7 @@ final class ByCells {
     if (choices.equals(Set.of("supplier", "arrived"))) {
       boolean months =
           cells.all(column, MonthText::isMonth)
-              || list.isOffers() && cells.all(column, OfferMonth::isOne);
+              || list.isOffers() && cells.most(column, OfferMonth::isOne);
       return Optional.of(months ? "arrived" : "supplier");
     }
     if (choices.equals(Set.of("quantity", "species"))) {
@@ -157,6 +180,9 @@ final class ByCells {
     }
     if (choices.equals(Set.of("species", "form")) && has("genus")) {
       return Optional.of("species");
+    }
+    if (choices.equals(Set.of("arrived"))) {
+      return cells.all(column, MonthText::isMonth) ? Optional.of("arrived") : Optional.empty();
     }
     if (choices.equals(Set.of("arrived", "note"))) {
       return cells.all(column, cell -> isMonth(read, cell))

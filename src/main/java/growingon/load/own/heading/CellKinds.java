@@ -8,6 +8,7 @@ import growingon.load.own.text.CountText;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.MoneyText;
 import growingon.load.own.text.MonthText;
+import growingon.load.own.text.Shapes;
 
 /** What the cells of a column can be that tells what an open heading is. */
 final class CellKinds {

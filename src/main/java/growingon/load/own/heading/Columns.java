@@ -6,13 +6,16 @@ import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Meaning;
+import growingon.load.own.text.OfferMonth;
+import growingon.load.own.text.Shapes;
+import growingon.load.own.text.TaxWords;
 import growingon.load.own.text.Units;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * What the columns of a list are: by the grower's own words, by the headings, and where a heading
@@ -27,6 +30,7 @@ public final class Columns {
   private final List<HeadingRead> reads = new ArrayList<>();
   private final List<Integer> ranks = new ArrayList<>();
   private final ByCells byCells;
+  private final NumberColumns numbers;
   private final Set<Integer> notUnderstood = new HashSet<>();
 
   private Columns(String sheet, int row, List<SheetRow> body, OwnWords own) {
@@ -36,6 +40,7 @@ public final class Columns {
     this.cells = new ColumnCells(body);
     this.own = own;
     this.byCells = new ByCells(reads, ranks, notUnderstood, cells, own.list());
+    this.numbers = new NumberColumns(reads, ranks, notUnderstood, body, own);
   }
 
   /**
@@ -80,8 +85,9 @@ public final class Columns {
     columns.settleOpen();
     columns.settleNames();
     columns.settleUnheaded();
+    columns.numbers.newestCount();
     columns.settleRanks();
-    columns.settleNumber();
+    columns.numbers.settleNumber();
     return List.copyOf(VatRates.settled(Sorts.settled(columns.reads, body), columns.cells, own));
   }
 
@@ -99,7 +105,8 @@ public final class Columns {
     } else if (found.isPresent()) {
       meaning = found.get().meaning();
       how = how(found.get(), !filled.isEmpty());
-    } else if (HeadingRow.isSize(heading)) {
+    } else if (HeadingRow.isSize(heading)
+        && (own.list().isOffers() || !cells.most(column, CellKinds::isMoney))) {
       meaning = Meaning.of(SIZE_HEADING, "");
       how = How.CERTAIN;
     } else {
@@ -157,7 +164,8 @@ public final class Columns {
   private static final Set<String> MONTHS =
       Set.of("counted", "root work", "training since", "not before");
 
-  private static final String A_PLANT_A_ROW = "a plant a row";
+  /** A second count, which holds where the number of plants is empty. */
+  public static final String NUMBER_ELSE = "second count";
 
   public static final int PLANT_A_ROW_COLUMN = 1_000_000;
 
@@ -172,7 +180,7 @@ public final class Columns {
     for (int i = 0; i < reads.size(); i++) {
       HeadingRead read = reads.get(i);
       if (read.how() == How.OPEN && notUnderstood.contains(read.column())) {
-        if (cells.all(read.column(), CellKinds::holdsAPot)) {
+        if (byCells.sayPots(read.column())) {
           reads.set(i, read.as("size", "", How.LIKELY, "its cells are pots and roots"));
         } else if (PriceBreaks.isStep(read)) {
           reads.set(i, read.as("note", "", How.LIKELY, "a price by number"));
@@ -186,8 +194,16 @@ public final class Columns {
         } else {
           reads.set(i, read.offering(byCells.withOffered(read)));
         }
+      } else if (read.is("quantity")
+          && read.how() != How.YOURS
+          && own.list().isOffers()
+          && !cells.most(read.column(), CellKinds::isCount)
+          && cells.most(read.column(), OfferMonth::isOne)) {
+        choose(i, "arrived");
       } else if (read.is("quantity") && cells.most(read.column(), CellKinds::isMonthAlone)) {
         choose(i, CountedWords.saysLast(read.heading()) ? "counted" : "arrived");
+      } else if (byCells.arePotsCounted(read)) {
+        choose(i, "quantity");
       } else if (read.is("place") && !has("pot") && byCells.arePots(read.column())) {
         choose(i, "pot");
       } else if (read.is("place detail") && byCells.isNumbering(read)) {
@@ -220,8 +236,41 @@ public final class Columns {
         choose(i, has("unit cost") ? "selling price" : "unit cost");
       }
     }
+    netAndGross();
     if (own.list().isOffers() && !has("unit cost")) {
       firstOf(OTHER_PRICE).ifPresent(this::takeOnlyPrice);
+    }
+  }
+
+  /** Two columns of one price, without and with VAT, are what is asked. */
+  private void netAndGross() {
+    List<Integer> open = new ArrayList<>();
+    for (int i = 0; i < reads.size(); i++) {
+      HeadingRead read = reads.get(i);
+      if (read.how() == How.OPEN && read.choices().contains("selling price")) {
+        open.add(i);
+      }
+    }
+    boolean both =
+        Stream.of(Units.MONEY, Units.GROSS)
+            .allMatch(
+                unit ->
+                    open.stream()
+                        .anyMatch(
+                            i ->
+                                TaxWords.of(reads.get(i).heading())
+                                    .filter(unit::equals)
+                                    .isPresent()));
+    if (both && !has("selling price") && !own.list().isOffers()) {
+      for (int i : open) {
+        TaxWords.of(reads.get(i).heading())
+            .ifPresent(
+                unit -> {
+                  HeadingRead read = reads.get(i);
+                  reads.set(
+                      i, read.as("selling price", unit, How.BY_ITS_CELLS, "without and with VAT"));
+                });
+      }
     }
   }
 
@@ -315,58 +364,16 @@ public final class Columns {
         for (int j = 0; j < reads.size(); j++) {
           boolean same = reads.get(j).is(read.ours()) && j != i;
           if (same && rank < effectiveRank(j)) {
-            giveWay(j, name);
+            if (numbers.fillsGaps(j, i)) {
+              reads.set(
+                  j, reads.get(j).as(NUMBER_ELSE, "", How.LIKELY, "where " + name + " is empty"));
+            } else {
+              giveWay(j, name);
+            }
           }
         }
       }
     }
-  }
-
-  /** Where nothing counts and every row has a code or price of its own, a row is one plant. */
-  private void settleNumber() {
-    boolean counted = has("quantity") || has(SIZE_HEADING) || has("packs");
-    Optional<Integer> tags =
-        firstOf("lot")
-            .or(() -> firstOf("selling price"))
-            .or(() -> firstOf("unit cost"))
-            .or(() -> firstOf("row cost"))
-            .or(this::numbering);
-    boolean all = tags.isPresent() && reads.get(tags.get()).rows() >= body.size() * 9 / 10;
-    boolean mayCount =
-        reads.stream()
-            .anyMatch(
-                read ->
-                    read.is(Meaning.OPEN)
-                        && (read.choices().isEmpty() || read.choices().contains("quantity"))
-                        && cells.most(read.column(), CellKinds::isCount));
-    boolean refused =
-        own.find(OwnWords.HEADING, A_PLANT_A_ROW).filter(Meaning.NOT_READ::equals).isPresent();
-    if (!own.list().isOffers() && !counted && all && !mayCount && !refused) {
-      HeadingRead read = reads.get(tags.get());
-      reads.add(
-          new HeadingRead(
-              sheet,
-              row,
-              PLANT_A_ROW_COLUMN,
-              A_PLANT_A_ROW,
-              PLANT_A_ROW,
-              "",
-              How.LIKELY,
-              List.of(),
-              body.size(),
-              read.example(),
-              "no column is the number, so a row is a plant"));
-      ranks.add(1);
-      reads.replaceAll(HeadingRead::ofOnePlant);
-    }
-  }
-
-  /** A column that numbers the rows tags them. */
-  private Optional<Integer> numbering() {
-    return IntStream.range(0, reads.size())
-        .filter(i -> reads.get(i).isNumbering())
-        .boxed()
-        .findFirst();
   }
 
   private int effectiveRank(int index) {

@@ -1,6 +1,7 @@
 package growingon.load.own.heading;
 
 import growingon.load.own.text.Meaning;
+import growingon.load.own.text.TaxWords;
 import growingon.load.own.text.Units;
 import java.util.ArrayList;
 import java.util.List;
@@ -111,9 +112,11 @@ public record HeadingRead(
     return unit.equals(Units.GROSS) && statedVat().isEmpty();
   }
 
-  /** The rate of VAT, percent, that its heading states for money that is with it. */
+  /** The rate of VAT, percent, that its heading or a title states for money that is with it. */
   public Optional<Double> statedVat() {
-    return unit.equals(Units.GROSS) ? TaxWords.rate(heading) : Optional.empty();
+    return unit.equals(Units.GROSS)
+        ? TaxWords.rate(heading).or(() -> TaxWords.rate(why))
+        : Optional.empty();
   }
 
   HeadingRead as(String other, String itsUnit, How itsHow, String said) {

@@ -4,10 +4,12 @@ import growingon.load.own.plant.PlantNames;
 import growingon.load.own.sheet.Sheet;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
+import growingon.load.own.size.RangeColumns;
 import growingon.load.own.size.SizeGrammar;
 import growingon.load.own.size.SizeParts;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Remembered;
+import growingon.load.own.text.TaxWords;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -70,6 +72,7 @@ public record HeadingRow(
       best = better(best, underSizes(sheet, i, own));
     }
     return Optional.ofNullable(best)
+        .or(() -> FewWords.find(sheet, own))
         .map(found -> firstList(sheet, found, own))
         .map(found -> found.hasName(own) ? found : found.withColumnOfPlants(sheet))
         .filter(found -> isHeading(sheet, found, own));
@@ -115,7 +118,7 @@ public record HeadingRow(
     return scored(index, index, texts, own);
   }
 
-  private static SortedMap<Integer, String> textsOf(SheetRow row) {
+  static SortedMap<Integer, String> textsOf(SheetRow row) {
     SortedMap<Integer, String> texts = new TreeMap<>();
     row.cells().forEach((column, cell) -> texts.put(column, cell.text()));
     return texts;
@@ -126,7 +129,10 @@ public record HeadingRow(
     if (texts.size() < 2 || texts.size() > LONGEST_ROW) {
       return Optional.empty();
     }
-    int score = (int) texts.values().stream().filter(text -> isKnown(text, own)).count();
+    RangeColumns ranges = RangeColumns.of(texts);
+    int score =
+        ranges.ends().size()
+            + (int) ranges.texts().values().stream().filter(text -> isKnown(text, own)).count();
     boolean most = score * 2 >= Math.min(texts.size(), WIDE) || score >= 3;
     return score >= 2 && most
         ? Optional.of(new HeadingRow(first, last, texts, score))
@@ -218,6 +224,9 @@ public record HeadingRow(
 
   private static String joined(String upper, String lower, OwnWords own) {
     String both = (upper + " " + lower).strip();
+    if (RangeColumns.isEnd(lower) && isKnown(upper, own)) {
+      return both;
+    }
     if (TaxWords.of(upper).isPresent() && isKnown(lower, own)) {
       return isKnown(both, own) ? both : (lower + " " + TaxWords.said(upper)).strip();
     }
@@ -336,6 +345,11 @@ public record HeadingRow(
         + NO_HEADING;
   }
 
+  /** The same with other columns. */
+  public HeadingRow ofColumns(SortedMap<Integer, String> columns) {
+    return new HeadingRow(firstIndex, lastIndex, columns, score, sizes);
+  }
+
   /** With the column that has no heading and whose cells are plants, if there is one. */
   private HeadingRow withColumnOfPlants(Sheet sheet) {
     SortedMap<Integer, String> all = new TreeMap<>(texts);
@@ -351,10 +365,16 @@ public record HeadingRow(
 
   /** A plant's name and one more; where no heading is the name, a column of plants. */
   private static boolean isHeading(Sheet sheet, HeadingRow row, OwnWords own) {
-    return row.hasName(own) || hasColumnOfPlants(sheet, row);
+    return row.hasName(own) && (FewWords.mayCount(row, own) || hasAPlant(sheet, row))
+        || hasColumnOfPlants(sheet, row);
   }
 
-  private static boolean hasColumnOfPlants(Sheet sheet, HeadingRow row) {
+  private static boolean hasAPlant(Sheet sheet, HeadingRow row) {
+    return row.texts.keySet().stream()
+        .anyMatch(column -> row.hasPlants(sheet, column, sheet.rows().size()));
+  }
+
+  static boolean hasColumnOfPlants(Sheet sheet, HeadingRow row) {
     return row.texts.keySet().stream().anyMatch(column -> plants(sheet, row.lastIndex, column) > 0);
   }
 

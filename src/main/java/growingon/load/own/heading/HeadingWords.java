@@ -5,6 +5,7 @@ import growingon.load.own.text.Meaning;
 import growingon.load.own.text.MonthText;
 import growingon.load.own.text.Remembered;
 import growingon.load.own.text.Resources;
+import growingon.load.own.text.TaxWords;
 import growingon.load.own.text.Units;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -40,6 +41,10 @@ public final class HeadingWords {
       Pattern.compile(
           " (?:(?:wk|week|kw) ?[0-9]{1,2}(?: '?(?:20)?[0-9]{2})?"
               + "|(?:(?:0?[1-9]|[12][0-9]|3[01]) )?(?:0?[1-9]|1[0-2]) (?:20)?[0-9]{2})$");
+
+  /** Boek 28-11; a price of 1-9 is one by number. */
+  private static final Pattern DAY_AND_MONTH = Pattern.compile(" [0-3]?[0-9] (?:0?[1-9]|1[0-2])$");
+
   private static final Set<String> PRICES = Set.of("unit cost", "selling price");
   private static final Pattern A_HUNDRED =
       Pattern.compile(
@@ -49,8 +54,6 @@ public final class HeadingWords {
       Pattern.compile("(?i)\\s*[,(]?\\s*(?:@|at|à|a|bei|in|op|um)?\\s*1(?:[.,]0+)?\\s*m\\b.*$");
   private static final Pattern FIGURE = Pattern.compile("[0-9][0-9.,:/ -]*");
   private static final Pattern NUMERO = Pattern.compile("(?i)\\bn(?:o\\.?)?[°º]\\s*");
-  private static final Pattern MARK_OF_LENGTH =
-      Pattern.compile("([^\"”″'’′]*\\p{L}\\s*)[(\\[]?(\"|”|″|'|’|′)[)\\]]?(\\s*(?:[(\\[].*)?)");
   private static final Pattern INNER_POINT = Pattern.compile("(?<=\\p{L})\\.(?=\\p{L})");
 
   /** Several headings of sizes in one: Pot / height, Container & caliper. */
@@ -146,7 +149,7 @@ public final class HeadingWords {
     if (heading.length() > LONGEST || heading.isBlank() || FIGURE.matcher(heading).matches()) {
       return Optional.empty();
     }
-    String bare = Keys.withoutFootnotes(marksInWords(heading));
+    String bare = Keys.withoutFootnotes(Units.inWords(heading));
     return certain(bare)
         .or(() -> taxed(bare))
         .or(() -> certain(REMARK.matcher(bare).replaceAll(" ")))
@@ -161,14 +164,6 @@ public final class HeadingWords {
                     .or(() -> joined(bare))
                     .or(() -> shortened(bare))
                     .map(meaning -> new Found(meaning, true)));
-  }
-
-  /** Girth " is in inches, Ht (') in feet; "Girth" is in quotes. */
-  private static String marksInWords(String heading) {
-    Matcher mark = MARK_OF_LENGTH.matcher(heading);
-    return mark.matches()
-        ? mark.group(1) + (mark.group(2).matches("['’′]") ? " ft " : " in ") + mark.group(3)
-        : heading;
   }
 
   private Optional<Meaning> certain(String heading) {
@@ -370,7 +365,11 @@ public final class HeadingWords {
             withoutMonth(key))
         .filter(each -> !each.equals(key))
         .flatMap(each -> asWritten(each).stream())
-        .findFirst();
+        .findFirst()
+        .or(
+            () ->
+                asWritten(DAY_AND_MONTH.matcher(key).replaceFirst(""))
+                    .filter(meaning -> !isPrice(meaning)));
   }
 
   /** Without a month, with its year or not, or a week behind it: Stock Nov 26, Qty 11/2026. */

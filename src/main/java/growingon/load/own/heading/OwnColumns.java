@@ -20,7 +20,7 @@ final class OwnColumns {
       all.put(name, "");
     }
     for (String name :
-        "quantity;kept;reserved;sold;lost;per pack;packs;least;multiple;number of firsts;number of seconds"
+        "quantity;second count;kept;reserved;sold;lost;per pack;packs;least;multiple;number of firsts;number of seconds"
             .split(";")) {
       all.put(name, "count");
     }

@@ -2,6 +2,7 @@ package growingon.load.own.heading;
 
 import growingon.load.own.heading.HeadingRead.How;
 import growingon.load.own.text.Meaning;
+import growingon.load.own.text.TaxWords;
 import growingon.load.own.text.Units;
 import java.util.List;
 import java.util.Optional;
@@ -25,18 +26,22 @@ public final class TitledPrices {
   /**
    * The same columns: a price alone is what is asked, and prices are with VAT if a title says so.
    */
-  public static List<HeadingRead> settled(List<HeadingRead> reads, Optional<String> vat) {
-    return vat.isEmpty() ? reads : reads.stream().map(read -> settled(read, vat.get())).toList();
+  public static List<HeadingRead> settled(List<HeadingRead> reads, Optional<String> title) {
+    Optional<String> vat = title.flatMap(TitledPrices::vatOf);
+    return vat.isEmpty()
+        ? reads
+        : reads.stream().map(read -> settled(read, vat.get(), SAID + ": " + title.get())).toList();
   }
 
-  private static HeadingRead settled(HeadingRead read, String vat) {
+  private static HeadingRead settled(HeadingRead read, String vat, String said) {
     boolean open = read.is(Meaning.OPEN) && Set.copyOf(read.choices()).equals(EITHER);
     boolean silent = TaxWords.of(read.heading()).isEmpty();
     if (open) {
-      return read.as("selling price", silent ? vat : read.unit(), How.LIKELY, SAID);
+      return read.as("selling price", silent ? vat : read.unit(), How.LIKELY, said);
     }
-    return read.is("selling price") && silent && vat.equals(Units.GROSS)
-        ? read.as(read.ours(), Units.GROSS, read.how(), SAID)
+    boolean grossByItself = read.unit().equals(Units.GROSS);
+    return read.is("selling price") && silent && (vat.equals(Units.GROSS) || grossByItself)
+        ? read.as(read.ours(), vat, read.how(), said)
         : read;
   }
 }

@@ -50,6 +50,10 @@ public final class Draft {
   public String origin = "";
   public String calledAs = "";
   public double perUnit = 1;
+
+  /** What a title above says is counted or priced, as price per 100; empty if none does. */
+  public String terms = "";
+
   public String sizeText = "";
   public OptionalInt least = OptionalInt.empty();
   public OptionalInt multiple = OptionalInt.empty();

@@ -39,6 +39,7 @@ public final class PlantNames {
   private final Map<String, List<String>> byGenus = new TreeMap<>();
   private final Map<String, String> genusWords = new HashMap<>();
   private final Epithets epithets;
+
   private int longest = 1;
 
   private PlantNames() {
@@ -90,12 +91,12 @@ public final class PlantNames {
   /** The first word of a title; where it is the plural of a genus, that genus. */
   public String genusIn(String title) {
     String first = genusOf(Keys.of(title));
-    return withAndWithoutPlural(first).stream()
+    return Keys.withAndWithoutPlural(first).stream()
         .filter(this::isGenus)
         .findFirst()
         .or(
             () ->
-                withAndWithoutPlural(first).stream()
+                Keys.withAndWithoutPlural(first).stream()
                     .flatMap(word -> genusOfWord(word).stream())
                     .findFirst())
         .orElse(first);
@@ -127,6 +128,9 @@ public final class PlantNames {
   }
 
   private PlantMatch looked(String name, String genus) {
+    if (OtherPlants.isOne(name)) {
+      return PlantMatch.unknown();
+    }
     PlantMatch match = byName(name, genus);
     return CultivarNames.shipped()
         .at(name)
@@ -240,7 +244,7 @@ public final class PlantNames {
   }
 
   private Optional<PlantMatch> exact(String key, String genus) {
-    for (String each : withAndWithoutPlural(key)) {
+    for (String each : Keys.withAndWithoutPlural(key)) {
       String taxon = taxa.get(each);
       if (taxon != null && !isGenusOfSeveral(each, taxon)) {
         return Optional.of(
@@ -291,7 +295,7 @@ public final class PlantNames {
     String first = words.get(0);
     String last = words.get(words.size() - 1);
     return Stream.of(last, first)
-        .flatMap(word -> withAndWithoutPlural(word).stream())
+        .flatMap(word -> Keys.withAndWithoutPlural(word).stream())
         .flatMap(word -> genusOfWord(word).or(() -> genusOfCompound(last)).stream())
         .findFirst()
         .map(PlantMatch::ofGenus);
@@ -349,20 +353,6 @@ public final class PlantNames {
 
   private static boolean hasPoint(String word, String typed) {
     return (" " + typed.toLowerCase(java.util.Locale.ROOT) + " ").contains(" " + word + ". ");
-  }
-
-  private static List<String> withAndWithoutPlural(String key) {
-    List<String> all = new ArrayList<>(List.of(key));
-    if (key.endsWith("ies") && key.length() > 5) {
-      all.add(key.substring(0, key.length() - 3) + "y");
-    }
-    if (key.endsWith("es") && key.length() > 4) {
-      all.add(key.substring(0, key.length() - 2));
-    }
-    if (key.endsWith("s") && key.length() > 3) {
-      all.add(key.substring(0, key.length() - 1));
-    }
-    return all;
   }
 
   /** C bet, F sylv, Quercus rob: whole words before beginnings, where one taxon fits. */

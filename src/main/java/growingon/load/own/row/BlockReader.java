@@ -131,6 +131,10 @@ final class BlockReader {
       return RowKind.GROUP;
     }
     if (isNote(row)) {
+      group.takeTerms(only);
+      return RowKind.NOTE;
+    }
+    if (RowWords.isNothing(text(row, "species")) && !hasAny(row, "quantity", "packs")) {
       return RowKind.NOTE;
     }
     if (isBelowTotal(row)) {

@@ -13,12 +13,17 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.regex.Pattern;
 
 /**
  * Titles between the rows of a list: what each says of the rows below it, till the next of its
  * kind.
  */
 final class GroupTitles {
+  /** Price per 100, bundles of 25. */
+  private static final Pattern TERMS =
+      Pattern.compile("(?i)\\b(?:per|je|pro|par|por|of|à|of|von|de)\\s+[0-9]{1,4}\\b");
+
   private final RowReader reader;
   private final Set<String> placeNames = new HashSet<>();
   private final Map<Integer, String> notUsed = new TreeMap<>();
@@ -26,6 +31,7 @@ final class GroupTitles {
   private Optional<PlantMatch> species = Optional.empty();
   private String place;
   private String size = "";
+  private String terms = "";
   private Optional<YearMonth> month;
   private boolean notStock;
 
@@ -44,6 +50,7 @@ final class GroupTitles {
     String text =
         String.join(" ", row.cells().values().stream().map(SheetCell::text).toList()).strip();
     notStock = RowWords.isNotStock(text);
+    terms = TERMS.matcher(text).find() ? text : "";
     PlantMatch match = PlantNames.shipped().find(text, "");
     String key = PlantNames.shipped().genusIn(bare(text));
     if (notStock) {
@@ -74,6 +81,11 @@ final class GroupTitles {
     }
   }
 
+  /** A longer title may say how what stands below it is counted and priced. */
+  void takeTerms(String text) {
+    terms = TERMS.matcher(text).find() ? text : terms;
+  }
+
   private static String bare(String title) {
     return title
         .replaceAll("\\([^)]*\\)", " ")
@@ -83,7 +95,7 @@ final class GroupTitles {
 
   /** What they say of plant and size. */
   Group under() {
-    return new Group(genus, species, size);
+    return new Group(genus, species, size, terms);
   }
 
   /** The place that they say, empty if none. */

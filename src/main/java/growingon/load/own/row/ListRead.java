@@ -19,6 +19,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.function.BinaryOperator;
 import java.util.function.Predicate;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
@@ -60,6 +61,11 @@ public record ListRead(
 
   private static final Set<String> NUMBERS =
       Set.of("quantity", "size heading", "packs", "plant a row");
+
+  /** Of a short list a few odd rows are no sign that it was misread. */
+  private static final int FEW = 3;
+
+  private static final Pattern DIGIT = Pattern.compile("[0-9]");
 
   private static final Set<String> TRUNKS = Set.of("trunk mm", "girth cm");
 
@@ -192,9 +198,38 @@ public record ListRead(
         .toList();
   }
 
-  /** The rows left out till they are answered, each with what stands where the number should. */
-  public List<String> leftOut() {
-    return asked.stream().map(lot -> "row " + lot.row() + found(lot)).distinct().toList();
+  /** Rows left out till they are answered, each with what stands where the number should. */
+  public List<String> leftOut(List<OwnLot> rows) {
+    return rows.stream().map(lot -> "row " + lot.row() + found(lot)).distinct().toList();
+  }
+
+  /**
+   * Whether so much of it is not known that its plan would be another nursery's: what should be the
+   * number is none in a tenth of the rows, or half of them and more are left out.
+   *
+   * @param open rows that are left out
+   */
+  public boolean isMisread(List<OwnLot> open) {
+    int all = lots.size() + asked.size();
+    long odd = open.stream().filter(this::isOdd).count();
+    return open.size() * 2 > all || odd > FEW && odd * 10 > all;
+  }
+
+  /** Whether figures stand where its number should that are no number of anything. */
+  private boolean isOdd(OwnLot lot) {
+    return questionsOf(lot)
+        .anyMatch(
+            each ->
+                each.question().equals(CountText.HOW_MANY) && DIGIT.matcher(each.found()).find());
+  }
+
+  private Stream<Question> questionsOf(OwnLot lot) {
+    return questions.stream()
+        .filter(
+            each ->
+                each.row() == lot.row()
+                    && each.sheet().equals(lot.sheet())
+                    && List.of("quantity", "unit cost").contains(each.column()));
   }
 
   /** Whether a row that was left out says now all that it must. */
@@ -209,13 +244,8 @@ public record ListRead(
   }
 
   private String found(OwnLot lot) {
-    return questions.stream()
-        .filter(
-            each ->
-                each.row() == lot.row()
-                    && each.sheet().equals(lot.sheet())
-                    && List.of("quantity", "unit cost").contains(each.column())
-                    && !each.found().isEmpty())
+    return questionsOf(lot)
+        .filter(each -> !each.found().isEmpty())
         .findFirst()
         .map(each -> " \"" + each.found() + "\"")
         .orElse("");

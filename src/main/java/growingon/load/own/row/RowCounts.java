@@ -18,19 +18,52 @@ import growingon.load.own.text.Read;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** Reads how many plants a row is. */
 final class RowCounts {
+  private static final String A_PACK =
+      "(?:bdl|bd|bund|bunde|bundle|tray|flat|vpe|kiste|plaque|caisse|box|pack|bandeja|metre|meter|mètre|metro)s?";
+
+  /** Bd à 25, tray of 84; 84 to the tray, 4 per metre, 50-cell. */
   private static final Pattern PACK =
       Pattern.compile(
-          "(?i)(?:bdl|bd|bund|bundle|tray|vpe|kiste|plaque)s?\\.?\\s*(?:of|à|a|zu|de)?\\s*(\\d+)");
-  private static final String HOW_MANY = "how many plants are these?";
+          "(?i)\\b"
+              + A_PACK
+              + "\\b\\.?\\s*(?:of|à|a|zu|de|x|@)?\\s*(\\d{1,4})\\b"
+              + "|\\b(\\d{1,4})\\s*(?:-\\s*cells?\\b|(?:to|per|in|je|pro|par|por|/)\\s*(?:the|a|an|la|le|il|un|une)?\\s*"
+              + A_PACK
+              + "\\b)");
+
+  private static final Pattern FIGURE = Pattern.compile("(\\d{1,4})");
+
+  /** 84s, 104er: a tray of so many plants. */
+  private static final Pattern CELLS =
+      Pattern.compile("(?i)(\\d{2,4})(?:s|er|\\s*-?cells?|\\s*-?zellen)");
+
+  /** What a number and a price are for, as in per 10. */
+  private static final Pattern PER =
+      Pattern.compile(
+          "(?:per|je|pro|par|por|a|zu)? ?(?:10|20|25|50|100|1000|c|hundert|hundred|cent|cento)");
+
   private static final Pattern TIMES_ALONE =
       Pattern.compile("(?:^|(?<![0-9.,\\s])\\s+)[x×]\\s?([0-9]{1,4})(?:$|\\s)");
-  private static final Pattern TAGS = Pattern.compile("([0-9]{1,6})\\s*[-–]\\s*([0-9]{1,6})");
+
+  /** 31-33, S 110-113, F-10 bis F-13. */
+  private static final Pattern TAGS =
+      Pattern.compile(
+          "(?i)(\\p{L}{0,4}[ .-]{0,2})([0-9]{1,6})\\s*(?:[-–]|bis|to|à|au|t/m|tot|al?)\\s*(?:\\1)?([0-9]{1,6})");
+
+  /** 121 a+b: a tree a letter. */
+  private static final Pattern LETTERED =
+      Pattern.compile("(?i).*[0-9]\\s*\\p{L}(?:\\s*[+&,/]\\s*\\p{L})+");
+
+  private static final Set<Integer> BETWEEN = Set.of((int) '+', (int) '&', (int) ',', (int) '/');
+  private static final Set<String> PER_PACK = Set.of("per pack", "multiple");
 
   private final HeadedCells heads;
   private final OwnWords own;
@@ -60,13 +93,13 @@ final class RowCounts {
     }
     if (reads.isEmpty()) {
       draft.rowAsked = true;
-      draft.ask("quantity", "", HOW_MANY);
+      draft.ask("quantity", "", CountText.HOW_MANY);
       return;
     }
     Read<Integer> read = lowest(reads, texts, draft);
     if (read.isAsked() || own.refuses("quantity", read.nod())) {
       draft.rowAsked = true;
-      draft.ask("quantity", texts.get(0), read.isAsked() ? read.ask() : HOW_MANY);
+      draft.ask("quantity", texts.get(0), read.isAsked() ? read.ask() : CountText.HOW_MANY);
       return;
     }
     if (read.about()) {
@@ -102,14 +135,17 @@ final class RowCounts {
           if (list.isOffers() && RowTerms.isPlenty(cell.text())) {
             return;
           }
-          reads.add(CountText.isGone(cell.cell()) ? Read.of(0) : CountText.of(cell.cell()));
+          reads.add(CountText.isGone(cell.cell()) ? Read.of(0) : number(cell, row, draft));
           texts.add(cell.text());
           draft.quantityIsText |= cell.cell().isText();
         });
+    if (reads.isEmpty()) {
+      heads.each(row, Columns.NUMBER_ELSE, cell -> second(cell, reads, texts));
+    }
     Read<Integer> packed = packs(row, draft);
     if (packed.value().isPresent()) {
       reads.add(packed);
-      texts.add("packs");
+      texts.add("%s x %s".formatted(heads.first(row, "packs"), heads.first(row, "per pack")));
     }
     left(row, reads, texts);
     boolean named = !heads.first(row, "species").isEmpty();
@@ -121,6 +157,57 @@ final class RowCounts {
       reads.add(Read.of(plantsOfRow(row)));
       texts.add(heads.first(row, "lot"));
     }
+  }
+
+  /** A second count, where the first is empty. */
+  private static void second(
+      HeadedCells.Filled cell, List<Read<Integer>> reads, List<String> texts) {
+    Optional<Integer> number = CountText.of(cell.cell()).value();
+    if (number.isPresent()) {
+      String said =
+          "%s of %s is read, as nothing else counts".formatted(cell.text(), cell.head().heading());
+      reads.add(number.get() == 0 ? Read.of(0) : Read.likely(number.get(), said));
+      texts.add(cell.text());
+    }
+  }
+
+  /** A number of plants; of trays and bundles, if the row says how many are in one. */
+  private Read<Integer> number(HeadedCells.Filled cell, SheetRow row, Draft draft) {
+    Read<Integer> read = CountText.of(cell.cell());
+    OptionalInt packs = CountText.packs(cell.text());
+    double each = packs.isPresent() ? said(row, draft).orElse(0) : 0;
+    int plants = (int) Math.min(CountText.MOST, packs.orElse(0) * each);
+    return each == 0
+        ? read
+        : Read.likely(
+            plants, "%s of %s is read as %d".formatted(cell.text(), PotSize.plain(each), plants));
+  }
+
+  /** How many plants are in one tray, bundle or the like, as a cell or the title above says. */
+  private OptionalDouble said(SheetRow row, Draft draft) {
+    for (HeadingRead head : heads.all()) {
+      Pattern each = PER_PACK.contains(head.ours()) ? FIGURE : CELLS;
+      Matcher cells = each.matcher(row.text(head.column()).strip());
+      if (cells.matches()) {
+        return OptionalDouble.of(Double.parseDouble(cells.group(1)));
+      }
+    }
+    for (HeadingRead head : heads.all()) {
+      OptionalDouble pack =
+          head.is("quantity") ? OptionalDouble.empty() : pack(row.text(head.column()));
+      if (pack.isPresent()) {
+        return pack;
+      }
+    }
+    return pack(draft.terms);
+  }
+
+  private static OptionalDouble pack(String text) {
+    Matcher pack = PACK.matcher(text);
+    return pack.find()
+        ? OptionalDouble.of(
+            Double.parseDouble(pack.group(1) == null ? pack.group(2) : pack.group(1)))
+        : OptionalDouble.empty();
   }
 
   /**
@@ -149,8 +236,12 @@ final class RowCounts {
       }
     }
     Matcher tags = TAGS.matcher(heads.first(row, "lot"));
-    return tags.matches()
-        ? Math.max(1, Integer.parseInt(tags.group(2)) - Integer.parseInt(tags.group(1)) + 1)
+    if (tags.matches()) {
+      return Math.max(1, Integer.parseInt(tags.group(3)) - Integer.parseInt(tags.group(2)) + 1);
+    }
+    String tag = heads.first(row, "lot");
+    return LETTERED.matcher(tag).matches()
+        ? 1 + (int) tag.chars().filter(BETWEEN::contains).count()
         : 1;
   }
 
@@ -223,8 +314,9 @@ final class RowCounts {
         row,
         "reserved",
         cell -> {
-          if (!cell.text().strip().equals("0")) {
-            draft.note(cell.text() + " reserved");
+          Optional<Integer> held = CountText.of(cell.cell()).value();
+          if (held.isEmpty() || held.get() > 0) {
+            draft.note(held.map(Object::toString).orElse(cell.text()) + " reserved");
           }
         });
   }
@@ -232,6 +324,7 @@ final class RowCounts {
   /** Plants in one of the unit; 0 where the list does not say. */
   private double perUnit(String unit, SheetRow row, Draft draft) {
     if (unit.isEmpty()
+        || PER.matcher(unit).matches()
         || unit.matches(
             "ea|each|st|stk|stuck|stueck|pc|pcs|pz|ud|uds|no|plant|plants|piece|1|c|100|unit|u|stuks|pce")) {
       return 1;
@@ -242,16 +335,11 @@ final class RowCounts {
     if (unit.matches("doz|dozen|12|dz")) {
       return 12;
     }
-    Matcher inUnit = PACK.matcher(heads.first(row, "count unit"));
-    if (inUnit.find()) {
-      return Double.parseDouble(inUnit.group(1));
-    }
     OptionalInt packed = heads.count(row, list.isOffers() ? "multiple" : "per pack");
     if (packed.isPresent()) {
       return packed.getAsInt();
     }
-    Matcher said = PACK.matcher(heads.first(row, "note"));
-    return said.find() ? Double.parseDouble(said.group(1)) : 0;
+    return said(row, draft).orElse(0);
   }
 
   /** A number beside what was sold or lost may be the one before or after. */

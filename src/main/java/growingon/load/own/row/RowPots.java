@@ -28,8 +28,11 @@ record RowPots(ColumnFacts facts, OwnWords own) {
   private static final int NARROWEST_CM = 1;
   private static final int WIDEST_CM = 100;
 
-  /** M-14, M20: macetas of so many cm, as Spanish lists have them. Common practice, no source. */
-  private static final Pattern MACETA = Pattern.compile("M-?(\\d{1,2})");
+  /**
+   * M-14, M20: macetas, v. 45: vasi of so many cm, as Spanish and Italian lists have them. Common
+   * practice, no source.
+   */
+  private static final Pattern MACETA = Pattern.compile("(?:M-?|[Vv]\\.?\\s?)(\\d{1,3})");
 
   /** What stands so under a pot heading is the pot's top, not the plant. */
   private static final Pattern SIDES =

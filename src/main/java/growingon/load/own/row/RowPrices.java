@@ -9,6 +9,7 @@ import growingon.load.own.heading.PriceBreaks;
 import growingon.load.own.lot.Draft;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
+import growingon.load.own.size.PotSize;
 import growingon.load.own.size.SizeGrammar;
 import growingon.load.own.size.Span;
 import growingon.load.own.text.Keys;
@@ -25,9 +26,34 @@ import java.util.regex.Pattern;
 
 /** Reads what plants have cost and what they sell for. */
 public final class RowPrices {
-  private static final Set<String> HUNDREDS = Set.of("c", "100");
+  private static final Set<String> HUNDREDS =
+      Set.of("c", "100", "hundert", "hundred", "cent", "cento");
+
+  /** per 10, je 25. */
+  private static final Pattern MANY =
+      Pattern.compile("(?:(?:per|je|pro|par|por|a|zu) ?)?(10|20|25|50|100|1000)");
+
+  /** Sold by: what a unit is of the price that is asked, and not of what was paid. */
+  private static final Pattern SOLD_BY =
+      Pattern.compile(
+          "(?:.* )?(?:sold|sell|sells|verkauft?|vendu|venduto|vendido|verkocht)(?: .*)?");
+
   private static final Set<String> PACKS =
-      Set.of("pr", "pair", "pairs", "paar", "paire", "tray", "trays", "2", "doz", "dozen", "12");
+      Set.of(
+          "pr", "pair", "pairs", "paar", "paire", "tray", "trays", "2", "doz", "dozen", "12",
+          "metre", "meter", "m", "plaque", "caisse", "flat", "flats");
+  private static final Set<String> BUNDLES =
+      Set.of(
+          "bd", "bdl", "bund", "bunde", "bundle", "bundles", "botte", "bottes", "bos", "mazzo",
+          "haz");
+
+  /** Below it a price beside bundles is that of a plant. */
+  private static final double LEAST_OF_A_BUNDLE = 5;
+
+  private static final Pattern TITLED =
+      Pattern.compile(
+          "(?i)(?:price|preis|prix|prijs|prezz|precio)\\p{L}*\\s+(?:per|je|pro|par|por|al?|à)\\s+(10|25|50|100|1000)\\b");
+
   private static final Pattern EACH =
       Pattern.compile(
           "(?iu)\\b(?:each|ea|je|pro stück|chacune?|pièce|per stuk|cad(?:auno)?|cada un[oa])\\b");
@@ -58,12 +84,60 @@ public final class RowPrices {
     }
     breaks(row, draft);
     String unit = Keys.of(heads.first(row, "count unit"));
-    double priced = HUNDREDS.contains(unit) ? 100 : PACKS.contains(unit) ? draft.perUnit : 1;
+    if (draft.perUnit > 1 && mayBeOfBundle(unit, draft.unitCost)) {
+      draft.unitCost = ofBundle("unit cost", draft.unitCost, draft);
+    }
+    if (draft.perUnit > 1 && mayBeOfBundle(unit, draft.sellingPrice)) {
+      draft.sellingPrice = ofBundle("selling price", draft.sellingPrice, draft);
+    }
+    titled(draft);
+    double priced =
+        HUNDREDS.contains(unit) ? 100 : PACKS.contains(unit) ? draft.perUnit : many(unit);
     if (priced > 1) {
-      draft.unitCost = scaled(draft.unitCost, priced);
+      draft.unitCost = isOfSales() ? draft.unitCost : scaled(draft.unitCost, priced);
       draft.sellingPrice = scaled(draft.sellingPrice, priced);
       draft.breaks.replaceAll((from, price) -> price / priced);
     }
+  }
+
+  /** A title that prices what stands below it by the hundred, say. */
+  private void titled(Draft draft) {
+    Matcher titled = TITLED.matcher(draft.terms);
+    if (titled.find() && draft.sellingPrice.isPresent()) {
+      draft.sellingPrice = scaled(draft.sellingPrice, Double.parseDouble(titled.group(1)));
+      draft.nod(
+          "selling price",
+          draft.terms,
+          "the price is for %s, as the title says".formatted(titled.group(1)));
+    }
+  }
+
+  /** The price of a bundle may be that of a plant, if it is small. */
+  private static boolean mayBeOfBundle(String unit, OptionalDouble price) {
+    return BUNDLES.contains(unit) && price.orElse(0) >= LEAST_OF_A_BUNDLE;
+  }
+
+  private OptionalDouble ofBundle(String ours, OptionalDouble price, Draft draft) {
+    double each = price.getAsDouble() / draft.perUnit;
+    draft.ask(
+        ours,
+        PotSize.plain(price.getAsDouble()),
+        "",
+        "is that for a plant or for the bundle of %s? type the price of a plant"
+            .formatted(PotSize.plain(draft.perUnit)),
+        List.of(PotSize.plain(each), PotSize.plain(price.getAsDouble())));
+    return OptionalDouble.empty();
+  }
+
+  private static double many(String unit) {
+    Matcher many = MANY.matcher(unit);
+    return many.matches() ? Double.parseDouble(many.group(1)) : 1;
+  }
+
+  private boolean isOfSales() {
+    return heads.all().stream()
+        .anyMatch(
+            head -> head.is("count unit") && SOLD_BY.matcher(Keys.of(head.heading())).matches());
   }
 
   /** Prices that go by how many are bought; one that cannot be read is in the note. */

@@ -32,6 +32,11 @@ import org.apache.commons.lang3.StringUtils;
 /** Reads a row of a list that is a lot. */
 final class RowReader {
   private static final Pattern TWO_NAMES = Pattern.compile("\\p{L}{3,}\\s*/\\s*\\p{L}{3,}");
+
+  /** Osmanthus heterophyllus: it has a genus of its own, whatever a title above may say. */
+  private static final Pattern BINOMIAL =
+      Pattern.compile("\\p{Lu}\\p{Ll}{2,}\\s+(?:[x×]\\s*)?\\p{Ll}{3,}");
+
   private static final Pattern MARKED = Pattern.compile("([*#†‡•+~°]+)\\s*(\\p{L}.*)");
   private static final Set<String> REMARKS = Set.of("note", "quality word", "habit", "form");
   private static final Set<String> DOUBTS =
@@ -84,6 +89,7 @@ final class RowReader {
   Draft read(SheetRow row, String name, Group group) {
     Draft draft = new Draft(sheet, row.number());
     name(name, draft);
+    draft.terms = group.terms();
     plant(row, draft, group.genus(), group.species());
     sizes.read(row, draft);
     sizes.under(group.size(), draft);
@@ -106,6 +112,7 @@ final class RowReader {
   Draft readSized(SheetRow row, String name, Group group, HeadingRead head, SheetCell number) {
     Draft draft = new Draft(sheet, row.number());
     name(name, draft);
+    draft.terms = group.terms();
     plant(row, draft, group.genus(), group.species());
     SizeGrammar.readSize(head.heading(), draft.size);
     sizes.read(row, draft);
@@ -254,7 +261,8 @@ final class RowReader {
   private static String calledAs(Draft draft, String genusCell, String genus) {
     String called = PlantText.called(draft.ownName);
     boolean whole = draft.match.isMeantBy(called);
-    if (whole || genus.isEmpty() || (Keys.of(called) + " ").startsWith(genus + " ")) {
+    boolean itsOwn = !PlantNames.shipped().isGenus(genus) && BINOMIAL.matcher(called).lookingAt();
+    if (whole || genus.isEmpty() || itsOwn || (Keys.of(called) + " ").startsWith(genus + " ")) {
       return PlantText.withoutRemark(called, draft.match);
     }
     return draft

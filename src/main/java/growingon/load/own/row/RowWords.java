@@ -29,8 +29,16 @@ final class RowWords {
           "(?:.* )?(?:to come|coming|awaited|sundries|materials|old codes|do not use|gone|sold|dead|archive|archiv|on order|ordered|bestellt|verkauft|"
               + "commandee?s?|besteld|ordinat[oaie]|pedid[oa]s?|verkocht|vendue?s?|vendut[oaie]|vendid[oa]s?|"
               + "expected|incoming|erwartet|zu erwarten|te verwachten|verwacht|attendue?s?|a venir|in arrivo|por llegar|noch nicht da|"
-              + "nog niet binnen|pension|in stalling|not ours|customers? (?:trees|plants)|gehoren uns nicht|kundenbaume|kundenpflanzen|"
+              + "nog niet binnen|pension|in stalling|not ours|customers? (?:trees|plants)|gehoren uns nicht|held for (?:others?|customers?|clients?).*|kundenbaume|kundenpflanzen|"
               + "arbres de clients|klantenbomen|bomen van klanten|alberi di clienti|arboles de clientes)(?: .*)?");
+
+  /** What a sheet is of that is no list of what stands. */
+  private static final Pattern OF_SALES =
+      Pattern.compile(
+          "(?:.* )?(?:sales|sales log|orders|orders in|order book|customers|suppliers|addresses|contacts|price list|to do|"
+              + "verkaufe|bestellungen|auftrage|kunden|lieferanten|adressen|preisliste|ventes|commandes|clients|fournisseurs|adresses|"
+              + "verkopen|bestellingen|klanten|leveranciers|vendite|ordini|clienti|fornitori|ventas|clientes|proveedores)(?: (?:20)?[0-9]{2})?");
+
   private static final Pattern NOT_FOR_SALE =
       Pattern.compile(
           " (?:private|nfs|not for sale|privat|unverkauflich|nicht verkauflich|eigenbedarf|prive|pas a vendre|niet te koop|"
@@ -64,12 +72,31 @@ final class RowWords {
           "lieferung",
           "gutschein",
           "pfahl",
-          "pfahle");
+          "pfahle",
+          "baumpfahl",
+          "baumpfahle",
+          "fracht",
+          "fleece",
+          "substrat",
+          "containersubstrat",
+          "terreau",
+          "potgrond",
+          "terriccio",
+          "sustrato");
+  private static final Pattern EMPTY_POTS =
+      Pattern.compile(
+          "empty pot|leere topfe|leertopfe|pots vides|lege potten|vasi vuoti|macetas vacias|frachtkosten|leihgebinde|cc karren?\\b");
+
+  /** A bench, bed or row in which nothing stands. */
+  private static final Pattern NOTHING =
+      Pattern.compile(
+          "(?:empty|vacant|free|leer|frei|vide|leeg|vrij|vuot[oai]|liber[oai]|vaci[oa]|libre|fallow|brache?)(?: .*)?");
+
   private static final Pattern PAGE =
       Pattern.compile("(?:seite|page|pagina|blz|blatt|sheet|p) \\d+(?: .*)?");
   private static final Pattern PLACE =
       Pattern.compile(
-          "(?:.*(?:tunnel|poly|glass ?house|greenhouse|haus|house|serre|serra|kas|invernadero|bench|table|tisch|beet|feld|field|quartier|parcelle|campo|veld|"
+          "(?:.*(?:tunnel|poly|glass ?house|greenhouse|haus|house|shade ?house|ombriere|serre|serra|kas|invernadero|bench|table|tisch|beet|feld|field|quartier|parcelle|campo|veld|"
               + "standing|yard|bay|frame).*|(?:bed|row|block|area) ?\\p{L}?\\d*.*"
               + "|(?:.* )?(?:paddock|orchard|terrace|plot|halle|flache|terrasse|acker|garten|hof|loods|akker|perceel|terrein|erf|terras|carre|"
               + "aire|prairie|cour|verger|planche|ombraio|piazzale|appezzamento|vivaio|umbraculo|era|parcela|finca|bancal|patio)(?: .*)?)");
@@ -107,6 +134,11 @@ final class RowWords {
     return NOT_STOCK.matcher(Keys.of(text)).matches();
   }
 
+  /** Whether a sheet's name says that it is no list of what stands. */
+  static boolean isNoStockSheet(String name) {
+    return isNotStock(name) || OF_SALES.matcher(Keys.of(name)).matches();
+  }
+
   /** Whether a place or note says that plants are kept. */
   static boolean isNotForSale(String text) {
     return NOT_FOR_SALE.matcher(" " + Keys.of(text) + " ").find();
@@ -120,7 +152,7 @@ final class RowWords {
   static boolean isThing(String name, String genus) {
     String key = Keys.of(name);
     boolean thing =
-        Keys.words(key).stream().anyMatch(THINGS::contains) || key.contains("empty pot");
+        Keys.words(key).stream().anyMatch(THINGS::contains) || EMPTY_POTS.matcher(key).find();
     return thing && (endsWithThing(name) || !PlantNames.shipped().find(name, genus).isPlant());
   }
 
@@ -133,6 +165,12 @@ final class RowWords {
   private static boolean endsWithThing(String name) {
     List<String> words = Keys.words(Keys.of(name).replaceFirst("[0-9].*$", "").strip());
     return !words.isEmpty() && words.size() <= 3 && THINGS.contains(words.get(words.size() - 1));
+  }
+
+  /** Whether a name says that nothing stands there; it is not looked at where a number is. */
+  static boolean isNothing(String name) {
+    return NOTHING.matcher(Keys.of(name)).matches()
+        && !PlantNames.shipped().find(name, "").isPlant();
   }
 
   static boolean isPage(String text) {

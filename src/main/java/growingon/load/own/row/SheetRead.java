@@ -18,6 +18,7 @@ import growingon.load.own.lot.Site;
 import growingon.load.own.sheet.Sheet;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
+import growingon.load.own.size.RangeColumns;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Meaning;
 import growingon.load.own.text.MonthText;
@@ -82,7 +83,7 @@ public final class SheetRead {
   public final List<String> colours = new ArrayList<>();
 
   private boolean treeARow;
-  private Optional<String> vat = Optional.empty();
+  private Optional<String> vatTitle = Optional.empty();
   public String why = "";
 
   public SheetRead(Sheet sheet, OwnWords own, Site site) {
@@ -127,7 +128,7 @@ public final class SheetRead {
       why = "no row has headings with a plant's name";
     } else if (WhoseList.isASuppliers(sheet, own)) {
       why = "you said that it is a supplier's; " + WhoseList.BY_OFFERS;
-    } else if (RowWords.isNotStock(sheet.name())) {
+    } else if (RowWords.isNoStockSheet(sheet.name())) {
       why = "its name says that it is no stock";
     }
     if (!why.isEmpty()) {
@@ -154,7 +155,10 @@ public final class SheetRead {
           colours.add(cell.text().strip());
         }
         treeARow |= RowWords.saysATreeARow(cell.text());
-        vat = vat.or(() -> TitledPrices.vatOf(cell.text()));
+        vatTitle =
+            vatTitle.or(
+                () ->
+                    Optional.of(cell.text()).filter(each -> TitledPrices.vatOf(each).isPresent()));
       }
     }
     List<Integer> like = TitleAbove.likeLots(sheet, head);
@@ -201,7 +205,10 @@ public final class SheetRead {
     return null;
   }
 
-  private void block(HeadingRow found, List<SheetRow> body) {
+  private void block(HeadingRow written, List<SheetRow> below) {
+    RangeColumns ranges = RangeColumns.of(written.texts());
+    HeadingRow found = written.ofColumns(ranges.texts());
+    List<SheetRow> body = below.stream().map(ranges::joined).toList();
     for (int i = found.firstIndex(); i <= found.lastIndex(); i++) {
       kinds.put(sheet.rows().get(i).number(), RowKind.HEADING);
     }
@@ -239,7 +246,7 @@ public final class SheetRead {
     List<SheetRow> values =
         own0.stream().filter(row -> row.cells().size() > 1 && !isAgain(row, head)).toList();
     List<HeadingRead> reads =
-        TitledPrices.settled(Columns.of(sheet, head, values, from, to, own), vat);
+        TitledPrices.settled(Columns.of(sheet, head, values, from, to, own), vatTitle);
     heads.addAll(reads);
     ColumnFacts facts = ColumnFacts.of(reads, values, notices);
     if (treeARow) {

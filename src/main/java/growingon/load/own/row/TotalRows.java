@@ -61,6 +61,9 @@ final class TotalRows {
           "unit cost",
           "selling price");
 
+  private static final Set<String> MONEY =
+      Set.of("selling price", "unit cost", "row cost", "other price");
+
   private final List<HeadingRead> heads;
   private final List<TotalRow> totals = new ArrayList<>();
 
@@ -129,13 +132,25 @@ final class TotalRows {
         && (number == plants(lots) || number == plants(lots.subList(since, lots.size())));
   }
 
+  /** Whether a number is the plants of the first lots, as of those above a title. */
+  private static boolean isSumOfFirst(List<Draft> lots, int number) {
+    long sum = 0;
+    for (int i = 0; i < lots.size() && sum < number; i++) {
+      sum += lots.get(i).counted();
+      if (sum == number && i > 1) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** Words that are no plant beside a number that is the sum of those above: 131 pieces here. */
   private boolean isNamedSum(SheetRow row, List<Draft> lots) {
     HeadedCells cells = new HeadedCells(heads);
     int number = cells.count(row, "quantity").orElse(0);
     return lots.size() >= 2
         && row.cells().size() == 2
-        && isSumOf(lots, number)
+        && (isSumOf(lots, number) || isSumOfFirst(lots, number))
         && !cells.first(row, "species").isEmpty()
         && !PlantNames.shipped().find(cells.first(row, "species"), "").isPlant();
   }
@@ -230,8 +245,9 @@ final class TotalRows {
   private Optional<Integer> ofPlantsARow(SheetRow row) {
     boolean none =
         heads.stream().noneMatch(head -> head.is("quantity") || head.is(Columns.SIZE_HEADING));
-    return none && row.cells().size() == 2
-        ? CountText.of(row.cells().get(row.cells().lastKey())).value()
+    int last = row.cells().lastKey();
+    return none && row.cells().size() == 2 && !is(last, MONEY)
+        ? CountText.of(row.cells().get(last)).value()
         : Optional.empty();
   }
 

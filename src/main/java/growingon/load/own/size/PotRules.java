@@ -19,6 +19,9 @@ final class PotRules {
 
   private static final double LONGEST_BOX_CM = 130;
 
+  /** Litres. Common practice, no source. */
+  private static final double LARGEST_TOPF = 60;
+
   static final List<SizeRule> ALL =
       List.of(
           SizeRule.of(
@@ -41,12 +44,18 @@ final class PotRules {
                   + "(?:\\s*(?:pots?|air-?pots?|cont(?:ainer)?s?))?",
               (m, parts) -> parts.pot(PotSize.ofLitres(span(m, 1).middle()))),
           SizeRule.of(
+              START + "(?:lt|ltr|litri|litros|liter|litres?)\\.?\\s*" + SPAN + END,
+              (m, parts) -> parts.pot(PotSize.ofLitres(span(m, 1).middle()))),
+          SizeRule.of(
               START
-                  + "(?:cont(?:ainer|eneur|enedor|enitore)?|air[\\s-]?pots?|clt|ct|co|c|t)\\.?[\\s-]?"
+                  + "(?:cont(?:ainer|eneur|enedor|enitore)?|air[\\s-]?pots?|clt|ct|co|c)\\.?[\\s-]?"
                   + SPAN
                   + "(?:\\s?l(?:tr)?)?"
                   + END,
               (m, parts) -> parts.pot(PotSize.ofLitres(span(m, 1).middle()))),
+          SizeRule.of(
+              START + "t\\.?[\\s-]?" + SPAN + "(?:\\s?l(?:tr)?)?" + END,
+              (m, parts) -> topf(m.group(), span(m, 1).middle(), parts)),
           SizeRule.of("#\\s?" + N + END, (m, parts) -> parts.pot(PotSize.containerClass(n(m, 1)))),
           SizeRule.of(
               START + N + "\\s*-?gal(?:lon)?s?" + END,
@@ -83,6 +92,15 @@ final class PotRules {
               (m, parts) -> parts.pot(PotSize.plug())));
 
   private PotRules() {}
+
+  /** T 7,5 is a Topf of litres; T337 is a rootstock. */
+  private static void topf(String written, double litres, SizeParts parts) {
+    if (litres > LARGEST_TOPF) {
+      parts.note(written);
+    } else {
+      parts.pot(PotSize.ofLitres(litres));
+    }
+  }
 
   /** No box is so long: 200x100x40 is a piece of hedge, its height first. Common practice. */
   private static void boxOrHedge(

@@ -119,7 +119,7 @@ public final class SizeGrammar {
               (m, parts) -> parts.trunk(one(fraction(m) * 25.4))),
           SizeRule.of(
               START + SPAN + "\\s*(?:\"|”|inch(?:es)?|in" + END + ")",
-              (m, parts) -> parts.trunk(span(m, 1).times(25.4))),
+              (m, parts) -> inches(span(m, 1), parts)),
           SizeRule.of(
               "(?:\\b(ball|kugel|bol|boule|bola|palla|hd|head|kr(?:one)?|dia(?:m|meter)?|spread)\\.?|[Øø])\\s*:?\\s*"
                   + SPAN
@@ -156,9 +156,18 @@ public final class SizeGrammar {
                 parts.note(m.group());
               }),
           SizeRule.of(
+              START
+                  + "(?:frame|panel|gestell|rahmen|panneau|telaio|pannello|panel)\\s*:?\\s*"
+                  + N
+                  + "\\s*[x×]\\s*"
+                  + N
+                  + "\\s*(?:cm|m)?"
+                  + END,
+              (m, parts) -> parts.note(m.group())),
+          SizeRule.of(
               START + N + "\\s*[x×]\\s*" + N + "\\s*(cm|m)?" + END,
               (m, parts) -> {
-                parts.height(inHeight(one(n(m, 1)), m.group(3)));
+                parts.height(inHeight(one(n(m, 1)), inMetres(m.group(3), n(m, 1), n(m, 2))));
                 parts.note(m.group());
               }),
           SizeRule.of(
@@ -178,43 +187,12 @@ public final class SizeGrammar {
               (m, parts) -> parts.height(inHeight(span(m, 1), m.group(3)))),
           SizeRule.of(START + SPAN + "\\s*'", (m, parts) -> parts.height(span(m, 1).times(30.48))));
 
-  /** Hochstamm, hoogstam, not before a height: H 3xv 12-14. */
-  private static final List<SizeRule> STANDARDS =
-      List.of(
-          SizeRule.exact(
-              START + "H(?![\\p{L}.]|\\s*:?\\s*\\d)",
-              (m, parts) -> {
-                parts.standard();
-                parts.note(m.group());
-              }));
-
-  private static final List<SizeRule> ROOTS =
-      List.of(
-          SizeRule.of(
-              START
-                  + "(?:bare\\s*-?root(?:ed|s)?|racines?\\s*nues?|blote\\s*wortel|radice\\s*nuda|ra(?:í|i)z\\s*desnuda|r\\.\\s?d\\.?|wurzelnackt|ohne\\s*ballen|naaktwortel(?:ig)?)"
-                  + END,
-              (m, parts) -> parts.form("bare root")),
-          SizeRule.exact("(?<=\\d\\s{1,2})br" + END, (m, parts) -> parts.form("bare root")),
-          SizeRule.exact("(?<=\\d\\s{1,2})rb" + END, (m, parts) -> parts.form("root ball")),
-          SizeRule.exact(
-              START + "(?:BR|B/R|oB|o\\.B\\.|ob|OB|RN|r\\.n\\.|wn)" + END,
-              (m, parts) -> parts.form("bare root")),
-          SizeRule.of(
-              START
-                  + "(?:root\\s*-?ball(?:ed|s)?|ballen|mit\\s*ballen|drahtballen|mottes?|en\\s*motte|(?:met\\s*)?(?:draad)?kluit(?:en)?|(?:con\\s*)?zolla|(?:con\\s*)?cepell(?:ó|o)n|cep\\.|b\\s?&\\s?b|balled)"
-                  + END,
-              (m, parts) -> parts.form("root ball")),
-          SizeRule.exact(
-              START + "(?:RB|WRB|mB|m\\.B\\.|mDb|mDB|m\\.Db\\.|MB|MDB|mb|mdb|MG|DK)" + END,
-              (m, parts) -> parts.form("root ball")));
-
   private static final Pattern STANDARD =
       Pattern.compile(
           "(?i)(?<![\\p{L}])(?:standards?|stds?|half[- ]?std|half[- ]standards?|quarter[-"
               + " ]standards?|h\\.?st|hst\\.?|hochst(?:amm)?|halbst(?:amm)?|hst|sta|top[-"
               + " ]?worked|tige|haute[- ]tige|demi[- ]tige|hoogstam(?:men)?|halfstam|alto"
-              + " fusto|tallo alto|alberello)(?![\\p{L}])|(?<![\\p{L}\\d.])H(?![\\p{L}.])");
+              + " fusto|tallo alto|alberello)(?![\\p{L}])|(?<![\\p{L}\\d.])H(?![\\p{L}\\d.])");
   private static final Pattern POT_WIDTH =
       Pattern.compile("((?:[789]|1[0-3])(?:[.,]5)?)\\s*cm", Pattern.CASE_INSENSITIVE);
   private static final Pattern BED_AGE = Pattern.compile("(?<![\\d.,/-])([1-3])-0(?![\\d.,])");
@@ -223,7 +201,26 @@ public final class SizeGrammar {
   private static final Pattern BETWEEN = Pattern.compile("[\\s,;/()+-]+");
   private static final Pattern LOWER_BOUND = Pattern.compile(START + N + "\\s*\\+");
 
+  /** No trunk of nursery stock is so thick, so it is a height. Common practice, no source. */
+  private static final double THICKEST_INCHES = 10;
+
+  /** No plant is sold so low, so it is in metres. */
+  private static final double LOWEST_CM = 4;
+
   private SizeGrammar() {}
+
+  private static void inches(Span span, SizeParts parts) {
+    if (span.to() > THICKEST_INCHES) {
+      parts.height(span.times(2.54));
+    } else {
+      parts.trunk(span.times(25.4));
+    }
+  }
+
+  /** 1.2 x 1.2 without a unit is in metres. */
+  private static String inMetres(String unit, double one, double other) {
+    return unit == null && Math.max(one, other) < LOWEST_CM ? "m" : unit;
+  }
 
   /** Whether a text says that its tree is a standard, whose size class is a girth. */
   public static boolean saysStandard(String text) {
@@ -275,7 +272,7 @@ public final class SizeGrammar {
   }
 
   public static String roots(String text, SizeParts parts) {
-    return take(ROOTS, take(STANDARDS, text, parts), parts);
+    return take(RootRules.ROOTS, take(RootRules.STANDARDS, text, parts), parts);
   }
 
   private static String sizes(String text, SizeParts parts) {

@@ -4,12 +4,16 @@ import growingon.load.own.sheet.SheetCell;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** A number of plants as growers write it. */
 public final class CountText {
+  /** What is asked of what is no number. */
+  public static final String HOW_MANY = "how many plants are these?";
+
   /** More in one lot is a slip. */
   public static final long MOST = 10_000_000;
 
@@ -66,7 +70,7 @@ public final class CountText {
   private static final Pattern ABOUT =
       Pattern.compile(
           "(?i)(?:(?:approx(?:imately)?|about|around|roughly|circa|ca|c|env|environ|ungefähr|etwa|ongeveer|"
-              + "aprox|abt|some|say|over|under|min|max)\\b\\.?|[±~≈<>])\\s*"
+              + "aprox|abt|some|say|over|under|min|max|unos|unas|zirka|zo'n|sui|quelque)\\b\\.?|[±~≈<>])\\s*"
               + NUMBER);
   private static final Pattern ABOUT_BEHIND =
       Pattern.compile(
@@ -83,7 +87,7 @@ public final class CountText {
           "(?i)([0-9]{1,4})\\s*(?:(?:x|×|\\*)|(?:trays?|bd|bdl|bundles?|bunde|kisten|plaques?)\\s*(?:of|à|a|zu|de|x|@))\\s*([0-9]{1,5})(?:\\s*(?:trays?|pcs|plants?))?");
   private static final Pattern PACKS =
       Pattern.compile(
-          "(?i)([0-9]{1,4})\\s*(trays?|bundles?|bdl|bd|bunde|kisten|plaques?|boxes|vpe)\\.?(?:\\s*\\(([0-9]+)\\))?");
+          "(?i)([0-9]{1,4})\\s*(trays?|flats?|bundles?|bdl|bd|bunde?|kisten?|plaques?|caisses?|cassette?|bandejas?|box(?:es)?|vpe|p(?:ac)?ks?)\\.?(?:\\s*\\(([0-9]+)\\))?");
   private static final Pattern OF =
       Pattern.compile("(?i)([0-9]+)\\s*(?:of|von|sur|van|out of)\\s*[0-9]+");
   private static final Pattern NOW = Pattern.compile("[0-9]+\\s*(?:→|->|=>|➔)\\s*([0-9]+)");
@@ -98,6 +102,14 @@ public final class CountText {
               + "\\s*(?:no|nos|pcs?|pieces?|st|stk|stück|stuks|plants?|trees?|pflanzen|pz|uds?|ea|each|off)\\.?");
 
   private CountText() {}
+
+  /** How many trays, bundles and the like a text counts: 6 trays. */
+  public static OptionalInt packs(String text) {
+    Matcher packs = PACKS.matcher(text.strip());
+    return packs.matches() && packs.group(3) == null
+        ? OptionalInt.of(Integer.parseInt(packs.group(1)))
+        : OptionalInt.empty();
+  }
 
   /** Whether it says that none are left. */
   public static boolean isGone(SheetCell cell) {
@@ -133,12 +145,12 @@ public final class CountText {
         .or(() -> CountWords.of(text))
         .or(() -> likely(text))
         .or(() -> remarked(text))
-        .orElseGet(() -> Read.ask("how many plants are these?"));
+        .orElseGet(() -> Read.ask(HOW_MANY));
   }
 
   private static Read<Integer> whole(double value, String text) {
     if (value < 0 || value != Math.rint(value) || value > MOST) {
-      return Read.ask("how many plants are these?");
+      return Read.ask(HOW_MANY);
     }
     return Read.of((int) value);
   }

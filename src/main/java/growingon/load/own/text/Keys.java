@@ -86,4 +86,19 @@ public final class Keys {
   public static String withoutFillers(String key) {
     return FILLERS.matcher(" " + key + " ").replaceAll("").strip();
   }
+
+  /** A name as it is, and as the singular of an English plural. */
+  public static List<String> withAndWithoutPlural(String key) {
+    List<String> all = new ArrayList<>(List.of(key));
+    if (key.endsWith("ies") && key.length() > 5) {
+      all.add(key.substring(0, key.length() - 3) + "y");
+    }
+    if (key.endsWith("es") && key.length() > 4) {
+      all.add(key.substring(0, key.length() - 2));
+    }
+    if (key.endsWith("s") && key.length() > 3) {
+      all.add(key.substring(0, key.length() - 1));
+    }
+    return all;
+  }
 }

@@ -33,8 +33,8 @@ public final class Numbers {
     if (THOUSANDS.matcher(bare).matches()) {
       return finite(bare.replaceAll("[^0-9]", ""));
     }
-    return ONE_MARK.matcher(bare).matches()
-        ? finite(bare.replace(',', '.'))
+    return ONE_MARK.matcher(bare).matches() || BOTH.matcher(bare).matches()
+        ? money(bare)
         : OptionalDouble.empty();
   }
 

@@ -5,10 +5,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 
 /** Units as they stand behind a heading. */
 public final class Units {
+  private static final Pattern MARK_OF_LENGTH =
+      Pattern.compile("([^\"”″'’′]*\\p{L}\\s*)[(\\[]?(\"|”|″|'|’|′)[)\\]]?(\\s*(?:[(\\[].*)?)");
   public static final String MONEY = "money";
   public static final String GROSS = "money incl VAT";
   public static final String ASK = "ask";
@@ -62,6 +66,7 @@ public final class Units {
           "quantity",
           "reserved",
           "available",
+          "second count",
           "opening",
           "sold",
           "lost",
@@ -171,5 +176,18 @@ public final class Units {
 
   public static boolean isLength(String unit) {
     return LENGTHS.contains(unit);
+  }
+
+  /** A heading with its marks in words: /tray is per tray. */
+  public static String inWords(String heading) {
+    return marksInWords(heading.replaceFirst("^\\s*/\\s*", "per "));
+  }
+
+  /** Girth " is in inches, Ht (') in feet; "Girth" is in quotes. */
+  private static String marksInWords(String heading) {
+    Matcher mark = MARK_OF_LENGTH.matcher(heading);
+    return mark.matches()
+        ? mark.group(1) + (mark.group(2).matches("['’′]") ? " ft " : " in ") + mark.group(3)
+        : heading;
   }
 }

@@ -1,7 +1,5 @@
-package growingon.load.own.heading;
+package growingon.load.own.text;
 
-import growingon.load.own.text.Keys;
-import growingon.load.own.text.Units;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
@@ -9,7 +7,7 @@ import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /** What a heading or a title says of VAT: vraagprijs (6% btw incl.), + IVA, zzgl. 7 % MwSt. */
-final class TaxWords {
+public final class TaxWords {
   private static final Set<String> WITH =
       Set.of(
           "incl",
@@ -94,12 +92,12 @@ final class TaxWords {
   }
 
   /** What a heading says of VAT. */
-  static Optional<String> of(String heading) {
+  public static Optional<String> of(String heading) {
     return unit(words(heading));
   }
 
   /** Those words of a heading that say it. */
-  static String said(String heading) {
+  public static String said(String heading) {
     return String.join(
         " ",
         words(heading).stream()
@@ -108,7 +106,7 @@ final class TaxWords {
   }
 
   /** The rate of VAT that a heading states with its price, percent. */
-  static Optional<Double> rate(String heading) {
+  public static Optional<Double> rate(String heading) {
     Matcher rate = RATE.matcher(heading);
     return rate.find() && of(heading).isPresent()
         ? Optional.of(Double.parseDouble(rate.group(1).replace(',', '.')))
@@ -116,7 +114,7 @@ final class TaxWords {
   }
 
   /** A heading without what it says of VAT. */
-  static String without(String heading) {
+  public static String without(String heading) {
     return String.join(
         " ",
         words(heading).stream()
@@ -126,7 +124,7 @@ final class TaxWords {
   }
 
   /** What a title above a list says of VAT in its prices. */
-  static Optional<String> ofTitle(String title) {
+  public static Optional<String> ofTitle(String title) {
     List<String> words = words(title);
     boolean prices = words.stream().anyMatch(PRICES::contains);
     boolean tax =

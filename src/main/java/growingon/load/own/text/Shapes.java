@@ -1,10 +1,10 @@
-package growingon.load.own.heading;
+package growingon.load.own.text;
 
 import java.util.Set;
 
 /** Words for how a tree is shaped, as {@code Keys} writes them. */
-final class Shapes {
-  static final Set<String> ALL =
+public final class Shapes {
+  public static final Set<String> ALL =
       Set.of(
           "bush",
           "std",
