@@ -75,7 +75,7 @@ public final class SizeGrammar {
                   + END,
               (m, parts) -> parts.note(m.group())),
           SizeRule.of(
-              START + SPAN + "\\s*(?:cm|m)?\\s*(?:clear\\s*stem|stem|c\\.s\\.|cs)" + END,
+              START + SPAN + "\\s*(?:cm|m|ft|feet|')?\\s*(?:clear\\s*stem|stem|c\\.s\\.|cs)" + END,
               (m, parts) -> parts.note(m.group())),
           SizeRule.of(
               START + TRUNK + "\\s*:?\\s*" + SPAN + "\\s*(mm|cm|in|inch|\"|”)" + END,

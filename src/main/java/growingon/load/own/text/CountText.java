@@ -116,7 +116,8 @@ public final class CountText {
     if (cell.number().isPresent()) {
       return cell.number().getAsDouble() == 0;
     }
-    return DASHES.matcher(cell.text().strip()).matches() || GONE.contains(Keys.of(cell.text()));
+    String first = cell.text().strip().split("[,;(]", 2)[0];
+    return DASHES.matcher(cell.text().strip()).matches() || GONE.contains(Keys.of(first));
   }
 
   /** How many plants; of a cell that says none are left, nothing. */

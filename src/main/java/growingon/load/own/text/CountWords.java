@@ -60,6 +60,11 @@ final class CountWords {
       Pattern.compile(
           "(?i)(?:half|1/2|½)\\s*(?:of\\s*)?(?:a\\s*)?(?:tray|bundle|box|bed)?\\s*(?:of\\s*)?" + N);
 
+  /** 10, all promised; 5 - £65 each: what stands behind the number is said of it. */
+  private static final Pattern REMARKED =
+      Pattern.compile(
+          N + "(?:\\s*[,;:]\\s*|\\.\\s+|\\s+[-–—]\\s+|\\s+(?=[£€$]))(\\D.*|.*\\p{L}{3}.*)");
+
   private CountWords() {}
 
   private static Map<String, Integer> words() {
@@ -91,7 +96,17 @@ final class CountWords {
         .or(() -> cameOfIt(text))
         .or(() -> sum(text))
         .or(() -> lower(text))
-        .or(() -> half(text));
+        .or(() -> half(text))
+        .or(() -> remarked(text));
+  }
+
+  private static Optional<Read<Integer>> remarked(String text) {
+    Matcher remarked = REMARKED.matcher(text);
+    return remarked.matches()
+        ? Optional.of(
+            Read.likely(n(remarked, 1), text + " is read as " + n(remarked, 1))
+                .noting(remarked.group(2).strip()))
+        : Optional.empty();
   }
 
   /** The two numbers of which one holds, as they stand; none where there is no doubt of that. */
