@@ -56,7 +56,8 @@ class ListsByStrangersTest {
           "63 11 height",
           "63 16 height",
           "67 14 height",
-          "69 26 height");
+          "69 26 height",
+          "76 8 height");
 
   /** Of all values; the rest is asked. */
   private static final double LEAST_RIGHT = 0.95;

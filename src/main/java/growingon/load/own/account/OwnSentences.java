@@ -72,7 +72,7 @@ final class OwnSentences {
       list.totals().stream()
           .filter(total -> !total.agrees())
           .limit(2)
-          .forEach(total -> lines.add(totalLine(total)));
+          .forEach(total -> lines.add(totalLine(total, list)));
     }
     lines.add(headingLine());
     about().ifPresent(lines::add);
@@ -257,10 +257,10 @@ final class OwnSentences {
     return holds.isEmpty() ? "" : "; till then " + holds;
   }
 
-  private String totalLine(StatedTotal total) {
-    return "Your total in row %d says %s: %s. %s is read."
+  private String totalLine(StatedTotal total, ListRead list) {
+    return "Your total in %s says %s: %s. %s is read."
         .formatted(
-            total.row(),
+            list.place(total.sheet(), total.row()),
             writing.whole(total.stated()),
             total.why().isEmpty() ? "the rows add up to another number" : total.why(),
             writing.whole(total.read()));

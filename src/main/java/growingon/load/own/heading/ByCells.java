@@ -3,6 +3,8 @@ package growingon.load.own.heading;
 import growingon.load.own.heading.HeadingRead.How;
 import growingon.load.own.plant.PlantNames;
 import growingon.load.own.sheet.SheetCell;
+import growingon.load.own.size.SizeGrammar;
+import growingon.load.own.size.Span;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Meaning;
 import growingon.load.own.text.MonthText;
@@ -23,6 +25,8 @@ final class ByCells {
 
   /** The one letter that is a heading of numbers. */
   private static final String LETTER = "n";
+
+  private static final Set<String> STEMS = Set.of("st", "stam", "stamm", "stem");
 
   private static final Set<String> POTS =
       Set.of("pots", "topfe", "toepfe", "potten", "vasi", "macetas", "godets");
@@ -93,6 +97,25 @@ final class ByCells {
   boolean sayPots(int column) {
     return cells.all(column, CellKinds::holdsAPot)
         && !cells.all(column, cell -> cell.text().strip().matches("T\\s?[0-9]{1,2}"));
+  }
+
+  /** Clear stems under st., beside a number of plants. */
+  boolean areStems(HeadingRead read) {
+    return read.is("quantity")
+        && read.how() != How.YOURS
+        && STEMS.contains(Keys.of(read.heading()))
+        && reads.stream().anyMatch(each -> each != read && each.is("quantity"))
+        && cells.all(read.column(), CellKinds::isClearStem);
+  }
+
+  /** Girths under a heading of trunks in cm: no trunk is sold by classes of girth. */
+  boolean areGirths(HeadingRead read) {
+    return read.is("trunk mm")
+        && read.unit().equals("cm")
+        && read.how() != How.YOURS
+        && cells.most(
+            read.column(),
+            cell -> SizeGrammar.bare(cell.text()).filter(Span::isGirthClass).isPresent());
   }
 
   /** How many pots there are, where another column says which: a heading in the plural alone. */
@@ -202,7 +225,9 @@ final class ByCells {
     if (choices.contains("size") && cells.most(column, CellKinds::saysWhichSize)) {
       return Optional.of("size");
     }
-    if (choices.equals(Set.of("pot", "note")) && cells.most(column, CellKinds::holdsAPot)) {
+    boolean litres = read.unit().equals("litres") && cells.most(column, CellKinds::isLitres);
+    if (choices.equals(Set.of("pot", "note"))
+        && (litres || cells.most(column, CellKinds::holdsAPot))) {
       return Optional.of("pot");
     }
     if (choices.contains("quality word") && cells.most(column, CellKinds::hasWords)) {

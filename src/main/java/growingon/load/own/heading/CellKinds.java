@@ -68,6 +68,13 @@ final class CellKinds {
     return parts.pot().isPresent() || parts.form().isPresent();
   }
 
+  /** A number of litres, or from one to another: 3 -> 10. */
+  static boolean isLitres(SheetCell cell) {
+    return cell.text()
+        .strip()
+        .matches("\\d{1,3}(?:[.,]\\d)?(?:\\s*(?:->|→|=>)\\s*\\d{1,3}(?:[.,]\\d)?)?");
+  }
+
   /** Whether it says litres or pot in so many letters. */
   static boolean saysLitres(SheetCell cell) {
     return cell.text().matches("(?i).*(?:\\d\\s*(?:l|lt|ltr|litres?|liter)\\b|pot).*");

@@ -204,6 +204,10 @@ public final class Columns {
         choose(i, CountedWords.saysLast(read.heading()) ? "counted" : "arrived");
       } else if (byCells.arePotsCounted(read)) {
         choose(i, "quantity");
+      } else if (byCells.areStems(read)) {
+        choose(i, "clear stem");
+      } else if (byCells.areGirths(read)) {
+        choose(i, "girth cm");
       } else if (read.is("place") && !has("pot") && byCells.arePots(read.column())) {
         choose(i, "pot");
       } else if (read.is("place detail") && byCells.isNumbering(read)) {
@@ -307,7 +311,7 @@ public final class Columns {
       HeadingRead read = reads.get(i);
       boolean name = Set.of("species", "common name", "variety").contains(read.ours());
       if (name && read.how() != How.YOURS && byCells.areCodes(read)) {
-        choose(i, has("lot") ? Meaning.NOT_READ : "lot");
+        choose(i, !cells.allDiffer(read.column()) ? "note" : has("lot") ? Meaning.NOT_READ : "lot");
       }
     }
   }

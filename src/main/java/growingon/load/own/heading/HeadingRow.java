@@ -9,7 +9,6 @@ import growingon.load.own.size.SizeGrammar;
 import growingon.load.own.size.SizeParts;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Remembered;
-import growingon.load.own.text.TaxWords;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -42,7 +41,7 @@ public record HeadingRow(
   private static final int LONGEST_ROW = 400;
 
   /** Fewer headings may be a title's words. */
-  private static final int LEAST_OF_A_LIST = 3;
+  static final int LEAST_OF_A_LIST = 3;
 
   /** What a column without a heading is called behind its letter. */
   static final String NO_HEADING = " (no heading)";
@@ -68,7 +67,7 @@ public record HeadingRow(
         break;
       }
       best = better(best, at(sheet, i, own));
-      best = better(best, twoRows(sheet, i, own));
+      best = better(best, TwoRows.of(sheet, i, own));
       best = better(best, underSizes(sheet, i, own));
     }
     return Optional.ofNullable(best)
@@ -124,7 +123,7 @@ public record HeadingRow(
     return texts;
   }
 
-  private static Optional<HeadingRow> scored(
+  static Optional<HeadingRow> scored(
       int first, int last, SortedMap<Integer, String> texts, OwnWords own) {
     if (texts.size() < 2 || texts.size() > LONGEST_ROW) {
       return Optional.empty();
@@ -139,55 +138,9 @@ public record HeadingRow(
         : Optional.empty();
   }
 
-  private static Optional<HeadingRow> twoRows(Sheet sheet, int index, OwnWords own) {
-    if (index == 0) {
-      return Optional.empty();
-    }
-    SheetRow upper = sheet.rows().get(index - 1);
-    SheetRow lower = sheet.rows().get(index);
-    boolean merged =
-        sheet.merges().stream()
-            .anyMatch(
-                each ->
-                    each.firstRow() == upper.number() && each.firstColumn() < each.lastColumn());
-    if (!merged && !isUpperHalf(upper, lower, own) || lower.number() != upper.number() + 1) {
-      return Optional.empty();
-    }
-    SortedMap<Integer, String> joined = new TreeMap<>();
-    List<Integer> columns = new ArrayList<>(upper.cells().keySet());
-    columns.addAll(lower.cells().keySet());
-    for (int column : columns) {
-      String above = above(sheet, upper, lower, column);
-      joined.put(column, joined(above, lower.text(column), own));
-    }
-    joined.values().removeIf(String::isBlank);
-    boolean saysMore =
-        joined.entrySet().stream()
-            .anyMatch(
-                each ->
-                    !each.getValue().equals(lower.text(each.getKey()))
-                        && !lower.text(each.getKey()).isBlank()
-                        && isKnown(each.getValue(), own));
-    return scored(index - 1, index, joined, own)
-        .map(
-            row ->
-                new HeadingRow(
-                    row.firstIndex, row.lastIndex, row.texts, row.score + (saysMore ? 1 : 0)));
-  }
-
   /** Columns under the first of several sizes. */
   static int widthOf(List<Integer> starts) {
     return starts.get(1) - starts.get(0);
-  }
-
-  /** A row of headings in which the one below it has none of its own for the plants' names. */
-  private static boolean isUpperHalf(SheetRow upper, SheetRow lower, OwnWords own) {
-    List<SheetRow> both = List.of(upper, lower);
-    return both.stream().allMatch(row -> row.cells().size() >= LEAST_OF_A_LIST)
-        && both.stream().flatMap(row -> row.cells().values().stream()).allMatch(SheetCell::isText)
-        && upper.cells().firstKey() < lower.cells().firstKey()
-        && upper.cells().values().stream().anyMatch(cell -> isName(cell.text(), own))
-        && lower.cells().values().stream().noneMatch(cell -> isName(cell.text(), own));
   }
 
   /** Sizes in the upper row, and under each of them the same headings. */
@@ -220,44 +173,6 @@ public record HeadingRow(
               .toList());
     }
     return under.get(0).size() >= 2 && under.stream().allMatch(under.get(0)::equals);
-  }
-
-  private static String joined(String upper, String lower, OwnWords own) {
-    String both = (upper + " " + lower).strip();
-    if (RangeColumns.isEnd(lower) && isKnown(upper, own)) {
-      return both;
-    }
-    if (TaxWords.of(upper).isPresent() && isKnown(lower, own)) {
-      return isKnown(both, own) ? both : (lower + " " + TaxWords.said(upper)).strip();
-    }
-    return isKnown(both, own) && !meansTheSame(both, lower, own) || !isKnown(lower, own)
-        ? both
-        : lower;
-  }
-
-  /** Stock over Qty says no more than Qty alone. */
-  private static boolean meansTheSame(String both, String lower, OwnWords own) {
-    Optional<String> alone = own.headings().find(lower).map(found -> found.meaning().ours());
-    return alone.isPresent()
-        && alone.equals(own.headings().find(both).map(found -> found.meaning().ours()));
-  }
-
-  /** What stands above a column, also where a merged cell or one heading stands over several. */
-  private static String above(Sheet sheet, SheetRow upper, SheetRow lower, int column) {
-    return sheet.merges().stream()
-        .filter(merge -> merge.covers(upper.number(), column))
-        .map(merge -> upper.text(merge.firstColumn()))
-        .findFirst()
-        .orElseGet(() -> upper.text(over(upper, lower, column)));
-  }
-
-  /** The column whose upper heading reaches over another, with lower headings all between. */
-  private static int over(SheetRow upper, SheetRow lower, int column) {
-    int at = column;
-    while (at > 0 && upper.cell(at).isEmpty() && lower.cell(at).isPresent()) {
-      at--;
-    }
-    return lower.cell(at).isPresent() ? at : column;
   }
 
   /**
@@ -306,7 +221,7 @@ public record HeadingRow(
     return texts.values().stream().anyMatch(text -> isName(text, own));
   }
 
-  private static boolean isName(String text, OwnWords own) {
+  static boolean isName(String text, OwnWords own) {
     return own.find("heading", text).filter(NAMES::contains).isPresent()
         || own.headings()
             .find(text)

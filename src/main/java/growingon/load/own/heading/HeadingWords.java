@@ -202,13 +202,11 @@ public final class HeadingWords {
     List<String> words = Keys.words(key);
     for (int take = Math.min(2, words.size() - 1); take > 0; take--) {
       int split = words.size() - take;
-      Optional<String> unit = Units.named(String.join(" ", words.subList(split, words.size())));
+      String unit = String.join(" ", words.subList(split, words.size()));
       Optional<Meaning> rest =
-          unit.flatMap(
-              named ->
-                  stem(String.join(" ", words.subList(0, split)))
-                      .filter(meaning -> Units.fits(meaning, named))
-                      .map(meaning -> meaning.inUnit(Units.joined(meaning, named))));
+          Units.named(unit)
+              .flatMap(named -> stem(String.join(" ", words.subList(0, split))))
+              .flatMap(meaning -> Units.said(meaning, unit));
       if (rest.isPresent()) {
         return rest;
       }

@@ -4,6 +4,7 @@ import growingon.load.own.heading.HeadingRead.How;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
 import growingon.load.own.text.Meaning;
+import growingon.load.own.text.Titles;
 import java.time.YearMonth;
 import java.util.Collections;
 import java.util.HashMap;

@@ -4,6 +4,7 @@ import growingon.load.own.size.SizeGrammar;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Units;
 import java.util.List;
+import java.util.Optional;
 import java.util.Set;
 
 /**
@@ -12,6 +13,11 @@ import java.util.Set;
  */
 public final class VatRates {
   private static final String BESIDE_VAT = "its list says at which rate of VAT";
+
+  private static final String NET = "another column is this with VAT";
+
+  /** Prices are rounded to the hundredth. */
+  private static final double ROUNDING = 0.0151;
 
   private static final Set<String> HEADINGS =
       Set.of(
@@ -45,17 +51,34 @@ public final class VatRates {
    * The same columns, the prices beside a rate not read till it is said whether they are with it.
    */
   static List<HeadingRead> settled(List<HeadingRead> reads, ColumnCells cells, OwnWords own) {
-    boolean rated = reads.stream().anyMatch(read -> isRate(read, cells));
-    if (!rated || own.list().isOffers()) {
+    Optional<HeadingRead> rate = reads.stream().filter(read -> isRate(read, cells)).findFirst();
+    if (rate.isEmpty() || own.list().isOffers()) {
       return reads;
     }
+    int column = rate.get().column();
     return reads.stream()
         .map(
             read ->
-                read.is("selling price") && !Units.saysWithoutVat(Keys.of(read.heading()))
-                    ? read.as(read.ours(), Units.GROSS, read.how(), BESIDE_VAT)
-                    : read)
+                !read.is("selling price") || Units.saysWithoutVat(Keys.of(read.heading()))
+                    ? read
+                    : isNetOfAnother(read, reads, column, cells)
+                        ? read.as(read.ours(), Units.MONEY, read.how(), NET)
+                        : read.as(read.ours(), Units.GROSS, read.how(), BESIDE_VAT))
         .toList();
+  }
+
+  /** Whether another column is this price with VAT at the rate of each row. */
+  private static boolean isNetOfAnother(
+      HeadingRead price, List<HeadingRead> reads, int rate, ColumnCells cells) {
+    return reads.stream()
+        .anyMatch(
+            other ->
+                other.column() != price.column()
+                    && other.column() != rate
+                    && cells.all(
+                        List.of(price.column(), rate, other.column()),
+                        (net, percent, gross) ->
+                            net > 0 && Math.abs(net * (1 + percent / 100) - gross) < ROUNDING));
   }
 
   private static boolean isRate(HeadingRead read, ColumnCells cells) {

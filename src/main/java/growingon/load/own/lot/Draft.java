@@ -51,6 +51,9 @@ public final class Draft {
   public String calledAs = "";
   public double perUnit = 1;
 
+  /** The number that stands before its name in one cell. */
+  public OptionalInt namedNumber = OptionalInt.empty();
+
   /** What a title above says is counted or priced, as price per 100; empty if none does. */
   public String terms = "";
 

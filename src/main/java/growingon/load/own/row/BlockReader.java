@@ -344,7 +344,7 @@ final class BlockReader {
   private void remember(SheetRow row, String name) {
     above.keySet().removeIf(column -> row.cell(column).isEmpty());
     row.cells().forEach(above::put);
-    names.remember(name, text(row, "genus"));
+    names.remember(RowReader.withoutNumber(name), text(row, "genus"));
   }
 
   private boolean isStruck(SheetRow row) {

@@ -1,11 +1,11 @@
 package growingon.load.own.row;
 
-import growingon.load.own.heading.Titles;
 import growingon.load.own.lot.Draft;
 import growingon.load.own.lot.Question;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.text.Keys;
 import growingon.load.own.text.Meaning;
+import growingon.load.own.text.Titles;
 import growingon.problem.MarkedText;
 import java.time.YearMonth;
 import java.util.Comparator;

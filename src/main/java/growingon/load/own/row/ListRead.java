@@ -200,7 +200,13 @@ public record ListRead(
 
   /** Rows left out till they are answered, each with what stands where the number should. */
   public List<String> leftOut(List<OwnLot> rows) {
-    return rows.stream().map(lot -> "row " + lot.row() + found(lot)).distinct().toList();
+    return rows.stream().map(lot -> place(lot.sheet(), lot.row()) + found(lot)).distinct().toList();
+  }
+
+  /** Where a row stands: with its sheet where several are read. */
+  public String place(String sheet, int row) {
+    boolean several = accounts.stream().filter(each -> each.read().equals("yes")).count() > 1;
+    return (several ? sheet + ", " : "") + "row " + row;
   }
 
   /**

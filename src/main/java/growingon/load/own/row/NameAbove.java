@@ -8,7 +8,7 @@ import java.util.regex.Pattern;
 /** The name of a plant where a mark, an empty cell or a beginning of it means what stands above. */
 final class NameAbove {
   private static final Pattern MARK_BEFORE =
-      Pattern.compile("^(?:\"|''|„|”|do\\.?|dto\\.?)\\s+(?=\\S)");
+      Pattern.compile("^(?:\"|''|„|”|do\\.?|dto\\.?|ditto|id\\.|idem|[íi]d\\.|same,)\\s+(?=\\S)");
 
   /** Copper do. below Beech. */
   private static final Pattern MARK_BEHIND =

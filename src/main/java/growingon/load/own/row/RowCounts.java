@@ -148,6 +148,12 @@ final class RowCounts {
       texts.add("%s x %s".formatted(heads.first(row, "packs"), heads.first(row, "per pack")));
     }
     left(row, reads, texts);
+    if (reads.isEmpty() && draft.namedNumber.isPresent()) {
+      int number = draft.namedNumber.getAsInt();
+      reads.add(
+          Read.likely(number, "%d before the name is the number of plants".formatted(number)));
+      texts.add(Integer.toString(number));
+    }
     boolean named = !heads.first(row, "species").isEmpty();
     if (reads.isEmpty() && facts.isTreeARow() && named) {
       reads.add(Read.of(1));
@@ -294,6 +300,7 @@ final class RowCounts {
           "how many plants are in one %s?".formatted(heads.first(row, "count unit")));
       return;
     }
+    askOfName(row, number, unit, draft);
     draft.perUnit = each;
     draft.quantity = OptionalInt.of((int) Math.min(CountText.MOST, Math.rint(number * each)));
     if (each > 1) {
@@ -319,6 +326,31 @@ final class RowCounts {
             draft.note(held.map(Object::toString).orElse(cell.text()) + " reserved");
           }
         });
+  }
+
+  /** Asks what a plain number is of where the name has another, or says bundles of so many. */
+  private void askOfName(SheetRow row, int number, String unit, Draft draft) {
+    OptionalDouble pack = pack(heads.joined(row, "species"));
+    String plain = Integer.toString(number);
+    if (unit.isEmpty() && pack.isPresent() && number > 0) {
+      String all = PotSize.plain(number * pack.getAsDouble());
+      draft.ask(
+          "quantity",
+          plain,
+          plain,
+          "is %s the number of plants, or of packs of %s?"
+              .formatted(plain, PotSize.plain(pack.getAsDouble())),
+          List.of(plain, all));
+    }
+    if (draft.namedNumber.orElse(number) != number) {
+      String named = Integer.toString(draft.namedNumber.getAsInt());
+      draft.ask(
+          "quantity",
+          named + " and " + plain,
+          plain,
+          "which number holds: %s or %s?".formatted(named, plain),
+          List.of(named, plain));
+    }
   }
 
   /** Plants in one of the unit; 0 where the list does not say. */

@@ -49,6 +49,9 @@ record RowPots(ColumnFacts facts, OwnWords own) {
           "(\\d+(?:[.,]\\d+)?)\\s*(?:\"|”|''|in|inch|inches)(?:\\s+\\p{L}[\\p{L} ]*)?",
           Pattern.CASE_INSENSITIVE);
 
+  /** 3 -> 10: it was potted on. */
+  private static final Pattern MOVED = Pattern.compile("^.*(?:->|→|=>)\\s*(?=\\S)");
+
   private static final Set<String> DISHES =
       Set.of(
           "schale", "dish", "tray", "schaal", "coupe", "plat", "plateau", "ciotola", "vassoio",
@@ -121,7 +124,12 @@ record RowPots(ColumnFacts facts, OwnWords own) {
   void read(Filled cell, Draft draft) {
     String text = cell.text();
     Optional<String> said = own.find("pot", text);
-    Optional<Span> bare = SizeGrammar.bare(said.orElse(text));
+    String now = MOVED.matcher(said.orElse(text)).replaceFirst("");
+    if (said.isEmpty() && !now.equals(text)) {
+      draft.note(text);
+      draft.nod("pot", text, "%s is read as %s".formatted(text, now));
+    }
+    Optional<Span> bare = SizeGrammar.bare(now);
     if (bare.isEmpty()) {
       if (said.isEmpty() && box(text, draft)) {
         return;

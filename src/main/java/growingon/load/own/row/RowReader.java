@@ -37,6 +37,11 @@ final class RowReader {
   private static final Pattern BINOMIAL =
       Pattern.compile("\\p{Lu}\\p{Ll}{2,}\\s+(?:[x×]\\s*)?\\p{Ll}{3,}");
 
+  /** 12 Acer palmatum; 3 stem birch and 2 yr larch are no numbers of plants. */
+  private static final Pattern COUNTED =
+      Pattern.compile(
+          "(?i)(\\d{1,4})\\s+(?!(?:stems?|tiers?|yrs?|years?|lit|ltr|cm|mm|jahr|ans|jaar|anni|etage|st(?:ü|ue)ck|st\\b))(\\p{L}{3}.*)");
+
   private static final Pattern MARKED = Pattern.compile("([*#†‡•+~°]+)\\s*(\\p{L}.*)");
   private static final Set<String> REMARKS = Set.of("note", "quality word", "habit", "form");
   private static final Set<String> DOUBTS =
@@ -135,11 +140,22 @@ final class RowReader {
     return draft;
   }
 
+  /** A name without the number of plants that may stand before it. */
+  static String withoutNumber(String name) {
+    Matcher counted = COUNTED.matcher(name);
+    return counted.matches() ? counted.group(2) : name;
+  }
+
   /** The plant's name; a mark before it, which may be explained elsewhere, goes to the note. */
   private static void name(String name, Draft draft) {
     Matcher marked = MARKED.matcher(name);
     draft.ownName = marked.matches() ? marked.group(2) : name;
     draft.note(marked.matches() ? "marked " + marked.group(1) : "");
+    Matcher counted = COUNTED.matcher(draft.ownName);
+    if (counted.matches()) {
+      draft.ownName = counted.group(2);
+      draft.namedNumber = OptionalInt.of(Integer.parseInt(counted.group(1)));
+    }
   }
 
   /** Whether a remark says that all plants of a row are sold, ordered only, or dead. */

@@ -35,7 +35,7 @@ final class RowWords {
   /** What a sheet is of that is no list of what stands. */
   private static final Pattern OF_SALES =
       Pattern.compile(
-          "(?:.* )?(?:sales|sales log|orders|orders in|order book|customers|suppliers|addresses|contacts|price list|to do|"
+          "(?:.* )?(?:prices?|preise?|prix|prijs|prijzen|prezzi|precios|tarifs?|tarife?|sales|sales log|orders|orders in|order book|customers|suppliers|addresses|contacts|price list|to do|"
               + "verkaufe|bestellungen|auftrage|kunden|lieferanten|adressen|preisliste|ventes|commandes|clients|fournisseurs|adresses|"
               + "verkopen|bestellingen|klanten|leveranciers|vendite|ordini|clienti|fornitori|ventas|clientes|proveedores)(?: (?:20)?[0-9]{2})?");
 

@@ -1,11 +1,11 @@
 package growingon.load.own.row;
 
 import growingon.load.own.heading.HeadingRow;
-import growingon.load.own.heading.Titles;
 import growingon.load.own.plant.PlantNames;
 import growingon.load.own.sheet.Sheet;
 import growingon.load.own.sheet.SheetCell;
 import growingon.load.own.sheet.SheetRow;
+import growingon.load.own.text.Titles;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;

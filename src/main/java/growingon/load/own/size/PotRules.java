@@ -19,6 +19,9 @@ final class PotRules {
 
   private static final double LONGEST_BOX_CM = 130;
 
+  /** Planter bags are named by imperial pints: PB5 holds some 3 litres. Common practice. */
+  private static final double LITRES_IN_A_PINT = 0.568;
+
   /** Litres. Common practice, no source. */
   private static final double LARGEST_TOPF = 60;
 
@@ -56,6 +59,12 @@ final class PotRules {
           SizeRule.of(
               START + "t\\.?[\\s-]?" + SPAN + "(?:\\s?l(?:tr)?)?" + END,
               (m, parts) -> topf(m.group(), span(m, 1).middle(), parts)),
+          SizeRule.of(
+              START + "PB\\s?" + N + END,
+              (m, parts) -> {
+                parts.nodOfPot("%s is a planter bag of so many pints".formatted(m.group().strip()));
+                parts.pot(PotSize.ofLitres(Math.rint(n(m, 1) * LITRES_IN_A_PINT * 10) / 10));
+              }),
           SizeRule.of("#\\s?" + N + END, (m, parts) -> parts.pot(PotSize.containerClass(n(m, 1)))),
           SizeRule.of(
               START + N + "\\s*-?gal(?:lon)?s?" + END,

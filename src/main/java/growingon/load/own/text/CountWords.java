@@ -84,6 +84,28 @@ final class CountWords {
       }
     }
     words.keySet().removeAll(NO_NUMBERS);
+    words.putAll(
+        Map.of(
+            "a dozen",
+            12,
+            "two dozen",
+            24,
+            "three dozen",
+            36,
+            "half a dozen",
+            6,
+            "a score",
+            20,
+            "ein dutzend",
+            12,
+            "une douzaine",
+            12,
+            "een dozijn",
+            12,
+            "una dozzina",
+            12,
+            "una docena",
+            12));
     return words;
   }
 

@@ -14,6 +14,8 @@ public final class Units {
   private static final Pattern MARK_OF_LENGTH =
       Pattern.compile("([^\"”″'’′]*\\p{L}\\s*)[(\\[]?(\"|”|″|'|’|′)[)\\]]?(\\s*(?:[(\\[].*)?)");
   public static final String MONEY = "money";
+  private static final Set<String> EACH =
+      Set.of("each", "ea", "per plant", "per stuk", "je stuck", "cad", "pp", "p st");
   public static final String GROSS = "money incl VAT";
   public static final String ASK = "ask";
 
@@ -135,7 +137,16 @@ public final class Units {
   }
 
   /** The unit that holds when a heading's own unit and one found behind it meet. */
-  public static String joined(Meaning meaning, String unit) {
+  public static Optional<Meaning> said(Meaning meaning, String words) {
+    if (meaning.ours().equals("row cost") && EACH.contains(words)) {
+      return Optional.of(Meaning.of("unit cost", MONEY));
+    }
+    return named(words)
+        .filter(unit -> fits(meaning, unit))
+        .map(unit -> meaning.inUnit(joined(meaning, unit)));
+  }
+
+  private static String joined(Meaning meaning, String unit) {
     boolean noUnit =
         List.of("lot", "species", "place", "arrived", "supplier", "note").contains(meaning.ours());
     boolean lessSaid = isMoney(meaning.unit()) && !isMoney(unit);

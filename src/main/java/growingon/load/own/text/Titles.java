@@ -1,8 +1,6 @@
-package growingon.load.own.heading;
+package growingon.load.own.text;
 
 import growingon.load.own.sheet.SheetCell;
-import growingon.load.own.text.MonthText;
-import growingon.load.own.text.Read;
 import java.time.YearMonth;
 import java.util.List;
 import java.util.Optional;
