@@ -109,6 +109,52 @@ class ListsAsKeptTest {
   }
 
   @Test
+  void total_underOneSize_isThatOfItsColumn() throws IOException {
+    Path right =
+        written("stock.csv", "Plant,P9,2L,5L\nHornbeam,10,20,30\nBeech,1,some,3\ntotal,11,,33\n");
+    assertThat(plan(right).out())
+        .anyMatch(line -> line.contains("64 plants"))
+        .noneMatch(line -> line.contains("Your total"));
+    Path wrong =
+        written(
+            "stock.csv",
+            "Plant,P9,2L,5L\nHornbeam,10,20,30\nBeech,1,some,3\nYew,2,4,6\ntotal,,60,\n");
+    assertThat(plan(wrong).out())
+        .contains("Your total in row 5 says 60: row 3 is left out till you answer. 24 is read.");
+  }
+
+  @Test
+  void total_ofAllSizes_mayStandUnderTheFirst() throws IOException {
+    Path list =
+        written("stock.csv", "Plant,P9,2L\nHornbeam,10,20\nBeech,1,3\nYew,2,4\ntotal,40,\n");
+    assertThat(plan(list).out()).noneMatch(line -> line.contains("Your total"));
+  }
+
+  @Test
+  void title_notForSale_asksOfTheRowsBelow() throws IOException {
+    Path list =
+        written(
+            "stock.csv",
+            "Plant,Qty,Size,Note\nHornbeam,10,C5,\nBy the house - not for sale,,,\nBeech,2,C20,planted 1990\n"
+                + "Tilia,1,C20,dead this summer\ncounted (not the yews),12,,\n");
+    assertThat(plan(list).out()).anyMatch(line -> line.contains("2 lots, 12 plants"));
+    assertThat(column("to-fill", "question"))
+        .filteredOn(question -> question.contains("to be sold"))
+        .containsExactly(
+            "row 4, quantity, \"By the house - not for sale\": are these to be sold? type 0 if not");
+  }
+
+  @Test
+  void prices_underSizes_areNoPlants() throws IOException {
+    Path list =
+        written(
+            "stock.csv", "Plant,P9,2L,5L\nvkp excl. btw,3,6,12\nHornbeam,10,20,30\nBeech,1,2,3\n");
+    assertThat(plan(list).out()).anyMatch(line -> line.contains("66 plants"));
+    assertThat(column("stock-as-read", "own_name")).doesNotContain("vkp excl. btw");
+    assertThat(problems()).contains("what a plant of each size costs is not read (row 2)");
+  }
+
+  @Test
   void pots_ofTwoSides_areNoHeights() throws IOException {
     Path list =
         written(

@@ -105,24 +105,32 @@ class ListsByStrangersTest {
   private static List<Value> values(String truth) throws IOException {
     ListRead read = read(truth);
     List<Value> values = new ArrayList<>();
+    for (CSVRecord row : meant(truth)) {
+      add(truth.substring(0, 2), row, read, values);
+    }
+    return values;
+  }
+
+  private static List<CSVRecord> meant(String truth) throws IOException {
     try (CSVParser rows =
         CSVParser.parse(
             TRUTH.resolve(truth),
             StandardCharsets.UTF_8,
             CSVFormat.DEFAULT.builder().setHeader().setSkipHeaderRecord(true).get())) {
-      for (CSVRecord row : rows) {
-        add(truth.substring(0, 2), row, read, values);
-      }
+      return rows.getRecords();
     }
-    return values;
+  }
+
+  private static boolean isRow(CSVRecord row, OwnLot lot) {
+    return lot.row() == Integer.parseInt(row.get("row"))
+        && (row.get("sheet").isEmpty() || lot.sheet().equals(row.get("sheet")));
   }
 
   private static void add(String list, CSVRecord row, ListRead read, List<Value> values) {
     String where = list + " " + row.get("row");
     List<OwnLot> lots =
         Stream.concat(read.lots().stream(), read.asked().stream())
-            .filter(lot -> lot.row() == Integer.parseInt(row.get("row")))
-            .filter(lot -> row.get("sheet").isEmpty() || lot.sheet().equals(row.get("sheet")))
+            .filter(lot -> isRow(row, lot))
             .filter(lot -> row.get("size").isEmpty() || isOf(lot, row))
             .toList();
     if (lots.isEmpty()) {
@@ -206,6 +214,25 @@ class ListsByStrangersTest {
     List<Value> values = values(truth);
     assertThat(values).isNotEmpty();
     assertThat(values).filteredOn(value -> !value.right() && !value.asked()).isEmpty();
+  }
+
+  @ParameterizedTest
+  @MethodSource("lists")
+  void rowsThatAreNoPlants_areNoLots(String truth) throws IOException {
+    List<CSVRecord> meant = meant(truth);
+    ListRead read = read(truth);
+    assertThat(read.lots())
+        .filteredOn(
+            lot ->
+                read.questions().stream()
+                    .noneMatch(
+                        each ->
+                            each.row() == lot.row()
+                                && each.sheet().equals(lot.sheet())
+                                && each.question().contains("to be sold")))
+        .filteredOn(lot -> meant.stream().noneMatch(row -> isRow(row, lot)))
+        .extracting(lot -> lot.sheet() + " " + lot.row() + " " + lot.ownName())
+        .isEmpty();
   }
 
   @Test

@@ -311,7 +311,8 @@ public final class HeadingWords {
     return fits;
   }
 
-  private static boolean isPrice(Meaning meaning) {
+  /** Whether a meaning is a price or may be one. */
+  static boolean isPrice(Meaning meaning) {
     return meaning.possible().stream().anyMatch(PRICES::contains);
   }
 

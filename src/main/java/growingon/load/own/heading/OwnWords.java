@@ -151,4 +151,9 @@ public final class OwnWords {
         ? Optional.ofNullable(words.get(ofList).get(Keys.of(yours)))
         : Optional.empty();
   }
+
+  /** Whether a text is a heading of prices, or may be one. */
+  public boolean saysPrices(String text) {
+    return headings().find(text).filter(found -> HeadingWords.isPrice(found.meaning())).isPresent();
+  }
 }

@@ -51,6 +51,9 @@ public final class Draft {
   public String calledAs = "";
   public double perUnit = 1;
 
+  /** The column of its number, where that is one of several sizes. */
+  public OptionalInt sizeColumn = OptionalInt.empty();
+
   /** The number that stands before its name in one cell. */
   public OptionalInt namedNumber = OptionalInt.empty();
 

@@ -23,7 +23,7 @@ import java.util.TreeMap;
  * reads those that are lots.
  */
 final class BlockReader {
-  private static final int LONGEST_GROUP = 45;
+  static final int LONGEST_GROUP = 45;
 
   /** The longest name that a plant of the nursery may have. */
   private static final int LONGEST_NAME = 100;
@@ -95,22 +95,11 @@ final class BlockReader {
         cells.put(column, above.get(column));
       } else if (cell.isEmpty()
           && above.containsKey(column)
-          && isMergedDown(row.number(), column)) {
+          && sheet.isMergedDown(row.number(), column)) {
         cells.put(column, above.get(column));
       }
     }
     return new SheetRow(row.number(), row.hidden(), cells);
-  }
-
-  private boolean isMergedDown(int row, int column) {
-    return sheet.merges().stream()
-        .anyMatch(
-            merge ->
-                merge.isDown()
-                    && merge.firstColumn() <= column
-                    && merge.lastColumn() >= column
-                    && merge.firstRow() < row
-                    && merge.lastRow() >= row);
   }
 
   private RowKind kind(SheetRow row) {
@@ -121,7 +110,7 @@ final class BlockReader {
       totals.take(row, lots.size());
       return RowKind.TOTAL;
     }
-    String only = row.cells().size() == 1 ? row.cells().values().iterator().next().text() : "";
+    String only = only(row);
     if (!only.isEmpty() && (titles.contains(Keys.of(only)) || RowWords.isPage(only))) {
       return RowKind.NOTE;
     }
@@ -214,10 +203,9 @@ final class BlockReader {
 
   /** A word alone where numbers stand is a title at the left edge of the list. */
   private boolean isLoneTitle(SheetRow row) {
-    String only = row.cells().size() == 1 ? row.cells().values().iterator().next().text() : "";
     return row.cells().size() == 1
         && row.cells().firstKey().equals(heads.get(0).column())
-        && only.matches("[\\p{L} ]{3,}");
+        && only(row).matches("[\\p{L} ]{3,}");
   }
 
   private static boolean isYear(SheetCell cell) {
@@ -233,10 +221,12 @@ final class BlockReader {
     if (number) {
       return false;
     }
-    boolean longText =
-        row.cells().size() == 1
-            && row.cells().values().iterator().next().text().length() >= LONGEST_GROUP;
-    return longText;
+    return only(row).length() >= LONGEST_GROUP;
+  }
+
+  /** The text of the only cell; empty where there are more. */
+  private static String only(SheetRow row) {
+    return row.cells().size() == 1 ? row.cells().values().iterator().next().text() : "";
   }
 
   private RowKind lot(SheetRow row) {
@@ -258,9 +248,14 @@ final class BlockReader {
       passed.things.add(row.number(), plants(row));
       return RowKind.NOT_READ;
     }
-    return heads.stream().anyMatch(head -> head.is(Columns.SIZE_HEADING))
-        ? bySize(row, name)
-        : one(row, name);
+    if (heads.stream().noneMatch(head -> head.is(Columns.SIZE_HEADING))) {
+      return one(row, name);
+    }
+    if (reader.saysPrices(name)) {
+      passed.prices.add(row.number(), 0);
+      return RowKind.NOT_READ;
+    }
+    return bySize(row, name);
   }
 
   /** Passes a row over, to which marks for "as above" below it point all the same. */

@@ -32,7 +32,10 @@ enum Departed {
           + " (?:seco|secaron|murio|murieron|helaron)|arrancad[oa]s?|robad[oa]s?";
   private static final String DEAD = "(?:all )?dead|dood|tot|morte?s?|mort[oi]|muert[oa]s?";
   private static final Pattern ALL_DEAD =
-      Pattern.compile("(?:" + DEAD + ")(?: (?:in|im|en|since|seit|depuis|sinds|dal|desde) .*)?");
+      Pattern.compile(
+          "(?:"
+              + DEAD
+              + ")(?: (?:in|im|en|since|seit|depuis|sinds|dal|desde|this|last|dies\\p{L}*|letzt\\p{L}*|cet|cette|dit|deze|vorig\\p{L}*|quest\\p{L}*|est[ea]) .*)?");
   private static final Pattern DEAD_IN = Pattern.compile("(?:" + DEAD + ") (\\p{L}{3,}).*");
 
   /** They stand in another list, or are not to be counted in this one. */

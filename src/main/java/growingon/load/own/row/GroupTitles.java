@@ -50,7 +50,8 @@ final class GroupTitles {
     String text =
         String.join(" ", row.cells().values().stream().map(SheetCell::text).toList()).strip();
     notStock = RowWords.isNotStock(text);
-    terms = TERMS.matcher(text).find() ? text : "";
+    terms = "";
+    takeTerms(text);
     PlantMatch match = PlantNames.shipped().find(text, "");
     String key = PlantNames.shipped().genusIn(bare(text));
     if (notStock) {
@@ -68,6 +69,9 @@ final class GroupTitles {
       place = text;
     } else if (reader.readsSizeOf(text)) {
       size = text;
+    } else if (RowWords.isNotForSale(text)) {
+      genus = "";
+      species = Optional.empty();
     } else {
       genus =
           Keys.words(Keys.of(text)).size() == 1
@@ -81,9 +85,10 @@ final class GroupTitles {
     }
   }
 
-  /** A longer title may say how what stands below it is counted and priced. */
+  /** What is no group may say how what stands below it is counted and priced, or that it stays. */
   void takeTerms(String text) {
-    terms = TERMS.matcher(text).find() ? text : terms;
+    boolean stays = text.length() < BlockReader.LONGEST_GROUP && RowWords.isNotForSale(text);
+    terms = stays || TERMS.matcher(text).find() ? text : terms;
   }
 
   private static String bare(String title) {

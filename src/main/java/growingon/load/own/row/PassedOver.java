@@ -21,6 +21,9 @@ final class PassedOver {
   /** Rows that name canes, pots and the like. */
   final Tally things = new Tally();
 
+  /** Rows with what a plant of each size costs. */
+  final Tally prices = new Tally();
+
   /** Rows below a total that are said of the list. */
   final Tally belowTotal = new Tally();
 
@@ -65,6 +68,7 @@ final class PassedOver {
             notStock.told(sheet, "marked as sold, ordered or no stock and not read"),
             toCome.told(sheet, "to come after the count and not read"),
             hidden.told(sheet, "hidden, and read"),
+            prices.named(sheet, "what a plant of each size costs"),
             belowTotal.named(sheet, "what stands below your total"),
             things.named(sheet, "what is no plant"))
         .flatMap(each -> each)

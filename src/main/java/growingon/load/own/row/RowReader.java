@@ -114,10 +114,16 @@ final class RowReader {
   }
 
   /** The lot of a size that is a heading, whose cell is the number of its plants. */
+  /** Whether what stands for a name is the heading of prices. */
+  boolean saysPrices(String name) {
+    return own.saysPrices(name);
+  }
+
   Draft readSized(SheetRow row, String name, Group group, HeadingRead head, SheetCell number) {
     Draft draft = new Draft(sheet, row.number());
     name(name, draft);
     draft.terms = group.terms();
+    draft.sizeColumn = OptionalInt.of(head.column());
     plant(row, draft, group.genus(), group.species());
     SizeGrammar.readSize(head.heading(), draft.size);
     sizes.read(row, draft);
@@ -333,7 +339,7 @@ final class RowReader {
 
   /** What stands somewhere private is stock all the same, till it is said not to be. */
   private static void kept(String price, Draft draft) {
-    Stream.concat(Stream.of(draft.place, price), draft.notes.stream())
+    Stream.concat(Stream.of(draft.place, price, draft.terms), draft.notes.stream())
         .filter(
             text ->
                 RowWords.isNotForSale(text)

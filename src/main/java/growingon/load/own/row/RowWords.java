@@ -43,6 +43,7 @@ final class RowWords {
       Pattern.compile(
           " (?:private|nfs|not for sale|privat|unverkauflich|nicht verkauflich|eigenbedarf|prive|pas a vendre|niet te koop|"
               + "privato|non in vendita|privado|no se vende|nicht verkaufen|not to be sold|do not sell|ne pas vendre|niet verkopen|non vendere|no vender|mutterpflanze|mutterbaum|"
+              + "hivernage client|plantes? de clients?|kundenpflanzen?|customer s own|"
               + "mother plant|stock plant|pied mere|moederplant|pianta madre|planta madre) ");
   private static final Pattern DUE =
       Pattern.compile("(?:.* )?(?:ordered|due|coming|on order|bestellt|kommt|besteld)(?: .*)?");

@@ -12,8 +12,11 @@ import growingon.load.own.text.Keys;
 import growingon.load.own.text.Numbers;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
+import java.util.TreeMap;
 
 /** Rows that state a total. */
 final class TotalRows {
@@ -71,8 +74,14 @@ final class TotalRows {
    * A row that states a total.
    *
    * @param lotsBefore lots read above it
+   * @param sizes columns of sizes under which its numbers stand; empty if it has one for all plants
    */
-  record TotalRow(int row, double stated, int lotsBefore) {}
+  record TotalRow(int row, double stated, int lotsBefore, Set<Integer> sizes) {
+    /** Whether a lot's number stands where those of the total do. */
+    boolean isOver(Draft lot) {
+      return sizes.isEmpty() || sizes.contains(lot.sizeColumn.orElse(-1));
+    }
+  }
 
   TotalRows(List<HeadingRead> heads) {
     this.heads = heads;
@@ -96,7 +105,7 @@ final class TotalRows {
                 .filter(cell -> Numbers.money(cell.text()).isEmpty())
                 .count()
             <= 2;
-    if (texts.stream().anyMatch(RowWords::isTotal) && numbersElse) {
+    if ((texts.stream().anyMatch(RowWords::isTotal) || isCounted(row)) && numbersElse) {
       return true;
     }
     boolean named = !new HeadedCells(heads).first(row, "species").isEmpty();
@@ -111,6 +120,14 @@ final class TotalRows {
                         cell.formula()
                             .toUpperCase(java.util.Locale.ROOT)
                             .matches(".*(SUM|SUBTOTAL)\\(.*"));
+  }
+
+  /** Counted, without what stands in brackets, is the only word beside numbers. */
+  private static boolean isCounted(SheetRow row) {
+    List<SheetCell> words = row.cells().values().stream().filter(cell -> !isFigure(cell)).toList();
+    return words.size() == 1
+        && row.cells().size() > 1
+        && COUNTED.contains(Keys.of(words.get(0).text().replaceAll("\\([^)]*\\)", " ")));
   }
 
   /** A row with nothing but a number that is the sum of those above. */
@@ -218,26 +235,25 @@ final class TotalRows {
   }
 
   void take(SheetRow row, int lotsBefore) {
-    double stated = 0;
-    boolean any = false;
-    for (HeadingRead head : heads) {
-      boolean counts = head.is("quantity") || head.is(Columns.SIZE_HEADING);
-      Optional<Integer> number =
-          counts
-              ? row.cell(head.column()).flatMap(cell -> CountText.of(cell).value())
-              : Optional.empty();
-      if (number.isPresent() && !(any && head.is("quantity"))) {
-        stated += number.get();
-        any = true;
-      }
-    }
-    if (!any) {
-      Optional<Integer> beside = ofPlantsARow(row);
-      any = beside.isPresent();
-      stated = beside.orElse(0);
-    }
-    if (any) {
-      totals.add(new TotalRow(row.number(), stated, lotsBefore));
+    Map<Integer, Integer> bySize = new TreeMap<>();
+    new HeadedCells(heads)
+        .each(
+            row,
+            Columns.SIZE_HEADING,
+            size ->
+                CountText.of(size.cell())
+                    .value()
+                    .ifPresent(number -> bySize.put(size.head().column(), number)));
+    OptionalInt all = new HeadedCells(heads).count(row, "quantity");
+    if (all.isPresent()) {
+      totals.add(new TotalRow(row.number(), all.getAsInt(), lotsBefore, Set.of()));
+    } else if (!bySize.isEmpty()) {
+      double sum = bySize.values().stream().mapToDouble(Integer::doubleValue).sum();
+      totals.add(new TotalRow(row.number(), sum, lotsBefore, bySize.keySet()));
+    } else {
+      ofPlantsARow(row)
+          .ifPresent(
+              number -> totals.add(new TotalRow(row.number(), number, lotsBefore, Set.of())));
     }
   }
 

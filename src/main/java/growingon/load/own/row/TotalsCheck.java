@@ -7,6 +7,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
+import java.util.stream.Stream;
 
 /** What a list says its rows add up to, against what was read. */
 final class TotalsCheck {
@@ -18,10 +20,11 @@ final class TotalsCheck {
     List<StatedTotal> totals = new ArrayList<>();
     int since = 0;
     for (TotalRows.TotalRow total : block.totals()) {
-      List<Draft> last = block.lots().subList(since, total.lotsBefore());
-      List<Draft> all = block.lots().subList(0, total.lotsBefore());
+      Predicate<Draft> over = over(block, since, total);
+      List<Draft> last = lots(block, since, total, over);
+      List<Draft> all = lots(block, 0, total, over);
       boolean isAll = last.isEmpty() || isNearer(sum(all), sum(last), total.stated());
-      List<Draft> of = section(block, total).orElse(isAll ? all : last);
+      List<Draft> of = section(block, total, all).orElse(isAll ? all : last);
       int before = totals.isEmpty() ? 0 : totals.get(totals.size() - 1).row();
       int from = isAll || before == total.row() ? 0 : before;
       String why = why(of, total.stated());
@@ -32,11 +35,24 @@ final class TotalsCheck {
               (long) total.stated(),
               sum(of),
               why.isEmpty() && sum(of) != total.stated()
-                  ? unsaid(sheet, leftOut(block, from, total.row()))
+                  ? unsaid(sheet, leftOut(block, from, total.row(), over))
                   : why));
       since = total.lotsBefore();
     }
     return totals;
+  }
+
+  /** The lots that a total is over: all, or those of its sizes where it is not that of all. */
+  private static Predicate<Draft> over(BlockReader block, int since, TotalRows.TotalRow total) {
+    boolean ofAll =
+        Stream.of(0, since)
+            .anyMatch(from -> sum(lots(block, from, total, lot -> true)) == total.stated());
+    return ofAll ? lot -> true : total::isOver;
+  }
+
+  private static List<Draft> lots(
+      BlockReader block, int from, TotalRows.TotalRow total, Predicate<Draft> over) {
+    return block.lots().subList(from, total.lotsBefore()).stream().filter(over).toList();
   }
 
   /** Where rows are coloured, what the colours say is not in what was read. */
@@ -46,13 +62,13 @@ final class TotalsCheck {
   }
 
   /** The lots below one title, where it is these that the total says. */
-  private static Optional<List<Draft>> section(BlockReader block, TotalRows.TotalRow total) {
+  private static Optional<List<Draft>> section(
+      BlockReader block, TotalRows.TotalRow total, List<Draft> lots) {
     List<Integer> titles =
         block.kinds().entrySet().stream()
             .filter(each -> each.getValue() == RowKind.GROUP)
             .map(Map.Entry::getKey)
             .toList();
-    List<Draft> lots = block.lots().subList(0, total.lotsBefore());
     for (int i = 0; i <= titles.size() && !titles.isEmpty(); i++) {
       int from = i == 0 ? 0 : titles.get(i - 1);
       int to = i == titles.size() ? total.row() : titles.get(i);
@@ -69,9 +85,9 @@ final class TotalsCheck {
   }
 
   /** Rows that wait for an answer, or are no plants, are not in what was read. */
-  private static String leftOut(BlockReader block, int from, int to) {
+  private static String leftOut(BlockReader block, int from, int to, Predicate<Draft> over) {
     List<Integer> asked =
-        between(block.asked().stream().map(draft -> draft.row).toList(), from, to);
+        between(block.asked().stream().filter(over).map(draft -> draft.row).toList(), from, to);
     List<Integer> passed = block.passed().notRead();
     List<String> parts = new ArrayList<>();
     if (!asked.isEmpty()) {

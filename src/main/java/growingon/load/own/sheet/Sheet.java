@@ -51,4 +51,16 @@ public record Sheet(
       return lastRow > firstRow;
     }
   }
+
+  /** Whether a cell is merged with one above it. */
+  public boolean isMergedDown(int row, int column) {
+    return merges().stream()
+        .anyMatch(
+            merge ->
+                merge.isDown()
+                    && merge.firstColumn() <= column
+                    && merge.lastColumn() >= column
+                    && merge.firstRow() < row
+                    && merge.lastRow() >= row);
+  }
 }
