@@ -141,7 +141,7 @@ class ListsAsKeptTest {
     assertThat(column("to-fill", "question"))
         .filteredOn(question -> question.contains("to be sold"))
         .containsExactly(
-            "row 4, quantity, \"By the house - not for sale\": are these to be sold? type 0 if not");
+            "row 4, Qty, \"By the house - not for sale\": are these to be sold? type 0 if not");
   }
 
   @Test
