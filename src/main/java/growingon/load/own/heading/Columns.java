@@ -13,9 +13,10 @@ import growingon.load.own.text.Units;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Stream;
+import java.util.TreeMap;
 
 /**
  * What the columns of a list are: by the grower's own words, by the headings, and where a heading
@@ -248,33 +249,23 @@ public final class Columns {
 
   /** Two columns of one price, without and with VAT, are what is asked. */
   private void netAndGross() {
-    List<Integer> open = new ArrayList<>();
+    Map<Integer, String> units = new TreeMap<>();
     for (int i = 0; i < reads.size(); i++) {
       HeadingRead read = reads.get(i);
       if (read.how() == How.OPEN && read.choices().contains("selling price")) {
-        open.add(i);
+        int index = i;
+        TaxWords.of(read.heading()).ifPresent(unit -> units.put(index, unit));
       }
     }
-    boolean both =
-        Stream.of(Units.MONEY, Units.GROSS)
-            .allMatch(
-                unit ->
-                    open.stream()
-                        .anyMatch(
-                            i ->
-                                TaxWords.of(reads.get(i).heading())
-                                    .filter(unit::equals)
-                                    .isPresent()));
+    boolean both = units.values().containsAll(List.of(Units.MONEY, Units.GROSS));
     if (both && !has("selling price") && !own.list().isOffers()) {
-      for (int i : open) {
-        TaxWords.of(reads.get(i).heading())
-            .ifPresent(
-                unit -> {
-                  HeadingRead read = reads.get(i);
-                  reads.set(
-                      i, read.as("selling price", unit, How.BY_ITS_CELLS, "without and with VAT"));
-                });
-      }
+      units.forEach(
+          (i, unit) ->
+              reads.set(
+                  i,
+                  reads
+                      .get(i)
+                      .as("selling price", unit, How.BY_ITS_CELLS, "without and with VAT")));
     }
   }
 

@@ -37,11 +37,11 @@ final class TwoRows {
             .anyMatch(
                 each ->
                     each.firstRow() == upper.number() && each.firstColumn() < each.lastColumn());
-    if (!merged && !isUpperHalf(upper, lower, own) && !isUnits(lower)
+    boolean units = !merged && isUnits(lower);
+    if (!merged && !units && !isUpperHalf(upper, lower, own)
         || lower.number() != upper.number() + 1) {
       return Optional.empty();
     }
-    boolean units = !merged && isUnits(lower);
     SortedMap<Integer, String> joined = new TreeMap<>();
     List<Integer> columns = new ArrayList<>(upper.cells().keySet());
     columns.addAll(lower.cells().keySet());

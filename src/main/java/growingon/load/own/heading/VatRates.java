@@ -78,7 +78,7 @@ public final class VatRates {
                     && cells.all(
                         List.of(price.column(), rate, other.column()),
                         (net, percent, gross) ->
-                            net > 0 && Math.abs(net * (1 + percent / 100) - gross) < ROUNDING));
+                            Math.abs(net * (1 + percent / 100) - gross) < ROUNDING));
   }
 
   private static boolean isRate(HeadingRead read, ColumnCells cells) {

@@ -39,7 +39,6 @@ public final class PlantNames {
   private final Map<String, List<String>> byGenus = new TreeMap<>();
   private final Map<String, String> genusWords = new HashMap<>();
   private final Epithets epithets;
-
   private int longest = 1;
 
   private PlantNames() {

@@ -113,12 +113,12 @@ final class RowReader {
     return draft;
   }
 
-  /** The lot of a size that is a heading, whose cell is the number of its plants. */
   /** Whether what stands for a name is the heading of prices. */
   boolean saysPrices(String name) {
     return own.saysPrices(name);
   }
 
+  /** The lot of a size that is a heading, whose cell is the number of its plants. */
   Draft readSized(SheetRow row, String name, Group group, HeadingRead head, SheetCell number) {
     Draft draft = new Draft(sheet, row.number());
     name(name, draft);

@@ -136,7 +136,7 @@ public final class Units {
     return !unit.equals(WEEK) || MONTHS.contains(meaning.ours());
   }
 
-  /** The unit that holds when a heading's own unit and one found behind it meet. */
+  /** A meaning in the unit that words behind its heading say; empty if they say none that fits. */
   public static Optional<Meaning> said(Meaning meaning, String words) {
     if (meaning.ours().equals("row cost") && EACH.contains(words)) {
       return Optional.of(Meaning.of("unit cost", MONEY));
